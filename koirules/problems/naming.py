@@ -1,0 +1,149 @@
+"""Problems of names: what is called twice, by a name it cannot have, or by a name that nothing has."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from koirules.problems.problem import Edit, Place, Problem
+
+
+def unknown_name(place: Place, word: str, near: str | None, elsewhere: str | None) -> Problem:
+    """Nothing that can be read here has that name."""
+    cause = f'No trait, term or setting is called "{word}".'
+    if elsewhere and not near:
+        return Problem(
+            "unknown-name",
+            place,
+            f'"{word}" is a trait of the variety {elsewhere}, not of this one.',
+            f"Write `variety {elsewhere}` in the header, or declare it here: `trait {word} as …`.",
+        )
+    if near:
+        return Problem("unknown-name", place, cause, f'Did you mean "{near}"?', edit=Edit(place, near))
+    return Problem(
+        "unknown-name",
+        place,
+        cause,
+        f"See what there is with `koirules traits VARIETY`, or declare it: `trait {word} as …` or `term {word} means …`.",
+    )
+
+
+def unknown_part(place: Place, kind: str, word: str, near: str | None, known: Sequence[str]) -> Problem:
+    """No section, fault, grade … has that name."""
+    listed = ", ".join(known) if known else "none"
+    return Problem(
+        "unknown-part",
+        place,
+        f'There is no {kind} "{word}".',
+        f'Did you mean "{near}"?' if near else f"This file has: {listed}.",
+        edit=Edit(place, near) if near else None,
+    )
+
+
+def unknown_variety(place: Place, word: str, near: str | None, known: Sequence[str]) -> Problem:
+    """No installed plugin gives that variety."""
+    return Problem(
+        "unknown-variety",
+        place,
+        f'No variety "{word}" is installed.',
+        f'Did you mean "{near}"?' if near else f"Installed: {', '.join(known)}. Further ones come with plugins.",
+        edit=Edit(place, near) if near else None,
+    )
+
+
+def unknown_step(place: Place, word: str, of: str, steps: Sequence[str], near: str | None) -> Problem:
+    """A scale, choice or set of places lacks the word."""
+    return Problem(
+        "unknown-step",
+        place,
+        f'"{word}" is not one of the values of {of}.',
+        f'Did you mean "{near}"?' if near else f"It has: {', '.join(steps)}.",
+        edit=Edit(place, near) if near else None,
+    )
+
+
+def step_named_like(place: Place, word: str, of: str, kind: str) -> Problem:
+    """A word is a step of what it is compared with and the name of something."""
+    return Problem(
+        "step-or-name",
+        place,
+        f'"{word}" is a value of {of} and also the name of a {kind}, so it can be read in two ways.',
+        f"Give the {kind} another name.",
+    )
+
+
+def named_twice(place: Place, kind: str, word: str, first: int) -> Problem:
+    """Two things of one kind have the same name."""
+    return Problem(
+        "named-twice",
+        place,
+        f'There is already a {kind} "{word}" in line {first}.',
+        "Give one of them another name, or delete it.",
+    )
+
+
+def named_like_trait(place: Place, word: str, variety: str) -> Problem:
+    """A house trait, term or setting has the name of a trait of the variety."""
+    return Problem(
+        "named-like-trait",
+        place,
+        f'"{word}" is already a trait of the variety {variety}.',
+        f'Use that trait, or choose another name, such as "house_{word}".',
+    )
+
+
+def reserved_step(place: Place, word: str) -> Problem:
+    """A word that cannot be a step or a place."""
+    return Problem(
+        "reserved-step",
+        place,
+        f'"{word}" cannot be a value of a trait, because it has a meaning of its own in rules.',
+        "Choose another word.",
+    )
+
+
+def repeated_step(place: Place, word: str) -> Problem:
+    """A scale, choice or set of places lists a word twice."""
+    return Problem("repeated-step", place, f'"{word}" stands here twice.', "Delete one of them.")
+
+
+def too_few_steps(place: Place, kind: str) -> Problem:
+    """A scale or choice with fewer than two words."""
+    return Problem(
+        "too-few-steps", place, f"A {kind} needs two values or more.", "Add the others, or use `as yes or no`."
+    )
+
+
+def too_many_steps(place: Place, kind: str, most: int) -> Problem:
+    """A scale, choice or set of places with more words than a sheet can offer."""
+    return Problem("too-many-steps", place, f"A {kind} has {most} values at most.", "Put some of them together.")
+
+
+def circle(place: Place, links: Sequence[str]) -> Problem:
+    """Terms or faults that need each other."""
+    return Problem(
+        "circle",
+        place,
+        f"These need each other, so none can be worked out first: {' -> '.join(links)}.",
+        "Take one of the links out.",
+    )
+
+
+def unknown_in_say(place: Place, word: str, near: str | None, *, precise: bool) -> Problem:
+    """Braces in a `say` name nothing. precise: the place is that of the braces, not of the whole text."""
+    return Problem(
+        "unknown-in-say",
+        place,
+        f"The words in braces name no trait, term or setting: {{{word}}}.",
+        f"Did you mean {{{near}}}?" if near else "Put the name of one trait, term or setting in the braces.",
+        edit=Edit(place, f"{{{near}}}") if near and precise else None,
+    )
+
+
+def braces_in_say(place: Place) -> Problem:
+    """Braces in a `say` do not pair."""
+    return Problem(
+        "braces-in-say",
+        place,
+        "A brace in these words has no partner, or nothing stands between two.",
+        "Write {name} with the name of a trait, term or setting; other braces cannot stand here.",
+    )

@@ -1,0 +1,156 @@
+"""Problems of plugins: why one was left out. All are warnings, since the command goes on without the plugin."""
+
+from __future__ import annotations
+
+from koirules.problems.problem import Cell, Problem
+from koirules.problems.quoting import quoted
+
+
+def plugin_raises(plugin: str, when: str, error: str) -> Problem:
+    """The code of a plugin raised an error."""
+    return _left_out("plugin-raises", plugin, f"It failed {when} ({error}).", "Update the plugin or uninstall it.")
+
+
+def plugin_unknown_hook(plugin: str, hook: str, near: str | None) -> Problem:
+    """A function of a plugin answers a hook that does not exist."""
+    mend = f'Did you mean "{near}"?' if near else "Rename the function, or update koirules to a version with this hook."
+    return _left_out("plugin-unknown-hook", plugin, f"koirules has no hook {quoted(hook)}.", mend)
+
+
+def plugin_without_hooks(plugin: str) -> Problem:
+    """Nothing of a plugin answers a hook."""
+    return _left_out(
+        "plugin-without-hooks",
+        plugin,
+        "It answers no hook, so it gives nothing.",
+        "Mark its functions with `hookimpl` from `koirules.hooks`.",
+    )
+
+
+def plugin_wrong_type(plugin: str, what: str, expected: str, got: str) -> Problem:
+    """A plugin gave something of another type than it should."""
+    return _left_out("plugin-wrong-type", plugin, f"{_capital(what)} is {got}.", f"It must be {expected}.")
+
+
+def plugin_clash(plugin: str, what: str, other: str) -> Problem:
+    """A plugin gives a name that somebody gave before."""
+    return _left_out(
+        "plugin-clash",
+        plugin,
+        f"{_capital(what)} is already there, from {other}.",
+        "Uninstall one of the two, or ask an author for another name.",
+    )
+
+
+def plugin_unknown_include(plugin: str, vocabulary: str, include: str, near: str | None) -> Problem:
+    """A vocabulary includes one that is not there."""
+    mend = (
+        f'Did you mean "{near}"?'
+        if near
+        else "Install the plugin that gives it; if it is there, see why it was left out."
+    )
+    return _left_out(
+        "plugin-unknown-include",
+        plugin,
+        f"The vocabulary {quoted(vocabulary)} includes {quoted(include)}, which is not there.",
+        mend,
+    )
+
+
+def plugin_include_circle(plugin: str, vocabulary: str) -> Problem:
+    """A vocabulary includes itself by way of others."""
+    return _left_out(
+        "plugin-include-circle",
+        plugin,
+        f"The vocabulary {quoted(vocabulary)} includes itself, by way of what it includes.",
+        "Take one of the links of the circle out.",
+    )
+
+
+def plugin_bad_name(plugin: str, what: str, name: str) -> Problem:
+    """A name that no rule file could write."""
+    return _left_out(
+        "plugin-bad-name",
+        plugin,
+        f"The name {quoted(name)} of {what} cannot be written in a rule file.",
+        "A name is of letters, digits and _, begins with a letter and keeps to one script.",
+    )
+
+
+def plugin_reserved_word(plugin: str, what: str, word: str) -> Problem:
+    """A name that is a word of the rule language."""
+    return _left_out(
+        "plugin-reserved-word",
+        plugin,
+        f"The name {quoted(word)} of {what} is a word of the rule language.",
+        "Choose another name.",
+    )
+
+
+def plugin_bad_range(plugin: str, what: str, why: str) -> Problem:
+    """A range that no value could lie in, or that the rule language cannot hold."""
+    return _left_out(
+        "plugin-bad-range",
+        plugin,
+        f"The range of {what} {why}.",
+        "A range goes from a lower to a higher number within 1,000,000 of 0, with at most six decimals.",
+    )
+
+
+def plugin_bad_steps(plugin: str, what: str, why: str) -> Problem:
+    """Steps, options or places that cannot be told apart, or too few of them."""
+    return _left_out(
+        "plugin-bad-steps",
+        plugin,
+        f"The list of words of {what} {why}.",
+        "A scale or choice has two words or more, places one or more, each of them once.",
+    )
+
+
+def plugin_step_like_trait(plugin: str, what: str, word: str) -> Problem:
+    """A step that a rule file could not tell from a trait."""
+    return _left_out(
+        "plugin-step-like-trait",
+        plugin,
+        f"{quoted(word)} is a word of {what} and also the name of a trait of the same variety.",
+        "Rename one of the two.",
+    )
+
+
+def plugin_no_such_file(plugin: str, ruleset: str, path: str) -> Problem:
+    """The file of a rule set is not where the plugin says."""
+    return _left_out(
+        "plugin-no-such-file",
+        plugin,
+        f"The rule set {quoted(ruleset)} should be in {quoted(path)}, but there is no such file.",
+        "Install the plugin again, or tell its author.",
+    )
+
+
+def plugin_ruleset_like_path(plugin: str, ruleset: str) -> Problem:
+    """The name of a rule set looks like the path of a file."""
+    return _left_out(
+        "plugin-ruleset-like-path",
+        plugin,
+        f"The name {quoted(ruleset)} of a rule set cannot be told from the path of a file.",
+        "A rule set has a plain name, without slashes and without .koi.",
+    )
+
+
+def plugins_unlisted(error: str) -> Problem:
+    """The list of installed plugins could not be read."""
+    return Problem(
+        "plugins-unlisted",
+        Cell("plugins"),
+        f"The installed plugins could not be listed ({error}), so none of them is used.",
+        "Mend or remove the distribution that was installed last.",
+        warning=True,
+    )
+
+
+def _left_out(code: str, plugin: str, cause: str, mend: str) -> Problem:
+    return Problem(code, Cell(f"plugin {plugin}"), f"The plugin was left out. {cause}", mend, warning=True)
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]

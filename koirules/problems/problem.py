@@ -1,0 +1,94 @@
+"""Where something is wrong, and what a problem is."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from attrs import frozen
+
+
+@frozen
+class Place:
+    """A stretch of a text file: lines and columns count from 1 in characters, the end column is the first one after."""
+
+    file: str
+    line: int
+    column: int
+    end_line: int
+    end_column: int
+
+    def __str__(self) -> str:
+        return f"{self.file}:{self.line}:{self.column}"
+
+    def to(self, last: Place) -> Place:
+        """The stretch from the start of this place to the end of another."""
+        return Place(self.file, self.line, self.column, last.end_line, last.end_column)
+
+
+@frozen
+class Cell:
+    """A place in a table of records: the row as a spreadsheet counts it (the header is row 1), the column by its title."""
+
+    file: str
+    row: int | None = None
+    column: str | None = None
+
+    def __str__(self) -> str:
+        parts = [self.file]
+        if self.row is not None:
+            parts.append(f"row {self.row}")
+        if self.column is not None:
+            parts.append(f'column "{self.column}"')
+        return ", ".join(parts)
+
+
+Site = Place | Cell
+
+
+@frozen
+class Edit:
+    """A change of the text that mends a problem: what stands at the place is replaced by the text."""
+
+    place: Place
+    text: str
+
+
+@frozen
+class Problem:
+    """One thing that is wrong, told to a person who did nothing foolish.
+
+    code: the stable name of the kind of problem. cause: one sentence that says what was read and why it cannot stand.
+    mend: one sentence that says what to try. warning: true where the input still holds (never changes an exit status).
+    edit: the change of the text that carries the mend out, where it is one.
+    """
+
+    code: str
+    site: Site
+    cause: str
+    mend: str
+    warning: bool = False
+    edit: Edit | None = None
+
+    def __str__(self) -> str:
+        return f"{self.site}: {self.cause} {self.mend} [{self.code}]"
+
+
+def is_refused(problems: Iterable[Problem]) -> bool:
+    """Whether any of the problems is more than a warning."""
+    return any(not problem.warning for problem in problems)
+
+
+class KoirulesError(Exception):
+    """The root of the exceptions that koirules raises about somebody's text or data."""
+
+    def __init__(self, problems: Sequence[Problem]) -> None:
+        self.problems: tuple[Problem, ...] = tuple(problems)
+        super().__init__("\n".join(str(problem) for problem in self.problems))
+
+
+class StandardError(KoirulesError):
+    """A rule file (or the name of one) that does not make a standard; `problems` holds every reason."""
+
+
+class RecordError(KoirulesError):
+    """Records that cannot be graded; `problems` holds every reason."""

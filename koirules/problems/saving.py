@@ -1,0 +1,50 @@
+"""Problems of writing: results, record sheets and whatever else goes into a file."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from koirules.problems.problem import Cell, Problem
+from koirules.problems.quoting import in_words, quoted, visible
+
+
+def unknown_output_ending(file: str, ending: str, endings: Sequence[str]) -> Problem:
+    """The ending of the name is none that can be written."""
+    what = f"Nothing is written that ends in {quoted(ending)}." if ending else "The name has no ending."
+    return Problem("unknown-ending", Cell(file), what, f"Choose a name that ends in {in_words(endings)}.")
+
+
+def no_such_folder(file: str, folder: str) -> Problem:
+    """The folder to write into is not there."""
+    return Problem(
+        "no-such-folder",
+        Cell(file),
+        f"There is no folder {quoted(folder)}.",
+        "Make the folder first, or give another one.",
+    )
+
+
+def unwritable(file: str, folder: str, why: str) -> Problem:
+    """The system does not let us write there."""
+    return Problem(
+        "unwritable",
+        Cell(file),
+        f"Nothing can be written into {quoted(folder)}: {visible(why)}.",
+        "If the file is open in another program, close it there; otherwise give a folder that is yours to write to.",
+    )
+
+
+def too_many_rows(file: str, rows: int, most: int) -> Problem:
+    """There are more rows than a spreadsheet can hold."""
+    return Problem(
+        "too-many-rows",
+        Cell(file),
+        f"There are {rows:,} rows, but a sheet holds {most:,}.",
+        "Write a .csv or .json file, or fewer rows.",
+    )
+
+
+def no_such_trait(file: str, name: str, variety: str, meant: str | None) -> Problem:
+    """A trait was asked for that the variety does not have."""
+    mend = f"Did you mean {quoted(meant)}?" if meant else "Check the spelling, or ask for all traits."
+    return Problem("no-such-trait", Cell(file), f"The variety {variety} has no trait {quoted(name)}.", mend)

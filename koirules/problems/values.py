@@ -1,0 +1,183 @@
+"""Problems of expressions: values that do not go together."""
+
+from __future__ import annotations
+
+from koirules.problems.problem import Edit, Place, Problem
+
+
+def not_a_condition(place: Place, is_a: str) -> Problem:
+    """Something that is no yes-or-no stands where a condition must."""
+    return Problem(
+        "not-a-condition",
+        place,
+        f"A condition must stand here, but this is {is_a}.",
+        "Compare it with something: `… at least 3`, `… is fair`, `… is recorded`.",
+    )
+
+
+def not_a_number_here(place: Place, is_a: str, word: str) -> Problem:
+    """Something that is no number stands where a number must."""
+    return Problem(
+        "not-a-quantity",
+        place,
+        f"`{word}` needs numbers, but this is {is_a}.",
+        "Use a number or a count; for a scale, compare with one of its steps.",
+    )
+
+
+def different_dimensions(place: Place, left: str, right: str, word: str, edit: Edit | None) -> Problem:
+    """Two numbers that measure different things."""
+    mend = f'Write "{edit.text}".' if edit else "Give both sides in units of the same kind."
+    cause = f"`{word}` cannot compare {left} with {right}."
+    if word in {"+", "-", "lesser of", "greater of"}:
+        cause = f"`{word}` cannot put {left} and {right} together."
+    return Problem("different-dimensions", place, cause, mend, edit=edit)
+
+
+def product_of_units(place: Place, left: str, right: str) -> Problem:
+    """A product of two numbers that both have units."""
+    return Problem(
+        "product-of-units",
+        place,
+        f"`*` needs a plain number on one side, but here are {left} and {right}.",
+        "Leave the unit of one side out, or use another trait.",
+    )
+
+
+def quotient_of_units(place: Place, left: str, right: str) -> Problem:
+    """A quotient of different dimensions."""
+    return Problem(
+        "quotient-of-units",
+        place,
+        f"`/` divides by a plain number or by a number of the same kind, but here {left} is divided by {right}.",
+        "Give both sides in units of the same kind.",
+    )
+
+
+def cannot_compare(place: Place, left: str, right: str, word: str) -> Problem:
+    """Two values of kinds that cannot be compared."""
+    return Problem(
+        "cannot-compare",
+        place,
+        f"`{word}` cannot compare {left} with {right}.",
+        "Compare a number with a number, a scale or choice with one of its words, a label with a text in quotes.",
+    )
+
+
+def label_without_quotes(place: Place, text: str) -> Problem:
+    """A label compared with a bare word."""
+    mended = f'"{text}"'
+    return Problem(
+        "missing-quotes",
+        place,
+        f'No trait, term or setting is called "{text}", and a label is compared with a text in quotes.',
+        f"Write it in straight double quotes: {mended}",
+        edit=Edit(place, mended),
+    )
+
+
+def loose_step(place: Place, step: str, edit: Edit) -> Problem:
+    """A step after `or` without its trait."""
+    return Problem(
+        "loose-step",
+        place,
+        f'"{step}" stands alone, but `or` joins whole conditions.',
+        f'Write "{edit.text}".',
+        edit=edit,
+    )
+
+
+def no_order(place: Place, is_a: str, word: str) -> Problem:
+    """An order comparison of something without order."""
+    return Problem(
+        "no-order",
+        place,
+        f"`{word}` needs an order, but {is_a} has none.",
+        "Use `is` or `is one of (…)`.",
+    )
+
+
+def includes_needs_places(place: Place, is_a: str, word: str = "includes") -> Problem:
+    """`includes` or `count of` on something that is no set of places."""
+    return Problem(
+        "includes-needs-places",
+        place,
+        f"`{word}` asks a set of places, but this is {is_a}.",
+        "For a scale or choice use `is` or `is one of (…)`.",
+    )
+
+
+def places_compared(place: Place, name: str) -> Problem:
+    """A set of places compared with `is`."""
+    return Problem(
+        "places-compared",
+        place,
+        "A set of places is asked with `includes`, or counted.",
+        f"Write `{name} includes PLACE`, or `count of {name} is 0` for none.",
+    )
+
+
+def not_recordable(place: Place) -> Problem:
+    """`is recorded` on something that nobody records."""
+    return Problem(
+        "not-recordable",
+        place,
+        "Only a trait, or a term that is nothing but a trait, can be asked whether it is recorded.",
+        "Write the name of one trait before `is recorded`.",
+    )
+
+
+def always_or_never(place: Place, always: bool, why: str) -> Problem:
+    """A comparison that the range makes always true or always false."""
+    word = "always" if always else "never"
+    return Problem(
+        f"{word}-true",
+        place,
+        f"This is {word} true: {why}.",
+        "Check the value and its unit, or leave the comparison out.",
+    )
+
+
+def different_branches(place: Place, left: str, right: str) -> Problem:
+    """The two values of an `if … otherwise` do not go together."""
+    return Problem(
+        "different-branches",
+        place,
+        f"Both values of `(A if C otherwise B)` must be of one kind, but here are {left} and {right}.",
+        "Use two numbers with units of the same kind, two conditions, or two words of one scale.",
+    )
+
+
+def score_too_early(place: Place, through: str) -> Problem:
+    """A criterion reads what is worked out from criteria."""
+    return Problem(
+        "score-too-early",
+        place,
+        f"A criterion cannot read {through}, because the score is worked out from the criteria.",
+        "Put this into a fault, a lift or a grade.",
+    )
+
+
+def grade_read_early(place: Place) -> Problem:
+    """`grade` read outside of rounds and alerts."""
+    return Problem(
+        "grade-too-early",
+        place,
+        "`grade` can only be read by alerts and rounds.",
+        "Use `score`, `section NAME` or `fault NAME` here.",
+    )
+
+
+def not_exact(place: Place, written: str, most: int) -> Problem:
+    """A number with more decimals than the language holds."""
+    return Problem(
+        "too-many-decimals",
+        place,
+        f"{written} has more than {most} decimals.",
+        f"Round it to {most} decimals.",
+    )
+
+
+def out_of_bounds(place: Place, what: str, low: str, high: str) -> Problem:
+    """A number outside of what the language takes there."""
+    return Problem("out-of-bounds", place, f"{what} must lie between {low} and {high}.", "Write a number in between.")

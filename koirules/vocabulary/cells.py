@@ -1,0 +1,225 @@
+"""One value as a person writes it, or as a spreadsheet, a JSON file or Python gives it, made into a reading."""
+
+from __future__ import annotations
+
+import datetime
+import re
+from collections.abc import Iterable
+from decimal import Decimal
+from numbers import Real
+from typing import assert_never
+
+from koirules.vocabulary import misreads
+from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.misreads import Misread
+from koirules.vocabulary.nearness import near
+from koirules.vocabulary.plain_text import MARKS_FOR_UNKNOWN, folded, plain, position
+from koirules.vocabulary.quantities import read_number, read_quantity, write_decimal
+from koirules.vocabulary.readings import NO, YES, PlaceSet, Reading
+from koirules.vocabulary.units import Unit
+
+__all__ = ["Misread", "read_value"]
+
+_OR = re.compile(r"\s+or\s+", re.IGNORECASE)
+_TO = re.compile(r"\s+to\s+", re.IGNORECASE)
+_SIGNS = re.compile(r"\s*[-/,|~;&+]\s*")
+_BETWEEN_PLACES = re.compile(r"\s*[,+;、]\s*")
+_NUMBER = re.compile(r"[+-]?[0-9][0-9.,]*")
+_MOST_LETTERS = 1000
+"""No value of a trait is longer, so that no time is lost on one that is none."""
+_TRUTHS = {"true": YES, "false": NO}
+
+_Words = Scale | Choice | YesNo
+
+
+def read_value(kind: Kind, raw: object, unit: Unit | None = None) -> Reading | Misread | None:
+    """The reading of one value; None where it is blank, a Misread where it cannot be read; never raises.
+
+    unit: of the column's header, for numbers without a unit of their own; without either, it is the trait's own.
+    """
+    match raw:
+        case None:
+            return None
+        case str():
+            return _read_text(kind, raw, unit)
+        case bool():
+            return _read_truth(kind, raw)
+        case int() | float() | Decimal():
+            return _read_number(kind, raw, unit)
+        case datetime.date() | datetime.time() | datetime.timedelta():
+            return _read_date(kind, raw)
+        case list() | tuple() | set() | frozenset():
+            return _read_list(kind, raw)
+        case Real():
+            return _read_real(kind, raw, unit)
+        case _:
+            return misreads.unknown_object(type(raw).__name__, kind)
+
+
+def _read_text(kind: Kind, raw: str, unit: Unit | None) -> Reading | Misread | None:
+    if isinstance(kind, Label):
+        return raw.strip() or None
+    if len(raw) > _MOST_LETTERS:
+        return misreads.too_long(raw, kind)
+    text = plain(raw)
+    if not text:
+        return None
+    match kind:
+        case Number() | Count():
+            return read_quantity(kind, text, unit)
+        case Scale() | Choice() | YesNo():
+            return _read_words(kind, text)
+        case Places():
+            return _read_places(kind, text)
+        case _:
+            assert_never(kind)
+
+
+def _read_truth(kind: Kind, raw: bool) -> Reading | Misread:
+    was = str(raw).upper()
+    match kind:
+        case YesNo():
+            return YES if raw else NO
+        case Label():
+            return was
+        case _:
+            return misreads.truth_for_number(was, kind)
+
+
+def _read_number(kind: Kind, raw: float | Decimal, unit: Unit | None) -> Reading | Misread | None:
+    # repr gives the shortest decimal that stands for the double: what was typed, not what it is stored as.
+    value = Decimal(repr(float(raw))) if isinstance(raw, float) else Decimal(raw)
+    if value.is_nan():
+        return None
+    match kind:
+        case Number() | Count():
+            return read_number(kind, value, unit)
+        case Label():
+            return misreads.infinite() if value.is_infinite() else write_decimal(value)
+        case _:
+            return misreads.number_for_word(write_decimal(value), kind)
+
+
+def _read_real(kind: Kind, raw: Real, unit: Unit | None) -> Reading | Misread | None:
+    """A number of another library, such as an integer of numpy."""
+    try:
+        value = float(raw)
+    except (TypeError, ValueError, ArithmeticError):
+        return misreads.unknown_object(type(raw).__name__, kind)
+    return _read_number(kind, value, unit)
+
+
+def _read_date(kind: Kind, raw: datetime.date | datetime.time | datetime.timedelta) -> Reading | Misread:
+    if isinstance(raw, datetime.datetime) and raw.time() == datetime.time():
+        raw = raw.date()
+    was = str(raw)
+    return was if isinstance(kind, Label) else misreads.became_a_date(was, kind)
+
+
+def _read_list(kind: Kind, raw: Iterable[object]) -> Reading | Misread:
+    if not isinstance(kind, Places):
+        return misreads.list_for_one(kind)
+    words: list[str] = []
+    for item in raw:
+        if isinstance(item, int | float | Decimal):
+            return misreads.number_for_word(write_decimal(Decimal(item)), kind)
+        if not isinstance(item, str):
+            return misreads.unknown_object(type(item).__name__, kind)
+        words.append(plain(item))
+    return _place_set(kind, [word for word in words if word], " ".join(words))
+
+
+def _read_words(kind: _Words, text: str) -> int | Misread:
+    bits = _step(kind, text)
+    if bits is not None:
+        return bits
+    bits = 0
+    for part in _OR.split(text):
+        one = _read_stretch(kind, part, text)
+        if isinstance(one, Misread):
+            return one
+        bits |= one
+    return bits
+
+
+def _step(kind: _Words, word: str) -> int | None:
+    if isinstance(kind, YesNo) and word.casefold() in _TRUTHS:
+        return _TRUTHS[word.casefold()]
+    found = position(kind, word)
+    return None if found is None else 1 << found
+
+
+def _read_stretch(kind: _Words, part: str, text: str) -> int | Misread:
+    """One word, or every step from one word to another."""
+    bits = _step(kind, part)
+    if bits is not None:
+        return bits
+    ends = _TO.split(part)
+    if len(ends) != 2:
+        return _unknown(kind, part, text)
+    low, high = (_step(kind, end) for end in ends)
+    if low is None or high is None:
+        return _unknown(kind, ends[0] if low is None else ends[1], text)
+    if not isinstance(kind, Scale):
+        return misreads.no_order(text, " or ".join(ends))
+    if low > high:
+        return misreads.ends_swapped(text, f"{ends[1]} to {ends[0]}")
+    return 2 * high - low
+
+
+def _unknown(kind: _Words, word: str, text: str) -> Misread:
+    if text.casefold() in MARKS_FOR_UNKNOWN:
+        return misreads.not_recorded_mark(text, kind)
+    if _NUMBER.fullmatch(word):
+        return misreads.number_for_word(word, kind)
+    pieces = _SIGNS.split(text)
+    if len(pieces) > 1 and all(_step(kind, piece) is not None for piece in pieces):
+        stretch = isinstance(kind, Scale) and len(pieces) == 2 and "-" in text
+        return misreads.joined_by_sign(text, (" to " if stretch else " or ").join(pieces))
+    return misreads.unknown_word(word, text, kind, near(folded(word), words_of(kind)))
+
+
+def _read_places(kind: Places, text: str) -> PlaceSet | Misread:
+    if text.casefold() in MARKS_FOR_UNKNOWN:
+        return misreads.not_recorded_mark(text, kind)
+    found: list[PlaceSet] = []
+    for part in _OR.split(text):
+        words: list[str] = []
+        for chunk in _BETWEEN_PLACES.split(part):
+            words += [chunk] if position(kind, chunk) is not None else _named(kind, chunk.split())
+        one = _place_set(kind, words, text)
+        if isinstance(one, Misread):
+            return one
+        found.append(one)
+    sure, possible = found[0]
+    for other in found[1:]:
+        sure, possible = sure & other.sure, possible | other.possible
+    return PlaceSet(sure, possible)
+
+
+def _named(kind: Places, words: list[str]) -> list[str]:
+    """Words put together where several make one place (`left pectoral`), the longest name first."""
+    together: list[str] = []
+    start = 0
+    while start < len(words):
+        size = next((n for n in (4, 3, 2) if position(kind, " ".join(words[start : start + n])) is not None), 1)
+        together.append(" ".join(words[start : start + size]))
+        start += size
+    return together
+
+
+def _place_set(kind: Places, words: list[str], text: str) -> PlaceSet | Misread:
+    bits = 0
+    nones = 0
+    for i, word in enumerate(words):
+        found = position(kind, word)
+        if found is not None:
+            bits |= 1 << found
+        elif folded(word) == "none":
+            nones += 1
+        elif _NUMBER.fullmatch(word):
+            return misreads.number_for_word(word, kind)
+        else:
+            meant = near(folded(" ".join(words[i : i + 2])), kind.places) or near(folded(word), kind.places)
+            return misreads.unknown_word(word, text, kind, meant)
+    return misreads.none_with_others(text) if nones and bits else PlaceSet(bits, bits)

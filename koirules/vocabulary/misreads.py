@@ -1,0 +1,311 @@
+"""What can be wrong with one value that somebody wrote: a code, a cause and a mend for each, in one place."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from attrs import frozen
+
+from koirules.problems.quoting import in_words, quoted
+from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest, words_of
+
+_LEAVE_BLANK = "leave the cell blank if it was not recorded"
+
+
+@frozen
+class Misread:
+    """Why a value cannot be read.
+
+    code: the stable name of what is wrong. cause: one sentence that says what was read. mend: what to try.
+    """
+
+    code: str
+    cause: str
+    mend: str
+
+
+def not_a_number(was: str, kind: Number | Count) -> Misread:
+    """A text stands where a number is expected."""
+    return Misread("value-not-a-number", f"{quoted(was)} is not a number.", f"{example_of(kind)}, or {_LEAVE_BLANK}.")
+
+
+def too_long(was: str, kind: Kind) -> Misread:
+    """A text that is far longer than any value."""
+    return Misread(
+        "value-too-long",
+        f"{quoted(was)} has {len(was):,} letters, which no value has.",
+        f"{example_of(kind)}; a remark belongs in a column of its own.",
+    )
+
+
+def not_recorded_mark(was: str, kind: Kind) -> Misread:
+    """A mark or word that may say that nothing is known, or that there is nothing."""
+    match kind:
+        case Count():
+            nothing = ' If you looked and there was none, write "0".'
+        case Places():
+            nothing = ' If you looked and there was none, write "none".'
+        case _:
+            nothing = ""
+    return Misread(
+        "value-mark-for-unknown",
+        f"{quoted(was)} is no value.",
+        f"If this was not recorded, empty the cell.{nothing}",
+    )
+
+
+def roughly(was: str, kind: Number | Count) -> Misread:
+    """A number with a sign or word for about, more or less."""
+    return Misread(
+        "value-roughly",
+        f"{quoted(was)} is not one number, and does not say how far it may be off.",
+        f'Write the lowest and the highest that it could be, such as "{stretch_of(kind)}".',
+    )
+
+
+def joined_by_sign(was: str, better: str) -> Misread:
+    """Two values joined by a sign instead of a word."""
+    return Misread(
+        "value-joined-by-sign",
+        f"{quoted(was)} joins two values by a sign, which can be read in more than one way.",
+        f'For what it could be, write "{better}".',
+    )
+
+
+def either_number(was: str, better: str) -> Misread:
+    """Numbers joined by `or`."""
+    return Misread(
+        "value-either-number",
+        f'{quoted(was)} joins numbers by "or".',
+        f'Write the lowest and the highest that it could be: "{better}".',
+    )
+
+
+def comma_in_number(was: str, whole: str, part: str) -> Misread:
+    """A comma before exactly three digits, which may mark thousands or decimals."""
+    return Misread(
+        "value-comma",
+        f"The comma in {quoted(was)} can be read in two ways.",
+        f'Write "{whole}.{part}" for a number with decimals, or "{whole}{part}" for a number in the thousands.',
+    )
+
+
+def grouped_digits(was: str, better: str) -> Misread:
+    """A number whose digits are set in groups."""
+    return Misread(
+        "value-grouped-digits",
+        f"{quoted(was)} has its digits set in groups.",
+        f'Write the digits without gaps, and decimals after a point: "{better}".',
+    )
+
+
+def too_many_digits(was: str) -> Misread:
+    """A number that is too long for any measure."""
+    return Misread(
+        "value-too-many-digits",
+        f"{quoted(was)} has more digits than a measure can have.",
+        "Check the number; six digits after the point are enough.",
+    )
+
+
+def infinite() -> Misread:
+    """A number that is infinite."""
+    return Misread(
+        "value-infinite", "The number is infinite.", f"Write the number that was measured, or {_LEAVE_BLANK}."
+    )
+
+
+def not_whole(was: str) -> Misread:
+    """A count that is no whole number."""
+    return Misread(
+        "value-not-whole",
+        f"{quoted(was)} is not a whole number, but this is counted.",
+        'Write a whole number; for a count that is not sure, write what it could be, such as "2 to 3".',
+    )
+
+
+def out_of_range(was: str, means: str, kind: Number | Count, better: str | None) -> Misread:
+    """A number below or above the range of its trait; means: what it is in the trait's own unit, where that differs."""
+    is_what = f" {means}, which" if means else ""
+    mend = f'; if it was measured in {better.rpartition(" ")[2]}, write "{better}"' if better else ""
+    return Misread(
+        "value-out-of-range",
+        f"{quoted(was)}{is_what} lies outside the range from {range_of(kind)}.",
+        f"Check the number{mend}.",
+    )
+
+
+def ends_swapped(was: str, better: str) -> Misread:
+    """The low end stands above the high end."""
+    return Misread("value-ends-swapped", f"{quoted(was)} has its higher end first.", f'Write "{better}".')
+
+
+def unknown_unit(was: str, kind: Number) -> Misread:
+    """A unit that koirules does not know."""
+    return Misread(
+        "value-unknown-unit",
+        f"What stands behind the number in {quoted(was)} is not a unit that koirules knows.",
+        f"Write the number in {in_words(units_of(kind))}.",
+    )
+
+
+def wrong_dimension(was: str, symbol: str, kind: Number) -> Misread:
+    """A unit that measures something else."""
+    return Misread(
+        "value-wrong-unit",
+        f"{quoted(was)} is in {symbol}, but this is a {_measure_of(kind)}.",
+        f"Write the number in {in_words(units_of(kind))}.",
+    )
+
+
+def unit_on_plain(was: str, better: str | None, kind: Number | Count) -> Misread:
+    """Something stands behind a number that has no unit."""
+    mend = f'Write the number alone: "{better}".' if better else f"Write the number alone, from {range_of(kind)}."
+    return Misread(
+        "value-unit-not-wanted",
+        f"What stands behind the number in {quoted(was)} does not fit: {_without_unit(kind)}.",
+        mend,
+    )
+
+
+def column_unit_on_plain(symbol: str, kind: Number | Count) -> Misread:
+    """A column gives a unit to numbers that have none."""
+    return Misread(
+        "column-unit-not-wanted",
+        f"The column gives its numbers in {symbol}, but {_without_unit(kind)}.",
+        "Take the unit out of the column's header.",
+    )
+
+
+def became_a_date(was: str, kind: Kind) -> Misread:
+    """A date or time, often made by a spreadsheet out of something like `3-4`."""
+    sure = next(iter(words_of(kind)), "3-4")
+    hint = stretch_of(kind) if isinstance(kind, Number | Count) else sure
+    return Misread(
+        "value-date",
+        f"The cell holds the date or time {was}; spreadsheet programs make dates out of entries such as 3-4.",
+        f'Set the cell to the format "Text", then write what was seen, such as "{hint}".',
+    )
+
+
+def truth_for_number(was: str, kind: Kind) -> Misread:
+    """TRUE or FALSE where something else is expected."""
+    return Misread("value-truth", f"The cell holds {was}, which is a yes or no.", f"{example_of(kind)}.")
+
+
+def number_for_word(was: str, kind: Kind) -> Misread:
+    """A number where a word is expected."""
+    return Misread("value-number-for-word", f"{quoted(was)} is a number, but a word is expected here.", choose(kind))
+
+
+def unknown_word(word: str, was: str, kind: Kind, meant: str | None) -> Misread:
+    """A step, choice or place that the trait lacks."""
+    of = "" if word == was else f" in {quoted(was)}"
+    guess = f'Did you mean "{meant}"? ' if meant else ""
+    return Misread("value-unknown-word", f"{quoted(word)}{of} is not {_noun_of(kind)}.", guess + choose(kind))
+
+
+def no_order(was: str, better: str) -> Misread:
+    """A stretch from one choice to another, where choices have no order."""
+    return Misread(
+        "value-no-order",
+        f"{quoted(was)} is a stretch, but these words have no order.",
+        f'Write every word that it could be: "{better}".',
+    )
+
+
+def none_with_others(was: str) -> Misread:
+    """`none` stands beside a place."""
+    return Misread(
+        "value-none-with-places",
+        f'{quoted(was)} says "none" and names a place as well.',
+        'Write "none" alone, or the places alone.',
+    )
+
+
+def list_for_one(kind: Kind) -> Misread:
+    """A list where one value is expected."""
+    unsure = '; join what it could be by "or"' if words_of(kind) else ""
+    return Misread("value-list", "A list stands here, but one value is expected.", f"{example_of(kind)}{unsure}.")
+
+
+def unknown_object(name: str, kind: Kind) -> Misread:
+    """Something that no cell can hold."""
+    what = "An object with keys" if name == "dict" else f"A value of the type {name}"
+    return Misread("value-of-no-kind", f"{what} cannot be read here.", f"{example_of(kind)}.")
+
+
+def units_of(kind: Number) -> tuple[str, ...]:
+    """The symbols of all units that a number can be written in."""
+    from koirules.vocabulary.units import UNITS
+
+    return tuple(symbol for symbol, unit in UNITS.items() if unit.dimension is kind.dimension)
+
+
+def range_of(kind: Number | Count) -> str:
+    """The range of a number in its own unit: `0 cm to 90 cm`."""
+    match kind:
+        case Count(high):
+            return f"0 to {high}"
+        case Number(unit, low, high):
+            behind = f" {unit.symbol}" if unit else ""
+            return f"{shortest(low)}{behind} to {shortest(high)}{behind}"
+
+
+def stretch_of(kind: Number | Count) -> str:
+    """An unsure value that the trait could have: `36 cm to 45 cm`."""
+    if isinstance(kind, Count):
+        lowest = kind.high * 2 // 5
+        return f"{lowest} to {min(max(lowest + 1, kind.high // 2), kind.high)}"
+    width = kind.high - kind.low
+    places = 0 if width >= 10 else 2 if width >= Decimal("0.2") else 6
+    ends = (shortest(round(kind.low + width * part, places)) for part in (Decimal("0.4"), Decimal("0.5")))
+    behind = f" {kind.unit.symbol}" if kind.unit else ""
+    return f"{behind} to ".join(ends) + behind
+
+
+def example_of(kind: Kind) -> str:
+    """What to write, with an example that the trait could have."""
+    match kind:
+        case Number(unit, low, high):
+            middle = shortest(round((low + high) / 2, 0 if high - low >= 10 else 2))
+            behind = f" {unit.symbol}" if unit else ""
+            return f'Write a number from {range_of(kind)}, such as "{middle}{behind}"'
+        case Count():
+            return f"Write a whole number from {range_of(kind)}"
+        case Label():
+            return "Write a text"
+        case _:
+            return choose(kind).removesuffix(".")
+
+
+def choose(kind: Kind) -> str:
+    """The words to choose from, as a sentence."""
+    words = words_of(kind)
+    match kind:
+        case Places():
+            return f'Write "none", or any of {in_words(words, "and")}.'
+        case YesNo():
+            return 'Write "yes" or "no".'
+        case _:
+            return f"Write {in_words(words)}." if len(words) < 3 else f"Write one of {in_words(words)}."
+
+
+def _noun_of(kind: Kind) -> str:
+    match kind:
+        case Scale():
+            return "one of the steps"
+        case Choice():
+            return "one of the choices"
+        case Places():
+            return "a place that can be named here"
+        case _:
+            return "yes or no"
+
+
+def _without_unit(kind: Number | Count) -> str:
+    return "this is counted, without a unit" if isinstance(kind, Count) else "this is a plain number without a unit"
+
+
+def _measure_of(kind: Number) -> str:
+    return kind.dimension.word if kind.dimension else "plain number"

@@ -1,0 +1,201 @@
+"""Numbers and counts as people write them: `12.5cm`, `12,5`, `40 % to 50 %`."""
+
+from __future__ import annotations
+
+import re
+from decimal import Decimal, localcontext
+
+from attrs import frozen
+
+from koirules.vocabulary import misreads
+from koirules.vocabulary.kinds import Count, Number, shortest
+from koirules.vocabulary.misreads import Misread
+from koirules.vocabulary.plain_text import MARKS_FOR_UNKNOWN, looks_like_a_date
+from koirules.vocabulary.readings import Span
+from koirules.vocabulary.units import UNITS, WRITTEN_OTHERWISE, Unit
+
+_DIGITS = r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)(?:[eE][+-]?[0-9]{1,2})?"
+_NUMBER = re.compile(_DIGITS)
+_WITH_UNIT = re.compile(rf"({_DIGITS})\s*([^0-9.,\s].*)?")
+_DASHED = re.compile(rf"({_DIGITS})\s*([^0-9.,\s~/-]*)\s*[-~/]\s*({_DIGITS})\s*([^0-9.,\s].*)?")
+_GROUPED = re.compile(r"([+-]?[0-9]{1,3}(?:[ '.,][0-9]{3})+)([.,][0-9]+)?\s*([^0-9.,\s].*)?")
+_ROUGH = re.compile(r"(?:[~≈<>≤≥±=]|about\b|approx|ca\b|circa\b|over\b|under\b|nearly\b|almost\b).*|.*[0-9].*[+?]")
+_TO = re.compile(r"\s+to\s+", re.IGNORECASE)
+_OR = re.compile(r"\s+or\s+", re.IGNORECASE)
+_MOST_DIGITS = 40
+"""More digits than any measure has; so many are still converted exactly."""
+
+_LOOSE_UNITS = {
+    other.casefold(): symbol for other, symbol in [*WRITTEN_OTHERWISE.items(), *((one, one) for one in UNITS)]
+}
+
+
+@frozen
+class Quantity:
+    """A number as it was written, with its unit where it has one of its own; `digits` is the number in plain form."""
+
+    was: str
+    value: Decimal
+    digits: str
+    unit: str
+
+
+def read_quantity(kind: Number | Count, text: str, unit: Unit | None) -> Span | Misread:
+    """The span that a plain text says. unit: of the column, for numbers without a unit of their own."""
+    odd = _not_one_number(kind, text)
+    if odd is not None:
+        return odd
+    parts = _TO.split(text)
+    if len(parts) > 2:
+        return misreads.not_a_number(text, kind)
+    ends: list[Quantity] = []
+    for part in parts:
+        end = _read_end(kind, part)
+        if isinstance(end, Misread):
+            return end
+        ends.append(end)
+    return _span(kind, text, ends[0], ends[-1], unit)
+
+
+def read_number(kind: Number | Count, value: Decimal, unit: Unit | None) -> Span | Misread:
+    """The span of one number that came as a number. unit: of the column."""
+    if value.is_infinite():
+        return misreads.infinite()
+    was = write_decimal(value)
+    if _too_long(value):
+        return misreads.too_many_digits(was)
+    one = Quantity(was, value, was, "")
+    return _span(kind, was, one, one, unit)
+
+
+def unit_named(word: str) -> Unit | None:
+    """The unit that somebody wrote, in any of the ways that people write units; None where there is none such."""
+    symbol = word if word in UNITS else WRITTEN_OTHERWISE.get(word) or _LOOSE_UNITS.get(word.rstrip(".").casefold())
+    return UNITS[symbol] if symbol else None
+
+
+def write_decimal(value: Decimal) -> str:
+    """A decimal in its shortest form, with an exponent only where it would be absurdly long."""
+    if value.is_finite() and (not value or -_MOST_DIGITS < value.adjusted() < _MOST_DIGITS):
+        return shortest(value)
+    return str(value)
+
+
+def _too_long(value: Decimal) -> bool:
+    far = bool(value) and not -_MOST_DIGITS < value.adjusted() < _MOST_DIGITS
+    return far or len(value.as_tuple().digits) > _MOST_DIGITS
+
+
+def _not_one_number(kind: Number | Count, text: str) -> Misread | None:
+    low = text.casefold()
+    if low in MARKS_FOR_UNKNOWN or low == "none":
+        return misreads.not_recorded_mark(text, kind)
+    if looks_like_a_date(text):
+        return misreads.became_a_date(f'"{text}"', kind)
+    if not _TO.search(text) and not _NUMBER.fullmatch(text) and (dashed := _DASHED.fullmatch(text)):
+        one, unit, other, last = dashed.groups("")
+        behind = unit or last
+        return misreads.joined_by_sign(text, f"{one} to {other}{f' {behind}' if behind else ''}")
+    if _ROUGH.fullmatch(low):
+        return misreads.roughly(text, kind)
+    pieces = _OR.split(text)
+    if len(pieces) > 1:
+        ends = [_read_end(kind, piece) for piece in pieces]
+        read = [end for end in ends if isinstance(end, Quantity)]
+        if len(read) < len(ends):
+            return misreads.not_a_number(text, kind)
+        lowest, highest = (pick(read, key=lambda end: end.value) for pick in (min, max))
+        return misreads.either_number(text, _stretch(lowest, highest))
+    return None
+
+
+def _read_end(kind: Number | Count, part: str) -> Quantity | Misread:
+    if grouped := _GROUPED.fullmatch(part):
+        whole, decimals, unit = grouped.groups("")
+        marks = re.sub(r"[0-9+-]", "", whole)
+        if decimals or len(marks) > 1 or marks in {" ", "'"}:
+            last = whole[-4] if not decimals and len(set(marks)) > 1 else ""
+            if last in {".", ","}:
+                whole, decimals = whole[:-4], whole[-4:]
+            better = re.sub(r"[ '.,]", "", whole) + decimals.replace(",", ".")
+            return misreads.grouped_digits(part, f"{better}{f' {unit}' if unit else ''}")
+    match = _WITH_UNIT.fullmatch(part)
+    if match is None:
+        return misreads.not_a_number(part, kind)
+    digits, unit = match.groups("")
+    if re.search("[0-9]", unit):
+        return misreads.not_a_number(part, kind)
+    whole, _, part_after = digits.partition(",")
+    if len(part_after) == 3 and whole.lstrip("+-") not in {"", "0"}:
+        return misreads.comma_in_number(part, whole, part_after)
+    plain_digits = digits.replace(",", ".")
+    value = Decimal(plain_digits)
+    if _too_long(value):
+        return misreads.too_many_digits(part)
+    return Quantity(part, value, plain_digits, unit.strip())
+
+
+def _span(kind: Number | Count, text: str, low: Quantity, high: Quantity, column: Unit | None) -> Span | Misread:
+    held: list[Decimal] = []
+    for end in (low, high):
+        word = end.unit or high.unit or low.unit
+        one = _held(kind, end, word, column)
+        if isinstance(one, Misread):
+            return one
+        held.append(one)
+    if held[0] > held[1]:
+        return misreads.ends_swapped(text, _stretch(high, low))
+    # Adding 0.0 turns -0.0, which a spreadsheet may hold, into 0.0.
+    return Span(float(held[0]) + 0.0, float(held[1]) + 0.0)
+
+
+def _stretch(low: Quantity, high: Quantity) -> str:
+    """The words for everything from one quantity to another; a unit that both share stands once, at the end."""
+    if low.unit and high.unit and low.unit != high.unit:
+        return f"{low.digits} {low.unit} to {high.digits} {high.unit}"
+    unit = low.unit or high.unit
+    return f"{low.digits} to {high.digits}{f' {unit}' if unit else ''}"
+
+
+def _held(kind: Number | Count, end: Quantity, word: str, column: Unit | None) -> Decimal | Misread:
+    if isinstance(kind, Count) or kind.unit is None:
+        if word:
+            return misreads.unit_on_plain(end.was, _without(kind, end, word), kind)
+        if column:
+            return misreads.column_unit_on_plain(column.symbol, kind)
+        if isinstance(kind, Count) and end.value != end.value.to_integral_value():
+            return misreads.not_whole(end.was)
+        return end.value if _fits(kind, end.value) else misreads.out_of_range(end.was, "", kind, None)
+    unit = unit_named(word) if word else column or kind.unit
+    if unit is None:
+        return misreads.unknown_unit(end.was, kind)
+    if unit.dimension is not kind.dimension:
+        return misreads.wrong_dimension(end.was, unit.symbol, kind)
+    with localcontext(prec=2 * _MOST_DIGITS):
+        held = unit.to_held(end.value)
+        if kind.held_low <= held <= kind.held_high:
+            return held
+        own = shortest(round(kind.unit.from_held(held), 6))
+        means = f"{'' if word else f'in {unit.symbol} '}is {own} {kind.unit.symbol}" if unit is not kind.unit else ""
+        return misreads.out_of_range(end.was, means, kind, None if word else _other_unit(kind, end, unit))
+
+
+def _fits(kind: Number | Count, value: Decimal) -> bool:
+    low, high = (Decimal(0), Decimal(kind.high)) if isinstance(kind, Count) else (kind.low, kind.high)
+    return low <= value <= high
+
+
+def _without(kind: Number | Count, end: Quantity, word: str) -> str | None:
+    """The plain number that may have been meant by one with a unit, where it is in range."""
+    value = end.value / 100 if unit_named(word) is UNITS["%"] else end.value
+    return shortest(value) if _fits(kind, value) else None
+
+
+def _other_unit(kind: Number, end: Quantity, used: Unit) -> str | None:
+    """The quantity in the nearest other unit in which it would be in range: what may have been meant."""
+    others = [unit for unit in UNITS.values() if unit.dimension is used.dimension and unit is not used]
+    fits = [unit for unit in others if kind.held_low <= unit.to_held(end.value) <= kind.held_high]
+    if not fits or not end.value:
+        return None
+    nearest = min(fits, key=lambda unit: max(unit.factor / used.factor, used.factor / unit.factor))
+    return f"{end.digits} {nearest.symbol}"

@@ -1,0 +1,109 @@
+"""What was read of a trait, in the form that evaluators take.
+
+A reading is always "what it could be": a value that is known is the case where only one is left.
+
+| kind           | reading                                                                                 |
+| -------------- | --------------------------------------------------------------------------------------- |
+| number, count  | Span: lowest and highest value, in the held unit                                        |
+| scale, choice  | int: bit i is set where step i is possible                                              |
+| yes or no      | int: bit 0 is set where no is possible, bit 1 where yes is                              |
+| places         | PlaceSet: bits of the places that are surely in, bits of those that may be              |
+| label          | str                                                                                     |
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from decimal import Decimal
+from typing import NamedTuple
+
+from koirules.vocabulary.kinds import (
+    Choice,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Places,
+    Scale,
+    YesNo,
+    shortest,
+    words_of,
+)
+
+
+class Span(NamedTuple):
+    """Every number from low to high, both in; held unit."""
+
+    low: float
+    high: float
+
+
+class PlaceSet(NamedTuple):
+    """The places that are surely in (bits), and those that may be (bits; holds the sure ones)."""
+
+    sure: int
+    possible: int
+
+
+Reading = Span | PlaceSet | int | str
+
+NO, YES, NO_OR_YES = 1, 2, 3
+"""Readings of a yes-or-no trait."""
+
+
+def anything(kind: Kind) -> Span | PlaceSet | int | None:
+    """The reading of a trait that was not recorded: any value of its range. None for a label: any text at all."""
+    match kind:
+        case YesNo():
+            return NO_OR_YES
+        case Count(high):
+            return Span(0.0, float(high))
+        case Number():
+            return Span(float(kind.held_low), float(kind.held_high))
+        case Scale() | Choice():
+            return (1 << len(words_of(kind))) - 1
+        case Places(places):
+            return PlaceSet(0, (1 << len(places)) - 1)
+        case Label():
+            return None
+
+
+def step_bits(kind: Scale | Choice | Places | YesNo, words: Iterable[str]) -> int:
+    """The bits of the given steps, options or places. Raises ValueError for a word that the kind lacks."""
+    known = words_of(kind)
+    bits = 0
+    for word in words:
+        bits |= 1 << known.index(word)
+    return bits
+
+
+def words_in(kind: Kind, bits: int) -> tuple[str, ...]:
+    """The steps, options or places whose bits are set, in the order of the kind."""
+    return tuple(word for i, word in enumerate(words_of(kind)) if bits >> i & 1)
+
+
+def write_number(value: float, kind: Number | Count) -> str:
+    """A held value in the trait's own unit, to a millionth at the most, with the unit: `12.5 cm`, `3`."""
+    exact = Decimal(repr(float(value)))
+    if isinstance(kind, Number) and kind.unit is not None:
+        exact = kind.unit.from_held(exact)
+        return f"{shortest(round(exact, 6))} {kind.unit.symbol}"
+    return shortest(round(exact, 6))
+
+
+def write_reading(kind: Kind, reading: Reading | None) -> str:
+    """A reading as a record writes it: `12.5 cm`, `40 % to 50 %`, `fair or sharp`, `none`; "" for what was not recorded."""
+    match kind, reading:
+        case (Number() | Count(), Span(low, high)):
+            lowest = write_number(low, kind)
+            return lowest if low == high else f"{lowest} to {write_number(high, kind)}"
+        case (Scale() | Choice() | YesNo(), int(bits)):
+            return " or ".join(words_in(kind, bits))
+        case (Places(), PlaceSet(sure, possible)):
+            if sure != possible:
+                return ""
+            return " ".join(words_in(kind, sure)) or "none"
+        case (Label(), str(text)):
+            return text
+        case _:
+            return ""

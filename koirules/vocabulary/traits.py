@@ -1,0 +1,79 @@
+"""Traits, and the vocabularies that put them together for a variety."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from enum import Enum
+from types import MappingProxyType
+
+from attrs import field, frozen
+
+from koirules.vocabulary.kinds import Kind
+
+
+class Better(Enum):
+    """In which direction a trait gets better, all else equal."""
+
+    MORE = "more is better"
+    LESS = "less is better"
+    TARGET = "best in between"
+    NEITHER = "neither is better"
+
+
+class Growth(Enum):
+    """How a trait changes as the fish grows."""
+
+    FIXED = "does not change"
+    RISES = "rises"
+    FALLS = "falls"
+    VARIES = "may rise or fall"
+
+
+def _unchanging_titles(titles: Mapping[str, str]) -> Mapping[str, str]:
+    return MappingProxyType(dict(titles))
+
+
+def _unchanging_traits(traits: Mapping[str, Trait]) -> Mapping[str, Trait]:
+    return MappingProxyType(dict(traits))
+
+
+@frozen
+class Trait:
+    """One thing that can be said about a fish.
+
+    name: the word that rule files and record sheets use. title: what a person reads. describe: one line that a new
+    helper understands. titles: the title in further languages, by two-letter code.
+    """
+
+    name: str
+    title: str
+    kind: Kind
+    better: Better = Better.NEITHER
+    growth: Growth = Growth.VARIES
+    describe: str = ""
+    titles: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)
+
+
+@frozen
+class Vocabulary:
+    """The traits that one source gives: the shared ones, or those of a variety.
+
+    name: the word after `variety` in a rule file. includes: names of vocabularies whose traits belong to this one too.
+    """
+
+    name: str
+    title: str
+    traits: tuple[Trait, ...]
+    includes: tuple[str, ...] = ()
+    describe: str = ""
+    is_variety: bool = True
+
+
+@frozen
+class Variety:
+    """A variety with all of its traits put together, by name, in the order that its sources list them."""
+
+    name: str
+    title: str
+    traits: Mapping[str, Trait] = field(converter=_unchanging_traits, hash=False)
+    describe: str = ""

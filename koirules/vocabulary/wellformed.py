@@ -1,0 +1,152 @@
+"""Whether a vocabulary from somebody's plugin is one that rule files can use.
+
+Types are checked too: a vocabulary is data from a stranger, and a wrong type would only show much later, in a place
+that has nothing to do with it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterator, Mapping
+from decimal import Decimal
+
+from koirules.problems.plugging import (
+    plugin_bad_name,
+    plugin_bad_range,
+    plugin_bad_steps,
+    plugin_reserved_word,
+    plugin_wrong_type,
+)
+from koirules.problems.problem import Problem
+from koirules.problems.quoting import quoted
+from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo
+from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules.vocabulary.units import UNITS
+from koirules.vocabulary.words import NOT_PLACES, NOT_STEPS, NOT_TRAITS, RESERVED, is_name
+
+LARGEST = 1_000_000
+"""How far from 0 a number of the rule language may lie."""
+
+_FINEST = -6  # the exponent of the last decimal that the rule language keeps
+
+_TYPES_OF_VOCABULARY: Mapping[str, type] = {
+    "name": str,
+    "title": str,
+    "traits": tuple,
+    "includes": tuple,
+    "describe": str,
+    "is_variety": bool,
+}
+_TYPES_OF_TRAIT: Mapping[str, type] = {
+    "name": str,
+    "title": str,
+    "better": Better,
+    "growth": Growth,
+    "describe": str,
+    "titles": Mapping,
+}
+
+
+def check_vocabulary(vocabulary: Vocabulary, plugin: str) -> list[Problem]:
+    """What is wrong with a vocabulary taken by itself; an empty list where nothing is."""
+    what = f"the vocabulary {quoted(str(vocabulary.name))}"
+    problems = [*_check_types(vocabulary, _TYPES_OF_VOCABULARY, what, plugin)]
+    if problems:
+        return problems
+    problems += _check_name(vocabulary.name, RESERVED, what, plugin)
+    for include in vocabulary.includes:
+        problems += _check_type(include, str, f"an include of {what}", plugin)
+    for trait in vocabulary.traits:
+        problems += _check_type(trait, Trait, f"a trait of {what}", plugin) or check_trait(trait, plugin)
+    return problems
+
+
+def check_trait(trait: Trait, plugin: str) -> list[Problem]:
+    """What is wrong with a trait taken by itself; an empty list where nothing is."""
+    what = f"the trait {quoted(str(trait.name))}"
+    problems = [*_check_types(trait, _TYPES_OF_TRAIT, what, plugin)]
+    if not isinstance(trait.kind, Kind):
+        problems += [
+            plugin_wrong_type(plugin, f"the kind of {what}", "a kind of koirules.vocabulary", _type(trait.kind))
+        ]
+    elif not all(isinstance(text, str) for pair in trait.titles.items() for text in pair):
+        problems.append(plugin_wrong_type(plugin, f"a title of {what}", "a text by its language", "something else"))
+    if problems:
+        return problems
+    return [*_check_name(trait.name, NOT_TRAITS, what, plugin), *_check_kind(trait.kind, what, plugin)]
+
+
+def _check_kind(kind: Kind, what: str, plugin: str) -> Iterator[Problem]:
+    match kind:
+        case Number():
+            yield from _check_number(kind, what, plugin)
+        case Count():
+            yield from _check_count(kind.high, what, plugin)
+        case Scale(words) | Choice(words):
+            yield from _check_words(words, 2, NOT_STEPS, what, plugin)
+        case Places(words):
+            yield from _check_words(words, 1, NOT_PLACES, what, plugin)
+        case YesNo() | Label():
+            pass
+
+
+def _check_number(kind: Number, what: str, plugin: str) -> Iterator[Problem]:
+    if kind.unit is not None and kind.unit not in UNITS.values():
+        yield plugin_wrong_type(
+            plugin, f"the unit of {what}", "one of koirules.vocabulary.units.UNITS", repr(kind.unit)
+        )
+        return
+    for end in (kind.low, kind.high):
+        if not isinstance(end, Decimal):
+            yield plugin_wrong_type(plugin, f"an end of the range of {what}", "a Decimal", _type(end))
+            return
+        if not end.is_finite():
+            yield plugin_bad_range(plugin, what, f"has the end {end}")
+            return
+    if kind.low >= kind.high:
+        yield plugin_bad_range(plugin, what, f"goes from {kind.low} to {kind.high}")
+    if max(abs(end) for end in (kind.low, kind.high, kind.held_low, kind.held_high)) > LARGEST:
+        yield plugin_bad_range(plugin, what, f"goes from {kind.low} to {kind.high}, beyond 1,000,000")
+    if any(int(end.normalize().as_tuple().exponent) < _FINEST for end in (kind.low, kind.high)):
+        yield plugin_bad_range(plugin, what, f"goes from {kind.low} to {kind.high}, with more than six decimals")
+
+
+def _check_count(high: object, what: str, plugin: str) -> Iterator[Problem]:
+    if not isinstance(high, int) or isinstance(high, bool):
+        yield plugin_wrong_type(plugin, f"the highest count of {what}", "a whole number", _type(high))
+    elif not 1 <= high <= LARGEST:
+        yield plugin_bad_range(plugin, what, f"goes up to {high}")
+
+
+def _check_words(words: object, least: int, kept: Collection[str], what: str, plugin: str) -> Iterator[Problem]:
+    if not isinstance(words, tuple) or not all(isinstance(word, str) for word in words):
+        yield plugin_wrong_type(plugin, f"the list of words of {what}", "a tuple of texts", _type(words))
+        return
+    if len(words) < least:
+        yield plugin_bad_steps(plugin, what, f"has {len(words)}")
+    if len(set(words)) < len(words):
+        repeated = next(word for i, word in enumerate(words) if word in words[:i])
+        yield plugin_bad_steps(plugin, what, f"has {quoted(repeated)} more than once")
+    for word in words:
+        yield from _check_name(word, kept, f"a word of {what}", plugin)
+
+
+def _check_name(name: str, kept: Collection[str], what: str, plugin: str) -> Iterator[Problem]:
+    if not is_name(name):
+        yield plugin_bad_name(plugin, what, name)
+    elif name in kept:
+        yield plugin_reserved_word(plugin, what, name)
+
+
+def _check_types(thing: object, types: Mapping[str, type], what: str, plugin: str) -> Iterator[Problem]:
+    for attribute, expected in types.items():
+        yield from _check_type(getattr(thing, attribute), expected, f"`{attribute}` of {what}", plugin)
+
+
+def _check_type(value: object, expected: type, what: str, plugin: str) -> list[Problem]:
+    if isinstance(value, expected):
+        return []
+    return [plugin_wrong_type(plugin, what, f"of type {expected.__name__}", _type(value))]
+
+
+def _type(value: object) -> str:
+    return f"of type {type(value).__name__}"

@@ -1,0 +1,53 @@
+"""The words that the rule language keeps for itself, and what a name may look like."""
+
+from __future__ import annotations
+
+from unicodedata import category, name, normalize
+
+
+def _words(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+HEAD_WORDS = _words(
+    "standard setting trait term section points bonus penalty fault lift grade round alert sample replace drop"
+)
+"""The words that begin a statement of a rule file."""
+
+OPERATOR_WORDS = _words(
+    "or and not at least most above below between is one of recorded includes grown to lesser greater if otherwise "
+    "count score grade section fault batch earlier yes no"
+)
+"""The words that put an expression together, each word of a phrase by itself."""
+
+RESERVED = HEAD_WORDS | OPERATOR_WORDS
+"""The words that cannot name a statement."""
+
+NOT_TRAITS = RESERVED | {"none"}
+"""The words that cannot name a trait: `none` would be read as the empty set of places."""
+
+NOT_STEPS = _words("not lesser greater count score grade section fault batch earlier one recorded otherwise yes no")
+"""The words that cannot be a step or an option: a value begins or goes on with them, or they belong to yes-or-no."""
+
+NOT_PLACES = NOT_STEPS | {"none"}
+"""The words that cannot be a place: `none` is the empty set of places."""
+
+_ONE_SCRIPT = frozenset({"LATIN", "CJK", "HIRAGANA", "KATAKANA", "KATAKANA-HIRAGANA", "IDEOGRAPHIC"})
+"""How Unicode names begin for letters that count as one script, because names of this trade mix them."""
+
+
+def is_name(text: str) -> bool:
+    """Whether a text can be a name: letters, digits and `_`, a letter first, one script, NFC."""
+    if not text or not text[0].isalpha() or normalize("NFC", text) != text:
+        return False
+    return all(_may_stand_in_name(letter) for letter in text) and len(scripts_in(text)) == 1
+
+
+def scripts_in(text: str) -> frozenset[str]:
+    """The scripts of the letters of a text, by the first word of their Unicode names; kanji, kana and Latin are one."""
+    found = (name(letter, letter).split(" ", 1)[0] for letter in text if letter.isalpha())
+    return frozenset("LATIN" if script in _ONE_SCRIPT else script for script in found)
+
+
+def _may_stand_in_name(letter: str) -> bool:
+    return letter.isalpha() or letter in "0123456789_" or category(letter) in {"Mn", "Mc"}
