@@ -1,0 +1,170 @@
+"""The reader: text in, statements, comments and problems out. It never raises, whatever the text."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from attrs import frozen
+from lark import Lark, Tree
+from lark.exceptions import UnexpectedInput
+from lark.lexer import PatternRE, PatternStr, TerminalDef
+
+from koirules.language.builder import Builder
+from koirules.language.cleaning import Cleaned, clean, decode
+from koirules.language.hints import explain
+from koirules.language.statement_builder import build_statement
+from koirules.language.statements import RuleFile, Statement
+from koirules.problems import Place, Problem
+from koirules.problems import reading as say
+from koirules.vocabulary.nearness import near
+from koirules.vocabulary.words import HEAD_WORDS
+
+MOST_STATEMENTS = 2_000
+MOST_NESTING = 32
+
+_FIRST_WORD = re.compile(r"[^\W\d]\w*|\S+")
+_DEPTH = re.compile(r'"[^"\n]*"|[()]|(?:(?:not(?!\w)|-)\s*)+')
+_CONTINUATIONS = frozenset(
+    {"edition", "variety", "stage", "valid", "based", "note", "with", "comes", "stays", "scores", "shows", "leaves"}
+    | {"if", "except", "say", "by", "weight", "worth", "no", "as", "means", "from", "keep", "pick", "send", "rescues"}
+    | {"ties", "otherwise", "and", "or"}
+)
+
+
+@frozen
+class Read:
+    """A rule file as far as it could be read, with every problem of its text."""
+
+    rules: RuleFile
+    problems: tuple[Problem, ...]
+
+
+@frozen
+class _Piece:
+    """The text of one statement and the number of lines before it."""
+
+    text: str
+    offset: int
+
+
+def read_bytes(data: bytes, file: str) -> Read:
+    """Read the bytes of a rule file."""
+    text = decode(data, file)
+    if isinstance(text, Problem):
+        return Read(RuleFile(file, "", (), ()), (text,))
+    return read_text(text, file)
+
+
+def read_text(text: str, file: str) -> Read:
+    """Read the text of a rule file."""
+    cleaned = clean(text, file)
+    problems = list(cleaned.problems)
+    statements: list[Statement] = []
+    unread: list[tuple[str, str]] = []
+    for number, piece in enumerate(_pieces(cleaned, file, problems)):
+        if number >= MOST_STATEMENTS:
+            problems.append(say.too_many_statements(_line_place(file, piece.offset + 1, 1), MOST_STATEMENTS))
+            break
+        last = piece.offset + piece.text.count("\n") + 1
+        if any(piece.offset < line <= last for line in cleaned.unreadable):
+            unread.append(_named(piece.text))
+            continue
+        read = _statement(piece, file)
+        if isinstance(read, Problem):
+            problems.append(read)
+            unread.append(_named(piece.text))
+        else:
+            statements.append(read)
+    return Read(RuleFile(file, cleaned.text, tuple(statements), cleaned.comments, tuple(unread)), tuple(problems))
+
+
+def _pieces(cleaned: Cleaned, file: str, problems: list[Problem]) -> Iterator[_Piece]:
+    begin: int | None = None
+    for number, line in enumerate(cleaned.lines):
+        if not line.strip():
+            continue
+        if line[0] != " ":
+            if begin is not None:
+                yield _piece(cleaned, begin, number)
+            begin = number
+        elif begin is None:
+            problems.append(say.indented_start(_line_place(file, number + 1, len(line) - len(line.lstrip()) + 1)))
+            begin = number
+    if begin is not None:
+        yield _piece(cleaned, begin, len(cleaned.lines))
+
+
+def _piece(cleaned: Cleaned, begin: int, end: int) -> _Piece:
+    return _Piece("\n".join(cleaned.lines[begin:end]).rstrip(), begin)
+
+
+def _statement(piece: _Piece, file: str) -> Statement | Problem:
+    found = _FIRST_WORD.search(piece.text)
+    word = found.group() if found else ""
+    column = found.start() + 1 if found else 1
+    place = Place(file, piece.offset + 1, column, piece.offset + 1, column + len(word))
+    if word not in HEAD_WORDS:
+        if word in _CONTINUATIONS:
+            return say.not_indented(place, word)
+        return say.unknown_head(place, word, near(word, sorted(HEAD_WORDS)))
+    deep = _too_deep(piece, file)
+    if deep is not None:
+        return deep
+    try:
+        tree = _parser().parse(piece.text)
+    except UnexpectedInput as error:
+        return explain(error, piece.text, word, Builder(file, piece.offset))
+    return _build(tree, Builder(file, piece.offset))
+
+
+def _named(text: str) -> tuple[str, str]:
+    """The head word and the name of a statement that could not be read, as far as they can be told."""
+    head, _, rest = text.strip().partition(" ")
+    found = _FIRST_WORD.match(rest.strip())
+    return near(head, sorted(HEAD_WORDS)) or head, found.group() if found else ""
+
+
+def _build(tree: Tree[Any], builder: Builder) -> Statement | Problem:
+    node = tree.children[0]
+    try:
+        return build_statement(builder, node)
+    except ValueError as error:
+        return say.no_such_date(builder.place(node), str(error))
+
+
+def _too_deep(piece: _Piece, file: str) -> Problem | None:
+    depth = 0
+    for found in _DEPTH.finditer(piece.text):
+        token = found.group()
+        if token[0] == '"':
+            continue
+        depth += {"(": 1, ")": -1}.get(token, 0)
+        signs = 0 if token in {"(", ")"} else token.count("not") + token.count("-")
+        if depth > MOST_NESTING or signs > MOST_NESTING:
+            before = piece.text[: found.start()]
+            line = before.count("\n") + 1 + piece.offset
+            return say.nested_too_deep(_line_place(file, line, len(before) - before.rfind("\n")), MOST_NESTING)
+    return None
+
+
+def _line_place(file: str, line: int, column: int) -> Place:
+    return Place(file, line, column, line, column + 1)
+
+
+def _end_at_word(terminal: TerminalDef) -> None:
+    # Without this, `termx means a isb` would be read as `term x means a is b`: a lexer that takes only what fits the
+    # state does not look at the letter behind a word.
+    pattern = terminal.pattern
+    if isinstance(pattern, PatternStr) and pattern.value.isalpha():
+        terminal.pattern = PatternRE(re.escape(pattern.value) + r"(?!\w)", pattern.flags)
+        terminal.priority = 1
+
+
+@cache
+def _parser() -> Lark:
+    grammar = Path(__file__).with_name("grammar.lark").read_text(encoding="utf-8")
+    return Lark(grammar, parser="lalr", propagate_positions=True, maybe_placeholders=True, edit_terminals=_end_at_word)

@@ -1,0 +1,211 @@
+"""The statements of a rule file, as syntax."""
+
+from __future__ import annotations
+
+from datetime import date
+from decimal import Decimal
+
+from attrs import frozen
+
+from koirules.language.syntax import Expression, Quantity, Title, Word
+from koirules.problems import Place
+
+
+@frozen
+class Header:
+    """The standard's own statement: what it is called and what it is for."""
+
+    title: Title
+    edition: Word | None
+    variety: Word | None
+    stage: Word | None
+    valid_from: date | None
+    valid_until: date | None
+    valid_place: Place | None
+    based_on: Place | None
+    notes: tuple[str, ...]
+    repeated: tuple[Word, ...]
+    place: Place
+
+
+@frozen
+class Setting:
+    """`setting NAME = Q from Q to Q "…"`."""
+
+    name: Word
+    value: Quantity
+    low: Quantity | None
+    high: Quantity | None
+    title: Title | None
+    place: Place
+
+
+@frozen
+class KindWritten:
+    """A kind as a house trait states it; `word` is one of yes, count, number, scale, choice, places, label."""
+
+    word: str
+    words: tuple[Word, ...]
+    unit: str | None
+    low: Quantity | None
+    high: Quantity | None
+    place: Place
+
+
+@frozen
+class HouseTrait:
+    """`trait NAME "…" as KIND, more is better`."""
+
+    name: Word
+    title: Title | None
+    kind: KindWritten
+    better: str | None
+    place: Place
+
+
+@frozen
+class Term:
+    """`term NAME "…" means E`."""
+
+    name: Word
+    title: Title | None
+    expression: Expression
+    place: Place
+
+
+@frozen
+class Section:
+    """`section NAME "…" worth N`; without a worth it reopens a section of the base."""
+
+    name: Word
+    title: Title | None
+    worth: Quantity | None
+    place: Place
+
+
+@frozen
+class Row:
+    """One `v gives p` of a curve or table; key None is `anything else`."""
+
+    key: Quantity | Word | None
+    gives: Quantity
+    place: Place
+
+
+@frozen
+class Points:
+    """`points NAME "…" weight W by E: v gives p, …`."""
+
+    name: Word
+    title: Title | None
+    weight: Quantity | None
+    by: Expression
+    rows: tuple[Row, ...]
+    say: Title | None
+    place: Place
+
+
+@frozen
+class Extra:
+    """A `bonus` or a `penalty` (head says which): `N if C`."""
+
+    head: str
+    name: Word
+    title: Title | None
+    amount: Quantity
+    condition: Expression
+    say: Title | None
+    place: Place
+
+
+@frozen
+class Limit:
+    """A `fault` (no better than) or a `lift` (no worse than)."""
+
+    head: str
+    name: Word
+    title: Title | None
+    condition: Expression
+    exception: Expression | None
+    grade: Word
+    say: Title | None
+    place: Place
+
+
+@frozen
+class Grade:
+    """`grade NAME if C` or, with condition None, `grade NAME otherwise`."""
+
+    name: Word
+    title: Title | None
+    condition: Expression | None
+    after: Word | None
+    say: Title | None
+    place: Place
+
+
+@frozen
+class Fact:
+    """One trait of a sample, with its value as text in the way of a record, or as the words in a bracket."""
+
+    trait: Word
+    numbers: tuple[Quantity, ...]
+    words: tuple[Word, ...]
+    text: str | None
+    bracketed: bool
+    place: Place
+
+
+@frozen
+class Outcome:
+    """What a sample must come to: `comes out`, `stays open`, `scores from`, `shows fault`, `shows no fault`, `leaves in`."""
+
+    what: str
+    name: Word | None
+    low: Decimal | None
+    high: Decimal | None
+    place: Place
+
+
+@frozen
+class Sample:
+    """`sample "…" with … outcomes`."""
+
+    title: Title
+    facts: tuple[Fact, ...]
+    outcomes: tuple[Outcome, ...]
+    place: Place
+
+
+@frozen
+class Later:
+    """A statement of the batch, the rounds or the sharing of standards, which is read but not worked out yet."""
+
+    head: str
+    name: Word | None
+    place: Place
+
+
+Statement = Header | Setting | HouseTrait | Term | Section | Points | Extra | Limit | Grade | Sample | Later
+
+
+@frozen
+class Comment:
+    """A comment, from its `#` to the end of the line."""
+
+    text: str
+    place: Place
+
+
+@frozen
+class RuleFile:
+    """A rule file as read: the statements that could be read, in their order, and the comments.
+
+    unread: head word and name ("" where there is none) of each statement that could not be read.
+    """
+
+    file: str
+    text: str
+    statements: tuple[Statement, ...]
+    comments: tuple[Comment, ...]
+    unread: tuple[tuple[str, str], ...] = ()
