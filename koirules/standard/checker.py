@@ -1,0 +1,190 @@
+"""The checker: from the statements of a file to checked rules, or to every problem that it has."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from typing import TypeVar
+
+from attrs import evolve, frozen
+
+from koirules.language import statements as st
+from koirules.problems import Place, Problem, is_refused, naming
+from koirules.standard.declarations import Names, house_traits, settings, titled
+from koirules.standard.expressions import Typer
+from koirules.standard.header import Spoken, check_header, elsewhere, spoken_variety
+from koirules.standard.limits import check_grades, check_limit
+from koirules.standard.needs import check_early_scores, check_later, working_order
+from koirules.standard.parts import Limit, Rules, Sample, Term
+from koirules.standard.samples import check_sample
+from koirules.standard.saying import check_say
+from koirules.standard.sectioning import check_sections, section_worths
+from koirules.standard.warnings import warnings_of
+from koirules.vocabulary.traits import Trait, Variety
+
+_T = TypeVar("_T")
+
+
+@frozen
+class Checked:
+    """The rules, None where the file is refused, and every problem, in the order of the file."""
+
+    rules: Rules | None
+    problems: tuple[Problem, ...]
+
+
+@frozen
+class _Declared:
+    """What a file declares by name."""
+
+    spoken: Spoken | None
+    house: Mapping[str, Trait]
+    terms: Mapping[str, st.Term]
+    limits: Sequence[st.Limit]
+    grades: Sequence[st.Grade]
+
+
+def check(file: st.RuleFile, varieties: Mapping[str, Variety], found: Sequence[Problem] = ()) -> Checked:
+    """Check the statements of a file. found: the problems that the reader had, which join ours."""
+    problems = list(found)
+    header = check_header(file, problems)
+    declared, typer = _declare(file, header, varieties, problems)
+    order = working_order(declared.terms, declared.limits, problems)
+    for key in order:
+        head, name = key.split(" ", 1)
+        if head == "term":
+            typer.terms[name] = _term(declared.terms[name], typer)
+    sections = check_sections(file, typer)
+    grade_names = [grade.name.text for grade in declared.grades]
+    unread_grades = [name for head, name in file.unread if head == "grade"]
+    limits = [check_limit(limit, typer, [*grade_names, *unread_grades]) for limit in declared.limits]
+    place = header.place if header else Place(file.file, 1, 1, 1, 1)
+    grades = check_grades(declared.grades, typer, place, unread=bool(unread_grades))
+    samples = _samples(file, typer, [*grade_names, *unread_grades])
+    for statement in file.statements:
+        if isinstance(statement, st.Points | st.Extra | st.Limit | st.Grade):
+            check_say(statement.say, [*typer.names(), *typer.unread], problems)
+    check_early_scores(file.statements, declared.terms, declared.limits, problems)
+    check_later(file.statements, problems)
+    if header is None or is_refused(problems):
+        return _done(None, problems)
+    kept = [limit for limit in limits if limit is not None]
+    rules = evolve(
+        _rules(file, header, typer, declared, order, kept), sections=sections, grades=grades, samples=tuple(samples)
+    )
+    places = {t.name.text: t.place for t in _all(file.statements, st.HouseTrait)}
+    problems.extend(warnings_of(rules, places))
+    return _done(rules, problems)
+
+
+def _declare(
+    file: st.RuleFile, header: st.Header | None, varieties: Mapping[str, Variety], problems: list[Problem]
+) -> tuple[_Declared, Typer]:
+    names = Names(problems)
+    spoken = spoken_variety(header, varieties, problems)
+    vocabulary: Mapping[str, Trait] = {} if spoken is None else spoken.traits
+    variety = "" if spoken is None else spoken.name
+    house = house_traits(_all(file.statements, st.HouseTrait), vocabulary, variety, names)
+    made_settings = settings(_all(file.statements, st.Setting), vocabulary, variety, names)
+    terms = dict(_free_terms(file, vocabulary, variety, names))
+    worths = section_worths(file, names)
+    limits = _named(file, names)
+    typer = Typer(
+        traits={**vocabulary, **house},
+        settings=made_settings,
+        term_names=terms,
+        sections=worths,
+        faults=[limit.name.text for limit in limits if limit.head == "fault"],
+        elsewhere=elsewhere(spoken, varieties),
+        unread=frozenset(name for _, name in file.unread if name),
+        vocabulary_known=spoken is not None,
+        problems=problems,
+    )
+    return _Declared(spoken, house, terms, limits, _all(file.statements, st.Grade)), typer
+
+
+def _free_terms(
+    file: st.RuleFile, vocabulary: Mapping[str, Trait], variety: str, names: Names
+) -> Iterator[tuple[str, st.Term]]:
+    for term in _all(file.statements, st.Term):
+        if term.name.text in vocabulary:
+            names.problems.append(naming.named_like_trait(term.name.place, term.name.text, variety))
+        elif names.take("value", "trait, term or setting", term.name):
+            yield term.name.text, term
+
+
+def _named(file: st.RuleFile, names: Names) -> list[st.Limit]:
+    """Take the names of criteria, limits and grades; the limits whose names are free."""
+    limits: list[st.Limit] = []
+    for statement in file.statements:
+        match statement:
+            case st.Limit():
+                if names.take(statement.head, statement.head, statement.name):
+                    limits.append(statement)
+            case st.Points():
+                names.take("points", "criterion", statement.name)
+            case st.Extra():
+                names.take(statement.head, statement.head, statement.name)
+            case st.Grade():
+                names.take("grade", "grade", statement.name)
+            case _:
+                pass
+    return limits
+
+
+def _term(statement: st.Term, typer: Typer) -> Term | None:
+    node = typer.node(statement.expression)
+    name = statement.name.text
+    return None if node is None else Term(name, titled(statement.title, name), node, statement.place)
+
+
+def _samples(file: st.RuleFile, typer: Typer, grades: Sequence[str]) -> list[Sample]:
+    names = {"grade": grades, "fault": [*typer.faults, *(name for head, name in file.unread if head == "fault")]}
+    most = sum(typer.sections.values())
+    checked = [check_sample(sample, typer, names, most) for sample in _all(file.statements, st.Sample)]
+    return [sample for sample in checked if sample is not None]
+
+
+def _rules(
+    file: st.RuleFile,
+    header: st.Header,
+    typer: Typer,
+    declared: _Declared,
+    order: Sequence[str],
+    limits: Sequence[Limit],
+) -> Rules:
+    """The rules without their sections, grades and samples."""
+    by_key: dict[str, Term | Limit] = {f"{limit.head} {limit.name}": limit for limit in limits}
+    terms = {name: term for name, term in typer.terms.items() if term is not None}
+    by_key.update({f"term {name}": term for name, term in terms.items()})
+    return Rules(
+        file=file.file,
+        title=titled(header.title, ""),
+        edition="" if header.edition is None else header.edition.text,
+        variety=None if header.variety is None else header.variety.text,
+        stage=None if header.stage is None else header.stage.text,
+        valid_from=header.valid_from,
+        valid_until=header.valid_until,
+        notes=header.notes,
+        traits=typer.traits,
+        house_traits=tuple(declared.house),
+        settings=typer.settings,
+        terms=terms,
+        sections=(),
+        limits=tuple(limits),
+        order=tuple(by_key[key] for key in order),
+        grades=(),
+        samples=(),
+        text=file.text,
+    )
+
+
+def _done(rules: Rules | None, problems: Sequence[Problem]) -> Checked:
+    def position(problem: Problem) -> tuple[int, int]:
+        site = problem.site
+        return (site.line, site.column) if isinstance(site, Place) else (0, 0)
+
+    return Checked(rules, tuple(sorted(dict.fromkeys(problems), key=position)))
+
+
+def _all(statements: Sequence[st.Statement], kind: type[_T]) -> list[_T]:
+    return [statement for statement in statements if isinstance(statement, kind)]

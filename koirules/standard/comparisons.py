@@ -1,0 +1,169 @@
+"""Types comparisons, and finds those that are always or never true."""
+
+from __future__ import annotations
+
+from koirules.language import syntax
+from koirules.language.syntax import Expression, Word
+from koirules.problems import Place, misfits, naming, reading, values
+from koirules.standard import operations as ops
+from koirules.standard.arithmetic import mismatch
+from koirules.standard.guesses import not_of_type
+from koirules.standard.reading_nodes import recorded, trait_of
+from koirules.standard.tree import Constant, Node, apply
+from koirules.standard.typer import Typing
+from koirules.standard.types import Numeric, PlaceWords, Steps, TextLabel, Truth, type_words
+from koirules.standard.wording import range_words
+from koirules.vocabulary.nearness import near
+
+_ORDER = {
+    "at least": (ops.NUMBER_AT_LEAST, ops.STEP_AT_LEAST, False),
+    "at most": (ops.NUMBER_AT_LEAST, ops.STEP_AT_LEAST, True),
+    "above": (ops.NUMBER_ABOVE, ops.STEP_ABOVE, False),
+    "below": (ops.NUMBER_ABOVE, ops.STEP_ABOVE, True),
+}
+
+
+def compared(typer: Typing, expression: syntax.Comparison) -> Node | None:
+    """The node of a comparison."""
+    left = typer.node(expression.left)
+    if len(expression.tails) > 1:
+        typer.problems.append(reading.chained_comparison(expression.place))
+        return None
+    tail = expression.tails[0]
+    if isinstance(expression.left, syntax.Text):
+        typer.problems.append(misfits.name_in_quotes(expression.left.place, f'"{expression.left.text}"'))
+        return None
+    if left is None:
+        return None
+    node = _tail(typer, left, tail, expression)
+    if node is None:
+        return None
+    if tail.negated:
+        node = apply(ops.NOT, (node,), Truth(), expression.place)
+    surely, possibly = node.range
+    if surely or not possibly:
+        typer.problems.append(values.always_or_never(expression.place, surely, f"the left side {range_words(left)}"))
+        return None
+    return node
+
+
+def _tail(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Comparison) -> Node | None:
+    match tail.operator:
+        case "is recorded":
+            trait = trait_of(left)
+            if trait is None:
+                typer.problems.append(values.not_recordable(expression.left.place))
+                return None
+            return recorded(trait, expression.place)
+        case "includes":
+            return _includes(typer, left, tail.operands[0], expression.place)
+        case "is" | "is one of":
+            return _same(typer, left, tail, expression)
+        case "between":
+            low = _ordered(typer, left, "at least", tail.operands[0], expression.place, "between")
+            high = _ordered(typer, left, "at most", tail.operands[1], expression.place, "between")
+            return typer.built(ops.ALL_OF, (low, high), Truth(), expression.place)
+        case word:
+            return _ordered(typer, left, word, tail.operands[0], expression.place)
+
+
+def _ordered(
+    typer: Typing, left: Node, word: str, operand: Expression, place: Place, said: str | None = None
+) -> Node | None:
+    # said: the word of the rule file, where it is another one than that of the operation.
+    said = said or word
+    if isinstance(left.type, TextLabel | Truth):
+        typer.problems.append(values.no_order(place, type_words(left.type), said))
+        return None
+    expected = left.type if isinstance(left.type, Steps) else None
+    wrong = not_of_type(left.type, operand, is_name=True)
+    if wrong is not None:
+        typer.problems.append(wrong)
+        return None
+    right = typer.node(operand, expected)
+    if right is None:
+        return None
+    numbers, steps, turned = _ORDER[word]
+    match left.type, right.type:
+        case Numeric(one), Numeric(other):
+            if one != other:
+                typer.problems.append(mismatch(left, right, said, operand))
+                return None
+            pair = (_millionths(left), _millionths(right))
+            return apply(numbers, pair[::-1] if turned else pair, Truth(), place)
+        case Steps(words, ordered), Steps(others) if words == others:
+            if not ordered:
+                typer.problems.append(values.no_order(place, type_words(left.type), said))
+                return None
+            return apply(steps, (right, left) if turned else (left, right), Truth(), place)
+    typer.problems.append(values.cannot_compare(place, type_words(left.type), type_words(right.type), said))
+    return None
+
+
+def _same(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Comparison) -> Node | None:
+    if isinstance(left.type, PlaceWords):
+        name = expression.left.text if isinstance(expression.left, Word) else "P"
+        typer.problems.append(values.places_compared(expression.place, name))
+        return None
+    expected = left.type if isinstance(left.type, Steps) else None
+    wrong = [not_of_type(left.type, o, isinstance(o, Word) and o.text in typer.names()) for o in tail.operands]
+    typer.problems.extend(problem for problem in wrong if problem is not None)
+    if any(problem is not None for problem in wrong):
+        return None
+    rights = [typer.node(operand, expected) for operand in tail.operands]
+    found: list[Node] = []
+    for operand, right in zip(tail.operands, rights, strict=True):
+        one = None if right is None else _is(typer, left, right, operand, expression.place)
+        if one is not None:
+            found.append(one)
+    if len(found) != len(rights):
+        return None
+    if tail.operator == "is one of":
+        for node in found:
+            if not node.range[1]:
+                typer.problems.append(values.always_or_never(node.place, False, f"the left side {range_words(left)}"))
+                return None
+    if len(found) == 1:
+        return found[0]
+    if expected is not None and all(isinstance(right, Constant) for right in rights):
+        bits = 0
+        for right in rights:
+            bits |= right.range if right is not None else 0
+        steps = Constant(expected, bits, expression.place)
+        return apply(ops.STEP_IN, (left, steps), Truth(), expression.place)
+    return apply(ops.ANY_OF, tuple(found), Truth(), expression.place)
+
+
+def _is(typer: Typing, left: Node, right: Node, operand: Expression, place: Place) -> Node | None:
+    match left.type, right.type:
+        case Numeric(one), Numeric(other):
+            if one != other:
+                typer.problems.append(mismatch(left, right, "is", operand))
+                return None
+            return apply(ops.NUMBER_IS, (_millionths(left), _millionths(right)), Truth(), place)
+        case Steps() as one_steps, other_steps if one_steps == other_steps:
+            return apply(ops.STEP_IS, (left, right), Truth(), place)
+        case Truth(), Truth():
+            return apply(ops.TRUTH_IS, (left, right), Truth(), place)
+        case TextLabel(), TextLabel() if isinstance(right, Constant) and not isinstance(left, Constant):
+            return apply(ops.TEXT_IS, (left, right), Truth(), place)
+    typer.problems.append(values.cannot_compare(place, type_words(left.type), type_words(right.type), "is"))
+    return None
+
+
+def _includes(typer: Typing, left: Node, operand: Expression, place: Place) -> Node | None:
+    if not isinstance(left.type, PlaceWords):
+        typer.problems.append(values.includes_needs_places(left.place, type_words(left.type)))
+        return None
+    words = left.type.words
+    if not isinstance(operand, Word) or operand.text not in words:
+        text = operand.text if isinstance(operand, Word | syntax.Text) else "this"
+        guess = near(text, words)
+        typer.problems.append(naming.unknown_step(operand.place, text, "this set of places", words, guess))
+        return None
+    bit = Constant(left.type, 1 << words.index(operand.text), operand.place)
+    return apply(ops.INCLUDES, (left, bit), Truth(), place)
+
+
+def _millionths(node: Node) -> Node:
+    return apply(ops.MILLIONTHS, (node,), node.type, node.place)

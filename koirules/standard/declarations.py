@@ -1,0 +1,215 @@
+"""What a file declares by name: house traits and settings, and the rules that every name obeys."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from decimal import Decimal
+
+from koirules.language import statements as st
+from koirules.language.syntax import Title, Word
+from koirules.problems import Edit, Problem, naming, parts, reading, values
+from koirules.standard.numbers import MOST, decimals, dimension_of, held, unit_of, written
+from koirules.standard.parts import Setting, Titled
+from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest
+from koirules.vocabulary.names import scripts_of
+from koirules.vocabulary.traits import Better, Trait
+from koirules.vocabulary.units import UNITS
+from koirules.vocabulary.words import NOT_STEPS, RESERVED
+
+MOST_STEPS = 64
+MOST_COUNT = 1_000_000
+
+
+def titled(title: Title | None, name: str) -> Titled:
+    """A title, or the name where there is none."""
+    return Titled(name.replace("_", " "), {}) if title is None else Titled(title.text, dict(title.others))
+
+
+def maybe_titled(title: Title | None) -> Titled | None:
+    """The words of a `say`, where there are some."""
+    return None if title is None else Titled(title.text, dict(title.others))
+
+
+class Names:
+    """The names that a file has given so far, by kind."""
+
+    def __init__(self, problems: list[Problem]) -> None:
+        self.problems = problems
+        self.lines: dict[tuple[str, str], int] = {}
+
+    def take(self, group: str, kind: str, word: Word) -> bool:
+        """Give a name to something of a kind; False, with a problem, where the name is not free or not fit."""
+        good = self.fit(word)
+        first = self.lines.get((group, word.text))
+        if first is not None:
+            self.problems.append(naming.named_twice(word.place, kind, word.text, first))
+            return False
+        self.lines[group, word.text] = word.place.line
+        return good
+
+    def fit(self, word: Word) -> bool:
+        """Whether a word can be a name at all."""
+        if word.text in RESERVED:
+            self.problems.append(reading.reserved_as_name(word.place, word.text))
+            return False
+        mixed = scripts_of(word.text)
+        if mixed:
+            self.problems.append(reading.mixed_scripts(word.place, word.text, mixed))
+            return False
+        return True
+
+
+def house_traits(
+    declared: Iterable[st.HouseTrait], vocabulary: Mapping[str, Trait], variety: str, names: Names
+) -> dict[str, Trait]:
+    """The traits that the file declares itself."""
+    made: dict[str, Trait] = {}
+    for statement in declared:
+        name = statement.name
+        if name.text in vocabulary:
+            names.problems.append(naming.named_like_trait(name.place, name.text, variety))
+            continue
+        free = names.take("value", "trait, term or setting", name)
+        kind = _kind(statement.kind, names.problems)
+        if not free or kind is None:
+            continue
+        label = titled(statement.title, name.text)
+        better = {None: Better.NEITHER, "more": Better.MORE, "less": Better.LESS}[statement.better]
+        made[name.text] = Trait(name.text, label.text, kind, better, titles=label.others)
+    return made
+
+
+def _kind(kind: st.KindWritten, problems: list[Problem]) -> Kind | None:
+    match kind.word:
+        case "yes_no":
+            return YesNo()
+        case "label":
+            return Label()
+        case "count":
+            return _count(kind, problems)
+        case "number":
+            return _number(kind, problems)
+        case word:
+            return _words(kind, word, problems)
+
+
+def _count(kind: st.KindWritten, problems: list[Problem]) -> Kind | None:
+    high = Decimal(0) if kind.high is None else kind.high.value
+    if decimals(high) or not 1 <= high <= MOST_COUNT:
+        problems.append(values.out_of_bounds(kind.place, "The end of a count, a whole number,", "1", "1,000,000"))
+        return None
+    return Count(int(high))
+
+
+def _number(kind: st.KindWritten, problems: list[Problem]) -> Kind | None:
+    if kind.low is None or kind.high is None:
+        raise AssertionError("the grammar gives a number without its range")
+    unit = None if kind.unit is None else UNITS[kind.unit]
+    ends: list[Decimal] = []
+    for end in (kind.low, kind.high):
+        if end.unit is not None and unit is None:
+            problems.append(
+                parts.needs_unit(end.place, "the range", "a plain number, since the trait has no `in UNIT`", None)
+            )
+            return None
+        own = unit if end.unit is None else unit_of(end)
+        if unit is not None and own is not None and own.dimension != unit.dimension:
+            problems.append(parts.needs_unit(end.place, "the range", unit.symbol, None))
+            return None
+        exact = end.value if unit is None or own is None else unit.from_held(own.to_held(end.value))
+        in_held = exact if unit is None else unit.to_held(exact)
+        if decimals(exact) > 6 or decimals(in_held) > 6:
+            problems.append(values.not_exact(end.place, written(end), 6))
+            return None
+        if abs(in_held) > MOST:
+            problems.append(values.out_of_bounds(end.place, "The range", "-1,000,000", "1,000,000"))
+            return None
+        ends.append(exact)
+    if ends[0] >= ends[1]:
+        problems.append(parts.range_backwards(kind.place, shortest(ends[0]), shortest(ends[1])))
+        return None
+    return Number(unit, ends[0], ends[1])
+
+
+def _words(kind: st.KindWritten, word: str, problems: list[Problem]) -> Kind | None:
+    good = True
+    seen: set[str] = set()
+    for step in kind.words:
+        if step.text in NOT_STEPS or (word == "places" and step.text == "none"):
+            problems.append(naming.reserved_step(step.place, step.text))
+            good = False
+        elif step.text in seen:
+            problems.append(naming.repeated_step(step.place, step.text))
+            good = False
+        seen.add(step.text)
+    if len(kind.words) < 2 and word != "places":
+        problems.append(naming.too_few_steps(kind.place, word))
+        good = False
+    if len(kind.words) > MOST_STEPS:
+        problems.append(naming.too_many_steps(kind.place, word, MOST_STEPS))
+        good = False
+    texts = tuple(step.text for step in kind.words)
+    if not good:
+        return None
+    match word:
+        case "scale":
+            return Scale(texts)
+        case "choice":
+            return Choice(texts)
+        case _:
+            return Places(texts)
+
+
+def settings(
+    declared: Iterable[st.Setting], vocabulary: Mapping[str, Trait], variety: str, names: Names
+) -> dict[str, Setting]:
+    """The settings that the file declares."""
+    made: dict[str, Setting] = {}
+    for statement in declared:
+        name = statement.name
+        if name.text in vocabulary:
+            names.problems.append(naming.named_like_trait(name.place, name.text, variety))
+            continue
+        free = names.take("value", "trait, term or setting", name)
+        setting = _setting(statement, names.problems)
+        if free and setting is not None:
+            made[name.text] = setting
+    return made
+
+
+def _setting(statement: st.Setting, problems: list[Problem]) -> Setting | None:
+    value = held(statement.value, problems)
+    ends = [value, value]
+    for i, end in enumerate((statement.low, statement.high)):
+        if end is None:
+            continue
+        if dimension_of(end) != dimension_of(statement.value):
+            unit = statement.value.unit
+            edit = Edit(end.place, f"{written(end)} {unit}") if unit and end.unit is None else None
+            problems.append(parts.needs_unit(end.place, statement.name.text, unit or "a plain number", edit))
+            return None
+        ends[i] = held(end, problems)
+    low, high = ends
+    if value is None or low is None or high is None:
+        return None
+    if statement.low is not None and statement.high is not None:
+        if low >= high:
+            problems.append(parts.range_backwards(statement.low.place, written(statement.low), written(statement.high)))
+            return None
+        if not low <= value <= high:
+            problems.append(
+                parts.outside_range(
+                    statement.value.place, written(statement.value), written(statement.low), written(statement.high)
+                )
+            )
+            return None
+    return Setting(
+        statement.name.text,
+        titled(statement.title, statement.name.text),
+        unit_of(statement.value),
+        value,
+        low,
+        high,
+        statement.low is not None,
+        statement.place,
+    )

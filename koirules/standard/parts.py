@@ -1,0 +1,177 @@
+"""The parts of a checked standard."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import date
+from decimal import Decimal
+
+from attrs import field, frozen
+
+from koirules.language.statements import Outcome
+from koirules.problems import Place
+from koirules.standard.curves import Shape
+from koirules.standard.tree import Node
+from koirules.vocabulary.readings import Reading
+from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.units import Unit
+
+
+@frozen
+class Titled:
+    """A text with its further languages."""
+
+    text: str
+    others: Mapping[str, str]
+
+    def within(self, language: str | None) -> str:
+        """The text in a language, or the first one where it is not given in that language."""
+        return self.text if language is None else self.others.get(language, self.text)
+
+
+@frozen
+class Setting:
+    """A number that a run may change within its range: value, low and high are in the held unit, exactly."""
+
+    name: str
+    title: Titled
+    unit: Unit | None
+    value: Decimal
+    low: Decimal
+    high: Decimal
+    changeable: bool
+    place: Place
+
+
+@frozen
+class Term:
+    """A name for an expression."""
+
+    name: str
+    title: Titled
+    node: Node
+    place: Place
+
+
+@frozen
+class Points:
+    """A criterion with a curve or table; weight in hundredths."""
+
+    name: str
+    title: Titled
+    weight: int
+    by: Node
+    reads: Node
+    shape: Shape
+    say: Titled | None
+    place: Place
+
+
+@frozen
+class Extra:
+    """A bonus (sign 1) or a penalty (sign -1) of so many hundredths."""
+
+    name: str
+    title: Titled
+    sign: int
+    amount: int
+    condition: Node
+    say: Titled | None
+    place: Place
+
+    @property
+    def head(self) -> str:
+        """The statement's head word."""
+        return "bonus" if self.sign > 0 else "penalty"
+
+
+@frozen
+class Section:
+    """A section with its criteria; worth in hundredths."""
+
+    name: str
+    title: Titled
+    worth: int
+    points: tuple[Points, ...]
+    extras: tuple[Extra, ...]
+    place: Place
+
+    @property
+    def divisor(self) -> int:
+        """Sum of weight x largest points: hundredths x thousandths."""
+        return sum(part.weight * part.shape.most for part in self.points)
+
+
+@frozen
+class Limit:
+    """A fault (a cap) or a lift (a floor); grade is the place of its grade in the list, best first.
+
+    condition holds and exception does not: the limit bites.
+    """
+
+    head: str
+    name: str
+    title: Titled
+    condition: Node
+    exception: Node | None
+    grade: int
+    say: Titled | None
+    place: Place
+
+
+@frozen
+class Grade:
+    """A grade; condition None is `otherwise`."""
+
+    name: str
+    title: Titled
+    condition: Node | None
+    say: Titled | None
+    place: Place
+
+
+@frozen
+class Sample:
+    """A fish that the file itself must get right."""
+
+    title: str
+    record: Mapping[str, Reading]
+    outcomes: tuple[Outcome, ...]
+    place: Place
+
+
+@frozen
+class Rules:
+    """A checked standard, whole.
+
+    traits: all that a record may name. limits: faults and lifts in the order of the file. order: terms, faults and lifts such
+    that each reads only earlier ones. grades: best first.
+    """
+
+    file: str
+    title: Titled
+    edition: str
+    variety: str | None
+    stage: str | None
+    valid_from: date | None
+    valid_until: date | None
+    notes: tuple[str, ...]
+    traits: Mapping[str, Trait]
+    house_traits: tuple[str, ...]
+    settings: Mapping[str, Setting]
+    terms: Mapping[str, Term]
+    sections: tuple[Section, ...]
+    limits: tuple[Limit, ...]
+    order: tuple[Term | Limit, ...]
+    grades: tuple[Grade, ...]
+    samples: tuple[Sample, ...]
+    text: str = field(repr=False)
+
+    def words_at(self, place: Place) -> str:
+        """What stands in the rule file at a place, on one line."""
+        lines = self.text.split("\n")[place.line - 1 : place.end_line]
+        if not lines:
+            return ""
+        lines[-1] = lines[-1][: place.end_column - 1]
+        lines[0] = lines[0][place.column - 1 :]
+        return " ".join(" ".join(lines).split())

@@ -1,0 +1,42 @@
+"""Nodes that read a trait, and which trait a node reads."""
+
+from __future__ import annotations
+
+from koirules.language.syntax import Word
+from koirules.problems import Place
+from koirules.standard.operations import TRUTH_OF_STEPS
+from koirules.standard.tree import Apply, Node, Recorded, TermRead, TraitRead, apply
+from koirules.standard.types import Steps, Truth, type_of_kind
+from koirules.vocabulary.kinds import YesNo
+from koirules.vocabulary.readings import anything
+from koirules.vocabulary.traits import Trait
+
+YES_NO_STEPS = Steps(("no", "yes"), ordered=False)
+
+
+def read_trait(trait: Trait, word: Word) -> Node:
+    """The node that reads a trait: a condition for a yes-or-no, else what was recorded."""
+    reach = anything(trait.kind)
+    if isinstance(trait.kind, YesNo):
+        inner = TraitRead(trait, YES_NO_STEPS, reach, word.place)
+        return apply(TRUTH_OF_STEPS, (inner,), Truth(), word.place)
+    return TraitRead(trait, type_of_kind(trait.kind), reach, word.place)
+
+
+def trait_of(node: Node) -> Trait | None:
+    """The trait that a node reads and nothing else, through terms and the reading of yes and no."""
+    while True:
+        match node:
+            case TraitRead(trait=trait):
+                return trait
+            case TermRead(node=inner):
+                node = inner
+            case Apply(operation=operation, operands=(inner,)) if operation is TRUTH_OF_STEPS:
+                node = inner
+            case _:
+                return None
+
+
+def recorded(trait: Trait, place: Place) -> Node:
+    """Whether a trait was recorded."""
+    return Recorded(trait, Truth(), (False, True), place)

@@ -1,0 +1,43 @@
+"""The words of a `say`: plain text, and names in braces that are filled in."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection
+
+from koirules.language.syntax import Title
+from koirules.problems import Place, Problem, naming
+from koirules.vocabulary.nearness import near
+
+_BRACES = re.compile(r"\{([^{}]*)\}")
+
+
+def names_in(text: str) -> list[str]:
+    """The names in braces, in order."""
+    return [name.strip() for name in _BRACES.findall(text)]
+
+
+def fill(text: str, values: dict[str, str]) -> str:
+    """The text with each name in braces replaced by its value."""
+    return _BRACES.sub(lambda found: values.get(found.group(1).strip(), found.group()), text)
+
+
+def check_say(title: Title | None, known: Collection[str], problems: list[Problem]) -> None:
+    """Report braces that do not pair, and names in braces that nothing has."""
+    if title is None:
+        return
+    for text in (title.text, *title.others.values()):
+        rest = _BRACES.sub("", text)
+        if "{" in rest or "}" in rest or "" in names_in(text):
+            problems.append(naming.braces_in_say(title.place))
+        for found in _BRACES.finditer(text):
+            name = found.group(1).strip()
+            if name and name not in known:
+                precise = text is title.text
+                place = _within(title.place, found.start(), found.end()) if precise else title.place
+                problems.append(naming.unknown_in_say(place, name, near(name, known), precise=precise))
+
+
+def _within(place: Place, start: int, end: int) -> Place:
+    # The first text of a title stands at its place, behind a quote.
+    return Place(place.file, place.line, place.column + 1 + start, place.line, place.column + 1 + end)

@@ -1,0 +1,35 @@
+"""What the typing of one kind of expression needs from the typing of all of them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Protocol
+
+from koirules.language.syntax import Expression
+from koirules.problems import Place, Problem
+from koirules.standard.operations import Operation
+from koirules.standard.tree import Node
+from koirules.standard.types import Steps, Type
+
+
+class Typing(Protocol):
+    """Types expressions and gathers their problems."""
+
+    @property
+    def problems(self) -> list[Problem]:
+        """The problems found so far."""
+
+    def names(self) -> list[str]:
+        """Every name that an expression can read."""
+
+    def node(self, expression: Expression, expected: Steps | None = None) -> Node | None:
+        """The typed node of an expression, None where it has problems."""
+
+    def condition(self, expression: Expression) -> Node | None:
+        """The node of an expression that must be a condition."""
+
+    def number(self, expression: Expression, word: str) -> Node | None:
+        """The node of an expression that must be a number or a count."""
+
+    def built(self, operation: Operation, nodes: Sequence[Node | None], kind: Type, place: Place) -> Node | None:
+        """An operation over nodes, None where one of them is."""
