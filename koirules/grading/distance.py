@@ -1,0 +1,33 @@
+"""How far a fish is from its next better grade."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import partial
+
+from koirules.grading.shortfall import shortfalls
+from koirules.grading.single import Grader
+from koirules.grading.walking import worked_out
+from koirules.standard.parts import Setting
+from koirules.vocabulary.readings import Reading
+
+
+def to_next_grade(
+    grader: Grader, settings: Mapping[str, Setting], record: Mapping[str, Reading]
+) -> tuple[str, tuple[str, ...]] | None:
+    """The next grade above the best that is possible, and what stands in its way, in words; None for the best grade."""
+    trace = grader.evaluator.run(record)
+    best = (trace.possible & -trace.possible).bit_length() - 1
+    if best == 0:
+        return None
+    rules, target, plain = grader.rules, best - 1, grader.reasoner.teller.plain
+    ways: list[str] = []
+    for limit, states in zip(rules.limits, trace.limits, strict=True):
+        if limit.head == "fault" and states[4] and limit.grade > target:
+            bound = plain.of(rules.grades[limit.grade].title)
+            ways.append(f"the fault “{plain.of(limit.title)}” allows no better than {bound}")
+    condition = rules.grades[target].condition
+    if condition is not None and not trace.by_points & ((2 << target) - 1):
+        value_of = partial(worked_out, rules=rules, settings=settings, record=record, trace=trace)
+        ways.extend(shortfalls(condition, plain.told, value_of))
+    return rules.grades[target].name, tuple(ways)

@@ -1,0 +1,163 @@
+"""Python source of typed expressions, from the templates of the operations table.
+
+Every line works out one node into local names; a node whose source was written before is not written again. Whatever is
+known before any fish is looked at (numbers, settings, and what is worked out from them alone) is worked out here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, assert_never
+
+from koirules.standard.operations import NAMES, Ends
+from koirules.standard.parts import Limit, Setting, Term
+from koirules.standard.tree import (
+    Apply,
+    Constant,
+    FaultRead,
+    Node,
+    Recorded,
+    ScoreRead,
+    SectionRead,
+    SettingRead,
+    TermRead,
+    TraitRead,
+)
+from koirules.standard.types import PlaceWords, TextLabel, Truth
+from koirules.vocabulary.readings import Span, anything
+
+
+class Emitter:
+    """Gathers the lines of one function over a record, and the constants that they name."""
+
+    def __init__(self, settings: Mapping[str, Setting]) -> None:
+        self.settings = settings
+        self.lines: list[str] = []
+        self.constants: dict[str, Any] = dict(NAMES)
+        self._known: dict[tuple[str, str], Ends] = {}
+        self._traits: dict[str, Ends] = {}
+        self._recorded: dict[str, Ends] = {}
+        self._terms: dict[str, Ends] = {}
+        self._faults: dict[str, Ends] = {}
+        self._points: dict[str, Ends] = {}
+        self._fixed: dict[Ends, Any] = {}
+
+    def constant(self, value: Any) -> str:
+        """A name for a value that source cannot spell."""
+        name = f"K{len(self.constants)}"
+        self.constants[name] = value
+        return name
+
+    def line(self, first: str, second: str = "") -> Ends:
+        """A line that works out both ends (or the one) and the names that hold them."""
+        known = self._known.get((first, second))
+        if known is None:
+            number = len(self._known)
+            if second:
+                known = Ends(f"a{number}", f"b{number}")
+                self.lines.append(f"{known.first} = {first}; {known.second} = {second}")
+            else:
+                known = Ends(f"a{number}")
+                self.lines.append(f"{known.first} = {first}")
+            self._known[first, second] = known
+        return known
+
+    def term(self, term: Term) -> None:
+        """Work out a term; what it needs has been worked out before."""
+        self._terms[term.name] = self.node(term.node)
+
+    def told(self, part: Limit | Term) -> Ends:
+        """The ends of a term or a fault that was worked out before."""
+        return self._faults[part.name] if isinstance(part, Limit) else self._terms[part.name]
+
+    def fault(self, name: str, ends: Ends) -> None:
+        """Say where the outcome of a fault stands."""
+        self._faults[name] = ends
+
+    def points(self, name: str, ends: Ends) -> None:
+        """Say where the hundredths of a section, or of the score (name ""), stand."""
+        self._points[name] = ends
+
+    def node(self, root: Node) -> Ends:
+        """The names (or literals) that hold an expression; without recursion, since sums can be long."""
+        done: dict[int, Ends] = {}
+        waiting: list[tuple[Node, bool]] = [(root, False)]
+        while waiting:
+            node, ready = waiting.pop()
+            if id(node) in done:
+                continue
+            if isinstance(node, Apply) and not ready:
+                waiting.append((node, True))
+                waiting.extend((operand, False) for operand in reversed(node.operands))
+                continue
+            done[id(node)] = self._one(node, done)
+        return done[id(root)]
+
+    def _one(self, node: Node, done: Mapping[int, Ends]) -> Ends:
+        match node:
+            case Constant(range=value):
+                return self._literal(value)
+            case SettingRead(name=name):
+                value = float(self.settings[name].value)
+                return self._literal(Span(value, value))
+            case TraitRead():
+                return self._trait(node)
+            case Recorded(trait=trait):
+                known = self._recorded.get(trait.name)
+                if known is None:
+                    held = self.line(f"{self.constant(trait.name)} in record")
+                    known = self._recorded[trait.name] = Ends(held.first, held.first)
+                return known
+            case TermRead(name=name):
+                return self._terms[name]
+            case FaultRead(name=name):
+                return self._faults[name]
+            case SectionRead(name=name):
+                ends = self._points[name]
+                return Ends(f"({ends.first} / 100.0)", f"({ends.second} / 100.0)")
+            case ScoreRead():
+                ends = self._points[""]
+                return Ends(f"({ends.first} / 100.0)", f"({ends.second} / 100.0)")
+            case Apply(operation=operation, operands=operands):
+                inputs = [done[id(operand)] for operand in operands]
+                if all(ends in self._fixed for ends in inputs):
+                    return self._literal(operation.range_of(*(self._fixed[ends] for ends in inputs)))
+                second = "" if operation.second is None else operation.second(*inputs)
+                return self.line(operation.first(*inputs), second)
+            case _:
+                assert_never(node)
+
+    def _literal(self, value: Any) -> Ends:
+        def spell(part: Any) -> str:
+            return self.constant(part) if isinstance(part, str) else f"({part!r})"
+
+        ends = Ends(spell(value[0]), spell(value[1])) if isinstance(value, tuple) else Ends(spell(value))
+        self._fixed[ends] = value
+        return ends
+
+    def _trait(self, node: TraitRead) -> Ends:
+        trait = node.trait
+        known = self._traits.get(trait.name)
+        if known is not None:
+            return known
+        name = self.constant(trait.name)
+        number = len(self._traits)
+        match node.type:
+            case TextLabel():
+                self.lines.append(f"t{number} = get({name})")
+                known = Ends(f"t{number}")
+            case PlaceWords() | Truth():
+                known = self._pair(number, name, anything(trait.kind))
+            case _:
+                reach = anything(trait.kind)
+                if isinstance(reach, tuple):
+                    known = self._pair(number, name, reach)
+                else:
+                    self.lines.append(f"t{number} = get({name}, {reach!r})")
+                    known = Ends(f"t{number}")
+        self._traits[trait.name] = known
+        return known
+
+    def _pair(self, number: int, name: str, reach: Any) -> Ends:
+        self.lines.append(f"t{number}, u{number} = get({name}, {self.constant(tuple(reach))})")
+        return Ends(f"t{number}", f"u{number}")

@@ -1,0 +1,219 @@
+"""One generated function that grades a record: the rules, written out as Python.
+
+The function takes readings by trait name and gives a trace: everything that was worked out on the way, of which the
+result and its reasons are views. Points are whole thousandths, sections and the score whole hundredths.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from typing import Any, NamedTuple
+
+from attrs import frozen
+
+from koirules.grading.emitter import Emitter
+from koirules.standard.operations import Ends
+from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term
+from koirules.standard.saying import names_in
+from koirules.standard.tree import FaultRead, Node, ScoreRead, SectionRead, TermRead, walk
+from koirules.standard.warnings import says_of
+from koirules.vocabulary.readings import Reading
+
+
+class Trace(NamedTuple):
+    """What one evaluation worked out; each of the parts in the order of the rules.
+
+    possible: bits of the grades still possible, bit 0 the best. by_points: the same before lifts and faults. score and
+    sections: lowest and highest hundredths. points: what was read (both ends; the second None for steps), then the least
+    and most thousandths. extras: surely, possibly. limits: condition surely and possibly, exception surely and possibly,
+    bites surely and possibly. grades: condition surely and possibly. terms: both ends of the terms that a `say` names.
+    """
+
+    possible: int
+    by_points: int
+    score: tuple[int, int]
+    sections: tuple[tuple[int, int], ...]
+    points: tuple[tuple[Any, Any, int, int], ...]
+    extras: tuple[tuple[bool, bool], ...]
+    limits: tuple[tuple[bool, bool, bool, bool, bool, bool], ...]
+    grades: tuple[tuple[bool, bool], ...]
+    terms: tuple[tuple[Any, Any], ...]
+
+
+def raised(possible: int, floor: int) -> int:
+    """The grades that a floor makes of the possible ones: each that is worse becomes the floor."""
+    kept = possible & ((2 << floor) - 1)
+    return kept | (1 << floor) if possible >> (floor + 1) else kept
+
+
+def capped(possible: int, cap: int) -> int:
+    """The grades that a cap makes of the possible ones: each that is better becomes the cap."""
+    kept = possible >> cap << cap
+    return kept | (1 << cap) if possible & ((1 << cap) - 1) else kept
+
+
+@frozen
+class Evaluator:
+    """A compiled standard: `run` grades the readings of a record; `source` is what it was generated as."""
+
+    run: Callable[[Mapping[str, Reading]], Trace]
+    source: str
+    said_terms: tuple[str, ...]
+
+
+def compile_rules(rules: Rules, settings: Mapping[str, Setting]) -> Evaluator:
+    """Generate the function that grades one record. settings: those of the rules, with the values of this run."""
+    return _Writer(rules, settings).evaluator()
+
+
+class _Writer:
+    def __init__(self, rules: Rules, settings: Mapping[str, Setting]) -> None:
+        self.rules = rules
+        self.emit = Emitter(settings)
+        self.limits: dict[tuple[str, str], str] = {}
+        self.bites: dict[tuple[str, str], Ends] = {}
+        self.emit.constants |= {"raised": raised, "capped": capped, "Trace": Trace}
+
+    def evaluator(self) -> Evaluator:
+        late = self._late()
+        self._work_out([part for part in self.rules.order if _key(part) not in late])
+        sections = [self._section(section) for section in self.rules.sections]
+        score = Ends(_sum(end.first for end, *_ in sections), _sum(end.second for end, *_ in sections))
+        score = self.emit.line(score.first, score.second)
+        self.emit.points("", score)
+        self._work_out([part for part in self.rules.order if _key(part) in late])
+        grades = self._grades()
+        self._limits()
+        said = self._said()
+        terms = [self.emit.told(self.rules.terms[name]) for name in said]
+        result = ", ".join(
+            [
+                "G",
+                "P",
+                f"({score.first}, {score.second})",
+                _tuple(f"({end.first}, {end.second})" for end, *_ in sections),
+                _tuple(text for _, points, _ in sections for text in points),
+                _tuple(text for *_, extras in sections for text in extras),
+                _tuple(self.limits[limit.head, limit.name] for limit in self.rules.limits),
+                _tuple(f"({end.first}, {end.second})" for end in grades),
+                _tuple(f"({end.first}, {end.second or None})" for end in terms),
+            ]
+        )
+        body = "\n ".join(["get = record.get", *self.emit.lines, f"return Trace({result})"])
+        source = f"def run(record):\n {body}\n"
+        scope: dict[str, Any] = dict(self.emit.constants)
+        # Only templates of the operations table, numbers and generated names stand in the source: texts and names of a
+        # rule file are passed as constants beside it.
+        exec(compile(source, f"<{self.rules.file}>", "exec"), scope)  # noqa: S102
+        return Evaluator(scope["run"], source, tuple(said))
+
+    def _late(self) -> set[str]:
+        """The terms, faults and lifts that need the score or a section."""
+        late: set[str] = set()
+        for part in self.rules.order:
+            for root in _roots(part):
+                for node in walk(root, into_terms=False):
+                    match node:
+                        case ScoreRead() | SectionRead():
+                            late.add(_key(part))
+                        case TermRead(name=name) if f"term {name}" in late:
+                            late.add(_key(part))
+                        case FaultRead(name=name) if f"fault {name}" in late:
+                            late.add(_key(part))
+                        case _:
+                            pass
+        return late
+
+    def _work_out(self, parts: list[Term | Limit]) -> None:
+        for part in parts:
+            if isinstance(part, Term):
+                self.emit.term(part)
+            else:
+                self._limit(part)
+
+    def _limit(self, limit: Limit) -> None:
+        condition = self.emit.node(limit.condition)
+        if limit.exception is None:
+            bites, exception = condition, Ends("False", "False")
+        else:
+            exception = self.emit.node(limit.exception)
+            bites = self.emit.line(
+                f"({condition.first} and not {exception.second})", f"({condition.second} and not {exception.first})"
+            )
+        if limit.head == "fault":
+            self.emit.fault(limit.name, bites)
+        self.bites[limit.head, limit.name] = bites
+        pairs = (condition, exception, bites)
+        self.limits[limit.head, limit.name] = _tuple(end for pair in pairs for end in (pair.first, pair.second))
+
+    def _section(self, section: Section) -> tuple[Ends, list[str], list[str]]:
+        points = [self._points(part) for part in section.points]
+        extras = [self.emit.node(part.condition) for part in section.extras]
+        divisor = section.divisor
+        low = [f"{part.weight} * {ends.first}" for part, (ends, _) in zip(section.points, points, strict=True)]
+        high = [f"{part.weight} * {ends.second}" for part, (ends, _) in zip(section.points, points, strict=True)]
+        least, most = f"{section.worth} * ({_sum(low)})", f"{section.worth} * ({_sum(high)})"
+        for part, ends in zip(section.extras, extras, strict=True):
+            sign = "+" if part.sign > 0 else "-"
+            fewest, fullest = (ends.first, ends.second) if part.sign > 0 else (ends.second, ends.first)
+            least += f" {sign} {part.amount * divisor} * {fewest}"
+            most += f" {sign} {part.amount * divisor} * {fullest}"
+        total = self.emit.line(_hundredths(least, divisor, section.worth), _hundredths(most, divisor, section.worth))
+        self.emit.points(section.name, total)
+        return total, [text for _, text in points], [f"({ends.first}, {ends.second})" for ends in extras]
+
+    def _points(self, part: Points) -> tuple[Ends, str]:
+        read = self.emit.node(part.by)
+        scaled = self.emit.node(part.reads)
+        span = self.emit.constant(part.shape.span)
+        both = scaled.first if not scaled.second else f"{scaled.first}, {scaled.second}"
+        given = self.emit.line(f"{span}({both})")
+        ends = self.emit.line(f"{given.first}[0]", f"{given.first}[1]")
+        return ends, f"({read.first}, {read.second or None}, {ends.first}, {ends.second})"
+
+    def _grades(self) -> list[Ends]:
+        found: list[Ends] = []
+        lines = ["P = 0; S = False"]
+        for i, grade in enumerate(self.rules.grades):
+            ends = Ends("True", "True") if grade.condition is None else self.emit.node(grade.condition)
+            found.append(ends)
+            lines.append(f"P |= {1 << i} if {ends.second} and not S else 0; S = S or {ends.first}")
+        self.emit.lines.extend([*lines, "G = P"])
+        return found
+
+    def _limits(self) -> None:
+        for head, change in (("lift", "raised"), ("fault", "capped")):
+            for limit in self.rules.limits:
+                if limit.head == head:
+                    bites = self.bites[head, limit.name]
+                    self.emit.lines.append(
+                        f"if {bites.second}: G = {change}(G, {limit.grade}) | (0 if {bites.first} else G)"
+                    )
+
+    def _said(self) -> list[str]:
+        names = {name for text in says_of(self.rules) for name in names_in(text)}
+        return [name for name in self.rules.terms if name in names]
+
+
+def _hundredths(parts: str, divisor: int, worth: int) -> str:
+    # floor(n / d + 1/2) in whole numbers, held within 0 and the worth.
+    return f"min({worth}, max(0, (2 * ({parts}) + {divisor}) // {2 * divisor}))"
+
+
+def _key(part: Term | Limit) -> str:
+    return f"term {part.name}" if isinstance(part, Term) else f"{part.head} {part.name}"
+
+
+def _roots(part: Term | Limit) -> list[Node]:
+    if isinstance(part, Term):
+        return [part.node]
+    return [part.condition] if part.exception is None else [part.condition, part.exception]
+
+
+def _sum(parts: Iterable[str]) -> str:
+    return " + ".join(parts) or "0"
+
+
+def _tuple(parts: Iterable[str]) -> str:
+    listed = list(parts)
+    return f"({', '.join(listed)}{',' if len(listed) == 1 else ''})"

@@ -1,0 +1,88 @@
+"""Values, names and pieces of a rule file as a person reads them."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+
+from attrs import frozen
+
+from koirules.problems import Place
+from koirules.standard.criteria import unit_shown
+from koirules.standard.parts import Rules, Setting, Titled
+from koirules.standard.reading_nodes import trait_of
+from koirules.standard.tree import Node
+from koirules.standard.types import Numeric, Steps, Truth
+from koirules.standard.wording import number_words
+from koirules.vocabulary.kinds import Label, Places
+from koirules.vocabulary.readings import PlaceSet, Reading, write_reading
+from koirules.vocabulary.traits import Trait
+
+_TOKEN = re.compile(r'"[^"]*"|[^\W\d]\w*')
+
+
+@frozen
+class PlainWords:
+    """Says values and names of a standard in words, in one language where its labels carry it."""
+
+    rules: Rules
+    settings: Mapping[str, Setting]
+    language: str | None = None
+
+    def of(self, titled: Titled) -> str:
+        """A title."""
+        return titled.within(self.language)
+
+    def trait(self, trait: Trait) -> str:
+        """The title of a trait."""
+        return trait.title if self.language is None else trait.titles.get(self.language, trait.title)
+
+    def recorded(self, trait: Trait, record: Mapping[str, Reading]) -> str:
+        """What was recorded of a trait: `14.5 cm`, `fair or sharp`, `not recorded`."""
+        reading = record.get(trait.name)
+        if reading is None:
+            return "not recorded"
+        written = write_reading(trait.kind, reading)
+        if isinstance(trait.kind, Places):
+            return written.replace(" ", ", ").replace("_", " ")
+        return written if isinstance(trait.kind, Label) else written.replace("_", " ")
+
+    def setting(self, setting: Setting) -> str:
+        """The value of a setting in this run, with its unit."""
+        kind = Numeric(None if setting.unit is None else setting.unit.dimension)
+        return number_words(float(setting.value), kind, setting.unit)
+
+    def value(self, node: Node, first: object, second: object) -> str:
+        """What was worked out of an expression, from both ends of it."""
+        match node.type, first, second:
+            case Numeric() as kind, int() | float() as low, int() | float() as high:
+                unit = unit_shown(node)
+                lowest = number_words(low, kind, unit)
+                return lowest if low == high else f"{lowest} to {number_words(high, kind, unit)}"
+            case Truth(), surely, possibly:
+                return "yes" if surely else "yes or no" if possibly else "no"
+            case Steps(words), int(bits), _:
+                return " or ".join(word for i, word in enumerate(words) if bits >> i & 1).replace("_", " ")
+            case _:
+                trait = trait_of(node)
+                if trait is None:
+                    return ""
+                record: dict[str, Reading] = {}
+                if isinstance(first, int) and isinstance(second, int):
+                    record[trait.name] = PlaceSet(first, second)
+                elif isinstance(first, str):
+                    record[trait.name] = first
+                return self.recorded(trait, record)
+
+    def told(self, place: Place) -> str:
+        """What stands in the rule file at a place, with titles for names and values for settings."""
+        return _TOKEN.sub(lambda found: self._name(found.group()), self.rules.words_at(place))
+
+    def _name(self, word: str) -> str:
+        if word in self.settings:
+            return self.setting(self.settings[word])
+        if word in self.rules.terms:
+            return self.of(self.rules.terms[word].title)
+        if word in self.rules.traits:
+            return self.trait(self.rules.traits[word])
+        return word if word.startswith('"') else word.replace("_", " ")

@@ -1,0 +1,24 @@
+"""The record of one fish, as graders take it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from attrs import field, frozen
+
+from koirules.vocabulary.readings import Reading
+
+
+@frozen
+class Record:
+    """What was recorded of one fish.
+
+    fish: its name. row: where it stands in its file, as a spreadsheet counts rows (0 where it comes from no file).
+    readings: by trait name; a trait that was not recorded has none. labels: the columns that are carried into the
+    result, by name, as text.
+    """
+
+    fish: str
+    row: int
+    readings: Mapping[str, Reading] = field(hash=False)
+    labels: Mapping[str, str] = field(factory=dict, hash=False)

@@ -1,0 +1,174 @@
+"""What comes of a fish: grade, score, sections, faults, lifts and reasons."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from decimal import Decimal
+from enum import Enum
+from functools import cached_property
+
+from attrs import define, field, frozen, setters
+
+
+class State(Enum):
+    """What became of a condition."""
+
+    YES = "yes"
+    NO = "no"
+    OPEN = "open"
+    HELD_BACK = "held back"
+
+
+@frozen
+class SectionResult:
+    """The points of a section, lowest and highest still possible, in hundredths as decimals, of `worth`."""
+
+    name: str
+    title: str
+    worth: Decimal
+    low: Decimal
+    high: Decimal
+
+
+@frozen
+class Told:
+    """What a reason is about, the same for every fish.
+
+    kind: `points`, `bonus`, `penalty`, `fault`, `lift` or `grade`. name, title: as the rule file has them (title is the
+    name where it has none). section: of a criterion, else "". outcome: the grade that a fault, lift or grade names, else "".
+    line: where it stands in the rule file. points_most: what the curve or table gives at most, or what a bonus adds (0 for a
+    penalty); score_most: the same as a share of the score, rounded half up to a hundredth. Both None for faults, lifts and
+    grades.
+    """
+
+    kind: str
+    name: str
+    title: str
+    section: str
+    outcome: str
+    line: int
+    points_most: Decimal | None = None
+    score_most: Decimal | None = None
+
+
+# Frozen by its setters: as many reasons as rules are made for each fish, and `frozen` would make each three times slower.
+@define(on_setattr=setters.frozen, eq=False)
+class Reason:
+    """Why: one criterion, fault, lift or grade, with what was read and what it gave.
+
+    about: the part of the standard. state: of the condition; None for `points`. points_low, points_high: what the curve or
+    table gave, least and most (for a bonus or penalty: what it added or took; None for faults, lifts and grades).
+    score_low, score_high: the same as a share of the score, rounded half up to a hundredth (a penalty's are below 0).
+    """
+
+    about: Told
+    state: State | None
+    points_low: Decimal | None
+    points_high: Decimal | None
+    score_low: Decimal | None
+    score_high: Decimal | None
+    _words: Callable[[], str]
+    _read: Callable[[], str]
+
+    @property
+    def kind(self) -> str:
+        """The head word of the part."""
+        return self.about.kind
+
+    @property
+    def name(self) -> str:
+        """The name of the part."""
+        return self.about.name
+
+    @property
+    def title(self) -> str:
+        """The label of the part."""
+        return self.about.title
+
+    @property
+    def section(self) -> str:
+        """The section of a criterion, else ""."""
+        return self.about.section
+
+    @property
+    def outcome(self) -> str:
+        """The grade that a fault, lift or grade names, else ""."""
+        return self.about.outcome
+
+    @property
+    def line(self) -> int:
+        """Where the part stands in the rule file."""
+        return self.about.line
+
+    @property
+    def points_most(self) -> Decimal | None:
+        """What a criterion gives at most."""
+        return self.about.points_most
+
+    @property
+    def score_most(self) -> Decimal | None:
+        """What a criterion gives of the score at most."""
+        return self.about.score_most
+
+    @property
+    def words(self) -> str:
+        """The sentence that a person reads."""
+        return self._words()
+
+    @property
+    def read(self) -> str:
+        """What was read: `girth_ratio 0.24, spine straight`."""
+        return self._read()
+
+    @property
+    def left_on_table(self) -> Decimal:
+        """How much of the score was surely missed: the most less the highest still possible (0 for what gives no points)."""
+        if self.score_most is None or self.score_high is None:
+            return Decimal(0)
+        return self.score_most - self.score_high
+
+
+@define(slots=False)
+class Result:
+    """The result of one fish.
+
+    possible: the grades still possible, best first. score_low, score_high: decimals with two places. faults, lifts: the
+    names of those that surely bite. labels: the columns that were carried along.
+    """
+
+    fish: str
+    possible: tuple[str, ...]
+    score_low: Decimal
+    score_high: Decimal
+    sections: Mapping[str, SectionResult]
+    faults: tuple[str, ...]
+    lifts: tuple[str, ...]
+    labels: Mapping[str, str] = field(factory=dict)
+    hangs_on: tuple[str, ...] = ()
+    _tell: Callable[[], tuple[Reason, ...]] = field(default=tuple, repr=False, eq=False)
+    _choose: Callable[[tuple[Reason, ...]], tuple[Reason, ...]] = field(default=lambda _: (), repr=False, eq=False)
+
+    @property
+    def grade(self) -> str | None:
+        """The grade, where only one is possible."""
+        return self.possible[0] if len(self.possible) == 1 else None
+
+    @property
+    def score(self) -> Decimal | None:
+        """The score, where only one is possible."""
+        return self.score_low if self.score_low == self.score_high else None
+
+    @cached_property
+    def reasons(self) -> tuple[Reason, ...]:
+        """Every reason, in the order of the rule file."""
+        return self._tell()
+
+    @cached_property
+    def main_reasons(self) -> tuple[Reason, ...]:
+        """The two or three reasons that mattered most, most first."""
+        return self._choose(self.reasons)
+
+    @property
+    def why(self) -> str:
+        """The main reasons as one line."""
+        return "; ".join(reason.words for reason in self.main_reasons)

@@ -1,0 +1,80 @@
+"""The samples of a standard, run: does each fish come out as the file says it must?"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+
+from attrs import frozen
+
+from koirules.grading.records import Record
+from koirules.grading.results import Result, State
+from koirules.grading.single import Grader
+from koirules.language.statements import Outcome
+from koirules.standard.parts import Sample
+from koirules.vocabulary.kinds import shortest
+
+
+@frozen
+class SampleRun:
+    """A sample with what came of it; failures: each outcome that does not hold, in words."""
+
+    sample: Sample
+    result: Result
+    failures: tuple[str, ...]
+
+
+def run_samples(grader: Grader) -> tuple[SampleRun, ...]:
+    """Run every sample of a standard."""
+    return tuple(_run(grader, sample) for sample in grader.rules.samples)
+
+
+def _run(grader: Grader, sample: Sample) -> SampleRun:
+    result = grader.grade(Record(sample.title, sample.place.line, sample.record))
+    failures = [words for outcome in sample.outcomes if (words := _failure(outcome, result)) is not None]
+    return SampleRun(sample, result, tuple(failures))
+
+
+def _failure(outcome: Outcome, result: Result) -> str | None:
+    """What is wrong with an outcome, None where it holds."""
+    name = "" if outcome.name is None else outcome.name.text
+    match outcome.what:
+        case "comes out":
+            return None if result.grade == name else f"should come out {name}, {_came(result)}"
+        case "stays open":
+            return None if len(result.possible) > 1 else f"should stay open, {_came(result)}"
+        case "scores from":
+            return _score_failure(outcome, result)
+        case "shows fault":
+            return None if name in result.faults else f"should show the fault {name}, {_shows(result)}"
+        case "shows no fault":
+            still = [r.name for r in result.reasons if r.kind == "fault" and r.state in {State.YES, State.OPEN}]
+            return f"should show no fault, but could show {_listed(still)}" if still else None
+        case what:
+            raise AssertionError(f"an outcome that the checker lets pass and nobody runs: {what}")
+
+
+def _score_failure(outcome: Outcome, result: Result) -> str | None:
+    low, high = outcome.low or Decimal(0), outcome.high or Decimal(0)
+    if low <= result.score_low and result.score_high <= high:
+        return None
+    came = (
+        shortest(result.score_low)
+        if result.score is not None
+        else f"{shortest(result.score_low)} to {shortest(result.score_high)}"
+    )
+    return f"should score from {shortest(low)} to {shortest(high)}, but scores {came}"
+
+
+def _came(result: Result) -> str:
+    if result.grade is not None:
+        return f"but comes out {result.grade}"
+    return f"but could still be {_listed(result.possible)}"
+
+
+def _shows(result: Result) -> str:
+    return f"but surely shows {_listed(result.faults)}" if result.faults else "but surely shows none"
+
+
+def _listed(names: Sequence[str]) -> str:
+    return ", ".join(names)

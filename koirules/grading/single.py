@@ -1,0 +1,85 @@
+"""Grades one record."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import partial
+
+from attrs import frozen
+
+from koirules.grading.choosing import Standing, main_reasons
+from koirules.grading.evaluator import Evaluator, Trace, compile_rules
+from koirules.grading.parts_read import part_key, parts_of
+from koirules.grading.reasons import Reasoner, hundredths
+from koirules.grading.records import Record
+from koirules.grading.results import Reason, Result, SectionResult
+from koirules.grading.telling import Teller, fails_on_score_of
+from koirules.standard.parts import Rules, Setting
+from koirules.vocabulary.readings import Reading
+
+
+@frozen
+class Grader:
+    """A compiled standard, ready to grade records."""
+
+    rules: Rules
+    evaluator: Evaluator
+    reasoner: Reasoner
+    grades: tuple[str, ...]
+
+    @classmethod
+    def of(cls, rules: Rules, settings: Mapping[str, Setting], language: str | None = None) -> Grader:
+        """Compile a standard, with the settings of this run and the language of its reasons."""
+        evaluator = compile_rules(rules, settings)
+        teller = Teller.of(rules, settings, evaluator.said_terms, language)
+        return cls(rules, evaluator, Reasoner.of(rules, teller), tuple(grade.name for grade in rules.grades))
+
+    def grade(self, record: Record) -> Result:
+        """The result of one fish."""
+        trace = self.evaluator.run(record.readings)
+        rules = self.rules
+        sections = {
+            section.name: SectionResult(
+                section.name, section.title.text, hundredths(section.worth), hundredths(low), hundredths(high)
+            )
+            for section, (low, high) in zip(rules.sections, trace.sections, strict=True)
+        }
+        bites = [
+            (limit.head, limit.name) for limit, states in zip(rules.limits, trace.limits, strict=True) if states[4]
+        ]
+        possible = self._named(trace.possible)
+        return Result(
+            record.fish,
+            possible,
+            hundredths(trace.score[0]),
+            hundredths(trace.score[1]),
+            sections,
+            tuple(name for head, name in bites if head == "fault"),
+            tuple(name for head, name in bites if head == "lift"),
+            record.labels,
+            tell=partial(self.reasoner.reasons, trace, record.readings),
+            choose=partial(self._choose, trace, record.readings),
+        )
+
+    def traits_read(self) -> frozenset[str]:
+        """The names of the traits that the rules read."""
+        teller = self.reasoner.teller
+        return frozenset(trait.name for part in parts_of(self.rules) for trait in teller.traits_of(part_key(part)))
+
+    def trace(self, readings: Mapping[str, Reading]) -> Trace:
+        """What one evaluation worked out, for those who look inside."""
+        return self.evaluator.run(readings)
+
+    def _choose(self, trace: Trace, record: Mapping[str, Reading], reasons: tuple[Reason, ...]) -> tuple[Reason, ...]:
+        best, worst = _ends(trace.possible)
+        best_by_points, worst_by_points = _ends(trace.by_points)
+        asks_more = best > 0 and not fails_on_score_of(self.reasoner.teller, best - 1, trace, record)
+        return main_reasons(reasons, Standing(self.grades, best, worst, best_by_points, worst_by_points, asks_more))
+
+    def _named(self, bits: int) -> tuple[str, ...]:
+        return tuple(name for i, name in enumerate(self.grades) if bits >> i & 1)
+
+
+def _ends(bits: int) -> tuple[int, int]:
+    """The lowest and the highest bit that is set."""
+    return (bits & -bits).bit_length() - 1, bits.bit_length() - 1

@@ -1,0 +1,163 @@
+"""What was read and what came of it, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from decimal import Decimal
+from functools import partial
+
+from attrs import frozen
+
+from koirules.grading.evaluator import Trace
+from koirules.grading.parts_read import Part, part_key, parts_of, points_in, traits_in
+from koirules.grading.plain_words import PlainWords
+from koirules.grading.results import State
+from koirules.grading.shortfall import fails_on_score, shortfalls
+from koirules.grading.walking import worked_out
+from koirules.standard.parts import Extra, Grade, Limit, Points, Rules, Setting
+from koirules.standard.reading_nodes import trait_of
+from koirules.standard.saying import fill, names_in
+from koirules.standard.tree import Node, TermRead
+from koirules.vocabulary.kinds import shortest
+from koirules.vocabulary.readings import Reading, write_reading
+from koirules.vocabulary.traits import Trait
+
+
+@frozen
+class Teller:
+    """Tells the parts of a standard, in one language where its labels carry it."""
+
+    rules: Rules
+    settings: Mapping[str, Setting]
+    said_terms: tuple[str, ...]
+    plain: PlainWords
+    _traits: Mapping[str, tuple[Trait, ...]]
+    _points: Mapping[str, tuple[str, ...]]
+
+    @classmethod
+    def of(
+        cls, rules: Rules, settings: Mapping[str, Setting], said_terms: tuple[str, ...], language: str | None
+    ) -> Teller:
+        """The teller of a standard."""
+        parts = parts_of(rules)
+        return cls(
+            rules,
+            settings,
+            said_terms,
+            PlainWords(rules, settings, language),
+            {part_key(part): traits_in(part) for part in parts},
+            {part_key(part): points_in(part) for part in parts},
+        )
+
+    def title(self, part: Part) -> str:
+        """The label of a part."""
+        return self.plain.of(part.title)
+
+    def traits_of(self, key: str) -> tuple[Trait, ...]:
+        """The traits that a part reads, in the order they stand."""
+        return self._traits[key]
+
+    def read(self, key: str, record: Mapping[str, Reading], trace: Trace) -> str:
+        """The score, sections and traits that a part reads, with what each was, by their names in the rule file."""
+        told = [self._points_read(name, trace) for name in self._points[key]]
+        for trait in self._traits[key]:
+            reading = record.get(trait.name)
+            told.append(f"{trait.name} {'not recorded' if reading is None else write_reading(trait.kind, reading)}")
+        return ", ".join(told)
+
+    def criterion(self, part: Points | Extra, place: int, trace: Trace, record: Mapping[str, Reading]) -> str:
+        """What a criterion read and gave: `tail stem: fair, 6 of 10`, `red lips: +2`."""
+        if isinstance(part, Points):
+            first, second, low, high = trace.points[place]
+            top = shortest(Decimal(part.shape.most).scaleb(-3))
+            given = _points(low) if low == high else f"{_points(low)} to {_points(high)}"
+            value = self._value(part, first, second, record)
+            return f"{self._label(part, record, trace)}: {f'{value}, ' if value else ''}{given} of {top}"
+        surely, possibly = trace.extras[place]
+        amount = f"{'+' if part.sign > 0 else '-'}{shortest(Decimal(part.amount).scaleb(-2))}"
+        if surely:
+            return f"{self._label(part, record, trace)}: {amount}"
+        return f"{self.title(part)}: perhaps {amount}" if possibly else f"{self.title(part)}: no"
+
+    def limit(self, part: Limit, state: State, grade: Grade, trace: Trace, record: Mapping[str, Reading]) -> str:
+        """What a fault or a lift did: `bent spine: no better than cull`."""
+        bound = f"no {'better' if part.head == 'fault' else 'worse'} than {self.plain.of(grade.title)}"
+        match state:
+            case State.YES:
+                return f"{self._label(part, record, trace)}: {bound}"
+            case State.OPEN:
+                return f"{self.title(part)}: perhaps {bound} ({self._open(part, record, trace)})"
+            case State.HELD_BACK:
+                because = "" if part.exception is None else f", since {self._exception(part.exception)}"
+                return f"{self.title(part)}: held back{because}"
+            case State.NO:
+                return f"{self.title(part)}: no"
+
+    def grade(self, place: int, state: State, trace: Trace, record: Mapping[str, Reading]) -> str:
+        """Whether the condition of a grade holds, and what is missing where it does not."""
+        part = self.rules.grades[place]
+        label = self.plain.of(part.title)
+        if part.condition is None:
+            return f"{label}: otherwise"
+        if state is State.YES:
+            told = self.plain.told(part.condition.place) if part.say is None else self._label(part, record, trace)
+            return f"{label}: yes, {told}"
+        value_of = partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
+        missing = "; ".join(shortfalls(part.condition, self.plain.told, value_of))
+        return f"{label}: {'not settled' if state is State.OPEN else 'no'}, needs {missing}"
+
+    def _points_read(self, name: str, trace: Trace) -> str:
+        names = [section.name for section in self.rules.sections]
+        low, high = trace.sections[names.index(name)] if name else trace.score
+        shown = [shortest(Decimal(end).scaleb(-2)) for end in (low, high)]
+        return f"{f'section {name}' if name else 'score'} {shown[0] if low == high else ' to '.join(shown)}"
+
+    def _open(self, part: Limit, record: Mapping[str, Reading], trace: Trace) -> str:
+        """What keeps a fault or lift open: what was not recorded, or not surely, and the points it reads."""
+        key = part_key(part)
+        told = [self._points_read(name, trace) for name in self._points[key]]
+        title = self.title(part)
+        for trait in self._traits[key]:
+            value, name = self.plain.recorded(trait, record), self.plain.trait(trait)
+            if trait.name not in record or " or " in value or " to " in value:
+                told.append(value if name == title else f"{name} {value}")
+        return ", ".join(told) or self.read(key, record, trace)
+
+    def _exception(self, node: Node) -> str:
+        if isinstance(node, TermRead):
+            return self.plain.of(self.rules.terms[node.name].title)
+        return self.plain.told(node.place)
+
+    def _label(self, part: Part, record: Mapping[str, Reading], trace: Trace) -> str:
+        """The words of a part's `say`, filled in, or its label."""
+        if part.say is None:
+            return self.title(part)
+        text = self.plain.of(part.say)
+        return fill(text, {name: self._named(name, record, trace) for name in names_in(text)})
+
+    def _value(self, part: Points, first: object, second: object, record: Mapping[str, Reading]) -> str:
+        trait = trait_of(part.by)
+        return self.plain.value(part.by, first, second) if trait is None else self.plain.recorded(trait, record)
+
+    def _named(self, name: str, record: Mapping[str, Reading], trace: Trace) -> str:
+        trait = self.rules.traits.get(name)
+        if trait is not None:
+            return self.plain.recorded(trait, record)
+        setting = self.settings.get(name)
+        if setting is not None:
+            return self.plain.setting(setting)
+        first, second = trace.terms[self.said_terms.index(name)]
+        return self.plain.value(self.rules.terms[name].node, first, second)
+
+
+def fails_on_score_of(teller: Teller, grade: int, trace: Trace, record: Mapping[str, Reading]) -> bool:
+    """Whether a grade is missed, or could be, because of the score."""
+    condition = teller.rules.grades[grade].condition
+    if condition is None:
+        return False
+    value_of = partial(worked_out, rules=teller.rules, settings=teller.settings, record=record, trace=trace)
+    return fails_on_score(condition, value_of)
+
+
+def _points(thousandths: int) -> str:
+    return shortest(Decimal((thousandths + 5) // 10).scaleb(-2))

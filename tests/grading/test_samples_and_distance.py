@@ -1,0 +1,81 @@
+"""Samples say what does not hold; the next grade says what stands in its way; reach says what nobody tried."""
+
+import koirules
+from koirules.analysis.reach import unreached
+from koirules.grading.distance import to_next_grade
+from koirules.grading.reading import read_mapping
+from koirules.testing import sample_runs, told
+
+TEXT = """standard "Trial (an invented house)" edition 2026-1
+trait kiwa as scale blurred < fair < sharp
+trait length as number in cm from 0 to 90
+trait spine as scale bent < straight
+fault bent if spine is bent: no better than cull
+section body worth 100
+points edge by kiwa: blurred gives 0, fair gives 5, sharp gives 10
+points size by length: 10 cm gives 0, 20 cm gives 4, 60 cm gives 10
+bonus tip 2 if length above 80 cm
+grade keep if score at least 75 and kiwa at least fair
+grade cull otherwise
+"""
+
+
+def test_a_failing_sample_names_everything_that_does_not_hold(tmp_path):
+    path = tmp_path / "s.koi"
+    sample = (
+        'sample "s" with kiwa sharp, spine straight, length 60 cm comes out cull scores from 0 to 5 shows fault bent\n'
+    )
+    path.write_text(TEXT + sample + "  stays open\n")
+    (run,) = sample_runs(path)
+    assert run.failures == (
+        "should come out cull, but comes out keep",
+        "should score from 0 to 5, but scores 100",
+        "should show the fault bent, but surely shows none",
+        "should stay open, but comes out keep",
+    )
+    assert "edge: sharp, 10 of 10" in told(run)
+
+
+def test_shows_no_fault_needs_every_fault_to_be_a_sure_no(tmp_path):
+    path = tmp_path / "s.koi"
+    path.write_text(TEXT + 'sample "s" with kiwa sharp shows no fault\n')
+    assert sample_runs(path)[0].failures == ("should show no fault, but could show bent",)
+
+
+def test_reach_lists_outcomes_that_no_sample_shows():
+    loaded = koirules.read_standard(TEXT + 'sample "s" with kiwa sharp, spine straight, length 15 cm comes out cull\n')
+    assert unreached(loaded.grader) == (
+        "points edge at blurred",
+        "points edge at fair",
+        "points size between 20 cm and 60 cm",
+        "bonus tip given",
+        "fault bent biting",
+        "grade keep",
+    )
+
+
+def next_grade(record):
+    loaded = koirules.read_standard(TEXT)
+    made = read_mapping(record, loaded.traits, "a")
+    return to_next_grade(loaded.grader, loaded.settings, made.readings)
+
+
+def test_the_next_grade_says_how_many_points_are_missing():
+    assert next_grade({"kiwa": "sharp", "length": 20, "spine": "straight"}) == (
+        "keep",
+        ("score at least 75: it has 70, short by 5",),
+    )
+
+
+def test_the_next_grade_names_the_fault_and_the_other_conditions():
+    name, ways = next_grade({"kiwa": "blurred", "length": 20, "spine": "bent"})
+    assert name == "keep"
+    assert ways == (
+        "the fault “bent” allows no better than cull",
+        "score at least 75: it has 20, short by 55",
+        "kiwa at least fair",
+    )
+
+
+def test_the_best_grade_has_no_next():
+    assert next_grade({"kiwa": "sharp", "length": 60, "spine": "straight"}) is None

@@ -1,0 +1,261 @@
+"""Draws the statements of a whole standard, one kind after the other."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from fractions import Fraction
+from typing import Any
+
+from hypothesis import strategies as st
+
+from tests.judge import expressions as e
+from tests.judge import model as m
+from tests.judge.drawn_expressions import condition, number, steps_value, type_of
+from tests.judge.judge import most, weighed
+from tests.judge.look import HELD_IN, exactly
+from tests.judge.scope import HIGHEST, MILLION, Draw, Scope, StepsType, TruthType, decimal_of, type_of_kind
+
+# Each of a prime length, see Scope.shuffled.
+NAMES = (
+    "kiwa",
+    "girth",
+    "odome",
+    "hi_cover",
+    "sheen",
+    "x",
+    "edge2",
+    "赤",
+    "頬紅",
+    "hi_模様",
+    "длина",
+    "places",
+    "worth",
+)
+STEPS = ("thin", "fair", "strong", "faint", "sharp", "none", "nidan", "sandan", "弱", "above", "gives", "points", "if")
+PLACES = ("left_eye", "tail", "背", "left_pectoral", "if")
+GRADES = ("keep", "hold", "sell", "cull", "一級")
+LABELS = ("", "", "", "belly mark", "line # 2", "if a above b: no better than", "赤 and blå")
+SAYS = ("", "", "", "too much of it", "see # 3: cull otherwise")
+GIVES = ("0", "10", "5", "4", "8", "1", "2", "3", "0.5", "0.25", "7.77", "0.01", "100", "1000")
+WEIGHTS = (None, None, "1", "2", "0.5", "3", "0", "0.01", "1.25")
+WORTHS = ("10", "40", "60", "100", "1", "5", "12.5", "33.33", "0.01", "0", "1000")
+EXTRAS = ("2", "1", "5", "0.5", "0.01", "2.25", "100", "0")
+
+# Ranges that traits have, by unit; all stay exact with six decimals in what they are held in.
+RANGES: dict[str, tuple[tuple[str, str], ...]] = {
+    "": (("0", "1"), ("0", "20"), ("-5", "5"), ("0.1", "0.35"), ("-1000000", "1000000"), ("0", "0.000004")),
+    "%": (("0", "100"), ("-10", "10"), ("0.5", "99.5")),
+    "mm": (("0", "900"), ("-2.5", "2.5")),
+    "cm": (("0", "90"), ("1", "2")),
+    "m": (("0", "1.5"), ("-0.02", "0.02")),
+    "mg": (("0", "5000"),),
+    "g": (("0", "15000"),),
+    "kg": (("0.001", "25"),),
+    "days": (("0", "700"),),
+    "weeks": (("-3", "104"),),
+    "months": (("0", "36"), ("0.5", "1.5")),
+    "years": (("0", "70"),),
+    "deg": (("-180", "180"),),
+    "degC": (("-5", "40"),),
+}
+
+
+@st.composite
+def drawn_standard(draw: Draw) -> m.Standard:
+    scope = Scope(draw, m.Standard(grades=()))
+    names = iter(scope.shuffled(NAMES))
+    for _ in range(scope.one_of((3, 1, 2, 4, 5, 6))):
+        add_trait(scope, next(names))
+    for _ in range(scope.one_of((0, 0, 1, 2))):
+        add_setting(scope, next(names))
+    grades = scope.shuffled(GRADES)[: draw(st.integers(2, 4))]
+    faults = iter(scope.shuffled(NAMES))
+    for _ in range(draw(st.integers(0, 3))):
+        if scope.chance(50):
+            add_term(scope, next(names))
+        else:
+            add_fault(scope, next(faults), grades)
+    add_sections(scope)
+    scope.scored = bool(scope.standard.sections)
+    for _ in range(draw(st.integers(0, 3))):
+        if scope.chance(40):
+            add_term(scope, next(names))
+        else:
+            add_fault(scope, next(faults), grades)
+    for name in scope.shuffled(NAMES)[: draw(st.integers(0, 2))]:
+        add_lift(scope, name, grades)
+    for name in grades[:-1]:
+        scope.extend(grades=(m.Grade(name, condition(scope, 1), scope.one_of(LABELS)),))
+    scope.extend(grades=(m.Grade(grades[-1], None, scope.one_of(LABELS)),))
+    return scope.standard
+
+
+# ---- Names -------------------------------------------------------------------------------------------------------
+
+
+def add_trait(scope: Scope, name: str) -> None:
+    kind = drawn_kind(scope)
+    ordered = isinstance(kind, m.NumberKind | m.CountKind | m.ScaleKind)
+    direction = scope.one_of(("", "more", "less")) if ordered else ""
+    scope.extend(traits=(m.Trait(name, kind, scope.one_of(LABELS), direction),))
+    scope.name(name, type_of_kind(kind))
+
+
+def drawn_kind(scope: Scope) -> m.Kind:
+    earlier = [each.kind for each in scope.standard.traits if isinstance(each.kind, m.ScaleKind | m.ChoiceKind)]
+    if earlier and scope.chance(30):
+        return scope.one_of(earlier)  # two traits of the same steps can be compared
+    match scope.one_of(("number", "number", "number", "count", "scale", "choice", "yes or no", "places", "label")):
+        case "number":
+            unit = scope.one_of(tuple(RANGES))
+            low, high = scope.one_of(RANGES[unit])
+            return m.NumberKind(unit, Decimal(low), Decimal(high))
+        case "count":
+            return m.CountKind(scope.one_of((3, 20, 1, 1000)))
+        case "scale":
+            return m.ScaleKind(tuple(scope.shuffled(STEPS)[: scope.one_of((3, 2, 4, 5))]))
+        case "choice":
+            return m.ChoiceKind(tuple(scope.shuffled(STEPS)[: scope.one_of((3, 2, 4))]))
+        case "yes or no":
+            return m.YesNoKind()
+        case "places":
+            return m.PlacesKind(tuple(scope.shuffled(PLACES)[: scope.one_of((2, 1, 4))]))
+        case _:
+            return m.LabelKind()
+
+
+def add_setting(scope: Scope, name: str) -> None:
+    unit = scope.one_of(tuple(RANGES))
+    low, high = (Decimal(each) for each in scope.one_of(RANGES[unit]))
+    amount = scope.one_of((low, high, decimal_of((exactly(low) + exactly(high)) / 2)))
+    ranged = scope.chance(60)
+    setting = m.Setting(name, amount, unit, low if ranged else None, high if ranged else None, scope.one_of(LABELS))
+    scope.extend(settings=(setting,))
+    scope.name(name, type_of(scope, e.Score(), HELD_IN[unit][0]))
+
+
+def add_term(scope: Scope, name: str) -> None:
+    match scope.one_of(("condition", "condition", "number", "number", "steps", "alias")):
+        case "number":
+            dimension = scope.one_of(scope.dimensions())
+            means = number(scope, dimension, 2)
+            its_type: Any = type_of(scope, means, dimension)
+        case "steps" if scope.names(StepsType):
+            its_type = scope.types[scope.one_of(scope.names(StepsType))]
+            means = steps_value(scope, its_type, 2)
+        case "alias":
+            alias = scope.one_of([each.name for each in scope.standard.traits])
+            means, its_type = e.Name(alias), scope.types[alias]
+        case _:
+            means, its_type = condition(scope, 2), TruthType()
+    scope.extend(terms=(m.Term(name, means, scope.one_of(LABELS)),))
+    scope.name(name, its_type)
+
+
+# ---- Caps and floors ---------------------------------------------------------------------------------------------
+
+
+def add_fault(scope: Scope, name: str, grades: list[str]) -> None:
+    excepted = condition(scope, 1) if scope.chance(40) else None
+    fault = m.Fault(name, condition(scope, 2), scope.one_of(grades), excepted, scope.one_of(LABELS), scope.one_of(SAYS))
+    scope.extend(faults=(fault,))
+
+
+def add_lift(scope: Scope, name: str, grades: list[str]) -> None:
+    excepted = condition(scope, 1) if scope.chance(40) else None
+    lift = m.Lift(name, condition(scope, 1), scope.one_of(grades), excepted, scope.one_of(LABELS), scope.one_of(SAYS))
+    scope.extend(lifts=(lift,))
+
+
+# ---- Sections ----------------------------------------------------------------------------------------------------
+
+
+def add_sections(scope: Scope) -> None:
+    names = scope.shuffled(NAMES)[: scope.one_of((1, 2, 3, 0))]
+    points, bonuses, penalties = (iter(scope.shuffled(NAMES)) for _ in range(3))
+    sections = []
+    for name in names:
+        criteria: list[m.Points | m.Bonus | m.Penalty] = [drawn_points(scope, next(points), counts=True)]
+        for _ in range(scope.draw(st.integers(0, 3))):
+            match scope.one_of(("points", "bonus", "penalty")):
+                case "points":
+                    criteria.append(drawn_points(scope, next(points), counts=False))
+                case "bonus":
+                    amount = Decimal(scope.one_of(EXTRAS))
+                    criteria.append(m.Bonus(next(bonuses), amount, condition(scope, 1), scope.one_of(LABELS)))
+                case _:
+                    amount = Decimal(scope.one_of(EXTRAS))
+                    criteria.append(m.Penalty(next(penalties), amount, condition(scope, 1), scope.one_of(LABELS)))
+        section = m.Section(name, Decimal(scope.one_of(WORTHS)), tuple(criteria), scope.one_of(LABELS))
+        sections.append(section)
+        assert worth_times_points(section) <= 100 * MILLION
+    scope.extend(sections=tuple(sections))
+
+
+def worth_times_points(section: m.Section) -> Fraction:
+    """Section 4, last paragraph: at most 100,000,000."""
+    weights = {each.name: exactly(1 if each.weight is None else each.weight) for each in weighed(section)}
+    return exactly(section.worth) * sum(weights[each.name] * most(each) for each in weighed(section)) / 1000
+
+
+def drawn_points(scope: Scope, name: str, *, counts: bool) -> m.Points:
+    """One criterion; with `counts` its weight and its largest `gives` are above 0."""
+    weight = scope.one_of(WEIGHTS)
+    if counts and weight == "0":
+        weight = None
+    by, gives = drawn_reading(scope, counts=counts)
+    return m.Points(name, by, gives, None if weight is None else Decimal(weight), scope.one_of(LABELS))
+
+
+def drawn_reading(scope: Scope, *, counts: bool) -> tuple[e.Expression, m.Curve | m.Table]:
+    if scope.names(StepsType) and scope.chance(35):
+        its_type = scope.types[scope.one_of(scope.names(StepsType))]
+        assert isinstance(its_type, StepsType)
+        return steps_value(scope, its_type, 1), drawn_table(scope, its_type.order, counts=counts)
+    if scope.chance(20):
+        names: list[e.Expression] = [e.Name(each) for each in scope.names(TruthType)]
+        by = scope.one_of(names) if names and scope.chance(70) else condition(scope, 1)
+        return by, drawn_table(scope, ("yes", "no"), counts=counts)
+    dimension = scope.one_of(scope.dimensions())
+    for _ in range(4):
+        by = number(scope, dimension, scope.one_of((0, 0, 1, 2)))
+        low, high = scope.ends(by)
+        if low < high:
+            break
+    return by, drawn_curve(scope, by, dimension, counts=counts)
+
+
+def drawn_table(scope: Scope, steps: tuple[str, ...], *, counts: bool) -> m.Table:
+    listed = list(scope.draw(st.permutations(steps)))
+    left_over = scope.draw(st.integers(1, len(listed))) if scope.chance(25) else 0
+    written = listed[: len(listed) - left_over]
+    amounts = drawn_amounts(scope, len(written) + bool(left_over), counts=counts)
+    rest = amounts[-1] if left_over else None
+    return m.Table(tuple(zip(written, amounts, strict=False)), rest)
+
+
+def drawn_curve(scope: Scope, by: e.Expression, dimension: str, *, counts: bool) -> m.Curve:
+    low, high = scope.ends(by)
+    if low == high:
+        low, high = low - MILLION, high + MILLION
+    margin = (high - low) // (4 * MILLION) * MILLION + 2 * MILLION
+    first, last = max(low - margin, -HIGHEST), min(high + margin, HIGHEST)
+    whole = scope.is_whole(by)
+    count = scope.one_of((2, 3, 4))
+    width = (last - first) // count
+    stretches = [(first + place * width - 1, first + (place + 1) * width) for place in range(count)]
+    drawn = [scope.inside(start, end, whole=whole) for start, end in stretches]
+    found = {at for at in drawn if at is not None}  # None: too narrow a stretch to hold a whole number
+    found |= {first, last} if len(found) < 2 else set()
+    if not whole and scope.chance(40):
+        found.add(max(low, first))
+    amounts = drawn_amounts(scope, len(found), counts=counts)
+    knots = [(*scope.in_some_unit(at, dimension), gives) for at, gives in zip(sorted(found), amounts, strict=True)]
+    return m.Curve(tuple(m.Knot(at, unit, gives) for at, unit, gives in knots))
+
+
+def drawn_amounts(scope: Scope, count: int, *, counts: bool) -> list[Decimal]:
+    amounts = [Decimal(scope.one_of(GIVES)) for _ in range(count)]
+    if counts and max(amounts) == 0:
+        amounts[scope.draw(st.integers(0, count - 1))] = Decimal(10)
+    return amounts

@@ -1,0 +1,176 @@
+"""A standard as plain data: just enough of the rule language for the slow judge, its printer and its generators."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from attrs import field, frozen
+
+from tests.judge.expressions import Expression
+
+# ---- Kinds of trait ----------------------------------------------------------------------------------------------
+
+
+@frozen
+class YesNoKind:
+    pass
+
+
+@frozen
+class CountKind:
+    up_to: int
+
+
+@frozen
+class NumberKind:
+    """A number in a unit ("" for a plain one); the range is in that unit."""
+
+    unit: str
+    low: Decimal
+    high: Decimal
+
+
+@frozen
+class ScaleKind:
+    steps: tuple[str, ...]  # worst or least first, as written with <
+
+
+@frozen
+class ChoiceKind:
+    steps: tuple[str, ...]
+
+
+@frozen
+class PlacesKind:
+    places: tuple[str, ...]
+
+
+@frozen
+class LabelKind:
+    pass
+
+
+Kind = YesNoKind | CountKind | NumberKind | ScaleKind | ChoiceKind | PlacesKind | LabelKind
+
+# ---- Statements (language.md section 2) --------------------------------------------------------------------------
+
+
+@frozen
+class Trait:
+    name: str
+    kind: Kind
+    label: str = ""
+    direction: str = ""  # "", "more" or "less" is better
+
+
+@frozen
+class Setting:
+    """A setting; amounts may be below 0. Without a range it cannot be changed."""
+
+    name: str
+    amount: Decimal
+    unit: str = ""
+    low: Decimal | None = None
+    high: Decimal | None = None
+    label: str = ""
+
+
+@frozen
+class Term:
+    name: str
+    means: Expression
+    label: str = ""
+
+
+@frozen
+class Knot:
+    at: Decimal  # may be below 0
+    unit: str
+    gives: Decimal
+
+
+@frozen
+class Curve:
+    knots: tuple[Knot, ...]
+
+
+@frozen
+class Table:
+    """Points by step ("yes" and "no" for yes or no); `anything_else` for the steps that are left over."""
+
+    gives: tuple[tuple[str, Decimal], ...]
+    anything_else: Decimal | None = None
+
+
+@frozen
+class Points:
+    name: str
+    by: Expression
+    gives: Curve | Table
+    weight: Decimal | None = None  # None: not written, which is 1
+    label: str = ""
+
+
+@frozen
+class Bonus:
+    name: str
+    amount: Decimal
+    condition: Expression
+    label: str = ""
+
+
+@frozen
+class Penalty:
+    name: str
+    amount: Decimal
+    condition: Expression
+    label: str = ""
+
+
+@frozen
+class Section:
+    name: str
+    worth: Decimal
+    criteria: tuple[Points | Bonus | Penalty, ...]
+    label: str = ""
+
+
+@frozen
+class Fault:
+    name: str
+    condition: Expression
+    no_better_than: str
+    excepted: Expression | None = None
+    label: str = ""
+    say: str = ""
+
+
+@frozen
+class Lift:
+    name: str
+    condition: Expression
+    no_worse_than: str
+    excepted: Expression | None = None
+    label: str = ""
+    say: str = ""
+
+
+@frozen
+class Grade:
+    name: str
+    condition: Expression | None  # None: otherwise
+    label: str = ""
+
+
+@frozen
+class Standard:
+    """One whole standard; grades stand best first."""
+
+    traits: tuple[Trait, ...] = ()
+    settings: tuple[Setting, ...] = ()
+    terms: tuple[Term, ...] = ()
+    sections: tuple[Section, ...] = ()
+    faults: tuple[Fault, ...] = ()
+    lifts: tuple[Lift, ...] = ()
+    grades: tuple[Grade, ...] = field(default=(Grade("keep", None),))
+    title: str = "Lantern Bay trial standard"
