@@ -1,0 +1,53 @@
+"""Short forms for the kinds of value, and the places on a koi that the built-in traits name.
+
+The list of places is common practice, spelled out; left and right are the fish's own.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale, YesNo
+from koirules.vocabulary.units import UNITS
+
+YES_NO = YesNo()
+"""Yes or no."""
+
+EYES = ("left_eye", "right_eye")
+CHEEKS = ("left_cheek", "right_cheek")
+GILLS = ("left_gill", "right_gill")
+PECTORALS = ("left_pectoral", "right_pectoral")
+FINS = (*PECTORALS, "dorsal", "pelvic", "anal", "tail")
+HEAD = ("nose", "lips", *CHEEKS, *EYES, *GILLS, "crown")
+TRUNK = ("nape", "shoulder", "front_back", "middle_back", "rear_back", "left_flank", "right_flank", "belly", "stem")
+EVERYWHERE = (*HEAD, *TRUNK, *FINS)
+
+
+def number(low: str, high: str, unit: str | None = None) -> Number:
+    """A number from low to high, both written as decimals, in the unit with this symbol or plain."""
+    return Number(None if unit is None else UNITS[unit], Decimal(low), Decimal(high))
+
+
+def share(low: str = "0", high: str = "100") -> Number:
+    """A share in %."""
+    return number(low, high, "%")
+
+
+def count(high: int) -> Count:
+    """A whole number up to high."""
+    return Count(high)
+
+
+def scale(*steps: str) -> Scale:
+    """Steps in order, the lowest first."""
+    return Scale(steps)
+
+
+def choice(*options: str) -> Choice:
+    """One of several options without order."""
+    return Choice(options)
+
+
+def places(*names: str) -> Places:
+    """Any set of these places."""
+    return Places(names)

@@ -1,0 +1,160 @@
+"""Traits of the colour of kohaku: red (hi), its edges, and white (shiroji), by eye and by instrument.
+
+Meanings by eye are common practice, no source; steps and ranges are from memory. The measured colours are CIELAB under
+D65 and 10 degrees unless the sheet says otherwise (ISO/CIE 11664-4), differences are CIEDE2000 (ISO/CIE 11664-6); their
+ranges, what skin can reach at all, are from memory.
+"""
+
+from __future__ import annotations
+
+from koirules.builtin.kinds import YES_NO, choice, number, scale
+from koirules.vocabulary.traits import Better, Growth, Trait
+
+COLOUR = (
+    Trait(
+        "kiwa",
+        "rear and side edge of the red (kiwa)",
+        scale("blurred", "fair", "sharp", "razor"),
+        Better.MORE,
+        Growth.RISES,
+        "Look at the edges behind and beside the red: razor is cut as with a knife, blurred runs into the white.",
+        {"ja": "キワ"},
+    ),
+    Trait(
+        "kiwa_style",
+        "style of the edge (kiwa)",
+        choice("kamisori", "maruzome", "mixed"),
+        Better.NEITHER,
+        Growth.FIXED,
+        "Kamisori cuts straight across the scales, maruzome follows their round edges, mixed has both.",
+    ),
+    Trait(
+        "sashi_depth",
+        "depth of the front edge (sashi)",
+        number("0", "8"),
+        Better.TARGET,
+        Growth.FALLS,
+        "Count how many rows of scales lie pink over the red at its front edge: half a scale is best.",
+        {"ja": "サシ"},
+    ),
+    Trait(
+        "sashi_even",
+        "evenness of the front edge (sashi)",
+        scale("rough", "fair", "even"),
+        Better.MORE,
+        Growth.RISES,
+        "Even is the same depth of pink along the whole front edge, rough jumps from scale to scale.",
+    ),
+    Trait(
+        "hi_tone",
+        "tone of the red (hi)",
+        choice("yellow", "orange", "orange_red", "red", "purple_red"),
+        Better.TARGET,
+        Growth.VARIES,
+        "Hold the fish beside the reference fish or the colour card and name the nearest tone.",
+    ),
+    Trait(
+        "hi_even",
+        "evenness of the red (hi)",
+        scale("patchy", "fair", "even"),
+        Better.MORE,
+        Growth.RISES,
+        "Compare head, shoulder and rear: even is one tone everywhere, patchy changes from patch to patch.",
+    ),
+    Trait(
+        "hi_thick",
+        "thickness of the red (hi)",
+        scale("thin", "fair", "thick"),
+        Better.MORE,
+        Growth.VARIES,
+        "Thick hides the single scales, thin lets them show through (kokesuki).",
+    ),
+    Trait(
+        "niban_hi",
+        "late thin red (niban hi)",
+        YES_NO,
+        Better.LESS,
+        Growth.RISES,
+        "Yes if a second, thinner red has come up in the white.",
+        {"ja": "二番緋"},
+    ),
+    Trait(
+        "shiroji",
+        "white ground (shiroji)",
+        scale("yellow", "cream", "white", "snow"),
+        Better.MORE,
+        Growth.RISES,
+        "Look at the white from the nose to the tail in daylight: snow is thick and pure, yellow has a cast.",
+        {"ja": "白地"},
+    ),
+    Trait(
+        "hi_lightness",
+        "lightness of the red (hi), L*",
+        number("0", "100"),
+        Better.NEITHER,
+        Growth.VARIES,
+        "Colour reading on the largest patch, wet skin, no glare: 0 is black, 100 is white.",
+        {"ja": "緋の明度"},
+    ),
+    Trait(
+        "hi_hue",
+        "hue of the red (hi)",
+        number("0", "360", "deg"),
+        Better.TARGET,
+        Growth.VARIES,
+        "Hue angle of the colour reading: low is purple-red, near 40 orange-red, near 90 yellow.",
+        {"ja": "緋の色相"},
+    ),
+    Trait(
+        "hi_chroma",
+        "strength of the red (hi), chroma",
+        number("0", "150"),
+        Better.MORE,
+        Growth.VARIES,
+        "Chroma of the colour reading: 0 is grey, higher is more colourful.",
+        {"ja": "緋の彩度"},
+    ),
+    Trait(
+        "hi_evenness",
+        "largest colour difference along the red (hi)",
+        number("0", "120"),
+        Better.LESS,
+        Growth.VARIES,
+        "The largest CIEDE2000 difference between readings from head to tail: under 3 is even, over 6 is patchy.",
+    ),
+    Trait(
+        "hi_contrast",
+        "colour difference of red and white",
+        number("0", "120"),
+        Better.MORE,
+        Growth.VARIES,
+        "The CIEDE2000 difference between a reading on the red and one on the white beside it.",
+    ),
+    Trait(
+        "shiroji_lightness",
+        "lightness of the white (shiroji), L*",
+        number("0", "100"),
+        Better.MORE,
+        Growth.RISES,
+        "Colour reading on the white behind the head, wet skin, no glare: 100 is pure white.",
+        {"ja": "白地の明度"},
+    ),
+    Trait(
+        "shiroji_chroma",
+        "cast of the white (shiroji), chroma",
+        number("0", "100"),
+        Better.LESS,
+        Growth.VARIES,
+        "Chroma of the colour reading on the white: 0 has no cast at all.",
+        {"ja": "白地の彩度"},
+    ),
+    Trait(
+        "shiroji_yellow",
+        "yellow in the white (shiroji), b*",
+        number("-60", "100"),
+        Better.LESS,
+        Growth.FALLS,
+        "The b* of the colour reading on the white: above 0 is yellow, below 0 is blue.",
+    ),
+)
+"""The traits of red and white."""

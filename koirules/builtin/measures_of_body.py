@@ -1,0 +1,177 @@
+"""Traits of the body that are measured with board, tape, calliper and scale, and the ratios that follow from them.
+
+Meanings are common practice, no source. Ranges are from memory: limits for what is written down, from fry to the
+largest koi known (about 125 cm and 45 kg), not limits of quality; those of the ratios leave room for a sick or a
+malformed fish.
+"""
+
+from __future__ import annotations
+
+from koirules.builtin.kinds import YES_NO, number, share
+from koirules.vocabulary.traits import Better, Growth, Trait
+
+MEASURES_OF_BODY = (
+    Trait(
+        "length",
+        "total length",
+        number("0.5", "125", "cm"),
+        Better.MORE,
+        Growth.RISES,
+        "Lay the fish on the wet board and read from the nose to the end of the tail, pressed together.",
+        {"ja": "全長"},
+    ),
+    Trait(
+        "standard_length",
+        "standard length",
+        number("0.4", "105", "cm"),
+        Better.MORE,
+        Growth.RISES,
+        "On the wet board, from the nose to the end of the spine, where the last scale sits.",
+        {"ja": "標準体長"},
+    ),
+    Trait(
+        "fork_length",
+        "fork length",
+        number("0.45", "115", "cm"),
+        Better.MORE,
+        Growth.RISES,
+        "On the wet board, from the nose to the bottom of the fork of the tail.",
+        {"ja": "尾叉長"},
+    ),
+    Trait(
+        "weight",
+        "weight",
+        number("0.01", "45000", "g"),
+        Better.MORE,
+        Growth.RISES,
+        "Weigh the fish in a wet sock or bowl and take off the weight of the sock or bowl.",
+        {"ja": "体重"},
+    ),
+    Trait(
+        "depth",
+        "body depth",
+        number("0.1", "40", "cm"),
+        Better.TARGET,
+        Growth.RISES,
+        "From the side, the greatest height from back to belly, fins left out.",
+        {"ja": "体高"},
+    ),
+    Trait(
+        "width",
+        "body width",
+        number("0.1", "30", "cm"),
+        Better.TARGET,
+        Growth.RISES,
+        "From above, the greatest breadth of the body, fins left out.",
+        {"ja": "体幅"},
+    ),
+    Trait(
+        "girth",
+        "girth",
+        number("0.3", "110", "cm"),
+        Better.TARGET,
+        Growth.RISES,
+        "Lay a soft tape once round the thickest part, just in front of the dorsal fin, without pulling.",
+        {"ja": "胴回り"},
+    ),
+    Trait(
+        "gill_width",
+        "width at the gills",
+        number("0.03", "30", "cm"),
+        Better.NEITHER,
+        Growth.RISES,
+        "From above, the breadth of the body at the rear edge of the gill covers.",
+    ),
+    Trait(
+        "stem_width",
+        "width of the tail stem",
+        number("0.01", "20", "cm"),
+        Better.MORE,
+        Growth.RISES,
+        "From above, the breadth of the tail stem (ozutsu) half way between the anal fin and the tail.",
+    ),
+    Trait(
+        "stem_depth",
+        "depth of the tail stem",
+        number("0.01", "20", "cm"),
+        Better.MORE,
+        Growth.RISES,
+        "From the side, the least height of the tail stem (ozutsu).",
+    ),
+    Trait(
+        "head_length",
+        "head length",
+        number("0.05", "35", "cm"),
+        Better.TARGET,
+        Growth.RISES,
+        "From the nose to the rear edge of the gill cover.",
+        {"ja": "頭長"},
+    ),
+    Trait(
+        "pectoral_length",
+        "length of the pectoral fin",
+        number("0.02", "30", "cm"),
+        Better.MORE,
+        Growth.RISES,
+        "Along the first ray of the longer pectoral fin, from the joint to the tip.",
+    ),
+    Trait(
+        "girth_ratio",
+        "girth for its length",
+        number("0.1", "1.2"),
+        Better.TARGET,
+        Growth.RISES,
+        "Girth divided by total length: how stout the fish is.",
+    ),
+    Trait(
+        "fineness",
+        "fineness",
+        number("1", "12"),
+        Better.TARGET,
+        Growth.FALLS,
+        "Length divided by the greatest depth: high is slim, low is stout.",
+    ),
+    Trait(
+        "condition",
+        "condition factor",
+        number("0.1", "6"),
+        Better.TARGET,
+        Growth.VARIES,
+        "Weight in g times 100, divided three times by total length in cm: low is thin, high is fat or full of eggs.",
+        {"ja": "肥満度"},
+    ),
+    Trait(
+        "stem_ratio",
+        "tail stem for its width",
+        number("0.05", "1"),
+        Better.MORE,
+        Growth.VARIES,
+        "Width of the tail stem divided by the greatest width: strength behind.",
+    ),
+    Trait(
+        "shoulder_share",
+        "width at the gills for its width",
+        number("0.2", "1"),
+        Better.TARGET,
+        Growth.VARIES,
+        "Width at the gills divided by the greatest width: near 1 is heavy just behind the head.",
+    ),
+    Trait(
+        "growth_standing",
+        "standing in growth",
+        share(),
+        Better.MORE,
+        Growth.VARIES,
+        "The share of the fish of its own batch that are shorter than this one.",
+    ),
+    Trait(
+        "tobi",
+        "tobi (runaway grower)",
+        YES_NO,
+        Better.NEITHER,
+        Growth.FIXED,
+        "Yes if in its first two months the fish is far longer than its siblings, and likely to have eaten some.",
+        {"ja": "トビ"},
+    ),
+)
+"""The measured traits of the body."""

@@ -1,0 +1,55 @@
+"""Where plugins are: in the box, installed, or given by a test."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from importlib.metadata import EntryPoint, PackageNotFoundError, entry_points, version
+
+from attrs import frozen
+
+from koirules import builtin
+
+GROUP = "koirules"
+"""The group of the entry points, and the name that the hooks go by."""
+
+
+@frozen
+class Found:
+    """A plugin before its code has run.
+
+    label: its name as problems give it. source: the distribution with its version. load: imports it.
+    """
+
+    label: str
+    source: str
+    load: Callable[[], object]
+
+
+def find_box() -> Found:
+    """What ships with koirules, whether it is installed or runs from a checkout."""
+    try:
+        source = f"koirules {version('koirules')}"
+    except PackageNotFoundError:
+        source = "koirules"
+    return Found(source, source, lambda: builtin)
+
+
+def find_installed() -> list[Found]:
+    """The plugins of other distributions, in the order of distribution and name."""
+    # The box has an entry point only where it is installed, and is to be there exactly once: find_box() has it.
+    entries = [entry for entry in entry_points(group=GROUP) if entry.value != builtin.__name__]
+    rows = sorted(((_source(entry), entry.name, entry.load) for entry in entries), key=lambda row: row[:2])
+    return [Found(f"{name} of {source}", source, load) for source, name, load in rows]
+
+
+def find_given(plugin: object) -> Found:
+    """A module or object that is at hand."""
+    name = str(getattr(plugin, "__name__", type(plugin).__name__))
+    return Found(name, name, lambda: plugin)
+
+
+def _source(entry: EntryPoint) -> str:
+    metadata = None if entry.dist is None else entry.dist.metadata
+    if metadata is None or "Name" not in metadata or "Version" not in metadata:
+        return "an unknown distribution"  # what a half-finished uninstall leaves behind
+    return f"{metadata['Name']} {metadata['Version']}"
