@@ -1,0 +1,51 @@
+"""koirules: readable rule files for grading koi, and evaluators that give every grade its reasons.
+
+>>> import koirules
+>>> standard = koirules.load_standard("my_standard.koi")  # doctest: +SKIP
+>>> standard.grade({"length": 14, "spine": "straight"}).possible  # doctest: +SKIP
+('keep', 'hold')
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from koirules.api import Standard, load_standard, read_standard
+    from koirules.grading.results import Reason, Result, SectionResult, State
+    from koirules.hooks import hookimpl
+    from koirules.problems import Cell, KoirulesError, Place, Problem, RecordError, StandardError
+
+__all__ = [
+    "Cell",
+    "KoirulesError",
+    "Place",
+    "Problem",
+    "Reason",
+    "RecordError",
+    "Result",
+    "SectionResult",
+    "Standard",
+    "StandardError",
+    "State",
+    "hookimpl",
+    "load_standard",
+    "read_standard",
+]
+
+_ROOMS = {
+    "koirules.api": ("Standard", "load_standard", "read_standard"),
+    "koirules.grading.results": ("Reason", "Result", "SectionResult", "State"),
+    "koirules.hooks": ("hookimpl",),
+    "koirules.problems": ("Cell", "KoirulesError", "Place", "Problem", "RecordError", "StandardError"),
+}
+
+
+def __getattr__(name: str) -> Any:
+    # The public names are fetched when they are first asked for: `koirules --help` needs none of them.
+    from importlib import import_module
+
+    for room, names in _ROOMS.items():
+        if name in names:
+            return getattr(import_module(room), name)
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")

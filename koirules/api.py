@@ -1,0 +1,117 @@
+"""The library: load a standard, grade records by it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from decimal import Decimal
+from functools import cached_property
+from os import PathLike
+
+from attrs import define, evolve, field
+
+from koirules.grading.reading import read_mapping
+from koirules.grading.records import Record
+from koirules.grading.results import Result
+from koirules.grading.single import Grader
+from koirules.loading import load, load_text
+from koirules.plugins import Registry, load_registry
+from koirules.problems import Problem, RecordError, StandardError, is_refused
+from koirules.standard.checker import Checked
+from koirules.standard.parts import Rules, Setting
+from koirules.standard.setting_changes import change_settings
+from koirules.vocabulary.traits import Trait
+
+
+@define(slots=False, frozen=True)
+class Standard:
+    """A checked standard, ready to grade.
+
+    rules: its parts, typed. settings: the values of this run. changed: the names of the settings that differ from the
+    file. language: two-letter code of the language of reasons, where the file's labels carry it. warnings: what the
+    checker had to say about a file that holds.
+    """
+
+    rules: Rules
+    settings: Mapping[str, Setting]
+    changed: tuple[str, ...] = ()
+    language: str | None = None
+    warnings: tuple[Problem, ...] = field(default=(), repr=False)
+
+    @property
+    def title(self) -> str:
+        """The title of the standard."""
+        return self.rules.title.within(self.language)
+
+    @property
+    def edition(self) -> str:
+        """The edition, a label."""
+        return self.rules.edition
+
+    @property
+    def variety(self) -> str | None:
+        """The variety, where the standard names one."""
+        return self.rules.variety
+
+    @property
+    def grades(self) -> tuple[str, ...]:
+        """The names of the grades, best first."""
+        return tuple(grade.name for grade in self.rules.grades)
+
+    @property
+    def traits(self) -> Mapping[str, Trait]:
+        """All that a record may name, by name."""
+        return self.rules.traits
+
+    @cached_property
+    def grader(self) -> Grader:
+        """The compiled standard."""
+        return Grader.of(self.rules, self.settings, self.language)
+
+    def grade(self, record: Mapping[str, object], fish: str = "") -> Result:
+        """Grade one fish.
+
+        record: trait names to values: numbers in the trait's own unit, or texts as a record sheet has them ("12 mm",
+        "40 % to 50 %", "fair or sharp", "tail dorsal"), booleans, sets of places; None or absent is not recorded.
+        A key `fish` names the fish where the argument does not. Raises RecordError with every problem of the record.
+        """
+        made = read_mapping(record, self.rules.traits, fish)
+        if isinstance(made, Record):
+            return self.grader.grade(made)
+        raise RecordError(made)
+
+    def grade_record(self, record: Record) -> Result:
+        """Grade one fish whose record has been read already."""
+        return self.grader.grade(record)
+
+    def with_settings(self, changes: Mapping[str, str | int | float | Decimal]) -> Standard:
+        """The same standard with some settings changed; raises StandardError for a change that cannot be made."""
+        changed = change_settings(self.rules, self.settings, changes)
+        if isinstance(changed, tuple):
+            raise StandardError(changed)
+        names = tuple(n for n in changed if changed[n].value != self.rules.settings[n].value)
+        return evolve(self, settings=changed, changed=names)
+
+    def in_language(self, language: str | None) -> Standard:
+        """The same standard, with reasons in another language where its labels carry it."""
+        return evolve(self, language=language)
+
+
+def load_standard(path: str | PathLike[str], registry: Registry | None = None) -> Standard:
+    """The standard of a rule file, given by its path or by the name of a rule set.
+
+    registry: the plugins to use, by default all that are installed. Raises StandardError with every problem of the file.
+    """
+    plugins = load_registry() if registry is None else registry
+    return _standard(load(str(path), plugins.varieties, plugins.rulesets))
+
+
+def read_standard(text: str, file: str = "standard.koi", registry: Registry | None = None) -> Standard:
+    """The standard of a text; `file` is the name that problems show. Raises StandardError with every problem of the text."""
+    plugins = load_registry() if registry is None else registry
+    return _standard(load_text(text, file, plugins.varieties))
+
+
+def _standard(checked: Checked) -> Standard:
+    if checked.rules is None or is_refused(checked.problems):
+        raise StandardError(checked.problems)
+    return Standard(checked.rules, checked.rules.settings, warnings=checked.problems)

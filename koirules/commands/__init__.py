@@ -1,0 +1,42 @@
+"""The `koirules` command: one file a subcommand, each imported only when it runs."""
+
+from __future__ import annotations
+
+from importlib import import_module
+
+import click
+
+_COMMANDS = {
+    "grade": "Grade a batch of fish by a rule file.",
+    "why": "Show everything about the grade of one fish.",
+    "check": "Check rule files and the samples in them.",
+    "sheet": "Make a blank record sheet for a variety or a standard.",
+    "traits": "List the traits that rules and records can name.",
+}
+
+
+class _Commands(click.Group):
+    """Knows its subcommands by name and one line, so that help needs none of them."""
+
+    def list_commands(self, ctx: click.Context) -> list[str]:  # noqa: ARG002 - click's signature
+        return list(_COMMANDS)
+
+    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:  # noqa: ARG002
+        if cmd_name not in _COMMANDS:
+            return None
+        command: click.Command = import_module(f"koirules.commands.{cmd_name}").command
+        return command
+
+    def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:  # noqa: ARG002
+        with formatter.section("Commands"):
+            formatter.write_dl(list(_COMMANDS.items()))
+
+
+@click.group(
+    cls=_Commands,
+    context_settings={"help_option_names": ["--help"], "max_content_width": 100},
+    epilog="Exit status: 0 all is well; 1 something asked for does not hold; 2 problems in what was given.",
+)
+@click.version_option(package_name="koirules", prog_name="koirules", message="%(prog)s %(version)s")
+def main() -> None:
+    """Grade koi by a standard that is written down: readable rule files in, grades with their reasons out."""

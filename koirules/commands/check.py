@@ -1,0 +1,98 @@
+"""`koirules check`: rule files and the samples in them."""
+
+from __future__ import annotations
+
+import sys
+
+import click
+
+from koirules.api import Standard, load_standard
+from koirules.commands.inputs import out_of_date, registry
+from koirules.commands.output import (
+    DOES_NOT_HOLD,
+    HOLDS,
+    PROBLEMS,
+    counted,
+    show_problems,
+    shown,
+    text_of,
+)
+from koirules.grading.sample_runs import SampleRun, run_samples
+from koirules.loading import find
+from koirules.plugins import Registry
+from koirules.problems import Problem, StandardError
+
+
+@click.command("check")
+@click.argument("rules", nargs=-1, required=True)
+@click.option("--reach", is_flag=True, help="List what no sample reaches: faults, steps, pieces of curves, grades.")
+def command(rules: tuple[str, ...], reach: bool) -> None:
+    """Check RULES: every problem of every file is shown with its place and what to try, then the samples are run."""
+    from datetime import date
+
+    plugins = registry()
+    status = HOLDS
+    for name in rules:
+        try:
+            standard = load_standard(name, plugins)
+        except StandardError as error:
+            show_problems(error.problems, _text(name, plugins))
+            count = sum(not problem.warning for problem in error.problems)
+            click.echo(f"{shown(name)}: {counted(count, 'problem')}.")
+            status = PROBLEMS
+            continue
+        show_problems([*standard.warnings, *out_of_date(standard, date.today())], text_of(standard.rules.file))
+        runs = run_samples(standard.grader)
+        failed = [run for run in runs if run.failures]
+        for run in failed:
+            _show_failure(run)
+        click.echo(f"{shown(name)}: {_told(standard, runs, failed)}.")
+        if reach:
+            _show_reach(standard)
+        status = max(status, DOES_NOT_HOLD if failed else HOLDS)
+    sys.exit(status)
+
+
+def _told(standard: Standard, runs: tuple[SampleRun, ...], failed: list[SampleRun]) -> str:
+    rules = standard.rules
+    criteria = sum(len(section.points) + len(section.extras) for section in rules.sections)
+    faults = sum(limit.head == "fault" for limit in rules.limits)
+    parts = [
+        counted(len(rules.sections), "section"),
+        counted(criteria, "criterion", "criteria"),
+        counted(faults, "fault"),
+        counted(len(rules.grades), "grade"),
+    ]
+    if not runs:
+        samples = "no samples"
+    elif failed:
+        samples = f"{len(failed)} of {counted(len(runs), 'sample')} {'does' if len(failed) == 1 else 'do'} not hold"
+    else:
+        samples = f"{counted(len(runs), 'sample')} hold" + ("s" if len(runs) == 1 else "")
+    return f"reads well ({', '.join(parts)}); {samples}"
+
+
+def _show_failure(run: SampleRun) -> None:
+    place = run.sample.place
+    click.echo(
+        f"{shown(place.file)}, line {place.line}: the sample {shown(run.sample.title)!r} does not hold:", err=True
+    )
+    for failure in run.failures:
+        click.echo(f"  it {shown(failure)}", err=True)
+    for reason in run.result.reasons:
+        click.echo(f"    {reason.kind:<7} {shown(reason.words)}", err=True)
+
+
+def _show_reach(standard: Standard) -> None:
+    from koirules.analysis.reach import unreached
+
+    missing = unreached(standard.grader)
+    if not missing:
+        click.echo("  The samples reach everything.")
+    for words in missing:
+        click.echo(f"  no sample reaches: {shown(words)}")
+
+
+def _text(name: str, plugins: Registry) -> dict[str, str]:
+    path = find(name, plugins.rulesets)
+    return {} if isinstance(path, Problem) else text_of(str(path))

@@ -1,0 +1,140 @@
+"""`koirules grade`: a batch by a standard."""
+
+from __future__ import annotations
+
+import sys
+from collections import Counter
+from collections.abc import Sequence
+from pathlib import Path
+
+import click
+
+from koirules.api import Standard
+from koirules.commands.inputs import Graded, graded, label_option, language_option, setting_option, standard_from
+from koirules.commands.output import CAUTIONS, counted, show_cautions, show_problems, shown, stop
+from koirules.formats.results import About, check_result_path, write_results
+from koirules.grading.results import Result
+from koirules.problems import Problem
+from koirules.vocabulary.kinds import shortest
+
+
+@click.command("grade")
+@click.argument("rules")
+@click.argument("records", type=click.Path())
+@click.option(
+    "--out", "outs", type=click.Path(), multiple=True, metavar="FILE", help="Write the results (.csv, .xlsx or .json)."
+)
+@click.option("--as-recorded", is_flag=True, help="List the fish in the order of the records, not best first.")
+@label_option
+@setting_option
+@language_option
+def command(
+    rules: str,
+    records: str,
+    outs: tuple[str, ...],
+    as_recorded: bool,
+    labels: tuple[str, ...],
+    changes: tuple[str, ...],
+    language: str | None,
+) -> None:
+    """Grade the fish in RECORDS (.csv, .xlsx or .jsonl) by RULES, a rule file or the name of a rule set.
+
+    Prints each fish with its grade, its score and the reasons that mattered most, then the totals. A fish whose grade
+    could still change with what was not recorded is shown with every grade still possible.
+    """
+    wrong_ends = [problem for out in outs if (problem := check_result_path(Path(out))) is not None]
+    if wrong_ends:
+        show_problems(wrong_ends)
+        stop("Nothing was written.")
+    standard = standard_from(rules, changes, language)
+    batch = graded(standard, records, labels)
+    listed = list(batch.results) if as_recorded else best_first(standard, batch.results)
+    _print_table(standard, listed)
+    _print_totals(standard, batch)
+    _write(standard, batch, outs)
+
+
+def best_first(standard: Standard, results: Sequence[Result]) -> list[Result]:
+    """Results by grade, best first, then by score; what is not settled stands with the best grade it may get, after those."""
+    rank = {grade: i for i, grade in enumerate(standard.grades)}
+
+    def key(result: Result) -> tuple[object, ...]:
+        return (rank[result.possible[0]], len(result.possible) > 1, -result.score_low, -result.score_high)
+
+    return sorted(results, key=key)
+
+
+def score_words(result: Result) -> str:
+    """A score or its range: `71.25`, `40.5 to 78`."""
+    if result.score is not None:
+        return shortest(result.score)
+    return f"{shortest(result.score_low)} to {shortest(result.score_high)}"
+
+
+def _print_table(standard: Standard, results: Sequence[Result]) -> None:
+    from rich.box import SIMPLE_HEAD
+    from rich.console import Console
+    from rich.table import Table
+    from rich.text import Text
+
+    console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)
+    table = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False)
+    table.add_column("fish", no_wrap=True, overflow="fold")
+    table.add_column("grade", overflow="fold", min_width=6, max_width=16)
+    table.add_column("score", justify="right", no_wrap=True)
+    table.add_column("why", overflow="fold", ratio=1)
+    titles = {grade.name: grade.title.within(standard.language) for grade in standard.rules.grades}
+    for result in results:
+        grades = " or ".join(titles[name] for name in result.possible)
+        style = "bold" if result.grade == standard.grades[0] else ""
+        table.add_row(
+            Text(shown(result.fish)), Text(shown(grades), style=style), score_words(result), Text(shown(result.why))
+        )
+    console.print(table)
+
+
+def _print_totals(standard: Standard, batch: Graded) -> None:
+    settled = Counter(result.grade for result in batch.results if result.grade is not None)
+    still_open = Counter(result.possible for result in batch.results if result.grade is None)
+    click.echo(
+        f"{counted(len(batch.results), 'fish', 'fish')} by {shown(standard.title)}, edition {shown(standard.edition)}"
+        + "".join(f"; {name} = {_setting(standard, name)}" for name in standard.changed)
+    )
+    titles = {grade.name: shown(grade.title.within(standard.language)) for grade in standard.rules.grades}
+    width = max(len("not settled"), *(len(title) for title in titles.values()))
+    for name in standard.grades:
+        click.echo(f"  {titles[name]:<{width}}  {settled[name]:>5}")
+    if still_open:
+        click.echo(f"  {'not settled':<{width}}  {sum(still_open.values()):>5}")
+        for possible, count in still_open.most_common():
+            click.echo(f"    {count:>3} could be {' or '.join(titles[name] for name in possible)}")
+    click.echo()
+    show_cautions()
+
+
+def _setting(standard: Standard, name: str) -> str:
+    setting = standard.settings[name]
+    value = setting.value if setting.unit is None else setting.unit.from_held(setting.value)
+    return shortest(value) if setting.unit is None else f"{shortest(value)} {setting.unit.symbol}"
+
+
+def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> None:
+    about = About(
+        title=standard.title,
+        edition=standard.edition,
+        variety=standard.variety,
+        file=standard.rules.file,
+        settings={name: _setting(standard, name) for name in standard.changed},
+        stage=standard.rules.stage,
+        cautions=CAUTIONS,
+    )
+    failed: list[Problem] = []
+    for out in outs:
+        problem = write_results(Path(out), batch.results, about)
+        if problem is None:
+            click.echo(f"Wrote {shown(out)}.")
+        else:
+            failed.append(problem)
+    if failed:
+        show_problems(failed)
+        stop("Not everything was written.")

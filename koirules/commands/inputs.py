@@ -1,0 +1,110 @@
+"""What several commands take: a standard and its records."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Callable, Sequence
+from datetime import date
+from pathlib import Path
+from typing import Any, TypeVar
+
+import click
+from attrs import frozen
+
+from koirules.api import Standard, load_standard
+from koirules.commands.output import show_problems, stop_if_refused, text_of
+from koirules.formats.records import Batch, read_records
+from koirules.grading.results import Result
+from koirules.loading import find
+from koirules.plugins import Registry, load_registry
+from koirules.problems import Problem, StandardError
+from koirules.problems import parts as say
+
+_F = TypeVar("_F", bound=Callable[..., Any])
+
+
+def setting_option(function: _F) -> _F:
+    """`--set NAME=VALUE`, any number of times."""
+    return click.option(
+        "--set", "changes", metavar="NAME=VALUE", multiple=True, help="Change a setting of the standard for this run."
+    )(function)
+
+
+def language_option(function: _F) -> _F:
+    """`--language CODE`."""
+    return click.option(
+        "--language", metavar="CODE", default=None, help="Show labels and reasons in this language (two letters)."
+    )(function)
+
+
+def label_option(function: _F) -> _F:
+    """`--label COLUMN`, any number of times."""
+    return click.option(
+        "--label",
+        "labels",
+        metavar="COLUMN",
+        multiple=True,
+        help="Carry a column of the records along that no trait claims.",
+    )(function)
+
+
+def registry() -> Registry:
+    """The installed plugins; those that had to be left out are named once."""
+    plugins = load_registry()
+    show_problems(plugins.problems)
+    return plugins
+
+
+def standard_from(rules: str, changes: Sequence[str] = (), language: str | None = None) -> Standard:
+    """The standard that a command was given; ends the command with its problems where it does not hold."""
+    plugins = registry()
+    try:
+        standard = load_standard(rules, plugins)
+        standard = standard.with_settings(_pairs(changes)).in_language(language)
+    except StandardError as error:
+        path = find(rules, plugins.rulesets)
+        stop_if_refused(error.problems, {} if isinstance(path, Problem) else text_of(str(path)))
+        raise
+    show_problems(out_of_date(standard, date.today()))
+    return standard
+
+
+def out_of_date(standard: Standard, today: date) -> list[Problem]:
+    """The warning that a standard is not valid on a day, where it says when it is."""
+    rules = standard.rules
+    place = rules.sections[0].place if rules.sections else rules.grades[0].place
+    first = place.__class__(rules.file, 1, 1, 1, 1)
+    if rules.valid_from is not None and today < rules.valid_from:
+        return [say.not_valid_today(first, f"valid only from {rules.valid_from}")]
+    if rules.valid_until is not None and today > rules.valid_until:
+        return [say.not_valid_today(first, f"valid only until {rules.valid_until}")]
+    return []
+
+
+@frozen
+class Graded:
+    """A batch with its results, in the order of the records."""
+
+    batch: Batch
+    results: tuple[Result, ...]
+
+
+def graded(standard: Standard, records: str, labels: Sequence[str]) -> Graded:
+    """Read and grade a file of records; ends the command with its problems where it cannot be read."""
+    batch = read_records(Path(records), standard.traits, labels)
+    stop_if_refused(batch.problems)
+    many = len(batch.records) > 5_000
+    if not many:
+        return Graded(batch, tuple(standard.grade_record(record) for record in batch.records))
+    with click.progressbar(batch.records, label="Grading", file=sys.stderr) as shown:
+        return Graded(batch, tuple(standard.grade_record(record) for record in shown))
+
+
+def _pairs(changes: Sequence[str]) -> dict[str, str]:
+    pairs: dict[str, str] = {}
+    for change in changes:
+        name, sign, value = change.partition("=")
+        if not sign:
+            raise click.BadParameter(f'"{change}" has no "="; write NAME=VALUE.', param_hint="--set")
+        pairs[name.strip()] = value.strip()
+    return pairs

@@ -1,0 +1,108 @@
+"""What the commands print: problems, counts and exit statuses."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterable, Mapping, Sequence
+from pathlib import Path
+from typing import NoReturn
+
+import click
+
+from koirules.problems import Place, Problem, is_refused
+
+HOLDS, DOES_NOT_HOLD, PROBLEMS = 0, 1, 2
+"""Exit statuses."""
+
+CAUTIONS = (
+    (
+        "A grade is a sorting result, not an instruction to kill. Fish that are not kept are sold, rehomed or, where there "
+        "is no other way, killed humanely by trained people, by methods lawful in your country; ask a fish vet."
+    ),
+    "Handle each fish briefly, with wet hands, in calm aerated water; do not sort sick fish or in heat.",
+)
+
+_UNSHOWN = dict.fromkeys([*range(32), *range(127, 160), *range(8234, 8239), *range(8294, 8298)])
+_MOST_PROBLEMS = 200
+
+
+def shown(text: str) -> str:
+    """A text without control characters, which could steer a terminal."""
+    return text.translate(_UNSHOWN)
+
+
+def show_problems(problems: Sequence[Problem], texts: Mapping[str, str] | None = None) -> None:
+    """Print problems to the error stream, each with the line that it is about where there is one.
+
+    texts: the text of each rule file by its name.
+    """
+    lines = {file: text.split("\n") for file, text in (texts or {}).items()}
+    for problem in problems[:_MOST_PROBLEMS]:
+        word = click.style("warning" if problem.warning else "problem", bold=True)
+        click.echo(f"{word}: {_site(problem)}", err=True)
+        if isinstance(problem.site, Place):
+            _show_line(problem.site, lines.get(problem.site.file))
+        click.echo(f"  {shown(problem.cause)}", err=True)
+        click.echo(f"  {shown(problem.mend)}  [{problem.code}]", err=True)
+    if len(problems) > _MOST_PROBLEMS:
+        click.echo(f"… and {len(problems) - _MOST_PROBLEMS} more.", err=True)
+
+
+def stop_if_refused(problems: Sequence[Problem], texts: Mapping[str, str] | None = None) -> None:
+    """Show problems, and end with status 2 where one of them is more than a warning."""
+    show_problems(problems, texts)
+    if is_refused(problems):
+        count = sum(not problem.warning for problem in problems)
+        stop(f"{count} problem{'s' if count != 1 else ''}; nothing was written.")
+
+
+def stop(message: str) -> NoReturn:
+    """End with a message and status 2."""
+    click.echo(message, err=True)
+    sys.exit(PROBLEMS)
+
+
+def text_of(file: str) -> dict[str, str]:
+    """The text of a rule file by its name, for showing the lines of problems; empty where it cannot be read."""
+    try:
+        text = Path(file).read_bytes().decode("utf-8-sig", errors="replace")
+    except OSError:
+        return {}
+    return {file: text.replace("\r\n", "\n").replace("\r", "\n")}
+
+
+def counted(number: int, one: str, many: str | None = None) -> str:
+    """A number with its noun."""
+    return f"{number:,} {one if number == 1 else many or one + 's'}"
+
+
+def show_cautions(parts: Iterable[str] = CAUTIONS) -> None:
+    """Print the usual cautions."""
+    for part in parts:
+        click.echo(click.style(part, dim=True))
+
+
+def _site(problem: Problem) -> str:
+    site = problem.site
+    if isinstance(site, Place):
+        return shown(f"{site.file}, line {site.line}, column {site.column}")
+    return shown(str(site))
+
+
+def _show_line(place: Place, lines: Sequence[str] | None) -> None:
+    if lines is None or place.line > len(lines):
+        return
+    line = lines[place.line - 1]
+    start = place.column - 1
+    length = max(1, (place.end_column if place.end_line == place.line else len(line) + 1) - place.column)
+    # A long line is shown around the place.
+    cut = max(0, start - 60)
+    view = line[cut : cut + 100].translate({**_UNSHOWN, 9: " "})
+    click.echo(f"    {view}", err=True)
+    click.echo(f"    {' ' * _width(line[cut:start])}{'^' * min(length, max(1, 100 - (start - cut)))}", err=True)
+
+
+def _width(text: str) -> int:
+    from rich.cells import cell_len
+
+    return cell_len(text)

@@ -1,0 +1,134 @@
+"""`koirules why`: everything about one fish."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+import click
+
+from koirules.api import Standard
+from koirules.commands.grade import score_words
+from koirules.commands.inputs import label_option, language_option, setting_option, standard_from
+from koirules.commands.output import shown, stop, stop_if_refused
+from koirules.formats.records import read_records
+from koirules.grading.distance import to_next_grade
+from koirules.grading.records import Record
+from koirules.grading.results import Reason, Result, State
+from koirules.vocabulary.kinds import shortest
+from koirules.vocabulary.nearness import near
+
+
+@click.command("why")
+@click.argument("rules")
+@click.argument("records", type=click.Path())
+@click.argument("fish")
+@label_option
+@setting_option
+@language_option
+def command(
+    rules: str, records: str, fish: str, labels: tuple[str, ...], changes: tuple[str, ...], language: str | None
+) -> None:
+    """Show everything about the grade of one FISH of RECORDS by RULES.
+
+    Each criterion with what was read and what it gave of how much, the faults and lifts, the grades, and how far it is
+    from the next one.
+    """
+    standard = standard_from(rules, changes, language)
+    batch = read_records(Path(records), standard.traits, labels)
+    stop_if_refused(batch.problems)
+    record = next((record for record in batch.records if record.fish == fish), None)
+    if record is None:
+        guess = near(fish, [record.fish for record in batch.records])
+        stop(
+            f'There is no fish "{shown(fish)}" in {shown(records)}.'
+            + (f' Did you mean "{shown(guess)}"?' if guess else "")
+        )
+    _tell(standard, record, standard.grade_record(record))
+
+
+def _tell(standard: Standard, record: Record, result: Result) -> None:
+    titles = {grade.name: shown(grade.title.within(standard.language)) for grade in standard.rules.grades}
+    graded = " or ".join(titles[name] for name in result.possible)
+    click.echo(click.style(f"Fish {shown(result.fish)}: {graded}, score {score_words(result)}", bold=True))
+    click.echo(f"by {shown(standard.title)}, edition {shown(standard.edition)}")
+    if record.labels:
+        click.echo("; ".join(f"{shown(name)} {shown(text)}" for name, text in record.labels.items()))
+    _tell_sections(standard, result)
+    limits = [reason for reason in result.reasons if reason.kind in {"fault", "lift"}]
+    _tell_listed("Faults and lifts", [reason for reason in limits if reason.state is not State.NO])
+    _tell_absent([reason for reason in limits if reason.state is State.NO])
+    _tell_listed("Grades", [reason for reason in result.reasons if reason.kind == "grade"])
+    _tell_next(standard, record)
+
+
+def _tell_sections(standard: Standard, result: Result) -> None:
+    from rich.box import SIMPLE_HEAD
+    from rich.console import Console
+    from rich.table import Table
+    from rich.text import Text
+
+    console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)
+    for section in standard.rules.sections:
+        points = result.sections[section.name]
+        got = (
+            shortest(points.low) if points.low == points.high else f"{shortest(points.low)} to {shortest(points.high)}"
+        )
+        table = Table(
+            box=SIMPLE_HEAD,
+            padding=(0, 1),
+            pad_edge=False,
+            title=f"{shown(section.title.within(standard.language))}: {got} of {shortest(points.worth)}",
+            title_justify="left",
+            title_style="bold",
+        )
+        table.add_column("criterion, what was read and what it gave", overflow="fold", ratio=1)
+        table.add_column("of the score", justify="right", min_width=12)
+        table.add_column("of", justify="right", min_width=6)
+        for reason in result.reasons:
+            if reason.section == section.name and reason.kind in {"points", "bonus", "penalty"}:
+                table.add_row(Text(shown(reason.words)), _range(reason), _most(reason))
+        console.print(table)
+
+
+def _range(reason: Reason) -> str:
+    if reason.score_low is None or reason.score_high is None:
+        return ""
+    if reason.score_low == reason.score_high:
+        return f"{reason.score_low:.2f}"
+    return f"{reason.score_low:.2f} to {reason.score_high:.2f}"
+
+
+def _most(reason: Reason) -> str:
+    return "" if reason.score_most is None or reason.kind != "points" else f"{reason.score_most:.2f}"
+
+
+def _tell_listed(heading: str, reasons: Sequence[Reason]) -> None:
+    if not reasons:
+        return
+    click.echo(click.style(heading, bold=True))
+    for reason in reasons:
+        read = "" if reason.kind == "grade" or reason.state is State.OPEN else f"  ({shown(reason.read)})"
+        click.echo(f"  {shown(reason.words)}{read}")
+
+
+def _tell_absent(reasons: Sequence[Reason]) -> None:
+    """The faults and lifts that are a sure no, on a few lines."""
+    if not reasons:
+        return
+    from textwrap import fill
+
+    told = "; ".join(f"{shown(reason.title)} ({shown(reason.read)})" for reason in reasons)
+    click.echo(fill(f"no: {told}", width=110, initial_indent="  ", subsequent_indent="    "))
+
+
+def _tell_next(standard: Standard, record: Record) -> None:
+    following = to_next_grade(standard.grader, standard.settings, record.readings)
+    if following is None:
+        return
+    name, ways = following
+    titles = {grade.name: shown(grade.title.within(standard.language)) for grade in standard.rules.grades}
+    click.echo(click.style(f"What stands between it and {titles[name]}", bold=True))
+    for words in ways:
+        click.echo(f"  {shown(words)}")

@@ -1,0 +1,29 @@
+"""What results say about where they come from."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from attrs import field, frozen
+
+
+def _unchanging(settings: Mapping[str, str]) -> Mapping[str, str]:
+    return MappingProxyType(dict(settings))
+
+
+@frozen
+class About:
+    """The standard that results come from.
+
+    title, edition, variety, stage: as its header has them. file: the rule file. settings: the settings that this run
+    changed, by name, with their values as text. cautions: what a reader of the results should bear in mind.
+    """
+
+    title: str
+    edition: str
+    variety: str | None
+    file: str
+    settings: Mapping[str, str] = field(factory=dict, converter=_unchanging, hash=False)
+    stage: str | None = None
+    cautions: tuple[str, ...] = ()

@@ -1,0 +1,49 @@
+"""The columns of a table of results: the same in every format that is a table."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from decimal import Decimal
+
+from attrs import frozen
+
+from koirules.grading.results import Result
+
+_BEFORE_SECTIONS = ("fish", "grade", "possible", "score", "score_low", "score_high")
+_AFTER_SECTIONS = ("faults", "lifts", "hangs_on", "why")
+
+
+@frozen
+class ResultColumns:
+    """The headings of a table of results, and the sections and labels whose columns are among them."""
+
+    sections: tuple[str, ...]
+    labels: tuple[str, ...]
+
+    @property
+    def headings(self) -> tuple[str, ...]:
+        """Every heading, in order; a label that is called like another column says that it is a label."""
+        ends = tuple(f"{section}_{end}" for section in self.sections for end in ("low", "high"))
+        ours = (*_BEFORE_SECTIONS, *ends, *_AFTER_SECTIONS)
+        return (*ours, *(f"{label} (label)" if label in ours else label for label in self.labels))
+
+    def row(self, result: Result) -> Iterator[str | Decimal | None]:
+        """The cells of a result, one for each heading: texts, numbers, and None where a cell is blank."""
+        yield result.fish
+        yield result.grade
+        yield "|".join(result.possible)
+        yield from (result.score, result.score_low, result.score_high)
+        for name in self.sections:
+            section = result.sections.get(name)
+            yield section.low if section else None
+            yield section.high if section else None
+        yield from (";".join(names) for names in (result.faults, result.lifts, result.hangs_on))
+        yield result.why
+        yield from (result.labels.get(label) for label in self.labels)
+
+
+def columns_of(results: Sequence[Result]) -> ResultColumns:
+    """Find the columns that results need: their sections, and every label that any of them carries."""
+    sections = dict.fromkeys(name for result in results for name in result.sections)
+    labels = dict.fromkeys(label for result in results for label in result.labels)
+    return ResultColumns(tuple(sections), tuple(labels))

@@ -1,0 +1,42 @@
+"""Results of a batch into a file, whatever its format."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from koirules.formats.about import About
+from koirules.formats.csv_results import write_csv
+from koirules.formats.json_results import write_json
+from koirules.formats.workbook import MOST_ROWS
+from koirules.formats.writing import check_folder, write_beside
+from koirules.formats.xlsx_results import write_xlsx
+from koirules.grading.results import Result
+from koirules.problems import Problem
+from koirules.problems.saving import too_many_rows, unknown_output_ending
+
+__all__ = ["WRITERS", "About", "check_result_path", "write_results"]
+
+WRITERS: dict[str, Callable[[Path, Sequence[Result], About], None]] = {
+    ".csv": write_csv,
+    ".xlsx": write_xlsx,
+    ".json": write_json,
+}
+"""The writer of each ending."""
+
+
+def check_result_path(path: Path) -> Problem | None:
+    """Say what is wrong with a path for results, as far as that shows before anything is graded."""
+    if path.suffix.lower() not in WRITERS:
+        return unknown_output_ending(str(path), path.suffix, tuple(WRITERS))
+    return check_folder(path)
+
+
+def write_results(path: Path, results: Sequence[Result], about: About) -> Problem | None:
+    """Write results in the format that the ending of the path names; a problem says why nothing was written."""
+    problem = check_result_path(path)
+    if problem is not None:
+        return problem
+    if path.suffix.lower() == ".xlsx" and len(results) >= MOST_ROWS:
+        return too_many_rows(str(path), len(results), MOST_ROWS - 1)
+    return write_beside(path, lambda passing: WRITERS[path.suffix.lower()](passing, results, about))

@@ -1,0 +1,69 @@
+"""Results as an Excel workbook: a sheet of results and one about the standard."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from koirules.formats.about import About
+from koirules.formats.result_columns import ResultColumns, columns_of
+from koirules.formats.safe_text import for_workbook
+from koirules.formats.workbook import Styles, close_workbook, open_workbook, styles_of, width_for, write_texts
+from koirules.grading.results import Result
+
+if TYPE_CHECKING:
+    from xlsxwriter.worksheet import Worksheet  # type: ignore[import-untyped]
+
+_ROWS_FOR_WIDTH = 50
+
+
+def write_xlsx(path: Path, results: Sequence[Result], about: About) -> None:
+    """Write a workbook with the sheets `results`, one row a fish, and `standard`."""
+    columns = columns_of(results)
+    workbook = open_workbook(path, in_order=True)
+    styles = styles_of(workbook)
+    _write_results(workbook.add_worksheet("results"), results, columns, styles)
+    _write_about(workbook.add_worksheet("standard"), about, styles)
+    close_workbook(workbook)
+
+
+def _write_results(sheet: Worksheet, results: Sequence[Result], columns: ResultColumns, styles: Styles) -> None:
+    headings = columns.headings
+    first = [[_shown(cell) for cell in columns.row(result)] for result in results[:_ROWS_FOR_WIDTH]]
+    for column, heading in enumerate(headings):
+        sheet.set_column(column, column, width_for([heading, *(row[column] for row in first)]))
+    sheet.freeze_panes(1, 1)
+    sheet.autofilter(0, 0, max(len(results), 1), len(headings) - 1)
+    write_texts(sheet, 0, headings, styles.header)
+    for row, result in enumerate(results, 1):
+        for column, cell in enumerate(columns.row(result)):
+            match cell:
+                case Decimal():
+                    sheet.write_number(row, column, float(cell), styles.score)
+                case str() if cell:
+                    sheet.write_string(row, column, for_workbook(cell))
+                case _:
+                    pass
+
+
+def _write_about(sheet: Worksheet, about: About, styles: Styles) -> None:
+    lines = [
+        ("title", about.title),
+        ("edition", about.edition),
+        ("variety", about.variety or ""),
+        ("stage", about.stage or ""),
+        ("file", about.file),
+        *((f"setting {name}", value) for name, value in about.settings.items()),
+        *(("caution", caution) for caution in about.cautions),
+    ]
+    sheet.set_column(0, 0, width_for(name for name, _ in lines), styles.header)
+    sheet.set_column(1, 1, 100, styles.wrapped)
+    for row, (name, text) in enumerate(lines):
+        sheet.write_string(row, 0, for_workbook(name), styles.header)
+        sheet.write_string(row, 1, for_workbook(text), styles.wrapped)
+
+
+def _shown(cell: str | Decimal | None) -> str:
+    return f"{cell:.2f}" if isinstance(cell, Decimal) else cell or ""

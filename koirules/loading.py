@@ -1,0 +1,61 @@
+"""From a path or a name to a checked standard."""
+
+from __future__ import annotations
+
+import gc
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from pathlib import Path
+
+from koirules.language.reader import Read, read_bytes, read_text
+from koirules.problems import Problem, reading
+from koirules.standard.checker import Checked, check
+from koirules.vocabulary.nearness import near
+from koirules.vocabulary.traits import Variety
+
+
+def load(name: str, varieties: Mapping[str, Variety], rulesets: Mapping[str, Path]) -> Checked:
+    """The checked standard of a rule file, given by its path or by the name of a rule set; never raises for bad input."""
+    path = find(name, rulesets)
+    if isinstance(path, Problem):
+        return Checked(None, (path,))
+    try:
+        data = path.read_bytes()
+    except OSError as error:
+        return Checked(None, (reading.unreadable_file(str(path), (error.strerror or "it cannot be read").lower()),))
+    with _without_collector():
+        return _checked(read_bytes(data, str(path)), varieties)
+
+
+def load_text(text: str, file: str, varieties: Mapping[str, Variety]) -> Checked:
+    """The checked standard of a text."""
+    with _without_collector():
+        return _checked(read_text(text, file), varieties)
+
+
+def find(name: str, rulesets: Mapping[str, Path]) -> Path | Problem:
+    """The rule file that a path or a name means."""
+    path = Path(name)
+    if path.is_file():
+        return path
+    if path.is_dir() and (path / "standard.koi").is_file():
+        return path / "standard.koi"
+    if name in rulesets:
+        return rulesets[name]
+    return reading.no_such_file(name, near(name, rulesets))
+
+
+def _checked(read: Read, varieties: Mapping[str, Variety]) -> Checked:
+    return check(read.rules, varieties, read.problems)
+
+
+@contextmanager
+def _without_collector() -> Iterator[None]:
+    # Reading makes many small objects that all stay; the collector would look at them again and again, at twice the cost.
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            gc.enable()

@@ -1,0 +1,216 @@
+"""The command as its users run it: what is printed, what is written, how it ends."""
+
+import csv
+import json
+from pathlib import Path
+
+import openpyxl
+import pytest
+from click.testing import CliRunner
+
+from koirules.commands import main
+
+RULES = """standard "Trial (an invented house)" edition 2026-1 variety kohaku
+setting bar = 60 from 50 to 90
+fault bent "bent spine" ja "背曲がり" if spine is bent: no better than cull
+section body "body" worth 100
+points stem "tail stem" by tail_stem: thin gives 0, fair gives 6, strong gives 10
+grade keep if score at least bar
+grade cull otherwise
+sample "good" with spine straight, tail_stem strong comes out keep
+"""
+RECORDS = """fish,spine,tail_stem,pond,colour of bucket
+1,straight,strong,mill pond,red
+2,bent,,mill pond,
+3,,fair,,blue
+4,straight,thin,,
+"""
+
+
+@pytest.fixture
+def farm(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    Path("rules.koi").write_text(RULES, encoding="utf-8")
+    Path("lot.csv").write_text(RECORDS, encoding="utf-8")
+    return tmp_path
+
+
+def run(*words):
+    result = CliRunner().invoke(main, [str(word) for word in words])
+    assert result.exception is None or isinstance(result.exception, SystemExit), result.exception
+    return result
+
+
+GRADE = ("grade", "rules.koi", "lot.csv", "--label", "colour of bucket")
+
+
+def test_grade_prints_every_fish_its_reasons_and_the_totals(farm):
+    result = run(*GRADE)
+    assert result.exit_code == 0
+    lines = [line.split() for line in result.output.splitlines()]
+    assert ["1", "keep", "100", "tail", "stem:", "strong,", "10", "of", "10"] in lines
+    assert "bent spine: no better than cull" in result.output
+    assert "keep or cull" in result.output
+    assert ["keep", "1"] in lines
+    assert ["cull", "2"] in lines
+    assert ["not", "settled", "1"] in lines
+    assert "not an instruction to kill" in " ".join(result.output.split())
+
+
+def test_results_as_csv_hold_the_contract(farm):
+    assert run(*GRADE, "--out", "out.csv").exit_code == 0
+    rows = list(csv.DictReader(Path("out.csv").read_text(encoding="utf-8-sig").splitlines()))
+    head = ["fish", "grade", "possible", "score", "score_low", "score_high", "body_low", "body_high"]
+    assert list(rows[0])[:12] == [*head, "faults", "lifts", "hangs_on", "why"]
+    assert [row["fish"] for row in rows] == ["1", "2", "3", "4"]
+    assert [row["grade"] for row in rows] == ["keep", "cull", "", "cull"]
+    assert [row["possible"] for row in rows] == ["keep", "cull", "keep|cull", "cull"]
+    assert rows[1]["score"] == "" and float(rows[1]["score_high"]) == 100
+    assert rows[1]["faults"] == "bent"
+    assert rows[0]["pond"] == "mill pond" and rows[0]["colour of bucket"] == "red"
+
+
+def test_results_as_json_hold_the_contract(farm):
+    assert run(*GRADE, "--set", "bar=65", "--out", "out.json").exit_code == 0
+    data = json.loads(Path("out.json").read_text(encoding="utf-8"))
+    about = data["standard"]
+    assert (about["title"], about["edition"], about["variety"]) == ("Trial (an invented house)", "2026-1", "kohaku")
+    assert about["file"] == "rules.koi"
+    assert data["settings"] == {"bar": "65"}
+    by_fish = {result["fish"]: result for result in data["results"]}
+    assert by_fish["1"]["grade"] == "keep" and by_fish["1"]["score"] == 100
+    assert by_fish["2"]["score"] is None and by_fish["2"]["faults"] == ["bent"]
+    assert by_fish["3"]["grade"] == "cull"  # 60 is below the bar of this run
+    assert {reason["kind"] for reason in by_fish["1"]["reasons"]} == {"points", "fault", "grade"}
+
+
+def test_results_as_xlsx_open_in_another_library(farm):
+    assert run(*GRADE, "--out", "out.xlsx").exit_code == 0
+    sheet = openpyxl.load_workbook("out.xlsx").worksheets[0]
+    rows = list(sheet.iter_rows(values_only=True))
+    assert rows[0][:3] == ("fish", "grade", "possible")
+    assert rows[1][1] == "keep"
+
+
+def test_problems_in_records_end_with_2_and_nothing_is_written(farm):
+    Path("lot.csv").write_text(RECORDS.replace("strong", "stong") + "1,straight,thin,,\n", encoding="utf-8")
+    result = run("grade", "rules.koi", "lot.csv", "--out", "out.csv")
+    assert result.exit_code == 2
+    assert not Path("out.csv").exists()
+    text = result.stderr
+    assert 'Did you mean "strong"' in text
+    assert "[unknown-column]" in text and "[doubled-fish]" in text
+    assert "nothing was written" in text
+
+
+def test_problems_in_rules_show_their_line_and_end_with_2(farm):
+    Path("rules.koi").write_text(RULES.replace("tail_stem:", "tail_stm:").replace("is bent", "is bant"), encoding="utf-8")
+    result = run("grade", "rules.koi", "lot.csv")
+    assert result.exit_code == 2
+    assert "^^^^" in result.stderr
+    assert result.stderr.count("problem:") == 2
+
+
+def test_an_unknown_ending_is_answered_before_anything_is_read(farm):
+    result = run("grade", "rules.koi", "no_such.csv", "--out", "out.docx")
+    assert result.exit_code == 2
+    assert ".csv" in result.stderr and ".xlsx" in result.stderr
+
+
+def test_why_tells_everything_about_one_fish(farm):
+    result = run("why", "rules.koi", "lot.csv", "3", "--label", "colour of bucket")
+    assert result.exit_code == 0
+    assert "Fish 3: keep or cull, score 60" in result.output
+    assert "tail stem: fair, 6 of 10" in result.output
+    assert "bent spine: perhaps no better than cull" in result.output
+
+
+def test_why_of_a_fish_that_is_not_there_names_a_near_one(farm):
+    result = run("why", "rules.koi", "lot.csv", "11", "--label", "colour of bucket")
+    assert result.exit_code == 2
+    assert 'Did you mean "1"?' in result.stderr
+
+
+def test_why_says_what_stands_in_the_way(farm):
+    result = run("why", "rules.koi", "lot.csv", "4", "--label", "colour of bucket")
+    assert "score at least 60: it has 0, short by 60" in result.output
+
+
+def test_reasons_come_in_the_language_of_the_labels(farm):
+    assert "背曲がり" in run(*GRADE, "--language", "ja").output
+
+
+def test_check_runs_the_samples(farm):
+    result = run("check", "rules.koi")
+    assert result.exit_code == 0
+    assert "1 sample holds" in result.output
+
+
+def test_check_ends_with_1_where_a_sample_does_not_hold(farm):
+    Path("rules.koi").write_text(RULES.replace("comes out keep", "comes out cull"), encoding="utf-8")
+    result = run("check", "rules.koi")
+    assert result.exit_code == 1
+    assert "should come out cull, but comes out keep" in result.stderr
+
+
+def test_check_ends_with_2_where_one_of_several_files_has_problems(farm):
+    Path("bad.koi").write_text("standrd x", encoding="utf-8")
+    result = run("check", "rules.koi", "bad.koi", "nowhere.koi")
+    assert result.exit_code == 2
+    assert "1 sample holds" in result.output
+    assert "[no-such-file]" in result.stderr
+
+
+def test_check_reach_lists_what_no_sample_reaches(farm):
+    assert "no sample reaches: fault bent biting" in run("check", "rules.koi", "--reach").output
+
+
+def test_a_sheet_that_is_filled_in_can_be_graded(farm):
+    assert run("sheet", "kohaku", "--out", "sheet.xlsx", "--rules", "rules.koi").exit_code == 0
+    book = openpyxl.load_workbook("sheet.xlsx")
+    sheet = book.worksheets[0]
+    heads = [cell.value for cell in sheet[1]]
+    assert heads == ["fish", "tail_stem", "spine"]
+    for column, value in enumerate(["A", "strong", "straight"], 1):
+        sheet.cell(2, column, value)
+    book.save("filled.xlsx")
+    result = run("grade", "rules.koi", "filled.xlsx")
+    assert result.exit_code == 0, result.stderr
+    assert "keep" in result.output
+
+
+def test_a_csv_sheet_is_a_header(farm):
+    assert run("sheet", "kohaku", "--out", "sheet.csv").exit_code == 0
+    lines = Path("sheet.csv").read_text(encoding="utf-8-sig").splitlines()
+    assert lines[0].startswith("fish,")
+    assert len(lines) == 1
+
+
+def test_traits_lists_names_ranges_and_descriptions(farm):
+    result = run("traits", "kohaku")
+    assert result.exit_code == 0
+    assert "tail_stem" in result.output
+    listed = json.loads(run("traits", "kohaku", "--json").output)
+    assert {"name", "kind", "better", "growth", "describe"} <= set(listed[0])
+    assert run("traits", "kohakku").exit_code == 2
+
+
+def test_a_setting_that_cannot_be_changed_so_ends_with_2(farm):
+    assert run(*GRADE, "--set", "bar=95").exit_code == 2
+    assert run(*GRADE, "--set", "bar").exit_code == 2
+
+
+def test_text_from_files_cannot_steer_a_terminal(farm):
+    Path("lot.csv").write_text("fish,spine\n\x1b[31mred,straight\n", encoding="utf-8")
+    result = run("grade", "rules.koi", "lot.csv")
+    assert "\x1b[31mred" not in result.output
+
+
+def test_json_lines_are_read_too(farm):
+    Path("lot.jsonl").write_text('{"fish": "a", "spine": "straight", "tail_stem": "strong"}\n', encoding="utf-8")
+    assert "keep" in run("grade", "rules.koi", "lot.jsonl").output
+
+
+def test_a_rule_set_is_found_by_its_name(farm):
+    Path("lot.csv").write_text("fish,spine\n1,bent\n", encoding="utf-8")
+    assert "out of the lot" in run("grade", "tosai_kohaku", "lot.csv").output

@@ -1,0 +1,151 @@
+"""The rule sets and examples that are shipped: they read without a warning, and give what stands beside them."""
+
+from __future__ import annotations
+
+import csv
+from pathlib import Path
+
+import pytest
+
+from koirules import Standard, load_standard
+from koirules.formats.records import Batch, read_records
+from koirules.formats.results import About, write_results
+from koirules.grading.results import Result
+from koirules.grading.sample_runs import run_samples
+from koirules.problems import Cell, is_refused
+
+ROOT = Path(__file__).resolve().parents[2]
+RULE_FILES = sorted((*ROOT.glob("rulesets/*/standard.koi"), *ROOT.glob("examples/*/standard.koi")))
+RULESETS = sorted(path.parent for path in ROOT.glob("rulesets/*/standard.koi"))
+EXAMPLES = sorted(path.parent for path in ROOT.glob("examples/*/records.csv"))
+
+RULESET_OF = {"01-autumn-lot": "tosai_kohaku"}
+"""The rule set that an example without a rule file of its own is graded by."""
+
+
+def _name(path: Path) -> str:
+    return path.parent.name if path.is_file() else path.name
+
+
+def _standard_of(example: Path) -> Standard:
+    own = example / "standard.koi"
+    return load_standard(own if own.exists() else ROOT / "rulesets" / RULESET_OF[example.name] / "standard.koi")
+
+
+def _batch(records: Path, standard: Standard) -> Batch:
+    return read_records(records, standard.traits)
+
+
+def _results(batch: Batch, standard: Standard) -> list[Result]:
+    return [standard.grade_record(record) for record in batch.records]
+
+
+def _rows(path: Path) -> list[dict[str, str]]:
+    with path.open(encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+def test_there_are_rule_sets_and_examples() -> None:
+    assert RULESETS
+    assert EXAMPLES
+
+
+@pytest.mark.parametrize("path", RULE_FILES, ids=_name)
+def test_a_rule_file_reads_without_problem_or_warning(path: Path) -> None:
+    assert [str(problem) for problem in load_standard(path).warnings] == []
+
+
+@pytest.mark.parametrize("path", RULE_FILES, ids=_name)
+def test_every_sample_in_a_rule_file_holds(path: Path) -> None:
+    runs = run_samples(load_standard(path).grader)
+    assert {run.sample.title: run.failures for run in runs if run.failures} == {}
+
+
+@pytest.mark.parametrize("folder", RULESETS, ids=_name)
+def test_a_rule_set_has_samples_of_its_own(folder: Path) -> None:
+    assert load_standard(folder / "standard.koi").rules.samples
+
+
+@pytest.mark.parametrize("folder", RULESETS, ids=_name)
+def test_the_records_of_a_rule_set_get_the_grades_beside_them(folder: Path) -> None:
+    standard = load_standard(folder / "standard.koi")
+    batch = _batch(folder / "records.csv", standard)
+    assert batch.problems == ()
+    came = {result.fish: "|".join(result.possible) for result in _results(batch, standard)}
+    assert came == {row["fish"]: row["possible"] for row in _rows(folder / "expected.csv")}
+
+
+@pytest.mark.parametrize("example", EXAMPLES, ids=_name)
+def test_the_records_of_an_example_are_read_without_problem_or_warning(example: Path) -> None:
+    assert [str(problem) for problem in _batch(example / "records.csv", _standard_of(example)).problems] == []
+
+
+@pytest.mark.parametrize("example", EXAMPLES, ids=_name)
+def test_the_results_of_an_example_are_the_file_beside_it(example: Path, tmp_path: Path) -> None:
+    standard = _standard_of(example)
+    about = About(title=standard.title, edition=standard.edition, variety=standard.variety, file="", settings={})
+    written = tmp_path / "results.csv"
+    assert write_results(written, _results(_batch(example / "records.csv", standard), standard), about) is None
+    # After a change that was meant: `koirules grade RULES records.csv --out expected.csv`, then read what changed.
+    assert written.read_text(encoding="utf-8") == (example / "expected.csv").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("example", [e for e in EXAMPLES if (e / "spoiled.csv").exists()], ids=_name)
+def test_a_spoiled_file_gives_exactly_the_problems_beside_it(example: Path) -> None:
+    batch = _batch(example / "spoiled.csv", _standard_of(example))
+    assert is_refused(batch.problems)
+    came = [_told(problem.site, problem.code) for problem in batch.problems]
+    assert came == [(row["row"], row["column"], row["code"]) for row in _rows(example / "spoiled_problems.csv")]
+
+
+def _told(site: object, code: str) -> tuple[str, str, str]:
+    assert isinstance(site, Cell)
+    return (str(site.row or ""), site.column or "", code)
+
+
+def _lot() -> list[Result]:
+    example = ROOT / "examples" / "01-autumn-lot"
+    standard = _standard_of(example)
+    return _results(_batch(example / "records.csv", standard), standard)
+
+
+def test_the_autumn_lot_is_graded_as_a_lot_would_be() -> None:
+    results = _lot()
+    assert len(results) >= 64
+
+    def share(*grades: str | None) -> float:
+        return sum(result.grade in grades for result in results) / len(results)
+
+    assert 0.10 <= share("keep") <= 0.15
+    assert 0.17 <= share("hold") <= 0.25
+    assert 0.30 <= share("sell") <= 0.45
+    assert 0.15 <= share("pond", "cull") <= 0.25
+    assert 0.10 <= share(None) <= 0.20
+
+
+def test_the_autumn_lot_shows_what_its_readme_says() -> None:
+    lot = {result.fish: result for result in _lot()}
+
+    def states(fish: str, kind: str) -> dict[str, str]:
+        found = (reason for reason in lot[fish].reasons if reason.kind == kind and reason.state is not None)
+        return {reason.name: reason.state.value for reason in found if reason.state is not None}
+
+    assert "bent_spine" in lot["L04"].faults
+    assert lot["L04"].grade == "cull"
+    assert lot["L04"].score_high - lot["L04"].score_low > 50
+    assert states("M14", "fault")["many_specks"] == "held back"
+    assert states("M26", "fault")["wide_sashi"] == "held back"
+    assert states("U12", "fault")["runt"] == "held back"
+    assert states("L11", "fault")["both_eyes"] == "held back"
+    assert states("U05", "fault")["fin"] == "held back"
+    assert (lot["M02"].grade, lot["M02"].lifts) == ("hold", ("quality",))
+    assert states("M02", "grade")["hold"] == "no"
+    assert (lot["U03"].grade, lot["U03"].lifts) == ("sell", ("late_line",))
+    assert states("U03", "grade")["sell"] == "no"
+    assert lot["M20"].grade == "hold"
+    assert states("L25", "fault")["unwell"] == "open"
+    assert lot["L25"].possible == ("keep", "hold")
+    assert states("M22", "fault")["hikui"] == "open"
+    assert lot["L10"].score is None
+    assert lot["L10"].grade == "sell"
+    assert lot["U17"].possible == ("hold", "sell", "pond", "cull")
