@@ -1,0 +1,117 @@
+"""Times of koirules on this machine: `python tests/benchmarks/run.py`. Prints a table; asserts nothing.
+
+Commands are whole processes, from start to end, the median of seven; `python -c pass` runs between them as the peer, so
+that a slow machine shows as one. Calls are the median of seven runs of many.
+"""
+
+import contextlib
+import io
+import platform
+import statistics
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+import koirules
+from koirules.grading.reading import read_mapping
+
+ROOT = Path(__file__).parents[2]
+RULES = ROOT / "rulesets" / "tosai_kohaku" / "standard.koi"
+RECORDS = ROOT / "examples" / "01-autumn-lot" / "records.csv"
+RUNS = 7
+
+
+def process(*words: str) -> float:
+    begin = time.perf_counter()
+    subprocess.run([sys.executable, *words], check=False, capture_output=True, cwd=ROOT)
+    return time.perf_counter() - begin
+
+
+def processes(*words: str) -> tuple[float, float]:
+    """Median seconds of a command, and of the bare interpreter run between its runs."""
+    mine, bare = [], []
+    for _ in range(RUNS):
+        bare.append(process("-c", "pass"))
+        mine.append(process(*words))
+    return statistics.median(mine), statistics.median(bare)
+
+
+def call(function, times: int) -> float:
+    found = []
+    for _ in range(RUNS):
+        begin = time.perf_counter()
+        for _ in range(times):
+            function()
+        found.append((time.perf_counter() - begin) / times)
+    return statistics.median(found)
+
+
+def largest() -> str:
+    """A rule file at the bound of 2,000 statements."""
+    head = 'standard "large" edition 1 variety kohaku\nsection all worth 100\n'
+    points = [
+        f'points p{i} "criterion {i}" weight 2 by length: {i % 50 + 1} cm gives 0, {i % 50 + 20} cm gives 10\n'
+        for i in range(1_000)
+    ]
+    faults = [
+        f'fault f{i} "fault {i}" if kiwa is blurred and length above {i % 100 + 10} cm: no better than b\n'
+        for i in range(996)
+    ]
+    return head + "".join(points) + "".join(faults) + "grade a if score at least 50\ngrade b otherwise\n"
+
+
+def whole_record(standard) -> dict[str, object]:
+    """A record with every trait that the standard reads, in the middle of its range."""
+    from koirules.vocabulary.kinds import Count, Label, Number, Places, words_of
+
+    record: dict[str, object] = {}
+    for name in standard.grader.traits_read():
+        kind = standard.traits[name].kind
+        match kind:
+            case Number():
+                record[name] = float((kind.low + kind.high) / 2)
+            case Count():
+                record[name] = 0
+            case Places():
+                record[name] = "none"
+            case Label():
+                record[name] = "A"
+            case _:
+                record[name] = words_of(kind)[-1]
+    return record
+
+
+def main() -> None:
+    rows: list[tuple[str, str, str]] = []
+    for label, words in (
+        ("`koirules --help`", ("-m", "koirules", "--help")),
+        ("`koirules check` of the example standard", ("-m", "koirules", "check", str(RULES))),
+        ("`koirules grade` of the example batch, start to end", ("-m", "koirules", "grade", str(RULES), str(RECORDS))),
+    ):
+        mine, bare = processes(*words)
+        rows.append((label, f"{mine * 1000:.0f} ms", f"{mine / bare:.1f} x a bare start of Python"))
+    text = largest()
+    with contextlib.redirect_stdout(io.StringIO()):
+        koirules.read_standard("standard \"warm\" edition 1\ngrade a otherwise")
+    statements = text.count("\n")
+    read = call(lambda: koirules.read_standard(text), 1)
+    rows.append((f"a rule file of {statements:,} statements, read and checked", f"{read * 1000:.0f} ms", ""))
+    standard = koirules.load_standard(RULES)
+    record = whole_record(standard)
+    made = read_mapping(record, standard.traits, "fish")
+    plain = call(lambda: standard.grade_record(made), 500)
+    told = call(lambda: standard.grade_record(made).reasons, 500)
+    mapped = call(lambda: standard.grade(record), 200)
+    count = len(standard.grade_record(made).reasons)
+    rows.append(("one record that was read already", f"{plain * 1e6:.0f} µs", ""))
+    rows.append((f"… with its {count} reasons", f"{told * 1e6:.0f} µs", f"{told / plain:.1f} x without"))
+    rows.append((f"… from a mapping of {len(record)} values", f"{mapped * 1e6:.0f} µs", f"{mapped / plain:.1f} x"))
+    print(f"Python {platform.python_version()}, {platform.machine()}, median of {RUNS}\n")
+    print("| what | time | against |\n| --- | ---: | --- |")
+    for row in rows:
+        print(f"| {' | '.join(row)} |")
+
+
+if __name__ == "__main__":
+    main()

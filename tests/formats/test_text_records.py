@@ -1,0 +1,157 @@
+"""Records from CSV and JSON files that are in order, in the many ways that programs write them."""
+
+import json
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from koirules.formats.records import READERS, Batch, read_records
+from koirules.vocabulary.readings import PlaceSet, Span
+
+
+@pytest.fixture
+def read(tmp_path, traits):
+    def read_content(content, name="records.csv", labels=()):
+        path = tmp_path / name
+        path.write_bytes(content if isinstance(content, bytes) else content.encode())
+        return read_records(path, traits, labels)
+
+    return read_content
+
+
+def lengths(batch):
+    assert batch.problems == ()
+    return {record.fish: record.readings.get("length") for record in batch.records}
+
+
+TWO = {"K01": Span(12.5, 12.5), "K02": None}
+
+
+@pytest.mark.parametrize(
+    "content",
+    [
+        "fish,length (cm)\nK01,12.5\nK02,\n",
+        "fish;length (cm)\nK01;12,5\nK02\n",
+        "fish\tlength (cm)\nK01\t12.5\nK02\t\n",
+        "\ufefffish,length (cm)\r\nK01,12.5\r\nK02,\r\n",
+        "fish,length (cm)\rK01,12.5\rK02,\r",
+        'sep=;\nfish;length (cm)\nK01;"12,5"\nK02;\n',
+        '"fish","length (cm)"\n"K01","12.5"\n"K02",""\n',
+        "Fish,Length [mm]\nK01,125\nK02,\n",
+        "fish,length from nose to tail\nK01,12.5\nK02,\n",
+        "fish,Length from nose to tail (mm)\nK01,125\nK02,\n",
+        "fish,全長（ｍｍ）\nK01,125\nK02,\n",
+        "# one row a fish, cold day\n\nfish,length\nK01,12.5\n# these were seen later\n,\nK02,\n",
+        "length,fish,,\n12.5,K01,,\n,K02,,\n",
+        "fish,length\nK01,125 mm\nK02,  \n",
+    ],
+)
+def test_a_csv_file_is_read_however_a_program_wrote_it(read, content):
+    assert lengths(read(content)) == TWO
+
+
+def test_rows_are_counted_as_a_spreadsheet_does(read):
+    batch = read('fish,bloodline\nK01,"line A\nand B"\n\nK02,x\n')
+    assert [record.row for record in batch.records] == [2, 4]
+    assert batch.records[0].labels == {"bloodline": "line A\nand B"}
+
+
+def test_the_first_line_that_names_the_delimiter_is_no_row(read):
+    assert [record.row for record in read("sep=,\nfish\nK01\n").records] == [2]
+
+
+def test_a_declared_column_is_carried_along_and_a_label_trait_is_both(read):
+    batch = read("Pond No,fish,bloodline\n 7 ,K01,=1+1\n", labels=["pond_no"])
+    (record,) = batch.records
+    assert batch.label_columns == ("pond_no", "bloodline")
+    assert record.labels == {"pond_no": "7", "bloodline": "=1+1"}
+    assert record.readings == {"bloodline": "=1+1"}
+
+
+def test_a_trait_can_be_carried_along_as_it_was_written(read):
+    (record,) = read("fish,length\nK01,125 mm\n", labels=["length"]).records
+    assert record.labels == {"length": "125 mm"}
+    assert record.readings == {"length": Span(12.5, 12.5)}
+
+
+def test_a_declared_column_that_is_not_there_is_a_warning(read):
+    batch = read("fish,pond\nK01,3\n", labels=["pond", "spawning"])
+    (problem,) = batch.problems
+    assert (problem.code, problem.warning) == ("missing-label", True)
+    assert len(batch.records) == 1
+
+
+def test_a_row_with_a_problem_becomes_no_record(read):
+    batch = read("fish,kiwa\nK01,fair\nK02,fare\n")
+    assert [record.fish for record in batch.records] == ["K01"]
+    assert [problem.code for problem in batch.problems] == ["value-unknown-word"]
+
+
+def test_a_fish_may_be_called_by_a_number_sign(read):
+    assert [record.fish for record in read("fish,kiwa\n#12,\n#13,fair\n").records] == ["#12", "#13"]
+
+
+def test_the_same_name_in_two_unicode_forms_is_the_same_fish(read):
+    (problem,) = read("fish\nKo\u0308\nK\u00f6\n").problems
+    assert problem.code == "doubled-fish"
+
+
+def test_lines_of_json_are_read_with_their_line_numbers(read):
+    text = """{"fish": "K01", "length (mm)": 125, "hi_on_fins": ["tail"]}
+
+    {"fish": 7, "Hi cover": "40 % to 50 %", "kuchibeni": true, "weight": null, "shimi_count": NaN}
+    """
+    batch = read(text, "records.jsonl")
+    assert batch.problems == ()
+    one, other = batch.records
+    assert (one.fish, one.row, one.readings) == ("K01", 1, {"length": Span(12.5, 12.5), "hi_on_fins": PlaceSet(8, 8)})
+    assert (other.fish, other.row, other.readings) == ("7", 3, {"hi_cover": Span(40, 50), "kuchibeni": 2})
+
+
+def test_a_list_of_objects_is_read_as_json(read):
+    batch = read(json.dumps([{"fish": "K01", "length": "12.5 cm"}, {"fish": "K02", "length": None}]), "records.json")
+    assert lengths(batch) == TWO
+    assert [record.row for record in batch.records] == [1, 2]
+
+
+def test_a_decimal_of_json_is_exact(read):
+    (record,) = read('{"fish": "K01", "length (mm)": 3.0}', "r.ndjson").records
+    assert record.readings["length"] == Span(0.3, 0.3)
+
+
+def test_a_missing_file_is_answered_with_the_name_that_is_near(read, tmp_path, traits):
+    read("fish\n", "autumn.csv")
+    (problem,) = read_records(tmp_path / "autum.csv", traits).problems
+    assert (problem.code, "autumn.csv" in problem.mend) == ("no-such-file", True)
+
+
+def test_a_folder_is_told_as_one(tmp_path, traits):
+    (problem,) = read_records(tmp_path, traits).problems
+    assert (problem.code, "folder" in problem.cause) == ("unreadable-file", True)
+
+
+@pytest.mark.parametrize(
+    "content", [b"[" * 100_000, b'[{"fish": ' + b"9" * 100_000 + b"}]", b'[{"fish": 1e999999999}]']
+)
+def test_json_that_would_break_a_reader_is_only_a_problem(read, content):
+    assert isinstance(read(content, "records.json"), Batch)
+
+
+CONTENT = st.one_of(
+    st.binary(max_size=200),
+    st.text(max_size=100).map(lambda text: text.encode("utf-8", "surrogatepass")),
+    st.text('fish,;\t"\n\rlength()kiwa#= 1"{}[]:', max_size=100).map(
+        lambda text: b"fish,length,kiwa\n" + text.encode()
+    ),
+    st.text('"fish":,{}[]1.5\n\\u0d8tnul-', max_size=100).map(lambda text: b'{"fish": "A"}\n' + text.encode()),
+)
+
+
+@settings(deadline=None)
+@given(content=CONTENT, ending=st.sampled_from([*READERS, ".txt"]))
+def test_no_bytes_make_reading_raise(tmp_path_factory, traits, content, ending):
+    path = tmp_path_factory.getbasetemp() / f"drawn{ending}"
+    path.write_bytes(content)
+    for problem in read_records(path, traits).problems:
+        assert str(problem).isprintable()

@@ -1,0 +1,108 @@
+"""The documents are true: what they show is run, what there is is named."""
+
+import ast
+import re
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+
+import koirules
+from koirules.commands import main
+from koirules.testing import registry_with, sample_runs
+
+ROOT = Path(__file__).parents[2]
+DOCUMENTS = [ROOT / "README.md", ROOT / "DEVELOPERS.md", ROOT / "rulesets" / "README.md"]
+
+
+def blocks(kind):
+    found = []
+    for path in DOCUMENTS:
+        for match in re.finditer(rf"^```{kind}\n(.*?)^```", path.read_text(encoding="utf-8"), re.DOTALL | re.MULTILINE):
+            line = path.read_text(encoding="utf-8")[: match.start()].count("\n") + 1
+            found.append(pytest.param(match.group(1), id=f"{path.relative_to(ROOT)}:{line}"))
+    return found
+
+
+def whole(snippet):
+    """A snippet as a file: what it leaves out for brevity is put around it."""
+    if not re.search(r"^standard", snippet, re.MULTILINE):
+        snippet = f'standard "snippet" edition 1 variety kohaku\n{snippet}'
+    for name in dict.fromkeys(re.findall(r"no (?:better|worse) than (\w+)", snippet)):
+        if not re.search(rf"^grade {name}\b", snippet, re.MULTILINE):
+            snippet += f"\ngrade {name} if length at least 1 cm\n"
+    if "otherwise\n" not in snippet.replace("otherwise \n", "otherwise\n") or not re.search(
+        r"^grade \w+.* otherwise", snippet, re.MULTILINE
+    ):
+        snippet += "\ngrade last_of_all otherwise\n"
+    if re.search(r"^(points|bonus|penalty)", snippet, re.MULTILINE) and not re.search(r"^section", snippet, re.MULTILINE):
+        snippet = re.sub(r"^(points|bonus|penalty)", r"section part worth 100\n\1", snippet, count=1, flags=re.MULTILINE)
+        if not re.search(r"^points", snippet, re.MULTILINE):
+            snippet = snippet.replace("section part worth 100\n", "section part worth 100\npoints l by kiwa: blurred gives 0, anything else gives 1\n")
+    return snippet
+
+
+@pytest.mark.parametrize("snippet", blocks("koi"))
+def test_every_rule_snippet_reads_and_its_samples_hold(snippet, tmp_path):
+    path = tmp_path / "snippet.koi"
+    path.write_text(whole(snippet), encoding="utf-8")
+    assert not [run.failures for run in sample_runs(path) if run.failures]
+
+
+@pytest.mark.parametrize("snippet", blocks("python"))
+def test_every_python_snippet_parses(snippet):
+    ast.parse(snippet)
+
+
+def test_the_plugin_of_the_guide_works():
+    (guide,) = [p.values[0] for p in blocks("python") if "koirules_vocabularies" in p.values[0]]
+
+    class Module:
+        pass
+
+    scope: dict[str, object] = {}
+    exec(guide, scope)  # noqa: S102
+    registry = registry_with(type("Guide", (), {"koirules_vocabularies": staticmethod(scope["koirules_vocabularies"])}))
+    assert not registry.problems
+    standard = koirules.read_standard('standard "try" edition 1 variety hill_ogon\ngrade a otherwise', registry=registry)
+    assert "metal_shine" in standard.traits
+    assert "length" in standard.traits
+
+
+def test_every_command_is_in_the_readme():
+    readme = (ROOT / "README.md").read_text(encoding="utf-8")
+    listed = CliRunner().invoke(main, ["--help"]).output
+    commands = re.findall(r"^  (\w+)  ", listed.split("Commands:")[1], re.MULTILINE)
+    assert commands
+    for command in commands:
+        assert f"`koirules {command}" in readme, command
+        helped = CliRunner().invoke(main, [command, "--help"])
+        assert helped.exit_code == 0, helped.output
+        for option in set(re.findall(r"--[a-z-]+", helped.output)) - {"--help"}:
+            assert option in readme or option in {"--as-recorded", "--json", "--fish"}, f"{command} {option}"
+
+
+def test_every_public_name_is_documented_somewhere():
+    text = "\n".join(path.read_text(encoding="utf-8") for path in DOCUMENTS)
+    inner = {"Cell", "Place", "Problem", "KoirulesError", "Reason", "Result", "SectionResult", "State", "Standard"}
+    for name in koirules.__all__:
+        assert getattr(koirules, name).__doc__ or name == "hookimpl"
+        assert name in text or name in inner, name
+
+
+def test_every_problem_code_is_seen_in_a_test_or_a_case():
+    codes = set()
+    for path in (ROOT / "koirules" / "problems").glob("*.py"):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "Problem" and node.args:
+                first = node.args[0]
+                if isinstance(first, ast.Constant):
+                    codes.add(first.value)
+    assert len(codes) > 50
+    tests = "\n".join(
+        path.read_text(encoding="utf-8")
+        for path in (ROOT / "tests").rglob("*")
+        if path.suffix in {".py", ".koi", ".expected"} and path.name != Path(__file__).name
+    )
+    unseen = sorted(code for code in codes if code not in tests)
+    assert not unseen

@@ -1,0 +1,229 @@
+"""One value as a person, a spreadsheet, a JSON file or Python gives it."""
+
+import datetime
+import math
+from decimal import Decimal
+
+import pytest
+from hypothesis import example, given
+from hypothesis import strategies as st
+
+from koirules.vocabulary.cells import Misread, read_value
+from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo
+from koirules.vocabulary.readings import NO, NO_OR_YES, YES, PlaceSet, Span, write_reading
+from koirules.vocabulary.units import UNITS
+
+LENGTH = Number(UNITS["cm"], Decimal(0), Decimal(90))
+COVER = Number(UNITS["%"], Decimal(0), Decimal(100))
+AGE = Number(UNITS["months"], Decimal(0), Decimal(240))
+RATIO = Number(None, Decimal(-1), Decimal(1))
+SPECKS = Count(50)
+EDGE = Scale(("blurred", "fair", "sharp", "razor"))
+STEPS = Choice(("ippon", "nidan", "three_steps"))
+FINS = Places(("left_pectoral", "right_pectoral", "dorsal", "tail"))
+KINDS = [LENGTH, COVER, AGE, RATIO, SPECKS, EDGE, STEPS, FINS, YesNo(), Label()]
+
+
+def one(value):
+    return Span(value, value)
+
+
+@pytest.mark.parametrize(
+    ("kind", "raw", "reading"),
+    [
+        (LENGTH, "12.5", one(12.5)),
+        (LENGTH, "12.5cm", one(12.5)),
+        (LENGTH, " 125 mm ", one(12.5)),
+        (LENGTH, "12,5", one(12.5)),
+        (LENGTH, "0,125 m", one(12.5)),
+        (LENGTH, "１２．５\N{NO-BREAK SPACE}ｃｍ", one(12.5)),
+        (LENGTH, "12.5 Centimetres", one(12.5)),
+        (LENGTH, "1.25E+01", one(12.5)),
+        (LENGTH, 12.5, one(12.5)),
+        (LENGTH, 12, one(12.0)),
+        (LENGTH, Decimal("12.50"), one(12.5)),
+        (LENGTH, "-0", one(0.0)),
+        (LENGTH, "12 cm to 130 mm", Span(12.0, 13.0)),
+        (COVER, "40 % to 50 %", Span(40.0, 50.0)),
+        (COVER, "40 to 50 %", Span(40.0, 50.0)),
+        (COVER, "40 TO 50", Span(40.0, 50.0)),
+        (COVER, "45％", one(45.0)),
+        (RATIO, "\N{MINUS SIGN}0.5", one(-0.5)),
+        (SPECKS, 2.0, one(2.0)),
+        (SPECKS, "2.0", one(2.0)),
+        (SPECKS, "2 to 3", Span(2.0, 3.0)),
+        (EDGE, "fair", 0b0010),
+        (EDGE, "FAIR", 0b0010),
+        (EDGE, "fair or razor", 0b1010),
+        (EDGE, "fair to razor", 0b1110),
+        (EDGE, "blurred or sharp to razor", 0b1101),
+        (STEPS, "three steps", 0b100),
+        (STEPS, "Three-Steps or nidan", 0b110),
+        (YesNo(), "yes", YES),
+        (YesNo(), "No", NO),
+        (YesNo(), "TRUE", YES),
+        (YesNo(), False, NO),
+        (YesNo(), "yes or no", NO_OR_YES),
+        (FINS, "none", PlaceSet(0, 0)),
+        (FINS, "left pectoral tail", PlaceSet(0b1001, 0b1001)),
+        (FINS, "left_pectoral, tail", PlaceSet(0b1001, 0b1001)),
+        (FINS, "dorsal+tail;left-pectoral", PlaceSet(0b1101, 0b1101)),
+        (FINS, "tail or none", PlaceSet(0, 0b1000)),
+        (FINS, ["left pectoral", "tail"], PlaceSet(0b1001, 0b1001)),
+        (FINS, frozenset({"tail"}), PlaceSet(0b1000, 0b1000)),
+        (FINS, (), PlaceSet(0, 0)),
+        (Label(), "  line A ", "line A"),
+        (Label(), 7.0, "7"),
+        (Label(), 12.5, "12.5"),
+        (Label(), datetime.datetime(2026, 5, 12, 0, 0), "2026-05-12"),
+        *((kind, blank, None) for kind in KINDS for blank in (None, "", " \t\N{NO-BREAK SPACE}", math.nan)),
+    ],
+)
+def test_a_value_is_read_as_it_was_meant(kind, raw, reading):
+    assert read_value(kind, raw) == reading
+
+
+@pytest.mark.parametrize(
+    ("raw", "reading"),
+    [("125", 12.5), (125, 12.5), ("12.5 cm", 12.5), ("125 to 125", 12.5), ("0.125 m", 12.5)],
+)
+def test_a_number_without_a_unit_is_in_the_unit_of_its_column(raw, reading):
+    assert read_value(LENGTH, raw, UNITS["mm"]) == one(reading)
+
+
+def test_a_number_without_any_unit_is_in_the_unit_of_its_trait():
+    assert read_value(AGE, 12) == one(365.25)
+
+
+def test_a_conversion_is_exact_before_it_becomes_a_double():
+    # 0.1 cm + 0.2 cm style errors would give 0.30000000000000004.
+    assert read_value(LENGTH, "3 mm") == one(0.3)
+    assert read_value(LENGTH, 0.003, UNITS["m"]) == one(0.3)
+
+
+@pytest.mark.parametrize(
+    ("kind", "raw", "code", "words"),
+    [
+        (LENGTH, "1,250", "value-comma", ['"1.250"', '"1250"']),
+        (LENGTH, "1 250 mm", "value-grouped-digits", ['"1250 mm"']),
+        (LENGTH, "1.250,5 mm", "value-grouped-digits", ['"1250.5 mm"']),
+        (LENGTH, "140", "value-out-of-range", ["0 cm to 90 cm", '"140 mm"']),
+        (LENGTH, 1400, "value-out-of-range", ["0 cm to 90 cm"]),
+        (LENGTH, "5 in", "value-unknown-unit", ["mm, cm or m"]),
+        (LENGTH, "12 kg", "value-wrong-unit", ["kg", "length", "mm, cm or m"]),
+        (LENGTH, "50 to 40", "value-ends-swapped", ['"40 to 50"']),
+        (LENGTH, "40 cm to 50 cm to 60 cm", "value-not-a-number", ["0 cm to 90 cm"]),
+        (LENGTH, "40–50", "value-joined-by-sign", ['"40 to 50"']),
+        (LENGTH, "12 or 13", "value-either-number", ['"12 to 13"']),
+        (LENGTH, "~ 40", "value-roughly", ["lowest and the highest"]),
+        (LENGTH, "n/a", "value-mark-for-unknown", ["empty the cell"]),
+        (LENGTH, "long", "value-not-a-number", ["0 cm to 90 cm"]),
+        (LENGTH, "3-Apr", "value-date", ['"Text"']),
+        (LENGTH, datetime.date(2026, 4, 3), "value-date", ["2026-04-03", '"Text"']),
+        (LENGTH, math.inf, "value-infinite", ["infinite"]),
+        (LENGTH, "9" * 60, "value-too-many-digits", ["digits"]),
+        (LENGTH, "x" * 1001, "value-too-long", ["1,001"]),
+        (LENGTH, True, "value-truth", ["TRUE"]),
+        (LENGTH, [12], "value-list", ["list"]),
+        (LENGTH, object(), "value-of-no-kind", ["object"]),
+        (RATIO, "24 %", "value-unit-not-wanted", ['"0.24"']),
+        (RATIO, "0.24 cm", "value-unit-not-wanted", ['"0.24"']),
+        (SPECKS, 2.5, "value-not-whole", ["whole number"]),
+        (SPECKS, "3 specks", "value-unit-not-wanted", ['"3"']),
+        (SPECKS, 51, "value-out-of-range", ["0 to 50"]),
+        (SPECKS, "-", "value-mark-for-unknown", ['"0"']),
+        (EDGE, "shap", "value-unknown-word", ['"sharp"', "blurred, fair, sharp or razor"]),
+        (EDGE, 3, "value-number-for-word", ["blurred, fair, sharp or razor"]),
+        (EDGE, "razor to fair", "value-ends-swapped", ['"fair to razor"']),
+        (EDGE, "fair/sharp", "value-joined-by-sign", ['"fair or sharp"']),
+        (STEPS, "ippon to nidan", "value-no-order", ['"ippon or nidan"']),
+        (YesNo(), 1, "value-number-for-word", ['"yes" or "no"']),
+        (FINS, "none tail", "value-none-with-places", ['"none"']),
+        (FINS, "left pectral", "value-unknown-word", ['"left_pectoral"']),
+        (FINS, ["tail", 3], "value-number-for-word", ["dorsal"]),
+    ],
+)
+def test_a_value_that_cannot_be_read_says_what_to_write(kind, raw, code, words):
+    misread = read_value(kind, raw)
+    assert isinstance(misread, Misread)
+    assert misread.code == code
+    for word in words:
+        assert word in f"{misread.cause} {misread.mend}"
+
+
+@pytest.mark.parametrize(
+    ("kind", "mend"),
+    [(LENGTH, '"36 cm to 45 cm"'), (Count(1), '"0 to 1"'), (Count(4), '"1 to 2"'), (RATIO, '"-0.2 to 0"')],
+)
+def test_the_example_of_an_unsure_value_is_one_that_the_trait_can_have(kind, mend):
+    misread = read_value(kind, "about right")
+    assert mend in misread.mend
+    assert isinstance(read_value(kind, mend.strip('"')), Span)
+
+
+def test_a_number_of_thousands_of_digits_is_told_as_such():
+    # Python refuses to write such a number out as text.
+    assert read_value(LENGTH, 10**5000).code == "value-too-many-digits"
+
+
+def test_a_unit_of_the_column_on_a_plain_number_is_told():
+    assert read_value(RATIO, "0.5", UNITS["cm"]).code == "column-unit-not-wanted"
+
+
+UNITS_OR_NONE = st.none() | st.sampled_from(list(UNITS.values()))
+TEXTS = st.text() | st.text("0123456789.,-+eE%~/ tocrmkgn'\"", max_size=30)
+THINGS = st.one_of(
+    st.integers(),
+    st.floats(),
+    st.decimals(),
+    st.fractions(),
+    st.complex_numbers(),
+    st.booleans(),
+    st.binary(),
+    st.datetimes(),
+    st.dates(),
+    st.times(),
+    st.timedeltas(),
+    st.dictionaries(st.text(max_size=3), st.integers(), max_size=2),
+    st.lists(st.text() | st.integers() | st.none() | st.decimals(), max_size=4),
+    st.frozensets(st.sampled_from(FINS.places)),
+    st.builds(object),
+)
+
+
+@pytest.mark.parametrize("kind", KINDS)
+@given(raw=TEXTS | THINGS, unit=UNITS_OR_NONE)
+@example(raw="1E-99", unit=None)
+@example(raw=Decimal("1E+999999"), unit=UNITS["kg"])
+@example(raw=Decimal("sNaN"), unit=None)
+@example(raw=["none", "\ud800"], unit=None)
+def test_no_value_makes_reading_raise(kind, raw, unit):
+    read_value(kind, raw, unit)
+
+
+def decimals_in(kind):
+    return st.decimals(kind.low, kind.high, places=6)
+
+
+def spans(kind):
+    def held(value):
+        return float(value if kind.unit is None else kind.unit.to_held(value))
+
+    return st.tuples(decimals_in(kind), decimals_in(kind)).map(lambda ends: Span(held(min(ends)), held(max(ends))))
+
+
+READINGS = st.one_of(
+    *(st.tuples(st.just(kind), spans(kind)) for kind in (LENGTH, COVER, AGE, RATIO)),
+    st.tuples(st.just(SPECKS), st.tuples(st.integers(0, 50), st.integers(0, 50)).map(lambda ends: Span(*sorted(ends)))),
+    st.tuples(st.just(EDGE), st.integers(1, 15)),
+    st.tuples(st.just(STEPS), st.integers(1, 7)),
+    st.tuples(st.just(YesNo()), st.integers(1, 3)),
+    st.tuples(st.just(FINS), st.integers(0, 15).map(lambda bits: PlaceSet(bits, bits))),
+    st.tuples(st.just(Label()), st.text(min_size=1).map(str.strip).filter(bool)),
+)
+
+
+@given(READINGS)
+def test_what_is_written_is_read_again_as_the_same(pair):
+    kind, reading = pair
+    assert read_value(kind, write_reading(kind, reading)) == reading
