@@ -9,8 +9,8 @@ from attrs import frozen
 
 from koirules.formats.table import FISH, Heading, Table, Told, is_blank, letters_of, text_of
 from koirules.problems import Problem, recording
+from koirules.vocabulary.expected import units_of
 from koirules.vocabulary.kinds import Label, Number
-from koirules.vocabulary.misreads import units_of
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded, plain
 from koirules.vocabulary.quantities import unit_named

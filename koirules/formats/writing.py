@@ -25,7 +25,7 @@ def write_beside(path: Path, produce: Callable[[Path], None]) -> Problem | None:
         # A link is followed, so that the file it points to is replaced and not the link.
         target = Path(os.path.realpath(path))
         passing = _new_file_beside(target)
-    except OSError as error:
+    except (OSError, ValueError) as error:
         return unwritable(str(path), str(path.parent), _why(error))
     try:
         produce(passing)

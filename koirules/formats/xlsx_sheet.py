@@ -13,8 +13,8 @@ from koirules.formats.sheet_headings import heading_of
 from koirules.formats.table import FISH, letters_of
 from koirules.formats.workbook import Styles, close_workbook, open_workbook, styles_of, width_for, write_texts
 from koirules.formats.xlsx_records import SHEET
+from koirules.vocabulary.expected import range_of, stretch_of
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, describe_kind, words_of
-from koirules.vocabulary.misreads import range_of, stretch_of
 from koirules.vocabulary.traits import Better, Trait, Variety
 from koirules.vocabulary.units import Dimension
 

@@ -4,16 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from decimal import Decimal
-from functools import cache, partial
+from functools import cache
 from itertools import count
 
 from attrs import frozen
 
 from koirules.grading.evaluator import Trace
-from koirules.grading.parts_read import part_key
 from koirules.grading.results import Reason, State, Told
 from koirules.grading.telling import Teller
-from koirules.standard.parts import Extra, Grade, Limit, Points, Rules
+from koirules.standard.parts import Extra, Points, Rules
 from koirules.vocabulary.readings import Reading
 
 
@@ -38,14 +37,38 @@ _STATES: Mapping[tuple[bool, bool], State] = {
 
 @frozen
 class _Criterion:
-    """A `points`, `bonus` or `penalty` with its place in the trace; numerator and divisor make its share of the score."""
+    """A `points` with its place in the trace; numerator and divisor make its share of the score."""
 
-    part: Points | Extra
-    key: str
     about: Told
-    place: int
     numerator: int
     divisor: int
+
+
+@frozen
+class _FishTale:
+    """The words of one fish, from its trace and record."""
+
+    reasoner: Reasoner
+    trace: Trace
+    record: Mapping[str, Reading]
+
+    def words(self, about: Told, state: State | None) -> str:
+        """The sentence that a person reads."""
+        teller, trace, record, place = self.reasoner.teller, self.trace, self.record, about.place
+        match about.kind:
+            case "points":
+                return teller.criterion(self.reasoner.points[place], place, trace, record)
+            case "bonus" | "penalty":
+                return teller.criterion(self.reasoner.extras[place], place, trace, record)
+            case "grade":
+                return teller.grade(place, state or State.NO, trace, record)
+            case _:
+                limit = teller.rules.limits[place]
+                return teller.limit(limit, state or State.NO, teller.rules.grades[limit.grade], trace, record)
+
+    def read(self, about: Told) -> str:
+        """What was read, by names."""
+        return self.reasoner.teller.read(f"{about.kind} {about.name}", self.record, self.trace)
 
 
 @frozen
@@ -53,57 +76,48 @@ class Reasoner:
     """Makes the reasons of a standard's results, in the order of the rule file."""
 
     teller: Teller
+    points: tuple[Points, ...]
+    extras: tuple[Extra, ...]
     _criteria: tuple[_Criterion, ...]
-    _limits: tuple[tuple[Limit, Grade, str, Told], ...]
-    _grades: tuple[tuple[int, str, Told], ...]
+    _limits: tuple[Told, ...]
+    _grades: tuple[Told, ...]
 
     @classmethod
     def of(cls, rules: Rules, teller: Teller) -> Reasoner:
         """The reasoner of a standard: all that is the same for every fish is made here."""
-        limits = []
-        for limit in rules.limits:
-            grade = rules.grades[limit.grade]
-            about = Told(limit.head, limit.name, teller.title(limit), "", grade.name, limit.place.line)
-            limits.append((limit, grade, part_key(limit), about))
-        grades = [
-            (i, part_key(grade), Told("grade", grade.name, teller.title(grade), "", grade.name, grade.place.line))
-            for i, grade in enumerate(rules.grades)
+        limits = [
+            Told(one.head, one.name, teller.title(one), "", rules.grades[one.grade].name, one.place.line, place=i)
+            for i, one in enumerate(rules.limits)
         ]
-        return cls(teller, tuple(_criteria(rules, teller)), tuple(limits), tuple(grades))
+        grades = [
+            Told("grade", one.name, teller.title(one), "", one.name, one.place.line, place=i)
+            for i, one in enumerate(rules.grades)
+        ]
+        points = [part for section in rules.sections for part in section.points]
+        extras = [part for section in rules.sections for part in section.extras]
+        criteria = tuple(_criteria(rules, teller))
+        return cls(teller, tuple(points), tuple(extras), criteria, tuple(limits), tuple(grades))
 
     def reasons(self, trace: Trace, record: Mapping[str, Reading]) -> tuple[Reason, ...]:
         """Every reason of a trace: criteria by section, then faults and lifts, then grades, each group in file order."""
-        teller, read = self.teller, self.teller.read
-        found = [self._criterion(one, trace, record) for one in self._criteria]
-        for (limit, grade, key, about), (holds, _, excepted, _, *bites) in zip(self._limits, trace.limits, strict=True):
-            state = State.HELD_BACK if holds and excepted else _STATES[bites[0], bites[1]]
-            words = partial(teller.limit, limit, state, grade, trace, record)
-            found.append(Reason(about, state, None, None, None, None, words, partial(read, key, record, trace)))
-        for (place, key, about), holding in zip(self._grades, trace.grades, strict=True):
-            words = partial(teller.grade, place, _STATES[holding], trace, record)
-            read_words = partial(read, key, record, trace)
-            found.append(Reason(about, _STATES[holding], None, None, None, None, words, read_words))
+        tale = _FishTale(self, trace, record)
+        found: list[Reason] = []
+        for one in self._criteria:
+            about = one.about
+            if about.kind == "points":
+                _, _, low, high = trace.points[about.place]
+                least, most = share(one.numerator, one.divisor, low), share(one.numerator, one.divisor, high)
+                found.append(Reason(about, None, thousandths(low), thousandths(high), least, most, tale))
+            else:
+                state = trace.extras[about.place]
+                least, most = _extra_ends(self.extras[about.place], state)
+                found.append(Reason(about, _STATES[state], least, most, least, most, tale))
+        for about, (holds, _, excepted, _, surely, possibly) in zip(self._limits, trace.limits, strict=True):
+            bites = State.HELD_BACK if holds and excepted else _STATES[surely, possibly]
+            found.append(Reason(about, bites, None, None, None, None, tale))
+        for about, holding in zip(self._grades, trace.grades, strict=True):
+            found.append(Reason(about, _STATES[holding], None, None, None, None, tale))
         return tuple(found)
-
-    def _criterion(self, one: _Criterion, trace: Trace, record: Mapping[str, Reading]) -> Reason:
-        part = one.part
-        words = partial(self.teller.criterion, part, one.place, trace, record)
-        read = partial(self.teller.read, one.key, record, trace)
-        if isinstance(part, Points):
-            _, _, low, high = trace.points[one.place]
-            return Reason(
-                one.about,
-                None,
-                thousandths(low),
-                thousandths(high),
-                share(one.numerator, one.divisor, low),
-                share(one.numerator, one.divisor, high),
-                words,
-                read,
-            )
-        state = trace.extras[one.place]
-        least, most = _extra_ends(part, state)
-        return Reason(one.about, _STATES[state], least, most, least, most, words, read)
 
 
 def _criteria(rules: Rules, teller: Teller) -> list[_Criterion]:
@@ -112,16 +126,17 @@ def _criteria(rules: Rules, teller: Teller) -> list[_Criterion]:
     for section in rules.sections:
         inside: list[_Criterion] = []
         for part in section.points:
-            numerator, most = section.worth * part.weight, part.shape.most
-            top = share(numerator, section.divisor, most)
-            about = Told(
-                "points", part.name, teller.title(part), section.name, "", part.place.line, thousandths(most), top
-            )
-            inside.append(_Criterion(part, part_key(part), about, next(points), numerator, section.divisor))
+            numerator, gives = section.worth * part.weight, part.shape.most
+            top = share(numerator, section.divisor, gives)
+            line, most = part.place.line, thousandths(gives)
+            about = Told("points", part.name, teller.title(part), section.name, "", line, most, top, next(points))
+            inside.append(_Criterion(about, numerator, section.divisor))
         for extra in section.extras:
             added = hundredths(max(0, extra.sign * extra.amount))
-            about = Told(extra.head, extra.name, teller.title(extra), section.name, "", extra.place.line, added, added)
-            inside.append(_Criterion(extra, part_key(extra), about, next(extras), 0, 1))
+            line = extra.place.line
+            title = teller.title(extra)
+            about = Told(extra.head, extra.name, title, section.name, "", line, added, added, next(extras))
+            inside.append(_Criterion(about, 0, 1))
         found.extend(sorted(inside, key=lambda one: one.about.line))
     return found
 

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from decimal import Decimal
 from enum import Enum
 from functools import cached_property
+from typing import Protocol
 
 from attrs import define, field, frozen, setters
 
@@ -38,7 +39,7 @@ class Told:
     name where it has none). section: of a criterion, else "". outcome: the grade that a fault, lift or grade names, else "".
     line: where it stands in the rule file. points_most: what the curve or table gives at most, or what a bonus adds (0 for a
     penalty); score_most: the same as a share of the score, rounded half up to a hundredth. Both None for faults, lifts and
-    grades.
+    grades. place: its position among the parts of its kind.
     """
 
     kind: str
@@ -49,6 +50,17 @@ class Told:
     line: int
     points_most: Decimal | None = None
     score_most: Decimal | None = None
+    place: int = 0
+
+
+class Tale(Protocol):
+    """Tells the reasons of one fish in words, when they are asked for."""
+
+    def words(self, about: Told, state: State | None) -> str:
+        """The sentence that a person reads."""
+
+    def read(self, about: Told) -> str:
+        """What was read, by names."""
 
 
 # Frozen by its setters: as many reasons as rules are made for each fish, and `frozen` would make each three times slower.
@@ -67,8 +79,7 @@ class Reason:
     points_high: Decimal | None
     score_low: Decimal | None
     score_high: Decimal | None
-    _words: Callable[[], str]
-    _read: Callable[[], str]
+    _tale: Tale
 
     @property
     def kind(self) -> str:
@@ -113,12 +124,12 @@ class Reason:
     @property
     def words(self) -> str:
         """The sentence that a person reads."""
-        return self._words()
+        return self._tale.words(self.about, self.state)
 
     @property
     def read(self) -> str:
         """What was read: `girth_ratio 0.24, spine straight`."""
-        return self._read()
+        return self._tale.read(self.about)
 
     @property
     def left_on_table(self) -> Decimal:

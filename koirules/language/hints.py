@@ -45,6 +45,8 @@ _SWAPPED_SIGNS = {":", ",", "/", "="}  # signs in whose place a word may have be
 def explain(error: UnexpectedInput, text: str, head: str, builder: Builder) -> Problem:
     """The problem of a statement that the grammar refused."""
     spot = spot_of(error, text, builder)
+    if spot.accepts == {"STRING"} and spot.word_before(2).startswith('"') and len(spot.last) > 2:
+        spot = spot.step_back()  # behind a title any word is read as the code of a language, a misspelt one too
     for rule in _RULES:
         problem = rule(spot, head)
         if problem is not None:

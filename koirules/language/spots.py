@@ -60,6 +60,11 @@ class Spot:
         """The words after the one at the error, a few."""
         return TOKEN.findall(self.text[self.at + len(self.word) : self.at + _LOOK_AHEAD])
 
+    def step_back(self) -> Spot:
+        """The spot of the word just before this one."""
+        at = max(0, self.text.rfind(self.last, 0, self.at))
+        return _spot_at(at, self.text, self.builder, self.parser, None)
+
     def span(self, start: int, end: int) -> Place:
         """The place of a stretch of the statement's text."""
         return place_of(self.text, start, end, self.builder)
@@ -94,10 +99,15 @@ def spot_of(error: UnexpectedInput, text: str, builder: Builder) -> Spot:
     at = error.pos_in_stream
     if at is None or (isinstance(error, UnexpectedToken) and error.token.type == "$END"):
         at = len(text)
+    failed: Any = getattr(error, "interactive_parser", None)
+    return _spot_at(at, text, builder, failed, failed)
+
+
+def _spot_at(at: int, text: str, builder: Builder, parser: Any, failed: Any) -> Spot:
     tokens = [found for found in TOKEN.finditer(text) if found.end() <= at]
     here = TOKEN.match(text, at)
-    failed = getattr(error, "interactive_parser", None)
-    parser = None if failed is None else _parser_before(failed, text[:at])
+    before = None if parser is None else _parser_before(parser, text[:at])
+    accepts = frozenset() if before is None else frozenset(before.accepts())  # type: ignore[no-untyped-call]
     word = here.group() if here else ""
     place = place_of(text, at, at + len(word), builder)
     return Spot(
@@ -107,9 +117,9 @@ def spot_of(error: UnexpectedInput, text: str, builder: Builder) -> Spot:
         before=tuple(found.group() for found in tokens[-4:]),
         place=place,
         before_place=place_of(text, tokens[-1].start(), tokens[-1].end(), builder) if tokens else place,
-        accepts=frozenset(parser.accepts()) if parser is not None else frozenset(),
-        likely=frozenset(failed.accepts()) if failed is not None else frozenset(),
-        parser=parser,
+        accepts=accepts,
+        likely=accepts if failed is None else frozenset(failed.accepts()),
+        parser=before,
         builder=builder,
     )
 
@@ -135,6 +145,4 @@ def place_of(text: str, start: int, end: int, builder: Builder) -> Place:
     column = start - (text.rfind("\n", 0, start) + 1) + 1
     last = text.count("\n", 0, end)
     last_column = end - (text.rfind("\n", 0, end) + 1) + 1
-    if (line, column) == (last, last_column):
-        last_column += 1
     return Place(builder.file, line + 1 + builder.offset, column, last + 1 + builder.offset, last_column)

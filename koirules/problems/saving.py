@@ -19,7 +19,7 @@ def no_such_folder(file: str, folder: str) -> Problem:
     return Problem(
         "no-such-folder",
         Cell(file),
-        f"There is no folder {quoted(folder)}.",
+        f'There is no folder "{visible(folder)}".',
         "Make the folder first, or give another one.",
     )
 
@@ -29,7 +29,7 @@ def unwritable(file: str, folder: str, why: str) -> Problem:
     return Problem(
         "unwritable",
         Cell(file),
-        f"Nothing can be written into {quoted(folder)}: {visible(why)}.",
+        f'Nothing can be written into "{visible(folder)}": {visible(why)}.',
         "If the file is open in another program, close it there; otherwise give a folder that is yours to write to.",
     )
 

@@ -67,13 +67,15 @@ def _combined(typer: Typing, sign: str, left: Node, right: Node, written_right: 
     node = apply(operation, (left, right), kind, place)
     if sign != "/" and left.type.whole and right.type.whole and node.range[0] >= 0:
         node = apply(operation, (left, right), Numeric(None, whole=True), place)
-    return held_within(node)
+    low, high = right.range
+    # By a divisor that could be 0 the range is everything, but the quotient by one that is nearly 0 still leaves it.
+    return held_within(node, surely=sign == "/" and low <= 0 <= high)
 
 
-def held_within(node: Node) -> Node:
+def held_within(node: Node, *, surely: bool = False) -> Node:
     """The node, and where its range leaves the limit, the operation that makes such a value any number at all."""
     low, high = node.range
-    if low >= -ops.LIMIT and high <= ops.LIMIT:
+    if not surely and low >= -ops.LIMIT and high <= ops.LIMIT:
         return node
     return apply(ops.HELD_WITHIN, (node,), node.type, node.place)
 

@@ -2,12 +2,20 @@
 
 from __future__ import annotations
 
-from decimal import Decimal
-
 from attrs import frozen
 
 from koirules.problems.quoting import in_words, quoted
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest, words_of
+from koirules.vocabulary.expected import (
+    choose,
+    example_of,
+    measure_of,
+    noun_of,
+    range_of,
+    stretch_of,
+    units_of,
+    without_unit,
+)
+from koirules.vocabulary.kinds import Count, Kind, Number, Places, words_of
 
 _LEAVE_BLANK = "leave the cell blank if it was not recorded"
 
@@ -153,7 +161,7 @@ def wrong_dimension(was: str, symbol: str, kind: Number) -> Misread:
     """A unit that measures something else."""
     return Misread(
         "value-wrong-unit",
-        f"{quoted(was)} is in {symbol}, but this is a {_measure_of(kind)}.",
+        f"{quoted(was)} is in {symbol}, but this is a {measure_of(kind)}.",
         f"Write the number in {in_words(units_of(kind))}.",
     )
 
@@ -163,7 +171,7 @@ def unit_on_plain(was: str, better: str | None, kind: Number | Count) -> Misread
     mend = f'Write the number alone: "{better}".' if better else f"Write the number alone, from {range_of(kind)}."
     return Misread(
         "value-unit-not-wanted",
-        f"What stands behind the number in {quoted(was)} does not fit: {_without_unit(kind)}.",
+        f"What stands behind the number in {quoted(was)} does not fit: {without_unit(kind)}.",
         mend,
     )
 
@@ -172,7 +180,7 @@ def column_unit_on_plain(symbol: str, kind: Number | Count) -> Misread:
     """A column gives a unit to numbers that have none."""
     return Misread(
         "column-unit-not-wanted",
-        f"The column gives its numbers in {symbol}, but {_without_unit(kind)}.",
+        f"The column gives its numbers in {symbol}, but {without_unit(kind)}.",
         "Take the unit out of the column's header.",
     )
 
@@ -202,7 +210,7 @@ def unknown_word(word: str, was: str, kind: Kind, meant: str | None) -> Misread:
     """A step, choice or place that the trait lacks."""
     of = "" if word == was else f" in {quoted(was)}"
     guess = f'Did you mean "{meant}"? ' if meant else ""
-    return Misread("value-unknown-word", f"{quoted(word)}{of} is not {_noun_of(kind)}.", guess + choose(kind))
+    return Misread("value-unknown-word", f"{quoted(word)}{of} is not {noun_of(kind)}.", guess + choose(kind))
 
 
 def no_order(was: str, better: str) -> Misread:
@@ -233,79 +241,3 @@ def unknown_object(name: str, kind: Kind) -> Misread:
     """Something that no cell can hold."""
     what = "An object with keys" if name == "dict" else f"A value of the type {name}"
     return Misread("value-of-no-kind", f"{what} cannot be read here.", f"{example_of(kind)}.")
-
-
-def units_of(kind: Number) -> tuple[str, ...]:
-    """The symbols of all units that a number can be written in."""
-    from koirules.vocabulary.units import UNITS
-
-    return tuple(symbol for symbol, unit in UNITS.items() if unit.dimension is kind.dimension)
-
-
-def range_of(kind: Number | Count) -> str:
-    """The range of a number in its own unit: `0 cm to 90 cm`."""
-    match kind:
-        case Count(high):
-            return f"0 to {high}"
-        case Number(unit, low, high):
-            behind = f" {unit.symbol}" if unit else ""
-            return f"{shortest(low)}{behind} to {shortest(high)}{behind}"
-
-
-def stretch_of(kind: Number | Count) -> str:
-    """An unsure value that the trait could have: `36 cm to 45 cm`."""
-    if isinstance(kind, Count):
-        lowest = kind.high * 2 // 5
-        return f"{lowest} to {min(max(lowest + 1, kind.high // 2), kind.high)}"
-    width = kind.high - kind.low
-    places = 0 if width >= 10 else 2 if width >= Decimal("0.2") else 6
-    ends = (shortest(round(kind.low + width * part, places)) for part in (Decimal("0.4"), Decimal("0.5")))
-    behind = f" {kind.unit.symbol}" if kind.unit else ""
-    return f"{behind} to ".join(ends) + behind
-
-
-def example_of(kind: Kind) -> str:
-    """What to write, with an example that the trait could have."""
-    match kind:
-        case Number(unit, low, high):
-            middle = shortest(round((low + high) / 2, 0 if high - low >= 10 else 2))
-            behind = f" {unit.symbol}" if unit else ""
-            return f'Write a number from {range_of(kind)}, such as "{middle}{behind}"'
-        case Count():
-            return f"Write a whole number from {range_of(kind)}"
-        case Label():
-            return "Write a text"
-        case _:
-            return choose(kind).removesuffix(".")
-
-
-def choose(kind: Kind) -> str:
-    """The words to choose from, as a sentence."""
-    words = words_of(kind)
-    match kind:
-        case Places():
-            return f'Write "none", or any of {in_words(words, "and")}.'
-        case YesNo():
-            return 'Write "yes" or "no".'
-        case _:
-            return f"Write {in_words(words)}." if len(words) < 3 else f"Write one of {in_words(words)}."
-
-
-def _noun_of(kind: Kind) -> str:
-    match kind:
-        case Scale():
-            return "one of the steps"
-        case Choice():
-            return "one of the choices"
-        case Places():
-            return "a place that can be named here"
-        case _:
-            return "yes or no"
-
-
-def _without_unit(kind: Number | Count) -> str:
-    return "this is counted, without a unit" if isinstance(kind, Count) else "this is a plain number without a unit"
-
-
-def _measure_of(kind: Number) -> str:
-    return kind.dimension.word if kind.dimension else "plain number"

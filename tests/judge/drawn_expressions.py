@@ -13,6 +13,8 @@ from tests.judge.scope import LabelType, NumberType, PlacesType, Scope, StepsTyp
 TEXTS = ("line A", "line C", "blå", "a line # 2", "赤", "if a above b")
 AMOUNTS = ("1", "2", "3", "0.1", "0.2", "0.5", "10", "0.3", "100", "0.000001", "0.333333", "1000000")
 
+WORKINGS = ("+", "-", "*", "*", "/", "/", "either", "lesser", "greater", "negative", "count", "places")
+
 
 # ---- Numbers -----------------------------------------------------------------------------------------------------
 
@@ -21,7 +23,7 @@ def number(scope: Scope, dimension: str, depth: int) -> e.Expression:
     """A number or count of this dimension."""
     if depth == 0 or scope.chance(35):
         return plain_number(scope, dimension)
-    match scope.one_of(("+", "-", "*", "/", "either", "lesser", "greater", "negative", "count", "places")):
+    match scope.one_of(WORKINGS):
         case "+" | "-" as sign:
             return e.Arithmetic(sign, number(scope, dimension, depth - 1), number(scope, dimension, depth - 1))
         case "*":  # one side is a bare number
@@ -136,7 +138,7 @@ def simple_condition(scope: Scope, depth: int) -> e.Expression:
 
 def number_comparison(scope: Scope, depth: int) -> e.Expression | None:
     dimension = scope.one_of(scope.dimensions())
-    left = number(scope, dimension, depth)
+    left = number(scope, dimension, 0 if scope.chance(35) else depth)
     if scope.chance(15):
         return between_numbers(scope, left, dimension)
     if scope.chance(8):

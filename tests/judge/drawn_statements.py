@@ -43,7 +43,7 @@ EXTRAS = ("2", "1", "5", "0.5", "0.01", "2.25", "100", "0")
 
 # Ranges that traits have, by unit; all stay exact with six decimals in what they are held in.
 RANGES: dict[str, tuple[tuple[str, str], ...]] = {
-    "": (("0", "1"), ("0", "20"), ("-5", "5"), ("0.1", "0.35"), ("-1000000", "1000000"), ("0", "0.000004")),
+    "": (("0", "1"), ("-5", "5"), ("0", "20"), ("-1", "2"), ("0.1", "0.35"), ("-1000000", "1000000"), ("0", "0.000004")),
     "%": (("0", "100"), ("-10", "10"), ("0.5", "99.5")),
     "mm": (("0", "900"), ("-2.5", "2.5")),
     "cm": (("0", "90"), ("1", "2")),
@@ -107,7 +107,7 @@ def drawn_kind(scope: Scope) -> m.Kind:
         return scope.one_of(earlier)  # two traits of the same steps can be compared
     match scope.one_of(("number", "number", "number", "count", "scale", "choice", "yes or no", "places", "label")):
         case "number":
-            unit = scope.one_of(tuple(RANGES))
+            unit = "" if scope.chance(30) else scope.one_of(tuple(RANGES))
             low, high = scope.one_of(RANGES[unit])
             return m.NumberKind(unit, Decimal(low), Decimal(high))
         case "count":

@@ -1,0 +1,255 @@
+"""Results as files: what stands in each column, and that no text in them ever acts."""
+
+import csv
+import json
+import re
+from decimal import Decimal
+
+import openpyxl
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from koirules.formats.results import About, check_result_path, write_results
+from koirules.formats.safe_text import for_csv
+from koirules.grading.results import Reason, Result, SectionResult, State, Told
+
+ABOUT = About(
+    title="Lantern Bay house standard",
+    edition="2026-1",
+    variety="kohaku",
+    file="lantern_bay.koi",
+    settings={"grown_length": "70 cm"},
+    stage="tosai",
+    cautions=("Handle each fish briefly.",),
+)
+HEADINGS = [
+    "fish",
+    "grade",
+    "possible",
+    "score",
+    "score_low",
+    "score_high",
+    "body_low",
+    "body_high",
+    "pattern_low",
+    "pattern_high",
+    "faults",
+    "lifts",
+    "hangs_on",
+    "why",
+]
+
+
+def section(name, low, high):
+    return SectionResult(name, name, Decimal(50), Decimal(low), Decimal(high))
+
+
+class Tale:
+    def __init__(self, words):
+        self._words = words
+
+    def words(self, about, state):
+        return self._words
+
+    def read(self, about):
+        return "spine bent"
+
+
+def reason(words="a bent spine"):
+    about = Told("fault", "bent_spine", "bent spine", "", "cull", 17)
+    return Reason(about, State.YES, None, None, None, None, Tale(words))
+
+
+def result(fish="K01", **changes):
+    reasons = (reason(changes.pop("words", "a bent spine")),)
+    parts = {
+        "possible": ("hold",),
+        "score_low": Decimal("71.50"),
+        "score_high": Decimal("71.50"),
+        "sections": {"body": section("body", "30.00", "30.00"), "pattern": section("pattern", "41.50", "41.50")},
+        "faults": ("bent_spine", "shimi"),
+        "lifts": ("quality",),
+        "labels": {"pond": "3"},
+        "tell": lambda: reasons,
+        "choose": lambda all_of_them: all_of_them,
+    }
+    return Result(fish, **(parts | changes))
+
+
+SETTLED = result()
+OPEN = result(
+    "K02",
+    possible=("keep", "hold"),
+    score_high=Decimal("80.00"),
+    faults=(),
+    lifts=(),
+    labels={},
+)
+
+
+def read_csv(path):
+    with path.open(encoding="utf-8", newline="") as file:
+        return list(csv.reader(file))
+
+
+def test_a_csv_file_has_one_row_a_fish_and_blanks_for_what_is_not_settled(tmp_path):
+    path = tmp_path / "results.csv"
+    assert write_results(path, [SETTLED, OPEN], ABOUT) is None
+    headings, settled, still_open = read_csv(path)
+    assert headings == [*HEADINGS, "pond"]
+    assert settled == [
+        *("K01", "hold", "hold", "71.50", "71.50", "71.50", "30.00", "30.00", "41.50", "41.50"),
+        *("bent_spine;shimi", "quality", "", "a bent spine", "3"),
+    ]
+    assert still_open == [
+        *("K02", "", "keep|hold", "", "71.50", "80.00", "30.00", "30.00", "41.50", "41.50"),
+        *("", "", "", "a bent spine", ""),
+    ]
+
+
+def test_a_label_called_like_a_column_of_ours_says_that_it_is_a_label(tmp_path):
+    path = tmp_path / "results.csv"
+    write_results(path, [result(labels={"grade": "A"})], ABOUT)
+    assert read_csv(path)[0] == [*HEADINGS, "grade (label)"]
+
+
+def test_a_json_file_holds_the_same_with_numbers_lists_and_reasons(tmp_path):
+    path = tmp_path / "results.json"
+    assert write_results(path, [SETTLED, OPEN], ABOUT) is None
+    whole = json.loads(path.read_text(encoding="utf-8"))
+    assert whole["standard"] == {
+        "title": "Lantern Bay house standard",
+        "edition": "2026-1",
+        "variety": "kohaku",
+        "file": "lantern_bay.koi",
+    }
+    assert whole["stage"] == "tosai"
+    assert whole["settings"] == {"grown_length": "70 cm"}
+    assert whole["cautions"] == ["Handle each fish briefly."]
+    settled, still_open = whole["results"]
+    assert list(settled) == [*HEADINGS, "labels", "reasons"]
+    assert settled["score"] == settled["score_low"] == 71.5
+    assert (settled["possible"], settled["faults"], settled["lifts"]) == (
+        ["hold"],
+        ["bent_spine", "shimi"],
+        ["quality"],
+    )
+    assert settled["labels"] == {"pond": "3"}
+    (told,) = settled["reasons"]
+    assert (told["kind"], told["name"], told["state"], told["outcome"]) == ("fault", "bent_spine", "yes", "cull")
+    assert (told["words"], told["read"], told["line"], told["points_low"]) == ("a bent spine", "spine bent", 17, None)
+    assert (still_open["grade"], still_open["score"], still_open["score_high"]) == (None, None, 80.0)
+    assert (still_open["possible"], still_open["hangs_on"]) == (["keep", "hold"], [])
+
+
+def test_a_workbook_has_the_columns_of_the_csv_file(tmp_path):
+    csv_path, path = tmp_path / "results.csv", tmp_path / "results.xlsx"
+    for one in (csv_path, path):
+        assert write_results(one, [SETTLED, OPEN], ABOUT) is None
+    # Read back with openpyxl, which shares no code with the library that writes the file.
+    book = openpyxl.load_workbook(path)
+    sheet = book["results"]
+    shown = [["" if cell is None else cell for cell in row] for row in sheet.iter_rows(values_only=True)]
+    expected = [
+        [float(cell) if re.fullmatch(r"\d+\.\d\d", cell) else cell for cell in row] for row in read_csv(csv_path)
+    ]
+    assert shown == expected
+    assert sheet.freeze_panes == "B2"
+    assert sheet.auto_filter.ref == "A1:O3"
+    assert sheet["D2"].number_format == "0.00"
+    assert sheet["A1"].font.bold
+    assert sheet.column_dimensions["N"].width > sheet.column_dimensions["A"].width - 1
+
+
+def test_a_workbook_says_which_standard_it_comes_from(tmp_path):
+    path = tmp_path / "results.xlsx"
+    write_results(path, [SETTLED], ABOUT)
+    lines = dict(openpyxl.load_workbook(path)["standard"].iter_rows(values_only=True))
+    assert lines == {
+        "title": "Lantern Bay house standard",
+        "edition": "2026-1",
+        "variety": "kohaku",
+        "stage": "tosai",
+        "file": "lantern_bay.koi",
+        "setting grown_length": "70 cm",
+        "caution": "Handle each fish briefly.",
+    }
+
+
+@pytest.mark.parametrize("ending", [".csv", ".xlsx", ".json"])
+def test_a_batch_without_fish_can_be_written(tmp_path, ending):
+    assert write_results(tmp_path / f"results{ending}", [], ABOUT) is None
+
+
+ACTING = [
+    "=1+1",
+    "+1",
+    "-1",
+    "@SUM(A1)",
+    "\t=1",
+    "\r=1",
+    "\n=1",
+    "＝1+1",
+    '=HYPERLINK("http://x","y")',
+    "x;=1+1",
+    'x;"=1+1"',
+    "\x1b[2J=1",
+]
+
+
+@pytest.mark.parametrize("text", ACTING)
+def test_no_text_becomes_a_formula_or_steers_a_terminal_in_csv(tmp_path, text):
+    path = tmp_path / "results.csv"
+    write_results(path, [result(text, words=text, labels={text: text})], ABOUT)
+    # A program that parts cells at semicolons or tabs must find no formula either.
+    for delimiter in ",;\t":
+        with path.open(encoding="utf-8", newline="") as file:
+            for row in csv.reader(file, delimiter=delimiter):
+                for cell in row:
+                    assert not cell.lstrip(' "').startswith(("=", "+", "-", "@", "＝"))
+    assert "\x1b" not in path.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("text", ACTING)
+def test_no_text_becomes_a_formula_or_link_in_a_workbook(tmp_path, text):
+    path = tmp_path / "results.xlsx"
+    write_results(path, [result(text, words=text, labels={text: text})], About(text, text, text, text, {text: text}))
+    # Read back with openpyxl: "f" would be a formula, "s" and "inlineStr" are texts.
+    book = openpyxl.load_workbook(path)
+    kinds = {cell.data_type for sheet in book for row in sheet.iter_rows() for cell in row if cell.value is not None}
+    assert kinds <= {"s", "inlineStr", "n"}
+    texts = [cell.value for row in book["results"].iter_rows() for cell in row if isinstance(cell.value, str)]
+    assert not any("\x1b" in cell for cell in texts)
+    assert all(cell.hyperlink is None for sheet in book for row in sheet.iter_rows() for cell in row)
+
+
+def test_json_keeps_every_text_as_it_was_and_escapes_what_could_act(tmp_path):
+    path = tmp_path / "results.json"
+    text = "=1\x1b[2J\x9b\x7f\ud800松"
+    write_results(path, [result(text)], ABOUT)
+    content = path.read_text(encoding="utf-8")
+    assert json.loads(content)["results"][0]["fish"] == text
+    assert all(letter.isprintable() or letter == "\n" for letter in content)
+    assert "松" in content
+
+
+@given(st.text())
+def test_no_text_in_csv_begins_like_a_formula(text):
+    assert not for_csv(text).startswith(("=", "+", "-", "@", "\t", "\r", "\n"))
+
+
+def test_a_text_longer_than_a_cell_is_cut_and_says_so(tmp_path):
+    path = tmp_path / "results.xlsx"
+    write_results(path, [result(words="x" * 40_000)], ABOUT)
+    why = openpyxl.load_workbook(path)["results"]["N2"].value
+    assert (len(why), why[-1]) == (32_767, "…")
+
+
+@pytest.mark.parametrize("name", ["results.pdf", "results", "results.xls"])
+def test_another_ending_is_answered_with_those_that_can_be_written(tmp_path, name):
+    problem = write_results(tmp_path / name, [SETTLED], ABOUT)
+    assert problem == check_result_path(tmp_path / name)
+    assert problem.code == "unknown-ending"
+    assert ".csv, .xlsx or .json" in problem.mend
+    assert list(tmp_path.iterdir()) == []
