@@ -26,7 +26,8 @@ from koirules.problems import Problem, StandardError
 @click.command("check")
 @click.argument("rules", nargs=-1, required=True)
 @click.option("--reach", is_flag=True, help="List what no sample reaches: faults, steps, pieces of curves, grades.")
-def command(rules: tuple[str, ...], reach: bool) -> None:
+@click.option("--changes", is_flag=True, help="List small changes to the rules that no sample would notice.")
+def command(rules: tuple[str, ...], reach: bool, changes: bool) -> None:
     """Check RULES: every problem of every file is shown with its place and what to try, then the samples are run."""
     from datetime import date
 
@@ -49,6 +50,8 @@ def command(rules: tuple[str, ...], reach: bool) -> None:
         click.echo(f"{shown(name)}: {_told(standard, runs, failed)}.")
         if reach:
             _show_reach(standard)
+        if changes:
+            _show_changes(standard)
         status = max(status, DOES_NOT_HOLD if failed else HOLDS)
     sys.exit(status)
 
@@ -91,6 +94,17 @@ def _show_reach(standard: Standard) -> None:
         click.echo("  The samples reach everything.")
     for words in missing:
         click.echo(f"  no sample reaches: {shown(words)}")
+
+
+def _show_changes(standard: Standard) -> None:
+    from koirules.analysis.small_changes import changes, unnoticed
+
+    total = sum(1 for _ in changes(standard.rules))
+    with click.progressbar(length=total, label="  Trying small changes", file=sys.stderr) as bar:
+        found = unnoticed(standard.grader, lambda _: bar.update(1))
+    click.echo(f"  {total - len(found)} of {counted(total, 'small change')} would be noticed by a sample.")
+    for words in found:
+        click.echo(f"  no sample notices: {shown(words)}")
 
 
 def _text(name: str, plugins: Registry) -> dict[str, str]:

@@ -26,20 +26,18 @@ def command(variety: str, as_json: bool) -> None:
     from rich.box import SIMPLE_HEAD
     from rich.console import Console
     from rich.table import Table
+    from rich.text import Text
 
     console = Console(highlight=False, width=None if sys.stdout.isatty() else 140)
-    table = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False, title=f"{found.title}: {len(found.traits)} traits")
+    table = Table(
+        box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False, title=Text(f"{found.title}: {len(found.traits)} traits")
+    )
     for heading in ("trait", "kind", "better", "with growth"):
         table.add_column(heading, overflow="fold")
     table.add_column("what it is", overflow="fold", ratio=1)
     for trait in found.traits.values():
-        table.add_row(
-            trait.name,
-            describe_kind(trait.kind),
-            trait.better.value,
-            trait.growth.value,
-            f"{trait.title}. {trait.describe}",
-        )
+        told = (trait.name, describe_kind(trait.kind), trait.better.value, trait.growth.value)
+        table.add_row(*(Text(cell) for cell in (*told, f"{trait.title}. {trait.describe}")))
     console.print(table)
 
 

@@ -79,7 +79,7 @@ def _tell_sections(standard: Standard, result: Result) -> None:
             box=SIMPLE_HEAD,
             padding=(0, 1),
             pad_edge=False,
-            title=f"{shown(section.title.within(standard.language))}: {got} of {shortest(points.worth)}",
+            title=Text(f"{shown(section.title.within(standard.language))}: {got} of {shortest(points.worth)}"),
             title_justify="left",
             title_style="bold",
         )
