@@ -20,6 +20,7 @@ from koirules.standard.operations import NUMBER_ABOVE, NUMBER_AT_LEAST, STEP_ABO
 from koirules.standard.parts import Extra, Limit, Points, Rules, Section
 from koirules.standard.tree import Apply, Constant, Node
 from koirules.standard.types import Numeric, Steps
+from koirules.standard.wording import number_words
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.readings import Span
 
@@ -136,7 +137,8 @@ def _of_condition(root: Node) -> Iterator[tuple[str, Node]]:
         return
     flipped = _FLIPPED.get(root.operation.name)
     if flipped is not None:
-        yield f"with {_words(flipped)} for {_words(root.operation)} {_at(root.place)}", evolve(root, operation=flipped)
+        words = f"with “{_written(flipped, root)}” for “{_written(root.operation, root)}” {_at(root.place)}"
+        yield words, evolve(root, operation=flipped)
     for i, operand in enumerate(root.operands):
         moved = _moved(operand) if isinstance(operand, Constant) else _of_condition(operand)
         for words, node in moved:
@@ -151,10 +153,8 @@ def _moved(constant: Constant) -> Iterator[tuple[str, Node]]:
             step = Decimal(1).scaleb(min(0, int(exact.normalize().as_tuple().exponent)))
             for other in (exact - step, exact + step):
                 span = Span(float(other), float(other))
-                yield (
-                    f"with {shortest(other)} for {shortest(exact)} {_at(constant.place)}",
-                    evolve(constant, range=span),
-                )
+                told = [number_words(float(value), constant.type) for value in (other, exact)]
+                yield f"with {told[0]} for {told[1]} {_at(constant.place)}", evolve(constant, range=span)
         case Steps(words) if constant.range.bit_count() == 1:
             here = constant.range.bit_length() - 1
             for place in (here - 1, here + 1):
@@ -165,8 +165,11 @@ def _moved(constant: Constant) -> Iterator[tuple[str, Node]]:
             return
 
 
-def _words(operation: Operation) -> str:
-    return f"“{operation.words}”"
+def _written(operation: Operation, node: Apply) -> str:
+    """The words of a comparison as the file has them: `at most` is `at least` with its sides turned round."""
+    left, right = (operand.place for operand in node.operands)
+    turned = (left.line, left.column) > (right.line, right.column)
+    return {"at least": "at most", "above": "below"}[operation.words] if turned else operation.words
 
 
 def _at(place: Place) -> str:
