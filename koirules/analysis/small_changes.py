@@ -153,8 +153,8 @@ def _moved(constant: Constant) -> Iterator[tuple[str, Node]]:
             step = Decimal(1).scaleb(min(0, int(exact.normalize().as_tuple().exponent)))
             for other in (exact - step, exact + step):
                 span = Span(float(other), float(other))
-                told = [number_words(float(value), constant.type) for value in (other, exact)]
-                yield f"with {told[0]} for {told[1]} {_at(constant.place)}", evolve(constant, range=span)
+                new, old = (number_words(float(value), constant.type) for value in (other, exact))
+                yield f"with {new} for {old} {_at(constant.place)}", evolve(constant, range=span)
         case Steps(words) if constant.range.bit_count() == 1:
             here = constant.range.bit_length() - 1
             for place in (here - 1, here + 1):

@@ -56,7 +56,7 @@ def main_reasons(reasons: Sequence[Reason], standing: Standing) -> tuple[Reason,
     if not found:
         found.extend(reason for reason in reasons if reason.kind == "grade" and reason.state is State.YES)
         return tuple(found[:1])
-    return tuple(dict.fromkeys(found))[:MOST_REASONS]
+    return tuple({id(reason): reason for reason in found}.values())[:MOST_REASONS]
 
 
 def _deciding(reasons: Sequence[Reason], standing: Standing) -> list[Reason]:

@@ -81,6 +81,7 @@ class Reasoner:
     _criteria: tuple[_Criterion, ...]
     _limits: tuple[Told, ...]
     _grades: tuple[Told, ...]
+    _order: tuple[int, ...]
 
     @classmethod
     def of(cls, rules: Rules, teller: Teller) -> Reasoner:
@@ -96,10 +97,12 @@ class Reasoner:
         points = [part for section in rules.sections for part in section.points]
         extras = [part for section in rules.sections for part in section.extras]
         criteria = tuple(_criteria(rules, teller))
-        return cls(teller, tuple(points), tuple(extras), criteria, tuple(limits), tuple(grades))
+        told = [*(one.about for one in criteria), *limits, *grades]
+        order = sorted(range(len(told)), key=lambda i: told[i].line)
+        return cls(teller, tuple(points), tuple(extras), criteria, tuple(limits), tuple(grades), tuple(order))
 
     def reasons(self, trace: Trace, record: Mapping[str, Reading]) -> tuple[Reason, ...]:
-        """Every reason of a trace: criteria by section, then faults and lifts, then grades, each group in file order."""
+        """Every reason of a trace, in the order of the rule file."""
         tale = _FishTale(self, trace, record)
         found: list[Reason] = []
         for one in self._criteria:
@@ -117,27 +120,25 @@ class Reasoner:
             found.append(Reason(about, bites, None, None, None, None, tale))
         for about, holding in zip(self._grades, trace.grades, strict=True):
             found.append(Reason(about, _STATES[holding], None, None, None, None, tale))
-        return tuple(found)
+        return tuple(found[i] for i in self._order)
 
 
 def _criteria(rules: Rules, teller: Teller) -> list[_Criterion]:
     found: list[_Criterion] = []
     points, extras = count(), count()
     for section in rules.sections:
-        inside: list[_Criterion] = []
         for part in section.points:
             numerator, gives = section.worth * part.weight, part.shape.most
             top = share(numerator, section.divisor, gives)
             line, most = part.place.line, thousandths(gives)
             about = Told("points", part.name, teller.title(part), section.name, "", line, most, top, next(points))
-            inside.append(_Criterion(about, numerator, section.divisor))
+            found.append(_Criterion(about, numerator, section.divisor))
         for extra in section.extras:
             added = hundredths(max(0, extra.sign * extra.amount))
             line = extra.place.line
             title = teller.title(extra)
             about = Told(extra.head, extra.name, title, section.name, "", line, added, added, next(extras))
-            inside.append(_Criterion(about, 0, 1))
-        found.extend(sorted(inside, key=lambda one: one.about.line))
+            found.append(_Criterion(about, 0, 1))
     return found
 
 

@@ -6,9 +6,9 @@ from collections.abc import Callable, Mapping
 from decimal import Decimal
 from enum import Enum
 from functools import cached_property
-from typing import Protocol
+from typing import NamedTuple, Protocol
 
-from attrs import define, field, frozen, setters
+from attrs import define, field, frozen
 
 
 class State(Enum):
@@ -63,14 +63,14 @@ class Tale(Protocol):
         """What was read, by names."""
 
 
-# Frozen by its setters: as many reasons as rules are made for each fish, and `frozen` would make each three times slower.
-@define(on_setattr=setters.frozen, eq=False)
-class Reason:
+# A tuple, since as many reasons as rules are made for each fish: a frozen class would take three times as long.
+class Reason(NamedTuple):
     """Why: one criterion, fault, lift or grade, with what was read and what it gave.
 
     about: the part of the standard. state: of the condition; None for `points`. points_low, points_high: what the curve or
     table gave, least and most (for a bonus or penalty: what it added or took; None for faults, lifts and grades).
     score_low, score_high: the same as a share of the score, rounded half up to a hundredth (a penalty's are below 0).
+    tale: tells `words` and `read` when they are asked for.
     """
 
     about: Told
@@ -79,7 +79,7 @@ class Reason:
     points_high: Decimal | None
     score_low: Decimal | None
     score_high: Decimal | None
-    _tale: Tale
+    tale: Tale
 
     @property
     def kind(self) -> str:
@@ -124,12 +124,12 @@ class Reason:
     @property
     def words(self) -> str:
         """The sentence that a person reads."""
-        return self._tale.words(self.about, self.state)
+        return self.tale.words(self.about, self.state)
 
     @property
     def read(self) -> str:
         """What was read: `girth_ratio 0.24, spine straight`."""
-        return self._tale.read(self.about)
+        return self.tale.read(self.about)
 
     @property
     def left_on_table(self) -> Decimal:

@@ -274,16 +274,6 @@ def mixed_scripts(place: Place, word: str, scripts: Sequence[str]) -> Problem:
     )
 
 
-def rounds_out_of_order(place: Place, part: str, before: str) -> Problem:
-    """A part of a round stands in the wrong place."""
-    return Problem(
-        "round-order",
-        place,
-        f"`{part}` stands after `{before}`, or for the second time, in this round.",
-        "A round says in this order: from, keep, pick, no more than, send to, rescues, ties, say.",
-    )
-
-
 def _expect(expected: Sequence[str]) -> str:
     if not expected:
         return "Nothing more can follow here."

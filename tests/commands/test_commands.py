@@ -195,8 +195,19 @@ def test_traits_lists_names_ranges_and_descriptions(farm):
     assert run("traits", "kohakku").exit_code == 2
 
 
+def test_an_edition_outside_its_dates_is_used_with_a_warning(farm):
+    dated = RULES.replace("edition 2026-1", "edition 2026-1 valid from 2019-01-01 until 2020-12-31")
+    Path("rules.koi").write_text(dated, encoding="utf-8")
+    result = run(*GRADE)
+    assert result.exit_code == 0
+    assert "valid only until 2020-12-31" in result.stderr
+    assert "[not-valid-today]" in result.stderr
+
+
 def test_a_setting_that_cannot_be_changed_so_ends_with_2(farm):
-    assert run(*GRADE, "--set", "bar=95").exit_code == 2
+    result = run(*GRADE, "--set", "bar=95")
+    assert result.exit_code == 2
+    assert "[bad-setting]" in result.stderr
     assert run(*GRADE, "--set", "bar").exit_code == 2
 
 

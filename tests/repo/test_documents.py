@@ -100,7 +100,7 @@ def test_every_problem_code_is_seen_in_a_test_or_a_case():
                     codes.add(first.value)
     assert len(codes) > 50
     tests = "\n".join(
-        path.read_text(encoding="utf-8")
+        path.read_text(encoding="utf-8", errors="replace")
         for path in (ROOT / "tests").rglob("*")
         if path.suffix in {".py", ".koi", ".expected"} and path.name != Path(__file__).name
     )
