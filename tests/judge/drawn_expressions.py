@@ -173,7 +173,7 @@ def steps_comparison(scope: Scope, depth: int) -> e.Expression | None:
     its_type = scope.types[scope.one_of(scope.names(StepsType))]
     assert isinstance(its_type, StepsType)
     left = steps_value(scope, its_type, depth)
-    if scope.chance(25):
+    if scope.chance(35):
         return is_one_of(scope, left, [e.Step(each) for each in its_type.order])
     if its_type.ordered and scope.chance(15):
         low, high = sorted(scope.draw(st.integers(0, len(its_type.order) - 1)) for _ in range(2))

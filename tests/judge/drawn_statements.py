@@ -41,9 +41,19 @@ WEIGHTS = (None, None, "1", "2", "0.5", "3", "0", "0.01", "1.25")
 WORTHS = ("10", "40", "60", "100", "1", "5", "12.5", "33.33", "0.01", "0", "1000")
 EXTRAS = ("2", "1", "5", "0.5", "0.01", "2.25", "100", "0")
 
+KINDS = ("number", "number", "number", "number", "count", "scale", "scale", "choice", "yes or no", "places", "label")
+
 # Ranges that traits have, by unit; all stay exact with six decimals in what they are held in.
 RANGES: dict[str, tuple[tuple[str, str], ...]] = {
-    "": (("0", "1"), ("-5", "5"), ("0", "20"), ("-1", "2"), ("0.1", "0.35"), ("-1000000", "1000000"), ("0", "0.000004")),
+    "": (
+        ("0", "1"),
+        ("-5", "5"),
+        ("0", "20"),
+        ("-1", "2"),
+        ("0.1", "0.35"),
+        ("-1000000", "1000000"),
+        ("0", "0.000004"),
+    ),
     "%": (("0", "100"), ("-10", "10"), ("0.5", "99.5")),
     "mm": (("0", "900"), ("-2.5", "2.5")),
     "cm": (("0", "90"), ("1", "2")),
@@ -105,7 +115,7 @@ def drawn_kind(scope: Scope) -> m.Kind:
     earlier = [each.kind for each in scope.standard.traits if isinstance(each.kind, m.ScaleKind | m.ChoiceKind)]
     if earlier and scope.chance(30):
         return scope.one_of(earlier)  # two traits of the same steps can be compared
-    match scope.one_of(("number", "number", "number", "count", "scale", "choice", "yes or no", "places", "label")):
+    match scope.one_of(KINDS):
         case "number":
             unit = "" if scope.chance(30) else scope.one_of(tuple(RANGES))
             low, high = scope.one_of(RANGES[unit])
@@ -171,7 +181,7 @@ def add_lift(scope: Scope, name: str, grades: list[str]) -> None:
 
 
 def add_sections(scope: Scope) -> None:
-    names = scope.shuffled(NAMES)[: scope.one_of((1, 2, 3, 0))]
+    names = scope.shuffled(NAMES)[: scope.one_of((1, 2, 3, 1, 2, 3, 0))]
     points, bonuses, penalties = (iter(scope.shuffled(NAMES)) for _ in range(3))
     sections = []
     for name in names:
