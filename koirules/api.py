@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from decimal import Decimal
 from functools import cached_property
 from os import PathLike
 
 from attrs import define, evolve, field
 
-from koirules.grading.reading import read_mapping
+from koirules.grading.questions import Question, Questioner
+from koirules.grading.reading import RecordReader
 from koirules.grading.records import Record
 from koirules.grading.results import Result
 from koirules.grading.single import Grader
@@ -67,6 +68,11 @@ class Standard:
         """The compiled standard."""
         return Grader.of(self.rules, self.settings, self.language)
 
+    @cached_property
+    def reader(self) -> RecordReader:
+        """What reads the records of this standard."""
+        return RecordReader.of(self.rules.traits)
+
     def grade(self, record: Mapping[str, object], fish: str = "") -> Result:
         """Grade one fish.
 
@@ -74,10 +80,30 @@ class Standard:
         "40 % to 50 %", "fair or sharp", "tail dorsal"), booleans, sets of places; None or absent is not recorded.
         A key `fish` names the fish where the argument does not. Raises RecordError with every problem of the record.
         """
-        made = read_mapping(record, self.rules.traits, fish)
+        made = self.reader.read(record, fish)
         if isinstance(made, Record):
             return self.grader.grade(made)
         raise RecordError(made)
+
+    @cached_property
+    def questioner(self) -> Questioner:
+        """The compiled standard, ready to say what a fish hangs on."""
+        return Questioner.of(self.grader, self.settings)
+
+    def questions(self, record: Mapping[str, object], untold: Collection[str] = ()) -> tuple[Question, ...]:
+        """What the grade of a fish hangs on: the traits that are not recorded, most decisive first; empty where it is settled.
+
+        record: as for `grade`. untold: traits that cannot be told. Settled here means settled whatever is still told, so
+        that `is recorded` of a trait that may yet be told is open. Raises RecordError like `grade`.
+        """
+        made = self.reader.read(record, "")
+        if isinstance(made, Record):
+            return self.questioner.questions(made.readings, frozenset(untold))
+        raise RecordError(made)
+
+    def next_question(self, record: Mapping[str, object], untold: Collection[str] = ()) -> Question | None:
+        """The most decisive of `questions`, None where nothing is left to ask."""
+        return next(iter(self.questions(record, untold)), None)
 
     def grade_record(self, record: Record) -> Result:
         """Grade one fish whose record has been read already."""

@@ -12,8 +12,8 @@ import click
 from attrs import frozen
 
 from koirules.api import Standard, load_standard
-from koirules.commands.output import show_problems, stop_if_refused, text_of
-from koirules.formats.records import Batch, read_records
+from koirules.commands.output import show_problems, shown, stop, stop_if_refused, text_of
+from koirules.formats.records import READERS, Batch, read_records
 from koirules.grading.results import Result
 from koirules.loading import find
 from koirules.plugins import Registry, load_registry
@@ -58,6 +58,8 @@ def registry() -> Registry:
 def standard_from(rules: str, changes: Sequence[str] = (), language: str | None = None) -> Standard:
     """The standard that a command was given; ends the command with its problems where it does not hold."""
     plugins = registry()
+    if Path(rules).suffix.lower() in READERS:
+        stop(f"{shown(rules)} is a table of records by its name. The rule file comes first, then the records.")
     try:
         standard = load_standard(rules, plugins)
         standard = standard.with_settings(_pairs(changes)).in_language(language)
@@ -66,7 +68,22 @@ def standard_from(rules: str, changes: Sequence[str] = (), language: str | None 
         stop_if_refused(error.problems, {} if isinstance(path, Problem) else text_of(str(path)))
         raise
     show_problems(out_of_date(standard, date.today()))
+    if language is not None and not _speaks(standard, language):
+        click.echo(f'No label of {shown(rules)} is given in the language "{shown(language)}".', err=True)
     return standard
+
+
+def _speaks(standard: Standard, language: str) -> bool:
+    """Whether any label of a standard is given in a language."""
+    rules = standard.rules
+    titled = [rules.title]
+    titled.extend(limit.title for limit in rules.limits)
+    titled.extend(grade.title for grade in rules.grades)
+    for section in rules.sections:
+        titled.append(section.title)
+        titled.extend(part.title for part in section.points)
+        titled.extend(part.title for part in section.extras)
+    return any(language in title.others for title in titled)
 
 
 def out_of_date(standard: Standard, today: date) -> list[Problem]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 import sys
 from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
@@ -78,8 +79,9 @@ def counted(number: int, one: str, many: str | None = None) -> str:
 
 def show_cautions(parts: Iterable[str] = CAUTIONS) -> None:
     """Print the usual cautions."""
+    width = min(100, shutil.get_terminal_size((100, 24)).columns)
     for part in parts:
-        click.echo(click.style(part, dim=True))
+        click.echo(click.style(click.wrap_text(part, width), dim=True))
 
 
 def _site(problem: Problem) -> str:

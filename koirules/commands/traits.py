@@ -7,7 +7,7 @@ import sys
 
 import click
 
-from koirules.commands.inputs import registry
+from koirules.commands.inputs import registry, standard_from
 from koirules.commands.output import shown, stop
 from koirules.vocabulary.kinds import describe_kind
 from koirules.vocabulary.nearness import near
@@ -15,11 +15,14 @@ from koirules.vocabulary.traits import Trait, Variety
 
 
 @click.command("traits")
-@click.argument("variety")
+@click.argument("variety", metavar="VARIETY")
 @click.option("--json", "as_json", is_flag=True, help="Print them as data.")
 def command(variety: str, as_json: bool) -> None:
-    """List the traits of VARIETY: name, kind and range, which way is better, how it changes as the fish grows."""
-    found = variety_named(variety)
+    """List the traits of VARIETY: name, kind and range, which way is better, how it changes as the fish grows.
+
+    A rule file in place of VARIETY lists the traits of its variety and its own house traits.
+    """
+    found = _of_rules(variety) if variety.endswith(".koi") else variety_named(variety)
     if as_json:
         click.echo(json.dumps([_as_data(trait) for trait in found.traits.values()], ensure_ascii=False, indent=1))
         return
@@ -50,6 +53,11 @@ def variety_named(name: str) -> Variety:
         mend = f'Did you mean "{guess}"?' if guess else f"Installed: {', '.join(varieties)}."
         stop(f'No variety "{shown(name)}" is installed. {mend}')
     return found
+
+
+def _of_rules(rules: str) -> Variety:
+    standard = standard_from(rules)
+    return Variety(standard.variety or "", standard.title, standard.traits)
 
 
 def _as_data(trait: Trait) -> dict[str, object]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Sequence
+from decimal import Decimal
 from pathlib import Path
 
 import click
@@ -15,9 +16,11 @@ from koirules.commands.output import shown, stop, stop_if_refused
 from koirules.formats.records import read_records
 from koirules.grading.distance import to_next_grade
 from koirules.grading.records import Record
-from koirules.grading.results import Reason, Result, State
+from koirules.grading.results import Reason, Result, SectionResult, State
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.nearness import near
+
+_MOST_QUESTIONS = 5
 
 
 @click.command("why")
@@ -57,10 +60,14 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
         click.echo("; ".join(f"{shown(name)} {shown(text)}" for name, text in record.labels.items()))
     _tell_sections(standard, result)
     limits = [reason for reason in result.reasons if reason.kind in {"fault", "lift"}]
-    _tell_listed("Faults and lifts", [reason for reason in limits if reason.state is not State.NO])
+    if limits:
+        click.echo(click.style("Faults and lifts", bold=True))
+    _tell_listed([reason for reason in limits if reason.state is not State.NO])
     _tell_absent([reason for reason in limits if reason.state is State.NO])
-    _tell_listed("Grades", [reason for reason in result.reasons if reason.kind == "grade"])
+    click.echo(click.style("Grades", bold=True))
+    _tell_listed([reason for reason in result.reasons if reason.kind == "grade"])
     _tell_next(standard, record)
+    _tell_questions(standard, record)
 
 
 def _tell_sections(standard: Standard, result: Result) -> None:
@@ -89,7 +96,17 @@ def _tell_sections(standard: Standard, result: Result) -> None:
         for reason in result.reasons:
             if reason.section == section.name and reason.kind in {"points", "bonus", "penalty"}:
                 table.add_row(Text(shown(reason.words)), _range(reason), _most(reason))
+        if _is_held(points, result.reasons):
+            table.add_row(Text("(a section gives no more than it is worth, and no less than 0)"), "", "")
         console.print(table)
+
+
+def _is_held(section: SectionResult, reasons: Sequence[Reason]) -> bool:
+    """Whether the criteria give more, or less, than the section may."""
+    inside = [reason for reason in reasons if reason.section == section.name]
+    most = sum((reason.score_high or Decimal(0) for reason in inside), Decimal(0))
+    least = sum((reason.score_low or Decimal(0) for reason in inside), Decimal(0))
+    return most > section.worth + Decimal("0.05") or least < -Decimal("0.05")
 
 
 def _range(reason: Reason) -> str:
@@ -104,10 +121,7 @@ def _most(reason: Reason) -> str:
     return "" if reason.score_most is None or reason.kind != "points" else f"{reason.score_most:.2f}"
 
 
-def _tell_listed(heading: str, reasons: Sequence[Reason]) -> None:
-    if not reasons:
-        return
-    click.echo(click.style(heading, bold=True))
+def _tell_listed(reasons: Sequence[Reason]) -> None:
     for reason in reasons:
         read = "" if reason.kind == "grade" or reason.state is State.OPEN else f"  ({shown(reason.read)})"
         click.echo(f"  {shown(reason.words)}{read}")
@@ -121,6 +135,23 @@ def _tell_absent(reasons: Sequence[Reason]) -> None:
 
     told = "; ".join(f"{shown(reason.title)} ({shown(reason.read)})" for reason in reasons)
     click.echo(fill(f"no: {told}", width=110, initial_indent="  ", subsequent_indent="    "))
+
+
+def _tell_questions(standard: Standard, record: Record) -> None:
+    """What the grade of a fish that is not settled hangs on, most decisive first."""
+    questions = standard.questioner.questions(record.readings) if len(_possible(standard, record)) > 1 else ()
+    if not questions:
+        return
+    click.echo(click.style("What its grade hangs on, most decisive first", bold=True))
+    for question in questions[:_MOST_QUESTIONS]:
+        click.echo(f"  {shown(question.words)}")
+    if len(questions) > _MOST_QUESTIONS:
+        rest = ", ".join(question.trait.name for question in questions[_MOST_QUESTIONS:])
+        click.echo(click.wrap_text(f"then: {shown(rest)}", 110, "  ", "    "))
+
+
+def _possible(standard: Standard, record: Record) -> tuple[str, ...]:
+    return standard.grade_record(record).possible
 
 
 def _tell_next(standard: Standard, record: Record) -> None:

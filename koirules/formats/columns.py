@@ -10,7 +10,7 @@ from attrs import frozen
 from koirules.formats.table import FISH, Heading, Table, Told, is_blank, letters_of, text_of
 from koirules.problems import Problem, recording
 from koirules.vocabulary.expected import units_of
-from koirules.vocabulary.kinds import Label, Number
+from koirules.vocabulary.kinds import Count, Label, Number
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded, plain
 from koirules.vocabulary.quantities import unit_named
@@ -23,13 +23,17 @@ _NAMES_OF_FISH = ("id", "fish_id", "name", "tag", "number", "no", "nr", "koi", "
 
 @frozen
 class Column:
-    """A column that holds a trait, a label, or both; `index` counts from 0."""
+    """A column that holds a trait, a label, or both; `index` counts from 0.
+
+    told: whether its unit was told as wrong, so that nobody knows what its cells mean and none of them is looked at.
+    """
 
     index: int
     heading: str
     trait: Trait | None
     unit: Unit | None
     label: str | None
+    told: bool = False
 
 
 @frozen
@@ -92,7 +96,8 @@ def _match(
         trait = known.get(folded(name))
         if trait is not None:
             unit, problem = _unit(file, heading, trait, word)
-            return Column(index, heading.text, trait, unit, _label_of(trait)), [problem] if problem else []
+            told = problem is not None and isinstance(trait.kind, Number | Count)
+            return Column(index, heading.text, trait, unit, _label_of(trait), told), [problem] if problem else []
     if trait is None and label is None:
         return None, [_unknown(file, heading, text, known)]
     return Column(index, heading.text, trait, None, label or _label_of(trait)), []
@@ -126,7 +131,11 @@ def _unknown(file: str, heading: Heading, text: str, known: Mapping[str, Trait])
     bracketed = _IN_BRACKETS.fullmatch(text)
     name = folded(bracketed[1] if bracketed else text)
     meant = near(name, known)
-    return recording.unknown_column(file, heading.row, heading.text, known[meant].name if meant else None)
+    if meant is None:
+        return recording.unknown_column(file, heading.row, heading.text, None)
+    fits = bracketed is not None and _unit(file, heading, known[meant], bracketed[2])[1] is None
+    better = f"{known[meant].name} ({bracketed[2]})" if bracketed and fits else known[meant].name
+    return recording.unknown_column(file, heading.row, heading.text, better)
 
 
 def _unnamed(table: Table, index: int, heading: Heading) -> list[Problem]:

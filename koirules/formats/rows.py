@@ -9,7 +9,7 @@ from unicodedata import normalize
 from attrs import define, field
 
 from koirules.formats.columns import Column, Columns
-from koirules.formats.table import FISH, Row, Table, Told
+from koirules.formats.table import FISH, Row, Table, Told, is_blank
 from koirules.grading.records import Record
 from koirules.problems import Problem, recording
 from koirules.vocabulary import misreads
@@ -50,7 +50,8 @@ class _Remembered:
 
 def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple[Problem, ...]]:
     """Read every row; a row with a problem becomes no record, so that nothing wrong is ever taken as not recorded."""
-    remembered = [_Remembered(column) for column in columns.others]
+    remembered = [_Remembered(column) for column in columns.others if not column.told]
+    unread = [column.index for column in columns.others if column.told]
     rows_of_fish: dict[str, int] = {}
     records: list[Record] = []
     problems: list[Problem] = []
@@ -63,9 +64,10 @@ def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple
             if problem is not None:
                 found.append(problem)
         problems += found
-        if fish is not None and not found and Told.TOLD not in row.cells:
+        whole = Told.TOLD not in row.cells and all(is_blank(row.cells[index]) for index in unread)
+        if fish is not None and not found and whole:
             records.append(Record(fish, row.number, readings, labels))
-    problems += _fractions(table, columns.others, records)
+    problems += _fractions(table, remembered)
     return tuple(records), tuple(problems)
 
 
@@ -115,14 +117,14 @@ def _wrong(file: str, row: Row, column: str, misread: Misread) -> Problem:
     return recording.wrong_value(site, misread.code, misread.cause, misread.mend)
 
 
-def _fractions(table: Table, columns: Sequence[Column], records: Sequence[Record]) -> Iterator[Problem]:
+def _fractions(table: Table, remembered: Sequence[_Remembered]) -> Iterator[Problem]:
     """Warn of columns in % that look as if 0.45 stood for 45 %: nothing else would show it."""
-    for column in columns:
+    for cells in remembered:
+        column = cells.column
         kind = column.trait.kind if column.trait else None
         if not isinstance(kind, Number) or kind.dimension is not Dimension.SHARE or kind.high <= 1:
             continue
-        name = column.trait.name if column.trait else ""
-        spans = [span for record in records if isinstance(span := record.readings.get(name), Span)]
+        spans = [span for row in table.rows if isinstance(span := cells.read(row.cells[column.index]), Span)]
         between = [span for span in spans if 0.0 < span.low < 1.0]
         if len(spans) >= _FEW and between and all(span.low >= 0 and span.high <= 1 for span in spans):
             yield recording.fractions_for_percent(table.file, column.heading, f"{between[0].low:g}")

@@ -46,7 +46,9 @@ def main_reasons(reasons: Sequence[Reason], standing: Standing) -> tuple[Reason,
     scored = [reason for reason in reasons if reason.kind == "points" or (reason.state is State.YES and reason.section)]
     missed = sorted((reason for reason in scored if _missed(reason) > 0), key=_missed, reverse=True)
     strong = sorted((reason for reason in scored if _strength(reason) > 0), key=_strength, reverse=True)
-    if standing.best == 0 and standing.is_settled:
+    if standing.is_settled and any(reason.kind == "fault" for reason in found):
+        pass  # a fault settled it: no point that it missed has mattered
+    elif standing.best == 0 and standing.is_settled:
         found.extend([*strong[:2], *missed[:1], *strong[2:]])
     else:
         if not found:
@@ -54,8 +56,9 @@ def main_reasons(reasons: Sequence[Reason], standing: Standing) -> tuple[Reason,
         found.extend([*missed, *strong])
     found.extend(reason for reason in reasons if reason.kind == "fault" and reason.state is State.YES)
     if not found:
-        found.extend(reason for reason in reasons if reason.kind == "grade" and reason.state is State.YES)
-        return tuple(found[:1])
+        # Nothing but the conditions of the grades: the one that is still open, or the one that holds.
+        grades = [reason for reason in reasons if reason.kind == "grade" and reason.state is not State.NO]
+        return tuple(sorted(grades, key=lambda reason: reason.state is not State.OPEN)[:1])
     return tuple({id(reason): reason for reason in found}.values())[:MOST_REASONS]
 
 

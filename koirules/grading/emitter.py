@@ -28,10 +28,14 @@ from koirules.vocabulary.readings import Span, anything
 
 
 class Emitter:
-    """Gathers the lines of one function over a record, and the constants that they name."""
+    """Gathers the lines of one function over a record, and the constants that they name.
 
-    def __init__(self, settings: Mapping[str, Setting]) -> None:
+    still_asking: `is recorded` of a trait that the record lacks is open, as long as the trait may still be told.
+    """
+
+    def __init__(self, settings: Mapping[str, Setting], *, still_asking: bool = False) -> None:
         self.settings = settings
+        self.still_asking = still_asking
         self.lines: list[str] = []
         self.constants: dict[str, Any] = dict(NAMES)
         self._known: dict[tuple[str, str], Ends] = {}
@@ -105,8 +109,13 @@ class Emitter:
             case Recorded(trait=trait):
                 known = self._recorded.get(trait.name)
                 if known is None:
-                    held = self.line(f"{self.constant(trait.name)} in record")
-                    known = self._recorded[trait.name] = Ends(held.first, held.first)
+                    name = self.constant(trait.name)
+                    if self.still_asking:
+                        known = self.line(f"({name} in record)", f"({name} in record or {name} not in untold)")
+                    else:
+                        held = self.line(f"{name} in record")
+                        known = Ends(held.first, held.first)
+                    self._recorded[trait.name] = known
                 return known
             case TermRead(name=name):
                 return self._terms[name]

@@ -17,7 +17,6 @@ from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term
 from koirules.standard.saying import names_in
 from koirules.standard.tree import FaultRead, Node, ScoreRead, SectionRead, TermRead, walk
 from koirules.standard.warnings import says_of
-from koirules.vocabulary.readings import Reading
 
 
 class Trace(NamedTuple):
@@ -54,22 +53,29 @@ def capped(possible: int, cap: int) -> int:
 
 @frozen
 class Evaluator:
-    """A compiled standard: `run` grades the readings of a record; `source` is what it was generated as."""
+    """A compiled standard: `run` grades the readings of a record; `source` is what it was generated as.
 
-    run: Callable[[Mapping[str, Reading]], Trace]
+    `run` also takes the names of the traits that will not be told, which matters where the standard was compiled to be
+    asked about.
+    """
+
+    run: Callable[..., Trace]
     source: str
     said_terms: tuple[str, ...]
 
 
-def compile_rules(rules: Rules, settings: Mapping[str, Setting]) -> Evaluator:
-    """Generate the function that grades one record. settings: those of the rules, with the values of this run."""
-    return _Writer(rules, settings).evaluator()
+def compile_rules(rules: Rules, settings: Mapping[str, Setting], *, still_asking: bool = False) -> Evaluator:
+    """Generate the function that grades one record. settings: those of the rules, with the values of this run.
+
+    still_asking: grade a record that is still being filled in, so that `is recorded` is open for what may yet be told.
+    """
+    return _Writer(rules, Emitter(settings, still_asking=still_asking)).evaluator()
 
 
 class _Writer:
-    def __init__(self, rules: Rules, settings: Mapping[str, Setting]) -> None:
+    def __init__(self, rules: Rules, emit: Emitter) -> None:
         self.rules = rules
-        self.emit = Emitter(settings)
+        self.emit = emit
         self.limits: dict[tuple[str, str], str] = {}
         self.bites: dict[tuple[str, str], Ends] = {}
         self.emit.constants |= {"raised": raised, "capped": capped, "Trace": Trace}
@@ -100,7 +106,7 @@ class _Writer:
             ]
         )
         body = "\n ".join(["get = record.get", *self.emit.lines, f"return Trace({result})"])
-        source = f"def run(record):\n {body}\n"
+        source = f"def run(record, untold=()):\n {body}\n"
         scope: dict[str, Any] = dict(self.emit.constants)
         # Only templates of the operations table, numbers and generated names stand in the source: texts and names of a
         # rule file are passed as constants beside it.

@@ -12,6 +12,8 @@ from koirules.standard.tree import Apply, Node, ScoreRead, walk
 from koirules.standard.types import Numeric
 from koirules.standard.wording import number_words
 
+NOT_SETTLED = " (not settled)"
+
 _MORE = {ops.NUMBER_AT_LEAST.name: "short by", ops.NUMBER_ABOVE.name: "not above it by"}
 
 
@@ -26,7 +28,7 @@ def shortfalls(condition: Node, told: Callable[[Place], str], value_of: Callable
             continue
         gap = None if possibly else _gap(part, value_of)
         words = told(part.place)
-        yield f"{words}: {gap}" if gap else f"{words} (not settled)" if possibly else words
+        yield f"{words}: {gap}" if gap else f"{words}{NOT_SETTLED}" if possibly else words
 
 
 def fails_on_score(condition: Node, value_of: Callable[[Node], Any]) -> bool:

@@ -47,7 +47,7 @@ class Grader:
         bites = [
             (limit.head, limit.name) for limit, states in zip(rules.limits, trace.limits, strict=True) if states[4]
         ]
-        possible = self._named(trace.possible)
+        possible = self.named(trace.possible)
         return Result(
             record.fish,
             possible,
@@ -76,7 +76,8 @@ class Grader:
         asks_more = best > 0 and not fails_on_score_of(self.reasoner.teller, best - 1, trace, record)
         return main_reasons(reasons, Standing(self.grades, best, worst, best_by_points, worst_by_points, asks_more))
 
-    def _named(self, bits: int) -> tuple[str, ...]:
+    def named(self, bits: int) -> tuple[str, ...]:
+        """The names of the grades whose bits are set, best first."""
         return tuple(name for i, name in enumerate(self.grades) if bits >> i & 1)
 
 

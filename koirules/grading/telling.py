@@ -12,7 +12,7 @@ from koirules.grading.evaluator import Trace
 from koirules.grading.parts_read import Part, part_key, parts_of, points_in, traits_in
 from koirules.grading.plain_words import PlainWords
 from koirules.grading.results import State
-from koirules.grading.shortfall import fails_on_score, shortfalls
+from koirules.grading.shortfall import NOT_SETTLED, fails_on_score, shortfalls
 from koirules.grading.walking import worked_out
 from koirules.standard.parts import Extra, Grade, Limit, Points, Rules, Setting
 from koirules.standard.reading_nodes import trait_of
@@ -103,8 +103,10 @@ class Teller:
             told = self.plain.told(part.condition.place) if part.say is None else self._label(part, record, trace)
             return f"{label}: yes, {told}"
         value_of = partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
-        missing = "; ".join(shortfalls(part.condition, self.plain.told, value_of))
-        return f"{label}: {'not settled' if state is State.OPEN else 'no'}, needs {missing}"
+        missing = shortfalls(part.condition, self.plain.told, value_of)
+        if state is State.OPEN:
+            return f"{label}: not settled, needs {'; '.join(words.removesuffix(NOT_SETTLED) for words in missing)}"
+        return f"{label}: no, needs {'; '.join(missing)}"
 
     def _points_read(self, name: str, trace: Trace) -> str:
         names = [section.name for section in self.rules.sections]

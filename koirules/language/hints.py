@@ -39,6 +39,7 @@ _MISPLACED = {
     "except": ("", "behind the condition that follows `if`"),
     "edition": ("standard", "under the title of the standard"),
 }
+_JOINING = {"to", "till", "until", "plus", "with", "und", "nor", "so"}  # words in whose place `and` may have been meant
 _SWAPPED_SIGNS = {":", ",", "/", "="}  # signs in whose place a word may have been meant
 
 
@@ -50,7 +51,7 @@ def explain(error: UnexpectedInput, text: str, head: str, builder: Builder) -> P
     for rule in _RULES:
         problem = rule(spot, head)
         if problem is not None:
-            return problem
+            return spot.spaced(problem)
     return say.unexpected_word(spot.place, spot.word, expected(spot.likely, head))
 
 
@@ -198,8 +199,7 @@ def _repair(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
         read = spot.reach(trial)
         if read > best:
             best, kind, name = read, "put in", trial
-    swapped = _insertable(spot) if spot.word[:1].isalpha() or spot.word in _SWAPPED_SIGNS else []
-    for trial in sorted(swapped, key=lambda trial: trial != "AND"):
+    for trial in _swappable(spot):
         read = spot.reach(trial, drop=True)
         if read > max(best, 2):
             best, kind, name = read, "instead", trial
@@ -209,11 +209,22 @@ def _repair(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
     word = written(name)
     if kind == "instead":
         return say.misspelt_word(spot.place, spot.word, word)
-    if kind != "put in":
-        return None
-    if word == "is" and spot.last.isidentifier() and spot.word.isidentifier() and spot.word not in OPERATOR_WORDS:
+    names = spot.last.isidentifier() and spot.word.isidentifier() and spot.word not in OPERATOR_WORDS
+    if names and "IS" in spot.accepts and (word == "is" or not kind):
         return misfits.joined_or_compared(spot.place, spot.last, spot.word)
+    if not kind:
+        return None
     return say.missing_word(spot.place, spot.word, word, spot.before_place)
+
+
+def _swappable(spot: Spot) -> list[str]:
+    """The words and signs in whose place another may have been written."""
+    if spot.word in _SWAPPED_SIGNS:
+        return sorted(_insertable(spot), key=lambda trial: trial != "AND")
+    if spot.word[:1].isalpha():
+        joins = spot.word in _JOINING
+        return [trial for trial in _insertable(spot) if joins or trial not in {"AND", "OR"}]
+    return []
 
 
 def _insertable(spot: Spot) -> list[str]:

@@ -27,6 +27,10 @@ MOST_STATEMENTS = 2_000
 MOST_NESTING = 32
 
 _FIRST_WORD = re.compile(r"[^\W\d]\w*|\S+")
+_STATEMENT = re.compile(
+    r'\s+(?:points|bonus|penalty|trait|term|setting|lift)\s+[^\W\d]\w*\s+(?:"|weight\s|by\s|as\s|means\s|=|[0-9]|if\s)'
+    r'|\s+sample\s+"'
+)
 _DEPTH = re.compile(r'"[^"\n]*"|[()]|(?:(?:not(?!\w)|-)\s*)+')
 _CONTINUATIONS = frozenset(
     {"edition", "variety", "stage", "valid", "based", "note", "with", "comes", "stays", "scores", "shows", "leaves"}
@@ -88,6 +92,14 @@ def _pieces(cleaned: Cleaned, file: str, problems: list[Problem]) -> Iterator[_P
         if not line.strip():
             continue
         if line[0] != " ":
+            if begin is not None:
+                yield _piece(cleaned, begin, number)
+            begin = number
+        elif _STATEMENT.match(line):
+            # No statement goes on like this, so this is the next one, written as an outline.
+            word = line.split()[0]
+            column = len(line) - len(line.lstrip()) + 1
+            problems.append(say.indented_statement(_line_place(file, number + 1, column), word))
             if begin is not None:
                 yield _piece(cleaned, begin, number)
             begin = number

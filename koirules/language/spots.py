@@ -6,7 +6,7 @@ import re
 from copy import copy
 from typing import Any
 
-from attrs import frozen
+from attrs import evolve, frozen
 from lark import Token
 from lark.exceptions import UnexpectedInput, UnexpectedToken
 from lark.lexer import LexerThread
@@ -15,7 +15,7 @@ from lark.parsers.lalr_parser_state import ParserState
 
 from koirules.language.builder import Builder
 from koirules.language.hint_words import terminal
-from koirules.problems import Place
+from koirules.problems import Place, Problem
 
 TOKEN = re.compile(r'"[^"\n]*"|[^\W\d]\w*|[0-9][\w.]*|°[CF]?|<=|>=|==|!=|<>|=>|=<|->|&&|\|\||//|\S')
 WHOLE = 1_000
@@ -68,6 +68,18 @@ class Spot:
     def span(self, start: int, end: int) -> Place:
         """The place of a stretch of the statement's text."""
         return place_of(self.text, start, end, self.builder)
+
+    def spaced(self, problem: Problem) -> Problem:
+        """The problem, its edit parted by spaces from letters that stand close to it."""
+        edit = problem.edit
+        if edit is None or not edit.text.strip():
+            return problem
+        lines = self.text.split("\n")
+        first, last = edit.place.line - 1 - self.builder.offset, edit.place.end_line - 1 - self.builder.offset
+        before, behind = lines[first][: edit.place.column - 1][-1:], lines[last][edit.place.end_column - 1 :][:1]
+        left = " " if _is_letter(before) and _is_letter(edit.text[0]) else ""
+        right = " " if _is_letter(behind) and _is_letter(edit.text[-1]) else ""
+        return evolve(problem, edit=evolve(edit, text=f"{left}{edit.text}{right}")) if left or right else problem
 
     def reach(self, *put: str, drop: bool = False) -> int:
         """How many words could be read with some terminals put in here, and the word here dropped or kept."""
@@ -137,6 +149,10 @@ def _parser_before(failed: InteractiveParser, text: str) -> InteractiveParser:
     except UnexpectedInput:
         return failed
     return InteractiveParser(failed.parser, state, thread)
+
+
+def _is_letter(sign: str) -> bool:
+    return sign.isalnum() or sign == "_"
 
 
 def place_of(text: str, start: int, end: int, builder: Builder) -> Place:

@@ -124,6 +124,17 @@ def indented_start(place: Place) -> Problem:
     )
 
 
+def indented_statement(place: Place, word: str) -> Problem:
+    """A statement is indented under another one."""
+    return Problem(
+        "indented-start",
+        place,
+        f'"{word}" begins a statement, but this line is indented.',
+        "Begin it at the left edge, also below its section: only the further lines of a statement are indented.",
+        edit=Edit(Place(place.file, place.line, 1, place.line, place.column), ""),
+    )
+
+
 def unknown_head(place: Place, word: str, near: str | None) -> Problem:
     """A line at the left edge begins with a word that begins no statement."""
     if near:

@@ -139,7 +139,14 @@ def always_or_never(place: Place, always: bool, why: str) -> Problem:
 
 
 def different_branches(place: Place, left: str, right: str) -> Problem:
-    """The two values of an `if … otherwise` do not go together."""
+    """The two values of an `if … otherwise` do not go together, or are of a kind that cannot be chosen."""
+    if left == right:
+        return Problem(
+            "different-branches",
+            place,
+            f"`(A if C otherwise B)` chooses numbers, conditions or steps of a scale or choice, but here is {left}.",
+            "Write two statements, one with the condition and one with `not`.",
+        )
     return Problem(
         "different-branches",
         place,
@@ -175,6 +182,16 @@ def not_exact(place: Place, written: str, most: int) -> Problem:
         place,
         f"{written} has more than {most} decimals.",
         f"Round it to {most} decimals.",
+    )
+
+
+def ends_swapped(place: Place) -> Problem:
+    """`between` with its higher end first."""
+    return Problem(
+        "never-true",
+        place,
+        "This is never true: the first end of `between` lies above the second.",
+        "Write the lower end first.",
     )
 
 

@@ -101,7 +101,8 @@ def _dimension(node: Node) -> Dimension | None:
     return node.type.dimension if isinstance(node.type, Numeric) else None
 
 
-def _words(node: Node) -> str:
+def type_shown(node: Node) -> str:
+    """What a node is, as a part of a sentence."""
     # A bare number in a rule is a plain number, even where it is whole.
     bare = isinstance(node, Constant) and _dimension(node) is None
     return "a plain number" if bare else type_words(node.type)
@@ -117,4 +118,4 @@ def mismatch(left: Node, right: Node, word: str, written_right: syntax.Expressio
     elif isinstance(right, Constant) and isinstance(written_right, syntax.Quantity) and dimension is None:
         bare = syntax.Quantity(written_right.value, None, written_right.place)
         edit = Edit(written_right.place, written(bare))
-    return values.different_dimensions(left.place.to(right.place), _words(left), _words(right), word, edit)
+    return values.different_dimensions(left.place.to(right.place), type_shown(left), type_shown(right), word, edit)

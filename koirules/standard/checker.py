@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from typing import TypeVar
 
 from attrs import evolve, frozen
@@ -19,6 +19,7 @@ from koirules.standard.samples import check_sample
 from koirules.standard.saying import check_say
 from koirules.standard.sectioning import check_sections, section_worths
 from koirules.standard.warnings import warnings_of
+from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.traits import Trait, Variety
 
 _T = TypeVar("_T")
@@ -48,7 +49,8 @@ def check(file: st.RuleFile, varieties: Mapping[str, Variety], found: Sequence[P
     problems = list(found)
     header = check_header(file, problems)
     declared, typer = _declare(file, header, varieties, problems)
-    order = working_order(declared.terms, declared.limits, problems)
+    steps = {name: words_of(trait.kind) for name, trait in typer.traits.items()}
+    order = working_order(declared.terms, declared.limits, steps, problems)
     for key in order:
         head, name = key.split(" ", 1)
         if head == "term":
@@ -95,11 +97,21 @@ def _declare(
         sections=worths,
         faults=[limit.name.text for limit in limits if limit.head == "fault"],
         elsewhere=elsewhere(spoken, varieties),
-        unread=frozenset(name for _, name in file.unread if name),
+        unread=_unread(file, {*house, *made_settings, *terms}),
         vocabulary_known=spoken is not None,
         problems=problems,
     )
     return _Declared(spoken, house, terms, limits, _all(file.statements, st.Grade)), typer
+
+
+def _unread(file: st.RuleFile, made: Collection[str]) -> frozenset[str]:
+    """The names that nobody misses: their statements could not be read, or have a problem of their own."""
+    refused = {
+        statement.name.text
+        for statement in file.statements
+        if isinstance(statement, st.HouseTrait | st.Setting | st.Term) and statement.name.text not in made
+    }
+    return frozenset(name for _, name in file.unread if name) | refused
 
 
 def _free_terms(

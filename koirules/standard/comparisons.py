@@ -6,10 +6,10 @@ from koirules.language import syntax
 from koirules.language.syntax import Expression, Word
 from koirules.problems import Place, misfits, naming, reading, values
 from koirules.standard import operations as ops
-from koirules.standard.arithmetic import mismatch
+from koirules.standard.arithmetic import mismatch, type_shown
 from koirules.standard.guesses import not_of_type
 from koirules.standard.reading_nodes import recorded, trait_of
-from koirules.standard.tree import Constant, Node, apply
+from koirules.standard.tree import Apply, Constant, Node, ScoreRead, apply
 from koirules.standard.typer import Typing
 from koirules.standard.types import Numeric, PlaceWords, Steps, TextLabel, Truth, type_words
 from koirules.standard.wording import range_words
@@ -42,9 +42,15 @@ def compared(typer: Typing, expression: syntax.Comparison) -> Node | None:
         node = apply(ops.NOT, (node,), Truth(), expression.place)
     surely, possibly = node.range
     if surely or not possibly:
-        typer.problems.append(values.always_or_never(expression.place, surely, f"the left side {range_words(left)}"))
+        typer.problems.append(values.always_or_never(expression.place, surely, _why_known(left)))
         return None
     return node
+
+
+def _why_known(left: Node) -> str:
+    if isinstance(left, ScoreRead) and left.range == (0.0, 0.0):
+        return "there is no section that gives points, so the score is 0"
+    return f"the left side {range_words(left)}"
 
 
 def _tail(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Comparison) -> Node | None:
@@ -54,7 +60,7 @@ def _tail(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Compa
             if trait is None:
                 typer.problems.append(values.not_recordable(expression.left.place))
                 return None
-            return recorded(trait, expression.place)
+            return recorded(trait, left, expression.place)
         case "includes":
             return _includes(typer, left, tail.operands[0], expression.place)
         case "is" | "is one of":
@@ -62,9 +68,22 @@ def _tail(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Compa
         case "between":
             low = _ordered(typer, left, "at least", tail.operands[0], expression.place, "between")
             high = _ordered(typer, left, "at most", tail.operands[1], expression.place, "between")
+            if low is not None and high is not None and _above(low, high):
+                typer.problems.append(values.ends_swapped(expression.place))
+                return None
             return typer.built(ops.ALL_OF, (low, high), Truth(), expression.place)
         case word:
             return _ordered(typer, left, word, tail.operands[0], expression.place)
+
+
+def _above(low: Node, high: Node) -> bool:
+    """Whether the lower end of a `between` surely lies above the higher one."""
+    if not isinstance(low, Apply) or not isinstance(high, Apply):
+        return False
+    least, most = low.operands[1].range, high.operands[0].range
+    if isinstance(least, tuple) and isinstance(most, tuple):
+        return bool(least[0] > most[1])
+    return bool(ops.STEP_ABOVE.range_of(least, most)[0])
 
 
 def _ordered(
@@ -96,7 +115,7 @@ def _ordered(
                 typer.problems.append(values.no_order(place, type_words(left.type), said))
                 return None
             return apply(steps, (right, left) if turned else (left, right), Truth(), place)
-    typer.problems.append(values.cannot_compare(place, type_words(left.type), type_words(right.type), said))
+    typer.problems.append(values.cannot_compare(place, type_shown(left), type_shown(right), said))
     return None
 
 
@@ -147,7 +166,7 @@ def _is(typer: Typing, left: Node, right: Node, operand: Expression, place: Plac
             return apply(ops.TRUTH_IS, (left, right), Truth(), place)
         case TextLabel(), TextLabel() if isinstance(right, Constant) and not isinstance(left, Constant):
             return apply(ops.TEXT_IS, (left, right), Truth(), place)
-    typer.problems.append(values.cannot_compare(place, type_words(left.type), type_words(right.type), "is"))
+    typer.problems.append(values.cannot_compare(place, type_shown(left), type_shown(right), "is"))
     return None
 
 

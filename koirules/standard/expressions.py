@@ -103,6 +103,11 @@ class Typer:
     def condition(self, expression: Expression) -> Node | None:
         """The node of an expression that must be a condition."""
         node = self.node(expression)
+        if isinstance(node, Constant) and isinstance(node.type, Truth):
+            self.problems.append(
+                values.always_or_never(expression.place, node.range[0], "it reads nothing of the fish")
+            )
+            return None
         if node is None or isinstance(node.type, Truth):
             return node
         self.problems.append(values.not_a_condition(expression.place, type_words(node.type)))

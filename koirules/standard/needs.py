@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 
 from koirules.language import statements as st
 from koirules.language import syntax
@@ -40,12 +40,17 @@ def key_of(statement: st.Term | st.Limit) -> str:
     return f"{head} {statement.name.text}"
 
 
-def working_order(terms: Mapping[str, st.Term], limits: Iterable[st.Limit], problems: list[Problem]) -> tuple[str, ...]:
+def working_order(
+    terms: Mapping[str, st.Term],
+    limits: Iterable[st.Limit],
+    steps: Mapping[str, Collection[str]],
+    problems: list[Problem],
+) -> tuple[str, ...]:
     """The keys of terms, faults and lifts in an order in which they can be worked out; circles are problems."""
     statements: list[st.Term | st.Limit] = [*terms.values(), *limits]
     by_key = {key_of(statement): statement for statement in statements}
     needs = {
-        key: [need for expression in expressions_of(statement) for need in needs_of(expression, terms)]
+        key: [need for expression in expressions_of(statement) for need in needs_of(expression, terms, steps)]
         for key, statement in by_key.items()
     }
     order, circles = in_order(needs)

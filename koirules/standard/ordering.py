@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from types import MappingProxyType
 
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Word
@@ -39,12 +40,25 @@ def parts_of(expression: Expression) -> Iterator[Expression]:
                 pass
 
 
-def needs_of(expression: Expression, terms: Mapping[str, object]) -> list[str]:
-    """What an expression needs worked out before it: `term NAME` and `fault NAME`, in the order they stand."""
+def needs_of(
+    expression: Expression, terms: Mapping[str, object], steps: Mapping[str, Collection[str]] = MappingProxyType({})
+) -> list[str]:
+    """What an expression needs worked out before it: `term NAME` and `fault NAME`, in the order they stand.
+
+    steps: the words of each trait; right of a comparison with a trait, a word is one of them and no term.
+    """
     found: dict[str, None] = {}
+    words: set[int] = set()
     for part in parts_of(expression):
         match part:
-            case Word(text) if text in terms:
+            case syntax.Comparison(Word(left), tails, _) if left in steps:
+                words.update(
+                    id(operand)
+                    for tail in tails
+                    for operand in tail.operands
+                    if isinstance(operand, Word) and operand.text in steps[left]
+                )
+            case Word(text) if text in terms and id(part) not in words:
                 found[f"term {text}"] = None
             case syntax.FaultRead(name, _):
                 found[f"fault {name.text}"] = None

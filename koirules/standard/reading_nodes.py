@@ -37,6 +37,7 @@ def trait_of(node: Node) -> Trait | None:
                 return None
 
 
-def recorded(trait: Trait, place: Place) -> Node:
-    """Whether a trait was recorded."""
-    return Recorded(trait, Truth(), (False, True), place)
+def recorded(trait: Trait, through: Node, place: Place) -> Node:
+    """Whether a trait was recorded, asked of the trait or of a term that is nothing else."""
+    name = through.name if isinstance(through, TermRead) else ""
+    return Recorded(trait, name, Truth(), (False, True), place)

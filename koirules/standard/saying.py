@@ -30,9 +30,11 @@ def check_say(title: Title | None, known: Collection[str], problems: list[Proble
         rest = _BRACES.sub("", text)
         if "{" in rest or "}" in rest or "" in names_in(text):
             problems.append(naming.braces_in_say(title.place))
+        told = set(known)
         for found in _BRACES.finditer(text):
             name = found.group(1).strip()
-            if name and name not in known:
+            if name and name not in told:
+                told.add(name)
                 precise = text is title.text
                 place = _within(title.place, found.start(), found.end()) if precise else title.place
                 problems.append(naming.unknown_in_say(place, name, near(name, known), precise=precise))

@@ -12,12 +12,15 @@ from koirules.standard.expressions import Typer
 from koirules.standard.numbers import points_scaled
 from koirules.standard.parts import Extra, Points, Section
 
+MOST_WORTH = 100_000
+"""The largest worth, in hundredths."""
+
 MOST_SECTION = 100_000_000 * 100 * 100 * 1000
 """Worth x sum(weight x largest points) at most 100,000,000, in hundredths x hundredths x thousandths."""
 
 
 def section_worths(file: st.RuleFile, names: Names) -> dict[str, int]:
-    """The worth of each section in hundredths; 0 for one that has a problem."""
+    """The worth of each section in hundredths; for one that has a problem the largest, so that no score is missed."""
     worths: dict[str, int] = {}
     for section in file.statements:
         if not isinstance(section, st.Section):
@@ -25,10 +28,10 @@ def section_worths(file: st.RuleFile, names: Names) -> dict[str, int]:
         names.take("section", "section", section.name)
         if section.worth is None:
             names.problems.append(parts.no_worth(section.place, section.name.text))
-            worths[section.name.text] = 0
+            worths[section.name.text] = MOST_WORTH
             continue
         worth = points_scaled(section.worth, "A worth", 100, names.problems)
-        worths[section.name.text] = worth or 0
+        worths[section.name.text] = MOST_WORTH if worth is None else worth
     return worths
 
 

@@ -59,9 +59,10 @@ class TermRead:
 
 @frozen
 class Recorded:
-    """Whether a trait was recorded; never open."""
+    """Whether a trait was recorded; never open. through: the term that it was asked of, "" for the trait itself."""
 
     trait: Trait
+    through: str
     type: Type
     range: Any
     place: Place

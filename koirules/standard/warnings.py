@@ -93,7 +93,9 @@ def _used(rules: Rules) -> set[str]:
                         waiting.append(inner)
                 case SettingRead(name=name):
                     used.add(name)
-                case TraitRead(trait=trait) | Recorded(trait=trait):
+                case Recorded(trait=trait, through=through):
+                    used.update((trait.name, through))
+                case TraitRead(trait=trait):
                     used.add(trait.name)
                 case ScoreRead() | SectionRead():
                     used.add("score")

@@ -14,7 +14,7 @@ from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places
 from koirules.vocabulary.misreads import Misread
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import MARKS_FOR_UNKNOWN, folded, plain, position
-from koirules.vocabulary.quantities import read_number, read_quantity, write_decimal
+from koirules.vocabulary.quantities import date_for_number, read_number, read_quantity, write_decimal
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Reading
 from koirules.vocabulary.units import Unit
 
@@ -24,6 +24,7 @@ _OR = re.compile(r"\s+or\s+", re.IGNORECASE)
 _TO = re.compile(r"\s+to\s+", re.IGNORECASE)
 _SIGNS = re.compile(r"\s*[-/,|~;&+]\s*")
 _BETWEEN_PLACES = re.compile(r"\s*[,+;、]\s*")
+_AND = re.compile(r"\s*(?:((?<![\w-])and(?![\w-])|&)\s*)+", re.IGNORECASE)
 _NUMBER = re.compile(r"[+-]?[0-9][0-9.,]*")
 _MOST_LETTERS = 1000
 """No value of a trait is longer, so that no time is lost on one that is none."""
@@ -47,7 +48,7 @@ def read_value(kind: Kind, raw: object, unit: Unit | None = None) -> Reading | M
         case int() | float() | Decimal():
             return _read_number(kind, raw, unit)
         case datetime.date() | datetime.time() | datetime.timedelta():
-            return _read_date(kind, raw)
+            return _read_date(kind, raw, unit)
         case list() | tuple() | set() | frozenset():
             return _read_list(kind, raw)
         case Real():
@@ -109,11 +110,19 @@ def _read_real(kind: Kind, raw: Real, unit: Unit | None) -> Reading | Misread | 
     return _read_number(kind, value, unit)
 
 
-def _read_date(kind: Kind, raw: datetime.date | datetime.time | datetime.timedelta) -> Reading | Misread:
+def _read_date(
+    kind: Kind, raw: datetime.date | datetime.time | datetime.timedelta, unit: Unit | None
+) -> Reading | Misread:
     if isinstance(raw, datetime.datetime) and raw.time() == datetime.time():
         raw = raw.date()
     was = str(raw)
-    return was if isinstance(kind, Label) else misreads.became_a_date(was, kind)
+    match kind:
+        case Label():
+            return was
+        case Number() | Count():
+            return date_for_number(kind, was, was, unit)
+        case _:
+            return misreads.became_a_date(was, kind)
 
 
 def _read_list(kind: Kind, raw: Iterable[object]) -> Reading | Misread:
@@ -179,7 +188,8 @@ def _unknown(kind: _Words, word: str, text: str) -> Misread:
     return misreads.unknown_word(word, text, kind, near(folded(word), words_of(kind)))
 
 
-def _read_places(kind: Places, text: str) -> PlaceSet | Misread:
+def _read_places(kind: Places, text: str, was: str = "") -> PlaceSet | Misread:
+    """The places of a plain text; was: what messages show for it, where that is another text."""
     if text.casefold() in MARKS_FOR_UNKNOWN:
         return misreads.not_recorded_mark(text, kind)
     found: list[PlaceSet] = []
@@ -187,14 +197,24 @@ def _read_places(kind: Places, text: str) -> PlaceSet | Misread:
         words: list[str] = []
         for chunk in _BETWEEN_PLACES.split(part):
             words += [chunk] if position(kind, chunk) is not None else _named(kind, chunk.split())
-        one = _place_set(kind, words, text)
+        one = _place_set(kind, words, was or text)
         if isinstance(one, Misread):
-            return one
+            joined = _AND.search(text)
+            return _joined_places(kind, text, joined[1]) or one if joined else one
         found.append(one)
     sure, possible = found[0]
     for other in found[1:]:
         sure, possible = sure & other.sure, possible | other.possible
     return PlaceSet(sure, possible)
+
+
+def _joined_places(kind: Places, text: str, word: str) -> Misread | None:
+    """What is wrong with places that are joined by `and` or `&`; another slip among them comes first."""
+    better = _AND.sub(" ", text).strip()
+    if not better:
+        return None
+    rest = _read_places(kind, better, text)
+    return rest if isinstance(rest, Misread) else misreads.word_between_places(word, text, better, kind)
 
 
 def _named(kind: Places, words: list[str]) -> list[str]:

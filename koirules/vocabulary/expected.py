@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from koirules.problems.quoting import in_words
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest, words_of
-from koirules.vocabulary.units import UNITS
+from koirules.vocabulary.units import UNITS, Unit
 
 
 def units_of(kind: Number) -> tuple[str, ...]:
@@ -33,6 +33,23 @@ def stretch_of(kind: Number | Count) -> str:
     ends = (shortest(round(kind.low + width * part, _decimals(width))) for part in (Decimal("0.4"), Decimal("0.5")))
     behind = f" {kind.unit.symbol}" if kind.unit else ""
     return f"{behind} to ".join(ends) + behind
+
+
+def stretch_near(kind: Number | Count, value: Decimal, unit: Unit | None, steps: tuple[int, int]) -> str:
+    """An unsure value at a number that somebody wrote, inside the range: `115 to 125` for 120.
+
+    unit: the one that the number is in. steps: how far to go below and above, in steps of about a twentieth.
+    """
+    if isinstance(kind, Count):
+        lowest, highest = Decimal(0), Decimal(kind.high)
+    elif unit is None or unit is kind.unit:
+        lowest, highest = kind.low, kind.high
+    else:
+        lowest, highest = (round(unit.from_held(end), 6) for end in (kind.held_low, kind.held_high))
+    least = Decimal(1) if isinstance(kind, Count) else Decimal(0)
+    step = max(_one_two_or_five(abs(value) / 20 or least or (highest - lowest) / 20), least)
+    below, above = steps
+    return f"{shortest(max(value - below * step, lowest))} to {shortest(min(value + above * step, highest))}"
 
 
 def example_of(kind: Kind) -> str:
@@ -83,6 +100,12 @@ def without_unit(kind: Number | Count) -> str:
 def measure_of(kind: Number) -> str:
     """What a number measures, as a word."""
     return kind.dimension.word if kind.dimension else "plain number"
+
+
+def _one_two_or_five(width: Decimal) -> Decimal:
+    """The largest of …, 0.5, 1, 2, 5, 10, … that is not above a width."""
+    power = Decimal(1).scaleb(width.adjusted())
+    return next((digit * power for digit in (5, 2) if digit * power <= width), power)
 
 
 def _decimals(width: Decimal) -> int:

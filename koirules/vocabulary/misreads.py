@@ -62,12 +62,12 @@ def not_recorded_mark(was: str, kind: Kind) -> Misread:
     )
 
 
-def roughly(was: str, kind: Number | Count) -> Misread:
-    """A number with a sign or word for about, more or less."""
+def roughly(was: str, kind: Number | Count, better: str | None) -> Misread:
+    """A number with a sign or word for about, more or less; better: what it could be, where that can be guessed."""
     return Misread(
         "value-roughly",
         f"{quoted(was)} is not one number, and does not say how far it may be off.",
-        f'Write the lowest and the highest that it could be, such as "{stretch_of(kind)}".',
+        f'Write the lowest and the highest that it could be, such as "{better or stretch_of(kind)}".',
     )
 
 
@@ -185,10 +185,10 @@ def column_unit_on_plain(symbol: str, kind: Number | Count) -> Misread:
     )
 
 
-def became_a_date(was: str, kind: Kind) -> Misread:
-    """A date or time, often made by a spreadsheet out of something like `3-4`."""
+def became_a_date(was: str, kind: Kind, seen: str | None = None) -> Misread:
+    """A date or time, often made by a spreadsheet out of something like `3-4`; seen: what that may have been."""
     sure = next(iter(words_of(kind)), "3-4")
-    hint = stretch_of(kind) if isinstance(kind, Number | Count) else sure
+    hint = seen or (stretch_of(kind) if isinstance(kind, Number | Count) else sure)
     return Misread(
         "value-date",
         f"The cell holds the date or time {was}; spreadsheet programs make dates out of entries such as 3-4.",
@@ -211,6 +211,15 @@ def unknown_word(word: str, was: str, kind: Kind, meant: str | None) -> Misread:
     of = "" if word == was else f" in {quoted(was)}"
     guess = f'Did you mean "{meant}"? ' if meant else ""
     return Misread("value-unknown-word", f"{quoted(word)}{of} is not {noun_of(kind)}.", guess + choose(kind))
+
+
+def word_between_places(word: str, was: str, better: str, kind: Places) -> Misread:
+    """A word or sign for `and` between places."""
+    return Misread(
+        "value-unknown-word",
+        f"{quoted(word)} in {quoted(was)} is not {noun_of(kind)}.",
+        f'Leave out "{word}": write "{better}".',
+    )
 
 
 def no_order(was: str, better: str) -> Misread:

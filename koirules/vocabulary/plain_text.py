@@ -44,6 +44,19 @@ def looks_like_a_date(text: str) -> bool:
     return _DATE.fullmatch(text) is not None
 
 
+def numbers_of_a_date(text: str) -> tuple[str, str] | None:
+    """The two numbers that a date or time may have been made of, the lower first: 3 and 4 for `3-Apr` or `2026-04-03`."""
+    if not looks_like_a_date(text):
+        return None
+    numbers = [int(digits) for digits in re.findall("[0-9]+", text) if len(digits) <= 2]
+    if month := re.search(_MONTHS, text, re.IGNORECASE):
+        numbers.insert(0, _MONTHS.split("|").index(month[0].lower()) + 1)
+    if len(numbers) < 2:
+        return None
+    low, high = sorted(numbers[:2])
+    return str(low), str(high)
+
+
 @lru_cache(maxsize=1024)
 def positions(kind: Kind) -> dict[str, int]:
     """The position of each word of a kind, by the word itself and by its folded form where no other word shares it."""

@@ -8,22 +8,35 @@ from decimal import Decimal, localcontext
 from attrs import frozen
 
 from koirules.vocabulary import misreads
+from koirules.vocabulary.expected import stretch_near
 from koirules.vocabulary.kinds import Count, Number, shortest
 from koirules.vocabulary.misreads import Misread
-from koirules.vocabulary.plain_text import MARKS_FOR_UNKNOWN, looks_like_a_date
+from koirules.vocabulary.plain_text import MARKS_FOR_UNKNOWN, looks_like_a_date, numbers_of_a_date
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.units import UNITS, WRITTEN_OTHERWISE, Unit
 
-_DIGITS = r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)(?:[eE][+-]?[0-9]{1,2})?"
-_NUMBER = re.compile(_DIGITS)
-_WITH_UNIT = re.compile(rf"({_DIGITS})\s*([^0-9.,\s].*)?")
-_DASHED = re.compile(rf"({_DIGITS})\s*([^0-9.,\s~/-]*)\s*[-~/]\s*({_DIGITS})\s*([^0-9.,\s].*)?")
-_GROUPED = re.compile(r"([+-]?[0-9]{1,3}(?:[ '.,][0-9]{3})+)([.,][0-9]+)?\s*([^0-9.,\s].*)?")
-_ROUGH = re.compile(r"(?:[~≈<>≤≥±=]|about\b|approx|ca\b|circa\b|over\b|under\b|nearly\b|almost\b).*|.*[0-9].*[+?]")
+_DIGITS = r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)"
+_EXPONENT = r"[eE][+-]?[0-9]+"
+_WITH_UNIT = re.compile(rf"({_DIGITS})({_EXPONENT})?\s*([^0-9.,\s].*)?")
+# Atomic, so that the sign of an exponent is never taken for one that joins two numbers.
+_WHOLE_NUMBER = rf"((?>{_DIGITS}(?:{_EXPONENT})?))"
+_DASHED = re.compile(rf"{_WHOLE_NUMBER}\s*([^0-9.,\s~/-]*)\s*[-~/]\s*{_WHOLE_NUMBER}\s*([^0-9.,\s].*)?")
+_GROUPED = re.compile(rf"([+-]?[0-9]{{1,3}}(?:[ '.,][0-9]{{3}})+)([.,][0-9]+)?({_EXPONENT})?\s*([^0-9.,\s].*)?")
+_ABOVE = r"[>≥]|over\b|above\b|more than\b|at least\b"
+_BELOW = r"[<≤]|under\b|below\b|less than\b|at most\b|up to\b|nearly\b|almost\b"
+_ABOUT = r"[~≈±=]|about\b|around\b|roughly\b|approx(?:imately)?\b|ca\b|circa\b"
+_ROUGH = re.compile(
+    rf"(?:(?P<above>{_ABOVE})|(?P<below>{_BELOW})|{_ABOUT})\.?\s*(?P<rest>.*?)(?:\s*[+?])*"
+    rf"|(?=.*[0-9])(?P<unsure>.*?)\s*(?:(?P<more>\+)|\?)+",
+    re.IGNORECASE,
+)
 _TO = re.compile(r"\s+to\s+", re.IGNORECASE)
 _OR = re.compile(r"\s+or\s+", re.IGNORECASE)
 _MOST_DIGITS = 40
 """More digits than any measure has; so many are still converted exactly."""
+
+_FARTHEST = 30
+"""No measure has an exponent of ten beyond this, up or down."""
 
 _LOOSE_UNITS = {
     other.casefold(): symbol for other, symbol in [*WRITTEN_OTHERWISE.items(), *((one, one) for one in UNITS)]
@@ -42,9 +55,11 @@ class Quantity:
 
 def read_quantity(kind: Number | Count, text: str, unit: Unit | None) -> Span | Misread:
     """The span that a plain text says. unit: of the column, for numbers without a unit of their own."""
-    odd = _not_one_number(kind, text)
-    if odd is not None:
-        return odd
+    odd = _not_one_number(kind, text, unit)
+    return _read_stretch(kind, text, unit) if odd is None else odd
+
+
+def _read_stretch(kind: Number | Count, text: str, unit: Unit | None) -> Span | Misread:
     parts = _TO.split(text)
     if len(parts) > 2:
         return misreads.not_a_number(text, kind)
@@ -68,6 +83,19 @@ def read_number(kind: Number | Count, value: Decimal, unit: Unit | None) -> Span
     return _span(kind, was, one, one, unit)
 
 
+def exactly_held(unit: Unit, value: Decimal) -> Decimal:
+    """A value in a unit as a value in the held unit, with every digit that a number which is read can have."""
+    with localcontext(prec=2 * _MOST_DIGITS):
+        return unit.to_held(value)
+
+
+def date_for_number(kind: Number | Count, text: str, shown: str, unit: Unit | None) -> Misread:
+    """What is wrong with a date, with the numbers that it may have been made of. unit: of the column."""
+    low, high = numbers_of_a_date(text) or ("", "")
+    seen = low if low == high else f"{low} to {high}"
+    return misreads.became_a_date(shown, kind, _if_read(kind, seen, unit))
+
+
 def unit_named(word: str) -> Unit | None:
     """The unit that somebody wrote, in any of the ways that people write units; None where there is none such."""
     symbol = word if word in UNITS else WRITTEN_OTHERWISE.get(word) or _LOOSE_UNITS.get(word.rstrip(".").casefold())
@@ -76,28 +104,28 @@ def unit_named(word: str) -> Unit | None:
 
 def write_decimal(value: Decimal) -> str:
     """A decimal in its shortest form, with an exponent only where it would be absurdly long."""
-    if value.is_finite() and (not value or -_MOST_DIGITS < value.adjusted() < _MOST_DIGITS):
+    if not value:
+        return "0"
+    if value.is_finite() and (-_MOST_DIGITS < value.adjusted() < _MOST_DIGITS):
         return shortest(value)
     return str(value)
 
 
 def _too_long(value: Decimal) -> bool:
-    far = bool(value) and not -_MOST_DIGITS < value.adjusted() < _MOST_DIGITS
+    far = bool(value) and not -_FARTHEST <= value.adjusted() <= _FARTHEST
     return far or len(value.as_tuple().digits) > _MOST_DIGITS
 
 
-def _not_one_number(kind: Number | Count, text: str) -> Misread | None:
+def _not_one_number(kind: Number | Count, text: str, unit: Unit | None) -> Misread | None:
     low = text.casefold()
     if low in MARKS_FOR_UNKNOWN or low == "none":
         return misreads.not_recorded_mark(text, kind)
     if looks_like_a_date(text):
-        return misreads.became_a_date(f'"{text}"', kind)
-    if not _TO.search(text) and not _NUMBER.fullmatch(text) and (dashed := _DASHED.fullmatch(text)):
-        one, unit, other, last = dashed.groups("")
-        behind = unit or last
-        return misreads.joined_by_sign(text, f"{one} to {other}{f' {behind}' if behind else ''}")
-    if _ROUGH.fullmatch(low):
-        return misreads.roughly(text, kind)
+        return date_for_number(kind, text, f'"{text}"', unit)
+    if not _TO.search(text) and (dashed := _DASHED.fullmatch(text)):
+        return misreads.joined_by_sign(text, _undashed(dashed))
+    if rough := _ROUGH.fullmatch(text):
+        return misreads.roughly(text, kind, _if_read(kind, _less_rough(kind, rough, unit), unit))
     pieces = _OR.split(text)
     if len(pieces) > 1:
         ends = [_read_end(kind, piece) for piece in pieces]
@@ -109,30 +137,57 @@ def _not_one_number(kind: Number | Count, text: str) -> Misread | None:
     return None
 
 
+def _if_read(kind: Number | Count, text: str, unit: Unit | None) -> str | None:
+    """A text that would be read as a number; None for any other, so that no mend leads to the next problem."""
+    return text if isinstance(_read_stretch(kind, text, unit), Span) else None
+
+
+def _undashed(dashed: re.Match[str]) -> str:
+    one, unit, other, last = dashed.groups("")
+    behind = (unit or last).rstrip("?+ ")
+    return f"{one} to {other}{f' {behind}' if behind else ''}"
+
+
+def _less_rough(kind: Number | Count, rough: re.Match[str], column: Unit | None) -> str:
+    """What a rough number may have meant: its own two ends, or a small stretch at the number."""
+    text = rough["rest"] or rough["unsure"] or ""
+    if dashed := _DASHED.fullmatch(text):
+        return _undashed(dashed)
+    one = _read_end(kind, text)
+    if isinstance(one, Misread):
+        return text if _TO.search(text) else ""
+    used = unit_named(one.unit) or column or (kind.unit if isinstance(kind, Number) else None)
+    above = rough["above"] or rough["more"]
+    steps = (0, 2) if above else (2, 0) if rough["below"] else (1, 1)
+    return stretch_near(kind, one.value, used, steps) + (f" {one.unit}" if one.unit else "")
+
+
 def _read_end(kind: Number | Count, part: str) -> Quantity | Misread:
     if grouped := _GROUPED.fullmatch(part):
-        whole, decimals, unit = grouped.groups("")
+        whole, decimals, exponent, unit = grouped.groups("")
         marks = re.sub(r"[0-9+-]", "", whole)
         if decimals or len(marks) > 1 or marks in {" ", "'"}:
             last = whole[-4] if not decimals and len(set(marks)) > 1 else ""
             if last in {".", ","}:
                 whole, decimals = whole[:-4], whole[-4:]
-            better = re.sub(r"[ '.,]", "", whole) + decimals.replace(",", ".")
+            better = re.sub(r"[ '.,]", "", whole) + decimals.replace(",", ".") + exponent
             return misreads.grouped_digits(part, f"{better}{f' {unit}' if unit else ''}")
     match = _WITH_UNIT.fullmatch(part)
     if match is None:
         return misreads.not_a_number(part, kind)
-    digits, unit = match.groups("")
+    digits, exponent, unit = match.groups("")
     if re.search("[0-9]", unit):
         return misreads.not_a_number(part, kind)
     whole, _, part_after = digits.partition(",")
-    if len(part_after) == 3 and whole.lstrip("+-") not in {"", "0"}:
+    if not exponent and len(part_after) == 3 and whole.lstrip("+-") not in {"", "0"}:
         return misreads.comma_in_number(part, whole, part_after)
+    if abs(int(exponent[1:] or 0)) > _FARTHEST:
+        return misreads.too_many_digits(part)
     plain_digits = digits.replace(",", ".")
-    value = Decimal(plain_digits)
+    value = Decimal(plain_digits + exponent)
     if _too_long(value):
         return misreads.too_many_digits(part)
-    return Quantity(part, value, plain_digits, unit.strip())
+    return Quantity(part, value, write_decimal(value) if exponent else plain_digits, unit.strip())
 
 
 def _span(kind: Number | Count, text: str, low: Quantity, high: Quantity, column: Unit | None) -> Span | Misread:

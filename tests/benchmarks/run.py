@@ -14,7 +14,6 @@ import time
 from pathlib import Path
 
 import koirules
-from koirules.grading.reading import read_mapping
 
 ROOT = Path(__file__).parents[2]
 RULES = ROOT / "rulesets" / "tosai_kohaku" / "standard.koi"
@@ -93,13 +92,13 @@ def main() -> None:
         rows.append((label, f"{mine * 1000:.0f} ms", f"{mine / bare:.1f} x a bare start of Python"))
     text = largest()
     with contextlib.redirect_stdout(io.StringIO()):
-        koirules.read_standard("standard \"warm\" edition 1\ngrade a otherwise")
+        koirules.read_standard('standard "warm" edition 1\ngrade a otherwise')
     statements = text.count("\n")
     read = call(lambda: koirules.read_standard(text), 1)
     rows.append((f"a rule file of {statements:,} statements, read and checked", f"{read * 1000:.0f} ms", ""))
     standard = koirules.load_standard(RULES)
     record = whole_record(standard)
-    made = read_mapping(record, standard.traits, "fish")
+    made = standard.reader.read(record, "fish")
     plain = call(lambda: standard.grade_record(made), 500)
     told = call(lambda: standard.grade_record(made).reasons, 500)
     mapped = call(lambda: standard.grade(record), 200)

@@ -27,12 +27,11 @@ RECORDS = """fish,spine,tail_stem,pond,colour of bucket
 """
 
 
-@pytest.fixture
+@pytest.fixture(autouse=True)
 def farm(tmp_path, monkeypatch):
     monkeypatch.chdir(tmp_path)
     Path("rules.koi").write_text(RULES, encoding="utf-8")
     Path("lot.csv").write_text(RECORDS, encoding="utf-8")
-    return tmp_path
 
 
 def run(*words):
@@ -44,7 +43,7 @@ def run(*words):
 GRADE = ("grade", "rules.koi", "lot.csv", "--label", "colour of bucket")
 
 
-def test_grade_prints_every_fish_its_reasons_and_the_totals(farm):
+def test_grade_prints_every_fish_its_reasons_and_the_totals():
     result = run(*GRADE)
     assert result.exit_code == 0
     lines = [line.split() for line in result.output.splitlines()]
@@ -57,7 +56,7 @@ def test_grade_prints_every_fish_its_reasons_and_the_totals(farm):
     assert "not an instruction to kill" in " ".join(result.output.split())
 
 
-def test_results_as_csv_hold_the_contract(farm):
+def test_results_as_csv_hold_the_contract():
     assert run(*GRADE, "--out", "out.csv").exit_code == 0
     rows = list(csv.DictReader(Path("out.csv").read_text(encoding="utf-8-sig").splitlines()))
     head = ["fish", "grade", "possible", "score", "score_low", "score_high", "body_low", "body_high"]
@@ -70,7 +69,7 @@ def test_results_as_csv_hold_the_contract(farm):
     assert rows[0]["pond"] == "mill pond" and rows[0]["colour of bucket"] == "red"
 
 
-def test_results_as_json_hold_the_contract(farm):
+def test_results_as_json_hold_the_contract():
     assert run(*GRADE, "--set", "bar=65", "--out", "out.json").exit_code == 0
     data = json.loads(Path("out.json").read_text(encoding="utf-8"))
     about = data["standard"]
@@ -84,7 +83,7 @@ def test_results_as_json_hold_the_contract(farm):
     assert {reason["kind"] for reason in by_fish["1"]["reasons"]} == {"points", "fault", "grade"}
 
 
-def test_results_as_xlsx_open_in_another_library(farm):
+def test_results_as_xlsx_open_in_another_library():
     assert run(*GRADE, "--out", "out.xlsx").exit_code == 0
     sheet = openpyxl.load_workbook("out.xlsx").worksheets[0]
     rows = list(sheet.iter_rows(values_only=True))
@@ -92,7 +91,7 @@ def test_results_as_xlsx_open_in_another_library(farm):
     assert rows[1][1] == "keep"
 
 
-def test_problems_in_records_end_with_2_and_nothing_is_written(farm):
+def test_problems_in_records_end_with_2_and_nothing_is_written():
     Path("lot.csv").write_text(RECORDS.replace("strong", "stong") + "1,straight,thin,,\n", encoding="utf-8")
     result = run("grade", "rules.koi", "lot.csv", "--out", "out.csv")
     assert result.exit_code == 2
@@ -103,21 +102,23 @@ def test_problems_in_records_end_with_2_and_nothing_is_written(farm):
     assert "nothing was written" in text
 
 
-def test_problems_in_rules_show_their_line_and_end_with_2(farm):
-    Path("rules.koi").write_text(RULES.replace("tail_stem:", "tail_stm:").replace("is bent", "is bant"), encoding="utf-8")
+def test_problems_in_rules_show_their_line_and_end_with_2():
+    Path("rules.koi").write_text(
+        RULES.replace("tail_stem:", "tail_stm:").replace("is bent", "is bant"), encoding="utf-8"
+    )
     result = run("grade", "rules.koi", "lot.csv")
     assert result.exit_code == 2
     assert "^^^^" in result.stderr
     assert result.stderr.count("problem:") == 2
 
 
-def test_an_unknown_ending_is_answered_before_anything_is_read(farm):
+def test_an_unknown_ending_is_answered_before_anything_is_read():
     result = run("grade", "rules.koi", "no_such.csv", "--out", "out.docx")
     assert result.exit_code == 2
     assert ".csv" in result.stderr and ".xlsx" in result.stderr
 
 
-def test_why_tells_everything_about_one_fish(farm):
+def test_why_tells_everything_about_one_fish():
     result = run("why", "rules.koi", "lot.csv", "3", "--label", "colour of bucket")
     assert result.exit_code == 0
     assert "Fish 3: keep or cull, score 60" in result.output
@@ -125,35 +126,35 @@ def test_why_tells_everything_about_one_fish(farm):
     assert "bent spine: perhaps no better than cull" in result.output
 
 
-def test_why_of_a_fish_that_is_not_there_names_a_near_one(farm):
+def test_why_of_a_fish_that_is_not_there_names_a_near_one():
     result = run("why", "rules.koi", "lot.csv", "11", "--label", "colour of bucket")
     assert result.exit_code == 2
     assert 'Did you mean "1"?' in result.stderr
 
 
-def test_why_says_what_stands_in_the_way(farm):
+def test_why_says_what_stands_in_the_way():
     result = run("why", "rules.koi", "lot.csv", "4", "--label", "colour of bucket")
     assert "score at least 60: it has 0, short by 60" in result.output
 
 
-def test_reasons_come_in_the_language_of_the_labels(farm):
+def test_reasons_come_in_the_language_of_the_labels():
     assert "背曲がり" in run(*GRADE, "--language", "ja").output
 
 
-def test_check_runs_the_samples(farm):
+def test_check_runs_the_samples():
     result = run("check", "rules.koi")
     assert result.exit_code == 0
     assert "1 sample holds" in result.output
 
 
-def test_check_ends_with_1_where_a_sample_does_not_hold(farm):
+def test_check_ends_with_1_where_a_sample_does_not_hold():
     Path("rules.koi").write_text(RULES.replace("comes out keep", "comes out cull"), encoding="utf-8")
     result = run("check", "rules.koi")
     assert result.exit_code == 1
     assert "should come out cull, but comes out keep" in result.stderr
 
 
-def test_check_ends_with_2_where_one_of_several_files_has_problems(farm):
+def test_check_ends_with_2_where_one_of_several_files_has_problems():
     Path("bad.koi").write_text("standrd x", encoding="utf-8")
     result = run("check", "rules.koi", "bad.koi", "nowhere.koi")
     assert result.exit_code == 2
@@ -161,11 +162,11 @@ def test_check_ends_with_2_where_one_of_several_files_has_problems(farm):
     assert "[no-such-file]" in result.stderr
 
 
-def test_check_reach_lists_what_no_sample_reaches(farm):
+def test_check_reach_lists_what_no_sample_reaches():
     assert "no sample reaches: fault bent biting" in run("check", "rules.koi", "--reach").output
 
 
-def test_a_sheet_that_is_filled_in_can_be_graded(farm):
+def test_a_sheet_that_is_filled_in_can_be_graded():
     assert run("sheet", "kohaku", "--out", "sheet.xlsx", "--rules", "rules.koi").exit_code == 0
     book = openpyxl.load_workbook("sheet.xlsx")
     sheet = book.worksheets[0]
@@ -179,14 +180,36 @@ def test_a_sheet_that_is_filled_in_can_be_graded(farm):
     assert "keep" in result.output
 
 
-def test_a_csv_sheet_is_a_header(farm):
+def test_a_sheet_of_a_standard_without_a_variety_has_its_house_traits():
+    Path("house.koi").write_text(
+        'standard "h" edition 1\ntrait colour as scale pale < deep\ngrade a if colour is deep\ngrade b otherwise\n',
+        encoding="utf-8",
+    )
+    assert run("sheet", "--rules", "house.koi", "--out", "sheet.csv").exit_code == 0
+    assert Path("sheet.csv").read_text(encoding="utf-8-sig").strip() == "fish,colour"
+    assert "pale < deep" in run("traits", "house.koi").output
+    assert run("sheet", "--out", "sheet.csv").exit_code == 2
+    assert run("sheet", "kohaku", "--rules", "house.koi", "--out", "sheet.csv").exit_code == 2
+
+
+def test_records_in_place_of_rules_are_answered_in_one_line():
+    result = run("grade", "lot.csv", "rules.koi")
+    assert result.exit_code == 2
+    assert "The rule file comes first" in result.stderr
+
+
+def test_a_language_that_no_label_has_is_said_so():
+    assert 'in the language "de"' in run(*GRADE, "--language", "de").stderr
+
+
+def test_a_csv_sheet_is_a_header():
     assert run("sheet", "kohaku", "--out", "sheet.csv").exit_code == 0
     lines = Path("sheet.csv").read_text(encoding="utf-8-sig").splitlines()
     assert lines[0].startswith("fish,")
     assert len(lines) == 1
 
 
-def test_traits_lists_names_ranges_and_descriptions(farm):
+def test_traits_lists_names_ranges_and_descriptions():
     result = run("traits", "kohaku")
     assert result.exit_code == 0
     assert "tail_stem" in result.output
@@ -195,7 +218,7 @@ def test_traits_lists_names_ranges_and_descriptions(farm):
     assert run("traits", "kohakku").exit_code == 2
 
 
-def test_an_edition_outside_its_dates_is_used_with_a_warning(farm):
+def test_an_edition_outside_its_dates_is_used_with_a_warning():
     dated = RULES.replace("edition 2026-1", "edition 2026-1 valid from 2019-01-01 until 2020-12-31")
     Path("rules.koi").write_text(dated, encoding="utf-8")
     result = run(*GRADE)
@@ -204,24 +227,24 @@ def test_an_edition_outside_its_dates_is_used_with_a_warning(farm):
     assert "[not-valid-today]" in result.stderr
 
 
-def test_a_setting_that_cannot_be_changed_so_ends_with_2(farm):
+def test_a_setting_that_cannot_be_changed_so_ends_with_2():
     result = run(*GRADE, "--set", "bar=95")
     assert result.exit_code == 2
     assert "[bad-setting]" in result.stderr
     assert run(*GRADE, "--set", "bar").exit_code == 2
 
 
-def test_text_from_files_cannot_steer_a_terminal(farm):
+def test_text_from_files_cannot_steer_a_terminal():
     Path("lot.csv").write_text("fish,spine\n\x1b[31mred,straight\n", encoding="utf-8")
     result = run("grade", "rules.koi", "lot.csv")
     assert "\x1b[31mred" not in result.output
 
 
-def test_json_lines_are_read_too(farm):
+def test_json_lines_are_read_too():
     Path("lot.jsonl").write_text('{"fish": "a", "spine": "straight", "tail_stem": "strong"}\n', encoding="utf-8")
     assert "keep" in run("grade", "rules.koi", "lot.jsonl").output
 
 
-def test_a_rule_set_is_found_by_its_name(farm):
+def test_a_rule_set_is_found_by_its_name():
     Path("lot.csv").write_text("fish,spine\n1,bent\n", encoding="utf-8")
     assert "out of the lot" in run("grade", "tosai_kohaku", "lot.csv").output

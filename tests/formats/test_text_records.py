@@ -88,6 +88,18 @@ def test_a_row_with_a_problem_becomes_no_record(read):
     assert [problem.code for problem in batch.problems] == ["value-unknown-word"]
 
 
+def test_a_column_in_an_unknown_unit_is_told_once_and_nothing_is_taken_from_it(read):
+    batch = read("fish,length (inch),kiwa\nK01,5 1/2,fair\nK02,6,fare\nK03,,fair\n")
+    assert [problem.code for problem in batch.problems] == ["unknown-column-unit", "value-unknown-word"]
+    assert [record.fish for record in batch.records] == ["K03"]
+
+
+def test_parts_of_one_are_seen_in_rows_with_other_problems_too(read):
+    batch = read("fish,hi_cover,kiwa\nK01,0.4,fare\nK02,0.5,fare\nK03,0.6,fare\n,-,\n")
+    assert batch.problems[0].code == "fractions-for-percent"
+    assert not read("fish,hi_cover\nK01,0.4\nK02,0.5\nK03,0.6\nK03,60\n").problems[0].warning
+
+
 def test_a_fish_may_be_called_by_a_number_sign(read):
     assert [record.fish for record in read("fish,kiwa\n#12,\n#13,fair\n").records] == ["#12", "#13"]
 

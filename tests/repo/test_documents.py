@@ -24,21 +24,24 @@ def blocks(kind):
     return found
 
 
+def has(snippet, pattern):
+    return re.search(pattern, snippet, re.MULTILINE) is not None
+
+
 def whole(snippet):
     """A snippet as a file: what it leaves out for brevity is put around it."""
-    if not re.search(r"^standard", snippet, re.MULTILINE):
+    if not has(snippet, r"^standard"):
         snippet = f'standard "snippet" edition 1 variety kohaku\n{snippet}'
     for name in dict.fromkeys(re.findall(r"no (?:better|worse) than (\w+)", snippet)):
-        if not re.search(rf"^grade {name}\b", snippet, re.MULTILINE):
+        if not has(snippet, rf"^grade {name}\b"):
             snippet += f"\ngrade {name} if length at least 1 cm\n"
-    if "otherwise\n" not in snippet.replace("otherwise \n", "otherwise\n") or not re.search(
-        r"^grade \w+.* otherwise", snippet, re.MULTILINE
-    ):
+    if not has(snippet, r"^grade \w+.* otherwise"):
         snippet += "\ngrade last_of_all otherwise\n"
-    if re.search(r"^(points|bonus|penalty)", snippet, re.MULTILINE) and not re.search(r"^section", snippet, re.MULTILINE):
-        snippet = re.sub(r"^(points|bonus|penalty)", r"section part worth 100\n\1", snippet, count=1, flags=re.MULTILINE)
-        if not re.search(r"^points", snippet, re.MULTILINE):
-            snippet = snippet.replace("section part worth 100\n", "section part worth 100\npoints l by kiwa: blurred gives 0, anything else gives 1\n")
+    if has(snippet, r"^(points|bonus|penalty)") and not has(snippet, r"^section"):
+        opening = "section part worth 100\n"
+        if not has(snippet, r"^points"):
+            opening += "points l by kiwa: blurred gives 0, anything else gives 1\n"
+        snippet = re.sub(r"^(points|bonus|penalty)", opening + r"\1", snippet, count=1, flags=re.MULTILINE)
     return snippet
 
 
@@ -56,15 +59,13 @@ def test_every_python_snippet_parses(snippet):
 
 def test_the_plugin_of_the_guide_works():
     (guide,) = [p.values[0] for p in blocks("python") if "koirules_vocabularies" in p.values[0]]
-
-    class Module:
-        pass
-
     scope: dict[str, object] = {}
     exec(guide, scope)  # noqa: S102
     registry = registry_with(type("Guide", (), {"koirules_vocabularies": staticmethod(scope["koirules_vocabularies"])}))
     assert not registry.problems
-    standard = koirules.read_standard('standard "try" edition 1 variety hill_ogon\ngrade a otherwise', registry=registry)
+    standard = koirules.read_standard(
+        'standard "try" edition 1 variety hill_ogon\ngrade a otherwise', registry=registry
+    )
     assert "metal_shine" in standard.traits
     assert "length" in standard.traits
 

@@ -39,6 +39,13 @@ def one(value):
         (LENGTH, "１２．５\N{NO-BREAK SPACE}ｃｍ", one(12.5)),
         (LENGTH, "12.5 Centimetres", one(12.5)),
         (LENGTH, "1.25E+01", one(12.5)),
+        (LENGTH, "9.99E-07 cm", one(9.99e-07)),
+        (LENGTH, "1,25e+002mm", one(12.5)),
+        (LENGTH, "1,2E1", one(12.0)),
+        (LENGTH, "1E-02 m to 2E+01 mm", Span(1.0, 2.0)),
+        (RATIO, "9.99E-07", one(9.99e-07)),
+        (SPECKS, "1.2e1", one(12.0)),
+        (LENGTH, 9.99e-07, one(9.99e-07)),
         (LENGTH, 12.5, one(12.5)),
         (LENGTH, 12, one(12.0)),
         (LENGTH, Decimal("12.50"), one(12.5)),
@@ -115,11 +122,27 @@ def test_a_conversion_is_exact_before_it_becomes_a_double():
         (LENGTH, "40 cm to 50 cm to 60 cm", "value-not-a-number", ["0 cm to 90 cm"]),
         (LENGTH, "40–50", "value-joined-by-sign", ['"40 to 50"']),
         (LENGTH, "12 or 13", "value-either-number", ['"12 to 13"']),
-        (LENGTH, "~ 40", "value-roughly", ["lowest and the highest"]),
+        (LENGTH, "40-50 cm?", "value-joined-by-sign", ['"40 to 50 cm"']),
+        (LENGTH, "1E-01-2E-01", "value-joined-by-sign", ['"1E-01 to 2E-01"']),
+        (LENGTH, "1 250E-2 mm", "value-grouped-digits", ['"1250E-2 mm"']),
+        (LENGTH, "1E31", "value-too-many-digits", ["digits"]),
+        (LENGTH, "0E-31", "value-too-many-digits", ["digits"]),
+        (LENGTH, f"1E{'9' * 900}", "value-too-many-digits", ["digits"]),
+        (LENGTH, 1e-31, "value-too-many-digits", ["digits"]),
         (LENGTH, "n/a", "value-mark-for-unknown", ["empty the cell"]),
         (LENGTH, "long", "value-not-a-number", ["0 cm to 90 cm"]),
-        (LENGTH, "3-Apr", "value-date", ['"Text"']),
-        (LENGTH, datetime.date(2026, 4, 3), "value-date", ["2026-04-03", '"Text"']),
+        (LENGTH, "3-Apr", "value-date", ['"Text"', '"3 to 4"']),
+        (LENGTH, datetime.date(2026, 4, 3), "value-date", ["2026-04-03", '"Text"', '"3 to 4"']),
+        (SPECKS, datetime.datetime(2026, 3, 4), "value-date", ["2026-03-04", '"3 to 4"']),
+        (SPECKS, datetime.time(4, 3), "value-date", ['"3 to 4"']),
+        (SPECKS, datetime.timedelta(days=4, hours=3), "value-date", ['"20 to 25"']),
+        (SPECKS, "Apr-45", "value-date", ['"4 to 45"']),
+        (SPECKS, "2026-04-03 00:00", "value-date", ['"3 to 4"']),
+        (SPECKS, "4.3.26", "value-date", ['"3 to 4"']),
+        (SPECKS, "3-Mar", "value-date", ['"3"']),
+        (SPECKS, "Apr-2026", "value-date", ['"20 to 25"']),
+        (RATIO, "3-Apr", "value-date", ['"-0.2 to 0"']),
+        (EDGE, datetime.date(2026, 4, 3), "value-date", ['"blurred"']),
         (LENGTH, math.inf, "value-infinite", ["infinite"]),
         (LENGTH, "9" * 60, "value-too-many-digits", ["digits"]),
         (LENGTH, "x" * 1001, "value-too-long", ["1,001"]),
@@ -141,6 +164,12 @@ def test_a_conversion_is_exact_before_it_becomes_a_double():
         (FINS, "none tail", "value-none-with-places", ['"none"']),
         (FINS, "left pectral", "value-unknown-word", ['"left_pectoral"']),
         (FINS, ["tail", 3], "value-number-for-word", ["dorsal"]),
+        (FINS, "tail and dorsal", "value-unknown-word", ['Leave out "and": write "tail dorsal"']),
+        (FINS, "tail&dorsal", "value-unknown-word", ['Leave out "&": write "tail dorsal"']),
+        (FINS, "tail, dorsal And left pectoral", "value-unknown-word", ['write "tail, dorsal left pectoral"']),
+        (FINS, "tail and dorsl", "value-unknown-word", ['"dorsl" in "tail and dorsl"', '"dorsal"']),
+        (FINS, "tail and none", "value-none-with-places", ['"tail and none"']),
+        (FINS, "and", "value-unknown-word", ['Write "none"']),
     ],
 )
 def test_a_value_that_cannot_be_read_says_what_to_write(kind, raw, code, words):
@@ -159,6 +188,56 @@ def test_the_example_of_an_unsure_value_is_one_that_the_trait_can_have(kind, men
     misread = read_value(kind, "about right")
     assert mend in misread.mend
     assert isinstance(read_value(kind, mend.strip('"')), Span)
+
+
+@pytest.mark.parametrize(
+    ("kind", "raw", "unit", "mend"),
+    [
+        (LENGTH, "ca. 120", "mm", "115 to 125"),
+        (LENGTH, "~120", "mm", "115 to 125"),
+        (LENGTH, "About 120", "mm", "115 to 125"),
+        (LENGTH, "120?", "mm", "115 to 125"),
+        (LENGTH, "roughly 1.2E+02 ??", "mm", "115 to 125"),
+        (LENGTH, "ca. 12 cm", "mm", "11.5 to 12.5 cm"),
+        (LENGTH, "ca. 12,5", None, "12 to 13"),
+        (LENGTH, "~ 890", "mm", "870 to 900"),
+        (LENGTH, "over 120", "mm", "120 to 130"),
+        (LENGTH, "120+", "mm", "120 to 130"),
+        (LENGTH, "<120", "mm", "110 to 120"),
+        (LENGTH, "up to 120", "mm", "110 to 120"),
+        (LENGTH, "about 12-13 cm", "mm", "12 to 13 cm"),
+        (LENGTH, "about 12 to 13 cm", "mm", "12 to 13 cm"),
+        (LENGTH, "~0", "mm", "0 to 20"),
+        (LENGTH, "ca. 1200", "mm", "36 cm to 45 cm"),
+        (LENGTH, "ca. 12 kg", "mm", "36 cm to 45 cm"),
+        (AGE, "ca. 6 weeks", None, "5.8 to 6.2 weeks"),
+        (RATIO, "~-0.24", None, "-0.25 to -0.23"),
+        (SPECKS, "about 3", None, "2 to 4"),
+        (SPECKS, "~0", None, "0 to 1"),
+        (SPECKS, "48?", None, "46 to 50"),
+    ],
+)
+def test_a_rough_number_is_answered_with_what_it_may_have_meant(kind, raw, unit, mend):
+    misread = read_value(kind, raw, UNITS[unit] if unit else None)
+    assert misread.code == "value-roughly"
+    assert misread.mend == f'Write the lowest and the highest that it could be, such as "{mend}".'
+
+
+ROUGH = ("ca. {}", "~{}", "about {}", "{}?", "{}+", "< {}", "ca. {}-{}", "~{} to {}", "{}-Apr", "Apr-{}", "{}:30")
+NUMBERS_AS_WRITTEN = st.one_of(
+    st.integers(0, 130).map(str), st.floats(-1, 1e5).map(str), st.decimals(-9, 9, places=3).map(str)
+)
+
+
+@pytest.mark.parametrize("kind", [LENGTH, COVER, AGE, RATIO, SPECKS])
+@given(form=st.sampled_from(ROUGH), one=NUMBERS_AS_WRITTEN, other=NUMBERS_AS_WRITTEN, data=st.data())
+def test_a_mend_of_a_rough_number_or_a_date_is_read_without_a_problem(kind, form, one, other, data):
+    units = [unit for unit in UNITS.values() if isinstance(kind, Number) and unit.dimension is kind.dimension]
+    unit = data.draw(st.sampled_from([None, *units]))
+    misread = read_value(kind, form.format(one, other), unit)
+    if isinstance(misread, Misread) and misread.code in {"value-roughly", "value-date"}:
+        better = misread.mend.rpartition(' "')[2].rstrip('".')
+        assert isinstance(read_value(kind, better, unit), Span)
 
 
 def test_a_number_of_thousands_of_digits_is_told_as_such():

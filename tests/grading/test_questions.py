@@ -1,0 +1,138 @@
+"""What a grade hangs on: the measure counted out by hand and by brute force, and laws of settled fish."""
+
+from itertools import permutations, product
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+import koirules
+
+TEXT = """standard "Trial (an invented house)" edition 1
+trait spine as scale bent < slight < straight
+trait odome as number in % from 0 to 10
+trait kiwa as scale blurred < fair < sharp
+trait marks as places of (tail, dorsal)
+trait line as label
+trait lips as yes or no
+trait size as count up to 9
+fault bent if spine is bent: no better than cull
+fault marked if count of marks at least 1 and line is "old": no better than sell
+section body worth 100
+points edge by kiwa: blurred gives 0, fair gives 5, sharp gives 10
+bonus tail 10 if odome at least 3 %
+grade keep if score at least 60
+grade sell if score at least 20
+grade cull otherwise
+"""
+
+
+def asked(record, text=TEXT):
+    return [question.trait.name for question in koirules.read_standard(text).questions(record)]
+
+
+def test_the_most_decisive_trait_comes_first_and_the_expected_grades_can_be_counted():
+    questions = koirules.read_standard(TEXT).questions({})
+    by_name = {question.trait.name: question for question in questions}
+    # spine: bent leaves 1 grade, slight and straight leave 3: (1 + 3 + 3) / 3. kiwa: blurred leaves the score at 0 to 10
+    # (cull: 1), fair at 50 to 60 (keep, sell, cull: 3), sharp at 100 (3): (1 + 3 + 3) / 3, and the narrower score.
+    assert by_name["spine"].expected_grades == pytest.approx(7 / 3)
+    assert by_name["kiwa"].expected_grades == pytest.approx(7 / 3)
+    assert by_name["odome"].expected_grades == 3
+    assert [question.trait.name for question in questions][:2] == ["kiwa", "spine"]
+
+
+def test_a_trait_that_can_change_nothing_is_not_asked():
+    assert "lips" not in asked({})
+    assert "size" not in asked({})
+    assert "line" not in asked({"marks": "none"})
+
+
+def test_a_settled_fish_hangs_on_nothing():
+    assert asked({"spine": "bent"}) == []
+    assert koirules.read_standard(TEXT).next_question({"spine": "bent"}) is None
+
+
+def test_what_cannot_be_told_is_not_asked_again():
+    standard = koirules.read_standard(TEXT)
+    first = standard.next_question({})
+    second = standard.next_question({}, untold={first.trait.name})
+    assert second.trait.name != first.trait.name
+
+
+def test_answers_are_told_in_words_with_what_they_would_do():
+    standard = koirules.read_standard(TEXT)
+    (question,) = standard.questions({"spine": "straight", "kiwa": "fair", "marks": "none"})
+    assert question.words == "odome: below 3 % settles it at sell; at least 3 % settles it at keep"
+
+
+def test_is_recorded_is_open_as_long_as_the_trait_may_be_told():
+    text = """standard "Trial (an invented house)" edition 1
+trait lips as yes or no
+grade a if lips is recorded
+grade b otherwise
+"""
+    standard = koirules.read_standard(text)
+    assert standard.grade({}).grade == "b"
+    assert standard.next_question({}).trait.name == "lips"
+    assert standard.next_question({}, untold={"lips"}) is None
+
+
+SMALL = """standard "Trial (an invented house)" edition 1
+trait a as yes or no
+trait b as yes or no
+trait c as scale low < middle < high
+grade good if {good}
+grade fair if {fair}
+grade poor otherwise
+"""
+VALUES = {"a": [True, False], "b": [True, False], "c": ["low", "middle", "high"]}
+
+
+def expected_questions(standard, order):
+    """How many questions an order needs on average over all fish, counted out."""
+    total = 0
+    for values in product(*VALUES.values()):
+        fish = dict(zip(VALUES, values, strict=True))
+        record = {}
+        for name in order:
+            if len(standard.grade(record).possible) == 1:
+                break
+            record[name] = fish[name]
+            total += 1
+    return total
+
+
+@pytest.mark.parametrize(
+    ("good", "fair"),
+    [
+        ("a and b", "a or c is high"),
+        ("c is high", "a and b"),
+        ("not a and c at least middle", "c is middle or b"),
+        ("a and (b or c is high)", "a"),
+    ],
+)
+def test_the_first_question_is_the_first_of_a_best_order(good, fair):
+    standard = koirules.read_standard(SMALL.format(good=good, fair=fair))
+    costs = {order: expected_questions(standard, order) for order in permutations(VALUES)}
+    best = {order[0] for order, cost in costs.items() if cost == min(costs.values())}
+    assert standard.next_question({}).trait.name in best
+
+
+ANSWERS = {
+    "spine": st.sampled_from(["bent", "slight", "straight"]),
+    "odome": st.sampled_from([0, 2.9, 3, 9]),
+    "kiwa": st.sampled_from(["blurred", "fair", "sharp"]),
+    "marks": st.sampled_from(["none", "tail", "tail dorsal"]),
+    "line": st.sampled_from(["old", "new"]),
+}
+
+
+@settings(max_examples=60)
+@given(st.fixed_dictionaries(ANSWERS))
+def test_asking_until_settled_gives_the_grade_of_the_full_record(fish):
+    standard = koirules.read_standard(TEXT)
+    record = {}
+    while (question := standard.next_question(record)) is not None:
+        record[question.trait.name] = fish[question.trait.name]
+    assert standard.grade(record).grade == standard.grade(fish).grade
