@@ -1,0 +1,168 @@
+"""Broken rule files, as people write them, each with the problems that its author is told.
+
+A file of tests/cases/problems names its problems itself: `# problem: CODE COLUMN` at the end of the offending line (more
+of them with commas), or `# problem LINE:COLUMN CODE` in the first lines, where a line cannot bear a comment. Beside it,
+NAME.expected holds the full texts; `--refresh-cases` writes them anew.
+"""
+
+import re
+import unicodedata
+from pathlib import Path
+
+import pytest
+
+import koirules
+from koirules.testing import registry_with
+
+
+def words(text):
+    return text.split()
+
+
+CASES = Path(__file__).parents[1] / "cases" / "problems"
+BOX = registry_with()  # whatever else is installed here
+NAMES = sorted(path.stem for path in CASES.glob("*.koi"))
+
+WAITING = {
+    "a_broken_section_leaves_the_score_open": "the range of the score is that of the sections that could be read",
+    "a_fraction_sign_is_no_name": "a name may hold what is neither a letter nor a digit",
+    "backticks": "a line that has no other sign of its kind is not swept for quotes",
+    "header_at_the_left_edge": "a line that goes on at the left edge is not joined to its statement",
+    "no_such_date": "the place is that of the statement, not of the date",
+    "shift_jis": "the grades of a file that is no text are missed",
+    "single_quotes": "a line that has no other sign of its kind is not swept for quotes",
+    "statement_at_the_left_edge": "a line that goes on at the left edge is not joined to its statement",
+    "two_kinds_of_quotes": "an unclosed text is told twice",
+    "utf_16": "the grades of a file that is no text are missed",
+    "western_umlaut": "the grades of a file that is no text are missed",
+}
+"""Cases that name what should be said and is not said yet, with the reason."""
+
+SAID = [name for name in NAMES if name not in WAITING]
+
+MENDED = frozenset(
+    words("""
+a_broken_criterion_does_not_empty_its_section a_broken_fault_is_not_missed_elsewhere
+a_broken_grade_is_not_missed_elsewhere a_broken_header_is_not_missed_elsewhere
+a_broken_section_is_not_missed_elsewhere a_broken_term_is_not_missed_elsewhere better_then bonus_points_word
+by_missing byte_order_mark colon_missing_on_fault colon_missing_on_points comma_for_and comma_missing_between_rows
+comparisons_as_people_say_them composed_letters default_grade for_instead_of_by full_width_signs grade_from_to
+grade_if_better grade_in_quotes grade_misspelt_in_fault grade_percent grade_points grade_total grade_without_if
+head_in_capitals head_misspelt header_author header_colon header_word_unknown is_missing is_missing_before_not
+minus_sign_typographic no_better_on_lift no_break_and_full_width_spaces no_worse_on_fault old_line_ends
+otherwise_misspelt question_mark quotes_of_word_processors say_not_indented say_unknown_name say_without_quotes
+section_colon section_unknown_in_grade section_word_missing section_worth_number_first sentence_full_stop
+signs_for_comparisons statements_in_an_outline step_misspelt_in_table tabs term_equals term_is
+term_misspelt_where_used title_of_standard_without_quotes trailing_comma value_after_or variety_in_quotes
+variety_misspelt weight_missing_word weight_times windows_line_ends words_for_if_and_except worth_in_percent
+zero_width_space
+""")
+)
+"""Cases whose edits, all carried out, leave a file that reads."""
+
+ON_LINE = re.compile(r"# problem: (.*)$")
+ABOVE = re.compile(r"^# problem ([0-9]+):([0-9]+) (\S+)$")
+
+
+def text_of(name):
+    data = (CASES / f"{name}.koi").read_bytes()
+    text = data.decode("utf-16" if data[:2] in {b"\xff\xfe", b"\xfe\xff"} else "utf-8-sig", errors="replace")
+    return unicodedata.normalize("NFC", text.replace("\r\n", "\n").replace("\r", "\n"))
+
+
+def problems_of(name, monkeypatch):
+    monkeypatch.chdir(CASES)
+    with pytest.raises(koirules.StandardError) as found:
+        koirules.load_standard(f"{name}.koi", BOX)
+    return found.value.problems
+
+
+def marks_of(name):
+    found = []
+    for number, line in enumerate(text_of(name).split("\n"), 1):
+        if above := ABOVE.match(line):
+            found.append((int(above[1]), int(above[2]), above[3]))
+        elif on_line := ON_LINE.search(line):
+            for mark in on_line[1].split(", "):
+                code, column = mark.split(" ")
+                found.append((number, int(column), code))
+    return sorted(found)
+
+
+def after_edits(text, problems):
+    lines = text.split("\n")
+    starts = [0]
+    for line in lines:
+        starts.append(starts[-1] + len(line) + 1)
+    edits = [problem.edit for problem in problems if problem.edit]
+    for edit in sorted(edits, key=lambda edit: (edit.place.line, edit.place.column), reverse=True):
+        place = edit.place
+        begin, end = starts[place.line - 1] + place.column - 1, starts[place.end_line - 1] + place.end_column - 1
+        text = text[:begin] + edit.text + text[end:]
+    return text
+
+
+def identity(problem):
+    return problem.code, problem.cause, problem.site.line, problem.site.column
+
+
+def problems_of_text(text):
+    try:
+        koirules.read_standard(text, registry=BOX)
+    except koirules.StandardError as error:
+        return error.problems
+    return ()
+
+
+def marked(name):
+    waits = [pytest.mark.xfail(reason=WAITING[name], strict=True)] if name in WAITING else []
+    return pytest.param(name, marks=waits)
+
+
+@pytest.mark.parametrize("name", [marked(name) for name in NAMES])
+def test_a_problem_is_found_where_the_mistake_is_and_nowhere_else(name, monkeypatch):
+    found = [(p.site.line, p.site.column, p.code) for p in problems_of(name, monkeypatch)]
+    assert sorted(found) == marks_of(name)
+
+
+@pytest.mark.parametrize("name", SAID)
+def test_its_author_is_told_what_the_case_file_says(name, monkeypatch, refresh_cases):
+    told = "".join(f"{problem}\n" for problem in problems_of(name, monkeypatch))
+    expected = CASES / f"{name}.expected"
+    if refresh_cases:
+        expected.write_text(told, encoding="utf-8")
+    assert told == expected.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("name", SAID)
+def test_an_edit_mends_the_problem_that_carries_it(name, monkeypatch):
+    problems = problems_of(name, monkeypatch)
+    left = {identity(problem) for problem in problems_of_text(after_edits(text_of(name), problems))}
+    assert not [problem for problem in problems if problem.edit and identity(problem) in left]
+
+
+def test_these_files_read_once_their_edits_are_carried_out(monkeypatch):
+    mended = set()
+    for name in SAID:
+        problems = problems_of(name, monkeypatch)
+        if not problems_of_text(after_edits(text_of(name), problems)):
+            mended.add(name)
+    assert mended == MENDED
+
+
+def test_problems_come_in_the_order_of_the_file(monkeypatch):
+    for name in NAMES:
+        places = [(problem.site.line, problem.site.column) for problem in problems_of(name, monkeypatch)]
+        assert places == sorted(places), name
+
+
+def test_no_text_shows_what_the_grammar_calls_things(monkeypatch):
+    for name in NAMES:
+        for problem in problems_of(name, monkeypatch):
+            assert not re.search(r"anon|Token|LPAR|\$END|SUM_SIGN", problem.cause + problem.mend, re.IGNORECASE), name
+
+
+def test_every_case_has_its_expected_texts():
+    texts = {path.stem for path in CASES.glob("*.expected")}
+    assert texts == set(NAMES) - WAITING.keys()
+    assert len(NAMES) >= 60
