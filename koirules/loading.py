@@ -8,7 +8,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from koirules.language.reader import Read, read_bytes, read_text
-from koirules.problems import Problem, reading
+from koirules.problems import Problem, is_refused, reading
 from koirules.standard.checker import Checked, check
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.traits import Variety
@@ -46,6 +46,8 @@ def find(name: str, rulesets: Mapping[str, Path]) -> Path | Problem:
 
 
 def _checked(read: Read, varieties: Mapping[str, Variety]) -> Checked:
+    if not read.rules.text and is_refused(read.problems):
+        return Checked(None, read.problems)  # a file that is no text has no header to miss
     return check(read.rules, varieties, read.problems)
 
 

@@ -33,6 +33,8 @@ def worked_out(
     waiting: list[tuple[Node, bool]] = [(root, False)]
     while waiting:
         node, ready = waiting.pop()
+        if id(node) in done:
+            continue
         inner = node.operands if isinstance(node, Apply) else (node.node,) if isinstance(node, TermRead) else ()
         if inner and not ready:
             waiting.append((node, True))

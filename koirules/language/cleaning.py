@@ -23,16 +23,16 @@ _FULL_WIDTH = "[\uff01\uff04-\uff5e\u3001]+"
 _SCAN = re.compile(
     r'(?P<text>"[^"]*")'
     r"|(?P<comment>[#\uff03].*)"
-    r'|(?P<open>")'
+    r'|(?P<open>".*)'
     rf'|(?P<quoted>[{_QUOTES}][^{_QUOTES}"]*[{_QUOTES}"]|[{_SINGLE}][^{_SINGLE}]*[{_SINGLE}])'
-    rf"|(?P<unclosed>[{_QUOTES}{_SINGLE}])"
+    rf"|(?P<unclosed>[{_QUOTES}{_SINGLE}].*)"
     r"|(?P<comma>(?<![\w.,])[0-9]+,[0-9]+(?![\w,.]))"
     rf"|(?P<wide>{_FULL_WIDTH})"
     r"|(?P<space>[\u00a0\u2000-\u200a\u202f\u205f\u3000\t\f]+)"
     r"|(?P<minus>[\u2212\u2013\u2010\u2011])"
     r"|(?P<stray>[\u200b-\u200f\u2060\ufeff\u00ad\x00-\x08\x0b\x0e-\x1f\x7f\u0080-\u009f\u2028-\u202e\u2066-\u2069])"
 )
-_PLAIN = re.compile(r"[ -!$-+\--~]*(?:,(?![0-9])[ -!$-+\--~]*)*\Z")
+_PLAIN = re.compile(r"[ !$-&(-+\--_a-~]*(?:,(?![0-9])[ !$-&(-+\--_a-~]*)*\Z")
 
 
 @frozen
@@ -56,7 +56,7 @@ def decode(data: bytes, file: str) -> str | Problem:
     try:
         return data.decode("utf-8")
     except UnicodeDecodeError as error:
-        before = data[: error.start].decode("utf-8")
+        before = data[: error.start].decode("utf-8").replace("\r\n", "\n").replace("\r", "\n")
         line = before.count("\n") + 1
         column = len(before) - (before.rfind("\n") + 1) + 1
         return say.not_utf8(Place(file, line, column, line, column + 1), _guess(data))

@@ -16,7 +16,7 @@ from lark.lexer import PatternRE, PatternStr, TerminalDef
 from koirules.language.builder import Builder
 from koirules.language.cleaning import Cleaned, clean, decode
 from koirules.language.hints import explain
-from koirules.language.statement_builder import build_statement
+from koirules.language.statement_builder import NoSuchDateError, build_statement
 from koirules.language.statements import RuleFile, Statement
 from koirules.problems import Place, Problem
 from koirules.problems import reading as say
@@ -88,10 +88,16 @@ def read_text(text: str, file: str) -> Read:
 
 def _pieces(cleaned: Cleaned, file: str, problems: list[Problem]) -> Iterator[_Piece]:
     begin: int | None = None
+    last = 0
     for number, line in enumerate(cleaned.lines):
         if not line.strip():
             continue
         if line[0] != " ":
+            if begin is not None and _goes_on(line, cleaned.lines[last]):
+                word = line.split()[0]
+                problems.append(say.not_indented(_word_place(file, number + 1, word), word))
+                last = number
+                continue
             if begin is not None:
                 yield _piece(cleaned, begin, number)
             begin = number
@@ -106,8 +112,22 @@ def _pieces(cleaned: Cleaned, file: str, problems: list[Problem]) -> Iterator[_P
         elif begin is None:
             problems.append(say.indented_start(_line_place(file, number + 1, len(line) - len(line.lstrip()) + 1)))
             begin = number
+        last = number
     if begin is not None:
         yield _piece(cleaned, begin, len(cleaned.lines))
+
+
+def _goes_on(line: str, before: str) -> bool:
+    """Whether a line at the left edge goes on with the statement above: by its first word, or by how that line ends."""
+    first = _FIRST_WORD.search(line)
+    word = first.group() if first else ""
+    if word in HEAD_WORDS:
+        return False
+    return word in _CONTINUATIONS or line[0] in ":," or before.rstrip()[-1:] in {":", ","}
+
+
+def _word_place(file: str, line: int, word: str) -> Place:
+    return Place(file, line, 1, line, 1 + len(word))
 
 
 def _piece(cleaned: Cleaned, begin: int, end: int) -> _Piece:
@@ -144,8 +164,8 @@ def _build(tree: Tree[Any], builder: Builder) -> Statement | Problem:
     node = tree.children[0]
     try:
         return build_statement(builder, node)
-    except ValueError as error:
-        return say.no_such_date(builder.place(node), str(error))
+    except NoSuchDateError as error:
+        return say.no_such_date(error.word.place, error.word.text)
 
 
 def _too_deep(piece: _Piece, file: str) -> Problem | None:

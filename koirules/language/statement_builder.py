@@ -14,7 +14,7 @@ from koirules.language.syntax import Word
 
 
 def build_statement(build: Builder, node: Node) -> st.Statement:
-    """The statement that a tree stands for. Raises ValueError for a date that no calendar has."""
+    """The statement that a tree stands for. Raises NoSuchDateError for a date that no calendar has."""
     return _BUILD[node.data](build, node)
 
 
@@ -36,7 +36,7 @@ def _header(build: Builder, node: Node) -> st.Header:
         return None if part is None else build.word(part.children[0])
 
     valid = found.get("valid")
-    dates = [None, None] if valid is None else [None if d is None else date.fromisoformat(d) for d in valid.children]
+    dates = [None, None] if valid is None else [_date(build, child) for child in valid.children]
     label = build.title(title)
     if label is None:
         raise AssertionError("the grammar gives a standard without a title")
@@ -53,6 +53,23 @@ def _header(build: Builder, node: Node) -> st.Header:
         repeated=tuple(repeated),
         place=build.place(node),
     )
+
+
+class NoSuchDateError(ValueError):
+    """A date that no calendar has, with its place."""
+
+    def __init__(self, word: Word) -> None:
+        super().__init__(word.text)
+        self.word = word
+
+
+def _date(build: Builder, node: Node) -> date | None:
+    if node is None:
+        return None
+    try:
+        return date.fromisoformat(str(node))
+    except ValueError:
+        raise NoSuchDateError(build.word(node)) from None
 
 
 def _setting(build: Builder, node: Node) -> st.Setting:
@@ -170,7 +187,7 @@ def _fact(build: Builder, node: Node) -> st.Fact:
     if value.data == "value_text":
         return st.Fact(trait, (), (), str(children[0])[1:-1], False, place)
     words = tuple(build.word(c) for c in children)
-    return st.Fact(trait, (), words, None, value.data == "value_places", place)
+    return st.Fact(trait, (), words, None, value.data == "value_places", place, value.data == "value_steps")
 
 
 def _outcome(build: Builder, node: Node) -> st.Outcome:

@@ -260,9 +260,14 @@ def not_a_number(place: Place, word: str) -> Problem:
     )
 
 
-def no_such_date(place: Place, why: str) -> Problem:
+def no_such_date(place: Place, written: str) -> Problem:
     """A date that no calendar has."""
-    return Problem("no-such-date", place, f"There is no such date: {why}.", "Write year-month-day, such as 2026-09-30.")
+    return Problem(
+        "no-such-date",
+        place,
+        f"There is no day {written} in the calendar.",
+        "Write year-month-day, such as 2026-09-30.",
+    )
 
 
 def chained_comparison(place: Place) -> Problem:

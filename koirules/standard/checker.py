@@ -17,7 +17,7 @@ from koirules.standard.needs import check_early_scores, check_later, working_ord
 from koirules.standard.parts import Limit, Rules, Sample, Term
 from koirules.standard.samples import check_sample
 from koirules.standard.saying import check_say
-from koirules.standard.sectioning import check_sections, section_worths
+from koirules.standard.sectioning import MOST_WORTH, check_sections, section_worths
 from koirules.standard.warnings import warnings_of
 from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.traits import Trait, Variety
@@ -97,6 +97,7 @@ def _declare(
         sections=worths,
         faults=[limit.name.text for limit in limits if limit.head == "fault"],
         elsewhere=elsewhere(spoken, varieties),
+        score_most=sum(worths.values()) + MOST_WORTH * sum(head == "section" for head, _ in file.unread),
         unread=_unread(file, {*house, *made_settings, *terms}),
         vocabulary_known=spoken is not None,
         problems=problems,

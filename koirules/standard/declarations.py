@@ -11,10 +11,9 @@ from koirules.problems import Edit, Problem, naming, parts, reading, values
 from koirules.standard.numbers import MOST, decimals, dimension_of, held, unit_of, written
 from koirules.standard.parts import Setting, Titled
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest
-from koirules.vocabulary.names import scripts_of
 from koirules.vocabulary.traits import Better, Trait
 from koirules.vocabulary.units import UNITS
-from koirules.vocabulary.words import NOT_STEPS, RESERVED
+from koirules.vocabulary.words import NOT_STEPS, RESERVED, is_name, scripts_in
 
 MOST_STEPS = 64
 MOST_COUNT = 1_000_000
@@ -52,9 +51,14 @@ class Names:
         if word.text in RESERVED:
             self.problems.append(reading.reserved_as_name(word.place, word.text))
             return False
-        mixed = scripts_of(word.text)
-        if mixed:
-            self.problems.append(reading.mixed_scripts(word.place, word.text, mixed))
+        if not is_name(word.text):
+            scripts = sorted((script.capitalize() for script in scripts_in(word.text)), reverse=True)
+            mixed = len(scripts) > 1
+            self.problems.append(
+                reading.mixed_scripts(word.place, word.text, scripts)
+                if mixed
+                else reading.not_a_number(word.place, word.text)
+            )
             return False
         return True
 

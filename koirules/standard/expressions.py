@@ -9,7 +9,7 @@ from attrs import define, field
 
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Quantity, Word
-from koirules.problems import Place, Problem, naming, values
+from koirules.problems import Place, Problem, naming, reading, values
 from koirules.standard import operations as ops
 from koirules.standard.arithmetic import calculated
 from koirules.standard.comparisons import compared
@@ -39,12 +39,14 @@ from koirules.standard.types import (
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.words import is_name
 
 
 @define
 class Typer:
     """What expressions of a file can name, and the problems found in them so far.
 
+    score_most: the most that a score can be, in hundredths.
     terms holds the terms that are typed already, None for one that has problems of its own. elsewhere: variety by trait
     name, for traits that only other varieties have. unread: names of statements that could not be read, which nobody
     misses. vocabulary_known: False where the file names a variety that is not there, so that no trait can be missed.
@@ -56,6 +58,7 @@ class Typer:
     sections: Mapping[str, int]
     faults: Iterable[str]
     elsewhere: Mapping[str, str]
+    score_most: int = 0
     unread: frozenset[str] = frozenset()
     vocabulary_known: bool = True
     terms: dict[str, Term | None] = field(factory=dict)
@@ -87,7 +90,7 @@ class Typer:
             case syntax.Conditional():
                 return self._conditional(expression, expected)
             case syntax.ScoreRead(place):
-                return ScoreRead(Numeric(None), Span(0.0, sum(self.sections.values()) / 100), place)
+                return ScoreRead(Numeric(None), Span(0.0, self.score_most / 100), place)
             case syntax.SectionRead(name, place):
                 return self._section(name, place)
             case syntax.FaultRead(name, place):
@@ -158,6 +161,9 @@ class Typer:
     def unknown(self, word: Word) -> None:
         """Report a name that nothing has, unless what has it could not be read."""
         if word.text in self.unread or not self.vocabulary_known:
+            return
+        if not is_name(word.text):
+            self.problems.append(reading.not_a_number(word.place, word.text))
             return
         guess = meant_by(word.text, self.traits, self.sections, list(self.faults), self.names())
         self.problems.append(naming.unknown_name(word.place, word.text, guess, self.elsewhere.get(word.text)))

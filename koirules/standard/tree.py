@@ -117,8 +117,9 @@ def apply(operation: Operation, operands: tuple[Node, ...], kind: Type, place: P
 
 
 def walk(node: Node, *, into_terms: bool = True) -> list[Node]:
-    """Every node below (and with) a node, each term's once per read; without recursion, since sums can be long."""
+    """Every node below (and with) a node, the inside of each term once; without recursion, since sums can be long."""
     found: list[Node] = []
+    seen: set[str] = set()
     waiting = [node]
     while waiting:
         current = waiting.pop()
@@ -126,7 +127,9 @@ def walk(node: Node, *, into_terms: bool = True) -> list[Node]:
         match current:
             case Apply(operands=operands):
                 waiting.extend(reversed(operands))
-            case TermRead(node=inner) if into_terms:
+            case TermRead(name=name, node=inner) if into_terms and name not in seen:
+                # Terms that read one another twice would otherwise be walked into twice as often at each level.
+                seen.add(name)
                 waiting.append(inner)
             case _:
                 pass
