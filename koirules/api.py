@@ -32,8 +32,8 @@ class Standard:
     checker had to say about a file that holds.
     """
 
-    rules: Rules
-    settings: Mapping[str, Setting]
+    rules: Rules = field(repr=False)
+    settings: Mapping[str, Setting] = field(repr=False)
     changed: tuple[str, ...] = ()
     language: str | None = None
     warnings: tuple[Problem, ...] = field(default=(), repr=False)

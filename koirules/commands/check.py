@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from pathlib import Path
 
 import click
 
@@ -17,6 +18,7 @@ from koirules.commands.output import (
     shown,
     text_of,
 )
+from koirules.formats.records import READERS
 from koirules.grading.sample_runs import SampleRun, run_samples
 from koirules.loading import find
 from koirules.plugins import Registry
@@ -34,6 +36,10 @@ def command(rules: tuple[str, ...], reach: bool, changes: bool) -> None:
     plugins = registry()
     status = HOLDS
     for name in rules:
+        if Path(name).suffix.lower() in READERS:
+            click.echo(f"{shown(name)} is a table of records by its name, not a rule file.", err=True)
+            status = PROBLEMS
+            continue
         try:
             standard = load_standard(name, plugins)
         except StandardError as error:

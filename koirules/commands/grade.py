@@ -40,18 +40,28 @@ def command(
     """Grade the fish in RECORDS (.csv, .xlsx or .jsonl) by RULES, a rule file or the name of a rule set.
 
     Prints each fish with its grade, its score and the reasons that mattered most, then the totals. A fish whose grade
-    could still change with what was not recorded is shown with every grade still possible.
+    could still be one or another, by what was not recorded, is shown with every grade still possible; a rule that asks
+    whether something is recorded is answered as the record stands.
     """
     wrong_ends = [problem for out in outs if (problem := check_result_path(Path(out))) is not None]
     if wrong_ends:
         show_problems(wrong_ends)
         stop("Nothing was written.")
+    for out in outs:
+        if any(_is_same(out, given) for given in (rules, records)):
+            stop(
+                f"{shown(out)} is what was given: results would take its place. Name another file. Nothing was written."
+            )
     standard = standard_from(rules, changes, language)
     batch = graded(standard, records, labels)
     listed = list(batch.results) if as_recorded else best_first(standard, batch.results)
     _print_table(standard, listed)
     _print_totals(standard, batch)
     _write(standard, batch, outs)
+
+
+def _is_same(one: str, other: str) -> bool:
+    return Path(one).resolve() == Path(other).resolve()
 
 
 def best_first(standard: Standard, results: Sequence[Result]) -> list[Result]:
@@ -81,15 +91,18 @@ def _print_table(standard: Standard, results: Sequence[Result]) -> None:
     table = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False)
     table.add_column("fish", no_wrap=True, overflow="fold")
     table.add_column("grade", overflow="fold", min_width=6, max_width=16)
-    table.add_column("score", justify="right", no_wrap=True)
+    scored = bool(standard.rules.sections)
+    if scored:
+        table.add_column("score", justify="right", no_wrap=True)
     table.add_column("why", overflow="fold", ratio=1)
     titles = {grade.name: grade.title.within(standard.language) for grade in standard.rules.grades}
     for result in results:
         grades = " or ".join(titles[name] for name in result.possible)
         style = "bold" if result.grade == standard.grades[0] else ""
-        table.add_row(
-            Text(shown(result.fish)), Text(shown(grades), style=style), score_words(result), Text(shown(result.why))
-        )
+        cells = [Text(shown(result.fish)), Text(shown(grades), style=style), Text(score_words(result))]
+        if not scored:
+            cells.pop()
+        table.add_row(*cells, Text(shown(result.why)))
     console.print(table)
 
 

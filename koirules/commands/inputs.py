@@ -17,7 +17,7 @@ from koirules.formats.records import READERS, Batch, read_records
 from koirules.grading.results import Result
 from koirules.loading import find
 from koirules.plugins import Registry, load_registry
-from koirules.problems import Problem, StandardError
+from koirules.problems import Cell, Problem, StandardError
 from koirules.problems import parts as say
 
 _F = TypeVar("_F", bound=Callable[..., Any])
@@ -62,14 +62,17 @@ def standard_from(rules: str, changes: Sequence[str] = (), language: str | None 
         stop(f"{shown(rules)} is a table of records by its name. The rule file comes first, then the records.")
     try:
         standard = load_standard(rules, plugins)
-        standard = standard.with_settings(_pairs(changes)).in_language(language)
+        standard = standard.with_settings(_pairs(changes)).in_language(None if language is None else language.lower())
     except StandardError as error:
         path = find(rules, plugins.rulesets)
         stop_if_refused(error.problems, {} if isinstance(path, Problem) else text_of(str(path)))
         raise
     show_problems(out_of_date(standard, date.today()))
-    if language is not None and not _speaks(standard, language):
-        click.echo(f'No label of {shown(rules)} is given in the language "{shown(language)}".', err=True)
+    if language is not None and not _speaks(standard, language.lower()):
+        click.echo(
+            f'No title in {shown(rules)} is given in the language "{shown(language)}" (two letters, such as ja).',
+            err=True,
+        )
     return standard
 
 
@@ -89,8 +92,7 @@ def _speaks(standard: Standard, language: str) -> bool:
 def out_of_date(standard: Standard, today: date) -> list[Problem]:
     """The warning that a standard is not valid on a day, where it says when it is."""
     rules = standard.rules
-    place = rules.sections[0].place if rules.sections else rules.grades[0].place
-    first = place.__class__(rules.file, 1, 1, 1, 1)
+    first = Cell(rules.file)
     if rules.valid_from is not None and today < rules.valid_from:
         return [say.not_valid_today(first, f"valid only from {rules.valid_from}")]
     if rules.valid_until is not None and today > rules.valid_until:
@@ -110,11 +112,13 @@ def graded(standard: Standard, records: str, labels: Sequence[str]) -> Graded:
     """Read and grade a file of records; ends the command with its problems where it cannot be read."""
     batch = read_records(Path(records), standard.traits, labels)
     stop_if_refused(batch.problems)
+    if not batch.records:
+        click.echo(f"There is no fish in {shown(records)}.", err=True)
     many = len(batch.records) > 5_000
     if not many:
         return Graded(batch, tuple(standard.grade_record(record) for record in batch.records))
-    with click.progressbar(batch.records, label="Grading", file=sys.stderr) as shown:
-        return Graded(batch, tuple(standard.grade_record(record) for record in shown))
+    with click.progressbar(batch.records, label="Grading", file=sys.stderr) as bar:
+        return Graded(batch, tuple(standard.grade_record(record) for record in bar))
 
 
 def _pairs(changes: Sequence[str]) -> dict[str, str]:

@@ -17,14 +17,19 @@ from koirules.vocabulary.traits import Variety
 @click.argument("variety", required=False)
 @click.option("--out", required=True, type=click.Path(), metavar="FILE", help="Where to write it (.xlsx or .csv).")
 @click.option("--rules", metavar="RULES", help="Take only the traits that this standard reads, its house traits too.")
+@click.option("--replace", is_flag=True, help="Replace a file that is there already.")
 @click.option(
     "--fish", default=200, show_default=True, type=click.IntRange(1, 100_000), help="How many rows to prepare."
 )
-def command(variety: str | None, out: str, rules: str | None, fish: int) -> None:
+def command(variety: str | None, out: str, rules: str | None, replace: bool, fish: int) -> None:
     """Make a blank record sheet for VARIETY, or for the standard RULES.
 
     It has a column a trait, with drop-downs, number checks and notes.
     """
+    if Path(out).exists() and not replace:
+        stop(f"{shown(out)} is there already, and may be filled in. Name another file, or add --replace.")
+    if variety is not None and variety.endswith(".koi") and rules is None:
+        variety, rules = None, variety
     if rules is not None:
         found = _read_by(rules, variety)
     elif variety is not None:

@@ -139,19 +139,23 @@ def _tell_absent(reasons: Sequence[Reason]) -> None:
 
 def _tell_questions(standard: Standard, record: Record) -> None:
     """What the grade of a fish that is not settled hangs on, most decisive first."""
-    questions = standard.questioner.questions(record.readings) if len(_possible(standard, record)) > 1 else ()
+    questions = standard.questioner.hangs_on(record.readings)
     if not questions:
         return
+    plain = standard.grader.reasoner.teller.plain
+    titles = {grade.name: plain.of(grade.title) for grade in standard.rules.grades}
+    now = len(standard.grade_record(record).possible)
+    decisive = [question for question in questions if question.expected_grades < now][:_MOST_QUESTIONS]
     click.echo(click.style("What its grade hangs on, most decisive first", bold=True))
-    for question in questions[:_MOST_QUESTIONS]:
-        click.echo(f"  {shown(question.words)}")
-    if len(questions) > _MOST_QUESTIONS:
-        rest = ", ".join(question.trait.name for question in questions[_MOST_QUESTIONS:])
-        click.echo(click.wrap_text(f"then: {shown(rest)}", 110, "  ", "    "))
-
-
-def _possible(standard: Standard, record: Record) -> tuple[str, ...]:
-    return standard.grade_record(record).possible
+    for question in decisive:
+        told = "; ".join(
+            f"if {answers.replace('_', ' ')}, {' or '.join(titles[name] for name in possible)}"
+            for answers, possible in question.gathered
+        )
+        click.echo(f"  {shown(plain.trait(question.trait))}: {shown(told)}")
+    rest = [plain.trait(question.trait) for question in questions if question not in decisive]
+    if rest:
+        click.echo(click.wrap_text(f"and on: {shown('; '.join(rest))}", 110, "  ", "    "))
 
 
 def _tell_next(standard: Standard, record: Record) -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from attrs import frozen
 
 from koirules.standard.cuts import Cuts
@@ -45,13 +47,35 @@ def answers_to(trait: Trait, cuts: Cuts) -> tuple[Answer, ...]:
             return (*(Answer(text, f'"{text}"', share) for text in cuts.texts), other)
 
 
+def answer_words(trait: Trait, answers: Sequence[Answer]) -> str:
+    """Several answers of a trait in words; stretches that lie beside each other as one."""
+    kind = trait.kind
+    if not isinstance(kind, Number | Count):
+        return " or ".join(answer.words for answer in answers)
+    low, high = _range(kind)
+    step = MILLION if isinstance(kind, Count) else 1
+    runs: list[list[int]] = []
+    for answer in answers:
+        if not isinstance(answer.reading, Span):
+            raise AssertionError("a number with an answer that is none")
+        begin, end = (round(edge * MILLION) for edge in answer.reading)
+        if runs and runs[-1][1] + step == begin:
+            runs[-1][1] = end
+        else:
+            runs.append([begin, end])
+    return " or ".join(_words(kind, begin, end, low, high) for begin, end in runs)
+
+
+def _range(kind: Number | Count) -> tuple[int, int]:
+    """The range of a number or count in millionths of the held unit."""
+    if isinstance(kind, Count):
+        return 0, kind.high * MILLION
+    return round(float(kind.held_low) * MILLION), round(float(kind.held_high) * MILLION)
+
+
 def _stretches(kind: Number | Count, cuts: Cuts) -> tuple[Answer, ...]:
     step = MILLION if isinstance(kind, Count) else 1
-    low, high = (
-        (round(float(kind.held_low) * MILLION), round(float(kind.held_high) * MILLION))
-        if isinstance(kind, Number)
-        else (0, kind.high * MILLION)
-    )
+    low, high = _range(kind)
     begins = [low]
     for cut in cuts.at:
         # The first whole count, or the first millionth, that is not below the cut.
@@ -74,9 +98,14 @@ def _words(kind: Number | Count, begin: int, end: int, low: int, high: int) -> s
     first, last = write_number(begin / MILLION, kind), write_number(end / MILLION, kind)
     if begin == end:
         return first
+    if begin == low and end == high:
+        return "any"
     if isinstance(kind, Count):
-        return f"at least {first}" if end == high and begin > low else f"{first} to {last}"
-    after = write_number((end + 1) / MILLION, kind)
+        return f"at least {first}" if end == high else f"at most {last}" if begin == low else f"{first} to {last}"
+    # A stretch that begins a millionth after a round value begins above it; one that ends at a round value holds it.
+    above, within = begin % 10 == 1, end % 10 == 0
+    lower = f"above {write_number((begin - 1) / MILLION, kind)}" if above else f"at least {first}"
+    upper = f"at most {last}" if within else f"below {write_number((end + 1) / MILLION, kind)}"
     if begin == low:
-        return "any" if end == high else f"below {after}"
-    return f"at least {first}" if end == high else f"{first} up to {after}"
+        return upper
+    return lower if end == high else f"{lower} and {upper}"

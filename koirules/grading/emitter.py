@@ -7,6 +7,7 @@ known before any fish is looked at (numbers, settings, and what is worked out fr
 from __future__ import annotations
 
 from collections.abc import Mapping
+from enum import Enum
 from typing import Any, assert_never
 
 from koirules.standard.operations import NAMES, Ends
@@ -27,15 +28,27 @@ from koirules.standard.types import PlaceWords, TextLabel, Truth
 from koirules.vocabulary.readings import Span, anything
 
 
+class RecordedAs(Enum):
+    """How `is recorded` of a trait is answered.
+
+    STANDS: as the record stands. GIVEN: as another record stands, whose traits are named, so that answers can be tried.
+    OPEN: open for a trait that the record lacks, unless it is named as one that cannot be told.
+    """
+
+    STANDS = "as the record stands"
+    GIVEN = "as given by name"
+    OPEN = "open until told"
+
+
 class Emitter:
     """Gathers the lines of one function over a record, and the constants that they name.
 
-    still_asking: `is recorded` of a trait that the record lacks is open, as long as the trait may still be told.
+    recorded: how `is recorded` is answered.
     """
 
-    def __init__(self, settings: Mapping[str, Setting], *, still_asking: bool = False) -> None:
+    def __init__(self, settings: Mapping[str, Setting], recorded: RecordedAs) -> None:
         self.settings = settings
-        self.still_asking = still_asking
+        self.recorded_as = recorded
         self.lines: list[str] = []
         self.constants: dict[str, Any] = dict(NAMES)
         self._known: dict[tuple[str, str], Ends] = {}
@@ -110,11 +123,15 @@ class Emitter:
                 known = self._recorded.get(trait.name)
                 if known is None:
                     name = self.constant(trait.name)
-                    if self.still_asking:
-                        known = self.line(f"({name} in record)", f"({name} in record or {name} not in untold)")
-                    else:
-                        held = self.line(f"{name} in record")
-                        known = Ends(held.first, held.first)
+                    match self.recorded_as:
+                        case RecordedAs.OPEN:
+                            known = self.line(f"({name} in record)", f"({name} in record or {name} not in names)")
+                        case RecordedAs.GIVEN:
+                            held = self.line(f"{name} in names")
+                            known = Ends(held.first, held.first)
+                        case RecordedAs.STANDS:
+                            held = self.line(f"{name} in record")
+                            known = Ends(held.first, held.first)
                     self._recorded[trait.name] = known
                 return known
             case TermRead(name=name):

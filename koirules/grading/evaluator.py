@@ -11,7 +11,7 @@ from typing import Any, NamedTuple
 
 from attrs import frozen
 
-from koirules.grading.emitter import Emitter
+from koirules.grading.emitter import Emitter, RecordedAs
 from koirules.standard.operations import Ends
 from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term
 from koirules.standard.saying import names_in
@@ -55,8 +55,7 @@ def capped(possible: int, cap: int) -> int:
 class Evaluator:
     """A compiled standard: `run` grades the readings of a record; `source` is what it was generated as.
 
-    `run` also takes the names of the traits that will not be told, which matters where the standard was compiled to be
-    asked about.
+    `run` also takes names of traits, which matter where the standard was compiled to be asked about.
     """
 
     run: Callable[..., Trace]
@@ -64,12 +63,12 @@ class Evaluator:
     said_terms: tuple[str, ...]
 
 
-def compile_rules(rules: Rules, settings: Mapping[str, Setting], *, still_asking: bool = False) -> Evaluator:
+def compile_rules(rules: Rules, settings: Mapping[str, Setting], recorded: RecordedAs = RecordedAs.STANDS) -> Evaluator:
     """Generate the function that grades one record. settings: those of the rules, with the values of this run.
 
-    still_asking: grade a record that is still being filled in, so that `is recorded` is open for what may yet be told.
+    recorded: how `is recorded` is answered; `run` takes the names for it as its second argument.
     """
-    return _Writer(rules, Emitter(settings, still_asking=still_asking)).evaluator()
+    return _Writer(rules, Emitter(settings, recorded)).evaluator()
 
 
 class _Writer:
@@ -106,7 +105,7 @@ class _Writer:
             ]
         )
         body = "\n ".join(["get = record.get", *self.emit.lines, f"return Trace({result})"])
-        source = f"def run(record, untold=()):\n {body}\n"
+        source = f"def run(record, names=()):\n {body}\n"
         scope: dict[str, Any] = dict(self.emit.constants)
         # Only templates of the operations table, numbers and generated names stand in the source: texts and names of a
         # rule file are passed as constants beside it.

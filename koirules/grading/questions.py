@@ -14,14 +14,16 @@ Induction of decision trees, Machine Learning 1, 1986); both from memory.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping
+from functools import partial
 
 from attrs import frozen
 
-from koirules.grading.answers import Answer, answers_to
+from koirules.grading.answers import Answer, answer_words, answers_to
+from koirules.grading.emitter import RecordedAs
 from koirules.grading.evaluator import Evaluator, Trace, compile_rules
 from koirules.grading.single import Grader
-from koirules.standard.cuts import Cuts, cuts_of
+from koirules.standard.cuts import cuts_of
 from koirules.standard.parts import Setting
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
@@ -54,17 +56,12 @@ class Question:
     expected_width: float
 
     @property
-    def words(self) -> str:
-        """What the answers would do, in a line: `odome: at least 3 % settles it at keep; below that keep or sell`."""
-        told = []
-        for outlook in _gathered(self.outlooks):
-            answers, possible = outlook
-            told.append(
-                f"{answers} settles it at {possible[0]}"
-                if len(possible) == 1
-                else f"{answers}: {' or '.join(possible)}"
-            )
-        return f"{self.trait.name}: {'; '.join(told)}"
+    def gathered(self) -> tuple[tuple[str, tuple[str, ...]], ...]:
+        """The answers in words, those that come to the same grades together, with these grades."""
+        together: dict[tuple[str, ...], list[Answer]] = {}
+        for outlook in self.outlooks:
+            together.setdefault(outlook.possible, []).append(outlook.answer)
+        return tuple((answer_words(self.trait, answers), possible) for possible, answers in together.items())
 
 
 @frozen
@@ -72,38 +69,50 @@ class Questioner:
     """Asks a compiled standard what a fish hangs on."""
 
     grader: Grader
-    evaluator: Evaluator
-    cuts: Mapping[str, Cuts]
+    asking: Evaluator
+    standing: Evaluator
     answers: Mapping[str, tuple[Answer, ...]]
 
     @classmethod
     def of(cls, grader: Grader, settings: Mapping[str, Setting]) -> Questioner:
         """The questioner of a compiled standard; its traits in the order in which the file reads them."""
-        cuts = cuts_of(grader.rules, settings)
-        traits = grader.rules.traits
-        evaluator = compile_rules(grader.rules, settings, still_asking=True)
-        return cls(grader, evaluator, cuts, {name: answers_to(traits[name], cut) for name, cut in cuts.items()})
+        rules = grader.rules
+        asking = compile_rules(rules, settings, RecordedAs.OPEN)
+        standing = compile_rules(rules, settings, RecordedAs.GIVEN)
+        answers = {name: answers_to(rules.traits[name], cut) for name, cut in cuts_of(rules, settings).items()}
+        return cls(grader, asking, standing, answers)
+
+    def hangs_on(self, record: Mapping[str, Reading]) -> tuple[Question, ...]:
+        """What the grade of a record hangs on, most decisive first; `is recorded` is answered as the record stands."""
+        return self._questions(record, (), partial(self.standing.run, names=frozenset(record)))
 
     def questions(self, record: Mapping[str, Reading], untold: Collection[str] = ()) -> tuple[Question, ...]:
-        """The unrecorded traits that the grade of a record hangs on, most decisive first; empty where it is settled.
+        """What to ask of a fish that is still being recorded, most decisive first; empty where nothing can change its grade.
 
-        untold: traits that cannot be told. A trait none of whose answers changes anything is not among them.
+        untold: traits that cannot be told. `is recorded` is open for the others.
         """
-        now = self.evaluator.run(record, untold)
+        return self._questions(record, untold, partial(self.asking.run, names=untold))
+
+    def _questions(
+        self, record: Mapping[str, Reading], untold: Collection[str], run: Callable[[Mapping[str, Reading]], Trace]
+    ) -> tuple[Question, ...]:
+        now = run(record)
         if now.possible.bit_count() == 1:
             return ()
-        asked = (self._question(name, record, untold, now) for name in self.answers if name not in record)
-        found = [question for question in asked if question is not None and question.trait.name not in untold]
+        names = [name for name in self.answers if name not in record and name not in untold]
+        asked = (self._question(name, record, now, run) for name in names)
+        found = [question for question in asked if question is not None]
         return tuple(sorted(found, key=lambda question: (question.expected_grades, question.expected_width)))
 
     def _question(
-        self, name: str, record: Mapping[str, Reading], untold: Collection[str], now: Trace
+        self, name: str, record: Mapping[str, Reading], now: Trace, run: Callable[[Mapping[str, Reading]], Trace]
     ) -> Question | None:
+        """The question of a trait, None where none of its answers changes anything."""
         outlooks = []
         grades = width = 0.0
         changes = False
         for answer in self.answers[name]:
-            trace = self.evaluator.run({**record, name: answer.reading}, untold)
+            trace = run({**record, name: answer.reading})
             changes = changes or _matters(trace) != _matters(now)
             grades += answer.share * trace.possible.bit_count()
             width += answer.share * (trace.score[1] - trace.score[0]) / 100
@@ -116,11 +125,3 @@ class Questioner:
 def _matters(trace: Trace) -> tuple[object, ...]:
     """What of a trace later answers can still build on."""
     return trace.possible, trace.score, trace.sections, trace.limits, trace.grades
-
-
-def _gathered(outlooks: Sequence[Outlook]) -> list[tuple[str, tuple[str, ...]]]:
-    """Answers that come to the same, together, in the order of the first."""
-    together: dict[tuple[str, ...], list[str]] = {}
-    for outlook in outlooks:
-        together.setdefault(outlook.possible, []).append(outlook.answer.words)
-    return [(" or ".join(words), possible) for possible, words in together.items()]

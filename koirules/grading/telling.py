@@ -77,7 +77,10 @@ class Teller:
         amount = f"{'+' if part.sign > 0 else '-'}{shortest(Decimal(part.amount).scaleb(-2))}"
         if surely:
             return f"{self._label(part, record, trace)}: {amount}"
-        return f"{self.title(part)}: perhaps {amount}" if possibly else f"{self.title(part)}: no"
+        if possibly:
+            return f"{self.title(part)}: perhaps {amount}"
+        missing = [self.plain.trait(trait) for trait in self._traits[part_key(part)] if trait.name not in record]
+        return f"{self.title(part)}: no" + (f" ({', '.join(missing)} not recorded)" if missing else "")
 
     def limit(self, part: Limit, state: State, grade: Grade, trace: Trace, record: Mapping[str, Reading]) -> str:
         """What a fault or a lift did: `bent spine: no better than cull`."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from koirules.problems.problem import Edit, Place, Problem
+from koirules.problems.problem import Cell, Edit, Place, Problem, Site
 
 
 def header_first(place: Place) -> Problem:
@@ -113,8 +113,8 @@ def knots_not_rising(place: Place, before: str, after: str) -> Problem:
 
 def number_key(place: Place, key: str, is_a: str, steps: Sequence[str]) -> Problem:
     """A number as the key of a table of words, or a word as the key of a curve."""
-    needs = f"one of: {', '.join(steps)}" if steps else "a number with its unit"
-    return Problem("wrong-key", place, f'"{key}" does not fit: this criterion reads {is_a}.', f"Write {needs}.")
+    needs = f"one of: {', '.join(steps)}." if steps else "the number itself: a name cannot stand before `gives`."
+    return Problem("wrong-key", place, f'"{key}" does not fit: this criterion reads {is_a}.', f"Write {needs}")
 
 
 def anything_else_on_curve(place: Place) -> Problem:
@@ -234,9 +234,9 @@ def wrong_outcome(place: Place) -> Problem:
     return Problem("wrong-outcome", place, "The lower end must come first.", "Swap the two numbers.")
 
 
-def bad_setting(place: Place, name: str, why: str, mend: str) -> Problem:
+def bad_setting(name: str, why: str, mend: str) -> Problem:
     """A change of a setting that cannot be made."""
-    return Problem("bad-setting", place, f'The setting "{name}" cannot be changed like this: {why}.', mend)
+    return Problem("bad-setting", Cell(f"{name}=…"), f'The setting "{name}" cannot be changed like this: {why}.', mend)
 
 
 # Warnings
@@ -283,6 +283,6 @@ def worths_not_100(place: Place, total: str) -> Problem:
     )
 
 
-def not_valid_today(place: Place, when: str) -> Problem:
+def not_valid_today(place: Site, when: str) -> Problem:
     """The standard is used outside the dates that it is valid for."""
     return Problem("not-valid-today", place, f"This edition is {when}.", "Check that it is the right edition.", True)

@@ -8,7 +8,7 @@ from decimal import Decimal, InvalidOperation
 
 from attrs import evolve
 
-from koirules.problems import Place, Problem, parts
+from koirules.problems import Problem, parts
 from koirules.standard.parts import Rules, Setting
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.nearness import near
@@ -29,7 +29,7 @@ def change_settings(
             guess = near(name, rules.settings)
             known = ", ".join(rules.settings) or "none"
             mend = f'Did you mean "{guess}"?' if guess else f"This standard has: {known}."
-            problems.append(parts.bad_setting(Place(rules.file, 1, 1, 1, 1), name, "there is no such setting", mend))
+            problems.append(parts.bad_setting(name, "there is no such setting", mend))
             continue
         value = _value(setting, written)
         if isinstance(value, Problem):
@@ -73,4 +73,4 @@ def _in(unit: Unit | None) -> str:
 
 
 def _problem(setting: Setting, why: str, mend: str) -> Problem:
-    return parts.bad_setting(setting.place, setting.name, why, mend)
+    return parts.bad_setting(setting.name, why, mend)

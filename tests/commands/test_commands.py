@@ -199,7 +199,40 @@ def test_records_in_place_of_rules_are_answered_in_one_line():
 
 
 def test_a_language_that_no_label_has_is_said_so():
-    assert 'in the language "de"' in run(*GRADE, "--language", "de").stderr
+    assert 'in the language "DE"' in run(*GRADE, "--language", "DE").stderr
+
+
+def test_results_never_take_the_place_of_records_or_rules():
+    for given in ("lot.csv", "./lot.csv"):
+        assert run(*GRADE, "--out", given).exit_code == 2
+    assert Path("lot.csv").read_text(encoding="utf-8") == RECORDS
+
+
+def test_a_sheet_that_may_be_filled_in_is_not_replaced_unasked():
+    Path("sheet.csv").write_text("fish\n1\n", encoding="utf-8")
+    assert run("sheet", "kohaku", "--out", "sheet.csv").exit_code == 2
+    assert Path("sheet.csv").read_text(encoding="utf-8") == "fish\n1\n"
+    assert run("sheet", "rules.koi", "--out", "sheet.csv", "--replace").exit_code == 0
+    assert Path("sheet.csv").read_text(encoding="utf-8-sig").startswith("fish,tail_stem,spine")
+
+
+def test_a_table_of_records_is_no_rule_file():
+    result = run("check", "lot.csv")
+    assert result.exit_code == 2
+    assert "table of records" in result.stderr
+
+
+def test_a_batch_without_fish_is_said_so():
+    Path("lot.csv").write_text("fish,spine\n", encoding="utf-8")
+    assert "There is no fish in lot.csv" in run("grade", "rules.koi", "lot.csv").stderr
+
+
+def test_a_standard_without_sections_shows_no_score():
+    Path("faults.koi").write_text(
+        'standard "f" edition 1 variety kohaku\ngrade a if spine is straight\ngrade b otherwise\n', encoding="utf-8"
+    )
+    Path("lot.csv").write_text("fish,spine\n1,straight\n", encoding="utf-8")
+    assert "score" not in run("grade", "faults.koi", "lot.csv").output
 
 
 def test_a_csv_sheet_is_a_header():

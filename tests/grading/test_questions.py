@@ -63,7 +63,7 @@ def test_what_cannot_be_told_is_not_asked_again():
 def test_answers_are_told_in_words_with_what_they_would_do():
     standard = koirules.read_standard(TEXT)
     (question,) = standard.questions({"spine": "straight", "kiwa": "fair", "marks": "none"})
-    assert question.words == "odome: below 3 % settles it at sell; at least 3 % settles it at keep"
+    assert question.gathered == (("below 3 %", ("sell",)), ("at least 3 %", ("keep",)))
 
 
 def test_is_recorded_is_open_as_long_as_the_trait_may_be_told():
@@ -76,6 +76,19 @@ grade b otherwise
     assert standard.grade({}).grade == "b"
     assert standard.next_question({}).trait.name == "lips"
     assert standard.next_question({}, untold={"lips"}) is None
+
+
+def test_what_a_grade_hangs_on_takes_the_record_as_it_stands():
+    text = """standard "Trial (an invented house)" edition 1
+trait lips as yes or no
+trait size as count up to 9
+grade a if lips is recorded or size at least 4
+grade b otherwise
+"""
+    standard = koirules.read_standard(text)
+    hangs_on = standard.questioner.hangs_on({})
+    assert [question.trait.name for question in hangs_on] == ["size"]
+    assert hangs_on[0].gathered == (("at most 3", ("b",)), ("at least 4", ("a",)))
 
 
 SMALL = """standard "Trial (an invented house)" edition 1
