@@ -38,7 +38,7 @@ def plugin_clash(plugin: str, what: str, other: str) -> Problem:
         "plugin-clash",
         plugin,
         f"{_capital(what)} is already there, from {other}.",
-        "Uninstall one of the two, or ask an author for another name.",
+        "Uninstall the plugin, or ask its author for another name.",
     )
 
 
