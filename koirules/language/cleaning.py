@@ -24,6 +24,7 @@ _SCAN = re.compile(
     r'(?P<text>"[^"]*")'
     r"|(?P<comment>[#\uff03].*)"
     r'|(?P<open>".*)'
+    r"|(?P<apostrophe>(?<=n)['’](?=t(?!\w)))"
     rf'|(?P<quoted>[{_QUOTES}][^{_QUOTES}"]*[{_QUOTES}"]|[{_SINGLE}][^{_SINGLE}]*[{_SINGLE}])'
     rf"|(?P<unclosed>[{_QUOTES}{_SINGLE}].*)"
     r"|(?P<comma>(?<![\w.,])[0-9]+,[0-9]+(?![\w,.]))"
@@ -113,6 +114,8 @@ class _Sweep:
                 return " " * len(was)
             case "space":
                 return " " * len(was)
+            case "apostrophe":
+                return "'"  # of `isn't`, which the parser answers
             case "quoted":
                 mended = f'"{was[1:-1]}"'
                 self.problems.append(say.wrong_quotes(place, was, mended))

@@ -78,12 +78,13 @@ OTHER_WORDS = {
 
 _LARGER = "(?:greater|more|higher|larger|bigger|longer|heavier|older)"
 _SMALLER = "(?:less|smaller|lower|fewer|shorter|lighter|younger)"
+_NOT = "(?:(?:(?:is|are) )?(?:no|not)|(?:is|are|was|were)n'?t)"
 _AMOUNT = "([0-9][0-9.]*(?: ?[a-zA-Z%]+)?)"
 PHRASES = tuple(
     (re.compile(rf"(?<!\w)(?:{written.replace(' ', chr(92) + 's+')})(?!\w)"), meant)
     for written, meant in (
-        (f"(?:is )?(?:no|not) {_LARGER} than", "at most"),
-        (f"(?:is )?(?:no|not) {_SMALLER} than", "at least"),
+        (f"{_NOT} {_LARGER} than", "at most"),
+        (f"{_NOT} {_SMALLER} than", "at least"),
         (f"(?:is )?{_LARGER} (?:than )?or equal(?: to)?", "at least"),
         (f"(?:is )?{_SMALLER} (?:than )?or equal(?: to)?", "at most"),
         (f"(?:is )?{_LARGER} than", "above"),
@@ -95,10 +96,14 @@ PHRASES = tuple(
         ("(?:is )?under", "below"),
         (r"is not in(?=\s*\()", "is not one of"),
         (r"(?:is )?in(?=\s*\()", "is one of"),
-        ("not above", "at most"),
-        ("not below", "at least"),
-        ("not at least", "below"),
-        ("not at most", "above"),
+        (f"{_NOT} (?:above|over)", "at most"),
+        (f"{_NOT} (?:below|under)", "at least"),
+        (f"{_NOT} at least", "below"),
+        (f"{_NOT} at most", "above"),
+        ("do(?:es)?(?: not|n't) exceed", "at most"),
+        ("do(?:es)?(?: not|n't) equal", "is not"),
+        (r"(?:is|are|was|were)n'?t in(?=\s*\()", "is not one of"),
+        ("(?:is|are|was|were)n'?t", "is not"),
         (f"{_AMOUNT} or (?:more|above|better|larger|longer|higher|greater)", r"at least \1"),
         (f"{_AMOUNT} or (?:less|below|smaller|shorter|lower|fewer)", r"at most \1"),
         (f"from {_AMOUNT} to {_AMOUNT}", r"between \1 and \2"),
@@ -119,8 +124,8 @@ def _split(names: str) -> tuple[str, ...]:
 
 NEVER_MISSING = frozenset(
     _split(
-        "NAME NUMBER STRING UNIT EDITION DATE YES NO SUM_SIGN PRODUCT_SIGN $END ANYTHING_ELSE NOT COUNT LESSER GREATER SCORE "
-        "GRADE FAULT SECTION BATCH EARLIER POSSIBLY ALL MORE LESS SCALE CHOICE PLACES ABOVE BELOW BETWEEN INCLUDES GROWN"
+        "NAME DIGITS STRING UNIT EDITION_LABEL DATE YES NO SUM_SIGN PRODUCT_SIGN $END ANYTHING_ELSE NOT COUNT LESSER GREATER "
+        "SCORE GRADE FAULT SECTION BATCH EARLIER POSSIBLY ALL MORE LESS SCALE CHOICE PLACES ABOVE BELOW BETWEEN INCLUDES GROWN"
     )
 )
 """Names of the grammar that are never what is missing: classes of words, and words that nobody can mean to write alone."""
@@ -128,13 +133,12 @@ NEVER_MISSING = frozenset(
 MISSING_FIRST = _split("COMMA COLON GIVES IF BY MEANS OF AT LEAST WITH THAN TO IS AS BETTER WORSE AND OUT RPAR LPAR")
 """What is missing most often, the likeliest first."""
 
-_CLASHING = {"__ANON_0": "edition", "__ANON_1": "number"}  # words for which the grammar has a class of the same name
 _KINDS = {
     "NAME": "a name",
-    "NUMBER": "a number",
+    "DIGITS": "a number",
     "STRING": 'a text in "quotes"',
     "UNIT": "a unit",
-    "EDITION": "an edition such as 2026-1",
+    "EDITION_LABEL": "an edition such as 2026-1",
     "DATE": "a date such as 2026-09-30",
     "ANYTHING_ELSE": '"anything else"',
     "SUM_SIGN": '"+" or "-"',
@@ -148,7 +152,7 @@ _FULLER = {
     "GIVES": '"gives" and the points',
     "MEANS": '"means" and what it stands for',
 }
-_VALUE = {"NAME", "NUMBER", "LPAR", "COUNT", "LESSER", "GREATER", "SCORE", "SECTION", "FAULT", "GRADE", "BATCH"}
+_VALUE = {"NAME", "DIGITS", "LPAR", "COUNT", "LESSER", "GREATER", "SCORE", "SECTION", "FAULT", "GRADE", "BATCH"}
 _VALUE |= {"EARLIER", "YES", "NO", "STRING", "SUM_SIGN", "NOT"}
 _COMPARE = {"AT", "ABOVE", "BELOW", "BETWEEN", "IS", "INCLUDES"}
 _GO_ON = {"SUM_SIGN", "PRODUCT_SIGN", "GROWN"}
@@ -160,15 +164,12 @@ def terminal(word: str) -> str:
     for name, sign in PUNCTUATION.items():
         if sign == word:
             return name
-    for name, clashing in _CLASHING.items():
-        if clashing == word:
-            return name
     return {"*": "PRODUCT_SIGN", "/": "PRODUCT_SIGN", "-": "SUM_SIGN", "+": "SUM_SIGN"}.get(word, word.upper())
 
 
 def written(name: str) -> str:
     """The word or sign of a name of the grammar."""
-    return PUNCTUATION.get(name) or _CLASHING.get(name) or name.lower()
+    return PUNCTUATION.get(name) or name.lower()
 
 
 def words_of(accepts: Set[str]) -> list[str]:
@@ -193,7 +194,7 @@ def _phrases(left: set[str], head: str) -> Iterator[str]:
     if left >= _COMPARE:
         yield "a comparison (at least, at most, above, below, between, is, includes)"
         left -= _COMPARE | _GO_ON
-    if "NUMBER" in left:
+    if "DIGITS" in left:
         left.discard("SUM_SIGN")
     limit = {"fault": "no better than", "lift": "no worse than"}.get(head)
     if limit and left == {"NO"}:
@@ -206,7 +207,7 @@ def _phrases(left: set[str], head: str) -> Iterator[str]:
             yield f'"{PUNCTUATION[name]}"' + (f' and "{limit}" with a grade' if limit and name == "COLON" else "")
     for name, phrase in _KINDS.items():
         if name in left and name != "$END":
-            yield "the points, a number" if name == "NUMBER" and head in {"bonus", "penalty"} else phrase
+            yield "the points, a number" if name == "DIGITS" and head in {"bonus", "penalty"} else phrase
     for word in words_of(left):
         yield _FULLER.get(terminal(word), f'"{word}"')
     if "$END" in left:

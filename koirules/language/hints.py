@@ -6,7 +6,7 @@ import re
 
 from lark.exceptions import UnexpectedInput
 
-from koirules.language import slips
+from koirules.language import sentences, slips
 from koirules.language.builder import Builder
 from koirules.language.hint_words import (
     MISSING_FIRST,
@@ -90,7 +90,7 @@ def _value(spot: Spot, head: str) -> Problem | None:
     """A value or condition that is not there; a word of the language may have been read as a name in its stead."""
     if spot.word in {":", ",", ")"} and wants_value(spot.accepts):
         return misfits.value_missing(spot.before_place, _last(spot))
-    if spot.accepts <= {"NUMBER", "SUM_SIGN"} and spot.word in {":", ",", ")"}:
+    if spot.accepts <= {"DIGITS", "SUM_SIGN"} and spot.word in {":", ",", ")"}:
         return misfits.value_missing(spot.before_place, spot.last)
     if spot.word_before(2) == "edition" and spot.last in _HEADER_WORDS:
         return misfits.value_missing(spot.before_place, "edition")
@@ -209,7 +209,7 @@ def _repair(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
     word = written(name)
     if kind == "instead":
         return say.misspelt_word(spot.place, spot.word, word)
-    names = spot.last.isidentifier() and spot.word.isidentifier() and spot.word not in OPERATOR_WORDS
+    names = spot.last.isidentifier() and spot.word.isidentifier() and not {spot.last, spot.word} & OPERATOR_WORDS
     if names and "IS" in spot.accepts and (word == "is" or not kind):
         return misfits.joined_or_compared(spot.place, spot.last, spot.word)
     if not kind:
@@ -238,8 +238,10 @@ def _insertable(spot: Spot) -> list[str]:
 _RULES = (
     _name,
     _end,
+    *sentences.RULES,
     slips.filler_slip,
     slips.phrase_slip,
+    sentences.names_slip,
     slips.bracket_slip,
     slips.scale_slip,
     slips.sign_slip,

@@ -146,7 +146,10 @@ class Grade:
 
 @frozen
 class Fact:
-    """One trait of a sample, with its value as text in the way of a record, or as the words in a bracket."""
+    """One trait of a sample, with its value as text in the way of a record, or as the words in a bracket.
+
+    words_to: the two words are the ends of what it could be, as in `fair to razor`.
+    """
 
     trait: Word
     numbers: tuple[Quantity, ...]
@@ -154,6 +157,7 @@ class Fact:
     text: str | None
     bracketed: bool
     place: Place
+    words_to: bool = False
 
 
 @frozen

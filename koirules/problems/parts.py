@@ -113,7 +113,8 @@ def knots_not_rising(place: Place, before: str, after: str) -> Problem:
 
 def number_key(place: Place, key: str, is_a: str, steps: Sequence[str]) -> Problem:
     """A number as the key of a table of words, or a word as the key of a curve."""
-    needs = f"one of: {', '.join(steps)}." if steps else "the number itself: a name cannot stand before `gives`."
+    itself = "the number itself, with its unit" if " in " in is_a else "the number itself"
+    needs = f"one of: {', '.join(steps)}." if steps else f"{itself}: a name cannot stand before `gives`."
     return Problem("wrong-key", place, f'"{key}" does not fit: this criterion reads {is_a}.', f"Write {needs}")
 
 

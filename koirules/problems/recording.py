@@ -58,7 +58,9 @@ def doubled_column(file: str, row: int, column: str, first: str, trait: str) -> 
 
 def unknown_column_unit(file: str, row: int, column: str, unit: str, units: Sequence[str]) -> Problem:
     """A header gives a unit that koirules does not know."""
-    mend = f"Convert the numbers, and write {in_words(units)} there." if units else "Take the brackets out of the header."
+    mend = (
+        f"Convert the numbers, and write {in_words(units)} there." if units else "Take the brackets out of the header."
+    )
     return Problem(
         "unknown-column-unit",
         cell(file, row, column),

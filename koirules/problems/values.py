@@ -7,11 +7,16 @@ from koirules.problems.problem import Edit, Place, Problem
 
 def not_a_condition(place: Place, is_a: str) -> Problem:
     """Something that is no yes-or-no stands where a condition must."""
+    mend = "Compare it with something: `… at least 3`, `… is fair`, `… is recorded`."
+    if is_a == "a set of places":
+        mend = "Count it or ask for a place: `count of … at least 1`, `… includes PLACE`."
+    elif is_a.startswith("a label"):
+        mend = 'Compare it with texts in quotes: `… is "A"`, `… is one of ("A", "B")`.'
     return Problem(
         "not-a-condition",
         place,
         f"A condition must stand here, but this is {is_a}.",
-        "Compare it with something: `… at least 3`, `… is fair`, `… is recorded`.",
+        mend,
     )
 
 
@@ -32,6 +37,37 @@ def different_dimensions(place: Place, left: str, right: str, word: str, edit: E
     if word in {"+", "-", "lesser of", "greater of"}:
         cause = f"`{word}` cannot put {left} and {right} together."
     return Problem("different-dimensions", place, cause, mend, edit=edit)
+
+
+def share_or_part(place: Place, left: str, right: str, word: str, share: str, part: str) -> Problem:
+    """A share compared with a bare number below 1, which may be a part of one or a share of its own."""
+    return Problem(
+        "different-dimensions",
+        place,
+        f"`{word}` cannot compare {left} with {right}.",
+        f'Write "{share}" if you mean that part of the whole, or "{part}" if you mean less than one of a hundred.',
+    )
+
+
+def share_needs_unit(place: Place, name: str, share: str, part: str) -> Problem:
+    """A bare number below 1 where a share must stand."""
+    return Problem(
+        "needs-unit",
+        place,
+        f"{name} is given in %.",
+        f'Write "{share}" if you mean that part of the whole, or "{part}" if you mean less than one of a hundred.',
+    )
+
+
+def unit_behind_the_range(place: Place, unit: str, meant: str) -> Problem:
+    """A house trait with a unit in its range, but no `in UNIT`."""
+    return Problem(
+        "needs-unit",
+        place,
+        f"The range is in {unit}, but the number is not.",
+        f'Write "{meant}".',
+        edit=Edit(place, meant),
+    )
 
 
 def product_of_units(place: Place, left: str, right: str) -> Problem:
@@ -76,12 +112,13 @@ def label_without_quotes(place: Place, text: str) -> Problem:
     )
 
 
-def loose_step(place: Place, step: str, edit: Edit) -> Problem:
-    """A step after `or` without its trait."""
+def loose_step(place: Place, step: str, joint: str, edit: Edit) -> Problem:
+    """A step, a place or a text after `or` or `and` without its trait."""
+    shown = step if step.startswith('"') else f'"{step}"'
     return Problem(
         "loose-step",
         place,
-        f'"{step}" stands alone, but `or` joins whole conditions.',
+        f"{shown} stands alone, but `{joint}` joins whole conditions.",
         f'Write "{edit.text}".',
         edit=edit,
     )
@@ -114,6 +151,40 @@ def places_compared(place: Place, name: str) -> Problem:
         place,
         "A set of places is asked with `includes`, or counted.",
         f"Write `{name} includes PLACE`, or `count of {name} is 0` for none.",
+    )
+
+
+def places_have_no_order(place: Place, name: str, meant: str, edit: Edit) -> Problem:
+    """A set of places compared with a number."""
+    return Problem(
+        "places-compared",
+        place,
+        f'"{name}" is a set of places, and only their number can be compared with a number.',
+        f'Write "{meant}".',
+        edit=edit,
+    )
+
+
+def includes_none(place: Place, name: str) -> Problem:
+    """`includes none`."""
+    meant = f"count of {name} is 0"
+    return Problem(
+        "places-compared",
+        place,
+        "`includes` asks for a place, and none is no place.",
+        f'Write "{meant}".',
+        edit=Edit(place, meant),
+    )
+
+
+def recorded_otherwise_said(place: Place, was: str, meant: str) -> Problem:
+    """`is unknown` and the like."""
+    return Problem(
+        "misspelt-word",
+        place,
+        f'"{was}" does not fit here.',
+        f'To ask whether it was recorded, write "{meant}".',
+        edit=Edit(place, meant),
     )
 
 
@@ -198,3 +269,11 @@ def ends_swapped(place: Place) -> Problem:
 def out_of_bounds(place: Place, what: str, low: str, high: str) -> Problem:
     """A number outside of what the language takes there."""
     return Problem("out-of-bounds", place, f"{what} must lie between {low} and {high}.", "Write a number in between.")
+
+
+def below_zero(place: Place, head: str, amount: str) -> Problem:
+    """A bonus or penalty with a minus."""
+    if head == "penalty":
+        mend = f'A penalty is taken away as it is: write "{amount}".'
+        return Problem("out-of-bounds", place, "A penalty has no minus.", mend, edit=Edit(place, amount))
+    return Problem("out-of-bounds", place, "A bonus has no minus.", f"Write a `penalty` of {amount} instead.")

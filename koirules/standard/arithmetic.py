@@ -8,7 +8,7 @@ from koirules.language import syntax
 from koirules.problems import Edit, Place, Problem, values
 from koirules.standard import operations as ops
 from koirules.standard.guesses import hyphened
-from koirules.standard.numbers import written
+from koirules.standard.numbers import share_meant, written
 from koirules.standard.tree import Constant, Node, apply
 from koirules.standard.typer import Typing
 from koirules.standard.types import Numeric, type_words
@@ -113,6 +113,9 @@ def mismatch(left: Node, right: Node, word: str, written_right: syntax.Expressio
     edit: Edit | None = None
     dimension = _dimension(left)
     if isinstance(right, Constant) and isinstance(written_right, syntax.Quantity) and written_right.unit is None:
+        if dimension is Dimension.SHARE and (both := share_meant(written_right)):
+            place = left.place.to(right.place)
+            return values.share_or_part(place, type_shown(left), type_shown(right), word, *both)
         if dimension is not None:
             edit = Edit(written_right.place, f"{written(written_right)} {dimension.value}")
     elif isinstance(right, Constant) and isinstance(written_right, syntax.Quantity) and dimension is None:

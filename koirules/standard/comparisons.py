@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Word
-from koirules.problems import Place, misfits, naming, reading, values
+from koirules.problems import Edit, Place, Problem, misfits, naming, reading, values
 from koirules.standard import operations as ops
 from koirules.standard.arithmetic import mismatch, type_shown
-from koirules.standard.guesses import not_of_type
+from koirules.standard.guesses import not_of_type, recorded_meant
+from koirules.standard.numbers import written
 from koirules.standard.reading_nodes import recorded, trait_of
-from koirules.standard.tree import Apply, Constant, Node, ScoreRead, apply
+from koirules.standard.tree import Apply, Constant, Node, ScoreRead, TermRead, TraitRead, apply
 from koirules.standard.typer import Typing
 from koirules.standard.types import Numeric, PlaceWords, Steps, TextLabel, Truth, type_words
 from koirules.standard.wording import range_words
@@ -34,6 +35,10 @@ def compared(typer: Typing, expression: syntax.Comparison) -> Node | None:
         typer.problems.append(misfits.name_in_quotes(expression.left.place, f'"{expression.left.text}"'))
         return None
     if left is None:
+        return None
+    counted = _counted(left, tail)
+    if counted is not None:
+        typer.problems.append(counted)
         return None
     node = _tail(typer, left, tail, expression)
     if node is None:
@@ -120,6 +125,10 @@ def _ordered(
 
 
 def _same(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Comparison) -> Node | None:
+    unknown = recorded_meant(tail) if trait_of(left) is not None and not _names_something(typer, left, tail) else None
+    if unknown is not None:
+        typer.problems.append(unknown)
+        return None
     if isinstance(left.type, PlaceWords):
         name = expression.left.text if isinstance(expression.left, Word) else "P"
         typer.problems.append(values.places_compared(expression.place, name))
@@ -153,6 +162,23 @@ def _same(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Compa
     return apply(ops.ANY_OF, tuple(found), Truth(), expression.place)
 
 
+def _names_something(typer: Typing, left: Node, tail: syntax.Tail) -> bool:
+    words = left.type.words if isinstance(left.type, Steps | PlaceWords) else ()
+    return any(isinstance(o, Word) and (o.text in words or o.text in typer.names()) for o in tail.operands)
+
+
+def _counted(left: Node, tail: syntax.Tail) -> Problem | None:
+    """The problem of a set of places compared with a number."""
+    numbers = [written(operand) for operand in tail.operands if isinstance(operand, syntax.Quantity)]
+    if not numbers or not isinstance(left, TraitRead | TermRead) or not isinstance(left.type, PlaceWords):
+        return None
+    name = left.trait.name if isinstance(left, TraitRead) else left.name
+    edit = Edit(left.place, f"count of {name}")
+    word = tail.operator.replace("is", "is not") if tail.negated else tail.operator
+    shown = f"({', '.join(numbers)})" if tail.operator == "is one of" else " and ".join(numbers)
+    return values.places_have_no_order(left.place, name, f"{edit.text} {word} {shown}", edit)
+
+
 def _is(typer: Typing, left: Node, right: Node, operand: Expression, place: Place) -> Node | None:
     match left.type, right.type:
         case Numeric(one), Numeric(other):
@@ -175,6 +201,10 @@ def _includes(typer: Typing, left: Node, operand: Expression, place: Place) -> N
         typer.problems.append(values.includes_needs_places(left.place, type_words(left.type)))
         return None
     words = left.type.words
+    if isinstance(operand, Word) and operand.text == "none" and isinstance(left, TraitRead | TermRead):
+        name = left.trait.name if isinstance(left, TraitRead) else left.name
+        typer.problems.append(values.includes_none(place, name))
+        return None
     if not isinstance(operand, Word) or operand.text not in words:
         text = operand.text if isinstance(operand, Word | syntax.Text) else "this"
         guess = near(text, words)

@@ -6,20 +6,20 @@ from itertools import pairwise
 
 from koirules.language import statements as st
 from koirules.language.syntax import Quantity, Word
-from koirules.problems import Edit, Problem, is_refused, naming, parts
+from koirules.problems import Edit, Problem, is_refused, naming, parts, values
 from koirules.standard import operations as ops
 from koirules.standard.curves import Curve, Shape, Table
 from koirules.standard.declarations import maybe_titled, titled
 from koirules.standard.expressions import Typer
 from koirules.standard.guesses import step_meant
-from koirules.standard.numbers import dimension_of, held, millionths, points_scaled, written
+from koirules.standard.numbers import dimension_of, held, millionths, points_scaled, share_meant, written
 from koirules.standard.parts import Extra, Points
 from koirules.standard.reading_nodes import YES_NO_STEPS, trait_of
 from koirules.standard.tree import Node, apply
 from koirules.standard.types import Numeric, Steps, Truth, type_words
 from koirules.standard.wording import number_words
 from koirules.vocabulary.kinds import Number
-from koirules.vocabulary.units import Unit
+from koirules.vocabulary.units import Dimension, Unit
 
 
 def check_points(statement: st.Points, typer: Typer) -> Points | None:
@@ -90,6 +90,10 @@ def _knot(key: Quantity, by: Node, knots: list[tuple[int, Quantity]], problems: 
         unit = unit_shown(by)
         symbol = unit.symbol if unit else by.type.dimension.value if by.type.dimension else "a plain number"
         edit = None
+        both = share_meant(key) if by.type.dimension is Dimension.SHARE else None
+        if both is not None:
+            problems.append(values.share_needs_unit(key.place, "This criterion", *both))
+            return
         if key.unit is None:
             edit = Edit(key.place, f"{written(key)} {symbol}")
         elif by.type.dimension is None:
@@ -145,7 +149,12 @@ def _table(
 
 def check_extra(statement: st.Extra, typer: Typer) -> Extra | None:
     """A `bonus` or `penalty`, None where it has problems."""
-    amount = points_scaled(statement.amount, f"A {statement.head}", 100, typer.problems)
+    amount: int | None = None
+    if statement.amount.value < 0:
+        place, bare = statement.amount.place, Quantity(-statement.amount.value, None, statement.amount.place)
+        typer.problems.append(values.below_zero(place, statement.head, written(bare)))
+    else:
+        amount = points_scaled(statement.amount, f"A {statement.head}", 100, typer.problems)
     condition = typer.condition(statement.condition)
     if amount is None or condition is None:
         return None

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from decimal import Decimal
 
+from attrs import evolve
+
 from koirules.language import statements as st
 from koirules.language.syntax import Title, Word
 from koirules.problems import Edit, Problem, naming, parts, reading, values
@@ -13,7 +15,7 @@ from koirules.standard.parts import Setting, Titled
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest
 from koirules.vocabulary.traits import Better, Trait
 from koirules.vocabulary.units import UNITS
-from koirules.vocabulary.words import NOT_STEPS, RESERVED, is_name, scripts_in
+from koirules.vocabulary.words import NOT_STEPS, NOT_TRAITS, RESERVED, is_name, scripts_in
 
 MOST_STEPS = 64
 MOST_COUNT = 1_000_000
@@ -36,9 +38,9 @@ class Names:
         self.problems = problems
         self.lines: dict[tuple[str, str], int] = {}
 
-    def take(self, group: str, kind: str, word: Word) -> bool:
+    def take(self, group: str, kind: str, word: Word, reserved: frozenset[str] = RESERVED) -> bool:
         """Give a name to something of a kind; False, with a problem, where the name is not free or not fit."""
-        good = self.fit(word)
+        good = self.fit(word, reserved)
         first = self.lines.get((group, word.text))
         if first is not None:
             self.problems.append(naming.named_twice(word.place, kind, word.text, first))
@@ -46,9 +48,9 @@ class Names:
         self.lines[group, word.text] = word.place.line
         return good
 
-    def fit(self, word: Word) -> bool:
+    def fit(self, word: Word, reserved: frozenset[str] = RESERVED) -> bool:
         """Whether a word can be a name at all."""
-        if word.text in RESERVED:
+        if word.text in reserved:
             self.problems.append(reading.reserved_as_name(word.place, word.text))
             return False
         if not is_name(word.text):
@@ -73,7 +75,7 @@ def house_traits(
         if name.text in vocabulary:
             names.problems.append(naming.named_like_trait(name.place, name.text, variety))
             continue
-        free = names.take("value", "trait, term or setting", name)
+        free = names.take("value", "trait, term or setting", name, NOT_TRAITS)
         kind = _kind(statement.kind, names.problems)
         if not free or kind is None:
             continue
@@ -109,13 +111,13 @@ def _number(kind: st.KindWritten, problems: list[Problem]) -> Kind | None:
     if kind.low is None or kind.high is None:
         raise AssertionError("the grammar gives a number without its range")
     unit = None if kind.unit is None else UNITS[kind.unit]
+    symbol = kind.high.unit or kind.low.unit
+    if unit is None and symbol is not None:
+        low, high = (written(evolve(q, unit=None) if q.unit == symbol else q) for q in (kind.low, kind.high))
+        problems.append(values.unit_behind_the_range(kind.place, symbol, f"number in {symbol} from {low} to {high}"))
+        return None
     ends: list[Decimal] = []
     for end in (kind.low, kind.high):
-        if end.unit is not None and unit is None:
-            problems.append(
-                parts.needs_unit(end.place, "the range", "a plain number, since the trait has no `in UNIT`", None)
-            )
-            return None
         own = unit if end.unit is None else unit_of(end)
         if unit is not None and own is not None and own.dimension != unit.dimension:
             problems.append(parts.needs_unit(end.place, "the range", unit.symbol, None))
@@ -181,9 +183,23 @@ def settings(
     return made
 
 
+def _bare_setting(statement: st.Setting) -> Problem | None:
+    """The problem of a setting without the unit that its range has."""
+    symbol = next((end.unit for end in (statement.low, statement.high) if end is not None and end.unit), None)
+    if statement.value.unit is not None or symbol is None:
+        return None
+    place = statement.value.place
+    edit = Edit(place, f"{written(statement.value)} {symbol}")
+    return parts.needs_unit(place, statement.name.text, symbol, edit)
+
+
 def _setting(statement: st.Setting, problems: list[Problem]) -> Setting | None:
     value = held(statement.value, problems)
     ends = [value, value]
+    bare = _bare_setting(statement)
+    if bare is not None:
+        problems.append(bare)
+        return None
     for i, end in enumerate((statement.low, statement.high)):
         if end is None:
             continue

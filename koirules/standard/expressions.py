@@ -181,7 +181,7 @@ class Typer:
         return "term" if name in self.term_names else None
 
     def _joined(self, operation: ops.Operation, parts: tuple[Expression, ...], place: Place) -> Node | None:
-        loose = loose_steps(parts, self.traits, self.names()) if operation is ops.ANY_OF else None
+        loose = loose_steps(parts, "or" if operation is ops.ANY_OF else "and", self.traits, self.names())
         if loose is not None:
             self.problems.append(loose)
             return None

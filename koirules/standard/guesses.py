@@ -7,7 +7,7 @@ from collections.abc import Collection, Mapping, Sequence
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Word
 from koirules.problems import Edit, Problem, misfits, naming, values
-from koirules.standard.types import Steps, TextLabel, Truth, Type, type_of_kind
+from koirules.standard.types import PlaceWords, Steps, TextLabel, Truth, Type, type_of_kind
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.traits import Trait
 
@@ -23,11 +23,11 @@ _EVERYDAY = {
     "ten": "10",
     "true": "yes",
     "false": "no",
-    "known": "recorded",
-    "given": "recorded",
     "points": "score",
     "total": "score",
 }
+_RECORDED = frozenset(("known", "given", "noted", "written"))
+_NOT_RECORDED = frozenset(("unknown", "missing", "blank", "empty", "unrecorded"))
 _REST = frozenset(("else", "anything", "other", "others", "otherwise", "rest"))
 
 
@@ -50,6 +50,16 @@ def step_meant(text: str, words: Sequence[str]) -> str | None:
     return "anything else" if text in _REST else near(text, words)
 
 
+def recorded_meant(tail: syntax.Tail) -> Problem | None:
+    """The problem of `is unknown`, `is not known` and the like."""
+    operand = tail.operands[0] if tail.operator == "is" else None
+    if not isinstance(operand, Word) or operand.text not in _RECORDED | _NOT_RECORDED:
+        return None
+    is_not = tail.negated != (operand.text in _NOT_RECORDED)
+    was = f"is not {operand.text}" if tail.negated else f"is {operand.text}"
+    return values.recorded_otherwise_said(tail.place, was, "is not recorded" if is_not else "is recorded")
+
+
 def not_of_type(kind: Type, operand: Expression, is_name: bool) -> Problem | None:
     """The problem of what is compared with something of a kind, where it is plain from the way that it is written."""
     if isinstance(operand, syntax.Text) and not isinstance(kind, TextLabel):
@@ -65,26 +75,50 @@ def not_of_type(kind: Type, operand: Expression, is_name: bool) -> Problem | Non
     return None
 
 
-def loose_steps(parts: Sequence[Expression], traits: Mapping[str, Trait], names: Collection[str]) -> Problem | None:
-    """The problem of `steps is ippon or inazuma`, where `or` must join whole conditions."""
+def loose_steps(
+    parts: Sequence[Expression], joint: str, traits: Mapping[str, Trait], names: Collection[str]
+) -> Problem | None:
+    """The problem of `steps is ippon or inazuma`, where `or` and `and` must join whole conditions."""
     for i, part in enumerate(parts):
         if not isinstance(part, syntax.Comparison) or not isinstance(part.left, Word) or part.left.text not in traits:
             continue
         kind = type_of_kind(traits[part.left.text].kind)
         tail = part.tails[0]
-        if not isinstance(kind, Steps) or tail.operator != "is" or not isinstance(tail.operands[0], Word):
+        if tail.operator != ("includes" if isinstance(kind, PlaceWords) else "is"):
             continue
-        steps = [tail.operands[0]]
+        values_of_it = [tail.operands[0]]
         for following in parts[i + 1 :]:
-            if not isinstance(following, Word) or following.text not in kind.words or following.text in names:
+            if not _is_value(following, kind, names):
                 break
-            steps.append(following)
-        if len(steps) > 1:
-            word = "is not one of" if tail.negated else "is one of"
-            listed = ", ".join(step.text for step in steps)
-            edit = Edit(part.place.to(steps[-1].place), f"{part.left.text} {word} ({listed})")
-            return values.loose_step(steps[1].place, steps[1].text, edit)
+            values_of_it.append(following)
+        if len(values_of_it) > 1 and (_is_value(tail.operands[0], kind, names)):
+            shown = [_shown(value, kind) for value in values_of_it]
+            mended = _mended(part.left.text, shown, joint, kind, negated=tail.negated)
+            edit = Edit(part.place.to(values_of_it[-1].place), mended)
+            return values.loose_step(values_of_it[1].place, shown[1], joint, edit)
     return None
+
+
+def _is_value(expression: Expression, kind: Type, names: Collection[str]) -> bool:
+    """Whether an expression by itself can only be a value of a kind."""
+    if isinstance(expression, syntax.Text):
+        return isinstance(kind, TextLabel)
+    if not isinstance(expression, Word) or expression.text in names:
+        return False
+    if isinstance(kind, Steps | PlaceWords):
+        return expression.text in kind.words
+    return isinstance(kind, TextLabel) and expression.text not in {"yes", "no"}
+
+
+def _shown(value: Expression, kind: Type) -> str:
+    text = value.text if isinstance(value, Word | syntax.Text) else ""
+    return f'"{text}"' if isinstance(kind, TextLabel) else text
+
+
+def _mended(name: str, shown: Sequence[str], joint: str, kind: Type, *, negated: bool) -> str:
+    if isinstance(kind, PlaceWords):
+        return f" {joint} ".join(f"{name} includes {place}" for place in shown)
+    return f"{name} {'is not' if negated else 'is'} one of ({', '.join(shown)})"
 
 
 def hyphened(first: Expression, second: Expression, names: Collection[str]) -> Problem | None:

@@ -28,6 +28,13 @@ def written(quantity: Quantity) -> str:
     return f"{shortest(quantity.value)} {quantity.unit}" if quantity.unit else shortest(quantity.value)
 
 
+def share_meant(bare: Quantity) -> tuple[str, str] | None:
+    """The two shares that a bare number below 1 may stand for: `40 %` and `0.4 %` for 0.4."""
+    if bare.unit is not None or not 0 < abs(bare.value) < 1:
+        return None
+    return f"{shortest(bare.value * 100)} %", f"{shortest(bare.value)} %"
+
+
 def unit_of(quantity: Quantity) -> Unit | None:
     """The unit of a quantity; the grammar lets no unknown one pass."""
     return None if quantity.unit is None else UNITS[quantity.unit]

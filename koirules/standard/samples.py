@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
+from attrs import evolve
+
 from koirules.language import statements as st
 from koirules.language.syntax import Quantity
-from koirules.problems import Edit, Problem, naming, parts, values
+from koirules.problems import Edit, Place, Problem, naming, parts, sentences, values
 from koirules.standard.expressions import Typer
-from koirules.standard.numbers import decimals, dimension_of, held, written
+from koirules.standard.numbers import decimals, dimension_of, held, share_meant, written
 from koirules.standard.parts import Sample
 from koirules.vocabulary.kinds import (
     Choice,
@@ -27,6 +29,7 @@ from koirules.vocabulary.kinds import (
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, step_bits, write_number
 from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.units import Dimension
 
 
 def check_sample(statement: st.Sample, typer: Typer, names: Mapping[str, Sequence[str]], most: int) -> Sample | None:
@@ -34,8 +37,11 @@ def check_sample(statement: st.Sample, typer: Typer, names: Mapping[str, Sequenc
     problems = typer.problems
     before = len(problems)
     record: dict[str, Reading] = {}
-    for fact in statement.facts:
+    for i, fact in enumerate(statement.facts):
         trait = typer.traits.get(fact.trait.text)
+        if trait is None and fact.trait.text == "stays" and i > 0:
+            problems.append(_comma_before_outcome(statement.facts[i - 1], fact))
+            continue
         if trait is None:
             guess = near(fact.trait.text, typer.traits)
             elsewhere = typer.elsewhere.get(fact.trait.text)
@@ -51,6 +57,13 @@ def check_sample(statement: st.Sample, typer: Typer, names: Mapping[str, Sequenc
     if len(problems) > before:
         return None
     return Sample(statement.title.text, record, statement.outcomes, statement.place)
+
+
+def _comma_before_outcome(before: st.Fact, fact: st.Fact) -> Problem:
+    # `, stays open` reads as a fact, the only outcome of two plain words.
+    last, first = before.place, fact.place
+    between = Place(last.file, last.end_line, last.end_column, first.line, first.column)
+    return sentences.comma_before_outcome(between, " " if last.end_line == first.line else "\n  ")
 
 
 def _check_outcome(outcome: st.Outcome, names: Mapping[str, Sequence[str]], most: int, problems: list[Problem]) -> None:
@@ -103,19 +116,30 @@ def _steps(fact: st.Fact, name: str, kind: Scale | Choice | YesNo | Places, prob
         if word.text not in known:
             problems.append(naming.unknown_step(word.place, word.text, f'"{name}"', known, near(word.text, known)))
             good = False
-    return step_bits(kind, (word.text for word in fact.words)) if good else None
+    if not good:
+        return None
+    texts = [word.text for word in fact.words]
+    if not fact.words_to:
+        return step_bits(kind, texts)
+    if not isinstance(kind, Scale):
+        problems.append(parts.wrong_fact(fact.place, name, "several words joined with `or`, since they have no order"))
+        return None
+    first, last = (known.index(text) for text in texts)
+    if first > last:
+        problems.append(parts.range_backwards(fact.place, *texts))
+        return None
+    return step_bits(kind, known[first : last + 1])
 
 
 def _span(numbers: Sequence[Quantity], trait: Trait, kind: Number | Count, problems: list[Problem]) -> Span | None:
     ends: list[float] = []
+    first, last = numbers[0], numbers[-1]
+    if first.unit is None and last.unit is not None:
+        numbers = (evolve(first, unit=last.unit), last)  # `20 to 30 cm`, as a record may have it
     for number in numbers:
-        wanted = kind.dimension if isinstance(kind, Number) else None
-        if dimension_of(number) != wanted:
-            unit = kind.unit.symbol if isinstance(kind, Number) and kind.unit else "a plain number"
-            bare = shortest(number.value)
-            text = bare if wanted is None else f"{bare} {unit}"
-            edit = Edit(number.place, text) if number.unit is None or wanted is None else None
-            problems.append(parts.needs_unit(number.place, trait.name, unit, edit))
+        if dimension_of(number) != (kind.dimension if isinstance(kind, Number) else None):
+            # Where neither end has a unit, one behind the last is enough.
+            problems.append(_unit_missing(last if number.unit is None else number, trait.name, kind))
             return None
         value = held(number, problems)
         if value is None:
@@ -134,3 +158,15 @@ def _span(numbers: Sequence[Quantity], trait: Trait, kind: Number | Count, probl
         problems.append(parts.range_backwards(numbers[0].place, written(numbers[0]), written(numbers[-1])))
         return None
     return Span(ends[0], ends[-1])
+
+
+def _unit_missing(number: Quantity, name: str, kind: Number | Count) -> Problem:
+    wanted = kind.dimension if isinstance(kind, Number) else None
+    both = share_meant(number) if wanted is Dimension.SHARE else None
+    if both is not None:
+        return values.share_needs_unit(number.place, f'"{name}"', *both)
+    unit = kind.unit.symbol if isinstance(kind, Number) and kind.unit else "a plain number"
+    bare = shortest(number.value)
+    text = bare if wanted is None else f"{bare} {unit}"
+    edit = Edit(number.place, text) if number.unit is None or wanted is None else None
+    return parts.needs_unit(number.place, name, unit, edit)

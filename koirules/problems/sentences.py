@@ -1,0 +1,103 @@
+"""Problems of rules that are written as one would say them: a word where the language puts it elsewhere."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from koirules.problems.problem import Edit, Place, Problem
+
+
+def not_inside(place: Place, was: str, name: str) -> Problem:
+    """`not` inside of a comparison."""
+    meant = f"not {name} includes"
+    return Problem(
+        "turned-round",
+        place,
+        f'"{was}" does not fit here: `not` stands before the whole comparison.',
+        f'Write "{meant}".',
+        edit=Edit(place, meant),
+    )
+
+
+def no_before_name(place: Place, name: str) -> Problem:
+    """`no` before the name of a trait."""
+    return Problem(
+        "misspelt-word",
+        place,
+        f'"no" does not fit before "{name}".',
+        f'Write "not {name}"; for a count or places, that the count is 0.',
+        edit=Edit(place, "not"),
+    )
+
+
+def recorded_first(place: Place, name: str, *, negated: bool) -> Problem:
+    """`recorded` before the name of what was recorded."""
+    meant = f"{name} is not recorded" if negated else f"{name} is recorded"
+    return Problem(
+        "turned-round",
+        place,
+        f'"recorded" does not fit before "{name}".',
+        f'Turn it round: "{meant}".',
+        edit=Edit(place, meant),
+    )
+
+
+def name_of_words(place: Place, was: str, name: str) -> Problem:
+    """A name of several words."""
+    return Problem(
+        "name-in-parts",
+        place,
+        f'"{was}" cannot be a name: a name is one word of letters, digits and _.',
+        f'Write "{name}".',
+        edit=Edit(place, name),
+    )
+
+
+def name_or_two(place: Place, first: str, second: str) -> Problem:
+    """Two names in a row before a comparison."""
+    return Problem(
+        "name-in-parts",
+        place,
+        f'"{first} {second}" are two names in a row.',
+        f'Write "{first}_{second}" if it is one name, or put `and` between two conditions.',
+    )
+
+
+def comma_before_outcome(place: Place, instead: str) -> Problem:
+    """A comma before what must come of a sample."""
+    return Problem(
+        "not-needed",
+        place,
+        "No comma stands before what must come of the fish.",
+        "Delete the comma.",
+        edit=Edit(place, instead),
+    )
+
+
+def places_without_bracket(place: Place, words: Sequence[str]) -> Problem:
+    """Several places of a sample without their bracket."""
+    meant = f"({', '.join(words)})"
+    return Problem(
+        "missing-word",
+        place,
+        f'"{" ".join(words)}" are several values in a row.',
+        f'Places stand in a bracket: "{meant}". What a scale or choice could be is joined with `or`.',
+        edit=Edit(place, meant),
+    )
+
+
+def no_unit_here(place: Place, word: str, plain: str) -> Problem:
+    """A unit behind a number that has none."""
+    return Problem(
+        "not-needed", place, f'"{word}" does not fit here: {plain}.', f'Delete "{word}".', edit=Edit(place, "")
+    )
+
+
+def weight_behind(place: Place, was: str, number: str) -> Problem:
+    """A weight behind what it weighs."""
+    return Problem(
+        "misplaced",
+        place,
+        f'"{was}" does not fit here.',
+        f'For a weight, write "weight {number}" before `by`.',
+    )
