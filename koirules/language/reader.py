@@ -28,7 +28,10 @@ MOST_NESTING = 32
 
 _FIRST_WORD = re.compile(r"[^\W\d]\w*|\S+")
 _STATEMENT = re.compile(
-    r'\s+(?:points|bonus|penalty|trait|term|setting|lift)\s+[^\W\d]\w*\s+(?:"|weight\s|by\s|as\s|means\s|=|[0-9]|if\s)'
+    r"\s+(?:points|bonus|penalty|trait|term|setting|lift)\s+"
+    # A step may be called like a head word: `points gives 5` goes on with a table.
+    r"(?!(?:gives|and|or|if|otherwise|is|at|above|below|between|includes)(?!\w))[^\W\d]\w*"
+    r'\s+(?:"|weight\s|by\s|as\s|means\s|=|[0-9]|if\s)'
     r'|\s+sample\s+"'
 )
 _DEPTH = re.compile(r'"[^"\n]*"|[()]|(?:(?:not(?!\w)|-)\s*)+')
