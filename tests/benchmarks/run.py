@@ -1,4 +1,4 @@
-"""Times of koirules on this machine: `python tests/benchmarks/run.py`. Prints a table; asserts nothing.
+"""Times of the installed koirules on this machine: `python tests/benchmarks/run.py`. Prints a table; asserts nothing.
 
 Commands are whole processes, from start to end, the median of seven; `python -c pass` runs between them as the peer, so
 that a slow machine shows as one. Calls are the median of seven runs of many.
@@ -23,7 +23,7 @@ RUNS = 7
 
 def process(*words: str) -> float:
     begin = time.perf_counter()
-    subprocess.run([sys.executable, *words], check=False, capture_output=True, cwd=ROOT)
+    subprocess.run([sys.executable, *words], check=False, capture_output=True, cwd=ROOT.anchor)
     return time.perf_counter() - begin
 
 
