@@ -8,6 +8,7 @@ from koirules.language.hint_words import FILLERS, wants_value
 from koirules.language.spots import WHOLE, Spot
 from koirules.problems import Problem, misfits
 from koirules.problems import sentences as say
+from koirules.vocabulary.nearness import near
 from koirules.vocabulary.units import UNITS
 from koirules.vocabulary.words import HEAD_WORDS, OPERATOR_WORDS
 
@@ -20,6 +21,7 @@ _OUTCOME = r"(?:comes|stays|scores|shows|leaves)(?!\w)"
 _COMMA_BEFORE_OUTCOME = re.compile(rf",(?=\s*{_OUTCOME}(?:\s+\w+)?\s*\Z)")
 _RUN = re.compile(rf"{_NAME}(?:\s+(?:and\s+)?(?!{_OUTCOME}){_NAME})+(?=\s*(?:,|\Z|\s{_OUTCOME}))")
 _HEADER = r"(?:edition|variety|stage|valid|based|note)"
+_HEADER_WORDS = ("edition", "variety", "stage", "valid", "based", "note")
 _TITLE_ENDS = {"standard": rf"\s+{_HEADER}\s", "sample": r"\s+with\s"}
 _OPENS = {"if", "and", "or", "not", "except", "means", "by", "("}
 _COMPARES = {"at", "above", "below", "between", "is", "includes"}
@@ -143,7 +145,25 @@ def left_side_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
     return None
 
 
+def edition_slip(spot: Spot, head: str) -> Problem | None:
+    """An edition of several words."""
+    found = re.search(r"(?<!\w)edition[ \t]+([\w.\-]+)[ \t]+\Z", spot.text[: spot.at])
+    if head != "standard" or found is None or not spot.word.isalnum() or near(spot.word, _HEADER_WORDS):
+        return None
+    place = spot.span(found.start(1), spot.at + len(spot.word))
+    return say.edition_of_words(place, f"{found.group(1)}-{spot.word}")
+
+
+def about_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
+    """`is about 50 %`: a rule needs two ends."""
+    if spot.last in {"about", "around", "roughly", "nearly", "approximately"} and spot.word[:1].isdigit():
+        return say.about_a_number(spot.before_place.to(spot.place), spot.last, spot.word)
+    return None
+
+
 RULES = (
+    edition_slip,
+    about_slip,
     negation_slip,
     no_slip,
     left_side_slip,

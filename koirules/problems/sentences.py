@@ -101,3 +101,24 @@ def weight_behind(place: Place, was: str, number: str) -> Problem:
         f'"{was}" does not fit here.',
         f'For a weight, write "weight {number}" before `by`.',
     )
+
+
+def edition_of_words(place: Place, joined: str) -> Problem:
+    """An edition with a blank in it."""
+    return Problem(
+        "name-in-parts",
+        place,
+        "An edition is one word, of letters, digits, points and hyphens.",
+        f'Write "{joined}".',
+        edit=Edit(place, joined),
+    )
+
+
+def about_a_number(place: Place, word: str, number: str) -> Problem:
+    """A number that is only about right."""
+    return Problem(
+        "misplaced",
+        place,
+        f'"{word} {number}" does not say how far off a fish may be.',
+        "Write both ends, both of them in: `between 45 % and 55 %`.",
+    )
