@@ -91,7 +91,7 @@ class Standard:
         return Questioner.of(self.grader, self.settings)
 
     def questions(self, record: Mapping[str, object], untold: Collection[str] = ()) -> tuple[Question, ...]:
-        """What the grade of a fish hangs on: the traits that are not recorded, most decisive first; empty where it is settled.
+        """What the grade of a fish hangs on: the traits not recorded, or not surely, most decisive first; empty if settled.
 
         record: as for `grade`. untold: traits that cannot be told. Settled here means settled whatever is still told, so
         that `is recorded` of a trait that may yet be told is open. Raises RecordError like `grade`.

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
 
+from koirules.language.cleaning import MOST_BYTES
 from koirules.language.reader import Read, read_bytes, read_text
 from koirules.problems import Problem, is_refused, reading
 from koirules.standard.checker import Checked, check
@@ -20,7 +21,8 @@ def load(name: str, varieties: Mapping[str, Variety], rulesets: Mapping[str, Pat
     if isinstance(path, Problem):
         return Checked(None, (path,))
     try:
-        data = path.read_bytes()
+        with path.open("rb") as file:
+            data = file.read(MOST_BYTES + 1)  # no more than tells that it is too large
     except OSError as error:
         return Checked(None, (reading.unreadable_file(str(path), (error.strerror or "it cannot be read").lower()),))
     with _without_collector():
@@ -36,10 +38,12 @@ def load_text(text: str, file: str, varieties: Mapping[str, Variety]) -> Checked
 def find(name: str, rulesets: Mapping[str, Path]) -> Path | Problem:
     """The rule file that a path or a name means."""
     path = Path(name)
-    if path.is_file():
-        return path
-    if path.is_dir() and (path / "standard.koi").is_file():
-        return path / "standard.koi"
+    for candidate in (path, path / "standard.koi"):
+        try:
+            if candidate.is_file():
+                return candidate
+        except (OSError, ValueError) as error:  # a name that is too long, or that no file can have
+            return reading.unreadable_file(name, str(getattr(error, "strerror", None) or error).lower())
     if name in rulesets:
         return rulesets[name]
     return reading.no_such_file(name, near(name, rulesets))

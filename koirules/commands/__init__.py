@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import io
+import sys
 from importlib import import_module
 
 import click
@@ -40,3 +42,7 @@ class _Commands(click.Group):
 @click.version_option(package_name="koirules", prog_name="koirules", message="%(prog)s %(version)s")
 def main() -> None:
     """Grade koi by a standard that is written down: readable rule files in, grades with their reasons out."""
+    for stream in (sys.stdout, sys.stderr):
+        # A terminal or pipe that cannot show a letter shows a mark in its place; it never ends a command.
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="replace")

@@ -55,13 +55,19 @@ def command(
     standard = standard_from(rules, changes, language)
     batch = graded(standard, records, labels)
     listed = list(batch.results) if as_recorded else best_first(standard, batch.results)
+    failed = _write(standard, batch, outs)
     _print_table(standard, listed)
     _print_totals(standard, batch)
-    _write(standard, batch, outs)
+    if failed:
+        show_problems(failed)
+        stop("Not everything was written.")
 
 
 def _is_same(one: str, other: str) -> bool:
-    return Path(one).resolve() == Path(other).resolve()
+    try:
+        return Path(one).resolve() == Path(other).resolve()
+    except (OSError, RuntimeError, ValueError):  # a loop of links, or a name that no file can have
+        return one == other
 
 
 def best_first(standard: Standard, results: Sequence[Result]) -> list[Result]:
@@ -131,7 +137,8 @@ def _setting(standard: Standard, name: str) -> str:
     return shortest(value) if setting.unit is None else f"{shortest(value)} {setting.unit.symbol}"
 
 
-def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> None:
+def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> list[Problem]:
+    """Write the results to each file, before anything is printed; the problems of those that could not be written."""
     about = About(
         title=standard.title,
         edition=standard.edition,
@@ -148,6 +155,4 @@ def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> None:
             click.echo(f"Wrote {shown(out)}.")
         else:
             failed.append(problem)
-    if failed:
-        show_problems(failed)
-        stop("Not everything was written.")
+    return failed

@@ -10,6 +10,7 @@ from typing import NoReturn
 
 import click
 
+from koirules.language.cleaning import MOST_BYTES
 from koirules.problems import Place, Problem, is_refused
 
 HOLDS, DOES_NOT_HOLD, PROBLEMS = 0, 1, 2
@@ -23,7 +24,9 @@ CAUTIONS = (
     "Handle each fish briefly, with wet hands, in calm aerated water; do not sort sick fish or in heat.",
 )
 
-_UNSHOWN = dict.fromkeys([*range(32), *range(127, 160), *range(8234, 8239), *range(8294, 8298)])
+_UNSHOWN = dict.fromkeys(
+    [*range(32), *range(0x7F, 0xA0), *range(0x202A, 0x202F), *range(0x2066, 0x206A), *range(0xD800, 0xE000)]
+)
 _MOST_PROBLEMS = 200
 
 
@@ -66,8 +69,9 @@ def stop(message: str) -> NoReturn:
 def text_of(file: str) -> dict[str, str]:
     """The text of a rule file by its name, for showing the lines of problems; empty where it cannot be read."""
     try:
-        text = Path(file).read_bytes().decode("utf-8-sig", errors="replace")
-    except OSError:
+        with Path(file).open("rb") as opened:
+            text = opened.read(MOST_BYTES).decode("utf-8-sig", errors="replace")
+    except (OSError, ValueError):
         return {}
     return {file: text.replace("\r\n", "\n").replace("\r", "\n")}
 

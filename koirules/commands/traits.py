@@ -24,7 +24,7 @@ def command(variety: str, as_json: bool) -> None:
     """
     found = _of_rules(variety) if variety.endswith(".koi") else variety_named(variety)
     if as_json:
-        click.echo(json.dumps([_as_data(trait) for trait in found.traits.values()], ensure_ascii=False, indent=1))
+        click.echo(json.dumps([_as_data(trait) for trait in found.traits.values()], indent=1))
         return
     from rich.box import SIMPLE_HEAD
     from rich.console import Console
@@ -33,14 +33,14 @@ def command(variety: str, as_json: bool) -> None:
 
     console = Console(highlight=False, width=None if sys.stdout.isatty() else 140)
     table = Table(
-        box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False, title=Text(f"{found.title}: {len(found.traits)} traits")
+        box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False, title=Text(shown(f"{found.title}: {len(found.traits)} traits"))
     )
     for heading in ("trait", "kind", "better", "with growth"):
         table.add_column(heading, overflow="fold")
     table.add_column("what it is", overflow="fold", ratio=1)
     for trait in found.traits.values():
         told = (trait.name, describe_kind(trait.kind), trait.better.value, trait.growth.value)
-        table.add_row(*(Text(cell) for cell in (*told, f"{trait.title}. {trait.describe}")))
+        table.add_row(*(Text(shown(cell)) for cell in (*told, f"{trait.title}. {trait.describe}")))
     console.print(table)
 
 

@@ -67,7 +67,7 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
     click.echo(click.style("Grades", bold=True))
     _tell_listed([reason for reason in result.reasons if reason.kind == "grade"])
     _tell_next(standard, record)
-    _tell_questions(standard, record)
+    _tell_questions(standard, record, result)
 
 
 def _tell_sections(standard: Standard, result: Result) -> None:
@@ -137,14 +137,14 @@ def _tell_absent(reasons: Sequence[Reason]) -> None:
     click.echo(fill(f"no: {told}", width=110, initial_indent="  ", subsequent_indent="    "))
 
 
-def _tell_questions(standard: Standard, record: Record) -> None:
+def _tell_questions(standard: Standard, record: Record, result: Result) -> None:
     """What the grade of a fish that is not settled hangs on, most decisive first."""
     questions = standard.questioner.hangs_on(record.readings)
     if not questions:
         return
     plain = standard.grader.reasoner.teller.plain
     titles = {grade.name: plain.of(grade.title) for grade in standard.rules.grades}
-    now = len(standard.grade_record(record).possible)
+    now = len(result.possible)
     decisive = [question for question in questions if question.expected_grades < now][:_MOST_QUESTIONS]
     click.echo(click.style("What its grade hangs on, most decisive first", bold=True))
     for question in decisive:

@@ -36,10 +36,12 @@ def answers_to(trait: Trait, cuts: Cuts) -> tuple[Answer, ...]:
             words = words_of(kind)
             return tuple(Answer(1 << i, word, 1 / len(words)) for i, word in enumerate(words))
         case Places(places):
-            # Most fish show a mark in no place or in one; all sets would be too many to try.
-            share = 1 / (len(places) + 1)
-            none = Answer(PlaceSet(0, 0), "none", share)
-            return (none, *(Answer(PlaceSet(1 << i, 1 << i), place, share) for i, place in enumerate(places)))
+            # Most fish show a mark in no place or in one; all sets would be too many to try, so all places stand for them.
+            share = 1 / (len(places) + 2)
+            single = [Answer(PlaceSet(1 << i, 1 << i), place, share) for i, place in enumerate(places)]
+            whole = (1 << len(places)) - 1
+            several = [Answer(PlaceSet(whole, whole), "all of them", share)] if len(places) > 1 else []
+            return (Answer(PlaceSet(0, 0), "none", share), *single, *several)
         case Label():
             share = 1 / (len(cuts.texts) + 1)
             # A text that no rule can hold, since texts of rules have no line break.
@@ -64,6 +66,20 @@ def answer_words(trait: Trait, answers: Sequence[Answer]) -> str:
         else:
             runs.append([begin, end])
     return " or ".join(_words(kind, begin, end, low, high) for begin, end in runs)
+
+
+def within(answer: Answer, reading: Reading) -> Answer | None:
+    """The part of an answer that a reading leaves possible, None where it leaves nothing; its share as it was."""
+    match answer.reading, reading:
+        case Span(low, high), Span(least, most):
+            low, high = max(low, least), min(high, most)
+            return Answer(Span(low, high), answer.words, answer.share) if low <= high else None
+        case PlaceSet(sure, _), PlaceSet(surely, possibly):
+            return answer if sure & surely == surely and sure & ~possibly == 0 else None
+        case int(bits), int(possible):
+            return answer if bits & possible else None
+        case _:
+            return answer if answer.reading == reading else None
 
 
 def _range(kind: Number | Count) -> tuple[int, int]:

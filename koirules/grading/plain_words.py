@@ -18,7 +18,8 @@ from koirules.vocabulary.kinds import Label, Places
 from koirules.vocabulary.readings import PlaceSet, Reading, write_reading
 from koirules.vocabulary.traits import Trait
 
-_TOKEN = re.compile(r'"[^"]*"|[^\W\d]\w*')
+# Sections and faults have names of their own, and what stands behind a number is its unit.
+_TOKEN = re.compile(r'"[^"]*"|(?:section|fault)\s+\w+|[0-9.]+\s*(?:[^\W\d]\w*|%)|[^\W\d]\w*')
 
 
 @frozen
@@ -79,6 +80,13 @@ class PlainWords:
         return _TOKEN.sub(lambda found: self._name(found.group()), self.rules.words_at(place))
 
     def _name(self, word: str) -> str:
+        head, _, name = word.partition(" ")
+        if head == "section":
+            titles = {section.name: self.of(section.title) for section in self.rules.sections}
+            return titles.get(name.strip(), name)
+        if head == "fault":
+            titles = {limit.name: self.of(limit.title) for limit in self.rules.limits if limit.head == "fault"}
+            return f"“{titles.get(name.strip(), name)}”"
         if word in self.settings:
             return self.setting(self.settings[word])
         if word in self.rules.terms:

@@ -14,18 +14,19 @@ Induction of decision trees, Machine Learning 1, 1986); both from memory.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Callable, Collection, Mapping, Sequence
 from functools import partial
 
 from attrs import frozen
 
-from koirules.grading.answers import Answer, answer_words, answers_to
+from koirules.grading.answers import Answer, answer_words, answers_to, within
 from koirules.grading.emitter import RecordedAs
 from koirules.grading.evaluator import Evaluator, Trace, compile_rules
+from koirules.grading.parts_read import Part, traits_in
 from koirules.grading.single import Grader
 from koirules.standard.cuts import cuts_of
 from koirules.standard.parts import Setting
-from koirules.vocabulary.readings import Reading
+from koirules.vocabulary.readings import Reading, is_sure
 from koirules.vocabulary.traits import Trait
 
 
@@ -47,13 +48,14 @@ class Question:
     """A trait that the grade hangs on, with what its answers would do.
 
     expected_grades: how many grades would still be possible after its answer, on average. expected_width: how wide the
-    score would still be, in points.
+    score would still be, in points. changes: whether one of its answers alone changes anything.
     """
 
     trait: Trait
     outlooks: tuple[Outlook, ...]
     expected_grades: float
     expected_width: float
+    changes: bool
 
     @property
     def gathered(self) -> tuple[tuple[str, tuple[str, ...]], ...]:
@@ -99,27 +101,50 @@ class Questioner:
         now = run(record)
         if now.possible.bit_count() == 1:
             return ()
-        names = [name for name in self.answers if name not in record and name not in untold]
-        asked = (self._question(name, record, now, run) for name in names)
-        found = [question for question in asked if question is not None]
+        names = [name for name in self.answers if self._is_open(name, record) and name not in untold]
+        asked = [question for name in names if (question := self._question(name, record, now, run)) is not None]
+        found = [question for question in asked if question.changes]
+        # Where no single answer changes anything, two together may: then each that an open part reads is worth asking.
+        found = found or [question for question in asked if question.trait.name in self._read_by_open(now)]
         return tuple(sorted(found, key=lambda question: (question.expected_grades, question.expected_width)))
+
+    def _is_open(self, name: str, record: Mapping[str, Reading]) -> bool:
+        """Whether a trait was not recorded, or not as one value."""
+        return name not in record or not is_sure(self.grader.rules.traits[name].kind, record[name])
+
+    def _read_by_open(self, now: Trace) -> frozenset[str]:
+        """The traits that are read by something that is still open."""
+        rules = self.grader.rules
+        points = [part for section in rules.sections for part in section.points]
+        extras = [part for section in rules.sections for part in section.extras]
+        found: list[Part] = [part for part, (_, _, low, high) in zip(points, now.points, strict=True) if low < high]
+        bites = [state[4:] for state in now.limits]
+        found.extend(part for part, (low, high) in zip(extras, now.extras, strict=True) if low != high)
+        found.extend(part for part, (low, high) in zip(rules.limits, bites, strict=True) if low != high)
+        found.extend(part for part, (low, high) in zip(rules.grades, now.grades, strict=True) if low != high)
+        return frozenset(trait.name for part in found for trait in traits_in(part))
 
     def _question(
         self, name: str, record: Mapping[str, Reading], now: Trace, run: Callable[[Mapping[str, Reading]], Trace]
     ) -> Question | None:
-        """The question of a trait, None where none of its answers changes anything."""
+        """The question of a trait, with what each of its answers would do; None where only one answer is left."""
+        answers: Sequence[Answer] = self.answers[name]
+        if name in record:
+            answers = [left for answer in answers if (left := within(answer, record[name])) is not None]
+        if len(answers) < 2 and name in record:
+            return None
+        whole = sum(answer.share for answer in answers)
         outlooks = []
         grades = width = 0.0
         changes = False
-        for answer in self.answers[name]:
+        for answer in answers:
             trace = run({**record, name: answer.reading})
             changes = changes or _matters(trace) != _matters(now)
-            grades += answer.share * trace.possible.bit_count()
-            width += answer.share * (trace.score[1] - trace.score[0]) / 100
+            share = answer.share / whole
+            grades += share * trace.possible.bit_count()
+            width += share * (trace.score[1] - trace.score[0]) / 100
             outlooks.append(Outlook(answer, self.grader.named(trace.possible)))
-        if not changes:
-            return None
-        return Question(self.grader.rules.traits[name], tuple(outlooks), grades, width)
+        return Question(self.grader.rules.traits[name], tuple(outlooks), grades, width, changes)
 
 
 def _matters(trace: Trace) -> tuple[object, ...]:

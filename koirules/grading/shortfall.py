@@ -8,13 +8,13 @@ from typing import Any
 from koirules.problems import Place
 from koirules.standard import operations as ops
 from koirules.standard.criteria import unit_shown
-from koirules.standard.tree import Apply, Node, ScoreRead, walk
+from koirules.standard.tree import Apply, Constant, Node, ScoreRead, SettingRead, walk
 from koirules.standard.types import Numeric
 from koirules.standard.wording import number_words
 
 NOT_SETTLED = " (not settled)"
 
-_MORE = {ops.NUMBER_AT_LEAST.name: "short by", ops.NUMBER_ABOVE.name: "not above it by"}
+_ORDERED = {ops.NUMBER_AT_LEAST.name, ops.NUMBER_ABOVE.name}
 
 
 def shortfalls(condition: Node, told: Callable[[Place], str], value_of: Callable[[Node], Any]) -> Iterator[str]:
@@ -47,17 +47,29 @@ def _joined(node: Node) -> Iterator[Node]:
 
 
 def _gap(node: Node, value_of: Callable[[Node], Any]) -> str | None:
-    """How much is missing in a comparison of two numbers."""
-    if not isinstance(node, Apply) or node.operation.name not in _MORE:
+    """How much is missing, or too much, in a comparison of a number with a known one."""
+    if not isinstance(node, Apply) or node.operation.name not in _ORDERED:
         return None
-    left, right = node.operands
-    kind = left.type
+    left, right = (_inside(operand) for operand in node.operands)
+    # `at most` and `below` are `at least` and `above` with their sides turned round.
+    turned = isinstance(left, Constant | SettingRead)
+    if turned == isinstance(right, Constant | SettingRead):
+        return None
+    read = right if turned else left
+    kind = read.type
     if not isinstance(kind, Numeric):
         return None
-    reached, needed = value_of(left)[1], value_of(right)[0]
-    inner = left.operands[0] if isinstance(left, Apply) else left
-    low, high = value_of(inner)
-    unit = unit_shown(inner)
-    has = number_words(high, kind, unit) if low == high else f"at most {number_words(high, kind, unit)}"
-    missing = number_words((needed - reached) / 1_000_000, kind, unit)
-    return f"it has {has}, {_MORE[node.operation.name]} {missing}"
+    low, high = value_of(read)
+    ends = [value_of(operand) for operand in node.operands]
+    apart = ends[1][0] - ends[0][1]
+    unit = unit_shown(read)
+    nearest = low if turned else high
+    bound = "" if low == high else "at least " if turned else "at most "
+    has = f"it has {bound}{number_words(nearest, kind, unit)}"
+    if apart == 0:
+        return f"{has}, exactly at the line"
+    return f"{has}, {'over' if turned else 'short'} by {number_words(apart / 1_000_000, kind, unit)}"
+
+
+def _inside(node: Node) -> Node:
+    return node.operands[0] if isinstance(node, Apply) and node.operation is ops.MILLIONTHS else node

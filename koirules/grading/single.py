@@ -15,6 +15,8 @@ from koirules.grading.records import Record
 from koirules.grading.results import Reason, Result, SectionResult
 from koirules.grading.telling import Teller, fails_on_score_of
 from koirules.standard.parts import Rules, Setting
+from koirules.standard.saying import names_in
+from koirules.standard.warnings import says_of
 from koirules.vocabulary.readings import Reading
 
 
@@ -37,10 +39,10 @@ class Grader:
     def grade(self, record: Record) -> Result:
         """The result of one fish."""
         trace = self.evaluator.run(record.readings)
-        rules = self.rules
+        rules, plain = self.rules, self.reasoner.teller.plain
         sections = {
             section.name: SectionResult(
-                section.name, section.title.text, hundredths(section.worth), hundredths(low), hundredths(high)
+                section.name, plain.of(section.title), hundredths(section.worth), hundredths(low), hundredths(high)
             )
             for section, (low, high) in zip(rules.sections, trace.sections, strict=True)
         }
@@ -62,9 +64,11 @@ class Grader:
         )
 
     def traits_read(self) -> frozenset[str]:
-        """The names of the traits that the rules read."""
+        """The names of the traits that the rules read, or show in the words of a `say`."""
         teller = self.reasoner.teller
-        return frozenset(trait.name for part in parts_of(self.rules) for trait in teller.traits_of(part_key(part)))
+        read = {trait.name for part in parts_of(self.rules) for trait in teller.traits_of(part_key(part))}
+        said = {name for text in says_of(self.rules) for name in names_in(text) if name in self.rules.traits}
+        return frozenset(read | said)
 
     def trace(self, readings: Mapping[str, Reading]) -> Trace:
         """What one evaluation worked out, for those who look inside."""

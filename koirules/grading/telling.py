@@ -19,7 +19,7 @@ from koirules.standard.reading_nodes import trait_of
 from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Node, TermRead
 from koirules.vocabulary.kinds import shortest
-from koirules.vocabulary.readings import Reading, write_reading
+from koirules.vocabulary.readings import Reading, is_sure, write_reading
 from koirules.vocabulary.traits import Trait
 
 
@@ -124,7 +124,7 @@ class Teller:
         title = self.title(part)
         for trait in self._traits[key]:
             value, name = self.plain.recorded(trait, record), self.plain.trait(trait)
-            if trait.name not in record or " or " in value or " to " in value:
+            if trait.name not in record or not is_sure(trait.kind, record[trait.name]):
                 told.append(value if name == title else f"{name} {value}")
         return ", ".join(told) or self.read(key, record, trace)
 

@@ -172,14 +172,23 @@ def _build(tree: Tree[Any], builder: Builder) -> Statement | Problem:
 
 
 def _too_deep(piece: _Piece, file: str) -> Problem | None:
-    depth = 0
+    """The problem of a statement whose brackets, `not` and signs lie more than so many levels deep, all together."""
+    open_brackets: list[int] = []
+    signs, end = 0, -1
     for found in _DEPTH.finditer(piece.text):
-        token = found.group()
-        if token[0] == '"':
+        word = found.group()
+        if word[0] == '"':
             continue
-        depth += {"(": 1, ")": -1}.get(token, 0)
-        signs = 0 if token in {"(", ")"} else token.count("not") + token.count("-")
-        if depth > MOST_NESTING or signs > MOST_NESTING:
+        if word == ")":
+            open_brackets = open_brackets[:-1]
+            continue
+        if word == "(":
+            # Signs right before a bracket stay open as long as it does.
+            open_brackets.append(1 + (signs if found.start() == end else 0))
+            signs = 0
+        else:
+            signs, end = word.count("not") + word.count("-"), found.end()
+        if sum(open_brackets) + signs > MOST_NESTING:
             before = piece.text[: found.start()]
             line = before.count("\n") + 1 + piece.offset
             return say.nested_too_deep(_line_place(file, line, len(before) - before.rfind("\n")), MOST_NESTING)

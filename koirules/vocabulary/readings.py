@@ -107,3 +107,16 @@ def write_reading(kind: Kind, reading: Reading | None) -> str:
             return text
         case _:
             return ""
+
+
+def is_sure(kind: Kind, reading: Reading) -> bool:
+    """Whether a reading is one value, and not one of several."""
+    match kind, reading:
+        case (Number() | Count(), Span(low, high)):
+            return low == high
+        case (Scale() | Choice() | YesNo(), int(bits)):
+            return bits.bit_count() == 1
+        case (Places(), PlaceSet(sure, possible)):
+            return sure == possible
+        case _:
+            return True

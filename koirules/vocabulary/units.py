@@ -115,8 +115,3 @@ WRITTEN_OTHERWISE: dict[str, str] = {
     "KG": "kg",
 }
 """Other ways in which people write a unit: read in records, answered with the symbol in rule files."""
-
-
-def held_unit(dimension: Dimension) -> Unit:
-    """The unit that quantities of a dimension are held in."""
-    return UNITS[dimension.value]

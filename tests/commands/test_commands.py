@@ -281,3 +281,39 @@ def test_json_lines_are_read_too():
 def test_a_rule_set_is_found_by_its_name():
     Path("lot.csv").write_text("fish,spine\n1,bent\n", encoding="utf-8")
     assert "out of the lot" in run("grade", "tosai_kohaku", "lot.csv").output
+
+
+def test_odd_paths_are_answered_and_never_end_in_a_traceback():
+    Path("loop.csv").symlink_to("loop.csv")
+    for words in (
+        ("check", "x" * 300 + ".koi"),
+        ("grade", "x" * 300 + ".koi", "lot.csv"),
+        ("grade", "rules.koi", "lot.csv", "--out", "loop.csv"),
+        ("grade", "rules.koi", "loop.csv"),
+        ("check", "nul\0.koi"),
+    ):
+        assert run(*words).exit_code == 2, words
+
+
+def test_a_rule_file_that_is_far_too_large_is_not_read_whole():
+    with Path("huge.koi").open("wb") as file:
+        file.truncate(30_000_000_000)
+    result = run("check", "huge.koi")
+    assert result.exit_code == 2
+    assert "[too-large]" in result.stderr
+
+
+def test_house_traits_cannot_steer_a_terminal():
+    Path("house.koi").write_text(
+        'standard "h" edition 1\ntrait colour "\x1b[31mred" as scale pale < deep\n'
+        "grade a if colour is deep\ngrade b otherwise\n",
+        encoding="utf-8",
+    )
+    assert "\x1b[31m" not in run("traits", "house.koi").output
+    assert "\x1b" not in run("traits", "house.koi", "--json").output
+
+
+def test_results_are_written_before_anything_is_printed():
+    Path("lot.jsonl").write_text('{"fish": "a\\ud800", "spine": "bent"}\n', encoding="utf-8")
+    assert run("grade", "rules.koi", "lot.jsonl", "--out", "out.json").exit_code == 0
+    assert Path("out.json").exists()

@@ -91,6 +91,37 @@ grade b otherwise
     assert hangs_on[0].gathered == (("at most 3", ("b",)), ("at least 4", ("a",)))
 
 
+def hanging(condition, record):
+    text = f"""standard "Trial (an invented house)" edition 1
+trait lips as yes or no
+trait patch as yes or no
+trait kiwa as scale blurred < fair < sharp < razor
+trait fins as places of (left, right, tail)
+grade a if {condition}
+grade b otherwise
+"""
+    questions = koirules.read_standard(text).questioner.hangs_on
+    made = koirules.read_standard(text).reader.read(record, "")
+    return [(question.trait.name, question.gathered) for question in questions(made.readings)]
+
+
+def test_what_only_two_answers_together_can_change_is_asked_too():
+    assert [name for name, _ in hanging("lips is patch", {})] == ["lips", "patch"]
+    assert [name for name, _ in hanging("count of (lips, patch) is 1", {})] == ["lips", "patch"]
+
+
+def test_what_was_recorded_but_not_surely_is_asked_within_what_it_could_be():
+    assert hanging("kiwa at least sharp", {"kiwa": "fair or sharp"}) == [
+        ("kiwa", (("fair", ("b",)), ("sharp", ("a",))))
+    ]
+
+
+def test_several_places_are_tried_too():
+    assert hanging("count of fins at least 2", {}) == [
+        ("fins", (("none or left or right or tail", ("b",)), ("all of them", ("a",))))
+    ]
+
+
 SMALL = """standard "Trial (an invented house)" edition 1
 trait a as yes or no
 trait b as yes or no
