@@ -131,19 +131,41 @@ def _of_extra(extra: Extra) -> Iterator[tuple[str, Extra]]:
         yield words, evolve(extra, condition=node)
 
 
+@frozen
+class _Link:
+    """Where an operand stands: in which operation, at which place, and where that one stands."""
+
+    operation: Apply
+    index: int
+    above: _Link | None
+
+
 def _of_condition(root: Node) -> Iterator[tuple[str, Node]]:
-    """Every small change of a condition: a number or step moved, `at least` for `above` and the other way round."""
-    if not isinstance(root, Apply):
-        return
-    flipped = _FLIPPED.get(root.operation.name)
-    if flipped is not None:
-        words = f"with “{_written(flipped, root)}” for “{_written(root.operation, root)}” {_at(root.place)}"
-        yield words, evolve(root, operation=flipped)
-    for i, operand in enumerate(root.operands):
-        moved = _moved(operand) if isinstance(operand, Constant) else _of_condition(operand)
-        for words, node in moved:
-            operands = tuple(node if k == i else one for k, one in enumerate(root.operands))
-            yield words, evolve(root, operands=operands)
+    """Every small change of a condition: a number or step moved, `at least` for `above` and the other way round.
+
+    Without recursion, since sums can be long.
+    """
+    waiting: list[tuple[Node, _Link | None]] = [(root, None)]
+    while waiting:
+        node, link = waiting.pop()
+        if isinstance(node, Constant) and link is not None:
+            for words, moved in _moved(node):
+                yield words, _within(moved, link)
+        elif isinstance(node, Apply):
+            flipped = _FLIPPED.get(node.operation.name)
+            if flipped is not None:
+                words = f"with “{_written(flipped, node)}” for “{_written(node.operation, node)}” {_at(node.place)}"
+                yield words, _within(evolve(node, operation=flipped), link)
+            operands = [(operand, _Link(node, i, link)) for i, operand in enumerate(node.operands)]
+            waiting.extend(reversed(operands))
+
+
+def _within(node: Node, link: _Link | None) -> Node:
+    """The whole condition with a node put where the link says."""
+    while link is not None:
+        before, after = link.operation.operands[: link.index], link.operation.operands[link.index + 1 :]
+        node, link = evolve(link.operation, operands=(*before, node, *after)), link.above
+    return node
 
 
 def _moved(constant: Constant) -> Iterator[tuple[str, Node]]:

@@ -30,4 +30,6 @@ def for_csv(text: str) -> str:
 def for_workbook(text: str) -> str:
     """A text that a cell of a workbook can hold; what is longer is cut and ends in `…`."""
     clean = without_controls(text)
+    if clean.startswith("<r>"):
+        clean = f" {clean}"  # the library writes a text between <r> and </r> as markup, unescaped
     return clean if len(clean) <= MOST_IN_A_CELL else clean[: MOST_IN_A_CELL - 1] + "…"

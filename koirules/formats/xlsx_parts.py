@@ -16,7 +16,8 @@ from zlib import error as ZlibError  # noqa: N812 - the library's own name is no
 
 from attrs import define, frozen
 
-_MOST_BYTES = 1024 * 1024 * 1024
+_MOST_BYTES = 256 * 1024 * 1024
+_LAST_COLUMN, _LAST_ROW = 16_384, 1_048_576
 _DAMAGED = (zipfile.BadZipFile, ZlibError, KeyError, EOFError, OSError, RuntimeError, ValueError)
 """What unpacking a part that is damaged, missing or locked may raise."""
 
@@ -25,6 +26,10 @@ _ATTRIBUTE = re.compile(r"""([\w:]+)\s*=\s*(?:"([^"]*)"|'([^']*)')""")
 _TAG = re.compile(rb"<(?:\w+:)?(row|c|f|v)\b([^<>]*)>([^<]*)")
 _REFERENCE = re.compile(rb"""\br\s*=\s*["']([A-Za-z]{1,3})([0-9]{1,7})["']""")
 _ROW_NUMBER = re.compile(rb"""\br\s*=\s*["']([0-9]{1,7})["']""")
+# A reference with anything else in it makes the reader of the values take its letters and digits all the same, and set
+# aside room for a sheet that no machine can hold.
+_PLACED = re.compile(rb"""<(?:\w+:)?(?:row|c)\b[^<>]*?\sr\s*=\s*["']([^"'<>]*)["']""")
+_PLACE = re.compile(rb"[A-Za-z]{0,3}([0-9]{1,7})")
 _STYLE = re.compile(rb"""\bs\s*=\s*["']([0-9]+)["']""")
 _TYPE = re.compile(rb"""\bt\s*=\s*["'](\w+)["']""")
 _FORMULA = re.compile(rb"<(?:\w+:)?f[\s/>]")
@@ -70,13 +75,22 @@ def read_marks(path: Path, sheet: str) -> Marks:
     try:
         with zipfile.ZipFile(path) as parts:
             names = {name.lower(): name for name in parts.namelist()}
-            if sum(info.file_size for info in parts.infolist()) > _MOST_BYTES:
-                raise UnsoundError("it unpacks to more than can be read in one go")
             content = parts.read(names[_part_of_sheet(parts, names, sheet)])
             styles = _percent_styles(parts.read(names["xl/styles.xml"])) if "xl/styles.xml" in names else frozenset()
     except _DAMAGED as error:
         raise UnsoundError("a part of it is missing or damaged") from error
     return _marks(content, styles)
+
+
+def check_size(path: Path) -> None:
+    """Raise UnsoundError for a workbook that unpacks to more than can be read, before anything unpacks it."""
+    try:
+        with zipfile.ZipFile(path) as parts:
+            size = sum(info.file_size for info in parts.infolist())
+    except _DAMAGED:
+        return  # what is damaged is told by the reader of the values
+    if size > _MOST_BYTES:
+        raise UnsoundError("it unpacks to more than can be read in one go")
 
 
 def _part_of_sheet(parts: zipfile.ZipFile, names: dict[str, str], sheet: str) -> str:
@@ -108,7 +122,15 @@ def _percent_styles(content: bytes) -> frozenset[int]:
     return frozenset(i for i, tag in enumerate(styles) if tag.get("numFmtId") in percent)
 
 
+def _check_places(content: bytes) -> None:
+    for written in {match[1] for match in _PLACED.finditer(content)}:
+        place = _PLACE.fullmatch(written)
+        if place is None or int(place[1]) > _LAST_ROW or _column(written[: -len(place[1])]) > _LAST_COLUMN:
+            raise UnsoundError("a cell of it stands outside of any sheet")
+
+
 def _marks(content: bytes, percent_styles: frozenset[int]) -> Marks:
+    _check_places(content)
     columns = max((_column(letters) for letters in {match[1] for match in _REFERENCE.finditer(content)}), default=0)
     rows = max((int(digits) for digits in {match[2] for match in _REFERENCE.finditer(content)}), default=0)
     errors: dict[Position, str] = {}

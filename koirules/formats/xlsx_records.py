@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from koirules.formats.table import Table, Told, letters_of, refused, table_of
 from koirules.formats.text_files import read_bytes
-from koirules.formats.xlsx_parts import Marks, Position, UnsoundError, read_marks
+from koirules.formats.xlsx_parts import Marks, Position, UnsoundError, check_size, read_marks
 from koirules.problems import Problem, recording
 from koirules.problems.record_files import far_cell, locked_file, no_sheet, no_workbook
 from koirules.vocabulary.quantities import write_decimal
@@ -39,12 +39,20 @@ def read_xlsx(path: Path) -> Table:
     if content.startswith(_OLD_OR_LOCKED):
         return refused(file, locked_file(file))
     try:
+        check_size(path)
         with CalamineWorkbook.from_path(path) as workbook:
             return _read_workbook(file, path, workbook)
     except CalamineError as error:
         return refused(file, no_workbook(file, str(error).split("\n")[0][:100]))
     except (UnsoundError, OSError) as error:
         return refused(file, no_workbook(file, str(error)))
+    except (OverflowError, ValueError):
+        return refused(file, no_workbook(file, "a date or time in it is beyond any calendar"))
+    except BaseException as error:
+        # The library's own panics are no ordinary exceptions and cannot be named by an import.
+        if type(error).__name__ != "PanicException":
+            raise
+        return refused(file, no_workbook(file, "it cannot be understood"))
 
 
 def _read_workbook(file: str, path: Path, workbook: CalamineWorkbook) -> Table:

@@ -18,6 +18,8 @@ from koirules.standard.saying import names_in
 from koirules.standard.tree import FaultRead, Node, ScoreRead, SectionRead, TermRead, walk
 from koirules.standard.warnings import says_of
 
+_MOST_ADDED = 50
+
 
 class Trace(NamedTuple):
     """What one evaluation worked out; each of the parts in the order of the rules.
@@ -157,13 +159,14 @@ class _Writer:
         divisor = section.divisor
         low = [f"{part.weight} * {ends.first}" for part, (ends, _) in zip(section.points, points, strict=True)]
         high = [f"{part.weight} * {ends.second}" for part, (ends, _) in zip(section.points, points, strict=True)]
-        least, most = f"{section.worth} * ({_sum(low)})", f"{section.worth} * ({_sum(high)})"
+        least, most = [f"{section.worth} * ({_sum(low)})"], [f"{section.worth} * ({_sum(high)})"]
         for part, ends in zip(section.extras, extras, strict=True):
-            sign = "+" if part.sign > 0 else "-"
+            amount = part.amount * divisor if part.sign > 0 else -part.amount * divisor
             fewest, fullest = (ends.first, ends.second) if part.sign > 0 else (ends.second, ends.first)
-            least += f" {sign} {part.amount * divisor} * {fewest}"
-            most += f" {sign} {part.amount * divisor} * {fullest}"
-        total = self.emit.line(_hundredths(least, divisor, section.worth), _hundredths(most, divisor, section.worth))
+            least.append(f"{amount} * {fewest}")
+            most.append(f"{amount} * {fullest}")
+        low_end, high_end = (_hundredths(_sum(end), divisor, section.worth) for end in (least, most))
+        total = self.emit.line(low_end, high_end)
         self.emit.points(section.name, total)
         return total, [text for _, text in points], [f"({ends.first}, {ends.second})" for ends in extras]
 
@@ -216,7 +219,9 @@ def _roots(part: Term | Limit) -> list[Node]:
 
 
 def _sum(parts: Iterable[str]) -> str:
-    return " + ".join(parts) or "0"
+    listed = list(parts)
+    # Each `+` is one level of the syntax tree, of which Python's compiler takes some thousand.
+    return f"sum(({', '.join(listed)},))" if len(listed) > _MOST_ADDED else " + ".join(listed) or "0"
 
 
 def _tuple(parts: Iterable[str]) -> str:

@@ -60,7 +60,8 @@ class RecordReader:
         if problems:
             return tuple(problems)
         labels = {name: str(reading) for name, reading in readings.items() if name in self._labels}
-        return Record(fish or str(record.get("fish", "") or ""), 0, readings, labels)
+        named = record.get("fish")
+        return Record(fish or ("" if named is None else str(named)), 0, readings, labels)
 
     def _read_closely(self, name: str, value: object) -> Reading | Problem | None:
         trait = self.traits.get(name)

@@ -70,7 +70,8 @@ class Builder:
                 number = Decimal(str(child))
         if number is None:
             raise AssertionError(f"the grammar gives a quantity without a number: {node}")
-        return Quantity(-number if sign == "-" else number, unit, self.place(node))
+        # `-number` would round to the digits of the context.
+        return Quantity(number.copy_negate() if sign == "-" else number, unit, self.place(node))
 
     def maybe_quantity(self, node: Node) -> Quantity | None:
         """A quantity where there is one."""
@@ -116,7 +117,7 @@ def _signed(build: Builder, node: Node) -> Expression:
     if sign == "+":
         return inner
     if isinstance(inner, Quantity):
-        return Quantity(-inner.value, inner.unit, build.place(node))
+        return Quantity(inner.value.copy_negate(), inner.unit, build.place(node))
     return syntax.Negative(inner, build.place(node))
 
 

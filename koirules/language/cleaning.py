@@ -94,6 +94,7 @@ class _Sweep:
         self.comments: list[Comment] = []
         self.problems: list[Problem] = []
         self.unreadable: set[int] = set()
+        self.strayed = 0
 
     def line(self, number: int, line: str) -> str:
         """A line as the grammar takes it, of the same length."""
@@ -131,7 +132,10 @@ class _Sweep:
                 self.problems.append(say.sign_for_word(place, was, "-"))
                 return "-"
             case "stray":
-                self.problems.append(say.stray_character(place, unicodedata.name(was, f"code {ord(was)}").lower()))
+                if place.line != self.strayed:  # where there is one, there are often hundreds
+                    self.strayed = place.line
+                    name = unicodedata.name(was, f"code {ord(was)}").lower()
+                    self.problems.append(say.stray_character(place, name))
                 return " "
             case _:
                 self.problems.append(say.unclosed_text(place))

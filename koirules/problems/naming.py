@@ -6,6 +6,8 @@ from collections.abc import Sequence
 
 from koirules.problems.problem import Edit, Place, Problem
 
+MOST_LINKS = 10
+
 
 def unknown_name(place: Place, word: str, near: str | None, elsewhere: str | None) -> Problem:
     """Nothing that can be read here has that name."""
@@ -119,11 +121,12 @@ def too_many_steps(place: Place, kind: str, most: int) -> Problem:
 
 
 def circle(place: Place, links: Sequence[str]) -> Problem:
-    """Terms or faults that need each other."""
+    """Terms or faults that need each other; of a long circle only the first links are shown, and where it closes."""
+    shown = links if len(links) <= MOST_LINKS + 1 else [*links[:MOST_LINKS], "…", links[-1]]
     return Problem(
         "circle",
         place,
-        f"These need each other, so none can be worked out first: {' -> '.join(links)}.",
+        f"These need each other, so none can be worked out first: {' -> '.join(shown)}.",
         "Take one of the links out.",
     )
 

@@ -40,11 +40,15 @@ def cuts_of(rules: Rules, settings: Mapping[str, Setting]) -> dict[str, Cuts]:
     texts: dict[str, set[str]] = {}
     alone: dict[str, int] = {}
     read: dict[str, int] = {}
-    roots = [*roots_of(rules), *(term.node for term in rules.terms.values())]
+    # A term that is nothing but a trait reads it wherever the term stands, and not once in its own words.
+    terms = [term.node for term in rules.terms.values()]
+    roots = [*roots_of(rules), *(node for node in terms if trait_of(node) is None)]
+    read.update((trait.name, 0) for trait in map(trait_of, terms) if trait is not None)
     for root in roots:
         for node in walk(root, into_terms=False):
-            if isinstance(node, TraitRead):
-                read[node.trait.name] = read.get(node.trait.name, 0) + 1
+            through = trait_of(node) if isinstance(node, TraitRead | TermRead) else None
+            if through is not None:
+                read[through.name] = read.get(through.name, 0) + 1
             elif isinstance(node, Recorded):
                 read.setdefault(node.trait.name, 0)
             elif isinstance(node, Apply):
@@ -58,8 +62,7 @@ def cuts_of(rules: Rules, settings: Mapping[str, Setting]) -> dict[str, Cuts]:
             trait = trait_of(part.by)
             if trait is not None and isinstance(part.shape, Curve):
                 at.setdefault(trait.name, set()).update(part.shape.at)
-                if not isinstance(part.by, TermRead):
-                    alone[trait.name] = alone.get(trait.name, 0) + 1
+                alone[trait.name] = alone.get(trait.name, 0) + 1
     found: dict[str, Cuts] = {}
     for name, times in read.items():
         kind = rules.traits[name].kind

@@ -41,6 +41,8 @@ from koirules.vocabulary.readings import Span
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.words import is_name
 
+MOST_GUESSES = 50
+
 
 @define
 class Typer:
@@ -63,6 +65,7 @@ class Typer:
     vocabulary_known: bool = True
     terms: dict[str, Term | None] = field(factory=dict)
     problems: list[Problem] = field(factory=list)
+    _guessed: int = 0
 
     def node(self, expression: Expression, expected: Steps | None = None) -> Node | None:
         """The typed node of an expression, None where it has problems; `expected`: steps that a bare word may be."""
@@ -106,10 +109,12 @@ class Typer:
     def condition(self, expression: Expression) -> Node | None:
         """The node of an expression that must be a condition."""
         node = self.node(expression)
-        if isinstance(node, Constant) and isinstance(node.type, Truth):
-            self.problems.append(
-                values.always_or_never(expression.place, node.range[0], "it reads nothing of the fish")
-            )
+        inside = node
+        while isinstance(inside, TermRead):
+            inside = inside.node
+        if isinstance(inside, Constant) and isinstance(inside.type, Truth):
+            why = "it reads nothing of the fish"
+            self.problems.append(values.always_or_never(expression.place, inside.range[0], why))
             return None
         if node is None or isinstance(node.type, Truth):
             return node
@@ -150,7 +155,7 @@ class Typer:
             case _:
                 pass
         if expected is not None and word.text not in self.unread:
-            guess = near(word.text, [*expected.words, *self.names()])
+            guess = near(word.text, [*expected.words, *self.names()]) if self._may_guess() else None
             self.problems.append(
                 naming.unknown_step(word.place, word.text, f"this {_shape(expected)}", expected.words, guess)
             )
@@ -165,8 +170,15 @@ class Typer:
         if not is_name(word.text):
             self.problems.append(reading.not_a_number(word.place, word.text))
             return
-        guess = meant_by(word.text, self.traits, self.sections, list(self.faults), self.names())
+        guess = None
+        if self._may_guess():
+            guess = meant_by(word.text, self.traits, self.sections, list(self.faults), self.names())
         self.problems.append(naming.unknown_name(word.place, word.text, guess, self.elsewhere.get(word.text)))
+
+    def _may_guess(self) -> bool:
+        """Whether to look for what was meant by one more name: a file full of unknown ones is not mended by guesses."""
+        self._guessed += 1
+        return self._guessed <= MOST_GUESSES
 
     def names(self) -> list[str]:
         """Every name that an expression can read."""
@@ -213,9 +225,14 @@ class Typer:
         return None
 
     def _conditional(self, expression: syntax.Conditional, expected: Steps | None) -> Node | None:
-        value = self.node(expression.value, expected)
         condition = self.condition(expression.condition)
-        otherwise = self.node(expression.otherwise, expected or _steps_of(value))
+        if self._may_be_step(expression.value):
+            # Only the other branch can tell of which scale or choice the word is a step.
+            otherwise = self.node(expression.otherwise, expected)
+            value = self.node(expression.value, expected or _steps_of(otherwise))
+        else:
+            value = self.node(expression.value, expected)
+            otherwise = self.node(expression.otherwise, expected or _steps_of(value))
         if value is None or condition is None or otherwise is None:
             return None
         operands = (value, condition, otherwise)
@@ -232,13 +249,19 @@ class Typer:
         )
         return None
 
+    def _may_be_step(self, expression: Expression) -> bool:
+        """Whether an expression is a word that names nothing by itself."""
+        if not isinstance(expression, Word) or expression.text in {"yes", "no"}:
+            return False
+        return self.kind_of_name(expression.text) is None
+
     def _section(self, name: Word, place: Place) -> Node | None:
         worth = self.sections.get(name.text)
         if worth is None and name.text in self.unread:
             return None
         if worth is None:
             known = list(self.sections)
-            self.problems.append(naming.unknown_part(name.place, "section", name.text, near(name.text, known), known))
+            self._unknown_part(name, "section", known)
             return None
         return SectionRead(name.text, Numeric(None), Span(0.0, worth / 100), place)
 
@@ -247,9 +270,13 @@ class Typer:
         if name.text not in known and name.text in self.unread:
             return None
         if name.text not in known:
-            self.problems.append(naming.unknown_part(name.place, "fault", name.text, near(name.text, known), known))
+            self._unknown_part(name, "fault", known)
             return None
         return FaultRead(name.text, Truth(), (False, True), place)
+
+    def _unknown_part(self, name: Word, kind: str, known: Sequence[str]) -> None:
+        guess = near(name.text, known) if self._may_guess() else None
+        self.problems.append(naming.unknown_part(name.place, kind, name.text, guess, known))
 
 
 def _steps_of(node: Node | None) -> Steps | None:

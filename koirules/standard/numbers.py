@@ -19,8 +19,14 @@ MOST_POINTS = Decimal(1_000)
 
 def decimals(value: Decimal) -> int:
     """How many decimals a number needs."""
-    exponent = value.normalize().as_tuple().exponent
-    return max(0, -exponent) if isinstance(exponent, int) else 0
+    _, digits, exponent = value.as_tuple()
+    # Counted by hand: `normalize` would first round to the digits of the context and drop what lies beyond them.
+    needed = -exponent if isinstance(exponent, int) else 0
+    for digit in reversed(digits):
+        if digit or needed <= 0:
+            return max(0, needed)
+        needed -= 1
+    return 0
 
 
 def written(quantity: Quantity) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from types import MappingProxyType
 
@@ -68,32 +69,63 @@ def needs_of(
 
 
 def in_order(needs: Mapping[str, Sequence[str]]) -> tuple[list[str], list[list[str]]]:
-    """Keys such that each comes after all that it needs, and the circles among the rest; names without a key are ignored.
+    """Keys such that each comes after all that it needs, and one circle of each set of keys that need one another.
 
-    Depth first without recursion; the keys keep their own order where nothing speaks against it.
+    Depth first without recursion (Tarjan's strongly connected components); names without a key are ignored, and the
+    keys keep their own order where nothing speaks against it.
     """
     order: list[str] = []
     circles: list[list[str]] = []
-    state: dict[str, int] = {}
+    number: dict[str, int] = {}
+    lowest: dict[str, int] = {}
+    unsettled: dict[str, None] = {}
     for start in needs:
-        if state.get(start):
-            continue
-        path: list[str] = [start]
-        waiting = [iter(needs[start])]
-        state[start] = 1
+        path = [] if start in number else [start]
+        waiting: list[Iterator[str]] = []
         while path:
+            here = path[-1]
+            if here not in number:
+                number[here] = lowest[here] = len(number)
+                unsettled[here] = None
+                waiting.append(iter(needs[here]))
             following = next(waiting[-1], None)
             if following is None:
                 waiting.pop()
-                done = path.pop()
-                state[done] = 2
-                order.append(done)
-            elif following in needs:
-                seen = state.get(following)
-                if seen == 1:
-                    circles.append([*path[path.index(following) :], following])
-                elif seen is None:
-                    state[following] = 1
-                    path.append(following)
-                    waiting.append(iter(needs[following]))
+                path.pop()
+                order.append(here)
+                if path:
+                    lowest[path[-1]] = min(lowest[path[-1]], lowest[here])
+                if lowest[here] == number[here]:
+                    circles.extend(_circle(here, _settled(here, unsettled), needs))
+            elif following in needs and following not in number:
+                path.append(following)
+            elif following in unsettled:
+                lowest[here] = min(lowest[here], number[following])
     return order, circles
+
+
+def _settled(root: str, unsettled: dict[str, None]) -> set[str]:
+    """Take out the keys that were found since a root, itself included: each needs every other."""
+    group: set[str] = set()
+    while root not in group:
+        group.add(unsettled.popitem()[0])
+    return group
+
+
+def _circle(root: str, group: Collection[str], needs: Mapping[str, Sequence[str]]) -> Iterator[list[str]]:
+    """The shortest circle within a group that goes through its root, where there is one."""
+    before: dict[str, str] = {}
+    waiting = deque([root])
+    while waiting:
+        here = waiting.popleft()
+        for following in needs[here]:
+            if following == root:
+                links = [root]
+                while here != root:
+                    links.append(here)
+                    here = before[here]
+                yield [root, *reversed(links)]
+                return
+            if following in group and following not in before:
+                before[following] = here
+                waiting.append(following)

@@ -4,17 +4,20 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from decimal import Decimal, InvalidOperation
+from decimal import Decimal
 
 from attrs import evolve
 
 from koirules.problems import Problem, parts
+from koirules.standard.numbers import MOST, MOST_DECIMALS, decimals
 from koirules.standard.parts import Rules, Setting
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.units import UNITS, WRITTEN_OTHERWISE, Unit
 
-_WRITTEN = re.compile(r"\s*([+-]?[0-9]+(?:\.[0-9]+)?)\s*(\S*)\s*\Z")
+# An exponent is no unit: the rules have no such way of writing a number.
+_WRITTEN = re.compile(r"\s*([+-]?[0-9]+(?:\.[0-9]+)?)(?![0-9.]*[eE][+-]?[0-9])\s*(\S*)\s*\Z")
+_MOST_DIGITS = 400  # of the greatest float, and some
 
 
 def change_settings(
@@ -40,21 +43,21 @@ def change_settings(
 
 
 def _value(setting: Setting, written: str | float | Decimal) -> Decimal | Problem:
-    found = _WRITTEN.match(str(written))
+    found = _WRITTEN.match(_as_text(written))
     unit = setting.unit
     if found is None:
         return _problem(setting, f'"{written}" is no number', f"Write a number{_in(unit)}.")
-    try:
-        number = Decimal(found.group(1))
-    except InvalidOperation:
-        return _problem(setting, f'"{written}" is no number', f"Write a number{_in(unit)}.")
+    number = Decimal(found.group(1))
+    if decimals(number) > MOST_DECIMALS:
+        return _problem(setting, f"it has more than {MOST_DECIMALS} decimals", "Round it.")
     symbol = WRITTEN_OTHERWISE.get(found.group(2), found.group(2))
     if symbol:
         given = UNITS.get(symbol)
         if given is None or unit is None or given.dimension is not unit.dimension:
             return _problem(setting, f'"{symbol}" is not a unit of it', f"Give it{_in(unit) or ' as a plain number'}.")
         unit = given
-    value = number if unit is None else unit.to_held(number)
+    # What lies out of every bound is not converted: with thousands of digits that would be slow and inexact.
+    value = number if unit is None or abs(number) > MOST * 10 else unit.to_held(number)
     if not setting.changeable and value != setting.value:
         return _problem(setting, "it has no range", "Give it one in the rule file: `from … to …`.")
     if not setting.low <= value <= setting.high:
@@ -66,6 +69,16 @@ def _value(setting: Setting, written: str | float | Decimal) -> Decimal | Proble
             setting, "the value lies outside its range", f"Take one from {low} to {high}{_in(setting.unit)}."
         )
     return value
+
+
+def _as_text(written: str | float | Decimal) -> str:
+    """A number in its plain form, without an exponent; what is no number at all as it is."""
+    if isinstance(written, bool | str):
+        return str(written)
+    exact = Decimal(repr(float(written))) if isinstance(written, float) else Decimal(written)
+    # Only so far as bounds and decimals can tell; `1e999999` would be a text of a million digits.
+    plain = exact.is_finite() and abs(exact.adjusted()) < _MOST_DIGITS
+    return format(exact, "f") if plain else str(written)
 
 
 def _in(unit: Unit | None) -> str:

@@ -3,6 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import lru_cache
+
+from attrs import frozen
+
+_MOST = 3
+
+
+@frozen
+class _Form:
+    """A known name as it is compared. letters: one bit for each letter that stands in it."""
+
+    name: str
+    low: str
+    joined: str
+    letters: int
 
 
 def distance(one: str, other: str, limit: int) -> int:
@@ -27,15 +42,40 @@ def distance(one: str, other: str, limit: int) -> int:
 
 def near(word: str, known: Iterable[str]) -> str | None:
     """The known name that is nearest to a word, or None where none is near; the first of equals."""
-    low = word.casefold()
+    return _near(word, tuple(known))
+
+
+# A file can ask for many thousand words, mostly the same ones or against the same names; both memories are bounded.
+@lru_cache(maxsize=1024)
+def _near(word: str, known: tuple[str, ...]) -> str | None:
+    asked = _form(word)
+    low, length = asked.low, len(asked.low)
     best: str | None = None
     best_key = (10_000, 1)
-    for name in known:
-        other = name.casefold()
-        limit = max(1, min(3, max(len(low), len(other)) // 3))
-        key = (distance(low, other, limit), 0 if low[:1] == other[:1] else 1)
-        if low != other and len(low) >= 4 and other.replace("_", "").find(low.replace("_", "")) >= 0:
+    for form in _forms(known):
+        within = length >= 4 and asked.joined in form.joined
+        # An edit takes away or brings in one letter at most, so a distance is no less than what either side lacks.
+        lacking = (asked.letters & ~form.letters).bit_count()
+        if not within and (lacking > _MOST or (form.letters & ~asked.letters).bit_count() > _MOST):
+            continue
+        other = form.low
+        limit = max(1, min(_MOST, max(length, len(other)) // 3))
+        key = (distance(low, other, limit) if lacking <= limit else limit + 1, 0 if low[:1] == other[:1] else 1)
+        if within and low != other:
             key = min(key, (limit, 1))
         if key[0] <= limit and key < best_key:
-            best, best_key = name, key
+            best, best_key = form.name, key
     return best
+
+
+@lru_cache(maxsize=32)
+def _forms(known: tuple[str, ...]) -> tuple[_Form, ...]:
+    return tuple(_form(name) for name in known)
+
+
+def _form(name: str) -> _Form:
+    low = name.casefold()
+    letters = 0
+    for letter in low:
+        letters |= 1 << (ord(letter) & 63)
+    return _Form(name, low, low.replace("_", ""), letters)

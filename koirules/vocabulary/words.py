@@ -23,8 +23,8 @@ OPERATOR_WORDS = _words(
 RESERVED = HEAD_WORDS | OPERATOR_WORDS
 """The words that cannot name a statement."""
 
-NOT_TRAITS = RESERVED | {"none"}
-"""The words that cannot name a trait: `none` would be read as the empty set of places."""
+NOT_TRAITS = RESERVED | {"none", "fish"}
+"""The words that cannot name a trait: `none` would be read as the empty set of places, `fish` as the name of a fish."""
 
 NOT_STEPS = _words("not lesser greater count score grade section fault batch earlier one recorded otherwise yes no")
 """The words that cannot be a step or an option: a value begins or goes on with them, or they belong to yes-or-no."""

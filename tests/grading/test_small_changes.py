@@ -44,3 +44,19 @@ def test_progress_counts_every_change():
     told: list[int] = []
     unnoticed(grader, told.append)
     assert told == list(range(1, len(list(changes(grader.rules))) + 1))
+
+
+def test_a_long_sum_does_not_exhaust_the_stack():
+    long = " + ".join(["shimi"] * 1500)
+    grader = koirules.read_standard(TEXT.replace("if shimi above", f"if {long} above")).grader
+    told = [change.words for change in changes(grader.rules)]
+    assert "fault specks with 0.06 cm for 0.05 cm (line 4)" in told
+
+
+def test_many_criteria_are_added_up_alike():
+    lines = [f"points edge_{i} by kiwa: blurred gives 0, fair gives 5, sharp gives 10" for i in range(1990)]
+    text = TEXT.replace("points edge by kiwa: blurred gives 0, fair gives 5, sharp gives 10", "\n".join(lines))
+    record = {"kiwa": "fair", "shimi": "0 mm"}
+    many, one = (koirules.read_standard(rules).grade(record) for rules in (text, TEXT))
+    assert many.grade == one.grade
+    assert many.score == one.score
