@@ -46,6 +46,8 @@ def read_text(path: Path) -> str | Problem:
 def read_bytes(path: Path) -> bytes | Problem:
     """Read the bytes of a file."""
     try:
+        if not path.is_file():
+            return unreadable_file(str(path), "it is no ordinary file")  # a pipe would be waited for without end
         size = path.stat().st_size
         if size > MOST_BYTES:
             return too_large(str(path), size, MOST_BYTES)

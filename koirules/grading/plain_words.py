@@ -15,7 +15,7 @@ from koirules.standard.tree import Node
 from koirules.standard.types import Numeric, Steps, Truth
 from koirules.standard.wording import number_words
 from koirules.vocabulary.kinds import Label, Places
-from koirules.vocabulary.readings import PlaceSet, Reading, write_reading
+from koirules.vocabulary.readings import PlaceSet, Reading, show_reading
 from koirules.vocabulary.traits import Trait
 
 # Sections and faults have names of their own, and what stands behind a number is its unit.
@@ -43,9 +43,10 @@ class PlainWords:
         reading = record.get(trait.name)
         if reading is None:
             return "not recorded"
-        written = write_reading(trait.kind, reading)
+        written = show_reading(trait.kind, reading)
         if isinstance(trait.kind, Places):
-            return written.replace(" ", ", ").replace("_", " ")
+            listed = written if "perhaps" in written else written.replace(" ", ", ")
+            return listed.replace("_", " ")
         return written if isinstance(trait.kind, Label) else written.replace("_", " ")
 
     def setting(self, setting: Setting) -> str:

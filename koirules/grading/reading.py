@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from decimal import Decimal
 from math import inf, nextafter
+from unicodedata import normalize
 
 from attrs import frozen
 
@@ -157,4 +158,4 @@ def _glance_at_words(kind: Scale | Choice | Places | YesNo) -> _Glance:
 
 
 def _glance_at_label(value: object) -> str | None:
-    return value.strip() or None if type(value) is str else None
+    return normalize("NFC", value.strip()) or None if type(value) is str else None

@@ -19,7 +19,7 @@ from koirules.standard.reading_nodes import trait_of
 from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Node, TermRead
 from koirules.vocabulary.kinds import shortest
-from koirules.vocabulary.readings import Reading, is_sure, write_reading
+from koirules.vocabulary.readings import Reading, is_sure, show_reading
 from koirules.vocabulary.traits import Trait
 
 
@@ -62,7 +62,7 @@ class Teller:
         told = [self._points_read(name, trace) for name in self._points[key]]
         for trait in self._traits[key]:
             reading = record.get(trait.name)
-            told.append(f"{trait.name} {'not recorded' if reading is None else write_reading(trait.kind, reading)}")
+            told.append(f"{trait.name} {'not recorded' if reading is None else show_reading(trait.kind, reading)}")
         return ", ".join(told)
 
     def criterion(self, part: Points | Extra, place: int, trace: Trace, record: Mapping[str, Reading]) -> str:

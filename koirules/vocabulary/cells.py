@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from decimal import Decimal
 from numbers import Real
 from typing import assert_never
+from unicodedata import normalize
 
 from koirules.vocabulary import misreads
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, words_of
@@ -59,7 +60,7 @@ def read_value(kind: Kind, raw: object, unit: Unit | None = None) -> Reading | M
 
 def _read_text(kind: Kind, raw: str, unit: Unit | None) -> Reading | Misread | None:
     if isinstance(kind, Label):
-        return raw.strip() or None
+        return normalize("NFC", raw.strip()) or None  # as rule files are read, whatever the machine it was typed on
     if len(raw) > _MOST_LETTERS:
         return misreads.too_long(raw, kind)
     text = plain(raw)

@@ -109,6 +109,14 @@ def write_reading(kind: Kind, reading: Reading | None) -> str:
             return ""
 
 
+def show_reading(kind: Kind, reading: Reading) -> str:
+    """A reading as a person is told it: as a record writes it, and `tail, perhaps dorsal` for places that are not sure."""
+    if isinstance(kind, Places) and isinstance(reading, PlaceSet) and reading.sure != reading.possible:
+        perhaps = f"perhaps {' '.join(words_in(kind, reading.possible & ~reading.sure))}"
+        return f"{' '.join(words_in(kind, reading.sure))}, {perhaps}" if reading.sure else perhaps
+    return write_reading(kind, reading)
+
+
 def is_sure(kind: Kind, reading: Reading) -> bool:
     """Whether a reading is one value, and not one of several."""
     match kind, reading:
