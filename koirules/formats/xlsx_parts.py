@@ -16,8 +16,9 @@ from zlib import error as ZlibError  # noqa: N812 - the library's own name is no
 
 from attrs import define, frozen
 
+from koirules.formats.xlsx_reach import AstrayError, column_number, reach
+
 _MOST_BYTES = 256 * 1024 * 1024
-_LAST_COLUMN, _LAST_ROW = 16_384, 1_048_576
 _DAMAGED = (zipfile.BadZipFile, ZlibError, KeyError, EOFError, OSError, RuntimeError, ValueError)
 """What unpacking a part that is damaged, missing or locked may raise."""
 
@@ -26,10 +27,6 @@ _ATTRIBUTE = re.compile(r"""([\w:]+)\s*=\s*(?:"([^"]*)"|'([^']*)')""")
 _TAG = re.compile(rb"<(?:\w+:)?(row|c|f|v)\b([^<>]*)>([^<]*)")
 _REFERENCE = re.compile(rb"""\br\s*=\s*["']([A-Za-z]{1,3})([0-9]{1,7})["']""")
 _ROW_NUMBER = re.compile(rb"""\br\s*=\s*["']([0-9]{1,7})["']""")
-# A reference with anything else in it makes the reader of the values take its letters and digits all the same, and set
-# aside room for a sheet that no machine can hold.
-_PLACED = re.compile(rb"""<(?:\w+:)?(?:row|c)\b[^<>]*?\sr\s*=\s*["']([^"'<>]*)["']""")
-_PLACE = re.compile(rb"[A-Za-z]{0,3}([0-9]{1,7})")
 _STYLE = re.compile(rb"""\bs\s*=\s*["']([0-9]+)["']""")
 _TYPE = re.compile(rb"""\bt\s*=\s*["'](\w+)["']""")
 _FORMULA = re.compile(rb"<(?:\w+:)?f[\s/>]")
@@ -122,17 +119,11 @@ def _percent_styles(content: bytes) -> frozenset[int]:
     return frozenset(i for i, tag in enumerate(styles) if tag.get("numFmtId") in percent)
 
 
-def _check_places(content: bytes) -> None:
-    for written in {match[1] for match in _PLACED.finditer(content)}:
-        place = _PLACE.fullmatch(written)
-        if place is None or int(place[1]) > _LAST_ROW or _column(written[: -len(place[1])]) > _LAST_COLUMN:
-            raise UnsoundError("a cell of it stands outside of any sheet")
-
-
 def _marks(content: bytes, percent_styles: frozenset[int]) -> Marks:
-    _check_places(content)
-    columns = max((_column(letters) for letters in {match[1] for match in _REFERENCE.finditer(content)}), default=0)
-    rows = max((int(digits) for digits in {match[2] for match in _REFERENCE.finditer(content)}), default=0)
+    try:
+        rows, columns = reach(content)
+    except AstrayError as error:
+        raise UnsoundError(str(error)) from error
     errors: dict[Position, str] = {}
     without: set[Position] = set()
     percent: set[Position] = set()
@@ -163,17 +154,9 @@ def _cells(content: bytes) -> Iterator[_Cell]:
             if cell is not None:
                 yield cell
             reference = _REFERENCE.search(attributes)
-            column = _column(reference[1]) - 1 if reference else column + 1
+            column = column_number(reference[1]) - 1 if reference else column + 1
             row = int(reference[2]) - 1 if reference else row
             kind, style = _TYPE.search(attributes), _STYLE.search(attributes)
             cell = _Cell((row, column), kind[1] if kind else b"", int(style[1]) if style else 0)
     if cell is not None:
         yield cell
-
-
-def _column(letters: bytes) -> int:
-    """The number of a column, counted from 1, by its letters."""
-    number = 0
-    for letter in letters.upper():
-        number = number * 26 + letter - ord("A") + 1
-    return number

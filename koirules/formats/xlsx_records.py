@@ -41,35 +41,35 @@ def read_xlsx(path: Path) -> Table:
     try:
         check_size(path)
         with CalamineWorkbook.from_path(path) as workbook:
-            return _read_workbook(file, path, workbook)
-    except CalamineError as error:
+            read = _read_workbook(file, path, workbook)
+    except (CalamineError, UnsoundError, OSError) as error:
         return refused(file, no_workbook(file, str(error).split("\n")[0][:100]))
-    except (UnsoundError, OSError) as error:
-        return refused(file, no_workbook(file, str(error)))
     except (OverflowError, ValueError):
         return refused(file, no_workbook(file, "a date or time in it is beyond any calendar"))
     except BaseException as error:
         # The library's own panics are no ordinary exceptions and cannot be named by an import.
-        if type(error).__name__ != "PanicException":
+        if not isinstance(error, Exception) and type(error).__name__ != "PanicException":
             raise
         return refused(file, no_workbook(file, "it cannot be understood"))
+    return refused(file, read) if isinstance(read, Problem) else _table(file, *read)
 
 
-def _read_workbook(file: str, path: Path, workbook: CalamineWorkbook) -> Table:
+def _read_workbook(file: str, path: Path, workbook: CalamineWorkbook) -> Problem | tuple[list[list[object]], Marks]:
+    """The values and the marks of the sheet of records."""
     from python_calamine import SheetTypeEnum
 
     sheets = [sheet.name for sheet in workbook.sheets_metadata if sheet.typ == SheetTypeEnum.WorkSheet]
     if not sheets:
-        return refused(file, no_sheet(file))
+        return no_sheet(file)
     name = next((sheet for sheet in sheets if sheet.strip().casefold() == SHEET), sheets[0])
     marks = read_marks(path, name)
     if marks.rows * marks.columns > MOST_CELLS:
-        return refused(file, far_cell(file, marks.rows, letters_of(marks.columns - 1)))
+        return far_cell(file, marks.rows, letters_of(marks.columns - 1))
     sheet = workbook.get_sheet_by_name(name)
     merged = _merged(file, sheet)
     if merged is not None:
-        return refused(file, merged)
-    return _table(file, [list(cells) for cells in sheet.to_python(skip_empty_area=False)], marks)
+        return merged
+    return [list(cells) for cells in sheet.to_python(skip_empty_area=False)], marks
 
 
 def _merged(file: str, sheet: CalamineSheet) -> Problem | None:

@@ -128,3 +128,12 @@ def test_every_problem_of_a_record_is_told():
     found = read_mapping({"lenght": None, "kiwa": "shap", "specks": 1.5, "lips": True}, READER.traits, "K01")
     assert [problem.code for problem in found] == ["unknown-column", "value-unknown-word", "value-not-whole"]
     assert '"length"' in found[0].mend
+
+
+@pytest.mark.parametrize(("name", "fish"), [(0, "0"), (7, "7"), ("K01", "K01"), ("", ""), (None, "")])
+def test_the_name_of_a_fish_is_taken_from_its_record(name, fish):
+    assert READER.read({"fish": name}, "").fish == fish
+
+
+def test_a_label_is_read_in_one_form_at_a_glance_too():
+    assert READER.read({"line": "Caf\u0065\u0301"}, "A").labels == {"line": "Caf\u00e9"}

@@ -3,6 +3,7 @@
 import datetime
 import math
 from decimal import Decimal
+from unicodedata import normalize
 
 import pytest
 from hypothesis import example, given
@@ -298,7 +299,7 @@ READINGS = st.one_of(
     st.tuples(st.just(STEPS), st.integers(1, 7)),
     st.tuples(st.just(YesNo()), st.integers(1, 3)),
     st.tuples(st.just(FINS), st.integers(0, 15).map(lambda bits: PlaceSet(bits, bits))),
-    st.tuples(st.just(Label()), st.text(min_size=1).map(str.strip).filter(bool)),
+    st.tuples(st.just(Label()), st.text(min_size=1).map(lambda text: normalize("NFC", text.strip())).filter(bool)),
 )
 
 
