@@ -59,6 +59,11 @@ class Standard:
         return tuple(grade.name for grade in self.rules.grades)
 
     @property
+    def grade_titles(self) -> Mapping[str, str]:
+        """The title of each grade by its name, in the language of this standard, best first."""
+        return {grade.name: grade.title.within(self.language) for grade in self.rules.grades}
+
+    @property
     def traits(self) -> Mapping[str, Trait]:
         """All that a record may name, by name."""
         return self.rules.traits

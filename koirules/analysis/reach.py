@@ -11,9 +11,9 @@ from itertools import pairwise
 
 from koirules.grading.evaluator import Trace
 from koirules.grading.single import Grader
-from koirules.standard.criteria import unit_shown
 from koirules.standard.curves import Curve
 from koirules.standard.parts import Limit, Points
+from koirules.standard.reading_nodes import unit_shown
 from koirules.standard.types import Numeric, Steps
 from koirules.standard.wording import number_words
 
@@ -26,11 +26,9 @@ def unreached(grader: Grader) -> tuple[str, ...]:
 
 def _missing(grader: Grader, traces: list[Trace]) -> Iterator[str]:
     rules = grader.rules
-    parts = [part for section in rules.sections for part in section.points]
-    for i, part in enumerate(parts):
+    for i, part in enumerate(rules.points):
         yield from _pieces(part, [trace.points[i] for trace in traces])
-    extras = [part for section in rules.sections for part in section.extras]
-    for i, extra in enumerate(extras):
+    for i, extra in enumerate(rules.extras):
         states = {trace.extras[i] for trace in traces}
         if (True, True) not in states:
             yield f"{extra.head} {extra.name} given"

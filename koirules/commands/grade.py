@@ -10,7 +10,15 @@ from pathlib import Path
 import click
 
 from koirules.api import Standard
-from koirules.commands.inputs import Graded, graded, label_option, language_option, setting_option, standard_from
+from koirules.commands.inputs import (
+    Graded,
+    graded,
+    label_option,
+    language_option,
+    setting_option,
+    shown_titles,
+    standard_from,
+)
 from koirules.commands.output import CAUTIONS, counted, show_cautions, show_problems, shown, stop
 from koirules.formats.results import About, check_result_path, write_results
 from koirules.grading.results import Result
@@ -101,7 +109,7 @@ def _print_table(standard: Standard, results: Sequence[Result]) -> None:
     if scored:
         table.add_column("score", justify="right", no_wrap=True)
     table.add_column("why", overflow="fold", ratio=1)
-    titles = {grade.name: grade.title.within(standard.language) for grade in standard.rules.grades}
+    titles = shown_titles(standard)
     for result in results:
         grades = " or ".join(titles[name] for name in result.possible)
         style = "bold" if result.grade == standard.grades[0] else ""
@@ -119,7 +127,7 @@ def _print_totals(standard: Standard, batch: Graded) -> None:
         f"{counted(len(batch.results), 'fish', 'fish')} by {shown(standard.title)}, edition {shown(standard.edition)}"
         + "".join(f"; {name} = {_setting(standard, name)}" for name in standard.changed)
     )
-    titles = {grade.name: shown(grade.title.within(standard.language)) for grade in standard.rules.grades}
+    titles = shown_titles(standard)
     width = max(len("not settled"), *(len(title) for title in titles.values()))
     for name in standard.grades:
         click.echo(f"  {titles[name]:<{width}}  {settled[name]:>5}")

@@ -89,6 +89,11 @@ def _speaks(standard: Standard, language: str) -> bool:
     return any(language in title.others for title in titled)
 
 
+def shown_titles(standard: Standard) -> dict[str, str]:
+    """The title of each grade by its name, fit to be printed."""
+    return {name: shown(title) for name, title in standard.grade_titles.items()}
+
+
 def out_of_date(standard: Standard, today: date) -> list[Problem]:
     """The warning that a standard is not valid on a day, where it says when it is."""
     rules = standard.rules

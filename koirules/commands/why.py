@@ -11,7 +11,7 @@ import click
 
 from koirules.api import Standard
 from koirules.commands.grade import score_words
-from koirules.commands.inputs import label_option, language_option, setting_option, standard_from
+from koirules.commands.inputs import label_option, language_option, setting_option, shown_titles, standard_from
 from koirules.commands.output import shown, stop, stop_if_refused
 from koirules.formats.records import read_records
 from koirules.grading.distance import to_next_grade
@@ -52,7 +52,7 @@ def command(
 
 
 def _tell(standard: Standard, record: Record, result: Result) -> None:
-    titles = {grade.name: shown(grade.title.within(standard.language)) for grade in standard.rules.grades}
+    titles = shown_titles(standard)
     graded = " or ".join(titles[name] for name in result.possible)
     click.echo(click.style(f"Fish {shown(result.fish)}: {graded}, score {score_words(result)}", bold=True))
     click.echo(f"by {shown(standard.title)}, edition {shown(standard.edition)}")
@@ -143,7 +143,7 @@ def _tell_questions(standard: Standard, record: Record, result: Result) -> None:
     if not questions:
         return
     plain = standard.grader.reasoner.teller.plain
-    titles = {grade.name: plain.of(grade.title) for grade in standard.rules.grades}
+    titles = shown_titles(standard)
     now = len(result.possible)
     decisive = [question for question in questions if question.expected_grades < now][:_MOST_QUESTIONS]
     click.echo(click.style("What its grade hangs on, most decisive first", bold=True))
@@ -163,7 +163,7 @@ def _tell_next(standard: Standard, record: Record) -> None:
     if following is None:
         return
     name, ways = following
-    titles = {grade.name: shown(grade.title.within(standard.language)) for grade in standard.rules.grades}
+    titles = shown_titles(standard)
     click.echo(click.style(f"What stands between it and {titles[name]}", bold=True))
     for words in ways:
         click.echo(f"  {shown(words)}")

@@ -14,9 +14,7 @@ from attrs import frozen
 from koirules.grading.emitter import Emitter, RecordedAs
 from koirules.standard.operations import Ends
 from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term
-from koirules.standard.saying import names_in
-from koirules.standard.tree import FaultRead, Node, ScoreRead, SectionRead, TermRead, walk
-from koirules.standard.warnings import says_of
+from koirules.standard.tree import FaultRead, ScoreRead, SectionRead, TermRead, walk
 
 _MOST_ADDED = 50
 
@@ -118,7 +116,7 @@ class _Writer:
         """The terms, faults and lifts that need the score or a section."""
         late: set[str] = set()
         for part in self.rules.order:
-            for root in _roots(part):
+            for root in (part.node,) if isinstance(part, Term) else part.roots:
                 for node in walk(root, into_terms=False):
                     match node:
                         case ScoreRead() | SectionRead():
@@ -199,7 +197,7 @@ class _Writer:
                     )
 
     def _said(self) -> list[str]:
-        names = {name for text in says_of(self.rules) for name in names_in(text)}
+        names = self.rules.said_names
         return [name for name in self.rules.terms if name in names]
 
 
@@ -210,12 +208,6 @@ def _hundredths(parts: str, divisor: int, worth: int) -> str:
 
 def _key(part: Term | Limit) -> str:
     return f"term {part.name}" if isinstance(part, Term) else f"{part.head} {part.name}"
-
-
-def _roots(part: Term | Limit) -> list[Node]:
-    if isinstance(part, Term):
-        return [part.node]
-    return [part.condition] if part.exception is None else [part.condition, part.exception]
 
 
 def _sum(parts: Iterable[str]) -> str:

@@ -8,9 +8,8 @@ from collections.abc import Mapping
 from attrs import frozen
 
 from koirules.problems import Place
-from koirules.standard.criteria import unit_shown
 from koirules.standard.parts import Rules, Setting, Titled
-from koirules.standard.reading_nodes import trait_of
+from koirules.standard.reading_nodes import trait_of, unit_shown
 from koirules.standard.tree import Node
 from koirules.standard.types import Numeric, Steps, Truth
 from koirules.standard.wording import number_words

@@ -22,10 +22,10 @@ from attrs import frozen
 from koirules.grading.answers import Answer, answer_words, answers_to, within
 from koirules.grading.emitter import RecordedAs
 from koirules.grading.evaluator import Evaluator, Trace, compile_rules
-from koirules.grading.parts_read import Part, traits_in
+from koirules.grading.parts_read import traits_in
 from koirules.grading.single import Grader
 from koirules.standard.cuts import cuts_of
-from koirules.standard.parts import Setting
+from koirules.standard.parts import Part, Setting
 from koirules.vocabulary.readings import Reading, is_sure
 from koirules.vocabulary.traits import Trait
 
@@ -115,11 +115,11 @@ class Questioner:
     def _read_by_open(self, now: Trace) -> frozenset[str]:
         """The traits that are read by something that is still open."""
         rules = self.grader.rules
-        points = [part for section in rules.sections for part in section.points]
-        extras = [part for section in rules.sections for part in section.extras]
-        found: list[Part] = [part for part, (_, _, low, high) in zip(points, now.points, strict=True) if low < high]
+        found: list[Part] = [
+            part for part, (_, _, low, high) in zip(rules.points, now.points, strict=True) if low < high
+        ]
         bites = [state[4:] for state in now.limits]
-        found.extend(part for part, (low, high) in zip(extras, now.extras, strict=True) if low != high)
+        found.extend(part for part, (low, high) in zip(rules.extras, now.extras, strict=True) if low != high)
         found.extend(part for part, (low, high) in zip(rules.limits, bites, strict=True) if low != high)
         found.extend(part for part, (low, high) in zip(rules.grades, now.grades, strict=True) if low != high)
         return frozenset(trait.name for part in found for trait in traits_in(part))

@@ -74,11 +74,6 @@ class RecordReader:
         return read
 
 
-def read_mapping(record: Mapping[str, object], traits: Mapping[str, Trait], fish: str) -> Record | tuple[Problem, ...]:
-    """The record that a mapping gives, or every problem of it; for many records, keep a RecordReader."""
-    return RecordReader.of(traits).read(record, fish)
-
-
 def _glance(kind: Kind) -> _Glance:
     match kind:
         case Number():

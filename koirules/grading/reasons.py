@@ -94,12 +94,10 @@ class Reasoner:
             Told("grade", one.name, teller.title(one), "", one.name, one.place.line, place=i)
             for i, one in enumerate(rules.grades)
         ]
-        points = [part for section in rules.sections for part in section.points]
-        extras = [part for section in rules.sections for part in section.extras]
         criteria = tuple(_criteria(rules, teller))
         told = [*(one.about for one in criteria), *limits, *grades]
         order = sorted(range(len(told)), key=lambda i: told[i].line)
-        return cls(teller, tuple(points), tuple(extras), criteria, tuple(limits), tuple(grades), tuple(order))
+        return cls(teller, rules.points, rules.extras, criteria, tuple(limits), tuple(grades), tuple(order))
 
     def reasons(self, trace: Trace, record: Mapping[str, Reading]) -> tuple[Reason, ...]:
         """Every reason of a trace, in the order of the rule file."""

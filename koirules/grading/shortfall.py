@@ -7,7 +7,7 @@ from typing import Any
 
 from koirules.problems import Place
 from koirules.standard import operations as ops
-from koirules.standard.criteria import unit_shown
+from koirules.standard.reading_nodes import unit_shown
 from koirules.standard.tree import Apply, Constant, Node, ScoreRead, SettingRead, walk
 from koirules.standard.types import Numeric
 from koirules.standard.wording import number_words

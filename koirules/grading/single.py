@@ -9,14 +9,11 @@ from attrs import frozen
 
 from koirules.grading.choosing import Standing, main_reasons
 from koirules.grading.evaluator import Evaluator, Trace, compile_rules
-from koirules.grading.parts_read import part_key, parts_of
 from koirules.grading.reasons import Reasoner, hundredths
 from koirules.grading.records import Record
 from koirules.grading.results import Reason, Result, SectionResult
 from koirules.grading.telling import Teller, fails_on_score_of
-from koirules.standard.parts import Rules, Setting
-from koirules.standard.saying import names_in
-from koirules.standard.warnings import says_of
+from koirules.standard.parts import Rules, Setting, part_key
 from koirules.vocabulary.readings import Reading
 
 
@@ -66,9 +63,8 @@ class Grader:
     def traits_read(self) -> frozenset[str]:
         """The names of the traits that the rules read, or show in the words of a `say`."""
         teller = self.reasoner.teller
-        read = {trait.name for part in parts_of(self.rules) for trait in teller.traits_of(part_key(part))}
-        said = {name for text in says_of(self.rules) for name in names_in(text) if name in self.rules.traits}
-        return frozenset(read | said)
+        read = {trait.name for part in self.rules.parts for trait in teller.traits_of(part_key(part))}
+        return frozenset(read | (self.rules.said_names & self.rules.traits.keys()))
 
     def trace(self, readings: Mapping[str, Reading]) -> Trace:
         """What one evaluation worked out, for those who look inside."""

@@ -9,12 +9,12 @@ from functools import partial
 from attrs import frozen
 
 from koirules.grading.evaluator import Trace
-from koirules.grading.parts_read import Part, part_key, parts_of, points_in, traits_in
+from koirules.grading.parts_read import points_in, traits_in
 from koirules.grading.plain_words import PlainWords
 from koirules.grading.results import State
 from koirules.grading.shortfall import NOT_SETTLED, fails_on_score, shortfalls
 from koirules.grading.walking import worked_out
-from koirules.standard.parts import Extra, Grade, Limit, Points, Rules, Setting
+from koirules.standard.parts import Extra, Grade, Limit, Part, Points, Rules, Setting, part_key
 from koirules.standard.reading_nodes import trait_of
 from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Node, TermRead
@@ -39,7 +39,7 @@ class Teller:
         cls, rules: Rules, settings: Mapping[str, Setting], said_terms: tuple[str, ...], language: str | None
     ) -> Teller:
         """The teller of a standard."""
-        parts = parts_of(rules)
+        parts = rules.parts
         return cls(
             rules,
             settings,

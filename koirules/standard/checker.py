@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from typing import TypeVar
 
 from attrs import evolve, frozen
 
 from koirules.language import statements as st
-from koirules.problems import Place, Problem, is_refused, naming
+from koirules.problems import Place, Problem, is_refused
 from koirules.standard.declarations import Names, house_traits, settings, titled
 from koirules.standard.expressions import Typer
 from koirules.standard.header import Spoken, check_header, elsewhere, spoken_variety
@@ -87,7 +87,11 @@ def _declare(
     variety = "" if spoken is None else spoken.name
     house = house_traits(_all(file.statements, st.HouseTrait), vocabulary, variety, names)
     made_settings = settings(_all(file.statements, st.Setting), vocabulary, variety, names)
-    terms = dict(_free_terms(file, vocabulary, variety, names))
+    terms = {
+        term.name.text: term
+        for term in _all(file.statements, st.Term)
+        if names.take_value(term.name, vocabulary, variety)
+    }
     worths = section_worths(file, names)
     limits = _named(file, names)
     typer = Typer(
@@ -113,16 +117,6 @@ def _unread(file: st.RuleFile, made: Collection[str]) -> frozenset[str]:
         if isinstance(statement, st.HouseTrait | st.Setting | st.Term) and statement.name.text not in made
     }
     return frozenset(name for _, name in file.unread if name) | refused
-
-
-def _free_terms(
-    file: st.RuleFile, vocabulary: Mapping[str, Trait], variety: str, names: Names
-) -> Iterator[tuple[str, st.Term]]:
-    for term in _all(file.statements, st.Term):
-        if term.name.text in vocabulary:
-            names.problems.append(naming.named_like_trait(term.name.place, term.name.text, variety))
-        elif names.take("value", "trait, term or setting", term.name):
-            yield term.name.text, term
 
 
 def _named(file: st.RuleFile, names: Names) -> list[st.Limit]:

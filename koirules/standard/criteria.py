@@ -14,12 +14,11 @@ from koirules.standard.expressions import Typer
 from koirules.standard.guesses import step_meant
 from koirules.standard.numbers import dimension_of, held, millionths, points_scaled, share_meant, written
 from koirules.standard.parts import Extra, Points
-from koirules.standard.reading_nodes import YES_NO_STEPS, trait_of
+from koirules.standard.reading_nodes import YES_NO_STEPS, unit_shown
 from koirules.standard.tree import Node, apply
 from koirules.standard.types import Numeric, Steps, Truth, type_words
 from koirules.standard.wording import number_words
-from koirules.vocabulary.kinds import Number
-from koirules.vocabulary.units import Dimension, Unit
+from koirules.vocabulary.units import Dimension
 
 
 def check_points(statement: st.Points, typer: Typer) -> Points | None:
@@ -52,12 +51,6 @@ def check_points(statement: st.Points, typer: Typer) -> Points | None:
     name = statement.name.text
     say = maybe_titled(statement.say)
     return Points(name, titled(statement.title, name), weight, by, reads, shape, say, statement.place)
-
-
-def unit_shown(node: Node) -> Unit | None:
-    """The unit that values of a node are shown in: that of the trait, where it reads one."""
-    trait = trait_of(node)
-    return trait.kind.unit if trait is not None and isinstance(trait.kind, Number) else None
 
 
 def _curve(statement: st.Points, by: Node, gives: list[int | None], problems: list[Problem]) -> Curve | None:

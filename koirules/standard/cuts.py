@@ -18,7 +18,6 @@ from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import trait_of
 from koirules.standard.tree import Apply, Constant, Node, Recorded, SettingRead, TermRead, TraitRead, walk
 from koirules.standard.types import TextLabel
-from koirules.standard.warnings import roots_of
 from koirules.vocabulary.kinds import Count, Number
 
 _COMPARED = {ops.NUMBER_AT_LEAST.name, ops.NUMBER_ABOVE.name, ops.NUMBER_IS.name}
@@ -42,7 +41,10 @@ def cuts_of(rules: Rules, settings: Mapping[str, Setting]) -> dict[str, Cuts]:
     read: dict[str, int] = {}
     # A term that is nothing but a trait reads it wherever the term stands, and not once in its own words.
     terms = [term.node for term in rules.terms.values()]
-    roots = [*roots_of(rules), *(node for node in terms if trait_of(node) is None)]
+    roots = [
+        *(root for part in rules.parts for root in part.roots),
+        *(node for node in terms if trait_of(node) is None),
+    ]
     read.update((trait.name, 0) for trait in map(trait_of, terms) if trait is not None)
     for root in roots:
         for node in walk(root, into_terms=False):

@@ -38,6 +38,15 @@ class Names:
         self.problems = problems
         self.lines: dict[tuple[str, str], int] = {}
 
+    def take_value(
+        self, word: Word, vocabulary: Mapping[str, Trait], variety: str, reserved: frozenset[str] = RESERVED
+    ) -> bool:
+        """Give a name to a trait, term or setting, which share one set of names with the traits of the variety."""
+        if word.text in vocabulary:
+            self.problems.append(naming.named_like_trait(word.place, word.text, variety))
+            return False
+        return self.take("value", "trait, term or setting", word, reserved)
+
     def take(self, group: str, kind: str, word: Word, reserved: frozenset[str] = RESERVED) -> bool:
         """Give a name to something of a kind; False, with a problem, where the name is not free or not fit."""
         good = self.fit(word, reserved)
@@ -72,10 +81,7 @@ def house_traits(
     made: dict[str, Trait] = {}
     for statement in declared:
         name = statement.name
-        if name.text in vocabulary:
-            names.problems.append(naming.named_like_trait(name.place, name.text, variety))
-            continue
-        free = names.take("value", "trait, term or setting", name, NOT_TRAITS)
+        free = names.take_value(name, vocabulary, variety, NOT_TRAITS)
         kind = _kind(statement.kind, names.problems)
         if not free or kind is None:
             continue
@@ -172,14 +178,10 @@ def settings(
     """The settings that the file declares."""
     made: dict[str, Setting] = {}
     for statement in declared:
-        name = statement.name
-        if name.text in vocabulary:
-            names.problems.append(naming.named_like_trait(name.place, name.text, variety))
-            continue
-        free = names.take("value", "trait, term or setting", name)
+        free = names.take_value(statement.name, vocabulary, variety)
         setting = _setting(statement, names.problems)
         if free and setting is not None:
-            made[name.text] = setting
+            made[setting.name] = setting
     return made
 
 

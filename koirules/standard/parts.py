@@ -11,6 +11,7 @@ from attrs import field, frozen
 from koirules.language.statements import Outcome
 from koirules.problems import Place
 from koirules.standard.curves import Shape
+from koirules.standard.saying import names_in
 from koirules.standard.tree import Node
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
@@ -66,6 +67,16 @@ class Points:
     say: Titled | None
     place: Place
 
+    @property
+    def head(self) -> str:
+        """The statement's head word."""
+        return "points"
+
+    @property
+    def roots(self) -> tuple[Node, ...]:
+        """The expressions that it reads."""
+        return (self.by,)
+
 
 @frozen
 class Extra:
@@ -83,6 +94,11 @@ class Extra:
     def head(self) -> str:
         """The statement's head word."""
         return "bonus" if self.sign > 0 else "penalty"
+
+    @property
+    def roots(self) -> tuple[Node, ...]:
+        """The expressions that it reads."""
+        return (self.condition,)
 
 
 @frozen
@@ -118,6 +134,11 @@ class Limit:
     say: Titled | None
     place: Place
 
+    @property
+    def roots(self) -> tuple[Node, ...]:
+        """The expressions that it reads."""
+        return (self.condition,) if self.exception is None else (self.condition, self.exception)
+
 
 @frozen
 class Grade:
@@ -128,6 +149,25 @@ class Grade:
     condition: Node | None
     say: Titled | None
     place: Place
+
+    @property
+    def head(self) -> str:
+        """The statement's head word."""
+        return "grade"
+
+    @property
+    def roots(self) -> tuple[Node, ...]:
+        """The expressions that it reads."""
+        return () if self.condition is None else (self.condition,)
+
+
+Part = Points | Extra | Limit | Grade
+"""A part that gives a reason."""
+
+
+def part_key(part: Part) -> str:
+    """The key of a part: its head word and its name."""
+    return f"{part.head} {part.name}"
 
 
 @frozen
@@ -166,6 +206,27 @@ class Rules:
     grades: tuple[Grade, ...]
     samples: tuple[Sample, ...]
     text: str = field(repr=False)
+
+    @property
+    def points(self) -> tuple[Points, ...]:
+        """Every `points`, section by section."""
+        return tuple(part for section in self.sections for part in section.points)
+
+    @property
+    def extras(self) -> tuple[Extra, ...]:
+        """Every bonus and penalty, section by section."""
+        return tuple(part for section in self.sections for part in section.extras)
+
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        """Every part that gives a reason."""
+        return (*self.points, *self.extras, *self.limits, *self.grades)
+
+    @property
+    def said_names(self) -> frozenset[str]:
+        """The names in the braces of any `say`."""
+        said = [part.say for part in self.parts if part.say is not None]
+        return frozenset(name for say in said for text in (say.text, *say.others.values()) for name in names_in(text))
 
     def words_at(self, place: Place) -> str:
         """What stands in the rule file at a place, on one line."""

@@ -7,9 +7,10 @@ from koirules.problems import Place
 from koirules.standard.operations import TRUTH_OF_STEPS
 from koirules.standard.tree import Apply, Node, Recorded, TermRead, TraitRead, apply
 from koirules.standard.types import Steps, Truth, type_of_kind
-from koirules.vocabulary.kinds import YesNo
+from koirules.vocabulary.kinds import Number, YesNo
 from koirules.vocabulary.readings import anything
 from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.units import Unit
 
 YES_NO_STEPS = Steps(("no", "yes"), ordered=False)
 
@@ -41,3 +42,9 @@ def recorded(trait: Trait, through: Node, place: Place) -> Node:
     """Whether a trait was recorded, asked of the trait or of a term that is nothing else."""
     name = through.name if isinstance(through, TermRead) else ""
     return Recorded(trait, name, Truth(), (False, True), place)
+
+
+def unit_shown(node: Node) -> Unit | None:
+    """The unit that values of a node are shown in: that of the trait, where it reads one."""
+    trait = trait_of(node)
+    return trait.kind.unit if trait is not None and isinstance(trait.kind, Number) else None

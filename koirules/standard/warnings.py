@@ -2,42 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from decimal import Decimal
 
 from koirules.problems import Place, Problem, parts
 from koirules.standard.curves import Curve
-from koirules.standard.parts import Extra, Grade, Limit, Points, Rules
-from koirules.standard.saying import names_in
+from koirules.standard.parts import Rules
 from koirules.standard.tree import Node, Recorded, ScoreRead, SectionRead, SettingRead, TermRead, TraitRead, walk
 from koirules.vocabulary.kinds import shortest
-
-
-def roots_of(rules: Rules) -> Iterable[Node]:
-    """Every expression of a standard that is worked out for a fish, terms aside."""
-    for section in rules.sections:
-        for points in section.points:
-            yield points.by
-        for extra in section.extras:
-            yield extra.condition
-    for limit in rules.limits:
-        yield limit.condition
-        if limit.exception is not None:
-            yield limit.exception
-    for grade in rules.grades:
-        if grade.condition is not None:
-            yield grade.condition
-
-
-def says_of(rules: Rules) -> Iterable[str]:
-    """Every text with names in braces."""
-    parts_with_say: list[Points | Extra | Limit | Grade] = [*rules.limits, *rules.grades]
-    for section in rules.sections:
-        parts_with_say.extend((*section.points, *section.extras))
-    for part in parts_with_say:
-        if part.say is not None:
-            yield part.say.text
-            yield from part.say.others.values()
 
 
 def warnings_of(rules: Rules, house_places: dict[str, Place]) -> list[Problem]:
@@ -53,12 +24,10 @@ def warnings_of(rules: Rules, house_places: dict[str, Place]) -> list[Problem]:
     for term in rules.terms.values():
         if term.name not in used:
             found.append(parts.unused(term.place, "term", term.name))
-    for section in rules.sections:
-        for points in section.points:
-            if len(set(points.shape.gives)) == 1 or (
-                isinstance(points.shape, Curve) and _flat(points.by, points.shape)
-            ):
-                found.append(parts.flat_curve(points.place, points.name))
+    for points in rules.points:
+        always_same = len(set(points.shape.gives)) == 1
+        if always_same or (isinstance(points.shape, Curve) and _flat(points.by, points.shape)):
+            found.append(parts.flat_curve(points.place, points.name))
     total = sum(section.worth for section in rules.sections)
     if rules.sections and total != 10_000:
         found.append(parts.worths_not_100(rules.sections[0].place, shortest(Decimal(total) / 100)))
@@ -76,13 +45,12 @@ def _flat(by: Node, curve: Curve) -> bool:
 def _used(rules: Rules) -> set[str]:
     used: set[str] = set()
     seen: set[str] = set()
-    waiting: list[Node] = list(roots_of(rules))
-    for text in says_of(rules):
-        for name in names_in(text):
-            used.add(name)
-            if name in rules.terms:
-                waiting.append(rules.terms[name].node)
-                seen.add(name)
+    waiting: list[Node] = [root for part in rules.parts for root in part.roots]
+    for name in rules.said_names:
+        used.add(name)
+        if name in rules.terms:
+            waiting.append(rules.terms[name].node)
+            seen.add(name)
     for root in waiting:
         for node in walk(root, into_terms=False):
             match node:

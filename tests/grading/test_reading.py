@@ -9,7 +9,7 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 
-from koirules.grading.reading import RecordReader, read_mapping
+from koirules.grading.reading import RecordReader
 from koirules.grading.records import Record
 from koirules.vocabulary.cells import Misread, read_value
 from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo, words_of
@@ -125,7 +125,7 @@ def test_a_record_holds_what_was_recorded_and_its_labels():
 
 
 def test_every_problem_of_a_record_is_told():
-    found = read_mapping({"lenght": None, "kiwa": "shap", "specks": 1.5, "lips": True}, READER.traits, "K01")
+    found = READER.read({"lenght": None, "kiwa": "shap", "specks": 1.5, "lips": True}, "K01")
     assert [problem.code for problem in found] == ["unknown-column", "value-unknown-word", "value-not-whole"]
     assert '"length"' in found[0].mend
 

@@ -3,7 +3,6 @@
 import koirules
 from koirules.analysis.reach import unreached
 from koirules.grading.distance import to_next_grade
-from koirules.grading.reading import read_mapping
 from koirules.testing import sample_runs, told
 
 TEXT = """standard "Trial (an invented house)" edition 2026-1
@@ -56,7 +55,7 @@ def test_reach_lists_outcomes_that_no_sample_shows():
 
 def next_grade(record):
     loaded = koirules.read_standard(TEXT)
-    made = read_mapping(record, loaded.traits, "a")
+    made = loaded.reader.read(record, "a")
     return to_next_grade(loaded.grader, loaded.settings, made.readings)
 
 
