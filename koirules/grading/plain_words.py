@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from attrs import frozen
 
 from koirules.problems import Place
+from koirules.standard.operations import LIMIT
 from koirules.standard.parts import Rules, Setting, Titled
 from koirules.standard.reading_nodes import trait_of, unit_shown
 from koirules.standard.tree import Node
@@ -57,6 +58,8 @@ class PlainWords:
         """What was worked out of an expression, from both ends of it."""
         match node.type, first, second:
             case Numeric() as kind, int() | float() as low, int() | float() as high:
+                if (low, high) == (-LIMIT, LIMIT):
+                    return "any number"
                 unit = unit_shown(node)
                 lowest = number_words(low, kind, unit)
                 return lowest if low == high else f"{lowest} to {number_words(high, kind, unit)}"

@@ -8,6 +8,7 @@ from functools import partial
 
 from attrs import frozen
 
+from koirules.grading.any_number import can_be_any, causes
 from koirules.grading.evaluator import Trace
 from koirules.grading.parts_read import points_in, traits_in
 from koirules.grading.plain_words import PlainWords
@@ -33,6 +34,7 @@ class Teller:
     plain: PlainWords
     _traits: Mapping[str, tuple[Trait, ...]]
     _points: Mapping[str, tuple[str, ...]]
+    _can_be_any: frozenset[str]
 
     @classmethod
     def of(
@@ -47,6 +49,7 @@ class Teller:
             PlainWords(rules, settings, language),
             {part_key(part): traits_in(part) for part in parts},
             {part_key(part): points_in(part) for part in parts},
+            frozenset(part_key(part) for part in parts if can_be_any(part.roots)),
         )
 
     def title(self, part: Part) -> str:
@@ -72,13 +75,14 @@ class Teller:
             top = shortest(Decimal(part.shape.most).scaleb(-3))
             given = _points(low) if low == high else f"{_points(low)} to {_points(high)}"
             value = self._value(part, first, second, record)
-            return f"{self._label(part, record, trace)}: {f'{value}, ' if value else ''}{given} of {top}"
+            because = self._any_number(part, record, trace) if low < high else ""
+            return f"{self._label(part, record, trace)}: {f'{value}, ' if value else ''}{given} of {top}{because}"
         surely, possibly = trace.extras[place]
         amount = f"{'+' if part.sign > 0 else '-'}{shortest(Decimal(part.amount).scaleb(-2))}"
         if surely:
             return f"{self._label(part, record, trace)}: {amount}"
         if possibly:
-            return f"{self.title(part)}: perhaps {amount}"
+            return f"{self.title(part)}: perhaps {amount}{self._any_number(part, record, trace)}"
         missing = [self.plain.trait(trait) for trait in self._traits[part_key(part)] if trait.name not in record]
         return f"{self.title(part)}: no" + (f" ({', '.join(missing)} not recorded)" if missing else "")
 
@@ -89,7 +93,8 @@ class Teller:
             case State.YES:
                 return f"{self._label(part, record, trace)}: {bound}"
             case State.OPEN:
-                return f"{self.title(part)}: perhaps {bound} ({self._open(part, record, trace)})"
+                because = self._any_number(part, record, trace)
+                return f"{self.title(part)}: perhaps {bound} ({self._open(part, record, trace)}){because}"
             case State.HELD_BACK:
                 because = "" if part.exception is None else f", since {self._exception(part.exception)}"
                 return f"{self.title(part)}: held back{because}"
@@ -108,8 +113,17 @@ class Teller:
         value_of = partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
         missing = shortfalls(part.condition, self.plain.told, value_of)
         if state is State.OPEN:
-            return f"{label}: not settled, needs {'; '.join(words.removesuffix(NOT_SETTLED) for words in missing)}"
+            needs = "; ".join(words.removesuffix(NOT_SETTLED) for words in missing)
+            return f"{label}: not settled, needs {needs}{self._any_number(part, record, trace)}"
         return f"{label}: no, needs {'; '.join(missing)}"
+
+    def _any_number(self, part: Part, record: Mapping[str, Reading], trace: Trace) -> str:
+        """Why a part is open although all was recorded: a number in it is any number at all."""
+        if part_key(part) not in self._can_be_any:
+            return ""
+        value_of = partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
+        found = causes(part.roots, value_of)
+        return f" (any number: {', '.join(found)})" if found else ""
 
     def _points_read(self, name: str, trace: Trace) -> str:
         names = [section.name for section in self.rules.sections]

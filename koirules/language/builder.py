@@ -49,8 +49,13 @@ class Builder:
         if node is None:
             return None
         first, *rest = node.children
-        others = {str(code): str(text)[1:-1] for code, text in zip(rest[::2], rest[1::2], strict=True)}
-        return Title(str(first)[1:-1], others, self.place(node))
+        others: dict[str, str] = {}
+        repeated: Word | None = None
+        for code, text in zip(rest[::2], rest[1::2], strict=True):
+            if str(code) in others:
+                repeated = self.word(code)
+            others[str(code)] = str(text)[1:-1]
+        return Title(str(first)[1:-1], others, self.place(node), repeated)
 
     def say(self, node: Node) -> Title | None:
         """The words of a `say`."""

@@ -20,11 +20,12 @@ class Word:
 
 @frozen
 class Title:
-    """A label in quotes, with its further languages by two-letter code."""
+    """A label in quotes, with its further languages by two-letter code. repeated: a code that is given twice."""
 
     text: str
     others: Mapping[str, str]
     place: Place
+    repeated: Word | None = None
 
 
 @frozen

@@ -142,6 +142,11 @@ def unknown_in_say(place: Place, word: str, near: str | None, *, precise: bool) 
     )
 
 
+def language_twice(place: Place, code: str) -> Problem:
+    """A title gives one language twice."""
+    return Problem("language-twice", place, f'The language "{code}" is given twice here.', "Delete one of the two.")
+
+
 def braces_in_say(place: Place) -> Problem:
     """Braces in a `say` do not pair."""
     return Problem(

@@ -16,7 +16,7 @@ from koirules.standard.limits import check_grades, check_limit
 from koirules.standard.needs import check_early_scores, check_later, working_order
 from koirules.standard.parts import Limit, Rules, Sample, Term
 from koirules.standard.samples import check_sample
-from koirules.standard.saying import check_say
+from koirules.standard.saying import check_languages, check_say
 from koirules.standard.sectioning import MOST_WORTH, check_sections, section_worths
 from koirules.standard.warnings import warnings_of
 from koirules.vocabulary.kinds import words_of
@@ -63,7 +63,9 @@ def check(file: st.RuleFile, varieties: Mapping[str, Variety], found: Sequence[P
     grades = check_grades(declared.grades, typer, place, unread=bool(unread_grades))
     samples = _samples(file, typer, [*grade_names, *unread_grades])
     for statement in file.statements:
+        check_languages(getattr(statement, "title", None), problems)
         if isinstance(statement, st.Points | st.Extra | st.Limit | st.Grade):
+            check_languages(statement.say, problems)
             check_say(statement.say, [*typer.names(), *typer.unread], problems)
     check_early_scores(file.statements, declared.terms, declared.limits, problems)
     check_later(file.statements, problems)

@@ -22,6 +22,12 @@ def fill(text: str, values: dict[str, str]) -> str:
     return _BRACES.sub(lambda found: values.get(found.group(1).strip(), found.group()), text)
 
 
+def check_languages(title: Title | None, problems: list[Problem]) -> None:
+    """Report a language that a title or a `say` gives twice."""
+    if title is not None and title.repeated is not None:
+        problems.append(naming.language_twice(title.repeated.place, title.repeated.text))
+
+
 def check_say(title: Title | None, known: Collection[str], problems: list[Problem]) -> None:
     """Report braces that do not pair, and names in braces that nothing has."""
     if title is None:

@@ -28,6 +28,26 @@ def test_a_value_beyond_the_limit_is_any_number(condition, record, possible):
     assert koirules.read_standard(TEXT.format(condition=condition)).grade(record).possible == possible
 
 
+def test_a_whole_record_that_stays_open_says_why():
+    text = """standard "Trial (an invented house)" edition 1
+trait large as number from 0 to 900000
+trait small as number from 0 to 4
+section all worth 100
+points p by large * large: 0 gives 0, 10 gives 10
+bonus b 1 if large / small at least 5
+fault f if large / small at least 5: no better than low
+grade high if score at least 50 and large / small at least 5
+grade low otherwise
+"""
+    reasons = koirules.read_standard(text).grade({"large": 600_000, "small": 0}).reasons
+    assert [reason.words for reason in reasons][:4] == [
+        "p: any number, 0 to 10 of 10 (any number: a value beyond 1,000,000)",
+        "b: perhaps +1 (any number: divides by what may be 0)",
+        "f: perhaps no better than low (large 600000, small 0) (any number: divides by what may be 0)",
+        "high: not settled, needs score at least 50; large / small at least 5 (any number: divides by what may be 0)",
+    ]
+
+
 def test_tenths_add_up():
     text = """standard "Trial (an invented house)" edition 1
 trait a as number from 0 to 1
