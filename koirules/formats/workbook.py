@@ -21,6 +21,8 @@ MOST_ROWS = 1_048_576
 NARROWEST, WIDEST = 8, 60
 """Widths of columns, in letters."""
 
+_MOST_LINES = 20
+
 
 @frozen
 class Styles:
@@ -29,6 +31,7 @@ class Styles:
     header: Format
     wrapped: Format
     text: Format
+    beside: Format
     score: Format
 
 
@@ -65,7 +68,8 @@ def styles_of(workbook: Workbook) -> Styles:
         header=workbook.add_format(header),
         wrapped=workbook.add_format({"text_wrap": True, "valign": "top"}),
         text=workbook.add_format({"num_format": "@"}),
-        score=workbook.add_format({"num_format": "0.00"}),
+        beside=workbook.add_format({"text_wrap": True, "valign": "top", "indent": 1}),
+        score=workbook.add_format({"num_format": "0.00", "valign": "top"}),
     )
 
 
@@ -75,7 +79,26 @@ def write_texts(sheet: Worksheet, row: int, texts: Iterable[str], style: Format 
         sheet.write_string(row, column, for_workbook(text), style)
 
 
+def print_across(sheet: Worksheet) -> None:
+    """Let a sheet print on A4 across, with its headings and the names of the fish on every page."""
+    sheet.set_landscape()
+    sheet.set_paper(9)
+    sheet.repeat_rows(0)
+    sheet.repeat_columns(0)
+
+
 def width_for(texts: Iterable[str]) -> int:
     """The width of a column that shows most of its texts; wide letters such as kanji count twice."""
-    longest = max((sum(2 if ord(letter) > 0x2E7F else 1 for letter in text) for text in texts), default=0)
+    longest = max((_letters(text) for text in texts), default=0)
     return min(max(longest + 2, NARROWEST), WIDEST)
+
+
+def height_for(texts: Iterable[tuple[str, int]]) -> float:
+    """The height of a row, in points, that shows its texts wrapped in columns of the given widths."""
+    # Words do not fill a line to its end, so a line holds some letters less than the column is wide.
+    lines = max((-(-_letters(text) // max(1, width - 4)) for text, width in texts), default=1)
+    return 15.0 * min(max(1, lines), _MOST_LINES)
+
+
+def _letters(text: str) -> int:
+    return sum(2 if ord(letter) > 0x2E7F else 1 for letter in text)

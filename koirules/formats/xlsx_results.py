@@ -10,7 +10,16 @@ from typing import TYPE_CHECKING
 from koirules.formats.about import About
 from koirules.formats.result_columns import ResultColumns, columns_of
 from koirules.formats.safe_text import for_workbook
-from koirules.formats.workbook import Styles, close_workbook, open_workbook, styles_of, width_for, write_texts
+from koirules.formats.workbook import (
+    Styles,
+    close_workbook,
+    height_for,
+    open_workbook,
+    print_across,
+    styles_of,
+    width_for,
+    write_texts,
+)
 from koirules.grading.results import Result
 
 if TYPE_CHECKING:
@@ -32,18 +41,23 @@ def write_xlsx(path: Path, results: Sequence[Result], about: About) -> None:
 def _write_results(sheet: Worksheet, results: Sequence[Result], columns: ResultColumns, styles: Styles) -> None:
     headings = columns.headings
     first = [[_shown(cell) for cell in columns.row(result)] for result in results[:_ROWS_FOR_WIDTH]]
-    for column, heading in enumerate(headings):
-        sheet.set_column(column, column, width_for([heading, *(row[column] for row in first)]))
+    widths = [width_for([heading, *(row[column] for row in first)]) for column, heading in enumerate(headings)]
+    for column, width in enumerate(widths):
+        sheet.set_column(column, column, width)
     sheet.freeze_panes(1, 1)
+    print_across(sheet)
     sheet.autofilter(0, 0, max(len(results), 1), len(headings) - 1)
     write_texts(sheet, 0, headings, styles.header)
     for row, result in enumerate(results, 1):
-        for column, cell in enumerate(columns.row(result)):
+        cells = list(columns.row(result))
+        shown = zip((cell if isinstance(cell, str) else "" for cell in cells), widths, strict=True)
+        sheet.set_row(row, height_for(shown))
+        for column, cell in enumerate(cells):
             match cell:
                 case Decimal():
                     sheet.write_number(row, column, float(cell), styles.score)
                 case str() if cell:
-                    sheet.write_string(row, column, for_workbook(cell))
+                    sheet.write_string(row, column, for_workbook(cell), styles.beside)
                 case _:
                     pass
 

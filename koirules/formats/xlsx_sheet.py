@@ -11,7 +11,15 @@ from attrs import frozen
 from koirules.formats.safe_text import for_workbook
 from koirules.formats.sheet_headings import heading_of
 from koirules.formats.table import FISH, letters_of
-from koirules.formats.workbook import Styles, close_workbook, open_workbook, styles_of, width_for, write_texts
+from koirules.formats.workbook import (
+    Styles,
+    close_workbook,
+    open_workbook,
+    print_across,
+    styles_of,
+    width_for,
+    write_texts,
+)
 from koirules.formats.xlsx_records import SHEET
 from koirules.vocabulary.expected import range_of, stretch_of
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, describe_kind, words_of
@@ -29,6 +37,7 @@ _LONGEST_LIST = 255
 
 _FISH_NOTE = "A name or number for each fish, no two the same. Leave a cell blank where nothing was recorded."
 _HEADINGS = ("column", "title", "what to write", "which is better", "what it means")
+_ROWS_ON_PAPER = 24
 
 
 @frozen
@@ -63,8 +72,16 @@ def write_xlsx_sheet(path: Path, variety: Variety, traits: Sequence[Trait], fish
         records.set_column(column, column, width_for([heading_of(trait)]), _format_of(page, trait.kind))
         _write_heading(records, column, heading_of(trait), _note(trait), styles)
         _check(page, column, trait.kind)
+    _print_blank(records, page.last, len(traits))
     records.activate()
     close_workbook(workbook)
+
+
+def _print_blank(sheet: Worksheet, last: int, columns: int) -> None:
+    """Let the first rows print as a form with lines, for those who write on paper at the tub."""
+    print_across(sheet)
+    sheet.hide_gridlines(0)
+    sheet.print_area(0, 0, min(last, _ROWS_ON_PAPER), columns)
 
 
 def _write_heading(sheet: Worksheet, column: int, heading: str, note: str, styles: Styles) -> None:
