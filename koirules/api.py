@@ -6,10 +6,13 @@ from collections.abc import Collection, Mapping
 from decimal import Decimal
 from functools import cached_property
 from os import PathLike
+from typing import Any
 
 from attrs import define, evolve, field
 
-from koirules.grading.questions import Question, Questioner
+from koirules.grading.asking import Asker
+from koirules.grading.batch import BatchGrader
+from koirules.grading.questions import Known, Question, Questioner
 from koirules.grading.reading import RecordReader
 from koirules.grading.records import Record
 from koirules.grading.results import Result
@@ -103,16 +106,49 @@ class Standard:
         """
         made = self.reader.read(record, "")
         if isinstance(made, Record):
-            return self.questioner.questions(made.readings, frozenset(untold))
+            return self.questioner.questions(Known(made.readings, frozenset(untold)))
         raise RecordError(made)
 
     def next_question(self, record: Mapping[str, object], untold: Collection[str] = ()) -> Question | None:
-        """The most decisive of `questions`, None where nothing is left to ask."""
-        return next(iter(self.questions(record, untold)), None)
+        """The look that settles such fish soonest (grading/asking.py), None where nothing is left to ask; as `questions`."""
+        made = self.reader.read(record, "")
+        if isinstance(made, Record):
+            return self.asker.next_one(Known(made.readings, frozenset(untold)))
+        raise RecordError(made)
+
+    @cached_property
+    def asker(self) -> Asker:
+        """What chooses the next question, all answers of a trait being as likely as their share of its range."""
+        return Asker.of(self.questioner)
 
     def grade_record(self, record: Record) -> Result:
         """Grade one fish whose record has been read already."""
         return self.grader.grade(record)
+
+    def batch(self, *, sections: bool = True, faults: bool = False) -> BatchGrader:
+        """The compiled standard for whole frames: see `grade_frame`."""
+        return BatchGrader(self.rules, self.settings, self.grader, sections, faults)
+
+    @cached_property
+    def _batches(self) -> dict[tuple[bool, bool], BatchGrader]:
+        return {}
+
+    def grade_frame(self, frame: Any, *, sections: bool = True, faults: bool = False) -> Any:
+        """Grade every row of a frame: Polars (eager or lazy), pandas, Arrow or a DuckDB relation, and what comes is the same.
+
+        Columns with the names of traits are read as `grade` reads values; null and NaN are not recorded. All columns stay,
+        in their order; after them come `grade` (null where several are possible), `possible` (names parted by `|`),
+        `score` (null where it is open), `score_low`, `score_high`, with `sections` the two ends of each section, and with
+        `faults` a column `fault NAME` for each (true where it surely bites, null where it may). Scores are points. A lazy
+        frame is collected. Raises RecordError with the problems of columns and cells; rows count from 1.
+        Needs the extra `frames`.
+        """
+        from koirules.grading.frames import graded_frame
+
+        key = (sections, faults)
+        if key not in self._batches:
+            self._batches[key] = self.batch(sections=sections, faults=faults)
+        return graded_frame(self._batches[key], frame)
 
     def with_settings(self, changes: Mapping[str, str | int | float | Decimal]) -> Standard:
         """The same standard with some settings changed; raises StandardError for a change that cannot be made."""

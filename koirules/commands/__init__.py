@@ -11,6 +11,7 @@ import click
 _COMMANDS = {
     "grade": "Grade a batch of fish by a rule file.",
     "why": "Show everything about the grade of one fish.",
+    "ask": "Ask at the tub, one fish after another, until each is settled.",
     "check": "Check rule files and the samples in them.",
     "sheet": "Make a blank record sheet for a variety or a standard.",
     "traits": "List the traits that rules and records can name.",

@@ -148,10 +148,7 @@ def _tell_questions(standard: Standard, record: Record, result: Result) -> None:
     decisive = [question for question in questions if question.expected_grades < now][:_MOST_QUESTIONS]
     click.echo(click.style("What its grade hangs on, most decisive first", bold=True))
     for question in decisive:
-        told = "; ".join(
-            f"if {answers.replace('_', ' ')}, {' or '.join(titles[name] for name in possible)}"
-            for answers, possible in question.gathered
-        )
+        told = question.told(titles)
         click.echo(f"  {shown(plain.trait(question.trait))}: {shown(told)}")
     rest = [plain.trait(question.trait) for question in questions if question not in decisive]
     if rest:

@@ -31,13 +31,11 @@ from koirules.vocabulary.readings import Span, anything
 class RecordedAs(Enum):
     """How `is recorded` of a trait is answered.
 
-    STANDS: as the record stands. GIVEN: as another record stands, whose traits are named, so that answers can be tried.
-    OPEN: open for a trait that the record lacks, unless it is named as one that cannot be told.
+    STANDS: as the record stands. SAID: as it is said beside the record, by the name of the trait; open for any other.
     """
 
     STANDS = "as the record stands"
-    GIVEN = "as given by name"
-    OPEN = "open until told"
+    SAID = "as it is said by name"
 
 
 class Emitter:
@@ -124,11 +122,8 @@ class Emitter:
                 if known is None:
                     name = self.constant(trait.name)
                     match self.recorded_as:
-                        case RecordedAs.OPEN:
-                            known = self.line(f"({name} in record)", f"({name} in record or {name} not in names)")
-                        case RecordedAs.GIVEN:
-                            held = self.line(f"{name} in names")
-                            known = Ends(held.first, held.first)
+                        case RecordedAs.SAID:
+                            known = self.line(f"said({name}, False)", f"said({name}, True)")
                         case RecordedAs.STANDS:
                             held = self.line(f"{name} in record")
                             known = Ends(held.first, held.first)

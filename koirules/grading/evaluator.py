@@ -12,9 +12,9 @@ from typing import Any, NamedTuple
 from attrs import frozen
 
 from koirules.grading.emitter import Emitter, RecordedAs
+from koirules.grading.late_parts import late_parts, order_key
 from koirules.standard.operations import Ends
 from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term
-from koirules.standard.tree import FaultRead, ScoreRead, SectionRead, TermRead, walk
 
 _MOST_ADDED = 50
 
@@ -55,18 +55,23 @@ def capped(possible: int, cap: int) -> int:
 class Evaluator:
     """A compiled standard: `run` grades the readings of a record; `source` is what it was generated as.
 
-    `run` also takes names of traits, which matter where the standard was compiled to be asked about.
+    `run` also takes which traits are said to be recorded, which matters where the standard was compiled to be asked about.
     """
 
     run: Callable[..., Trace]
     source: str
     said_terms: tuple[str, ...]
 
+    @property
+    def lines(self) -> int:
+        """How long the function is: what it costs, roughly."""
+        return self.source.count("\n")
+
 
 def compile_rules(rules: Rules, settings: Mapping[str, Setting], recorded: RecordedAs = RecordedAs.STANDS) -> Evaluator:
     """Generate the function that grades one record. settings: those of the rules, with the values of this run.
 
-    recorded: how `is recorded` is answered; `run` takes the names for it as its second argument.
+    recorded: how `is recorded` is answered; `run` takes what is said for it, truths by name, as its second argument.
     """
     return _Writer(rules, Emitter(settings, recorded)).evaluator()
 
@@ -80,13 +85,13 @@ class _Writer:
         self.emit.constants |= {"raised": raised, "capped": capped, "Trace": Trace}
 
     def evaluator(self) -> Evaluator:
-        late = self._late()
-        self._work_out([part for part in self.rules.order if _key(part) not in late])
+        late = late_parts(self.rules)
+        self._work_out([part for part in self.rules.order if order_key(part) not in late])
         sections = [self._section(section) for section in self.rules.sections]
         score = Ends(_sum(end.first for end, *_ in sections), _sum(end.second for end, *_ in sections))
         score = self.emit.line(score.first, score.second)
         self.emit.points("", score)
-        self._work_out([part for part in self.rules.order if _key(part) in late])
+        self._work_out([part for part in self.rules.order if order_key(part) in late])
         grades = self._grades()
         self._limits()
         said = self._said()
@@ -104,30 +109,14 @@ class _Writer:
                 _tuple(f"({end.first}, {end.second or None})" for end in terms),
             ]
         )
-        body = "\n ".join(["get = record.get", *self.emit.lines, f"return Trace({result})"])
+        gets = ["get = record.get", *(["said = names.get"] if self.emit.recorded_as is RecordedAs.SAID else [])]
+        body = "\n ".join([*gets, *self.emit.lines, f"return Trace({result})"])
         source = f"def run(record, names=()):\n {body}\n"
         scope: dict[str, Any] = dict(self.emit.constants)
         # Only templates of the operations table, numbers and generated names stand in the source: texts and names of a
         # rule file are passed as constants beside it.
         exec(compile(source, f"<{self.rules.file}>", "exec"), scope)  # noqa: S102
         return Evaluator(scope["run"], source, tuple(said))
-
-    def _late(self) -> set[str]:
-        """The terms, faults and lifts that need the score or a section."""
-        late: set[str] = set()
-        for part in self.rules.order:
-            for root in (part.node,) if isinstance(part, Term) else part.roots:
-                for node in walk(root, into_terms=False):
-                    match node:
-                        case ScoreRead() | SectionRead():
-                            late.add(_key(part))
-                        case TermRead(name=name) if f"term {name}" in late:
-                            late.add(_key(part))
-                        case FaultRead(name=name) if f"fault {name}" in late:
-                            late.add(_key(part))
-                        case _:
-                            pass
-        return late
 
     def _work_out(self, parts: list[Term | Limit]) -> None:
         for part in parts:
@@ -204,10 +193,6 @@ class _Writer:
 def _hundredths(parts: str, divisor: int, worth: int) -> str:
     # floor(n / d + 1/2) in whole numbers, held within 0 and the worth.
     return f"min({worth}, max(0, (2 * ({parts}) + {divisor}) // {2 * divisor}))"
-
-
-def _key(part: Term | Limit) -> str:
-    return f"term {part.name}" if isinstance(part, Term) else f"{part.head} {part.name}"
 
 
 def _sum(parts: Iterable[str]) -> str:

@@ -14,10 +14,9 @@ Induction of decision trees, Machine Learning 1, 1986); both from memory.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Mapping, Sequence
-from functools import partial
+from collections.abc import Collection, Iterable, Mapping, Sequence
 
-from attrs import frozen
+from attrs import evolve, field, frozen
 
 from koirules.grading.answers import Answer, answer_words, answers_to, within
 from koirules.grading.emitter import RecordedAs
@@ -65,54 +64,100 @@ class Question:
             together.setdefault(outlook.possible, []).append(outlook.answer)
         return tuple((answer_words(self.trait, answers), possible) for possible, answers in together.items())
 
+    def told(self, titles: Mapping[str, str]) -> str:
+        """What its answers would do, those that settle the fish first: `at least 3 % settles it at keep; below 3 %: it may be …`.
+
+        titles: what each grade is called.
+        """
+        settling, others = [], []
+        for answers, possible in self.gathered:
+            plain, grades = answers.replace("_", " "), " or ".join(titles[name] for name in possible)
+            if len(possible) == 1:
+                settling.append(f"{plain} settles it at {grades}")
+            else:
+                others.append(f"{plain}: it may be {grades}")
+        return "; ".join([*settling, *others])
+
+
+@frozen
+class Known:
+    """What is known of a fish while it is asked about.
+
+    readings: by trait name. untold: traits that cannot be told. unnoted: traits that nobody noted down, so that no rule
+    finds them recorded, though their value may be asked for still. What is neither may yet be recorded: of all else,
+    `is recorded` is open.
+    """
+
+    readings: Mapping[str, Reading] = field(factory=dict, hash=False)
+    untold: frozenset[str] = frozenset()
+    unnoted: frozenset[str] = frozenset()
+
+    @property
+    def said(self) -> dict[str, bool]:
+        """Of which traits it is said whether they are recorded."""
+        return {**dict.fromkeys(self.untold | self.unnoted, False), **dict.fromkeys(self.readings, True)}
+
+    def told(self, trait: Trait, reading: Reading | None) -> Known:
+        """The same fish after a trait was asked for; None where it cannot be told. What is not sure is not asked again."""
+        name = trait.name
+        readings = self.readings if reading is None else {**self.readings, name: reading}
+        sure = reading is not None and is_sure(trait.kind, reading)
+        return evolve(self, readings=readings, untold=self.untold - {name} if sure else self.untold | {name})
+
+    def noted(self, asked: Iterable[Trait], names: Collection[str]) -> Known:
+        """The same fish after it was asked which of several traits are to be noted; all others of them are not noted."""
+        return evolve(self, unnoted=self.unnoted | {trait.name for trait in asked} - set(names))
+
 
 @frozen
 class Questioner:
-    """Asks a compiled standard what a fish hangs on."""
+    """Asks a compiled standard what a fish hangs on. evaluator: the standard, told what is recorded."""
 
     grader: Grader
-    asking: Evaluator
-    standing: Evaluator
+    evaluator: Evaluator
     answers: Mapping[str, tuple[Answer, ...]]
 
     @classmethod
     def of(cls, grader: Grader, settings: Mapping[str, Setting]) -> Questioner:
         """The questioner of a compiled standard; its traits in the order in which the file reads them."""
         rules = grader.rules
-        asking = compile_rules(rules, settings, RecordedAs.OPEN)
-        standing = compile_rules(rules, settings, RecordedAs.GIVEN)
         answers = {name: answers_to(rules.traits[name], cut) for name, cut in cuts_of(rules, settings).items()}
-        return cls(grader, asking, standing, answers)
+        return cls(grader, compile_rules(rules, settings, RecordedAs.SAID), answers)
 
     def hangs_on(self, record: Mapping[str, Reading]) -> tuple[Question, ...]:
         """What the grade of a record hangs on, most decisive first; `is recorded` is answered as the record stands."""
-        return self._questions(record, (), partial(self.standing.run, names=frozenset(record)))
+        return self.questions(Known(record, unnoted=frozenset(self.answers)))
 
-    def questions(self, record: Mapping[str, Reading], untold: Collection[str] = ()) -> tuple[Question, ...]:
+    def trace(self, known: Known) -> Trace:
+        """What a standard makes of what is known so far."""
+        return self.evaluator.run(known.readings, known.said)
+
+    def is_settled(self, known: Known) -> bool:
+        """Whether nothing that may yet be told changes the grade."""
+        return self.trace(known).possible.bit_count() == 1
+
+    def questions(self, known: Known, together: bool = False) -> tuple[Question, ...]:
         """What to ask of a fish that is still being recorded, most decisive first; empty where nothing can change its grade.
 
-        untold: traits that cannot be told. `is recorded` is open for the others.
+        Those are the traits of which one answer alone changes something; where there are none, those that an open part
+        reads, since two answers together may. together: take both kinds in any case.
         """
-        return self._questions(record, untold, partial(self.asking.run, names=untold))
-
-    def _questions(
-        self, record: Mapping[str, Reading], untold: Collection[str], run: Callable[[Mapping[str, Reading]], Trace]
-    ) -> tuple[Question, ...]:
-        now = run(record)
+        now = self.trace(known)
         if now.possible.bit_count() == 1:
             return ()
-        names = [name for name in self.answers if self._is_open(name, record) and name not in untold]
-        asked = [question for name in names if (question := self._question(name, record, now, run)) is not None]
+        names = [name for name in self.answers if self._is_open(name, known.readings) and name not in known.untold]
+        asked = [question for name in names if (question := self._question(name, known, now)) is not None]
         found = [question for question in asked if question.changes]
-        # Where no single answer changes anything, two together may: then each that an open part reads is worth asking.
-        found = found or [question for question in asked if question.trait.name in self._read_by_open(now)]
+        if together or not found:
+            read = self.read_by_open(now)
+            found = [question for question in asked if question.changes or question.trait.name in read]
         return tuple(sorted(found, key=lambda question: (question.expected_grades, question.expected_width)))
 
     def _is_open(self, name: str, record: Mapping[str, Reading]) -> bool:
         """Whether a trait was not recorded, or not as one value."""
         return name not in record or not is_sure(self.grader.rules.traits[name].kind, record[name])
 
-    def _read_by_open(self, now: Trace) -> frozenset[str]:
+    def read_by_open(self, now: Trace) -> frozenset[str]:
         """The traits that are read by something that is still open."""
         rules = self.grader.rules
         found: list[Part] = [
@@ -124,10 +169,10 @@ class Questioner:
         found.extend(part for part, (low, high) in zip(rules.grades, now.grades, strict=True) if low != high)
         return frozenset(trait.name for part in found for trait in traits_in(part))
 
-    def _question(
-        self, name: str, record: Mapping[str, Reading], now: Trace, run: Callable[[Mapping[str, Reading]], Trace]
-    ) -> Question | None:
+    def _question(self, name: str, known: Known, now: Trace) -> Question | None:
         """The question of a trait, with what each of its answers would do; None where only one answer is left."""
+        record = known.readings
+        said = known.said if name in known.unnoted else {**known.said, name: True}
         answers: Sequence[Answer] = self.answers[name]
         if name in record:
             answers = [left for answer in answers if (left := within(answer, record[name])) is not None]
@@ -138,7 +183,7 @@ class Questioner:
         grades = width = 0.0
         changes = False
         for answer in answers:
-            trace = run({**record, name: answer.reading})
+            trace = self.evaluator.run({**record, name: answer.reading}, said)
             changes = changes or _matters(trace) != _matters(now)
             share = answer.share / whole
             grades += share * trace.possible.bit_count()

@@ -66,6 +66,16 @@ def test_answers_are_told_in_words_with_what_they_would_do():
     assert question.gathered == (("below 3 %", ("sell",)), ("at least 3 %", ("keep",)))
 
 
+def test_what_answers_would_do_is_told_in_a_sentence():
+    titles = {"keep": "keep", "sell": "for the shop", "cull": "cull"}
+    by_name = {
+        question.trait.name: question for question in koirules.read_standard(TEXT).questions({"spine": "straight"})
+    }
+    assert by_name["kiwa"].told(titles) == "blurred settles it at cull; fair or sharp: it may be keep or for the shop"
+    (odome,) = koirules.read_standard(TEXT).questions({"spine": "straight", "kiwa": "fair", "marks": "none"})
+    assert odome.told(titles) == "below 3 % settles it at for the shop; at least 3 % settles it at keep"
+
+
 def test_is_recorded_is_open_as_long_as_the_trait_may_be_told():
     text = """standard "Trial (an invented house)" edition 1
 trait lips as yes or no
@@ -161,6 +171,23 @@ def test_the_first_question_is_the_first_of_a_best_order(good, fair):
     costs = {order: expected_questions(standard, order) for order in permutations(VALUES)}
     best = {order[0] for order, cost in costs.items() if cost == min(costs.values())}
     assert standard.next_question({}).trait.name in best
+
+
+@pytest.mark.parametrize(
+    ("good", "fair"),
+    [("a and b", "a or c is high"), ("c is high", "a and b"), ("a and (b or c is high)", "a"), ("b", "c is low or a")],
+)
+def test_what_a_grade_hangs_on_is_in_the_order_of_the_grades_that_are_left(good, fair):
+    standard = koirules.read_standard(SMALL.format(good=good, fair=fair))
+
+    def left(name):
+        counts = [len(standard.grade({name: value}).possible) for value in VALUES[name]]
+        return sum(counts) / len(counts)
+
+    found = [question.trait.name for question in standard.questioner.hangs_on({})]
+    assert found == sorted(found, key=left)
+    # Left out is only what, alone, leaves as much open as there was.
+    assert all(left(name) == len(standard.grade({}).possible) for name in VALUES.keys() - set(found))
 
 
 ANSWERS = {
