@@ -89,7 +89,7 @@ def _glance(kind: Kind) -> _Glance:
 def _glance_at_number(kind: Number) -> _Glance:
     if kind.unit is not None and kind.unit.factor != 1:
         return _glance_at_converted(kind, kind.unit)
-    low, high = _doubles_between(kind.low, kind.high)
+    low, high = doubles_between(kind.low, kind.high)
 
     def number(value: object) -> Span | None:
         # Another type, such as bool or a double of numpy, may compare or write itself in its own way.
@@ -115,7 +115,7 @@ def _glance_at_converted(kind: Number, unit: Unit) -> _Glance:
     return number
 
 
-def _doubles_between(low: Decimal, high: Decimal) -> tuple[float, float]:
+def doubles_between(low: Decimal, high: Decimal) -> tuple[float, float]:
     """The lowest and the highest double whose shortest decimal lies between two ends, within what is held exactly."""
     lowest, highest = max(float(low), -_HUGE), min(float(high), _HUGE)
     return (

@@ -45,13 +45,16 @@ Source = Callable[..., str]
 class Operation:
     """A row of the table: the words of the operator, and the source of both ends of its result.
 
-    first, second: functions from the ends of the operands to source; `second` None where the result is steps.
+    first, second: functions from the ends of the operands to source; `second` None where the result is steps. opens: whether
+    operands that are one value each can still give several, from the ranges of the operands; where not, and where the
+    source of both ends of every operand is the same, that of `first` is the result.
     """
 
     name: str
     words: str
     first: Source = field(repr=False, eq=False)
     second: Source | None = field(repr=False, eq=False, default=None)
+    opens: Callable[..., bool] = field(repr=False, eq=False, default=lambda *_: False)
 
     def range_of(self, *operands: Any) -> Any:
         """The result over readings: pairs for numbers, truths and places, bits for steps."""
@@ -84,24 +87,32 @@ NAMES: dict[str, Any] = {"floor": floor, "min": min, "max": max, "sum": sum}
 """What the source of operations may call."""
 
 
-def _corners(a: Ends, b: Ends, sign: str) -> str:
-    return ", ".join(f"{x} {sign} {y}" for x in (a.first, a.second) for y in (b.first, b.second))
+def _corners(a: Ends, b: Ends, sign: str, pick: str) -> str:
+    corners = dict.fromkeys(f"{x} {sign} {y}" for x in (a.first, a.second) for y in (b.first, b.second))
+    return f"{pick}({', '.join(corners)})" if len(corners) > 1 else f"({next(iter(corners))})"
 
 
 def _guarded(a: Ends, b: Ends, pick: str, without: float) -> str:
-    return f"({without} if {b.first} <= 0.0 <= {b.second} else {pick}({_corners(a, b, '/')}))"
+    return f"({without} if {b.first} <= 0.0 <= {b.second} else {_corners(a, b, '/', pick)})"
 
 
 def _choose(joined: str) -> Callable[[str], Source]:
     def make(end: str) -> Source:
         def source(a: Ends, c: Ends, b: Ends) -> str:
             one, other = getattr(a, end), getattr(b, end)
+            if c.first == c.second:
+                return f"({one} if {c.first} else {other})"
             both = joined.format(one, other)
             return f"({one} if {c.first} else {both} if {c.second} else {other})"
 
         return source
 
     return make
+
+
+def _all_equal(*ends: str) -> str:
+    different = list(dict.fromkeys(ends))
+    return f"({' == '.join(different)})" if len(different) > 1 else "True"
 
 
 def _joined(end: str, joint: str) -> Source:
@@ -120,16 +131,21 @@ ADD = Operation("add", "+", lambda a, b: f"({a.first} + {b.first})", lambda a, b
 SUBTRACT = Operation(
     "subtract", "-", lambda a, b: f"({a.first} - {b.second})", lambda a, b: f"({a.second} - {b.first})"
 )
-MULTIPLY = Operation(
-    "multiply", "*", lambda a, b: f"min({_corners(a, b, '*')})", lambda a, b: f"max({_corners(a, b, '*')})"
+MULTIPLY = Operation("multiply", "*", lambda a, b: _corners(a, b, "*", "min"), lambda a, b: _corners(a, b, "*", "max"))
+DIVIDE = Operation(
+    "divide",
+    "/",
+    lambda a, b: _guarded(a, b, "min", -LIMIT),
+    lambda a, b: _guarded(a, b, "max", LIMIT),
+    opens=lambda _, b: b[0] <= 0 <= b[1],
 )
-DIVIDE = Operation("divide", "/", lambda a, b: _guarded(a, b, "min", -LIMIT), lambda a, b: _guarded(a, b, "max", LIMIT))
 NEGATE = Operation("negate", "-", lambda a: f"(-{a.second})", lambda a: f"(-{a.first})")
 HELD_WITHIN = Operation(
     "held within",
     "",
     lambda a: f"({a.first} if -{LIMIT} <= {a.first} and {a.second} <= {LIMIT} else -{LIMIT})",
     lambda a: f"({a.second} if -{LIMIT} <= {a.first} and {a.second} <= {LIMIT} else {LIMIT})",
+    opens=lambda _: True,
 )
 MILLIONTHS = Operation(
     "millionths",
@@ -164,7 +180,7 @@ NUMBER_ABOVE = Operation(
 NUMBER_IS = Operation(
     "number is",
     "is",
-    lambda a, b: f"({a.first} == {a.second} == {b.first} == {b.second})",
+    lambda a, b: _all_equal(a.first, a.second, b.first, b.second),
     lambda a, b: f"({a.first} <= {b.second} and {b.first} <= {a.second})",
 )
 STEP_AT_LEAST = Operation(

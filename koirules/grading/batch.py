@@ -1,0 +1,87 @@
+"""A standard over frames of records: small ones row by row, large ones as whole columns, with the same answers."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Literal
+
+from attrs import define, field
+
+from koirules.grading.columns.held import Held, Profile
+from koirules.grading.columns.outputs import column_names, result_expressions
+from koirules.grading.columns.plan import Plan, planned
+from koirules.grading.columns.reading import FrameReader, ReadFrame, Source
+from koirules.grading.row_by_row import graded_rows, readings_by_row
+from koirules.grading.single import Grader
+from koirules.standard.parts import Rules, Setting
+
+if TYPE_CHECKING:
+    import polars as pl
+
+_MOST_PLANS = 16
+_STREAMED = 20_000
+"""Frames with more rows than this go through in pieces: the columns in between then stay in the cache of the processor."""
+
+_LINES_PER_CALL = 40_000
+"""A plan takes as long to start as so many lines of the function for one record take: it wins beyond so many in all."""
+
+
+@define
+class BatchGrader:
+    """A compiled standard, ready to grade frames.
+
+    sections, faults: whether results have the ends of each section, and a column for each fault.
+    """
+
+    rules: Rules
+    settings: Mapping[str, Setting]
+    grader: Grader
+    sections: bool = True
+    faults: bool = False
+    _plans: dict[Profile, tuple[Plan, list[pl.Expr]]] = field(factory=dict)
+
+    @property
+    def result_names(self) -> tuple[str, ...]:
+        """The names of the columns of the results."""
+        return tuple(column_names(self.rules, sections=self.sections, faults=self.faults))
+
+    def reader(self, sources: Mapping[str, Source]) -> FrameReader:
+        """What reads frames that have these traits."""
+        return FrameReader(self.rules.traits, sources, self.grader.traits_read())
+
+    def grade(self, read: ReadFrame, rows: int) -> pl.DataFrame:
+        """The columns of the results of a frame that was read; rows: how many it has."""
+        if rows * self.grader.evaluator.lines < _LINES_PER_CALL:
+            return self.by_row(read, rows)
+        return self.by_column(read, rows)
+
+    def by_row(self, read: ReadFrame, rows: int) -> pl.DataFrame:
+        """The same, each row by itself."""
+        records = readings_by_row(read.columns, read.held, rows)
+        return graded_rows(self.rules, self.grader.evaluator, records, sections=self.sections, faults=self.faults)
+
+    def by_column(self, read: ReadFrame, rows: int) -> pl.DataFrame:
+        """The same, as whole columns."""
+        import polars as pl
+
+        plan, results = self.plan(read.held)
+        columns = read.columns
+        if not columns.width:
+            columns = pl.DataFrame({"rows": pl.zeros(rows, pl.UInt8, eager=True)})
+        engine: Literal["streaming", "in-memory"] = "streaming" if rows > _STREAMED else "in-memory"
+        lazy = plan.stages.collect(columns.lazy(), results)
+        # What expressions have in common is named by the plan.
+        return lazy.collect(engine=engine, optimizations=pl.QueryOptFlags(comm_subexpr_elim=False))
+
+    def plan(self, held: Mapping[str, Held]) -> tuple[Plan, list[pl.Expr]]:
+        """The plan for one shape of frame and the columns of its results, made once."""
+        profile = tuple(sorted(held.items(), key=lambda pair: pair[0]))
+        known = self._plans.get(profile)
+        if known is None:
+            if len(self._plans) >= _MOST_PLANS:
+                self._plans.pop(next(iter(self._plans)))
+            grades = [grade.name for grade in self.rules.grades]
+            plan = planned(self.rules, self.settings, held)
+            results = list(result_expressions(plan, grades, sections=self.sections, faults=self.faults))
+            known = self._plans[profile] = (plan, results)
+        return known

@@ -1,0 +1,184 @@
+"""The criteria of a section over columns: least points, and how much more there could be where something is open.
+
+What reads one column of codes is added up in one table, weights and all; the rest is a product of its weight.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from fractions import Fraction
+from typing import Any
+
+from attrs import define, field
+
+from koirules.grading.columns.codes import looked_up, spread
+from koirules.grading.columns.curves import points_at, points_between
+from koirules.grading.columns.expressions import Expressions
+from koirules.grading.columns.held import CodeColumn
+from koirules.grading.columns.meaning import chosen, total
+from koirules.grading.columns.missing import Missing
+from koirules.grading.columns.rounding import Line, rounded
+from koirules.grading.columns.values import Coded, Known, Millionths, Pair, Raw
+from koirules.standard.curves import Curve
+from koirules.standard.operations import MILLIONTHS
+from koirules.standard.parts import Extra, Points, Section
+
+
+@define
+class _Sum:
+    """A sum over columns in the making: least, and how much more it may be.
+
+    known: what every row adds. tables: what each column of codes adds by code. lacks: what is to be added in rows where a
+    column has a hole, where the rest counts some value of it. parts: the rest.
+    """
+
+    missing: Missing
+    known: list[int] = field(factory=lambda: [0, 0])
+    tables: dict[str, tuple[CodeColumn, list[int], list[int]]] = field(factory=dict)
+    lacks: tuple[dict[str, int], dict[str, int]] = field(factory=lambda: ({}, {}))
+    parts: tuple[list[Any], list[Any]] = field(factory=lambda: ([], []))
+
+    def add_known(self, low: int, high: int) -> None:
+        """Add what is the same for every row."""
+        self.known[0] += low
+        self.known[1] += high - low
+
+    def add_coded(self, held: CodeColumn, spans: Sequence[tuple[int, int]]) -> None:
+        """Add what a column of codes gives; the last of the spans is that of a hole."""
+        *codes, (least, most) = spans
+        _, low, more = self.tables.setdefault(held.name, (held, [0] * len(codes), [0] * len(codes)))
+        for code, (one, other) in enumerate(codes):
+            low[code] += one
+            more[code] += other - one
+        if held.holes:
+            self.add_lack(held.name, least - (codes[0][0] if codes else 0), most - least)
+
+    def add_lack(self, column: str, low: int, more: int) -> None:
+        """Add what a hole in a column changes."""
+        for lacks, amount in zip(self.lacks, (low, more), strict=True):
+            lacks[column] = lacks.get(column, 0) + amount
+
+    def add(self, low: Any, more: Any) -> None:
+        """Add columns."""
+        self.parts[0].append(low)
+        self.parts[1].append(more)
+
+    @property
+    def ends(self) -> Pair:
+        """The least of the sum and the most."""
+        low, more = (
+            [*parts, known, *self.missing.total(lacks)]
+            for parts, known, lacks in zip(self.parts, self.known, self.lacks, strict=True)
+        )
+        for held, lows, mores in self.tables.values():
+            low.append(_of_code(held, lows))
+            more.append(_of_code(held, mores))
+        first, rest = total(low), total(more)
+        if isinstance(rest, int | float) and not rest:
+            return Pair(first, first)
+        first = self.missing.stages.keep(first)
+        return Pair(first, first + rest)
+
+
+def _of_code(held: CodeColumn, values: Sequence[int]) -> Any:
+    """The value of each code; a hole counts as the first of them."""
+    if not values:
+        return 0
+    return looked_up(held, [float(value) for value in (*values, values[0])])
+
+
+def section_points(columns: Expressions, section: Section) -> Pair:
+    """The hundredths of a section: columns of whole doubles, or numbers."""
+    points, extras = _Sum(columns.missing), _Sum(columns.missing)
+    for part in section.points:
+        _add_points(points, columns, part)
+    for extra in section.extras:
+        _add_extra(extras, columns, extra)
+    sum_of_points, sum_of_extras = points.ends, extras.ends
+    low = _hundredths(section, sum_of_points.first, sum_of_extras.first)
+    if sum_of_points.sure and sum_of_extras.sure:
+        return Pair(low, low)
+    return Pair(low, _hundredths(section, sum_of_points.second, sum_of_extras.second))
+
+
+def _hundredths(section: Section, points: Any, extras: Any) -> Any:
+    # Bonuses and penalties are whole hundredths, so that they can be added after the rounding.
+    share = Fraction(section.worth, section.divisor)
+    if isinstance(points, int | float):
+        given: Any = float((2 * section.worth * int(points) + section.divisor) // (2 * section.divisor))
+    else:
+        given = rounded(Line(0, share, 0, section.divisor), points)
+    if not section.extras:
+        return given
+    whole = given + extras
+    if isinstance(whole, int | float):
+        return float(min(section.worth, max(0, whole)))
+    return whole.clip(0.0, float(section.worth))
+
+
+def _add_points(to: _Sum, columns: Expressions, part: Points) -> None:
+    weight, shape = part.weight, part.shape
+    read = columns.node(part.reads)
+    match read:
+        case Known(reading=reading):
+            low, high = shape.span(*reading) if isinstance(shape, Curve) else shape.span(reading)
+            to.add_known(weight * low, weight * high)
+        case Coded(column=held, readings=readings):
+            spans = [shape.span(*reading) if isinstance(shape, Curve) else shape.span(reading) for reading in readings]
+            to.add_coded(held, [(weight * low, weight * high) for low, high in spans])
+        case Pair() if isinstance(shape, Curve):
+            _add_curve(to, shape, weight, read)
+        case Pair():
+            _add_table(to, weight, [(1 << i, gives) for i, gives in enumerate(shape.gives)], read.first, sure=read.sure)
+
+
+def _add_curve(to: _Sum, curve: Curve, weight: int, read: Pair) -> None:
+    if read.sure:
+        to.add(points_at(curve, read.first) * float(weight), 0)
+        return
+    raw = read.first.of if isinstance(read.first, Millionths) else None
+    if isinstance(raw, Raw) and raw.column is read.second.of.column:
+        # One column with holes: one value where there is any, everything where there is none.
+        least, most = curve.span(*(_end(end) for end in (read.first, read.second)))
+        # Where there is a hole, the curve gives what it gives beyond its last knot.
+        to.add(points_at(curve, read.first) * float(weight), 0)
+        to.add_lack(raw.column.meta.output_name(), weight * (least - curve.gives[-1]), weight * (most - least))
+        return
+    least, most = points_between(curve, read.first, read.second)
+    to.add(least * float(weight), (most - least) * float(weight))
+
+
+def _end(end: Millionths) -> int:
+    if end.of.fill is None:
+        raise AssertionError("a column without holes")
+    return int(MILLIONTHS.range_of((end.of.fill, end.of.fill))[0])
+
+
+def _add_table(to: _Sum, weight: int, rows: Iterable[tuple[int, int]], bits: Any, *, sure: bool) -> None:
+    """A table over steps that come from several traits: the least and the most of the steps that are possible."""
+    import polars as pl
+
+    given = [pl.when(bits & bit != 0).then(pl.lit(float(weight * gives))) for bit, gives in rows]
+    least = pl.min_horizontal(given)
+    to.add(least, 0 if sure else pl.max_horizontal(given) - least)
+
+
+def _add_extra(to: _Sum, columns: Expressions, extra: Extra) -> None:
+    value = columns.node(extra.condition)
+    amount = extra.sign * extra.amount
+    if isinstance(value, Known | Coded):
+        states = value.readings if isinstance(value, Coded) else (value.reading,)
+        spans = [tuple(sorted((amount * surely, amount * possibly))) for surely, possibly in states]
+        if isinstance(value, Coded):
+            to.add_coded(value.column, spans)
+        else:
+            to.add_known(*spans[0])
+        return
+    pair = spread(value, extra.condition.type)
+    surely = chosen(pair.first, float(amount), 0.0)
+    if pair.sure:
+        to.add(surely, 0)
+        return
+    possibly = chosen(pair.second, float(amount), 0.0)
+    low, high = (surely, possibly) if amount > 0 else (possibly, surely)
+    to.add(low, high - low)

@@ -1,0 +1,131 @@
+"""Frames of other libraries: in and out through Arrow, by narwhals; what they hold besides traits is never touched.
+
+No engine but Polars is handed anything to work out: engines disagree about rounding, casts, nulls and comparisons.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any
+
+from koirules.grading.batch import BatchGrader
+from koirules.grading.columns.reading import Source, WrongCell
+from koirules.problems import Problem, RecordError, frames, recording
+from koirules.vocabulary.nearness import near
+from koirules.vocabulary.traits import Trait
+
+if TYPE_CHECKING:
+    import polars as pl
+
+_MOST_TOLD = 1_000
+FISH = "fish"
+
+
+def graded_frame(grader: BatchGrader, frame: Any) -> Any:
+    """A frame of the caller's own kind with the columns of the results after its own.
+
+    Raises RecordError for columns and cells that cannot be read, TypeError for what is no frame.
+    """
+    import narwhals.stable.v2 as nw
+
+    try:
+        wrapped = nw.from_native(frame)
+    except TypeError as error:
+        raise TypeError(f"{type(frame).__name__} is no frame that narwhals knows") from error
+    lazy = isinstance(wrapped, nw.LazyFrame)
+    if lazy and wrapped.implementation not in {nw.Implementation.POLARS, nw.Implementation.DUCKDB}:
+        raise TypeError(
+            f"{type(frame).__name__} stays where its rows are: give the files to a cluster, or collect it first"
+        )
+    eager: Any = wrapped.collect(backend="polars") if isinstance(wrapped, nw.LazyFrame) else wrapped
+    sources = matched(eager.columns, grader)
+    traits = _as_polars(eager, [source.column for source in sources.values()])
+    read = grader.reader(sources).read(traits)
+    stop_at(read.wrong, "frame", 1)
+    results = grader.grade(read, len(eager))
+    return _joined(eager, results, wrapped.implementation.name if lazy else "")
+
+
+def matched(names: list[str], grader: BatchGrader) -> dict[str, Source]:
+    """Where each trait stands among columns of these names. Raises RecordError where a name is nearly one, or is taken."""
+    traits = grader.rules.traits
+    problems: list[Problem] = [frames.column_of_results(name) for name in names if name in grader.result_names]
+    problems += _nearly(names, traits, grader.grader.traits_read())
+    if problems:
+        raise RecordError(tuple(problems))
+    return {name: Source(name) for name in names if name in traits}
+
+
+def _nearly(names: list[str], traits: Mapping[str, Trait], needed: frozenset[str]) -> list[Problem]:
+    """Columns that no trait claims, but that are spelt nearly like one which the rules read and no column has."""
+    absent = needed - set(names)
+    found = []
+    for name in names:
+        meant = None if name in traits or name == FISH else near(name, absent)
+        if meant is not None:
+            found.append(frames.nearly_a_trait(name, meant))
+    return found
+
+
+def stop_at(wrong: tuple[WrongCell, ...], file: str, first_row: int) -> None:
+    """Raise RecordError with the problem of each cell that cannot be read."""
+    if wrong:
+        raise RecordError(tuple(problem_of(cell, file, first_row) for cell in wrong[:_MOST_TOLD]))
+
+
+def problem_of(cell: WrongCell, file: str, first_row: int) -> Problem:
+    """The problem of a cell; first_row: how the first row of the frame is counted."""
+    site = recording.cell(file, cell.row + first_row, cell.column)
+    return recording.wrong_value(site, cell.misread.code, cell.misread.cause, cell.misread.mend)
+
+
+def _as_polars(frame: Any, names: list[str]) -> pl.DataFrame:
+    import polars as pl
+
+    columns: list[pl.Series] = []
+    for name in names:
+        series = frame[name]
+        try:
+            columns.append(series.to_polars().rename(name))
+        except (TypeError, ValueError, OSError, ArithmeticError, pl.exceptions.PolarsError):
+            # Values of several types in one column, as a spreadsheet leaves them.
+            columns.append(pl.Series(name, [_plain(value) for value in series.to_list()], dtype=pl.Object))
+        except Exception as error:
+            # Arrow has errors of its own for such a column; they are known only where it is installed.
+            if type(error).__module__.split(".")[0] != "pyarrow":
+                raise
+            columns.append(pl.Series(name, [_plain(value) for value in series.to_list()], dtype=pl.Object))
+    return pl.DataFrame(columns)
+
+
+def _plain(value: Any) -> Any:
+    """A value with None in place of what says that nothing is there."""
+    return None if value is None or value != value else value  # noqa: PLR0124 - no number is no equal of itself
+
+
+def _joined(frame: Any, results: pl.DataFrame, lazy: str) -> Any:
+    import narwhals.stable.v2 as nw
+
+    native = frame.to_native()
+    match frame.implementation:
+        case nw.Implementation.POLARS:
+            whole = native.hstack(results)
+            if lazy == "DUCKDB":
+                import duckdb
+
+                return duckdb.from_arrow(whole.to_arrow())
+            return whole.lazy() if lazy else whole
+        case nw.Implementation.PANDAS:
+            import pandas as pd
+
+            made = results.to_pandas()
+            made.index = native.index
+            return pd.concat([native, made], axis=1)
+        case nw.Implementation.PYARROW:
+            table = results.to_arrow()
+            for name in table.column_names:
+                native = native.append_column(name, table[name])
+            return native
+        case other:
+            made = nw.from_dict(results.to_dict(as_series=False), backend=other)
+            return nw.concat([frame, made], how="horizontal").to_native()
