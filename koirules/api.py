@@ -139,7 +139,8 @@ class Standard:
         Columns with the names of traits are read as `grade` reads values; null and NaN are not recorded. All columns stay,
         in their order; after them come `grade` (null where several are possible), `possible` (names parted by `|`),
         `score` (null where it is open), `score_low`, `score_high`, with `sections` the two ends of each section, and with
-        `faults` a column `fault NAME` for each (true where it surely bites, null where it may). Scores are points. A lazy
+        `faults` a column `fault NAME` or `lift NAME` for each (true where
+        it surely bites, null where it may). Scores are points. A lazy
         frame is collected. Raises RecordError with the problems of columns and cells; rows count from 1.
         Needs the extra `frames`.
         """

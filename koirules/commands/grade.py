@@ -10,6 +10,7 @@ from pathlib import Path
 import click
 
 from koirules.api import Standard
+from koirules.commands.grade_files import grade_files, is_large
 from koirules.commands.inputs import (
     Graded,
     graded,
@@ -28,40 +29,61 @@ from koirules.vocabulary.kinds import shortest
 
 @click.command("grade")
 @click.argument("rules")
-@click.argument("records", type=click.Path())
+@click.argument("records", type=click.Path(), nargs=-1, required=True)
 @click.option(
-    "--out", "outs", type=click.Path(), multiple=True, metavar="FILE", help="Write the results (.csv, .xlsx or .json)."
+    "--out",
+    "outs",
+    type=click.Path(),
+    multiple=True,
+    metavar="FILE",
+    help="Write the results (.csv, .xlsx or .json; of whole files .csv, .parquet or a new folder).",
 )
 @click.option("--as-recorded", is_flag=True, help="List the fish in the order of the records, not best first.")
+@click.option(
+    "--top", type=click.IntRange(0, 1000), default=10, metavar="N", help="Of whole files: list the N best fish."
+)
+@click.option("--on", metavar="CLUSTER", default=None, help="Of whole files: let dask or spark do them (dask:ADDRESS).")
+@click.option("--leave-out-broken", is_flag=True, help="Of whole files: name those that cannot be read, and go on.")
 @label_option
 @setting_option
 @language_option
 def command(
     rules: str,
-    records: str,
+    records: tuple[str, ...],
     outs: tuple[str, ...],
     as_recorded: bool,
+    top: int,
+    on: str | None,
+    leave_out_broken: bool,
     labels: tuple[str, ...],
     changes: tuple[str, ...],
     language: str | None,
 ) -> None:
-    """Grade the fish in RECORDS (.csv, .xlsx or .jsonl) by RULES, a rule file or the name of a rule set.
+    """Grade the fish in RECORDS (.csv, .xlsx, .jsonl or .parquet) by RULES, a rule file or the name of a rule set.
 
     Prints each fish with its grade, its score and the reasons that mattered most, then the totals. A fish whose grade
     could still be one or another, by what was not recorded, is shown with every grade still possible; a rule that asks
     whether something is recorded is answered as the record stands.
+
+    Several files, a folder, a pattern, Parquet, or a text file beyond 20 MB are graded as whole files, however large: the
+    totals, the scores and the best fish are printed.
     """
-    wrong_ends = [problem for out in outs if (problem := check_result_path(Path(out))) is not None]
+    large = on is not None or is_large(records, outs)
+    wrong_ends = [] if large else [problem for out in outs if (problem := check_result_path(Path(out))) is not None]
     if wrong_ends:
         show_problems(wrong_ends)
         stop("Nothing was written.")
     for out in outs:
-        if any(_is_same(out, given) for given in (rules, records)):
+        if any(_is_same(out, given) for given in (rules, *records)):
             stop(
                 f"{shown(out)} is what was given: results would take its place. Name another file. Nothing was written."
             )
     standard = standard_from(rules, changes, language)
-    batch = graded(standard, records, labels)
+    if large:
+        settings = [(name.strip(), value.strip()) for name, _, value in (change.partition("=") for change in changes)]
+        grade_files(standard, records, outs, labels, settings, top, on, leave_out_broken)
+        return
+    batch = graded(standard, records[0], labels)
     listed = list(batch.results) if as_recorded else best_first(standard, batch.results)
     failed = _write(standard, batch, outs)
     _print_table(standard, listed)

@@ -7,6 +7,8 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
+from attrs import frozen
+
 from koirules.formats.table import MOST_LETTERS, Table, refused, table_of
 from koirules.formats.text_files import read_text
 from koirules.problems import Cell, Problem
@@ -18,21 +20,51 @@ _DECLARED = re.compile(r'"?sep=([,;\t])"?[,;\t]*\r?\n?', re.IGNORECASE)
 _QUOTED = re.compile(r'"(?:[^"]|"")*"?')
 
 
+@frozen
+class CsvShape:
+    """How a text file is laid out: the sign between cells, the lines up to the first row of records, and the headings."""
+
+    delimiter: str
+    lines_before: int
+    table: Table
+
+
 def read_csv(path: Path) -> Table:
     """Read the table of a CSV or TSV file; rows count as a spreadsheet counts them, the header being row 1."""
     file = str(path)
     text = read_text(path)
     if isinstance(text, Problem):
         return refused(file, text)
+    delimited = _delimited(file, text)
+    return refused(file, delimited) if isinstance(delimited, Problem) else _table(file, *delimited)
+
+
+def csv_shape(file: str, head: str) -> CsvShape | Problem:
+    """The layout of a text file from its first lines."""
+    delimited = _delimited(file, head)
+    if isinstance(delimited, Problem):
+        return delimited
+    text, delimiter = delimited
+    table = _table(file, text, delimiter)
+    if not table.headings:
+        return next(iter(table.problems), empty_file(file))
+    before = table.headings[0].row + head[: len(head) - len(text)].count("\n")
+    return CsvShape(delimiter, before, Table(file, table.headings, (), ()))
+
+
+def _delimited(file: str, text: str) -> tuple[str, str] | Problem:
+    """The text after a line that declares its sign, and the sign that parts its cells."""
     declared = _DECLARED.match(text)
     if declared:
         text = text[declared.end() :]
     header_row, header = _header(text)
     if not header:
-        return refused(file, empty_file(file))
+        return empty_file(file)
     delimiter = declared[1] if declared else _delimiter(file, header_row, header)
-    if isinstance(delimiter, Problem):
-        return refused(file, delimiter)
+    return delimiter if isinstance(delimiter, Problem) else (text, delimiter)
+
+
+def _table(file: str, text: str, delimiter: str) -> Table:
     grid: list[tuple[int, list[str]]] = []
     problems = list(_split(file, text, delimiter, grid))
     problems += _mixed(file, delimiter, grid)

@@ -38,7 +38,12 @@ class BatchGrader:
     grader: Grader
     sections: bool = True
     faults: bool = False
+    needed: frozenset[str] = field(init=False)
     _plans: dict[Profile, tuple[Plan, list[pl.Expr]]] = field(factory=dict)
+
+    @needed.default
+    def _traits_read(self) -> frozenset[str]:
+        return self.grader.traits_read()
 
     @property
     def result_names(self) -> tuple[str, ...]:
@@ -47,7 +52,7 @@ class BatchGrader:
 
     def reader(self, sources: Mapping[str, Source]) -> FrameReader:
         """What reads frames that have these traits."""
-        return FrameReader(self.rules.traits, sources, self.grader.traits_read())
+        return FrameReader(self.rules.traits, sources, self.needed)
 
     def grade(self, read: ReadFrame, rows: int) -> pl.DataFrame:
         """The columns of the results of a frame that was read; rows: how many it has."""
@@ -69,9 +74,14 @@ class BatchGrader:
         if not columns.width:
             columns = pl.DataFrame({"rows": pl.zeros(rows, pl.UInt8, eager=True)})
         engine: Literal["streaming", "in-memory"] = "streaming" if rows > _STREAMED else "in-memory"
-        lazy = plan.stages.collect(columns.lazy(), results)
+        # A column that is there under another name already is worked out and copied once.
+        there = {result.meta.output_name(): _held_by(result) for result in results}
+        new = [result for result in results if not there[result.meta.output_name()]]
+        names = list(dict.fromkeys(held or name for name, held in there.items()))
+        lazy = plan.stages.collect(columns.lazy(), new).select(names)
         # What expressions have in common is named by the plan.
-        return lazy.collect(engine=engine, optimizations=pl.QueryOptFlags(comm_subexpr_elim=False))
+        made = lazy.collect(engine=engine, optimizations=pl.QueryOptFlags(comm_subexpr_elim=False))
+        return pl.DataFrame([made[held or name].alias(name) for name, held in there.items()])
 
     def plan(self, held: Mapping[str, Held]) -> tuple[Plan, list[pl.Expr]]:
         """The plan for one shape of frame and the columns of its results, made once."""
@@ -85,3 +95,9 @@ class BatchGrader:
             results = list(result_expressions(plan, grades, sections=self.sections, faults=self.faults))
             known = self._plans[profile] = (plan, results)
         return known
+
+
+def _held_by(result: pl.Expr) -> str:
+    """The column that a result is, under its own name; "" where it is to be worked out."""
+    inner = result.meta.undo_aliases()
+    return inner.meta.output_name() if inner.meta.is_column() else ""

@@ -50,7 +50,7 @@ def matched(names: list[str], grader: BatchGrader) -> dict[str, Source]:
     """Where each trait stands among columns of these names. Raises RecordError where a name is nearly one, or is taken."""
     traits = grader.rules.traits
     problems: list[Problem] = [frames.column_of_results(name) for name in names if name in grader.result_names]
-    problems += _nearly(names, traits, grader.grader.traits_read())
+    problems += _nearly(names, traits, grader.needed)
     if problems:
         raise RecordError(tuple(problems))
     return {name: Source(name) for name in names if name in traits}

@@ -55,11 +55,11 @@ def graded_rows(
         if possible is None:
             possible = tuple(name for i, name in enumerate(grades) if trace.possible >> i & 1)
             sets[trace.possible] = possible
-        rows.append(tuple(_cells(rules, trace, possible, sections=sections, faults=faults)))
+        rows.append(tuple(_cells(trace, possible, sections=sections, faults=faults)))
     return pl.DataFrame(rows, schema=types, orient="row")
 
 
-def _cells(rules: Rules, trace: Trace, possible: tuple[str, ...], *, sections: bool, faults: bool) -> Iterator[Any]:
+def _cells(trace: Trace, possible: tuple[str, ...], *, sections: bool, faults: bool) -> Iterator[Any]:
     low, high = trace.score
     yield possible[0] if len(possible) == 1 else None
     yield "|".join(possible)
@@ -71,6 +71,5 @@ def _cells(rules: Rules, trace: Trace, possible: tuple[str, ...], *, sections: b
             yield least / 100
             yield most / 100
     if faults:
-        for limit, (*_, surely, possibly) in zip(rules.limits, trace.limits, strict=True):
-            if limit.head == "fault":
-                yield surely if surely == possibly else None
+        for *_, surely, possibly in trace.limits:
+            yield surely if surely == possibly else None

@@ -32,22 +32,25 @@ def spread(value: Value, kind: Type) -> Pair:
 
 def _spread(value: Coded, kind: Type) -> Pair:
     held = value.column
+    # Without holes the last reading, that of a hole, is no row's.
+    rows = value.readings if held.holes else value.readings[:-1]
+    same = all(isinstance(reading, tuple) and reading[0] == reading[1] for reading in rows)
     match kind:
         case Truth():
             surely, possibly = zip(*value.readings, strict=True)
             first = where(held, surely)
-            return Pair(first, first) if surely == possibly else Pair(first, where(held, possibly))
+            return Pair(first, first if same else where(held, possibly))
         case Numeric():
             low, high = zip(*value.readings, strict=True)
             first = looked_up(held, [float(end) for end in low])
-            return Pair(first, first if low == high else looked_up(held, [float(end) for end in high]))
+            return Pair(first, first if same else looked_up(held, [float(end) for end in high]))
         case Steps():
             first = _bits(held, value.readings, len(kind.words))
             return Pair(first, first if _are_one(value) else None)
         case PlaceWords():
             surely, possibly = zip(*value.readings, strict=True)
             first = _bits(held, surely, len(kind.words))
-            return Pair(first, first if surely == possibly else _bits(held, possibly, len(kind.words)))
+            return Pair(first, first if same else _bits(held, possibly, len(kind.words)))
         case TextLabel():
             first = looked_up(held, value.readings)
             return Pair(first, first if _are_one(value) else None)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Any, Literal
 
 from attrs import frozen
 
@@ -31,24 +31,40 @@ def glances(columns: Iterable[tuple[pl.Series, bool]]) -> list[Glance]:
     """A glance at each column of numbers, all at once; with each, whether its values should be whole."""
     import polars as pl
 
-    frame: dict[str, pl.Series] = {}
+    given = list(columns)
     asked: list[pl.Expr] = []
-    for number, (series, whole) in enumerate(columns):
-        name = str(number)
-        frame[name] = series
-        x = pl.col(name)
+    for number, (series, whole) in enumerate(given):
+        x = pl.col(str(number))
         floats = series.dtype.is_float()
         no = pl.lit(value=False)
         asked += [
-            x.min().cast(pl.Float64).alias(f"{name} least"),
-            x.max().cast(pl.Float64).alias(f"{name} most"),
-            (x.is_nan().any() if floats else no).alias(f"{name} nans"),
-            (((x != 0) & (x.abs() <= _TINY)).any() if floats and not whole else no).alias(f"{name} tiny"),
-            ((x.floor() != x).any() if floats and whole else no).alias(f"{name} parts"),
+            x.min().cast(pl.Float64).alias(f"{number} least"),
+            x.max().cast(pl.Float64).alias(f"{number} most"),
+            # A sum is quick, and no number makes it no number.
+            (x.sum().is_nan() if floats else no).alias(f"{number} nans"),
+            ((x.floor() != x).any() if floats and whole else no).alias(f"{number} parts"),
         ]
-    if not frame:
-        return []
-    made = pl.DataFrame(frame)
-    engine: Literal["streaming", "in-memory"] = "streaming" if made.height > _STREAMED else "in-memory"
-    row = made.lazy().select(asked).collect(engine=engine).row(0)
-    return [Glance(*row[i : i + 5]) for i in range(0, len(row), 5)]
+    row = _asked([series for series, _ in given], asked)
+    found = [row[i : i + 4] for i in range(0, len(row), 4)]
+    near = [
+        number
+        for number, ((series, whole), (least, *_)) in enumerate(zip(given, found, strict=True))
+        if series.dtype.is_float() and not whole and least is not None and least <= _TINY
+    ]
+    close = [((pl.col(str(i)) != 0) & (pl.col(str(i)).abs() <= _TINY)).any().alias(str(i)) for i in near]
+    tiny = dict(zip(near, _asked([series for series, _ in given], close), strict=True))
+    return [
+        Glance(least, most, nans, tiny.get(number, False), parts)
+        for number, (least, most, nans, parts) in enumerate(found)
+    ]
+
+
+def _asked(columns: list[pl.Series], asked: list[pl.Expr]) -> tuple[Any, ...]:
+    import polars as pl
+
+    if not asked:
+        return ()
+    frame = pl.DataFrame({str(number): series for number, series in enumerate(columns)})
+    engine: Literal["streaming", "in-memory"] = "streaming" if frame.height > _STREAMED else "in-memory"
+    row: tuple[Any, ...] = frame.lazy().select(asked).collect(engine=engine).row(0)
+    return row

@@ -7,6 +7,7 @@ from itertools import combinations
 from typing import TYPE_CHECKING, Any
 
 from koirules.grading.columns.plan import Plan
+from koirules.grading.columns.stages import Stages
 from koirules.grading.columns.values import Pair, divided
 from koirules.standard.parts import Rules
 
@@ -21,27 +22,26 @@ def result_expressions(plan: Plan, grades: Sequence[str], *, sections: bool, fau
     """The columns of the results, named as in a file of results.
 
     grade: null where several are possible. possible: names parted by `|`, best first. score: null where it is open.
-    score_low, score_high and the ends of each section: points. For each fault, on request, `fault NAME`: true where it
-    surely bites, null where it is open.
+    score_low, score_high and the ends of each section: points. For each fault and lift, on request, `fault NAME`: true
+    where it surely bites, null where it is open.
     """
     import polars as pl
 
     grade, possible = _grades(plan.possible, grades)
     yield grade.alias("grade")
     yield possible.alias("possible")
-    low, high = _ends(plan.score)
+    low, high = _ends(plan.stages, plan.score)
     yield (low if plan.score.sure else pl.when(low == high).then(low)).alias("score")
     yield low.alias("score_low")
     yield high.alias("score_high")
     if sections:
         for name, pair in plan.sections.items():
-            low, high = _ends(pair)
+            low, high = _ends(plan.stages, pair)
             yield low.alias(f"{name}_low")
             yield high.alias(f"{name}_high")
     if faults:
         for (head, name), pair in plan.limits.items():
-            if head == "fault":
-                yield _bites(pair).alias(f"fault {name}")
+            yield _bites(pair).alias(f"{head} {name}")
 
 
 def column_names(rules: Rules, *, sections: bool, faults: bool) -> Iterator[str]:
@@ -50,7 +50,7 @@ def column_names(rules: Rules, *, sections: bool, faults: bool) -> Iterator[str]
     if sections:
         yield from (f"{section.name}_{end}" for section in rules.sections for end in ("low", "high"))
     if faults:
-        yield from (f"fault {limit.name}" for limit in rules.limits if limit.head == "fault")
+        yield from (f"{limit.head} {limit.name}" for limit in rules.limits)
 
 
 def column_types(rules: Rules, *, sections: bool, faults: bool) -> dict[str, Any]:
@@ -59,7 +59,7 @@ def column_types(rules: Rules, *, sections: bool, faults: bool) -> dict[str, Any
 
     names = [grade.name for grade in rules.grades]
     types: dict[str, Any] = {
-        name: pl.Boolean if name.startswith("fault ") else pl.Float64
+        name: pl.Boolean if " " in name else pl.Float64
         for name in column_names(rules, sections=sections, faults=faults)
     }
     return types | {"grade": pl.Enum(names), "possible": _type_of_sets(names)}
@@ -73,9 +73,9 @@ def _type_of_sets(names: Sequence[str]) -> Any:
     return pl.Enum(["|".join(some) for size in range(1, len(names) + 1) for some in combinations(names, size)])
 
 
-def _ends(hundredths: Pair) -> tuple[pl.Expr, pl.Expr]:
-    low = _points(hundredths.first)
-    return low, low if hundredths.sure else _points(hundredths.second)
+def _ends(stages: Stages, hundredths: Pair) -> tuple[pl.Expr, pl.Expr]:
+    low = stages.keep(_points(hundredths.first))
+    return low, low if hundredths.sure else stages.keep(_points(hundredths.second))
 
 
 def _points(hundredths: Any) -> pl.Expr:

@@ -11,7 +11,7 @@ from koirules.grading.columns.expressions import Expressions
 from koirules.grading.columns.held import Held
 from koirules.grading.columns.meaning import every, no, total
 from koirules.grading.columns.outcomes import after_limits, by_points
-from koirules.grading.columns.points import section_points
+from koirules.grading.columns.points import points_by_section
 from koirules.grading.columns.stages import Stages
 from koirules.grading.columns.values import Pair
 from koirules.grading.late_parts import late_parts, order_key
@@ -40,9 +40,9 @@ def planned(rules: Rules, settings: Mapping[str, Setting], held: Mapping[str, He
     late = late_parts(rules)
     bites: dict[tuple[str, str], Pair] = {}
     _work_out(columns, bites, (part for part in rules.order if order_key(part) not in late))
-    sections: dict[str, Pair] = {}
+    made = points_by_section(columns, rules.sections)
+    sections = {name: columns.kept(pair) for name, pair in made.items()}
     for section in rules.sections:
-        sections[section.name] = columns.kept(section_points(columns, section))
         columns.points(section.name, sections[section.name], section.worth)
     low = total([pair.first for pair in sections.values()])
     sure = all(pair.sure for pair in sections.values())

@@ -17,11 +17,14 @@ from koirules.grading.columns.expressions import Expressions
 from koirules.grading.columns.held import CodeColumn
 from koirules.grading.columns.meaning import chosen, total
 from koirules.grading.columns.missing import Missing
+from koirules.grading.columns.packs import Packs
 from koirules.grading.columns.rounding import Line, rounded
 from koirules.grading.columns.values import Coded, Known, Millionths, Pair, Raw
 from koirules.standard.curves import Curve
 from koirules.standard.operations import MILLIONTHS
 from koirules.standard.parts import Extra, Points, Section
+
+_FEW_CODES = 24
 
 
 @define
@@ -63,16 +66,26 @@ class _Sum:
         self.parts[0].append(low)
         self.parts[1].append(more)
 
-    @property
-    def ends(self) -> Pair:
+    def packed(self) -> list[CodeColumn]:
+        """The columns of codes whose tables may be put together."""
+        return [held for held, *_ in self.tables.values() if not held.truth and len(held.readings) <= _FEW_CODES]
+
+    def ends(self, packs: Packs) -> Pair:
         """The least of the sum and the most."""
-        low, more = (
-            [*parts, known, *self.missing.total(lacks)]
-            for parts, known, lacks in zip(self.parts, self.known, self.lacks, strict=True)
-        )
-        for held, lows, mores in self.tables.values():
-            low.append(_of_code(held, lows))
-            more.append(_of_code(held, mores))
+        together = {held.name for held in self.packed()}
+        low, more = ([*parts, known] for parts, known in zip(self.parts, self.known, strict=True))
+        lows, mores = dict(self.lacks[0]), dict(self.lacks[1])
+        packed: tuple[dict[str, list[int]], dict[str, list[int]]] = ({}, {})
+        for name, (held, of_codes, more_of_codes) in self.tables.items():
+            if name in together:
+                first = of_codes[0] if of_codes else 0
+                packed[0][name] = [*of_codes, first + lows.pop(name, 0)]
+                packed[1][name] = [*more_of_codes, (more_of_codes[0] if more_of_codes else 0) + mores.pop(name, 0)]
+            else:
+                low.append(_of_code(held, of_codes))
+                more.append(_of_code(held, more_of_codes))
+        low += [*self.missing.total(lows), *packs.total(packed[0])]
+        more += [*self.missing.total(mores), *packs.total(packed[1])]
         first, rest = total(low), total(more)
         if isinstance(rest, int | float) and not rest:
             return Pair(first, first)
@@ -87,18 +100,32 @@ def _of_code(held: CodeColumn, values: Sequence[int]) -> Any:
     return looked_up(held, [float(value) for value in (*values, values[0])])
 
 
-def section_points(columns: Expressions, section: Section) -> Pair:
-    """The hundredths of a section: columns of whole doubles, or numbers."""
+def points_by_section(columns: Expressions, sections: Iterable[Section]) -> dict[str, Pair]:
+    """The hundredths of each section: columns of whole doubles, or numbers."""
+    sums = {section.name: _sums(columns, section) for section in sections}
+    packs = Packs(columns.stages)
+    packs.pack({held.name: held for both in sums.values() for each in both for held in each.packed()}.values())
+    made: dict[str, Pair] = {}
+    for section in sections:
+        points, extras = sums[section.name]
+        made[section.name] = _section(section, points.ends(packs), extras.ends(packs))
+    return made
+
+
+def _sums(columns: Expressions, section: Section) -> tuple[_Sum, _Sum]:
     points, extras = _Sum(columns.missing), _Sum(columns.missing)
     for part in section.points:
         _add_points(points, columns, part)
     for extra in section.extras:
         _add_extra(extras, columns, extra)
-    sum_of_points, sum_of_extras = points.ends, extras.ends
-    low = _hundredths(section, sum_of_points.first, sum_of_extras.first)
-    if sum_of_points.sure and sum_of_extras.sure:
+    return points, extras
+
+
+def _section(section: Section, points: Pair, extras: Pair) -> Pair:
+    low = _hundredths(section, points.first, extras.first)
+    if points.sure and extras.sure:
         return Pair(low, low)
-    return Pair(low, _hundredths(section, sum_of_points.second, sum_of_extras.second))
+    return Pair(low, _hundredths(section, points.second, extras.second))
 
 
 def _hundredths(section: Section, points: Any, extras: Any) -> Any:
@@ -134,15 +161,15 @@ def _add_points(to: _Sum, columns: Expressions, part: Points) -> None:
 
 def _add_curve(to: _Sum, curve: Curve, weight: int, read: Pair) -> None:
     if read.sure:
-        to.add(points_at(curve, read.first) * float(weight), 0)
+        to.add(points_at(curve, read.first)[0] * float(weight), 0)
         return
     raw = read.first.of if isinstance(read.first, Millionths) else None
     if isinstance(raw, Raw) and raw.column is read.second.of.column:
         # One column with holes: one value where there is any, everything where there is none.
         least, most = curve.span(*(_end(end) for end in (read.first, read.second)))
-        # Where there is a hole, the curve gives what it gives beyond its last knot.
-        to.add(points_at(curve, read.first) * float(weight), 0)
-        to.add_lack(raw.column.meta.output_name(), weight * (least - curve.gives[-1]), weight * (most - least))
+        points, of_hole = points_at(curve, read.first)
+        to.add(points * float(weight), 0)
+        to.add_lack(raw.column.meta.output_name(), weight * (least - of_hole), weight * (most - least))
         return
     least, most = points_between(curve, read.first, read.second)
     to.add(least * float(weight), (most - least) * float(weight))

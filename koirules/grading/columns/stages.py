@@ -52,8 +52,7 @@ class Stages:
         return known[1]
 
     def collect(self, frame: pl.LazyFrame, results: Iterable[pl.Expr]) -> pl.LazyFrame:
-        """The results over a frame, by way of the stages."""
-        made = list(results)
-        for layer in (*self.layers, made):
+        """A frame with the results, by way of the stages."""
+        for layer in (*self.layers, list(results)):
             frame = frame.with_columns(layer)
-        return frame.select([column.meta.output_name() for column in made])
+        return frame

@@ -1,0 +1,57 @@
+"""Problems of runs over whole files."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from koirules.problems.problem import Cell, Problem
+
+
+def nothing_in_folder(folder: str, endings: Sequence[str]) -> Problem:
+    """A folder of records holds none."""
+    return Problem(
+        "no-record-files",
+        Cell(folder),
+        f"No file in this folder ends in {', '.join(endings)}.",
+        "Give the folder that holds the records, or the files themselves.",
+    )
+
+
+def nothing_like(pattern: str, endings: Sequence[str]) -> Problem:
+    """A pattern fits no file of records."""
+    return Problem(
+        "no-record-files",
+        Cell(pattern),
+        f"No file that ends in {', '.join(endings)} fits this pattern.",
+        "Check its folder, and put it in quotation marks, so that it comes here as it is.",
+    )
+
+
+def needs_frames(what: str) -> Problem:
+    """What large files need is not installed."""
+    return Problem(
+        "extra-missing",
+        Cell(what),
+        "Large files and Parquet need the extra `frames`, which is not installed.",
+        'Install it: pip install "koirules[frames]".',
+    )
+
+
+def folder_is_there(folder: str) -> Problem:
+    """The folder for results is there already."""
+    return Problem(
+        "unwritable",
+        Cell(folder),
+        "There is a file or folder of this name already, and results are never mixed with others.",
+        "Name another folder, or move that one away.",
+    )
+
+
+def one_file_of_results(file: str) -> Problem:
+    """Several files of results are asked for, of a run that writes one."""
+    return Problem(
+        "one-result-file",
+        Cell(file),
+        "Records that are graded as whole files go into one file of results, or into one folder.",
+        "Give --out once: a name that ends in .csv or .parquet, or a new folder.",
+    )

@@ -1,0 +1,120 @@
+"""One piece of a run, in whatever process: its rows are read, graded, counted and written, some at a time."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import ExitStack
+from functools import lru_cache
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from koirules.api import Standard, read_standard
+from koirules.formats.large_files import LargeFile, open_large
+from koirules.grading.batch import BatchGrader
+from koirules.grading.columns.reading import FrameReader, ReadFrame, Source
+from koirules.problems import Problem, recording
+from koirules.problems.record_files import unreadable_file
+from koirules.runs.counting import counted
+from koirules.runs.parts import open_part
+from koirules.runs.totals import Totals
+from koirules.runs.work import Job, Outcome, Piece
+
+if TYPE_CHECKING:
+    import polars as pl
+
+_MOST_TOLD = 200
+"""So many problems of one piece are told; the rest are of the same kind."""
+
+Advance = Callable[[int], None]
+"""Told of the rows that were done."""
+
+
+def graded_piece(job: Job, piece: Piece, advance: Advance | None = None) -> Outcome:
+    """Grade the rows of a piece. What is wrong with them, or with the file, is in the outcome; nothing is raised for it."""
+    standard, grader = _ready(job.rules, job.file, job.settings)
+    opened, problems = open_large(Path(piece.file), standard.traits, job.labels)
+    if opened is None:
+        return Outcome(piece, Totals(), problems)
+    try:
+        return _graded(job, piece, standard, grader, opened, advance or (lambda _: None))
+    except Exception as error:
+        if not _is_of_the_file(error):
+            raise
+        why = (str(error).splitlines() or [type(error).__name__])[0][:200]
+        return Outcome(piece, Totals(), (unreadable_file(piece.file, why, "Make the file again, or leave it out."),))
+
+
+def _is_of_the_file(error: Exception) -> bool:
+    """Whether it is the file that is broken: readers have errors of their own for that."""
+    return isinstance(error, OSError) or type(error).__module__.split(".")[0] in {"polars", "pyarrow"}
+
+
+@lru_cache(maxsize=4)
+def _ready(rules: str, file: str, settings: tuple[tuple[str, str], ...]) -> tuple[Standard, BatchGrader]:
+    """The standard of a job, compiled once in each process."""
+    standard = read_standard(rules, file).with_settings(dict(settings))
+    return standard, standard.batch(faults=True)
+
+
+def _graded(
+    job: Job, piece: Piece, standard: Standard, grader: BatchGrader, opened: LargeFile, advance: Advance
+) -> Outcome:
+    columns = [column for column in opened.columns.others if column.trait is not None]
+    reader = grader.reader(
+        {column.trait.name: Source(str(column.index), column.unit) for column in columns if column.trait}
+    )
+    headings = {str(column.index): column.heading for column in opened.columns.others}
+    totals, problems = Totals(), list[Problem]()
+    row = opened.first_row + piece.before
+    with ExitStack() as closing:
+        out = closing.enter_context(open_part(job, piece)) if job.ending else None
+        for frame, read, fish in _read(opened, piece, reader):
+            problems += _wrong(piece.file, read, fish, headings, row)
+            if not problems:
+                results = grader.by_column(read, frame.height)
+                totals = totals.merged(counted(standard.grades, results, fish, piece.number, row, job.top))
+                if out is not None:
+                    out.write(fish, results, _labels(opened, frame))
+            row += frame.height
+            advance(frame.height)
+            if len(problems) >= _MOST_TOLD:
+                break
+        if problems:
+            return Outcome(piece, Totals(), tuple(problems[:_MOST_TOLD]))
+        written = out.finish() if out is not None else ""
+    return Outcome(piece, totals, (), written)
+
+
+def _read(opened: LargeFile, piece: Piece, reader: FrameReader) -> Iterator[tuple[pl.DataFrame, ReadFrame, pl.Series]]:
+    import polars as pl
+
+    for frame in opened.frames(piece.first, piece.last):
+        if opened.columns.fish is None:
+            raise AssertionError("a file without a column of fish")
+        fish = frame[str(opened.columns.fish)].cast(pl.String).str.strip_chars().fill_null("")
+        yield frame, reader.read(frame), fish.alias("fish")
+
+
+def _wrong(file: str, read: ReadFrame, fish: pl.Series, headings: dict[str, str], row: int) -> Iterator[Problem]:
+    for cell in read.wrong[:_MOST_TOLD]:
+        site = recording.cell(file, row + cell.row, headings[cell.column])
+        yield recording.wrong_value(site, cell.misread.code, cell.misread.cause, cell.misread.mend)
+    named = fish != ""
+    yield from (recording.unnamed_fish(file, row + place) for place in (~named).arg_true()[:_MOST_TOLD])
+    # Twice within what is in memory at once; over the whole of a file larger than that nobody can tell cheaply.
+    if fish.filter(named).n_unique() < named.sum():
+        firsts: dict[str, int] = {}
+        for place in named.arg_true():
+            first = firsts.setdefault(fish[place], place)
+            if first != place:
+                yield recording.doubled_fish(file, row + place, fish[place], row + first)
+
+
+def _labels(opened: LargeFile, frame: pl.DataFrame) -> list[pl.Series]:
+    import polars as pl
+
+    return [
+        frame[str(column.index)].cast(pl.String).alias(column.label)
+        for column in opened.columns.others
+        if column.label is not None
+    ]

@@ -1,0 +1,20 @@
+"""Where a piece writes its results."""
+
+from __future__ import annotations
+
+import os
+from contextlib import AbstractContextManager
+from pathlib import Path
+
+from koirules.formats.large_results import LargeResults, large_results
+from koirules.runs.work import Job, Piece
+
+
+def part_of(job: Job, piece: Piece) -> Path:
+    """The file of results of a piece: parts are numbered in the order of the records."""
+    return Path(job.folder) / f"part-{piece.number:06}{job.ending}"
+
+
+def open_part(job: Job, piece: Piece) -> AbstractContextManager[LargeResults]:
+    """The file of results of a piece, open for writing; two workers on one piece do not disturb each other."""
+    return large_results(part_of(job, piece), f"{os.getpid()}")

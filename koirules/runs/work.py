@@ -1,0 +1,52 @@
+"""What is to be done: a job for all pieces, and the pieces; plain data, so that they can travel."""
+
+from __future__ import annotations
+
+from attrs import field, frozen
+
+from koirules.problems import Problem
+from koirules.runs.totals import Totals
+
+
+@frozen
+class Job:
+    """What is the same for every piece of a run.
+
+    rules, file: the text of the rule file and its name. settings: those that were changed, by name, as they were written.
+    labels: columns that are carried along. top: how many of the best fish are kept. ending: of the files of results
+    (`.csv` or `.parquet`), "" where none are written. folder: where the workers write them.
+    """
+
+    rules: str = field(repr=False)
+    file: str
+    settings: tuple[tuple[str, str], ...] = ()
+    labels: tuple[str, ...] = ()
+    top: int = 10
+    ending: str = ""
+    folder: str = ""
+
+
+@frozen
+class Piece:
+    """A file, or some row groups of it.
+
+    number: its place among all pieces, from 0. first, last: the row groups, the last one not in (None: the whole file).
+    before: rows of the file that come before this piece. rows: how many it has, as far as that is known (0: not known).
+    """
+
+    number: int
+    file: str
+    first: int | None = None
+    last: int | None = None
+    before: int = 0
+    rows: int = 0
+
+
+@frozen
+class Outcome:
+    """What became of a piece: its totals, or its problems; written: the file of results, "" where there is none."""
+
+    piece: Piece
+    totals: Totals
+    problems: tuple[Problem, ...] = ()
+    written: str = ""

@@ -1,0 +1,238 @@
+"""Whole files give what their fish give one by one, however they are parted; nothing half-written stays."""
+
+from __future__ import annotations
+
+import csv
+from pathlib import Path
+
+import numpy as np
+import polars as pl
+import pytest
+from attrs import evolve
+from hypothesis import given
+from hypothesis import strategies as st
+
+import koirules
+from koirules.runs.pieces import files_of, pieces_of
+from koirules.runs.run import Finished, here, run_files
+from koirules.runs.totals import Top, Totals, merge
+from koirules.runs.work import Job
+
+RULES = """standard "Lantern Bay trial" edition 1
+trait length "length" as number in cm from 0 to 90
+trait specks "specks" as count up to 9
+trait edge "edge" as scale blurred < fair < sharp
+trait lips "lips" as yes or no
+fault specked "specked" if specks at least 3: no better than sell
+lift lipped "lipped" if lips is yes and edge is sharp: no worse than keep
+section body worth 100
+points long weight 2 by length: 10 cm gives 0, 20 cm gives 10
+points clean by edge: blurred gives 0, fair gives 5, sharp gives 10
+grade keep if score at least 50
+grade sell otherwise
+"""
+STANDARD = koirules.read_standard(RULES)
+JOB = Job(RULES, "trial.koi", top=5)
+
+
+def made(rows: int, begin: int = 0) -> pl.DataFrame:
+    """Invented records, with holes."""
+    numbers = range(begin, begin + rows)
+    return pl.DataFrame(
+        {
+            "fish": [f"F{i}" for i in numbers],
+            "length": [i * 7 % 901 / 10 if i % 11 else None for i in numbers],
+            "specks": [i % 5 for i in numbers],
+            "edge": [("blurred", "fair", "sharp", None)[i % 4] for i in numbers],
+            "lips": [i % 3 == 0 for i in numbers],
+        }
+    )
+
+
+def one_by_one(frame: pl.DataFrame) -> list[koirules.Result]:
+    return [
+        STANDARD.grade({name: value for name, value in row.items() if value is not None})
+        for row in frame.iter_rows(named=True)
+    ]
+
+
+def run(given: list[Path], out: Path | None = None, **how: bool) -> Finished:
+    return run_files(JOB, [str(path) for path in given], here(), "" if out is None else str(out), **how)
+
+
+def left_in(folder: Path) -> list[str]:
+    return sorted(path.name for path in folder.iterdir())
+
+
+def test_the_totals_and_the_file_are_those_of_single_fish(tmp_path: Path) -> None:
+    frame = made(700)
+    frame.write_parquet(tmp_path / "a.parquet", row_group_size=100)
+    finished = run([tmp_path / "a.parquet"], tmp_path / "out.csv")
+    results = one_by_one(frame)
+    assert finished.problems == ()
+    assert finished.totals.fish == 700
+    assert sum(finished.totals.possible.values()) == 700
+    for possible, count in finished.totals.possible.items():
+        assert sum("|".join(each.possible) == possible for each in results) == count
+    assert finished.totals.faults == {"specked": sum("specked" in each.faults for each in results)}
+    assert finished.totals.low == sum(int(each.score_low * 100) for each in results)
+    with (tmp_path / "out.csv").open(encoding="utf-8") as file:
+        rows = list(csv.DictReader(file))
+    for row, result in zip(rows, results, strict=True):
+        assert row["fish"] == result.fish
+        assert row["possible"] == "|".join(result.possible)
+        assert row["score_low"] == f"{result.score_low:.2f}"
+        assert row["body_high"] == f"{result.sections['body'].high:.2f}"
+        assert row["faults"] == ";".join(result.faults)
+        assert row["lifts"] == ";".join(result.lifts)
+    ranks = {"keep": 0, "sell": 1}
+    best = sorted(
+        results, key=lambda each: (ranks[each.possible[0]], len(each.possible) > 1, -each.score_low, -each.score_high)
+    )
+    assert [each.fish for each in finished.totals.best] == [each.fish for each in best[:5]]
+
+
+def test_a_text_file_gives_what_parquet_gives(tmp_path: Path) -> None:
+    frame = made(300)
+    frame.write_parquet(tmp_path / "a.parquet")
+    with (tmp_path / "b.csv").open("w", encoding="utf-8") as file:
+        file.write("# weighed by the pond\n\nfish;length (mm);specks;edge;lips\n")
+        for name, length, specks, edge, lips in frame.iter_rows():
+            cells = ("" if length is None else f"{length * 10:g}", str(specks), edge or "", "yes" if lips else "No")
+            file.write(";".join((name, *cells)) + "\n")
+    one, other = run([tmp_path / "a.parquet"]).totals, run([tmp_path / "b.csv"]).totals
+    assert [(each.fish, each.low) for each in one.best] == [(each.fish, each.low) for each in other.best]
+    assert evolve(one, best=()) == evolve(other, best=())
+
+
+def test_parts_and_whole_give_the_same(tmp_path: Path) -> None:
+    frame = made(1_000)
+    whole, parted = tmp_path / "whole", tmp_path / "parted"
+    whole.mkdir()
+    parted.mkdir()
+    frame.write_parquet(whole / "all.parquet", row_group_size=150)
+    for number, begin in enumerate(range(0, 1_000, 130)):
+        frame[begin : begin + 130].write_parquet(parted / f"{number}.parquet")
+    one, many = run([whole]).totals, run([parted]).totals
+    assert (one.fish, one.possible, one.scores, one.low, one.high, one.faults) == (
+        many.fish,
+        many.possible,
+        many.scores,
+        many.low,
+        many.high,
+        many.faults,
+    )
+    assert [each.fish for each in one.best] == [each.fish for each in many.best]
+    pieces, _ = pieces_of([str(whole / "all.parquet")], most_rows=300)
+    assert [piece.rows for piece in pieces] == [300, 300, 300, 100]
+    assert merge(outcome.totals for outcome in reversed(list(here()(JOB, pieces)))).scores == one.scores
+    run([parted], tmp_path / "joined.parquet")
+    run([whole], tmp_path / "single.parquet")
+    assert pl.read_parquet(tmp_path / "joined.parquet").equals(pl.read_parquet(tmp_path / "single.parquet"))
+    run([parted], tmp_path / "folder")
+    assert left_in(tmp_path / "folder") == [f"part-{number:06}.parquet" for number in range(8)]
+    assert left_in(tmp_path) == ["folder", "joined.parquet", "parted", "single.parquet", "whole"]
+
+
+def test_a_broken_file_is_named_and_nothing_is_written_unless_it_is_to_be_left_out(tmp_path: Path) -> None:
+    made(50).write_parquet(tmp_path / "a.parquet")
+    made(50, 50).write_parquet(tmp_path / "b.parquet")
+    made(50, 100).write_parquet(tmp_path / "c.parquet", row_group_size=10)
+    whole = (tmp_path / "c.parquet").read_bytes()
+    middle = len(whole) // 3
+    (tmp_path / "b.parquet").write_bytes((tmp_path / "b.parquet").read_bytes()[:200])
+    (tmp_path / "c.parquet").write_bytes(whole[:middle] + bytes(200) + whole[middle + 200 :])
+    given = [tmp_path / f"{name}.parquet" for name in "abc"]
+    failed = run(given, tmp_path / "out.csv")
+    assert failed.failed
+    assert "b.parquet" in str(failed.problems[0].site)
+    assert left_in(tmp_path) == ["a.parquet", "b.parquet", "c.parquet"]
+    rest = run(given, tmp_path / "out.csv", leave_out=True)
+    assert not rest.failed
+    assert rest.totals.fish == 50
+    assert [Path(file).name for file in rest.left_out] == ["b.parquet", "c.parquet"]
+    assert pl.read_csv(tmp_path / "out.csv").height == 50
+
+
+def test_wrong_cells_are_told_with_the_row_of_the_file(tmp_path: Path) -> None:
+    text = "fish,length,edge\nF1,12,sharp\n,13,fair\nF3,200,fair\nF4,14,blunt\nF1,14,fair\n"
+    (tmp_path / "a.csv").write_text(text, encoding="utf-8")
+    problems = run([tmp_path / "a.csv"], tmp_path / "out.csv").problems
+    assert {(problem.site.row, problem.code) for problem in problems} == {
+        (3, "unnamed-fish"),
+        (4, "value-out-of-range"),
+        (5, "value-unknown-word"),
+        (6, "doubled-fish"),
+    }
+    assert left_in(tmp_path) == ["a.csv"]
+
+
+def test_texts_of_records_never_become_formulas(tmp_path: Path) -> None:
+    (tmp_path / "a.csv").write_text("fish,length,note\n=1+1,12,@x\nF2,13,a;=b\n", encoding="utf-8")
+    job = Job(RULES, "trial.koi", labels=("note",))
+    run_files(job, [str(tmp_path / "a.csv")], here(), str(tmp_path / "out.csv"))
+    with (tmp_path / "out.csv").open(encoding="utf-8") as file:
+        rows = list(csv.DictReader(file))
+    assert [row["fish"] for row in rows] == ["'=1+1", "F2"]
+    assert [row["note"] for row in rows] == ["'@x", "a;'=b"]
+
+
+def test_files_folders_and_patterns_are_found_in_order(tmp_path: Path) -> None:
+    for name in ("b.csv", "a.parquet", "notes.txt", ".hidden.csv"):
+        (tmp_path / name).write_text("fish\n", encoding="utf-8")
+    assert [Path(file).name for file in files_of([str(tmp_path)])[0]] == ["a.parquet", "b.csv"]
+    assert [Path(file).name for file in files_of([str(tmp_path / "*.csv")])[0]] == ["b.csv"]
+    files, problems = files_of([str(tmp_path / "x.csv"), str(tmp_path / "*.parquett"), str(tmp_path / "notes.txt")])
+    assert files == ()
+    assert [problem.code for problem in problems] == ["no-such-file", "no-record-files", "unknown-ending"]
+    (tmp_path / "empty").mkdir()
+    assert [problem.code for problem in files_of([str(tmp_path / "empty")])[1]] == ["no-record-files"]
+
+
+def test_a_folder_that_is_there_is_never_written_into(tmp_path: Path) -> None:
+    made(5).write_parquet(tmp_path / "a.parquet")
+    (tmp_path / "out").mkdir()
+    assert [problem.code for problem in run([tmp_path / "a.parquet"], tmp_path / "out").problems] == ["unwritable"]
+    assert left_in(tmp_path / "out") == []
+
+
+# ---- Totals ------------------------------------------------------------------------------------------------------
+
+counts = st.dictionaries(st.sampled_from(["keep", "sell", "keep|sell"]), st.integers(1, 50), max_size=3)
+tops = st.builds(
+    Top,
+    st.integers(0, 3),
+    st.booleans(),
+    st.integers(-900, 0),
+    st.integers(-900, 0),
+    st.integers(0, 9),
+    st.integers(0, 99),
+    st.text(max_size=2),
+    st.just("keep"),
+)
+totals = st.builds(
+    Totals,
+    st.integers(0, 99),
+    counts,
+    st.dictionaries(st.integers(0, 900), st.integers(1, 9)),
+    st.integers(0, 999),
+    st.integers(0, 999),
+    counts,
+    st.lists(tops, max_size=4, unique=True).map(lambda best: tuple(sorted(best)[:4])),
+    st.just(4),
+)
+
+
+@given(totals, totals, totals)
+def test_totals_merge_in_any_order(one: Totals, two: Totals, three: Totals) -> None:
+    assert one.merged(two).merged(three) == one.merged(two.merged(three)) == three.merged(one).merged(two)
+    assert merge([one]) == one
+
+
+@given(st.dictionaries(st.integers(0, 1_000), st.integers(1, 9), min_size=1), st.integers(0, 100))
+def test_percentiles_of_counts_are_those_of_numpy(scores: dict[int, int], percent: int) -> None:
+    # numpy.percentile, method "linear": type 7 of Hyndman and Fan.
+    each = [score / 100 for score, count in scores.items() for _ in range(count)]
+    found = Totals(scores=scores).percentile(percent)
+    assert found is not None
+    assert float(found) == pytest.approx(np.percentile(each, percent), abs=1e-9)
