@@ -1,0 +1,187 @@
+"""Times of the batch evaluator against peers: `python tests/benchmarks/batch/run.py [--rows 1000,100000] [--repeat 7]`.
+
+Every peer grades the same complete records of the neutral standard; the runs take turns in one process, and medians are
+shown, with the ratio to the expert's Polars with the same exact arithmetic. Peak memory is that of a process of its own,
+above what the records take. First all are compared: those that are exact must agree on every record.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import platform
+import statistics
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+HERE = Path(__file__).parent
+sys.path[:0] = [str(HERE), str(HERE.parents[2])]
+
+import polars as pl
+from made_records import made_frame
+
+import koirules
+
+EXACT = {
+    "koirules",
+    "koirules, score and grade alone",
+    "koirules, 5 % holes in ten traits",
+    "expert Polars, exact",
+    "plain function",
+}
+
+
+def standard() -> koirules.Standard:
+    return koirules.load_standard(HERE / "neutral.koi")
+
+
+def peers() -> dict:
+    import expert_polars
+    import other_peers
+
+    loaded = standard()
+    lean = loaded.batch(sections=False)
+
+    def alone(frame: pl.DataFrame) -> pl.DataFrame:
+        from koirules.grading.columns.reading import Source
+
+        read = lean.reader({name: Source(name) for name in frame.columns if name in loaded.traits}).read(frame)
+        return lean.grade(read, frame.height)
+
+    return {
+        "koirules": loaded.grade_frame,
+        "koirules, score and grade alone": alone,
+        "koirules, 5 % holes in ten traits": loaded.grade_frame,
+        "expert Polars, exact": lambda frame: expert_polars.grade(frame, exact=True),
+        "expert Polars, doubles": lambda frame: expert_polars.grade(frame, exact=False),
+        "idiomatic Polars": other_peers.idiomatic,
+        "numpy": other_peers.with_numpy,
+        "DuckDB": other_peers.with_duckdb,
+        "plain function": other_peers.by_function,
+    }
+
+
+def answers(graded: pl.DataFrame) -> list[tuple[int, int]]:
+    if "possible" in graded.columns:
+        return [
+            (round(score * 100), grade)
+            for score, grade in graded.select("score", pl.col("grade").to_physical()).iter_rows()
+        ]
+    return [(int(score), int(grade)) for score, grade in graded.select("score", "grade").iter_rows()]
+
+
+def compare(rows: int) -> None:
+    frame = made_frame(rows, seed=5)
+    truth = answers(peers()["plain function"](frame))
+    print(f"Of {rows:,} records, those on which a peer differs from the plain function:")
+    for name, grade in peers().items():
+        if "holes" not in name:
+            wrong = sum(mine != theirs for mine, theirs in zip(answers(grade(frame)), truth, strict=True))
+            print(f"  {name}: {wrong}")
+            if wrong and name in EXACT:
+                raise SystemExit(f"{name} is not exact")
+
+
+def measure(rows: int, repeat: int, names: list[str]) -> None:
+    whole, holed = made_frame(rows), made_frame(rows, holes=True)
+    found: dict[str, list[float]] = {name: [] for name in names}
+    called = {name: grade for name, grade in peers().items() if name in names}
+    for name, grade in called.items():
+        grade(holed if "holes" in name else whole)
+    for _ in range(repeat):
+        for name, grade in called.items():
+            begin = time.perf_counter()
+            grade(holed if "holes" in name else whole)
+            found[name].append(time.perf_counter() - begin)
+    base = statistics.median(found.get("expert Polars, exact") or [float("nan")])
+    for name, times in found.items():
+        took = statistics.median(times)
+        peak = memory(rows, name)
+        print(
+            f"| {name} | {rows:,} | {took * 1000:,.1f} ms | {rows / took / 1e6:.2f} | {took / base:.2f} | {peak} |",
+            flush=True,
+        )
+
+
+def memory(rows: int, name: str) -> str:
+    words = [sys.executable, __file__, "--memory", name, "--rows", str(rows)]
+    done = subprocess.run(words, capture_output=True, text=True, check=True)
+    return f"{int(done.stdout)} MiB"
+
+
+def peak_of(rows: int, name: str) -> None:
+    grade = peers()[name]
+    frame = made_frame(rows, holes="holes" in name)
+    grade(frame.head(5_000))
+    # The kernel forgets the highest use of memory so far, which was that of making the records.
+    Path("/proc/self/clear_refs").write_text("5")
+    before = highest()
+    grade(frame)
+    print((highest() - before) // 1024)
+
+
+def highest() -> int:
+    """The highest use of memory since it was last forgotten, in KiB."""
+    lines = Path("/proc/self/status").read_text().splitlines()
+    return next(int(line.split()[1]) for line in lines if line.startswith("VmHWM"))
+
+
+def single(repeat: int) -> None:
+    import other_peers
+
+    loaded = standard()
+    mapping = made_frame(1, seed=3).row(0, named=True)
+    mapping.pop("id")
+    record = loaded.reader.read(mapping, "")
+    run = loaded.grader.evaluator.run
+    tests = {
+        "plain function over a dict": lambda: other_peers.plain_function(mapping),
+        "koirules, the generated function": lambda: run(record.readings),
+        "koirules, with all reasons made": lambda: loaded.grade_record(record).reasons,
+    }
+    found: dict[str, list[float]] = {name: [] for name in tests}
+    for _ in range(repeat):
+        for name, test in tests.items():
+            begin = time.perf_counter()
+            for _ in range(2_000):
+                test()
+            found[name].append((time.perf_counter() - begin) / 2_000)
+    base = statistics.median(found["plain function over a dict"])
+    print("\n| one record | µs | ratio |\n| --- | ---: | ---: |")
+    for name, times in found.items():
+        print(f"| {name} | {statistics.median(times) * 1e6:.1f} | {statistics.median(times) / base:.2f} |")
+
+
+def machine() -> str:
+    model = next(
+        (line.split(":")[1].strip() for line in Path("/proc/cpuinfo").read_text().splitlines() if "model name" in line),
+        "",
+    )
+    return f"{model or platform.machine()}, {os.cpu_count()} cores, Python {platform.python_version()}, Polars {pl.__version__}"
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser()
+    parser.add_argument("--rows", default="1000,100000,1000000")
+    parser.add_argument("--repeat", type=int, default=7)
+    parser.add_argument("--memory", default="")
+    parser.add_argument("--only", default="")
+    given = parser.parse_args()
+    if given.memory:
+        peak_of(int(given.rows), given.memory)
+        return
+    print(machine() + f", median of {given.repeat}\n")
+    compare(20_000)
+    print("\n| peer | records | time | million/s | to expert, exact | memory above the records |")
+    print("| --- | ---: | ---: | ---: | ---: | ---: |")
+    for rows in map(int, given.rows.split(",")):
+        slow = {"plain function"} if rows > 200_000 else set()
+        names = [name for name in peers() if name not in slow and given.only in name]
+        measure(rows, given.repeat, names)
+    single(given.repeat)
+
+
+if __name__ == "__main__":
+    main()
