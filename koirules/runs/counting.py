@@ -15,57 +15,54 @@ def counted(grades: Sequence[str], results: pl.DataFrame, fish: pl.Series, piece
     """Count the results of some fish; row: how the first of them is counted; most: how many of the best are kept."""
     import polars as pl
 
-    low, high = (_hundredths(results[name]) for name in ("score_low", "score_high"))
-    frame = pl.DataFrame({"possible": results["possible"].cast(pl.String), "low": low, "high": high})
-    possible = dict(frame["possible"].value_counts().rows())
-    scores = dict(frame.filter(pl.col("low") == pl.col("high"))["low"].value_counts().rows())
-    faults = {
-        name.removeprefix("fault "): bites
-        for name in results.columns
-        if name.startswith("fault ") and (bites := int(results[name].sum() or 0))
-    }
-    best = _best(grades, frame, fish, piece, row, most)
-    return Totals(frame.height, possible, scores, _sum(low), _sum(high), faults, best, most)
-
-
-def _hundredths(points: pl.Series) -> pl.Series:
-    import polars as pl
-
-    return (points * 100.0).round().cast(pl.Int64)
-
-
-def _sum(hundredths: pl.Series) -> int:
-    return int(hundredths.sum())
+    possible = results["possible"]
+    if not isinstance(possible.dtype, pl.Enum):
+        possible = possible.cast(pl.Enum(possible.unique().to_list()))
+    sets = possible.dtype.categories.to_list() if isinstance(possible.dtype, pl.Enum) else []
+    frame = results.select(
+        possible.to_physical().alias("code"),
+        *((pl.col(f"score_{end}") * 100.0).round().cast(pl.Int64).alias(end) for end in ("low", "high")),
+    )
+    sure = frame.filter(pl.col("low") == pl.col("high"))["low"]
+    limits = [name for name in results.columns if name.startswith("fault ")]
+    bites = results.select(pl.col(limits).sum()).row(0) if limits else ()
+    return Totals(
+        frame.height,
+        {sets[code]: count for code, count in frame["code"].value_counts().iter_rows()},
+        dict(sure.value_counts().iter_rows()),
+        int(frame["low"].sum()),
+        int(frame["high"].sum()),
+        {name.removeprefix("fault "): count for name, count in zip(limits, bites, strict=True) if count},
+        _best(grades, sets, frame, fish, piece, row, most),
+        most,
+    )
 
 
 def _best(
-    grades: Sequence[str], frame: pl.DataFrame, fish: pl.Series, piece: int, row: int, most: int
+    grades: Sequence[str],
+    sets: Sequence[str],
+    frame: pl.DataFrame,
+    fish: pl.Series,
+    piece: int,
+    row: int,
+    most: int,
 ) -> tuple[Top, ...]:
     import polars as pl
 
-    sets = frame["possible"].unique().to_list()
+    if not frame.height:
+        return ()
     ranks = {name: rank for rank, name in enumerate(grades)}
+    # One number for the rank of the best grade and, within it, whether others are possible.
+    orders = pl.Series([2 * ranks[each.split("|")[0]] + ("|" in each) for each in sets], dtype=pl.UInt32)
     ranked = (
         frame.lazy()
         .with_row_index("row")
-        .with_columns(
-            rank=pl.col("possible").replace_strict(sets, [ranks[each.split("|")[0]] for each in sets]),
-            unsettled=pl.col("possible").str.contains("|", literal=True),
-        )
-        .sort("rank", "unsettled", "low", "high", "row", descending=[False, False, True, True, False])
+        .with_columns(order=pl.lit(orders).gather(pl.col("code")))
+        .sort("order", "low", "high", "row", descending=[False, True, True, False])
         .head(most)
         .collect()
     )
     return tuple(
-        Top(
-            each["rank"],
-            each["unsettled"],
-            -each["low"],
-            -each["high"],
-            piece,
-            row + each["row"],
-            fish[each["row"]],
-            each["possible"],
-        )
-        for each in ranked.iter_rows(named=True)
+        Top(order // 2, bool(order % 2), -low, -high, piece, row + place, fish[place], sets[code])
+        for place, code, low, high, order in ranked.iter_rows()
     )

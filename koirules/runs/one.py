@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import ExitStack
 from functools import lru_cache
 from pathlib import Path
@@ -88,11 +89,20 @@ def _graded(
 def _read(opened: LargeFile, piece: Piece, reader: FrameReader) -> Iterator[tuple[pl.DataFrame, ReadFrame, pl.Series]]:
     import polars as pl
 
-    for frame in opened.frames(piece.first, piece.last):
+    for frame in _ahead(opened.frames(piece.first, piece.last)):
         if opened.columns.fish is None:
             raise AssertionError("a file without a column of fish")
         fish = frame[str(opened.columns.fish)].cast(pl.String).str.strip_chars().fill_null("")
         yield frame, reader.read(frame), fish.alias("fish")
+
+
+def _ahead(frames: Iterator[pl.DataFrame]) -> Iterator[pl.DataFrame]:
+    """The same frames, each read while the one before is graded."""
+    with ThreadPoolExecutor(1) as reader:
+        coming = reader.submit(next, frames, None)
+        while (frame := coming.result()) is not None:
+            coming = reader.submit(next, frames, None)
+            yield frame
 
 
 def _wrong(file: str, read: ReadFrame, fish: pl.Series, headings: dict[str, str], row: int) -> Iterator[Problem]:

@@ -202,3 +202,16 @@ def test_small_and_large_frames_give_the_same_answers(standard: koirules.Standar
         assert graded.row(i, named=True)["possible"] == "|".join(result.possible)
         assert graded.row(i, named=True)["score_low"] == float(result.score_low)
         assert graded.row(i, named=True)["score_high"] == float(result.score_high)
+
+
+def test_a_curve_with_a_flat_piece_in_its_middle_gives_a_hole_everything() -> None:
+    rules = koirules.read_standard(
+        'standard "x" edition 1\ntrait n "n" as number from -1 to 4\nsection s worth 10\n'
+        "points a by n: -1 gives 10, 0 gives 5, 2 gives 5, 4 gives 10\n"
+        "points b by n: -1 gives 0, 0 gives 5, 2 gives 5, 4 gives 0\ngrade k otherwise\n"
+    )
+    frame = pl.DataFrame({"n": [None, 1.0, 3.0]})
+    grader = rules.batch()
+    by_column = grader.by_column(grader.reader({"n": Source("n")}).read(frame), 3)
+    assert by_column["score_low"].to_list() == [3.33, 6.67, 6.67]
+    assert by_column["score_high"].to_list() == [10.0, 6.67, 6.67]

@@ -9,10 +9,12 @@ import numpy as np
 import polars as pl
 import pytest
 from attrs import evolve
+from click.testing import CliRunner
 from hypothesis import given
 from hypothesis import strategies as st
 
 import koirules
+from koirules.commands import main
 from koirules.runs.pieces import files_of, pieces_of
 from koirules.runs.run import Finished, here, run_files
 from koirules.runs.totals import Top, Totals, merge
@@ -194,6 +196,27 @@ def test_a_folder_that_is_there_is_never_written_into(tmp_path: Path) -> None:
     (tmp_path / "out").mkdir()
     assert [problem.code for problem in run([tmp_path / "a.parquet"], tmp_path / "out").problems] == ["unwritable"]
     assert left_in(tmp_path / "out") == []
+
+
+def test_the_command_takes_whole_files_and_one_file_of_results(tmp_path: Path) -> None:
+    rules = tmp_path / "trial.koi"
+    rules.write_text(RULES, encoding="utf-8")
+    for number in range(2):
+        made(300, number * 300).write_parquet(tmp_path / f"{number}.parquet")
+    words = ["grade", str(rules), str(tmp_path / "*.parquet"), "--top", "2"]
+    done = CliRunner().invoke(main, [*words, "--out", str(tmp_path / "out.parquet")])
+    assert done.exit_code == 0, done.output
+    assert "600 fish by Lantern Bay trial" in done.output
+    assert pl.read_parquet(tmp_path / "out.parquet").height == 600
+    best = run([tmp_path / "0.parquet", tmp_path / "1.parquet"]).totals.best
+    assert best[0].fish in done.output
+    assert best[2].fish not in done.output
+    twice = CliRunner().invoke(main, [*words, "--out", str(tmp_path / "a.csv"), "--out", str(tmp_path / "b.csv")])
+    assert twice.exit_code == 2
+    assert "[one-result-file]" in twice.output
+    wrong = CliRunner().invoke(main, [*words, "--out", str(tmp_path / "a.xlsx")])
+    assert wrong.exit_code == 2
+    assert "[unknown-ending]" in wrong.output
 
 
 # ---- Totals ------------------------------------------------------------------------------------------------------

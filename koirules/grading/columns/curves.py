@@ -51,11 +51,15 @@ def _bent_one_way(curve: Curve, lines: Sequence[Line], raised: Sequence[pl.Expr]
     if not (down or up) or not (one_way or ends[0] == ends[1]):
         return None
     low, high = min(ends), max(ends)
+    # In a row without a number the lines that rise or fall are null, and what is flat is left.
+    flat = [line.start for line in lines if not line.slope]
     if down:
         inner = pl.min_horizontal(*raised, *([_flat(high)] if one_way else []))
-        return pl.max_horizontal(inner, _flat(low)), high if one_way else low
+        left = min([*flat, *([high] if one_way else [])], default=low)
+        return pl.max_horizontal(inner, _flat(low)), max(left, low)
     inner = pl.max_horizontal(*raised, *([_flat(low)] if one_way else []))
-    return pl.min_horizontal(inner, _flat(high)), low if one_way else high
+    left = max([*flat, *([low] if one_way else [])], default=high)
+    return pl.min_horizontal(inner, _flat(high)), min(left, high)
 
 
 def _flat(gives: int) -> pl.Expr:
