@@ -20,9 +20,23 @@ if TYPE_CHECKING:
 
 ENDINGS = (".csv", ".tsv", ".parquet")
 _ROWS = 100_000
-"""So many rows are in memory at once."""
+_BLOCK = 8_000_000
+"""So many rows, or so many bytes of text, are in memory at once."""
 
 _HEAD = 1 << 18
+
+
+@frozen
+class Rows:
+    """Some rows of a file. taken: how many there were with those that are blank; places: where among them these stood."""
+
+    frame: pl.DataFrame
+    taken: int
+    places: pl.Series | None = None
+
+    def place(self, row: int) -> int:
+        """Where a row of the frame stood among those that were taken."""
+        return row if self.places is None else int(self.places[row])
 
 
 @frozen
@@ -36,7 +50,7 @@ class LargeFile:
     file: str
     columns: Columns
     first_row: int
-    frames: Callable[[int | None, int | None], Iterator[pl.DataFrame]]
+    frames: Callable[[int | None, int | None], Iterator[Rows]]
 
 
 def open_large(
@@ -58,7 +72,7 @@ def open_large(
     return LargeFile(file, columns, first_row, frames), found
 
 
-_Opened = tuple[Table, int, Callable[[int | None, int | None], Iterator["pl.DataFrame"]]]
+_Opened = tuple[Table, int, Callable[[int | None, int | None], Iterator["Rows"]]]
 
 
 def _open_csv(path: Path) -> _Opened | Problem:
@@ -71,25 +85,36 @@ def _open_csv(path: Path) -> _Opened | Problem:
         return shape
     width = len(shape.table.headings)
 
-    def frames(_first: int | None, _last: int | None) -> Iterator[pl.DataFrame]:
+    def frames(_first: int | None, _last: int | None) -> Iterator[Rows]:
         import polars as pl
 
-        scan = pl.scan_csv(
-            path,
-            separator=shape.delimiter,
-            has_header=False,
-            skip_lines=shape.lines_before,
-            schema={str(i): pl.String for i in range(width)},
-            infer_schema=False,
-            truncate_ragged_lines=False,
-        )
+        names = {str(i): pl.String for i in range(width)}
         blank = pl.all_horizontal(pl.all().is_null())
         note = pl.col("0").str.starts_with("# ") & pl.all_horizontal(pl.all().exclude("0").is_null())
-        yield from scan.filter(~(blank | note.fill_null(value=False))).collect_batches(
-            chunk_size=_ROWS, maintain_order=True
-        )
+        for block in _blocks(path, shape.lines_before):
+            frame = pl.read_csv(block, separator=shape.delimiter, has_header=False, schema=names, infer_schema=False)
+            kept = frame.select(~(blank | note.fill_null(value=False))).to_series()
+            yield Rows(frame.filter(kept), frame.height, None if kept.all() else kept.arg_true())
 
     return shape.table, shape.lines_before + 1, frames
+
+
+def _blocks(path: Path, skipped: int) -> Iterator[bytes]:
+    """The text of a file after so many lines, in blocks of whole rows: a line may end inside of quotation marks."""
+    with path.open("rb") as opened:
+        for _ in range(skipped):
+            opened.readline()
+        rest = b""
+        while more := opened.read(_BLOCK):
+            rest += more
+            end = rest.rfind(b"\n")
+            while end >= 0 and rest.count(b'"', 0, end) % 2:
+                end = rest.rfind(b"\n", 0, end)
+            if end >= 0:
+                yield rest[: end + 1]
+                rest = rest[end + 1 :]
+        if rest.strip():
+            yield rest
 
 
 def _open_parquet(path: Path) -> _Opened:
@@ -99,13 +124,13 @@ def _open_parquet(path: Path) -> _Opened:
     schema = pq.read_schema(path)
     table = Table(str(path), tuple(Heading(name, 1) for name in schema.names), (), ())
 
-    def frames(first: int | None, last: int | None) -> Iterator[pl.DataFrame]:
+    def frames(first: int | None, last: int | None) -> Iterator[Rows]:
         with pq.ParquetFile(path) as opened:
             groups = range(opened.num_row_groups)[first:last]
             for batch in opened.iter_batches(_ROWS, row_groups=list(groups)):
                 made = pl.DataFrame(batch)
                 made.columns = [str(i) for i in range(made.width)]
-                yield made
+                yield Rows(made, made.height)
 
     return table, 1, frames
 

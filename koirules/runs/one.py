@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from koirules.api import Standard, read_standard
-from koirules.formats.large_files import LargeFile, open_large
+from koirules.formats.large_files import LargeFile, Rows, open_large
 from koirules.grading.batch import BatchGrader
 from koirules.grading.columns.reading import FrameReader, ReadFrame, Source
 from koirules.problems import Problem, recording
@@ -69,15 +69,15 @@ def _graded(
     row = opened.first_row + piece.before
     with ExitStack() as closing:
         out = closing.enter_context(open_part(job, piece)) if job.ending else None
-        for frame, read, fish in _read(opened, piece, reader):
-            problems += _wrong(piece.file, read, fish, headings, row)
+        for rows, read, fish in _read(opened, piece, reader):
+            problems += _wrong(piece.file, rows, read, fish, headings, row)
             if not problems:
-                results = grader.by_column(read, frame.height)
+                results = grader.by_column(read, rows.frame.height)
                 totals = totals.merged(counted(standard.grades, results, fish, piece.number, row, job.top))
                 if out is not None:
-                    out.write(fish, results, _labels(opened, frame))
-            row += frame.height
-            advance(frame.height)
+                    out.write(fish, results, _labels(opened, rows.frame))
+            row += rows.taken
+            advance(rows.frame.height)
             if len(problems) >= _MOST_TOLD:
                 break
         if problems:
@@ -86,38 +86,41 @@ def _graded(
     return Outcome(piece, totals, (), written)
 
 
-def _read(opened: LargeFile, piece: Piece, reader: FrameReader) -> Iterator[tuple[pl.DataFrame, ReadFrame, pl.Series]]:
+def _read(opened: LargeFile, piece: Piece, reader: FrameReader) -> Iterator[tuple[Rows, ReadFrame, pl.Series]]:
     import polars as pl
 
-    for frame in _ahead(opened.frames(piece.first, piece.last)):
+    for rows in _ahead(opened.frames(piece.first, piece.last)):
         if opened.columns.fish is None:
             raise AssertionError("a file without a column of fish")
-        fish = frame[str(opened.columns.fish)].cast(pl.String).str.strip_chars().fill_null("")
-        yield frame, reader.read(frame), fish.alias("fish")
+        fish = rows.frame[str(opened.columns.fish)].cast(pl.String).str.strip_chars().fill_null("")
+        yield rows, reader.read(rows.frame), fish.alias("fish")
 
 
-def _ahead(frames: Iterator[pl.DataFrame]) -> Iterator[pl.DataFrame]:
-    """The same frames, each read while the one before is graded."""
+def _ahead(frames: Iterator[Rows]) -> Iterator[Rows]:
+    """The same rows, each read while those before are graded."""
     with ThreadPoolExecutor(1) as reader:
         coming = reader.submit(next, frames, None)
-        while (frame := coming.result()) is not None:
+        while (rows := coming.result()) is not None:
             coming = reader.submit(next, frames, None)
-            yield frame
+            yield rows
 
 
-def _wrong(file: str, read: ReadFrame, fish: pl.Series, headings: dict[str, str], row: int) -> Iterator[Problem]:
+def _wrong(
+    file: str, rows: Rows, read: ReadFrame, fish: pl.Series, headings: dict[str, str], first: int
+) -> Iterator[Problem]:
     for cell in read.wrong[:_MOST_TOLD]:
-        site = recording.cell(file, row + cell.row, headings[cell.column])
+        site = recording.cell(file, first + rows.place(cell.row), headings[cell.column])
         yield recording.wrong_value(site, cell.misread.code, cell.misread.cause, cell.misread.mend)
     named = fish != ""
-    yield from (recording.unnamed_fish(file, row + place) for place in (~named).arg_true()[:_MOST_TOLD])
+    for row in (~named).arg_true()[:_MOST_TOLD]:
+        yield recording.unnamed_fish(file, first + rows.place(row))
     # Twice within what is in memory at once; over the whole of a file larger than that nobody can tell cheaply.
     if fish.filter(named).n_unique() < named.sum():
         firsts: dict[str, int] = {}
-        for place in named.arg_true():
-            first = firsts.setdefault(fish[place], place)
-            if first != place:
-                yield recording.doubled_fish(file, row + place, fish[place], row + first)
+        for row in named.arg_true():
+            before = firsts.setdefault(fish[row], row)
+            if before != row:
+                yield recording.doubled_fish(file, first + rows.place(row), fish[row], first + rows.place(before))
 
 
 def _labels(opened: LargeFile, frame: pl.DataFrame) -> list[pl.Series]:

@@ -157,14 +157,14 @@ def test_a_broken_file_is_named_and_nothing_is_written_unless_it_is_to_be_left_o
 
 
 def test_wrong_cells_are_told_with_the_row_of_the_file(tmp_path: Path) -> None:
-    text = "fish,length,edge\nF1,12,sharp\n,13,fair\nF3,200,fair\nF4,14,blunt\nF1,14,fair\n"
+    text = 'fish,length,edge\nF1,12,sharp\n,13,fair\n\nF3,200,fair\n# a note\nF4,14,blunt\n"F\n5",14,fair\nF1,14,fair\n'
     (tmp_path / "a.csv").write_text(text, encoding="utf-8")
     problems = run([tmp_path / "a.csv"], tmp_path / "out.csv").problems
     assert {(problem.site.row, problem.code) for problem in problems} == {
         (3, "unnamed-fish"),
-        (4, "value-out-of-range"),
-        (5, "value-unknown-word"),
-        (6, "doubled-fish"),
+        (5, "value-out-of-range"),
+        (7, "value-unknown-word"),
+        (9, "doubled-fish"),
     }
     assert left_in(tmp_path) == ["a.csv"]
 

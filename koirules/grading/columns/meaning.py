@@ -151,7 +151,7 @@ def _calculated(sign: ast.operator, left: Any, right: Any) -> Any:
         case ast.Mult():
             return left * right
         case ast.Div():
-            return _literal(left) / right if isinstance(left, int | float) else divided(left, right)
+            return left / right if isinstance(left, int | float) else divided(left, right)
         case ast.BitAnd():
             return left & right
         case ast.BitOr():

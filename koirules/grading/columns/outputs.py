@@ -111,6 +111,10 @@ def _grades(planes: Sequence[Any], grades: Sequence[str]) -> tuple[pl.Expr, pl.E
     for i, plane in enumerate(planes):
         if not isinstance(plane, bool):
             bits = bits | (pl.when(plane).then(pl.lit(1 << i, pl.UInt8)).otherwise(pl.lit(0, pl.UInt8)))
+    if not bits.meta.root_names():
+        # What reads no column at all is one row long, and not as many as the frame has.
+        known = pl.select(bits).item()
+        return pl.lit(alone[known], alone_type), pl.lit(sets[known], sets_type)
     return (
         pl.lit(pl.Series(alone, dtype=alone_type)).gather(bits),
         pl.lit(pl.Series(sets, dtype=sets_type)).gather(bits),
