@@ -36,7 +36,7 @@ class Sorter:
         fcntl.ioctl(inside, termios.TIOCSWINSZ, struct.pack("HHHH", 24, columns, 0, 0))
         self.child = subprocess.Popen(
             [sys.executable, "-c", OWN_TERMINAL, *map(str, words)],
-            env={**os.environ, "PYTHONPATH": str(ROOT)},
+            env={**{name: text for name, text in os.environ.items() if name != "COLUMNS"}, "PYTHONPATH": str(ROOT)},
             stdin=inside,
             stdout=inside,
             stderr=inside,

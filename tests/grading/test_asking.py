@@ -1,6 +1,5 @@
 """The order of questions, counted out on small standards, and what is asked together."""
 
-import time
 from functools import cache
 from itertools import product
 
@@ -126,25 +125,3 @@ def test_what_counts_only_where_it_was_noted_is_asked_for_together():
 def test_a_fish_that_one_look_settles_is_not_asked_what_else_to_note():
     asker = Asker.of(koirules.read_standard(NOTED).questioner)
     assert asker.next_asked(Known({"spine": 1})) is None
-
-
-def test_the_next_question_of_sixty_traits_takes_less_than_fifty_milliseconds():
-    names = [f"t{n}" for n in range(60)]
-    lines = ['standard "Trial (an invented house)" edition 1']
-    lines += [f"trait {name} as scale low < middle < high" for name in names]
-    lines += [
-        f"fault f_{name} if {name} is low and {other} is low: no better than cull"
-        for name, other in zip(names[:20], names[20:40], strict=True)
-    ]
-    lines.append("section s worth 100")
-    lines += [f"points p_{name} by {name}: low gives 0, middle gives 5, high gives 10" for name in names]
-    lines += ["grade keep if score at least 60", "grade sell if score at least 40", "grade cull otherwise"]
-    standard = koirules.read_standard("\n".join(lines))
-    assert standard.next_question({}) is not None  # compiles it
-    record, times = {}, []
-    for _ in range(20):
-        start = time.perf_counter()
-        question = standard.next_question(record)
-        times.append(time.perf_counter() - start)
-        record[question.trait.name] = "high" if len(record) % 2 else "middle"
-    assert sorted(times)[len(times) // 2] < 0.05

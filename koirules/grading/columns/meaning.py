@@ -120,7 +120,11 @@ class _Reader:
             case ast.BinOp(left=left, op=sign, right=right):
                 return _calculated(sign, self.column(left), self.column(right))
             case ast.IfExp(test=test, body=body, orelse=orelse):
-                return chosen(self.column(test), self.column(body), self.column(orelse))
+                made = self.column(test)
+                if isinstance(made, bool):
+                    # As in Python, the other branch is not looked at: it may divide by 0.
+                    return self.column(body if made else orelse)
+                return chosen(made, self.column(body), self.column(orelse))
             case ast.Compare(left=left, ops=signs, comparators=others):
                 ends = [self.read(left), *(self.read(other) for other in others)]
                 return every([_compared(sign, *ends[i : i + 2]) for i, sign in enumerate(signs)])
@@ -151,6 +155,9 @@ def _calculated(sign: ast.operator, left: Any, right: Any) -> Any:
         case ast.Mult():
             return left * right
         case ast.Div():
+            if isinstance(left, int | float) and isinstance(right, int | float):
+                # A divisor that is 0 in every row is guarded in every row.
+                return left / right if right else 0.0
             return left / right if isinstance(left, int | float) else divided(left, right)
         case ast.BitAnd():
             return left & right
