@@ -13,6 +13,8 @@ from koirules.api import Standard
 from koirules.commands.grade import score_words
 from koirules.commands.inputs import label_option, language_option, setting_option, shown_titles, standard_from
 from koirules.commands.output import shown, stop, stop_if_refused
+from koirules.commands.telling_changes import tell_changes, wrapped
+from koirules.commands.telling_two import tell_two
 from koirules.formats.records import read_records
 from koirules.grading.distance import to_next_grade
 from koirules.grading.records import Record
@@ -27,28 +29,44 @@ _MOST_QUESTIONS = 5
 @click.argument("rules")
 @click.argument("records", type=click.Path())
 @click.argument("fish")
+@click.argument("other", required=False, metavar="[FISH]")
 @label_option
 @setting_option
 @language_option
 def command(
-    rules: str, records: str, fish: str, labels: tuple[str, ...], changes: tuple[str, ...], language: str | None
+    rules: str,
+    records: str,
+    fish: str,
+    other: str | None,
+    labels: tuple[str, ...],
+    changes: tuple[str, ...],
+    language: str | None,
 ) -> None:
-    """Show everything about the grade of one FISH of RECORDS by RULES.
+    """Show everything about the grade of one FISH of RECORDS by RULES, or set two side by side.
 
-    Each criterion with what was read and what it gave of how much, the faults and lifts, the grades, and how far it is
-    from the next one.
+    One fish: each criterion with what was read and what it gave of how much, the faults and lifts, the grades, how far it
+    is from the next one, and the smallest changes that would have given it that grade. Two fish: what put one above the
+    other, criterion by criterion, adding up to the difference of their scores.
     """
     standard = standard_from(rules, changes, language)
     batch = read_records(Path(records), standard.traits, labels)
     stop_if_refused(batch.problems)
-    record = next((record for record in batch.records if record.fish == fish), None)
+    found = [_found(name, batch.records, records) for name in (fish, other) if name is not None]
+    if len(found) == 1:
+        _tell(standard, found[0], standard.grade_record(found[0]))
+    else:
+        tell_two(standard, [standard.grade_record(record) for record in found])
+
+
+def _found(fish: str, listed: Sequence[Record], records: str) -> Record:
+    record = next((record for record in listed if record.fish == fish), None)
     if record is None:
-        guess = near(fish, [record.fish for record in batch.records])
+        guess = near(fish, [record.fish for record in listed])
         stop(
             f'There is no fish "{shown(fish)}" in {shown(records)}.'
             + (f' Did you mean "{shown(guess)}"?' if guess else "")
         )
-    _tell(standard, record, standard.grade_record(record))
+    return record
 
 
 def _tell(standard: Standard, record: Record, result: Result) -> None:
@@ -59,6 +77,7 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
     if record.labels:
         click.echo("; ".join(f"{shown(name)} {shown(text)}" for name, text in record.labels.items()))
     _tell_sections(standard, result)
+    _tell_left(result)
     limits = [reason for reason in result.reasons if reason.kind in {"fault", "lift"}]
     if limits:
         click.echo(click.style("Faults and lifts", bold=True))
@@ -67,6 +86,7 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
     click.echo(click.style("Grades", bold=True))
     _tell_listed([reason for reason in result.reasons if reason.kind == "grade"])
     _tell_next(standard, record)
+    tell_changes(standard, result)
     _tell_questions(standard, record, result)
 
 
@@ -99,6 +119,14 @@ def _tell_sections(standard: Standard, result: Result) -> None:
         if _is_held(points, result.reasons):
             table.add_row(Text("(a section gives no more than it is worth, and no less than 0)"), "", "")
         console.print(table)
+
+
+def _tell_left(result: Result) -> None:
+    """The points that each criterion left on the table."""
+    left = "; ".join(f"{shown(reason.title)} {reason.left_on_table:.2f}" for reason in result.left_on_table)
+    if left:
+        click.echo(click.style("Points left on the table, most first", bold=True))
+        click.echo(wrapped(left))
 
 
 def _is_held(section: SectionResult, reasons: Sequence[Reason]) -> bool:

@@ -10,6 +10,8 @@ from typing import NamedTuple, Protocol
 
 from attrs import define, field, frozen
 
+from koirules.grading.changes import NearestChanges
+
 
 class State(Enum):
     """What became of a condition."""
@@ -139,6 +141,21 @@ class Reason(NamedTuple):
         return self.score_most - self.score_high
 
 
+@frozen
+class Contribution:
+    """One line of a score: what a criterion gave of it, at the low end, as a share of the score in hundredths.
+
+    kind: that of the criterion, or `held` and `rounding` of a section (contributions.py). reason: of the criterion, else None.
+    """
+
+    section: str
+    kind: str
+    name: str
+    title: str
+    points: Decimal
+    reason: Reason | None
+
+
 @define(slots=False)
 class Result:
     """The result of one fish.
@@ -158,6 +175,8 @@ class Result:
     hangs_on: tuple[str, ...] = ()
     _tell: Callable[[], tuple[Reason, ...]] = field(default=tuple, repr=False, eq=False)
     _choose: Callable[[tuple[Reason, ...]], tuple[Reason, ...]] = field(default=lambda _: (), repr=False, eq=False)
+    _near: Callable[[], NearestChanges] = field(default=NearestChanges, repr=False, eq=False)
+    _add_up: Callable[[Result], tuple[Contribution, ...]] = field(default=lambda _: (), repr=False, eq=False)
 
     @property
     def grade(self) -> str | None:
@@ -183,3 +202,25 @@ class Result:
     def why(self) -> str:
         """The main reasons as one line."""
         return "; ".join(reason.words for reason in self.main_reasons)
+
+    def nearest_changes(self) -> NearestChanges:
+        """The smallest changes that would have given the next better grade, or lost the best one (nearest_changes.py)."""
+        return self._nearest
+
+    @cached_property
+    def _nearest(self) -> NearestChanges:
+        return self._near()
+
+    @cached_property
+    def contributions(self) -> tuple[Contribution, ...]:
+        """What each criterion gave, section by section; the points add up exactly to `score_low`."""
+        return self._add_up(self)
+
+    @property
+    def left_on_table(self) -> tuple[Reason, ...]:
+        """The criteria that surely missed points, or that surely took some, the most first.
+
+        A section that is held at its worth would not have given more for all of them.
+        """
+        missed = [reason for reason in self.reasons if reason.left_on_table > 0]
+        return tuple(sorted(missed, key=lambda reason: -reason.left_on_table))

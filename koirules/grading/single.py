@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from functools import partial
+from functools import cached_property, partial
 
 from attrs import frozen
 
+from koirules.grading.changes import NearestChanges
 from koirules.grading.choosing import Standing, main_reasons
+from koirules.grading.contributions import Contributor
 from koirules.grading.evaluator import Evaluator, Trace, compile_rules
+from koirules.grading.nearest_changes import ChangeFinder
 from koirules.grading.reasons import Reasoner, hundredths
 from koirules.grading.records import Record
-from koirules.grading.results import Reason, Result, SectionResult
+from koirules.grading.results import Contribution, Reason, Result, SectionResult
 from koirules.grading.telling import Teller, fails_on_score_of
 from koirules.standard.parts import Rules, Setting, part_key
 from koirules.vocabulary.readings import Reading
@@ -58,7 +61,14 @@ class Grader:
             record.labels,
             tell=partial(self.reasoner.reasons, trace, record.readings),
             choose=partial(self._choose, trace, record.readings),
+            near=partial(self._near, record.readings),
+            add_up=partial(self._add_up, trace),
         )
+
+    @cached_property
+    def changes(self) -> ChangeFinder:
+        """What finds the nearest changes of its fish."""
+        return ChangeFinder.of(self.rules, self.reasoner.teller.settings, self.evaluator)
 
     def traits_read(self) -> frozenset[str]:
         """The names of the traits that the rules read, or show in the words of a `say`."""
@@ -75,6 +85,12 @@ class Grader:
         best_by_points, worst_by_points = _ends(trace.by_points)
         asks_more = best > 0 and not fails_on_score_of(self.reasoner.teller, best - 1, trace, record)
         return main_reasons(reasons, Standing(self.grades, best, worst, best_by_points, worst_by_points, asks_more))
+
+    def _near(self, record: Mapping[str, Reading]) -> NearestChanges:
+        return self.changes.nearest(record)
+
+    def _add_up(self, trace: Trace, result: Result) -> tuple[Contribution, ...]:
+        return Contributor(self.rules).contributions(trace, result.sections, result.reasons)
 
     def named(self, bits: int) -> tuple[str, ...]:
         """The names of the grades whose bits are set, best first."""
