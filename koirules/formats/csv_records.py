@@ -48,8 +48,18 @@ def csv_shape(file: str, head: str) -> CsvShape | Problem:
     table = _table(file, text, delimiter)
     if not table.headings:
         return next(iter(table.problems), empty_file(file))
-    before = table.headings[0].row + head[: len(head) - len(text)].count("\n")
+    before = _lines_to(text, delimiter, table.headings[0].row) + head[: len(head) - len(text)].count("\n")
     return CsvShape(delimiter, before, Table(file, table.headings, (), ()))
+
+
+def _lines_to(text: str, delimiter: str, row: int) -> int:
+    """How many lines the rows up to one take: a cell may hold line ends."""
+    import csv
+
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=delimiter)
+    for _ in range(row):
+        next(reader)
+    return reader.line_num
 
 
 def _delimited(file: str, text: str) -> tuple[str, str] | Problem:

@@ -26,9 +26,11 @@ _WORD = re.compile(r"[^\s,;\t\"]+")
 def read_text(path: Path) -> str | Problem:
     """Read the text of a file, without its byte order mark."""
     content = read_bytes(path)
-    if isinstance(content, Problem):
-        return content
-    file = str(path)
+    return content if isinstance(content, Problem) else decoded(str(path), content)
+
+
+def decoded(file: str, content: bytes, first_row: int = 1) -> str | Problem:
+    """The text that bytes are, without its byte order mark. first_row: the number of the first line in the file."""
     for start, what, mend in _OTHER_FORMATS:
         if content.startswith(start):
             return misnamed_file(file, what, mend)
@@ -37,9 +39,9 @@ def read_text(path: Path) -> str | Problem:
     try:
         text = content.decode("utf-8-sig")
     except UnicodeDecodeError as error:
-        return _other_encoding(file, content, error.start)
+        return _other_encoding(file, content, error.start, first_row)
     if "\0" in text:
-        return zero_bytes(file, text.count("\n", 0, text.index("\0")) + 1)
+        return zero_bytes(file, text.count("\n", 0, text.index("\0")) + first_row)
     return text
 
 
@@ -56,9 +58,9 @@ def read_bytes(path: Path) -> bytes | Problem:
         return unreadable_file(str(path), error.strerror or str(error))
 
 
-def _other_encoding(file: str, content: bytes, start: int) -> Problem:
+def _other_encoding(file: str, content: bytes, start: int, first_row: int) -> Problem:
     """The problem of bytes that are no UTF-8, with the word at fault as the likeliest encoding reads it."""
-    row = content.count(b"\n", 0, start) + 1
+    row = content.count(b"\n", 0, start) + first_row
     line_start = content.rfind(b"\n", 0, start) + 1
     line_end = content.find(b"\n", start)
     line = content[line_start : line_end if line_end >= 0 else len(content)][: start - line_start + 200]

@@ -10,7 +10,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from koirules.api import Standard, read_standard
-from koirules.formats.large_files import LargeFile, Rows, open_large
+from koirules.formats.large_files import LargeFile, open_large
+from koirules.formats.large_rows import RefusedError, Rows
 from koirules.grading.batch import BatchGrader
 from koirules.grading.columns.reading import FrameReader, ReadFrame, Source
 from koirules.problems import Problem, recording
@@ -38,6 +39,8 @@ def graded_piece(job: Job, piece: Piece, advance: Advance | None = None) -> Outc
         return Outcome(piece, Totals(), problems)
     try:
         return _graded(job, piece, standard, grader, opened, advance or (lambda _: None))
+    except RefusedError as refused:
+        return Outcome(piece, Totals(), (refused.problem,))
     except Exception as error:
         if not _is_of_the_file(error):
             raise
