@@ -21,6 +21,8 @@ def _join_csv(parts: Sequence[Path], target: Path) -> None:
         for number, part in enumerate(parts):
             with part.open("rb") as opened:
                 heading = opened.readline()
+                while heading.count(b'"') % 2:
+                    heading += opened.readline()
                 if not number:
                     out.write(heading)
                 shutil.copyfileobj(opened, out, 1 << 20)

@@ -28,6 +28,11 @@ class LargeResults:
     _file: IO[bytes] | None = None
     _parquet: Any = field(default=None)
 
+    @property
+    def is_empty(self) -> bool:
+        """Whether nothing was written yet."""
+        return self._file is None and self._parquet is None
+
     def write(self, fish: pl.Series, results: pl.DataFrame, labels: Sequence[pl.Series]) -> None:
         """Append the results of some fish."""
         frame = result_table(fish, results, labels)

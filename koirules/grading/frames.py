@@ -6,6 +6,7 @@ No engine but Polars is handed anything to work out: engines disagree about roun
 from __future__ import annotations
 
 from collections.abc import Mapping
+from math import isnan
 from typing import TYPE_CHECKING, Any
 
 from koirules.grading.batch import BatchGrader
@@ -28,6 +29,9 @@ def graded_frame(grader: BatchGrader, frame: Any) -> Any:
     """
     import narwhals.stable.v2 as nw
 
+    doubled = _doubled(frame)
+    if doubled:
+        raise RecordError(tuple(frames.doubled_column(name) for name in doubled))
     try:
         wrapped = nw.from_native(frame)
     except TypeError as error:
@@ -38,12 +42,21 @@ def graded_frame(grader: BatchGrader, frame: Any) -> Any:
             f"{type(frame).__name__} stays where its rows are: give the files to a cluster, or collect it first"
         )
     eager: Any = wrapped.collect(backend="polars") if isinstance(wrapped, nw.LazyFrame) else wrapped
-    sources = matched(eager.columns, grader)
+    # pandas takes names that are no text.
+    sources = matched([name for name in eager.columns if isinstance(name, str)], grader)
     traits = _as_polars(eager, [source.column for source in sources.values()])
     read = grader.reader(sources).read(traits)
     stop_at(read.wrong, "frame", 1)
     results = grader.grade(read, len(eager))
     return _joined(eager, results, wrapped.implementation.name if lazy else "")
+
+
+def _doubled(frame: Any) -> list[str]:
+    """The names that several columns have, where the library of a frame allows it."""
+    library = type(frame).__module__.partition(".")[0]
+    given = frame.columns if library == "pandas" else frame.column_names if library == "pyarrow" else ()
+    names = [name for name in given if isinstance(name, str)]
+    return sorted({name for name in names if names.count(name) > 1}) if len(set(names)) < len(names) else []
 
 
 def matched(names: list[str], grader: BatchGrader) -> dict[str, Source]:
@@ -61,7 +74,8 @@ def _nearly(names: list[str], traits: Mapping[str, Trait], needed: frozenset[str
     absent = needed - set(names)
     found = []
     for name in names:
-        meant = None if name in traits or name == FISH else near(name, absent)
+        known = name in traits or name == FISH
+        meant = None if known else near(name, absent)
         if meant is not None:
             found.append(frames.nearly_a_trait(name, meant))
     return found
@@ -99,8 +113,10 @@ def _as_polars(frame: Any, names: list[str]) -> pl.DataFrame:
 
 
 def _plain(value: Any) -> Any:
-    """A value with None in place of what says that nothing is there."""
-    return None if value is None or value != value else value  # noqa: PLR0124 - no number is no equal of itself
+    """A value with None in place of what says that nothing is there: no number, no time, and what pandas calls NA."""
+    if type(value).__name__ in {"NAType", "NaTType"}:
+        return None
+    return None if isinstance(value, float) and isnan(value) else value
 
 
 def _joined(frame: Any, results: pl.DataFrame, lazy: str) -> Any:

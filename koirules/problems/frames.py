@@ -24,3 +24,13 @@ def nearly_a_trait(name: str, meant: str) -> Problem:
         f'No trait is called so, and "{meant}", which the rules read, has no column.',
         f'Rename it to "{meant}" if that is meant, else to something less like it.',
     )
+
+
+def doubled_column(name: str) -> Problem:
+    """Two columns of the frame have one name."""
+    return Problem(
+        "doubled-column",
+        Cell("frame", None, visible(name)),
+        "Two columns have this name, and nobody knows which of them is meant.",
+        "Rename one of them, or leave it out.",
+    )

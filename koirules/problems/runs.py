@@ -47,6 +47,26 @@ def folder_is_there(folder: str) -> Problem:
     )
 
 
+def results_among_records(file: str) -> Problem:
+    """The results would take the place of records, or stand among them."""
+    return Problem(
+        "results-among-records",
+        Cell(file),
+        "The results would stand among the records, and be taken for records the next time.",
+        "Give a name in another folder.",
+    )
+
+
+def nothing_left() -> Problem:
+    """Every file was left out."""
+    return Problem(
+        "nothing-graded",
+        Cell("records"),
+        "None of the files could be graded, so there is nothing to write.",
+        "See the problems above.",
+    )
+
+
 def one_file_of_results(file: str) -> Problem:
     """Several files of results are asked for, of a run that writes one."""
     return Problem(

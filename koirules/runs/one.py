@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import ExitStack
 from functools import lru_cache
@@ -11,11 +11,14 @@ from typing import TYPE_CHECKING
 
 from koirules.api import Standard, read_standard
 from koirules.formats.large_files import LargeFile, open_large
+from koirules.formats.large_results import LargeResults
 from koirules.formats.large_rows import RefusedError, Rows
 from koirules.grading.batch import BatchGrader
+from koirules.grading.columns.outputs import column_types
 from koirules.grading.columns.reading import FrameReader, ReadFrame, Source
 from koirules.problems import Problem, recording
 from koirules.problems.record_files import unreadable_file
+from koirules.problems.saving import unwritable
 from koirules.runs.counting import counted
 from koirules.runs.parts import open_part
 from koirules.runs.totals import Totals
@@ -63,6 +66,8 @@ def _ready(rules: str, file: str, settings: tuple[tuple[str, str], ...]) -> tupl
 def _graded(
     job: Job, piece: Piece, standard: Standard, grader: BatchGrader, opened: LargeFile, advance: Advance
 ) -> Outcome:
+    import polars as pl
+
     columns = [column for column in opened.columns.others if column.trait is not None]
     reader = grader.reader(
         {column.trait.name: Source(str(column.index), column.unit) for column in columns if column.trait}
@@ -78,13 +83,17 @@ def _graded(
                 results = grader.by_column(read, rows.frame.height)
                 totals = totals.merged(counted(standard.grades, results, fish, piece.number, row, job.top))
                 if out is not None:
-                    out.write(fish, results, _labels(opened, rows.frame))
+                    _write(out, fish, results, _labels(opened, rows.frame, job.carried))
             row += rows.taken
             advance(rows.frame.height)
             if len(problems) >= _MOST_TOLD:
                 break
         if problems:
             return Outcome(piece, Totals(), tuple(problems[:_MOST_TOLD]))
+        if out is not None and out.is_empty:
+            none = pl.DataFrame(schema=column_types(standard.rules, sections=True, faults=True))
+            nobody = pl.Series("fish", [], dtype=pl.String)
+            _write(out, nobody, none, [pl.Series(label, [], dtype=pl.String) for label in job.carried])
         written = out.finish() if out is not None else ""
     return Outcome(piece, totals, (), written)
 
@@ -126,11 +135,27 @@ def _wrong(
                 yield recording.doubled_fish(file, first + rows.place(row), fish[row], first + rows.place(before))
 
 
-def _labels(opened: LargeFile, frame: pl.DataFrame) -> list[pl.Series]:
+def _labels(opened: LargeFile, frame: pl.DataFrame, carried: Sequence[str]) -> list[pl.Series]:
+    """A column for each label of the run, empty where this file has none."""
     import polars as pl
 
+    found = {column.label: str(column.index) for column in opened.columns.others}
     return [
-        frame[str(column.index)].cast(pl.String).alias(column.label)
-        for column in opened.columns.others
-        if column.label is not None
+        frame[found[label]].cast(pl.String).alias(label)
+        if label in found
+        else pl.Series(label, [None] * frame.height, dtype=pl.String)
+        for label in carried
     ]
+
+
+def standard_of(job: Job) -> Standard:
+    """The standard of a job, compiled once in each process."""
+    return _ready(job.rules, job.file, job.settings)[0]
+
+
+def _write(out: LargeResults, fish: pl.Series, results: pl.DataFrame, labels: Sequence[pl.Series]) -> None:
+    try:
+        out.write(fish, results, labels)
+    except OSError as error:
+        why = error.strerror or str(error)
+        raise RefusedError(unwritable(str(out.path), str(out.path.parent), why)) from error

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import shutil
 import tempfile
 from collections.abc import Callable, Iterable, Iterator, Sequence
@@ -10,10 +11,12 @@ from pathlib import Path
 from attrs import evolve, frozen
 
 from koirules.formats.joining_results import joined
+from koirules.formats.large_files import open_large
 from koirules.formats.writing import check_folder, write_beside
 from koirules.problems import Problem, is_refused
 from koirules.problems import runs as say
-from koirules.runs.one import Advance, graded_piece
+from koirules.problems.saving import unwritable
+from koirules.runs.one import Advance, graded_piece, standard_of
 from koirules.runs.parts import part_of
 from koirules.runs.pieces import files_of, pieces_of
 from koirules.runs.totals import Totals, merge
@@ -61,21 +64,52 @@ def run_files(
     """
     files, problems = files_of(given)
     pieces, broken = pieces_of(files, _PIECE if parted else 0)
-    early = (*problems, *(() if leave_out else broken))
+    early = [*problems, *(() if leave_out else broken)]
     target = Path(out) if out else None
-    as_folder = target is not None and not target.suffix
-    if target is not None and as_folder and target.exists():
-        early = (*early, say.folder_is_there(out))
-    elif target is not None and (unwritable := check_folder(target)) is not None:
-        early = (*early, unwritable)
+    if target is not None:
+        early += _unfit(target, given, files)
     if early or target is None:
-        return Finished(Totals(), early) if early else _run(job, pieces, broken, runner, None, leave_out=leave_out)
-    with tempfile.TemporaryDirectory(
-        prefix=f".{target.stem[:50]}.", dir=target.parent, ignore_cleanup_errors=True
-    ) as folder:
-        ending = target.suffix.lower() or ".parquet"
-        job = evolve(job, ending=ending, folder=folder)
-        return _run(job, pieces, broken, runner, target, leave_out=leave_out)
+        return (
+            Finished(Totals(), tuple(early)) if early else _run(job, pieces, broken, runner, None, leave_out=leave_out)
+        )
+    try:
+        with tempfile.TemporaryDirectory(
+            prefix=f".{target.stem[:50]}.", dir=target.parent, ignore_cleanup_errors=True
+        ) as folder:
+            job = evolve(job, ending=target.suffix.lower() or ".parquet", folder=folder, carried=_carried(job, files))
+            return _run(job, pieces, broken, runner, target, leave_out=leave_out)
+    except OSError as error:
+        # The readers tell of their own files; what is left is the folder for the results.
+        return Finished(Totals(), (unwritable(out, str(target.parent), error.strerror or str(error)),))
+
+
+def _unfit(target: Path, given: Sequence[str], files: Sequence[str]) -> Iterator[Problem]:
+    """What is wrong with the place for results, as far as that shows before anything is graded."""
+    try:
+        place = target.resolve()
+        among = {Path(file).resolve() for file in files} | {
+            Path(name).resolve() for name in given if Path(name).is_dir()
+        }
+        if place in among or place.parent in among:
+            yield say.results_among_records(str(target))
+        elif not target.suffix and target.exists():
+            yield say.folder_is_there(str(target))
+        elif (problem := check_folder(target)) is not None:
+            yield problem
+        elif not os.access(target.parent, os.W_OK | os.X_OK):
+            yield unwritable(str(target), str(target.parent), "it is not allowed")
+    except (OSError, RuntimeError, ValueError) as error:
+        yield unwritable(str(target), str(target.parent), getattr(error, "strerror", None) or str(error))
+
+
+def _carried(job: Job, files: Sequence[str]) -> tuple[str, ...]:
+    """The labels that any of the files carries: all files of results have the same columns."""
+    found: dict[str, None] = {}
+    for file in files:
+        opened, _ = open_large(Path(file), standard_of(job).traits, job.labels)
+        if opened is not None:
+            found |= {column.label: None for column in opened.columns.others if column.label is not None}
+    return tuple(found)
 
 
 def _run(
@@ -95,6 +129,8 @@ def _run(
     if bad and not leave_out:
         return Finished(Totals(), problems)
     good = [outcome for outcome in outcomes if outcome.piece.file not in bad]
+    if bad and not good:
+        return Finished(Totals(), (*problems, say.nothing_left()))
     totals = merge(outcome.totals for outcome in good)
     left_out = tuple(sorted(bad))
     if target is None:
@@ -104,7 +140,7 @@ def _run(
         Path(job.folder), parts, [outcome.piece for outcome in outcomes if outcome.piece.file in bad], job, target
     )
     if failed is not None:
-        return Finished(totals, (*problems, failed), left_out)
+        return Finished(Totals(), (*problems, failed))
     return Finished(totals, problems, left_out, (str(target),))
 
 
@@ -122,7 +158,5 @@ def _put(folder: Path, parts: Sequence[Path], bad: Sequence[Piece], job: Job, ta
         made.replace(target)
     except OSError as error:
         shutil.rmtree(made, ignore_errors=True)
-        from koirules.problems.saving import unwritable
-
         return unwritable(str(target), str(target.parent), error.strerror or str(error))
     return None

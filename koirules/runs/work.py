@@ -13,8 +13,9 @@ class Job:
     """What is the same for every piece of a run.
 
     rules, file: the text of the rule file and its name. settings: those that were changed, by name, as they were written.
-    labels: columns that are carried along. top: how many of the best fish are kept. ending: of the files of results
-    (`.csv` or `.parquet`), "" where none are written. folder: where the workers write them.
+    labels: columns that are carried along where no trait claims them. top: how many of the best fish are kept. ending: of
+    the files of results (`.csv` or `.parquet`), "" where none are written. folder: where the workers write them. carried:
+    the labels of all files of results, in order.
     """
 
     rules: str = field(repr=False)
@@ -24,6 +25,7 @@ class Job:
     top: int = 10
     ending: str = ""
     folder: str = ""
+    carried: tuple[str, ...] = ()
 
 
 @frozen

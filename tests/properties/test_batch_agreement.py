@@ -215,3 +215,35 @@ def test_a_curve_with_a_flat_piece_in_its_middle_gives_a_hole_everything() -> No
     by_column = grader.by_column(grader.reader({"n": Source("n")}).read(frame), 3)
     assert by_column["score_low"].to_list() == [3.33, 6.67, 6.67]
     assert by_column["score_high"].to_list() == [10.0, 6.67, 6.67]
+
+
+def test_values_of_any_kind_are_told_or_read_and_never_raise(standard: koirules.Standard) -> None:
+    import pandas as pd
+
+    made = [
+        pd.DataFrame({"length": pd.Series([1, pd.NA, "15 cm"], dtype=object)}),
+        pd.DataFrame({"edge": pd.Series(["fair", {"a": 1}, {"b"}], dtype=object)}),
+        pl.DataFrame({"length": [{"a": 1}, {"a": 2}]}),
+        pl.DataFrame({"edge": [["fair"], ["sharp", "fair"]]}),
+        pl.DataFrame({"fins": [["left", "tail"], []]}),
+        pd.DataFrame({0: [1], "edge": ["fair"]}),
+    ]
+    for frame in made:
+        rows = frame.to_dicts() if isinstance(frame, pl.DataFrame) else frame.to_dict("records")
+        wanted: list[object] = []
+        for row in rows:
+            try:
+                given = {name: value for name, value in row.items() if name != 0 and value is not pd.NA}
+                wanted.append("|".join(standard.grade(given).possible))
+            except koirules.RecordError as error:
+                wanted.append(error.problems[0].code)
+        try:
+            graded = standard.grade_frame(frame)
+            found: list[object] = list(graded["possible"])
+        except koirules.RecordError as error:
+            codes = {problem.site.row: problem.code for problem in error.problems}
+            found = [codes.get(row + 1, wanted[row]) for row in range(len(rows))]
+        assert found == wanted
+    with pytest.raises(koirules.RecordError) as caught:
+        standard.grade_frame(pd.DataFrame([[1, 2]], columns=["length", "length"]))
+    assert [problem.code for problem in caught.value.problems] == ["doubled-column"]

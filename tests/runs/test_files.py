@@ -219,6 +219,62 @@ def test_the_command_takes_whole_files_and_one_file_of_results(tmp_path: Path) -
     assert "[unknown-ending]" in wrong.output
 
 
+def test_results_never_take_the_place_of_records_or_stand_among_them(tmp_path: Path) -> None:
+    made(5).write_parquet(tmp_path / "a.parquet")
+    for records in (tmp_path / "*.parquet", tmp_path):
+        failed = run([records], tmp_path / "a.parquet")
+        assert [problem.code for problem in failed.problems] == ["results-among-records"]
+    assert pl.read_parquet(tmp_path / "a.parquet").height == 5
+
+
+def test_labels_stand_under_their_own_names_in_whatever_order_files_have_them(tmp_path: Path) -> None:
+    records = tmp_path / "records"
+    records.mkdir()
+    (records / "a.csv").write_text("fish,length,pond,line\nF1,12,P1,L1\n", encoding="utf-8")
+    (records / "b.csv").write_text("fish,line,length,pond\nF2,L2,13,P2\n", encoding="utf-8")
+    (records / "c.csv").write_text("fish,length\n", encoding="utf-8")
+    for ending in ("csv", "parquet"):
+        out = tmp_path / f"out.{ending}"
+        job = Job(RULES, "trial.koi", labels=())
+        assert run_files(job, [str(records)], here(), str(out)).problems != ()
+        job = Job(LABELLED, "trial.koi")
+        assert run_files(job, [str(records)], here(), str(out)).problems == ()
+        frame = pl.read_csv(out) if ending == "csv" else pl.read_parquet(out)
+        assert frame.select("fish", "pond", "line").rows() == [("F1", "P1", "L1"), ("F2", "P2", "L2")]
+
+
+LABELLED = RULES.replace("fault specked", 'trait pond "pond" as label\ntrait line "line" as label\nfault specked', 1)
+
+
+def test_a_file_without_fish_gives_a_file_of_results_with_headings_alone(tmp_path: Path) -> None:
+    (tmp_path / "a.csv").write_text("fish,length\n", encoding="utf-8")
+    finished = run([tmp_path / "a.csv"], tmp_path / "out.parquet")
+    assert finished.problems == ()
+    assert pl.read_parquet(tmp_path / "out.parquet").columns[:2] == ["fish", "grade"]
+
+
+def test_where_every_file_is_broken_nothing_is_written(tmp_path: Path) -> None:
+    (tmp_path / "a.parquet").write_bytes(b"PAR1")
+    failed = run([tmp_path / "a.parquet"], tmp_path / "out.csv", leave_out=True)
+    assert failed.failed
+    assert "nothing-graded" in {problem.code for problem in failed.problems}
+    assert left_in(tmp_path) == ["a.parquet"]
+
+
+@pytest.mark.parametrize(
+    ("content", "code"),
+    [
+        (b"fish,length\rF1,12\r", "unreadable-file"),
+        (b"fish,length\nF\0,12\n", "zero-bytes"),
+        ("fish,length\nFü,12\n".encode("cp1252"), "not-utf8"),
+        (b"fish,length\nF1,12,,,\nF2,13,,14\n", "row-too-long"),
+    ],
+)
+def test_text_that_is_none_is_told_as_in_small_files(tmp_path: Path, content: bytes, code: str) -> None:
+    (tmp_path / "a.csv").write_bytes(content)
+    assert [problem.code for problem in run([tmp_path / "a.csv"]).problems] == [code]
+
+
 # ---- Totals ------------------------------------------------------------------------------------------------------
 
 counts = st.dictionaries(st.sampled_from(["keep", "sell", "keep|sell"]), st.integers(1, 50), max_size=3)

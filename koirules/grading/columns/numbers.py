@@ -32,6 +32,17 @@ Misreads = list[tuple[int, Misread]]
 """Rows, from 0, with what is wrong in them."""
 
 
+def value_key(value: Any) -> Any:
+    """What tells values apart, whatever they are: a text by itself, anything else by its type too."""
+    if isinstance(value, str):
+        return value
+    try:
+        hash(value)
+    except TypeError:
+        return type(value), repr(value)
+    return type(value), value
+
+
 def doubles_of(series: pl.Series) -> pl.Series:
     """The doubles of a column of numbers, or of texts that are plain numbers; null for any other value."""
     import polars as pl
@@ -110,12 +121,12 @@ def _read_odd(
     kind: Number | Count, series: pl.Series, unit: Unit | None, low: pl.Series, rows: pl.Series
 ) -> tuple[pl.Series, pl.Series, Misreads]:
     values = series.gather(rows).to_list()
-    read: dict[tuple[type, Any], Reading | Misread | None] = {}
+    read: dict[Any, Reading | Misread | None] = {}
     lows: list[float | None] = []
     highs: list[float | None] = []
     found: Misreads = []
     for row, value in zip(rows, values, strict=True):
-        key = (type(value), value if not isinstance(value, list) else tuple(value))
+        key = value_key(value)
         if key not in read:
             read[key] = read_value(kind, value, unit)
         reading = read[key]

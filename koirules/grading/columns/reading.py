@@ -14,7 +14,7 @@ from attrs import define, field, frozen
 from koirules.grading.columns.codes import fits_codes
 from koirules.grading.columns.glances import Glance, glances
 from koirules.grading.columns.held import CodeColumn, Held, NoColumn
-from koirules.grading.columns.numbers import doubles_of, read_numbers
+from koirules.grading.columns.numbers import doubles_of, read_numbers, value_key
 from koirules.vocabulary.cells import Misread, read_value
 from koirules.vocabulary.kinds import Count, Kind, Label, Number, YesNo, words_of
 from koirules.vocabulary.readings import NO, YES, Reading
@@ -61,7 +61,7 @@ class _Texts:
     def learn(self, kind: Kind, values: Iterable[Any]) -> None:
         """Read the values that are new."""
         for value in values:
-            key = _key(value)
+            key = value_key(value)
             if key not in self.codes:
                 self.codes[key] = len(self.read)
                 self.read.append(read_value(kind, value))
@@ -137,7 +137,7 @@ class FrameReader:
             else:
                 values = series.to_list()
                 texts.learn(trait.kind, (value for value in values if value is not None))
-                numbered = [None if value is None else texts.codes[_key(value)] for value in values]
+                numbered = [None if value is None else texts.codes[value_key(value)] for value in values]
                 codes = pl.Series(numbered, dtype=fits_codes(len(texts.read)))
             read = list(texts.read)
         found = _misread(codes, read)
@@ -153,13 +153,6 @@ class FrameReader:
             texts = self._texts[trait.name] = _Texts()
             texts.learn(trait.kind, words_of(trait.kind))
         return texts
-
-
-def _key(value: Any) -> Any:
-    """What tells values apart: a text by itself, anything else by its type too."""
-    if isinstance(value, str):
-        return value
-    return type(value), tuple(value) if isinstance(value, list) else value
 
 
 def _misread(codes: pl.Series, read: list[Reading | Misread | None]) -> list[tuple[int, Misread]]:
