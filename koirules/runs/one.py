@@ -80,7 +80,7 @@ def _graded(
         for rows, read, fish in _read(opened, piece, reader):
             problems += _wrong(piece.file, rows, read, fish, headings, row)
             if not problems:
-                results = grader.by_column(read, rows.frame.height)
+                results = grader.grade(read, rows.frame.height)
                 totals = totals.merged(counted(standard.grades, results, fish, piece.number, row, job.top))
                 if out is not None:
                     _write(out, fish, results, _labels(opened, rows.frame, job.carried))
