@@ -251,3 +251,16 @@ def test_values_of_any_kind_are_told_or_read_and_never_raise(standard: koirules.
     with pytest.raises(koirules.RecordError) as caught:
         standard.grade_frame(pd.DataFrame([[1, 2]], columns=["length", "length"]))
     assert [problem.code for problem in caught.value.problems] == ["doubled-column"]
+
+
+def test_a_hole_is_not_taken_for_a_first_step_that_is_open_itself() -> None:
+    rules = koirules.read_standard(
+        'standard "x" edition 1\ntrait k "k" as scale a < b\ntrait m "m" as scale a < b\n'
+        "setting far = 45 cm from 0 cm to 90 cm\nterm open_one means greater of (far / 0.000001, 10 cm)\n"
+        "section s worth 10\npoints p by m: a gives 0, b gives 10\n"
+        "penalty q 2 if (far is open_one if k is a otherwise k is b)\ngrade g otherwise\n"
+    )
+    frame = pl.DataFrame({"k": [None, "a", "b"], "m": ["b", "b", "b"]})
+    grader = rules.batch()
+    read = grader.reader({"k": Source("k"), "m": Source("m")}).read(frame)
+    assert grader.by_column(read, 3).equals(grader.by_row(read, 3))

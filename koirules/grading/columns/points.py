@@ -54,7 +54,9 @@ class _Sum:
             low[code] += one
             more[code] += other - one
         if held.holes:
-            self.add_lack(held.name, least - (codes[0][0] if codes else 0), most - least)
+            # The tables count a hole as their first code.
+            first, last = codes[0] if codes else (0, 0)
+            self.add_lack(held.name, least - first, (most - least) - (last - first))
 
     def add_lack(self, column: str, low: int, more: int) -> None:
         """Add what a hole in a column changes."""
