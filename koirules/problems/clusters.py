@@ -15,6 +15,16 @@ def unknown_cluster(on: str, known: tuple[str, ...]) -> Problem:
     )
 
 
+def no_such_address(kind: str, address: str, like: str) -> Problem:
+    """What stands after the colon is no address of a cluster of this kind."""
+    return Problem(
+        "wrong-cluster-address",
+        Cell("--on"),
+        f'"{address}" is no address of a cluster on {kind}.',
+        f"Write it like {like}, or {kind} alone for one on this machine.",
+    )
+
+
 def cluster_not_installed(kind: str) -> Problem:
     """The library of a cluster is not installed."""
     return Problem(
@@ -30,8 +40,8 @@ def no_java() -> Problem:
     return Problem(
         "java-missing",
         Cell("--on"),
-        "Spark needs Java, and there is no `java` on this machine.",
-        "Install a Java runtime, version 17 or later, or set JAVA_HOME.",
+        "Spark needs Java, and there is no `java` where it looks for it.",
+        "Install a Java runtime, version 17 or later, and set JAVA_HOME to its folder or to nothing.",
     )
 
 
@@ -42,6 +52,26 @@ def cluster_out_of_reach(address: str, why: str) -> Problem:
         Cell("--on"),
         f"No cluster answers at {address}: {why}",
         "Check the address, and that the cluster runs; without an address one is started on this machine.",
+    )
+
+
+def no_workers(address: str) -> Problem:
+    """A cluster answers, but no worker takes any work."""
+    return Problem(
+        "cluster-without-workers",
+        Cell("--on"),
+        f"The cluster at {address} answers, but none of its workers took up any work.",
+        "See that its workers run and are free, then try again.",
+    )
+
+
+def workers_lack(address: str, why: str) -> Problem:
+    """The workers of a cluster cannot load what grades."""
+    return Problem(
+        "worker-lacks-library",
+        Cell("--on"),
+        f"The workers of the cluster at {address} cannot load what they need: {why}",
+        "Install the same koirules, with the same extra, for the Python of every worker.",
     )
 
 

@@ -12,7 +12,7 @@ from pathlib import Path
 import polars as pl
 import pytest
 
-from koirules.problems import Problem
+from koirules.problems import Problem, clusters
 from koirules.runs import on_dask, on_spark
 from koirules.runs.clusters import ClusterError, chosen
 from koirules.runs.one import graded_piece
@@ -105,7 +105,7 @@ def test_what_is_no_cluster_is_told() -> None:
 
 
 def test_a_scheduler_that_does_not_answer_is_told(folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(on_dask, "_PATIENCE", "1s")
+    monkeypatch.setattr(on_dask, "_PATIENCE", 1.0)
     with pytest.raises(ClusterError) as caught:
         run_files(JOB, [str(folder)], partial(on_dask.run, address="tcp://127.0.0.1:9"))
     assert caught.value.problem.code == "cluster-out-of-reach"
@@ -115,12 +115,12 @@ def test_a_scheduler_that_does_not_answer_is_told(folder: Path, monkeypatch: pyt
 def test_what_a_cluster_lacks_is_told(missing: str, code: str, monkeypatch: pytest.MonkeyPatch) -> None:
     from importlib import util
 
-    from koirules.runs import clusters
+    from koirules.runs import clusters as ours
 
     found: Callable[[str], object] = util.find_spec
-    monkeypatch.setattr(clusters, "find_spec", lambda name: None if name == missing else found(name))
+    monkeypatch.setattr(ours, "find_spec", lambda name: None if name == missing else found(name))
     if missing == "java":
-        monkeypatch.setattr(clusters.shutil, "which", lambda _: None)
+        monkeypatch.setattr(ours.shutil, "which", lambda *_, **__: None)
         monkeypatch.delenv("JAVA_HOME", raising=False)
     problem = chosen("dask" if missing == "distributed" else "spark")
     assert isinstance(problem, Problem)
@@ -130,3 +130,19 @@ def test_what_a_cluster_lacks_is_told(missing: str, code: str, monkeypatch: pyte
 def test_pieces_come_back_for_every_piece(cluster: Callable[..., Iterator[Outcome]], folder: Path) -> None:
     pieces: Sequence[Piece] = tuple(Piece(i, str(folder / f"{i}.parquet")) for i in range(3))
     assert sorted(outcome.piece.number for outcome in cluster(JOB, pieces)) == [0, 1, 2]
+
+
+@pytest.mark.parametrize("on", ["dask:http://pond", "spark:nonsense", "dask:", "dask:tcp://pond:99999"])
+def test_what_is_no_address_is_told_before_anything_runs(on: str) -> None:
+    problem = chosen(on)
+    assert isinstance(problem, Problem)
+    assert problem.code == "wrong-cluster-address"
+
+
+def test_workers_that_are_not_there_or_lack_what_they_need_are_told() -> None:
+    problems = [
+        clusters.no_workers("tcp://pond:8786"),
+        clusters.workers_lack("tcp://pond:8786", "No module named 'koirules'"),
+    ]
+    assert [problem.code for problem in problems] == ["cluster-without-workers", "worker-lacks-library"]
+    assert "No module named 'koirules'" in problems[1].cause
