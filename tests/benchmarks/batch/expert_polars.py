@@ -1,7 +1,7 @@
 """The neutral standard as an expert in Polars writes it: one plan for the streaming engine, chains, gathers, balanced sums.
 
-`grade(frame, exact=True)` does the arithmetic of the rule language in whole numbers carried in doubles; `exact=False` is what
-is natural in doubles: one rounding at the end, which errs where a score is an exact tie of rounding.
+`grade(frame, exact=True)` does the arithmetic of the rule language in whole numbers carried in doubles (`expert_exact.py` is a
+quicker one); `exact=False` is what is natural in doubles: one rounding, at the end.
 """
 
 from __future__ import annotations

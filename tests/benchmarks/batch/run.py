@@ -14,6 +14,7 @@ import statistics
 import subprocess
 import sys
 import time
+from importlib.util import find_spec
 from pathlib import Path
 
 HERE = Path(__file__).parent
@@ -38,6 +39,7 @@ def standard() -> koirules.Standard:
 
 
 def peers() -> dict:
+    import expert_exact
     import expert_polars
     import other_peers
 
@@ -54,7 +56,8 @@ def peers() -> dict:
         "koirules": loaded.grade_frame,
         "koirules, score and grade alone": alone,
         "koirules, 5 % holes in ten traits": loaded.grade_frame,
-        "expert Polars, exact": lambda frame: expert_polars.grade(frame, exact=True),
+        "expert Polars, exact": expert_exact.grade,
+        "expert Polars, exact, 5 % holes in ten traits": expert_exact.grade_with_holes,
         "expert Polars, doubles": lambda frame: expert_polars.grade(frame, exact=False),
         "idiomatic Polars": other_peers.idiomatic,
         "numpy": other_peers.with_numpy,
@@ -82,6 +85,18 @@ def compare(rows: int) -> None:
             print(f"  {name}: {wrong}")
             if wrong and name in EXACT:
                 raise SystemExit(f"{name} is not exact")
+
+
+def compare_holes(rows: int) -> None:
+    import expert_exact
+
+    holed = made_frame(rows, seed=6, holes=True)
+    mine = standard().grade_frame(holed).select("score_low", "score_high", "possible")
+    theirs = expert_exact.grade_with_holes(holed)
+    low, high = ([round(score * 100) for score in mine[f"score_{end}"]] for end in ("low", "high"))
+    if low != theirs["score_low"].cast(pl.Int64).to_list() or high != theirs["score_high"].cast(pl.Int64).to_list():
+        raise SystemExit("koirules and the expert differ where there are holes")
+    print(f"With holes koirules and the expert agree on the score of all {rows:,}.")
 
 
 def measure(rows: int, repeat: int, names: list[str]) -> None:
@@ -139,8 +154,13 @@ def single(repeat: int) -> None:
     tests = {
         "plain function over a dict": lambda: other_peers.plain_function(mapping),
         "koirules, the generated function": lambda: run(record.readings),
+        "koirules, a mapping read and graded": lambda: loaded.grade_record(loaded.reader.read(mapping, "")),
         "koirules, with all reasons made": lambda: loaded.grade_record(record).reasons,
     }
+    if find_spec("cel") is not None:  # pip install common-expression-language
+        import with_cel
+
+        tests["CEL, one program"] = lambda: with_cel.grade_one(mapping)
     found: dict[str, list[float]] = {name: [] for name in tests}
     for _ in range(repeat):
         for name, test in tests.items():
@@ -174,6 +194,7 @@ def main() -> None:
         return
     print(machine() + f", median of {given.repeat}\n")
     compare(20_000)
+    compare_holes(20_000)
     print("\n| peer | records | time | million/s | to expert, exact | memory above the records |")
     print("| --- | ---: | ---: | ---: | ---: | ---: |")
     for rows in map(int, given.rows.split(",")):
