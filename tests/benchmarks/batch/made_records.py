@@ -1,5 +1,6 @@
 """Made records for the neutral standard: seeded frames, complete or with holes, and Parquet files of them."""
 
+import sys
 from pathlib import Path
 
 import numpy as np
@@ -55,7 +56,12 @@ def write_parquet(folder: Path, rows: int, each: int, *, group: int = 100_000, h
     files = []
     for number, begin in enumerate(range(0, rows, each)):
         size = min(each, rows - begin)
-        frame = made_frame(size, holes=holes, seed=number + 1).with_columns(pl.col("id") + begin)
+        frame = made_frame(size, holes=holes, seed=number + 1).with_columns(pl.col("id") + begin).rename({"id": "fish"})
         files.append(folder / f"records-{number:05}.parquet")
         frame.write_parquet(files[-1], row_group_size=group)
     return files
+
+
+if __name__ == "__main__":
+    # python tests/benchmarks/batch/made_records.py FOLDER ROWS: files of half a million rows each
+    write_parquet(Path(sys.argv[1]), int(sys.argv[2]), 500_000)
