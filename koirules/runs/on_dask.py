@@ -113,8 +113,10 @@ def _result(future: Any, where: str) -> Outcome | None:
         return None
     if isinstance(error, NoWorkerError):
         raise ClusterError(say.no_workers(where)) from error
-    if isinstance(error, ImportError):
-        raise ClusterError(say.workers_lack(where, str(error))) from error
+    # A scheduler that cannot load the work says so in an error of its own, with this one as its cause.
+    for missing in (error, error.__cause__):
+        if isinstance(missing, ImportError):
+            raise ClusterError(say.workers_lack(where, str(missing))) from error
     raise error
 
 

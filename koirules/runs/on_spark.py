@@ -6,6 +6,7 @@ import os
 import re
 import subprocess
 import sys
+import warnings
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from concurrent.futures import FIRST_COMPLETED, ThreadPoolExecutor, wait
 from contextlib import contextmanager
@@ -56,7 +57,10 @@ def run(
     # Workers of this machine take their surroundings from here, those of others from the settings.
     here = {"POLARS_MAX_THREADS": "1"} | ({"PYSPARK_PYTHON": sys.executable} if master.startswith("local") else {})
     with _surroundings(here):
-        context: Any = running or _started(master)
+        with warnings.catch_warnings():
+            # Spark warns of versions of pandas, which it is not asked to use.
+            warnings.simplefilter("ignore", FutureWarning)
+            context: Any = running or _started(master)
         try:
             yield from _outcomes(context, job, pieces, task)
         finally:

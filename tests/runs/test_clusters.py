@@ -5,14 +5,16 @@ from __future__ import annotations
 import os
 import shutil
 import signal
+import socket
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
 from pathlib import Path
+from threading import Thread
 
 import polars as pl
 import pytest
 
-from koirules.problems import Problem, clusters
+from koirules.problems import Problem
 from koirules.runs import on_dask, on_spark
 from koirules.runs.clusters import ClusterError, chosen
 from koirules.runs.one import graded_piece
@@ -22,12 +24,6 @@ from tests.runs.test_files import RULES, made
 
 JOB = Job(RULES, "trial.koi", top=5)
 CLUSTERS = {"dask": on_dask.run, "spark": on_spark.run}
-
-pytestmark = [
-    pytest.mark.filterwarnings("ignore::ResourceWarning"),
-    pytest.mark.filterwarnings("ignore::DeprecationWarning"),
-    pytest.mark.filterwarnings("ignore::pytest.PytestUnraisableExceptionWarning"),
-]
 
 
 @pytest.fixture(params=list(CLUSTERS))
@@ -60,6 +56,10 @@ def killed_always(job: Job, piece: Piece) -> Outcome:
     if piece.number == 1:
         os.kill(os.getpid(), signal.SIGKILL)
     return graded_piece(job, piece)
+
+
+def lacking(_job: Job, _piece: Piece) -> Outcome:
+    raise ModuleNotFoundError("No module named 'library_of_the_pond'")
 
 
 def test_a_cluster_gives_what_one_process_gives(
@@ -111,6 +111,30 @@ def test_a_scheduler_that_does_not_answer_is_told(folder: Path, monkeypatch: pyt
     assert caught.value.problem.code == "cluster-out-of-reach"
 
 
+def test_a_stranger_that_answers_in_the_place_of_a_scheduler_is_told(folder: Path) -> None:
+    with socket.create_server(("127.0.0.1", 0)) as server:
+
+        def answer() -> None:
+            with server.accept()[0] as connection:
+                connection.sendall(b"HTTP/1.1 400 Bad Request\r\nContent-Length: 0\r\n\r\n" * 20)
+                connection.recv(1)
+
+        stranger = Thread(target=answer)
+        stranger.start()
+        address = f"tcp://127.0.0.1:{server.getsockname()[1]}"
+        with pytest.raises(ClusterError, match="no scheduler of Dask") as caught:
+            run_files(JOB, [str(folder)], partial(on_dask.run, address=address))
+        stranger.join()
+    assert caught.value.problem.code == "cluster-out-of-reach"
+
+
+def test_a_java_home_without_java_is_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("JAVA_HOME", str(tmp_path))
+    problem = chosen("spark")
+    assert isinstance(problem, Problem)
+    assert problem.code == "java-missing"
+
+
 @pytest.mark.parametrize(("missing", "code"), [("distributed", "extra-missing"), ("java", "java-missing")])
 def test_what_a_cluster_lacks_is_told(missing: str, code: str, monkeypatch: pytest.MonkeyPatch) -> None:
     from importlib import util
@@ -139,10 +163,20 @@ def test_what_is_no_address_is_told_before_anything_runs(on: str) -> None:
     assert problem.code == "wrong-cluster-address"
 
 
-def test_workers_that_are_not_there_or_lack_what_they_need_are_told() -> None:
-    problems = [
-        clusters.no_workers("tcp://pond:8786"),
-        clusters.workers_lack("tcp://pond:8786", "No module named 'koirules'"),
-    ]
-    assert [problem.code for problem in problems] == ["cluster-without-workers", "worker-lacks-library"]
-    assert "No module named 'koirules'" in problems[1].cause
+def test_workers_that_lack_a_library_are_told(cluster: Callable[..., Iterator[Outcome]], folder: Path) -> None:
+    with pytest.raises(ClusterError, match="library_of_the_pond") as caught:
+        run_files(JOB, [str(folder)], partial(cluster, task=lacking))
+    assert caught.value.problem.code == "worker-lacks-library"
+
+
+def test_a_cluster_without_workers_is_told(folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    from distributed import LocalCluster
+
+    monkeypatch.setattr(on_dask, "_WORKERLESS", 1.0)
+    monkeypatch.setattr(on_dask, "_LOOK_AFTER", 0.3)
+    with (
+        LocalCluster(n_workers=0, processes=True, dashboard_address=None) as empty,
+        pytest.raises(ClusterError) as caught,
+    ):
+        run_files(JOB, [str(folder)], partial(on_dask.run, address=empty.scheduler_address))
+    assert caught.value.problem.code == "cluster-without-workers"
