@@ -9,6 +9,14 @@ def pytest_addoption(parser: pytest.Parser) -> None:
         action="store_true",
         help="write what comes now beside the case files; review the difference before you keep it",
     )
+    parser.addoption("--nothing-skipped", action="store_true", help="a test that is skipped fails the run")
+
+
+def pytest_sessionfinish(session: pytest.Session) -> None:
+    """On a machine that has all that tests need, a test that is skipped is a test that nobody runs."""
+    reporter = session.config.pluginmanager.get_plugin("terminalreporter")
+    if session.config.getoption("--nothing-skipped") and reporter is not None and reporter.stats.get("skipped"):
+        session.exitstatus = pytest.ExitCode.TESTS_FAILED
 
 
 @pytest.fixture

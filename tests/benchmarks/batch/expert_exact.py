@@ -144,7 +144,7 @@ def first_columns(holed: tuple[str, ...]) -> list[pl.Expr]:
 
 def caps() -> list[pl.Expr]:
     """For hold, sell and cull, whether a fault caps there; null where that is open."""
-    from expert_polars import faults
+    from expert_doubles import faults
 
     bites = faults()
     made = []

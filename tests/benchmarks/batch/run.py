@@ -39,8 +39,8 @@ def standard() -> koirules.Standard:
 
 
 def peers() -> dict:
+    import expert_doubles
     import expert_exact
-    import expert_polars
     import other_peers
 
     loaded = standard()
@@ -58,7 +58,7 @@ def peers() -> dict:
         "koirules, 5 % holes in ten traits": loaded.grade_frame,
         "expert Polars, exact": expert_exact.grade,
         "expert Polars, exact, 5 % holes in ten traits": expert_exact.grade_with_holes,
-        "expert Polars, doubles": lambda frame: expert_polars.grade(frame, exact=False),
+        "expert Polars, doubles": expert_doubles.grade,
         "idiomatic Polars": other_peers.idiomatic,
         "numpy": other_peers.with_numpy,
         "DuckDB": other_peers.with_duckdb,
