@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import signal
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
@@ -63,6 +64,8 @@ def grade_files(
     stop_if_refused(_early(outs))
     job = Job(standard.rules.text, standard.rules.file, tuple(changes), tuple(labels), top)
     runner, done = _runner(on)
+    # Ended from outside, it still takes its passing files away.
+    signal.signal(signal.SIGTERM, lambda *_: sys.exit(128 + signal.SIGTERM))
     try:
         finished = run_files(job, records, runner, outs[0] if outs else "", leave_out=leave_out, parted=on is not None)
     except ClusterError as error:

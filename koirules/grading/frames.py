@@ -99,6 +99,10 @@ def _as_polars(frame: Any, names: list[str]) -> pl.DataFrame:
     columns: list[pl.Series] = []
     for name in names:
         series = frame[name]
+        if str(getattr(series.to_native(), "dtype", "")).startswith("period"):
+            # Arrow makes numbers of them.
+            columns.append(pl.Series(name, series.to_list(), dtype=pl.Object))
+            continue
         try:
             columns.append(series.to_polars().rename(name))
         except (TypeError, ValueError, OSError, ArithmeticError, pl.exceptions.PolarsError):

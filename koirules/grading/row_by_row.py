@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, assert_never
 
-from koirules.grading.columns.held import CodeColumn, Held, NumberColumn
+from koirules.grading.columns.held import CodeColumn, Held, NoColumn, NumberColumn
 from koirules.grading.evaluator import Evaluator, Trace
 from koirules.standard.parts import Rules
 from koirules.vocabulary.readings import Reading, Span
@@ -28,8 +28,10 @@ def readings_by_row(columns: pl.DataFrame, held: Mapping[str, Held], rows: int) 
                 lows = columns[how.name].to_list()
                 highs = columns[how.high].to_list() if how.high else lows
                 values.append([None if low is None else Span(low, high) for low, high in zip(lows, highs, strict=True)])
+            case NoColumn():
+                continue
             case _:
-                pass
+                assert_never(how)
     if not names:
         yield from ({} for _ in range(rows))
         return

@@ -9,6 +9,8 @@ from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from attrs import evolve
+
 from koirules.api import Standard, read_standard
 from koirules.formats.large_files import LargeFile, open_large
 from koirules.formats.large_results import LargeResults
@@ -41,7 +43,8 @@ def graded_piece(job: Job, piece: Piece, advance: Advance | None = None) -> Outc
     if opened is None:
         return Outcome(piece, Totals(), problems)
     try:
-        return _graded(job, piece, standard, grader, opened, advance or (lambda _: None))
+        outcome = _graded(job, piece, standard, grader, opened, advance or (lambda _: None))
+        return evolve(outcome, problems=(*problems, *outcome.problems))
     except RefusedError as refused:
         return Outcome(piece, Totals(), (refused.problem,))
     except Exception as error:

@@ -231,6 +231,7 @@ def test_values_of_any_kind_are_told_or_read_and_never_raise(standard: koirules.
         pl.DataFrame({"edge": [["fair"], ["sharp", "fair"]]}),
         pl.DataFrame({"fins": [["left", "tail"], []]}),
         pd.DataFrame({0: [1], "edge": ["fair"]}),
+        pd.DataFrame({"length": pd.period_range("2020", periods=2, freq="M")}),
     ]
     for frame in made:
         rows = frame.to_dicts() if isinstance(frame, pl.DataFrame) else frame.to_dict("records")

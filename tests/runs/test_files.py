@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 import csv
+import signal
+import subprocess
+import sys
+import time
 from pathlib import Path
 
 import numpy as np
@@ -273,6 +277,23 @@ def test_where_every_file_is_broken_nothing_is_written(tmp_path: Path) -> None:
 def test_text_that_is_none_is_told_as_in_small_files(tmp_path: Path, content: bytes, code: str) -> None:
     (tmp_path / "a.csv").write_bytes(content)
     assert [problem.code for problem in run([tmp_path / "a.csv"]).problems] == [code]
+
+
+def test_a_run_that_is_ended_from_outside_leaves_nothing_behind(tmp_path: Path) -> None:
+    rules = tmp_path / "trial.koi"
+    rules.write_text(RULES, encoding="utf-8")
+    for number in range(30):
+        made(20_000).write_parquet(tmp_path / f"{number:02}.parquet")
+    before = left_in(tmp_path)
+    words = ["-m", "koirules", "grade", str(rules), str(tmp_path / "*.parquet"), "--out", str(tmp_path / "out.csv")]
+    running = subprocess.Popen([sys.executable, *words], cwd=Path(__file__).parents[2], stdout=subprocess.DEVNULL)
+    until = time.monotonic() + 60
+    while running.poll() is None and left_in(tmp_path) == before:
+        assert time.monotonic() < until
+        time.sleep(0.01)
+    running.send_signal(signal.SIGTERM)
+    assert running.wait(60) == 128 + signal.SIGTERM
+    assert left_in(tmp_path) == before
 
 
 # ---- Totals ------------------------------------------------------------------------------------------------------

@@ -7,6 +7,8 @@ from fractions import Fraction
 from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
+from attrs import evolve
+
 from koirules.grading.columns.rounding import Line
 from koirules.grading.columns.values import End, Millionths, filled
 from koirules.standard.curves import Curve
@@ -15,8 +17,11 @@ if TYPE_CHECKING:
     import polars as pl
 
 
-def points_at(curve: Curve, end: End) -> tuple[Any, int]:
-    """Thousandths at an end, and what comes out in a row where nothing was recorded."""
+def points_at(curve: Curve, end: End, reach: int) -> tuple[Any, int]:
+    """Thousandths at an end, and what comes out in a row where nothing was recorded.
+
+    reach: the most millionths that an end can be away from 0.
+    """
     if isinstance(end, int):
         return float(curve.point(end)), 0
     n: pl.Expr = end.whole() if isinstance(end, Millionths) else end
@@ -24,25 +29,27 @@ def points_at(curve: Curve, end: End) -> tuple[Any, int]:
     if any(line.doubles is None for line in lines):
         pieces = [_flat(curve.gives[0]), *(line.whole(n) for line in lines), _flat(curve.gives[-1])]
         return _by_halves(n, pieces, [float(knot) for knot in curve.at]), curve.gives[-1]
-    raised = [line.raised(n) for line in lines]
-    bent = _bent_one_way(curve, lines, raised)
+    bent = _bent_one_way(curve, [evolve(line, most=max(line.most, reach)) for line in lines], n)
     if bent is not None:
         return bent[0].floor(), bent[1]
     # What is flat is whole, and stays so when it is rounded down.
-    pieces = [_flat(curve.gives[0]), *raised, _flat(curve.gives[-1])]
+    pieces = [_flat(curve.gives[0]), *(line.raised(n) for line in lines), _flat(curve.gives[-1])]
     return _by_halves(n, pieces, [float(knot) for knot in curve.at]).floor(), curve.gives[-1]
 
 
-def _bent_one_way(curve: Curve, lines: Sequence[Line], raised: Sequence[pl.Expr]) -> tuple[pl.Expr, int] | None:
+def _bent_one_way(curve: Curve, lines: Sequence[Line], n: pl.Expr) -> tuple[pl.Expr, int] | None:
     """A curve that bends one way only, as the least (or the most) of its lines, which is quicker than to choose one.
 
     Between its ends such a curve is the least of all its lines where it bends down, the most where it bends up (Boyd,
     Vandenberghe, Convex Optimization, 2004, section 3.2.3, from memory). Beyond the ends that is held within them, which
-    is right where the curve never turns round, or both ends give the same. Each line rounds as it would by itself, and the
-    least of whole numbers is that of the rounded lines.
+    is right where the curve never turns round, or both ends give the same. Each line is worked out beyond its own knots, and
+    has to be proved there too; each then rounds as it would by itself, and the least of them is that of the rounded lines.
     """
     import polars as pl
 
+    if any(line.doubles is None for line in lines):
+        return None
+    raised = [line.raised(n) for line in lines]
     slopes = [line.slope for line in lines]
     down = all(one >= other for one, other in pairwise(slopes))
     up = all(one <= other for one, other in pairwise(slopes))
@@ -89,15 +96,15 @@ def line_of(curve: Curve, i: int) -> Line:
     return Line(low, Fraction(high - low, right - left), left, max(abs(left), abs(right)))
 
 
-def points_between(curve: Curve, low: End, high: End) -> tuple[Any, Any]:
-    """The least and the most thousandths between two ends, both in."""
+def points_between(curve: Curve, low: End, high: End, reach: int) -> tuple[Any, Any]:
+    """The least and the most thousandths between two ends, both in; reach: as above."""
     import polars as pl
 
     if isinstance(low, int) and isinstance(high, int):
         least, most = curve.span(low, high)
         return float(least), float(most)
     lows, highs = _column(low), _column(high)
-    ends = [points_at(curve, lows)[0], points_at(curve, highs)[0]]
+    ends = [points_at(curve, lows, reach)[0], points_at(curve, highs, reach)[0]]
     inside = [
         pl.when((lows < float(knot)) & (highs >= float(knot))).then(pl.lit(float(gives)))
         for knot, gives in zip(curve.at, curve.gives, strict=True)

@@ -10,10 +10,11 @@ from attrs import frozen
 if TYPE_CHECKING:
     import polars as pl
 
-_TINY = 1e-20
+TINY = 1e-20
 """Between this and 0 a double may be written with more digits than a measure can have."""
 
 _STREAMED = 50_000
+"""Longer columns are looked at in pieces by both cores; shorter ones are done before these have begun."""
 
 
 @frozen
@@ -49,9 +50,9 @@ def glances(columns: Iterable[tuple[pl.Series, bool]]) -> list[Glance]:
     near = [
         number
         for number, ((series, whole), (least, *_)) in enumerate(zip(given, found, strict=True))
-        if series.dtype.is_float() and not whole and least is not None and least <= _TINY
+        if series.dtype.is_float() and not whole and least is not None and least <= TINY
     ]
-    close = [((pl.col(str(i)) != 0) & (pl.col(str(i)).abs() <= _TINY)).any().alias(str(i)) for i in near]
+    close = [((pl.col(str(i)) != 0) & (pl.col(str(i)).abs() <= TINY)).any().alias(str(i)) for i in near]
     tiny = dict(zip(near, _asked([series for series, _ in given], close), strict=True))
     return [
         Glance(least, most, nans, tiny.get(number, False), parts)

@@ -9,7 +9,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
-from koirules.grading.columns.glances import Glance
+from koirules.grading.columns.glances import TINY, Glance
 from koirules.grading.columns.held import NumberColumn
 from koirules.grading.columns.values import divided
 from koirules.grading.reading import doubles_between
@@ -24,7 +24,6 @@ if TYPE_CHECKING:
 _PLAIN = r"^-?(?:0|[1-9][0-9]{0,8})(?:\.[0-9]{1,6})?$"
 _EXACT = 2.0**53
 _MILLION = 1_000_000
-_TINY = 1e-20
 _MOST_OF_THEM = 10**15
 """Below so many millionths a double that is nearest to a whole number of them is written as that number."""
 
@@ -91,7 +90,7 @@ def _plain(kind: Number | Count, doubles: pl.Series, glance: Glance, unit: Unit 
     bad = (doubles < low) | (doubles > high)
     if isinstance(kind, Count):
         return doubles.set(bad | (doubles.floor() != doubles), None)
-    return doubles.set(bad | ((doubles != 0) & (doubles.abs() <= _TINY)), None)
+    return doubles.set(bad | ((doubles != 0) & (doubles.abs() <= TINY)), None)
 
 
 def _converted(kind: Number, doubles: pl.Series, unit: Unit) -> pl.Series:

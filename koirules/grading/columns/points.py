@@ -156,24 +156,24 @@ def _add_points(to: _Sum, columns: Expressions, part: Points) -> None:
             spans = [shape.span(*reading) if isinstance(shape, Curve) else shape.span(reading) for reading in readings]
             to.add_coded(held, [(weight * low, weight * high) for low, high in spans])
         case Pair() if isinstance(shape, Curve):
-            _add_curve(to, shape, weight, read)
+            _add_curve(to, shape, weight, read, max(map(abs, part.reads.range)))
         case Pair():
             _add_table(to, weight, [(1 << i, gives) for i, gives in enumerate(shape.gives)], read.first, sure=read.sure)
 
 
-def _add_curve(to: _Sum, curve: Curve, weight: int, read: Pair) -> None:
+def _add_curve(to: _Sum, curve: Curve, weight: int, read: Pair, reach: int) -> None:
     if read.sure:
-        to.add(points_at(curve, read.first)[0] * float(weight), 0)
+        to.add(points_at(curve, read.first, reach)[0] * float(weight), 0)
         return
     raw = read.first.of if isinstance(read.first, Millionths) else None
     if isinstance(raw, Raw) and raw.column is read.second.of.column:
         # One column with holes: one value where there is any, everything where there is none.
         least, most = curve.span(*(_end(end) for end in (read.first, read.second)))
-        points, of_hole = points_at(curve, read.first)
+        points, of_hole = points_at(curve, read.first, reach)
         to.add(points * float(weight), 0)
         to.add_lack(raw.column.meta.output_name(), weight * (least - of_hole), weight * (most - least))
         return
-    least, most = points_between(curve, read.first, read.second)
+    least, most = points_between(curve, read.first, read.second, reach)
     to.add(least * float(weight), (most - least) * float(weight))
 
 
