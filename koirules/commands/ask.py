@@ -57,7 +57,7 @@ def command(
         except KeyboardInterrupt:
             click.echo()
             status = _INTERRUPTED
-        settled = sum(standard.grade_record(record).grade is not None for record in book.records.values())
+        settled = sum(map(session.is_settled, book.records))
         say(f"{out}: {counted(len(book.records), 'fish', 'fish')}, {settled} settled.")
         say(CAUTIONS[0])
     except OSError as error:

@@ -19,6 +19,7 @@ from koirules.formats.asked_journal import (
     begin_journal,
     journal_of,
     read_journal,
+    write_journal,
 )
 from koirules.formats.records import read_records
 from koirules.formats.told_records import cell_of, not_kept, write_told
@@ -81,7 +82,10 @@ class Book:
         self._write()
 
     def answer(self, fish: str, trait: Trait, reading: Reading) -> None:
-        """Keep an answer: first in the records, then in the journal."""
+        """Keep an answer as the file can hold it, to a millionth: first in the records, then in the journal."""
+        kept = read_value(trait.kind, cell_of(trait, reading))
+        if kept is not None and not isinstance(kept, Misread):
+            reading = kept
         before = cell_of(trait, self.records[fish].readings.get(trait.name))
         self._change(fish, trait, reading)
         self._keep(Answered(fish, trait.name, before))
@@ -171,7 +175,14 @@ def _as_left(path: Path, standard: Standard, labels: Sequence[str]) -> tuple[dic
     steps = read_journal(journal)
     stop_if_refused([*batch.problems, *([steps] if isinstance(steps, Problem) else [])])
     records = {record.fish: record for record in batch.records}
-    return records, [] if isinstance(steps, Problem) else _still_there(steps, records, standard.traits)
+    if isinstance(steps, Problem):
+        return records, []
+    left = _still_there(steps, records, standard.traits)
+    if len(left) < len(steps):
+        # What is taken back is the last line of the journal: it must be the last of these.
+        failed = write_journal(journal, left)
+        stop_if_refused([] if failed is None else [failed])
+    return records, left
 
 
 def _still_there(steps: Sequence[Step], records: Mapping[str, Record], traits: Mapping[str, Trait]) -> list[Step]:

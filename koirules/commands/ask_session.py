@@ -63,7 +63,7 @@ class Session:
         """What follows when no fish of a file is left: its last answer may still be taken back."""
         while True:
             say("No fish is left to ask about. u goes back, Enter ends")
-            text = self.keyboard.line()
+            text = self.keyboard.line().lower()
             if text in {"", Order.STOP.value}:
                 return None
             if text == Order.BACK.value:
@@ -75,7 +75,8 @@ class Session:
         """Whether a fish is still to be asked about; one that was recorded elsewhere and has a grade is not."""
         if fish in self._done:
             return False
-        if not self.book.steps_of(fish) and self.standard.grade_record(self.book.records[fish]).grade is not None:
+        record = self.book.records[fish]
+        if record.readings and not self.book.steps_of(fish) and self.standard.grade_record(record).grade is not None:
             return False
         known = self.book.known(fish)
         return not self.standard.questioner.is_settled(known) and self._question(fish) is not None
@@ -86,13 +87,14 @@ class Session:
         while True:
             say(f"Next fish: name, or Enter for {number}")
             text = self.keyboard.line()
-            if text == Order.EXPLAIN.value:
+            order = text.lower()
+            if order == Order.EXPLAIN.value:
                 say("Any name or number that no other fish has. u goes back, q stops.")
-            elif text == Order.BACK.value:
+            elif order == Order.BACK.value:
                 self._back()
                 if self._reopened is not None:
                     return self._next_fish()
-            elif text == Order.STOP.value:
+            elif order == Order.STOP.value:
                 raise Stopped
             else:
                 name = text or str(number)
@@ -101,7 +103,7 @@ class Session:
                     return name
                 if name in self.book.records:
                     self._tell_end(name)
-                elif name != name_of(name) or text in {order.value for order in Order}:
+                elif name != name_of(name) or order in {one.value for one in Order}:
                     say(f'"{shown(name)}" cannot be the name of a fish here. Type another one.')
                 else:
                     self.book.begin(name)
@@ -206,6 +208,15 @@ class Session:
         self._aside.discard(fish)
         self._done.discard(fish)
         self._reopened = fish
+
+    def is_settled(self, fish: str) -> bool:
+        """Whether nothing that may still be told could change the grade of a fish, or it came with one."""
+        told = self.book.records[fish].readings or self.book.steps_of(fish)
+        return (
+            bool(told)
+            and self.standard.grade_record(self.book.records[fish]).grade is not None
+            and not self._is_open(fish)
+        )
 
     def _tell_end(self, fish: str) -> None:
         """Say in one line what came of a fish, and why."""

@@ -17,6 +17,7 @@ from koirules.commands.inputs import (
     label_option,
     language_option,
     setting_option,
+    setting_words,
     shown_titles,
     standard_from,
 )
@@ -79,6 +80,8 @@ def command(
                 f"{shown(out)} is what was given: results would take its place. Name another file. Nothing was written."
             )
     standard = standard_from(rules, changes, language)
+    if large and as_recorded:
+        click.echo("--as-recorded is for a batch that is listed; of whole files the best are.", err=True)
     if large:
         settings = [(name.strip(), value.strip()) for name, _, value in (change.partition("=") for change in changes)]
         grade_files(standard, records, outs, labels, settings, top, on, leave_out_broken)
@@ -147,7 +150,7 @@ def _print_totals(standard: Standard, batch: Graded) -> None:
     still_open = Counter(result.possible for result in batch.results if result.grade is None)
     click.echo(
         f"{counted(len(batch.results), 'fish', 'fish')} by {shown(standard.title)}, edition {shown(standard.edition)}"
-        + "".join(f"; {name} = {_setting(standard, name)}" for name in standard.changed)
+        + "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
     )
     titles = shown_titles(standard)
     width = max(len("not settled"), *(len(title) for title in titles.values()))
@@ -161,12 +164,6 @@ def _print_totals(standard: Standard, batch: Graded) -> None:
     show_cautions()
 
 
-def _setting(standard: Standard, name: str) -> str:
-    setting = standard.settings[name]
-    value = setting.value if setting.unit is None else setting.unit.from_held(setting.value)
-    return shortest(value) if setting.unit is None else f"{shortest(value)} {setting.unit.symbol}"
-
-
 def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> list[Problem]:
     """Write the results to each file, before anything is printed; the problems of those that could not be written."""
     about = About(
@@ -174,7 +171,7 @@ def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> list[Probl
         edition=standard.edition,
         variety=standard.variety,
         file=standard.rules.file,
-        settings={name: _setting(standard, name) for name in standard.changed},
+        settings={name: setting_words(standard, name) for name in standard.changed},
         stage=standard.rules.stage,
         cautions=CAUTIONS,
     )

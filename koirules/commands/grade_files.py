@@ -10,7 +10,7 @@ from pathlib import Path
 import click
 
 from koirules.api import Standard
-from koirules.commands.inputs import shown_titles
+from koirules.commands.inputs import setting_words, shown_titles
 from koirules.commands.output import counted, show_cautions, show_problems, shown, stop_if_refused
 from koirules.formats.large_files import ENDINGS
 from koirules.formats.large_results import RESULT_ENDINGS
@@ -130,13 +130,14 @@ def _print(standard: Standard, finished: Finished, top: int) -> None:
         _print_best(totals, titles, scored=bool(standard.rules.sections))
     click.echo(
         f"{counted(totals.fish, 'fish', 'fish')} by {shown(standard.title)}, edition {shown(standard.edition)}"
-        + "".join(f"; {name} changed" for name in standard.changed)
+        + "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
     )
     _print_grades(standard, totals, titles)
     if standard.rules.sections:
         _print_scores(totals)
     for file in finished.left_out:
         click.echo(f"Left out: {shown(file)}")
+    click.echo("(Fish that are named twice were looked for in each 100,000 rows of a file, not among all.)")
     click.echo()
     show_cautions()
 
@@ -182,8 +183,8 @@ def _print_scores(totals: Totals) -> None:
         return
     click.echo(f"Scores of the {sure:,} fish whose score is sure:")
     found = [(percent, totals.percentile(percent)) for percent in _PERCENTILES]
-    told = ", ".join(f"{percent} % below {shortest(round(score, 2))}" for percent, score in found if score is not None)
-    click.echo(f"  {told}")
+    told = ", ".join(f"{percent} % at {shortest(round(score, 2))}" for percent, score in found if score is not None)
+    click.echo(f"  percentiles: {told}")
     low, high = min(totals.scores) // 100, max(totals.scores) // 100
     step = next(step for step in _STEPS if high // step - low // step < _BARS)
     bars = dict.fromkeys(range(low // step, high // step + 1), 0)

@@ -19,6 +19,7 @@ from koirules.loading import find
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Cell, Problem, StandardError
 from koirules.problems import parts as say
+from koirules.vocabulary.kinds import shortest
 
 _F = TypeVar("_F", bound=Callable[..., Any])
 
@@ -92,6 +93,13 @@ def _speaks(standard: Standard, language: str) -> bool:
 def shown_titles(standard: Standard) -> dict[str, str]:
     """The title of each grade by its name, fit to be printed."""
     return {name: shown(title) for name, title in standard.grade_titles.items()}
+
+
+def setting_words(standard: Standard, name: str) -> str:
+    """The value of a setting in this run, with its unit."""
+    setting = standard.settings[name]
+    value = setting.value if setting.unit is None else setting.unit.from_held(setting.value)
+    return shortest(value) if setting.unit is None else f"{shortest(value)} {setting.unit.symbol}"
 
 
 def out_of_date(standard: Standard, today: date) -> list[Problem]:

@@ -36,12 +36,14 @@ def tell_two(standard: Standard, results: Sequence[Result]) -> None:
 
 def _standing(above: Result, below: Result) -> str:
     one, other = shown(above.fish), shown(below.fish)
-    if above.possible != below.possible:
+    if (above.possible[0], above.grade is None) != (below.possible[0], below.grade is None):
         turned = ", though not by its score" if above.score_low < below.score_low else ""
-        return f"{one} stands above {other} by its grade{turned}."
+        by = "its grade" if above.grade is not None else "the best grade that it may get"
+        return f"{one} stands above {other} by {by}{turned}."
     if above.score_low == below.score_low and above.score_high == below.score_high:
         return f"{one} and {other} stand level."
-    return f"{one} stands above {other} by its score."
+    by = "its score" if above.score_low != below.score_low else "the most that its score can be"
+    return f"{one} stands above {other} by {by}."
 
 
 def _tell_partings(partings: Sequence[Parting], above: Result, below: Result) -> None:

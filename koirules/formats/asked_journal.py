@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 import os
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -15,6 +16,7 @@ from attrs import frozen
 
 from koirules.formats.text_files import read_bytes
 from koirules.formats.told_records import keep_folder
+from koirules.formats.writing import write_beside
 from koirules.problems import Problem
 from koirules.problems.asking import broken_journal
 from koirules.problems.saving import unwritable
@@ -85,12 +87,11 @@ def read_journal(path: Path) -> list[Step] | Problem:
 
 def add_to_journal(path: Path, step: Step | Back) -> Problem | None:
     """Put a step at the end of a journal and force it to the disk; a problem says why it could not be."""
-    word = next(word for word, kind in _KINDS.items() if isinstance(step, kind))
-    line = json.dumps({"what": word, **_fields(step)}, ensure_ascii=True)
+    line = _line(step)
     try:
         new = not path.exists()
         with path.open("ab") as file:
-            file.write(f"{line}\n".encode())
+            file.write(line)
             file.flush()
             os.fsync(file.fileno())
     except OSError as error:
@@ -98,6 +99,26 @@ def add_to_journal(path: Path, step: Step | Back) -> Problem | None:
     if new:
         keep_folder(path)
     return None
+
+
+def write_journal(path: Path, steps: Sequence[Step]) -> Problem | None:
+    """Write a journal anew, with these steps and nothing else."""
+
+    def write(passing: Path) -> None:
+        with passing.open("wb") as file:
+            file.writelines(map(_line, steps))
+            file.flush()
+            os.fsync(file.fileno())
+
+    problem = write_beside(path, write)
+    if problem is None:
+        keep_folder(path)
+    return problem
+
+
+def _line(step: Step | Back) -> bytes:
+    word = next(word for word, kind in _KINDS.items() if isinstance(step, kind))
+    return (json.dumps({"what": word, **_fields(step)}, ensure_ascii=True) + "\n").encode()
 
 
 def begin_journal(path: Path) -> Problem | None:

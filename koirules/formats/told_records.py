@@ -15,11 +15,12 @@ from koirules.formats.safe_text import for_csv
 from koirules.formats.sheet_headings import heading_of
 from koirules.formats.table import FISH
 from koirules.formats.writing import write_beside
+from koirules.grading.changes import exact_number
 from koirules.grading.records import Record
 from koirules.problems import Problem
 from koirules.problems.asking import value_not_kept
 from koirules.vocabulary.cells import read_value
-from koirules.vocabulary.kinds import Count, Label, Number, Places
+from koirules.vocabulary.kinds import Count, Kind, Label, Number, Places
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, words_in, write_reading
 from koirules.vocabulary.traits import Trait
 
@@ -63,8 +64,17 @@ def name_of(text: str) -> str:
 
 
 def cell_of(trait: Trait, reading: Reading | None) -> str:
-    """A reading as a cell of a sheet: numbers without the unit that stands in the header."""
+    """A reading as a cell of a sheet: numbers without the unit that stands in the header, where that says them exactly."""
     kind = trait.kind
+    text = _short(kind, reading)
+    if isinstance(kind, Number) and isinstance(reading, Span) and read_value(kind, text) != reading:
+        # A week has no end as a decimal of days, and the other way round: then it stands in the unit that it is held in.
+        low, high = (exact_number(Span(end, end), kind) for end in reading)
+        return low if low == high else f"{low} to {high}"
+    return text
+
+
+def _short(kind: Kind, reading: Reading | None) -> str:
     match kind, reading:
         case (Number() | Count(), Span(low, high)) if low == high:
             symbol = kind.unit.symbol if isinstance(kind, Number) and kind.unit else ""

@@ -74,7 +74,12 @@ class Move:
             return _value(self.trait, becomes)
         ahead = self.direction
         start = _round_beside(becomes, kind, -ahead)
-        if self.until is None or self.until == becomes:
+        if self.until is None:
+            from_start = (
+                f"{'above' if ahead > 0 else 'below'} {start}" if start else f"from {exact_number(becomes, kind)}"
+            )
+            return f"{from_start} {'up' if ahead > 0 else 'down'}, how far is not known"
+        if self.until == becomes:
             end = _round_beside(becomes, kind, ahead)
             side = "above" if (ahead > 0) == (start is not None) else "below"
             return f"just {side} {start or end}" if start or end else exact_number(becomes, kind)

@@ -9,10 +9,12 @@ finding something out changes no fish.
 
 One trait: of every trait the smallest change that does it alone, exactly, to a millionth of the held unit. Two traits: only
 where no single trait does it, or where two together are clearly smaller, which is: their sizes add up to no more than half of
-the smallest single change, so that neither is needless. Of the two, one stands at a step, an option, or the first or last value
-of a stretch between two thresholds or knots (places: one added or taken away, or none left), and the other at the nearest value
-that then does it, exactly. Between knots all curves are straight, so that the smallest sum of two changes lies at such a corner
-but for the rounding of points; what lies between two corners is not tried. The three smallest pairs are told.
+the smallest single change, so that neither is needless. The search for them puts one at a step, an option, or the first or
+last value of a stretch between two thresholds or knots (places: one added or taken away, or none left), and the other at the
+nearest value that then does it; then each of the two is searched again while the other stands, so that neither could be smaller
+by itself. Between knots all curves are straight, so that the smallest sum lies at such a corner but for the rounding of points;
+what lies between two corners is not tried. For a trait that is read inside a sum, product or quotient no corner is known: the
+search begins at quarters of its range, and a pair with it need not be the smallest. The three smallest that are met are told.
 """
 
 from __future__ import annotations
@@ -121,8 +123,21 @@ class _Search:
             limit,
         )
         met = nearest_first(tries, self.finder.possible, self.goal, looks, limit)
-        found = [self.change(one) for one in islice(met, MOST_PAIRS)]
-        return tuple(found), not looks.spent or len(found) == MOST_PAIRS
+        found = [self.change(self.tightened(one)) for one in islice(met, MOST_PAIRS)]
+        return tuple(sorted(found, key=lambda change: change.size)), not looks.spent or len(found) == MOST_PAIRS
+
+    def tightened(self, met: Try) -> Try:
+        """A try over two traits, each of them moved no farther than the other asks for."""
+        parts = dict(met.parts)
+        for name in sorted(parts, key=lambda name: -parts[name].size):
+            record = {**self.record, **{other: box.nearest for other, box in parts.items() if other != name}}
+            tries = [Try(record, ((name, box),), name) for box in self.finder.boxes(name, self.record)]
+            nearer = next(
+                nearest_first(tries, self.finder.possible, self.goal, Looks(_LOOKS_EACH), parts[name].size), None
+            )
+            if nearer is not None:
+                parts[name] = nearer.parts[0][1]
+        return Try(met.record, tuple(parts.items()), met.about)
 
     def change(self, met: Try) -> Change:
         """The nearest change of a try that reaches the goal."""

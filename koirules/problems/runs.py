@@ -27,6 +27,16 @@ def nothing_like(pattern: str, endings: Sequence[str]) -> Problem:
     )
 
 
+def not_among_many(file: str, ending: str, endings: Sequence[str]) -> Problem:
+    """A file that is read by itself alone is given among several."""
+    return Problem(
+        "one-file-alone",
+        Cell(file),
+        f"A file that ends in {ending or 'nothing'} is not read among several files.",
+        f"Give it alone, or save it so that it ends in {', '.join(endings)}.",
+    )
+
+
 def needs_frames(what: str) -> Problem:
     """What large files need is not installed."""
     return Problem(

@@ -10,7 +10,7 @@ from attrs import evolve
 
 from koirules.formats.large_files import ENDINGS, row_groups
 from koirules.problems import Problem, runs
-from koirules.problems.record_files import no_such_file, unknown_record_ending, unreadable_file
+from koirules.problems.record_files import no_such_file, unreadable_file
 from koirules.runs.work import Piece
 
 
@@ -27,7 +27,7 @@ def files_of(given: Sequence[str]) -> tuple[tuple[str, ...], tuple[Problem, ...]
             problems += [] if found else [runs.nothing_in_folder(name, ENDINGS)]
         elif path.exists():
             found = [name] if path.suffix.lower() in ENDINGS else []
-            problems += [] if found else [unknown_record_ending(name, path.suffix)]
+            problems += [] if found else [runs.not_among_many(name, path.suffix, ENDINGS)]
         elif glob.has_magic(name):
             like = glob.iglob(name, recursive=True)  # noqa: PTH207 - a pattern may begin at the root
             found = sorted(each for each in like if Path(each).suffix.lower() in ENDINGS)

@@ -3,9 +3,12 @@
 import pytest
 
 import koirules
-from koirules.grading.changes import NearestChanges, Prospect
+from koirules.grading.changes import Move, NearestChanges, Prospect
 from koirules.grading.results import Result
 from koirules.testing import registry_with
+from koirules.vocabulary.kinds import Places, Scale
+from koirules.vocabulary.readings import PlaceSet
+from koirules.vocabulary.traits import Growth, Trait
 
 BOX = registry_with()
 SMALL = """standard "Teal Yard small" edition 1 variety kohaku
@@ -194,3 +197,36 @@ def test_two_curves_with_opposite_slopes_are_searched_exactly():
 
 def test_a_result_that_no_standard_made_has_no_changes():
     assert Result("1", ("keep",), 0, 0, {}, (), ()).nearest_changes() == NearestChanges()
+
+
+def test_each_move_of_a_pair_is_the_smallest_while_the_other_stands():
+    standard = koirules.read_standard(
+        'standard "x" edition 1\ntrait length "length" as number in cm from 0 to 90\n'
+        'trait width "width" as number in cm from 0 to 30\ntrait odome "odome" as number in % from 0 to 20\n'
+        'fault thin "thin" if width / length below 0.15: no better than sell\n'
+        'fault gap "gap" if odome - 1 % below 3 %: no better than sell\ngrade keep if odome is recorded\ngrade sell otherwise\n'
+    )
+    record = {"length": 20.0, "width": 2.5, "odome": 1.0}
+    pairs = standard.grade(record).nearest_changes().double
+    assert pairs
+    for pair in pairs:
+        after = record | {move.trait.name: move.becomes.low for move in pair.moves}
+        assert standard.grade(after).grade == "keep"
+        for move in pair.moves:
+            less = after | {move.trait.name: move.becomes.low - move.direction / 1_000_000}
+            assert standard.grade(less).grade == "sell", pair.words
+    nearest = {move.trait.name: move.becomes.low for pair in pairs for move in pair.moves}
+    assert nearest["odome"] == 4.0
+    # A ratio of 0.1499995 is rounded to 0.15: 2.99999 of 20 cm, and 2.5 of 16.666722.
+    assert nearest.get("width", 2.99999) == 2.99999
+    assert nearest.get("length", 16.666722) == 16.666722
+
+
+def test_whether_a_change_can_still_come_is_what_the_vocabulary_says_of_its_direction():
+    falling = Trait("sheen", "sheen", Scale(("dull", "fair", "bright")), growth=Growth.FALLS)
+    rising = Trait("fins", "red in the fins", Places(("left", "right")), growth=Growth.RISES)
+    down, up = Move(falling, 4, 2, None, False, 0.5), Move(falling, 2, 4, None, False, 0.5)
+    assert (down.prospect, up.prospect) == (Prospect.COMING, Prospect.OPPOSITE)
+    more = Move(rising, PlaceSet(0, 0), PlaceSet(1, 1), None, False, 0.5)
+    fewer = Move(rising, PlaceSet(1, 1), PlaceSet(0, 0), None, False, 0.5)
+    assert (more.prospect, fewer.prospect) == (Prospect.COMING, Prospect.OPPOSITE)

@@ -190,7 +190,7 @@ def test_files_folders_and_patterns_are_found_in_order(tmp_path: Path) -> None:
     assert [Path(file).name for file in files_of([str(tmp_path / "*.csv")])[0]] == ["b.csv"]
     files, problems = files_of([str(tmp_path / "x.csv"), str(tmp_path / "*.parquett"), str(tmp_path / "notes.txt")])
     assert files == ()
-    assert [problem.code for problem in problems] == ["no-such-file", "no-record-files", "unknown-ending"]
+    assert [problem.code for problem in problems] == ["no-such-file", "no-record-files", "one-file-alone"]
     (tmp_path / "empty").mkdir()
     assert [problem.code for problem in files_of([str(tmp_path / "empty")])[1]] == ["no-record-files"]
 
