@@ -12,7 +12,6 @@ from koirules.vocabulary.cells import Misread, read_value
 from koirules.vocabulary.expected import example_of, range_of
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, words_of
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Reading
-from koirules.vocabulary.traits import Trait
 
 _T = TypeVar("_T")
 
@@ -112,11 +111,6 @@ def chosen_of(options: Mapping[str, _T], text: str) -> tuple[_T, ...] | None:
     """The options whose keys were typed, with spaces or commas between them; None where something else was."""
     keys = text.replace(",", " ").split()
     return tuple(dict.fromkeys(options[key] for key in keys)) if keys and all(key in options for key in keys) else None
-
-
-def title_of(trait: Trait, language: str | None) -> str:
-    """The title of a trait, as it is asked for."""
-    return trait.title if language is None else trait.titles.get(language, trait.title)
 
 
 def _choice(kind: Scale | Choice) -> Form:

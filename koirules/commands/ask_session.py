@@ -10,7 +10,7 @@ from attrs import define, field
 
 from koirules.api import Standard
 from koirules.commands.ask_book import Book
-from koirules.commands.ask_forms import KEYS, Order, Unread, chosen_of, form_of, title_of
+from koirules.commands.ask_forms import KEYS, Order, Unread, chosen_of, form_of
 from koirules.commands.ask_keyboard import Keyboard
 from koirules.commands.grade import score_words
 from koirules.commands.inputs import shown_titles
@@ -130,7 +130,7 @@ class Session:
         """Ask for one trait; False where this fish is left."""
         trait = question.trait
         form = form_of(trait.kind)
-        title = title_of(trait, self.standard.language)
+        title = trait.within(self.standard.language)
         say(f"{fish}: {title}?")
         held = self.book.records[fish].readings.get(trait.name)
         if held is not None:
@@ -168,7 +168,7 @@ class Session:
             if order is Order.EXPLAIN:
                 say("Counted only where somebody noted it:")
                 for key, trait in options.items():
-                    say(f"{key} {title_of(trait, self.standard.language)}")
+                    say(f"{key} {trait.within(self.standard.language)}")
                 say("0 none of these")
                 continue
             if order is Order.CANNOT_TELL:
@@ -182,7 +182,7 @@ class Session:
             if chosen is None:
                 say(f"Type 0, or numbers from 1 to {len(options)} with spaces between them.")
                 continue
-            titles = ", ".join(title_of(trait, self.standard.language) for trait in chosen)
+            titles = ", ".join(trait.within(self.standard.language) for trait in chosen)
             say(f"To note: {titles}." if chosen else "Nothing else to note.")
             asked = tuple(trait.name for trait in noting.traits)
             self.book.keep(Noted(fish, asked, tuple(trait.name for trait in chosen)))

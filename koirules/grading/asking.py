@@ -22,9 +22,8 @@ from typing import TypeVar
 from attrs import evolve, frozen
 
 from koirules.grading.answers import within
+from koirules.grading.parts_read import asked_whether_recorded
 from koirules.grading.questions import Known, Question, Questioner
-from koirules.standard.parts import Rules
-from koirules.standard.tree import Recorded, walk
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
 
@@ -67,7 +66,7 @@ class Asker:
         for readings in batch:
             _count(questioner, readings, weights)
         shares = {name: tuple(weight / sum(listed) for weight in listed) for name, listed in weights.items()}
-        return cls(questioner, shares, _remarks(questioner.grader.rules))
+        return cls(questioner, shares, asked_whether_recorded(questioner.grader.rules))
 
     def next_one(self, known: Known) -> Question | None:
         """The trait to ask for next; None where nothing that may yet be told changes the grade, or nothing can be told."""
@@ -158,9 +157,3 @@ def _count(questioner: Questioner, readings: Mapping[str, Reading], weights: Map
         hit = [i for i, answer in enumerate(questioner.answers.get(name, ())) if within(answer, reading) is not None]
         for i in hit:
             weights[name][i] += 1 / len(hit)
-
-
-def _remarks(rules: Rules) -> frozenset[str]:
-    """The traits of which a rule asks whether they are recorded."""
-    roots = [root for part in rules.parts for root in part.roots] + [term.node for term in rules.terms.values()]
-    return frozenset(node.trait.name for root in roots for node in walk(root) if isinstance(node, Recorded))

@@ -29,8 +29,9 @@ from koirules.grading.changes import Change, Move, NearestChanges
 from koirules.grading.evaluator import Evaluator
 from koirules.grading.nearest_first import Failing, Looks, Reach, Try, nearest_first
 from koirules.grading.pairs_to_move import pair_tries
+from koirules.grading.parts_read import asked_whether_recorded
 from koirules.grading.places_to_move import Box, Point, Stretch, boxes_of, rest_of_range, telling_points
-from koirules.grading.witness import asked_for, witness
+from koirules.grading.witness import witness
 from koirules.standard.cuts import Cuts, cuts_of
 from koirules.standard.parts import Rules, Setting
 from koirules.vocabulary.readings import Reading, is_sure
@@ -58,7 +59,7 @@ class ChangeFinder:
     @classmethod
     def of(cls, rules: Rules, settings: Mapping[str, Setting], evaluator: Evaluator) -> ChangeFinder:
         """The finder of a standard. evaluator: compiled of the same rules and settings."""
-        return cls(rules, evaluator, cuts_of(rules, settings), asked_for(rules))
+        return cls(rules, evaluator, cuts_of(rules, settings), asked_whether_recorded(rules))
 
     def nearest(self, record: Mapping[str, Reading]) -> NearestChanges:
         """The nearest changes of one fish."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from koirules.standard.parts import Part
+from koirules.standard.parts import Part, Rules
 from koirules.standard.tree import Recorded, ScoreRead, SectionRead, TraitRead, walk
 from koirules.vocabulary.traits import Trait
 
@@ -15,6 +15,12 @@ def traits_in(part: Part) -> tuple[Trait, ...]:
             if isinstance(node, TraitRead | Recorded):
                 found.setdefault(node.trait.name, node.trait)
     return tuple(found.values())
+
+
+def asked_whether_recorded(rules: Rules) -> frozenset[str]:
+    """The names of the traits of which some rule asks whether they are recorded."""
+    nodes = (node for part in rules.parts for root in part.roots for node in walk(root))
+    return frozenset(node.trait.name for node in nodes if isinstance(node, Recorded))
 
 
 def points_in(part: Part) -> tuple[str, ...]:

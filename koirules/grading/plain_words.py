@@ -36,7 +36,7 @@ class PlainWords:
 
     def trait(self, trait: Trait) -> str:
         """The title of a trait."""
-        return trait.title if self.language is None else trait.titles.get(self.language, trait.title)
+        return trait.within(self.language)
 
     def recorded(self, trait: Trait, record: Mapping[str, Reading]) -> str:
         """What was recorded of a trait: `14.5 cm`, `fair or sharp`, `not recorded`."""

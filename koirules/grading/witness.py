@@ -12,16 +12,8 @@ from collections.abc import Callable, Collection, Mapping
 from koirules.grading.nearest_first import Reach
 from koirules.grading.places_to_move import every_telling_value
 from koirules.standard.cuts import Cuts
-from koirules.standard.parts import Rules
-from koirules.standard.tree import Recorded, walk
 from koirules.vocabulary.readings import Reading, anything, is_sure
 from koirules.vocabulary.traits import Trait
-
-
-def asked_for(rules: Rules) -> frozenset[str]:
-    """The traits of which some rule asks whether they are recorded: filling them in would answer that."""
-    nodes = (node for part in rules.parts for root in part.roots for node in walk(root))
-    return frozenset(node.trait.name for node in nodes if isinstance(node, Recorded))
 
 
 def witness(

@@ -53,6 +53,10 @@ class Trait:
     describe: str = ""
     titles: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)
 
+    def within(self, language: str | None) -> str:
+        """The title in a language, or the first one where it is not given in that language."""
+        return self.title if language is None else self.titles.get(language, self.title)
+
 
 @frozen
 class Vocabulary:
