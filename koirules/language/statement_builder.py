@@ -10,6 +10,7 @@ from lark import Token, Tree
 
 from koirules.language import statements as st
 from koirules.language.builder import Builder, Node
+from koirules.language.round_builder import build_round
 from koirules.language.syntax import Word
 
 
@@ -213,6 +214,13 @@ def _sample(build: Builder, node: Node) -> st.Sample:
     return st.Sample(label, facts, outcomes, build.place(node))
 
 
+def _alert(build: Builder, node: Node) -> st.Alert:
+    name, title, condition, say = node.children
+    return st.Alert(
+        build.word(name), build.title(title), build.expression(condition), build.say(say), build.place(node)
+    )
+
+
 def _later(build: Builder, node: Node) -> st.Later:
     names = [child for child in node.children if isinstance(child, Token) and child.type == "NAME"]
     return st.Later(node.data, build.word(names[0]) if names else None, build.place(node))
@@ -232,8 +240,8 @@ _BUILD: Mapping[str, Callable[[Builder, Node], st.Statement]] = {
     "grade_if": _grade,
     "grade_otherwise": _grade,
     "sample": _sample,
-    "round": _later,
-    "alert": _later,
+    "round": build_round,
+    "alert": _alert,
     "replace": _later,
     "drop": _later,
 }

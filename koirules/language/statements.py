@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from attrs import frozen
 
+from koirules.language.round_parts import RoundPart
 from koirules.language.syntax import Expression, Quantity, Title, Word
 from koirules.problems import Place
 
@@ -182,15 +183,38 @@ class Sample:
 
 
 @frozen
+class Alert:
+    """`alert NAME "…" if C`."""
+
+    name: Word
+    title: Title | None
+    condition: Expression
+    say: Title | None
+    place: Place
+
+
+@frozen
+class Round:
+    """`round NAME "…"` with its parts, in the order written."""
+
+    name: Word
+    title: Title | None
+    parts: tuple[RoundPart, ...]
+    place: Place
+
+
+@frozen
 class Later:
-    """A statement of the batch, the rounds or the sharing of standards, which is read but not worked out yet."""
+    """A statement of the sharing of standards, which is read but not worked out yet."""
 
     head: str
     name: Word | None
     place: Place
 
 
-Statement = Header | Setting | HouseTrait | Term | Section | Points | Extra | Limit | Grade | Sample | Later
+Statement = (
+    Header | Setting | HouseTrait | Term | Section | Points | Extra | Limit | Grade | Alert | Round | Sample | Later
+)
 
 
 @frozen

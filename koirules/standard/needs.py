@@ -126,6 +126,10 @@ def _later(statements: Sequence[st.Statement]) -> Iterator[tuple[Place, str]]:
                 yield place, "based on"
             case st.Later(head=head, place=place):
                 yield place, head
+            case st.Alert(place=place):
+                yield place, "alert"
+            case st.Round(place=place):
+                yield place, "round"
             case st.Sample(outcomes=outcomes):
                 yield from ((o.place, "leaves in round") for o in outcomes if o.what == "leaves in")
             case _:
