@@ -16,15 +16,17 @@ from koirules.standard.tree import (
     Apply,
     Constant,
     FaultRead,
+    GradeRead,
     Node,
     Recorded,
     ScoreRead,
     SectionRead,
     SettingRead,
+    Supplied,
     TermRead,
     TraitRead,
 )
-from koirules.standard.types import PlaceWords, TextLabel, Truth
+from koirules.standard.types import TextLabel, Type
 from koirules.vocabulary.readings import Span, anything
 
 
@@ -50,7 +52,8 @@ class Emitter:
         self.lines: list[str] = []
         self.constants: dict[str, Any] = dict(NAMES)
         self._known: dict[tuple[str, str], Ends] = {}
-        self._traits: dict[str, Ends] = {}
+        self._given: dict[str, Ends] = {}
+        self._grade = Ends("")
         self._recorded: dict[str, Ends] = {}
         self._terms: dict[str, Ends] = {}
         self._faults: dict[str, Ends] = {}
@@ -93,6 +96,10 @@ class Emitter:
         """Say where the hundredths of a section, or of the score (name ""), stand."""
         self._points[name] = ends
 
+    def grade(self, ends: Ends) -> None:
+        """Say where the grade stands, as a scale."""
+        self._grade = ends
+
     def node(self, root: Node) -> Ends:
         """The names (or literals) that hold an expression; without recursion, since sums can be long."""
         done: dict[int, Ends] = {}
@@ -115,24 +122,18 @@ class Emitter:
             case SettingRead(name=name):
                 value = float(self.settings[name].value)
                 return self._literal(Span(value, value))
-            case TraitRead():
-                return self._trait(node)
-            case Recorded(trait=trait):
-                known = self._recorded.get(trait.name)
-                if known is None:
-                    name = self.constant(trait.name)
-                    match self.recorded_as:
-                        case RecordedAs.SAID:
-                            known = self.line(f"said({name}, False)", f"said({name}, True)")
-                        case RecordedAs.STANDS:
-                            held = self.line(f"{name} in record")
-                            known = Ends(held.first, held.first)
-                    self._recorded[trait.name] = known
-                return known
+            case TraitRead(trait=trait):
+                return self.given(trait.name, node.type, anything(trait.kind))
+            case Supplied(key=key, range=reach):
+                return self.given(key, node.type, reach)
+            case Recorded(of=of):
+                return self._whether_recorded(of)
             case TermRead(name=name):
                 return self._terms[name]
             case FaultRead(name=name):
                 return self._faults[name]
+            case GradeRead():
+                return self._grade
             case SectionRead(name=name):
                 ends = self._points[name]
                 return Ends(f"({ends.first} / 100.0)", f"({ends.second} / 100.0)")
@@ -156,27 +157,34 @@ class Emitter:
         self._fixed[ends] = value
         return ends
 
-    def _trait(self, node: TraitRead) -> Ends:
-        trait = node.trait
-        known = self._traits.get(trait.name)
+    def _whether_recorded(self, of: TraitRead | Supplied) -> Ends:
+        known = self._recorded.get(of.key)
+        if known is None:
+            name = self.constant(of.key)
+            if self.recorded_as is RecordedAs.SAID and isinstance(of, TraitRead):
+                known = self.line(f"said({name}, False)", f"said({name}, True)")
+            else:
+                held = self.line(f"{name} in record")
+                known = Ends(held.first, held.first)
+            self._recorded[of.key] = known
+        return known
+
+    def given(self, key: str, kind: Type, reach: Any) -> Ends:
+        """What stands under a key of the record; all of its reach where nothing does."""
+        known = self._given.get(key)
         if known is not None:
             return known
-        name = self.constant(trait.name)
-        number = len(self._traits)
-        match node.type:
-            case TextLabel():
-                self.lines.append(f"t{number} = get({name})")
-                known = Ends(f"t{number}")
-            case PlaceWords() | Truth():
-                known = self._pair(number, name, anything(trait.kind))
-            case _:
-                reach = anything(trait.kind)
-                if isinstance(reach, tuple):
-                    known = self._pair(number, name, reach)
-                else:
-                    self.lines.append(f"t{number} = get({name}, {reach!r})")
-                    known = Ends(f"t{number}")
-        self._traits[trait.name] = known
+        name = self.constant(key)
+        number = len(self._given)
+        if isinstance(kind, TextLabel):
+            self.lines.append(f"t{number} = get({name})")
+            known = Ends(f"t{number}")
+        elif isinstance(reach, tuple):
+            known = self._pair(number, name, reach)
+        else:
+            self.lines.append(f"t{number} = get({name}, {reach!r})")
+            known = Ends(f"t{number}")
+        self._given[key] = known
         return known
 
     def _pair(self, number: int, name: str, reach: Any) -> Ends:

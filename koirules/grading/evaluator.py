@@ -45,6 +45,11 @@ def raised(possible: int, floor: int) -> int:
     return kept | (1 << floor) if possible >> (floor + 1) else kept
 
 
+def worst_first(possible: int, grades: int) -> int:
+    """The bits of the grades still possible, bit 0 the worst: as steps of the scale that `grade` is."""
+    return sum(1 << (grades - 1 - i) for i in range(grades) if possible >> i & 1)
+
+
 def capped(possible: int, cap: int) -> int:
     """The grades that a cap makes of the possible ones: each that is better becomes the cap."""
     kept = possible >> cap << cap

@@ -12,15 +12,16 @@ def traits_in(part: Part) -> tuple[Trait, ...]:
     found: dict[str, Trait] = {}
     for root in part.roots:
         for node in walk(root):
-            if isinstance(node, TraitRead | Recorded):
-                found.setdefault(node.trait.name, node.trait)
+            of = node.of if isinstance(node, Recorded) else node
+            if isinstance(of, TraitRead):
+                found.setdefault(of.trait.name, of.trait)
     return tuple(found.values())
 
 
 def asked_whether_recorded(rules: Rules) -> frozenset[str]:
     """The names of the traits of which some rule asks whether they are recorded."""
     nodes = (node for part in rules.parts for root in part.roots for node in walk(root))
-    return frozenset(node.trait.name for node in nodes if isinstance(node, Recorded))
+    return frozenset(node.key for node in nodes if isinstance(node, Recorded) and isinstance(node.of, TraitRead))
 
 
 def points_in(part: Part) -> tuple[str, ...]:

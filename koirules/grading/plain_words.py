@@ -9,8 +9,9 @@ from attrs import frozen
 
 from koirules.problems import Place
 from koirules.standard.operations import LIMIT
-from koirules.standard.parts import Rules, Setting, Titled
+from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import trait_of, unit_shown
+from koirules.standard.titles import Titled
 from koirules.standard.tree import Node
 from koirules.standard.types import Numeric, Steps, Truth
 from koirules.standard.wording import number_words

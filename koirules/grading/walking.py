@@ -8,20 +8,23 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any, assert_never
 
-from koirules.grading.evaluator import Trace
+from koirules.grading.evaluator import Trace, worst_first
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import (
     Apply,
     Constant,
     FaultRead,
+    GradeRead,
     Node,
     Recorded,
     ScoreRead,
     SectionRead,
     SettingRead,
+    Supplied,
     TermRead,
     TraitRead,
 )
+from koirules.standard.types import TextLabel
 from koirules.vocabulary.readings import Reading, Span, anything
 
 
@@ -52,13 +55,17 @@ def worked_out(
                 done[id(node)] = Span(value, value)
             case TraitRead(trait=trait):
                 done[id(node)] = record.get(trait.name, anything(trait.kind))
-            case Recorded(trait=trait):
-                done[id(node)] = (trait.name in record, trait.name in record)
+            case Supplied(key=key, range=reach):
+                done[id(node)] = record.get(key, None if isinstance(node.type, TextLabel) else reach)
+            case Recorded(of=of):
+                done[id(node)] = (of.key in record, of.key in record)
             case ScoreRead():
                 done[id(node)] = Span(trace.score[0] / 100.0, trace.score[1] / 100.0)
             case SectionRead(name=name):
                 low, high = trace.sections[[section.name for section in rules.sections].index(name)]
                 done[id(node)] = Span(low / 100.0, high / 100.0)
+            case GradeRead():
+                done[id(node)] = worst_first(trace.possible, len(rules.grades))
             case FaultRead(name=name):
                 place = [(limit.head, limit.name) for limit in rules.limits].index(("fault", name))
                 done[id(node)] = trace.limits[place][4:]

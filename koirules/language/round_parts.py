@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import assert_never
+
 from attrs import frozen
 
 from koirules.language.syntax import Expression, Quantity, Title, Word
@@ -91,3 +93,18 @@ class Saying:
 
 
 RoundPart = Pool | Keep | Pick | Quota | Send | Rescues | Ties | Saying
+
+
+def expressions_in(part: RoundPart) -> list[Expression]:
+    """The expressions of a part."""
+    match part:
+        case Keep(condition=condition):
+            return [condition]
+        case Pick(orders=orders):
+            return [order.by for order in orders]
+        case Quota(condition=condition, same=same):
+            return list(same) if condition is None else [condition]
+        case Pool() | Send() | Rescues() | Ties() | Saying():
+            return []
+        case _:
+            assert_never(part)

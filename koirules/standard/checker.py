@@ -15,8 +15,9 @@ from koirules.standard.header import Spoken, check_header, elsewhere, spoken_var
 from koirules.standard.limits import check_grades, check_limit
 from koirules.standard.needs import check_early_scores, check_later, working_order
 from koirules.standard.parts import Limit, Rules, Sample, Term
+from koirules.standard.round_checks import check_alerts, check_rounds, check_where_read, whole_settings
 from koirules.standard.samples import check_sample
-from koirules.standard.saying import check_languages, check_say
+from koirules.standard.saying import check_languages, check_say, said_by
 from koirules.standard.sectioning import MOST_WORTH, check_sections, section_worths
 from koirules.standard.warnings import warnings_of
 from koirules.vocabulary.kinds import words_of
@@ -61,20 +62,31 @@ def check(file: st.RuleFile, varieties: Mapping[str, Variety], found: Sequence[P
     limits = [check_limit(limit, typer, [*grade_names, *unread_grades]) for limit in declared.limits]
     place = header.place if header else Place(file.file, 1, 1, 1, 1)
     grades = check_grades(declared.grades, typer, place, unread=bool(unread_grades))
+    alerts = check_alerts(_all(file.statements, st.Alert), typer)
+    rounds = check_rounds(_all(file.statements, st.Round), typer)
     samples = _samples(file, typer, [*grade_names, *unread_grades])
     for statement in file.statements:
         check_languages(getattr(statement, "title", None), problems)
-        if isinstance(statement, st.Points | st.Extra | st.Limit | st.Grade):
-            check_languages(statement.say, problems)
-            check_say(statement.say, [*typer.names(), *typer.unread], problems)
+        for said in said_by(statement):
+            check_languages(said, problems)
+            check_say(said, [*typer.names(), *typer.unread], problems)
     check_early_scores(file.statements, declared.terms, declared.limits, problems)
     check_later(file.statements, problems)
     if header is None or is_refused(problems):
         return _done(None, problems)
     kept = [limit for limit in limits if limit is not None]
     rules = evolve(
-        _rules(file, header, typer, declared, order, kept), sections=sections, grades=grades, samples=tuple(samples)
+        _rules(file, header, typer, declared, order, kept),
+        sections=sections,
+        grades=grades,
+        samples=tuple(samples),
+        settings=whole_settings(typer.settings, rounds),
+        alerts=alerts,
+        rounds=rounds,
     )
+    check_where_read(rules, problems)
+    if is_refused(problems):
+        return _done(None, problems)
     places = {t.name.text: t.place for t in _all(file.statements, st.HouseTrait)}
     problems.extend(warnings_of(rules, places))
     return _done(rules, problems)
@@ -103,6 +115,8 @@ def _declare(
         sections=worths,
         faults=[limit.name.text for limit in limits if limit.head == "fault"],
         elsewhere=elsewhere(spoken, varieties),
+        grades=[grade.name.text for grade in _all(file.statements, st.Grade)]
+        + [name for head, name in file.unread if head == "grade"],
         score_most=sum(worths.values()) + MOST_WORTH * sum(head == "section" for head, _ in file.unread),
         unread=_unread(file, {*house, *made_settings, *terms}),
         vocabulary_known=spoken is not None,
@@ -135,6 +149,10 @@ def _named(file: st.RuleFile, names: Names) -> list[st.Limit]:
                 names.take(statement.head, statement.head, statement.name)
             case st.Grade():
                 names.take("grade", "grade", statement.name)
+            case st.Alert():
+                names.take("alert", "alert", statement.name)
+            case st.Round():
+                names.take("round", "round", statement.name)
             case _:
                 pass
     return limits
@@ -147,7 +165,14 @@ def _term(statement: st.Term, typer: Typer) -> Term | None:
 
 
 def _samples(file: st.RuleFile, typer: Typer, grades: Sequence[str]) -> list[Sample]:
-    names = {"grade": grades, "fault": [*typer.faults, *(name for head, name in file.unread if head == "fault")]}
+    names = {
+        "grade": grades,
+        "fault": [*typer.faults, *(name for head, name in file.unread if head == "fault")],
+        "round": [
+            *(each.name.text for each in _all(file.statements, st.Round)),
+            *(name for head, name in file.unread if head == "round"),
+        ],
+    }
     most = sum(typer.sections.values())
     checked = [check_sample(sample, typer, names, most) for sample in _all(file.statements, st.Sample)]
     return [sample for sample in checked if sample is not None]

@@ -9,7 +9,7 @@ from koirules.standard import operations as ops
 from koirules.standard.arithmetic import mismatch, type_shown
 from koirules.standard.guesses import not_of_type, recorded_meant
 from koirules.standard.numbers import written
-from koirules.standard.reading_nodes import recorded, trait_of
+from koirules.standard.reading_nodes import recordable_of, recorded, trait_of
 from koirules.standard.tree import Apply, Constant, Node, ScoreRead, TermRead, TraitRead, apply
 from koirules.standard.typer import Typing
 from koirules.standard.types import Numeric, PlaceWords, Steps, TextLabel, Truth, type_words
@@ -61,11 +61,11 @@ def _why_known(left: Node) -> str:
 def _tail(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Comparison) -> Node | None:
     match tail.operator:
         case "is recorded":
-            trait = trait_of(left)
-            if trait is None:
+            what = recordable_of(left)
+            if what is None:
                 typer.problems.append(values.not_recordable(expression.left.place))
                 return None
-            return recorded(trait, left, expression.place)
+            return recorded(what, left, expression.place)
         case "includes":
             return _includes(typer, left, tail.operands[0], expression.place)
         case "is" | "is one of":

@@ -51,8 +51,8 @@ def cuts_of(rules: Rules, settings: Mapping[str, Setting]) -> dict[str, Cuts]:
             through = trait_of(node) if isinstance(node, TraitRead | TermRead) else None
             if through is not None:
                 read[through.name] = read.get(through.name, 0) + 1
-            elif isinstance(node, Recorded):
-                read.setdefault(node.trait.name, 0)
+            elif isinstance(node, Recorded) and isinstance(node.of, TraitRead):
+                read.setdefault(node.of.trait.name, 0)
             elif isinstance(node, Apply):
                 for name, cut in _of_comparison(node, settings):
                     at.setdefault(name, set()).update(cut)

@@ -11,7 +11,8 @@ from koirules.language import statements as st
 from koirules.language.syntax import Title, Word
 from koirules.problems import Edit, Problem, naming, parts, reading, values
 from koirules.standard.numbers import MOST, decimals, dimension_of, held, unit_of, written
-from koirules.standard.parts import Setting, Titled
+from koirules.standard.parts import Setting
+from koirules.standard.titles import Titled
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest
 from koirules.vocabulary.traits import Better, Trait
 from koirules.vocabulary.units import UNITS

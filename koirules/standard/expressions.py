@@ -12,7 +12,9 @@ from koirules.language.syntax import Expression, Quantity, Word
 from koirules.problems import Place, Problem, naming, reading, values
 from koirules.standard import operations as ops
 from koirules.standard.arithmetic import calculated
+from koirules.standard.branches import conditional
 from koirules.standard.comparisons import compared
+from koirules.standard.figures import earlier_of, figure_of
 from koirules.standard.guesses import loose_steps, meant_by
 from koirules.standard.numbers import constant_of
 from koirules.standard.parts import Setting, Term
@@ -20,6 +22,7 @@ from koirules.standard.reading_nodes import read_trait
 from koirules.standard.tree import (
     Constant,
     FaultRead,
+    GradeRead,
     Node,
     ScoreRead,
     SectionRead,
@@ -43,12 +46,28 @@ from koirules.vocabulary.words import is_name
 
 MOST_GUESSES = 50
 
+_OfTraits = (
+    Word
+    | Quantity
+    | syntax.Text
+    | syntax.Negative
+    | syntax.Arithmetic
+    | syntax.Extreme
+    | syntax.AllOf
+    | syntax.AnyOf
+    | syntax.Negated
+    | syntax.Comparison
+    | syntax.CountConditions
+    | syntax.CountPlaces
+    | syntax.Conditional
+)
+
 
 @define
 class Typer:
     """What expressions of a file can name, and the problems found in them so far.
 
-    score_most: the most that a score can be, in hundredths.
+    score_most: the most that a score can be, in hundredths. grades: their names, best first.
     terms holds the terms that are typed already, None for one that has problems of its own. elsewhere: variety by trait
     name, for traits that only other varieties have. unread: names of statements that could not be read, which nobody
     misses. vocabulary_known: False where the file names a variety that is not there, so that no trait can be missed.
@@ -61,6 +80,7 @@ class Typer:
     faults: Iterable[str]
     elsewhere: Mapping[str, str]
     score_most: int = 0
+    grades: Sequence[str] = ()
     unread: frozenset[str] = frozenset()
     vocabulary_known: bool = True
     terms: dict[str, Term | None] = field(factory=dict)
@@ -69,6 +89,33 @@ class Typer:
 
     def node(self, expression: Expression, expected: Steps | None = None) -> Node | None:
         """The typed node of an expression, None where it has problems; `expected`: steps that a bare word may be."""
+        match expression:
+            case syntax.BatchFigure():
+                return figure_of(self, expression)
+            case syntax.Earlier():
+                return earlier_of(self, expression)
+            case syntax.ScoreRead() | syntax.SectionRead() | syntax.FaultRead() | syntax.GradeRead():
+                return self._outcome(expression)
+            case syntax.GrownTo():
+                return None  # answered once for the whole file
+            case _:
+                return self._of_traits(expression, expected)
+
+    def _outcome(
+        self, expression: syntax.ScoreRead | syntax.SectionRead | syntax.FaultRead | syntax.GradeRead
+    ) -> Node | None:
+        match expression:
+            case syntax.ScoreRead(place):
+                return ScoreRead(Numeric(None), Span(0.0, self.score_most / 100), place)
+            case syntax.SectionRead(name, place):
+                return self._section(name, place)
+            case syntax.FaultRead(name, place):
+                return self._fault(name, place)
+            case syntax.GradeRead(place):
+                worst_first = tuple(reversed(self.grades))
+                return GradeRead(Steps(worst_first, ordered=True), (1 << len(worst_first)) - 1, place)
+
+    def _of_traits(self, expression: _OfTraits, expected: Steps | None) -> Node | None:
         match expression:
             case Word():
                 return self._word(expression, expected)
@@ -91,18 +138,7 @@ class Typer:
             case syntax.CountPlaces(operand, place):
                 return self._count_places(operand, place)
             case syntax.Conditional():
-                return self._conditional(expression, expected)
-            case syntax.ScoreRead(place):
-                return ScoreRead(Numeric(None), Span(0.0, self.score_most / 100), place)
-            case syntax.SectionRead(name, place):
-                return self._section(name, place)
-            case syntax.FaultRead(name, place):
-                return self._fault(name, place)
-            case syntax.GradeRead(place):
-                self.problems.append(values.grade_read_early(place))
-                return None
-            case syntax.GrownTo() | syntax.Earlier() | syntax.BatchFigure():
-                return None  # answered once for the whole file
+                return conditional(self, expression, expected)
             case _:
                 assert_never(expression)
 
@@ -224,37 +260,6 @@ class Typer:
         self.problems.append(values.includes_needs_places(operand.place, type_words(node.type), "count of"))
         return None
 
-    def _conditional(self, expression: syntax.Conditional, expected: Steps | None) -> Node | None:
-        condition = self.condition(expression.condition)
-        if self._may_be_step(expression.value):
-            # Only the other branch can tell of which scale or choice the word is a step.
-            otherwise = self.node(expression.otherwise, expected)
-            value = self.node(expression.value, expected or _steps_of(otherwise))
-        else:
-            value = self.node(expression.value, expected)
-            otherwise = self.node(expression.otherwise, expected or _steps_of(value))
-        if value is None or condition is None or otherwise is None:
-            return None
-        operands = (value, condition, otherwise)
-        match value.type, otherwise.type:
-            case Numeric(one, whole), Numeric(other, also_whole) if one == other:
-                kind = Numeric(one, whole and also_whole)
-                return apply(ops.CHOOSE_NUMBER, operands, kind, expression.place)
-            case Truth(), Truth():
-                return apply(ops.CHOOSE_TRUTH, operands, Truth(), expression.place)
-            case Steps() as one_steps, other_steps if one_steps == other_steps:
-                return apply(ops.CHOOSE_STEPS, operands, one_steps, expression.place)
-        self.problems.append(
-            values.different_branches(expression.place, type_words(value.type), type_words(otherwise.type))
-        )
-        return None
-
-    def _may_be_step(self, expression: Expression) -> bool:
-        """Whether an expression is a word that names nothing by itself."""
-        if not isinstance(expression, Word) or expression.text in {"yes", "no"}:
-            return False
-        return self.kind_of_name(expression.text) is None
-
     def _section(self, name: Word, place: Place) -> Node | None:
         worth = self.sections.get(name.text)
         if worth is None and name.text in self.unread:
@@ -277,10 +282,6 @@ class Typer:
     def _unknown_part(self, name: Word, kind: str, known: Sequence[str]) -> None:
         guess = near(name.text, known) if self._may_guess() else None
         self.problems.append(naming.unknown_part(name.place, kind, name.text, guess, known))
-
-
-def _steps_of(node: Node | None) -> Steps | None:
-    return node.type if node is not None and isinstance(node.type, Steps) else None
 
 
 def _shape(steps: Steps) -> str:

@@ -6,6 +6,7 @@ from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 
 from koirules.language import statements as st
 from koirules.language import syntax
+from koirules.language.round_parts import expressions_in
 from koirules.language.syntax import Expression
 from koirules.problems import Place, Problem, naming, parts, values
 from koirules.standard.ordering import in_order, needs_of, parts_of
@@ -30,6 +31,10 @@ def expressions_of(statement: st.Statement) -> list[Expression]:
             return [condition] if exception is None else [condition, exception]
         case st.Grade(condition=condition):
             return [] if condition is None else [condition]
+        case st.Alert(condition=condition):
+            return [condition]
+        case st.Round(parts=parts_of_round):
+            return [expression for part in parts_of_round for expression in expressions_in(part)]
         case _:
             return []
 

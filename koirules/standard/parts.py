@@ -11,7 +11,9 @@ from attrs import field, frozen
 from koirules.language.statements import Outcome
 from koirules.problems import Place
 from koirules.standard.curves import Shape
+from koirules.standard.rounds import Round
 from koirules.standard.saying import names_in
+from koirules.standard.titles import Titled
 from koirules.standard.tree import Node
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
@@ -19,20 +21,11 @@ from koirules.vocabulary.units import Unit
 
 
 @frozen
-class Titled:
-    """A text with its further languages."""
-
-    text: str
-    others: Mapping[str, str]
-
-    def within(self, language: str | None) -> str:
-        """The text in a language, or the first one where it is not given in that language."""
-        return self.text if language is None else self.others.get(language, self.text)
-
-
-@frozen
 class Setting:
-    """A number that a run may change within its range: value, low and high are in the held unit, exactly."""
+    """A number that a run may change within its range: value, low and high are in the held unit, exactly.
+
+    whole: whether it holds a number of fish.
+    """
 
     name: str
     title: Titled
@@ -42,6 +35,7 @@ class Setting:
     high: Decimal
     changeable: bool
     place: Place
+    whole: bool = False
 
 
 @frozen
@@ -171,6 +165,17 @@ def part_key(part: Part) -> str:
 
 
 @frozen
+class Alert:
+    """A word of warning about the batch as a whole."""
+
+    name: str
+    title: Titled
+    condition: Node
+    say: Titled | None
+    place: Place
+
+
+@frozen
 class Sample:
     """A fish that the file itself must get right."""
 
@@ -185,7 +190,7 @@ class Rules:
     """A checked standard, whole.
 
     traits: all that a record may name. limits: faults and lifts in the order of the file. order: terms, faults and lifts such
-    that each reads only earlier ones. grades: best first.
+    that each reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file.
     """
 
     file: str
@@ -206,6 +211,8 @@ class Rules:
     grades: tuple[Grade, ...]
     samples: tuple[Sample, ...]
     text: str = field(repr=False)
+    alerts: tuple[Alert, ...] = ()
+    rounds: tuple[Round, ...] = ()
 
     @property
     def points(self) -> tuple[Points, ...]:
@@ -223,9 +230,18 @@ class Rules:
         return (*self.points, *self.extras, *self.limits, *self.grades)
 
     @property
+    def roots(self) -> tuple[Node, ...]:
+        """The expressions that all statements read, except for terms."""
+        return (
+            *(root for part in self.parts for root in part.roots),
+            *(alert.condition for alert in self.alerts),
+            *(root for each in self.rounds for root in each.roots),
+        )
+
+    @property
     def said_names(self) -> frozenset[str]:
         """The names in the braces of any `say`."""
-        said = [part.say for part in self.parts if part.say is not None]
+        said = [part.say for part in (*self.parts, *self.rounds) if part.say is not None]
         return frozenset(name for say in said for text in (say.text, *say.others.values()) for name in names_in(text))
 
     def words_at(self, place: Place) -> str:

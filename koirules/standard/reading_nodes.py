@@ -5,7 +5,7 @@ from __future__ import annotations
 from koirules.language.syntax import Word
 from koirules.problems import Place
 from koirules.standard.operations import TRUTH_OF_STEPS
-from koirules.standard.tree import Apply, Node, Recorded, TermRead, TraitRead, apply
+from koirules.standard.tree import Apply, Node, Recorded, Supplied, TermRead, TraitRead, apply
 from koirules.standard.types import Steps, Truth, type_of_kind
 from koirules.vocabulary.kinds import Number, YesNo
 from koirules.vocabulary.readings import anything
@@ -26,10 +26,16 @@ def read_trait(trait: Trait, word: Word) -> Node:
 
 def trait_of(node: Node) -> Trait | None:
     """The trait that a node reads and nothing else, through terms and the reading of yes and no."""
+    found = recordable_of(node)
+    return found.trait if isinstance(found, TraitRead) else None
+
+
+def recordable_of(node: Node) -> TraitRead | Supplied | None:
+    """What a node reads and nothing else, where that can be recorded or not: a trait, or a value beside the record."""
     while True:
         match node:
-            case TraitRead(trait=trait):
-                return trait
+            case TraitRead() | Supplied():
+                return node
             case TermRead(node=inner):
                 node = inner
             case Apply(operation=operation, operands=(inner,)) if operation is TRUTH_OF_STEPS:
@@ -38,10 +44,10 @@ def trait_of(node: Node) -> Trait | None:
                 return None
 
 
-def recorded(trait: Trait, through: Node, place: Place) -> Node:
-    """Whether a trait was recorded, asked of the trait or of a term that is nothing else."""
+def recorded(of: TraitRead | Supplied, through: Node, place: Place) -> Node:
+    """Whether something was recorded, asked of itself or of a term that is nothing else."""
     name = through.name if isinstance(through, TermRead) else ""
-    return Recorded(trait, name, Truth(), (False, True), place)
+    return Recorded(of, name, Truth(), (False, True), place)
 
 
 def unit_shown(node: Node) -> Unit | None:

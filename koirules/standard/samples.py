@@ -67,7 +67,7 @@ def _comma_before_outcome(before: st.Fact, fact: st.Fact) -> Problem:
 
 
 def _check_outcome(outcome: st.Outcome, names: Mapping[str, Sequence[str]], most: int, problems: list[Problem]) -> None:
-    kind = {"comes out": "grade", "shows fault": "fault"}.get(outcome.what)
+    kind = {"comes out": "grade", "shows fault": "fault", "leaves in": "round"}.get(outcome.what)
     if kind is not None and outcome.name is not None and outcome.name.text not in names[kind]:
         word, known = outcome.name, names[kind]
         problems.append(naming.unknown_part(word.place, kind, word.text, near(word.text, known), known))

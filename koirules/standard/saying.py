@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Collection
 
+from koirules.language import statements as st
+from koirules.language.round_parts import Saying
 from koirules.language.syntax import Title
 from koirules.problems import Place, Problem, naming
 from koirules.vocabulary.nearness import near
@@ -20,6 +22,17 @@ def names_in(text: str) -> list[str]:
 def fill(text: str, values: dict[str, str]) -> str:
     """The text with each name in braces replaced by its value."""
     return _BRACES.sub(lambda found: values.get(found.group(1).strip(), found.group()), text)
+
+
+def said_by(statement: st.Statement) -> list[Title]:
+    """The words of every `say` of a statement."""
+    match statement:
+        case st.Points(say=say) | st.Extra(say=say) | st.Limit(say=say) | st.Grade(say=say) | st.Alert(say=say):
+            return [] if say is None else [say]
+        case st.Round(parts=parts):
+            return [part.words for part in parts if isinstance(part, Saying)]
+        case _:
+            return []
 
 
 def check_languages(title: Title | None, problems: list[Problem]) -> None:

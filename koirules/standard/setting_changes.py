@@ -58,6 +58,8 @@ def _value(setting: Setting, written: str | float | Decimal) -> Decimal | Proble
         unit = given
     # What lies out of every bound is not converted: with thousands of digits that would be slow and inexact.
     value = number if unit is None or abs(number) > MOST * 10 else unit.to_held(number)
+    if setting.whole and value != value.to_integral_value():
+        return _problem(setting, "it holds a number of fish", "Give it a whole number.")
     if not setting.changeable and value != setting.value:
         return _problem(setting, "it has no range", "Give it one in the rule file: `from … to …`.")
     if not setting.low <= value <= setting.high:

@@ -1,13 +1,14 @@
 """The typed expression tree: what a rule means, after the checker.
 
 Every node carries its type, its range (the reading over all that the traits' ranges allow, from the operations table)
-and its place. What the later parts of the language need (`earlier`, batch figures, `grown to`) gets node classes here
-when it is worked out; until then the checker answers it.
+and its place. What is worked out beside the record before a fish is graded (a figure of the batch, an earlier look) is
+`Supplied`: every evaluator finds it among the readings by its key.
 """
 
 from __future__ import annotations
 
-from typing import Any
+from decimal import Decimal
+from typing import Any, assert_never
 
 from attrs import field, frozen
 
@@ -35,6 +36,11 @@ class TraitRead:
     range: Any
     place: Place
 
+    @property
+    def key(self) -> str:
+        """Under which name it stands among the readings."""
+        return self.trait.name
+
 
 @frozen
 class SettingRead:
@@ -58,14 +64,73 @@ class TermRead:
 
 
 @frozen
-class Recorded:
-    """Whether a trait was recorded; never open. through: the term that it was asked of, "" for the trait itself."""
+class Figure:
+    """A figure of the batch.
 
-    trait: Trait
+    kind: median, mean, lowest, highest, percentile, standing or share; percent: of a percentile. of: what it is a figure
+    of. same: only over fish that have all of these in common. kept_by: only over those kept by this round, "" for all that
+    it can look at. least: over so many recorded ones or not at all.
+    """
+
+    kind: str
+    percent: Decimal | None
+    of: Node
+    same: tuple[Node, ...] = ()
+    kept_by: str = ""
+    least: int = 0
+
+    @property
+    def reads(self) -> tuple[Node, ...]:
+        """The expressions that it reads of each fish."""
+        return (self.of, *self.same)
+
+
+@frozen
+class Earlier:
+    """The value of an expression in the look before this one at the same fish."""
+
+    of: Node
+
+    @property
+    def reads(self) -> tuple[Node, ...]:
+        """The expressions that it reads of the earlier look."""
+        return (self.of,)
+
+
+Source = Figure | Earlier
+
+
+@frozen
+class Supplied:
+    """A value that is worked out beside the record, before the fish is graded: among its readings under `key`.
+
+    A reading is what the value of a node of this type is (operations.py); without one it is all of its range.
+    """
+
+    key: str
+    source: Source = field(repr=False)
+    type: Type
+    range: Any
+    place: Place
+
+
+@frozen
+class Recorded:
+    """Whether a trait, or a value beside the record, was recorded; never open.
+
+    through: the term that it was asked of, "" where none was.
+    """
+
+    of: TraitRead | Supplied
     through: str
     type: Type
     range: Any
     place: Place
+
+    @property
+    def key(self) -> str:
+        """Under which name it stands among the readings."""
+        return self.of.key
 
 
 @frozen
@@ -98,6 +163,15 @@ class FaultRead:
 
 
 @frozen
+class GradeRead:
+    """The grade, as a scale of the standard's grades, worst first."""
+
+    type: Type
+    range: Any
+    place: Place
+
+
+@frozen
 class Apply:
     """An operation of the table over its operands."""
 
@@ -108,7 +182,19 @@ class Apply:
     place: Place
 
 
-Node = Constant | TraitRead | SettingRead | TermRead | Recorded | ScoreRead | SectionRead | FaultRead | Apply
+Node = (
+    Constant
+    | TraitRead
+    | SettingRead
+    | TermRead
+    | Supplied
+    | Recorded
+    | ScoreRead
+    | SectionRead
+    | FaultRead
+    | GradeRead
+    | Apply
+)
 
 
 def apply(operation: Operation, operands: tuple[Node, ...], kind: Type, place: Place) -> Apply:
@@ -116,8 +202,11 @@ def apply(operation: Operation, operands: tuple[Node, ...], kind: Type, place: P
     return Apply(operation, operands, kind, operation.range_of(*(node.range for node in operands)), place)
 
 
-def walk(node: Node, *, into_terms: bool = True) -> list[Node]:
-    """Every node below (and with) a node, the inside of each term once; without recursion, since sums can be long."""
+def walk(node: Node, *, into_terms: bool = True, into_sources: bool = False) -> list[Node]:
+    """Every node below (and with) a node, the inside of each term once; without recursion, since sums can be long.
+
+    into_sources: also what values beside the record are made of.
+    """
     found: list[Node] = []
     seen: set[str] = set()
     waiting = [node]
@@ -131,6 +220,43 @@ def walk(node: Node, *, into_terms: bool = True) -> list[Node]:
                 # Terms that read one another twice would otherwise be walked into twice as often at each level.
                 seen.add(name)
                 waiting.append(inner)
+            case Supplied(key=key, source=source) if into_sources and key not in seen:
+                seen.add(key)
+                waiting.extend(reversed(source.reads))
+            case Recorded(of=Supplied() as of) if into_sources:
+                waiting.append(of)
             case _:
                 pass
     return found
+
+
+def meaning(node: Node) -> str:
+    """What a node is in one line, the same for all that mean the same wherever they stand; operators come first."""
+    words: list[str] = []
+    for each in walk(node, into_terms=False):
+        match each:
+            case Constant(type=kind, range=value):
+                words.append(f"{value!r}" if isinstance(value, str) else f"{type(kind).__name__}{value!r}")
+            case TraitRead(trait=trait):
+                words.append(trait.name)
+            case SettingRead(name=name):
+                words.append(name)
+            case TermRead(name=name):
+                words.append(name)
+            case Supplied(key=key):
+                words.append(f"[{key}]")
+            case Recorded(of=of):
+                words.append(f"recorded [{of.key}]")
+            case ScoreRead():
+                words.append("score")
+            case SectionRead(name=name):
+                words.append(f"section {name}")
+            case FaultRead(name=name):
+                words.append(f"fault {name}")
+            case GradeRead():
+                words.append("grade")
+            case Apply(operation=operation, operands=operands):
+                words.append(f"{operation.name}/{len(operands)}")
+            case _:
+                assert_never(each)
+    return " ".join(words)

@@ -7,7 +7,17 @@ from decimal import Decimal
 from koirules.problems import Place, Problem, parts
 from koirules.standard.curves import Curve
 from koirules.standard.parts import Rules
-from koirules.standard.tree import Node, Recorded, ScoreRead, SectionRead, SettingRead, TermRead, TraitRead, walk
+from koirules.standard.tree import (
+    Node,
+    Recorded,
+    ScoreRead,
+    SectionRead,
+    SettingRead,
+    Supplied,
+    TermRead,
+    TraitRead,
+    walk,
+)
 from koirules.vocabulary.kinds import shortest
 
 
@@ -43,9 +53,9 @@ def _flat(by: Node, curve: Curve) -> bool:
 
 
 def _used(rules: Rules) -> set[str]:
-    used: set[str] = set()
+    used: set[str] = {name for round_ in rules.rounds for name in round_.amounts if isinstance(name, str)}
     seen: set[str] = set()
-    waiting: list[Node] = [root for part in rules.parts for root in part.roots]
+    waiting: list[Node] = list(rules.roots)
     for name in rules.said_names:
         used.add(name)
         if name in rules.terms:
@@ -61,8 +71,11 @@ def _used(rules: Rules) -> set[str]:
                         waiting.append(inner)
                 case SettingRead(name=name):
                     used.add(name)
-                case Recorded(trait=trait, through=through):
-                    used.update((trait.name, through))
+                case Recorded(of=of, through=through):
+                    used.add(through)
+                    waiting.append(of)
+                case Supplied(source=source):
+                    waiting.extend(source.reads)
                 case TraitRead(trait=trait):
                     used.add(trait.name)
                 case ScoreRead() | SectionRead():

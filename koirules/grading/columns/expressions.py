@@ -20,16 +20,18 @@ from koirules.standard.tree import (
     Apply,
     Constant,
     FaultRead,
+    GradeRead,
     Node,
     Recorded,
     ScoreRead,
     SectionRead,
     SettingRead,
+    Supplied,
     TermRead,
     TraitRead,
 )
+from koirules.standard.types import TextLabel
 from koirules.vocabulary.readings import Span, anything
-from koirules.vocabulary.traits import Trait
 
 
 class Expressions:
@@ -44,7 +46,7 @@ class Expressions:
         self.stages = Stages()
         holed = [column.name for column in held.values() if not isinstance(column, NoColumn) and column.holes]
         self.missing = Missing(self.stages, tuple(holed))
-        self._traits: dict[str, Value] = {}
+        self._read: dict[str, Value] = {}
         self._terms: dict[str, Value] = {}
         self._faults: dict[str, Pair] = {}
         self._points: dict[str, Pair] = {}
@@ -97,25 +99,26 @@ class Expressions:
                 value = float(self.settings[name].value)
                 return self._remembered(("setting", name), Known(Span(value, value)))
             case TraitRead(trait=trait):
-                known = self._traits.get(trait.name)
-                if known is None:
-                    known = self._traits[trait.name] = self._trait(trait)
-                return known
-            case Recorded(trait=trait):
-                return self._remembered(("recorded", trait.name), self._recorded(trait))
+                return self._given(trait.name, anything(trait.kind))
+            case Supplied(key=key, range=reach):
+                return self._given(key, None if isinstance(node.type, TextLabel) else reach)
+            case Recorded(of=of):
+                return self._remembered(("recorded", of.key), self._recorded(of.key))
             case TermRead(name=name):
                 return self._terms[name]
             case FaultRead(name=name):
                 return self._faults[name]
+            case GradeRead(range=reach):
+                return self._given("grade", reach)
             case SectionRead(name=name):
                 return self._points[name]
             case ScoreRead():
                 return self._points[""]
             case Apply():
                 operands = [done[id(operand)] for operand in node.operands]
-                key = (node.operation.name, *(id(operand) for operand in operands))
-                found = self._known.get(key)
-                return self._remembered(key, self._apply(node, operands)) if found is None else found
+                made_of = (node.operation.name, *(id(operand) for operand in operands))
+                found = self._known.get(made_of)
+                return self._remembered(made_of, self._apply(node, operands)) if found is None else found
             case _:
                 assert_never(node)
 
@@ -149,10 +152,16 @@ class Expressions:
             return ops.MILLIONTHS.range_of((end, end))[0]
         return self.stages.once("millionths", end, (end * 1_000_000.0 + 0.5).floor)
 
-    def _trait(self, trait: Trait) -> Value:
+    def _given(self, key: str, reach: Any) -> Value:
+        known = self._read.get(key)
+        if known is None:
+            known = self._read[key] = self._column(key, reach)
+        return known
+
+    def _column(self, key: str, reach: Any) -> Value:
         import polars as pl
 
-        held, reach = self.held.get(trait.name, NoColumn()), anything(trait.kind)
+        held = self.held.get(key, NoColumn())
         match held:
             case NoColumn():
                 return Known(reach)
@@ -169,10 +178,10 @@ class Expressions:
             case _:
                 assert_never(held)
 
-    def _recorded(self, trait: Trait) -> Value:
+    def _recorded(self, key: str) -> Value:
         import polars as pl
 
-        held = self.held.get(trait.name, NoColumn())
+        held = self.held.get(key, NoColumn())
         match held:
             case NoColumn():
                 return Known((False, False))

@@ -1,0 +1,19 @@
+"""Texts of a rule file that are given in several languages."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from attrs import frozen
+
+
+@frozen
+class Titled:
+    """A text with its further languages."""
+
+    text: str
+    others: Mapping[str, str]
+
+    def within(self, language: str | None) -> str:
+        """The text in a language, or the first one where it is not given in that language."""
+        return self.text if language is None else self.others.get(language, self.text)
