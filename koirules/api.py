@@ -53,7 +53,7 @@ class Standard:
 
     @property
     def variety(self) -> str | None:
-        """The variety, where the standard names one."""
+        """The variety, where the standard names one, with its skins: `showa with ginrin`."""
         return self.rules.variety
 
     @property

@@ -12,10 +12,10 @@ from koirules.language.reader import Read, read_bytes, read_text
 from koirules.problems import Problem, is_refused, reading
 from koirules.standard.checker import Checked, check
 from koirules.vocabulary.nearness import near
-from koirules.vocabulary.traits import Variety
+from koirules.vocabulary.skins import Varieties
 
 
-def load(name: str, varieties: Mapping[str, Variety], rulesets: Mapping[str, Path]) -> Checked:
+def load(name: str, varieties: Varieties, rulesets: Mapping[str, Path]) -> Checked:
     """The checked standard of a rule file, given by its path or by the name of a rule set; never raises for bad input."""
     path = find(name, rulesets)
     if isinstance(path, Problem):
@@ -29,7 +29,7 @@ def load(name: str, varieties: Mapping[str, Variety], rulesets: Mapping[str, Pat
         return _checked(read_bytes(data, str(path)), varieties)
 
 
-def load_text(text: str, file: str, varieties: Mapping[str, Variety]) -> Checked:
+def load_text(text: str, file: str, varieties: Varieties) -> Checked:
     """The checked standard of a text."""
     with _without_collector():
         return _checked(read_text(text, file), varieties)
@@ -49,7 +49,7 @@ def find(name: str, rulesets: Mapping[str, Path]) -> Path | Problem:
     return reading.no_such_file(name, near(name, rulesets))
 
 
-def _checked(read: Read, varieties: Mapping[str, Variety]) -> Checked:
+def _checked(read: Read, varieties: Varieties) -> Checked:
     if not read.rules.text and is_refused(read.problems):
         return Checked(None, read.problems)  # a file that is no text has no header to miss
     return check(read.rules, varieties, read.problems)

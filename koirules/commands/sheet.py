@@ -14,25 +14,26 @@ from koirules.vocabulary.traits import Variety
 
 
 @click.command("sheet")
-@click.argument("variety", required=False)
+@click.argument("variety", metavar="[VARIETY [with SKIN…]]", nargs=-1)
 @click.option("--out", required=True, type=click.Path(), metavar="FILE", help="Where to write it (.xlsx or .csv).")
 @click.option("--rules", metavar="RULES", help="Take only the traits that this standard reads, its house traits too.")
 @click.option("--replace", is_flag=True, help="Replace a file that is there already.")
 @click.option(
     "--fish", default=200, show_default=True, type=click.IntRange(1, 100_000), help="How many rows to prepare."
 )
-def command(variety: str | None, out: str, rules: str | None, replace: bool, fish: int) -> None:
+def command(variety: tuple[str, ...], out: str, rules: str | None, replace: bool, fish: int) -> None:
     """Make a blank record sheet for VARIETY, or for the standard RULES.
 
     It has a column a trait, with drop-downs, number checks and notes.
     """
     if Path(out).exists() and not replace:
         stop(f"{shown(out)} is there already, and may be filled in. Name another file, or add --replace.")
-    if variety is not None and variety.endswith(".koi") and rules is None:
-        variety, rules = None, variety
+    if len(variety) == 1 and variety[0].endswith(".koi") and rules is None:
+        rules = variety[0]
+        variety = ()
     if rules is not None:
         found = _read_by(rules, variety)
-    elif variety is not None:
+    elif variety:
         found = variety_named(variety)
     else:
         stop("Name a variety, or a standard with --rules RULES.")
@@ -43,11 +44,11 @@ def command(variety: str | None, out: str, rules: str | None, replace: bool, fis
     click.echo(f"Wrote {shown(out)}: {counted(len(found.traits), 'trait')}, a row a fish.")
 
 
-def _read_by(rules: str, variety: str | None) -> Variety:
+def _read_by(rules: str, variety: tuple[str, ...]) -> Variety:
     """The traits that a standard reads, as a variety; a variety named beside it must be its own."""
     standard = standard_from(rules)
-    if variety is not None and standard.variety != variety:
-        stop(f'{shown(rules)} is not for the variety "{shown(variety)}".')
+    if variety and standard.variety != variety_named(variety).name:
+        stop(f'{shown(rules)} is not for the variety "{shown(" ".join(variety))}".')
     read = standard.grader.traits_read()
     traits = {name: trait for name, trait in standard.traits.items() if name in read}
     return Variety(standard.variety or "", standard.title, traits)

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import json
+import re
 import sys
+from collections.abc import Mapping, Sequence
 
 import click
 
@@ -11,18 +13,20 @@ from koirules.commands.inputs import registry, standard_from
 from koirules.commands.output import shown, stop
 from koirules.vocabulary.kinds import describe_kind
 from koirules.vocabulary.nearness import near
+from koirules.vocabulary.skins import Varieties, clashes, lay_over, name_with
 from koirules.vocabulary.traits import Trait, Variety
 
 
 @click.command("traits")
-@click.argument("variety", metavar="VARIETY")
+@click.argument("variety", metavar="VARIETY [with SKIN…]", nargs=-1, required=True)
 @click.option("--json", "as_json", is_flag=True, help="Print them as data.")
-def command(variety: str, as_json: bool) -> None:
+def command(variety: tuple[str, ...], as_json: bool) -> None:
     """List the traits of VARIETY: name, kind and range, which way is better, how it changes as the fish grows.
 
-    A rule file in place of VARIETY lists the traits of its variety and its own house traits.
+    `showa with ginrin` lists those of a variety and of a skin that lies over it. A rule file in place of VARIETY lists the
+    traits of its variety and its own house traits.
     """
-    found = _of_rules(variety) if variety.endswith(".koi") else variety_named(variety)
+    found = _of_rules(variety[0]) if len(variety) == 1 and variety[0].endswith(".koi") else variety_named(variety)
     if as_json:
         click.echo(json.dumps([_as_data(trait) for trait in found.traits.values()], indent=1))
         return
@@ -44,15 +48,40 @@ def command(variety: str, as_json: bool) -> None:
     console.print(table)
 
 
-def variety_named(name: str) -> Variety:
-    """An installed variety; ends the command where there is none of that name."""
+def variety_named(words: Sequence[str]) -> Variety:
+    """The installed variety that the words of a command name, with its skins: `showa`, `showa with ginrin`.
+
+    Ends the command where it is not there, or where a skin does not fit.
+    """
     varieties = registry().varieties
+    name, *rest = re.findall(r"[^\s(),]+", " ".join(words)) or [""]
     found = varieties.get(name)
+    if found is None and name in varieties.skins:
+        stop(f'"{shown(name)}" is a skin, which lies over a variety: write VARIETY with {shown(name)}.')
     if found is None:
-        guess = near(name, varieties)
-        mend = f'Did you mean "{guess}"?' if guess else f"Installed: {', '.join(varieties)}."
-        stop(f'No variety "{shown(name)}" is installed. {mend}')
+        stop(f'No variety "{shown(name)}" is installed. {_mend(name, varieties)}')
+    if rest and rest[0] != "with":
+        stop(f"Name one variety, and its skins after `with`: {shown(name)} with {shown(rest[0])}.")
+    if rest == ["with"]:
+        stop("Name the skin after `with`.")
+    for position, skin in enumerate(rest[1:], start=2):
+        if skin in rest[1 : position - 1]:
+            stop(f'The skin "{shown(skin)}" stands here twice.')
+        found = _under(found, skin, name_with(name, rest[1:position]), varieties)
     return found
+
+
+def _under(found: Variety, skin: str, name: str, varieties: Varieties) -> Variety:
+    if skin not in varieties.skins:
+        stop(f'No skin "{shown(skin)}" is installed. {_mend(skin, varieties.skins)}')
+    for why in clashes(found, varieties.skins[skin]):
+        stop(f'The skin "{shown(skin)}" cannot lie over {shown(found.name)}: {why}.')
+    return lay_over(found, varieties.skins[skin], name)
+
+
+def _mend(name: str, known: Mapping[str, Variety]) -> str:
+    guess = near(name, known)
+    return f'Did you mean "{guess}"?' if guess else f"Installed: {', '.join(known) or 'none'}."
 
 
 def _of_rules(rules: str) -> Variety:

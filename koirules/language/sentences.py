@@ -25,6 +25,7 @@ _HEADER_WORDS = ("edition", "variety", "stage", "valid", "based", "note")
 _TITLE_ENDS = {"standard": rf"\s+{_HEADER}\s", "sample": r"\s+with\s"}
 _OPENS = {"if", "and", "or", "not", "except", "means", "by", "("}
 _COMPARES = {"at", "above", "below", "between", "is", "includes"}
+_SKINS = re.compile(rf"(?<!\w)with\s+({_NAME}(?:(?:\s*,\s*|\s+(?:and|with)\s+|\s+)(?!{_HEADER}\s){_NAME})+)")
 _PLAIN_NUMBERS = {"worth": "a worth is a plain number", "weight": "a weight is a plain number"}
 _PLAIN_NUMBERS |= {"gives": "behind `gives` stands a plain number"}
 _NO_UNITS = {*UNITS, "points", "point", "percent"}
@@ -112,6 +113,17 @@ def places_slip(spot: Spot, head: str) -> Problem | None:
     return say.places_without_bracket(spot.span(start, found.end()), words)
 
 
+def skins_slip(spot: Spot, head: str) -> Problem | None:
+    """Several skins without their bracket: `variety kohaku with ginrin and doitsu`."""
+    if head != "standard" or spot.word not in {",", "and", "with"}:
+        return None
+    for found in _SKINS.finditer(spot.text):
+        if found.start() < spot.at < found.end():
+            names = [name for name in re.findall(_NAME, found.group(1)) if name not in {"and", "with"}]
+            return say.skins_without_bracket(spot.span(found.start(1), found.end(1)), names)
+    return None
+
+
 def number_word_slip(spot: Spot, head: str) -> Problem | None:
     """A unit behind a plain number, and a weight behind what it weighs."""
     plain = _PLAIN_NUMBERS.get(spot.word_before(2))
@@ -171,6 +183,7 @@ RULES = (
     title_slip,
     comma_slip,
     places_slip,
+    skins_slip,
     number_word_slip,
 )
 """The rules of this file, in the order in which they are asked."""

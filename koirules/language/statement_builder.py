@@ -45,6 +45,7 @@ def _header(build: Builder, node: Node) -> st.Header:
         title=label,
         edition=only("edition"),
         variety=only("variety"),
+        skins=_skins(build, found.get("variety")),
         stage=only("stage"),
         valid_from=dates[0],
         valid_until=dates[1],
@@ -54,6 +55,11 @@ def _header(build: Builder, node: Node) -> st.Header:
         repeated=tuple(repeated),
         place=build.place(node),
     )
+
+
+def _skins(build: Builder, variety: Node) -> tuple[Word, ...]:
+    names = None if variety is None else variety.children[1]
+    return () if names is None else tuple(build.word(name) for name in names.children)
 
 
 class NoSuchDateError(ValueError):

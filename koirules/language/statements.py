@@ -19,6 +19,7 @@ class Header:
     title: Title
     edition: Word | None
     variety: Word | None
+    skins: tuple[Word, ...]
     stage: Word | None
     valid_from: date | None
     valid_until: date | None

@@ -15,19 +15,20 @@ from koirules.plugins.finding import Found, find_box, find_given, find_installed
 from koirules.plugins.settling import first_come, fitting, known_of
 from koirules.problems import Problem, plugging
 from koirules.vocabulary.joining import join
-from koirules.vocabulary.traits import Variety, Vocabulary
+from koirules.vocabulary.skins import Varieties
+from koirules.vocabulary.traits import Vocabulary
 
 
 @frozen
 class Registry:
     """All that the plugins give, with what is wrong with those that were left out.
 
-    varieties: by the word after `variety` in a rule file. vocabularies: those of the varieties and the shared ones, by
-    name. rulesets: the rule file of each rule set, by name. problems: warnings, one or more for each plugin left out.
-    sources: who gives a variety, as distribution and version.
+    varieties: by the word after `variety` in a rule file; `varieties.skins`: by the word after `with`. vocabularies: all of
+    them, the shared ones too, by name. rulesets: the rule file of each rule set, by name. problems: warnings, one or more
+    for each plugin left out. sources: who gives a variety or a skin, as distribution and version.
     """
 
-    varieties: Mapping[str, Variety] = field(hash=False)
+    varieties: Varieties
     vocabularies: Mapping[str, Vocabulary] = field(hash=False)
     rulesets: Mapping[str, Path] = field(hash=False)
     problems: tuple[Problem, ...]
@@ -56,12 +57,17 @@ def _registry(found: Iterable[Found], problems: list[Problem]) -> Registry:
     known = known_of(kept)
     refused = [problem for gifts in asked if not isinstance(gifts, Gifts) for problem in gifts]
     varieties = {name: join(one, known) for name, one in known.items() if one.is_variety}
+    skins = {name: join(one, known) for name, one in known.items() if one.is_skin}
     rulesets = {name: path for gifts in kept for name, path in gifts.rulesets.items()}
-    sources = {one.name: gifts.plugin.source for gifts in kept for one in gifts.vocabularies if one.is_variety}
+    sources = {one.name: gifts.plugin.source for gifts in kept for one in gifts.vocabularies if _is_spoken(one)}
     return Registry(
-        varieties=MappingProxyType(varieties),
+        varieties=Varieties(MappingProxyType(varieties), MappingProxyType(skins)),
         vocabularies=MappingProxyType(known),
         rulesets=MappingProxyType(rulesets),
         problems=(*problems, *refused, *clashes, *misfits),
         sources=MappingProxyType(sources),
     )
+
+
+def _is_spoken(vocabulary: Vocabulary) -> bool:
+    return vocabulary.is_variety or vocabulary.is_skin

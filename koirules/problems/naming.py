@@ -52,6 +52,53 @@ def unknown_variety(place: Place, word: str, near: str | None, known: Sequence[s
     )
 
 
+def unknown_skin(place: Place, word: str, near: str | None, known: Sequence[str]) -> Problem:
+    """No installed plugin gives that skin."""
+    listed = f"Installed: {', '.join(known)}." if known else "None is installed: skins come with plugins."
+    return Problem(
+        "unknown-skin",
+        place,
+        f'No skin "{word}" is installed.',
+        f'Did you mean "{near}"?' if near else listed,
+        edit=Edit(place, near) if near else None,
+    )
+
+
+def skin_alone(place: Place, word: str) -> Problem:
+    """A skin stands in the place of the variety."""
+    return Problem(
+        "skin-alone",
+        place,
+        f'"{word}" is a skin, which lies over a variety.',
+        f"Name the variety first: `variety VARIETY with {word}`.",
+    )
+
+
+def variety_as_skin(place: Place, word: str) -> Problem:
+    """A variety stands in the place of a skin."""
+    return Problem(
+        "variety-as-skin",
+        place,
+        f'"{word}" is a variety and no skin, so it cannot lie over another one.',
+        "Only a skin stands after `with`.",
+    )
+
+
+def skin_twice(place: Place, word: str) -> Problem:
+    """The same skin is named again."""
+    return Problem("skin-twice", place, f'The skin "{word}" stands here twice.', "Delete one of them.")
+
+
+def skin_clash(place: Place, skin: str, under: str, why: str) -> Problem:
+    """A skin and what it lies over use one name for two things."""
+    return Problem(
+        "skin-clash",
+        place,
+        f'The skin "{skin}" cannot lie over {under}: {why}.',
+        "Leave the skin out, and tell the authors of the two plugins.",
+    )
+
+
 def unknown_step(place: Place, word: str, of: str, steps: Sequence[str], near: str | None) -> Problem:
     """A scale, choice or set of places lacks the word."""
     return Problem(

@@ -67,6 +67,16 @@ def plugin_include_circle(plugin: str, vocabulary: str) -> Problem:
     )
 
 
+def plugin_skin_or_variety(plugin: str, what: str) -> Problem:
+    """A vocabulary says that it is both a variety and a skin."""
+    return _left_out(
+        "plugin-skin-or-variety",
+        plugin,
+        f"{_capital(what)} says that it is a variety and a skin.",
+        "A skin lies over a variety: give `is_skin=True` alone.",
+    )
+
+
 def plugin_bad_name(plugin: str, what: str, name: str) -> Problem:
     """A name that no rule file could write."""
     return _left_out(

@@ -86,6 +86,18 @@ def places_without_bracket(place: Place, words: Sequence[str]) -> Problem:
     )
 
 
+def skins_without_bracket(place: Place, names: Sequence[str]) -> Problem:
+    """Several skins without their bracket."""
+    meant = f"({', '.join(names)})"
+    return Problem(
+        "missing-word",
+        place,
+        f"These are {len(names)} skins in a row.",
+        f'Several skins stand in a bracket: "{meant}".',
+        edit=Edit(place, meant),
+    )
+
+
 def no_unit_here(place: Place, word: str, plain: str) -> Problem:
     """A unit behind a number that has none."""
     return Problem(

@@ -21,7 +21,8 @@ from koirules.standard.saying import check_languages, check_say, said_by
 from koirules.standard.sectioning import MOST_WORTH, check_sections, section_worths
 from koirules.standard.warnings import warnings_of
 from koirules.vocabulary.kinds import words_of
-from koirules.vocabulary.traits import Trait, Variety
+from koirules.vocabulary.skins import Varieties
+from koirules.vocabulary.traits import Trait
 
 _T = TypeVar("_T")
 
@@ -45,7 +46,7 @@ class _Declared:
     grades: Sequence[st.Grade]
 
 
-def check(file: st.RuleFile, varieties: Mapping[str, Variety], found: Sequence[Problem] = ()) -> Checked:
+def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()) -> Checked:
     """Check the statements of a file. found: the problems that the reader had, which join ours."""
     problems = list(found)
     header = check_header(file, problems)
@@ -93,7 +94,7 @@ def check(file: st.RuleFile, varieties: Mapping[str, Variety], found: Sequence[P
 
 
 def _declare(
-    file: st.RuleFile, header: st.Header | None, varieties: Mapping[str, Variety], problems: list[Problem]
+    file: st.RuleFile, header: st.Header | None, varieties: Varieties, problems: list[Problem]
 ) -> tuple[_Declared, Typer]:
     names = Names(problems)
     spoken = spoken_variety(header, varieties, problems)
@@ -194,7 +195,7 @@ def _rules(
         file=file.file,
         title=titled(header.title, ""),
         edition="" if header.edition is None else header.edition.text,
-        variety=None if header.variety is None else header.variety.text,
+        variety=None if declared.spoken is None else declared.spoken.name or None,
         stage=None if header.stage is None else header.stage.text,
         valid_from=header.valid_from,
         valid_until=header.valid_until,

@@ -2,22 +2,29 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from attrs import frozen
 
 from koirules.language import statements as st
+from koirules.language.syntax import Word
 from koirules.problems import Place, Problem, naming, parts
 from koirules.vocabulary.nearness import near
+from koirules.vocabulary.skins import Varieties, clashes, lay_over, name_with
 from koirules.vocabulary.traits import Trait, Variety
 
 
 @frozen
 class Spoken:
-    """The variety that a file speaks of: its name ("" where it names none) and its traits."""
+    """The variety that a file speaks of: its name ("" where it names none), its traits, and the skins over it.
+
+    name: with the skins, as `name_with` writes it. alone: without them.
+    """
 
     name: str
     traits: Mapping[str, Trait]
+    alone: str = ""
+    skins: tuple[str, ...] = ()
 
 
 def check_header(file: st.RuleFile, problems: list[Problem]) -> st.Header | None:
@@ -42,29 +49,61 @@ def check_header(file: st.RuleFile, problems: list[Problem]) -> st.Header | None
     return header
 
 
-def spoken_variety(
-    header: st.Header | None, varieties: Mapping[str, Variety], problems: list[Problem]
-) -> Spoken | None:
-    """The variety of a file; None where it is not known, so that no trait can be missed."""
+def spoken_variety(header: st.Header | None, varieties: Varieties, problems: list[Problem]) -> Spoken | None:
+    """The variety of a file with its skins; None where one is not known or does not fit, so that no trait can be missed."""
     if header is None:
         return None
     word = header.variety
     if word is None:
         return Spoken("", {})
+    found: list[Problem] = []
     variety = varieties.get(word.text)
-    if variety is None:
+    if variety is None and word.text in varieties.skins:
+        found.append(naming.skin_alone(word.place, word.text))
+    elif variety is None:
         known = list(varieties)
-        problems.append(naming.unknown_variety(word.place, word.text, near(word.text, known), known))
-        return None
-    return Spoken(variety.name, variety.traits)
+        found.append(naming.unknown_variety(word.place, word.text, near(word.text, known), known))
+    laid = _with_skins(variety, header.skins, varieties, found)
+    problems += found
+    return None if laid is None or found else Spoken(laid.name, laid.traits, word.text, _texts(header.skins))
 
 
-def elsewhere(spoken: Spoken | None, varieties: Mapping[str, Variety]) -> dict[str, str]:
-    """The variety that each trait belongs to which the spoken one lacks."""
+def _with_skins(
+    variety: Variety | None, skins: Sequence[Word], varieties: Varieties, problems: list[Problem]
+) -> Variety | None:
+    """A variety with skins laid over it one by one; what is wrong with any of them joins the problems."""
+    laid = variety
+    for position, word in enumerate(skins):
+        names = _texts(skins[: position + 1])
+        skin = varieties.skins.get(word.text)
+        if word.text in names[:-1]:
+            problems.append(naming.skin_twice(word.place, word.text))
+        elif skin is None and word.text in varieties:
+            problems.append(naming.variety_as_skin(word.place, word.text))
+        elif skin is None:
+            known = list(varieties.skins)
+            problems.append(naming.unknown_skin(word.place, word.text, near(word.text, known), known))
+        elif laid is not None and variety is not None:
+            problems += [naming.skin_clash(word.place, word.text, laid.name, why) for why in clashes(laid, skin)]
+            laid = lay_over(laid, skin, name_with(variety.name, names))
+    return laid
+
+
+def _texts(words: Sequence[Word]) -> tuple[str, ...]:
+    return tuple(word.text for word in words)
+
+
+def elsewhere(spoken: Spoken | None, varieties: Varieties) -> dict[str, str]:
+    """The variety, with a skin where one gives it, that each trait belongs to which the spoken one lacks."""
     own: Mapping[str, Trait] = {} if spoken is None else spoken.traits
     found: dict[str, str] = {}
     for variety in varieties.values():
         for name in variety.traits:
             if name not in own:
                 found.setdefault(name, variety.name)
+    if spoken is not None and spoken.alone:
+        for skin in varieties.skins.values():
+            for name in skin.traits:
+                if name not in own:
+                    found.setdefault(name, name_with(spoken.alone, (*spoken.skins, skin.name)))
     return found

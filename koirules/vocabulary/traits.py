@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from enum import Enum
 from types import MappingProxyType
 
-from attrs import field, frozen
+from attrs import Factory, field, frozen
 
 from koirules.vocabulary.kinds import Kind
 
@@ -62,7 +62,9 @@ class Trait:
 class Vocabulary:
     """The traits that one source gives: the shared ones, or those of a variety.
 
-    name: the word after `variety` in a rule file. includes: names of vocabularies whose traits belong to this one too.
+    name: the word after `variety` in a rule file, or after `with` for a skin. includes: names of vocabularies whose
+    traits belong to this one too. is_skin: it lies over a variety, as ginrin does over showa: `variety showa with ginrin`.
+    is_variety: it can stand after `variety`; neither for traits that are only there to be included.
     """
 
     name: str
@@ -70,12 +72,16 @@ class Vocabulary:
     traits: tuple[Trait, ...]
     includes: tuple[str, ...] = ()
     describe: str = ""
-    is_variety: bool = True
+    is_skin: bool = False
+    is_variety: bool = field(default=Factory(lambda self: not self.is_skin, takes_self=True))
 
 
 @frozen
 class Variety:
-    """A variety with all of its traits put together, by name, in the order that its sources list them."""
+    """A variety, with its skins if any, and all of its traits put together, by name, in the order of its sources.
+
+    name: as a header has it: `showa`, `showa with ginrin`, `showa with (ginrin, doitsu)`.
+    """
 
     name: str
     title: str

@@ -14,6 +14,7 @@ from koirules.problems.plugging import (
     plugin_bad_range,
     plugin_bad_steps,
     plugin_reserved_word,
+    plugin_skin_or_variety,
     plugin_wrong_type,
 )
 from koirules.problems.problem import Problem
@@ -34,6 +35,7 @@ _TYPES_OF_VOCABULARY: Mapping[str, type] = {
     "traits": tuple,
     "includes": tuple,
     "describe": str,
+    "is_skin": bool,
     "is_variety": bool,
 }
 _TYPES_OF_TRAIT: Mapping[str, type] = {
@@ -52,6 +54,8 @@ def check_vocabulary(vocabulary: Vocabulary, plugin: str) -> list[Problem]:
     problems = [*_check_types(vocabulary, _TYPES_OF_VOCABULARY, what, plugin)]
     if problems:
         return problems
+    if vocabulary.is_skin and vocabulary.is_variety:
+        problems.append(plugin_skin_or_variety(plugin, what))
     problems += _check_name(vocabulary.name, RESERVED, what, plugin)
     for include in vocabulary.includes:
         problems += _check_type(include, str, f"an include of {what}", plugin)

@@ -1,0 +1,58 @@
+"""The varieties that are there, and the skins that lie over them: ginrin over showa, doitsu over kohaku."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from attrs import field, frozen
+
+from koirules.vocabulary.joining import steps_like_traits
+from koirules.vocabulary.traits import Variety
+
+
+@frozen
+class Varieties(Mapping[str, Variety]):
+    """The varieties by the word after `variety`, and the skins by the word after `with`."""
+
+    plain: Mapping[str, Variety] = field(hash=False)
+    skins: Mapping[str, Variety] = field(factory=dict, hash=False)
+
+    def __getitem__(self, name: str) -> Variety:
+        return self.plain[name]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self.plain)
+
+    def __len__(self) -> int:
+        return len(self.plain)
+
+
+def name_with(variety: str, skins: Sequence[str]) -> str:
+    """A variety with its skins as a header has it: `showa with ginrin`, `showa with (ginrin, doitsu)`."""
+    if not skins:
+        return variety
+    return f"{variety} with {skins[0] if len(skins) == 1 else '(' + ', '.join(skins) + ')'}"
+
+
+def lay_over(under: Variety, skin: Variety, name: str) -> Variety:
+    """A variety with a skin over it; what both have alike is there once.
+
+    A doitsu kohaku is still a kohaku: the traits of the variety come first. Ask `clashes` before.
+    """
+    traits = {**under.traits, **skin.traits}
+    return Variety(name, f"{under.title}, {skin.title}", traits, under.describe or skin.describe)
+
+
+def clashes(under: Variety, skin: Variety) -> Iterator[str]:
+    """What keeps a skin from lying over a variety, each as the end of a sentence.
+
+    A trait that comes from a vocabulary that both include is the same trait and no clash.
+    """
+    for trait in skin.traits.values():
+        if trait.name in under.traits and under.traits[trait.name] != trait:
+            yield f'both have a trait "{trait.name}", each with a meaning of its own'
+    together = Variety("", "", {**under.traits, **skin.traits})
+    apart = {(trait.name, word) for one in (under, skin) for trait, word in steps_like_traits(one)}
+    for trait, word in steps_like_traits(together):
+        if (trait.name, word) not in apart:
+            yield f'"{word}" is a word of the trait "{trait.name}" of one and the name of a trait of the other'
