@@ -1,7 +1,16 @@
 """The hooks: all that a plugin author needs to read.
 
-A plugin is an installed distribution with an entry point in the group `koirules` that names a module. The module marks its
-functions with `hookimpl`. Each hook is called once, when the first command or library call needs it.
+A plugin is an installed distribution with an entry point in the group `koirules` that names a module. The module says which
+version of these hooks it was written for, and marks its functions with `hookimpl`:
+
+    KOIRULES_API = 1
+
+    @hookimpl
+    def koirules_vocabularies():
+        return [Vocabulary(…)]
+
+Each hook is called once, when the first command or library call needs it. A plugin that fails in any way is named, left out
+as a whole, and takes neither the command nor another plugin down.
 """
 
 from __future__ import annotations
@@ -13,6 +22,14 @@ import pluggy
 
 from koirules.vocabulary.traits import Vocabulary
 
+API = 1
+"""The version of the hooks and of what they take and give. It rises when a plugin that was right would no longer be right, or
+when there is more that a plugin may give. A plugin writes the number itself, and does not import it: it is the one it was
+written for."""
+
+OLDEST_API = 1
+"""The oldest version that is still understood."""
+
 hookspec = pluggy.HookspecMarker("koirules")
 hookimpl = pluggy.HookimplMarker("koirules")
 """Marks a function of a plugin as the answer to the hook of the same name."""
@@ -23,10 +40,11 @@ class Hooks:
 
     @hookspec
     def koirules_vocabularies(self) -> Sequence[Vocabulary]:  # type: ignore[empty-body]
-        """The vocabularies that the plugin gives: one for each variety, and shared ones that they include.
+        """The vocabularies that the plugin gives: one for each variety or skin, and shared ones that they include.
 
         Names must be new: a vocabulary or a trait that is already there (in the same variety) is a clash, and the plugin
-        is left out with a report that names both.
+        is left out with a report that names both. A skin (`is_skin=True`) is met with a variety only when a rule file
+        says so; a clash is then a problem of that file.
         """
 
     @hookspec

@@ -7,8 +7,9 @@ from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
 
-from koirules.language.cleaning import MOST_BYTES
-from koirules.language.reader import Read, read_bytes, read_text
+from koirules.language.cleaning import MOST_BYTES, decode
+from koirules.language.reader import Read, read_bytes, read_header, read_text
+from koirules.language.statements import Header
 from koirules.problems import Problem, is_refused, reading
 from koirules.standard.checker import Checked, check
 from koirules.vocabulary.nearness import near
@@ -33,6 +34,17 @@ def load_text(text: str, file: str, varieties: Varieties) -> Checked:
     """The checked standard of a text."""
     with _without_collector():
         return _checked(read_text(text, file), varieties)
+
+
+def header_of(path: Path) -> Header | None:
+    """The header of a rule file alone; None where the file or its header cannot be read."""
+    try:
+        with path.open("rb") as file:
+            data = file.read(MOST_BYTES)
+    except OSError:
+        return None
+    text = decode(data, str(path))
+    return None if isinstance(text, Problem) else read_header(text, str(path))
 
 
 def find(name: str, rulesets: Mapping[str, Path]) -> Path | Problem:

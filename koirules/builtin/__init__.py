@@ -13,7 +13,9 @@ from koirules.builtin.shared import SHARED
 from koirules.hooks import hookimpl
 from koirules.vocabulary.traits import Vocabulary
 
-__all__ = ["koirules_rulesets", "koirules_vocabularies"]
+KOIRULES_API = 1
+
+__all__ = ["KOIRULES_API", "koirules_rulesets", "koirules_vocabularies"]
 
 
 @hookimpl

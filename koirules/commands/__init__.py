@@ -14,6 +14,7 @@ _COMMANDS = {
     "ask": "Ask at the tub, one fish after another, until each is settled.",
     "check": "Check rule files and the samples in them.",
     "sheet": "Make a blank record sheet for a variety or a standard.",
+    "varieties": "List the varieties, skins and rule sets that are installed, and from where.",
     "traits": "List the traits that rules and records can name.",
 }
 

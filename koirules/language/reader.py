@@ -17,7 +17,7 @@ from koirules.language.builder import Builder
 from koirules.language.cleaning import Cleaned, clean, decode
 from koirules.language.hints import explain
 from koirules.language.statement_builder import NoSuchDateError, build_statement
-from koirules.language.statements import RuleFile, Statement
+from koirules.language.statements import Header, RuleFile, Statement
 from koirules.problems import Place, Problem
 from koirules.problems import reading as say
 from koirules.vocabulary.nearness import near
@@ -87,6 +87,14 @@ def read_text(text: str, file: str) -> Read:
         else:
             statements.append(read)
     return Read(RuleFile(file, cleaned.text, tuple(statements), cleaned.comments, tuple(unread)), tuple(problems))
+
+
+def read_header(text: str, file: str) -> Header | None:
+    """The header of a rule file, without the rest being read; None where there is none that can be read."""
+    cleaned = clean(text, file)
+    first = next(_pieces(cleaned, file, []), None)
+    found = None if first is None else _statement(first, file)
+    return found if isinstance(found, Header) else None
 
 
 def _pieces(cleaned: Cleaned, file: str, problems: list[Problem]) -> Iterator[_Piece]:

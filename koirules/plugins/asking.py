@@ -8,7 +8,7 @@ from pathlib import Path
 import pluggy
 from attrs import field, frozen
 
-from koirules.hooks import Hooks
+from koirules.hooks import API, OLDEST_API, Hooks
 from koirules.plugins.finding import GROUP, Found
 from koirules.problems import Problem, plugging
 from koirules.problems.quoting import visible
@@ -34,9 +34,10 @@ def ask(plugin: Found) -> Gifts | list[Problem]:
     rulesets: dict[str, Path] = {}
     try:
         code = plugin.load()
+        problems += _check_api(plugin.label, code)
         when = "when its hooks were read"
-        callers = _hooks_of(code)
-        problems += _check_hooks(plugin.label, callers)
+        callers = [] if problems else _hooks_of(code)
+        problems += _check_hooks(plugin.label, callers) if not problems else ()
         for caller in () if problems else callers:
             when = f"in {caller.name}"
             # Called one by one and not through pluggy, whose call ends for all plugins at the first that raises.
@@ -49,6 +50,18 @@ def ask(plugin: Found) -> Gifts | list[Problem]:
     except (Exception, SystemExit) as error:  # a stranger's code may raise anything
         problems = [plugging.plugin_raises(plugin.label, when, in_one_line(error))]
     return problems or Gifts(plugin, tuple(vocabularies), rulesets)
+
+
+def _check_api(plugin: str, code: object) -> Iterator[Problem]:
+    written_for = getattr(code, "KOIRULES_API", None)
+    if written_for is None:
+        yield plugging.plugin_without_api(plugin, API)
+    elif not isinstance(written_for, int) or isinstance(written_for, bool):
+        yield plugging.plugin_wrong_type(plugin, "`KOIRULES_API`", "a whole number", _type(written_for))
+    elif written_for > API:
+        yield plugging.plugin_too_new(plugin, written_for, API)
+    elif written_for < OLDEST_API:
+        yield plugging.plugin_too_old(plugin, written_for, OLDEST_API)
 
 
 def in_one_line(error: BaseException) -> str:

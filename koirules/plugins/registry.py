@@ -25,7 +25,8 @@ class Registry:
 
     varieties: by the word after `variety` in a rule file; `varieties.skins`: by the word after `with`. vocabularies: all of
     them, the shared ones too, by name. rulesets: the rule file of each rule set, by name. problems: warnings, one or more
-    for each plugin left out. sources: who gives a variety or a skin, as distribution and version.
+    for each plugin left out. sources: who gives a variety or a skin, as distribution and version; ruleset_sources: who
+    gives a rule set.
     """
 
     varieties: Varieties
@@ -33,6 +34,7 @@ class Registry:
     rulesets: Mapping[str, Path] = field(hash=False)
     problems: tuple[Problem, ...]
     sources: Mapping[str, str] = field(hash=False)
+    ruleset_sources: Mapping[str, str] = field(hash=False)
 
 
 @cache
@@ -60,12 +62,14 @@ def _registry(found: Iterable[Found], problems: list[Problem]) -> Registry:
     skins = {name: join(one, known) for name, one in known.items() if one.is_skin}
     rulesets = {name: path for gifts in kept for name, path in gifts.rulesets.items()}
     sources = {one.name: gifts.plugin.source for gifts in kept for one in gifts.vocabularies if _is_spoken(one)}
+    ruleset_sources = {name: gifts.plugin.source for gifts in kept for name in gifts.rulesets}
     return Registry(
         varieties=Varieties(MappingProxyType(varieties), MappingProxyType(skins)),
         vocabularies=MappingProxyType(known),
         rulesets=MappingProxyType(rulesets),
         problems=(*problems, *refused, *clashes, *misfits),
         sources=MappingProxyType(sources),
+        ruleset_sources=MappingProxyType(ruleset_sources),
     )
 
 

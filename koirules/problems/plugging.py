@@ -11,6 +11,36 @@ def plugin_raises(plugin: str, when: str, error: str) -> Problem:
     return _left_out("plugin-raises", plugin, f"It failed {when} ({error}).", "Update the plugin or uninstall it.")
 
 
+def plugin_without_api(plugin: str, api: int) -> Problem:
+    """A plugin does not say which version of the hooks it was written for."""
+    return _left_out(
+        "plugin-without-api",
+        plugin,
+        "It does not say for which version of the hooks it was written.",
+        f"Write `KOIRULES_API = {api}` in the module that its entry point names.",
+    )
+
+
+def plugin_too_new(plugin: str, written_for: int, api: int) -> Problem:
+    """A plugin was written for a later version of the hooks."""
+    return _left_out(
+        "plugin-too-new",
+        plugin,
+        f"It was written for version {written_for} of the hooks, and this koirules knows version {api}.",
+        "Update koirules, or install an older version of the plugin.",
+    )
+
+
+def plugin_too_old(plugin: str, written_for: int, oldest: int) -> Problem:
+    """A plugin was written for a version of the hooks that is no longer understood."""
+    return _left_out(
+        "plugin-too-old",
+        plugin,
+        f"It was written for version {written_for} of the hooks, and this koirules knows none before {oldest}.",
+        "Update the plugin.",
+    )
+
+
 def plugin_unknown_hook(plugin: str, hook: str, near: str | None) -> Problem:
     """A function of a plugin answers a hook that does not exist."""
     mend = f'Did you mean "{near}"?' if near else "Rename the function, or update koirules to a version with this hook."

@@ -18,6 +18,8 @@ NET = Trait("net", "net", Scale(("faint", "clear")))
 class Gives:
     """A plugin that gives these vocabularies and rule sets."""
 
+    KOIRULES_API = 1
+
     def __init__(self, *vocabularies: Any, rulesets: Any = None, name: str = "invented") -> None:
         self.__name__ = name
         self.vocabularies = vocabularies

@@ -18,6 +18,9 @@ from koirules.vocabulary.kinds import YesNo
 from koirules.vocabulary.traits import Trait, Vocabulary
 
 
+KOIRULES_API = 1
+
+
 @hookimpl
 def koirules_vocabularies():
     return [Vocabulary("{name}", "{name}", (Trait("{trait}", "{trait}", YesNo()),))]

@@ -65,6 +65,7 @@ def test_a_registry_cannot_be_changed() -> None:
 def test_a_plugin_that_raises_in_a_hook_is_left_out() -> None:
     class Raises:
         __name__ = "invented"
+        KOIRULES_API = 1
 
         @hookimpl
         def koirules_vocabularies(self) -> Sequence[Vocabulary]:
@@ -95,6 +96,7 @@ def test_a_bad_plugin_takes_no_good_one_along() -> None:
 def test_a_plugin_that_exits_is_left_out() -> None:
     class Exits:
         __name__ = "invented"
+        KOIRULES_API = 1
 
         @hookimpl
         def koirules_vocabularies(self) -> Sequence[Vocabulary]:
@@ -108,6 +110,7 @@ def test_a_plugin_that_exits_is_left_out() -> None:
 def test_a_misspelt_hook_is_answered_with_the_right_one() -> None:
     class Misspelt:
         __name__ = "invented"
+        KOIRULES_API = 1
 
         @hookimpl
         def koirules_vocabularys(self) -> Sequence[Vocabulary]:
@@ -131,6 +134,7 @@ def test_a_hook_of_a_later_version_may_be_marked_optional() -> None:
 def test_a_hook_that_asks_for_more_than_there_is_is_left_out() -> None:
     class Asks:
         __name__ = "invented"
+        KOIRULES_API = 1
 
         @hookimpl
         def koirules_vocabularies(self, weather: str) -> Sequence[Vocabulary]:
@@ -145,6 +149,7 @@ def test_a_hook_that_asks_for_more_than_there_is_is_left_out() -> None:
 def test_a_plugin_without_marked_functions_is_told_to_mark_them() -> None:
     class Unmarked:
         __name__ = "invented"
+        KOIRULES_API = 1
 
         def koirules_vocabularies(self) -> Sequence[Vocabulary]:
             return (lace(),)

@@ -47,6 +47,7 @@ def test_a_plugin_that_gives_a_wrong_type_is_left_out(plugin: Gives) -> None:
 def test_a_hook_that_gives_nothing_at_all_is_a_wrong_type() -> None:
     class Forgets:
         __name__ = "invented"
+        KOIRULES_API = 1
 
         @hookimpl
         def koirules_vocabularies(self) -> None:

@@ -3,6 +3,7 @@
 import ast
 import re
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
 from click.testing import CliRunner
@@ -61,7 +62,8 @@ def test_the_plugin_of_the_guide_works():
     (guide,) = [p.values[0] for p in blocks("python") if "koirules_vocabularies" in p.values[0]]
     scope: dict[str, object] = {}
     exec(guide, scope)  # noqa: S102
-    registry = registry_with(type("Guide", (), {"koirules_vocabularies": staticmethod(scope["koirules_vocabularies"])}))
+    given = {name: scope[name] for name in ("KOIRULES_API", "koirules_vocabularies")}
+    registry = registry_with(SimpleNamespace(**given))
     assert not registry.problems
     standard = koirules.read_standard(
         'standard "try" edition 1 variety hill_ogon\ngrade a otherwise', registry=registry

@@ -1,0 +1,117 @@
+"""`koirules varieties`: what is installed, and from where."""
+
+from __future__ import annotations
+
+import json
+import sys
+from collections.abc import Iterable, Sequence
+
+import click
+from attrs import asdict, frozen
+
+from koirules.commands.inputs import registry
+from koirules.commands.output import counted, shown
+from koirules.loading import header_of
+from koirules.plugins import Registry
+from koirules.vocabulary.skins import name_with
+from koirules.vocabulary.traits import Variety
+
+
+@frozen
+class _Row:
+    """A variety or a skin."""
+
+    name: str
+    title: str
+    describe: str
+    traits: int
+    source: str
+
+
+@frozen
+class _RuleSet:
+    """A rule set, with what its header says; an empty word where it says nothing or cannot be read."""
+
+    name: str
+    title: str
+    edition: str
+    variety: str
+    stage: str
+    source: str
+    file: str
+
+
+@click.command("varieties")
+@click.option("--json", "as_json", is_flag=True, help="Print them as data.")
+def command(as_json: bool) -> None:
+    """List the varieties and skins that are installed, from which distribution and version, with their rule sets.
+
+    A plugin that had to be left out is named first, with what is wrong with it.
+    """
+    plugins = registry()
+    varieties = _rows(plugins.varieties.values(), plugins)
+    skins = _rows(plugins.varieties.skins.values(), plugins)
+    rule_sets = _rule_sets(plugins)
+    if as_json:
+        left_out = [
+            {"plugin": str(problem.site), "code": problem.code, "cause": problem.cause, "mend": problem.mend}
+            for problem in plugins.problems
+        ]
+        data = {
+            "varieties": [asdict(row) for row in varieties],
+            "skins": [asdict(row) for row in skins],
+            "rule_sets": [asdict(one) for one in rule_sets],
+            "left_out": left_out,
+        }
+        click.echo(json.dumps(data, indent=1))
+        return
+    _print(varieties, skins, rule_sets)
+
+
+def _rows(varieties: Iterable[Variety], plugins: Registry) -> list[_Row]:
+    return [_Row(one.name, one.title, one.describe, len(one.traits), plugins.sources[one.name]) for one in varieties]
+
+
+def _rule_sets(plugins: Registry) -> list[_RuleSet]:
+    found = []
+    for name, path in plugins.rulesets.items():
+        header = header_of(path)
+        words = ("", "", "", "")
+        if header is not None:
+            skins = [word.text for word in header.skins]
+            variety = "" if header.variety is None else name_with(header.variety.text, skins)
+            edition = "" if header.edition is None else header.edition.text
+            stage = "" if header.stage is None else header.stage.text
+            words = (header.title.text, edition, variety, stage)
+        found.append(_RuleSet(name, *words, plugins.ruleset_sources[name], str(path)))
+    return found
+
+
+def _print(varieties: list[_Row], skins: list[_Row], rule_sets: list[_RuleSet]) -> None:
+    from rich.box import SIMPLE_HEAD
+    from rich.console import Console
+    from rich.table import Table
+    from rich.text import Text
+
+    console = Console(highlight=False, width=None if sys.stdout.isatty() else 140)
+
+    def table(headings: tuple[str, ...], rows: Sequence[tuple[str, ...]]) -> None:
+        made = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False)
+        for heading in headings:
+            made.add_column(heading, overflow="fold")
+        for row in rows:
+            made.add_row(*(Text(shown(cell)) for cell in row))
+        console.print(made)
+
+    for heading, listed in (("variety", varieties), ("skin, after `with`", skins)):
+        if listed:
+            rows = [(one.name, one.describe, counted(one.traits, "trait"), one.source) for one in listed]
+            table((heading, "what it is", "traits", "from"), rows)
+    named = [(one.variety, one.stage, one.name, _told(one), one.source) for one in rule_sets]
+    table(("variety", "stage", "rule set", "what it is", "from"), sorted(named))
+
+
+def _told(one: _RuleSet) -> str:
+    return (
+        f"{one.title}, edition {one.edition}" if one.title else f"cannot be read: `koirules check {one.name}` says why"
+    )

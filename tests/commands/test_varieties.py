@@ -1,0 +1,67 @@
+"""What is installed, from where, and what had to be left out."""
+
+import json
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+
+from koirules.commands import inputs, main
+from koirules.plugins import registry_with
+from koirules.vocabulary.kinds import Count
+from koirules.vocabulary.traits import Trait
+from tests.plugins.invented import Gives, lace
+
+
+@pytest.fixture
+def plugins(tmp_path, monkeypatch):
+    good, broken = tmp_path / "good.koi", tmp_path / "broken.koi"
+    good.write_text(
+        'standard "Lantern Bay, lace" edition 7 variety lace with glitter stage nisai\ngrade a otherwise\n'
+        "what stands below the header is not read",
+        encoding="utf-8",
+    )
+    broken.write_text("grade a otherwise\n", encoding="utf-8")
+    skin = lace(Trait("rows", "rows", Count(9)), name="glitter", is_skin=True)
+    gives = Gives(lace(), skin, rulesets={"lace_house": good, "lace_broken": broken}, name="invented-lace 1.2")
+    registry = registry_with(gives, Gives("no vocabulary", name="bad"))
+    monkeypatch.setattr(inputs, "load_registry", lambda: registry)
+    return registry
+
+
+def run(*words):
+    result = CliRunner().invoke(main, words)
+    assert result.exception is None or isinstance(result.exception, SystemExit), result.exception
+    return result
+
+
+@pytest.mark.usefixtures("plugins")
+def test_each_variety_skin_and_rule_set_is_listed_with_its_source():
+    result = run("varieties")
+    assert result.exit_code == 0
+    lines = [line.split() for line in result.stdout.splitlines()]
+    assert ["lace", "1", "trait", "invented-lace", "1.2"] in lines
+    assert ["glitter", "1", "trait", "invented-lace", "1.2"] in lines
+    row = "lace with glitter nisai lace_house Lantern Bay, lace, edition 7 invented-lace 1.2"
+    assert row.split() in lines
+    assert "`koirules check lace_broken` says why" in result.stdout
+    assert "plugin-wrong-type" in result.stderr
+
+
+def test_as_data_they_are_the_same(plugins):
+    data = json.loads(run("varieties", "--json").stdout)
+    assert [row["name"] for row in data["varieties"]] == list(plugins.varieties)
+    assert [row["name"] for row in data["skins"]] == ["glitter"]
+    by_name = {row["name"]: row for row in data["rule_sets"]}
+    assert set(by_name) == set(plugins.rulesets)
+    house = by_name["lace_house"]
+    assert (house["variety"], house["stage"], house["edition"]) == ("lace with glitter", "nisai", "7")
+    assert Path(house["file"]).name == "good.koi"
+    assert by_name["lace_broken"]["variety"] == ""
+    assert [(row["plugin"], row["code"]) for row in data["left_out"]] == [("plugin bad", "plugin-wrong-type")]
+
+
+def test_what_ships_in_the_box_is_listed_with_the_stage_of_its_rule_set():
+    data = json.loads(run("varieties", "--json").stdout)
+    box = {row["name"]: row for row in data["rule_sets"]}["tosai_kohaku"]
+    assert (box["variety"], box["stage"]) == ("kohaku", "tosai")
