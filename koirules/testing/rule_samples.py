@@ -1,10 +1,10 @@
-"""For authors of plugins and rule files: a registry of one's own, and rule files as tests.
+"""Rule files as tests: their own samples become tests of a project in three lines.
 
-A rule file's own samples become tests of a project in three lines:
-
-    @pytest.mark.parametrize("run", koirules.testing.sample_runs("my_standard.koi"), ids=koirules.testing.sample_title)
-    def test_samples(run):
-        assert not run.failures, koirules.testing.told(run)
+```python
+@pytest.mark.parametrize("run", koirules.testing.sample_runs("my_standard.koi"), ids=koirules.testing.sample_title)
+def test_samples(run):
+    assert not run.failures, koirules.testing.told(run)
+```
 """
 
 from __future__ import annotations
@@ -13,9 +13,7 @@ from os import PathLike
 
 from koirules.api import load_standard
 from koirules.grading.sample_runs import SampleRun, run_samples
-from koirules.plugins import Registry, registry_with
-
-__all__ = ["Registry", "SampleRun", "registry_with", "sample_runs", "sample_title", "told"]
+from koirules.plugins import Registry
 
 
 def sample_runs(path: str | PathLike[str], registry: Registry | None = None) -> tuple[SampleRun, ...]:

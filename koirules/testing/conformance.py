@@ -1,0 +1,72 @@
+"""Whether a plugin is sound: all that koirules expects of one, tried out, and what is wrong told in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from koirules.plugins import Registry, registry_with
+from koirules.testing import wording
+from koirules.testing.gradings import of_ruleset, of_whole_rules
+from koirules.testing.importing import of_import
+from koirules.testing.made_records import made_records
+from koirules.testing.sheets import of_sheets
+from koirules.vocabulary.skins import clashes, lay_over, name_with
+from koirules.vocabulary.traits import Variety
+
+_MOST_SHOWN = 40
+
+
+def check_plugin(plugin: object, *beside: object, fish: int = 100) -> None:
+    """Raise AssertionError, with everything that is wrong in words, where a plugin is not sound.
+
+    plugin: the module that its entry point names. beside: other plugins that it builds on, by whose vocabularies or under
+    whose skins it is tried too. fish: how many invented records to grade by each rule set.
+    """
+    found = findings(plugin, *beside, fish=fish)
+    if found:
+        more = [f"… and {len(found) - _MOST_SHOWN} more"] if len(found) > _MOST_SHOWN else []
+        raise AssertionError("\n  - ".join(["this plugin is not sound:", *found[:_MOST_SHOWN], *more]))
+
+
+def findings(plugin: object, *beside: object, fish: int = 100) -> tuple[str, ...]:
+    """Everything that is wrong with a plugin, a sentence each; empty where it is sound. As `check_plugin`.
+
+    Looked at: that it can be loaded, beside what ships in the box; the words of its vocabularies; a rule file that names
+    every trait, step and place; blank sheets with their drop-downs, filled in and read again; its rule sets with their
+    samples; invented records graded alone and, where Polars is there, as a frame, with one answer; what its import loads.
+    """
+    registry = registry_with(*beside, plugin)
+    if registry.problems:
+        return tuple(f"{problem.site}: {problem.cause} {problem.mend}" for problem in registry.problems)
+    return tuple(dict.fromkeys(_findings(plugin, registry, registry_with(*beside), fish)))
+
+
+def _findings(plugin: object, registry: Registry, without: Registry, fish: int) -> Iterator[str]:
+    for name, vocabulary in registry.vocabularies.items():
+        if name not in without.vocabularies:
+            yield from wording.of_vocabulary(vocabulary)
+    for variety in _to_try(registry, without):
+        yield from wording.of_variety(variety)
+        records = made_records(variety.traits.values(), fish)
+        yield from of_whole_rules(variety, records, registry)
+        with TemporaryDirectory() as folder:
+            yield from (f"{variety.name}: {told}" for told in of_sheets(variety, records, Path(folder)))
+    for name in registry.rulesets:
+        if name not in without.rulesets:
+            yield from of_ruleset(name, registry, fish)
+    yield from of_import(plugin)
+
+
+def _to_try(registry: Registry, without: Registry) -> Iterable[Variety]:
+    """The varieties that the plugin gives, and its skins over every variety over which they can lie."""
+    varieties = registry.varieties
+    for name, variety in varieties.items():
+        if name not in without.varieties:
+            yield variety
+    for name, skin in varieties.skins.items():
+        if name not in without.varieties.skins:
+            for under in varieties.values():
+                if not any(clashes(under, skin)):
+                    yield lay_over(under, skin, name_with(under.name, (name,)))

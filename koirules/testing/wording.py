@@ -1,0 +1,55 @@
+"""What a vocabulary says to people: titles, descriptions, directions."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from koirules.vocabulary.kinds import Choice, Label, Number
+from koirules.vocabulary.traits import Better, Trait, Variety, Vocabulary
+from koirules.vocabulary.units import Dimension
+
+_LONGEST_TITLE = 60
+_SHORTEST_TELLING = 20
+_LONGEST_TELLING = 250  # a note of a sheet, and a line of the questions at the tub
+
+
+def of_vocabulary(vocabulary: Vocabulary) -> Iterator[str]:
+    """What is wrong with the words of a vocabulary, a sentence each."""
+    what = f'the vocabulary "{vocabulary.name}"'
+    if not vocabulary.title.strip():
+        yield f"{what} has no title"
+    if not vocabulary.describe.strip() and (vocabulary.is_variety or vocabulary.is_skin):
+        yield f"{what} has no describe: say in one line what such a fish looks like"
+    if not vocabulary.traits and not vocabulary.includes:
+        yield f"{what} has no trait and includes none"
+    for trait in vocabulary.traits:
+        yield from _of_trait(trait)
+
+
+def of_variety(variety: Variety) -> Iterator[str]:
+    """What is wrong with the words of a variety once all its vocabularies are together, a sentence each."""
+    titles: dict[str, str] = {}
+    for trait in variety.traits.values():
+        first = titles.setdefault(trait.title.casefold(), trait.name)
+        if first != trait.name:
+            yield f'in "{variety.name}" the traits {first} and {trait.name} have one title, "{trait.title}"'
+
+
+def _of_trait(trait: Trait) -> Iterator[str]:
+    what = f"the trait {trait.name}"
+    title, telling = trait.title.strip(), trait.describe.strip()
+    if not title:
+        yield f"{what} has no title"
+    elif len(title) > _LONGEST_TITLE:
+        yield f"{what} has a title of {len(title)} letters; results and sheets have room for {_LONGEST_TITLE}"
+    if len(telling) < _SHORTEST_TELLING:
+        yield f"{what} lacks a describe that tells a new helper where to look and what to write"
+    elif len(telling) > _LONGEST_TELLING or "\n" in telling:
+        yield f"{what} has a describe of more than one line of {_LONGEST_TELLING} letters"
+    if isinstance(trait.kind, Label | Choice) and trait.better in {Better.MORE, Better.LESS}:
+        yield f"{what} cannot be {trait.better.value!r}: its values have no order"
+    if isinstance(trait.kind, Number) and trait.kind.dimension is Dimension.SHARE and trait.kind.low < 0:
+        yield f"{what} is a share that may fall below 0 %"
+    for code in trait.titles:
+        if len(code) != 2 or not code.isalpha() or not code.islower():
+            yield f'{what} has a title in "{code}", which is no two-letter code of a language'

@@ -1,0 +1,236 @@
+"""The check that a plugin's own tests call: sound ones pass, and what is wrong with others is said in words."""
+
+from __future__ import annotations
+
+import importlib.util
+import sys
+from collections.abc import Iterator
+from decimal import Decimal
+from pathlib import Path
+from types import ModuleType
+from typing import Any
+
+import pytest
+from attrs import evolve
+
+from koirules import builtin
+from koirules.plugins import registry_with
+from koirules.testing import check_plugin, conformance, findings
+from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo
+from koirules.vocabulary.skins import Varieties
+from koirules.vocabulary.traits import Better, Trait, Variety, Vocabulary
+from koirules.vocabulary.units import UNITS
+from tests.plugins.invented import Gives
+
+TOLD = "Look from above in even light, and write what you see."
+SOUND = Trait("shine", "metallic shine", Scale(("dull", "fair", "good")), Better.MORE, describe=TOLD)
+RULES = """standard "Lantern Bay, ogon (an invented house)" edition 1 variety hill_ogon stage tosai
+section skin worth 100
+points shine by shine: dull gives 0, fair gives 6, good gives 10
+grade keep if score at least 60
+grade cull otherwise
+sample "a bright one" with shine good comes out keep
+"""
+
+
+def ogon(*traits: Trait, rulesets: Any = None, **rest: Any) -> Gives:
+    words = {"title": "hill ogon", "describe": "One colour that shines like metal.", "includes": ("shared",)} | rest
+    return Gives(Vocabulary(name="hill_ogon", traits=traits or (SOUND,), **words), rulesets=rulesets)
+
+
+def with_rules(tmp_path: Path, text: str) -> Gives:
+    path = tmp_path / "standard.koi"
+    path.write_text(text, encoding="utf-8")
+    return ogon(rulesets={"hill_ogon": path})
+
+
+def only(plugin: object, *beside: object) -> str:
+    (told,) = findings(plugin, *beside, fish=10)
+    return told
+
+
+def test_a_sound_plugin_passes(tmp_path: Path) -> None:
+    check_plugin(with_rules(tmp_path, RULES))
+
+
+def test_every_kind_of_trait_passes() -> None:
+    kinds = (
+        YesNo(),
+        Count(5),
+        Number(UNITS["cm"], Decimal("-0.5"), Decimal("2.25")),
+        Number(None, Decimal(0), Decimal("0.000001")),
+        Choice(("left", "right")),
+        Places(("nose",)),
+        Label(),
+    )
+    check_plugin(
+        ogon(*(Trait(f"t{n}", f"title {n}", kind, describe=TOLD) for n, kind in enumerate(kinds)), includes=())
+    )
+
+
+def test_a_variety_of_labels_alone_passes() -> None:
+    check_plugin(ogon(Trait("line", "bloodline", Label(), describe=TOLD), includes=()))
+
+
+def test_what_ships_in_the_box_is_sound() -> None:
+    box = registry_with()
+    nothing = evolve(box, varieties=Varieties({}, {}), vocabularies={}, rulesets={})
+    assert list(conformance._findings(builtin, box, nothing, 60)) == []
+
+
+def test_a_plugin_that_is_left_out_is_told_why() -> None:
+    told = only(Gives("no vocabulary"))
+    assert "It must be a Vocabulary" in told
+
+
+def test_everything_that_is_wrong_is_raised_at_once() -> None:
+    poor = Trait("x", "", YesNo())
+    with pytest.raises(AssertionError, match="not sound") as error:
+        check_plugin(ogon(poor, describe=""))
+    assert str(error.value).count("\n  - ") == 3
+
+
+@pytest.mark.parametrize(
+    ("trait", "told"),
+    [
+        (evolve(SOUND, title=" "), "has no title"),
+        (evolve(SOUND, title="t" * 61), "title of 61 letters"),
+        (evolve(SOUND, describe="short"), "lacks a describe"),
+        (evolve(SOUND, describe="long " * 60), "more than one line"),
+        (evolve(SOUND, title="Lustre (tsuya)"), 'lustre and shine have one title, "Lustre (tsuya)"'),
+        (evolve(SOUND, kind=Choice(("a", "b"))), "its values have no order"),
+        (evolve(SOUND, kind=Number(UNITS["%"], Decimal(-5), Decimal(5))), "below 0 %"),
+        (evolve(SOUND, titles={"jpn": "艶"}), "no two-letter code"),
+    ],
+)
+def test_the_words_of_a_trait_are_looked_at(trait: Trait, told: str) -> None:
+    assert told in only(ogon(trait))
+
+
+@pytest.mark.parametrize(("rest", "told"), [({"title": ""}, "has no title"), ({"describe": ""}, "has no describe")])
+def test_the_words_of_a_vocabulary_are_looked_at(rest: dict[str, Any], told: str) -> None:
+    assert told in only(ogon(**rest))
+
+
+@pytest.mark.parametrize("word", ["gives", "with", "cm", "than"])
+def test_a_step_may_be_a_word_that_stands_elsewhere_in_rules(word: str) -> None:
+    assert findings(ogon(evolve(SOUND, kind=Scale(("dull", word)))), fish=5) == ()
+
+
+def test_a_word_that_no_sheet_can_be_filled_in_with_is_found_with_its_trait() -> None:
+    # In a sheet an x is a mark for what is not known.
+    found = findings(ogon(evolve(SOUND, kind=Places(("x",)))), fish=5)
+    assert any("cannot read an invented record" in told and "shine" in told for told in found)
+    assert any("a sheet filled in with invented records is not read" in told for told in found)
+
+
+def test_a_trait_that_no_rule_can_speak_of_is_named(monkeypatch: pytest.MonkeyPatch) -> None:
+    from koirules.testing import gradings, whole_rules
+
+    whole = whole_rules.whole_rules
+
+    def spoilt(variety: Variety) -> whole_rules.WholeRules:
+        rules = whole(variety)
+        return evolve(rules, text=rules.text.replace("good gives 2", "good gave 2"))
+
+    monkeypatch.setattr(gradings, "whole_rules", spoilt)
+    assert "a rule file cannot speak of shine" in only(ogon(includes=()))
+
+
+def test_a_drop_down_that_offers_something_else_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
+    from koirules.testing import sheets
+
+    monkeypatch.setattr(sheets, "words_offered", lambda _: ("other",))
+    assert any("the drop-down of shine offers" in told for told in findings(ogon(), fish=5))
+
+
+@pytest.mark.parametrize(
+    ("change", "told"),
+    [
+        (("variety hill_ogon ", ""), "shine"),
+        (('sample "a bright one" with shine good comes out keep', ""), "has no sample"),
+        (
+            ("comes out keep", "comes out cull"),
+            "the sample 'a bright one' of the rule set \"hill_ogon\" should come out",
+        ),
+        (("points shine by", "points shine bi"), "standard.koi:3"),
+        (("worth 100", "worth 90"), "standard.koi"),
+    ],
+)
+def test_what_is_wrong_with_a_rule_set_is_told(tmp_path: Path, change: tuple[str, str], told: str) -> None:
+    found = findings(with_rules(tmp_path, RULES.replace(*change)), fish=10)
+    assert any(told in each for each in found), found
+
+
+def test_a_rule_set_without_a_variety_cannot_be_picked(tmp_path: Path) -> None:
+    rules = ['standard "any" edition 1', "trait a as yes or no", "grade k if a is yes", "grade c otherwise"]
+    text = "\n".join([*rules, 'sample "s" with a yes comes out k'])
+    assert "names no variety" in only(with_rules(tmp_path, text))
+
+
+def test_a_skin_is_tried_over_each_variety_over_which_it_can_lie() -> None:
+    rows = Trait("rows", "rows of scales", Count(9), describe=TOLD)
+    skin = Vocabulary("glitter", "glitter", (rows,), describe="Scales that glitter.", is_skin=True)
+    beside = ogon()
+    check_plugin(Gives(skin), beside, fish=5)
+    alike = Vocabulary("glitter", "glitter", (evolve(rows, title="metallic shine"),), (), "Scales.", is_skin=True)
+    assert 'in "hill_ogon with glitter" the traits shine and rows' in only(Gives(alike), beside)
+
+
+def test_a_crash_while_grading_is_told_with_its_record(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    from koirules.api import Standard
+
+    def crash(*_: object) -> None:
+        raise ZeroDivisionError("of the plugin")
+
+    monkeypatch.setattr(Standard, "grade", crash)
+    found = findings(with_rules(tmp_path, RULES), fish=2)
+    assert all("cannot grade an invented record (ZeroDivisionError: of the plugin)" in told for told in found)
+    assert len(found) == 2
+
+
+def test_a_frame_that_differs_from_its_rows_is_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    import polars as pl
+
+    from koirules.api import Standard
+
+    whole = Standard.grade_frame
+
+    def off(self: Standard, frame: Any, **rest: Any) -> Any:
+        return whole(self, frame, **rest).with_columns(pl.col("score_low") - 1)
+
+    monkeypatch.setattr(Standard, "grade_frame", off)
+    assert all("for a record alone and" in told for told in findings(with_rules(tmp_path, RULES), fish=3))
+    assert findings(with_rules(tmp_path, RULES), fish=3)
+
+
+@pytest.fixture
+def on_disk(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Any]:
+    """Makes a module of some code that a new Python can import as well."""
+    monkeypatch.syspath_prepend(tmp_path)
+
+    def make(code: str) -> ModuleType:
+        path = tmp_path / "invented_on_disk.py"
+        path.write_text(code, encoding="utf-8")
+        spec = importlib.util.spec_from_file_location("invented_on_disk", path)
+        assert spec is not None and spec.loader is not None
+        module = importlib.util.module_from_spec(spec)
+        module.KOIRULES_API = 1  # type: ignore[attr-defined]
+        module.koirules_vocabularies = ogon().koirules_vocabularies  # type: ignore[attr-defined]
+        spec.loader.exec_module(module)
+        return module
+
+    yield make
+    sys.modules.pop("invented_on_disk", None)
+
+
+def test_a_heavy_import_is_named(on_disk: Any) -> None:
+    assert findings(on_disk("import json"), fish=2) == ()
+    assert only(on_disk("import polars")) == (
+        "importing invented_on_disk loads polars: import it in the function that uses it"
+    )
+
+
+def test_a_module_that_only_imports_here_is_told(on_disk: Any) -> None:
+    module = on_disk("import sys\nif 'pytest' not in sys.modules: raise RuntimeError('only in a test')")
+    assert "cannot be imported in a new Python: RuntimeError: only in a test" in only(module)
