@@ -15,6 +15,7 @@ _COMMANDS = {
     "check": "Check rule files and the samples in them.",
     "sheet": "Make a blank record sheet for a variety or a standard.",
     "varieties": "List the varieties, skins and rule sets that are installed, and from where.",
+    "new-variety": "Lay down a plugin for a variety of your own, with tests that pass.",
     "traits": "List the traits that rules and records can name.",
 }
 
@@ -28,7 +29,7 @@ class _Commands(click.Group):
     def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:  # noqa: ARG002
         if cmd_name not in _COMMANDS:
             return None
-        command: click.Command = import_module(f"koirules.commands.{cmd_name}").command
+        command: click.Command = import_module(f"koirules.commands.{cmd_name.replace('-', '_')}").command
         return command
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:  # noqa: ARG002

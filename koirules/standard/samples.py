@@ -42,6 +42,8 @@ def check_sample(statement: st.Sample, typer: Typer, names: Mapping[str, Sequenc
         if trait is None and fact.trait.text == "stays" and i > 0:
             problems.append(_comma_before_outcome(statement.facts[i - 1], fact))
             continue
+        if trait is None and not typer.vocabulary_known:
+            continue  # the file is refused at its header, and no trait can be missed
         if trait is None:
             guess = near(fact.trait.text, typer.traits)
             elsewhere = typer.elsewhere.get(fact.trait.text)

@@ -1,0 +1,97 @@
+"""A new plugin is laid down whole, and works at once: built, installed in a fresh environment, its own tests run there."""
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+
+from koirules.commands import main
+
+ROOT = Path(__file__).parents[2]
+
+
+def run(*words):
+    result = CliRunner().invoke(main, [str(word) for word in words])
+    assert result.exception is None or isinstance(result.exception, SystemExit), result.exception
+    return result
+
+
+def files(folder):
+    return {str(path.relative_to(folder)) for path in folder.rglob("*") if path.is_file()}
+
+
+def test_all_files_of_a_plugin_are_laid_down_and_nothing_else(tmp_path):
+    result = run("new-variety", "hill_ogon", "--into", tmp_path)
+    assert result.exit_code == 0
+    assert [path.name for path in tmp_path.iterdir()] == ["hill_ogon"]
+    assert files(tmp_path / "hill_ogon") == {
+        "README.md",
+        "pyproject.toml",
+        "koirules_hill_ogon/__init__.py",
+        "koirules_hill_ogon/traits.py",
+        "koirules_hill_ogon/rulesets/tosai_hill_ogon/standard.koi",
+        "tests/expected.csv",
+        "tests/records.csv",
+        "tests/test_hill_ogon.py",
+    }
+    assert not [
+        path for path in (tmp_path / "hill_ogon").rglob("*") if path.is_file() and "$" in path.read_text("utf-8")
+    ]
+
+
+@pytest.mark.parametrize(
+    ("name", "told"),
+    [
+        ("Hill Ogon", 'such as "hill_ogon"'),
+        ("9ogon", "a letter first"),
+        ("grade", "a word of the rule language"),
+        ("kohaku", 'a vocabulary "kohaku" already'),
+        ("../ogon", 'such as "ogon"'),
+    ],
+)
+def test_a_name_that_cannot_be_is_answered(tmp_path, name, told):
+    result = run("new-variety", name, "--into", tmp_path)
+    assert result.exit_code == 2
+    assert told in result.output
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_nothing_that_is_there_is_written_over(tmp_path):
+    (tmp_path / "ogon").mkdir()
+    result = run("new-variety", "ogon", "--into", tmp_path)
+    assert result.exit_code == 2
+    assert list((tmp_path / "ogon").iterdir()) == []
+    assert run("new-variety", "ogon", "--into", tmp_path / "nowhere").exit_code == 2
+
+
+def call(*words, cwd):
+    path = {name: value for name, value in os.environ.items() if name not in {"PYTHONPATH", "PYTEST_ADDOPTS"}}
+    done = subprocess.run([str(word) for word in words], cwd=cwd, capture_output=True, text=True, check=False, env=path)
+    assert done.returncode == 0, done.stdout + done.stderr
+    return done.stdout
+
+
+def test_new_plugins_pass_their_own_tests_in_a_fresh_environment(tmp_path):
+    call(sys.executable, "-m", "venv", "--without-pip", "new", cwd=tmp_path)
+    python = tmp_path / "new" / "bin" / "python"
+    pip = (sys.executable, "-m", "pip", "--disable-pip-version-check", "--python", python)
+    install = (*pip, "install", "-q", "--no-compile")
+    call(*pip, "wheel", "-q", "--no-deps", "--wheel-dir", "wheels", ROOT, cwd=tmp_path)
+    call(*install, *(tmp_path / "wheels").glob("*.whl"), cwd=tmp_path)
+    koirules = tmp_path / "new" / "bin" / "koirules"
+    for name, *option in (("hill_ogon",), ("glitter", "--skin")):
+        call(koirules, "new-variety", name, *option, cwd=tmp_path)
+        folder = tmp_path / name
+        call(*pip, "wheel", "-q", "--no-deps", "--wheel-dir", "built", folder, cwd=tmp_path)
+        call(*install, *(tmp_path / "built").glob(f"koirules_{name}-*.whl"), cwd=tmp_path)
+        call(*install, "--group", "test", cwd=folder)
+        assert " passed" in call(python, "-m", "pytest", "-q", "-W", "error", cwd=folder)
+    listed = call(koirules, "varieties", cwd=tmp_path)
+    assert "koirules-hill-ogon 0.1.0" in listed
+    assert "koirules-glitter 0.1.0" in listed
+    assert "10 fish by Lantern Bay" in call(
+        koirules, "grade", "tosai_glitter", "glitter/tests/records.csv", cwd=tmp_path
+    )
