@@ -12,22 +12,30 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from koirules.api import Standard, load_standard, read_standard
+    from koirules.grading.course import AlertShown, RoundCourse, Step
+    from koirules.grading.decisions import Decision
     from koirules.grading.results import Reason, Result, SectionResult, State
+    from koirules.grading.whole_batch import BatchResult
     from koirules.hooks import hookimpl
     from koirules.problems import Cell, KoirulesError, Place, Problem, RecordError, StandardError
 
 __all__ = [
+    "AlertShown",
+    "BatchResult",
     "Cell",
+    "Decision",
     "KoirulesError",
     "Place",
     "Problem",
     "Reason",
     "RecordError",
     "Result",
+    "RoundCourse",
     "SectionResult",
     "Standard",
     "StandardError",
     "State",
+    "Step",
     "hookimpl",
     "load_standard",
     "read_standard",
@@ -35,6 +43,9 @@ __all__ = [
 
 _ROOMS = {
     "koirules.api": ("Standard", "load_standard", "read_standard"),
+    "koirules.grading.course": ("AlertShown", "RoundCourse", "Step"),
+    "koirules.grading.decisions": ("Decision",),
+    "koirules.grading.whole_batch": ("BatchResult",),
     "koirules.grading.results": ("Reason", "Result", "SectionResult", "State"),
     "koirules.hooks": ("hookimpl",),
     "koirules.problems": ("Cell", "KoirulesError", "Place", "Problem", "RecordError", "StandardError"),

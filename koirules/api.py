@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from datetime import date
 from decimal import Decimal
 from functools import cached_property
 from os import PathLike
@@ -12,11 +13,14 @@ from attrs import define, evolve, field
 
 from koirules.grading.asking import Asker
 from koirules.grading.batch import BatchGrader
+from koirules.grading.decisions import Decision, check_decisions
+from koirules.grading.looks import read_looks
 from koirules.grading.questions import Known, Question, Questioner
 from koirules.grading.reading import RecordReader
 from koirules.grading.records import Record
 from koirules.grading.results import Result
 from koirules.grading.single import Grader
+from koirules.grading.whole_batch import BatchResult, WholeBatch
 from koirules.loading import load, load_text
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Problem, RecordError, StandardError, is_refused
@@ -124,6 +128,36 @@ class Standard:
     def grade_record(self, record: Record) -> Result:
         """Grade one fish whose record has been read already."""
         return self.grader.grade(record)
+
+    @cached_property
+    def whole_batch(self) -> WholeBatch:
+        """The compiled standard for batches of records that are graded together."""
+        return WholeBatch(self.grader)
+
+    def grade_batch(
+        self,
+        records: Iterable[Mapping[str, object]],
+        decisions: Sequence[Decision] = (),
+        day: date | None = None,
+    ) -> BatchResult:
+        """Grade the fish of a batch together, with its figures, alerts and rounds.
+
+        records: as for `grade`, each with a key `fish` that names it. A key `date` (a date, or text such as 2026-11-25)
+        tells looks at the same fish apart: the latest is graded, and the one before is its `earlier`. decisions: a person's
+        words, above the rules. day: of looks without a date; the day of the next look counts from it. Raises RecordError
+        with every problem of records and decisions.
+        """
+        read, problems = read_looks(self.reader, records)
+        problems.extend(check_decisions(self.rules, self.settings, decisions, [record.fish for record in read]))
+        if problems:
+            raise RecordError(tuple(problems))
+        return self.whole_batch.grade(read, decisions, day)
+
+    def grade_records(
+        self, records: Sequence[Record], decisions: Sequence[Decision] = (), day: date | None = None
+    ) -> BatchResult:
+        """Grade records that have been read already, and decisions that have been checked, as `grade_batch`."""
+        return self.whole_batch.grade(records, decisions, day)
 
     def batch(self, *, sections: bool = True, faults: bool = False) -> BatchGrader:
         """The compiled standard for whole frames: see `grade_frame`."""

@@ -22,6 +22,7 @@ from koirules.commands.inputs import (
     standard_from,
 )
 from koirules.commands.output import CAUTIONS, counted, show_cautions, show_problems, shown, stop
+from koirules.commands.telling_rounds import tell_alerts, tell_rounds
 from koirules.formats.results import About, check_result_path, write_results
 from koirules.grading.results import Result
 from koirules.problems import Problem
@@ -45,6 +46,13 @@ from koirules.vocabulary.kinds import shortest
 )
 @click.option("--on", metavar="CLUSTER", default=None, help="Of whole files: let dask or spark do them (dask:ADDRESS).")
 @click.option("--leave-out-broken", is_flag=True, help="Of whole files: name those that cannot be read, and go on.")
+@click.option(
+    "--decisions",
+    type=click.Path(),
+    default=None,
+    metavar="FILE",
+    help="A table of what a person decided: fish, grade or round, by, reason.",
+)
 @label_option
 @setting_option
 @language_option
@@ -56,6 +64,7 @@ def command(
     top: int,
     on: str | None,
     leave_out_broken: bool,
+    decisions: str | None,
     labels: tuple[str, ...],
     changes: tuple[str, ...],
     language: str | None,
@@ -86,11 +95,15 @@ def command(
         settings = [(name.strip(), value.strip()) for name, _, value in (change.partition("=") for change in changes)]
         grade_files(standard, records, outs, labels, settings, top, on, leave_out_broken)
         return
-    batch = graded(standard, records[0], labels)
+    batch = graded(standard, records[0], labels, decisions)
     listed = list(batch.results) if as_recorded else best_first(standard, batch.results)
     failed = _write(standard, batch, outs)
+    tell_alerts(batch.outcome.alerts)
     _print_table(standard, listed)
     _print_totals(standard, batch)
+    tell_rounds(batch.outcome.rounds, batch.results)
+    click.echo()
+    show_cautions()
     if failed:
         show_problems(failed)
         stop("Not everything was written.")
@@ -160,8 +173,20 @@ def _print_totals(standard: Standard, batch: Graded) -> None:
         click.echo(f"  {'not settled':<{width}}  {sum(still_open.values()):>5}")
         for possible, count in still_open.most_common():
             click.echo(f"    {count:>3} could be {' or '.join(titles[name] for name in possible)}")
-    click.echo()
-    show_cautions()
+    _print_decided(titles, batch)
+
+
+def _print_decided(titles: dict[str, str], batch: Graded) -> None:
+    decided = [result for result in batch.results if result.decision is not None]
+    if decided:
+        click.echo(f"  decided by hand, and counted above: {len(decided)}")
+    for result in decided:
+        if result.decision is not None:
+            rules = " or ".join(titles[name] for name in result.by_rules)
+            words = (
+                f"{result.fish}: {result.grade}, by the rules {rules}; {result.decision.by}: {result.decision.reason}"
+            )
+            click.echo(f"    {shown(words)}")
 
 
 def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> list[Problem]:
@@ -174,6 +199,8 @@ def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> list[Probl
         settings={name: setting_words(standard, name) for name in standard.changed},
         stage=standard.rules.stage,
         cautions=CAUTIONS,
+        alerts=batch.outcome.alerts,
+        rounds=batch.outcome.rounds,
     )
     failed: list[Problem] = []
     for out in outs:

@@ -13,8 +13,11 @@ from attrs import frozen
 
 from koirules.api import Standard, load_standard
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused, text_of
+from koirules.formats.decision_files import read_decisions
 from koirules.formats.records import READERS, Batch, read_records
+from koirules.grading.decisions import Decision, check_decisions
 from koirules.grading.results import Result
+from koirules.grading.whole_batch import BatchResult
 from koirules.loading import find
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Cell, Problem, StandardError
@@ -115,23 +118,41 @@ def out_of_date(standard: Standard, today: date) -> list[Problem]:
 
 @frozen
 class Graded:
-    """A batch with its results, in the order of the records."""
+    """A batch with what came of it, in the order of the records."""
 
     batch: Batch
-    results: tuple[Result, ...]
+    outcome: BatchResult
+
+    @property
+    def results(self) -> tuple[Result, ...]:
+        """The results of its fish."""
+        return self.outcome.results
 
 
-def graded(standard: Standard, records: str, labels: Sequence[str]) -> Graded:
-    """Read and grade a file of records; ends the command with its problems where it cannot be read."""
+def graded(standard: Standard, records: str, labels: Sequence[str], decisions: str | None = None) -> Graded:
+    """Read and grade a file of records; ends the command with its problems where it cannot be read.
+
+    decisions: a file of what a person decided.
+    """
     batch = read_records(Path(records), standard.traits, labels)
-    stop_if_refused(batch.problems)
+    decided, problems = _decisions(standard, decisions, [record.fish for record in batch.records])
+    stop_if_refused([*batch.problems, *problems])
     if not batch.records:
         click.echo(f"There is no fish in {shown(records)}.", err=True)
     many = len(batch.records) > 5_000
-    if not many:
-        return Graded(batch, tuple(standard.grade_record(record) for record in batch.records))
+    if not many or decided or standard.whole_batch.needed:
+        return Graded(batch, standard.grade_records(batch.records, decided, date.today()))
     with click.progressbar(batch.records, label="Grading", file=sys.stderr) as bar:
-        return Graded(batch, tuple(standard.grade_record(record) for record in bar))
+        return Graded(batch, BatchResult(tuple(standard.grade_record(record) for record in bar)))
+
+
+def _decisions(
+    standard: Standard, file: str | None, fish: Sequence[str]
+) -> tuple[tuple[Decision, ...], Sequence[Problem]]:
+    if file is None:
+        return (), ()
+    decided, problems = read_decisions(Path(file))
+    return decided, [*problems, *check_decisions(standard.rules, standard.settings, decided, fish, file)]
 
 
 def _pairs(changes: Sequence[str]) -> dict[str, str]:

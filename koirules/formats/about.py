@@ -7,6 +7,8 @@ from types import MappingProxyType
 
 from attrs import field, frozen
 
+from koirules.grading.course import AlertShown, RoundCourse
+
 
 def _unchanging(settings: Mapping[str, str]) -> Mapping[str, str]:
     return MappingProxyType(dict(settings))
@@ -17,7 +19,8 @@ class About:
     """The standard that results come from.
 
     title, edition, variety, stage: as its header has them. file: the rule file. settings: the settings that this run
-    changed, by name, with their values as text. cautions: what a reader of the results should bear in mind.
+    changed, by name, with their values as text. cautions: what a reader of the results should bear in mind. alerts: words of
+    warning about the batch. rounds: what each round of the selection did.
     """
 
     title: str
@@ -27,3 +30,5 @@ class About:
     settings: Mapping[str, str] = field(factory=dict, converter=_unchanging, hash=False)
     stage: str | None = None
     cautions: tuple[str, ...] = ()
+    alerts: tuple[AlertShown, ...] = ()
+    rounds: tuple[RoundCourse, ...] = ()

@@ -8,6 +8,7 @@ from collections.abc import Collection, Iterable, Mapping
 from attrs import frozen
 
 from koirules.formats.table import FISH, Heading, Table, Told, is_blank, letters_of, text_of
+from koirules.grading.looks import DATE
 from koirules.problems import Problem, recording
 from koirules.vocabulary.expected import units_of
 from koirules.vocabulary.kinds import Count, Label, Number
@@ -38,10 +39,11 @@ class Column:
 
 @frozen
 class Columns:
-    """The columns of a table; `fish` is the index of the one that names the fish."""
+    """The columns of a table; `fish` is the index of the one that names the fish, `date` of the one that dates the look."""
 
     fish: int | None
     others: tuple[Column, ...]
+    date: int | None = None
 
 
 def match_columns(
@@ -54,6 +56,8 @@ def match_columns(
     columns: list[Column] = []
     taken: dict[str, str] = {}
     fish: int | None = None
+    date: int | None = None
+    dated = DATE not in known and DATE not in declared
     instead = _instead_of_fish(table, known)
     for index, heading in enumerate(table.headings):
         if not heading.text:
@@ -61,6 +65,9 @@ def match_columns(
         elif folded(heading.text) == FISH:
             problems += _doubled(table.file, heading, taken, FISH, FISH)
             fish = index if fish is None else fish
+        elif dated and folded(heading.text) == DATE:
+            problems += _doubled(table.file, heading, taken, DATE, DATE)
+            date = index if date is None else date
         elif heading.text != instead or folded(instead) in declared:
             column, found = _match(table.file, index, heading, known, declared)
             if column is not None:
@@ -71,7 +78,7 @@ def match_columns(
     if fish is None and table.headings:
         problems.insert(0, recording.no_fish_column(table.file, table.headings[0].row, instead, None))
     problems += _missing(table, labels)
-    return Columns(fish, tuple(columns)), tuple(problems)
+    return Columns(fish, tuple(columns), date), tuple(problems)
 
 
 def _by_folded_name(traits: Iterable[Trait]) -> dict[str, Trait]:

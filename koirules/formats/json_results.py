@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
 from koirules.formats.about import About
+from koirules.grading.course import AlertShown, RoundCourse, Step
+from koirules.grading.decisions import Decision
 from koirules.grading.results import Reason, Result
 
 # JSON itself escapes what is below a space; these steer terminals too, or cannot be written as UTF-8 alone.
@@ -26,6 +29,8 @@ def _pieces(results: Sequence[Result], about: About) -> Iterator[str]:
     yield f'"stage": {_dumped(about.stage)},\n'
     yield f'"settings": {_dumped(dict(about.settings))},\n'
     yield f'"cautions": {_dumped(about.cautions)},\n'
+    yield f'"alerts": {_dumped([_alert(alert) for alert in about.alerts])},\n'
+    yield f'"rounds": {_dumped([_round(one) for one in about.rounds])},\n'
     yield '"results": ['
     for i, result in enumerate(results):
         yield ("," if i else "") + "\n" + _dumped(_result(result))
@@ -54,9 +59,66 @@ def _result(result: Result) -> dict[str, object]:
         "lifts": result.lifts,
         "hangs_on": result.hangs_on,
         "why": result.why,
+        "decision": None if result.decision is None else _decision(result.decision),
+        "by_rules": result.by_rules,
+        "kept_by": result.kept_by,
+        "left_in": result.left_in,
+        "tied_in": result.tied_in,
+        "sent_to": result.sent_to or None,
+        "next_look": _day(result.next_look),
+        "course": [_step(step) for step in result.course],
         "labels": dict(result.labels),
         "reasons": [_reason(reason) for reason in result.reasons],
     }
+
+
+def _alert(alert: AlertShown) -> dict[str, object]:
+    return {"name": alert.name, "words": alert.words, "surely": alert.surely}
+
+
+def _round(one: RoundCourse) -> dict[str, object]:
+    return {
+        "name": one.name,
+        "title": one.title,
+        "asks": one.asks,
+        "places": one.places,
+        "looked_at": one.looked_at,
+        "kept": one.kept,
+        "left": one.left,
+        "ties": [{"fish": tie.fish, "places": tie.places} for tie in one.ties],
+        "open": one.open,
+        "by_hand": [_decision(decision) for decision in one.by_hand],
+        "sent_to": one.sent or None,
+        "next_look": _day(one.again),
+    }
+
+
+def _decision(decision: Decision) -> dict[str, object]:
+    return {
+        "fish": decision.fish,
+        "grade": decision.grade or None,
+        "round": decision.round or None,
+        "by": decision.by,
+        "reason": decision.reason,
+    }
+
+
+def _step(step: Step) -> dict[str, object]:
+    return {
+        "round": step.round,
+        "fate": step.fate.value,
+        "place": step.place,
+        "above": step.above,
+        "open": step.open,
+        "by_hand": None if step.by_hand is None else _decision(step.by_hand),
+        "sent_to": step.sent or None,
+        "next_look": _day(step.again),
+        "why": step.why,
+    }
+
+
+def _day(day: date | None) -> str | None:
+    return None if day is None else day.isoformat()
 
 
 def _reason(reason: Reason) -> dict[str, object]:

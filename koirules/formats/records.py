@@ -50,7 +50,7 @@ def read_records(path: Path, traits: Mapping[str, Trait], labels: Collection[str
 
     traits: what columns may hold, by name. labels: further columns that are carried into the results as they are.
     """
-    table = _read_table(path)
+    table = read_table(path)
     columns, of_headings = match_columns(table, traits, labels)
     records, of_rows = read_rows(table, columns)
     problems = sorted([*table.problems, *of_headings, *of_rows], key=_row_of)
@@ -58,7 +58,8 @@ def read_records(path: Path, traits: Mapping[str, Trait], labels: Collection[str
     return Batch(table.file, records, tuple(problems), carried)
 
 
-def _read_table(path: Path) -> Table:
+def read_table(path: Path) -> Table:
+    """The table of a file in whatever format its ending names; what is wrong with the file is in the table."""
     file = str(path)
     ending = path.suffix.lower()
     try:

@@ -11,20 +11,29 @@ from koirules.grading.results import Result
 
 _BEFORE_SECTIONS = ("fish", "grade", "possible", "score", "score_low", "score_high")
 _AFTER_SECTIONS = ("faults", "lifts", "hangs_on", "why")
+_OF_DECISIONS = ("by_rules", "decided_by", "decision_reason")
+_OF_ROUNDS = ("kept_by", "left_in", "tied_in", "sent_to", "next_look", "course")
 
 
 @frozen
 class ResultColumns:
-    """The headings of a table of results, and the sections and labels whose columns are among them."""
+    """The headings of a table of results, and the sections and labels whose columns are among them.
+
+    decided, rounds: whether a person decided about a fish, and whether there was a selection.
+    """
 
     sections: tuple[str, ...]
     labels: tuple[str, ...]
+    decided: bool = False
+    rounds: bool = False
 
     @property
     def headings(self) -> tuple[str, ...]:
         """Every heading, in order; a label that is called like another column says that it is a label."""
         ends = tuple(f"{section}_{end}" for section in self.sections for end in ("low", "high"))
         ours = (*_BEFORE_SECTIONS, *ends, *_AFTER_SECTIONS)
+        ours += _OF_DECISIONS if self.decided else ()
+        ours += _OF_ROUNDS if self.rounds else ()
         return (*ours, *(f"{label} (label)" if label in ours else label for label in self.labels))
 
     def row(self, result: Result) -> Iterator[str | Decimal | None]:
@@ -39,6 +48,15 @@ class ResultColumns:
             yield section.high if section else None
         yield from (";".join(names) for names in (result.faults, result.lifts, result.hangs_on))
         yield result.why
+        if self.decided:
+            decision = result.decision
+            yield "|".join(result.by_rules) if decision else None
+            yield from (decision.by, decision.reason) if decision else (None, None)
+        if self.rounds:
+            yield "|".join(result.kept_by)
+            yield from (result.left_in, result.tied_in, result.sent_to)
+            yield None if result.next_look is None else result.next_look.isoformat()
+            yield "; ".join(f"{step.title}: {step.why}" for step in result.course)
         yield from (result.labels.get(label) for label in self.labels)
 
 
@@ -46,4 +64,5 @@ def columns_of(results: Sequence[Result]) -> ResultColumns:
     """Find the columns that results need: their sections, and every label that any of them carries."""
     sections = dict.fromkeys(name for result in results for name in result.sections)
     labels = dict.fromkeys(label for result in results for label in result.labels)
-    return ResultColumns(tuple(sections), tuple(labels))
+    decided = any(result.decision is not None for result in results)
+    return ResultColumns(tuple(sections), tuple(labels), decided, any(result.course for result in results))

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Iterator, Sequence
-from unicodedata import normalize
 
 from attrs import define, field
 
 from koirules.formats.columns import Column, Columns
+from koirules.formats.looks import Looks
 from koirules.formats.table import FISH, Row, Table, Told, is_blank
+from koirules.grading.looks import latest_looks
 from koirules.grading.records import Record
 from koirules.problems import Problem, recording
 from koirules.vocabulary import misreads
@@ -52,11 +53,16 @@ def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple
     """Read every row; a row with a problem becomes no record, so that nothing wrong is ever taken as not recorded."""
     remembered = [_Remembered(column) for column in columns.others if not column.told]
     unread = [column.index for column in columns.others if column.told]
-    rows_of_fish: dict[str, int] = {}
+    looks = Looks()
     records: list[Record] = []
     problems: list[Problem] = []
     for row in table.rows:
-        fish, found = _read_fish(table.file, row, columns.fish, rows_of_fish)
+        day, undated = looks.day_of(table.file, row, columns.date)
+        fish, found = _read_fish(table.file, row, columns.fish)
+        if undated is not None:
+            found.append(undated)
+        elif fish is not None:
+            found += looks.seen(table.file, row.number, fish, day)
         readings: dict[str, Reading] = {}
         labels: dict[str, str] = {}
         for cells in remembered:
@@ -66,14 +72,12 @@ def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple
         problems += found
         whole = Told.TOLD not in row.cells and all(is_blank(row.cells[index]) for index in unread)
         if fish is not None and not found and whole:
-            records.append(Record(fish, row.number, readings, labels))
+            records.append(Record(fish, row.number, readings, labels, day))
     problems += _fractions(table, remembered)
-    return tuple(records), tuple(problems)
+    return latest_looks(records), (*problems, *looks.without_a_day(table.file))
 
 
-def _read_fish(
-    file: str, row: Row, index: int | None, rows_of_fish: dict[str, int]
-) -> tuple[str | None, list[Problem]]:
+def _read_fish(file: str, row: Row, index: int | None) -> tuple[str | None, list[Problem]]:
     raw = row.cells[index] if index is not None else Told.TOLD
     if raw is Told.TOLD:
         return None, []
@@ -84,9 +88,6 @@ def _read_fish(
         return None, [recording.unnamed_fish(file, row.number)]
     if not isinstance(fish, str):
         return None, [_wrong(file, row, FISH, fish)] if isinstance(fish, Misread) else []
-    first = rows_of_fish.setdefault(normalize("NFC", fish), row.number)
-    if first != row.number:
-        return fish, [recording.doubled_fish(file, row.number, fish, first)]
     return fish, []
 
 

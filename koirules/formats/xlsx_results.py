@@ -34,6 +34,8 @@ def write_xlsx(path: Path, results: Sequence[Result], about: About) -> None:
     workbook = open_workbook(path, in_order=True)
     styles = styles_of(workbook)
     _write_results(workbook.add_worksheet("results"), results, columns, styles)
+    if about.rounds:
+        _write_rounds(workbook.add_worksheet("rounds"), about, styles)
     _write_about(workbook.add_worksheet("standard"), about, styles)
     close_workbook(workbook)
 
@@ -62,6 +64,28 @@ def _write_results(sheet: Worksheet, results: Sequence[Result], columns: ResultC
                     pass
 
 
+def _write_rounds(sheet: Worksheet, about: About, styles: Styles) -> None:
+    """One row for each round and fish that it looked at; who is tied for how many places."""
+    headings = ("round", "fish", "fate", "by_hand", "sent_to", "next_look")
+    rows: list[tuple[str, ...]] = []
+    for one in about.rounds:
+        by_hand = {decision.fish: f"{decision.by}: {decision.reason}" for decision in one.by_hand}
+        again = "" if one.again is None else one.again.isoformat()
+        rows.extend((one.title, fish, "kept", by_hand.get(fish, ""), one.sent, again) for fish in one.kept)
+        for tie in one.ties:
+            fate = f"tied for {tie.places} place{'s' if tie.places != 1 else ''}"
+            rows.extend((one.title, fish, fate, "", "", "") for fish in tie.fish)
+        rows.extend((one.title, fish, "left", "", "", "") for fish in one.left)
+    for column, heading in enumerate(headings):
+        sheet.set_column(column, column, width_for([heading, *(row[column] for row in rows[:_ROWS_FOR_WIDTH])]))
+    sheet.freeze_panes(1, 0)
+    print_across(sheet)
+    sheet.autofilter(0, 0, max(len(rows), 1), len(headings) - 1)
+    write_texts(sheet, 0, headings, styles.header)
+    for number, row in enumerate(rows, 1):
+        write_texts(sheet, number, row, styles.beside)
+
+
 def _write_about(sheet: Worksheet, about: About, styles: Styles) -> None:
     lines = [
         ("title", about.title),
@@ -70,6 +94,8 @@ def _write_about(sheet: Worksheet, about: About, styles: Styles) -> None:
         ("stage", about.stage or ""),
         ("file", about.file),
         *((f"setting {name}", value) for name, value in about.settings.items()),
+        *(("alert" if alert.surely else "perhaps", alert.words) for alert in about.alerts),
+        *((f"round {one.name}", f"{one.title}: {one.asks}") for one in about.rounds),
         *(("caution", caution) for caution in about.cautions),
     ]
     sheet.set_column(0, 0, width_for(name for name, _ in lines), styles.header)

@@ -12,7 +12,7 @@ from typing import Any, NamedTuple
 from attrs import frozen
 
 from koirules.grading.emitter import Emitter, RecordedAs
-from koirules.grading.late_parts import late_parts, order_key
+from koirules.grading.late_parts import late_parts, order_key, reading_grade
 from koirules.standard.operations import Ends
 from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term
 
@@ -78,10 +78,12 @@ def compile_rules(rules: Rules, settings: Mapping[str, Setting], recorded: Recor
 
     recorded: how `is recorded` is answered; `run` takes what is said for it, truths by name, as its second argument.
     """
-    return _Writer(rules, Emitter(settings, recorded)).evaluator()
+    return RuleWriter(rules, Emitter(settings, recorded)).evaluator()
 
 
-class _Writer:
+class RuleWriter:
+    """Writes the rules out as lines of one function."""
+
     def __init__(self, rules: Rules, emit: Emitter) -> None:
         self.rules = rules
         self.emit = emit
@@ -90,13 +92,12 @@ class _Writer:
         self.emit.constants |= {"raised": raised, "capped": capped, "Trace": Trace}
 
     def evaluator(self) -> Evaluator:
-        late = late_parts(self.rules)
-        self._work_out([part for part in self.rules.order if order_key(part) not in late])
-        sections = [self._section(section) for section in self.rules.sections]
-        score = Ends(_sum(end.first for end, *_ in sections), _sum(end.second for end, *_ in sections))
-        score = self.emit.line(score.first, score.second)
-        self.emit.points("", score)
-        self._work_out([part for part in self.rules.order if order_key(part) in late])
+        """The function that grades a record."""
+        late, after = late_parts(self.rules), reading_grade(self.rules)
+        order = [part for part in self.rules.order if order_key(part) not in after]
+        self.work_out([part for part in order if order_key(part) not in late])
+        score, sections = self.score()
+        self.work_out([part for part in order if order_key(part) in late])
         grades = self._grades()
         self._limits()
         said = self._said()
@@ -114,16 +115,30 @@ class _Writer:
                 _tuple(f"({end.first}, {end.second or None})" for end in terms),
             ]
         )
+        run, source = self.function(f"Trace({result})")
+        return Evaluator(run, source, tuple(said))
+
+    def function(self, result: str) -> tuple[Callable[..., Any], str]:
+        """The lines so far as a function that gives a result, and its source."""
         gets = ["get = record.get", *(["said = names.get"] if self.emit.recorded_as is RecordedAs.SAID else [])]
-        body = "\n ".join([*gets, *self.emit.lines, f"return Trace({result})"])
+        body = "\n ".join([*gets, *self.emit.lines, f"return {result}"])
         source = f"def run(record, names=()):\n {body}\n"
         scope: dict[str, Any] = dict(self.emit.constants)
         # Only templates of the operations table, numbers and generated names stand in the source: texts and names of a
         # rule file are passed as constants beside it.
         exec(compile(source, f"<{self.rules.file}>", "exec"), scope)  # noqa: S102
-        return Evaluator(scope["run"], source, tuple(said))
+        return scope["run"], source
 
-    def _work_out(self, parts: list[Term | Limit]) -> None:
+    def score(self) -> tuple[Ends, list[tuple[Ends, list[str], list[str]]]]:
+        """Work out the score: its ends, and for each section its ends and what its criteria read and gave."""
+        sections = [self._section(section) for section in self.rules.sections]
+        score = Ends(_sum(end.first for end, *_ in sections), _sum(end.second for end, *_ in sections))
+        score = self.emit.line(score.first, score.second)
+        self.emit.points("", score)
+        return score, sections
+
+    def work_out(self, parts: Iterable[Term | Limit]) -> None:
+        """Work out terms and limits, each after what it needs."""
         for part in parts:
             if isinstance(part, Term):
                 self.emit.term(part)
@@ -192,7 +207,8 @@ class _Writer:
 
     def _said(self) -> list[str]:
         names = self.rules.said_names
-        return [name for name in self.rules.terms if name in names]
+        after = reading_grade(self.rules)
+        return [name for name in self.rules.terms if name in names and f"term {name}" not in after]
 
 
 def _hundredths(parts: str, divisor: int, worth: int) -> str:

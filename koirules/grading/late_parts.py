@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from koirules.standard.parts import Limit, Rules, Term
-from koirules.standard.tree import FaultRead, ScoreRead, SectionRead, TermRead, walk
+from koirules.standard.tree import FaultRead, GradeRead, Node, ScoreRead, SectionRead, TermRead, walk
 
 
 def late_parts(rules: Rules) -> frozenset[str]:
@@ -22,6 +24,39 @@ def late_parts(rules: Rules) -> frozenset[str]:
                     case _:
                         pass
     return frozenset(late)
+
+
+def reading_grade(rules: Rules) -> frozenset[str]:
+    """The keys of the terms that read the grade, which only alerts and rounds can ask for."""
+    found: set[str] = set()
+    for term in rules.terms.values():
+        if any(isinstance(node, GradeRead) for node in walk(term.node)):
+            found.add(order_key(term))
+    return frozenset(found)
+
+
+def needed_for(rules: Rules, roots: Iterable[Node]) -> frozenset[str]:
+    """The keys of the terms, faults and lifts that expressions need; "score" where they need the sections."""
+    limits = {limit.name: limit for limit in rules.limits if limit.head == "fault"}
+    criteria = [root for part in rules.criteria for root in part.roots]
+    needed: set[str] = set()
+    waiting: list[Node] = list(roots)
+    more: list[Node]
+    while waiting:
+        for node in walk(waiting.pop(), into_terms=False):
+            match node:
+                case TermRead(name=name, node=inner):
+                    key, more = f"term {name}", [inner]
+                case FaultRead(name=name):
+                    key, more = f"fault {name}", list(limits[name].roots)
+                case ScoreRead() | SectionRead():
+                    key, more = "score", criteria
+                case _:
+                    continue
+            if key not in needed:
+                needed.add(key)
+                waiting.extend(more)
+    return frozenset(needed)
 
 
 def order_key(part: Term | Limit) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from koirules.standard.parts import Part, Rules
-from koirules.standard.tree import Recorded, ScoreRead, SectionRead, TraitRead, walk
+from koirules.standard.tree import Recorded, ScoreRead, SectionRead, Supplied, TraitRead, walk
 from koirules.vocabulary.traits import Trait
 
 
@@ -16,6 +16,28 @@ def traits_in(part: Part) -> tuple[Trait, ...]:
             if isinstance(of, TraitRead):
                 found.setdefault(of.trait.name, of.trait)
     return tuple(found.values())
+
+
+def supplied_in(part: Part) -> tuple[Supplied, ...]:
+    """The values beside the record that a part reads, through terms too, in the order they stand."""
+    found: dict[str, Supplied] = {}
+    for root in part.roots:
+        for node in walk(root):
+            of = node.of if isinstance(node, Recorded) else node
+            if isinstance(of, Supplied):
+                found.setdefault(of.key, of)
+    return tuple(found.values())
+
+
+def traits_beneath(rules: Rules) -> frozenset[str]:
+    """The names of all traits that a standard reads of some look at some fish."""
+    found: set[str] = set()
+    for root in rules.roots:
+        for node in walk(root, into_sources=True):
+            of = node.of if isinstance(node, Recorded) else node
+            if isinstance(of, TraitRead):
+                found.add(of.trait.name)
+    return frozenset(found)
 
 
 def asked_whether_recorded(rules: Rules) -> frozenset[str]:

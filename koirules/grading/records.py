@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime
 from collections.abc import Mapping
 
 from attrs import field, frozen
@@ -15,10 +16,13 @@ class Record:
 
     fish: its name. row: where it stands in its file, as a spreadsheet counts rows (0 where it comes from no file).
     readings: by trait name; a trait that was not recorded has none. labels: the columns that are carried into the
-    result, by name, as text.
+    result, by name, as text. date: of this look at the fish, where the file gives it. before: the readings of the look
+    before this one, None where there is none.
     """
 
     fish: str
     row: int
     readings: Mapping[str, Reading] = field(hash=False)
     labels: Mapping[str, str] = field(factory=dict, hash=False)
+    date: datetime.date | None = None
+    before: Mapping[str, Reading] | None = field(default=None, hash=False)

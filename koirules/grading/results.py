@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from datetime import date
 from decimal import Decimal
 from enum import Enum
 from functools import cached_property
@@ -11,6 +12,9 @@ from typing import NamedTuple, Protocol
 from attrs import define, field, frozen
 
 from koirules.grading.changes import NearestChanges
+from koirules.grading.course import Step
+from koirules.grading.decisions import Decision
+from koirules.grading.picking import Fate
 
 
 class State(Enum):
@@ -161,7 +165,9 @@ class Result:
     """The result of one fish.
 
     possible: the grades still possible, best first. score_low, score_high: decimals with two places. faults, lifts: the
-    names of those that surely bite. labels: the columns that were carried along.
+    names of those that surely bite. labels: the columns that were carried along. decision: a person's word about the grade,
+    which then is the only one possible; by_rules: the grades still possible by the rules alone. course: what each round that
+    looked at the fish made of it.
     """
 
     fish: str
@@ -173,6 +179,9 @@ class Result:
     lifts: tuple[str, ...]
     labels: Mapping[str, str] = field(factory=dict)
     hangs_on: tuple[str, ...] = ()
+    decision: Decision | None = None
+    by_rules: tuple[str, ...] = ()
+    course: tuple[Step, ...] = ()
     _tell: Callable[[], tuple[Reason, ...]] = field(default=tuple, repr=False, eq=False)
     _choose: Callable[[tuple[Reason, ...]], tuple[Reason, ...]] = field(default=lambda _: (), repr=False, eq=False)
     _near: Callable[[], NearestChanges] = field(default=NearestChanges, repr=False, eq=False)
@@ -187,6 +196,32 @@ class Result:
     def score(self) -> Decimal | None:
         """The score, where only one is possible."""
         return self.score_low if self.score_low == self.score_high else None
+
+    @property
+    def kept_by(self) -> tuple[str, ...]:
+        """The rounds that kept it."""
+        return tuple(step.round for step in self.course if step.kept)
+
+    @property
+    def left_in(self) -> str | None:
+        """The round in which it left: the last that looked at it, where that did not keep it."""
+        last = self.course[-1] if self.course else None
+        return None if last is None or last.kept or last.fate is Fate.TIED else last.round
+
+    @property
+    def tied_in(self) -> str | None:
+        """The round in which it is tied, for a person to decide."""
+        return next((step.round for step in self.course if step.fate is Fate.TIED), None)
+
+    @property
+    def sent_to(self) -> str:
+        """Where the last round that kept it and sends its fish somewhere sends it; "" for nowhere in particular."""
+        return next((step.sent for step in reversed(self.course) if step.sent), "")
+
+    @property
+    def next_look(self) -> date | None:
+        """The day of the next look, where a round that kept it named one."""
+        return next((step.again for step in reversed(self.course) if step.again), None)
 
     @cached_property
     def reasons(self) -> tuple[Reason, ...]:

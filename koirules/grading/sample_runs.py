@@ -10,6 +10,7 @@ from attrs import frozen
 from koirules.grading.records import Record
 from koirules.grading.results import Result, State
 from koirules.grading.single import Grader
+from koirules.grading.whole_batch import WholeBatch
 from koirules.language.statements import Outcome
 from koirules.standard.parts import Sample
 from koirules.vocabulary.kinds import shortest
@@ -26,11 +27,12 @@ class SampleRun:
 
 def run_samples(grader: Grader) -> tuple[SampleRun, ...]:
     """Run every sample of a standard."""
-    return tuple(_run(grader, sample) for sample in grader.rules.samples)
+    batch = WholeBatch(grader)
+    return tuple(_run(batch, sample) for sample in grader.rules.samples)
 
 
-def _run(grader: Grader, sample: Sample) -> SampleRun:
-    result = grader.grade(Record(sample.title, sample.place.line, sample.record))
+def _run(batch: WholeBatch, sample: Sample) -> SampleRun:
+    result = batch.alone(Record(sample.title, sample.place.line, sample.record))
     failures = [words for outcome in sample.outcomes if (words := _failure(outcome, result)) is not None]
     return SampleRun(sample, result, tuple(failures))
 
@@ -50,6 +52,8 @@ def _failure(outcome: Outcome, result: Result) -> str | None:
         case "shows no fault":
             still = [r.name for r in result.reasons if r.kind == "fault" and r.state in {State.YES, State.OPEN}]
             return f"should show no fault, but could show {_listed(still)}" if still else None
+        case "leaves in":
+            return None if result.left_in == name else f"should leave in round {name}, {_left(result)}"
         case what:
             raise AssertionError(f"an outcome that the checker lets pass and nobody runs: {what}")
 
@@ -70,6 +74,12 @@ def _came(result: Result) -> str:
     if result.grade is not None:
         return f"but comes out {result.grade}"
     return f"but could still be {_listed(result.possible)}"
+
+
+def _left(result: Result) -> str:
+    if result.tied_in is not None:
+        return f"but is tied in round {result.tied_in}"
+    return f"but leaves in round {result.left_in}" if result.left_in is not None else "but leaves in none"
 
 
 def _shows(result: Result) -> str:

@@ -10,13 +10,15 @@ from attrs import frozen
 from koirules.grading.changes import NearestChanges
 from koirules.grading.choosing import Standing, main_reasons
 from koirules.grading.contributions import Contributor
+from koirules.grading.decisions import Decision
 from koirules.grading.evaluator import Evaluator, Trace, compile_rules
 from koirules.grading.nearest_changes import ChangeFinder
+from koirules.grading.parts_read import traits_beneath
 from koirules.grading.reasons import Reasoner, hundredths
 from koirules.grading.records import Record
 from koirules.grading.results import Contribution, Reason, Result, SectionResult
 from koirules.grading.telling import Teller, fails_on_score_of
-from koirules.standard.parts import Rules, Setting, part_key
+from koirules.standard.parts import Rules, Setting
 from koirules.vocabulary.readings import Reading
 
 
@@ -38,7 +40,10 @@ class Grader:
 
     def grade(self, record: Record) -> Result:
         """The result of one fish."""
-        trace = self.evaluator.run(record.readings)
+        return self.result(record, self.evaluator.run(record.readings))
+
+    def result(self, record: Record, trace: Trace, decision: Decision | None = None) -> Result:
+        """The result of one fish that was worked out. decision: a person's word about its grade."""
         rules, plain = self.rules, self.reasoner.teller.plain
         sections = {
             section.name: SectionResult(
@@ -49,16 +54,18 @@ class Grader:
         bites = [
             (limit.head, limit.name) for limit, states in zip(rules.limits, trace.limits, strict=True) if states[4]
         ]
-        possible = self.named(trace.possible)
+        by_rules = self.named(trace.possible)
         return Result(
             record.fish,
-            possible,
+            by_rules if decision is None else (decision.grade,),
             hundredths(trace.score[0]),
             hundredths(trace.score[1]),
             sections,
             tuple(name for head, name in bites if head == "fault"),
             tuple(name for head, name in bites if head == "lift"),
             record.labels,
+            decision=decision,
+            by_rules=by_rules,
             tell=partial(self.reasoner.reasons, trace, record.readings),
             choose=partial(self._choose, trace, record.readings),
             near=partial(self._near, record.readings),
@@ -72,9 +79,8 @@ class Grader:
 
     def traits_read(self) -> frozenset[str]:
         """The names of the traits that the rules read, or show in the words of a `say`."""
-        teller = self.reasoner.teller
-        read = {trait.name for part in self.rules.parts for trait in teller.traits_of(part_key(part))}
-        return frozenset(read | (self.rules.said_names & self.rules.traits.keys()))
+        said = self.rules.said_names & self.rules.traits.keys()
+        return traits_beneath(self.rules) | said
 
     def trace(self, readings: Mapping[str, Reading]) -> Trace:
         """What one evaluation worked out, for those who look inside."""

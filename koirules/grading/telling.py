@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from decimal import Decimal
 from functools import partial
+from typing import Any
 
 from attrs import frozen
 
 from koirules.grading.any_number import can_be_any, causes
 from koirules.grading.evaluator import Trace
-from koirules.grading.parts_read import points_in, traits_in
+from koirules.grading.parts_read import points_in, supplied_in, traits_in
 from koirules.grading.plain_words import PlainWords
 from koirules.grading.results import State
 from koirules.grading.shortfall import NOT_SETTLED, fails_on_score, shortfalls
@@ -18,7 +19,7 @@ from koirules.grading.walking import worked_out
 from koirules.standard.parts import Extra, Grade, Limit, Part, Points, Rules, Setting, part_key
 from koirules.standard.reading_nodes import trait_of
 from koirules.standard.saying import fill, names_in
-from koirules.standard.tree import Node, TermRead
+from koirules.standard.tree import Node, Supplied, TermRead
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.readings import Reading, is_sure, show_reading
 from koirules.vocabulary.traits import Trait
@@ -34,6 +35,7 @@ class Teller:
     plain: PlainWords
     _traits: Mapping[str, tuple[Trait, ...]]
     _points: Mapping[str, tuple[str, ...]]
+    _supplied: Mapping[str, tuple[Supplied, ...]]
     _can_be_any: frozenset[str]
 
     @classmethod
@@ -49,6 +51,7 @@ class Teller:
             PlainWords(rules, settings, language),
             {part_key(part): traits_in(part) for part in parts},
             {part_key(part): points_in(part) for part in parts},
+            {part_key(part): supplied_in(part) for part in parts},
             frozenset(part_key(part) for part in parts if can_be_any(part.roots)),
         )
 
@@ -66,6 +69,8 @@ class Teller:
         for trait in self._traits[key]:
             reading = record.get(trait.name)
             told.append(f"{trait.name} {'not recorded' if reading is None else show_reading(trait.kind, reading)}")
+        for one in self._supplied[key]:
+            told.append(f"{self.rules.words_at(one.place)} {self._beside(one, record)}")
         return ", ".join(told)
 
     def criterion(self, part: Points | Extra, place: int, trace: Trace, record: Mapping[str, Reading]) -> str:
@@ -116,6 +121,14 @@ class Teller:
             needs = "; ".join(words.removesuffix(NOT_SETTLED) for words in missing)
             return f"{label}: not settled, needs {needs}{self._any_number(part, record, trace)}"
         return f"{label}: no, needs {'; '.join(missing)}"
+
+    def _beside(self, one: Supplied, record: Mapping[str, Any]) -> str:
+        """What stands beside a record under a key, in words."""
+        value = record.get(one.key)
+        if value is None:
+            return "not recorded"
+        first, second = value if isinstance(value, tuple) else (value, None)
+        return self.plain.value(one, first, second) or str(value)
 
     def _any_number(self, part: Part, record: Mapping[str, Reading], trace: Trace) -> str:
         """Why a part is open although all was recorded: a number in it is any number at all."""

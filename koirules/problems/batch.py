@@ -86,13 +86,14 @@ def only_with_pick(place: Place, part: str) -> Problem:
     )
 
 
-def not_an_amount(place: Place, written: str, why: str) -> Problem:
+def not_an_amount(place: Place, written: str, why: str, near: str | None = None) -> Problem:
     """A number of fish that is none."""
     return Problem(
         "not-an-amount",
         place,
         f"A number of fish must stand here, but {written} {why}.",
-        "Write a whole number, or the name of a setting that holds one.",
+        f'Did you mean "{near}"?' if near else "Write a whole number, or the name of a setting that holds one.",
+        edit=Edit(place, near) if near else None,
     )
 
 

@@ -117,6 +117,36 @@ def doubled_fish(file: str, row: int, fish: str, first: int) -> Problem:
     )
 
 
+def doubled_look(file: str, row: int, fish: str, day: str, first: int) -> Problem:
+    """Two rows are of the same fish on the same day."""
+    return Problem(
+        "doubled-look",
+        Cell(file, row, "fish"),
+        f"The fish {quoted(fish)} was looked at on {day} in row {first} already.",
+        "If it is another fish, give it another name; if it is another look, give it its own day.",
+    )
+
+
+def undated_look(file: str, row: int, fish: str, other: int) -> Problem:
+    """A fish has several rows, and one of them has no date."""
+    return Problem(
+        "undated-look",
+        Cell(file, row, "date"),
+        f"The fish {quoted(fish)} also stands in row {other}, and without its day nobody knows which look came first.",
+        "Write the day of each look: 2026-11-25.",
+    )
+
+
+def not_a_day(file: str, row: int, written: str) -> Problem:
+    """What stands in the column of dates is none, or one that could be read in two ways."""
+    return Problem(
+        "not-a-day",
+        Cell(file, row, "date"),
+        f"{quoted(written)} is no date that can be read in one way only.",
+        "Write year, month and day: 2026-11-25.",
+    )
+
+
 def row_too_long(file: str, row: int, cells_and_most: tuple[int, int], extra: str, delimiter: str) -> Problem:
     """A row has more cells than the header has columns; extra: the first one over."""
     cells, most = cells_and_most

@@ -13,8 +13,6 @@ from koirules.standard.ordering import in_order, needs_of, parts_of
 
 _LATER: Mapping[type, str] = {
     syntax.GrownTo: "grown to",
-    syntax.Earlier: "earlier",
-    syntax.BatchFigure: "batch",
 }
 
 
@@ -131,12 +129,6 @@ def _later(statements: Sequence[st.Statement]) -> Iterator[tuple[Place, str]]:
                 yield place, "based on"
             case st.Later(head=head, place=place):
                 yield place, head
-            case st.Alert(place=place):
-                yield place, "alert"
-            case st.Round(place=place):
-                yield place, "round"
-            case st.Sample(outcomes=outcomes):
-                yield from ((o.place, "leaves in round") for o in outcomes if o.what == "leaves in")
             case _:
                 pass
         for expression in expressions_of(statement):

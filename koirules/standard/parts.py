@@ -225,6 +225,11 @@ class Rules:
         return tuple(part for section in self.sections for part in section.extras)
 
     @property
+    def criteria(self) -> tuple[Points | Extra, ...]:
+        """Every part that gives points."""
+        return (*self.points, *self.extras)
+
+    @property
     def parts(self) -> tuple[Part, ...]:
         """Every part that gives a reason."""
         return (*self.points, *self.extras, *self.limits, *self.grades)

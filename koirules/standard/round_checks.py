@@ -164,8 +164,7 @@ def _amount(amount: rp.Amount, typer: Typer) -> Amount | None:
     if setting is None:
         if amount.text not in typer.unread:
             guess = near(amount.text, typer.settings)
-            why = f"is no setting{f'; did you mean {guess}?' if guess else ''}"
-            typer.problems.append(say.not_an_amount(amount.place, f'"{amount.text}"', why))
+            typer.problems.append(say.not_an_amount(amount.place, f'"{amount.text}"', "is no setting", guess))
         return None
     why = _not_whole(setting)
     if why:

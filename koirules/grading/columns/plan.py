@@ -14,7 +14,7 @@ from koirules.grading.columns.outcomes import after_limits, by_points
 from koirules.grading.columns.points import points_by_section
 from koirules.grading.columns.stages import Stages
 from koirules.grading.columns.values import Pair
-from koirules.grading.late_parts import late_parts, order_key
+from koirules.grading.late_parts import late_parts, order_key, reading_grade
 from koirules.standard.parts import Limit, Rules, Setting, Term
 
 
@@ -37,7 +37,7 @@ class Plan:
 def planned(rules: Rules, settings: Mapping[str, Setting], held: Mapping[str, Held]) -> Plan:
     """Compile a standard for frames that hold their traits so."""
     columns = Expressions(settings, held)
-    late = late_parts(rules)
+    late = late_parts(rules) | reading_grade(rules)
     bites: dict[tuple[str, str], Pair] = {}
     _work_out(columns, bites, (part for part in rules.order if order_key(part) not in late))
     made = points_by_section(columns, rules.sections)
@@ -49,7 +49,7 @@ def planned(rules: Rules, settings: Mapping[str, Setting], held: Mapping[str, He
     score = Pair(low, low if sure else total([pair.second for pair in sections.values()]))
     score = columns.kept(score)
     columns.points("", score, sum(section.worth for section in rules.sections))
-    _work_out(columns, bites, (part for part in rules.order if order_key(part) in late))
+    _work_out(columns, bites, (part for part in rules.order if order_key(part) in late_parts(rules)))
     planes = after_limits(columns.stages, by_points(columns, rules.grades), rules.limits, bites)
     # In the order of the file, and not in the one of working out.
     limits = {(limit.head, limit.name): bites[limit.head, limit.name] for limit in rules.limits}

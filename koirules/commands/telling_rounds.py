@@ -1,0 +1,58 @@
+"""The rounds of a selection as a person follows them: round by round, who stays, who leaves, who is tied."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import click
+
+from koirules.commands.output import counted, shown
+from koirules.commands.telling_changes import wrapped
+from koirules.grading.course import AlertShown, RoundCourse, Step
+from koirules.grading.picking import Fate
+from koirules.grading.results import Result
+
+_MOST_LEAVING = 20
+
+
+def tell_alerts(alerts: Sequence[AlertShown]) -> None:
+    """Print the words of warning about a batch."""
+    for alert in alerts:
+        sure = "" if alert.surely else " (perhaps: not enough was recorded to tell)"
+        click.echo(click.style(f"! {shown(alert.words)}{sure}", bold=True))
+
+
+def tell_rounds(rounds: Sequence[RoundCourse], results: Sequence[Result]) -> None:
+    """Print what each round did with each fish."""
+    steps = {(result.fish, step.round): step for result in results for step in result.course}
+    for number, one in enumerate(rounds, 1):
+        click.echo()
+        click.echo(click.style(f"Round {number}, {shown(one.title)}: {shown(one.asks)}", bold=True))
+        tied = sum(len(tie.fish) for tie in one.ties)
+        parts = [
+            f"{counted(len(one.looked_at), 'fish', 'fish')}",
+            f"{len(one.kept):,} stay",
+            f"{len(one.left):,} leave",
+        ]
+        parts += [f"{tied:,} tied"] if tied else []
+        parts += [f"{len(one.by_hand):,} of those that stay kept by hand"] if one.by_hand else []
+        where = f"; to {shown(one.sent)}" if one.sent else ""
+        again = f", next look {one.again.isoformat()}" if one.again else ""
+        click.echo(f"  {', '.join(parts)}{where}{again}")
+        _tell_steps("stays", one.kept, one, steps)
+        for tie in one.ties:
+            places = f"{tie.places} place{'s' if tie.places != 1 else ''}"
+            named = ", ".join(shown(fish) for fish in tie.fish)
+            click.echo(wrapped(f"tied for {places}, for a person to choose: {named}"))
+        _tell_steps("leaves", one.left[:_MOST_LEAVING], one, steps)
+        if len(one.left) > _MOST_LEAVING:
+            click.echo(f"  … and {len(one.left) - _MOST_LEAVING:,} more (see a file of results)")
+
+
+def _tell_steps(word: str, fish: Sequence[str], one: RoundCourse, steps: dict[tuple[str, str], Step]) -> None:
+    width = max((len(shown(name)) for name in fish), default=0)
+    for name in fish:
+        step = steps[name, one.name]
+        why = "" if step.fate is Fate.KEPT and step.place is None and step.by_hand is None else f"  {shown(step.why)}"
+        still = "  [a recording could still change this]" if step.open else ""
+        click.echo(wrapped(f"{word}  {shown(name):<{width}}{why}{still}"))

@@ -1,0 +1,210 @@
+"""A pick: fish in order, how many, quotas, and ties that are never broken in silence.
+
+Fish with equal keys are one block. Walking down the order, a block that fits into the places and quotas that are left
+is in; a fish whose quota is full is passed over; where a block does not fit, those of its fish that compete for what is
+left are tied, and what they could take is held for them.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections.abc import Hashable, Iterable, Iterator, Sequence
+from enum import Enum
+from itertools import groupby
+
+from attrs import define, field, frozen
+
+Key = tuple[int, ...]
+
+
+class Fate(Enum):
+    """What became of a fish in a round."""
+
+    KEPT = "kept"
+    LEFT = "left"
+    OVER = "passed over"
+    QUOTA = "over a quota"
+    TIED = "tied"
+
+
+@frozen
+class Candidate:
+    """A fish in a pick; whatever comes first has the smaller key.
+
+    number: its place in the batch. key: by what it is sure of. best: by the best that it may yet turn out to be. groups:
+    for each quota the group in which it counts, None where it counts in none.
+    """
+
+    number: int
+    key: Key
+    best: Key
+    groups: tuple[Hashable, ...] = ()
+
+
+@frozen
+class Tie:
+    """Fish that compete for fewer places than they are. quota: whose places they are, None for those of the pick."""
+
+    fish: tuple[int, ...]
+    places: int
+    quota: int | None
+
+
+@define
+class Picked:
+    """What came of a pick: the fate of each fish, its place (from 1, equal fish share one), and who stood above it.
+
+    above: for a fish that was passed over, the last fish above it that is in; for one over a quota the last fish that
+    filled the quota. quota: which quota it was. ties: those that a person has to break.
+    """
+
+    fates: dict[int, Fate] = field(factory=dict)
+    places: dict[int, int] = field(factory=dict)
+    above: dict[int, int] = field(factory=dict)
+    quota: dict[int, int] = field(factory=dict)
+    ties: list[Tie] = field(factory=list)
+
+    def kept(self) -> list[int]:
+        """The fish that are in, in order."""
+        return [number for number, fate in self.fates.items() if fate is Fate.KEPT]
+
+
+@define
+class _Walk:
+    """A walk down the order: the places left (None: no end of them) and how many each group of a quota may still take."""
+
+    amount: int | None
+    quotas: Sequence[int]
+    picked: Picked = field(factory=Picked)
+    last: int | None = None
+    taken: dict[tuple[int, Hashable], list[int]] = field(factory=dict)
+    held: dict[tuple[int, Hashable], int] = field(factory=dict)
+
+    def left_of(self, quota: int, group: Hashable) -> int:
+        """How many a group of a quota may still take."""
+        used = len(self.taken.get((quota, group), ())) + self.held.get((quota, group), 0)
+        return self.quotas[quota] - used
+
+    def block(self, fish: Sequence[Candidate], place: int, *, all_in: bool) -> None:
+        """Decide about fish with equal keys."""
+        for one in fish:
+            self.picked.places[one.number] = place
+        if self.amount == 0:
+            self._mark(fish, Fate.OVER)
+            return
+        open_ones = [one for one in fish if not self._is_full(one)]
+        if all_in and open_ones:
+            self._take(open_ones)
+            return
+        wanted = _wanted(open_ones)
+        over = {key: left for key, count in wanted.items() if count > (left := self.left_of(*key))}
+        tied = [one for one in open_ones if any((i, group) in over for i, group in enumerate(one.groups))]
+        free = [one for one in open_ones if one not in tied] if tied else open_ones
+        most = min(len(tied), sum(over.values()))
+        if self.amount is not None and len(free) + most > self.amount:
+            self._tie(open_ones, self.amount, None)
+            self.amount = 0
+            return
+        self._take(free)
+        if tied:
+            self._tie(tied, most, next(iter(over))[0])
+            self.amount = None if self.amount is None else self.amount - most
+            for key, count in _wanted(tied).items():
+                self.held[key] = self.held.get(key, 0) + min(count, self.left_of(*key))
+
+    def _is_full(self, one: Candidate) -> bool:
+        for i, group in enumerate(one.groups):
+            if group is not None and self.left_of(i, group) <= 0:
+                self.picked.fates[one.number] = Fate.QUOTA
+                self.picked.quota[one.number] = i
+                filled = self.taken.get((i, group))
+                if filled:
+                    self.picked.above[one.number] = filled[-1]
+                return True
+        return False
+
+    def _take(self, fish: Sequence[Candidate]) -> None:
+        for one in fish:
+            self.picked.fates[one.number] = Fate.KEPT
+            for i, group in enumerate(one.groups):
+                if group is not None:
+                    self.taken.setdefault((i, group), []).append(one.number)
+            self.last = one.number
+        if self.amount is not None:
+            self.amount = max(0, self.amount - len(fish))
+
+    def _tie(self, fish: Sequence[Candidate], places: int, quota: int | None) -> None:
+        self._mark(fish, Fate.TIED)
+        self.picked.ties.append(Tie(tuple(one.number for one in fish), places, quota))
+
+    def _mark(self, fish: Iterable[Candidate], fate: Fate) -> None:
+        for one in fish:
+            self.picked.fates[one.number] = fate
+            if self.last is not None:
+                self.picked.above[one.number] = self.last
+
+
+def _wanted(fish: Iterable[Candidate]) -> dict[tuple[int, Hashable], int]:
+    wanted: dict[tuple[int, Hashable], int] = {}
+    for one in fish:
+        for i, group in enumerate(one.groups):
+            if group is not None:
+                wanted[i, group] = wanted.get((i, group), 0) + 1
+    return wanted
+
+
+def pick(candidates: Iterable[Candidate], amount: int | None, quotas: Sequence[int], ties: str) -> Picked:
+    """Pick fish. amount: how many, None for all. quotas: how many each of them lets in. ties: "", "all" or "first"."""
+    walk = _Walk(amount, quotas)
+    ordered = sorted(candidates, key=lambda one: (one.key, one.number))
+    place = 1
+    for block in _blocks(ordered, one_by_one=ties == "first"):
+        walk.block(block, place, all_in=ties == "all")
+        place += len(block)
+    return walk.picked
+
+
+def _blocks(ordered: Sequence[Candidate], *, one_by_one: bool) -> Iterator[list[Candidate]]:
+    for _, equal in groupby(ordered, key=lambda one: one.key):
+        block = list(equal)
+        if one_by_one:
+            yield from ([one] for one in block)
+        else:
+            yield block
+
+
+def open_picks(
+    picked: Picked,
+    candidates: Sequence[Candidate],
+    others: Sequence[Candidate],
+    amount: int | None,
+    quotas: Sequence[int],
+) -> set[int]:
+    """The fish whose place in a pick a recording could still change.
+
+    others: fish that are no candidates, but could be. A fish that is in is safe where fewer others could come to stand at
+    or above it than there are places, in all and in each of its quotas. A fish that is out may come in where it is open
+    itself, and fewer of those that are in surely stand above the best that it may be than there are places. Whom a quota
+    would keep out is not followed up, so that more may be marked than need be, never fewer.
+    """
+    every = [*candidates, *others]
+    hopes = sorted(one.best for one in every)
+    in_groups: dict[tuple[int, Hashable], list[Key]] = {}
+    for one in sorted(every, key=lambda one: one.best):
+        for i, group in enumerate(one.groups):
+            if group is not None:
+                in_groups.setdefault((i, group), []).append(one.best)
+    sure = sorted(one.key for one in candidates if picked.fates[one.number] is Fate.KEPT)
+    found: set[int] = set()
+    for one in candidates:
+        if picked.fates[one.number] is Fate.KEPT:
+            above = bisect_right(hopes, one.key) - 1
+            crowded = amount is not None and above >= amount
+            for i, group in enumerate(one.groups):
+                if group is not None:
+                    crowded = crowded or bisect_right(in_groups[i, group], one.key) - 1 >= quotas[i]
+            if crowded:
+                found.add(one.number)
+        elif one.best < one.key and (amount is None or bisect_right(sure, one.best) < max(amount, 1)):
+            found.add(one.number)
+    return found

@@ -1,0 +1,177 @@
+"""The rounds of a selection, worked out record by record."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Hashable, Iterator, Mapping, Sequence
+from typing import Any
+
+from attrs import define, field, frozen
+
+from koirules.grading.beside import asked_by
+from koirules.grading.figures_of_rows import FiguresOfRows, Readings
+from koirules.grading.node_values import NodeValues, compile_nodes, millionths_of, one_value
+from koirules.grading.picking import Candidate, Fate, Key, Picked, open_picks, pick
+from koirules.standard import rounds as parts
+from koirules.standard.parts import Rules, Setting
+from koirules.standard.types import Numeric, Steps, Type
+
+
+@define
+class RoundRun:
+    """What a round did. All fish by their place in the batch.
+
+    fish: those that it looked at. fates: of each. readings: of each, with the figures that the round saw.
+    candidates: what the pick knows of each. picked: what came
+    of its pick, None without one. places: how many the pick could take. open: those in whose fate a recording could still
+    change. by_hand: those that a person kept.
+    """
+
+    round: parts.Round
+    fish: list[int]
+    readings: dict[int, Readings]
+    places: int | None
+    fates: dict[int, Fate] = field(factory=dict)
+    picked: Picked | None = None
+    candidates: dict[int, Candidate] = field(factory=dict)
+    open: set[int] = field(factory=set)
+    by_hand: set[int] = field(factory=set)
+
+    @property
+    def kept(self) -> list[int]:
+        """Those that it kept, in the order of its pick; those kept by hand last."""
+        by_hand = [number for number in self.fates if number in self.by_hand]
+        order = self.fates if self.picked is None else self.picked.fates
+        return [n for n in order if self.fates[n] is Fate.KEPT and n not in self.by_hand] + by_hand
+
+
+@frozen
+class _Compiled:
+    """A round with what reads its figures and its expressions."""
+
+    round: parts.Round
+    figures: FiguresOfRows
+    values: NodeValues
+
+
+@frozen
+class RoundsOfRows:
+    """The compiled rounds of a standard."""
+
+    rules: Rules
+    settings: Mapping[str, Setting]
+    rounds: tuple[_Compiled, ...]
+
+    @classmethod
+    def of(cls, rules: Rules, settings: Mapping[str, Setting]) -> RoundsOfRows:
+        """Compile the rounds."""
+        made = []
+        for one in rules.rounds:
+            figures = FiguresOfRows.of(rules, settings, asked_by(rules, one.roots, graded=True), graded=True)
+            made.append(_Compiled(one, figures, compile_nodes(rules, settings, one.roots, graded=True)))
+        return cls(rules, settings, tuple(made))
+
+    def run(
+        self, fish: Sequence[Readings], by_hand: Mapping[str, Collection[int]], *, alone: bool = False
+    ) -> list[RoundRun]:
+        """Run every round over a batch. fish: readings with outcomes. by_hand: by round those that a person keeps.
+
+        alone: a fish graded by itself, for which no figure of a batch is recorded.
+        """
+        runs: list[RoundRun] = []
+        tied: set[int] = set()
+        for each in self.rounds:
+            run = self._run(each, fish, runs, tied, by_hand.get(each.round.name, ()), alone=alone)
+            tied.update(number for number, fate in run.fates.items() if fate is Fate.TIED)
+            runs.append(run)
+        return runs
+
+    def _run(
+        self,
+        each: _Compiled,
+        fish: Sequence[Readings],
+        before: Sequence[RoundRun],
+        tied: Collection[int],
+        by_hand: Collection[int],
+        *,
+        alone: bool,
+    ) -> RoundRun:
+        one = each.round
+        pool = [number for number in _pool(one, before, len(fish)) if number not in tied]
+        pool = sorted({*pool, *by_hand})
+        readings = {number: dict(fish[number]) for number in pool}
+        if not alone:
+            kept = {run.round.name: [fish[number] for number in run.kept] for run in before}
+            each.figures.supply([readings[number] for number in pool], kept)
+        amount = None if one.amount is None else number_of(one.amount, self.settings)
+        quotas = [number_of(quota.amount, self.settings) for quota in one.quotas]
+        run = RoundRun(one, pool, readings, amount, by_hand=set(by_hand))
+        candidates: list[Candidate] = []
+        others: list[Candidate] = []
+        for number in pool:
+            if number in run.by_hand:
+                run.fates[number] = Fate.KEPT
+                continue
+            values = iter(each.values.run(readings[number]))
+            surely, possibly = (True, True) if one.keep is None else next(values)
+            candidate = run.candidates[number] = _candidate(one, number, values)
+            if surely or (possibly and one.possibly):
+                candidates.append(candidate)
+                run.fates[number] = Fate.KEPT
+            else:
+                run.fates[number] = Fate.LEFT
+                if possibly:
+                    others.append(candidate)
+            if surely != possibly:
+                run.open.add(number)
+        if one.ordered:
+            run.picked = pick(candidates, amount, quotas, one.ties)
+            run.fates.update(run.picked.fates)
+            run.open |= open_picks(run.picked, candidates, others, amount, quotas)
+        return run
+
+
+def _pool(one: parts.Round, before: Sequence[RoundRun], fish: int) -> list[int]:
+    runs = {run.round.name: run for run in before}
+    match one.pool:
+        case "all":
+            return list(range(fish))
+        case "kept":
+            return runs[one.pool_of].kept
+        case _:
+            out = {Fate.LEFT, Fate.OVER, Fate.QUOTA}
+            return [number for number, fate in runs[one.pool_of].fates.items() if fate in out]
+
+
+def number_of(amount: parts.Amount, settings: Mapping[str, Setting]) -> int:
+    """A number of fish, of a setting with the value of this run."""
+    return amount if isinstance(amount, int) else int(settings[amount].value)
+
+
+def _candidate(one: parts.Round, number: int, values: Iterator[Any]) -> Candidate:
+    ends = [key_ends(key, next(values)) for key in one.keys]
+    groups: list[Hashable] = []
+    for quota in one.quotas:
+        if quota.condition is not None:
+            _, possibly = next(values)
+            groups.append(True if possibly else None)
+        else:
+            groups.append(tuple(one_value(node.type, next(values)) for node in quota.same))
+    return Candidate(number, tuple(sure for sure, _ in ends), tuple(hope for _, hope in ends), tuple(groups))
+
+
+def key_ends(key: parts.Key, value: Any) -> tuple[int, int]:
+    """Where a fish surely stands by a key, and where at best: smaller comes first."""
+    low, high = _ends(key.by.type, value)
+    return (-low, -high) if key.highest else (high, low)
+
+
+def _ends(kind: Type, value: Any) -> Key:
+    match kind:
+        case Numeric():
+            low, high = value
+            return millionths_of(low), millionths_of(high)
+        case Steps():
+            return (value & -value).bit_length(), value.bit_length()
+        case _:
+            surely, possibly = value
+            return int(surely), int(possibly)

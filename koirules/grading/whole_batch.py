@@ -1,0 +1,162 @@
+"""A whole batch of records by a standard: figures, grades, alerts, rounds, and what a person decided."""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Mapping, Sequence
+from functools import cached_property
+from typing import Any
+
+from attrs import define, evolve, frozen
+
+from koirules.grading.beside import Asked, asked_before_grades, asked_by
+from koirules.grading.course import AlertShown, RoundCourse
+from koirules.grading.course_words import CourseTeller
+from koirules.grading.decisions import Decision
+from koirules.grading.evaluator import Trace
+from koirules.grading.figures_of_rows import FiguresOfRows
+from koirules.grading.node_values import compile_nodes, outcome_readings
+from koirules.grading.records import Record
+from koirules.grading.results import Result
+from koirules.grading.rounds_of_rows import RoundsOfRows
+from koirules.grading.single import Grader
+from koirules.standard.parts import Rules, Setting
+from koirules.standard.tree import Node
+from koirules.standard.types import TextLabel
+
+Readings = dict[str, Any]
+
+
+@frozen
+class BatchResult:
+    """What came of a batch: the results in the order of the records, alerts, and what each round did."""
+
+    results: tuple[Result, ...]
+    alerts: tuple[AlertShown, ...] = ()
+    rounds: tuple[RoundCourse, ...] = ()
+
+    @property
+    def decided(self) -> int:
+        """How many fish have a grade that a person decided."""
+        return sum(result.decision is not None for result in self.results)
+
+
+@define(slots=False)
+class WholeBatch:
+    """A compiled standard, ready to grade batches of records."""
+
+    grader: Grader
+
+    @property
+    def rules(self) -> Rules:
+        """The standard."""
+        return self.grader.rules
+
+    @property
+    def settings(self) -> Mapping[str, Setting]:
+        """The settings of the run."""
+        return self.grader.reasoner.teller.settings
+
+    @cached_property
+    def asked(self) -> Asked:
+        """What has to be known of the batch and of earlier looks before the fish are graded."""
+        return asked_before_grades(self.rules)
+
+    @cached_property
+    def _figures(self) -> FiguresOfRows:
+        return FiguresOfRows.of(self.rules, self.settings, self.asked, graded=False)
+
+    @cached_property
+    def _alerts(self) -> FiguresOfRows:
+        roots = [alert.condition for alert in self.rules.alerts]
+        return FiguresOfRows.of(self.rules, self.settings, asked_by(self.rules, roots, graded=True), graded=True)
+
+    @cached_property
+    def _rounds(self) -> RoundsOfRows:
+        return RoundsOfRows.of(self.rules, self.settings)
+
+    @property
+    def needed(self) -> bool:
+        """Whether a fish cannot be graded by itself: it asks for the batch or for earlier looks, or there are rounds."""
+        return not self.asked.nothing or bool(self.rules.rounds or self.rules.alerts)
+
+    def grade(
+        self, records: Sequence[Record], decisions: Sequence[Decision] = (), day: datetime.date | None = None
+    ) -> BatchResult:
+        """Grade a batch. decisions: checked ones, of fish in it. day: that of looks whose record has no date."""
+        if not self.needed and not decisions:
+            return BatchResult(tuple(self.grader.grade(record) for record in records))
+        return self._grade(records, decisions, day, alone=False)
+
+    def alone(self, record: Record) -> Result:
+        """Grade a fish by itself, for which no figure of a batch is recorded."""
+        return self._grade([record], (), None, alone=True).results[0]
+
+    def _grade(
+        self, records: Sequence[Record], decisions: Sequence[Decision], day: datetime.date | None, *, alone: bool
+    ) -> BatchResult:
+        readings = self._read(records)
+        if not alone:
+            self._figures.supply(readings, {})
+        records = [evolve(record, readings=each) for record, each in zip(records, readings, strict=True)]
+        traces = [self.grader.trace(record.readings) for record in records]
+        places = {record.fish: number for number, record in enumerate(records)}
+        by_grade = {places[one.fish]: one for one in decisions if one.grade}
+        final = [self._decided(trace, by_grade.get(number)) for number, trace in enumerate(traces)]
+        results = [
+            self.grader.result(record, trace, by_grade.get(number))
+            for number, (record, trace) in enumerate(zip(records, traces, strict=True))
+        ]
+        if not self.rules.rounds and not self.rules.alerts:
+            return BatchResult(tuple(results))
+        outcomes = [each | outcome_readings(self.rules, trace) for each, trace in zip(readings, final, strict=True)]
+        kept_by_hand: dict[str, dict[int, Decision]] = {}
+        for one in decisions:
+            if one.round:
+                kept_by_hand.setdefault(one.round, {})[places[one.fish]] = one
+        runs = self._rounds.run(outcomes, kept_by_hand, alone=alone)
+        teller = CourseTeller(self.rules, self.settings, self.grader.reasoner.teller.plain, records, final, day)
+        for result, course in zip(results, teller.courses(runs, kept_by_hand), strict=True):
+            result.course = course
+        return BatchResult(tuple(results), tuple(self._shown(outcomes)), tuple(teller.rounds(runs, kept_by_hand)))
+
+    def _decided(self, trace: Trace, decision: Decision | None) -> Trace:
+        return trace if decision is None else trace._replace(possible=1 << self.grader.grades.index(decision.grade))
+
+    def _read(self, records: Sequence[Record]) -> list[Readings]:
+        """The readings of each record, with what is asked of the look before it."""
+        readings: list[Readings] = [dict(record.readings) for record in records]
+        if any(record.before is not None for record in records):
+            for record, each in zip(records, readings, strict=True):
+                if record.before is not None:
+                    each.update(self._earlier(record.before))
+        return readings
+
+    @cached_property
+    def _earlier_values(self) -> tuple[tuple[tuple[str, Node], ...], Any]:
+        later = asked_by(self.rules, self.rules.roots, graded=True).earlier
+        nodes = tuple({one.key: one.source.of for one in (*self.asked.earlier, *later)}.items())
+        return nodes, compile_nodes(self.rules, self.settings, [node for _, node in nodes], graded=False)
+
+    def _earlier(self, before: Mapping[str, Any]) -> Readings:
+        nodes, values = self._earlier_values
+        found: Readings = {}
+        for (key, node), value in zip(nodes, values.run(before), strict=True):
+            # What is no narrower than anything at all says nothing.
+            if value != (None if isinstance(node.type, TextLabel) else node.range):
+                found[key] = value
+        return found
+
+    def _shown(self, outcomes: Sequence[Readings]) -> list[AlertShown]:
+        if not self.rules.alerts:
+            return []
+        conditions = compile_nodes(
+            self.rules, self.settings, [alert.condition for alert in self.rules.alerts], graded=True
+        )
+        states = conditions.run(self._alerts.overall(outcomes))
+        plain = self.grader.reasoner.teller.plain
+        return [
+            AlertShown(alert.name, plain.of(alert.title if alert.say is None else alert.say), surely)
+            for alert, (surely, possibly) in zip(self.rules.alerts, states, strict=True)
+            if possibly
+        ]
