@@ -64,6 +64,7 @@ def _result(result: Result) -> dict[str, object]:
         "kept_by": result.kept_by,
         "left_in": result.left_in,
         "tied_in": result.tied_in,
+        "open_in": result.open_in,
         "sent_to": result.sent_to or None,
         "next_look": _day(result.next_look),
         "course": [_step(step) for step in result.course],

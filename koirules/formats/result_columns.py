@@ -12,7 +12,7 @@ from koirules.grading.results import Result
 _BEFORE_SECTIONS = ("fish", "grade", "possible", "score", "score_low", "score_high")
 _AFTER_SECTIONS = ("faults", "lifts", "hangs_on", "why")
 _OF_DECISIONS = ("by_rules", "decided_by", "decision_reason")
-_OF_ROUNDS = ("kept_by", "left_in", "tied_in", "sent_to", "next_look", "course")
+_OF_ROUNDS = ("kept_by", "left_in", "tied_in", "open_in", "sent_to", "next_look", "course")
 
 
 @frozen
@@ -54,7 +54,7 @@ class ResultColumns:
             yield from (decision.by, decision.reason) if decision else (None, None)
         if self.rounds:
             yield "|".join(result.kept_by)
-            yield from (result.left_in, result.tied_in, result.sent_to)
+            yield from (result.left_in, result.tied_in, "|".join(result.open_in), result.sent_to)
             yield None if result.next_look is None else result.next_look.isoformat()
             yield "; ".join(f"{step.title}: {step.why}" for step in result.course)
         yield from (result.labels.get(label) for label in self.labels)

@@ -7,12 +7,15 @@ from typing import TYPE_CHECKING, Literal
 
 from attrs import define, field
 
+from koirules.grading.columns.earlier import LooksOfRows
 from koirules.grading.columns.held import Held, Profile
 from koirules.grading.columns.outputs import column_names, result_expressions
 from koirules.grading.columns.plan import Plan, planned
 from koirules.grading.columns.reading import FrameReader, ReadFrame, Source
 from koirules.grading.row_by_row import graded_rows, readings_by_row
 from koirules.grading.single import Grader
+from koirules.grading.whole_batch import WholeBatch
+from koirules.grading.whole_frames import ROUND_COLUMNS, WholeFrames
 from koirules.standard.parts import Rules, Setting
 
 if TYPE_CHECKING:
@@ -43,41 +46,56 @@ class BatchGrader:
     sections: bool = True
     faults: bool = False
     needed: frozenset[str] = field(init=False)
+    whole: WholeFrames = field(init=False)
     _plans: dict[Profile, tuple[Plan, list[pl.Expr]]] = field(factory=dict)
 
     @needed.default
     def _traits_read(self) -> frozenset[str]:
         return self.grader.traits_read()
 
+    @whole.default
+    def _whole_frames(self) -> WholeFrames:
+        return WholeFrames(WholeBatch(self.grader), self.sections, self.faults)
+
+    @property
+    def compares(self) -> bool:
+        """Whether the fish of a frame are compared with each other, or with earlier looks."""
+        return self.whole.batch.needed
+
     @property
     def result_names(self) -> tuple[str, ...]:
         """The names of the columns of the results."""
-        return tuple(column_names(self.rules, sections=self.sections, faults=self.faults))
+        names = tuple(column_names(self.rules, sections=self.sections, faults=self.faults))
+        return names + (ROUND_COLUMNS if self.rules.rounds else ())
 
     def reader(self, sources: Mapping[str, Source]) -> FrameReader:
         """What reads frames that have these traits."""
         return FrameReader(self.rules.traits, sources, self.needed)
 
-    def grade(self, read: ReadFrame, rows: int) -> pl.DataFrame:
-        """The columns of the results of a frame that was read; rows: how many it has."""
+    def grade(self, read: ReadFrame, rows: int, looks: LooksOfRows | None = None) -> pl.DataFrame:
+        """The columns of the results of a frame that was read; rows: how many it has. looks: which are of the same fish."""
         few = min(_MOST_ROWS_ONE_BY_ONE, self.grader.evaluator.lines**2 // _LINES_SQUARED_PER_ROW)
         if rows < few:
-            return self.by_row(read, rows)
+            return self.by_row(read, rows, looks)
         import polars as pl
 
         try:
-            return self.by_column(read, rows)
+            return self.by_column(read, rows, looks)
         except pl.exceptions.PolarsError:
             # Where a rule comes out the same for every fish, Polars may fold it into one row and then miss the others.
-            return self.by_row(read, rows)
+            return self.by_row(read, rows, looks)
 
-    def by_row(self, read: ReadFrame, rows: int) -> pl.DataFrame:
+    def by_row(self, read: ReadFrame, rows: int, looks: LooksOfRows | None = None) -> pl.DataFrame:
         """The same, each row by itself."""
+        if self.compares:
+            return self.whole.by_row(read, rows, looks)
         records = readings_by_row(read.columns, read.held, rows)
         return graded_rows(self.rules, self.grader.evaluator, records, sections=self.sections, faults=self.faults)
 
-    def by_column(self, read: ReadFrame, rows: int) -> pl.DataFrame:
+    def by_column(self, read: ReadFrame, rows: int, looks: LooksOfRows | None = None) -> pl.DataFrame:
         """The same, as whole columns."""
+        if self.compares:
+            return self.whole.by_column(read, rows, looks)
         import polars as pl
 
         plan, results = self.plan(read.held)

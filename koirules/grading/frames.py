@@ -5,12 +5,14 @@ No engine but Polars is handed anything to work out: engines disagree about roun
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from math import isnan
 from typing import TYPE_CHECKING, Any
 
 from koirules.grading.batch import BatchGrader
+from koirules.grading.columns.earlier import LooksOfRows
 from koirules.grading.columns.reading import Source, WrongCell
+from koirules.grading.looks import DATE, day_of
 from koirules.problems import Problem, RecordError, frames, recording
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.traits import Trait
@@ -47,8 +49,52 @@ def graded_frame(grader: BatchGrader, frame: Any) -> Any:
     traits = _as_polars(eager, [source.column for source in sources.values()])
     read = grader.reader(sources).read(traits)
     stop_at(read.wrong, "frame", 1)
-    results = grader.grade(read, len(eager))
+    results = grader.grade(read, len(eager), _looks(eager, grader) if grader.compares else None)
     return _joined(eager, results, wrapped.implementation.name if lazy else "")
+
+
+def _looks(eager: Any, grader: BatchGrader) -> LooksOfRows | None:
+    """Which rows are looks at the same fish, where a frame has the columns of its name and of the day."""
+    import polars as pl
+
+    if FISH not in eager.columns or DATE not in eager.columns or DATE in grader.rules.traits:
+        return None
+    given = _as_polars(eager, [FISH, DATE])
+    fish, raw = given[FISH].cast(pl.String), given[DATE]
+    if raw.dtype == pl.Date:
+        days = raw
+    elif raw.dtype == pl.Datetime:
+        days = raw.dt.date()
+    else:
+        read = {text: day_of(text) for text in raw.unique().to_list()}
+        days = pl.Series([read[text] for text in raw.to_list()], dtype=pl.Date)
+        wrong = (days.is_null() & raw.is_not_null()).arg_true()
+        if len(wrong):
+            raise RecordError(
+                tuple(recording.not_a_day("frame", row + 1, str(raw[row])[:30]) for row in wrong[:_MOST_TOLD])
+            )
+    problems = list(_of_looks(fish, days))
+    if problems:
+        raise RecordError(tuple(problems))
+    return LooksOfRows.of(fish, days)
+
+
+def _of_looks(fish: pl.Series, days: pl.Series) -> Iterator[Problem]:
+    """The problem of each look that cannot be put into its place among those of its fish."""
+    import polars as pl
+
+    frame = pl.DataFrame({"fish": fish, "day": days}).with_row_index("row", 1)
+    several = frame.filter(pl.len().over("fish") > 1)
+    if not several.height:
+        return
+    first: dict[tuple[str, Any], int] = {}
+    for row, name, day in several.head(_MOST_TOLD * 100).iter_rows():
+        before = first.setdefault((name, day), row)
+        if before != row and day is not None:
+            yield recording.doubled_look("frame", row, name, day.isoformat(), before)
+        elif day is None:
+            other = next(r for r, n, _ in several.filter(pl.col("fish") == name).iter_rows() if r != row)
+            yield recording.undated_look("frame", row, name, other)
 
 
 def _doubled(frame: Any) -> list[str]:

@@ -7,12 +7,12 @@ left are tied, and what they could take is held for them.
 
 from __future__ import annotations
 
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right
 from collections.abc import Hashable, Iterable, Iterator, Sequence
 from enum import Enum
 from itertools import groupby
 
-from attrs import define, field, frozen
+from attrs import define, evolve, field, frozen
 
 Key = tuple[int, ...]
 
@@ -70,7 +70,7 @@ class Picked:
 
 
 @define
-class _Walk:
+class Walk:
     """A walk down the order: the places left (None: no end of them) and how many each group of a quota may still take."""
 
     amount: int | None
@@ -111,6 +111,23 @@ class _Walk:
             self.amount = None if self.amount is None else self.amount - most
             for key, count in _wanted(tied).items():
                 self.held[key] = self.held.get(key, 0) + min(count, self.left_of(*key))
+
+    def single(self, number: int, groups: Sequence[Hashable]) -> None:
+        """Decide about a fish that no other is equal to."""
+        if self.amount == 0:
+            self.picked.fates[number] = Fate.OVER
+            return
+        counted = [(i, group) for i, group in enumerate(groups) if group is not None]
+        for i, group in counted:
+            if self.left_of(i, group) <= 0:
+                self.picked.fates[number] = Fate.QUOTA
+                return
+        self.picked.fates[number] = Fate.KEPT
+        for key in counted:
+            self.taken.setdefault(key, []).append(number)
+        self.last = number
+        if self.amount is not None:
+            self.amount -= 1
 
     def _is_full(self, one: Candidate) -> bool:
         for i, group in enumerate(one.groups):
@@ -155,7 +172,7 @@ def _wanted(fish: Iterable[Candidate]) -> dict[tuple[int, Hashable], int]:
 
 def pick(candidates: Iterable[Candidate], amount: int | None, quotas: Sequence[int], ties: str) -> Picked:
     """Pick fish. amount: how many, None for all. quotas: how many each of them lets in. ties: "", "all" or "first"."""
-    walk = _Walk(amount, quotas)
+    walk = Walk(amount, quotas)
     ordered = sorted(candidates, key=lambda one: (one.key, one.number))
     place = 1
     for block in _blocks(ordered, one_by_one=ties == "first"):
@@ -179,6 +196,7 @@ def open_picks(
     others: Sequence[Candidate],
     amount: int | None,
     quotas: Sequence[int],
+    ties: str,
 ) -> set[int]:
     """The fish whose place in a pick a recording could still change.
 
@@ -188,6 +206,12 @@ def open_picks(
     would keep out is not followed up, so that more may be marked than need be, never fewer.
     """
     every = [*candidates, *others]
+    if not others and all(one.best == one.key for one in candidates):
+        return set()
+    if ties == "first":
+        every = [evolve(one, key=(*one.key, one.number), best=(*one.best, one.number)) for one in every]
+        candidates = every[: len(candidates)]
+    strictly = ties == "all"
     hopes = sorted(one.best for one in every)
     in_groups: dict[tuple[int, Hashable], list[Key]] = {}
     for one in sorted(every, key=lambda one: one.best):
@@ -198,13 +222,19 @@ def open_picks(
     found: set[int] = set()
     for one in candidates:
         if picked.fates[one.number] is Fate.KEPT:
-            above = bisect_right(hopes, one.key) - 1
-            crowded = amount is not None and above >= amount
+            crowded = amount is not None and _at_or_above(hopes, one, strictly=strictly) >= amount
             for i, group in enumerate(one.groups):
                 if group is not None:
-                    crowded = crowded or bisect_right(in_groups[i, group], one.key) - 1 >= quotas[i]
+                    crowded = crowded or _at_or_above(in_groups[i, group], one, strictly=strictly) >= quotas[i]
             if crowded:
                 found.add(one.number)
         elif one.best < one.key and (amount is None or bisect_right(sure, one.best) < max(amount, 1)):
             found.add(one.number)
     return found
+
+
+def _at_or_above(hopes: Sequence[Key], one: Candidate, *, strictly: bool) -> int:
+    """How many others may come to stand at or above a fish (strictly above it, where those beside it are all in)."""
+    if strictly:
+        return bisect_left(hopes, one.key) - (one.best < one.key)
+    return bisect_right(hopes, one.key) - 1

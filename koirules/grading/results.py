@@ -214,6 +214,11 @@ class Result:
         return next((step.round for step in self.course if step.fate is Fate.TIED), None)
 
     @property
+    def open_in(self) -> tuple[str, ...]:
+        """The rounds in which a recording could still change what became of it."""
+        return tuple(step.round for step in self.course if step.open)
+
+    @property
     def sent_to(self) -> str:
         """Where the last round that kept it and sends its fish somewhere sends it; "" for nowhere in particular."""
         return next((step.sent for step in reversed(self.course) if step.sent), "")

@@ -126,7 +126,7 @@ class RoundsOfRows:
         if one.ordered:
             run.picked = pick(candidates, amount, quotas, one.ties)
             run.fates.update(run.picked.fates)
-            run.open |= open_picks(run.picked, candidates, others, amount, quotas)
+            run.open |= open_picks(run.picked, candidates, others, amount, quotas, one.ties)
         return run
 
 

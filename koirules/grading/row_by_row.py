@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from typing import TYPE_CHECKING, Any, assert_never
 
 from koirules.grading.columns.held import CodeColumn, Held, NoColumn, NumberColumn
@@ -43,6 +43,11 @@ def graded_rows(
     rules: Rules, evaluator: Evaluator, records: Iterator[dict[str, Reading]], *, sections: bool, faults: bool
 ) -> pl.DataFrame:
     """The columns of the results, as the plan for whole columns names and types them."""
+    return graded_traces(rules, map(evaluator.run, records), sections=sections, faults=faults)
+
+
+def graded_traces(rules: Rules, traces: Iterable[Trace], *, sections: bool, faults: bool) -> pl.DataFrame:
+    """The same of what was worked out already."""
     import polars as pl
 
     from koirules.grading.columns.outputs import column_types
@@ -51,8 +56,7 @@ def graded_rows(
     grades = [grade.name for grade in rules.grades]
     sets: dict[int, tuple[str, ...]] = {}
     rows = []
-    for readings in records:
-        trace = evaluator.run(readings)
+    for trace in traces:
         possible = sets.get(trace.possible)
         if possible is None:
             possible = tuple(name for i, name in enumerate(grades) if trace.possible >> i & 1)

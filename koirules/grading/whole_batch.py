@@ -18,7 +18,7 @@ from koirules.grading.figures_of_rows import FiguresOfRows
 from koirules.grading.node_values import compile_nodes, outcome_readings
 from koirules.grading.records import Record
 from koirules.grading.results import Result
-from koirules.grading.rounds_of_rows import RoundsOfRows
+from koirules.grading.rounds_of_rows import RoundRun, RoundsOfRows
 from koirules.grading.single import Grader
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Node
@@ -119,6 +119,14 @@ class WholeBatch:
         for result, course in zip(results, teller.courses(runs, kept_by_hand), strict=True):
             result.course = course
         return BatchResult(tuple(results), tuple(self._shown(outcomes)), tuple(teller.rounds(runs, kept_by_hand)))
+
+    def worked_out(self, records: Sequence[Record]) -> tuple[list[Trace], list[RoundRun]]:
+        """The traces of a batch, and what its rounds did, without words."""
+        readings = self._read(records)
+        self._figures.supply(readings, {})
+        traces = [self.grader.trace(each) for each in readings]
+        outcomes = [each | outcome_readings(self.rules, trace) for each, trace in zip(readings, traces, strict=True)]
+        return traces, self._rounds.run(outcomes, {}) if self.rules.rounds else []
 
     def _decided(self, trace: Trace, decision: Decision | None) -> Trace:
         return trace if decision is None else trace._replace(possible=1 << self.grader.grades.index(decision.grade))

@@ -6,6 +6,7 @@ from typing import assert_never
 
 from koirules.language import syntax
 from koirules.problems import batch as say
+from koirules.standard.operations import MILLIONTHS
 from koirules.standard.tree import (
     Earlier,
     FaultRead,
@@ -75,7 +76,9 @@ def _result(kind: str, of: Node) -> tuple[Type, Span]:
     if kind in {"share", "standing"} or not isinstance(of.type, Numeric):
         return Numeric(Dimension.SHARE), _SHARE
     whole = of.type.whole and kind in {"lowest", "highest"}
-    return Numeric(of.type.dimension, whole), Span(*of.range)
+    # A figure is a whole millionth, and so are the ends of its range.
+    low, high = (MILLIONTHS.range_of((end, end))[0] / 1_000_000.0 for end in of.range)
+    return Numeric(of.type.dimension, whole), Span(low, high)
 
 
 def earlier_of(typer: Typing, expression: syntax.Earlier) -> Node | None:
@@ -88,7 +91,8 @@ def earlier_of(typer: Typing, expression: syntax.Earlier) -> Node | None:
         if what:
             typer.problems.append(say.earlier_reads(expression.place, what))
             return None
-    return Supplied(f"earlier ({meaning(of)})", Earlier(of), of.type, of.range, expression.place)
+    reach = Span(*of.range) if isinstance(of.type, Numeric) else of.range
+    return Supplied(f"earlier ({meaning(of)})", Earlier(of), of.type, reach, expression.place)
 
 
 def _not_earlier(node: Node) -> str:

@@ -3,13 +3,16 @@
 import csv
 import json
 import re
+from datetime import date
 from decimal import Decimal
 
 import openpyxl
 import pytest
+from attrs import evolve
 from hypothesis import given
 from hypothesis import strategies as st
 
+import koirules
 from koirules.formats.results import About, check_result_path, write_results
 from koirules.formats.safe_text import for_csv
 from koirules.grading.results import Reason, Result, SectionResult, State, Told
@@ -128,7 +131,18 @@ def test_a_json_file_holds_the_same_with_numbers_lists_and_reasons(tmp_path):
     assert whole["settings"] == {"grown_length": "70 cm"}
     assert whole["cautions"] == ["Handle each fish briefly."]
     settled, still_open = whole["results"]
-    assert list(settled) == [*HEADINGS, "labels", "reasons"]
+    of_the_batch = [
+        "decision",
+        "by_rules",
+        "kept_by",
+        "left_in",
+        "tied_in",
+        "open_in",
+        "sent_to",
+        "next_look",
+        "course",
+    ]
+    assert list(settled) == [*HEADINGS, *of_the_batch, "labels", "reasons"]
     assert settled["score"] == settled["score_low"] == 71.5
     assert (settled["possible"], settled["faults"], settled["lifts"]) == (
         ["hold"],
@@ -253,3 +267,41 @@ def test_another_ending_is_answered_with_those_that_can_be_written(tmp_path, nam
     assert problem.code == "unknown-ending"
     assert ".csv, .xlsx or .json" in problem.mend
     assert list(tmp_path.iterdir()) == []
+
+
+def test_what_rounds_and_persons_made_of_a_batch_stands_in_every_format(tmp_path):
+    standard = koirules.read_standard("""standard "Tin Bucket, places" edition 1 variety kohaku
+grade keep if kiwa at least sharp
+grade sell otherwise
+alert soft "half have a soft edge" if batch share of (kiwa is fair) at least 50 %
+round house "the house" pick 1 by highest kiwa send to "house" again in 2 weeks rescues 1
+""")
+    fish = [{"fish": "a", "kiwa": "razor"}, {"fish": "b", "kiwa": "fair"}, {"fish": "c", "kiwa": "fair"}]
+    decisions = [
+        koirules.Decision("b", "", "house", "=Y.", "the owner likes it"),
+        koirules.Decision("c", "keep", "", "Y.", "firm"),
+    ]
+    batch = standard.grade_batch(fish, decisions, date(2026, 11, 25))
+    about = evolve(ABOUT, alerts=batch.alerts, rounds=batch.rounds)
+    for ending in (".csv", ".json", ".xlsx"):
+        assert write_results(tmp_path / f"results{ending}", batch.results, about) is None
+    heading, *rows = read_csv(tmp_path / "results.csv")
+    cells = [dict(zip(heading, row, strict=True)) for row in rows]
+    assert [cell["kept_by"] for cell in cells] == ["house", "house", ""]
+    assert [cell["left_in"] for cell in cells] == ["", "", "house"]
+    assert (cells[0]["sent_to"], cells[0]["next_look"]) == ("house", "2026-12-09")
+    assert (cells[2]["by_rules"], cells[2]["grade"], cells[2]["decision_reason"]) == ("sell", "keep", "firm")
+    whole = json.loads((tmp_path / "results.json").read_text(encoding="utf-8"))
+    assert whole["alerts"] == [{"name": "soft", "words": "half have a soft edge", "surely": True}]
+    (house,) = whole["rounds"]
+    assert (house["kept"], house["left"], house["places"]) == (["a", "b"], ["c"], 1)
+    assert house["by_hand"][0]["reason"] == "the owner likes it"
+    assert whole["results"][2]["course"][0]["above"] == ["a"]
+    book = openpyxl.load_workbook(tmp_path / "results.xlsx")
+    assert book.sheetnames == ["results", "rounds", "standard"]
+    assert [[cell.value for cell in row][:3] for row in book["rounds"].iter_rows(min_row=2)] == [
+        ["the house", "a", "kept"],
+        ["the house", "b", "kept"],
+        ["the house", "c", "left"],
+    ]
+    assert all(cell.data_type != "f" for sheet in book for row in sheet.iter_rows() for cell in row)

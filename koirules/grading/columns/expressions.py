@@ -15,7 +15,7 @@ from koirules.grading.columns.missing import Missing
 from koirules.grading.columns.stages import Stages
 from koirules.grading.columns.values import Coded, Hundredths, Known, Millionths, Pair, Raw, Value
 from koirules.standard import operations as ops
-from koirules.standard.parts import Limit, Setting, Term
+from koirules.standard.parts import Limit, Rules, Setting, Term
 from koirules.standard.tree import (
     Apply,
     Constant,
@@ -70,6 +70,19 @@ class Expressions:
         """Say what the hundredths of a section, or of the score (name ""), are."""
         low = _hundredths(hundredths.first, most)
         self._points[name] = Pair(low, low if hundredths.sure else _hundredths(hundredths.second, most))
+
+    def given_outcome(self, rules: Rules) -> None:
+        """Read the outcome of each row from columns of its own (`outcome_columns`), instead of working it out."""
+        import polars as pl
+
+        scores = {"": sum(one.worth for one in rules.sections)} | {one.name: one.worth for one in rules.sections}
+        for name, most in scores.items():
+            key = f"section {name}" if name else "score"
+            self.points(name, Pair(pl.col(f"{key} low"), pl.col(f"{key} high")), most)
+        for limit in rules.limits:
+            if limit.head == "fault":
+                key = f"fault {limit.name}"
+                self.fault(limit, Pair(pl.col(f"{key} surely"), pl.col(f"{key} possibly")))
 
     def condition(self, node: Node) -> Pair:
         """Where a condition surely and possibly holds."""

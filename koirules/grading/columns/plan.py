@@ -23,14 +23,15 @@ class Plan:
     """What is worked out.
 
     stages: what the others read. score, sections: both ends, whole hundredths as doubles. possible: for each grade where it
-    is possible. limits: where each fault and lift surely and possibly bites. A plain Python value stands for a column that
-    is the same in every row.
+    is possible. columns: what further expressions can be asked of. limits: where each fault and lift surely and possibly
+    bites. A plain Python value stands for a column that is the same in every row.
     """
 
     stages: Stages
     score: Pair
     sections: Mapping[str, Pair]
     possible: tuple[Any, ...]
+    columns: Expressions
     limits: Mapping[tuple[str, str], Pair]
 
 
@@ -53,7 +54,7 @@ def planned(rules: Rules, settings: Mapping[str, Setting], held: Mapping[str, He
     planes = after_limits(columns.stages, by_points(columns, rules.grades), rules.limits, bites)
     # In the order of the file, and not in the one of working out.
     limits = {(limit.head, limit.name): bites[limit.head, limit.name] for limit in rules.limits}
-    return Plan(columns.stages, score, sections, tuple(planes), limits)
+    return Plan(columns.stages, score, sections, tuple(planes), columns, limits)
 
 
 def _work_out(columns: Expressions, bites: dict[tuple[str, str], Pair], parts: Iterable[Term | Limit]) -> None:

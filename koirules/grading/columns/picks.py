@@ -1,0 +1,146 @@
+"""A pick over columns: the same walk down the order as for single records, with what is not walked through done at once."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+from typing import TYPE_CHECKING
+
+from attrs import define
+
+from koirules.grading.picking import Candidate, Fate, Walk
+
+if TYPE_CHECKING:
+    import polars as pl
+
+
+@define
+class PickedColumns:
+    """What came of a pick, in the order of the rows: the number of the fate (FATES), and whether it is open."""
+
+    fates: pl.Series
+    open: pl.Series
+
+
+_AT_ONCE = 4_096
+
+FATES = tuple(Fate)
+_KEPT, _OVER = FATES.index(Fate.KEPT), FATES.index(Fate.OVER)
+
+
+def picked_columns(
+    frame: pl.DataFrame, keys: int, amount: int | None, quotas: Sequence[int], ties: str
+) -> PickedColumns:
+    """Pick among rows.
+
+    frame: `candidate` (false: only an other, that could be one), `k0` … the keys and `b0` … their best (smaller comes
+    first), `q0` … the group in each quota, null where a row counts in none.
+    """
+    import polars as pl
+
+    names = [f"k{i}" for i in range(keys)]
+    numbered = frame.with_row_index("row")
+    ordered = numbered.filter("candidate").sort(*names, "row")
+    fates = pl.zeros(frame.height, pl.UInt8, eager=True)
+    if not quotas and (amount is None or ties == "first"):
+        kept = ordered["row"] if amount is None else ordered["row"].head(amount)
+        over = ordered["row"].slice(len(kept))
+        fates = fates.scatter(kept, _KEPT).scatter(over, _OVER)
+    else:
+        fates = _walked(ordered, names, amount, quotas, ties, fates)
+    return PickedColumns(fates, _open(numbered, names, amount, quotas, ties, fates))
+
+
+def _walked(
+    ordered: pl.DataFrame, names: Sequence[str], amount: int | None, quotas: Sequence[int], ties: str, fates: pl.Series
+) -> pl.Series:
+    import polars as pl
+
+    walk = Walk(amount, quotas)
+    rows, done = ordered["row"], 0
+    for block in _blocks(ordered, names, len(quotas), one_by_one=ties == "first"):
+        if walk.amount == 0:
+            break
+        if len(block) == 1:
+            row, *inside = block[0]
+            walk.single(row, inside)
+        else:
+            equal = [Candidate(row, (), (), tuple(inside)) for row, *inside in block]
+            walk.block(equal, done + 1, all_in=ties == "all")
+        done += len(block)
+    walked = rows.head(done)
+    numbers = {fate: number for number, fate in enumerate(FATES)}
+    found = pl.Series([numbers[walk.picked.fates[row]] for row in walked.to_list()], dtype=pl.UInt8)
+    return fates.scatter(walked, found).scatter(rows.slice(done), _OVER)
+
+
+def _blocks(
+    ordered: pl.DataFrame, names: Sequence[str], quotas: int, *, one_by_one: bool
+) -> Iterator[list[tuple[int, ...]]]:
+    """The rows with equal keys, each as its number and its groups; some thousand at a time, since most walks end early."""
+    import polars as pl
+
+    if one_by_one:
+        starts = pl.int_range(ordered.height + 1, eager=True)
+    else:
+        changed = pl.any_horizontal([pl.col(name) != pl.col(name).shift(1) for name in names]).fill_null(value=True)
+        starts = ordered.select(changed.arg_true().cast(pl.Int64)).to_series()
+        starts = starts.append(pl.Series([ordered.height], dtype=pl.Int64))
+    columns = ordered.select("row", *(f"q{i}" for i in range(quotas)))
+    for first in range(0, len(starts) - 1, _AT_ONCE):
+        borders = starts[first : first + _AT_ONCE + 1].to_list()
+        piece = columns.slice(borders[0], borders[-1] - borders[0]).rows()
+        for low, high in pairwise(borders):
+            yield piece[low - borders[0] : high - borders[0]]
+
+
+def _open(
+    numbered: pl.DataFrame, names: Sequence[str], amount: int | None, quotas: Sequence[int], ties: str, fates: pl.Series
+) -> pl.Series:
+    """The rows in whose fate a recording could still change (picking.open_picks), all at once."""
+    import polars as pl
+
+    best = [f"b{i}" for i in range(len(names))]
+    differs = pl.any_horizontal([pl.col(k) != pl.col(b) for k, b in zip(names, best, strict=True)])
+    is_open = numbered.select(open=~pl.col("candidate") | differs)["open"]
+    nothing = pl.repeat(value=False, n=numbered.height, eager=True, dtype=pl.Boolean)
+    if not is_open.any():
+        return nothing
+    kept = fates == _KEPT
+    by = ["row"] if ties == "first" else []
+    # Keys and hopes get numbers in one order, so that one can be looked up among the other.
+    keys = numbered.select(*(pl.col(k).alias(f"o{i}") for i, k in enumerate(names)), *by)
+    hopes = numbered.select(*(pl.col(b).alias(f"o{i}") for i, b in enumerate(best)), *by)
+    rank = pl.concat([keys, hopes]).select(pl.struct(pl.all()).rank("dense")).to_series()
+    key, hope = rank.head(numbered.height), rank.slice(numbered.height)
+    strictly = ties == "all"
+    crowded = nothing
+    if amount is not None:
+        crowded = _at_or_above(hope, key, hope, strictly=strictly) >= amount
+    for i, quota in enumerate(quotas):
+        crowded = crowded | _crowded_in(numbered[f"q{i}"], key, hope, quota, strictly=strictly)
+    open_kept = kept & crowded
+    sure = key.filter(kept).sort()
+    hopeful = (hope < key) if amount is None else (hope < key) & (sure.search_sorted(hope, "right") < max(amount, 1))
+    return open_kept | (~kept & numbered["candidate"] & hopeful)
+
+
+def _at_or_above(hopes: pl.Series, key: pl.Series, hope: pl.Series, *, strictly: bool) -> pl.Series:
+    """How many others may come to stand at or above each row (strictly above it)."""
+    found = hopes.sort().search_sorted(key, "left" if strictly else "right")
+    itself = (hope < key) if strictly else (hope <= key)
+    return found - itself.cast(found.dtype)
+
+
+def _crowded_in(groups: pl.Series, key: pl.Series, hope: pl.Series, quota: int, *, strictly: bool) -> pl.Series:
+    import polars as pl
+
+    frame = (
+        pl.DataFrame({"g": groups, "key": key, "hope": hope}).with_row_index("row").filter(pl.col("g").is_not_null())
+    )
+    found = pl.repeat(value=False, n=len(groups), eager=True, dtype=pl.Boolean)
+    for (_,), piece in frame.group_by("g"):
+        if piece.height > quota:
+            many = _at_or_above(piece["hope"], piece["key"], piece["hope"], strictly=strictly) >= quota
+            found = found.scatter(piece["row"].filter(many), values=True)
+    return found

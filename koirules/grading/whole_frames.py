@@ -1,0 +1,181 @@
+"""A frame of a batch whose fish are compared: figures, grades, rounds, as columns; small frames row by row."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any
+
+from attrs import define, evolve, field
+
+from koirules.grading.beside import asked_by
+from koirules.grading.columns.earlier import LooksOfRows, supply_earlier
+from koirules.grading.columns.figures import supply_figures
+from koirules.grading.columns.held import Profile
+from koirules.grading.columns.of_nodes import NodeColumns, NodePlans, Rows, hold_grade, outcome_columns
+from koirules.grading.columns.outputs import result_expressions
+from koirules.grading.columns.picks import FATES
+from koirules.grading.columns.plan import planned
+from koirules.grading.columns.reading import ReadFrame
+from koirules.grading.columns.rounds import RoundColumns, RoundsOfColumns
+from koirules.grading.picking import Fate
+from koirules.grading.records import Record
+from koirules.grading.rounds_of_rows import RoundRun
+from koirules.grading.row_by_row import graded_traces, readings_by_row
+from koirules.grading.whole_batch import WholeBatch
+from koirules.standard.parts import Rules, Setting
+
+if TYPE_CHECKING:
+    import polars as pl
+
+ROUND_COLUMNS = ("kept_by", "left_in", "tied_in", "open_in", "sent_to")
+_KEPT, _TIED = FATES.index(Fate.KEPT), FATES.index(Fate.TIED)
+
+
+@define
+class WholeFrames:
+    """A compiled standard that compares the fish of a frame."""
+
+    batch: WholeBatch
+    sections: bool
+    faults: bool
+    _plans: NodePlans = field(init=False)
+    _last: dict[Profile, tuple[NodeColumns, list[str], list[str]]] = field(factory=dict)
+
+    @_plans.default
+    def _node_plans(self) -> NodePlans:
+        return NodePlans(self.rules, self.settings)
+
+    @property
+    def rules(self) -> Rules:
+        """The standard."""
+        return self.batch.rules
+
+    @property
+    def settings(self) -> Mapping[str, Setting]:
+        """The settings of the run."""
+        return self.batch.settings
+
+    def by_row(self, read: ReadFrame, rows: int, looks: LooksOfRows | None) -> pl.DataFrame:
+        """Grade a small frame, record by record."""
+        import polars as pl
+
+        readings = list(readings_by_row(read.columns, read.held, rows))
+        before: list[int | None] = [None] * rows if looks is None else looks.before.to_list()
+        latest = list(range(rows)) if looks is None else looks.latest.arg_true().to_list()
+        records = [
+            Record(str(row), row, readings[row], before=None if (look := before[row]) is None else readings[look])
+            for row in latest
+        ]
+        traces, runs = self.batch.worked_out(records)
+        made = graded_traces(self.rules, traces, sections=self.sections, faults=self.faults)
+        if self.rules.rounds:
+            made = made.hstack(self._rounds_frame([_as_columns(run) for run in runs], len(latest)))
+        if len(latest) == rows:
+            return made
+        return _spread_out(made, pl.Series(latest, dtype=pl.UInt32), rows)
+
+    def by_column(self, read: ReadFrame, rows: int, looks: LooksOfRows | None) -> pl.DataFrame:
+        """Grade a frame as whole columns."""
+        frame = Rows(read.columns, dict(read.held), rows)
+        if looks is not None:
+            every = (*self.batch.asked.earlier, *asked_by(self.rules, self.rules.roots, graded=True).earlier)
+            earlier = tuple({one.key: one for one in every}.values())
+            if earlier:
+                supply_earlier(self.rules, self.settings, earlier, frame, looks)
+            latest = looks.latest.arg_true()
+            if len(latest) < rows:
+                return _spread_out(self._latest(frame.chosen(latest)), latest, rows)
+        return self._latest(frame)
+
+    def _latest(self, frame: Rows) -> pl.DataFrame:
+        import polars as pl
+
+        supply_figures(self._plans, self.batch.asked, frame, graded=False)
+        columns, results, outcome = self._graded(frame)
+        made = columns.collect()
+        graded = made.select(results)
+        if not self.rules.rounds:
+            return graded
+        given = made.select(pl.col(f"outcome {name}").alias(name) for name in outcome if name != "grade bits")
+        frame.columns = frame.columns.hstack(given)
+        hold_grade(frame, made["outcome grade bits"])
+        runs = RoundsOfColumns(self._plans, frame).run(pl.int_range(frame.height, eager=True))
+        return graded.hstack(self._rounds_frame(runs, frame.height))
+
+    def _graded(self, frame: Rows) -> tuple[NodeColumns, list[str], list[str]]:
+        """The results of a frame and what rounds have to know of them, with the names of both, made once for its shape."""
+        known = self._last.get(frame.profile)
+        if known is None:
+            plan = planned(self.rules, self.settings, frame.held)
+            columns = NodeColumns(frame, plan.columns)
+            names = [grade.name for grade in self.rules.grades]
+            results = list(result_expressions(plan, names, sections=self.sections, faults=self.faults))
+            for result in results:
+                columns.wanted[result.meta.output_name()] = result
+            outcome = outcome_columns(plan) if self.rules.rounds else {}
+            for name, end in outcome.items():
+                columns.ask(f"outcome {name}", end)
+            self._last.clear()
+            named = [one.meta.output_name() for one in results]
+            known = self._last[frame.profile] = (columns.without_rows(), named, list(outcome))
+        columns, named, outcomes = known
+        return evolve(columns, rows=frame), named, outcomes
+
+    def _rounds_frame(self, runs: list[RoundColumns], rows: int) -> pl.DataFrame:
+        """For each row the rounds that kept it, in which it left or is tied, and where it is sent."""
+        import polars as pl
+
+        names = [run.round.name for run in runs]
+        kind = pl.Enum(names)
+
+        def blank(dtype: Any) -> pl.Series:
+            return pl.Series([None], dtype=dtype).new_from_index(0, rows)
+
+        # What is scattered into a series stays in it.
+        left, tied, sent = blank(kind), blank(kind), blank(pl.String)
+        lists: dict[str, list[pl.Series]] = {"kept_by": [], "open_in": []}
+        for run in runs:
+            kept, is_tied = run.of_fates(_KEPT), run.of_fates(_TIED)
+            out = run.rows.filter(~run.fates.is_in([_KEPT, _TIED]))
+            left = left.scatter(run.rows, None).scatter(out, run.round.name)
+            tied = tied.scatter(is_tied, run.round.name)
+            if run.round.send:
+                sent = sent.scatter(kept, run.round.send)
+            lists["kept_by"].append(blank(pl.String).scatter(kept, run.round.name))
+            lists["open_in"].append(blank(pl.String).scatter(run.rows.filter(run.open), run.round.name))
+        joined = {
+            name: pl.select(pl.concat_str(words, separator="|", ignore_nulls=True)).to_series()
+            for name, words in lists.items()
+        }
+        return pl.DataFrame(
+            [
+                joined["kept_by"].alias("kept_by"),
+                left.alias("left_in"),
+                tied.alias("tied_in"),
+                joined["open_in"].alias("open_in"),
+                sent.alias("sent_to"),
+            ]
+        )
+
+
+def _as_columns(run: RoundRun) -> RoundColumns:
+    import polars as pl
+
+    fates = [FATES.index(run.fates[number]) for number in run.fish]
+    is_open = [number in run.open for number in run.fish]
+    return RoundColumns(
+        run.round,
+        pl.Series(run.fish, dtype=pl.UInt32),
+        pl.Series(fates, dtype=pl.UInt8),
+        pl.Series(is_open, dtype=pl.Boolean),
+    )
+
+
+def _spread_out(made: pl.DataFrame, places: pl.Series, rows: int) -> pl.DataFrame:
+    """Results of the latest looks in the rows of these; null in the rows of earlier ones."""
+    import polars as pl
+
+    every = pl.DataFrame({"row": pl.int_range(rows, dtype=pl.Int64, eager=True)})
+    placed = made.insert_column(0, places.cast(pl.Int64).alias("row"))
+    found: Any = every.join(placed, on="row", how="left", maintain_order="left")
+    return found.drop("row")  # type: ignore[no-any-return]
