@@ -89,6 +89,8 @@ def command(
                 f"{shown(out)} is what was given: results would take its place. Name another file. Nothing was written."
             )
     standard = standard_from(rules, changes, language)
+    if large and decisions is not None:
+        stop("--decisions is for a batch that is listed; of whole files nobody is decided about. Nothing was written.")
     if large and as_recorded:
         click.echo("--as-recorded is for a batch that is listed; of whole files the best are.", err=True)
     if large:

@@ -12,6 +12,7 @@ import click
 from koirules.api import Standard
 from koirules.commands.inputs import setting_words, shown_titles
 from koirules.commands.output import counted, show_cautions, show_problems, shown, stop_if_refused
+from koirules.commands.telling_rounds import tell_alerts, tell_round_totals
 from koirules.formats.large_files import ENDINGS
 from koirules.formats.large_results import RESULT_ENDINGS
 from koirules.problems import Problem
@@ -126,6 +127,7 @@ class _Counter:
 def _print(standard: Standard, finished: Finished, top: int) -> None:
     totals = finished.totals
     titles = shown_titles(standard)
+    tell_alerts(finished.alerts)
     if top and totals.best:
         _print_best(totals, titles, scored=bool(standard.rules.sections))
     click.echo(
@@ -135,6 +137,7 @@ def _print(standard: Standard, finished: Finished, top: int) -> None:
     _print_grades(standard, totals, titles)
     if standard.rules.sections:
         _print_scores(totals)
+    tell_round_totals(finished.rounds)
     for file in finished.left_out:
         click.echo(f"Left out: {shown(file)}")
     click.echo("(Fish that are named twice were looked for in each 100,000 rows of a file, not among all.)")

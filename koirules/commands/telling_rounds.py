@@ -11,6 +11,7 @@ from koirules.commands.telling_changes import wrapped
 from koirules.grading.course import AlertShown, RoundCourse, Step
 from koirules.grading.picking import Fate
 from koirules.grading.results import Result
+from koirules.runs.selecting import RoundTotals
 
 _MOST_LEAVING = 20
 
@@ -47,6 +48,19 @@ def tell_rounds(rounds: Sequence[RoundCourse], results: Sequence[Result]) -> Non
         _tell_steps("leaves", one.left[:_MOST_LEAVING], one, steps)
         if len(one.left) > _MOST_LEAVING:
             click.echo(f"  … and {len(one.left) - _MOST_LEAVING:,} more (see a file of results)")
+
+
+def tell_round_totals(rounds: Sequence[RoundTotals]) -> None:
+    """Print what each round did with the fish of whole files."""
+    for number, one in enumerate(rounds, 1):
+        click.echo(click.style(f"Round {number}, {shown(one.title)}: {shown(one.asks)}", bold=True))
+        tied = f", {one.tied:,} tied" if one.tied else ""
+        where = f"; to {shown(one.sent)}" if one.sent else ""
+        click.echo(f"  {counted(one.looked_at, 'fish', 'fish')}, {one.kept:,} stay, {one.left:,} leave{tied}{where}")
+        if one.open:
+            click.echo(f"  {one.open:,} of them could still change by what was not recorded")
+        if one.named and one.kept <= len(one.named):
+            click.echo(wrapped(f"stay: {', '.join(map(shown, one.named))}"))
 
 
 def _tell_steps(word: str, fish: Sequence[str], one: RoundCourse, steps: dict[tuple[str, str], Step]) -> None:

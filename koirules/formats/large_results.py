@@ -35,7 +35,10 @@ class LargeResults:
 
     def write(self, fish: pl.Series, results: pl.DataFrame, labels: Sequence[pl.Series]) -> None:
         """Append the results of some fish."""
-        frame = result_table(fish, results, labels)
+        self.append(result_table(fish, results, labels))
+
+    def append(self, frame: pl.DataFrame) -> None:
+        """Append rows of a table of results."""
         if self.path.suffix == ".parquet":
             import pyarrow.parquet as pq
 

@@ -40,6 +40,14 @@ def traits_beneath(rules: Rules) -> frozenset[str]:
     return frozenset(found)
 
 
+def traits_of_rounds(rules: Rules) -> frozenset[str]:
+    """The names of all traits that the rounds of a standard read."""
+    roots = (root for one in rules.rounds for root in one.roots)
+    nodes = (node for root in roots for node in walk(root, into_sources=True))
+    told = (node.of if isinstance(node, Recorded) else node for node in nodes)
+    return frozenset(node.trait.name for node in told if isinstance(node, TraitRead))
+
+
 def asked_whether_recorded(rules: Rules) -> frozenset[str]:
     """The names of the traits of which some rule asks whether they are recorded."""
     nodes = (node for part in rules.parts for root in part.roots for node in walk(root))

@@ -21,7 +21,7 @@ from koirules.grading.results import Result
 from koirules.grading.rounds_of_rows import RoundRun, RoundsOfRows
 from koirules.grading.single import Grader
 from koirules.standard.parts import Rules, Setting
-from koirules.standard.tree import Node
+from koirules.standard.tree import Node, Supplied
 from koirules.standard.types import TextLabel
 
 Readings = dict[str, Any]
@@ -68,8 +68,7 @@ class WholeBatch:
 
     @cached_property
     def _alerts(self) -> FiguresOfRows:
-        roots = [alert.condition for alert in self.rules.alerts]
-        return FiguresOfRows.of(self.rules, self.settings, asked_by(self.rules, roots, graded=True), graded=True)
+        return FiguresOfRows.of(self.rules, self.settings, self.asked_by_alerts, graded=True)
 
     @cached_property
     def _rounds(self) -> RoundsOfRows:
@@ -141,9 +140,14 @@ class WholeBatch:
         return readings
 
     @cached_property
-    def _earlier_values(self) -> tuple[tuple[tuple[str, Node], ...], Any]:
+    def earlier(self) -> tuple[Supplied, ...]:
+        """What the standard asks of the look before."""
         later = asked_by(self.rules, self.rules.roots, graded=True).earlier
-        nodes = tuple({one.key: one.source.of for one in (*self.asked.earlier, *later)}.items())
+        return tuple({one.key: one for one in (*self.asked.earlier, *later)}.values())
+
+    @cached_property
+    def _earlier_values(self) -> tuple[tuple[tuple[str, Node], ...], Any]:
+        nodes = tuple((one.key, one.source.of) for one in self.earlier)
         return nodes, compile_nodes(self.rules, self.settings, [node for _, node in nodes], graded=False)
 
     def _earlier(self, before: Mapping[str, Any]) -> Readings:
@@ -155,13 +159,20 @@ class WholeBatch:
                 found[key] = value
         return found
 
+    @property
+    def asked_by_alerts(self) -> Asked:
+        """What alerts ask of the batch."""
+        return asked_by(self.rules, [alert.condition for alert in self.rules.alerts], graded=True)
+
     def _shown(self, outcomes: Sequence[Readings]) -> list[AlertShown]:
-        if not self.rules.alerts:
-            return []
+        return self.alerts(self._alerts.overall(outcomes)) if self.rules.alerts else []
+
+    def alerts(self, figures: Readings) -> list[AlertShown]:
+        """The alerts that hold, or may hold, of a batch with these figures."""
         conditions = compile_nodes(
             self.rules, self.settings, [alert.condition for alert in self.rules.alerts], graded=True
         )
-        states = conditions.run(self._alerts.overall(outcomes))
+        states = conditions.run(figures)
         plain = self.grader.reasoner.teller.plain
         return [
             AlertShown(alert.name, plain.of(alert.title if alert.say is None else alert.say), surely)

@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import define, evolve, field
 
-from koirules.grading.beside import asked_by
+from koirules.grading.beside import Asked
+from koirules.grading.columns.counted import look_up, tallied
 from koirules.grading.columns.earlier import LooksOfRows, supply_earlier
 from koirules.grading.columns.figures import supply_figures
 from koirules.grading.columns.held import Profile
@@ -21,6 +22,7 @@ from koirules.grading.picking import Fate
 from koirules.grading.records import Record
 from koirules.grading.rounds_of_rows import RoundRun
 from koirules.grading.row_by_row import graded_traces, readings_by_row
+from koirules.grading.tallies import FigureTable, Tally
 from koirules.grading.whole_batch import WholeBatch
 from koirules.standard.parts import Rules, Setting
 
@@ -28,7 +30,24 @@ if TYPE_CHECKING:
     import polars as pl
 
 ROUND_COLUMNS = ("kept_by", "left_in", "tied_in", "open_in", "sent_to")
+_MOST_PLANS = 16
 _KEPT, _TIED = FATES.index(Fate.KEPT), FATES.index(Fate.TIED)
+
+
+@define
+class GradedPiece:
+    """Rows that were graded: the rows, the columns of their results, and what came of them as rounds and alerts read it."""
+
+    rows: Rows
+    results: pl.DataFrame
+    outcome: pl.DataFrame
+
+    def with_outcome(self) -> Rows:
+        """The rows with what came of them."""
+        frame = Rows(self.rows.columns, dict(self.rows.held), self.rows.height)
+        frame.columns = frame.columns.hstack(self.outcome.drop("grade bits"))
+        hold_grade(frame, self.outcome["grade bits"])
+        return frame
 
 
 @define
@@ -78,14 +97,44 @@ class WholeFrames:
         """Grade a frame as whole columns."""
         frame = Rows(read.columns, dict(read.held), rows)
         if looks is not None:
-            every = (*self.batch.asked.earlier, *asked_by(self.rules, self.rules.roots, graded=True).earlier)
-            earlier = tuple({one.key: one for one in every}.values())
-            if earlier:
-                supply_earlier(self.rules, self.settings, earlier, frame, looks)
+            if self.batch.earlier:
+                supply_earlier(self.rules, self.settings, self.batch.earlier, frame, looks)
             latest = looks.latest.arg_true()
             if len(latest) < rows:
                 return _spread_out(self._latest(frame.chosen(latest)), latest, rows)
         return self._latest(frame)
+
+    def piece(self, read: ReadFrame, rows: int, tables: Mapping[str, FigureTable]) -> GradedPiece:
+        """Grade a piece of a batch, whose figures were counted over all pieces."""
+        import polars as pl
+
+        frame = Rows(read.columns, dict(read.held), rows)
+        for level in self.batch.asked.levels:
+            look_up(self._plans, level, frame, tables, graded=False)
+        columns, results, outcome = self._graded(frame, with_outcome=True)
+        made = columns.collect()
+        given = made.select(pl.col(f"outcome {name}").alias(name) for name in outcome)
+        return GradedPiece(frame, made.select(results), given)
+
+    def tallies(
+        self, read: ReadFrame, rows: int, asked: Asked, level: int, tables: Mapping[str, FigureTable], *, graded: bool
+    ) -> dict[str, Tally]:
+        """Count what the figures of one level need of a piece. graded: they are figures of what came of the fish."""
+        if graded:
+            piece = self.piece(read, rows, tables)
+            frame = piece.with_outcome()
+        else:
+            frame = Rows(read.columns, dict(read.held), rows)
+        for before in asked.levels[:level]:
+            look_up(self._plans, before, frame, tables, graded=graded)
+        return tallied(self._plans, asked.levels[level], frame, graded=graded)
+
+    def rounds(self, frame: Rows) -> tuple[list[RoundColumns], pl.DataFrame]:
+        """Run the rounds over rows that carry their outcome; what each did, and the columns of it."""
+        import polars as pl
+
+        runs = RoundsOfColumns(self._plans, frame).run(pl.int_range(frame.height, eager=True))
+        return runs, self._rounds_frame(runs, frame.height)
 
     def _latest(self, frame: Rows) -> pl.DataFrame:
         import polars as pl
@@ -96,13 +145,10 @@ class WholeFrames:
         graded = made.select(results)
         if not self.rules.rounds:
             return graded
-        given = made.select(pl.col(f"outcome {name}").alias(name) for name in outcome if name != "grade bits")
-        frame.columns = frame.columns.hstack(given)
-        hold_grade(frame, made["outcome grade bits"])
-        runs = RoundsOfColumns(self._plans, frame).run(pl.int_range(frame.height, eager=True))
-        return graded.hstack(self._rounds_frame(runs, frame.height))
+        given = made.select(pl.col(f"outcome {name}").alias(name) for name in outcome)
+        return graded.hstack(self.rounds(GradedPiece(frame, graded, given).with_outcome())[1])
 
-    def _graded(self, frame: Rows) -> tuple[NodeColumns, list[str], list[str]]:
+    def _graded(self, frame: Rows, *, with_outcome: bool = False) -> tuple[NodeColumns, list[str], list[str]]:
         """The results of a frame and what rounds have to know of them, with the names of both, made once for its shape."""
         known = self._last.get(frame.profile)
         if known is None:
@@ -112,10 +158,11 @@ class WholeFrames:
             results = list(result_expressions(plan, names, sections=self.sections, faults=self.faults))
             for result in results:
                 columns.wanted[result.meta.output_name()] = result
-            outcome = outcome_columns(plan) if self.rules.rounds else {}
+            outcome = outcome_columns(plan) if self.rules.rounds or with_outcome else {}
             for name, end in outcome.items():
                 columns.ask(f"outcome {name}", end)
-            self._last.clear()
+            if len(self._last) >= _MOST_PLANS:
+                self._last.clear()
             named = [one.meta.output_name() for one in results]
             known = self._last[frame.profile] = (columns.without_rows(), named, list(outcome))
         columns, named, outcomes = known

@@ -67,6 +67,17 @@ def results_among_records(file: str) -> Problem:
     )
 
 
+def no_earlier_looks(file: str) -> Problem:
+    """A standard that asks for the look before, over whole files."""
+    return Problem(
+        "no-earlier-looks",
+        Cell(file),
+        "The standard asks for the look before (`earlier`), but whole files are read some rows at a time, and looks at one "
+        "fish may lie far apart.",
+        "Put the looks into one file of up to 20 MB, or grade a frame of them in the library (`grade_frame`).",
+    )
+
+
 def nothing_left() -> Problem:
     """Every file was left out."""
     return Problem(

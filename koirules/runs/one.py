@@ -21,6 +21,7 @@ from koirules.grading.columns.reading import FrameReader, ReadFrame, Source
 from koirules.problems import Problem, recording
 from koirules.problems.record_files import unreadable_file
 from koirules.problems.saving import unwritable
+from koirules.runs.comparing import comparing
 from koirules.runs.counting import counted
 from koirules.runs.parts import open_part
 from koirules.runs.totals import Totals
@@ -75,15 +76,24 @@ def _graded(
     reader = grader.reader(
         {column.trait.name: Source(str(column.index), column.unit) for column in columns if column.trait}
     )
+    compare = comparing(job, standard, grader) if grader.compares else None
     headings = {str(column.index): column.heading for column in opened.columns.others}
     totals, problems = Totals(), list[Problem]()
     row = opened.first_row + piece.before
     with ExitStack() as closing:
-        out = closing.enter_context(open_part(job, piece)) if job.ending else None
+        out = closing.enter_context(open_part(job, piece)) if job.ending and not job.phase else None
         for rows, read, fish in _read(opened, piece, reader):
             problems += _wrong(piece.file, rows, read, fish, headings, row)
             if not problems:
-                results = grader.grade(read, rows.frame.height)
+                if job.phase and compare is not None:
+                    compare.count(read, rows.frame.height)
+                    advance(rows.frame.height)
+                    continue
+                results = (
+                    grader.grade(read, rows.frame.height)
+                    if compare is None
+                    else compare.grade(read, rows.frame.height, fish, piece.number)
+                )
                 totals = totals.merged(counted(standard.grades, results, fish, piece.number, row, job.top))
                 if out is not None:
                     _write(out, fish, results, _labels(opened, rows.frame, job.carried))
@@ -98,7 +108,7 @@ def _graded(
             nobody = pl.Series("fish", [], dtype=pl.String)
             _write(out, nobody, none, [pl.Series(label, [], dtype=pl.String) for label in job.carried])
         written = out.finish() if out is not None else ""
-    return Outcome(piece, totals, (), written)
+    return Outcome(piece, totals, (), written, {} if compare is None else compare.tallies)
 
 
 def _read(opened: LargeFile, piece: Piece, reader: FrameReader) -> Iterator[tuple[Rows, ReadFrame, pl.Series]]:
@@ -149,6 +159,11 @@ def _labels(opened: LargeFile, frame: pl.DataFrame, carried: Sequence[str]) -> l
         else pl.Series(label, [None] * frame.height, dtype=pl.String)
         for label in carried
     ]
+
+
+def ready(job: Job) -> tuple[Standard, BatchGrader]:
+    """The standard of a job and its grader, compiled once in each process."""
+    return _ready(job.rules, job.file, job.settings)
 
 
 def standard_of(job: Job) -> Standard:

@@ -15,6 +15,11 @@ def part_of(job: Job, piece: Piece) -> Path:
     return Path(job.folder) / f"part-{piece.number:06}{job.ending}"
 
 
+def aside_of(job: Job, piece: int, number: int) -> Path:
+    """The file in which a piece puts aside what rounds read of some of its fish, in the order of the records."""
+    return Path(job.folder) / f"aside-{piece:06}-{number:06}.parquet"
+
+
 def open_part(job: Job, piece: Piece) -> AbstractContextManager[LargeResults]:
     """The file of results of a piece, open for writing; two workers on one piece do not disturb each other."""
     return large_results(part_of(job, piece), f"{os.getpid()}")

@@ -7,20 +7,26 @@ import shutil
 import tempfile
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from attrs import evolve, frozen
 
 from koirules.formats.joining_results import joined
 from koirules.formats.large_files import open_large
 from koirules.formats.writing import check_folder, write_beside
+from koirules.grading.course import AlertShown
 from koirules.problems import Problem, is_refused
 from koirules.problems import runs as say
 from koirules.problems.saving import unwritable
 from koirules.runs.one import Advance, graded_piece, standard_of
 from koirules.runs.parts import part_of
 from koirules.runs.pieces import files_of, pieces_of
+from koirules.runs.selecting import RoundTotals, alerts_of, counted_before, rounds_of, what_cannot_be, with_rounds
 from koirules.runs.totals import Totals, merge
 from koirules.runs.work import Job, Outcome, Piece
+
+if TYPE_CHECKING:
+    import polars as pl
 
 Runner = Callable[[Job, Sequence[Piece]], Iterable[Outcome]]
 """Does the pieces of a job, in whatever order; yields what became of each."""
@@ -31,12 +37,17 @@ _PIECE = 1_000_000
 
 @frozen
 class Finished:
-    """What became of a run: the totals, the problems of all pieces, the files that were left out, and what was written."""
+    """What became of a run: the totals, the problems of all pieces, the files that were left out, and what was written.
+
+    alerts: words of warning about all fish. rounds: what each round of the selection did.
+    """
 
     totals: Totals
     problems: tuple[Problem, ...]
     left_out: tuple[str, ...] = ()
     written: tuple[str, ...] = ()
+    alerts: tuple[AlertShown, ...] = ()
+    rounds: tuple[RoundTotals, ...] = ()
 
     @property
     def failed(self) -> bool:
@@ -64,23 +75,27 @@ def run_files(
     """
     files, problems = files_of(given)
     pieces, broken = pieces_of(files, _PIECE if parted else 0)
-    early = [*problems, *(() if leave_out else broken)]
+    early = [*problems, *(() if leave_out else broken), *what_cannot_be(job)]
     target = Path(out) if out else None
     if target is not None:
         early += _unfit(target, given, files)
-    if early or target is None:
-        return (
-            Finished(Totals(), tuple(early)) if early else _run(job, pieces, broken, runner, None, leave_out=leave_out)
-        )
+    if early:
+        return Finished(Totals(), tuple(early))
+    aside = bool(standard_of(job).rules.rounds)
+    if target is None and not aside:
+        return _run(job, pieces, broken, runner, None, leave_out=leave_out)
+    # Where nothing is written but what rounds read, workers of a cluster are taken to share the folder of the run.
+    name, parent = ("koirules", Path() if parted else None) if target is None else (target.stem[:50], target.parent)
     try:
-        with tempfile.TemporaryDirectory(
-            prefix=f".{target.stem[:50]}.", dir=target.parent, ignore_cleanup_errors=True
-        ) as folder:
-            job = evolve(job, ending=target.suffix.lower() or ".parquet", folder=folder, carried=_carried(job, files))
+        with tempfile.TemporaryDirectory(prefix=f".{name}.", dir=parent, ignore_cleanup_errors=True) as folder:
+            job = evolve(job, folder=str(Path(folder).resolve()), aside=aside)
+            if target is not None:
+                ending = ".parquet" if aside else target.suffix.lower() or ".parquet"
+                job = evolve(job, ending=ending, carried=_carried(job, files))
             return _run(job, pieces, broken, runner, target, leave_out=leave_out)
     except OSError as error:
         # The readers tell of their own files; what is left is the folder for the results.
-        return Finished(Totals(), (unwritable(out, str(target.parent), error.strerror or str(error)),))
+        return Finished(Totals(), (unwritable(out, str(parent or ""), error.strerror or str(error)),))
 
 
 def _unfit(target: Path, given: Sequence[str], files: Sequence[str]) -> Iterator[Problem]:
@@ -121,7 +136,10 @@ def _run(
     *,
     leave_out: bool,
 ) -> Finished:
-    outcomes = sorted(runner(job, pieces), key=lambda outcome: outcome.piece.number)
+    job, refused = counted_before(job, pieces, runner, leave_out=leave_out)
+    gone = {outcome.piece.file for outcome in refused}
+    left = [] if refused and not leave_out else [piece for piece in pieces if piece.file not in gone]
+    outcomes = sorted([*refused, *runner(job, left)], key=lambda outcome: outcome.piece.number)
     # A file that was parted is graded whole or not at all.
     bad = {outcome.piece.file for outcome in outcomes if is_refused(outcome.problems)}
     bad |= {problem.site.file for problem in broken}
@@ -132,22 +150,29 @@ def _run(
     if bad and not good:
         return Finished(Totals(), (*problems, say.nothing_left()))
     totals = merge(outcome.totals for outcome in good)
-    left_out = tuple(sorted(bad))
+    rounds, columns = rounds_of(job, [outcome.piece for outcome in good]) if job.aside else ((), None)
+    finished = Finished(totals, problems, tuple(sorted(bad)), alerts=alerts_of(job), rounds=rounds)
     if target is None:
-        return Finished(totals, problems, left_out)
+        return finished
     parts = [part_of(job, outcome.piece) for outcome in good if outcome.written]
-    failed = _put(
-        Path(job.folder), parts, [outcome.piece for outcome in outcomes if outcome.piece.file in bad], job, target
-    )
+    failed = _put(parts, [outcome.piece for outcome in outcomes if outcome.piece.file in bad], job, target, columns)
     if failed is not None:
         return Finished(Totals(), (*problems, failed))
-    return Finished(totals, problems, left_out, (str(target),))
+    return evolve(finished, written=(str(target),))
 
 
-def _put(folder: Path, parts: Sequence[Path], bad: Sequence[Piece], job: Job, target: Path) -> Problem | None:
-    """Put the parts in place: as they are into a folder, or joined into one file."""
-    if target.suffix:
+def _put(
+    parts: Sequence[Path], bad: Sequence[Piece], job: Job, target: Path, columns: pl.DataFrame | None
+) -> Problem | None:
+    """Put the parts in place: as they are into a folder, or joined into one file. columns: of the rounds."""
+    if columns is None and target.suffix:
         return write_beside(target, lambda passing: joined(parts, passing))
+    if columns is not None:
+        selected = columns
+        if target.suffix:
+            return write_beside(target, lambda passing: with_rounds(parts, selected, passing))
+        with_rounds(parts, selected, target)
+    folder = Path(job.folder)
     for piece in bad:
         part_of(job, piece).unlink(missing_ok=True)
     made = folder.with_name(f"{folder.name}.whole")

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from attrs import field, frozen
 
+from koirules.grading.tallies import Tally
 from koirules.problems import Problem
 from koirules.runs.totals import Totals
 
@@ -15,7 +18,9 @@ class Job:
     rules, file: the text of the rule file and its name. settings: those that were changed, by name, as they were written.
     labels: columns that are carried along where no trait claims them. top: how many of the best fish are kept. ending: of
     the files of results (`.csv` or `.parquet`), "" where none are written. folder: where the workers write them. carried:
-    the labels of all files of results, in order.
+    the labels of all files of results, in order. phase: what is done: "" grades; "before" counts the figures of one level
+    that have to be known before the fish are graded, "alerts" those of alerts. tallies: what was counted so far, by the key
+    of the figure. aside: whether what rounds read is put aside in the folder.
     """
 
     rules: str = field(repr=False)
@@ -26,6 +31,10 @@ class Job:
     ending: str = ""
     folder: str = ""
     carried: tuple[str, ...] = ()
+    phase: str = ""
+    level: int = 0
+    tallies: Mapping[str, Tally] = field(factory=dict, hash=False, repr=False)
+    aside: bool = False
 
 
 @frozen
@@ -46,9 +55,13 @@ class Piece:
 
 @frozen
 class Outcome:
-    """What became of a piece: its totals, or its problems; written: the file of results, "" where there is none."""
+    """What became of a piece: its totals, or its problems; written: the file of results, "" where there is none.
+
+    tallies: what it counted, by the key of the figure.
+    """
 
     piece: Piece
     totals: Totals
     problems: tuple[Problem, ...] = ()
     written: str = ""
+    tallies: Mapping[str, Tally] = field(factory=dict, hash=False)
