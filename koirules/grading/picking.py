@@ -8,7 +8,7 @@ left are tied, and what they could take is held for them.
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Hashable, Iterable, Iterator, Sequence
+from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
 from enum import Enum
 from itertools import groupby
 
@@ -100,7 +100,7 @@ class Walk:
         over = {key: left for key, count in wanted.items() if count > (left := self.left_of(*key))}
         tied = [one for one in open_ones if any((i, group) in over for i, group in enumerate(one.groups))]
         free = [one for one in open_ones if one not in tied] if tied else open_ones
-        most = min(len(tied), sum(over.values()))
+        most = _most_in(tied, over)
         if self.amount is not None and len(free) + most > self.amount:
             self._tie(open_ones, self.amount, None)
             self.amount = 0
@@ -109,8 +109,10 @@ class Walk:
         if tied:
             self._tie(tied, most, next(iter(over))[0])
             self.amount = None if self.amount is None else self.amount - most
-            for key, count in _wanted(tied).items():
-                self.held[key] = self.held.get(key, 0) + min(count, self.left_of(*key))
+            for key in _wanted(tied):
+                inside = [one for one in tied if _counts_in(one, key)]
+                held = min(_most_in(inside, over), self.left_of(*key))
+                self.held[key] = self.held.get(key, 0) + held
 
     def single(self, number: int, groups: Sequence[Hashable]) -> None:
         """Decide about a fish that no other is equal to."""
@@ -168,6 +170,16 @@ def _wanted(fish: Iterable[Candidate]) -> dict[tuple[int, Hashable], int]:
             if group is not None:
                 wanted[i, group] = wanted.get((i, group), 0) + 1
     return wanted
+
+
+def _counts_in(one: Candidate, key: tuple[int, Hashable]) -> bool:
+    return one.groups[key[0]] == key[1]
+
+
+def _most_in(fish: Sequence[Candidate], over: Mapping[tuple[int, Hashable], int]) -> int:
+    """No more of these fish can be in, whatever order they are taken in. over: what is left of quotas that are short."""
+    bounds = [left + sum(not _counts_in(one, key) for one in fish) for key, left in over.items()]
+    return min([len(fish), sum(over.values()), *bounds])
 
 
 def pick(candidates: Iterable[Candidate], amount: int | None, quotas: Sequence[int], ties: str) -> Picked:
