@@ -57,11 +57,15 @@ def test_with_one_quota_the_fates_are_those_of_every_order(candidates, amount, q
 @settings(max_examples=400, deadline=None)
 @given(batches(2), st.none() | st.integers(0, 4), st.lists(st.integers(0, 3), min_size=2, max_size=2))
 def test_with_two_quotas_nobody_is_in_who_could_be_out(candidates, amount, quotas):
+    """As far as the first tie: behind it, what the tied fish could take is held for them, and no longer contested."""
     shares = fates_by_force(candidates, amount, quotas)
     fates = pick(candidates, amount, quotas, "").fates
-    for number, share in shares.items():
-        if fates[number] is Fate.KEPT:
-            assert share == 1
+    first_tie = min((one.key for one in candidates if fates[one.number] is Fate.TIED), default=(9,))
+    for one in candidates:
+        if one.key <= first_tie and fates[one.number] is Fate.KEPT:
+            assert shares[one.number] == 1
+        if one.key <= first_tie and fates[one.number] in {Fate.OVER, Fate.QUOTA}:
+            assert shares[one.number] == 0
 
 
 @settings(max_examples=300, deadline=None)
