@@ -8,7 +8,7 @@ from collections.abc import Collection, Iterable, Mapping
 from attrs import frozen
 
 from koirules.formats.table import FISH, Heading, Table, Told, is_blank, letters_of, text_of
-from koirules.grading.looks import DATE
+from koirules.grading.looks import DATE, LOOK_DATE
 from koirules.problems import Problem, recording
 from koirules.vocabulary.expected import units_of
 from koirules.vocabulary.kinds import Count, Label, Number
@@ -39,11 +39,15 @@ class Column:
 
 @frozen
 class Columns:
-    """The columns of a table; `fish` is the index of the one that names the fish, `date` of the one that dates the look."""
+    """The columns of a table; `fish` is the index of the one that names the fish, `date` of the one that dates the look.
+
+    noted: whether the latter is that of the trait, in which something else than a day may stand.
+    """
 
     fish: int | None
     others: tuple[Column, ...]
     date: int | None = None
+    noted: bool = False
 
 
 def match_columns(
@@ -78,6 +82,9 @@ def match_columns(
     if fish is None and table.headings:
         problems.insert(0, recording.no_fish_column(table.file, table.headings[0].row, instead, None))
     problems += _missing(table, labels)
+    noted = next((one.index for one in columns if one.trait is not None and one.trait.name == LOOK_DATE), None)
+    if date is None and noted is not None:
+        return Columns(fish, tuple(columns), noted, noted=True), tuple(problems)
     return Columns(fish, tuple(columns), date), tuple(problems)
 
 

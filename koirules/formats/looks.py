@@ -19,13 +19,18 @@ class Looks:
 
     _rows: dict[str, list[tuple[str, datetime.date | None, int]]] = field(factory=dict)
 
-    def day_of(self, file: str, row: Row, index: int | None) -> tuple[datetime.date | None, Problem | None]:
-        """The day that a row gives, where the file has a column of days; a problem where it is none."""
+    def day_of(
+        self, file: str, row: Row, index: int | None, *, noted: bool
+    ) -> tuple[datetime.date | None, Problem | None]:
+        """The day that a row gives, where the file has a column of days; a problem where it is none.
+
+        noted: the column may hold something else.
+        """
         raw = None if index is None else row.cells[index]
         if raw is None or is_blank(raw):
             return None, None
         day = day_of(raw)
-        return day, None if day is not None else recording.not_a_day(file, row.number, text_of(raw)[:30])
+        return day, None if day is not None or noted else recording.not_a_day(file, row.number, text_of(raw)[:30])
 
     def seen(self, file: str, row: int, fish: str, day: datetime.date | None) -> list[Problem]:
         """Note a look; a problem where the fish was looked at that day already."""

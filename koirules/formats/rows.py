@@ -57,7 +57,7 @@ def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple
     records: list[Record] = []
     problems: list[Problem] = []
     for row in table.rows:
-        day, undated = looks.day_of(table.file, row, columns.date)
+        day, undated = looks.day_of(table.file, row, columns.date, noted=columns.noted)
         fish, found = _read_fish(table.file, row, columns.fish)
         if undated is not None:
             found.append(undated)

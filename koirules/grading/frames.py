@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 from koirules.grading.batch import BatchGrader
 from koirules.grading.columns.earlier import LooksOfRows
 from koirules.grading.columns.reading import Source, WrongCell
-from koirules.grading.looks import DATE, day_of
+from koirules.grading.looks import DATE, LOOK_DATE, day_of
 from koirules.problems import Problem, RecordError, frames, recording
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.traits import Trait
@@ -57,10 +57,12 @@ def _looks(eager: Any, grader: BatchGrader) -> LooksOfRows | None:
     """Which rows are looks at the same fish, where a frame has the columns of its name and of the day."""
     import polars as pl
 
-    if FISH not in eager.columns or DATE not in eager.columns or DATE in grader.rules.traits:
+    traits = grader.rules.traits
+    dated = DATE if DATE in eager.columns and DATE not in traits else LOOK_DATE
+    if FISH not in eager.columns or dated not in eager.columns or (dated == LOOK_DATE and LOOK_DATE not in traits):
         return None
-    given = _as_polars(eager, [FISH, DATE])
-    fish, raw = given[FISH].cast(pl.String), given[DATE]
+    given = _as_polars(eager, [FISH, dated])
+    fish, raw = given[FISH].cast(pl.String), given[dated]
     if raw.dtype == pl.Date:
         days = raw
     elif raw.dtype == pl.Datetime:
@@ -69,7 +71,7 @@ def _looks(eager: Any, grader: BatchGrader) -> LooksOfRows | None:
         read = {text: day_of(text) for text in raw.unique().to_list()}
         days = pl.Series([read[text] for text in raw.to_list()], dtype=pl.Date)
         wrong = (days.is_null() & raw.is_not_null()).arg_true()
-        if len(wrong):
+        if len(wrong) and dated == DATE:
             raise RecordError(
                 tuple(recording.not_a_day("frame", row + 1, str(raw[row])[:30]) for row in wrong[:_MOST_TOLD])
             )

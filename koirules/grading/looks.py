@@ -16,6 +16,9 @@ from koirules.problems import Cell, Problem, recording
 DATE = "date"
 """Under which name the day of a look stands, where no trait is called so."""
 
+LOOK_DATE = "look_date"
+"""The trait that holds the day of a look; what is no day in it is a note like any other."""
+
 
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 
@@ -46,7 +49,8 @@ def read_looks(reader: RecordReader, given: Iterable[Mapping[str, object]]) -> t
             problems.append(recording.unnamed_fish("records", row))
             continue
         raw = mapping.get(DATE) if dated else None
-        day = None if raw is None else day_of(raw)
+        noted = mapping.get(LOOK_DATE) if raw is None and LOOK_DATE in reader.traits else None
+        day = None if raw is None and noted is None else day_of(noted if raw is None else raw)
         if raw is not None and day is None:
             problems.append(recording.not_a_day("records", row, str(raw)[:30]))
         record = reader.read({key: value for key, value in mapping.items() if key != DATE or not dated}, "")
