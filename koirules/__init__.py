@@ -11,7 +11,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from koirules.api import Standard, load_standard, read_standard
+    from koirules.api import Standard, load_standard, read_standard, tidy
     from koirules.grading.course import AlertShown, RoundCourse, Step
     from koirules.grading.decisions import Decision
     from koirules.grading.results import Reason, Result, SectionResult, State
@@ -39,10 +39,11 @@ __all__ = [
     "hookimpl",
     "load_standard",
     "read_standard",
+    "tidy",
 ]
 
 _ROOMS = {
-    "koirules.api": ("Standard", "load_standard", "read_standard"),
+    "koirules.api": ("Standard", "load_standard", "read_standard", "tidy"),
     "koirules.grading.course": ("AlertShown", "RoundCourse", "Step"),
     "koirules.grading.decisions": ("Decision",),
     "koirules.grading.whole_batch": ("BatchResult",),

@@ -7,6 +7,7 @@ from datetime import date
 from decimal import Decimal
 from functools import cached_property
 from os import PathLike
+from pathlib import Path
 from typing import Any
 
 from attrs import define, evolve, field
@@ -21,12 +22,14 @@ from koirules.grading.records import Record
 from koirules.grading.results import Result
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import BatchResult, WholeBatch
-from koirules.loading import load, load_text
+from koirules.loading import load, load_text, tidied_text
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Problem, RecordError, StandardError, is_refused
+from koirules.standard.canonical import canonical_text, seal_of
 from koirules.standard.checker import Checked
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.setting_changes import change_settings
+from koirules.standard.whole import whole_text
 from koirules.vocabulary.traits import Trait
 
 
@@ -74,6 +77,21 @@ class Standard:
     def traits(self) -> Mapping[str, Trait]:
         """All that a record may name, by name."""
         return self.rules.traits
+
+    @cached_property
+    def seal(self) -> str:
+        """The seal: the number of the canonical form and the SHA-256 of the canonical text (rulesets/README.md)."""
+        return seal_of(self.rules)
+
+    @cached_property
+    def canonical_text(self) -> str:
+        """What the seal is made of: all that the standard says, without its looks."""
+        return canonical_text(self.rules)
+
+    @cached_property
+    def whole_text(self) -> str:
+        """The standard as one text that needs no other file: the text of its file, or its base with all changes made."""
+        return whole_text(self.rules)
 
     @cached_property
     def grader(self) -> Grader:
@@ -207,13 +225,38 @@ def load_standard(path: str | PathLike[str], registry: Registry | None = None) -
     return _standard(load(str(path), plugins.varieties, plugins.rulesets))
 
 
-def read_standard(text: str, file: str = "standard.koi", registry: Registry | None = None) -> Standard:
-    """The standard of a text; `file` is the name that problems show. Raises StandardError with every problem of the text."""
+def read_standard(
+    text: str,
+    file: str = "standard.koi",
+    registry: Registry | None = None,
+    folder: str | PathLike[str] | None = None,
+) -> Standard:
+    """The standard of a text; `file` is the name that problems show. Raises StandardError with every problem of the text.
+
+    folder: where the file that it is based on is looked for; without one, no file is opened.
+    """
     plugins = load_registry() if registry is None else registry
-    return _standard(load_text(text, file, plugins.varieties))
+    return _standard(load_text(text, file, plugins.varieties, None if folder is None else Path(folder)))
 
 
 def _standard(checked: Checked) -> Standard:
     if checked.rules is None or is_refused(checked.problems):
         raise StandardError(checked.problems)
     return Standard(checked.rules, checked.rules.settings, warnings=checked.problems)
+
+
+def tidy(
+    text: str,
+    file: str = "standard.koi",
+    registry: Registry | None = None,
+    folder: str | PathLike[str] | None = None,
+) -> str:
+    """The text of a rule file in the one layout; it means the same. Raises StandardError with every problem of the text.
+
+    What this version of koirules cannot work out yet is laid out too. folder: where its base is looked for.
+    """
+    plugins = load_registry() if registry is None else registry
+    found = tidied_text(text, file, plugins.varieties, None if folder is None else Path(folder))
+    if found.text is None:
+        raise StandardError(found.problems)
+    return found.text

@@ -13,6 +13,8 @@ _COMMANDS = {
     "why": "Show everything about the grade of one fish.",
     "ask": "Ask at the tub, one fish after another, until each is settled.",
     "check": "Check rule files and the samples in them.",
+    "tidy": "Lay out rule files in the one way.",
+    "seal": "Print the seal of a standard.",
     "sheet": "Make a blank record sheet for a variety or a standard.",
     "varieties": "List the varieties, skins and rule sets that are installed, and from where.",
     "new-variety": "Lay down a plugin for a variety of your own, with tests that pass.",

@@ -16,13 +16,10 @@ from koirules.commands.output import (
     counted,
     show_problems,
     shown,
-    text_of,
 )
 from koirules.formats.records import READERS
 from koirules.grading.sample_runs import SampleRun, run_samples
-from koirules.loading import find
-from koirules.plugins import Registry
-from koirules.problems import Problem, StandardError
+from koirules.problems import StandardError
 
 
 @click.command("check")
@@ -43,12 +40,12 @@ def command(rules: tuple[str, ...], reach: bool, changes: bool) -> None:
         try:
             standard = load_standard(name, plugins)
         except StandardError as error:
-            show_problems(error.problems, _text(name, plugins))
+            show_problems(error.problems)
             count = sum(not problem.warning for problem in error.problems)
             click.echo(f"{shown(name)}: {counted(count, 'problem')}.")
             status = PROBLEMS
             continue
-        show_problems([*standard.warnings, *out_of_date(standard, date.today())], text_of(standard.rules.file))
+        show_problems([*standard.warnings, *out_of_date(standard, date.today())])
         runs = run_samples(standard.grader)
         failed = [run for run in runs if run.failures]
         for run in failed:
@@ -111,8 +108,3 @@ def _show_changes(standard: Standard) -> None:
     click.echo(f"  {total - len(found)} of {counted(total, 'small change')} would be noticed by a sample.")
     for words in found:
         click.echo(f"  no sample notices: {shown(words)}")
-
-
-def _text(name: str, plugins: Registry) -> dict[str, str]:
-    path = find(name, plugins.rulesets)
-    return {} if isinstance(path, Problem) else text_of(str(path))

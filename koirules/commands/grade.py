@@ -20,6 +20,7 @@ from koirules.commands.inputs import (
     setting_words,
     shown_titles,
     standard_from,
+    standard_words,
 )
 from koirules.commands.output import CAUTIONS, counted, show_cautions, show_problems, shown, stop
 from koirules.commands.telling_rounds import tell_alerts, tell_rounds
@@ -164,7 +165,7 @@ def _print_totals(standard: Standard, batch: Graded) -> None:
     settled = Counter(result.grade for result in batch.results if result.grade is not None)
     still_open = Counter(result.possible for result in batch.results if result.grade is None)
     click.echo(
-        f"{counted(len(batch.results), 'fish', 'fish')} by {shown(standard.title)}, edition {shown(standard.edition)}"
+        f"{counted(len(batch.results), 'fish', 'fish')} {standard_words(standard)}"
         + "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
     )
     titles = shown_titles(standard)
@@ -203,6 +204,7 @@ def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> list[Probl
         cautions=CAUTIONS,
         alerts=batch.outcome.alerts,
         rounds=batch.outcome.rounds,
+        seal=standard.seal,
     )
     failed: list[Problem] = []
     for out in outs:

@@ -10,7 +10,7 @@ from pathlib import Path
 import click
 
 from koirules.api import Standard
-from koirules.commands.inputs import setting_words, shown_titles
+from koirules.commands.inputs import setting_words, shown_titles, standard_words
 from koirules.commands.output import counted, show_cautions, show_problems, shown, stop_if_refused
 from koirules.commands.telling_rounds import tell_alerts, tell_round_totals
 from koirules.formats.large_files import ENDINGS
@@ -63,7 +63,7 @@ def grade_files(
 ) -> None:
     """Grade whole files, print what came of them, and end the command with status 2 where nothing did."""
     stop_if_refused(_early(outs))
-    job = Job(standard.rules.text, standard.rules.file, tuple(changes), tuple(labels), top)
+    job = Job(standard.whole_text, standard.rules.file, tuple(changes), tuple(labels), top)
     runner, done = _runner(on)
     # Ended from outside, it still takes its passing files away.
     signal.signal(signal.SIGTERM, lambda *_: sys.exit(128 + signal.SIGTERM))
@@ -131,7 +131,7 @@ def _print(standard: Standard, finished: Finished, top: int) -> None:
     if top and totals.best:
         _print_best(totals, titles, scored=bool(standard.rules.sections))
     click.echo(
-        f"{counted(totals.fish, 'fish', 'fish')} by {shown(standard.title)}, edition {shown(standard.edition)}"
+        f"{counted(totals.fish, 'fish', 'fish')} {standard_words(standard)}"
         + "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
     )
     _print_grades(standard, totals, titles)

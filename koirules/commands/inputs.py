@@ -12,17 +12,19 @@ import click
 from attrs import frozen
 
 from koirules.api import Standard, load_standard
-from koirules.commands.output import show_problems, shown, stop, stop_if_refused, text_of
+from koirules.commands.output import show_problems, shown, stop, stop_if_refused
 from koirules.formats.decision_files import read_decisions
 from koirules.formats.records import READERS, Batch, read_records
 from koirules.grading.decisions import Decision, check_decisions
 from koirules.grading.results import Result
 from koirules.grading.whole_batch import BatchResult
-from koirules.loading import find
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Cell, Problem, StandardError
 from koirules.problems import parts as say
 from koirules.vocabulary.kinds import shortest
+
+_SEAL_SHOWN = 14
+"""So much of a seal tells editions apart; the whole is in the files of results, and `koirules seal` prints it."""
 
 _F = TypeVar("_F", bound=Callable[..., Any])
 
@@ -68,8 +70,7 @@ def standard_from(rules: str, changes: Sequence[str] = (), language: str | None 
         standard = load_standard(rules, plugins)
         standard = standard.with_settings(_pairs(changes)).in_language(None if language is None else language.lower())
     except StandardError as error:
-        path = find(rules, plugins.rulesets)
-        stop_if_refused(error.problems, {} if isinstance(path, Problem) else text_of(str(path)))
+        stop_if_refused(error.problems)
         raise
     show_problems(out_of_date(standard, date.today()))
     if language is not None and not _speaks(standard, language.lower()):
@@ -96,6 +97,11 @@ def _speaks(standard: Standard, language: str) -> bool:
 def shown_titles(standard: Standard) -> dict[str, str]:
     """The title of each grade by its name, fit to be printed."""
     return {name: shown(title) for name, title in standard.grade_titles.items()}
+
+
+def standard_words(standard: Standard) -> str:
+    """By which standard: title, edition and the beginning of its seal."""
+    return f"by {shown(standard.title)}, edition {shown(standard.edition)}, seal {standard.seal[:_SEAL_SHOWN]}"
 
 
 def setting_words(standard: Standard, name: str) -> str:

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import shutil
 import sys
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import NoReturn
+from unicodedata import normalize
 
 import click
 
@@ -35,26 +36,26 @@ def shown(text: str) -> str:
     return text.translate(_UNSHOWN)
 
 
-def show_problems(problems: Sequence[Problem], texts: Mapping[str, str] | None = None) -> None:
-    """Print problems to the error stream, each with the line that it is about where there is one.
-
-    texts: the text of each rule file by its name.
-    """
-    lines = {file: text.split("\n") for file, text in (texts or {}).items()}
+def show_problems(problems: Sequence[Problem]) -> None:
+    """Print problems to the error stream, each with the line of the rule file that it is about where there is one."""
+    lines: dict[str, list[str]] = {}
     for problem in problems[:_MOST_PROBLEMS]:
         word = click.style("warning" if problem.warning else "problem", bold=True)
         click.echo(f"{word}: {_site(problem)}", err=True)
         if isinstance(problem.site, Place):
-            _show_line(problem.site, lines.get(problem.site.file))
+            file = problem.site.file
+            if file not in lines:
+                lines[file] = _lines_of(file)
+            _show_line(problem.site, lines[file])
         click.echo(f"  {shown(problem.cause)}", err=True)
         click.echo(f"  {shown(problem.mend)}  [{problem.code}]", err=True)
     if len(problems) > _MOST_PROBLEMS:
         click.echo(f"… and {len(problems) - _MOST_PROBLEMS} more.", err=True)
 
 
-def stop_if_refused(problems: Sequence[Problem], texts: Mapping[str, str] | None = None) -> None:
+def stop_if_refused(problems: Sequence[Problem]) -> None:
     """Show problems, and end with status 2 where one of them is more than a warning."""
-    show_problems(problems, texts)
+    show_problems(problems)
     if is_refused(problems):
         count = sum(not problem.warning for problem in problems)
         stop(f"{count} problem{'s' if count != 1 else ''}; nothing was written.")
@@ -66,14 +67,13 @@ def stop(message: str) -> NoReturn:
     sys.exit(PROBLEMS)
 
 
-def text_of(file: str) -> dict[str, str]:
-    """The text of a rule file by its name, for showing the lines of problems; empty where it cannot be read."""
-    try:
-        with Path(file).open("rb") as opened:
-            text = opened.read(MOST_BYTES).decode("utf-8-sig", errors="replace")
-    except (OSError, ValueError):
-        return {}
-    return {file: text.replace("\r\n", "\n").replace("\r", "\n")}
+def printed(text: str) -> None:
+    """Print a text to the last byte; on a terminal without what could steer it."""
+    if sys.stdout.isatty():
+        text = "".join(f"{shown(line)}\n" for line in text.split("\n")[:-1])
+        click.echo(text, nl=False)
+    else:
+        click.echo(text.encode("utf-8", "surrogateescape"), nl=False)
 
 
 def counted(number: int, one: str, many: str | None = None) -> str:
@@ -95,8 +95,18 @@ def _site(problem: Problem) -> str:
     return shown(str(site))
 
 
-def _show_line(place: Place, lines: Sequence[str] | None) -> None:
-    if lines is None or place.line > len(lines):
+def _lines_of(file: str) -> list[str]:
+    """The lines of a rule file, none where it cannot be read."""
+    try:
+        with Path(file).open("rb") as opened:
+            text = opened.read(MOST_BYTES).decode("utf-8-sig", errors="replace")
+    except (OSError, ValueError):
+        return []
+    return normalize("NFC", text.replace("\r\n", "\n").replace("\r", "\n")).split("\n")
+
+
+def _show_line(place: Place, lines: Sequence[str]) -> None:
+    if place.line > len(lines):
         return
     line = lines[place.line - 1]
     start = place.column - 1

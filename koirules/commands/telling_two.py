@@ -10,7 +10,7 @@ import click
 
 from koirules.api import Standard
 from koirules.commands.grade import best_first, score_words
-from koirules.commands.inputs import shown_titles
+from koirules.commands.inputs import shown_titles, standard_words
 from koirules.commands.output import counted, shown
 from koirules.commands.telling_changes import wrapped
 from koirules.grading.results import Reason, Result, State
@@ -25,7 +25,7 @@ def tell_two(standard: Standard, results: Sequence[Result]) -> None:
     for result in (above, below):
         graded = " or ".join(titles[name] for name in result.possible)
         click.echo(click.style(f"Fish {shown(result.fish)}: {graded}, score {score_words(result)}", bold=True))
-    click.echo(f"by {shown(standard.title)}, edition {shown(standard.edition)}")
+    click.echo(standard_words(standard))
     click.echo(_standing(above, below))
     _tell_partings(told.partings, above, below)
     if standard.rules.sections:

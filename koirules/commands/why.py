@@ -11,7 +11,14 @@ import click
 
 from koirules.api import Standard
 from koirules.commands.grade import score_words
-from koirules.commands.inputs import label_option, language_option, setting_option, shown_titles, standard_from
+from koirules.commands.inputs import (
+    label_option,
+    language_option,
+    setting_option,
+    shown_titles,
+    standard_from,
+    standard_words,
+)
 from koirules.commands.output import shown, stop, stop_if_refused
 from koirules.commands.telling_changes import tell_changes, wrapped
 from koirules.commands.telling_two import tell_two
@@ -73,7 +80,7 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
     titles = shown_titles(standard)
     graded = " or ".join(titles[name] for name in result.possible)
     click.echo(click.style(f"Fish {shown(result.fish)}: {graded}, score {score_words(result)}", bold=True))
-    click.echo(f"by {shown(standard.title)}, edition {shown(standard.edition)}")
+    click.echo(standard_words(standard))
     if record.labels:
         click.echo("; ".join(f"{shown(name)} {shown(text)}" for name, text in record.labels.items()))
     _tell_sections(standard, result)

@@ -20,7 +20,8 @@ class About:
 
     title, edition, variety, stage: as its header has them. file: the rule file. settings: the settings that this run
     changed, by name, with their values as text. cautions: what a reader of the results should bear in mind. alerts: words of
-    warning about the batch. rounds: what each round of the selection did.
+    warning about the batch. rounds: what each round of the selection did. seal: by which
+    text the standard is known.
     """
 
     title: str
@@ -32,3 +33,4 @@ class About:
     cautions: tuple[str, ...] = ()
     alerts: tuple[AlertShown, ...] = ()
     rounds: tuple[RoundCourse, ...] = ()
+    seal: str = ""

@@ -24,7 +24,13 @@ def write_json(path: Path, results: Sequence[Result], about: About) -> None:
 
 
 def _pieces(results: Sequence[Result], about: About) -> Iterator[str]:
-    standard = {"title": about.title, "edition": about.edition, "variety": about.variety, "file": about.file}
+    standard = {
+        "title": about.title,
+        "edition": about.edition,
+        "seal": about.seal or None,
+        "variety": about.variety,
+        "file": about.file,
+    }
     yield f'{{\n"standard": {_dumped(standard)},\n'
     yield f'"stage": {_dumped(about.stage)},\n'
     yield f'"settings": {_dumped(dict(about.settings))},\n'
@@ -128,6 +134,7 @@ def _reason(reason: Reason) -> dict[str, object]:
         "name": reason.name,
         "title": reason.title,
         "section": reason.section or None,
+        "file": reason.file or None,
         "line": reason.line,
         "words": reason.words,
         "read": reason.read,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import IO, TYPE_CHECKING, Any
@@ -21,10 +21,11 @@ _RISKY = r"[\x00-\x1f\x7f-\x9f;]|^[=+\-@＝＋－＠]"
 
 @define
 class LargeResults:
-    """A file of results in the making."""
+    """A file of results in the making. facts: what a Parquet file says about all of them, by name."""
 
     path: Path
     passing: Path
+    facts: Mapping[str, str] = field(factory=dict)
     _file: IO[bytes] | None = None
     _parquet: Any = field(default=None)
 
@@ -44,7 +45,8 @@ class LargeResults:
 
             table = frame.to_arrow()
             if self._parquet is None:
-                self._parquet = pq.ParquetWriter(self.passing, table.schema, compression="zstd")
+                schema = table.schema.with_metadata(dict(self.facts))
+                self._parquet = pq.ParquetWriter(self.passing, schema, compression="zstd")
             self._parquet.write_table(table.cast(self._parquet.schema))
             return
         header = self._file is None
@@ -70,10 +72,10 @@ class LargeResults:
 
 
 @contextmanager
-def large_results(path: Path, mark: str) -> Iterator[LargeResults]:
+def large_results(path: Path, mark: str, facts: Mapping[str, str]) -> Iterator[LargeResults]:
     """A file of results that is written beside its name. mark: what tells this writer from others of the same file."""
     passing = path.with_name(f".{path.stem[:100]}.{mark}{path.suffix}")
-    results = LargeResults(path, passing)
+    results = LargeResults(path, passing, facts)
     try:
         yield results
     finally:

@@ -90,6 +90,7 @@ def _write_about(sheet: Worksheet, about: About, styles: Styles) -> None:
     lines = [
         ("title", about.title),
         ("edition", about.edition),
+        ("seal", about.seal),
         ("variety", about.variety or ""),
         ("stage", about.stage or ""),
         ("file", about.file),

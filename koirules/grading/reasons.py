@@ -7,12 +7,12 @@ from decimal import Decimal
 from functools import cache
 from itertools import count
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from koirules.grading.evaluator import Trace
 from koirules.grading.results import Reason, State, Told
 from koirules.grading.telling import Teller
-from koirules.standard.parts import Extra, Points, Rules
+from koirules.standard.parts import Extra, Part, Points, Rules
 from koirules.vocabulary.readings import Reading
 
 
@@ -86,17 +86,18 @@ class Reasoner:
     @classmethod
     def of(cls, rules: Rules, teller: Teller) -> Reasoner:
         """The reasoner of a standard: all that is the same for every fish is made here."""
-        limits = [
-            Told(one.head, one.name, teller.title(one), "", rules.grades[one.grade].name, one.place.line, place=i)
-            for i, one in enumerate(rules.limits)
-        ]
-        grades = [
-            Told("grade", one.name, teller.title(one), "", one.name, one.place.line, place=i)
-            for i, one in enumerate(rules.grades)
-        ]
+        limits = [_told(one, teller, rules.grades[one.grade].name, i) for i, one in enumerate(rules.limits)]
+        grades = [_told(one, teller, one.name, i) for i, one in enumerate(rules.grades)]
         criteria = tuple(_criteria(rules, teller))
-        told = [*(one.about for one in criteria), *limits, *grades]
-        order = sorted(range(len(told)), key=lambda i: told[i].line)
+        parts: list[Part] = []
+        for section in rules.sections:
+            parts.extend(section.points)
+            parts.extend(section.extras)
+        parts.extend(rules.limits)
+        parts.extend(rules.grades)
+        positions = rules.positions
+        stands = [positions[part.place] for part in parts]
+        order = sorted(range(len(stands)), key=stands.__getitem__)
         return cls(teller, rules.points, rules.extras, criteria, tuple(limits), tuple(grades), tuple(order))
 
     def reasons(self, trace: Trace, record: Mapping[str, Reading]) -> tuple[Reason, ...]:
@@ -128,16 +129,20 @@ def _criteria(rules: Rules, teller: Teller) -> list[_Criterion]:
         for part in section.points:
             numerator, gives = section.worth * part.weight, part.shape.most
             top = share(numerator, section.divisor, gives)
-            line, most = part.place.line, thousandths(gives)
-            about = Told("points", part.name, teller.title(part), section.name, "", line, most, top, next(points))
+            about = _told(part, teller, "", next(points))
+            about = evolve(about, section=section.name, points_most=thousandths(gives), score_most=top)
             found.append(_Criterion(about, numerator, section.divisor))
         for extra in section.extras:
             added = hundredths(max(0, extra.sign * extra.amount))
-            line = extra.place.line
-            title = teller.title(extra)
-            about = Told(extra.head, extra.name, title, section.name, "", line, added, added, next(extras))
+            about = _told(extra, teller, "", next(extras))
+            about = evolve(about, section=section.name, points_most=added, score_most=added)
             found.append(_Criterion(about, 0, 1))
     return found
+
+
+def _told(part: Part, teller: Teller, outcome: str, place: int) -> Told:
+    title = teller.title(part)
+    return Told(part.head, part.name, title, "", outcome, part.place.line, place=place, file=part.place.file)
 
 
 def _extra_ends(part: Extra, state: tuple[bool, bool]) -> tuple[Decimal, Decimal]:

@@ -45,7 +45,7 @@ class Told:
     name where it has none). section: of a criterion, else "". outcome: the grade that a fault, lift or grade names, else "".
     line: where it stands in the rule file. points_most: what the curve or table gives at most, or what a bonus adds (0 for a
     penalty); score_most: the same as a share of the score, rounded half up to a hundredth. Both None for faults, lifts and
-    grades. place: its position among the parts of its kind.
+    grades. place: its position among the parts of its kind. file: the rule file that the line is of.
     """
 
     kind: str
@@ -57,6 +57,7 @@ class Told:
     points_most: Decimal | None = None
     score_most: Decimal | None = None
     place: int = 0
+    file: str = ""
 
 
 class Tale(Protocol):
@@ -116,6 +117,11 @@ class Reason(NamedTuple):
     def line(self) -> int:
         """Where the part stands in the rule file."""
         return self.about.line
+
+    @property
+    def file(self) -> str:
+        """The rule file that the part stands in: of a standard that is based on another one, either."""
+        return self.about.file
 
     @property
     def points_most(self) -> Decimal | None:

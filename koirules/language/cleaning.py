@@ -86,6 +86,13 @@ def clean(text: str, file: str) -> Cleaned:
     return Cleaned(text, lines, tuple(sweep.comments), frozenset(sweep.unreadable), tuple(sweep.problems))
 
 
+def without_remark(line: str) -> str:
+    """A line of a text as it was read, blanks where its remark is."""
+    if "#" not in line and "\uff03" not in line:
+        return line
+    return _SCAN.sub(lambda found: " " * len(found.group()) if found.lastgroup == "comment" else found.group(), line)
+
+
 class _Sweep:
     """One pass over the lines of a file."""
 

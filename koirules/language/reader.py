@@ -203,6 +203,11 @@ def _too_deep(piece: _Piece, file: str) -> Problem | None:
     return None
 
 
+def is_too_deep(text: str) -> bool:
+    """Whether the text of a statement is nested deeper than the reader takes it."""
+    return _too_deep(_Piece(text, 0), "") is not None
+
+
 def _line_place(file: str, line: int, column: int) -> Place:
     return Place(file, line, column, line, column + 1)
 

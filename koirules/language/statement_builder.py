@@ -11,7 +11,7 @@ from lark import Token, Tree
 from koirules.language import statements as st
 from koirules.language.builder import Builder, Node
 from koirules.language.round_builder import build_round
-from koirules.language.syntax import Word
+from koirules.language.syntax import Text, Word
 
 
 def build_statement(build: Builder, node: Node) -> st.Statement:
@@ -22,11 +22,11 @@ def build_statement(build: Builder, node: Node) -> st.Statement:
 def _header(build: Builder, node: Node) -> st.Header:
     title, *parts = node.children
     found: dict[str, Node] = {}
-    notes: list[str] = []
+    notes: list[Text] = []
     repeated: list[Word] = []
     for part in parts:
         if part.data == "note":
-            notes.append(str(part.children[0])[1:-1])
+            notes.append(_text(build, part.children[0]))
         elif part.data in found:
             repeated.append(Word(part.data.replace("_", " "), build.place(part)))
         else:
@@ -50,7 +50,7 @@ def _header(build: Builder, node: Node) -> st.Header:
         valid_from=dates[0],
         valid_until=dates[1],
         valid_place=None if valid is None else build.place(valid),
-        based_on=build.place(found["based_on"]) if "based_on" in found else None,
+        based_on=_based_on(build, found["based_on"]) if "based_on" in found else None,
         notes=tuple(notes),
         repeated=tuple(repeated),
         place=build.place(node),
@@ -60,6 +60,15 @@ def _header(build: Builder, node: Node) -> st.Header:
 def _skins(build: Builder, variety: Node) -> tuple[Word, ...]:
     names = None if variety is None else variety.children[1]
     return () if names is None else tuple(build.word(name) for name in names.children)
+
+
+def _based_on(build: Builder, node: Node) -> st.BasedOn:
+    file, edition, seal = node.children
+    return st.BasedOn(_text(build, file), build.word(edition), build.maybe_word(seal), build.place(node))
+
+
+def _text(build: Builder, node: Node) -> Text:
+    return Text(str(node)[1:-1], build.place(node))
 
 
 class NoSuchDateError(ValueError):
@@ -227,9 +236,17 @@ def _alert(build: Builder, node: Node) -> st.Alert:
     )
 
 
-def _later(build: Builder, node: Node) -> st.Later:
-    names = [child for child in node.children if isinstance(child, Token) and child.type == "NAME"]
-    return st.Later(node.data, build.word(names[0]) if names else None, build.place(node))
+def _replace(build: Builder, node: Node) -> st.Replace:
+    statement = build_statement(build, node.children[0])
+    if isinstance(statement, st.Replace | st.Drop):
+        raise AssertionError("the grammar lets replace stand before replace or drop")
+    return st.Replace(statement, build.place(node))
+
+
+def _drop(build: Builder, node: Node) -> st.Drop:
+    kind, name = node.children
+    made = _text(build, name) if name.type == "STRING" else build.word(name)
+    return st.Drop(str(kind.children[0]), made, build.place(node))
 
 
 _BUILD: Mapping[str, Callable[[Builder, Node], st.Statement]] = {
@@ -248,6 +265,6 @@ _BUILD: Mapping[str, Callable[[Builder, Node], st.Statement]] = {
     "sample": _sample,
     "round": build_round,
     "alert": _alert,
-    "replace": _later,
-    "drop": _later,
+    "replace": _replace,
+    "drop": _drop,
 }

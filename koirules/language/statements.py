@@ -2,14 +2,25 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date
 from decimal import Decimal
 
-from attrs import frozen
+from attrs import field, frozen
 
 from koirules.language.round_parts import RoundPart
-from koirules.language.syntax import Expression, Quantity, Title, Word
+from koirules.language.syntax import Expression, Quantity, Text, Title, Word
 from koirules.problems import Place
+
+
+@frozen
+class BasedOn:
+    """`based on "FILE" edition X seal …`: the standard that this one changes."""
+
+    file: Text
+    edition: Word
+    seal: Word | None
+    place: Place
 
 
 @frozen
@@ -24,8 +35,8 @@ class Header:
     valid_from: date | None
     valid_until: date | None
     valid_place: Place | None
-    based_on: Place | None
-    notes: tuple[str, ...]
+    based_on: BasedOn | None
+    notes: tuple[Text, ...]
     repeated: tuple[Word, ...]
     place: Place
 
@@ -204,18 +215,28 @@ class Round:
     place: Place
 
 
-@frozen
-class Later:
-    """A statement of the sharing of standards, which is read but not worked out yet."""
+Part = Setting | HouseTrait | Term | Section | Points | Extra | Limit | Grade | Alert | Round | Sample
+"""What a standard is made of below its header."""
 
-    head: str
-    name: Word | None
+
+@frozen
+class Replace:
+    """`replace` and a statement: it takes the place of the one of its kind and name in the base."""
+
+    statement: Part | Header
     place: Place
 
 
-Statement = (
-    Header | Setting | HouseTrait | Term | Section | Points | Extra | Limit | Grade | Alert | Round | Sample | Later
-)
+@frozen
+class Drop:
+    """`drop KIND NAME`: the base's statement of that kind and name does not hold; a sample is named by its title."""
+
+    head: str
+    name: Word | Text
+    place: Place
+
+
+Statement = Header | Part | Replace | Drop
 
 
 @frozen
@@ -230,7 +251,9 @@ class Comment:
 class RuleFile:
     """A rule file as read: the statements that could be read, in their order, and the comments.
 
-    unread: head word and name ("" where there is none) of each statement that could not be read.
+    unread: head word and name ("" where there is none) of each statement that could not be read. bases: where the
+    statements of bases are among these, the text of each base by its file. replaced: where a statement stands in place of
+    one of a base, the place of that one, by its own.
     """
 
     file: str
@@ -238,3 +261,5 @@ class RuleFile:
     statements: tuple[Statement, ...]
     comments: tuple[Comment, ...]
     unread: tuple[tuple[str, str], ...] = ()
+    bases: Mapping[str, str] = field(factory=dict, hash=False)
+    replaced: Mapping[Place, Place] = field(factory=dict, hash=False)

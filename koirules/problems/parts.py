@@ -6,6 +6,9 @@ from collections.abc import Sequence
 
 from koirules.problems.problem import Cell, Edit, Place, Problem, Site
 
+NOT_YET = "not-yet"
+"""The code of the problem that is no fault of the file: this version cannot work it out."""
+
 
 def header_first(place: Place) -> Problem:
     """The file does not begin with its standard statement."""
@@ -47,7 +50,7 @@ def valid_backwards(place: Place) -> Problem:
 def not_yet(place: Place, what: Sequence[str]) -> Problem:
     """What the language has and this version of koirules cannot work out yet."""
     return Problem(
-        "not-yet",
+        NOT_YET,
         place,
         f"This version of koirules reads but cannot work out yet: {'; '.join(what)}.",
         "Leave these out for now (put # before their lines).",

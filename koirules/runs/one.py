@@ -81,7 +81,7 @@ def _graded(
     totals, problems = Totals(), list[Problem]()
     row = opened.first_row + piece.before
     with ExitStack() as closing:
-        out = closing.enter_context(open_part(job, piece)) if job.ending and not job.phase else None
+        out = closing.enter_context(open_part(job, piece, standard)) if job.ending and not job.phase else None
         for rows, read, fish in _read(opened, piece, reader):
             problems += _wrong(piece.file, rows, read, fish, headings, row)
             if not problems:

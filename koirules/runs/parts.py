@@ -6,6 +6,7 @@ import os
 from contextlib import AbstractContextManager
 from pathlib import Path
 
+from koirules.api import Standard
 from koirules.formats.large_results import LargeResults, large_results
 from koirules.runs.work import Job, Piece
 
@@ -20,6 +21,12 @@ def aside_of(job: Job, piece: int, number: int) -> Path:
     return Path(job.folder) / f"aside-{piece:06}-{number:06}.parquet"
 
 
-def open_part(job: Job, piece: Piece) -> AbstractContextManager[LargeResults]:
+def open_part(job: Job, piece: Piece, standard: Standard) -> AbstractContextManager[LargeResults]:
     """The file of results of a piece, open for writing; two workers on one piece do not disturb each other."""
-    return large_results(part_of(job, piece), f"{os.getpid()}")
+    facts = {
+        "koirules.standard": standard.title,
+        "koirules.edition": standard.edition,
+        "koirules.seal": standard.seal,
+        **{f"koirules.setting.{name}": value for name, value in job.settings},
+    }
+    return large_results(part_of(job, piece), f"{os.getpid()}", facts)

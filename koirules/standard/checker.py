@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from typing import TypeVar
 
 from attrs import evolve, frozen
@@ -74,7 +74,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
     check_early_scores(file.statements, declared.terms, declared.limits, problems)
     check_later(file.statements, problems)
     if header is None or is_refused(problems):
-        return _done(None, problems)
+        return _done(None, problems, file)
     kept = [limit for limit in limits if limit is not None]
     rules = evolve(
         _rules(file, header, typer, declared, order, kept),
@@ -87,10 +87,10 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
     )
     check_where_read(rules, problems)
     if is_refused(problems):
-        return _done(None, problems)
+        return _done(None, problems, file)
     places = {t.name.text: t.place for t in _all(file.statements, st.HouseTrait)}
     problems.extend(warnings_of(rules, places))
-    return _done(rules, problems)
+    return _done(rules, problems, file)
 
 
 def _declare(
@@ -199,7 +199,7 @@ def _rules(
         stage=None if header.stage is None else header.stage.text,
         valid_from=header.valid_from,
         valid_until=header.valid_until,
-        notes=header.notes,
+        notes=tuple(note.text for note in header.notes),
         traits=typer.traits,
         house_traits=tuple(declared.house),
         settings=typer.settings,
@@ -209,16 +209,24 @@ def _rules(
         order=tuple(by_key[key] for key in order),
         grades=(),
         samples=(),
-        text=file.text,
+        source=file,
     )
 
 
-def _done(rules: Rules | None, problems: Sequence[Problem]) -> Checked:
-    def position(problem: Problem) -> tuple[int, int]:
-        site = problem.site
-        return (site.line, site.column) if isinstance(site, Place) else (0, 0)
+def _done(rules: Rules | None, problems: Sequence[Problem], file: st.RuleFile) -> Checked:
+    return Checked(rules, in_order(problems, file.file))
 
-    return Checked(rules, tuple(sorted(dict.fromkeys(problems), key=position)))
+
+def in_order(problems: Iterable[Problem], file: str) -> tuple[Problem, ...]:
+    """Problems in the order of the file, those of its bases after them."""
+
+    def position(problem: Problem) -> tuple[bool, str, int, int]:
+        site = problem.site
+        if not isinstance(site, Place):
+            return (False, "", 0, 0)
+        return (site.file != file, "" if site.file == file else site.file, site.line, site.column)
+
+    return tuple(sorted(dict.fromkeys(problems), key=position))
 
 
 def _all(statements: Sequence[st.Statement], kind: type[_T]) -> list[_T]:

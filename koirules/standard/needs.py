@@ -124,13 +124,6 @@ def check_later(statements: Sequence[st.Statement], problems: list[Problem]) -> 
 
 def _later(statements: Sequence[st.Statement]) -> Iterator[tuple[Place, str]]:
     for statement in statements:
-        match statement:
-            case st.Header(based_on=Place() as place):
-                yield place, "based on"
-            case st.Later(head=head, place=place):
-                yield place, head
-            case _:
-                pass
         for expression in expressions_of(statement):
             for part in parts_of(expression):
                 word = _LATER.get(type(part))

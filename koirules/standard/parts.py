@@ -8,7 +8,8 @@ from decimal import Decimal
 
 from attrs import field, frozen
 
-from koirules.language.statements import Outcome
+from koirules.language.cleaning import without_remark
+from koirules.language.statements import Outcome, RuleFile
 from koirules.problems import Place
 from koirules.standard.curves import Shape
 from koirules.standard.rounds import Round
@@ -190,7 +191,8 @@ class Rules:
     """A checked standard, whole.
 
     traits: all that a record may name. limits: faults and lifts in the order of the file. order: terms, faults and lifts such
-    that each reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file.
+    that each reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file. source:
+    the statements as they are written, those of bases among them.
     """
 
     file: str
@@ -210,7 +212,7 @@ class Rules:
     order: tuple[Term | Limit, ...]
     grades: tuple[Grade, ...]
     samples: tuple[Sample, ...]
-    text: str = field(repr=False)
+    source: RuleFile = field(repr=False)
     alerts: tuple[Alert, ...] = ()
     rounds: tuple[Round, ...] = ()
 
@@ -249,9 +251,20 @@ class Rules:
         said = [part.say for part in (*self.parts, *self.rounds) if part.say is not None]
         return frozenset(name for say in said for text in (say.text, *say.others.values()) for name in names_in(text))
 
+    @property
+    def text(self) -> str:
+        """The text of the file itself, without its bases."""
+        return self.source.text
+
+    @property
+    def positions(self) -> Mapping[Place, int]:
+        """Where each statement stands among all that hold, those of bases too, by its place."""
+        return {statement.place: i for i, statement in enumerate(self.source.statements)}
+
     def words_at(self, place: Place) -> str:
-        """What stands in the rule file at a place, on one line."""
-        lines = self.text.split("\n")[place.line - 1 : place.end_line]
+        """What stands at a place of the rule file or of one of its bases, on one line, without remarks."""
+        text = self.source.bases.get(place.file, self.source.text)
+        lines = [without_remark(line) for line in text.split("\n")[place.line - 1 : place.end_line]]
         if not lines:
             return ""
         lines[-1] = lines[-1][: place.end_column - 1]

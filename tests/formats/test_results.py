@@ -25,6 +25,7 @@ ABOUT = About(
     settings={"grown_length": "70 cm"},
     stage="tosai",
     cautions=("Handle each fish briefly.",),
+    seal="1-0f3a",
 )
 HEADINGS = [
     "fish",
@@ -124,6 +125,7 @@ def test_a_json_file_holds_the_same_with_numbers_lists_and_reasons(tmp_path):
     assert whole["standard"] == {
         "title": "Lantern Bay house standard",
         "edition": "2026-1",
+        "seal": "1-0f3a",
         "variety": "kohaku",
         "file": "lantern_bay.koi",
     }
@@ -183,6 +185,7 @@ def test_a_workbook_says_which_standard_it_comes_from(tmp_path):
     assert lines == {
         "title": "Lantern Bay house standard",
         "edition": "2026-1",
+        "seal": "1-0f3a",
         "variety": "kohaku",
         "stage": "tosai",
         "file": "lantern_bay.koi",

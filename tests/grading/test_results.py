@@ -154,3 +154,9 @@ def test_labels_and_reasons_come_in_another_language_where_the_file_has_it():
 def test_the_main_reasons_of_the_best_grade_name_its_strengths_and_what_it_missed_most():
     result = standard(PLAIN).grade({"length": 35, "kiwa": "sharp", "spine": "straight", "fins": "none", "shimi": 0})
     assert [r.name for r in result.main_reasons] == ["edge", "specks", "size"]
+
+
+def test_a_remark_inside_a_condition_is_no_part_of_the_reason():
+    text = 'standard "x" edition 1\ntrait a as yes or no\ngrade keep if a is # no "remark"\n  yes # none\ngrade cull otherwise'
+    keep, _ = koirules.read_standard(text).grade({"a": "yes"}).reasons
+    assert keep.words == "keep: yes, a is yes"

@@ -95,7 +95,7 @@ def identity(problem):
 
 def problems_of_text(text):
     try:
-        koirules.read_standard(text, registry=BOX)
+        koirules.read_standard(text, registry=BOX, folder=CASES)
     except koirules.StandardError as error:
         return error.problems
     return ()

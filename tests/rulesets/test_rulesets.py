@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import csv
+import re
 from pathlib import Path
 
 import pytest
+from click.testing import CliRunner
 
-from koirules import Standard, load_standard
+from koirules import Standard, load_standard, tidy
+from koirules.commands import main
 from koirules.formats.records import Batch, read_records
 from koirules.formats.results import About, write_results
 from koirules.grading.results import Result
@@ -15,7 +18,7 @@ from koirules.grading.sample_runs import run_samples
 from koirules.problems import Cell, is_refused
 
 ROOT = Path(__file__).resolve().parents[2]
-RULE_FILES = sorted((*ROOT.glob("rulesets/*/standard.koi"), *ROOT.glob("examples/*/standard.koi")))
+RULE_FILES = sorted((*ROOT.glob("rulesets/*/standard.koi"), *ROOT.glob("examples/**/*.koi")))
 RULESETS = sorted(path.parent for path in ROOT.glob("rulesets/*/standard.koi"))
 EXAMPLES = sorted(path.parent for path in ROOT.glob("examples/*/records.csv"))
 
@@ -24,7 +27,7 @@ RULESET_OF = {"01-autumn-lot": "tosai_kohaku"}
 
 
 def _name(path: Path) -> str:
-    return path.parent.name if path.is_file() else path.name
+    return f"{path.parent.name}/{path.name}" if path.is_file() else path.name
 
 
 def _standard_of(example: Path) -> Standard:
@@ -53,6 +56,13 @@ def test_there_are_rule_sets_and_examples() -> None:
 @pytest.mark.parametrize("path", RULE_FILES, ids=_name)
 def test_a_rule_file_reads_without_problem_or_warning(path: Path) -> None:
     assert [str(problem) for problem in load_standard(path).warnings] == []
+
+
+@pytest.mark.parametrize("path", RULE_FILES, ids=_name)
+def test_a_rule_file_is_tidy(path: Path) -> None:
+    # After a change that was meant: `koirules tidy rulesets examples`.
+    text = path.read_text(encoding="utf-8")
+    assert tidy(text, str(path), folder=path.parent) == text
 
 
 @pytest.mark.parametrize("path", RULE_FILES, ids=_name)
@@ -96,6 +106,26 @@ def test_a_spoiled_file_gives_exactly_the_problems_beside_it(example: Path) -> N
     assert is_refused(batch.problems)
     came = [_told(problem.site, problem.code) for problem in batch.problems]
     assert came == [(row["row"], row["column"], row["code"]) for row in _rows(example / "spoiled_problems.csv")]
+
+
+def test_the_shared_page_is_printed_whole_as_the_file_beside_it(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.chdir(ROOT)
+    page = ROOT / "examples" / "03-a-shared-page"
+    printed = CliRunner().invoke(main, ["tidy", "--whole", str(page / "standard.koi")])
+    assert printed.exit_code == 0
+    assert printed.stdout == (page / "whole.txt").read_text(encoding="utf-8")
+
+
+def test_the_shared_page_shows_what_its_readme_says() -> None:
+    page = ROOT / "examples" / "03-a-shared-page"
+    rows = re.findall(
+        r"^\| (R[^|]*) \| ([^|]*) \| ([^|]*) \|", (page / "README.md").read_text(encoding="utf-8"), re.MULTILINE
+    )
+    for place, file in ((1, page / "club" / "open_kohaku.koi"), (2, page / "standard.koi")):
+        standard = load_standard(file)
+        batch = _batch(page / "records.csv", standard)
+        came = {result.fish: " or ".join(result.possible) for result in _results(batch, standard)}
+        assert came == {fish: row[place] for row in rows for fish in row[0].split(", ")}
 
 
 def _told(site: object, code: str) -> tuple[str, str, str]:

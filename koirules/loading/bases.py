@@ -1,0 +1,152 @@
+"""Checks a text together with the standards that it is based on: finds their files, and holds them to edition and seal."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from pathlib import Path, PureWindowsPath
+
+from attrs import frozen
+
+from koirules.language import statements as st
+from koirules.language.reader import MOST_STATEMENTS, Read, read_bytes
+from koirules.loading.opening import bytes_of, why_not
+from koirules.problems import Place, Problem, is_refused
+from koirules.problems import sharing as say
+from koirules.standard.canonical import FORM, seal_of
+from koirules.standard.checker import Checked, check, in_order
+from koirules.standard.inheritance import alone, merged
+from koirules.standard.parts import Rules
+from koirules.vocabulary.skins import Varieties
+
+MOST_BASES = 8
+"""So many standards may stand in a row, each based on the next."""
+
+_SEAL = re.compile(r"([0-9]+)-[0-9a-f]{64}")
+
+
+@frozen
+class _Link:
+    """A standard in a chain: what it is called, and its real file."""
+
+    shown: str
+    real: Path
+
+
+@frozen
+class Shelf:
+    """Where bases are looked for. root: the real folder that all of them lie in, None where there is none."""
+
+    varieties: Varieties
+    root: Path | None
+
+    @classmethod
+    def beside(cls, path: Path, varieties: Varieties) -> Shelf:
+        """The shelf of a rule file: its folder."""
+        try:
+            return cls(varieties, path.parent.resolve())
+        except (OSError, RuntimeError, ValueError):
+            return cls(varieties, None)
+
+    @classmethod
+    def of(cls, folder: Path | None, varieties: Varieties) -> Shelf:
+        """The shelf of a text: a folder, or none."""
+        return cls(varieties, None) if folder is None else cls.beside(folder / "text", varieties)
+
+    def checked(self, read: Read, folder: Path | None, chain: tuple[_Link, ...] = ()) -> Checked:
+        """The standard of a text that was read, with its bases. folder: the one that its paths begin in."""
+        rules, problems = read.rules, list(read.problems)
+        if not rules.text and is_refused(problems):
+            return Checked(None, read.problems)  # a file that is no text has no header to miss
+        header = next((one for one in rules.statements if isinstance(one, st.Header)), None)
+        if header is None or header.based_on is None:
+            return check(alone(rules, problems), self.varieties, problems)
+        base = self._base(header.based_on, folder, chain)
+        if base.rules is None:
+            return Checked(None, in_order([*problems, *base.problems], rules.file))
+        whole = merged(rules, header, base.rules, problems)
+        problems += _about_seal(header.based_on, whole, base.rules, rules)
+        checked = check(whole, self.varieties, problems)
+        return Checked(checked.rules, _as_told(checked.problems, base, rules.file))
+
+    def _base(self, based_on: st.BasedOn, folder: Path | None, chain: tuple[_Link, ...]) -> Checked:
+        """The base, checked by itself, of the edition and with the seal that are asked for; or the problems."""
+        name, place = based_on.file.text, based_on.file.place
+        if len(chain) > MOST_BASES:
+            return Checked(None, (say.too_many_bases(place, MOST_BASES),))
+        found = self._find(name, place, folder)
+        if isinstance(found, Problem):
+            return Checked(None, (found,))
+        if any(link.real == found.real for link in chain):
+            links = [link.shown for link in chain]
+            links = links[[link.real for link in chain].index(found.real) :]
+            return Checked(None, (say.base_circle(place, [*links, links[0]]),))
+        data = bytes_of(found.real)
+        if isinstance(data, Problem):
+            return Checked(None, (say.no_base_file(place, name, "it cannot be read"),))
+        checked = self.checked(read_bytes(data, found.shown), Path(found.shown).parent, (*chain, found))
+        if checked.rules is None or is_refused(checked.problems):
+            count = sum(not problem.warning for problem in checked.problems)
+            return Checked(None, (say.base_has_problems(place, name, count), *checked.problems))
+        wrong = _wrong_base(based_on, checked.rules)
+        return checked if wrong is None else Checked(None, (wrong,))
+
+    def _find(self, name: str, place: Place, folder: Path | None) -> _Link | Problem:
+        """The file that a path means; never one outside of the root, whatever links lead there."""
+        if self.root is None or folder is None:
+            return say.base_without_folder(place)
+        if "\\" in name or name.startswith("/") or PureWindowsPath(name).drive or not name.strip():
+            return say.base_not_relative(place, name)
+        try:
+            shown = folder / name
+            real = shown.resolve()
+            if not real.is_relative_to(self.root):
+                return say.base_outside(place, name)
+            if not real.is_file():
+                why = "it is a folder" if real.is_dir() else "there is no such file"
+                return say.no_base_file(place, name, why)
+        except (OSError, RuntimeError, ValueError) as error:  # a loop of links, a name that no file can have
+            return say.no_base_file(place, name, why_not(error))
+        return _Link(str(shown), real)
+
+
+def first_link(path: Path) -> tuple[_Link, ...]:
+    """The chain of a file that is loaded itself."""
+    try:
+        return (_Link(str(path), path.resolve()),)
+    except (OSError, RuntimeError, ValueError):
+        return ()
+
+
+def _wrong_base(based_on: st.BasedOn, base: Rules) -> Problem | None:
+    name, edition, seal = based_on.file.text, based_on.edition, based_on.seal
+    if base.edition != edition.text:
+        return say.other_edition(edition.place, name, edition.text, base.edition)
+    if seal is None:
+        return None
+    form = _SEAL.fullmatch(seal.text)
+    if form is None or int(form.group(1)) != FORM:
+        return say.not_a_seal(seal.place, seal.text)
+    found = seal_of(base)
+    return None if found == seal.text else say.other_seal(seal.place, name, found)
+
+
+def _about_seal(based_on: st.BasedOn, whole: st.RuleFile, base: Rules, own: st.RuleFile) -> list[Problem]:
+    found: list[Problem] = []
+    if based_on.seal is None and any(isinstance(one, st.Replace | st.Drop) for one in own.statements):
+        found.append(say.unsealed_base(based_on.place, seal_of(base)))
+    if len(whole.statements) > MOST_STATEMENTS:
+        found.append(say.too_many_together(based_on.place, len(whole.statements), MOST_STATEMENTS))
+    return found
+
+
+def _as_told(problems: Sequence[Problem], base: Checked, file: str) -> tuple[Problem, ...]:
+    """The problems of a whole: warnings that the base has by itself are its keeper's, other problems in it are new."""
+    old = frozenset(base.problems)
+    told: list[Problem] = []
+    for problem in problems:
+        if problem in old:
+            continue
+        in_base = isinstance(problem.site, Place) and problem.site.file != file
+        told.append(say.after_changes(problem, file) if in_base and not problem.warning else problem)
+    return tuple(told)

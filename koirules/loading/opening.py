@@ -1,0 +1,40 @@
+"""Opens rule files: the only room that does, and no more of them than asked for."""
+
+from __future__ import annotations
+
+import gc
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from koirules.language.cleaning import MOST_BYTES
+from koirules.problems import Problem, reading
+
+
+def bytes_of(path: Path) -> bytes | Problem:
+    """What a rule file holds, or why it cannot be read."""
+    try:
+        with path.open("rb") as file:
+            return file.read(MOST_BYTES + 1)  # no more than tells that it is too large
+    except (OSError, ValueError) as error:
+        return reading.unreadable_file(str(path), why_not(error))
+
+
+def why_not(error: Exception) -> str:
+    """Why the system does not let us read."""
+    return (getattr(error, "strerror", None) or str(error) or "it cannot be read").lower()
+
+
+@contextmanager
+def without_collector() -> Iterator[None]:
+    """Switch the collector of garbage off for a while.
+
+    Reading makes many small objects that all stay; the collector would look at them again and again, at twice the cost.
+    """
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            gc.enable()

@@ -1,0 +1,81 @@
+"""The canonical text of a standard and its seal, as rulesets/README.md specifies them: what it says, not how it looks.
+
+A change of anything here is a new form with a new number; seals of the old one are then refused by name.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from hashlib import sha256
+
+from attrs import evolve
+
+from koirules.language import statements as st
+from koirules.language.round_parts import Quota
+from koirules.language.syntax import BatchFigure, Word
+from koirules.language.tidy_statements import statement_line
+from koirules.standard.needs import expressions_of
+from koirules.standard.ordering import parts_of
+from koirules.standard.parts import Rules
+from koirules.standard.saying import names_in, said_by
+from koirules.vocabulary.kinds import describe_kind
+
+FORM = 1
+"""The number of the canonical form."""
+
+_KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
+    st.Header,
+    st.Setting,
+    st.HouseTrait,
+    st.Term,
+    (st.Section, st.Points, st.Extra),
+)
+_LATE_KINDS: Sequence[type[st.Statement]] = (st.Grade, st.Alert, st.Round)
+
+
+def seal_of(rules: Rules) -> str:
+    """The seal: the number of the canonical form, a hyphen, and the SHA-256 of the canonical text in hexadecimal."""
+    return f"{FORM}-{sha256(canonical_text(rules).encode('utf-8', 'surrogatepass')).hexdigest()}"
+
+
+def canonical_text(rules: Rules) -> str:
+    """What a standard says: its statements by kind, a line each, then the traits that it reads."""
+    lines = [f"koirules canonical form {FORM}"]
+    lines += [statement_line(_bare(statement)) for statement in _by_kind(rules.source.statements)]
+    read = {name for statement in rules.source.statements for name in _names_read(statement)}
+    own = set(rules.house_traits)
+    for name in sorted(read):
+        if name in rules.traits and name not in own:
+            lines.append(f"reads {name} as {describe_kind(rules.traits[name].kind)}")
+    return "".join(f"{line}\n" for line in lines)
+
+
+def _by_kind(statements: Sequence[st.Statement]) -> Iterator[st.Statement]:
+    for kind in _KINDS:
+        yield from (one for one in statements if isinstance(one, kind))
+    for head in ("fault", "lift"):
+        yield from (one for one in statements if isinstance(one, st.Limit) and one.head == head)
+    for kind in _LATE_KINDS:
+        yield from (one for one in statements if isinstance(one, kind))
+
+
+def _bare(statement: st.Statement) -> st.Statement:
+    """A statement without what does not count: notes, and what the standard was based on."""
+    return evolve(statement, notes=(), based_on=None) if isinstance(statement, st.Header) else statement
+
+
+def _names_read(statement: st.Statement) -> Iterator[str]:
+    """The names in the expressions of a statement and in the braces of its `say`."""
+    for expression in expressions_of(statement):
+        for part in parts_of(expression):
+            match part:
+                case Word(text=text):
+                    yield text
+                case BatchFigure(among_same=among):
+                    yield from (word.text for word in among)
+                case _:
+                    pass
+    if isinstance(statement, st.Round):
+        yield from (word.text for part in statement.parts if isinstance(part, Quota) for word in part.same)
+    for said in said_by(statement):
+        yield from (name for text in (said.text, *said.others.values()) for name in names_in(text))
