@@ -152,7 +152,8 @@ def unknown_head(place: Place, word: str, near: str | None) -> Problem:
         "A remark begins with #."
         if word.startswith(("//", "/*", "--", ";"))
         else "A statement begins with one of: standard, setting, trait, term, section, points, bonus, penalty, fault, "
-        "lift, grade, sample. A line that goes on with the statement above is indented, and a remark begins with #.",
+        "lift, grade, alert, round, sample, replace, drop. A line that goes on with the statement above is indented, and a "
+        "remark begins with #.",
     )
 
 

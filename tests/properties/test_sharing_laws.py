@@ -2,7 +2,8 @@
 
 from pathlib import Path
 
-from hypothesis import HealthCheck, Phase, given, note, settings
+import pytest
+from hypothesis import HealthCheck, Phase, example, given, note, settings
 from hypothesis import strategies as st
 
 import koirules
@@ -97,3 +98,126 @@ def test_no_layout_reaches_the_seal(data):
     assert (
         koirules.read_standard(bare.canonical_text.split("reads ")[0].split("\n", 1)[1], registry=BOX).seal == bare.seal
     )
+
+
+# ---- Whatever the changes -----------------------------------------------------------------------------------------
+
+CLUB = """standard "Thornwick Open (invented)" edition 2026-1 variety kohaku
+setting line = 75 from 70 to 90
+setting places = 3
+trait bridge as scale none < thin < broad
+term long means length at least 10 cm
+fault bent if spine is bent: no better than cull
+lift fine if section body at least 50: no worse than keep
+section body worth 60
+points stem by tail_stem: thin gives 0, fair gives 6, strong gives 10
+bonus lips 2 if kuchibeni is yes
+section skin worth 40
+points white by shiroji: snow gives 10, anything else gives 2
+penalty thin_bridge 1 if bridge is thin
+grade keep if score at least line and long
+grade sell if score at least 40
+grade cull otherwise
+alert many "many bent" if batch share of (fault bent) above 33 %
+round first keep those with grade at least sell
+round last pick places by highest score no more than 2 of the same (pond, spawning)
+sample "bent" with spine bent comes out cull
+"""
+CHANGES = """replace setting line = 80 from 75 to 85
+drop term long
+term long means length at least 12 cm
+replace fault bent if spine at most slight: no better than sell
+drop lift fine
+section body
+points width by width: 1 cm gives 0, 3 cm gives 10
+bonus big 1 if length above 14 cm
+replace section skin "skin" worth 35
+drop penalty thin_bridge
+section growth worth 5
+points long by length: 5 cm gives 0, 20 cm gives 10
+grade hold if score at least 60 after keep
+replace grade sell if score at least 45
+drop grade cull
+grade out otherwise after sell
+replace round last pick places by highest section skin, then highest score
+drop round first
+drop alert many
+replace sample "bent" with spine bent comes out sell
+"""
+LINES = [*CHANGES.splitlines(), *CLUB.splitlines(), 'drop sample "bent"', "drop section body", "section body"]
+
+
+@st.composite
+def changed_pages(draw):
+    """Lines of changes and of the base in any order, now and then with a stretch taken out or doubled."""
+    lines = draw(st.lists(st.sampled_from(LINES), max_size=14))
+    text = "\n".join(lines)
+    for _ in range(draw(st.integers(0, 2))):
+        begin = draw(st.integers(0, len(text)))
+        end = draw(st.integers(begin, min(len(text), begin + 20)))
+        text = (
+            text[:begin]
+            + draw(st.sampled_from(("", text[begin:end] * 2, "replace ", "drop ", "after keep")))
+            + text[end:]
+        )
+    return text
+
+
+def tried(text, folder):
+    """The standard of a text, None where it is refused, with its problems or warnings."""
+    try:
+        made = koirules.read_standard(text, registry=BOX, folder=folder)
+    except koirules.StandardError as error:
+        return None, error.problems
+    return made, made.warnings
+
+
+def inside(place, texts):
+    lines = texts[place.file].split("\n")
+    return 1 <= place.line <= len(lines) and place.column <= len(lines[place.line - 1]) + 1
+
+
+@settings(moderate, max_examples=150)
+@given(changed_pages())
+@example(CHANGES)
+def test_whatever_the_changes_there_is_a_standard_or_problems_that_lie_in_either_file(tmp_path_factory, text):
+    folder = tmp_path_factory.mktemp("farm")
+    (folder / "club.koi").write_text(CLUB, encoding="utf-8")
+    head = 'standard "Reed Pool (invented)" edition 7 based on "club.koi" edition 2026-1\n'
+    texts = {"standard.koi": head + text, str(folder / "club.koi"): CLUB}
+    farm, problems = tried(head + text, folder)
+    for problem in problems:
+        assert inside(problem.site, texts), problem
+    if farm is not None:
+        whole = koirules.read_standard(farm.whole_text, registry=BOX)
+        assert whole.seal == farm.seal
+        assert koirules.read_standard(koirules.tidy(farm.whole_text, registry=BOX), registry=BOX).seal == farm.seal
+    else:
+        assert problems
+
+
+def test_changes_of_every_kind_hold_together(tmp_path):
+    (tmp_path / "club.koi").write_text(CLUB, encoding="utf-8")
+    farm, warnings = tried(HEADER.replace(" seal {seal}", "") + CHANGES, tmp_path)
+    assert {warning.code for warning in warnings} == {"unsealed-base", "unused"}
+    assert [part.name for part in farm.rules.rounds] == ["last"]
+    assert [part.name for part in farm.rules.points] == ["stem", "width", "white", "long"]
+    assert [part.name for part in farm.rules.extras] == ["lips", "big"]
+    assert (farm.grades, farm.rules.alerts, len(farm.rules.limits)) == (("keep", "hold", "sell", "out"), (), 1)
+
+
+@pytest.mark.parametrize("number", range(len(CLUB.splitlines()) - 1))
+def test_each_kind_of_statement_can_be_replaced_and_dropped(tmp_path, number):
+    (tmp_path / "club.koi").write_text(CLUB, encoding="utf-8")
+    head = 'standard "Reed Pool (invented)" edition 7 based on "club.koi" edition 2026-1\n'
+    line = CLUB.splitlines()[number + 1]
+    farm = koirules.read_standard(f"{head}replace {line}", registry=BOX, folder=tmp_path)
+    assert without_head(farm) == without_head(koirules.read_standard(CLUB, registry=BOX))
+    (one,) = statements_of(line)
+    name = f'"{name_of(one)}"' if isinstance(one, statements.Sample) else name_of(one)
+    dropped, problems = tried(f"{head}drop {head_of(one)} {name}\n", tmp_path)
+    if dropped is None:
+        # What needs it is in the base, and says why it does not hold any more.
+        assert all("this comes of what" in problem.mend for problem in problems if not problem.warning)
+    else:
+        assert line.split(" if ")[0] not in dropped.canonical_text

@@ -99,6 +99,29 @@ def test_traits_are_listed_that_are_read_and_no_others():
     )
 
 
+def test_alerts_and_rounds_count_and_what_they_read_is_listed():
+    batch = (
+        PAGE
+        + """fault slim if length below batch percentile 10.0 of length among the same (pond, spawning): no better than cull
+alert many "many" if batch share of (fault bent) above 33 %
+round first
+  pick 3 by highest score, then those with (head_hi is large)
+  no more than 2 of the same bloodline
+  ties all in
+"""
+    )
+    text = standard(batch).canonical_text
+    assert "below batch percentile 10 of length among the same (pond, spawning): no" in text
+    assert (
+        'alert many "many" if batch share of (fault bent) above 33 %\n'
+        "round first pick 3 by highest score, then those with head_hi is large no more than 2 of the same bloodline "
+        "ties all in\n"
+    ) in text
+    read = re.findall(r"^reads (\w+)", text, re.MULTILINE)
+    assert {"pond", "spawning", "bloodline", "head_hi"} <= set(read)
+    assert standard(batch.replace("pick 3", "pick 4")).seal != standard(batch).seal
+
+
 def test_a_changed_setting_of_a_run_is_no_change_of_the_standard():
     assert standard(PAGE).with_settings({"line": "80"}).seal == standard(PAGE).seal
 
