@@ -84,6 +84,14 @@ def large_results(path: Path, mark: str, facts: Mapping[str, str]) -> Iterator[L
             passing.unlink(missing_ok=True)
 
 
+def facts_of(path: Path) -> dict[str, str]:
+    """What a Parquet file of results says about all of them, by name."""
+    import pyarrow.parquet as pq
+
+    written = pq.read_schema(path).metadata or {}
+    return {key.decode(): value.decode() for key, value in written.items() if key.startswith(b"koirules.")}
+
+
 def result_table(fish: pl.Series, results: pl.DataFrame, labels: Sequence[pl.Series]) -> pl.DataFrame:
     """The columns of a file of results: the fish, its results, the faults and lifts that surely bite, its labels."""
     import polars as pl

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from attrs import evolve, frozen
 
-from koirules.formats.large_results import large_results
+from koirules.formats.large_results import facts_of, large_results
 from koirules.grading.course import AlertShown
 from koirules.grading.course_words import CourseTeller
 from koirules.grading.parts_read import traits_of_rounds
@@ -136,13 +136,16 @@ def with_rounds(parts: Sequence[Path], columns: pl.DataFrame, target: Path) -> N
     import polars as pl
 
     done = 0
+    facts = facts_of(parts[0]) if parts else {}
     if not target.suffix:
         for part in parts:
             frame = pl.read_parquet(part)
-            _beside(frame, columns, done).write_parquet(part, compression="zstd")
+            with large_results(part, "rounds", facts) as again:
+                again.append(_beside(frame, columns, done))
+                again.finish()
             done += frame.height
         return
-    with large_results(target, "rounds") as results:
+    with large_results(target, "rounds", facts) as results:
         for part in parts:
             frame = pl.read_parquet(part)
             results.append(_beside(frame, columns, done))

@@ -99,6 +99,18 @@ def test_whole_files_are_graded_with_the_base_and_a_parquet_file_names_the_seal(
         assert [row["possible"] for row in csv.DictReader(file)] == ["keep", "cull", "cull"] * 2
 
 
+def test_files_of_results_with_rounds_name_the_seal_too():
+    parquet = pytest.importorskip("pyarrow.parquet")
+    Path("farm.koi").write_text(GOOD + "round last pick 1 by highest score\n", encoding="utf-8")
+    Path("two.csv").write_text(RECORDS.replace("\n", "\n1"), encoding="utf-8")
+    seal = koirules.load_standard("farm.koi").seal
+    for out, written in (("all.parquet", "all.parquet"), ("parts", "parts/part-000000.parquet")):
+        result = run("grade", "farm.koi", "lot.csv", "two.csv", "--out", out)
+        assert result.exit_code == 0, result.output
+        assert parquet.read_schema(written).metadata[b"koirules.seal"].decode() == seal
+        assert "kept_by" in parquet.read_schema(written).names
+
+
 def test_what_a_file_breaks_in_its_base_is_shown_in_the_base():
     Path("farm.koi").write_text(FARM, encoding="utf-8")
     result = run("check", "farm.koi")
