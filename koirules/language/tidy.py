@@ -6,8 +6,9 @@ stand is not kept.
 
 from __future__ import annotations
 
+from bisect import bisect
 from collections import deque
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from attrs import frozen
 
@@ -91,14 +92,14 @@ def _statement(statement: Statement, comments: Sequence[Comment], source: Sequen
     pieces = _pieces(statement)
     if not comments:
         return lines_of(pieces)
-    # The parts of a header are put in order, and what is said behind the last of them goes with it.
-    end_line = 0 if isinstance(statement, Header) else statement.place.end_line
-    remarks = [_remark(comment, pieces, end_line, source) for comment in comments]
+    remarks: dict[int, list[_Remark]] = {}
+    for remark in _remarks(statement, comments, pieces, source):
+        remarks.setdefault(remark.before, []).append(remark)
     lines: list[str] = []
     begin = 0
-    for end in sorted({remark.before for remark in remarks} | {len(pieces)}):
+    for end in sorted({*remarks, len(pieces)}):
         lines.extend(lines_of(pieces[begin:end], begins=begin == 0))
-        here = [remark for remark in remarks if remark.before == end]
+        here = remarks.get(end, [])
         # One remark can stand behind a line; any other gets a line.
         behind = next((remark for remark in here if not remark.own), None)
         if behind is not None:
@@ -109,21 +110,25 @@ def _statement(statement: Statement, comments: Sequence[Comment], source: Sequen
     return lines
 
 
-def _remark(comment: Comment, pieces: Sequence[Piece], end_line: int, source: Sequence[str]) -> _Remark:
-    place = comment.place
-    words = _words(comment)
-    own = not source[place.line - 1][: place.column - 1].strip()
-    if place.line == end_line:
-        return _Remark(words, len(pieces), own)
-    here = (place.line, place.column)
-    read = [(piece.at.line, piece.at.column, i) for i, piece in enumerate(pieces) if piece.at is not None]
-    after = min((one for one in read if one[:2] > here), default=None)
-    if own and after is not None:
-        before = after[2]
-        while before > 1 and pieces[before - 1].at is None and not pieces[before - 1].back:
-            before -= 1
-        return _Remark(words, before, own)
-    before = max(one for one in read if one[:2] < here)[2] + 1
-    while before < len(pieces) and pieces[before].at is None and pieces[before].back:
-        before += 1
-    return _Remark(words, before, own)
+def _remarks(
+    statement: Statement, comments: Sequence[Comment], pieces: Sequence[Piece], source: Sequence[str]
+) -> Iterator[_Remark]:
+    read = sorted((piece.at.line, piece.at.column, i) for i, piece in enumerate(pieces) if piece.at is not None)
+    # The parts of a header are put in order, and what is said behind the last of them goes with it.
+    end_line = 0 if isinstance(statement, Header) else statement.place.end_line
+    for comment in comments:
+        place, words = comment.place, _words(comment)
+        own = not source[place.line - 1][: place.column - 1].strip()
+        if place.line == end_line:
+            yield _Remark(words, len(pieces), own)
+            continue
+        after = bisect(read, (place.line, place.column))
+        if own and after < len(read):
+            before = read[after][2]
+            while before > 1 and pieces[before - 1].at is None and not pieces[before - 1].back:
+                before -= 1
+        else:
+            before = read[after - 1][2] + 1
+            while before < len(pieces) and pieces[before].at is None and pieces[before].back:
+                before += 1
+        yield _Remark(words, before, own)

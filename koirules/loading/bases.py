@@ -22,6 +22,8 @@ from koirules.vocabulary.skins import Varieties
 MOST_BASES = 8
 """So many standards may stand in a row, each based on the next."""
 
+_NOTHING = Checked(None, ())
+
 _SEAL = re.compile(r"([0-9]+)-[0-9a-f]{64}")
 
 
@@ -55,19 +57,23 @@ class Shelf:
 
     def checked(self, read: Read, folder: Path | None, chain: tuple[_Link, ...] = ()) -> Checked:
         """The standard of a text that was read, with its bases. folder: the one that its paths begin in."""
+        whole, base = self._whole(read, folder, chain)
+        return Checked(whole.rules, _as_told(whole.problems, base, read.rules.file))
+
+    def _whole(self, read: Read, folder: Path | None, chain: tuple[_Link, ...]) -> tuple[Checked, Checked]:
+        """The standard of a text with all that is to be said of it and of its base, and the base, checked by itself."""
         rules, problems = read.rules, list(read.problems)
         if not rules.text and is_refused(problems):
-            return Checked(None, read.problems)  # a file that is no text has no header to miss
+            return Checked(None, read.problems), _NOTHING  # a file that is no text has no header to miss
         header = next((one for one in rules.statements if isinstance(one, st.Header)), None)
         if header is None or header.based_on is None:
-            return check(alone(rules, problems), self.varieties, problems)
+            return check(alone(rules, problems), self.varieties, problems), _NOTHING
         base = self._base(header.based_on, folder, chain)
         if base.rules is None:
-            return Checked(None, in_order([*problems, *base.problems], rules.file))
+            return Checked(None, in_order([*problems, *base.problems], rules.file)), _NOTHING
         whole = merged(rules, header, base.rules, problems)
         problems += _about_seal(header.based_on, whole, base.rules, rules)
-        checked = check(whole, self.varieties, problems)
-        return Checked(checked.rules, _as_told(checked.problems, base, rules.file))
+        return check(whole, self.varieties, problems), base
 
     def _base(self, based_on: st.BasedOn, folder: Path | None, chain: tuple[_Link, ...]) -> Checked:
         """The base, checked by itself, of the edition and with the seal that are asked for; or the problems."""
@@ -84,12 +90,13 @@ class Shelf:
         data = bytes_of(found.real)
         if isinstance(data, Problem):
             return Checked(None, (say.no_base_file(place, name, "it cannot be read"),))
-        checked = self.checked(read_bytes(data, found.shown), Path(found.shown).parent, (*chain, found))
-        if checked.rules is None or is_refused(checked.problems):
-            count = sum(not problem.warning for problem in checked.problems)
-            return Checked(None, (say.base_has_problems(place, name, count), *checked.problems))
-        wrong = _wrong_base(based_on, checked.rules)
-        return checked if wrong is None else Checked(None, (wrong,))
+        whole, below = self._whole(read_bytes(data, found.shown), Path(found.shown).parent, (*chain, found))
+        if whole.rules is None or is_refused(whole.problems):
+            told = _as_told(whole.problems, below, found.shown)
+            count = sum(not problem.warning for problem in told)
+            return Checked(None, (say.base_has_problems(place, name, count), *told))
+        wrong = _wrong_base(based_on, whole.rules)
+        return whole if wrong is None else Checked(None, (wrong,))
 
     def _find(self, name: str, place: Place, folder: Path | None) -> _Link | Problem:
         """The file that a path means; never one outside of the root, whatever links lead there."""
@@ -147,6 +154,6 @@ def _as_told(problems: Sequence[Problem], base: Checked, file: str) -> tuple[Pro
     for problem in problems:
         if problem in old:
             continue
-        in_base = isinstance(problem.site, Place) and problem.site.file != file
+        in_base = base.rules is not None and isinstance(problem.site, Place) and problem.site.file != file
         told.append(say.after_changes(problem, file) if in_base and not problem.warning else problem)
     return tuple(told)

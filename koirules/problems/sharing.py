@@ -86,7 +86,7 @@ def base_has_problems(place: Place, file: str, count: int) -> Problem:
         "base-has-problems",
         place,
         f'The base "{file}" has {what} of its own.',
-        "They are shown with its lines. Ask whoever keeps it for an edition that holds.",
+        "Each is shown with its line. Ask whoever keeps it for an edition that holds.",
     )
 
 
@@ -248,7 +248,7 @@ def dropped_by_name(place: Place, head: str, name: str) -> Problem:
 
 def after_changes(problem: Problem, file: str) -> Problem:
     """A problem in a base that held by itself, so that it comes from the changes of a file."""
-    mend = f"{problem.mend} The base held by itself: this comes of what {file} changes in it."
+    mend = f"The base holds by itself: this comes of what {file} changes in it. Change that, or replace this statement too."
     return evolve(problem, mend=mend, edit=None)
 
 

@@ -6,7 +6,7 @@ What comes out is one list of statements, as if it were one file; each keeps the
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Collection
+from collections.abc import Iterable
 
 from attrs import define, evolve, field
 
@@ -128,6 +128,7 @@ class _Merge:
     base: Rules
     problems: list[Problem]
     slots: list[_Slot] = field(init=False)
+    index: dict[tuple[str, str], list[_Slot]] = field(init=False)
     replaced: dict[Place, Place] = field(factory=dict)
     added: list[st.Part] = field(factory=list)
     reopened: dict[str, list[st.Part]] = field(factory=dict)
@@ -143,6 +144,9 @@ class _Merge:
                 section = statement.name.text
             belongs = section if isinstance(statement, st.Section | st.Points | st.Extra) else None
             self.slots.append(_Slot(statement, belongs))
+        self.index = {}
+        for slot in self.slots:
+            self.index.setdefault(slot.key, []).append(slot)
 
     # ---- What is dropped
 
@@ -169,7 +173,7 @@ class _Merge:
 
     def _found(self, head: str, name: str, place: Place) -> list[_Slot]:
         """What the base has of a kind and name; a problem where there is nothing."""
-        found = [slot for slot in self.slots if slot.key == (head, name)]
+        found = self.index.get((head, name), [])
         if not found:
             known = [slot.key[1] for slot in self.slots if slot.key[0] == head]
             other = next((slot.key[0] for slot in self.slots if slot.key[1] == name), None)
@@ -246,9 +250,10 @@ class _Merge:
             known = [slot.key[1] for slot in self.slots if slot.key[0] == "section" and slot.dropped is None]
             self.problems.append(say.no_section_above(statement.place, head_of(statement), name_of(statement), known))
 
-    def _live(self, heads: Collection[str], name: str) -> _Slot | None:
+    def _live(self, heads: Iterable[str], name: str) -> _Slot | None:
         """What still holds of the base under a name."""
-        return next((s for s in self.slots if s.dropped is None and s.key[0] in heads and s.key[1] == name), None)
+        named = (slot for head in heads for slot in self.index.get((head, name), ()))
+        return next((slot for slot in named if slot.dropped is None), None)
 
     def _is_there(self, statement: st.Part) -> bool:
         """Whether the base has the name already: a problem, and from then on as if it were replaced."""

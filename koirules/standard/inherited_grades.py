@@ -22,13 +22,17 @@ def placed_grades(held: Sequence[st.Grade], new: Sequence[st.Grade], problems: l
     if not held:
         grades = [grade for grade in new if grade.after is None]
     waiting = [grade for grade in reversed(new) if grade.after is not None or held]
+    names = [grade.name.text for grade in grades]
+    there = set(names)
     while True:
-        names = [grade.name.text for grade in grades]
-        grade = next((grade for grade in waiting if grade.after is not None and grade.after.text in names), None)
+        grade = next((grade for grade in waiting if grade.after is not None and grade.after.text in there), None)
         if grade is None or grade.after is None:
             break
         waiting.remove(grade)
-        grades.insert(names.index(grade.after.text) + 1, evolve(grade, after=None))
+        place = names.index(grade.after.text) + 1
+        grades.insert(place, evolve(grade, after=None))
+        names.insert(place, grade.name.text)
+        there.add(grade.name.text)
     for grade in reversed(waiting):
         _tell(grade, grades, [each.name.text for each in held], problems)
         grades.insert(max(0, len(grades) - 1), evolve(grade, after=None))

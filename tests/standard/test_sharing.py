@@ -180,6 +180,7 @@ def test_warnings_of_the_base_are_its_keepers_and_those_of_the_changes_are_told(
     spare = CLUB.replace("section body", "term spare means length above 3 cm\nsection body")
     Path("club.koi").write_text(spare, encoding="utf-8")
     assert loaded().warnings == ()
+    assert loaded(head=HEAD.replace("club.koi", "farm.koi").replace("2026-1", "7"), file="shed.koi").warnings == ()
     seal = koirules.load_standard("club.koi", BOX).seal
     sealed = HEAD.rstrip() + f" seal {seal}\n"
     assert [w.code for w in loaded("replace section body worth 30", sealed).warnings] == ["worths-not-100"]
