@@ -133,14 +133,16 @@ def unsealed_base(place: Place, seal: str) -> Problem:
     )
 
 
-def no_base(place: Place, word: str) -> Problem:
-    """`replace` or `drop` in a standard that is based on nothing."""
-    mend = "Delete it." if word == "drop" else "Delete the word `replace`."
+def no_base(place: Place, word: str, until: Place | None = None) -> Problem:
+    """`replace` or `drop` in a standard that is based on nothing. until: the statement behind `replace`."""
+    mend = "Delete it." if until is None else "Delete the word `replace`."
+    edit = None if until is None else Edit(Place(place.file, place.line, place.column, until.line, until.column), "")
     return Problem(
         "no-base",
         place,
         f"`{word}` changes a standard that this one is based on, but it is based on none.",
         f'{mend} Or name the base in the header: `based on "club/open.koi" edition 2026-1`.',
+        edit=edit,
     )
 
 

@@ -47,7 +47,7 @@ def alone(own: st.RuleFile, problems: list[Problem]) -> st.RuleFile:
         match statement:
             case st.Replace(statement=inner, place=place):
                 if known:
-                    problems.append(say.no_base(_word_at(place, "replace"), "replace"))
+                    problems.append(say.no_base(_word_at(place, "replace"), "replace", inner.place))
                 if not isinstance(inner, st.Header):
                     statements.append(inner)
             case st.Drop(place=place):
