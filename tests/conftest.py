@@ -1,6 +1,11 @@
 """What every test of the house may ask for."""
 
 import pytest
+from hypothesis import settings
+
+# No test asks how long something took: a busy machine would fail it.
+settings.register_profile("house", deadline=None)
+settings.load_profile("house")
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
