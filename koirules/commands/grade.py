@@ -13,6 +13,7 @@ from koirules.api import Standard
 from koirules.commands.grade_files import grade_files, is_large
 from koirules.commands.inputs import (
     Graded,
+    decisions_option,
     graded,
     label_option,
     language_option,
@@ -47,13 +48,7 @@ from koirules.vocabulary.kinds import shortest
 )
 @click.option("--on", metavar="CLUSTER", default=None, help="Of whole files: let dask or spark do them (dask:ADDRESS).")
 @click.option("--leave-out-broken", is_flag=True, help="Of whole files: name those that cannot be read, and go on.")
-@click.option(
-    "--decisions",
-    type=click.Path(),
-    default=None,
-    metavar="FILE",
-    help="A table of what a person decided: fish, grade or round, by, reason.",
-)
+@decisions_option
 @label_option
 @setting_option
 @language_option

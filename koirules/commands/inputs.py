@@ -54,6 +54,17 @@ def label_option(function: _F) -> _F:
     )(function)
 
 
+def decisions_option(function: _F) -> _F:
+    """`--decisions FILE`."""
+    return click.option(
+        "--decisions",
+        type=click.Path(),
+        default=None,
+        metavar="FILE",
+        help="A table of what a person decided: fish, grade or round, by, reason.",
+    )(function)
+
+
 def registry() -> Registry:
     """The installed plugins; those that had to be left out are named once."""
     plugins = load_registry()
@@ -149,7 +160,8 @@ def graded(standard: Standard, records: str, labels: Sequence[str], decisions: s
     if not many or decided or standard.whole_batch.needed:
         return Graded(batch, standard.grade_records(batch.records, decided, date.today()))
     with click.progressbar(batch.records, label="Grading", file=sys.stderr) as bar:
-        return Graded(batch, BatchResult(tuple(standard.grade_record(record) for record in bar)))
+        results = tuple(standard.grade_record(record) for record in bar)
+    return Graded(batch, BatchResult(results, records=batch.records))
 
 
 def _decisions(

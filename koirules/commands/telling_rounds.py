@@ -32,8 +32,8 @@ def tell_rounds(rounds: Sequence[RoundCourse], results: Sequence[Result]) -> Non
         tied = sum(len(tie.fish) for tie in one.ties)
         parts = [
             f"{counted(len(one.looked_at), 'fish', 'fish')}",
-            f"{len(one.kept):,} stay",
-            f"{len(one.left):,} leave",
+            counted(len(one.kept), "stays", "stay"),
+            counted(len(one.left), "leaves", "leave"),
         ]
         parts += [f"{tied:,} tied"] if tied else []
         parts += [f"{len(one.by_hand):,} of those that stay kept by hand"] if one.by_hand else []
@@ -50,13 +50,27 @@ def tell_rounds(rounds: Sequence[RoundCourse], results: Sequence[Result]) -> Non
             click.echo(f"  … and {len(one.left) - _MOST_LEAVING:,} more (see a file of results)")
 
 
+def tell_course(result: Result) -> None:
+    """Print what each round made of one fish."""
+    if result.course:
+        click.echo(click.style("Rounds", bold=True))
+    for step in result.course:
+        stays = "stays" if step.kept else "tied" if step.fate is Fate.TIED else "leaves"
+        where = f"; to {shown(step.sent)}" if step.sent else ""
+        again = f", next look {step.again.isoformat()}" if step.again else ""
+        still = "  [a recording could still change this]" if step.open else ""
+        why = "" if step.why == "kept" else f", {shown(step.why)}"
+        click.echo(wrapped(f"{shown(step.title)}: {stays}{why}{where}{again}{still}"))
+
+
 def tell_round_totals(rounds: Sequence[RoundTotals]) -> None:
     """Print what each round did with the fish of whole files."""
     for number, one in enumerate(rounds, 1):
         click.echo(click.style(f"Round {number}, {shown(one.title)}: {shown(one.asks)}", bold=True))
         tied = f", {one.tied:,} tied" if one.tied else ""
+        stay, leave = counted(one.kept, "stays", "stay"), counted(one.left, "leaves", "leave")
         where = f"; to {shown(one.sent)}" if one.sent else ""
-        click.echo(f"  {counted(one.looked_at, 'fish', 'fish')}, {one.kept:,} stay, {one.left:,} leave{tied}{where}")
+        click.echo(f"  {counted(one.looked_at, 'fish', 'fish')}, {stay}, {leave}{tied}{where}")
         if one.open:
             click.echo(f"  {one.open:,} of them could still change by what was not recorded")
         if one.named and one.kept <= len(one.named):

@@ -5,13 +5,14 @@ from __future__ import annotations
 import sys
 from collections.abc import Sequence
 from decimal import Decimal
-from pathlib import Path
 
 import click
 
 from koirules.api import Standard
 from koirules.commands.grade import score_words
 from koirules.commands.inputs import (
+    decisions_option,
+    graded,
     label_option,
     language_option,
     setting_option,
@@ -19,10 +20,10 @@ from koirules.commands.inputs import (
     standard_from,
     standard_words,
 )
-from koirules.commands.output import shown, stop, stop_if_refused
+from koirules.commands.output import shown, stop
 from koirules.commands.telling_changes import tell_changes, wrapped
+from koirules.commands.telling_rounds import tell_course
 from koirules.commands.telling_two import tell_two
-from koirules.formats.records import read_records
 from koirules.grading.distance import to_next_grade
 from koirules.grading.records import Record
 from koirules.grading.results import Reason, Result, SectionResult, State
@@ -37,6 +38,7 @@ _MOST_QUESTIONS = 5
 @click.argument("records", type=click.Path())
 @click.argument("fish")
 @click.argument("other", required=False, metavar="[FISH]")
+@decisions_option
 @label_option
 @setting_option
 @language_option
@@ -45,6 +47,7 @@ def command(
     records: str,
     fish: str,
     other: str | None,
+    decisions: str | None,
     labels: tuple[str, ...],
     changes: tuple[str, ...],
     language: str | None,
@@ -52,28 +55,29 @@ def command(
     """Show everything about the grade of one FISH of RECORDS by RULES, or set two side by side.
 
     One fish: each criterion with what was read and what it gave of how much, the faults and lifts, the grades, how far it
-    is from the next one, and the smallest changes that would have given it that grade. Two fish: what put one above the
-    other, criterion by criterion, adding up to the difference of their scores.
+    is from the next one, the smallest changes that would have given it that grade, and what each round made of it. Two fish:
+    what put one above the other, criterion by criterion, adding up to the difference of their scores.
     """
     standard = standard_from(rules, changes, language)
-    batch = read_records(Path(records), standard.traits, labels)
-    stop_if_refused(batch.problems)
-    found = [_found(name, batch.records, records) for name in (fish, other) if name is not None]
+    batch = graded(standard, records, labels, decisions)
+    listed = batch.outcome.records
+    found = [_found(name, listed, records) for name in (fish, other) if name is not None]
+    results = [batch.results[place] for place in found]
     if len(found) == 1:
-        _tell(standard, found[0], standard.grade_record(found[0]))
+        _tell(standard, listed[found[0]], results[0])
     else:
-        tell_two(standard, [standard.grade_record(record) for record in found])
+        tell_two(standard, results)
 
 
-def _found(fish: str, listed: Sequence[Record], records: str) -> Record:
-    record = next((record for record in listed if record.fish == fish), None)
-    if record is None:
+def _found(fish: str, listed: Sequence[Record], records: str) -> int:
+    place = next((place for place, record in enumerate(listed) if record.fish == fish), None)
+    if place is None:
         guess = near(fish, [record.fish for record in listed])
         stop(
             f'There is no fish "{shown(fish)}" in {shown(records)}.'
             + (f' Did you mean "{shown(guess)}"?' if guess else "")
         )
-    return record
+    return place
 
 
 def _tell(standard: Standard, record: Record, result: Result) -> None:
@@ -81,6 +85,10 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
     graded = " or ".join(titles[name] for name in result.possible)
     click.echo(click.style(f"Fish {shown(result.fish)}: {graded}, score {score_words(result)}", bold=True))
     click.echo(standard_words(standard))
+    if result.decision is not None:
+        by_rules = " or ".join(titles[name] for name in result.by_rules)
+        words = f"Decided by {result.decision.by}: {result.decision.reason} (by the rules: {by_rules})"
+        click.echo(shown(words))
     if record.labels:
         click.echo("; ".join(f"{shown(name)} {shown(text)}" for name, text in record.labels.items()))
     _tell_sections(standard, result)
@@ -95,6 +103,7 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
     _tell_next(standard, record)
     tell_changes(standard, result)
     _tell_questions(standard, record, result)
+    tell_course(result)
 
 
 def _tell_sections(standard: Standard, result: Result) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from functools import partial
+from typing import Any
 
 from attrs import frozen
 
@@ -19,6 +20,8 @@ from koirules.grading.shortfall import shortfalls
 from koirules.grading.walking import worked_out
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.rounds import Key, Round
+from koirules.standard.saying import fill, names_in
+from koirules.standard.tree import Node
 from koirules.standard.types import Numeric, Steps
 
 _MOST_NAMED = 5
@@ -144,30 +147,46 @@ class CourseTeller:
         place = run.picked.places.get(number) if run.picked else None
         return "kept" if place is None else f"stands {ordinal(place)}"
 
+    def _value_of(self, run: RoundRun, number: int) -> Callable[[Node], Any]:
+        """What a node comes to for a fish, as the round saw it."""
+        record, trace = run.readings[number], self.traces[number]
+        return partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
+
+    def _said(self, run: RoundRun, number: int) -> str:
+        """The words that the round has for those that leave, filled in; "" where it has none."""
+        if run.round.say is None:
+            return ""
+        text = self.plain.of(run.round.say)
+        values: dict[str, str] = {}
+        for name in names_in(text):
+            if name in self.rules.traits:
+                values[name] = self.plain.recorded(self.rules.traits[name], run.readings[number])
+            elif name in self.settings:
+                values[name] = self.plain.setting(self.settings[name])
+            elif name in self.rules.terms:
+                node = self.rules.terms[name].node
+                values[name] = self.plain.both_ends(node, self._value_of(run, number)(node))
+        return f"{fill(text, values)}: "
+
     def _left(self, run: RoundRun, number: int) -> str:
         keep = run.round.keep
         if keep is None:
             raise AssertionError("a fish that left a round which asks nothing")
-        value_of = partial(
-            worked_out,
-            rules=self.rules,
-            settings=self.settings,
-            record=run.readings[number],
-            trace=self.traces[number],
-        )
-        return f"needs {'; '.join(shortfalls(keep, self.plain.told, value_of))}"
+        missing = shortfalls(keep, self.plain.told, self._value_of(run, number))
+        return f"{self._said(run, number)}needs {'; '.join(missing)}"
 
     def _over(self, run: RoundRun, number: int) -> str:
-        places = f"{run.places} place{'s' if run.places != 1 else ''}"
+        said = self._said(run, number)
+        places = f"{said}{run.places} place{'s' if run.places != 1 else ''}"
         above = run.picked.above.get(number) if run.picked else None
         if above is None:
-            return f"{places}, all of them held for those that are tied above it" if run.places else "no places"
+            return f"{places}, all of them held for those that are tied above it" if run.places else f"{said}no places"
         return f"{places}; {self.records[above].fish} stood above it{self._by(run, above, number)}"
 
     def _quota(self, run: RoundRun, number: int) -> str:
         if run.picked is None:
             raise AssertionError("a quota without a pick")
-        words = self.plain.told(run.round.quotas[run.picked.quota[number]].place)
+        words = self._said(run, number) + self.plain.told(run.round.quotas[run.picked.quota[number]].place)
         above = run.picked.above.get(number)
         return (
             words

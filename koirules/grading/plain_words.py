@@ -79,6 +79,11 @@ class PlainWords:
                     record[trait.name] = first
                 return self.recorded(trait, record)
 
+    def both_ends(self, node: Node, value: object) -> str:
+        """The same, from a value as a node has it: both ends in one, or one alone."""
+        first, second = value if isinstance(value, tuple) else (value, None)
+        return self.value(node, first, second) or str(value)
+
     def told(self, place: Place) -> str:
         """What stands in the rule file at a place, with titles for names and values for settings."""
         return _TOKEN.sub(lambda found: self._name(found.group()), self.rules.words_at(place))

@@ -127,8 +127,7 @@ class Teller:
         value = record.get(one.key)
         if value is None:
             return "not recorded"
-        first, second = value if isinstance(value, tuple) else (value, None)
-        return self.plain.value(one, first, second) or str(value)
+        return self.plain.both_ends(one, value)
 
     def _any_number(self, part: Part, record: Mapping[str, Reading], trace: Trace) -> str:
         """Why a part is open although all was recorded: a number in it is any number at all."""

@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from functools import cached_property
 from typing import Any
 
-from attrs import define, evolve, frozen
+from attrs import define, evolve, field, frozen
 
 from koirules.grading.beside import Asked, asked_before_grades, asked_by
 from koirules.grading.course import AlertShown, RoundCourse
@@ -21,6 +21,7 @@ from koirules.grading.results import Result
 from koirules.grading.rounds_of_rows import RoundRun, RoundsOfRows
 from koirules.grading.single import Grader
 from koirules.standard.parts import Rules, Setting
+from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Node, Supplied
 from koirules.standard.types import TextLabel
 
@@ -29,11 +30,15 @@ Readings = dict[str, Any]
 
 @frozen
 class BatchResult:
-    """What came of a batch: the results in the order of the records, alerts, and what each round did."""
+    """What came of a batch: the results in the order of the records, alerts, and what each round did.
+
+    records: those of the batch, with the figures and earlier looks that were read beside them.
+    """
 
     results: tuple[Result, ...]
     alerts: tuple[AlertShown, ...] = ()
     rounds: tuple[RoundCourse, ...] = ()
+    records: tuple[Record, ...] = field(default=(), repr=False, eq=False)
 
     @property
     def decided(self) -> int:
@@ -84,7 +89,7 @@ class WholeBatch:
     ) -> BatchResult:
         """Grade a batch. decisions: checked ones, of fish in it. day: that of looks whose record has no date."""
         if not self.needed and not decisions:
-            return BatchResult(tuple(self.grader.grade(record) for record in records))
+            return BatchResult(tuple(self.grader.grade(record) for record in records), records=tuple(records))
         return self._grade(records, decisions, day, alone=False)
 
     def alone(self, record: Record) -> Result:
@@ -107,7 +112,7 @@ class WholeBatch:
             for number, (record, trace) in enumerate(zip(records, traces, strict=True))
         ]
         if not self.rules.rounds and not self.rules.alerts:
-            return BatchResult(tuple(results))
+            return BatchResult(tuple(results), records=tuple(records))
         outcomes = [each | outcome_readings(self.rules, trace) for each, trace in zip(readings, final, strict=True)]
         kept_by_hand: dict[str, dict[int, Decision]] = {}
         for one in decisions:
@@ -117,7 +122,8 @@ class WholeBatch:
         teller = CourseTeller(self.rules, self.settings, self.grader.reasoner.teller.plain, records, final, day)
         for result, course in zip(results, teller.courses(runs, kept_by_hand), strict=True):
             result.course = course
-        return BatchResult(tuple(results), tuple(self._shown(outcomes)), tuple(teller.rounds(runs, kept_by_hand)))
+        alerts, rounds = self._shown(outcomes), teller.rounds(runs, kept_by_hand)
+        return BatchResult(tuple(results), tuple(alerts), tuple(rounds), tuple(records))
 
     def worked_out(self, records: Sequence[Record]) -> tuple[list[Trace], list[RoundRun]]:
         """The traces of a batch, and what its rounds did, without words."""
@@ -161,21 +167,31 @@ class WholeBatch:
 
     @property
     def asked_by_alerts(self) -> Asked:
-        """What alerts ask of the batch."""
-        return asked_by(self.rules, [alert.condition for alert in self.rules.alerts], graded=True)
+        """What alerts ask of the batch, in their conditions and in what they say."""
+        roots = [alert.condition for alert in self.rules.alerts]
+        roots += [self.rules.terms[name].node for name in self._said_by_alerts if name in self.rules.terms]
+        return asked_by(self.rules, roots, graded=True)
+
+    @property
+    def _said_by_alerts(self) -> tuple[str, ...]:
+        """The names in the braces of what alerts say."""
+        said = (alert.say for alert in self.rules.alerts if alert.say is not None)
+        return tuple(dict.fromkeys(name for one in said for text in one.every for name in names_in(text)))
 
     def _shown(self, outcomes: Sequence[Readings]) -> list[AlertShown]:
         return self.alerts(self._alerts.overall(outcomes)) if self.rules.alerts else []
 
     def alerts(self, figures: Readings) -> list[AlertShown]:
         """The alerts that hold, or may hold, of a batch with these figures."""
-        conditions = compile_nodes(
-            self.rules, self.settings, [alert.condition for alert in self.rules.alerts], graded=True
-        )
-        states = conditions.run(figures)
+        terms = [self.rules.terms[name] for name in self._said_by_alerts if name in self.rules.terms]
+        nodes = [*(alert.condition for alert in self.rules.alerts), *(term.node for term in terms)]
+        states = compile_nodes(self.rules, self.settings, nodes, graded=True).run(figures)
         plain = self.grader.reasoner.teller.plain
+        values = {name: plain.setting(self.settings[name]) for name in self._said_by_alerts if name in self.settings}
+        for term, value in zip(terms, states[len(self.rules.alerts) :], strict=True):
+            values[term.name] = plain.both_ends(term.node, value)
         return [
-            AlertShown(alert.name, plain.of(alert.title if alert.say is None else alert.say), surely)
-            for alert, (surely, possibly) in zip(self.rules.alerts, states, strict=True)
+            AlertShown(alert.name, fill(plain.of(alert.title if alert.say is None else alert.say), values), surely)
+            for alert, (surely, possibly) in zip(self.rules.alerts, states, strict=False)
             if possibly
         ]

@@ -15,7 +15,13 @@ from koirules.standard.header import Spoken, check_header, elsewhere, spoken_var
 from koirules.standard.limits import check_grades, check_limit
 from koirules.standard.needs import check_early_scores, check_later, working_order
 from koirules.standard.parts import Limit, Rules, Sample, Term
-from koirules.standard.round_checks import check_alerts, check_rounds, check_where_read, whole_settings
+from koirules.standard.round_checks import (
+    check_alerts,
+    check_rounds,
+    check_where_read,
+    of_the_batch,
+    whole_settings,
+)
 from koirules.standard.samples import check_sample
 from koirules.standard.saying import check_languages, check_say, said_by
 from koirules.standard.sectioning import MOST_WORTH, check_sections, section_worths
@@ -70,7 +76,8 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
         check_languages(getattr(statement, "title", None), problems)
         for said in said_by(statement):
             check_languages(said, problems)
-            check_say(said, [*typer.names(), *typer.unread], problems)
+            known = of_the_batch(typer) if isinstance(statement, st.Alert) else typer.names()
+            check_say(said, [*known, *typer.unread], problems)
     check_early_scores(file.statements, declared.terms, declared.limits, problems)
     check_later(file.statements, problems)
     if header is None or is_refused(problems):

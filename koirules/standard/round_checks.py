@@ -212,6 +212,12 @@ def check_alerts(statements: Iterable[st.Alert], typer: Typer) -> tuple[Alert, .
     return tuple(made)
 
 
+def of_the_batch(typer: Typer) -> list[str]:
+    """The names that an alert can say: settings, and terms that read nothing of one fish."""
+    terms = (term for term in typer.terms.values() if term is not None)
+    return [*typer.settings, *(term.name for term in terms if not any(_of_a_fish(node) for node in walk(term.node)))]
+
+
 def _of_a_fish(node: Node) -> str:
     """What of a node differs from fish to fish; "" where nothing does."""
     match node:

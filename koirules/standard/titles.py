@@ -14,6 +14,11 @@ class Titled:
     text: str
     others: Mapping[str, str]
 
+    @property
+    def every(self) -> tuple[str, ...]:
+        """The text in each of its languages."""
+        return (self.text, *self.others.values())
+
     def within(self, language: str | None) -> str:
         """The text in a language, or the first one where it is not given in that language."""
         return self.text if language is None else self.others.get(language, self.text)
