@@ -13,6 +13,8 @@ from koirules.grading.picking import Fate
 from koirules.grading.results import Result
 from koirules.runs.selecting import RoundTotals
 
+_MOST_STAYING = 200
+_MOST_TIED = 60
 _MOST_LEAVING = 20
 
 
@@ -40,14 +42,20 @@ def tell_rounds(rounds: Sequence[RoundCourse], results: Sequence[Result]) -> Non
         where = f"; to {shown(one.sent)}" if one.sent else ""
         again = f", next look {one.again.isoformat()}" if one.again else ""
         click.echo(f"  {', '.join(parts)}{where}{again}")
-        _tell_steps("stays", one.kept, one, steps)
+        _tell_steps("stays", one.kept[:_MOST_STAYING], one, steps)
+        _tell_more(len(one.kept) - _MOST_STAYING)
         for tie in one.ties:
             places = f"{tie.places} place{'s' if tie.places != 1 else ''}"
-            named = ", ".join(shown(fish) for fish in tie.fish)
+            named = ", ".join(shown(fish) for fish in tie.fish[:_MOST_TIED])
             click.echo(wrapped(f"tied for {places}, for a person to choose: {named}"))
+            _tell_more(len(tie.fish) - _MOST_TIED)
         _tell_steps("leaves", one.left[:_MOST_LEAVING], one, steps)
-        if len(one.left) > _MOST_LEAVING:
-            click.echo(f"  … and {len(one.left) - _MOST_LEAVING:,} more (see a file of results)")
+        _tell_more(len(one.left) - _MOST_LEAVING)
+
+
+def _tell_more(number: int) -> None:
+    if number > 0:
+        click.echo(f"  … and {number:,} more (see a file of results)")
 
 
 def tell_course(result: Result) -> None:

@@ -12,7 +12,7 @@ from attrs import frozen
 from koirules.grading.course import RoundCourse, Step, Tied
 from koirules.grading.decisions import Decision
 from koirules.grading.evaluator import Trace
-from koirules.grading.picking import Fate
+from koirules.grading.picking import Fate, Tie
 from koirules.grading.plain_words import PlainWords
 from koirules.grading.records import Record
 from koirules.grading.rounds_of_rows import RoundRun
@@ -37,6 +37,11 @@ def ordinal(place: int) -> str:
     return f"{place}{ending}"
 
 
+def _mates(tie: Tie, number: int) -> list[int]:
+    """Some of the fish that one is tied with: of thousands nobody reads them all."""
+    return [mate for mate in tie.fish[: _MOST_NAMED + 1] if mate != number][:_MOST_NAMED]
+
+
 @frozen
 class CourseTeller:
     """Tells what rounds did to a batch. traces: with the grade that a person decided, where one did."""
@@ -52,10 +57,10 @@ class CourseTeller:
         """For each fish what became of it in each round that looked at it."""
         steps: list[list[Step]] = [[] for _ in self.records]
         for run in runs:
-            mates = {number: tie.fish for tie in (run.picked.ties if run.picked else ()) for number in tie.fish}
+            ties = {number: tie for tie in (run.picked.ties if run.picked else ()) for number in tie.fish}
             decided = by_hand.get(run.round.name, {})
             for number in run.fish:
-                steps[number].append(self._step(run, number, mates.get(number, ()), decided.get(number)))
+                steps[number].append(self._step(run, number, ties.get(number), decided.get(number)))
         return (tuple(each) for each in steps)
 
     def rounds(self, runs: Sequence[RoundRun], by_hand: ByHand) -> Iterator[RoundCourse]:
@@ -106,12 +111,12 @@ class CourseTeller:
         except OverflowError:
             return datetime.date.max
 
-    def _step(self, run: RoundRun, number: int, mates: Sequence[int], decision: Decision | None) -> Step:
+    def _step(self, run: RoundRun, number: int, tie: Tie | None, decision: Decision | None) -> Step:
         one, fate, picked = run.round, run.fates[number], run.picked
         kept = fate is Fate.KEPT
         above: tuple[str, ...] = ()
-        if fate is Fate.TIED:
-            above = self._named([mate for mate in mates if mate != number])
+        if tie is not None:
+            above = self._named(_mates(tie, number))
         elif not kept and picked is not None and number in picked.above:
             above = self._named([picked.above[number]])
         day = self.records[number].date or self.day
@@ -125,10 +130,10 @@ class CourseTeller:
             decision,
             one.send if kept else "",
             self._again(one, day) if kept and one.again is not None and day is not None else None,
-            self._why(run, number, decision),
+            self._why(run, number, tie, decision),
         )
 
-    def _why(self, run: RoundRun, number: int, decision: Decision | None) -> Callable[[], str]:
+    def _why(self, run: RoundRun, number: int, tie: Tie | None, decision: Decision | None) -> Callable[[], str]:
         if decision is not None:
             return partial("kept by {}: {}".format, decision.by, decision.reason)
         match run.fates[number]:
@@ -141,7 +146,7 @@ class CourseTeller:
             case Fate.QUOTA:
                 return partial(self._quota, run, number)
             case Fate.TIED:
-                return partial(self._tied, run, number)
+                return partial(self._tied, tie, number)
 
     def _kept(self, run: RoundRun, number: int) -> str:
         place = run.picked.places.get(number) if run.picked else None
@@ -194,12 +199,12 @@ class CourseTeller:
             else f"{words}; {self.records[above].fish} stood above it{self._by(run, above, number)}"
         )
 
-    def _tied(self, run: RoundRun, number: int) -> str:
-        tie = next(tie for tie in (run.picked.ties if run.picked else ()) if number in tie.fish)
-        others = [self.records[mate].fish for mate in tie.fish if mate != number]
-        listed = ", ".join(others[:_MOST_NAMED]) + (
-            f" and {len(others) - _MOST_NAMED} more" if others[_MOST_NAMED:] else ""
-        )
+    def _tied(self, tie: Tie | None, number: int) -> str:
+        if tie is None:
+            raise AssertionError("a fish that is tied with none")
+        named = self._named(_mates(tie, number))
+        more = len(tie.fish) - 1 - len(named)
+        listed = ", ".join(named) + (f" and {more:,} more" if more else "")
         with_them = f"tied with {listed} " if listed else ""
         return f"{with_them}for {tie.places} place{'s' if tie.places != 1 else ''}; a person decides"
 

@@ -99,7 +99,8 @@ class Walk:
         wanted = _wanted(open_ones)
         over = {key: left for key, count in wanted.items() if count > (left := self.left_of(*key))}
         tied = [one for one in open_ones if any((i, group) in over for i, group in enumerate(one.groups))]
-        free = [one for one in open_ones if one not in tied] if tied else open_ones
+        competing = {one.number for one in tied}
+        free = [one for one in open_ones if one.number not in competing]
         most = _most_in(tied, over)
         if self.amount is not None and len(free) + most > self.amount:
             self._tie(open_ones, self.amount, None)
@@ -109,8 +110,7 @@ class Walk:
         if tied:
             self._tie(tied, most, next(iter(over))[0])
             self.amount = None if self.amount is None else self.amount - most
-            for key in _wanted(tied):
-                inside = [one for one in tied if _counts_in(one, key)]
+            for key, inside in _by_group(tied).items():
                 held = min(_most_in(inside, over), self.left_of(*key))
                 self.held[key] = self.held.get(key, 0) + held
 
@@ -172,14 +172,23 @@ def _wanted(fish: Iterable[Candidate]) -> dict[tuple[int, Hashable], int]:
     return wanted
 
 
-def _counts_in(one: Candidate, key: tuple[int, Hashable]) -> bool:
-    return one.groups[key[0]] == key[1]
+def _by_group(fish: Iterable[Candidate]) -> dict[tuple[int, Hashable], list[Candidate]]:
+    found: dict[tuple[int, Hashable], list[Candidate]] = {}
+    for one in fish:
+        for i, group in enumerate(one.groups):
+            if group is not None:
+                found.setdefault((i, group), []).append(one)
+    return found
 
 
 def _most_in(fish: Sequence[Candidate], over: Mapping[tuple[int, Hashable], int]) -> int:
-    """No more of these fish can be in, whatever order they are taken in. over: what is left of quotas that are short."""
-    bounds = [left + sum(not _counts_in(one, key) for one in fish) for key, left in over.items()]
-    return min([len(fish), sum(over.values()), *bounds])
+    """No more of these fish can be in, whatever order they are taken in.
+
+    over: what is left of quotas that are short; each of the fish counts in one of them at least.
+    """
+    short = {key: count for key, count in _wanted(fish).items() if key in over}
+    bounds = [over[key] + len(fish) - count for key, count in short.items()]
+    return min([len(fish), sum(over[key] for key in short), *bounds])
 
 
 def pick(candidates: Iterable[Candidate], amount: int | None, quotas: Sequence[int], ties: str) -> Picked:
