@@ -10,7 +10,7 @@ from attrs import define, field
 from koirules.grading.columns.earlier import LooksOfRows
 from koirules.grading.columns.held import Held, Profile
 from koirules.grading.columns.outputs import column_names, result_expressions
-from koirules.grading.columns.plan import Plan, planned
+from koirules.grading.columns.plan import STREAMED, Plan, planned
 from koirules.grading.columns.reading import FrameReader, ReadFrame, Source
 from koirules.grading.row_by_row import graded_rows, readings_by_row
 from koirules.grading.single import Grader
@@ -22,9 +22,6 @@ if TYPE_CHECKING:
     import polars as pl
 
 _MOST_PLANS = 16
-_STREAMED = 20_000
-"""Frames with more rows than this go through in pieces: the columns in between then stay in the cache of the processor."""
-
 _MOST_ROWS_ONE_BY_ONE = 2_000
 _LINES_SQUARED_PER_ROW = 400
 """A plan wins beyond so many rows: what it takes to start grows faster than the function for one record does.
@@ -102,7 +99,7 @@ class BatchGrader:
         columns = read.columns
         if not columns.width:
             columns = pl.DataFrame({"rows": pl.zeros(rows, pl.UInt8, eager=True)})
-        engine: Literal["streaming", "in-memory"] = "streaming" if rows > _STREAMED else "in-memory"
+        engine: Literal["streaming", "in-memory"] = "streaming" if rows > STREAMED else "in-memory"
         # A column that is there under another name already is worked out and copied once.
         there = {result.meta.output_name(): _held_by(result) for result in results}
         new = [result for result in results if not there[result.meta.output_name()]]

@@ -71,19 +71,21 @@ class Picked:
 
 @define
 class Walk:
-    """A walk down the order: the places left (None: no end of them) and how many each group of a quota may still take."""
+    """A walk down the order: the places left (None: no end of them), and for each group of a quota how many it has used.
+
+    filled: the last fish that each of these groups took.
+    """
 
     amount: int | None
     quotas: Sequence[int]
     picked: Picked = field(factory=Picked)
     last: int | None = None
-    taken: dict[tuple[int, Hashable], list[int]] = field(factory=dict)
-    held: dict[tuple[int, Hashable], int] = field(factory=dict)
+    used: dict[tuple[int, Hashable], int] = field(factory=dict)
+    filled: dict[tuple[int, Hashable], int] = field(factory=dict)
 
     def left_of(self, quota: int, group: Hashable) -> int:
         """How many a group of a quota may still take."""
-        used = len(self.taken.get((quota, group), ())) + self.held.get((quota, group), 0)
-        return self.quotas[quota] - used
+        return self.quotas[quota] - self.used.get((quota, group), 0)
 
     def block(self, fish: Sequence[Candidate], place: int, *, all_in: bool) -> None:
         """Decide about fish with equal keys."""
@@ -112,33 +114,30 @@ class Walk:
             self.amount = None if self.amount is None else self.amount - most
             for key, inside in _by_group(tied).items():
                 held = min(_most_in(inside, over), self.left_of(*key))
-                self.held[key] = self.held.get(key, 0) + held
+                self.used[key] = self.used.get(key, 0) + held
 
-    def single(self, number: int, groups: Sequence[Hashable]) -> None:
-        """Decide about a fish that no other is equal to."""
+    def single(self, groups: Sequence[Hashable]) -> Fate:
+        """The fate of a fish that no other is equal to; who stands where is not noted down."""
         if self.amount == 0:
-            self.picked.fates[number] = Fate.OVER
-            return
-        counted = [(i, group) for i, group in enumerate(groups) if group is not None]
-        for i, group in counted:
-            if self.left_of(i, group) <= 0:
-                self.picked.fates[number] = Fate.QUOTA
-                return
-        self.picked.fates[number] = Fate.KEPT
+            return Fate.OVER
+        used, quotas = self.used, self.quotas
+        counted = [key for key in enumerate(groups) if key[1] is not None]
         for key in counted:
-            self.taken.setdefault(key, []).append(number)
-        self.last = number
+            if used.get(key, 0) >= quotas[key[0]]:
+                return Fate.QUOTA
+        for key in counted:
+            used[key] = used.get(key, 0) + 1
         if self.amount is not None:
             self.amount -= 1
+        return Fate.KEPT
 
     def _is_full(self, one: Candidate) -> bool:
         for i, group in enumerate(one.groups):
             if group is not None and self.left_of(i, group) <= 0:
                 self.picked.fates[one.number] = Fate.QUOTA
                 self.picked.quota[one.number] = i
-                filled = self.taken.get((i, group))
-                if filled:
-                    self.picked.above[one.number] = filled[-1]
+                if (i, group) in self.filled:
+                    self.picked.above[one.number] = self.filled[i, group]
                 return True
         return False
 
@@ -147,7 +146,8 @@ class Walk:
             self.picked.fates[one.number] = Fate.KEPT
             for i, group in enumerate(one.groups):
                 if group is not None:
-                    self.taken.setdefault((i, group), []).append(one.number)
+                    self.used[i, group] = self.used.get((i, group), 0) + 1
+                    self.filled[i, group] = one.number
             self.last = one.number
         if self.amount is not None:
             self.amount = max(0, self.amount - len(fish))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
 from attrs import define, evolve, field
@@ -12,12 +12,13 @@ from koirules.grading.columns.counted import look_up, tallied
 from koirules.grading.columns.earlier import LooksOfRows, supply_earlier
 from koirules.grading.columns.figures import supply_figures
 from koirules.grading.columns.held import Profile
-from koirules.grading.columns.of_nodes import NodeColumns, NodePlans, Rows, hold_grade, outcome_columns
+from koirules.grading.columns.of_nodes import NodeColumns, NodePlans, outcome_columns
 from koirules.grading.columns.outputs import result_expressions
 from koirules.grading.columns.picks import FATES
 from koirules.grading.columns.plan import planned
 from koirules.grading.columns.reading import ReadFrame
 from koirules.grading.columns.rounds import RoundColumns, RoundsOfColumns
+from koirules.grading.columns.rows import Rows, hold_grade
 from koirules.grading.picking import Fate
 from koirules.grading.records import Record
 from koirules.grading.rounds_of_rows import RoundRun
@@ -31,6 +32,8 @@ if TYPE_CHECKING:
 
 ROUND_COLUMNS = ("kept_by", "left_in", "tied_in", "open_in", "sent_to")
 _MOST_PLANS = 16
+_BITS = 62
+_OUT = tuple(FATES.index(fate) for fate in (Fate.LEFT, Fate.OVER, Fate.QUOTA))
 _KEPT, _TIED = FATES.index(Fate.KEPT), FATES.index(Fate.TIED)
 
 
@@ -142,7 +145,7 @@ class WholeFrames:
         supply_figures(self._plans, self.batch.asked, frame, graded=False)
         columns, results, outcome = self._graded(frame)
         made = columns.collect()
-        graded = made.select(results)
+        graded = made[results]
         if not self.rules.rounds:
             return graded
         given = made.select(pl.col(f"outcome {name}").alias(name) for name in outcome)
@@ -173,36 +176,72 @@ class WholeFrames:
         import polars as pl
 
         names = [run.round.name for run in runs]
-        kind = pl.Enum(names)
 
         def blank(dtype: Any) -> pl.Series:
             return pl.Series([None], dtype=dtype).new_from_index(0, rows)
 
         # What is scattered into a series stays in it.
-        left, tied, sent = blank(kind), blank(kind), blank(pl.String)
-        lists: dict[str, list[pl.Series]] = {"kept_by": [], "open_in": []}
-        for run in runs:
+        left, tied, sent = (blank(kind) for kind in (pl.Enum(names), pl.Enum(names), pl.String))
+        kept_by, open_in = _Sets.blank(rows), _Sets.blank(rows)
+        for i, run in enumerate(runs):
             kept, is_tied = run.of_fates(_KEPT), run.of_fates(_TIED)
-            out = run.rows.filter(~run.fates.is_in([_KEPT, _TIED]))
-            left = left.scatter(run.rows, None).scatter(out, run.round.name)
-            tied = tied.scatter(is_tied, run.round.name)
-            if run.round.send:
+            left = left.scatter(run.rows, None)
+            out = run.of_fates(*_OUT)
+            if len(out):
+                left = left.scatter(out, run.round.name)
+            if len(is_tied):
+                tied = tied.scatter(is_tied, run.round.name)
+            if run.round.send and len(kept):
                 sent = sent.scatter(kept, run.round.send)
-            lists["kept_by"].append(blank(pl.String).scatter(kept, run.round.name))
-            lists["open_in"].append(blank(pl.String).scatter(run.rows.filter(run.open), run.round.name))
-        joined = {
-            name: pl.select(pl.concat_str(words, separator="|", ignore_nulls=True)).to_series()
-            for name, words in lists.items()
-        }
+            kept_by.add(kept, i)
+            open_in.add(run.rows.filter(run.open), i)
         return pl.DataFrame(
             [
-                joined["kept_by"].alias("kept_by"),
+                kept_by.named(names).alias("kept_by"),
                 left.alias("left_in"),
                 tied.alias("tied_in"),
-                joined["open_in"].alias("open_in"),
+                open_in.named(names).alias("open_in"),
                 sent.alias("sent_to"),
             ]
         )
+
+
+@define
+class _Sets:
+    """For each row a set of rounds, as bits, so many in one column."""
+
+    rows: int
+    columns: list[pl.Series]
+
+    @classmethod
+    def blank(cls, rows: int) -> _Sets:
+        """No round in any row."""
+        return cls(rows, [])
+
+    def add(self, rows: pl.Series, number: int) -> None:
+        """Put a round into the sets of some rows."""
+        import polars as pl
+
+        while len(self.columns) <= number // _BITS:
+            self.columns.append(pl.zeros(self.rows, pl.UInt64, eager=True))
+        if len(rows):
+            column, bit = self.columns[number // _BITS], 1 << number % _BITS
+            self.columns[number // _BITS] = column.scatter(rows, column.gather(rows) + bit)
+
+    def named(self, names: Sequence[str]) -> pl.Series:
+        """The names of each set, parted by `|`; different sets are few, and each is put together once."""
+        import polars as pl
+
+        frame = pl.DataFrame([column.alias(str(i)) for i, column in enumerate(self.columns)])
+        different = frame.unique()
+        words = [
+            "|".join(name for i, name in enumerate(names) if row[i // _BITS] >> i % _BITS & 1)
+            for row in different.iter_rows()
+        ]
+        if different.height < 2:
+            return pl.Series(words or [None], dtype=pl.String).new_from_index(0, self.rows)
+        told = different.with_columns(words=pl.Series(words, dtype=pl.String))
+        return frame.join(told, on=frame.columns, how="left", maintain_order="left")["words"]
 
 
 def _as_columns(run: RoundRun) -> RoundColumns:

@@ -94,8 +94,8 @@ def rounds_of(job: Job, pieces: Sequence[Piece]) -> tuple[tuple[RoundTotals, ...
     import polars as pl
 
     from koirules.grading.columns.kept_rows import taken_up
-    from koirules.grading.columns.of_nodes import hold_grade
     from koirules.grading.columns.picks import FATES
+    from koirules.grading.columns.rows import hold_grade
 
     standard, grader = ready(job)
     files = [file for piece in pieces for file in sorted(Path(job.folder).glob(f"aside-{piece.number:06}-*.parquet"))]

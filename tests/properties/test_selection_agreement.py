@@ -42,6 +42,12 @@ round next from those passed over by last
   keep those with length at least batch median of length among those kept by last - 2 cm
     and batch standing of length among the same (pond) among those kept by first above 10 %
   send to "sale"
+round alike from those kept by first
+  keep those with batch share of (kuchibeni) among the same (length, girth, hi_on_fins) among those kept by next above 40 %
+    or batch standing of girth among the same (length, bloodline) at least 50 %
+  pick 6 by lowest girth
+  no more than 1 of the same (length)
+  no more than 2 of the same (hi_on_fins, girth)
 round again from all
   keep those with batch share of (grade is keep) above 10 %
   pick 3 by lowest batch standing of length, then highest grade

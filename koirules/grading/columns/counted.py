@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Hashable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
-from koirules.grading.columns.of_nodes import NodeColumns, NodePlans, Rows
+from koirules.grading.columns.of_nodes import NodeColumns, NodePlans
+from koirules.grading.columns.rows import Rows
 from koirules.grading.tallies import FigureTable, Group, Tally
 from koirules.standard.tree import Figure, Node, Supplied
 

@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import frozen
 
-from koirules.grading.columns.of_nodes import NodeColumns, Rows
+from koirules.grading.columns.of_nodes import NodeColumns
+from koirules.grading.columns.rows import Rows
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Supplied
 from koirules.standard.types import Numeric, TextLabel

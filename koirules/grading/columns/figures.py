@@ -14,7 +14,8 @@ from typing import TYPE_CHECKING
 from attrs import define, frozen
 
 from koirules.grading.beside import Asked
-from koirules.grading.columns.of_nodes import NodeColumns, NodePlans, Rows
+from koirules.grading.columns.of_nodes import NodeColumns, NodePlans
+from koirules.grading.columns.rows import Rows
 from koirules.grading.tallies import half_up
 from koirules.standard.tree import Figure, Node, meaning
 
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
 
 _WHOLE = 100 * 1_000_000
 _MOST_KEYS = 2**62
+_FEW_EACH = 4
 
 
 def supply_figures(
@@ -37,24 +39,30 @@ def supply_figures(
     for level in asked.levels:
         figures = [(one.key, one.source) for one in level if isinstance(one.source, Figure)]
         own = _values(plans, figures, rows, graded=graded)
+        shapes = [(one.kept_by, meaning(one.of), *map(meaning, one.same)) for _, one in figures]
         ordered: dict[tuple[str, ...], _Ordered] = {}
         for i, (key, figure) in enumerate(figures):
             kept = own
             if figure.kept_by and among is not None:
                 kept = _values(plans, [(key, figure)], among[figure.kept_by], graded=graded)
-            shape = (figure.kept_by, meaning(figure.of), *map(meaning, figure.same))
+            shape = shapes[i]
             if shape not in ordered:
-                ordered[shape] = _Ordered.of(own[i], kept[i if kept is own else 0])
+                ranked = any(
+                    one == shape and each.kind == "standing" for one, (_, each) in zip(shapes, figures, strict=True)
+                )
+                ordered[shape] = _Ordered.of(own[i], kept[i if kept is own else 0], ranked=ranked)
             rows.with_numbers(key, _divided(_figure(figure, ordered[shape])))
 
 
 @frozen
 class _Valued:
-    """The value of each row in millionths and the number of its group, null where it has none; how many groups there are."""
+    """The value of each row in millionths, and what it has in common with others: for each expression a column of numbers.
+
+    With each column how many numbers there can be; 0 where it holds the values themselves. Null is not recorded.
+    """
 
     values: pl.Series
-    groups: pl.Series
-    number: int
+    groups: tuple[tuple[pl.Series, int], ...]
 
 
 def _values(plans: NodePlans, figures: Sequence[tuple[str, Figure]], rows: Rows, *, graded: bool) -> list[_Valued]:
@@ -63,15 +71,46 @@ def _values(plans: NodePlans, figures: Sequence[tuple[str, Figure]], rows: Rows,
     def ask(columns: NodeColumns) -> None:
         for i, (_, figure) in enumerate(figures):
             columns.one_value(f"v{i}", figure.of)
-            columns.group(f"g{i}", figure.same)
+            for j, node in enumerate(figure.same):
+                columns.numbered(f"g{i} {j}", node)
 
     nodes: list[Node] = [node for _, figure in figures for node in figure.reads]
     columns = plans.get(" ".join(key for key, _ in figures), rows, nodes, ask, graded=graded)
     made = columns.collect()
     return [
-        _Valued(made[f"v{i}"].cast(pl.Int64), made[f"g{i}"].cast(pl.Int64), columns.numbers(f"g{i}"))
-        for i in range(len(figures))
+        _Valued(
+            made[f"v{i}"].cast(pl.Int64),
+            tuple((made[f"g{i} {j}"], columns.numbers[f"g{i} {j}"]) for j in range(len(figure.same))),
+        )
+        for i, (_, figure) in enumerate(figures)
     ]
+
+
+def _numbered(asking: _Valued, counted: _Valued) -> tuple[pl.Series, pl.Series, int]:
+    """The number of the group of each row that asks and of each that counts, and how many there are.
+
+    Numbers are the same for both, and no more than a few for each row.
+    """
+    import polars as pl
+
+    same = asking is counted
+    size, every = len(asking.values), len(asking.values) + (0 if same else len(counted.values))
+    number = 1
+    code = pl.zeros(every, pl.Int64, eager=True)
+    for (one, many), (other, _) in zip(asking.groups, counted.groups, strict=True):
+        column = one if same else pl.concat([one, other])
+        step = many or max(every, 1)
+        code = code * step + (column if many else _ranked(column)).cast(pl.Int64)
+        number *= step
+        if number > _FEW_EACH * (every + _FEW_EACH):
+            code, number = _ranked(code), every
+    return code.head(size), code if same else code.slice(size), max(number, 1)
+
+
+def _ranked(column: pl.Series) -> pl.Series:
+    import polars as pl
+
+    return column.rank("dense").cast(pl.Int64) - 1
 
 
 @define
@@ -90,25 +129,27 @@ class _Ordered:
     span: int
 
     @classmethod
-    def of(cls, asking: _Valued, counted: _Valued) -> _Ordered:
+    def of(cls, asking: _Valued, counted: _Valued, *, ranked: bool) -> _Ordered:
+        """Put what is counted in order; ranked: so that each row finds its own place in it."""
         import polars as pl
 
+        asked_groups, counted_groups, number = _numbered(asking, counted)
         ends = [each for series in (asking.values, counted.values) for each in (series.min(), series.max())]
         known = [int(end) for end in ends if isinstance(end, int)]
         least, span = (min(known), max(known) - min(known) + 1) if known else (0, 1)
-        number = max(asking.number, counted.number)
         if number * span >= _MOST_KEYS:
-            raise OverflowError("too many groups of too different values")
-        asks = asking.groups * span + (asking.values - least)
+            raise pl.exceptions.ComputeError("too many groups of too different values for one number")
+        asks = asked_groups * span + (asking.values - least)
         order: pl.Series | None = None
-        if asking is counted:
-            order = asks.arg_sort(nulls_last=True).head(len(asks) - asks.null_count())
-            keys = asks.gather(order)
+        if asking is counted and ranked:
+            keys, order = _with_order(asks, number * span)
+        elif asking is counted:
+            keys = asks.drop_nulls().sort()
         else:
-            keys = (counted.groups * span + (counted.values - least)).drop_nulls().sort()
+            keys = (counted_groups * span + (counted.values - least)).drop_nulls().sort()
         borders = pl.Series([group * span for group in range(number + 1)], dtype=pl.Int64)
         starts = [int(start) for start in keys.search_sorted(borders)]
-        return cls(keys, asks, order, asking.groups, starts, least, span)
+        return cls(keys, asks, order, asked_groups, starts, least, span)
 
     def number_of(self, group: int) -> int:
         """How many a group has."""
@@ -145,6 +186,19 @@ class _Ordered:
             added[end] - added[start] + (end - start) * self.least
             for start, end in zip(self.starts, self.starts[1:], strict=False)
         ]
+
+
+def _with_order(asks: pl.Series, most: int) -> tuple[pl.Series, pl.Series]:
+    """Keys in order, and the rows that they are of; most: no key is as large."""
+    import polars as pl
+
+    if most * len(asks) < _MOST_KEYS:
+        # One number for key and row is sorted twice as fast as an order is found.
+        size = len(asks)
+        packed = (asks * size + pl.int_range(size, dtype=pl.Int64, eager=True)).drop_nulls().sort()
+        return packed // size, packed % size
+    order = asks.arg_sort(nulls_last=True).head(len(asks) - asks.null_count())
+    return asks.gather(order), order
 
 
 def _figure(figure: Figure, ordered: _Ordered) -> pl.Series:

@@ -7,7 +7,7 @@ from collections.abc import Collection, Sequence
 from typing import TYPE_CHECKING, Any
 
 from koirules.grading.columns.held import CodeColumn, Held, NoColumn, NumberColumn
-from koirules.grading.columns.of_nodes import Rows
+from koirules.grading.columns.rows import Rows
 from koirules.vocabulary.readings import PlaceSet, Reading, Span
 
 if TYPE_CHECKING:

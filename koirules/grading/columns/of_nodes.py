@@ -3,20 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from typing import TYPE_CHECKING, Any, assert_never
+from typing import TYPE_CHECKING, Any, Literal, assert_never
 
 from attrs import define, evolve, field
 
 from koirules.grading.columns.codes import spread
 from koirules.grading.columns.expressions import Expressions
-from koirules.grading.columns.held import CodeColumn, Held, NumberColumn, Profile
-from koirules.grading.columns.plan import Plan, planned
+from koirules.grading.columns.held import Profile
+from koirules.grading.columns.plan import STREAMED, Plan, planned
+from koirules.grading.columns.rows import Rows
 from koirules.grading.columns.values import Coded, Pair, filled
 from koirules.grading.late_parts import needed_for, order_key
 from koirules.grading.node_values import one_value
 from koirules.standard import operations as ops
 from koirules.standard.parts import Rules, Setting, Term
-from koirules.standard.tree import Node, apply
+from koirules.standard.tree import (
+    Node,
+    apply,
+)
 from koirules.standard.types import Numeric, PlaceWords, Steps, TextLabel, Truth
 
 if TYPE_CHECKING:
@@ -27,44 +31,13 @@ _MOST_PLANS = 128
 
 
 @define
-class Rows:
-    """A frame that was read: its columns, how each trait (or value beside the record) is held, and how many rows it has."""
-
-    columns: pl.DataFrame
-    held: dict[str, Held]
-    height: int
-
-    def with_numbers(self, key: str, low: pl.Series, high: pl.Series | None = None) -> None:
-        """Add a value beside the record: doubles, null where it is not recorded."""
-        name = f"beside {len(self.columns.columns)}"
-        added = [low.alias(name)] if high is None else [low.alias(name), high.alias(f"{name} high")]
-        self.columns = self.columns.with_columns(added)
-        self.held[key] = NumberColumn(name, low.null_count() > 0, "" if high is None else f"{name} high")
-
-    def with_codes(self, key: str, codes: pl.Series, readings: Sequence[Any]) -> None:
-        """Add a value beside the record: codes of readings, null where it is not recorded."""
-        name = f"beside {len(self.columns.columns)}"
-        self.columns = self.columns.with_columns(codes.alias(name))
-        self.held[key] = CodeColumn(name, tuple(readings), codes.null_count() > 0)
-
-    def chosen(self, rows: pl.Series) -> Rows:
-        """The rows of these numbers."""
-        return Rows(self.columns[rows], dict(self.held), len(rows))
-
-    @property
-    def profile(self) -> Profile:
-        """How everything is held: what expressions are made for."""
-        return tuple(sorted(self.held.items(), key=lambda pair: pair[0]))
-
-
-@define
 class NodeColumns:
     """Expressions of a standard over one frame; columns are asked for, and then worked out together."""
 
     rows: Rows
     expressions: Expressions
     wanted: dict[str, Any] = field(factory=dict)
-    _numbers: dict[str, tuple[int, int]] = field(factory=dict)
+    numbers: dict[str, int] = field(factory=dict)
 
     @classmethod
     def of(
@@ -99,35 +72,31 @@ class NodeColumns:
         self.ask(name, self._one_value(node))
         return name
 
-    def group(self, name: str, nodes: Sequence[Node], *, unknown: bool = False) -> None:
-        """Ask for a number that rows with the same values have in common.
-
-        Null where a value is not recorded, or, with unknown, a number of its own.
-        """
+    def group(self, name: str, nodes: Sequence[Node]) -> None:
+        """Ask for a number that rows of this frame with the same values have in common; not recorded is a value too."""
         import polars as pl
 
-        code: Any = pl.lit(0, pl.Int64)
-        numbers, ranked = 1, 0
-        for node in nodes:
-            column, many = self._numbered(node, unknown=unknown)
-            # Where values are many, they are numbered by their rank: as many as there are rows, and one for the unknown.
-            code = code * (many or pl.len() + 1) + column
-            numbers, ranked = numbers * (many or 1), ranked + (not many)
-        self._numbers[name] = numbers, ranked
-        self.ask(name, code)
+        each = [self._numbered(node, unknown=True) for node in nodes]
+        if len(each) == 1 and each[0][1]:
+            self.ask(name, each[0][0])
+        else:
+            fields = [column.alias(str(i)) for i, (column, _) in enumerate(each)]
+            self.ask(name, pl.struct(fields).rank("dense").cast(pl.Int64))
 
-    def numbers(self, name: str) -> int:
-        """How many different numbers of a group there can be."""
-        numbers, ranked = self._numbers[name]
-        return numbers * int((self.rows.height + 1) ** ranked)
+    def numbered(self, name: str, node: Node) -> None:
+        """Ask for a number of a value, which frames with the same codes have in common, or for the value itself.
+
+        `numbers` then has how many there can be, 0 for values. Null is not recorded.
+        """
+        column, self.numbers[name] = self._numbered(node, unknown=False)
+        self.ask(name, column)
 
     def _numbered(self, node: Node, *, unknown: bool) -> tuple[Any, int]:
-        """The number of a value in each row, and how many there are (0: as many as rows, and one more)."""
+        """The number of a value in each row, and how many there are; the value itself, and 0, where they are not known."""
         import polars as pl
 
         value = self.expressions.node(node)
         if isinstance(value, Coded):
-            # Of a column of codes the readings are few, and known.
             found = [one_value(node.type, reading) for reading in value.readings]
             different = {each: i for i, each in enumerate(dict.fromkeys(each for each in found if each is not None))}
             last = len(different)
@@ -136,9 +105,7 @@ class NodeColumns:
             column = value.column.column.cast(pl.UInt32).fill_null(len(value.readings) - 1)
             return table.gather(column), last + 1
         made = self._one_value(node)
-        whole = made if isinstance(made, pl.Expr) else pl.lit(made)
-        ranked = whole.rank("dense").cast(pl.Int64) - 1
-        return ranked.fill_null(pl.len()) if unknown else ranked, 0
+        return made if isinstance(made, pl.Expr) else pl.lit(made), 0
 
     def _one_value(self, node: Node) -> Any:
         import polars as pl
@@ -177,11 +144,13 @@ class NodeColumns:
         lazy = (
             self.expressions.stages.collect(columns.lazy(), []).select(wanted) if wanted else columns.lazy().select([])
         )
-        made = lazy.collect(optimizations=pl.QueryOptFlags(comm_subexpr_elim=False))
+        engine: Literal["streaming", "in-memory"] = "streaming" if self.rows.height > STREAMED else "in-memory"
+        made = lazy.collect(engine=engine, optimizations=pl.QueryOptFlags(comm_subexpr_elim=False))
         constant = [
             pl.select(value.alias(name)).to_series().new_from_index(0, self.rows.height) for name, value in same.items()
         ]
-        return pl.DataFrame([*made.get_columns(), *constant]).select(list(self.wanted))
+        by_name = {column.name: column for column in (*made.get_columns(), *constant)}
+        return pl.DataFrame([by_name[name] for name in self.wanted])
 
 
 @define
@@ -246,15 +215,3 @@ def _grade_bits(planes: Sequence[Any]) -> Any:
         else:
             bits = bits + pl.when(plane).then(pl.lit(1 << i, pl.Int64)).otherwise(pl.lit(0, pl.Int64))
     return bits
-
-
-def hold_grade(rows: Rows, bits: pl.Series) -> None:
-    """Hold the grades still possible, given as bits with the worst first, as what `grade` reads."""
-    import polars as pl
-
-    different = bits.unique().sort()
-    codes = bits.replace_strict(different, pl.Series(range(len(different)), dtype=pl.UInt32), return_dtype=pl.UInt32)
-    rows.with_codes("grade", codes, different.to_list())
-
-
-__all__ = ["NodeColumns", "Rows", "hold_grade", "outcome_columns"]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
@@ -40,7 +40,7 @@ def picked_columns(
 
     names = [f"k{i}" for i in range(keys)]
     numbered = frame.with_row_index("row")
-    ordered = numbered.filter("candidate").sort(*names, "row")
+    ordered = numbered.filter("candidate").sort(*names, maintain_order=True)
     fates = pl.zeros(frame.height, pl.UInt8, eager=True)
     if not quotas and (amount is None or ties == "first"):
         kept = ordered["row"] if amount is None else ordered["row"].head(amount)
@@ -57,41 +57,39 @@ def _walked(
     import polars as pl
 
     walk = Walk(amount, quotas)
-    rows, done = ordered["row"], 0
-    for block in _blocks(ordered, names, len(quotas), one_by_one=ties == "first"):
+    rows = ordered["row"]
+    groups = ordered[[f"q{i}" for i in range(len(quotas))]]
+    starts = _starts(ordered, names, one_by_one=ties == "first")
+    numbers = {fate: number for number, fate in enumerate(FATES)}
+    found: list[int] = []
+    # Some thousand blocks at a time: most walks end early.
+    for first in range(0, len(starts) - 1, _AT_ONCE):
         if walk.amount == 0:
             break
-        if len(block) == 1:
-            row, *inside = block[0]
-            walk.single(row, inside)
-        else:
-            equal = [Candidate(row, (), (), tuple(inside)) for row, *inside in block]
-            walk.block(equal, done + 1, all_in=ties == "all")
-        done += len(block)
-    walked = rows.head(done)
-    numbers = {fate: number for number, fate in enumerate(FATES)}
-    found = pl.Series([numbers[walk.picked.fates[row]] for row in walked.to_list()], dtype=pl.UInt8)
-    return fates.scatter(walked, found).scatter(rows.slice(done), _OVER)
+        borders = starts[first : first + _AT_ONCE + 1].to_list()
+        begin, size = borders[0], borders[-1] - borders[0]
+        inside = groups.slice(begin, size).rows() if quotas else [()] * size
+        for low, high in pairwise(borders):
+            if walk.amount == 0:
+                break
+            if high - low == 1:
+                found.append(numbers[walk.single(inside[low - begin])])
+                continue
+            equal = [Candidate(place, (), (), inside[place - begin]) for place in range(low, high)]
+            walk.block(equal, low + 1, all_in=ties == "all")
+            found.extend(numbers[walk.picked.fates[place]] for place in range(low, high))
+    return fates.scatter(rows.head(len(found)), pl.Series(found, dtype=pl.UInt8)).scatter(rows.slice(len(found)), _OVER)
 
 
-def _blocks(
-    ordered: pl.DataFrame, names: Sequence[str], quotas: int, *, one_by_one: bool
-) -> Iterator[list[tuple[int, ...]]]:
-    """The rows with equal keys, each as its number and its groups; some thousand at a time, since most walks end early."""
+def _starts(ordered: pl.DataFrame, names: Sequence[str], *, one_by_one: bool) -> pl.Series:
+    """Where each block of rows with equal keys begins, and behind the last of them where it ends."""
     import polars as pl
 
     if one_by_one:
-        starts = pl.int_range(ordered.height + 1, eager=True)
-    else:
-        changed = pl.any_horizontal([pl.col(name) != pl.col(name).shift(1) for name in names]).fill_null(value=True)
-        starts = ordered.select(changed.arg_true().cast(pl.Int64)).to_series()
-        starts = starts.append(pl.Series([ordered.height], dtype=pl.Int64))
-    columns = ordered.select("row", *(f"q{i}" for i in range(quotas)))
-    for first in range(0, len(starts) - 1, _AT_ONCE):
-        borders = starts[first : first + _AT_ONCE + 1].to_list()
-        piece = columns.slice(borders[0], borders[-1] - borders[0]).rows()
-        for low, high in pairwise(borders):
-            yield piece[low - borders[0] : high - borders[0]]
+        return pl.int_range(ordered.height + 1, eager=True)
+    changed = pl.any_horizontal([pl.col(name) != pl.col(name).shift(1) for name in names]).fill_null(value=True)
+    starts = ordered.select(changed.arg_true().cast(pl.Int64)).to_series()
+    return starts.append(pl.Series([ordered.height], dtype=pl.Int64))
 
 
 def _open(

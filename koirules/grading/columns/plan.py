@@ -17,6 +17,9 @@ from koirules.grading.columns.values import Pair
 from koirules.grading.late_parts import late_parts, order_key, reading_grade
 from koirules.standard.parts import Limit, Rules, Setting, Term
 
+STREAMED = 20_000
+"""Frames with more rows than this go through in pieces: the columns in between then stay in the cache of the processor."""
+
 
 @frozen
 class Plan:

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import partial
+from functools import partial, reduce
+from operator import or_
 from typing import TYPE_CHECKING, Any
 
 from attrs import define
 
 from koirules.grading.beside import Asked, asked_by
 from koirules.grading.columns.figures import supply_figures
-from koirules.grading.columns.of_nodes import NodeColumns, NodePlans, Rows
+from koirules.grading.columns.of_nodes import NodeColumns, NodePlans
 from koirules.grading.columns.picks import FATES, picked_columns
+from koirules.grading.columns.rows import Rows
 from koirules.grading.columns.values import filled
 from koirules.grading.picking import Fate
 from koirules.grading.rounds_of_rows import number_of
@@ -37,7 +39,7 @@ class RoundColumns:
 
     def of_fates(self, *numbers: int) -> pl.Series:
         """The numbers of the rows with one of these fates."""
-        return self.rows.filter(self.fates.is_in(list(numbers)))
+        return self.rows.filter(reduce(or_, (self.fates == number for number in numbers)))
 
 
 @define
@@ -60,11 +62,13 @@ class RoundsOfColumns:
             tied = run.of_fates(_TIED)
             if len(tied):
                 pool = pool.filter(~pool.is_in(tied.implode()))
-        rows = self.rows.chosen(pool)
+        rows = self.rows.chosen(pool, one.roots)
         asked = asked_by(self.plans.rules, one.roots, graded=True)
         if asked.levels:
             among = {
-                run.round.name: self.rows.chosen(run.of_fates(_KEPT)) for run in before if _wants(asked, run.round)
+                run.round.name: self.rows.chosen(run.of_fates(_KEPT), one.roots)
+                for run in before
+                if _wants(asked, run.round)
             }
             supply_figures(self.plans, asked, rows, graded=True, among=among)
         columns = self.plans.get(f"round {one.name}", rows, one.roots, partial(_ask, one), graded=True)
@@ -78,9 +82,7 @@ class RoundsOfColumns:
         else:
             surely, possibly = made["surely"], made["possibly"]
         candidate = possibly if one.possibly else surely
-        fates = pl.select(
-            pl.when(candidate).then(pl.lit(_KEPT, pl.UInt8)).otherwise(pl.lit(_LEFT, pl.UInt8))
-        ).to_series()
+        fates = candidate.cast(pl.UInt8) * _KEPT + (~candidate).cast(pl.UInt8) * _LEFT
         is_open = surely != possibly
         if one.ordered:
             groups = [made[f"q{i}"] for i in range(len(one.quotas))]
@@ -113,7 +115,7 @@ def _ask(one: Round, columns: NodeColumns) -> None:
             counts = pl.when(_condition(columns.ends(quota.condition).second)).then(pl.lit(1, pl.Int64))
             columns.ask(f"q{i}", counts)
         else:
-            columns.group(f"q{i}", quota.same, unknown=True)
+            columns.group(f"q{i}", quota.same)
 
 
 def _wants(asked: Asked, one: Round) -> bool:
