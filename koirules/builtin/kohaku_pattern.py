@@ -6,10 +6,32 @@ the tip of the nose to the end of the tail stem, fins left out; the back is what
 
 from __future__ import annotations
 
-from koirules.builtin.kinds import CHEEKS, EYES, FINS, PECTORALS, YES_NO, choice, count, number, places, scale, share
+from koirules.builtin.kinds import (
+    CHEEKS,
+    EYES,
+    FINS,
+    PATCHES,
+    PECTORALS,
+    YES_NO,
+    choice,
+    count,
+    number,
+    places,
+    scale,
+    share,
+)
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 PATTERN = (
+    Trait(
+        "hi_patches",
+        "map of the red (hi)",
+        PATCHES,
+        Better.NEITHER,
+        Growth.VARIES,
+        'Each patch as where it starts, ends and how far it reaches to each side in %: "8 to 26 left 60 right 55; …".',
+        {"ja": "緋の図"},
+    ),
     Trait(
         "hi_cover",
         "share of red on the back (hi)",

@@ -224,3 +224,13 @@ def wrong_steps(place: Place, was: str, steps: Sequence[str]) -> Problem:
         f'Write "{meant}".',
         edit=Edit(place, meant),
     )
+
+
+def map_compared(place: Place) -> Problem:
+    """A map of patches compared with something."""
+    return Problem(
+        "map-compared",
+        place,
+        "A map of patches has no value that could be compared; a rule can only ask whether it `is recorded`.",
+        "Ask what is measured on it, such as `hi_cover`, `steps` or `odome`.",
+    )

@@ -12,7 +12,7 @@ from koirules.standard.numbers import written
 from koirules.standard.reading_nodes import recordable_of, recorded, trait_of
 from koirules.standard.tree import Apply, Constant, Node, ScoreRead, TermRead, TraitRead, apply
 from koirules.standard.typer import Typing
-from koirules.standard.types import Numeric, PlaceWords, Steps, TextLabel, Truth, type_words
+from koirules.standard.types import Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, type_words
 from koirules.standard.wording import range_words
 from koirules.vocabulary.nearness import near
 
@@ -39,6 +39,9 @@ def compared(typer: Typing, expression: syntax.Comparison) -> Node | None:
     counted = _counted(left, tail)
     if counted is not None:
         typer.problems.append(counted)
+        return None
+    if isinstance(left.type, PatternMap) and tail.operator != "is recorded":
+        typer.problems.append(misfits.map_compared(left.place))
         return None
     node = _tail(typer, left, tail, expression)
     if node is None:

@@ -5,8 +5,23 @@ from __future__ import annotations
 from decimal import Decimal
 
 from koirules.problems.quoting import in_words
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest, words_of
+from koirules.vocabulary.kinds import (
+    Choice,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Patches,
+    Places,
+    Scale,
+    YesNo,
+    shortest,
+    words_of,
+)
 from koirules.vocabulary.units import UNITS, Unit
+
+MAP_EXAMPLE = "8 to 26 left 60 right 55; 34 to 52 left 95 right 40"
+"""A map of two patches in the short form."""
 
 
 def units_of(kind: Number) -> tuple[str, ...]:
@@ -63,6 +78,8 @@ def example_of(kind: Kind) -> str:
             return f"Write a whole number from {range_of(kind)}"
         case Label():
             return "Write a text"
+        case Patches():
+            return f'Write the patches, such as "{MAP_EXAMPLE}", or "none"'
         case _:
             return choose(kind).removesuffix(".")
 

@@ -71,7 +71,12 @@ class Label:
     """Any text: a pond, a bloodline, a note."""
 
 
-Kind = YesNo | Count | Number | Scale | Choice | Places | Label
+@frozen
+class Patches:
+    """A map of where a colour lies on the body, patch by patch; rules read what is measured on it."""
+
+
+Kind = YesNo | Count | Number | Scale | Choice | Places | Label | Patches
 
 
 def words_of(kind: Kind) -> tuple[str, ...]:
@@ -85,7 +90,7 @@ def words_of(kind: Kind) -> tuple[str, ...]:
             return options
         case Places(places):
             return places
-        case Count() | Number() | Label():
+        case Count() | Number() | Label() | Patches():
             return ()
 
 
@@ -107,6 +112,8 @@ def describe_kind(kind: Kind) -> str:
             return f"places of ({', '.join(places)})"
         case Label():
             return "label"
+        case Patches():
+            return "patches"
 
 
 def shortest(value: Decimal) -> str:

@@ -19,7 +19,7 @@ from koirules.problems.plugging import (
 )
 from koirules.problems.problem import Problem
 from koirules.problems.quoting import quoted
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo
+from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules.vocabulary.units import UNITS
 from koirules.vocabulary.words import NOT_PLACES, NOT_STEPS, NOT_TRAITS, RESERVED, is_name
@@ -89,7 +89,7 @@ def _check_kind(kind: Kind, what: str, plugin: str) -> Iterator[Problem]:
             yield from _check_words(words, 2, NOT_STEPS, what, plugin)
         case Places(words):
             yield from _check_words(words, 1, NOT_PLACES, what, plugin)
-        case YesNo() | Label():
+        case YesNo() | Label() | Patches():
             pass
 
 
