@@ -20,6 +20,7 @@ from koirules.builtin.kinds import (
     scale,
     share,
 )
+from koirules.measures.pattern import FRONTS, STEPS
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 PATTERN = (
@@ -43,7 +44,7 @@ PATTERN = (
     Trait(
         "steps",
         "steps of the pattern (dan)",
-        choice("none", "tancho", "ippon", "inazuma", "nidan", "sandan", "yondan", "godan", "many"),
+        choice(*STEPS),
         Better.NEITHER,
         Growth.RISES,
         "Tancho is a head patch alone, ippon one long patch, inazuma one zigzag, nidan two steps, sandan three.",
@@ -187,7 +188,7 @@ DETAILS = (
     Trait(
         "head_hi_front",
         "how far forward the head red runs (hi)",
-        scale("behind_eyes", "eye_line", "nostrils", "nose", "lips"),
+        scale(*FRONTS),
         Better.TARGET,
         Growth.FIXED,
         "Where the front end of the red on the head lies; leave it out if the head has none.",
@@ -232,6 +233,14 @@ DETAILS = (
         Better.LESS,
         Growth.FALLS,
         "The fins with red in the blade; red in the joint alone is written under motoaka.",
+    ),
+    Trait(
+        "hi_at_fins",
+        "red at the roots of the fins",
+        places(*FINS),
+        Better.LESS,
+        Growth.FALLS,
+        "The fins that grow out of red skin; red in the blade and in the joint are written under their own names.",
     ),
     Trait(
         "motoaka",

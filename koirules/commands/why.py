@@ -5,17 +5,22 @@ from __future__ import annotations
 import sys
 from collections.abc import Sequence
 from decimal import Decimal
-from pathlib import Path
 
 import click
 
 from koirules.api import Standard
 from koirules.commands.grade import score_words
-from koirules.commands.inputs import label_option, language_option, setting_option, shown_titles, standard_from
+from koirules.commands.inputs import (
+    label_option,
+    language_option,
+    records_from,
+    setting_option,
+    shown_titles,
+    standard_from,
+)
 from koirules.commands.output import shown, stop, stop_if_refused
 from koirules.commands.telling_changes import tell_changes, wrapped
 from koirules.commands.telling_two import tell_two
-from koirules.formats.records import read_records
 from koirules.grading.distance import to_next_grade
 from koirules.grading.records import Record
 from koirules.grading.results import Reason, Result, SectionResult, State
@@ -49,7 +54,7 @@ def command(
     other, criterion by criterion, adding up to the difference of their scores.
     """
     standard = standard_from(rules, changes, language)
-    batch = read_records(Path(records), standard.traits, labels)
+    batch = records_from(standard, records, labels)
     stop_if_refused(batch.problems)
     found = [_found(name, batch.records, records) for name in (fish, other) if name is not None]
     if len(found) == 1:

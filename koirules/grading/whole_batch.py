@@ -15,6 +15,7 @@ from koirules.grading.course_words import CourseTeller
 from koirules.grading.decisions import Decision
 from koirules.grading.evaluator import Trace
 from koirules.grading.figures_of_rows import FiguresOfRows
+from koirules.grading.measuring import all_measured
 from koirules.grading.node_values import compile_nodes, outcome_readings
 from koirules.grading.records import Record
 from koirules.grading.results import Result
@@ -82,14 +83,18 @@ class WholeBatch:
     def grade(
         self, records: Sequence[Record], decisions: Sequence[Decision] = (), day: datetime.date | None = None
     ) -> BatchResult:
-        """Grade a batch. decisions: checked ones, of fish in it. day: that of looks whose record has no date."""
+        """Grade a batch. decisions: checked ones, of fish in it. day: that of looks whose record has no date.
+
+        Raises RecordError for a map that cannot be measured, where that was not done before.
+        """
+        records = all_measured(self.grader.measurer, records)
         if not self.needed and not decisions:
             return BatchResult(tuple(self.grader.grade(record) for record in records))
         return self._grade(records, decisions, day, alone=False)
 
     def alone(self, record: Record) -> Result:
         """Grade a fish by itself, for which no figure of a batch is recorded."""
-        return self._grade([record], (), None, alone=True).results[0]
+        return self._grade(all_measured(self.grader.measurer, [record]), (), None, alone=True).results[0]
 
     def _grade(
         self, records: Sequence[Record], decisions: Sequence[Decision], day: datetime.date | None, *, alone: bool

@@ -9,7 +9,7 @@ from attrs import evolve, frozen
 
 from koirules.language import statements as st
 from koirules.problems import Place, Problem, is_refused
-from koirules.standard.declarations import Names, house_traits, settings, titled
+from koirules.standard.declarations import Names, check_constants, house_traits, settings, titled
 from koirules.standard.expressions import Typer
 from koirules.standard.header import Spoken, check_header, elsewhere, spoken_variety
 from koirules.standard.limits import check_grades, check_limit
@@ -102,6 +102,7 @@ def _declare(
     variety = "" if spoken is None else spoken.name
     house = house_traits(_all(file.statements, st.HouseTrait), vocabulary, variety, names)
     made_settings = settings(_all(file.statements, st.Setting), vocabulary, variety, names)
+    check_constants(made_settings, () if spoken is None else spoken.constants, problems)
     terms = {
         term.name.text: term
         for term in _all(file.statements, st.Term)
@@ -201,6 +202,8 @@ def _rules(
         valid_until=header.valid_until,
         notes=header.notes,
         traits=typer.traits,
+        measures=() if declared.spoken is None else declared.spoken.measures,
+        constants=() if declared.spoken is None else declared.spoken.constants,
         house_traits=tuple(declared.house),
         settings=typer.settings,
         terms=terms,

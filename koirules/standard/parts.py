@@ -11,10 +11,12 @@ from attrs import field, frozen
 from koirules.language.statements import Outcome
 from koirules.problems import Place
 from koirules.standard.curves import Shape
+from koirules.standard.derivations import TypedMeasure
 from koirules.standard.rounds import Round
 from koirules.standard.saying import names_in
 from koirules.standard.titles import Titled
 from koirules.standard.tree import Node
+from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
@@ -189,7 +191,8 @@ class Sample:
 class Rules:
     """A checked standard, whole.
 
-    traits: all that a record may name. limits: faults and lifts in the order of the file. order: terms, faults and lifts such
+    traits: all that a record may name. measures: how some of them are derived, each behind those that it reads. constants:
+    what measures go by. limits: faults and lifts in the order of the file. order: terms, faults and lifts such
     that each reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file.
     """
 
@@ -213,6 +216,8 @@ class Rules:
     text: str = field(repr=False)
     alerts: tuple[Alert, ...] = ()
     rounds: tuple[Round, ...] = ()
+    measures: tuple[TypedMeasure, ...] = ()
+    constants: tuple[Constant, ...] = ()
 
     @property
     def points(self) -> tuple[Points, ...]:

@@ -24,7 +24,8 @@ from koirules.vocabulary.kinds import shortest
 def warnings_of(rules: Rules, house_places: dict[str, Place]) -> list[Problem]:
     """The warnings about a checked standard. house_places: where each house trait is declared."""
     found: list[Problem] = []
-    used = _used(rules)
+    # A setting with the name of a constant of the variety is read by its measures.
+    used = _used(rules) | {constant.name for constant in rules.constants}
     for name, place in house_places.items():
         if name not in used:
             found.append(parts.unused(place, "house trait", name))

@@ -7,7 +7,7 @@ from decimal import Decimal
 from random import Random
 from typing import assert_never
 
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest
+from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Patches, Places, Scale, YesNo, shortest
 from koirules.vocabulary.traits import Trait
 
 _MISSING, _UNSURE, _AT_AN_END = 0.2, 0.15, 0.2
@@ -47,6 +47,9 @@ def _cell(kind: Kind, random: Random) -> str:
             return " to ".join(shortest(value) for value in numbers)
         case Label():
             return random.choice(_LABELS)
+        case Patches():
+            front, reach = random.randint(0, 80), random.randint(1, 190)
+            return f"{front} to {front + random.randint(2, 20)} left {reach} right {random.randint(1, 190)}"
         case _:
             assert_never(kind)
 

@@ -9,6 +9,7 @@ from types import MappingProxyType
 from attrs import Factory, field, frozen
 
 from koirules.vocabulary.kinds import Kind
+from koirules.vocabulary.measures import Constant, Measure
 
 
 class Better(Enum):
@@ -64,7 +65,8 @@ class Vocabulary:
 
     name: the word after `variety` in a rule file, or after `with` for a skin. includes: names of vocabularies whose
     traits belong to this one too. is_skin: it lies over a variety, as ginrin does over showa: `variety showa with ginrin`.
-    is_variety: it can stand after `variety`; neither for traits that are only there to be included.
+    is_variety: it can stand after `variety`; neither for traits that are only there to be included. measures: how some of
+    the traits are derived from others. constants: what measures go by.
     """
 
     name: str
@@ -74,16 +76,20 @@ class Vocabulary:
     describe: str = ""
     is_skin: bool = False
     is_variety: bool = field(default=Factory(lambda self: not self.is_skin, takes_self=True))
+    measures: tuple[Measure, ...] = ()
+    constants: tuple[Constant, ...] = ()
 
 
 @frozen
 class Variety:
     """A variety, with its skins if any, and all of its traits put together, by name, in the order of its sources.
 
-    name: as a header has it: `showa`, `showa with ginrin`, `showa with (ginrin, doitsu)`.
+    name: as a header has it: `showa`, `showa with ginrin`, `showa with (ginrin, doitsu)`. Measures and constants likewise.
     """
 
     name: str
     title: str
     traits: Mapping[str, Trait] = field(converter=_unchanging_traits, hash=False)
     describe: str = ""
+    measures: tuple[Measure, ...] = ()
+    constants: tuple[Constant, ...] = ()
