@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
+from importlib.util import find_spec
 from random import Random
 from typing import assert_never
 
@@ -21,10 +22,12 @@ def made_records(
 ) -> list[dict[str, str]]:
     """Invented records as a record sheet has them: trait to cell, numbers in the trait's own unit.
 
-    Of all values a share of `missing` is left out; of the others some are not sure, some lie at an end of their range.
+    Of all values a share of `missing` is left out; of the others some are not sure, some lie at an end of their range. Maps
+    are left out where Shapely is not installed, which measures them.
     """
     random = Random(seed)  # noqa: S311 - nobody's secret
-    listed = list(traits)
+    measured = find_spec("shapely") is not None
+    listed = [trait for trait in traits if measured or not isinstance(trait.kind, Patches)]
     return [
         {trait.name: _cell(trait.kind, random) for trait in listed if random.random() >= missing} for _ in range(number)
     ]
