@@ -9,6 +9,7 @@ from decimal import Decimal
 import click
 
 from koirules.api import Standard
+from koirules.commands.drawn_fish import draw_fish
 from koirules.commands.grade import score_words
 from koirules.commands.inputs import (
     label_option,
@@ -35,6 +36,9 @@ _MOST_QUESTIONS = 5
 @click.argument("records", type=click.Path())
 @click.argument("fish")
 @click.argument("other", required=False, metavar="[FISH]")
+@click.option(
+    "--drawing", type=click.Path(), metavar="FILE", help="Draw the fish from above with its patches, as .svg."
+)
 @label_option
 @setting_option
 @language_option
@@ -43,6 +47,7 @@ def command(
     records: str,
     fish: str,
     other: str | None,
+    drawing: str | None,
     labels: tuple[str, ...],
     changes: tuple[str, ...],
     language: str | None,
@@ -57,6 +62,10 @@ def command(
     batch = records_from(standard, records, labels)
     stop_if_refused(batch.problems)
     found = [_found(name, batch.records, records) for name in (fish, other) if name is not None]
+    if drawing is not None:
+        if other is not None:
+            stop("A drawing shows one fish: name one.")
+        draw_fish(standard, found[0], drawing)
     if len(found) == 1:
         _tell(standard, found[0], standard.grade_record(found[0]))
     else:

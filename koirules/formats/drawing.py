@@ -9,12 +9,14 @@ from xml.sax.saxutils import escape
 
 from attrs import frozen
 
+from koirules.measures.landmarks import LANDMARKS
 from koirules.vocabulary.maps import LINE, Patch, PatchMap, Point, Ring, decimal
 from koirules.vocabulary.outlines import TORPEDO, Outline
 
 PAINTS: Mapping[str, str] = {"hi": "#cf4a2c", "sumi": "#33353d"}
 """How each colour of a pattern is painted; any other is painted slate."""
 
+_AT = {one.name: float(one.value) for one in LANDMARKS}
 _SVG = "http://www.w3.org/2000/svg"
 _SLATE = "#6f8296"
 _SKIN, _EDGE, _FIN, _PALE = "#fffdf7", "#5b636b", "#edf0ee", 0.4
@@ -126,18 +128,19 @@ class _Sheet:
 
     @property
     def eyes(self) -> tuple[Point, Point]:
-        return self.on_skin(9, -66), self.on_skin(9, 66)
+        u, v = _AT["eyes"], _AT["eyes_aside"]
+        return self.on_skin(u, -v), self.on_skin(u, v)
 
     @property
     def dorsal(self) -> str:
-        return _path([self.at(40, 0), self.at(70, 0)], closed=False)
+        return _path([self.at(_AT["dorsal_front"], 0), self.at(_AT["dorsal_rear"], 0)], closed=False)
 
     @property
     def fins(self) -> tuple[str, ...]:
         """Pectoral and pelvic fins of both sides, and the tail."""
         found = []
         for side in (-1, 1):
-            for front, rear, reach, back in ((21.0, 27.0, 36.0, 11.0), (50.0, 54.0, 18.0, 8.0)):
+            for front, rear, reach, back in ((25.0, 31.0, 36.0, 11.0), (52.0, 56.0, 18.0, 8.0)):
                 inner = [self._half * self.outline.width(u) * 0.93 * side for u in (front, rear)]
                 tip = inner[0] + reach * side
                 found.append(self._curved((front, inner[0]), (front + back, tip), (rear, inner[1]), side))
