@@ -33,7 +33,7 @@ class GrowthModel:
 
 def girth_gain(model: GrowthModel, length: float, target: float) -> float:
     """q: by how much girth over length changes from one length (cm) to a longer one; 1 for a fish that is that long already."""
-    return _ratio(length, target) ** ((model.exponent - 3.0) / 2.0)
+    return float(_ratio(length, target) ** ((model.exponent - 3.0) / 2.0))
 
 
 def across(model: GrowthModel, length: float, target: float) -> float:

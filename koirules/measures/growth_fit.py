@@ -10,7 +10,9 @@ degrees of freedom over the root of the sum of squares of x.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from math import fsum, inf, sqrt
+from datetime import date
+from itertools import pairwise
+from math import fsum, inf, log, sqrt
 
 from attrs import frozen
 
@@ -64,3 +66,88 @@ def student_t_95(freedom: int) -> float:
     if freedom <= len(_T_95):
         return _T_95[freedom - 1]
     return next(quantile for least, quantile in _T_95_BEYOND if freedom >= least)
+
+
+@frozen
+class Look:
+    """What was measured of one fish on one day. length in cm; weight in g, girth in cm and the area of the patches where known.
+
+    area: of the red (or what the pattern's colour is) in body coordinates, where no patch is thin and sashi is left out.
+    """
+
+    fish: str
+    day: date
+    length: float
+    weight: float | None = None
+    girth: float | None = None
+    area: float | None = None
+
+
+@frozen
+class GrowthFit:
+    """What pairs of looks say about growth; None where there are too few that bear on it.
+
+    by_weight, by_girth: b of W = a L^b, by either. white: s. pairs: how many there are. not_longer: those that were left
+    out because the fish was no longer at the second look.
+    """
+
+    by_weight: Fit | None
+    by_girth: Fit | None
+    white: Fit | None
+    pairs: int
+    not_longer: int
+
+    @property
+    def exponent(self) -> Fit | None:
+        """b by weight, or by girth where there are too few weights."""
+        return self.by_weight or self.by_girth
+
+
+def fit_growth(looks: Sequence[Look]) -> GrowthFit:
+    """Fit b and s; of a fish that was looked at more than twice, each look is compared with the one before it."""
+    pairs = _pairs(looks)
+    grown = [(before, after) for before, after in pairs if after.length > before.length]
+    weight = [
+        (log(after.length / before.length), log(after.weight / before.weight))
+        for before, after in grown
+        if before.weight and after.weight
+    ]
+    girth = [
+        (log(after.length / before.length), log(after.girth / before.girth))
+        for before, after in grown
+        if before.girth and after.girth
+    ]
+    white = [
+        (-gain, log(after.area / before.area))
+        for before, after in grown
+        if before.area and after.area and (gain := _gain(before, after)) is not None
+    ]
+    by_girth = _through_origin(girth)
+    return GrowthFit(
+        _through_origin(weight),
+        None if by_girth is None else by_girth.moved(2.0, 1.0),
+        _through_origin(white),
+        len(grown),
+        len(pairs) - len(grown),
+    )
+
+
+def _pairs(looks: Sequence[Look]) -> list[tuple[Look, Look]]:
+    by_fish: dict[str, list[Look]] = {}
+    for look in sorted(looks, key=lambda look: look.day):
+        by_fish.setdefault(look.fish, []).append(look)
+    return [pair for seen in by_fish.values() for pair in pairwise(seen)]
+
+
+def _gain(before: Look, after: Look) -> float | None:
+    """ln q: how girth over length changed, by the girths, or by the weights (W is as L G^2) where a girth is missing."""
+    longer = log(after.length / before.length)
+    if before.girth and after.girth:
+        return log(after.girth / before.girth) - longer
+    if before.weight and after.weight:
+        return (log(after.weight / before.weight) - 3.0 * longer) / 2.0
+    return None
+
+
+def _through_origin(points: Sequence[tuple[float, float]]) -> Fit | None:
+    return line_through_origin([x for x, _ in points], [y for _, y in points])

@@ -1,13 +1,15 @@
 """The model of growth against tables worked out by hand, and its fit against certified and reference results."""
 
+from datetime import date
 from decimal import Decimal
 
 import numpy as np
 import pytest
 from scipy import stats
+from scipy.optimize import curve_fit
 
 from koirules.measures.growth import GrowthModel, across, girth_gain, grown_length, grown_number
-from koirules.measures.growth_fit import line_through_origin, student_t_95
+from koirules.measures.growth_fit import Look, fit_growth, line_through_origin, student_t_95
 from koirules.vocabulary.kinds import Number
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.traits import AS_GIRTH, AS_WEIGHT, GIRTH_OVER_LENGTH, WEIGHT_OVER_LENGTH_CUBED
@@ -110,3 +112,64 @@ def test_the_quantiles_of_t_are_those_of_scipy_or_the_next_wider():
 def test_too_few_pairs_give_no_fit():
     assert line_through_origin([1.0, 2.0], [1.0, 2.0]) is None
     assert line_through_origin([0.0, 0.0, 0.0], [1.0, 2.0, 3.0]) is None
+
+
+def drawn_looks(b, s, fish=60, scatter=0.0):
+    """Fish that grow by the model, each stout or slim in its own way, measured with a scatter (a share of each measure)."""
+    drawn = np.random.default_rng(20261125)
+
+    def seen(value):
+        return float(value * np.exp(scatter * drawn.standard_normal()))
+
+    looks = []
+    for number in range(fish):
+        stout, area = drawn.uniform(0.9, 1.1), drawn.uniform(2_000, 9_000)
+        first = drawn.uniform(12, 20)
+        for day, length in ((date(2026, 6, 1), first), (date(2027, 6, 1), first * drawn.uniform(1.6, 3.0))):
+            girth = stout * 0.45 * first * (length / first) ** ((b - 1) / 2)
+            q = (length / first) ** ((b - 3) / 2)
+            weight = stout * 0.015 * first**3 * (length / first) ** b
+            looks.append(Look(str(number), day, seen(length), seen(weight), seen(girth), seen(area * q**-s)))
+    return looks
+
+
+def test_the_fit_finds_what_fish_were_grown_by():
+    fit = fit_growth(drawn_looks(3.2, 0.7))
+    assert fit.pairs == 60
+    for found, true in ((fit.by_weight, 3.2), (fit.by_girth, 3.2), (fit.white, 0.7)):
+        assert found.value == pytest.approx(true, abs=1e-9)
+    scattered = fit_growth(drawn_looks(3.2, 0.7, scatter=0.01))
+    for found, true in ((scattered.by_weight, 3.2), (scattered.by_girth, 3.2), (scattered.white, 0.7)):
+        assert 0 < found.error < 0.2
+        assert abs(found.value - true) < 4 * found.error
+
+
+def test_the_interval_covers_the_truth_as_often_as_it_says():
+    drawn = np.random.default_rng(20261125)
+    covered = 0
+    for _ in range(1_000):
+        x = drawn.uniform(0.3, 1.2, 8)
+        low, high = line_through_origin(x.tolist(), (3.1 * x + 0.05 * drawn.standard_normal(8)).tolist()).interval
+        covered += low < 3.1 < high
+    assert 930 <= covered <= 970
+
+
+def test_the_fit_by_weight_is_that_of_scipy_through_the_origin():
+    looks = drawn_looks(3.1, 1.0, fish=25, scatter=0.02)
+    pairs = list(zip(looks[::2], looks[1::2], strict=True))
+    x = np.log([after.length / before.length for before, after in pairs])
+    y = np.log([after.weight / before.weight for before, after in pairs])
+    (slope,), covariance = curve_fit(lambda x, b: b * x, x, y)
+    fit = fit_growth(looks).by_weight
+    assert fit.value == pytest.approx(slope, rel=1e-6)
+    assert fit.error == pytest.approx(float(np.sqrt(covariance[0][0])), rel=1e-5)
+
+
+def test_what_bears_on_nothing_is_left_out():
+    shrunk = [Look("a", date(2026, 1, 1), 20.0, 100.0), Look("a", date(2027, 1, 1), 19.0, 90.0)]
+    fit = fit_growth([*drawn_looks(3.0, 1.0, fish=3), *shrunk])
+    assert (fit.pairs, fit.not_longer) == (3, 1)
+    assert fit.exponent == fit.by_weight
+    # At b = 3 girth over length never changes, so that nothing can be said about the new skin.
+    assert fit.white is None or fit.white.error > 1e6
+    assert fit_growth(shrunk).exponent is None
