@@ -11,6 +11,7 @@ from typing import Any
 
 from attrs import define, evolve, field
 
+from koirules.grading.ahead import growth_note
 from koirules.grading.asking import Asker
 from koirules.grading.batch import BatchGrader
 from koirules.grading.decisions import Decision, check_decisions
@@ -70,6 +71,11 @@ class Standard:
     def grade_titles(self) -> Mapping[str, str]:
         """The title of each grade by its name, in the language of this standard, best first."""
         return {grade.name: grade.title.within(self.language) for grade in self.rules.grades}
+
+    @property
+    def growth_note(self) -> str:
+        """What a reader of its results should know about the model of growth behind them; "" where it asks for no growth."""
+        return growth_note(self.rules, self.settings)
 
     @property
     def traits(self) -> Mapping[str, Trait]:

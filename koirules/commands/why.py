@@ -19,7 +19,7 @@ from koirules.commands.inputs import (
     shown_titles,
     standard_from,
 )
-from koirules.commands.output import shown, stop, stop_if_refused
+from koirules.commands.output import show_cautions, shown, stop, stop_if_refused
 from koirules.commands.telling_changes import tell_changes, wrapped
 from koirules.commands.telling_two import tell_two
 from koirules.grading.distance import to_next_grade
@@ -88,6 +88,8 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
     graded = " or ".join(titles[name] for name in result.possible)
     click.echo(click.style(f"Fish {shown(result.fish)}: {graded}, score {score_words(result)}", bold=True))
     click.echo(f"by {shown(standard.title)}, edition {shown(standard.edition)}")
+    if standard.growth_note:
+        show_cautions([standard.growth_note])
     if record.labels:
         click.echo("; ".join(f"{shown(name)} {shown(text)}" for name, text in record.labels.items()))
     _tell_sections(standard, result)

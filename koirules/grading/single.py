@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from functools import cached_property, partial
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from koirules.grading.changes import NearestChanges
 from koirules.grading.choosing import Standing, main_reasons
@@ -45,10 +45,14 @@ class Grader:
     def grade(self, record: Record) -> Result:
         """The result of one fish. Raises RecordError for a map that cannot be measured, where that was not done before."""
         record = self.measured(record)
-        return self.result(record, self.evaluator.run(record.readings))
+        whole = evolve(record, readings=self.evaluator.ahead.whole(record.readings))
+        return self.result(whole, self.evaluator.run_whole(whole.readings))
 
     def result(self, record: Record, trace: Trace, decision: Decision | None = None) -> Result:
-        """The result of one fish that was worked out. decision: a person's word about its grade."""
+        """The result of one fish that was worked out, with its grown traits beside its record.
+
+        decision: a person's word about its grade.
+        """
         rules, plain = self.rules, self.reasoner.teller.plain
         sections = {
             section.name: SectionResult(

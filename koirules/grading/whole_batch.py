@@ -103,7 +103,7 @@ class WholeBatch:
         if not alone:
             self._figures.supply(readings, {})
         records = [evolve(record, readings=each) for record, each in zip(records, readings, strict=True)]
-        traces = [self.grader.trace(record.readings) for record in records]
+        traces = [self.grader.evaluator.run_whole(record.readings) for record in records]
         places = {record.fish: number for number, record in enumerate(records)}
         by_grade = {places[one.fish]: one for one in decisions if one.grade}
         final = [self._decided(trace, by_grade.get(number)) for number, trace in enumerate(traces)]
@@ -136,8 +136,9 @@ class WholeBatch:
         return trace if decision is None else trace._replace(possible=1 << self.grader.grades.index(decision.grade))
 
     def _read(self, records: Sequence[Record]) -> list[Readings]:
-        """The readings of each record, with what is asked of the look before it."""
-        readings: list[Readings] = [dict(record.readings) for record in records]
+        """The readings of each record, with its grown traits, and with what is asked of the look before it."""
+        ahead = self.grader.evaluator.ahead
+        readings: list[Readings] = [dict(ahead.whole(record.readings)) for record in records]
         if any(record.before is not None for record in records):
             for record, each in zip(records, readings, strict=True):
                 if record.before is not None:
@@ -158,7 +159,7 @@ class WholeBatch:
     def _earlier(self, before: Mapping[str, Any]) -> Readings:
         nodes, values = self._earlier_values
         found: Readings = {}
-        for (key, node), value in zip(nodes, values.run(before), strict=True):
+        for (key, node), value in zip(nodes, values.run(self.grader.evaluator.ahead.whole(before)), strict=True):
             # What is no narrower than anything at all says nothing.
             if value != (None if isinstance(node.type, TextLabel) else node.range):
                 found[key] = value

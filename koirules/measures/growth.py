@@ -41,33 +41,44 @@ def across(model: GrowthModel, length: float, target: float) -> float:
     return float(girth_gain(model, length, target) ** -model.white)
 
 
-def grown_number(
-    kind: Number | Count, reading: Span, allometry: Allometry, length: Span, target: float, model: GrowthModel
-) -> Span | None:
-    """What a figure will be at the target length (cm), by its allometry, to a millionth; the figure is never below 0.
+@frozen
+class Grower:
+    """Says what one figure will be at one length.
 
-    A fish that is that long already stays as it is. None where nothing is left within the range of the figure.
+    target: the length in cm. power: of the length that the figure is as. least, most: the range of the figure. is_length:
+    whether the figure is the length itself.
     """
-    power = allometry.power(model.exponent)
-    ends = sorted(_ratio(end, target) ** power for end in length)
-    return _within(kind, reading.low * ends[0], reading.high * ends[1])
 
+    target: float
+    power: float
+    least: float
+    most: float
+    is_length: bool = False
 
-def grown_length(kind: Number | Count, length: Span, target: float) -> Span | None:
-    """The length itself at the target length: the longer of the two."""
-    return _within(kind, max(length.low, target), max(length.high, target))
+    @classmethod
+    def of(
+        cls, kind: Number | Count, allometry: Allometry, target: float, model: GrowthModel, *, is_length: bool = False
+    ) -> Grower:
+        """What says it of a figure of a kind and allometry."""
+        ends = (0.0, float(kind.high)) if isinstance(kind, Count) else (float(kind.held_low), float(kind.held_high))
+        return cls(target, allometry.power(model.exponent), *ends, is_length)
+
+    def grown(self, low: float, high: float, shortest: float, longest: float) -> Span:
+        """The figure from `low` to `high` (never below 0) of a fish from `shortest` to `longest`, when grown, to a millionth.
+
+        A fish that is that long already stays as it is. Beyond the range of the figure it is held at the end of the range.
+        """
+        if self.is_length:
+            low, high = max(shortest, self.target), max(longest, self.target)
+        else:
+            one = _ratio(shortest, self.target) ** self.power
+            other = one if shortest == longest else _ratio(longest, self.target) ** self.power
+            low, high = (low * one, high * other) if one <= other else (low * other, high * one)
+        return Span(self._held(low), self._held(high))
+
+    def _held(self, value: float) -> float:
+        return min(max(floor(value * 1_000_000 + 0.5) / 1_000_000, self.least), self.most)
 
 
 def _ratio(length: float, target: float) -> float:
-    return max(length, target) / length
-
-
-def _within(kind: Number | Count, low: float, high: float) -> Span | None:
-    """The part of an interval that lies in the range of a kind; None where none does."""
-    least, most = (0.0, float(kind.high)) if isinstance(kind, Count) else (float(kind.held_low), float(kind.held_high))
-    lowest, highest = max(_millionths(low), least), min(_millionths(high), most)
-    return Span(lowest, highest) if lowest <= highest else None
-
-
-def _millionths(value: float) -> float:
-    return floor(value * 1_000_000 + 0.5) / 1_000_000
+    return (max(length, target)) / length

@@ -99,7 +99,7 @@ class GrowthFit:
 
     @property
     def exponent(self) -> Fit | None:
-        """b by weight, or by girth where there are too few weights."""
+        """The b by weight, or by girth where there are too few weights."""
         return self.by_weight or self.by_girth
 
 
@@ -140,7 +140,7 @@ def _pairs(looks: Sequence[Look]) -> list[tuple[Look, Look]]:
 
 
 def _gain(before: Look, after: Look) -> float | None:
-    """ln q: how girth over length changed, by the girths, or by the weights (W is as L G^2) where a girth is missing."""
+    """How girth over length changed, by the girths, or by the weights (W is as L G^2) where a girth is missing."""
     longer = log(after.length / before.length)
     if before.girth and after.girth:
         return log(after.girth / before.girth) - longer

@@ -11,6 +11,7 @@ from koirules.language import statements as st
 from koirules.problems import Place, Problem, is_refused
 from koirules.standard.declarations import Names, check_constants, house_traits, settings, titled
 from koirules.standard.expressions import Typer
+from koirules.standard.growth_settings import check_growth
 from koirules.standard.header import Spoken, check_header, elsewhere, spoken_variety
 from koirules.standard.limits import check_grades, check_limit
 from koirules.standard.needs import check_early_scores, check_later, working_order
@@ -86,6 +87,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
         rounds=rounds,
     )
     check_where_read(rules, problems)
+    check_growth(rules, problems)
     if is_refused(problems):
         return _done(None, problems)
     places = {t.name.text: t.place for t in _all(file.statements, st.HouseTrait)}

@@ -10,7 +10,17 @@ from koirules.standard.arithmetic import mismatch, type_shown
 from koirules.standard.guesses import not_of_type, recorded_meant
 from koirules.standard.numbers import written
 from koirules.standard.reading_nodes import recordable_of, recorded, trait_of
-from koirules.standard.tree import Apply, Constant, Node, ScoreRead, TermRead, TraitRead, apply
+from koirules.standard.tree import (
+    Apply,
+    Constant,
+    Grown,
+    Node,
+    ScoreRead,
+    Supplied,
+    TermRead,
+    TraitRead,
+    apply,
+)
 from koirules.standard.typer import Typing
 from koirules.standard.types import Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, type_words
 from koirules.standard.wording import range_words
@@ -65,7 +75,7 @@ def _tail(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Compa
     match tail.operator:
         case "is recorded":
             what = recordable_of(left)
-            if what is None:
+            if what is None or (isinstance(what, Supplied) and isinstance(what.source, Grown)):
                 typer.problems.append(values.not_recordable(expression.left.place))
                 return None
             return recorded(what, left, expression.place)

@@ -15,6 +15,7 @@ from koirules.standard.arithmetic import calculated
 from koirules.standard.branches import conditional
 from koirules.standard.comparisons import compared
 from koirules.standard.figures import earlier_of, figure_of
+from koirules.standard.growing import grown
 from koirules.standard.guesses import loose_steps, meant_by
 from koirules.standard.numbers import constant_of
 from koirules.standard.parts import Setting, Term
@@ -97,7 +98,7 @@ class Typer:
             case syntax.ScoreRead() | syntax.SectionRead() | syntax.FaultRead() | syntax.GradeRead():
                 return self._outcome(expression)
             case syntax.GrownTo():
-                return None  # answered once for the whole file
+                return grown(self, expression)
             case _:
                 return self._of_traits(expression, expected)
 

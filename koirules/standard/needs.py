@@ -11,10 +11,6 @@ from koirules.language.syntax import Expression
 from koirules.problems import Place, Problem, naming, parts, values
 from koirules.standard.ordering import in_order, needs_of, parts_of
 
-_LATER: Mapping[type, str] = {
-    syntax.GrownTo: "grown to",
-}
-
 
 def expressions_of(statement: st.Statement) -> list[Expression]:
     """The expressions of a statement."""
@@ -131,8 +127,3 @@ def _later(statements: Sequence[st.Statement]) -> Iterator[tuple[Place, str]]:
                 yield place, head
             case _:
                 pass
-        for expression in expressions_of(statement):
-            for part in parts_of(expression):
-                word = _LATER.get(type(part))
-                if word:
-                    yield part.place, word

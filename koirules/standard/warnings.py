@@ -8,6 +8,7 @@ from koirules.problems import Place, Problem, parts
 from koirules.standard.curves import Curve
 from koirules.standard.parts import Rules
 from koirules.standard.tree import (
+    Grown,
     Node,
     Recorded,
     ScoreRead,
@@ -77,6 +78,7 @@ def _used(rules: Rules) -> set[str]:
                     waiting.append(of)
                 case Supplied(source=source):
                     waiting.extend(source.reads)
+                    used.update(source.terms if isinstance(source, Grown) else ())
                 case TraitRead(trait=trait):
                     used.add(trait.name)
                 case ScoreRead() | SectionRead():

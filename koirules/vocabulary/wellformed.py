@@ -21,7 +21,7 @@ from koirules.problems.problem import Problem
 from koirules.problems.quoting import quoted
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.measures import Computed, Constant, Formula
-from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules.vocabulary.traits import Allometry, Better, Growth, Trait, Vocabulary
 from koirules.vocabulary.units import UNITS
 from koirules.vocabulary.words import NOT_PLACES, NOT_STEPS, NOT_TRAITS, RESERVED, is_name
 
@@ -115,7 +115,27 @@ def check_trait(trait: Trait, plugin: str) -> list[Problem]:
         problems.append(plugin_wrong_type(plugin, f"a title of {what}", "a text by its language", "something else"))
     if problems:
         return problems
-    return [*_check_name(trait.name, NOT_TRAITS, what, plugin), *_check_kind(trait.kind, what, plugin)]
+    return [
+        *_check_name(trait.name, NOT_TRAITS, what, plugin),
+        *_check_kind(trait.kind, what, plugin),
+        *_check_allometry(trait, what, plugin),
+    ]
+
+
+def _check_allometry(trait: Trait, what: str, plugin: str) -> Iterator[Problem]:
+    match trait.allometry, trait.kind:
+        case None, _:
+            pass
+        case Allometry(), Count():
+            pass
+        case Allometry(), Number(low=Decimal() as low):
+            if low < 0:
+                yield plugin_bad_range(plugin, what, f"follows the length, but can be {low}, which is below 0")
+        case Allometry(), _:
+            which = f"the kind of {what}, which follows the length,"
+            yield plugin_wrong_type(plugin, which, "a Number or Count", _type(trait.kind))
+        case other, _:
+            yield plugin_wrong_type(plugin, f"`allometry` of {what}", "of type Allometry", _type(other))
 
 
 def _check_kind(kind: Kind, what: str, plugin: str) -> Iterator[Problem]:

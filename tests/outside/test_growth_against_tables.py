@@ -8,11 +8,11 @@ import pytest
 from scipy import stats
 from scipy.optimize import curve_fit
 
-from koirules.measures.growth import GrowthModel, across, girth_gain, grown_length, grown_number
+from koirules.measures.growth import Grower, GrowthModel, across, girth_gain
 from koirules.measures.growth_fit import Look, fit_growth, line_through_origin, student_t_95
 from koirules.vocabulary.kinds import Number
 from koirules.vocabulary.readings import Span
-from koirules.vocabulary.traits import AS_GIRTH, AS_WEIGHT, GIRTH_OVER_LENGTH, WEIGHT_OVER_LENGTH_CUBED
+from koirules.vocabulary.traits import AS_GIRTH, AS_LENGTH, AS_WEIGHT, GIRTH_OVER_LENGTH, WEIGHT_OVER_LENGTH_CUBED
 from koirules.vocabulary.units import UNITS
 
 ANYTHING = Number(None, Decimal(0), Decimal(1_000_000))
@@ -46,7 +46,7 @@ def sure(value):
 def test_weight_grows_along_the_published_relations(a, b, weights):
     at_20 = sure(a * 20**b)
     for length, expected in zip((20.0, 30.0, 45.0, 60.0), weights, strict=True):
-        grown = grown_number(WEIGHT, at_20, AS_WEIGHT, sure(20.0), length, GrowthModel(b))
+        grown = Grower.of(WEIGHT, AS_WEIGHT, length, GrowthModel(b)).grown(*at_20, 20.0, 20.0)
         assert grown.low == grown.high == pytest.approx(expected, rel=2e-3, abs=0.5)
 
 
@@ -56,7 +56,7 @@ def test_girth_and_condition_grow_as_the_table_says(b, exponent, girth, ratio, c
     assert AS_GIRTH.power(b) == pytest.approx(exponent, abs=5e-5)
 
     def doubled(allometry):
-        low, high = grown_number(ANYTHING, sure(1.0), allometry, sure(20.0), 40.0, model)
+        low, high = Grower.of(ANYTHING, allometry, 40.0, model).grown(1.0, 1.0, 20.0, 20.0)
         assert low == high
         return low
 
@@ -69,8 +69,9 @@ def test_girth_and_condition_grow_as_the_table_says(b, exponent, girth, ratio, c
 def test_a_fish_that_is_that_long_already_stays_as_it_is():
     model = GrowthModel(3.5, 1.0)
     assert girth_gain(model, 70.0, 65.0) == across(model, 70.0, 65.0) == 1.0
-    assert grown_number(ANYTHING, sure(0.3), GIRTH_OVER_LENGTH, sure(70.0), 65.0, model) == sure(0.3)
-    assert grown_length(ANYTHING, Span(60.0, 70.0), 65.0) == Span(65.0, 70.0)
+    assert Grower.of(ANYTHING, GIRTH_OVER_LENGTH, 65.0, model).grown(0.3, 0.3, 70.0, 70.0) == sure(0.3)
+    length = Grower.of(ANYTHING, AS_LENGTH, 65.0, model, is_length=True)
+    assert length.grown(60.0, 70.0, 60.0, 70.0) == Span(65.0, 70.0)
 
 
 def test_new_skin_that_stays_white_pulls_the_pattern_together():
