@@ -22,6 +22,9 @@ FEWEST = 3
 FEW = 20
 """With fewer pairs than this a fit comes with a caution (common practice, no source)."""
 
+LEAST_CHANGE = 0.05
+"""Pairs whose girth over length changed by less than this part say nothing of the new skin: measuring is no finer than that."""
+
 # NIST/SEMATECH e-Handbook of Statistical Methods, table 1.3.6.7.2: Student's t for 95 % on two sides.
 _T_95 = (
     12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306, 2.262, 2.228, 2.201, 2.179, 2.160, 2.145, 2.131,
@@ -87,14 +90,17 @@ class Look:
 class GrowthFit:
     """What pairs of looks say about growth; None where there are too few that bear on it.
 
-    by_weight, by_girth: b of W = a L^b, by either. white: s. pairs: how many there are. not_longer: those that were left
-    out because the fish was no longer at the second look.
+    by_weight, by_girth: b of W = a L^b, by either. white: s. fish: how many were looked at more than once. pairs: how many
+    pairs of looks that makes in which they had grown. bearing: those of them with the weight or the girth of both looks.
+    not_longer: pairs that were left out because the fish was no longer at the second look.
     """
 
     by_weight: Fit | None
     by_girth: Fit | None
     white: Fit | None
+    fish: int
     pairs: int
+    bearing: int
     not_longer: int
 
     @property
@@ -120,14 +126,16 @@ def fit_growth(looks: Sequence[Look]) -> GrowthFit:
     white = [
         (-gain, log(after.area / before.area))
         for before, after in grown
-        if before.area and after.area and (gain := _gain(before, after)) is not None
+        if before.area and after.area and abs(gain := _gain(before, after)) >= log(1 + LEAST_CHANGE)
     ]
     by_girth = _through_origin(girth)
     return GrowthFit(
         _through_origin(weight),
         None if by_girth is None else by_girth.moved(2.0, 1.0),
         _through_origin(white),
+        len({before.fish for before, _ in pairs}),
         len(grown),
+        max(len(weight), len(girth)),
         len(pairs) - len(grown),
     )
 
@@ -139,14 +147,14 @@ def _pairs(looks: Sequence[Look]) -> list[tuple[Look, Look]]:
     return [pair for seen in by_fish.values() for pair in pairwise(seen)]
 
 
-def _gain(before: Look, after: Look) -> float | None:
-    """How girth over length changed, by the girths, or by the weights (W is as L G^2) where a girth is missing."""
+def _gain(before: Look, after: Look) -> float:
+    """How girth over length changed, by the girths, or by the weights (W is as L G^2) where a girth is missing; else 0."""
     longer = log(after.length / before.length)
     if before.girth and after.girth:
         return log(after.girth / before.girth) - longer
     if before.weight and after.weight:
         return (log(after.weight / before.weight) - 3.0 * longer) / 2.0
-    return None
+    return 0.0
 
 
 def _through_origin(points: Sequence[tuple[float, float]]) -> Fit | None:
