@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from koirules.vocabulary.kinds import Choice, Count, Number, Patches, Places, Scale, YesNo
+from koirules.vocabulary.kinds import Choice, Colours, Count, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.units import UNITS
 
 YES_NO = YesNo()
@@ -15,6 +15,9 @@ YES_NO = YesNo()
 
 PATCHES = Patches()
 """A map of where a colour lies."""
+
+COLOURS = Colours()
+"""Colour readings along the body."""
 
 EYES = ("left_eye", "right_eye")
 CHEEKS = ("left_cheek", "right_cheek")

@@ -21,9 +21,10 @@ from koirules.formats.workbook import (
     write_texts,
 )
 from koirules.formats.xlsx_records import SHEET
-from koirules.vocabulary.expected import MAP_EXAMPLE, range_of, stretch_of
+from koirules.vocabulary.expected import COLOURS_EXAMPLE, MAP_EXAMPLE, range_of, stretch_of
 from koirules.vocabulary.kinds import (
     Choice,
+    Colours,
     Count,
     Kind,
     Label,
@@ -127,7 +128,7 @@ def _check(page: _Page, column: int, kind: Kind) -> None:
             rule = {"validate": "integer", "criteria": "between", "minimum": 0, "maximum": high}
         case Scale() | Choice() | YesNo() | Places():
             rule = {"validate": "list", "source": _source(page, column, words_offered(kind))}
-        case Label() | Patches():
+        case Label() | Patches() | Colours():
             return
     rule |= {"error_type": "warning", "error_title": "Is this what you mean?", "error_message": _question(kind)}
     if isinstance(kind, Places):
@@ -195,6 +196,8 @@ def _what_to_write(kind: Kind) -> str:
             return f'"none", or any of these with spaces between: {", ".join(places)}.'
         case Label():
             return "Any text."
+        case Colours():
+            return f'L*, a* and b* from head to tail: "{COLOURS_EXAMPLE}"; of a photograph: "srgb 200 60 30; …".'
         case Patches():
             return f'Where each patch starts, ends and reaches to, in %: "{MAP_EXAMPLE}"; or "none".'
 

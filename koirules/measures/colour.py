@@ -7,15 +7,16 @@ are brought to CIELAB by IEC 61966-2-1, which is D65 and 2 degrees.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from functools import lru_cache
+from collections.abc import Callable, Mapping, Sequence
+from functools import lru_cache, partial
 from itertools import combinations
 from math import atan2, degrees, fsum, hypot
 from typing import TYPE_CHECKING
 
-from attrs import frozen
-
 from koirules.vocabulary.colour_readings import ColourReadings, ColourSpace, Triple
+from koirules.vocabulary.measures import Computed, Found, Given
+from koirules.vocabulary.readings import Reading, Span
+from koirules.vocabulary.traits import Trait
 
 if TYPE_CHECKING:
     from coloraide import Color
@@ -27,30 +28,75 @@ _TO_XYZ = ((0.4124, 0.3576, 0.1805), (0.2126, 0.7152, 0.0722), (0.0193, 0.1192, 
 """Linear red, green and blue to XYZ: IEC 61966-2-1:1999, with the four decimals of the standard."""
 
 
-@frozen
-class ColourFigures:
-    """Figures of the readings of one colour of a fish.
+def colour_measure(readings: str, outputs: Mapping[str, Trait]) -> Computed:
+    """The measure that gives figures of the readings of one colour.
 
-    lightness, chroma, yellow: L*, C* and b* of the mean reading. hue: of the mean reading in degrees from 0 to 360, None
-    where its chroma is too small to have one. evenness: the largest CIEDE2000 difference between two of the readings, None
-    where there is only one.
+    readings: the trait, of the kind colours. outputs: the trait that each figure of `FIGURES` is read into. Raises KeyError
+    for an unknown figure.
     """
-
-    lightness: float
-    chroma: float
-    yellow: float
-    hue: float | None
-    evenness: float | None
+    by_trait = {trait.name: FIGURES[figure] for figure, trait in outputs.items()}
+    return Computed(f"the colour {readings}", (readings,), tuple(by_trait), partial(_measured, readings, by_trait))
 
 
-def colour_figures(readings: ColourReadings) -> ColourFigures:
-    """The figures of readings. Hue and chroma are those of the mean of L*, a* and b*, since hues have no mean of their own."""
-    lightness, a, b = mean_reading(readings)
-    chroma = hypot(a, b)
-    hue = degrees(atan2(b, a)) % 360.0 if chroma >= LEAST_CHROMA_WITH_HUE else None
+def contrast_measure(one: str, other: str, output: Trait) -> Computed:
+    """The measure that gives the difference between the readings of two colours."""
+    return Computed(output.title, (one, other), (output.name,), partial(_contrasts, one, other, output.name))
+
+
+def _measured(readings: str, outputs: Mapping[str, Callable[[ColourReadings], float | None]], given: Given) -> Found:
+    wanted = {name: figure for name, figure in outputs.items() if name in given.wanted}
+    return Found({name: [_span(one, figure) for one in given.readings[readings]] for name, figure in wanted.items()})
+
+
+def _span(reading: Reading | None, figure: Callable[[ColourReadings], float | None]) -> Span | None:
+    value = figure(reading) if isinstance(reading, ColourReadings) else None
+    return None if value is None else Span(value, value)
+
+
+def _contrasts(one: str, other: str, output: str, given: Given) -> Found:
+    pairs = zip(given.readings[one], given.readings[other], strict=True)
+    return Found({output: [_contrast(*pair) for pair in pairs]})
+
+
+def _contrast(one: Reading | None, other: Reading | None) -> Span | None:
+    # A reader and a photograph see under different whites.
+    if isinstance(one, ColourReadings) and isinstance(other, ColourReadings) and one.space is other.space:
+        value = contrast(one, other)
+        return Span(value, value)
+    return None
+
+
+def lightness_of(readings: ColourReadings) -> float:
+    """L* of the mean reading."""
+    return mean_reading(readings)[0]
+
+
+def yellow_of(readings: ColourReadings) -> float:
+    """b* of the mean reading: above 0 yellow, below 0 blue."""
+    return mean_reading(readings)[2]
+
+
+def chroma_of(readings: ColourReadings) -> float:
+    """C* of the mean reading."""
+    _, a, b = mean_reading(readings)
+    return hypot(a, b)
+
+
+def hue_of(readings: ColourReadings) -> float | None:
+    """The hue of the mean reading in degrees from 0 to 360, since hues have no mean of their own.
+
+    None where its chroma is too small to have one: then nothing was recorded of it, and it is any hue.
+    """
+    _, a, b = mean_reading(readings)
+    return (degrees(atan2(b, a)) + 360.0) % 360.0 if hypot(a, b) >= LEAST_CHROMA_WITH_HUE else None
+
+
+def evenness_of(readings: ColourReadings) -> float | None:
+    """The largest CIEDE2000 difference between two of the readings; None where there is only one."""
+    if len(readings.values) < 2:
+        return None
     pairs = combinations(sorted(set(lab_of(readings))), 2)
-    evenness = max((difference(one, other) for one, other in pairs), default=0.0)
-    return ColourFigures(lightness, chroma, b, hue, evenness if len(readings.values) > 1 else None)
+    return max((difference(one, other) for one, other in pairs), default=0.0)
 
 
 def contrast(one: ColourReadings, other: ColourReadings) -> float:
@@ -93,3 +139,13 @@ def _colour(space: str, value: Triple) -> Color:
     from coloraide import Color
 
     return Color(space, value)
+
+
+FIGURES: Mapping[str, Callable[[ColourReadings], float | None]] = {
+    "lightness": lightness_of,
+    "chroma": chroma_of,
+    "hue": hue_of,
+    "yellow": yellow_of,
+    "evenness": evenness_of,
+}
+"""What can be worked out from the readings of one colour, by name."""

@@ -80,13 +80,16 @@ def derived_outside(site: Cell, trait: str, derived: str, within: str, inputs: S
     )
 
 
+_EXTRAS = {"coloraide": "colour"}
+
+
 def measuring_needs(site: Cell, measure: str, library: str) -> Problem:
     """A measure needs a library that is not installed."""
     return Problem(
         "measuring-needs-library",
         site,
         f"{measure[:1].upper()}{measure[1:]} is measured with the library {library}, which is not installed.",
-        "Install it with `pip install 'koirules[maps]'`.",
+        f"Install it with `pip install 'koirules[{_EXTRAS.get(library, 'maps')}]'`.",
     )
 
 

@@ -226,6 +226,16 @@ def wrong_steps(place: Place, was: str, steps: Sequence[str]) -> Problem:
     )
 
 
+def colours_compared(place: Place) -> Problem:
+    """Colour readings compared with something."""
+    return Problem(
+        "colours-compared",
+        place,
+        "Colour readings have no value that could be compared; a rule can only ask whether they are recorded.",
+        "Ask what is worked out from them, such as `hi_evenness`, `hi_hue` or `shiroji_lightness`.",
+    )
+
+
 def map_compared(place: Place) -> Problem:
     """A map of patches compared with something."""
     return Problem(

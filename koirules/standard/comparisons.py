@@ -22,7 +22,7 @@ from koirules.standard.tree import (
     apply,
 )
 from koirules.standard.typer import Typing
-from koirules.standard.types import Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, type_words
+from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, type_words
 from koirules.standard.wording import range_words
 from koirules.vocabulary.nearness import near
 
@@ -52,6 +52,9 @@ def compared(typer: Typing, expression: syntax.Comparison) -> Node | None:
         return None
     if isinstance(left.type, PatternMap) and tail.operator != "is recorded":
         typer.problems.append(misfits.map_compared(left.place))
+        return None
+    if isinstance(left.type, ColourList) and tail.operator != "is recorded":
+        typer.problems.append(misfits.colours_compared(left.place))
         return None
     node = _tail(typer, left, tail, expression)
     if node is None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from attrs import frozen
 
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
+from koirules.vocabulary.kinds import Choice, Colours, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.units import Dimension
 
 
@@ -46,7 +46,12 @@ class PatternMap:
     """A map of patches, of which a rule can only ask whether it was recorded."""
 
 
-Type = Truth | Numeric | Steps | PlaceWords | TextLabel | PatternMap
+@frozen
+class ColourList:
+    """Colour readings, of which a rule can only ask whether they were recorded."""
+
+
+Type = Truth | Numeric | Steps | PlaceWords | TextLabel | PatternMap | ColourList
 
 
 def type_of_kind(kind: Kind) -> Type:
@@ -68,6 +73,8 @@ def type_of_kind(kind: Kind) -> Type:
             return TextLabel()
         case Patches():
             return PatternMap()
+        case Colours():
+            return ColourList()
 
 
 def type_words(kind: Type) -> str:
@@ -91,5 +98,7 @@ def type_words(kind: Type) -> str:
             return "a label (any text)"
         case PatternMap():
             return "a map of patches"
+        case ColourList():
+            return "a list of colour readings"
         case _:
             raise AssertionError(kind)

@@ -8,7 +8,19 @@ from importlib.util import find_spec
 from random import Random
 from typing import assert_never
 
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Patches, Places, Scale, YesNo, shortest
+from koirules.vocabulary.kinds import (
+    Choice,
+    Colours,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Patches,
+    Places,
+    Scale,
+    YesNo,
+    shortest,
+)
 from koirules.vocabulary.traits import Trait
 
 _MISSING, _UNSURE, _AT_AN_END = 0.2, 0.15, 0.2
@@ -50,6 +62,9 @@ def _cell(kind: Kind, random: Random) -> str:
             return " to ".join(shortest(value) for value in numbers)
         case Label():
             return random.choice(_LABELS)
+        case Colours():
+            red = [(random.randint(40, 55), random.randint(25, 45), random.randint(20, 45)) for _ in range(3)]
+            return "; ".join(f"{lightness} {a} {b}" for lightness, a, b in red)
         case Patches():
             front, reach = random.randint(0, 80), random.randint(1, 190)
             return f"{front} to {front + random.randint(2, 20)} left {reach} right {random.randint(1, 190)}"

@@ -8,7 +8,19 @@ from typing import assert_never
 
 from hypothesis import strategies as st
 
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Patches, Places, Scale, YesNo, shortest
+from koirules.vocabulary.kinds import (
+    Choice,
+    Colours,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Patches,
+    Places,
+    Scale,
+    YesNo,
+    shortest,
+)
 from koirules.vocabulary.traits import Trait
 
 
@@ -41,6 +53,9 @@ def values(kind: Kind, *, unsure: bool = True) -> st.SearchStrategy[str]:
             return _between(st.decimals(low, high, places=_places(kind), allow_nan=False), unsure)
         case Label():
             return st.sampled_from(("mill pond", "line A", "7"))
+        case Colours():
+            one = st.tuples(st.integers(0, 100), st.integers(-80, 80), st.integers(-80, 80))
+            return st.lists(one.map(lambda lab: " ".join(map(str, lab))), min_size=1, max_size=4).map("; ".join)
         case Patches():
             return st.lists(_patches(), max_size=4).map(lambda patches: "; ".join(patches) or "none")
         case _:

@@ -76,7 +76,12 @@ class Patches:
     """A map of where a colour lies on the body, patch by patch; rules read what is measured on it."""
 
 
-Kind = YesNo | Count | Number | Scale | Choice | Places | Label | Patches
+@frozen
+class Colours:
+    """Colour readings along the body, of one colour of the fish; rules read what is worked out from them."""
+
+
+Kind = YesNo | Count | Number | Scale | Choice | Places | Label | Patches | Colours
 
 
 def words_of(kind: Kind) -> tuple[str, ...]:
@@ -90,7 +95,7 @@ def words_of(kind: Kind) -> tuple[str, ...]:
             return options
         case Places(places):
             return places
-        case Count() | Number() | Label() | Patches():
+        case Count() | Number() | Label() | Patches() | Colours():
             return ()
 
 
@@ -114,6 +119,8 @@ def describe_kind(kind: Kind) -> str:
             return "label"
         case Patches():
             return "patches"
+        case Colours():
+            return "colour readings"
 
 
 def shortest(value: Decimal) -> str:

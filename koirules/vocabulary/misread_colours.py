@@ -56,6 +56,15 @@ def mixed_spaces(was: str) -> Misread:
     )
 
 
+def no_colour_readings(what: str) -> Misread:
+    """Something that is no text where colour readings are expected."""
+    return Misread(
+        "value-no-colours",
+        f"{what} stands here, but colour readings are expected.",
+        f'Set the cell to the format "Text". {_AS_LAB}, and {_BETWEEN}.',
+    )
+
+
 def beyond_lab(was: str, *, photograph: bool) -> Misread:
     """L* beyond 0 to 100, or a* and b* beyond what any surface has."""
     mend = "Lightness comes first and lies between 0 and 100; a* and b* lie together within 150 of 0."

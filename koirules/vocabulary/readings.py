@@ -10,6 +10,7 @@ A reading is always "what it could be": a value that is known is the case where 
 | places         | PlaceSet: bits of the places that are surely in, bits of those that may be              |
 | label          | str                                                                                     |
 | patches        | PatchMap                                                                                |
+| colours        | ColourReadings                                                                          |
 """
 
 from __future__ import annotations
@@ -18,8 +19,10 @@ from collections.abc import Iterable
 from decimal import Decimal
 from typing import NamedTuple
 
+from koirules.vocabulary.colour_readings import ColourReadings, write_colour_readings
 from koirules.vocabulary.kinds import (
     Choice,
+    Colours,
     Count,
     Kind,
     Label,
@@ -48,14 +51,17 @@ class PlaceSet(NamedTuple):
     possible: int
 
 
-Reading = Span | PlaceSet | int | str | PatchMap
+Reading = Span | PlaceSet | int | str | PatchMap | ColourReadings
 
 NO, YES, NO_OR_YES = 1, 2, 3
 """Readings of a yes-or-no trait."""
 
 
 def anything(kind: Kind) -> Span | PlaceSet | int | None:
-    """The reading of a trait that was not recorded: any value of its range. None for a label and a map: any at all."""
+    """The reading of a trait that was not recorded: any value of its range.
+
+    None for a label, a map and colour readings: any at all.
+    """
     match kind:
         case YesNo():
             return NO_OR_YES
@@ -67,7 +73,7 @@ def anything(kind: Kind) -> Span | PlaceSet | int | None:
             return (1 << len(words_of(kind))) - 1
         case Places(places):
             return PlaceSet(0, (1 << len(places)) - 1)
-        case Label() | Patches():
+        case Label() | Patches() | Colours():
             return None
 
 
@@ -110,6 +116,8 @@ def write_reading(kind: Kind, reading: Reading | None) -> str:
             return text
         case (Patches(), PatchMap()):
             return write_map(reading)
+        case (Colours(), ColourReadings()):
+            return write_colour_readings(reading)
         case _:
             return ""
 

@@ -19,7 +19,7 @@ from koirules.problems.plugging import (
 )
 from koirules.problems.problem import Problem
 from koirules.problems.quoting import quoted
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
+from koirules.vocabulary.kinds import Choice, Colours, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.measures import Computed, Constant, Formula
 from koirules.vocabulary.traits import Allometry, Better, Growth, Trait, Vocabulary
 from koirules.vocabulary.units import UNITS
@@ -148,7 +148,7 @@ def _check_kind(kind: Kind, what: str, plugin: str) -> Iterator[Problem]:
             yield from _check_words(words, 2, NOT_STEPS, what, plugin)
         case Places(words):
             yield from _check_words(words, 1, NOT_PLACES, what, plugin)
-        case YesNo() | Label() | Patches():
+        case YesNo() | Label() | Patches() | Colours():
             pass
 
 

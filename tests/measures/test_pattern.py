@@ -181,4 +181,4 @@ def test_what_is_no_patch_is_told_in_words(pattern: str, told: str) -> None:
 
 def test_every_figure_has_its_trait() -> None:
     assert set(measured(PatchMap()).columns) >= {"hi_cover", "zigzag", "balance_front_rear", "hi_at_fins"}
-    assert len(MEASURER.wanted) == 32
+    assert len(MEASURER.wanted) == 40

@@ -6,7 +6,7 @@ import colour
 import numpy as np
 import pytest
 
-from koirules.measures.colour import colour_figures, contrast, difference, srgb_to_lab
+from koirules.measures.colour import chroma_of, contrast, difference, evenness_of, hue_of, srgb_to_lab
 from koirules.vocabulary.colour_readings import ColourReadings, ColourSpace, read_colour_readings
 
 # Sharma, Wu, Dalal 2005, The CIEDE2000 color-difference formula, Color Research and Application 30(1):21-30, Table 1 (the
@@ -68,7 +68,7 @@ def test_ciede2000_of_the_published_pairs(one, other, expected):
 @pytest.mark.parametrize(("one", "other", "expected"), ROWS[16:])
 def test_evenness_of_a_cell_with_a_published_pair_is_their_difference(one, other, expected):
     readings = read_colour_readings(f"{one}; {other}")
-    assert f"{colour_figures(readings).evenness:.4f}" == expected
+    assert f"{evenness_of(readings):.4f}" == expected
 
 
 # IEC 61966-2-1:1999 by way of D65 and 2 degrees; to the two decimals that were worked out with colour-science 0.4.7.
@@ -100,9 +100,9 @@ def test_evenness_is_the_largest_difference_of_any_two_readings():
         for one in texts
         for other in texts
     )
-    assert colour_figures(readings).evenness == pytest.approx(expected, abs=1e-9)
+    assert evenness_of(readings) == pytest.approx(expected, abs=1e-9)
     neighbours = [difference(triple(one), triple(other)) for one, other in pairwise(texts)]
-    assert colour_figures(readings).evenness >= max(neighbours)
+    assert evenness_of(readings) >= max(neighbours)
 
 
 # The worked pairs of red to white and of two reds, worked out with colour-science 0.4.7.
@@ -117,10 +117,10 @@ def test_contrast_is_the_difference_of_the_mean_readings():
 
 # Lab (50, 45, 35) has C* 57.01 and h 37.87 by the formulas of ISO/CIE 11664-4.
 def test_chroma_and_hue_are_those_of_the_mean_reading():
-    figures = colour_figures(ColourReadings(ColourSpace.LAB, ((50.0, 45.0, 35.0),)))
-    assert (round(figures.chroma, 2), round(figures.hue, 2), figures.evenness) == (57.01, 37.87, None)
+    readings = ColourReadings(ColourSpace.LAB, ((50.0, 45.0, 35.0),))
+    assert (round(chroma_of(readings), 2), round(hue_of(readings), 2), evenness_of(readings)) == (57.01, 37.87, None)
 
 
 def test_a_colour_near_grey_has_no_hue():
-    assert colour_figures(ColourReadings(ColourSpace.LAB, ((85.0, 1.0, 4.0),))).hue is None
-    assert colour_figures(ColourReadings(ColourSpace.LAB, ((85.0, 0.0, 8.0),))).hue == pytest.approx(90)
+    assert hue_of(ColourReadings(ColourSpace.LAB, ((85.0, 1.0, 4.0),))) is None
+    assert hue_of(ColourReadings(ColourSpace.LAB, ((85.0, 0.0, 8.0),))) == pytest.approx(90)
