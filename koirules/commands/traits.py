@@ -12,6 +12,8 @@ import click
 
 from koirules.commands.inputs import registry, standard_from
 from koirules.commands.output import shown, stop
+from koirules.standard.growing import Growing
+from koirules.standard.measured import measures_of
 from koirules.vocabulary.expected import range_of
 from koirules.vocabulary.kinds import describe_kind, shortest
 from koirules.vocabulary.measures import Formula, outputs_of
@@ -33,9 +35,10 @@ def command(variety: tuple[str, ...], as_json: bool) -> None:
     traits of its variety and its own house traits.
     """
     found = _of_rules(variety[0]) if len(variety) == 1 and variety[0].endswith(".koi") else variety_named(variety)
+    growth = Growing(found.traits, measures_of(found))
     if as_json:
         follows = _follows(found)
-        click.echo(json.dumps([_as_data(trait, follows) for trait in found.traits.values()], indent=1))
+        click.echo(json.dumps([_as_data(trait, follows, growth) for trait in found.traits.values()], indent=1))
         return
     from rich.box import SIMPLE_HEAD
     from rich.console import Console
@@ -52,7 +55,8 @@ def command(variety: tuple[str, ...], as_json: bool) -> None:
     follows = _follows(found)
     for trait in found.traits.values():
         derived = f" Follows from {follows[trait.name]}, where it is not written." if trait.name in follows else ""
-        told = (trait.name, describe_kind(trait.kind), trait.better.value, trait.growth.value)
+        grows = trait.growth.value + ("; can be asked grown" if growth.inputs(trait) else "")
+        told = (trait.name, describe_kind(trait.kind), trait.better.value, grows)
         table.add_row(*(Text(shown(cell)) for cell in (*told, f"{trait.title}. {trait.describe}{derived}")))
     console.print(table)
     if found.constants:
@@ -129,13 +133,14 @@ def _of_rules(rules: str) -> Variety:
     return Variety(standard.variety or "", standard.title, standard.traits, "", measures, constants)
 
 
-def _as_data(trait: Trait, follows: Mapping[str, str]) -> dict[str, object]:
+def _as_data(trait: Trait, follows: Mapping[str, str], growth: Growing) -> dict[str, object]:
     return {
         "name": trait.name,
         "title": trait.title,
         "kind": describe_kind(trait.kind),
         "better": trait.better.value,
         "growth": trait.growth.value,
+        "grown_to": growth.is_known(trait),
         "describe": trait.describe,
         "titles": dict(trait.titles),
         "follows_from": follows.get(trait.name),

@@ -71,7 +71,9 @@ class BatchGrader:
 
     def reader(self, sources: Mapping[str, Source]) -> FrameReader:
         """What reads frames that have these traits."""
-        return FrameReader(self.rules.traits, sources, self.needed, self.grader.measurer)
+        return FrameReader(
+            self.rules.traits, sources, self.needed | self.grader.evaluator.ahead.reads, self.grader.measurer
+        )
 
     def grade(self, read: ReadFrame, rows: int, looks: LooksOfRows | None = None) -> pl.DataFrame:
         """The columns of the results of a frame that was read; rows: how many it has. looks: which are of the same fish."""

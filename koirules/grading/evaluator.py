@@ -88,7 +88,7 @@ def compile_rules(rules: Rules, settings: Mapping[str, Setting], recorded: Recor
 
 def _running(run: Callable[..., Trace], ahead: Ahead) -> Callable[..., Trace]:
     """A function that grades records, with the grown traits put beside them first where rules ask for any."""
-    if not ahead.wanted:
+    if ahead.nothing:
         return run
 
     def run_ahead(record: Mapping[str, Reading], names: Mapping[str, bool] | tuple[()] = ()) -> Trace:

@@ -19,7 +19,7 @@ from koirules.grading.walking import worked_out
 from koirules.problems.quoting import in_words
 from koirules.standard.growth_settings import length_grown_to
 from koirules.standard.parts import Extra, Grade, Limit, Part, Points, Rules, Setting, part_key
-from koirules.standard.reading_nodes import trait_of
+from koirules.standard.reading_nodes import recordable_of, trait_of
 from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Grown, Node, Supplied, TermRead
 from koirules.standard.types import Numeric
@@ -139,7 +139,7 @@ class Teller:
         """What stands beside a record under a key, in words."""
         value = record.get(one.key)
         if value is None:
-            return "not recorded"
+            return "not known" if isinstance(one.source, Grown) else "not recorded"
         first, second = value if isinstance(value, tuple) else (value, None)
         return self.plain.value(one, first, second) or str(value)
 
@@ -181,7 +181,9 @@ class Teller:
         return fill(text, {name: self._named(name, record, trace) for name in names_in(text)})
 
     def _value(self, part: Points, first: object, second: object, record: Mapping[str, Reading]) -> str:
-        trait = trait_of(part.by)
+        trait, read = trait_of(part.by), recordable_of(part.by)
+        if isinstance(read, Supplied) and isinstance(read.source, Grown) and read.key not in record:
+            return "not known"
         return self.plain.value(part.by, first, second) if trait is None else self.plain.recorded(trait, record)
 
     def _named(self, name: str, record: Mapping[str, Reading], trace: Trace) -> str:

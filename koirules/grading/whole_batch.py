@@ -88,6 +88,7 @@ class WholeBatch:
         Raises RecordError for a map that cannot be measured, where that was not done before.
         """
         records = all_measured(self.grader.measurer, records)
+        self.grader.evaluator.ahead.prepare([record.readings for record in records])
         if not self.needed and not decisions:
             return BatchResult(tuple(self.grader.grade(record) for record in records))
         return self._grade(records, decisions, day, alone=False)

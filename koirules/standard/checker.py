@@ -119,6 +119,7 @@ def _declare(
         sections=worths,
         faults=[limit.name.text for limit in limits if limit.head == "fault"],
         elsewhere=elsewhere(spoken, varieties),
+        measures=() if spoken is None else spoken.measures,
         grades=[grade.name.text for grade in _all(file.statements, st.Grade)]
         + [name for head, name in file.unread if head == "grade"],
         score_most=sum(worths.values()) + MOST_WORTH * sum(head == "section" for head, _ in file.unread),

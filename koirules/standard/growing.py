@@ -6,14 +6,17 @@ each trait and length. The coefficients of the model are settings of the standar
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from decimal import Decimal
 from typing import Any, assert_never
+
+from attrs import frozen
 
 from koirules.language import syntax
 from koirules.problems import Edit, Place, Problem, growing, values
 from koirules.standard import operations as ops
 from koirules.standard.arithmetic import type_shown
+from koirules.standard.derivations import TypedMeasure
 from koirules.standard.folding import folded
 from koirules.standard.numbers import written
 from koirules.standard.parts import Setting
@@ -38,9 +41,9 @@ from koirules.standard.tree import (
     walk,
 )
 from koirules.standard.typer import Typing
-from koirules.standard.types import Numeric, Truth
+from koirules.standard.types import Numeric, Truth, type_of_kind
 from koirules.standard.wording import number_words
-from koirules.vocabulary.kinds import Count, Number
+from koirules.vocabulary.kinds import Count, Number, Patches
 from koirules.vocabulary.readings import Span, anything
 from koirules.vocabulary.traits import Growth, Trait
 from koirules.vocabulary.units import Dimension
@@ -55,6 +58,44 @@ COEFFICIENTS: Mapping[str, tuple[Decimal, Decimal, str]] = {
     WHITE: (Decimal(0), Decimal(1), "the share of new skin across the body that stays white"),
 }
 """The settings that are coefficients of growth: the least and the most that they can be, and what they are."""
+
+
+@frozen
+class Growing:
+    """Knows what is known of the growth of traits: of a variety, with how some of them are derived."""
+
+    traits: Mapping[str, Trait]
+    measures: Sequence[TypedMeasure]
+
+    def is_known(self, trait: Trait) -> bool:
+        """Whether it is known what a trait becomes."""
+        return trait.growth is Growth.FIXED or self.inputs(trait) is not None
+
+    def inputs(self, trait: Trait) -> tuple[Trait, ...] | None:
+        """What a trait is worked out from when grown: itself where it follows the length, else what it is derived from."""
+        if follows_length(trait):
+            return (trait,)
+        measure = next((one for one in self.measures if trait.name in one.outputs), None)
+        if measure is None:
+            return None
+        found: dict[str, Trait] = {}
+        for name in measure.inputs:
+            needed = self.traits[name]
+            grown = (needed,) if is_raw(needed) else self.inputs(needed)
+            if grown is None:
+                return None
+            found.update((one.name, one) for one in grown)
+        return tuple(found.values())
+
+
+def follows_length(trait: Trait) -> bool:
+    """Whether a trait is a figure that goes as a power of the length."""
+    return trait.allometry is not None and isinstance(trait.kind, Number | Count)
+
+
+def is_raw(trait: Trait) -> bool:
+    """Whether the model says by itself what a trait becomes: it follows the length, stays, or is a map that grows."""
+    return follows_length(trait) or trait.growth is Growth.FIXED or isinstance(trait.kind, Patches)
 
 
 _BESIDE: Mapping[type[Source], str] = {
@@ -74,7 +115,8 @@ def grown(typer: Typing, expression: syntax.GrownTo) -> Node | None:
     if length is None or not _is_length(length):
         typer.problems.append(growing.no_length_trait(expression.place))
         return None
-    wrong = list(dict.fromkeys(_wrong(operand, expression.place)))
+    growth = Growing(typer.traits, typer.measures)
+    wrong = list(dict.fromkeys(_wrong(operand, expression.place, growth)))
     if wrong:
         typer.problems.extend(wrong)
         return None
@@ -82,7 +124,15 @@ def grown(typer: Typing, expression: syntax.GrownTo) -> Node | None:
     now = TraitRead(length, Numeric(Dimension.LENGTH), anything(length.kind), place)
     terms = tuple(dict.fromkeys(node.name for node in walk(operand) if isinstance(node, TermRead)))
     coefficients = tuple(_setting(typer.settings[name], place) for name in COEFFICIENTS if name in typer.settings)
-    made = _ahead(operand, lambda trait: Grown(trait, now, target, coefficients, terms), place)
+
+    def source(of: TraitRead) -> Grown:
+        inputs = tuple(
+            TraitRead(trait, type_of_kind(trait.kind), anything(trait.kind), place)
+            for trait in growth.inputs(of.trait) or ()
+        )
+        return Grown(of, inputs, now, target, coefficients, terms)
+
+    made = _ahead(operand, source, place)
     if isinstance(made.type, Truth) and made.range in {(True, True), (False, False)}:
         typer.problems.append(values.always_or_never(place, made.range[0], "it holds for every length"))
         return None
@@ -142,12 +192,12 @@ def _seen(node: Node, around: Place) -> Place:
     return place if starts and (place.end_line, place.end_column) <= (around.end_line, around.end_column) else around
 
 
-def _wrong(root: Node, around: Place) -> Iterator[Problem]:
+def _wrong(root: Node, around: Place, growth: Growing) -> Iterator[Problem]:
     """What in an expression cannot grow."""
     for node in walk(root):
         place = _seen(node, around)
         match node:
-            case TraitRead(trait=trait) if trait.growth is not Growth.FIXED and not has_model(trait):
+            case TraitRead(trait=trait) if not growth.is_known(trait):
                 yield growing.no_model(place, trait.name)
             case ScoreRead() | SectionRead() | FaultRead() | GradeRead():
                 yield growing.not_of_this_fish(place, _of_the_fish(node))
@@ -157,11 +207,6 @@ def _wrong(root: Node, around: Place) -> Iterator[Problem]:
                 yield growing.not_of_this_fish(place, _of_the_fish(node))
             case _:
                 pass
-
-
-def has_model(trait: Trait) -> bool:
-    """Whether the model of growth says what a trait becomes."""
-    return trait.allometry is not None and isinstance(trait.kind, Number | Count)
 
 
 def _is_length(trait: Trait) -> bool:

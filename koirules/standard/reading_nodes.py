@@ -51,8 +51,8 @@ def traits_at(node: Node) -> tuple[TraitRead, ...]:
             return (node,)
         case Recorded(of=TraitRead() as of):
             return (of,)
-        case Supplied(source=Grown(of=of, length=length)):
-            return (of,) if of.trait.name == length.trait.name else (of, length)
+        case Supplied(source=Grown() as source):
+            return tuple({one.key: one for one in (source.of, *source.inputs, source.length)}.values())
         case _:
             return ()
 

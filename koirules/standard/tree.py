@@ -102,12 +102,14 @@ class Earlier:
 class Grown:
     """A trait as it will be when the fish is as long as a target.
 
-    of: the trait as it is now. length: the trait that says how long the fish is now. target: the length in cm, of constants
-    and settings. coefficients: the settings of the standard that the model of growth goes by. terms: the names of those
-    that the trait stands in where it is asked for.
+    of: the trait as it is now. inputs: what it is worked out from when grown: itself, or what it is derived from. length:
+    the trait that says how long the fish is now. target: the length in cm, of constants and settings. coefficients: the
+    settings of the standard that the model of growth goes by. terms: the names of those that the trait stands in where it
+    is asked for.
     """
 
     of: TraitRead
+    inputs: tuple[TraitRead, ...]
     length: TraitRead
     target: Node
     coefficients: tuple[SettingRead, ...] = ()
@@ -116,7 +118,7 @@ class Grown:
     @property
     def reads(self) -> tuple[Node, ...]:
         """The expressions that it reads."""
-        return (self.of, self.length, self.target, *self.coefficients)
+        return (self.of, *self.inputs, self.length, self.target, *self.coefficients)
 
 
 Source = Figure | Earlier | Grown

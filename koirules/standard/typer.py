@@ -7,6 +7,7 @@ from typing import Protocol
 
 from koirules.language.syntax import Expression
 from koirules.problems import Place, Problem
+from koirules.standard.derivations import TypedMeasure
 from koirules.standard.operations import Operation
 from koirules.standard.parts import Setting
 from koirules.standard.tree import Node
@@ -24,6 +25,10 @@ class Typing(Protocol):
     @property
     def traits(self) -> Mapping[str, Trait]:
         """The traits that can be read, by name."""
+
+    @property
+    def measures(self) -> Sequence[TypedMeasure]:
+        """How some of the traits are derived from others."""
 
     @property
     def settings(self) -> Mapping[str, Setting]:

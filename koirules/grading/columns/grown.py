@@ -11,10 +11,11 @@ from typing import TYPE_CHECKING
 from attrs import evolve
 
 from koirules.grading.ahead import Ahead
-from koirules.grading.columns.held import Held, NoColumn, NumberColumn
+from koirules.grading.columns.codes import fits_codes
+from koirules.grading.columns.held import CodeColumn, Held, NoColumn, NumberColumn
 from koirules.grading.columns.reading import ReadFrame
 from koirules.standard.growing import LENGTH
-from koirules.vocabulary.readings import Span
+from koirules.vocabulary.readings import Reading, Span
 
 if TYPE_CHECKING:
     import polars as pl
@@ -23,7 +24,8 @@ if TYPE_CHECKING:
 def with_grown(read: ReadFrame, ahead: Ahead, rows: int) -> ReadFrame:
     """A frame that was read, with the grown traits that are wanted and not there yet; rows: how many it has."""
     wanted = [each for each in ahead.wanted if each.key not in read.held]
-    if not wanted:
+    derived = [each for each in ahead.derived if not any(key in read.held for key in each.keys.values())]
+    if not wanted and not derived:
         return read
     held: dict[str, Held] = dict(read.held)
     columns: list[pl.Series] = []
@@ -41,6 +43,12 @@ def with_grown(read: ReadFrame, ahead: Ahead, rows: int) -> ReadFrame:
         ]
         made, held[each.key] = _made(grown, f"g{len(held)}")
         columns += made
+    spans = [Span(*length) for length in of_fish] if derived else []
+    for group in derived:
+        found = group.rows(list(zip(*(_readings(read, name, rows) for name in group.inputs), strict=True)), spans)
+        for key in group.keys.values():
+            made, held[key] = _held([one.get(key) for one in found], f"g{len(held)}")
+            columns += made
     return evolve(read, columns=read.columns.hstack(columns) if columns else read.columns, held=held)
 
 
@@ -59,6 +67,35 @@ def _ends(read: ReadFrame, name: str) -> tuple[Iterable[float | None], Iterable[
         return None
     lows = read.columns[held.name].to_list()
     return lows, read.columns[held.high].to_list() if held.high else lows
+
+
+def _readings(read: ReadFrame, name: str, rows: int) -> list[Reading | None]:
+    """What was read of a trait, row by row."""
+    match read.held.get(name, NoColumn()):
+        case NoColumn():
+            return [None] * rows
+        case CodeColumn() as held:
+            codes = read.columns[held.name].to_list()
+            return [None if code is None else held.readings[code] for code in codes]
+        case NumberColumn() as held:
+            lows = read.columns[held.name].to_list()
+            highs = read.columns[held.high].to_list() if held.high else lows
+            return [None if low is None else Span(low, high) for low, high in zip(lows, highs, strict=True)]
+
+
+def _held(column: Sequence[Reading | None], name: str) -> tuple[list[pl.Series], Held]:
+    """The columns of readings, and how they are held."""
+    import polars as pl
+
+    spans = [one for one in column if isinstance(one, Span)]
+    if spans:
+        return _made([one if isinstance(one, Span) else None for one in column], name)
+    codes: dict[Reading, int] = {}
+    numbered = [None if one is None else codes.setdefault(one, len(codes)) for one in column]
+    if not codes:
+        return [], NoColumn()
+    series = pl.Series(name, numbered, dtype=fits_codes(len(codes)))
+    return [series], CodeColumn(name, tuple(codes), series.null_count() > 0)
 
 
 def _made(grown: Sequence[Span | None], name: str) -> tuple[list[pl.Series], Held]:
