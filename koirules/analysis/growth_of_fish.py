@@ -12,9 +12,11 @@ from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Decimal
 from attrs import frozen
 
 from koirules.grading.records import Record
+from koirules.measures.growing_maps import area_without_sashi
 from koirules.measures.growth_fit import FEW, LEAST_CHANGE, Fit, GrowthFit, Look, fit_growth
 from koirules.standard.growing import COEFFICIENTS, EXPONENT, LENGTH, WHITE
 from koirules.vocabulary.kinds import shortest
+from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import Span
 
 METHOD = (
@@ -65,7 +67,14 @@ def _look(record: Record) -> Look | None:
         return None
     ratio = _sure(record, "girth_ratio")
     girth = _sure(record, "girth") or (ratio * length if ratio else None)
-    return Look(record.fish, record.date, length, _sure(record, "weight"), girth)
+    return Look(record.fish, record.date, length, _sure(record, "weight"), girth, _area(record))
+
+
+def _area(record: Record) -> float | None:
+    """The area of all maps of a fish together; None where one of them has a thin patch, or there is none."""
+    areas = [area_without_sashi(reading) for reading in record.readings.values() if isinstance(reading, PatchMap)]
+    known = [area for area in areas if area is not None]
+    return sum(known) or None if len(known) == len(areas) else None
 
 
 def _sure(record: Record, name: str) -> float | None:

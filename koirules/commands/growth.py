@@ -12,7 +12,9 @@ from koirules.commands.inputs import standard_from
 from koirules.commands.output import counted, show_cautions, show_problems, stop, stop_if_refused
 from koirules.formats.records import read_every_look
 from koirules.measures.growth_fit import FEWEST, Fit
+from koirules.problems import Cell
 from koirules.problems.growth_fitting import too_few_looks
+from koirules.problems.measuring import measuring_needs
 from koirules.standard.growing import EXPONENT, WHITE
 
 
@@ -23,13 +25,18 @@ from koirules.standard.growing import EXPONENT, WHITE
 def command(rules: str, records: str, as_json: bool) -> None:
     """Fit how fish grow to RECORDS of the same fish on several days, with the traits of RULES.
 
-    RECORDS has the columns `fish` and `date`, a row for each look, with `length` and `weight` or `girth`. Prints the
+    RECORDS has the columns `fish` and `date`, a row for each look, with `length` and `weight` or `girth`, and maps such as
+    `hi_patches` where there are some. Prints the
     coefficients of `grown to` with their uncertainty, and the lines that set them in a rule file.
     """
     standard = standard_from(rules)
     batch = read_every_look(Path(records), standard.traits)
     stop_if_refused(batch.problems)
-    found = growth_of(batch.records)
+    try:
+        found = growth_of(batch.records)
+    except ImportError as error:
+        show_problems([measuring_needs(Cell(records), "the area of a map", error.name or str(error))])
+        stop("Nothing was fitted.")
     if found.fit.exponent is None:
         show_problems([too_few_looks(records, found.fit.bearing, FEWEST, found.fit.not_longer)])
         stop("Nothing was fitted.")

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import compress, product
 
+from koirules.measures.shapes import shapes_of
 from koirules.vocabulary.maps import BELLY, DECIMALS, Patch, PatchMap, Point, boxed, doubled_area
 
 MOST_THIN = 6
@@ -31,6 +32,16 @@ def grown_maps(pattern: PatchMap, across: float) -> tuple[PatchMap, ...]:
         PatchMap([*sure, *(one for patches in compress(thin, there) for one in patches if one is not None)])
         for there in product((True, False), repeat=len(thin))
     )
+
+
+def area_without_sashi(pattern: PatchMap) -> float | None:
+    """The area of the patches in body coordinates, u times v, their sashi left out; None where one is thin, or none is there."""
+    import shapely
+
+    if not pattern.patches or any(patch.thin for patch in pattern.patches):
+        return None
+    shapes = shapes_of(grown_maps(pattern, 1.0))
+    return None if shapes.wrong else float(shapely.area(shapes.whole[0]))
 
 
 def _cleared(patch: Patch) -> Iterator[Patch]:

@@ -64,6 +64,28 @@ def test_the_same_comes_as_data(rules, tmp_path):
     assert any("5 pairs are few" in caution for caution in data["cautions"])
 
 
+def test_maps_of_fish_that_grew_stouter_say_what_share_of_new_skin_is_white(rules, tmp_path):
+    rows = ["fish,date,length,girth,hi_patches"]
+    for number in range(6):
+        first, second, b, s = 14 + number, 45 + 3 * number, 3.4, 0.8
+        q = (second / first) ** ((b - 3) / 2)
+        for day, length, times in (("2026-06-01", first, 1.0), ("2027-06-01", second, q**-s)):
+            girth = 0.5 * first * (length / first) ** ((b - 1) / 2)
+            reach = f"left {60 * times:.3f} right {50 * times:.3f}"
+            sashi = " sashi 2" if length == first else ""
+            front = 10 if length == first else 12
+            rows.append(f"F{number},{day},{length},{girth:.6f},{front} to 40 {reach}{sashi}; 50 to 70 {reach}")
+    path = tmp_path / "maps.csv"
+    path.write_text("\n".join(rows) + "\n", encoding="utf-8")
+    told = run(rules, path)
+    assert re.search(r"by pattern +0\.800, standard error 0\.000, from 6 pairs", told.output), told.output
+    line = next(line for line in told.output.splitlines() if line.startswith("setting growth_white_share"))
+    assert line.startswith("setting growth_white_share = 0.8 ")
+    assert "s: growth_white_share = 0.8)" in koirules.read_standard(RULES.replace("SETTINGS", line)).growth_note
+    path.write_text(path.read_text(encoding="utf-8").replace("sashi 2", "sashi 2 thin"), encoding="utf-8")
+    assert "Nothing is said of the new skin" in " ".join(run(rules, path).output.split())
+
+
 def test_too_few_pairs_are_told_and_nothing_is_fitted(rules, tmp_path):
     told = run(rules, looks(tmp_path, 2))
     assert told.exit_code == 2
