@@ -26,6 +26,8 @@ from koirules.vocabulary.traits import Trait
 _MISSING, _UNSURE, _AT_AN_END = 0.2, 0.15, 0.2
 """The shares of values that are not recorded, that are what they could be, and that lie at an end of a range."""
 
+_MEASURED_BY: dict[type, str] = {Patches: "shapely", Colours: "coloraide"}
+
 _LABELS = ("mill pond", "line A", "7")
 
 
@@ -35,11 +37,11 @@ def made_records(
     """Invented records as a record sheet has them: trait to cell, numbers in the trait's own unit.
 
     Of all values a share of `missing` is left out; of the others some are not sure, some lie at an end of their range. Maps
-    are left out where Shapely is not installed, which measures them.
+    are left out where Shapely is not installed, which measures them, and colour readings where ColorAide is not.
     """
     random = Random(seed)  # noqa: S311 - nobody's secret
-    measured = find_spec("shapely") is not None
-    listed = [trait for trait in traits if measured or not isinstance(trait.kind, Patches)]
+    unmeasured = tuple(kind for kind, library in _MEASURED_BY.items() if find_spec(library) is None)
+    listed = [trait for trait in traits if not isinstance(trait.kind, unmeasured)]
     return [
         {trait.name: _cell(trait.kind, random) for trait in listed if random.random() >= missing} for _ in range(number)
     ]
