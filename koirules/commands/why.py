@@ -5,24 +5,24 @@ from __future__ import annotations
 import sys
 from collections.abc import Sequence
 from decimal import Decimal
-from pathlib import Path
 
 import click
 
 from koirules.api import Standard
+from koirules.commands.drawn_fish import draw_fish
 from koirules.commands.grade import score_words
 from koirules.commands.inputs import (
     label_option,
     language_option,
+    records_from,
     setting_option,
     shown_titles,
     standard_from,
     standard_words,
 )
-from koirules.commands.output import shown, stop, stop_if_refused
+from koirules.commands.output import show_cautions, shown, stop, stop_if_refused
 from koirules.commands.telling_changes import tell_changes, wrapped
 from koirules.commands.telling_two import tell_two
-from koirules.formats.records import read_records
 from koirules.grading.distance import to_next_grade
 from koirules.grading.records import Record
 from koirules.grading.results import Reason, Result, SectionResult, State
@@ -37,6 +37,9 @@ _MOST_QUESTIONS = 5
 @click.argument("records", type=click.Path())
 @click.argument("fish")
 @click.argument("other", required=False, metavar="[FISH]")
+@click.option(
+    "--drawing", type=click.Path(), metavar="FILE", help="Draw the fish from above with its patches, as .svg."
+)
 @label_option
 @setting_option
 @language_option
@@ -45,6 +48,7 @@ def command(
     records: str,
     fish: str,
     other: str | None,
+    drawing: str | None,
     labels: tuple[str, ...],
     changes: tuple[str, ...],
     language: str | None,
@@ -56,9 +60,13 @@ def command(
     other, criterion by criterion, adding up to the difference of their scores.
     """
     standard = standard_from(rules, changes, language)
-    batch = read_records(Path(records), standard.traits, labels)
+    batch = records_from(standard, records, labels)
     stop_if_refused(batch.problems)
     found = [_found(name, batch.records, records) for name in (fish, other) if name is not None]
+    if drawing is not None:
+        if other is not None:
+            stop("A drawing shows one fish: name one.")
+        draw_fish(standard, found[0], drawing)
     if len(found) == 1:
         _tell(standard, found[0], standard.grade_record(found[0]))
     else:
@@ -81,6 +89,8 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
     graded = " or ".join(titles[name] for name in result.possible)
     click.echo(click.style(f"Fish {shown(result.fish)}: {graded}, score {score_words(result)}", bold=True))
     click.echo(standard_words(standard))
+    if standard.growth_note:
+        show_cautions([standard.growth_note])
     if record.labels:
         click.echo("; ".join(f"{shown(name)} {shown(text)}" for name, text in record.labels.items()))
     _tell_sections(standard, result)
