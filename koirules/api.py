@@ -12,10 +12,12 @@ from typing import Any
 
 from attrs import define, evolve, field
 
+from koirules.grading.ahead import growth_note
 from koirules.grading.asking import Asker
 from koirules.grading.batch import BatchGrader
 from koirules.grading.decisions import Decision, check_decisions
 from koirules.grading.looks import read_looks
+from koirules.grading.measuring import MeasuredBatch, measured_records
 from koirules.grading.questions import Known, Question, Questioner
 from koirules.grading.reading import RecordReader
 from koirules.grading.records import Record
@@ -74,6 +76,11 @@ class Standard:
         return {grade.name: grade.title.within(self.language) for grade in self.rules.grades}
 
     @property
+    def growth_note(self) -> str:
+        """What a reader of its results should know about the model of growth behind them; "" where it asks for no growth."""
+        return growth_note(self.rules, self.settings)
+
+    @property
     def traits(self) -> Mapping[str, Trait]:
         """All that a record may name, by name."""
         return self.rules.traits
@@ -128,14 +135,14 @@ class Standard:
         """
         made = self.reader.read(record, "")
         if isinstance(made, Record):
-            return self.questioner.questions(Known(made.readings, frozenset(untold)))
+            return self.questioner.questions(Known(self.grader.measured(made).readings, frozenset(untold)))
         raise RecordError(made)
 
     def next_question(self, record: Mapping[str, object], untold: Collection[str] = ()) -> Question | None:
         """The look that settles such fish soonest (grading/asking.py), None where nothing is left to ask; as `questions`."""
         made = self.reader.read(record, "")
         if isinstance(made, Record):
-            return self.asker.next_one(Known(made.readings, frozenset(untold)))
+            return self.asker.next_one(Known(self.grader.measured(made).readings, frozenset(untold)))
         raise RecordError(made)
 
     @cached_property
@@ -166,16 +173,25 @@ class Standard:
         with every problem of records and decisions.
         """
         read, problems = read_looks(self.reader, records)
+        measured = self.measured(read, "records")
+        problems.extend(problem for problem in measured.problems if not problem.warning)
         problems.extend(check_decisions(self.rules, self.settings, decisions, [record.fish for record in read]))
         if problems:
             raise RecordError(tuple(problems))
-        return self.whole_batch.grade(read, decisions, day)
+        return self.whole_batch.grade(measured.records, decisions, day)
 
     def grade_records(
         self, records: Sequence[Record], decisions: Sequence[Decision] = (), day: date | None = None
     ) -> BatchResult:
         """Grade records that have been read already, and decisions that have been checked, as `grade_batch`."""
         return self.whole_batch.grade(records, decisions, day)
+
+    def measured(self, records: Sequence[Record], file: str) -> MeasuredBatch:
+        """Records with the derived traits that the rules read, worked out over all of them at once; never raises.
+
+        file: the name that problems show. Grading does the same for a record that has not been through here.
+        """
+        return measured_records(self.grader.measurer, records, file)
 
     def batch(self, *, sections: bool = True, faults: bool = False) -> BatchGrader:
         """The compiled standard for whole frames: see `grade_frame`."""

@@ -7,11 +7,17 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale, YesNo
+from koirules.vocabulary.kinds import Choice, Colours, Count, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.units import UNITS
 
 YES_NO = YesNo()
 """Yes or no."""
+
+PATCHES = Patches()
+"""A map of where a colour lies."""
+
+COLOURS = Colours()
+"""Colour readings along the body."""
 
 EYES = ("left_eye", "right_eye")
 CHEEKS = ("left_cheek", "right_cheek")

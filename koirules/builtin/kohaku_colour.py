@@ -93,7 +93,7 @@ COLOUR = (
         number("0", "100"),
         Better.NEITHER,
         Growth.VARIES,
-        "Colour reading on the largest patch, wet skin, no glare: 0 is black, 100 is white.",
+        "Lightness of the mean colour reading of the red, wet skin, no glare: 0 is black, 100 is white.",
         {"ja": "緋の明度"},
     ),
     Trait(
@@ -102,7 +102,7 @@ COLOUR = (
         number("0", "360", "deg"),
         Better.TARGET,
         Growth.VARIES,
-        "Hue angle of the colour reading: low is purple-red, near 40 orange-red, near 90 yellow.",
+        "Hue angle of the mean colour reading: low is purple-red, near 40 orange-red, near 90 yellow; none below chroma 8.",
         {"ja": "緋の色相"},
     ),
     Trait(
@@ -111,7 +111,7 @@ COLOUR = (
         number("0", "150"),
         Better.MORE,
         Growth.VARIES,
-        "Chroma of the colour reading: 0 is grey, higher is more colourful.",
+        "Chroma of the mean colour reading: 0 is grey, higher is more colourful.",
         {"ja": "緋の彩度"},
     ),
     Trait(
@@ -128,7 +128,7 @@ COLOUR = (
         number("0", "120"),
         Better.MORE,
         Growth.VARIES,
-        "The CIEDE2000 difference between a reading on the red and one on the white beside it.",
+        "The CIEDE2000 difference between the mean readings of the red and of the white.",
     ),
     Trait(
         "shiroji_lightness",
@@ -136,7 +136,7 @@ COLOUR = (
         number("0", "100"),
         Better.MORE,
         Growth.RISES,
-        "Colour reading on the white behind the head, wet skin, no glare: 100 is pure white.",
+        "Lightness of the mean colour reading of the white, wet skin, no glare: 100 is pure white.",
         {"ja": "白地の明度"},
     ),
     Trait(
@@ -145,7 +145,7 @@ COLOUR = (
         number("0", "100"),
         Better.LESS,
         Growth.VARIES,
-        "Chroma of the colour reading on the white: 0 has no cast at all.",
+        "Chroma of the mean colour reading of the white: 0 has no cast at all.",
         {"ja": "白地の彩度"},
     ),
     Trait(
@@ -154,7 +154,7 @@ COLOUR = (
         number("-60", "100"),
         Better.LESS,
         Growth.FALLS,
-        "The b* of the colour reading on the white: above 0 is yellow, below 0 is blue.",
+        "The b* of the mean colour reading of the white: above 0 is yellow, below 0 is blue.",
     ),
 )
 """The traits of red and white."""

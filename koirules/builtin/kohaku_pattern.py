@@ -6,10 +6,33 @@ the tip of the nose to the end of the tail stem, fins left out; the back is what
 
 from __future__ import annotations
 
-from koirules.builtin.kinds import CHEEKS, EYES, FINS, PECTORALS, YES_NO, choice, count, number, places, scale, share
+from koirules.builtin.kinds import (
+    CHEEKS,
+    EYES,
+    FINS,
+    PATCHES,
+    PECTORALS,
+    YES_NO,
+    choice,
+    count,
+    number,
+    places,
+    scale,
+    share,
+)
+from koirules.measures.pattern import FRONTS, STEPS
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 PATTERN = (
+    Trait(
+        "hi_patches",
+        "map of the red (hi)",
+        PATCHES,
+        Better.NEITHER,
+        Growth.VARIES,
+        'Each patch as where it starts, ends and how far it reaches to each side in %: "8 to 26 left 60 right 55; …".',
+        {"ja": "緋の図"},
+    ),
     Trait(
         "hi_cover",
         "share of red on the back (hi)",
@@ -21,7 +44,7 @@ PATTERN = (
     Trait(
         "steps",
         "steps of the pattern (dan)",
-        choice("none", "tancho", "ippon", "inazuma", "nidan", "sandan", "yondan", "godan", "many"),
+        choice(*STEPS),
         Better.NEITHER,
         Growth.RISES,
         "Tancho is a head patch alone, ippon one long patch, inazuma one zigzag, nidan two steps, sandan three.",
@@ -165,7 +188,7 @@ DETAILS = (
     Trait(
         "head_hi_front",
         "how far forward the head red runs (hi)",
-        scale("behind_eyes", "eye_line", "nostrils", "nose", "lips"),
+        scale(*FRONTS),
         Better.TARGET,
         Growth.FIXED,
         "Where the front end of the red on the head lies; leave it out if the head has none.",
@@ -210,6 +233,14 @@ DETAILS = (
         Better.LESS,
         Growth.FALLS,
         "The fins with red in the blade; red in the joint alone is written under motoaka.",
+    ),
+    Trait(
+        "hi_at_fins",
+        "red at the roots of the fins",
+        places(*FINS),
+        Better.LESS,
+        Growth.FALLS,
+        "The fins that grow out of red skin; red in the blade and in the joint are written under their own names.",
     ),
     Trait(
         "motoaka",

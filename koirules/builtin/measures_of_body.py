@@ -2,13 +2,25 @@
 
 Meanings are common practice, no source. Ranges are from memory: limits for what is written down, from fry to the
 largest koi known (about 125 cm and 45 kg), not limits of quality; those of the ratios leave room for a sick or a
-malformed fish.
+malformed fish. How they follow the length of a growing fish is that of a fish which keeps its outline: lengths along the
+body as the length, everything across it as the girth, and the weight as W = a L^b.
 """
 
 from __future__ import annotations
 
 from koirules.builtin.kinds import YES_NO, number, share
-from koirules.vocabulary.traits import Better, Growth, Trait
+from koirules.vocabulary.traits import (
+    AS_GIRTH,
+    AS_LENGTH,
+    AS_WEIGHT,
+    GIRTH_OVER_LENGTH,
+    LENGTH_OVER_GIRTH,
+    UNCHANGED,
+    WEIGHT_OVER_LENGTH_CUBED,
+    Better,
+    Growth,
+    Trait,
+)
 
 MEASURES_OF_BODY = (
     Trait(
@@ -19,6 +31,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "Lay the fish on the wet board and read from the nose to the end of the tail, pressed together.",
         {"ja": "全長"},
+        allometry=AS_LENGTH,
     ),
     Trait(
         "standard_length",
@@ -28,6 +41,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "On the wet board, from the nose to the end of the spine, where the last scale sits.",
         {"ja": "標準体長"},
+        allometry=AS_LENGTH,
     ),
     Trait(
         "fork_length",
@@ -37,6 +51,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "On the wet board, from the nose to the bottom of the fork of the tail.",
         {"ja": "尾叉長"},
+        allometry=AS_LENGTH,
     ),
     Trait(
         "weight",
@@ -46,6 +61,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "Weigh the fish in a wet sock or bowl and take off the weight of the sock or bowl.",
         {"ja": "体重"},
+        allometry=AS_WEIGHT,
     ),
     Trait(
         "depth",
@@ -55,6 +71,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "From the side, the greatest height from back to belly, fins left out.",
         {"ja": "体高"},
+        allometry=AS_GIRTH,
     ),
     Trait(
         "width",
@@ -64,6 +81,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "From above, the greatest breadth of the body, fins left out.",
         {"ja": "体幅"},
+        allometry=AS_GIRTH,
     ),
     Trait(
         "girth",
@@ -73,6 +91,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "Lay a soft tape once round the thickest part, just in front of the dorsal fin, without pulling.",
         {"ja": "胴回り"},
+        allometry=AS_GIRTH,
     ),
     Trait(
         "gill_width",
@@ -81,6 +100,7 @@ MEASURES_OF_BODY = (
         Better.NEITHER,
         Growth.RISES,
         "From above, the breadth of the body at the rear edge of the gill covers.",
+        allometry=AS_GIRTH,
     ),
     Trait(
         "stem_width",
@@ -89,6 +109,7 @@ MEASURES_OF_BODY = (
         Better.MORE,
         Growth.RISES,
         "From above, the breadth of the tail stem (ozutsu) half way between the anal fin and the tail.",
+        allometry=AS_GIRTH,
     ),
     Trait(
         "stem_depth",
@@ -97,6 +118,7 @@ MEASURES_OF_BODY = (
         Better.MORE,
         Growth.RISES,
         "From the side, the least height of the tail stem (ozutsu).",
+        allometry=AS_GIRTH,
     ),
     Trait(
         "head_length",
@@ -122,6 +144,7 @@ MEASURES_OF_BODY = (
         Better.TARGET,
         Growth.RISES,
         "Girth divided by total length: how stout the fish is.",
+        allometry=GIRTH_OVER_LENGTH,
     ),
     Trait(
         "fineness",
@@ -129,16 +152,36 @@ MEASURES_OF_BODY = (
         number("1", "12"),
         Better.TARGET,
         Growth.FALLS,
-        "Length divided by the greatest depth: high is slim, low is stout.",
+        "Total length divided by the greatest depth: high is slim, low is stout.",
+        allometry=LENGTH_OVER_GIRTH,
     ),
     Trait(
         "condition",
-        "condition factor",
+        "condition factor on total length",
         number("0.1", "6"),
         Better.TARGET,
         Growth.VARIES,
         "Weight in g times 100, divided three times by total length in cm: low is thin, high is fat or full of eggs.",
         {"ja": "肥満度"},
+        allometry=WEIGHT_OVER_LENGTH_CUBED,
+    ),
+    Trait(
+        "condition_standard",
+        "condition factor on standard length",
+        number("0.1", "9"),
+        Better.TARGET,
+        Growth.VARIES,
+        "The same with standard length; it is about three quarters higher, so never set one beside the other.",
+        allometry=WEIGHT_OVER_LENGTH_CUBED,
+    ),
+    Trait(
+        "condition_fork",
+        "condition factor on fork length",
+        number("0.1", "8"),
+        Better.TARGET,
+        Growth.VARIES,
+        "The same with fork length; it is about a third higher, so never set one beside the other.",
+        allometry=WEIGHT_OVER_LENGTH_CUBED,
     ),
     Trait(
         "stem_ratio",
@@ -147,6 +190,7 @@ MEASURES_OF_BODY = (
         Better.MORE,
         Growth.VARIES,
         "Width of the tail stem divided by the greatest width: strength behind.",
+        allometry=UNCHANGED,
     ),
     Trait(
         "shoulder_share",
@@ -155,6 +199,7 @@ MEASURES_OF_BODY = (
         Better.TARGET,
         Growth.VARIES,
         "Width at the gills divided by the greatest width: near 1 is heavy just behind the head.",
+        allometry=UNCHANGED,
     ),
     Trait(
         "growth_standing",

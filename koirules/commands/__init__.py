@@ -18,6 +18,7 @@ _COMMANDS = {
     "sheet": "Make a blank record sheet for a variety or a standard.",
     "varieties": "List the varieties, skins and rule sets that are installed, and from where.",
     "new-variety": "Lay down a plugin for a variety of your own, with tests that pass.",
+    "growth": "Fit how fish grow from looks at the same fish on several days.",
     "traits": "List the traits that rules and records can name.",
 }
 

@@ -49,6 +49,8 @@ def command(
     session = Session(standard, book, Keyboard(), records is not None, thorough)
     status = HOLDS
     try:
+        if standard.growth_note:
+            say(standard.growth_note)
         say(CAUTIONS[1])
         try:
             session.run()

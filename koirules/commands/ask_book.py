@@ -49,8 +49,8 @@ class Book:
     _of_fish: dict[str, list[Step]] | None = None
 
     def known(self, fish: str) -> Known:
-        """What is known of a fish."""
-        known = Known(self.records[fish].readings)
+        """What is known of a fish, with what follows from it."""
+        known = Known(self.standard.grader.measured(self.records[fish]).readings)
         for step in self.steps_of(fish):
             match step:
                 case Answered(trait=name) if name in known.readings and name in self.standard.traits:
@@ -134,14 +134,14 @@ class Book:
         records, steps = _as_left(path, standard, labels)
         added = read_records(others, standard.traits, labels) if others is not None else None
         if added is not None:
-            stop_if_refused(added.problems)
+            stop_if_refused([*added.problems, *standard.measured(added.records, added.file).problems])
             for record in added.records:
                 records.setdefault(record.fish, record)
         for record in records.values():
             problem = not_kept(str(others or path), record, standard.traits)
             stop_if_refused([] if problem is None else [problem])
         carried = dict.fromkeys(label for record in records.values() for label in record.labels)
-        held = {name for record in records.values() for name in record.readings} | standard.grader.traits_read()
+        held = {name for record in records.values() for name in record.readings} | standard.grader.traits_to_record()
         book = cls(
             path,
             standard,
@@ -173,7 +173,8 @@ def _as_left(path: Path, standard: Standard, labels: Sequence[str]) -> tuple[dic
         return {}, []
     batch = read_records(path, standard.traits, labels)
     steps = read_journal(journal)
-    stop_if_refused([*batch.problems, *([steps] if isinstance(steps, Problem) else [])])
+    found = [*batch.problems, *standard.measured(batch.records, batch.file).problems]
+    stop_if_refused([*found, *([steps] if isinstance(steps, Problem) else [])])
     records = {record.fish: record for record in batch.records}
     if isinstance(steps, Problem):
         return records, []

@@ -9,8 +9,20 @@ from typing import TypeVar
 from attrs import frozen
 
 from koirules.vocabulary.cells import Misread, read_value
-from koirules.vocabulary.expected import example_of, range_of
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.expected import COLOURS_EXAMPLE, MAP_EXAMPLE, example_of, range_of
+from koirules.vocabulary.kinds import (
+    Choice,
+    Colours,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Patches,
+    Places,
+    Scale,
+    YesNo,
+    words_of,
+)
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Reading
 
 _T = TypeVar("_T")
@@ -105,6 +117,10 @@ def form_of(kind: Kind) -> Form:
             return Form(kind, {}, single=False, asks=f"A number {inside}({plain}), then Enter")
         case Label():
             return Form(kind, {}, single=False, asks="A name or word, then Enter")
+        case Colours():
+            return Form(kind, {}, single=False, asks=f"L*, a* and b*, such as {COLOURS_EXAMPLE}; then Enter")
+        case Patches():
+            return Form(kind, {}, single=False, asks=f"The patches, such as {MAP_EXAMPLE}; or none; then Enter")
 
 
 def chosen_of(options: Mapping[str, _T], text: str) -> tuple[_T, ...] | None:

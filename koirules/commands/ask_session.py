@@ -119,7 +119,7 @@ class Session:
     def _question(self, fish: str) -> Question | Noting | None:
         """What to ask next of a fish, answers being as likely as in the other fish when its turn came."""
         if self._asker is None or self._asker[0] != fish:
-            others = [record.readings for name, record in self.book.records.items() if name != fish]
+            others = [self.book.known(name).readings for name in self.book.records if name != fish]
             self._asker = fish, Asker.of(self.standard.questioner, others)
         asker, known = self._asker[1], self.book.known(fish)
         if self.thorough or self.book.was_noted(fish):

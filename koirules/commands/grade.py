@@ -23,7 +23,7 @@ from koirules.commands.inputs import (
     standard_from,
     standard_words,
 )
-from koirules.commands.output import CAUTIONS, counted, show_cautions, show_problems, shown, stop
+from koirules.commands.output import cautions_of, counted, show_cautions, show_problems, shown, stop
 from koirules.commands.telling_rounds import tell_alerts, tell_rounds
 from koirules.formats.results import About, check_result_path, write_results
 from koirules.grading.results import Result
@@ -101,7 +101,7 @@ def command(
     _print_totals(standard, batch)
     tell_rounds(batch.outcome.rounds, batch.results)
     click.echo()
-    show_cautions()
+    show_cautions(cautions_of(standard))
     if failed:
         show_problems(failed)
         stop("Not everything was written.")
@@ -196,7 +196,7 @@ def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> list[Probl
         file=standard.rules.file,
         settings={name: setting_words(standard, name) for name in standard.changed},
         stage=standard.rules.stage,
-        cautions=CAUTIONS,
+        cautions=cautions_of(standard),
         alerts=batch.outcome.alerts,
         rounds=batch.outcome.rounds,
         seal=standard.seal,

@@ -11,7 +11,7 @@ import click
 
 from koirules.api import Standard
 from koirules.commands.inputs import setting_words, shown_titles, standard_words
-from koirules.commands.output import counted, show_cautions, show_problems, shown, stop_if_refused
+from koirules.commands.output import cautions_of, counted, show_cautions, show_problems, shown, stop_if_refused
 from koirules.commands.telling_rounds import tell_alerts, tell_round_totals
 from koirules.formats.large_files import ENDINGS
 from koirules.formats.large_results import RESULT_ENDINGS
@@ -142,7 +142,7 @@ def _print(standard: Standard, finished: Finished, top: int) -> None:
         click.echo(f"Left out: {shown(file)}")
     click.echo("(Fish that are named twice were looked for in each 100,000 rows of a file, not among all.)")
     click.echo()
-    show_cautions()
+    show_cautions(cautions_of(standard))
 
 
 def _print_best(totals: Totals, titles: dict[str, str], *, scored: bool) -> None:

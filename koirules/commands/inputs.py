@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any, TypeVar
 
 import click
-from attrs import frozen
+from attrs import evolve, frozen
 
 from koirules.api import Standard, load_standard
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
@@ -146,12 +146,19 @@ class Graded:
         return self.outcome.results
 
 
+def records_from(standard: Standard, records: str, labels: Sequence[str]) -> Batch:
+    """Read a file of records and derive their traits; what is wrong is among its problems."""
+    batch = read_records(Path(records), standard.traits, labels)
+    measured = standard.measured(batch.records, batch.file)
+    return evolve(batch, records=measured.records, problems=(*batch.problems, *measured.problems))
+
+
 def graded(standard: Standard, records: str, labels: Sequence[str], decisions: str | None = None) -> Graded:
     """Read and grade a file of records; ends the command with its problems where it cannot be read.
 
     decisions: a file of what a person decided.
     """
-    batch = read_records(Path(records), standard.traits, labels)
+    batch = records_from(standard, records, labels)
     decided, problems = _decisions(standard, decisions, [record.fish for record in batch.records])
     stop_if_refused([*batch.problems, *problems])
     if not batch.records:

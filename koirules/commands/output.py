@@ -11,6 +11,7 @@ from unicodedata import normalize
 
 import click
 
+from koirules.api import Standard
 from koirules.language.cleaning import MOST_BYTES
 from koirules.problems import Place, Problem, is_refused
 
@@ -81,8 +82,14 @@ def counted(number: int, one: str, many: str | None = None) -> str:
     return f"{number:,} {one if number == 1 else many or one + 's'}"
 
 
-def show_cautions(parts: Iterable[str] = CAUTIONS) -> None:
-    """Print the usual cautions."""
+def cautions_of(standard: Standard) -> tuple[str, ...]:
+    """The usual cautions, after what is to be known about the model of growth where a standard asks for one."""
+    note = standard.growth_note
+    return (note, *CAUTIONS) if note else CAUTIONS
+
+
+def show_cautions(parts: Iterable[str]) -> None:
+    """Print cautions."""
     width = min(100, shutil.get_terminal_size((100, 24)).columns)
     for part in parts:
         click.echo(click.style(click.wrap_text(part, width), dim=True))

@@ -6,15 +6,23 @@ import json
 import re
 import sys
 from collections.abc import Mapping, Sequence
+from typing import TYPE_CHECKING
 
 import click
 
 from koirules.commands.inputs import registry, standard_from
 from koirules.commands.output import shown, stop
-from koirules.vocabulary.kinds import describe_kind
+from koirules.standard.growing import Growing
+from koirules.standard.measured import measures_of
+from koirules.vocabulary.expected import range_of
+from koirules.vocabulary.kinds import describe_kind, shortest
+from koirules.vocabulary.measures import Formula, outputs_of
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.skins import Varieties, clashes, lay_over, name_with
 from koirules.vocabulary.traits import Trait, Variety
+
+if TYPE_CHECKING:
+    from rich.console import RenderableType
 
 
 @click.command("traits")
@@ -27,8 +35,10 @@ def command(variety: tuple[str, ...], as_json: bool) -> None:
     traits of its variety and its own house traits.
     """
     found = _of_rules(variety[0]) if len(variety) == 1 and variety[0].endswith(".koi") else variety_named(variety)
+    growth = Growing(found.traits, measures_of(found))
     if as_json:
-        click.echo(json.dumps([_as_data(trait) for trait in found.traits.values()], indent=1))
+        follows = _follows(found)
+        click.echo(json.dumps([_as_data(trait, follows, growth) for trait in found.traits.values()], indent=1))
         return
     from rich.box import SIMPLE_HEAD
     from rich.console import Console
@@ -42,10 +52,42 @@ def command(variety: tuple[str, ...], as_json: bool) -> None:
     for heading in ("trait", "kind", "better", "with growth"):
         table.add_column(heading, overflow="fold")
     table.add_column("what it is", overflow="fold", ratio=1)
+    follows = _follows(found)
     for trait in found.traits.values():
-        told = (trait.name, describe_kind(trait.kind), trait.better.value, trait.growth.value)
-        table.add_row(*(Text(shown(cell)) for cell in (*told, f"{trait.title}. {trait.describe}")))
+        derived = f" Follows from {follows[trait.name]}, where it is not written." if trait.name in follows else ""
+        grows = trait.growth.value + ("; can be asked grown" if growth.inputs(trait) else "")
+        told = (trait.name, describe_kind(trait.kind), trait.better.value, grows)
+        table.add_row(*(Text(shown(cell)) for cell in (*told, f"{trait.title}. {trait.describe}{derived}")))
     console.print(table)
+    if found.constants:
+        console.print(_constants(found))
+
+
+def _constants(found: Variety) -> RenderableType:
+    """What measures go by; a standard sets one with a `setting` of its name."""
+    from rich.box import SIMPLE_HEAD
+    from rich.table import Table
+    from rich.text import Text
+
+    title = "What measures go by; a rule file changes it with a `setting` of its name"
+    table = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False, title=Text(title))
+    for heading in ("constant", "value", "range"):
+        table.add_column(heading)
+    table.add_column("what it is", overflow="fold", ratio=1)
+    for one in found.constants:
+        unit = f" {one.kind.unit.symbol}" if one.kind.unit else ""
+        told = (one.name, f"{shortest(one.value)}{unit}", range_of(one.kind), f"{one.title}. {one.describe}")
+        table.add_row(*(Text(shown(cell)) for cell in told))
+    return table
+
+
+def _follows(found: Variety) -> dict[str, str]:
+    """What each derived trait follows from: its formula, or what its measure needs."""
+    return {
+        name: f"`{measure.expression}`" if isinstance(measure, Formula) else ", ".join(measure.inputs)
+        for measure in found.measures
+        for name in outputs_of(measure)
+    }
 
 
 def variety_named(words: Sequence[str]) -> Variety:
@@ -86,16 +128,20 @@ def _mend(name: str, known: Mapping[str, Variety]) -> str:
 
 def _of_rules(rules: str) -> Variety:
     standard = standard_from(rules)
-    return Variety(standard.variety or "", standard.title, standard.traits)
+    known = None if standard.variety is None else variety_named([standard.variety])
+    measures, constants = ((), ()) if known is None else (known.measures, known.constants)
+    return Variety(standard.variety or "", standard.title, standard.traits, "", measures, constants)
 
 
-def _as_data(trait: Trait) -> dict[str, object]:
+def _as_data(trait: Trait, follows: Mapping[str, str], growth: Growing) -> dict[str, object]:
     return {
         "name": trait.name,
         "title": trait.title,
         "kind": describe_kind(trait.kind),
         "better": trait.better.value,
         "growth": trait.growth.value,
+        "grown_to": growth.is_known(trait),
         "describe": trait.describe,
         "titles": dict(trait.titles),
+        "follows_from": follows.get(trait.name),
     }

@@ -9,6 +9,7 @@ from decimal import Decimal
 import click
 
 from koirules.api import Standard
+from koirules.commands.drawn_fish import draw_fish
 from koirules.commands.grade import score_words
 from koirules.commands.inputs import (
     decisions_option,
@@ -20,7 +21,7 @@ from koirules.commands.inputs import (
     standard_from,
     standard_words,
 )
-from koirules.commands.output import shown, stop
+from koirules.commands.output import show_cautions, shown, stop
 from koirules.commands.telling_changes import tell_changes, wrapped
 from koirules.commands.telling_rounds import tell_course
 from koirules.commands.telling_two import tell_two
@@ -39,6 +40,9 @@ _MOST_QUESTIONS = 5
 @click.argument("fish")
 @click.argument("other", required=False, metavar="[FISH]")
 @decisions_option
+@click.option(
+    "--drawing", type=click.Path(), metavar="FILE", help="Draw the fish from above with its patches, as .svg."
+)
 @label_option
 @setting_option
 @language_option
@@ -48,6 +52,7 @@ def command(
     fish: str,
     other: str | None,
     decisions: str | None,
+    drawing: str | None,
     labels: tuple[str, ...],
     changes: tuple[str, ...],
     language: str | None,
@@ -63,6 +68,10 @@ def command(
     listed = batch.outcome.records
     found = [_found(name, listed, records) for name in (fish, other) if name is not None]
     results = [batch.results[place] for place in found]
+    if drawing is not None:
+        if other is not None:
+            stop("A drawing shows one fish: name one.")
+        draw_fish(standard, listed[found[0]], drawing)
     if len(found) == 1:
         _tell(standard, listed[found[0]], results[0])
     else:
@@ -89,6 +98,8 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
         by_rules = " or ".join(titles[name] for name in result.by_rules)
         words = f"Decided by {result.decision.by}: {result.decision.reason} (by the rules: {by_rules})"
         click.echo(shown(words))
+    if standard.growth_note:
+        show_cautions([standard.growth_note])
     if record.labels:
         click.echo("; ".join(f"{shown(name)} {shown(text)}" for name, text in record.labels.items()))
     _tell_sections(standard, result)

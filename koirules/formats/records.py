@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Mapping
 from pathlib import Path
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from koirules.formats.columns import match_columns
 from koirules.formats.csv_records import read_csv
@@ -13,6 +13,7 @@ from koirules.formats.jsonl_records import read_json, read_jsonl
 from koirules.formats.rows import read_rows
 from koirules.formats.table import Table, refused
 from koirules.formats.xlsx_records import read_xlsx
+from koirules.grading.looks import latest_looks
 from koirules.grading.records import Record
 from koirules.problems import Cell, Problem
 from koirules.problems.record_files import no_such_file, unknown_record_ending, unreadable_file
@@ -48,8 +49,15 @@ class Batch:
 def read_records(path: Path, traits: Mapping[str, Trait], labels: Collection[str] = ()) -> Batch:
     """Read a file of records; what is wrong with it is in the batch's problems, and nothing is ever raised for it.
 
-    traits: what columns may hold, by name. labels: further columns that are carried into the results as they are.
+    traits: what columns may hold, by name. labels: further columns that are carried into the results as they are. Of a fish
+    that was looked at on several days it is the latest look, with the one before.
     """
+    batch = read_every_look(path, traits, labels)
+    return evolve(batch, records=latest_looks(batch.records))
+
+
+def read_every_look(path: Path, traits: Mapping[str, Trait], labels: Collection[str] = ()) -> Batch:
+    """The same with every look at a fish as a record of its own, in the order of the file."""
     table = read_table(path)
     columns, of_headings = match_columns(table, traits, labels)
     records, of_rows = read_rows(table, columns)

@@ -10,7 +10,6 @@ from attrs import define, field
 from koirules.formats.columns import Column, Columns
 from koirules.formats.looks import Looks
 from koirules.formats.table import FISH, Row, Table, Told, is_blank
-from koirules.grading.looks import latest_looks
 from koirules.grading.records import Record
 from koirules.problems import Problem, recording
 from koirules.vocabulary import misreads
@@ -50,7 +49,10 @@ class _Remembered:
 
 
 def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple[Problem, ...]]:
-    """Read every row; a row with a problem becomes no record, so that nothing wrong is ever taken as not recorded."""
+    """Read every row, each look at a fish by itself.
+
+    A row with a problem becomes no record, so that nothing wrong is ever taken as not recorded.
+    """
     remembered = [_Remembered(column) for column in columns.others if not column.told]
     unread = [column.index for column in columns.others if column.told]
     looks = Looks()
@@ -74,7 +76,7 @@ def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple
         if fish is not None and not found and whole:
             records.append(Record(fish, row.number, readings, labels, day))
     problems += _fractions(table, remembered)
-    return latest_looks(records), (*problems, *looks.without_a_day(table.file))
+    return tuple(records), (*problems, *looks.without_a_day(table.file))
 
 
 def _read_fish(file: str, row: Row, index: int | None) -> tuple[str | None, list[Problem]]:

@@ -21,8 +21,21 @@ from koirules.formats.workbook import (
     write_texts,
 )
 from koirules.formats.xlsx_records import SHEET
-from koirules.vocabulary.expected import range_of, stretch_of
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, describe_kind, words_of
+from koirules.vocabulary.expected import COLOURS_EXAMPLE, MAP_EXAMPLE, range_of, stretch_of
+from koirules.vocabulary.kinds import (
+    Choice,
+    Colours,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Patches,
+    Places,
+    Scale,
+    YesNo,
+    describe_kind,
+    words_of,
+)
 from koirules.vocabulary.traits import Better, Trait, Variety
 from koirules.vocabulary.units import Dimension
 
@@ -115,7 +128,7 @@ def _check(page: _Page, column: int, kind: Kind) -> None:
             rule = {"validate": "integer", "criteria": "between", "minimum": 0, "maximum": high}
         case Scale() | Choice() | YesNo() | Places():
             rule = {"validate": "list", "source": _source(page, column, words_offered(kind))}
-        case Label():
+        case Label() | Patches() | Colours():
             return
     rule |= {"error_type": "warning", "error_title": "Is this what you mean?", "error_message": _question(kind)}
     if isinstance(kind, Places):
@@ -183,6 +196,10 @@ def _what_to_write(kind: Kind) -> str:
             return f'"none", or any of these with spaces between: {", ".join(places)}.'
         case Label():
             return "Any text."
+        case Colours():
+            return f'L*, a* and b* from head to tail: "{COLOURS_EXAMPLE}"; of a photograph: "srgb 200 60 30; …".'
+        case Patches():
+            return f'Where each patch starts, ends and reaches to, in %: "{MAP_EXAMPLE}"; or "none".'
 
 
 def _explain(sheet: Worksheet, variety: Variety, traits: Sequence[Trait], styles: Styles) -> None:

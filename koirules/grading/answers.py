@@ -7,7 +7,9 @@ from collections.abc import Sequence
 from attrs import frozen
 
 from koirules.standard.cuts import Cuts
-from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.colour_readings import ColourReadings, ColourSpace
+from koirules.vocabulary.kinds import Choice, Colours, Count, Label, Number, Patches, Places, Scale, YesNo, words_of
+from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, write_number
 from koirules.vocabulary.traits import Trait
 
@@ -47,6 +49,11 @@ def answers_to(trait: Trait, cuts: Cuts) -> tuple[Answer, ...]:
             # A text that no rule can hold, since texts of rules have no line break.
             other = Answer("\n", "anything else", share)
             return (*(Answer(text, f'"{text}"', share) for text in cuts.texts), other)
+        case Patches():
+            # Rules read what is measured on a map, and of the map itself only whether it was recorded.
+            return (Answer(PatchMap(), "a map", 1),)
+        case Colours():
+            return (Answer(ColourReadings(ColourSpace.LAB, ((50.0, 0.0, 0.0),)), "colour readings", 1),)
 
 
 def answer_words(trait: Trait, answers: Sequence[Answer]) -> str:

@@ -23,7 +23,7 @@ from attrs import evolve, frozen
 
 from koirules.grading.answers import within
 from koirules.grading.parts_read import asked_whether_recorded
-from koirules.grading.questions import Known, Question, Questioner
+from koirules.grading.questions import Known, Question, Questioner, told_of
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
 
@@ -109,7 +109,7 @@ class Asker:
         readings, said = dict(known.readings), known.said
         for question in questions:
             name = question.trait.name
-            readings[name] = self._drawn(question, random)
+            readings = told_of(readings, name, self._drawn(question, random))
             if name not in known.unnoted:
                 said[name] = True
         possible = run(readings, said).possible
@@ -118,11 +118,11 @@ class Asker:
         least_first = questions[::-1]
         for question in sorted(least_first, key=lambda question: question.trait.name not in known.unnoted):
             name = question.trait.name
-            reading, was = readings[name], said.get(name)
+            reading, was = readings.get(name), said.get(name)
             _put(readings, name, known.readings.get(name))
             _put(said, name, known.said.get(name))
             if run(readings, said).possible != possible:
-                readings[name] = reading
+                _put(readings, name, reading)
                 _put(said, name, was)
                 needed.append(name)
         return needed

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Literal
 from attrs import define, field
 
 from koirules.grading.columns.earlier import LooksOfRows
+from koirules.grading.columns.grown import with_grown
 from koirules.grading.columns.held import Held, Profile
 from koirules.grading.columns.outputs import column_names, result_expressions
 from koirules.grading.columns.plan import STREAMED, Plan, planned
@@ -67,7 +68,9 @@ class BatchGrader:
 
     def reader(self, sources: Mapping[str, Source]) -> FrameReader:
         """What reads frames that have these traits."""
-        return FrameReader(self.rules.traits, sources, self.needed)
+        return FrameReader(
+            self.rules.traits, sources, self.needed | self.grader.evaluator.ahead.reads, self.grader.measurer
+        )
 
     def grade(self, read: ReadFrame, rows: int, looks: LooksOfRows | None = None) -> pl.DataFrame:
         """The columns of the results of a frame that was read; rows: how many it has. looks: which are of the same fish."""
@@ -91,6 +94,7 @@ class BatchGrader:
 
     def by_column(self, read: ReadFrame, rows: int, looks: LooksOfRows | None = None) -> pl.DataFrame:
         """The same, as whole columns."""
+        read = with_grown(read, self.grader.evaluator.ahead, rows)
         if self.compares:
             return self.whole.by_column(read, rows, looks)
         import polars as pl

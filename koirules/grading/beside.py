@@ -12,6 +12,7 @@ from koirules.standard.tree import (
     FaultRead,
     Figure,
     Node,
+    Recorded,
     ScoreRead,
     SectionRead,
     Supplied,
@@ -73,7 +74,8 @@ class _Finder:
     def level(self, root: Node) -> int:
         """How many levels of figures have to be known before an expression can be worked out."""
         most = 0
-        for node in walk(root):
+        for each in walk(root):
+            node = each.of if isinstance(each, Recorded) else each
             match node:
                 case Supplied(source=Figure() as figure, key=key):
                     if key not in self.figures:

@@ -16,7 +16,8 @@ def to_next_grade(
     grader: Grader, settings: Mapping[str, Setting], record: Mapping[str, Reading]
 ) -> tuple[str, tuple[str, ...]] | None:
     """The next grade above the best that is possible, and what stands in its way, in words; None for the best grade."""
-    trace = grader.evaluator.run(record)
+    record = grader.evaluator.ahead.whole(record)
+    trace = grader.evaluator.run_whole(record)
     best = (trace.possible & -trace.possible).bit_length() - 1
     if best == 0:
         return None

@@ -11,10 +11,12 @@ from typing import Any, NamedTuple
 
 from attrs import frozen
 
+from koirules.grading.ahead import Ahead
 from koirules.grading.emitter import Emitter, RecordedAs
 from koirules.grading.late_parts import late_parts, order_key, reading_grade
 from koirules.standard.operations import Ends
 from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term
+from koirules.vocabulary.readings import Reading
 
 _MOST_ADDED = 50
 
@@ -61,11 +63,14 @@ class Evaluator:
     """A compiled standard: `run` grades the readings of a record; `source` is what it was generated as.
 
     `run` also takes which traits are said to be recorded, which matters where the standard was compiled to be asked about.
+    ahead: what the traits of a fish will be when it is grown. run_whole: `run` for readings that have these already.
     """
 
     run: Callable[..., Trace]
     source: str
     said_terms: tuple[str, ...]
+    ahead: Ahead
+    run_whole: Callable[..., Trace]
 
     @property
     def lines(self) -> int:
@@ -78,7 +83,18 @@ def compile_rules(rules: Rules, settings: Mapping[str, Setting], recorded: Recor
 
     recorded: how `is recorded` is answered; `run` takes what is said for it, truths by name, as its second argument.
     """
-    return RuleWriter(rules, Emitter(settings, recorded)).evaluator()
+    return RuleWriter(rules, Emitter(settings, recorded)).evaluator(Ahead.of(rules, settings))
+
+
+def _running(run: Callable[..., Trace], ahead: Ahead) -> Callable[..., Trace]:
+    """A function that grades records, with the grown traits put beside them first where rules ask for any."""
+    if ahead.nothing:
+        return run
+
+    def run_ahead(record: Mapping[str, Reading], names: Mapping[str, bool] | tuple[()] = ()) -> Trace:
+        return run(ahead.whole(record), names)
+
+    return run_ahead
 
 
 class RuleWriter:
@@ -91,7 +107,7 @@ class RuleWriter:
         self.bites: dict[tuple[str, str], Ends] = {}
         self.emit.constants |= {"raised": raised, "capped": capped, "Trace": Trace}
 
-    def evaluator(self) -> Evaluator:
+    def evaluator(self, ahead: Ahead) -> Evaluator:
         """The function that grades a record."""
         late, after = late_parts(self.rules), reading_grade(self.rules)
         order = [part for part in self.rules.order if order_key(part) not in after]
@@ -116,7 +132,7 @@ class RuleWriter:
             ]
         )
         run, source = self.function(f"Trace({result})")
-        return Evaluator(run, source, tuple(said))
+        return Evaluator(_running(run, ahead), source, tuple(said), ahead, run)
 
     def function(self, result: str) -> tuple[Callable[..., Any], str]:
         """The lines so far as a function that gives a result, and its source."""

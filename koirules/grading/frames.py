@@ -5,7 +5,8 @@ No engine but Polars is handed anything to work out: engines disagree about roun
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
+from itertools import groupby
 from math import isnan
 from typing import TYPE_CHECKING, Any
 
@@ -13,7 +14,8 @@ from koirules.grading.batch import BatchGrader
 from koirules.grading.columns.earlier import LooksOfRows
 from koirules.grading.columns.reading import Source, WrongCell
 from koirules.grading.looks import DATE, LOOK_DATE, day_of
-from koirules.problems import Problem, RecordError, frames, recording
+from koirules.measures.deriving import Doubt
+from koirules.problems import Problem, RecordError, RecordWarning, frames, recording
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.traits import Trait
 
@@ -49,6 +51,9 @@ def graded_frame(grader: BatchGrader, frame: Any) -> Any:
     traits = _as_polars(eager, [source.column for source in sources.values()])
     read = grader.reader(sources).read(traits)
     stop_at(read.wrong, "frame", 1)
+    if read.failed:
+        raise RecordError(read.failed)
+    _warn(grader, read.doubts, sources)
     results = grader.grade(read, len(eager), _looks(eager, grader) if grader.compares else None)
     return _joined(eager, results, wrapped.implementation.name if lazy else "")
 
@@ -127,6 +132,18 @@ def _nearly(names: list[str], traits: Mapping[str, Trait], needed: frozenset[str
         if meant is not None:
             found.append(frames.nearly_a_trait(name, meant))
     return found
+
+
+def _warn(grader: BatchGrader, doubts: Sequence[Doubt], sources: Mapping[str, Source]) -> None:
+    """Warn of what is doubtful in a frame: the first of each trait in full, the others by their number."""
+    from warnings import warn
+
+    for trait, told in groupby(sorted(doubts, key=lambda doubt: doubt.trait), key=lambda doubt: doubt.trait):
+        first, *others = told
+        column = sources[trait].column if trait in sources else trait
+        problem = grader.grader.measurer.problem(first, recording.cell("frame", first.fish + 1, column))
+        more = f" ({len(others)} more of {trait})" if others else ""
+        warn(f"{problem}{more}", RecordWarning, stacklevel=4)
 
 
 def stop_at(wrong: tuple[WrongCell, ...], file: str, first_row: int) -> None:

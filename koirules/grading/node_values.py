@@ -17,7 +17,7 @@ from koirules.grading.late_parts import late_parts, needed_for, order_key
 from koirules.standard.operations import MILLIONTHS
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Node
-from koirules.standard.types import Numeric, PlaceWords, Steps, TextLabel, Truth, Type
+from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
 
 Readings = Mapping[str, Any]
 
@@ -87,7 +87,7 @@ def one_value(kind: Type, value: Any) -> Hashable:
             return int(surely) if surely == possibly else None
         case Steps():
             return value.bit_length() - 1 if value.bit_count() == 1 else None
-        case TextLabel():
+        case TextLabel() | PatternMap() | ColourList():
             return value  # type: ignore[no-any-return]
         case _:
             assert_never(kind)

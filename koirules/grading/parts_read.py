@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from koirules.standard.parts import Part, Rules
+from koirules.standard.reading_nodes import traits_at
 from koirules.standard.tree import Recorded, ScoreRead, SectionRead, Supplied, TraitRead, walk
 from koirules.vocabulary.traits import Trait
 
 
 def traits_in(part: Part) -> tuple[Trait, ...]:
-    """The traits that a part reads, through terms too, in the order they stand."""
+    """The traits that a part reads, through terms and in what they grow to too, in the order they stand."""
     found: dict[str, Trait] = {}
     for root in part.roots:
         for node in walk(root):
-            of = node.of if isinstance(node, Recorded) else node
-            if isinstance(of, TraitRead):
+            for of in traits_at(node):
                 found.setdefault(of.trait.name, of.trait)
     return tuple(found.values())
 

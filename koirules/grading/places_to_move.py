@@ -20,7 +20,9 @@ from typing import assert_never
 from attrs import frozen
 
 from koirules.standard.cuts import Cuts
-from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.colour_readings import ColourReadings
+from koirules.vocabulary.kinds import Choice, Colours, Count, Label, Number, Patches, Places, Scale, YesNo, words_of
+from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import PlaceSet, Reading, Span
 from koirules.vocabulary.traits import Trait
 
@@ -167,6 +169,8 @@ def boxes_of(trait: Trait, reading: Reading, cuts: Cuts) -> tuple[Box, ...]:
         case (Label(), str(text)):
             others = [other for other in cuts.texts if other != text]
             return tuple(Point(other, 1.0) for other in (*others, *([OTHER_TEXT] if text in cuts.texts else [])))
+        case (Patches(), PatchMap()) | (Colours(), ColourReadings()):
+            return ()  # a rule only asks whether it is there
         case _:
             raise AssertionError("a reading of another kind")
 

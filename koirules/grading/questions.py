@@ -25,6 +25,9 @@ from koirules.grading.parts_read import traits_in
 from koirules.grading.single import Grader
 from koirules.standard.cuts import cuts_of
 from koirules.standard.parts import Part, Setting
+from koirules.vocabulary.colour_readings import ColourReadings
+from koirules.vocabulary.kinds import Patches
+from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import Reading, is_sure
 from koirules.vocabulary.traits import Trait
 
@@ -181,15 +184,22 @@ class Questioner:
         whole = sum(answer.share for answer in answers)
         outlooks = []
         grades = width = 0.0
-        changes = False
+        # What a grown trait makes of a map shows only when the map is there.
+        kind = self.grader.rules.traits[name].kind
+        changes = isinstance(kind, Patches) and name not in record and name in self.evaluator.ahead.reads
         for answer in answers:
-            trace = self.evaluator.run({**record, name: answer.reading}, said)
+            trace = self.evaluator.run(told_of(record, name, answer.reading), said)
             changes = changes or _matters(trace) != _matters(now)
             share = answer.share / whole
             grades += share * trace.possible.bit_count()
             width += share * (trace.score[1] - trace.score[0]) / 100
             outlooks.append(Outlook(answer, self.grader.named(trace.possible)))
         return Question(self.grader.rules.traits[name], tuple(outlooks), grades, width, changes)
+
+
+def told_of(record: Mapping[str, Reading], name: str, reading: Reading) -> dict[str, Reading]:
+    """A record with an answer; of a map, or colour readings, that shall still be taken nothing is known but that they are."""
+    return dict(record) if isinstance(reading, PatchMap | ColourReadings) else {**record, name: reading}
 
 
 def _matters(trace: Trace) -> tuple[object, ...]:

@@ -12,7 +12,21 @@ from attrs import frozen
 from koirules.grading.records import Record
 from koirules.problems import Cell, Problem, recording
 from koirules.vocabulary.cells import Misread, read_value
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.colour_readings import ColourReadings
+from koirules.vocabulary.kinds import (
+    Choice,
+    Colours,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Patches,
+    Places,
+    Scale,
+    YesNo,
+    words_of,
+)
+from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.quantities import exactly_held
 from koirules.vocabulary.readings import NO, YES, Reading, Span
@@ -84,6 +98,10 @@ def _glance(kind: Kind) -> _Glance:
             return _glance_at_words(kind)
         case Label():
             return _glance_at_label
+        case Patches():
+            return _glance_at_map
+        case Colours():
+            return _glance_at_colours
 
 
 def _glance_at_number(kind: Number) -> _Glance:
@@ -150,6 +168,14 @@ def _glance_at_words(kind: Scale | Choice | Places | YesNo) -> _Glance:
         return truths[value] if truths and type(value) is bool else None
 
     return word_or_truth
+
+
+def _glance_at_map(value: object) -> PatchMap | None:
+    return value if isinstance(value, PatchMap) else None
+
+
+def _glance_at_colours(value: object) -> ColourReadings | None:
+    return value if isinstance(value, ColourReadings) else None
 
 
 def _glance_at_label(value: object) -> str | None:

@@ -53,7 +53,12 @@ class _FishTale:
     record: Mapping[str, Reading]
 
     def words(self, about: Told, state: State | None) -> str:
-        """The sentence that a person reads."""
+        """The sentence that a person reads; what was read of the fish as it will be when grown says so."""
+        words = self._words(about, state)
+        ahead = "" if state is State.NO else self.reasoner.teller.ahead_of(f"{about.kind} {about.name}")
+        return f"{words} ({ahead}, by a model)" if ahead else words
+
+    def _words(self, about: Told, state: State | None) -> str:
         teller, trace, record, place = self.reasoner.teller, self.trace, self.record, about.place
         match about.kind:
             case "points":

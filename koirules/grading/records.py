@@ -7,6 +7,7 @@ from collections.abc import Mapping
 
 from attrs import field, frozen
 
+from koirules.problems import Problem
 from koirules.vocabulary.readings import Reading
 
 
@@ -17,7 +18,8 @@ class Record:
     fish: its name. row: where it stands in its file, as a spreadsheet counts rows (0 where it comes from no file).
     readings: by trait name; a trait that was not recorded has none. labels: the columns that are carried into the
     result, by name, as text. date: of this look at the fish, where the file gives it. before: the readings of the look
-    before this one, None where there is none.
+    before this one, None where there is none. measured: whether the derived traits have been worked out already. doubts:
+    what is doubtful about those, as warnings.
     """
 
     fish: str
@@ -26,3 +28,5 @@ class Record:
     labels: Mapping[str, str] = field(factory=dict, hash=False)
     date: datetime.date | None = None
     before: Mapping[str, Reading] | None = field(default=None, hash=False)
+    measured: bool = False
+    doubts: tuple[Problem, ...] = ()

@@ -16,13 +16,18 @@ from koirules.grading.plain_words import PlainWords
 from koirules.grading.results import State
 from koirules.grading.shortfall import NOT_SETTLED, fails_on_score, shortfalls
 from koirules.grading.walking import worked_out
+from koirules.problems.quoting import in_words
+from koirules.standard.growth_settings import length_grown_to
 from koirules.standard.parts import Extra, Grade, Limit, Part, Points, Rules, Setting, part_key
-from koirules.standard.reading_nodes import trait_of
+from koirules.standard.reading_nodes import recordable_of, trait_of
 from koirules.standard.saying import fill, names_in
-from koirules.standard.tree import Node, Supplied, TermRead
+from koirules.standard.tree import Grown, Node, Supplied, TermRead
+from koirules.standard.types import Numeric
+from koirules.standard.wording import number_words
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.readings import Reading, is_sure, show_reading
 from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.units import Dimension
 
 
 @frozen
@@ -70,8 +75,16 @@ class Teller:
             reading = record.get(trait.name)
             told.append(f"{trait.name} {'not recorded' if reading is None else show_reading(trait.kind, reading)}")
         for one in self._supplied[key]:
-            told.append(f"{self.rules.words_at(one.place)} {self._beside(one, record)}")
+            words = one.key if isinstance(one.source, Grown) else self.rules.words_at(one.place)
+            told.append(f"{words} {self._beside(one, record)}")
         return ", ".join(told)
+
+    def ahead_of(self, key: str) -> str:
+        """How long the fish will be that a part looks at, in words: `grown to 65 cm`; "" where it looks at it as it is."""
+        sources = (one.source for one in self._supplied[key])
+        lengths = {length_grown_to(source, self.settings) for source in sources if isinstance(source, Grown)}
+        words = [number_words(length, Numeric(Dimension.LENGTH)) for length in sorted(lengths)]
+        return f"grown to {in_words(words, 'and')}" if words else ""
 
     def criterion(self, part: Points | Extra, place: int, trace: Trace, record: Mapping[str, Reading]) -> str:
         """What a criterion read and gave: `tail stem: fair, 6 of 10`, `red lips: +2`."""
@@ -126,7 +139,7 @@ class Teller:
         """What stands beside a record under a key, in words."""
         value = record.get(one.key)
         if value is None:
-            return "not recorded"
+            return "not known" if isinstance(one.source, Grown) else "not recorded"
         return self.plain.both_ends(one, value)
 
     def _any_number(self, part: Part, record: Mapping[str, Reading], trace: Trace) -> str:
@@ -167,7 +180,9 @@ class Teller:
         return fill(text, {name: self._named(name, record, trace) for name in names_in(text)})
 
     def _value(self, part: Points, first: object, second: object, record: Mapping[str, Reading]) -> str:
-        trait = trait_of(part.by)
+        trait, read = trait_of(part.by), recordable_of(part.by)
+        if isinstance(read, Supplied) and isinstance(read.source, Grown) and read.key not in record:
+            return "not known"
         return self.plain.value(part.by, first, second) if trait is None else self.plain.recorded(trait, record)
 
     def _named(self, name: str, record: Mapping[str, Reading], trace: Trace) -> str:

@@ -15,6 +15,7 @@ from koirules.grading.course_words import CourseTeller
 from koirules.grading.decisions import Decision
 from koirules.grading.evaluator import Trace
 from koirules.grading.figures_of_rows import FiguresOfRows
+from koirules.grading.measuring import all_measured
 from koirules.grading.node_values import compile_nodes, outcome_readings
 from koirules.grading.records import Record
 from koirules.grading.results import Result
@@ -87,14 +88,19 @@ class WholeBatch:
     def grade(
         self, records: Sequence[Record], decisions: Sequence[Decision] = (), day: datetime.date | None = None
     ) -> BatchResult:
-        """Grade a batch. decisions: checked ones, of fish in it. day: that of looks whose record has no date."""
+        """Grade a batch. decisions: checked ones, of fish in it. day: that of looks whose record has no date.
+
+        Raises RecordError for a map that cannot be measured, where that was not done before.
+        """
+        records = all_measured(self.grader.measurer, records)
+        self.grader.evaluator.ahead.prepare([record.readings for record in records])
         if not self.needed and not decisions:
             return BatchResult(tuple(self.grader.grade(record) for record in records), records=tuple(records))
         return self._grade(records, decisions, day, alone=False)
 
     def alone(self, record: Record) -> Result:
         """Grade a fish by itself, for which no figure of a batch is recorded."""
-        return self._grade([record], (), None, alone=True).results[0]
+        return self._grade(all_measured(self.grader.measurer, [record]), (), None, alone=True).results[0]
 
     def _grade(
         self, records: Sequence[Record], decisions: Sequence[Decision], day: datetime.date | None, *, alone: bool
@@ -103,7 +109,7 @@ class WholeBatch:
         if not alone:
             self._figures.supply(readings, {})
         records = [evolve(record, readings=each) for record, each in zip(records, readings, strict=True)]
-        traces = [self.grader.trace(record.readings) for record in records]
+        traces = [self.grader.evaluator.run_whole(record.readings) for record in records]
         places = {record.fish: number for number, record in enumerate(records)}
         by_grade = {places[one.fish]: one for one in decisions if one.grade}
         final = [self._decided(trace, by_grade.get(number)) for number, trace in enumerate(traces)]
@@ -137,8 +143,9 @@ class WholeBatch:
         return trace if decision is None else trace._replace(possible=1 << self.grader.grades.index(decision.grade))
 
     def _read(self, records: Sequence[Record]) -> list[Readings]:
-        """The readings of each record, with what is asked of the look before it."""
-        readings: list[Readings] = [dict(record.readings) for record in records]
+        """The readings of each record, with its grown traits, and with what is asked of the look before it."""
+        ahead = self.grader.evaluator.ahead
+        readings: list[Readings] = [dict(ahead.whole(record.readings)) for record in records]
         if any(record.before is not None for record in records):
             for record, each in zip(records, readings, strict=True):
                 if record.before is not None:
@@ -159,7 +166,7 @@ class WholeBatch:
     def _earlier(self, before: Mapping[str, Any]) -> Readings:
         nodes, values = self._earlier_values
         found: Readings = {}
-        for (key, node), value in zip(nodes, values.run(before), strict=True):
+        for (key, node), value in zip(nodes, values.run(self.grader.evaluator.ahead.whole(before)), strict=True):
             # What is no narrower than anything at all says nothing.
             if value != (None if isinstance(node.type, TextLabel) else node.range):
                 found[key] = value

@@ -14,7 +14,6 @@ from koirules.language.tidy import tidy
 from koirules.loading.bases import Shelf, first_link
 from koirules.loading.opening import bytes_of, without_collector
 from koirules.problems import Problem
-from koirules.problems.parts import NOT_YET
 from koirules.vocabulary.skins import Varieties
 
 
@@ -65,4 +64,4 @@ def _tidied(data: bytes, read: Read, faults: Callable[[Read], tuple[Problem, ...
 
 def _faults(problems: Sequence[Problem]) -> tuple[Problem, ...]:
     """The problems that keep a file from being laid out anew: what only this version cannot work out is none."""
-    return tuple(problem for problem in problems if not problem.warning and problem.code != NOT_YET)
+    return tuple(problem for problem in problems if not problem.warning)

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from koirules.plugins.asking import Gifts
 from koirules.problems import Problem, plugging
 from koirules.problems.quoting import quoted
+from koirules.standard.measured import typed_measures
 from koirules.vocabulary.joining import doubled_traits, includes_itself, join, steps_like_traits
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.traits import Vocabulary
@@ -63,7 +64,7 @@ def _first_misfits(kept: Sequence[Gifts]) -> list[list[Problem]]:
     # In this order, because each check takes for granted what the one before it found.
     known = known_of(kept)
     found: list[list[Problem]] = []
-    for check in (_unknown_includes, _circles, _doubled, _mistakable):
+    for check in (_unknown_includes, _circles, _doubled, _mistakable, _unmeasurable):
         found = [[*check(gifts, known)] for gifts in kept]
         if any(found):
             break
@@ -94,3 +95,10 @@ def _mistakable(gifts: Gifts, known: Mapping[str, Vocabulary]) -> Iterator[Probl
     for one in gifts.vocabularies:
         for trait, word in steps_like_traits(join(one, known)):
             yield plugging.plugin_step_like_trait(gifts.plugin.label, f"the trait {quoted(trait.name)}", word)
+
+
+def _unmeasurable(gifts: Gifts, known: Mapping[str, Vocabulary]) -> Iterator[Problem]:
+    for one in gifts.vocabularies:
+        whole = join(one, known)
+        for problem in typed_measures(whole.measures, whole.traits, whole.constants)[1]:
+            yield plugging.plugin_measure(gifts.plugin.label, one.name, problem)

@@ -224,3 +224,23 @@ def wrong_steps(place: Place, was: str, steps: Sequence[str]) -> Problem:
         f'Write "{meant}".',
         edit=Edit(place, meant),
     )
+
+
+def colours_compared(place: Place) -> Problem:
+    """Colour readings compared with something."""
+    return Problem(
+        "colours-compared",
+        place,
+        "Colour readings have no value that could be compared; a rule can only ask whether they are recorded.",
+        "Ask what is worked out from them, such as `hi_evenness`, `hi_hue` or `shiroji_lightness`.",
+    )
+
+
+def map_compared(place: Place) -> Problem:
+    """A map of patches compared with something."""
+    return Problem(
+        "map-compared",
+        place,
+        "A map of patches has no value that could be compared; a rule can only ask whether it `is recorded`.",
+        "Ask what is measured on it, such as `hi_cover`, `steps` or `odome`.",
+    )

@@ -6,9 +6,6 @@ from collections.abc import Sequence
 
 from koirules.problems.problem import Cell, Edit, Place, Problem, Site
 
-NOT_YET = "not-yet"
-"""The code of the problem that is no fault of the file: this version cannot work it out."""
-
 
 def header_first(place: Place) -> Problem:
     """The file does not begin with its standard statement."""
@@ -45,16 +42,6 @@ def no_edition(place: Place) -> Problem:
 def valid_backwards(place: Place) -> Problem:
     """The validity ends before it begins."""
     return Problem("valid-backwards", place, "The standard would end before it begins.", "Swap the two dates.")
-
-
-def not_yet(place: Place, what: Sequence[str]) -> Problem:
-    """What the language has and this version of koirules cannot work out yet."""
-    return Problem(
-        NOT_YET,
-        place,
-        f"This version of koirules reads but cannot work out yet: {'; '.join(what)}.",
-        "Leave these out for now (put # before their lines).",
-    )
 
 
 def outside_section(place: Place, head: str, name: str) -> Problem:

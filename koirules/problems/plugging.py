@@ -177,6 +177,11 @@ def plugin_ruleset_like_path(plugin: str, ruleset: str) -> Problem:
     )
 
 
+def plugin_measure(plugin: str, vocabulary: str, problem: Problem) -> Problem:
+    """A measure of a vocabulary does not hold."""
+    return _left_out(problem.code, plugin, f"In the vocabulary {quoted(vocabulary)}: {problem.cause}", problem.mend)
+
+
 def plugins_unlisted(error: str) -> Problem:
     """The list of installed plugins could not be read."""
     return Problem(

@@ -90,5 +90,9 @@ class StandardError(KoirulesError):
     """A rule file (or the name of one) that does not make a standard; `problems` holds every reason."""
 
 
+class RecordWarning(UserWarning):
+    """What is doubtful about records that were graded all the same; given with `warnings.warn` where frames are graded."""
+
+
 class RecordError(KoirulesError):
     """Records that cannot be graded; `problems` holds every reason."""

@@ -78,12 +78,13 @@ def _graded(
     )
     compare = comparing(job, standard, grader) if grader.compares else None
     headings = {str(column.index): column.heading for column in opened.columns.others}
-    totals, problems = Totals(), list[Problem]()
+    totals, problems, doubts = Totals(), list[Problem](), list[Problem]()
     row = opened.first_row + piece.before
     with ExitStack() as closing:
         out = closing.enter_context(open_part(job, piece, standard)) if job.ending and not job.phase else None
         for rows, read, fish in _read(opened, piece, reader):
-            problems += _wrong(piece.file, rows, read, fish, headings, row)
+            problems += [*_wrong(piece.file, rows, read, fish, headings, row), *read.failed]
+            doubts += _doubtful(grader, piece.file, rows, read, row)
             if not problems:
                 if job.phase and compare is not None:
                     compare.count(read, rows.frame.height)
@@ -108,7 +109,9 @@ def _graded(
             nobody = pl.Series("fish", [], dtype=pl.String)
             _write(out, nobody, none, [pl.Series(label, [], dtype=pl.String) for label in job.carried])
         written = out.finish() if out is not None else ""
-    return Outcome(piece, totals, (), written, {} if compare is None else compare.tallies)
+    # What is doubtful is told by the pass that grades, and not by those that only count before it.
+    told = () if job.phase else tuple(doubts[:_MOST_TOLD])
+    return Outcome(piece, totals, told, written, {} if compare is None else compare.tallies)
 
 
 def _read(opened: LargeFile, piece: Piece, reader: FrameReader) -> Iterator[tuple[Rows, ReadFrame, pl.Series]]:
@@ -146,6 +149,12 @@ def _wrong(
             before = firsts.setdefault(fish[row], row)
             if before != row:
                 yield recording.doubled_fish(file, first + rows.place(row), fish[row], first + rows.place(before))
+
+
+def _doubtful(grader: BatchGrader, file: str, rows: Rows, read: ReadFrame, first: int) -> Iterator[Problem]:
+    """The warnings about derived traits."""
+    for doubt in read.doubts[:_MOST_TOLD]:
+        yield grader.grader.measurer.problem(doubt, recording.cell(file, first + rows.place(doubt.fish), doubt.trait))
 
 
 def _labels(opened: LargeFile, frame: pl.DataFrame, carried: Sequence[str]) -> list[pl.Series]:

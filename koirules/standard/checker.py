@@ -9,11 +9,12 @@ from attrs import evolve, frozen
 
 from koirules.language import statements as st
 from koirules.problems import Place, Problem, is_refused
-from koirules.standard.declarations import Names, house_traits, settings, titled
+from koirules.standard.declarations import Names, check_constants, house_traits, settings, titled
 from koirules.standard.expressions import Typer
+from koirules.standard.growth_settings import check_growth
 from koirules.standard.header import Spoken, check_header, elsewhere, spoken_variety
 from koirules.standard.limits import check_grades, check_limit
-from koirules.standard.needs import check_early_scores, check_later, working_order
+from koirules.standard.needs import check_early_scores, working_order
 from koirules.standard.parts import Limit, Rules, Sample, Term
 from koirules.standard.round_checks import (
     check_alerts,
@@ -79,7 +80,6 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
             known = of_the_batch(typer) if isinstance(statement, st.Alert) else typer.names()
             check_say(said, [*known, *typer.unread], problems)
     check_early_scores(file.statements, declared.terms, declared.limits, problems)
-    check_later(file.statements, problems)
     if header is None or is_refused(problems):
         return _done(None, problems, file)
     kept = [limit for limit in limits if limit is not None]
@@ -93,6 +93,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
         rounds=rounds,
     )
     check_where_read(rules, problems)
+    check_growth(rules, problems)
     if is_refused(problems):
         return _done(None, problems, file)
     places = {t.name.text: t.place for t in _all(file.statements, st.HouseTrait)}
@@ -109,6 +110,7 @@ def _declare(
     variety = "" if spoken is None else spoken.name
     house = house_traits(_all(file.statements, st.HouseTrait), vocabulary, variety, names)
     made_settings = settings(_all(file.statements, st.Setting), vocabulary, variety, names)
+    check_constants(made_settings, () if spoken is None else spoken.constants, problems)
     terms = {
         term.name.text: term
         for term in _all(file.statements, st.Term)
@@ -123,6 +125,7 @@ def _declare(
         sections=worths,
         faults=[limit.name.text for limit in limits if limit.head == "fault"],
         elsewhere=elsewhere(spoken, varieties),
+        measures=() if spoken is None else spoken.measures,
         grades=[grade.name.text for grade in _all(file.statements, st.Grade)]
         + [name for head, name in file.unread if head == "grade"],
         score_most=sum(worths.values()) + MOST_WORTH * sum(head == "section" for head, _ in file.unread),
@@ -208,6 +211,8 @@ def _rules(
         valid_until=header.valid_until,
         notes=tuple(note.text for note in header.notes),
         traits=typer.traits,
+        measures=() if declared.spoken is None else declared.spoken.measures,
+        constants=() if declared.spoken is None else declared.spoken.constants,
         house_traits=tuple(declared.house),
         settings=typer.settings,
         terms=terms,

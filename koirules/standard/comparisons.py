@@ -10,9 +10,19 @@ from koirules.standard.arithmetic import mismatch, type_shown
 from koirules.standard.guesses import not_of_type, recorded_meant
 from koirules.standard.numbers import written
 from koirules.standard.reading_nodes import recordable_of, recorded, trait_of
-from koirules.standard.tree import Apply, Constant, Node, ScoreRead, TermRead, TraitRead, apply
+from koirules.standard.tree import (
+    Apply,
+    Constant,
+    Grown,
+    Node,
+    ScoreRead,
+    Supplied,
+    TermRead,
+    TraitRead,
+    apply,
+)
 from koirules.standard.typer import Typing
-from koirules.standard.types import Numeric, PlaceWords, Steps, TextLabel, Truth, type_words
+from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, type_words
 from koirules.standard.wording import range_words
 from koirules.vocabulary.nearness import near
 
@@ -40,6 +50,12 @@ def compared(typer: Typing, expression: syntax.Comparison) -> Node | None:
     if counted is not None:
         typer.problems.append(counted)
         return None
+    if isinstance(left.type, PatternMap) and tail.operator != "is recorded":
+        typer.problems.append(misfits.map_compared(left.place))
+        return None
+    if isinstance(left.type, ColourList) and tail.operator != "is recorded":
+        typer.problems.append(misfits.colours_compared(left.place))
+        return None
     node = _tail(typer, left, tail, expression)
     if node is None:
         return None
@@ -62,7 +78,7 @@ def _tail(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Compa
     match tail.operator:
         case "is recorded":
             what = recordable_of(left)
-            if what is None:
+            if what is None or (isinstance(what, Supplied) and isinstance(what.source, Grown)):
                 typer.problems.append(values.not_recordable(expression.left.place))
                 return None
             return recorded(what, left, expression.place)

@@ -15,8 +15,8 @@ from attrs import frozen
 from koirules.standard import operations as ops
 from koirules.standard.curves import Curve
 from koirules.standard.parts import Rules, Setting
-from koirules.standard.reading_nodes import trait_of
-from koirules.standard.tree import Apply, Constant, Node, Recorded, SettingRead, TermRead, TraitRead, walk
+from koirules.standard.reading_nodes import trait_of, traits_at
+from koirules.standard.tree import Apply, Constant, Node, Recorded, SettingRead, Supplied, TermRead, TraitRead, walk
 from koirules.standard.types import TextLabel
 from koirules.vocabulary.kinds import Count, Number
 
@@ -53,6 +53,10 @@ def cuts_of(rules: Rules, settings: Mapping[str, Setting]) -> dict[str, Cuts]:
                 read[through.name] = read.get(through.name, 0) + 1
             elif isinstance(node, Recorded) and isinstance(node.of, TraitRead):
                 read.setdefault(node.of.trait.name, 0)
+            elif isinstance(node, Supplied):
+                # Where its own cuts lie depends on the length, and the other way round.
+                for of in traits_at(node):
+                    read[of.trait.name] = read.get(of.trait.name, 0) + 1
             elif isinstance(node, Apply):
                 for name, cut in _of_comparison(node, settings):
                     at.setdefault(name, set()).update(cut)

@@ -9,11 +9,13 @@ from attrs import evolve
 
 from koirules.language import statements as st
 from koirules.language.syntax import Title, Word
-from koirules.problems import Edit, Problem, naming, parts, reading, values
+from koirules.problems import Edit, Problem, measuring, naming, parts, reading, values
 from koirules.standard.numbers import MOST, decimals, dimension_of, held, unit_of, written
 from koirules.standard.parts import Setting
 from koirules.standard.titles import Titled
+from koirules.vocabulary.expected import range_of
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest
+from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.traits import Better, Trait
 from koirules.vocabulary.units import UNITS
 from koirules.vocabulary.words import NOT_STEPS, NOT_TRAITS, RESERVED, is_name, scripts_in
@@ -236,3 +238,16 @@ def _setting(statement: st.Setting, problems: list[Problem]) -> Setting | None:
         statement.low is not None,
         statement.place,
     )
+
+
+def check_constants(made: Mapping[str, Setting], constants: Iterable[Constant], problems: list[Problem]) -> None:
+    """Check the settings that have the name of a constant of the variety: they are what its measures go by."""
+    for constant in constants:
+        setting = made.get(constant.name)
+        if setting is None:
+            continue
+        kind = constant.kind
+        dimension = None if setting.unit is None else setting.unit.dimension
+        if dimension != kind.dimension or not kind.held_low <= setting.low <= setting.high <= kind.held_high:
+            within = range_of(kind)
+            problems.append(measuring.constant_of_another_kind(setting.place, constant.name, within))

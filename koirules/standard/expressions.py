@@ -14,7 +14,9 @@ from koirules.standard import operations as ops
 from koirules.standard.arithmetic import calculated
 from koirules.standard.branches import conditional
 from koirules.standard.comparisons import compared
+from koirules.standard.derivations import TypedMeasure
 from koirules.standard.figures import earlier_of, figure_of
+from koirules.standard.growing import grown
 from koirules.standard.guesses import loose_steps, meant_by
 from koirules.standard.numbers import constant_of
 from koirules.standard.parts import Setting, Term
@@ -70,7 +72,8 @@ class Typer:
     score_most: the most that a score can be, in hundredths. grades: their names, best first.
     terms holds the terms that are typed already, None for one that has problems of its own. elsewhere: variety by trait
     name, for traits that only other varieties have. unread: names of statements that could not be read, which nobody
-    misses. vocabulary_known: False where the file names a variety that is not there, so that no trait can be missed.
+    misses. vocabulary_known: False where the file names a variety that is not there, so that no trait can be missed. measures:
+    how some of the traits are derived.
     """
 
     traits: Mapping[str, Trait]
@@ -83,6 +86,7 @@ class Typer:
     grades: Sequence[str] = ()
     unread: frozenset[str] = frozenset()
     vocabulary_known: bool = True
+    measures: Sequence[TypedMeasure] = ()
     terms: dict[str, Term | None] = field(factory=dict)
     problems: list[Problem] = field(factory=list)
     _guessed: int = 0
@@ -97,7 +101,7 @@ class Typer:
             case syntax.ScoreRead() | syntax.SectionRead() | syntax.FaultRead() | syntax.GradeRead():
                 return self._outcome(expression)
             case syntax.GrownTo():
-                return None  # answered once for the whole file
+                return grown(self, expression)
             case _:
                 return self._of_traits(expression, expected)
 

@@ -12,6 +12,7 @@ from koirules.standard.tree import (
     FaultRead,
     Figure,
     GradeRead,
+    Grown,
     Node,
     ScoreRead,
     SectionRead,
@@ -112,6 +113,8 @@ def _not_earlier(node: Node) -> str:
                     return "a figure of the batch"
                 case Earlier():
                     return "a look before the one before"
+                case Grown():
+                    return ""
                 case _:
                     assert_never(source)
         case _:

@@ -9,6 +9,9 @@ from attrs import frozen
 from koirules.language import statements as st
 from koirules.language.syntax import Word
 from koirules.problems import Place, Problem, naming, parts
+from koirules.standard.derivations import TypedMeasure
+from koirules.standard.measured import measures_of
+from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.skins import Varieties, clashes, lay_over, name_with
 from koirules.vocabulary.traits import Trait, Variety
@@ -18,13 +21,15 @@ from koirules.vocabulary.traits import Trait, Variety
 class Spoken:
     """The variety that a file speaks of: its name ("" where it names none), its traits, and the skins over it.
 
-    name: with the skins, as `name_with` writes it. alone: without them.
+    name: with the skins, as `name_with` writes it. alone: without them. measures, constants: of the variety with its skins.
     """
 
     name: str
     traits: Mapping[str, Trait]
     alone: str = ""
     skins: tuple[str, ...] = ()
+    measures: tuple[TypedMeasure, ...] = ()
+    constants: tuple[Constant, ...] = ()
 
 
 def check_header(file: st.RuleFile, problems: list[Problem]) -> st.Header | None:
@@ -65,7 +70,9 @@ def spoken_variety(header: st.Header | None, varieties: Varieties, problems: lis
         found.append(naming.unknown_variety(word.place, word.text, near(word.text, known), known))
     laid = _with_skins(variety, header.skins, varieties, found)
     problems += found
-    return None if laid is None or found else Spoken(laid.name, laid.traits, word.text, _texts(header.skins))
+    if laid is None or found:
+        return None
+    return Spoken(laid.name, laid.traits, word.text, _texts(header.skins), measures_of(laid), laid.constants)
 
 
 def _with_skins(

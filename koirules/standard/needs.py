@@ -2,18 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from koirules.language import statements as st
 from koirules.language import syntax
 from koirules.language.round_parts import expressions_in
 from koirules.language.syntax import Expression
-from koirules.problems import Place, Problem, naming, parts, values
+from koirules.problems import Problem, naming, values
 from koirules.standard.ordering import in_order, needs_of, parts_of
-
-_LATER: Mapping[type, str] = {
-    syntax.GrownTo: "grown to",
-}
 
 
 def expressions_of(statement: st.Statement) -> list[Expression]:
@@ -111,21 +107,3 @@ def _reads_late(part: Expression, late: set[str]) -> str | None:
             return f'the fault "{name.text}", which reads the score or a section'
         case _:
             return None
-
-
-def check_later(statements: Sequence[st.Statement], problems: list[Problem]) -> None:
-    """One problem that names all that the language has and this version cannot work out yet."""
-    found = sorted(_later(statements), key=lambda one: (one[0].line, one[0].column))
-    if found:
-        what = [f"`{word}` (line {place.line})" for place, word in found]
-        most = 12
-        problems.append(parts.not_yet(found[0][0], what if len(what) <= most else [*what[:most], "…"]))
-
-
-def _later(statements: Sequence[st.Statement]) -> Iterator[tuple[Place, str]]:
-    for statement in statements:
-        for expression in expressions_of(statement):
-            for part in parts_of(expression):
-                word = _LATER.get(type(part))
-                if word:
-                    yield part.place, word

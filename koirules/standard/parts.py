@@ -12,10 +12,12 @@ from koirules.language.cleaning import without_remark
 from koirules.language.statements import Outcome, RuleFile
 from koirules.problems import Place
 from koirules.standard.curves import Shape
+from koirules.standard.derivations import TypedMeasure
 from koirules.standard.rounds import Round
 from koirules.standard.saying import names_in
 from koirules.standard.titles import Titled
 from koirules.standard.tree import Node
+from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
@@ -190,9 +192,10 @@ class Sample:
 class Rules:
     """A checked standard, whole.
 
-    traits: all that a record may name. limits: faults and lifts in the order of the file. order: terms, faults and lifts such
-    that each reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file. source:
-    the statements as they are written, those of bases among them.
+    traits: all that a record may name. measures: how some of them are derived, each behind those that it reads. constants:
+    what measures go by. limits: faults and lifts in the order of the file. order: terms, faults and lifts such that each
+    reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file. source: the
+    statements as they are written, those of bases among them.
     """
 
     file: str
@@ -215,6 +218,8 @@ class Rules:
     source: RuleFile = field(repr=False)
     alerts: tuple[Alert, ...] = ()
     rounds: tuple[Round, ...] = ()
+    measures: tuple[TypedMeasure, ...] = ()
+    constants: tuple[Constant, ...] = ()
 
     @property
     def points(self) -> tuple[Points, ...]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from koirules.language.syntax import Word
 from koirules.problems import Place
 from koirules.standard.operations import TRUTH_OF_STEPS
-from koirules.standard.tree import Apply, Node, Recorded, Supplied, TermRead, TraitRead, apply
+from koirules.standard.tree import Apply, Grown, Node, Recorded, Supplied, TermRead, TraitRead, apply
 from koirules.standard.types import Steps, Truth, type_of_kind
 from koirules.vocabulary.kinds import Number, YesNo
 from koirules.vocabulary.readings import anything
@@ -44,6 +44,19 @@ def recordable_of(node: Node) -> TraitRead | Supplied | None:
                 return None
 
 
+def traits_at(node: Node) -> tuple[TraitRead, ...]:
+    """The traits that a node itself reads of this fish: one, or what a grown trait is worked out from."""
+    match node:
+        case TraitRead():
+            return (node,)
+        case Recorded(of=TraitRead() as of):
+            return (of,)
+        case Supplied(source=Grown() as source):
+            return tuple({one.key: one for one in (source.of, *source.inputs, source.length)}.values())
+        case _:
+            return ()
+
+
 def recorded(of: TraitRead | Supplied, through: Node, place: Place) -> Node:
     """Whether something was recorded, asked of itself or of a term that is nothing else."""
     name = through.name if isinstance(through, TermRead) else ""
@@ -51,6 +64,11 @@ def recorded(of: TraitRead | Supplied, through: Node, place: Place) -> Node:
 
 
 def unit_shown(node: Node) -> Unit | None:
-    """The unit that values of a node are shown in: that of the trait, where it reads one."""
-    trait = trait_of(node)
-    return trait.kind.unit if trait is not None and isinstance(trait.kind, Number) else None
+    """The unit that values of a node are shown in: that of the trait, where it reads one, as it is or as it will be."""
+    match recordable_of(node):
+        case TraitRead(trait=Trait(kind=Number(unit=unit))):
+            return unit
+        case Supplied(source=Grown(of=TraitRead(trait=Trait(kind=Number(unit=unit))))):
+            return unit
+        case _:
+            return None

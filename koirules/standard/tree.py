@@ -1,7 +1,8 @@
 """The typed expression tree: what a rule means, after the checker.
 
 Every node carries its type, its range (the reading over all that the traits' ranges allow, from the operations table)
-and its place. What is worked out beside the record before a fish is graded (a figure of the batch, an earlier look) is
+and its place. What is worked out beside the record before a fish is graded (a figure of the batch, an earlier look, a trait as
+it will be when the fish is grown) is
 `Supplied`: every evaluator finds it among the readings by its key.
 """
 
@@ -97,7 +98,30 @@ class Earlier:
         return (self.of,)
 
 
-Source = Figure | Earlier
+@frozen
+class Grown:
+    """A trait as it will be when the fish is as long as a target.
+
+    of: the trait as it is now. inputs: what it is worked out from when grown: itself, or what it is derived from. length:
+    the trait that says how long the fish is now. target: the length in cm, of constants and settings. coefficients: the
+    settings of the standard that the model of growth goes by. terms: the names of those that the trait stands in where it
+    is asked for.
+    """
+
+    of: TraitRead
+    inputs: tuple[TraitRead, ...]
+    length: TraitRead
+    target: Node
+    coefficients: tuple[SettingRead, ...] = ()
+    terms: tuple[str, ...] = ()
+
+    @property
+    def reads(self) -> tuple[Node, ...]:
+        """The expressions that it reads."""
+        return (self.of, *self.inputs, self.length, self.target, *self.coefficients)
+
+
+Source = Figure | Earlier | Grown
 
 
 @frozen

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Protocol
 
 from koirules.language.syntax import Expression
 from koirules.problems import Place, Problem
+from koirules.standard.derivations import TypedMeasure
 from koirules.standard.operations import Operation
+from koirules.standard.parts import Setting
 from koirules.standard.tree import Node
 from koirules.standard.types import Steps, Type
+from koirules.vocabulary.traits import Trait
 
 
 class Typing(Protocol):
@@ -18,6 +21,18 @@ class Typing(Protocol):
     @property
     def problems(self) -> list[Problem]:
         """The problems found so far."""
+
+    @property
+    def traits(self) -> Mapping[str, Trait]:
+        """The traits that can be read, by name."""
+
+    @property
+    def measures(self) -> Sequence[TypedMeasure]:
+        """How some of the traits are derived from others."""
+
+    @property
+    def settings(self) -> Mapping[str, Setting]:
+        """The settings of the file, by name."""
 
     def names(self) -> list[str]:
         """Every name that an expression can read."""

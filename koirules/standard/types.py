@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from attrs import frozen
 
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo
+from koirules.vocabulary.kinds import Choice, Colours, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.units import Dimension
 
 
@@ -41,7 +41,17 @@ class TextLabel:
     """Any text."""
 
 
-Type = Truth | Numeric | Steps | PlaceWords | TextLabel
+@frozen
+class PatternMap:
+    """A map of patches, of which a rule can only ask whether it was recorded."""
+
+
+@frozen
+class ColourList:
+    """Colour readings, of which a rule can only ask whether they were recorded."""
+
+
+Type = Truth | Numeric | Steps | PlaceWords | TextLabel | PatternMap | ColourList
 
 
 def type_of_kind(kind: Kind) -> Type:
@@ -61,6 +71,10 @@ def type_of_kind(kind: Kind) -> Type:
             return PlaceWords(words)
         case Label():
             return TextLabel()
+        case Patches():
+            return PatternMap()
+        case Colours():
+            return ColourList()
 
 
 def type_words(kind: Type) -> str:
@@ -82,5 +96,9 @@ def type_words(kind: Type) -> str:
             return "a set of places"
         case TextLabel():
             return "a label (any text)"
+        case PatternMap():
+            return "a map of patches"
+        case ColourList():
+            return "a list of colour readings"
         case _:
             raise AssertionError(kind)

@@ -8,6 +8,7 @@ from koirules.problems import Place, Problem, parts
 from koirules.standard.curves import Curve
 from koirules.standard.parts import Rules
 from koirules.standard.tree import (
+    Grown,
     Node,
     Recorded,
     ScoreRead,
@@ -24,7 +25,8 @@ from koirules.vocabulary.kinds import shortest
 def warnings_of(rules: Rules, house_places: dict[str, Place]) -> list[Problem]:
     """The warnings about a checked standard. house_places: where each house trait is declared."""
     found: list[Problem] = []
-    used = _used(rules)
+    # A setting with the name of a constant of the variety is read by its measures.
+    used = _used(rules) | {constant.name for constant in rules.constants}
     for name, place in house_places.items():
         if name not in used:
             found.append(parts.unused(place, "house trait", name))
@@ -76,6 +78,7 @@ def _used(rules: Rules) -> set[str]:
                     waiting.append(of)
                 case Supplied(source=source):
                     waiting.extend(source.reads)
+                    used.update(source.terms if isinstance(source, Grown) else ())
                 case TraitRead(trait=trait):
                     used.add(trait.name)
                 case ScoreRead() | SectionRead():

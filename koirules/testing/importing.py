@@ -9,8 +9,8 @@ from collections.abc import Iterator
 from types import ModuleType
 
 _HEAVY_NAMES = """
-altair dask duckdb hypothesis jinja2 lark matplotlib narwhals networkx numpy openpyxl pandas PIL plotly polars pyarrow pydantic
-pygls pyspark pytest requests rich scipy setuptools shapely sklearn sympy torch xlsxwriter z3
+altair coloraide dask duckdb hypothesis jinja2 lark matplotlib narwhals networkx numpy openpyxl pandas PIL plotly polars pyarrow
+pydantic pygls pyspark pytest requests rich scipy setuptools shapely sklearn sympy torch xlsxwriter z3
 """
 _HEAVY = frozenset(_HEAVY_NAMES.split())
 """Libraries that take more than a few milliseconds to import."""

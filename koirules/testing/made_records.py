@@ -4,14 +4,29 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
+from importlib.util import find_spec
 from random import Random
 from typing import assert_never
 
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest
+from koirules.vocabulary.kinds import (
+    Choice,
+    Colours,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Patches,
+    Places,
+    Scale,
+    YesNo,
+    shortest,
+)
 from koirules.vocabulary.traits import Trait
 
 _MISSING, _UNSURE, _AT_AN_END = 0.2, 0.15, 0.2
 """The shares of values that are not recorded, that are what they could be, and that lie at an end of a range."""
+
+_MEASURED_BY: dict[type, str] = {Patches: "shapely", Colours: "coloraide"}
 
 _LABELS = ("mill pond", "line A", "7")
 
@@ -21,10 +36,12 @@ def made_records(
 ) -> list[dict[str, str]]:
     """Invented records as a record sheet has them: trait to cell, numbers in the trait's own unit.
 
-    Of all values a share of `missing` is left out; of the others some are not sure, some lie at an end of their range.
+    Of all values a share of `missing` is left out; of the others some are not sure, some lie at an end of their range. Maps
+    are left out where Shapely is not installed, which measures them, and colour readings where ColorAide is not.
     """
     random = Random(seed)  # noqa: S311 - nobody's secret
-    listed = list(traits)
+    unmeasured = tuple(kind for kind, library in _MEASURED_BY.items() if find_spec(library) is None)
+    listed = [trait for trait in traits if not isinstance(trait.kind, unmeasured)]
     return [
         {trait.name: _cell(trait.kind, random) for trait in listed if random.random() >= missing} for _ in range(number)
     ]
@@ -47,6 +64,12 @@ def _cell(kind: Kind, random: Random) -> str:
             return " to ".join(shortest(value) for value in numbers)
         case Label():
             return random.choice(_LABELS)
+        case Colours():
+            red = [(random.randint(40, 55), random.randint(25, 45), random.randint(20, 45)) for _ in range(3)]
+            return "; ".join(f"{lightness} {a} {b}" for lightness, a, b in red)
+        case Patches():
+            front, reach = random.randint(0, 80), random.randint(1, 190)
+            return f"{front} to {front + random.randint(2, 20)} left {reach} right {random.randint(1, 190)}"
         case _:
             assert_never(kind)
 

@@ -14,7 +14,7 @@ from koirules.formats.sheet import write_sheet
 from koirules.formats.sheet_headings import heading_of
 from koirules.formats.table import FISH, letters_of
 from koirules.formats.xlsx_sheet import words_offered
-from koirules.vocabulary.kinds import Choice, Label, Places, Scale, YesNo
+from koirules.vocabulary.kinds import Choice, Colours, Label, Patches, Places, Scale, YesNo
 from koirules.vocabulary.traits import Trait, Variety
 
 _MAIN = "{http://schemas.openxmlformats.org/spreadsheetml/2006/main}"
@@ -62,7 +62,7 @@ def _of_checks(variety: Variety, path: Path) -> Iterator[str]:
         for cells in check.get("sqref", "").split():
             found[re.sub(r"[0-9:].*", "", cells)] = check
     for column, trait in enumerate(variety.traits.values(), 1):
-        if isinstance(trait.kind, Label):
+        if isinstance(trait.kind, Label | Patches | Colours):
             continue
         check_of = found.get(letters_of(column))
         if check_of is None:

@@ -8,7 +8,19 @@ from typing import assert_never
 
 from hypothesis import strategies as st
 
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest
+from koirules.vocabulary.kinds import (
+    Choice,
+    Colours,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Patches,
+    Places,
+    Scale,
+    YesNo,
+    shortest,
+)
 from koirules.vocabulary.traits import Trait
 
 
@@ -41,6 +53,11 @@ def values(kind: Kind, *, unsure: bool = True) -> st.SearchStrategy[str]:
             return _between(st.decimals(low, high, places=_places(kind), allow_nan=False), unsure)
         case Label():
             return st.sampled_from(("mill pond", "line A", "7"))
+        case Colours():
+            one = st.tuples(st.integers(0, 100), st.integers(-80, 80), st.integers(-80, 80))
+            return st.lists(one.map(lambda lab: " ".join(map(str, lab))), min_size=1, max_size=4).map("; ".join)
+        case Patches():
+            return st.lists(_patches(), max_size=4).map(lambda patches: "; ".join(patches) or "none")
         case _:
             assert_never(kind)
 
@@ -56,6 +73,15 @@ def _between(numbers: st.SearchStrategy[Decimal], unsure: bool) -> st.SearchStra
         return one
     two = st.tuples(numbers, numbers).map(lambda ends: " to ".join(shortest(end) for end in sorted(ends)))
     return one | two
+
+
+@st.composite
+def _patches(draw: st.DrawFn) -> str:
+    """A patch in the short form."""
+    front = draw(st.integers(0, 95))
+    rear = draw(st.integers(front + 1, 100))
+    left, right = draw(st.integers(0, 200)), draw(st.integers(1, 200))
+    return f"{front} to {rear} " + (f"left {left} right {right}" if left else f"right {right}")
 
 
 def _places(kind: Number) -> int:

@@ -7,7 +7,7 @@ from typing import assert_never
 
 from attrs import frozen
 
-from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo, shortest
+from koirules.vocabulary.kinds import Choice, Colours, Count, Label, Number, Patches, Places, Scale, YesNo, shortest
 from koirules.vocabulary.traits import Trait, Variety
 
 
@@ -58,6 +58,8 @@ def _statements(trait: Trait, number: int) -> Iterator[str]:
             yield f"penalty m{number} 1 if {name} below {shortest(high)}{behind}"
         case Label():
             yield f'bonus b{number} 1 if {name} is "mill pond"'
+        case Patches() | Colours():
+            yield f"bonus b{number} 1 if {name} is recorded"
         case _:
             assert_never(kind)
 

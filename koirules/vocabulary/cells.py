@@ -11,7 +11,25 @@ from typing import assert_never
 from unicodedata import normalize
 
 from koirules.vocabulary import misreads
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.colour_readings import ColourReadings, read_colour_readings
+from koirules.vocabulary.kinds import (
+    Choice,
+    Colours,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Patches,
+    Places,
+    Scale,
+    YesNo,
+    words_of,
+)
+from koirules.vocabulary.map_misreads import of_another_type
+from koirules.vocabulary.map_text import MOST_LETTERS as MOST_LETTERS_OF_MAP
+from koirules.vocabulary.map_text import read_map
+from koirules.vocabulary.maps import PatchMap
+from koirules.vocabulary.misread_colours import no_colour_readings
 from koirules.vocabulary.misreads import Misread
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import MARKS_FOR_UNKNOWN, folded, plain, position
@@ -42,6 +60,10 @@ def read_value(kind: Kind, raw: object, unit: Unit | None = None) -> Reading | M
     match raw:
         case None:
             return None
+        case PatchMap() if isinstance(kind, Patches):
+            return raw
+        case ColourReadings() if isinstance(kind, Colours):
+            return raw
         case str():
             return _read_text(kind, raw, unit)
         case bool():
@@ -61,7 +83,7 @@ def read_value(kind: Kind, raw: object, unit: Unit | None = None) -> Reading | M
 def _read_text(kind: Kind, raw: str, unit: Unit | None) -> Reading | Misread | None:
     if isinstance(kind, Label):
         return normalize("NFC", raw.strip()) or None  # as rule files are read, whatever the machine it was typed on
-    if len(raw) > _MOST_LETTERS:
+    if len(raw) > (MOST_LETTERS_OF_MAP if isinstance(kind, Patches) else _MOST_LETTERS):
         return misreads.too_long(raw, kind)
     text = plain(raw)
     if not text:
@@ -73,6 +95,12 @@ def _read_text(kind: Kind, raw: str, unit: Unit | None) -> Reading | Misread | N
             return _read_words(kind, text)
         case Places():
             return _read_places(kind, text)
+        case Colours():
+            unknown = text.casefold() in MARKS_FOR_UNKNOWN
+            return misreads.not_recorded_mark(text, kind) if unknown else read_colour_readings(text)
+        case Patches():
+            unknown = text.casefold() in MARKS_FOR_UNKNOWN
+            return misreads.not_recorded_mark(text, kind) if unknown else read_map(text)
         case _:
             assert_never(kind)
 
@@ -98,6 +126,10 @@ def _read_number(kind: Kind, raw: float | Decimal, unit: Unit | None) -> Reading
             return read_number(kind, value, unit)
         case Label():
             return misreads.infinite() if value.is_infinite() else write_decimal(value)
+        case Patches():
+            return of_another_type("A number")
+        case Colours():
+            return no_colour_readings("A number")
         case _:
             return misreads.number_for_word(write_decimal(value), kind)
 
@@ -120,6 +152,10 @@ def _read_date(
     match kind:
         case Label():
             return was
+        case Patches():
+            return of_another_type(f"The date or time {was}")
+        case Colours():
+            return no_colour_readings(f"The date or time {was}")
         case Number() | Count():
             return date_for_number(kind, was, was, unit)
         case _:

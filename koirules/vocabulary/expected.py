@@ -5,8 +5,27 @@ from __future__ import annotations
 from decimal import Decimal
 
 from koirules.problems.quoting import in_words
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest, words_of
+from koirules.vocabulary.kinds import (
+    Choice,
+    Colours,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Patches,
+    Places,
+    Scale,
+    YesNo,
+    shortest,
+    words_of,
+)
 from koirules.vocabulary.units import UNITS, Unit
+
+COLOURS_EXAMPLE = "45 42 38; 47 40 36"
+"""Colour readings at two places."""
+
+MAP_EXAMPLE = "8 to 26 left 60 right 55; 34 to 52 left 95 right 40"
+"""A map of two patches in the short form."""
 
 
 def units_of(kind: Number) -> tuple[str, ...]:
@@ -63,6 +82,10 @@ def example_of(kind: Kind) -> str:
             return f"Write a whole number from {range_of(kind)}"
         case Label():
             return "Write a text"
+        case Colours():
+            return f'Write L*, a* and b* of each reading, such as "{COLOURS_EXAMPLE}"'
+        case Patches():
+            return f'Write the patches, such as "{MAP_EXAMPLE}", or "none"'
         case _:
             return choose(kind).removesuffix(".")
 

@@ -55,6 +55,9 @@ def steps_like_traits(variety: Variety) -> Iterator[tuple[Trait, str]]:
 
 
 def join(vocabulary: Vocabulary, known: Mapping[str, Vocabulary]) -> Variety:
-    """A vocabulary with the traits of all that it includes, included ones first."""
-    traits = {trait.name: trait for one in line_up(vocabulary, known) for trait in one.traits}
-    return Variety(vocabulary.name, vocabulary.title, traits, vocabulary.describe)
+    """A vocabulary with the traits, measures and constants of all that it includes, included ones first."""
+    line = line_up(vocabulary, known)
+    traits = {trait.name: trait for one in line for trait in one.traits}
+    measures = tuple(measure for one in line for measure in one.measures)
+    constants = tuple(constant for one in line for constant in one.constants)
+    return Variety(vocabulary.name, vocabulary.title, traits, vocabulary.describe, measures, constants)

@@ -71,7 +71,17 @@ class Label:
     """Any text: a pond, a bloodline, a note."""
 
 
-Kind = YesNo | Count | Number | Scale | Choice | Places | Label
+@frozen
+class Patches:
+    """A map of where a colour lies on the body, patch by patch; rules read what is measured on it."""
+
+
+@frozen
+class Colours:
+    """Colour readings along the body, of one colour of the fish; rules read what is worked out from them."""
+
+
+Kind = YesNo | Count | Number | Scale | Choice | Places | Label | Patches | Colours
 
 
 def words_of(kind: Kind) -> tuple[str, ...]:
@@ -85,7 +95,7 @@ def words_of(kind: Kind) -> tuple[str, ...]:
             return options
         case Places(places):
             return places
-        case Count() | Number() | Label():
+        case Count() | Number() | Label() | Patches() | Colours():
             return ()
 
 
@@ -107,6 +117,10 @@ def describe_kind(kind: Kind) -> str:
             return f"places of ({', '.join(places)})"
         case Label():
             return "label"
+        case Patches():
+            return "patches"
+        case Colours():
+            return "colour readings"
 
 
 def shortest(value: Decimal) -> str:

@@ -9,6 +9,8 @@ A reading is always "what it could be": a value that is known is the case where 
 | yes or no      | int: bit 0 is set where no is possible, bit 1 where yes is                              |
 | places         | PlaceSet: bits of the places that are surely in, bits of those that may be              |
 | label          | str                                                                                     |
+| patches        | PatchMap                                                                                |
+| colours        | ColourReadings                                                                          |
 """
 
 from __future__ import annotations
@@ -17,18 +19,22 @@ from collections.abc import Iterable
 from decimal import Decimal
 from typing import NamedTuple
 
+from koirules.vocabulary.colour_readings import ColourReadings, write_colour_readings
 from koirules.vocabulary.kinds import (
     Choice,
+    Colours,
     Count,
     Kind,
     Label,
     Number,
+    Patches,
     Places,
     Scale,
     YesNo,
     shortest,
     words_of,
 )
+from koirules.vocabulary.maps import PatchMap, write_map
 
 
 class Span(NamedTuple):
@@ -45,14 +51,17 @@ class PlaceSet(NamedTuple):
     possible: int
 
 
-Reading = Span | PlaceSet | int | str
+Reading = Span | PlaceSet | int | str | PatchMap | ColourReadings
 
 NO, YES, NO_OR_YES = 1, 2, 3
 """Readings of a yes-or-no trait."""
 
 
 def anything(kind: Kind) -> Span | PlaceSet | int | None:
-    """The reading of a trait that was not recorded: any value of its range. None for a label: any text at all."""
+    """The reading of a trait that was not recorded: any value of its range.
+
+    None for a label, a map and colour readings: any at all.
+    """
     match kind:
         case YesNo():
             return NO_OR_YES
@@ -64,7 +73,7 @@ def anything(kind: Kind) -> Span | PlaceSet | int | None:
             return (1 << len(words_of(kind))) - 1
         case Places(places):
             return PlaceSet(0, (1 << len(places)) - 1)
-        case Label():
+        case Label() | Patches() | Colours():
             return None
 
 
@@ -105,6 +114,10 @@ def write_reading(kind: Kind, reading: Reading | None) -> str:
             return " ".join(words_in(kind, sure)) or "none"
         case (Label(), str(text)):
             return text
+        case (Patches(), PatchMap()):
+            return write_map(reading)
+        case (Colours(), ColourReadings()):
+            return write_colour_readings(reading)
         case _:
             return ""
 

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from attrs import field, frozen
 
 from koirules.vocabulary.joining import steps_like_traits
+from koirules.vocabulary.measures import outputs_of
 from koirules.vocabulary.traits import Variety
 
 
@@ -40,7 +41,9 @@ def lay_over(under: Variety, skin: Variety, name: str) -> Variety:
     A doitsu kohaku is still a kohaku: the traits of the variety come first. Ask `clashes` before.
     """
     traits = {**under.traits, **skin.traits}
-    return Variety(name, f"{under.title}, {skin.title}", traits, under.describe or skin.describe)
+    measures = tuple(dict.fromkeys((*under.measures, *skin.measures)))
+    constants = tuple(dict.fromkeys((*under.constants, *skin.constants)))
+    return Variety(name, f"{under.title}, {skin.title}", traits, under.describe or skin.describe, measures, constants)
 
 
 def clashes(under: Variety, skin: Variety) -> Iterator[str]:
@@ -51,6 +54,15 @@ def clashes(under: Variety, skin: Variety) -> Iterator[str]:
     for trait in skin.traits.values():
         if trait.name in under.traits and under.traits[trait.name] != trait:
             yield f'both have a trait "{trait.name}", each with a meaning of its own'
+    given = {name: measure for measure in under.measures for name in outputs_of(measure)}
+    for measure in skin.measures:
+        for name in outputs_of(measure):
+            if given.get(name, measure) != measure:
+                yield f'both measure "{name}", each in a way of its own'
+    constants = {constant.name: constant for constant in under.constants}
+    for constant in skin.constants:
+        if constants.get(constant.name, constant) != constant:
+            yield f'both have a constant "{constant.name}", each with a value of its own'
     together = Variety("", "", {**under.traits, **skin.traits})
     apart = {(trait.name, word) for one in (under, skin) for trait, word in steps_like_traits(one)}
     for trait, word in steps_like_traits(together):

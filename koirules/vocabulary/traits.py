@@ -9,6 +9,7 @@ from types import MappingProxyType
 from attrs import Factory, field, frozen
 
 from koirules.vocabulary.kinds import Kind
+from koirules.vocabulary.measures import Constant, Measure
 
 
 class Better(Enum):
@@ -29,6 +30,30 @@ class Growth(Enum):
     VARIES = "may rise or fall"
 
 
+@frozen
+class Allometry:
+    """How a figure follows the length of a growing fish: as length to the power of `alone + with_b * b`, where W = a L^b.
+
+    With the outline and the density kept, W is as L G^2, so that girth is as L^((b-1)/2); see measures/growth.py.
+    """
+
+    alone: float = 0.0
+    with_b: float = 0.0
+
+    def power(self, b: float) -> float:
+        """The power of length that the figure is as."""
+        return self.alone + self.with_b * b
+
+
+UNCHANGED = Allometry()
+AS_LENGTH = Allometry(1.0)
+AS_GIRTH = Allometry(-0.5, 0.5)
+AS_WEIGHT = Allometry(0.0, 1.0)
+GIRTH_OVER_LENGTH = Allometry(-1.5, 0.5)
+LENGTH_OVER_GIRTH = Allometry(1.5, -0.5)
+WEIGHT_OVER_LENGTH_CUBED = Allometry(-3.0, 1.0)
+
+
 def _unchanging_titles(titles: Mapping[str, str]) -> Mapping[str, str]:
     return MappingProxyType(dict(titles))
 
@@ -42,7 +67,8 @@ class Trait:
     """One thing that can be said about a fish.
 
     name: the word that rule files and record sheets use. title: what a person reads. describe: one line that a new
-    helper understands. titles: the title in further languages, by two-letter code.
+    helper understands. titles: the title in further languages, by two-letter code. allometry: how a number follows the
+    length as the fish grows, None where nobody can say (what does not change at all says so by `growth`).
     """
 
     name: str
@@ -52,6 +78,7 @@ class Trait:
     growth: Growth = Growth.VARIES
     describe: str = ""
     titles: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)
+    allometry: Allometry | None = None
 
     def within(self, language: str | None) -> str:
         """The title in a language, or the first one where it is not given in that language."""
@@ -64,7 +91,8 @@ class Vocabulary:
 
     name: the word after `variety` in a rule file, or after `with` for a skin. includes: names of vocabularies whose
     traits belong to this one too. is_skin: it lies over a variety, as ginrin does over showa: `variety showa with ginrin`.
-    is_variety: it can stand after `variety`; neither for traits that are only there to be included.
+    is_variety: it can stand after `variety`; neither for traits that are only there to be included. measures: how some of
+    the traits are derived from others. constants: what measures go by.
     """
 
     name: str
@@ -74,16 +102,20 @@ class Vocabulary:
     describe: str = ""
     is_skin: bool = False
     is_variety: bool = field(default=Factory(lambda self: not self.is_skin, takes_self=True))
+    measures: tuple[Measure, ...] = ()
+    constants: tuple[Constant, ...] = ()
 
 
 @frozen
 class Variety:
     """A variety, with its skins if any, and all of its traits put together, by name, in the order of its sources.
 
-    name: as a header has it: `showa`, `showa with ginrin`, `showa with (ginrin, doitsu)`.
+    name: as a header has it: `showa`, `showa with ginrin`, `showa with (ginrin, doitsu)`. Measures and constants likewise.
     """
 
     name: str
     title: str
     traits: Mapping[str, Trait] = field(converter=_unchanging_traits, hash=False)
     describe: str = ""
+    measures: tuple[Measure, ...] = ()
+    constants: tuple[Constant, ...] = ()

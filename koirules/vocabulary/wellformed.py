@@ -19,8 +19,9 @@ from koirules.problems.plugging import (
 )
 from koirules.problems.problem import Problem
 from koirules.problems.quoting import quoted
-from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo
-from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules.vocabulary.kinds import Choice, Colours, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
+from koirules.vocabulary.measures import Computed, Constant, Formula
+from koirules.vocabulary.traits import Allometry, Better, Growth, Trait, Vocabulary
 from koirules.vocabulary.units import UNITS
 from koirules.vocabulary.words import NOT_PLACES, NOT_STEPS, NOT_TRAITS, RESERVED, is_name
 
@@ -37,6 +38,8 @@ _TYPES_OF_VOCABULARY: Mapping[str, type] = {
     "describe": str,
     "is_skin": bool,
     "is_variety": bool,
+    "measures": tuple,
+    "constants": tuple,
 }
 _TYPES_OF_TRAIT: Mapping[str, type] = {
     "name": str,
@@ -61,6 +64,42 @@ def check_vocabulary(vocabulary: Vocabulary, plugin: str) -> list[Problem]:
         problems += _check_type(include, str, f"an include of {what}", plugin)
     for trait in vocabulary.traits:
         problems += _check_type(trait, Trait, f"a trait of {what}", plugin) or check_trait(trait, plugin)
+    for measure in vocabulary.measures:
+        problems += _check_measure(measure, f"a measure of {what}", plugin)
+    for constant in vocabulary.constants:
+        problems += _check_type(constant, Constant, f"a constant of {what}", plugin) or _check_constant(
+            constant, plugin
+        )
+    return problems
+
+
+def _check_measure(measure: object, what: str, plugin: str) -> list[Problem]:
+    if isinstance(measure, Formula):
+        return [*_check_types(measure, {"trait": str, "expression": str}, what, plugin)]
+    if not isinstance(measure, Computed):
+        return [plugin_wrong_type(plugin, what, "a Formula or Computed", _type(measure))]
+    lists = {"name": str, "inputs": tuple, "outputs": tuple, "helped_by": tuple}
+    problems = [*_check_types(measure, lists, what, plugin)]
+    if problems:
+        return problems
+    for name in (*measure.inputs, *measure.helped_by, *measure.outputs):
+        problems += _check_type(name, str, f"a trait in {what}", plugin)
+    if not callable(measure.compute):
+        problems.append(plugin_wrong_type(plugin, f"`compute` of {what}", "a function", _type(measure.compute)))
+    if not measure.inputs or not measure.outputs:
+        problems.append(plugin_wrong_type(plugin, what, "one with inputs and outputs", "one without"))
+    return problems
+
+
+def _check_constant(constant: Constant, plugin: str) -> list[Problem]:
+    what = f"the constant {quoted(str(constant.name))}"
+    kinds = {"name": str, "title": str, "kind": Number, "value": Decimal}
+    problems = [*_check_types(constant, kinds, what, plugin)]
+    if not problems:
+        problems += [*_check_name(constant.name, NOT_TRAITS, what, plugin)]
+        problems += [*_check_number(constant.kind, what, plugin)]
+    if not problems and not constant.kind.low <= constant.value <= constant.kind.high:
+        problems.append(plugin_bad_range(plugin, what, f"is {constant.value}, outside its own range"))
     return problems
 
 
@@ -76,7 +115,27 @@ def check_trait(trait: Trait, plugin: str) -> list[Problem]:
         problems.append(plugin_wrong_type(plugin, f"a title of {what}", "a text by its language", "something else"))
     if problems:
         return problems
-    return [*_check_name(trait.name, NOT_TRAITS, what, plugin), *_check_kind(trait.kind, what, plugin)]
+    return [
+        *_check_name(trait.name, NOT_TRAITS, what, plugin),
+        *_check_kind(trait.kind, what, plugin),
+        *_check_allometry(trait, what, plugin),
+    ]
+
+
+def _check_allometry(trait: Trait, what: str, plugin: str) -> Iterator[Problem]:
+    match trait.allometry, trait.kind:
+        case None, _:
+            pass
+        case Allometry(), Count():
+            pass
+        case Allometry(), Number(low=Decimal() as low):
+            if low < 0:
+                yield plugin_bad_range(plugin, what, f"follows the length, but can be {low}, which is below 0")
+        case Allometry(), _:
+            which = f"the kind of {what}, which follows the length,"
+            yield plugin_wrong_type(plugin, which, "a Number or Count", _type(trait.kind))
+        case other, _:
+            yield plugin_wrong_type(plugin, f"`allometry` of {what}", "of type Allometry", _type(other))
 
 
 def _check_kind(kind: Kind, what: str, plugin: str) -> Iterator[Problem]:
@@ -89,7 +148,7 @@ def _check_kind(kind: Kind, what: str, plugin: str) -> Iterator[Problem]:
             yield from _check_words(words, 2, NOT_STEPS, what, plugin)
         case Places(words):
             yield from _check_words(words, 1, NOT_PLACES, what, plugin)
-        case YesNo() | Label():
+        case YesNo() | Label() | Patches() | Colours():
             pass
 
 

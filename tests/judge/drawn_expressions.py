@@ -21,6 +21,8 @@ WORKINGS = ("+", "-", "*", "*", "/", "/", "either", "lesser", "greater", "negati
 
 def number(scope: Scope, dimension: str, depth: int) -> e.Expression:
     """A number or count of this dimension."""
+    if scope.growing and scope.chance(40):
+        return grown_number(scope, dimension)
     if depth == 0 or scope.chance(35):
         return plain_number(scope, dimension)
     match scope.one_of(WORKINGS):
@@ -47,6 +49,28 @@ def number(scope: Scope, dimension: str, depth: int) -> e.Expression:
         case "places" if not dimension and scope.names(PlacesType):
             return e.CountPlaces(e.Name(scope.one_of(scope.names(PlacesType))))
     return plain_number(scope, dimension)
+
+
+def grown_number(scope: Scope, dimension: str) -> e.Expression:
+    """What a figure will be, or a sum of several."""
+    names = [n for n in scope.numbers(dimension) if any(t.name == n and t.follows for t in scope.standard.traits)]
+    if not names:
+        return plain_number(scope, dimension)
+    of: e.Expression = e.Name(scope.one_of(names))
+    if scope.chance(30):
+        of = e.Arithmetic(scope.one_of(("+", "-")), of, e.Name(scope.one_of(names)))
+    return e.GrownTo(of, grown_length(scope))
+
+
+def grown_length(scope: Scope) -> e.Expression:
+    settings = [
+        each.name for each in scope.standard.settings if each.unit == "cm" and each.amount > 0 and each.low != 0
+    ]
+    length = e.Name(scope.one_of(settings)) if settings and scope.chance(40) else None
+    written = e.Literal(Decimal(scope.one_of(("65", "30", "12.5", "90"))), "cm")
+    if length is None:
+        return e.Literal(Decimal("0.65"), "m") if scope.chance(10) else written
+    return e.Arithmetic("+", length, written) if scope.chance(20) else length
 
 
 def quotient(scope: Scope, dimension: str, depth: int) -> e.Expression:
@@ -206,7 +230,9 @@ def some_truth(scope: Scope, depth: int) -> e.Expression:
         return e.FaultBit(scope.one_of(scope.standard.faults).name)
     if depth and scope.chance(15):
         return condition(scope, depth - 1)
-    return e.Name(scope.one_of(scope.names(TruthType)))
+    name = scope.one_of(scope.names(TruthType))
+    fixed = any(each.name == name and each.fixed for each in scope.standard.traits)
+    return e.GrownTo(e.Name(name), grown_length(scope)) if fixed and scope.chance(50) else e.Name(name)
 
 
 def places_condition(scope: Scope, _depth: int) -> e.Expression:

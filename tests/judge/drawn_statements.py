@@ -70,10 +70,31 @@ RANGES: dict[str, tuple[tuple[str, str], ...]] = {
 }
 
 
+GROWER = "grower"
+
+
+def follows(name: str, unit: str, low: str, high: str, alone: str, with_b: str) -> m.Trait:
+    kind = m.NumberKind(unit, Decimal(low), Decimal(high))
+    return m.Trait(name, kind, given=True, follows=(Decimal(alone), Decimal(with_b)))
+
+
+GIVEN = (
+    follows("length", "cm", "0.5", "125", "1", "0"),
+    follows("girth_ratio", "", "0.1", "1.2", "-1.5", "0.5"),
+    follows("weight", "kg", "0.001", "25", "0", "1"),
+    follows("fineness", "", "1", "12", "1.5", "-0.5"),
+    follows("stem_ratio", "", "0.05", "1", "0", "0"),
+    m.Trait("maruten", m.YesNoKind(), given=True, fixed=True),
+)
+"""The traits of an invented variety that says how they grow."""
+
+
 @st.composite
-def drawn_standard(draw: Draw) -> m.Standard:
-    scope = Scope(draw, m.Standard(grades=()))
+def drawn_standard(draw: Draw, *, growing: bool = False) -> m.Standard:
+    scope = Scope(draw, m.Standard(grades=(), variety=GROWER if growing else ""), growing=growing)
     names = iter(scope.shuffled(NAMES))
+    if growing:
+        add_what_grows(scope)
     for _ in range(scope.one_of((3, 1, 2, 4, 5, 6))):
         add_trait(scope, next(names))
     for _ in range(scope.one_of((0, 0, 1, 2))):
@@ -98,6 +119,20 @@ def drawn_standard(draw: Draw) -> m.Standard:
         scope.extend(grades=(m.Grade(name, condition(scope, 1), scope.one_of(LABELS)),))
     scope.extend(grades=(m.Grade(grades[-1], None, scope.one_of(LABELS)),))
     return scope.standard
+
+
+def add_what_grows(scope: Scope) -> None:
+    scope.extend(traits=GIVEN)
+    for trait in GIVEN:
+        scope.name(trait.name, type_of_kind(trait.kind))
+    if scope.chance(60):
+        b = Decimal(scope.one_of(("3.2", "2.935", "3", "2", "4")))
+        ends = (Decimal(2), Decimal(4)) if scope.chance(50) else (None, None)
+        scope.extend(settings=(m.Setting("growth_exponent", b, "", *ends),))
+        scope.name("growth_exponent", type_of(scope, e.Score(), ""))
+    if scope.chance(60):
+        scope.extend(settings=(m.Setting("grown_length", Decimal(65), "cm", Decimal(40), Decimal(90)),))
+        scope.name("grown_length", type_of(scope, e.Score(), "cm"))
 
 
 # ---- Names -------------------------------------------------------------------------------------------------------

@@ -56,6 +56,14 @@ class Arithmetic:
 
 
 @frozen
+class GrownTo:
+    """E grown to L."""
+
+    of: Expression
+    target: Expression
+
+
+@frozen
 class CountOf:
     """count of (C, C, ...)."""
 
@@ -156,6 +164,6 @@ class Includes:
 
 
 Value = Literal | YesNo | Step | Words | Name | Score | SectionPoints | FaultBit
-Working = Negative | Arithmetic | CountOf | CountPlaces | Lesser | Greater | Either
+Working = Negative | Arithmetic | GrownTo | CountOf | CountPlaces | Lesser | Greater | Either
 Condition = Or | And | Not | Compare | Between | IsOneOf | IsRecorded | Includes
 Expression = Value | Working | Condition

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from decimal import Decimal
+from decimal import ROUND_FLOOR, Decimal
 from fractions import Fraction
 
 from attrs import evolve, frozen
@@ -58,6 +58,7 @@ class Look:
     record: Record
     recorded: frozenset[str] | None
     sections: dict[str, tuple[int, int]] | None = None
+    grown_to: v.Span | None = None  # how long the fish shall be; None for as it is
 
     def with_sections(self, sections: dict[str, tuple[int, int]]) -> Look:
         return evolve(self, sections=sections)
@@ -136,6 +137,8 @@ def worth(expression: e.Expression, look: Look) -> v.Worth:
         case e.Either(then, condition, otherwise):
             first = worth(then, look)
             return v.either(first, truth(condition, look), operand(otherwise, first, look))
+        case e.GrownTo(of, target):
+            return worth(of, evolve(look, grown_to=number(target, look)))
         case e.Negative() | e.Arithmetic() | e.CountOf() | e.CountPlaces() | e.Lesser() | e.Greater():
             return working(expression, look)
         case e.Score() | e.SectionPoints():
@@ -146,8 +149,44 @@ def worth(expression: e.Expression, look: Look) -> v.Worth:
 
 def named(name: str, look: Look) -> v.Worth:
     if name in look.traits:
-        return trait_worth(look.traits[name], look.record)
+        return trait_worth(look.traits[name], look.record) if look.grown_to is None else grown(look.traits[name], look)
     return look.settings[name] if name in look.settings else worth(look.terms[name], look)
+
+
+def grown(trait: m.Trait, look: Look) -> v.Worth:
+    """What a trait will be at a length (language reference, section 4, growth); every end apart, in decimals of 50 digits.
+
+    W = a L^b; a fish that is that long stays as it is; held within the range of the trait; without a fish, all of it.
+    """
+    now = trait_worth(trait, look.record)
+    if trait.fixed:
+        return now
+    assert isinstance(now, v.Span) and look.grown_to is not None and trait.follows is not None
+    target = look.grown_to.low
+    whole = trait_worth(trait, {})
+    assert isinstance(whole, v.Span)
+    if trait.name == "length":
+        low, high = (min(max(end, target), whole.high) for end in (now.low, now.high))
+        return v.Span(low, high)
+    if look.recorded is None or trait.name not in look.record:
+        return now
+    length = trait_worth(look.traits["length"], look.record)
+    assert isinstance(length, v.Span)
+    b = look.settings.get("growth_exponent", v.Span(3.02, 3.02)).low
+    power = trait.follows[0] + trait.follows[1] * exact(b)
+    factors = [(max(exact(end), exact(target)) / exact(end)) ** power for end in (length.low, length.high)]
+    ends = (exact(now.low) * min(factors), exact(now.high) * max(factors))
+    low, high = (min(max(float(rounded(end)), whole.low), whole.high) for end in ends)
+    return v.Span(low, high)
+
+
+def exact(value: float) -> Decimal:
+    return Decimal(repr(value))
+
+
+def rounded(value: Decimal) -> Decimal:
+    """To a millionth, half up."""
+    return (value + Decimal("0.0000005")).quantize(Decimal("0.000001"), ROUND_FLOOR)
 
 
 def working(expression: e.Working, look: Look) -> v.Span:

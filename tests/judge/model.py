@@ -61,6 +61,9 @@ class Trait:
     kind: Kind
     label: str = ""
     direction: str = ""  # "", "more" or "less" is better
+    given: bool = False  # by the variety, and not declared in the file
+    follows: tuple[Decimal, Decimal] | None = None  # length to the power of the first plus the second times b
+    fixed: bool = False  # does not change as the fish grows
 
 
 @frozen
@@ -174,3 +177,4 @@ class Standard:
     lifts: tuple[Lift, ...] = ()
     grades: tuple[Grade, ...] = field(default=(Grade("keep", None),))
     title: str = "Lantern Bay trial standard"
+    variety: str = ""

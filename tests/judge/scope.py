@@ -75,12 +75,16 @@ def type_of_kind(kind: m.Kind) -> Type:
 
 @define
 class Scope:
-    """The standard so far, and the type of each of its names; `scored` once sections may be read."""
+    """The standard so far, and the type of each of its names; `scored` once sections may be read.
+
+    growing: whether traits may be asked for as they will be.
+    """
 
     draw: Draw
     standard: m.Standard
     types: dict[str, Type] = field(factory=dict)
     scored: bool = False
+    growing: bool = False
     look: Look = field(init=False)
 
     def __attrs_post_init__(self) -> None:

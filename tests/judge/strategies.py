@@ -20,6 +20,11 @@ def standards() -> st.SearchStrategy[m.Standard]:
     return drawn_standard()
 
 
+def standards_that_grow() -> st.SearchStrategy[m.Standard]:
+    """The same for an invented variety whose traits follow the length, asking what they will be."""
+    return drawn_standard(growing=True)
+
+
 def records(standard: m.Standard) -> st.SearchStrategy[dict[str, object]]:
     """What sorters write down: with holes, spans, thresholds hit exactly, ties of rounding."""
     return drawn_record(standard)

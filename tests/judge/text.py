@@ -10,7 +10,7 @@ from tests.judge import expressions as e
 from tests.judge import model as m
 
 # How tightly each form binds, loosest first (section 3, Operators).
-OR, AND, NOT, COMPARISON, SUM, PRODUCT, UNARY, PRIMARY = range(8)
+OR, AND, NOT, COMPARISON, SUM, PRODUCT, UNARY, GROWN, PRIMARY = range(9)
 
 
 def to_text(standard: m.Standard, seed: int | None = None) -> str:
@@ -20,6 +20,7 @@ def to_text(standard: m.Standard, seed: int | None = None) -> str:
     """
     random = Random(seed)
     header = ["standard", quoted(standard.title), "edition", "2026-1"]
+    header += ["variety", standard.variety] if standard.variety else []
     statements = [header, *in_some_order(standard, None if seed is None else random)]
     if seed is None:
         return "\n".join(tidy(each) for each in statements) + "\n"
@@ -32,7 +33,7 @@ def to_text(standard: m.Standard, seed: int | None = None) -> str:
 def in_some_order(standard: m.Standard, random: Random | None) -> list[list[str]]:
     """Section 2: any order, save that criteria follow their section and grades run best first."""
     runs = [[setting(each)] for each in standard.settings]
-    runs += [[trait(each)] for each in standard.traits]
+    runs += [[trait(each)] for each in standard.traits if not each.given]
     runs += [[term(each)] for each in standard.terms]
     runs += [[cap(each)] for each in standard.faults]
     runs.append([line for each in standard.sections for line in section(each)])
@@ -164,6 +165,8 @@ def form(of: e.Expression) -> tuple[int, list[str]]:
         case e.Negative(inner):
             first, *others = written(inner, PRIMARY)
             return UNARY, ["-" + first, *others]
+        case e.GrownTo(inner, target):
+            return GROWN, [*written(inner, PRIMARY), "grown", "to", *written(target, PRIMARY)]
         case _:
             return PRIMARY, primary(of)
 

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from decimal import Decimal
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from koirules.hooks import hookimpl
 from koirules.plugins import registry_with
 from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo
-from koirules.vocabulary.traits import Trait, Vocabulary
+from koirules.vocabulary.traits import AS_LENGTH, Trait, Vocabulary
 from koirules.vocabulary.units import UNITS, Dimension, Unit
 from tests.plugins.invented import NET, Gives, assert_left_out, lace, only_problem, with_kind
 
@@ -106,6 +107,20 @@ def test_a_trait_whose_name_cannot_be_written_is_reported(name: str, code: str) 
     assert_left_out(registry)
     assert only_problem(registry).code == code
     assert str(only_problem(registry)).isprintable()
+
+
+@pytest.mark.parametrize(
+    ("kind", "allometry", "code"),
+    [
+        pytest.param(Number(None, Decimal(-1), Decimal(5)), AS_LENGTH, "plugin-bad-range", id="what can be below 0"),
+        pytest.param(Scale(("faint", "clear")), AS_LENGTH, "plugin-wrong-type", id="a scale"),
+        pytest.param(Number(None, Decimal(0), Decimal(5)), 2.0, "plugin-wrong-type", id="a power that is a number"),
+    ],
+)
+def test_what_cannot_follow_the_length_of_a_fish_is_reported(kind: Kind, allometry: Any, code: str) -> None:
+    registry = registry_with(Gives(lace(Trait("net", "net", kind, allometry=allometry))))
+    assert_left_out(registry)
+    assert only_problem(registry).code == code
 
 
 def test_a_name_may_mix_kanji_kana_and_latin() -> None:

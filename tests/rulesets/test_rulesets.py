@@ -179,3 +179,26 @@ def test_the_autumn_lot_shows_what_its_readme_says() -> None:
     assert lot["L10"].score is None
     assert lot["L10"].grade == "sell"
     assert lot["U17"].possible == ("hold", "sell", "pond", "cull")
+
+
+def test_the_look_when_grown_changes_the_verdicts_that_its_readme_names_and_says_so() -> None:
+    example = ROOT / "examples" / "03-when-grown"
+    today, grown = (load_standard(example / name) for name in ("today.koi", "standard.koi"))
+    now, then = (
+        {result.fish: result for result in _results(_batch(example / "records.csv", standard), standard)}
+        for standard in (today, grown)
+    )
+    changed = {
+        fish: (now[fish].possible, then[fish].possible) for fish in now if now[fish].possible != then[fish].possible
+    }
+    assert changed == {
+        "W02": (("sell",), ("keep",)),
+        "W03": (("keep",), ("keep", "sell")),
+        "W05": (("sell",), ("keep",)),
+        "W09": (("keep",), ("sell",)),
+    }
+    for fish in changed:
+        assert "(grown to 60 cm, by a model)" in then[fish].why
+        assert "grown" not in now[fish].why
+    assert "growth_exponent = 3.2;" in grown.growth_note
+    assert today.growth_note == ""

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 from koirules.grading.columns.held import CodeColumn
 from koirules.grading.columns.meaning import some
 from koirules.grading.columns.values import Coded, Known, Pair, Value
-from koirules.standard.types import Numeric, PlaceWords, Steps, TextLabel, Truth, Type
+from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
 
 if TYPE_CHECKING:
     import polars as pl
@@ -54,6 +54,11 @@ def _spread(value: Coded, kind: Type) -> Pair:
         case TextLabel():
             first = looked_up(held, value.readings)
             return Pair(first, first if _are_one(value) else None)
+        case PatternMap() | ColourList():
+            # A term may be a map or colour readings; what it says is read by nothing but `is recorded`.
+            return Pair(
+                looked_up(held, [None if reading is None else str(reading) for reading in value.readings]), None
+            )
 
 
 def _are_one(value: Coded) -> bool:

@@ -17,11 +17,8 @@ from koirules.grading.late_parts import needed_for, order_key
 from koirules.grading.node_values import one_value
 from koirules.standard import operations as ops
 from koirules.standard.parts import Rules, Setting, Term
-from koirules.standard.tree import (
-    Node,
-    apply,
-)
-from koirules.standard.types import Numeric, PlaceWords, Steps, TextLabel, Truth
+from koirules.standard.tree import Node, apply
+from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth
 
 if TYPE_CHECKING:
     import polars as pl
@@ -121,7 +118,7 @@ class NodeColumns:
             case Steps():
                 bits = _column(self.ends(node).first)
                 return pl.when(bits.bitwise_count_ones() == 1).then(bits.bitwise_trailing_zeros().cast(pl.Int64))
-            case TextLabel():
+            case TextLabel() | PatternMap() | ColourList():
                 return self.ends(node).first
             case _:
                 assert_never(node.type)

@@ -14,7 +14,10 @@ from attrs import define, field, frozen
 from koirules.grading.columns.codes import fits_codes
 from koirules.grading.columns.glances import Glance, glances
 from koirules.grading.columns.held import CodeColumn, Held, NoColumn
+from koirules.grading.columns.measured import MeasuredFrame
 from koirules.grading.columns.numbers import doubles_of, read_numbers, value_key
+from koirules.measures.deriving import Doubt, Measurer
+from koirules.problems import Problem
 from koirules.vocabulary.cells import Misread, read_value
 from koirules.vocabulary.kinds import Count, Kind, Label, Number, YesNo, words_of
 from koirules.vocabulary.readings import NO, YES, Reading
@@ -44,11 +47,16 @@ class WrongCell:
 
 @frozen
 class ReadFrame:
-    """What was read of a frame: columns of codes and doubles, how each trait is held, and the cells that are wrong."""
+    """What was read of a frame: columns of codes and doubles, how each trait is held, and the cells that are wrong.
+
+    doubts: what is doubtful of derived traits. failed: measures that could not be carried out at all.
+    """
 
     columns: pl.DataFrame
     held: Mapping[str, Held]
     wrong: tuple[WrongCell, ...]
+    doubts: tuple[Doubt, ...] = ()
+    failed: tuple[Problem, ...] = ()
 
 
 @define
@@ -72,12 +80,13 @@ class FrameReader:
     """Reads the frames of one batch, piece by piece; what a text means is remembered from one piece to the next.
 
     traits: those that may be named. sources: where each is found. needed: those that the standard reads; the others are
-    read too, so that what is wrong in them is told.
+    read too, so that what is wrong in them is told. measurer: what derives the others.
     """
 
     traits: Mapping[str, Trait]
     sources: Mapping[str, Source]
     needed: frozenset[str]
+    measurer: Measurer
     _texts: dict[str, _Texts] = field(factory=dict)
 
     def read(self, frame: pl.DataFrame) -> ReadFrame:
@@ -85,12 +94,13 @@ class FrameReader:
         import polars as pl
 
         held: dict[str, Held] = {name: NoColumn() for name in self.needed}
+        taken = self.needed | self.measurer.inputs
         columns: list[pl.Series] = []
         wrong: list[WrongCell] = []
         numbers = self._numbers(frame)
         for number, (name, source) in enumerate(self.sources.items()):
             kind, series = self.traits[name].kind, frame[source.column]
-            if series.null_count() == len(series) or (isinstance(kind, Label) and name not in self.needed):
+            if series.null_count() == len(series) or (isinstance(kind, Label) and name not in taken):
                 continue
             made: list[pl.Series]
             how: Held
@@ -101,10 +111,21 @@ class FrameReader:
                 codes, how, found = self._read_codes(self.traits[name], series, f"c{number}")
                 made = [codes]
             wrong.extend(WrongCell(source.column, row, misread) for row, misread in found)
-            if name in self.needed:
+            if name in taken:
                 held[name] = how
                 columns.extend(made)
-        return ReadFrame(pl.DataFrame(columns), held, tuple(wrong))
+        return self._measured(ReadFrame(pl.DataFrame(columns), held, tuple(wrong)), frame.height)
+
+    def _measured(self, read: ReadFrame, rows: int) -> ReadFrame:
+        """A frame with its derived traits, and without what only these were read from."""
+        if not self.measurer.measures:
+            return read
+        frame = MeasuredFrame(self.measurer, read.columns, read.held, rows)
+        frame.derive()
+        held = {name: how for name, how in frame.held.items() if name in self.needed}
+        wrong = [WrongCell(self.sources[w.trait].column, w.fish, w.misread) for w in frame.found.wrong]
+        doubts = tuple(frame.found.doubts)
+        return ReadFrame(frame.columns, held, (*read.wrong, *wrong), doubts, tuple(frame.found.failed))
 
     def _numbers(self, frame: pl.DataFrame) -> dict[str, tuple[pl.Series, Glance]]:
         """The doubles of every column of numbers, with a glance at each."""

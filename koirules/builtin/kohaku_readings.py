@@ -1,0 +1,54 @@
+"""Colour readings of kohaku, and how its measured colours follow from them."""
+
+from __future__ import annotations
+
+from koirules.builtin.kinds import COLOURS
+from koirules.builtin.kohaku_colour import COLOUR
+from koirules.measures.colour import colour_measure, contrast_measure
+from koirules.vocabulary.traits import Better, Growth, Trait
+
+READINGS = (
+    Trait(
+        "hi_readings",
+        "colour readings of the red (hi)",
+        COLOURS,
+        Better.NEITHER,
+        Growth.VARIES,
+        'L*, a* and b* on the middle of each patch from head to tail, wet skin, no glare: "45 42 38; 47 40 36".',
+        {"ja": "緋の測色値"},
+    ),
+    Trait(
+        "shiroji_readings",
+        "colour readings of the white (shiroji)",
+        COLOURS,
+        Better.NEITHER,
+        Growth.VARIES,
+        'L*, a* and b* on the white behind the head and before the tail, wet skin, no glare: "82 0 7; 80 1 9".',
+        {"ja": "白地の測色値"},
+    ),
+)
+"""What a reader shows, or a photograph."""
+
+_BY_NAME = {trait.name: trait for trait in COLOUR}
+
+MEASURES_OF_COLOUR = (
+    colour_measure(
+        "hi_readings",
+        {
+            "lightness": _BY_NAME["hi_lightness"],
+            "hue": _BY_NAME["hi_hue"],
+            "chroma": _BY_NAME["hi_chroma"],
+            "evenness": _BY_NAME["hi_evenness"],
+        },
+    ),
+    colour_measure(
+        "shiroji_readings",
+        {
+            "lightness": _BY_NAME["shiroji_lightness"],
+            "chroma": _BY_NAME["shiroji_chroma"],
+            "yellow": _BY_NAME["shiroji_yellow"],
+        },
+    ),
+    contrast_measure("hi_readings", "shiroji_readings", _BY_NAME["hi_contrast"]),
+)
+"""What is worked out from the readings."""

@@ -1,0 +1,100 @@
+"""Records with their derived traits: one by one, or a whole batch at once."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from attrs import evolve, frozen
+
+from koirules.grading.records import Record
+from koirules.measures.deriving import Derived, Measurer
+from koirules.problems import Cell, Problem, RecordError, recording
+from koirules.standard.derivations import inputs_of
+from koirules.vocabulary.readings import Reading
+
+
+@frozen
+class MeasuredBatch:
+    """Records with their derived traits, and what was found on the way: warnings, and what is wrong with maps."""
+
+    records: tuple[Record, ...]
+    problems: tuple[Problem, ...] = ()
+
+
+def measured_record(measurer: Measurer, record: Record, file: str = "record") -> Record:
+    """A record with its derived traits. Raises RecordError for a map that cannot be measured."""
+    if record.measured:
+        return record
+    if not any(name in readings for name in measurer.inputs for readings in (record.readings, record.before or {})):
+        return evolve(record, measured=True)
+    batch = measured_records(measurer, (record,), file)
+    wrong = tuple(problem for problem in batch.problems if not problem.warning)
+    if wrong:
+        raise RecordError(wrong)
+    return batch.records[0]
+
+
+def all_measured(measurer: Measurer, records: Sequence[Record]) -> tuple[Record, ...]:
+    """Records with their derived traits; those that have been through here before stay. Raises RecordError like the other."""
+    if all(record.measured for record in records):
+        return tuple(records)
+    batch = measured_records(measurer, records, "records")
+    wrong = tuple(problem for problem in batch.problems if not problem.warning)
+    if wrong:
+        raise RecordError(wrong)
+    return tuple(old if old.measured else new for old, new in zip(records, batch.records, strict=True))
+
+
+def measured_records(measurer: Measurer, records: Sequence[Record], file: str) -> MeasuredBatch:
+    """Records with their derived traits, worked out over whole columns. file: the name that problems show.
+
+    The look before is measured too; what is doubtful about it was told when it was the latest.
+    """
+    if not measurer.measures:
+        return MeasuredBatch(tuple(evolve(record, measured=True) for record in records))
+    derived = _derived(measurer, [record.readings for record in records])
+    doubts: list[list[Problem]] = [[] for _ in records]
+    for doubt in derived.doubts:
+        site = recording.cell(file, records[doubt.fish].row or None, doubt.trait)
+        doubts[doubt.fish].append(measurer.problem(doubt, site))
+    looked = [i for i, record in enumerate(records) if record.before is not None]
+    earlier = _derived(measurer, [records[i].before or {} for i in looked])
+    before = {i: _with(records[i].before or {}, earlier, number) for number, i in enumerate(looked)}
+    made = tuple(
+        evolve(
+            record,
+            readings=_with(record.readings, derived, i),
+            before=before.get(i),
+            measured=True,
+            doubts=tuple(doubts[i]),
+        )
+        for i, record in enumerate(records)
+    )
+    problems = [problem for told in doubts for problem in told]
+    wrong = [(w, records[w.fish].row or None) for w in derived.wrong]
+    # Nobody knows here in which row the look before stands.
+    wrong += [(w, None) for w in earlier.wrong]
+    for one, row in wrong:
+        site = recording.cell(file, row, one.trait)
+        problems.append(recording.wrong_value(site, one.misread.code, one.misread.cause, one.misread.mend))
+    problems += [evolve(problem, site=Cell(file)) for problem in derived.failed or earlier.failed]
+    return MeasuredBatch(made, tuple(problems))
+
+
+def _derived(measurer: Measurer, rows: Sequence[Mapping[str, Reading]]) -> Derived:
+    names = {name for measure in measurer.measures for name in (*inputs_of(measure), *measurer.outputs(measure))}
+    columns = {
+        name: [readings.get(name) for readings in rows]
+        for name in sorted(names)
+        if any(name in readings for readings in rows)
+    }
+    return measurer.derive(columns, len(rows))
+
+
+def _with(given: Mapping[str, Reading], derived: Derived, number: int) -> dict[str, Reading]:
+    readings = dict(given)
+    for name, column in derived.columns.items():
+        reading = column[number]
+        if reading is not None:
+            readings[name] = reading
+    return readings

@@ -1,0 +1,84 @@
+"""What a figure will be when the fish is longer: a stated model, not a promise.
+
+Weight follows length as W = a L^b. With the outline and the density kept, W is as L G^2, so that girth G is as L^((b-1)/2),
+and girth over length changes by q = (L2 / L1)^((b-3)/2) (worked out from the definition; Froese 2006, J. Appl. Ichthyol.
+22:241-253, for W = a L^b and its b). The share s of the skin that is new across the body comes in white, so that what was
+drawn at v across the body lies at v q^(-s); along the body a pattern keeps its place.
+"""
+
+from __future__ import annotations
+
+from math import floor
+
+from attrs import frozen
+
+from koirules.vocabulary.kinds import Count, Number
+from koirules.vocabulary.readings import Span
+from koirules.vocabulary.traits import Allometry
+
+DEFAULT_EXPONENT = 3.02
+"""b of common carp on total length, the middle of published fits (from memory: 3.02, most from 2.98 to 3.07)."""
+
+DEFAULT_WHITE = 1.0
+"""s: all new skin of belly and flank is white (common practice, no source)."""
+
+
+@frozen
+class GrowthModel:
+    """exponent: b of W = a L^b. white: s, the share of the new girth that stays white."""
+
+    exponent: float = DEFAULT_EXPONENT
+    white: float = DEFAULT_WHITE
+
+
+def girth_gain(model: GrowthModel, length: float, target: float) -> float:
+    """q: by how much girth over length changes from one length (cm) to a longer one; 1 for a fish that is that long already."""
+    return float(_ratio(length, target) ** ((model.exponent - 3.0) / 2.0))
+
+
+def across(model: GrowthModel, length: float, target: float) -> float:
+    """What a distance across the body, as a share of the girth, is multiplied by: q^(-s)."""
+    return float(girth_gain(model, length, target) ** -model.white)
+
+
+@frozen
+class Grower:
+    """Says what one figure will be at one length.
+
+    target: the length in cm. power: of the length that the figure is as. least, most: the range of the figure. is_length:
+    whether the figure is the length itself.
+    """
+
+    target: float
+    power: float
+    least: float
+    most: float
+    is_length: bool = False
+
+    @classmethod
+    def of(
+        cls, kind: Number | Count, allometry: Allometry, target: float, model: GrowthModel, *, is_length: bool = False
+    ) -> Grower:
+        """What says it of a figure of a kind and allometry."""
+        ends = (0.0, float(kind.high)) if isinstance(kind, Count) else (float(kind.held_low), float(kind.held_high))
+        return cls(target, allometry.power(model.exponent), *ends, is_length)
+
+    def grown(self, low: float, high: float, shortest: float, longest: float) -> Span:
+        """The figure from `low` to `high` (never below 0) of a fish from `shortest` to `longest`, when grown, to a millionth.
+
+        A fish that is that long already stays as it is. Beyond the range of the figure it is held at the end of the range.
+        """
+        if self.is_length:
+            low, high = max(shortest, self.target), max(longest, self.target)
+        else:
+            one = _ratio(shortest, self.target) ** self.power
+            other = one if shortest == longest else _ratio(longest, self.target) ** self.power
+            low, high = (low * one, high * other) if one <= other else (low * other, high * one)
+        return Span(self._held(low), self._held(high))
+
+    def _held(self, value: float) -> float:
+        return min(max(floor(value * 1_000_000 + 0.5) / 1_000_000, self.least), self.most)
+
+
+def _ratio(length: float, target: float) -> float:
+    return (max(length, target)) / length

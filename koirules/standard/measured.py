@@ -1,0 +1,125 @@
+"""The measures of a variety, typed: formulas as trees of the same kind as rules, each measure behind those it reads."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from functools import lru_cache
+
+from koirules.language import statements as st
+from koirules.language.reader import read_text
+from koirules.problems import Place, Problem, is_refused, measuring
+from koirules.standard.derivations import TypedFormula, TypedMeasure, inputs_of
+from koirules.standard.expressions import Typer
+from koirules.standard.parts import Setting
+from koirules.standard.titles import Titled
+from koirules.standard.tree import Apply, Constant, Recorded, SettingRead, TraitRead, walk
+from koirules.standard.types import Numeric, Steps, type_of_kind, type_words
+from koirules.vocabulary import measures as declared
+from koirules.vocabulary.measures import Computed, Formula, Measure, outputs_of
+from koirules.vocabulary.traits import Trait, Variety
+
+_FILE = "formula"
+
+
+def typed_measures(
+    measures: Iterable[Measure], traits: Mapping[str, Trait], constants: Sequence[declared.Constant]
+) -> tuple[tuple[TypedMeasure, ...], tuple[Problem, ...]]:
+    """The measures of a variety in the order in which they can be worked out, or what is wrong with them."""
+    settings = constant_settings(constants, {})
+    typed: list[TypedMeasure] = []
+    problems: list[Problem] = []
+    given: set[str] = set()
+    names_of_constants = [constant.name for constant in constants]
+    problems += [
+        measuring.constant_like_trait(name)
+        for name in dict.fromkeys(names_of_constants)
+        if name in traits or names_of_constants.count(name) > 1
+    ]
+    for measure in measures:
+        names = (*outputs_of(measure), *(() if isinstance(measure, Formula) else (*measure.inputs, *measure.helped_by)))
+        problems += [measuring.measure_of_no_trait(_name(measure), name) for name in names if name not in traits]
+        problems += [measuring.measured_twice(name) for name in outputs_of(measure) if name in given]
+        given.update(outputs_of(measure))
+        if isinstance(measure, Computed):
+            typed.append(measure)
+        elif measure.trait in traits:
+            made = _typed(measure, traits, settings)
+            typed += [made] if isinstance(made, TypedFormula) else []
+            problems += [] if isinstance(made, TypedFormula) else made
+    return ((), tuple(problems)) if problems else _in_order(typed)
+
+
+# The same variety comes again with every file that is loaded, and is the same object then.
+@lru_cache(maxsize=32)
+def measures_of(variety: Variety) -> tuple[TypedMeasure, ...]:
+    """The measures of a variety that hold; a plugin whose measures do not has been left out before."""
+    return typed_measures(variety.measures, variety.traits, variety.constants)[0]
+
+
+def needed_for(measures: Sequence[TypedMeasure], traits: Iterable[str]) -> tuple[TypedMeasure, ...]:
+    """The measures without which some traits could not be derived, in their order."""
+    wanted = set(traits)
+    kept: list[TypedMeasure] = []
+    for measure in reversed(measures):
+        if wanted.intersection(measure.outputs):
+            kept.append(measure)
+            wanted.update(inputs_of(measure))
+    return tuple(reversed(kept))
+
+
+def constant_settings(constants: Iterable[declared.Constant], settings: Mapping[str, Setting]) -> dict[str, Setting]:
+    """The constants as settings: those of a standard where it has one of the name, else as the vocabulary has them."""
+    found: dict[str, Setting] = {}
+    nowhere = Place(_FILE, 1, 1, 1, 1)
+    for one in constants:
+        unit, kind = one.kind.unit, one.kind
+        value = one.value if unit is None else unit.to_held(one.value)
+        plain = Setting(one.name, Titled(one.title, {}), unit, value, kind.held_low, kind.held_high, True, nowhere)
+        found[one.name] = settings.get(one.name, plain)
+    return found
+
+
+def _typed(
+    formula: Formula, traits: Mapping[str, Trait], settings: Mapping[str, Setting]
+) -> TypedFormula | list[Problem]:
+    trait = traits[formula.trait]
+    read = read_text(f"term measured means {formula.expression}\n", _FILE)
+    terms = [statement for statement in read.rules.statements if isinstance(statement, st.Term)]
+    problems = list(read.problems)
+    typer = Typer(traits, settings, (), {}, (), {}, problems=problems)
+    kind = type_of_kind(trait.kind)
+    expected = kind if isinstance(kind, Steps) else None
+    single = len(terms) == 1 and len(read.rules.statements) == 1
+    node = typer.node(terms[0].expression, expected) if single else None
+    refused = [problem for problem in problems if not problem.warning]
+    if node is None or is_refused(refused):
+        causes = "; ".join(problem.cause for problem in refused) or "it is no single expression."
+        return [measuring.formula_does_not_hold(formula.trait, formula.expression, causes)]
+    same = node.type == kind
+    if isinstance(kind, Numeric) and isinstance(node.type, Numeric):
+        same = node.type.dimension == kind.dimension and (node.type.whole or not kind.whole)
+    if not all(isinstance(part, Constant | TraitRead | SettingRead | Recorded | Apply) for part in walk(node)):
+        cause = "it reads what is only known once a fish is graded."
+        return [measuring.formula_does_not_hold(formula.trait, formula.expression, cause)]
+    if not same:
+        cause = f"it gives {type_words(node.type)}, and the trait is {type_words(kind)}."
+        return [measuring.formula_does_not_hold(formula.trait, formula.expression, cause)]
+    reads = [part.key for part in walk(node) if isinstance(part, TraitRead | Recorded)]
+    return TypedFormula(trait, formula.expression, node, tuple(dict.fromkeys(reads)))
+
+
+def _in_order(measures: Sequence[TypedMeasure]) -> tuple[tuple[TypedMeasure, ...], tuple[Problem, ...]]:
+    waiting = list(measures)
+    done: list[TypedMeasure] = []
+    while waiting:
+        open_ = {name for measure in waiting for name in measure.outputs}
+        ready = [measure for measure in waiting if not open_.intersection(inputs_of(measure))]
+        if not ready:
+            return (), (measuring.measures_in_a_circle(tuple(sorted(open_))),)
+        done += ready
+        waiting = [measure for measure in waiting if measure not in ready]
+    return tuple(done), ()
+
+
+def _name(measure: Measure) -> str:
+    return measure.trait if isinstance(measure, Formula) else measure.name

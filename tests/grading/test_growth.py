@@ -1,0 +1,166 @@
+"""Rules that ask what a fish will be when it is grown: what they read, what they say, and what they hang on."""
+
+import json
+from decimal import Decimal
+
+import polars as pl
+import pytest
+from click.testing import CliRunner
+
+import koirules
+from koirules.commands import main
+
+RULES = """standard "Lantern Bay, grown" edition 1 variety kohaku
+setting grown_length = 65 cm from 40 cm to 90 cm
+term stout means girth_ratio
+section body worth 100
+points outline by stout grown to grown_length: 0.18 gives 0, 0.24 gives 10, 0.30 gives 4
+bonus heavy 2 if weight grown to (grown_length - 5 cm) above 4 kg
+fault slim if (girth_ratio + 0.01) grown to 60 cm below 0.2: no better than cull
+grade keep if score at least 60
+grade cull otherwise
+"""
+B_3_2 = RULES.replace("term stout", "setting growth_exponent = 3.2 from 3 to 3.5\nterm stout")
+
+
+@pytest.fixture(scope="module")
+def standard():
+    return koirules.read_standard(B_3_2)
+
+
+def reason(result, name):
+    return next(each for each in result.reasons if each.name == name)
+
+
+def test_a_figure_is_read_as_it_will_be(standard):
+    # By hand: q from 20 to 65 cm at b = 3.2 is 3.25^0.1 = 1.125092; 0.22 q = 0.247520, on the curve 9.248 of 10.
+    result = standard.grade({"length": 20, "girth_ratio": 0.22, "weight": 150})
+    outline = reason(result, "outline")
+    assert outline.points_low == Decimal("9.248")
+    assert outline.words == "outline: 0.24752, 9.25 of 10 (grown to 65 cm, by a model)"
+    assert outline.read == "girth_ratio 0.22, length 20 cm, girth_ratio grown to grown_length 0.24752"
+    # 150 g (60 / 20)^3.2 = 5045 g.
+    assert reason(result, "heavy").words == "heavy: +2 (grown to 60 cm, by a model)"
+    assert reason(result, "slim").words == "slim: no"
+
+
+def test_the_length_that_is_asked_for_is_a_setting_of_the_run(standard):
+    changed = standard.with_settings({"grown_length": "40 cm", "growth_exponent": "3"})
+    result = changed.grade({"length": 20, "girth_ratio": 0.22, "weight": 150})
+    assert reason(result, "outline").read.endswith("girth_ratio grown to grown_length 0.22")
+    assert "grown to 35 cm, 40 cm and 60 cm" in changed.growth_note
+    assert "growth_exponent = 3;" in changed.growth_note
+
+
+def test_without_a_setting_the_usual_coefficients_are_taken_and_said():
+    usual = koirules.read_standard(RULES)
+    assert "growth_exponent = 3.02, the usual value" in usual.growth_note
+    assert "a model, not a promise" in usual.growth_note
+    # 0.22 (65 / 20)^0.01 = 0.222608.
+    result = usual.grade({"length": 20, "girth_ratio": 0.22, "weight": 150})
+    assert reason(result, "outline").read.endswith("0.222608")
+    plain = RULES.replace(" grown to grown_length", "").replace(" grown to (grown_length - 5 cm)", "")
+    assert koirules.read_standard(plain.replace(" grown to 60 cm", "")).growth_note == ""
+
+
+def test_a_fish_that_is_that_long_is_taken_as_it_is(standard):
+    result = standard.grade({"length": 70, "girth_ratio": 0.22, "weight": 5000})
+    assert reason(result, "outline").points_low == Decimal("6.667")
+
+
+def test_an_unrecorded_length_leaves_open_how_much_it_will_change(standard):
+    result = standard.grade({"girth_ratio": 0.22, "weight": 150})
+    low, high = reason(result, "outline").points_low, reason(result, "outline").points_high
+    assert low < high
+    # From 0.5 cm, the shortest fish there is, to one that is grown already.
+    for length in (0.5, 3, 20, 64, 125):
+        points = reason(standard.grade({"length": length, "girth_ratio": 0.22, "weight": 150}), "outline").points_low
+        assert low <= points <= high
+
+
+def test_an_open_fish_hangs_on_what_the_grown_trait_is_worked_out_from(standard):
+    assert "girth_ratio" in {question.trait.name for question in standard.questions({"length": 20})}
+    assert "length" in {question.trait.name for question in standard.questions({"girth_ratio": 0.18, "weight": 150})}
+    assert standard.next_question({"length": 20, "weight": 150}).trait.name == "girth_ratio"
+
+
+def test_the_nearest_change_is_in_the_trait_as_it_is_now(standard):
+    fish = {"length": 20, "girth_ratio": 0.18, "weight": 150}
+    result = standard.grade(fish)
+    assert result.grade == "cull"
+    moves = [move for change in result.nearest_changes().single for move in change.moves]
+    girth = next(move for move in moves if move.trait.name == "girth_ratio")
+    assert standard.grade({**fish, "girth_ratio": girth.becomes.low}).grade == "keep"
+
+
+def test_what_does_not_change_with_growth_may_stand_beside_it():
+    standard = koirules.read_standard(
+        'standard "Lantern Bay" edition 1 variety kohaku\n'
+        "grade keep if (maruten and girth_ratio at least 0.2) grown to 65 cm\ngrade cull otherwise\n"
+    )
+    assert standard.grade({"maruten": "yes", "girth_ratio": 0.25, "length": 20}).grade == "keep"
+    assert standard.grade({"maruten": "no", "girth_ratio": 0.25, "length": 20}).grade == "cull"
+    assert standard.grade({"girth_ratio": 0.25, "length": 20}).possible == ("keep", "cull")
+
+
+@pytest.mark.parametrize("rows", [3, 3_000])
+def test_a_frame_is_graded_by_what_its_fish_will_be(standard, rows):
+    lengths = [20.0, None, 70.0]
+    made = {
+        "length": [lengths[i % 3] for i in range(rows)],
+        "girth_ratio": [0.18 + (i % 7) / 100 for i in range(rows)],
+        "weight (kg)": [0.15] * rows,
+    }
+    frame = pl.DataFrame(made).rename({"weight (kg)": "weight"}).with_columns(pl.col("weight") * 1000)
+    graded = standard.grade_frame(frame)
+    assert "girth_ratio grown to grown_length" not in graded.columns
+    for i in (0, 1, 2, rows - 1):
+        row = {name: value for name, value in frame.row(i, named=True).items() if value is not None}
+        result = standard.grade(row)
+        assert graded.row(i, named=True)["possible"] == "|".join(result.possible)
+        assert graded.row(i, named=True)["score_high"] == float(result.score_high)
+
+
+def test_every_way_of_showing_results_names_the_model_and_its_coefficients(tmp_path):
+    rules, records = tmp_path / "grown.koi", tmp_path / "fish.csv"
+    rules.write_text(B_3_2, encoding="utf-8")
+    records.write_text("fish,length,girth_ratio,weight\na,20,0.22,150\n", encoding="utf-8")
+    run = CliRunner().invoke
+    out = tmp_path / "results.json"
+    graded = run(main, ["grade", str(rules), str(records), "--out", str(out)])
+    assert graded.exit_code == 0
+    for shown in (graded.output, run(main, ["why", str(rules), str(records), "a"]).output):
+        assert "a model, not a promise" in " ".join(shown.split())
+        assert "growth_exponent = 3.2" in " ".join(shown.split())
+    assert "growth_exponent = 3.2" in json.loads(out.read_text(encoding="utf-8"))["cautions"][0]
+    folder = tmp_path / "lots"
+    folder.mkdir()
+    (folder / "fish.csv").write_text(records.read_text(encoding="utf-8"), encoding="utf-8")
+    whole = run(main, ["grade", str(rules), str(folder)])
+    assert "growth_exponent = 3.2" in " ".join(whole.output.split())
+    told = json.loads(run(main, ["traits", "kohaku", "--json"]).output)
+    assert {each["name"] for each in told if each["grown_to"]} >= {"length", "girth_ratio", "weight", "maruten"}
+    assert not next(each for each in told if each["name"] == "kiwa")["grown_to"]
+
+
+def test_figures_of_the_batch_and_earlier_looks_read_what_fish_will_be():
+    standard = koirules.read_standard(
+        'standard "Lantern Bay" edition 1 variety kohaku\nsetting growth_exponent = 3.2\n'
+        "term stout means girth_ratio grown to 65 cm\n"
+        "fault slim if stout below batch median of stout: no better than sell\n"
+        "fault slower if earlier length is recorded and stout below earlier (girth_ratio grown to 65 cm): no better than cull\n"
+        "grade keep if length above 10 cm\ngrade sell if length above 5 cm\ngrade cull otherwise\n"
+    )
+    # At 20 cm 0.22 grows to 0.2475, at 40 cm 0.23 to 0.2414 and 0.24 to 0.2519.
+    looks = [
+        {"fish": "a", "length": 20, "girth_ratio": 0.22},
+        {"fish": "b", "length": 40, "girth_ratio": 0.23},
+        {"fish": "c", "length": 40, "girth_ratio": 0.24},
+    ]
+    graded = {result.fish: result for result in standard.grade_batch(looks).results}
+    assert {fish: result.grade for fish, result in graded.items()} == {"a": "keep", "b": "sell", "c": "keep"}
+    before = {"fish": "c", "date": "2025-10-01", "length": 20, "girth_ratio": 0.23}
+    dated = [*({**look, "date": "2026-10-01"} for look in looks), before]
+    graded = {result.fish: result for result in standard.grade_batch(dated).results}
+    # At 20 cm 0.23 would have grown to 0.2588.
+    assert graded["c"].grade == "cull"

@@ -1,0 +1,179 @@
+"""Laws of maps that grow: of what they become, and of the figures that rules read then."""
+
+from __future__ import annotations
+
+import polars as pl
+import pytest
+import shapely
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+import koirules
+from koirules.measures.growing_maps import MOST_THIN, grown_maps
+from koirules.testing.strategies import values
+from koirules.vocabulary.cells import read_value
+from koirules.vocabulary.kinds import Patches
+from koirules.vocabulary.maps import Patch, PatchMap, boxed
+
+READS = (
+    "hi_cover",
+    "hi_front_share",
+    "hi_left_share",
+    "odome",
+    "step_count",
+    "steps",
+    "longest_white_gap",
+    "hi_below_line",
+)
+KINDS = {"step_count": ("0", "12"), "steps": None}
+
+RULES = """standard "Lantern Bay, maps" edition 1 variety kohaku
+setting growth_exponent = 3 from 2 to 4
+setting growth_white_share = 1 from 0 to 1
+section s worth 100
+POINTS
+grade keep if score at least 50
+grade sell otherwise
+"""
+
+
+def points_of(ahead: str) -> str:
+    lines = []
+    for name in READS:
+        if name == "steps":
+            lines.append(f"points {name} by {name}{ahead}: nidan gives 10, sandan gives 8, anything else gives 1")
+        elif name == "step_count":
+            lines.append(f"points {name} by {name}{ahead}: 0 gives 0, 12 gives 10")
+        else:
+            lines.append(f"points {name} by {name}{ahead}: 0 % gives 0, 100 % gives 10")
+    return RULES.replace("POINTS", "\n".join(lines))
+
+
+NOW = koirules.read_standard(points_of(""))
+GROWN = koirules.read_standard(points_of(" grown to 65 cm"))
+moderate = settings(max_examples=60, deadline=None)
+
+
+def figures(result: koirules.Result) -> dict[str, tuple[object, object]]:
+    return {r.name: (r.points_low, r.points_high) for r in result.reasons if r.kind == "points"}
+
+
+def without_marks(cell: str) -> PatchMap:
+    made = read_value(Patches(), cell)
+    assert isinstance(made, PatchMap)
+    return PatchMap([Patch(patch.outline, patch.windows) for patch in made.patches])
+
+
+@moderate
+@given(values(Patches()))
+def test_growth_at_b_3_changes_no_figure_of_a_map(cell: str) -> None:
+    fish = {"hi_patches": without_marks(cell), "length": 15}
+    assert figures(GROWN.grade(fish)) == figures(NOW.grade(fish))
+
+
+@moderate
+@given(values(Patches()), st.sampled_from(["2.6", "3.02", "3.5"]))
+def test_where_no_new_skin_is_white_a_map_stays_as_it_is(cell: str, b: str) -> None:
+    grown = GROWN.with_settings({"growth_exponent": b, "growth_white_share": "0"})
+    fish = {"hi_patches": without_marks(cell), "length": 15}
+    assert figures(grown.grade(fish)) == figures(NOW.grade(fish))
+
+
+@moderate
+@given(values(Patches()))
+def test_a_fish_that_is_that_long_is_measured_as_it_is(cell: str) -> None:
+    fish = {"hi_patches": cell, "length": 70}
+    assert figures(GROWN.with_settings({"growth_exponent": "3.5"}).grade(fish)) == figures(NOW.grade(fish))
+
+
+@moderate
+@given(values(Patches()), st.sampled_from(["3.1", "3.5", "4"]))
+def test_red_covers_no_more_of_a_stouter_fish(cell: str, b: str) -> None:
+    # Above b = 3 the skin that is new is white; what lay below the lateral line may be drawn up onto the back.
+    made = without_marks(cell)
+    if any(abs(v) > 100 for patch in made.patches for _, v in patch.outline):
+        return
+    fish = {"hi_patches": made, "length": 15}
+    now, then = figures(NOW.grade(fish)), figures(GROWN.with_settings({"growth_exponent": b}).grade(fish))
+    assert then["hi_cover"][1] <= now["hi_cover"][0]
+    for name in ("odome", "longest_white_gap", "step_count", "hi_left_share", "hi_front_share"):
+        assert [float(end) for end in then[name]] == pytest.approx([float(end) for end in now[name]], abs=0.011), name
+
+
+@moderate
+@given(values(Patches()))
+def test_each_map_that_a_thin_patch_leaves_lies_within_what_is_said(cell: str) -> None:
+    made = without_marks(cell)
+    for thin in range(len(made.patches)):
+        doubtful = PatchMap([Patch(p.outline, p.windows, thin=number == thin) for number, p in enumerate(made.patches)])
+        said = figures(GROWN.grade({"hi_patches": doubtful, "length": 15}))
+        gone = PatchMap([p for number, p in enumerate(made.patches) if number != thin])
+        for true in (made, gone):
+            for name, (low, high) in figures(GROWN.grade({"hi_patches": true, "length": 15})).items():
+                assert said[name][0] <= low <= high <= said[name][1]
+
+
+@moderate
+@given(st.lists(st.tuples(values(Patches()), st.sampled_from([15.0, 20.0, 70.0, None])), min_size=1, max_size=5))
+def test_a_frame_comes_to_what_its_fish_come_to(fish: list[tuple[str, float | None]]) -> None:
+    standard = GROWN.with_settings({"growth_exponent": "3.2"})
+    rows = [{"hi_patches": cell, "length": length} for cell, length in fish]
+    frame = pl.DataFrame(rows, schema={"hi_patches": pl.String, "length": pl.Float64})
+    grader = standard.batch()
+    from koirules.grading.columns.reading import Source
+
+    read = grader.reader({name: Source(name) for name in frame.columns}).read(frame)
+    by_row = grader.by_row(read, len(rows))
+    try:
+        by_column = grader.by_column(read, len(rows))
+    except pl.exceptions.PolarsError:
+        # A rule that comes out the same for every fish may be folded into one row: such a plan is never used.
+        by_column = grader.grade(read, len(rows))
+    assert by_column.equals(by_row)
+    for row, made in zip(rows, by_row.iter_rows(named=True), strict=True):
+        result = standard.grade({name: value for name, value in row.items() if value is not None})
+        assert (made["score_low"], made["score_high"]) == (float(result.score_low), float(result.score_high))
+
+
+# ---- What becomes of a map -----------------------------------------------------------------------------------------
+
+
+def test_the_front_edge_moves_back_by_the_sashi() -> None:
+    (grown,) = grown_maps(PatchMap([boxed(8, 26, -60, 55, sashi=2)]), 1.0)
+    assert grown == PatchMap([boxed(10, 26, -60, 55)])
+    assert grown_maps(PatchMap([boxed(8, 26, -60, 55, sashi=18)]), 1.0) == (PatchMap(),)
+    traced = Patch(((8, -60), (26, -60), (26, 55), (17, 80), (8, 55)), sashi=3)
+    (drawn,) = grown_maps(PatchMap([traced]), 1.0)
+    whole, left = (shapely.Polygon(one.outline) for one in (traced, drawn.patches[0]))
+    # Of a shape without dents that is all of it that lies 3 behind its front edge, whatever the place across the body.
+    assert left.within(whole.buffer(0.001))
+    for v in (-59, 0, 50, 60, 70):
+        across = shapely.LineString([(0, v), (100, v)])
+        ahead, behind = (shapely.bounds(shapely.intersection(one, across)) for one in (whole, left))
+        assert behind[0] == pytest.approx(ahead[0] + 3, abs=0.002)
+        assert behind[2] == pytest.approx(ahead[2], abs=0.002)
+
+
+def test_across_the_body_a_map_is_drawn_together_and_never_beyond_the_belly() -> None:
+    assert grown_maps(PatchMap([boxed(8, 26, -60, 55)]), 0.9) == (PatchMap([boxed(8, 26, -54, 49.5)]),)
+    assert grown_maps(PatchMap([boxed(8, 26, -190, 55)]), 1.1) == (PatchMap([boxed(8, 26, -200, 60.5)]),)
+
+
+def test_every_thin_patch_may_stay_or_go_up_to_a_bound() -> None:
+    thin = [boxed(10 * i, 10 * i + 5, -30, 30, thin=True) for i in range(MOST_THIN + 1)]
+    assert len(set(grown_maps(PatchMap(thin[:3]), 1.0))) == 8
+    assert len(grown_maps(PatchMap(thin[:MOST_THIN]), 1.0)) == 2**MOST_THIN
+    assert grown_maps(PatchMap(thin), 1.0) == ()
+
+
+def test_where_the_map_is_missing_nothing_is_known_and_it_is_asked_for() -> None:
+    standard = koirules.read_standard(
+        'standard "x" edition 1 variety kohaku\ngrade keep if hi_cover grown to 65 cm at least 30 %\ngrade cull otherwise\n'
+    )
+    for fish in ({"hi_cover": 45, "length": 15}, {"length": 15}):
+        result = standard.grade(fish)
+        assert result.possible == ("keep", "cull")
+        assert "hi_cover grown to 65 cm not known" in result.reasons[0].read
+        assert "hi_patches" in {question.trait.name for question in standard.questions(fish)}
+    unsure = standard.grade({"hi_patches": "8 to 60 both 90", "length": "60 cm to 70 cm"})
+    assert unsure.possible == ("keep", "cull")
