@@ -61,14 +61,19 @@ def registry() -> Registry:
     return plugins
 
 
-def standard_from(rules: str, changes: Sequence[str] = (), language: str | None = None) -> Standard:
-    """The standard that a command was given; ends the command with its problems where it does not hold."""
-    plugins = registry()
+def standard_from(
+    rules: str, changes: Sequence[str] = (), language: str | None = None, plugins: Registry | None = None
+) -> Standard:
+    """The standard that a command was given; ends the command with its problems where it does not hold.
+
+    plugins: those to use, whose problems have been shown.
+    """
+    plugins = registry() if plugins is None else plugins
     if Path(rules).suffix.lower() in READERS:
         stop(f"{shown(rules)} is a table of records by its name. The rule file comes first, then the records.")
     try:
         standard = load_standard(rules, plugins)
-        standard = standard.with_settings(_pairs(changes)).in_language(None if language is None else language.lower())
+        standard = standard.with_settings(pairs_of(changes)).in_language(None if language is None else language.lower())
     except StandardError as error:
         stop_if_refused(error.problems)
         raise
@@ -161,7 +166,31 @@ def _decisions(
     return decided, [*problems, *check_decisions(standard.rules, standard.settings, decided, fish, file)]
 
 
-def _pairs(changes: Sequence[str]) -> dict[str, str]:
+def decisions_by(
+    standards: Sequence[Standard], file: str | None, fish: Sequence[Sequence[str]]
+) -> list[tuple[Decision, ...]]:
+    """What a person decided about the fish of each standard; ends the command with the problems of the file.
+
+    fish: the names of the fish that each standard grades.
+    """
+    if file is None:
+        return [() for _ in standards]
+    decided, problems = read_decisions(Path(file))
+    found = list(problems)
+    everybody = {name for group in fish for name in group}
+    shared: list[tuple[Decision, ...]] = []
+    for place, (standard, group) in enumerate(zip(standards, fish, strict=True)):
+        own = set(group)
+        # A fish that nobody graded is told once, by the first.
+        mine = tuple(one for one in decided if one.fish in own or (place == 0 and one.fish not in everybody))
+        found += check_decisions(standard.rules, standard.settings, mine, everybody, file)
+        shared.append(mine)
+    stop_if_refused(found)
+    return shared
+
+
+def pairs_of(changes: Sequence[str]) -> dict[str, str]:
+    """The name and value of each `--set`."""
     pairs: dict[str, str] = {}
     for change in changes:
         name, sign, value = change.partition("=")

@@ -10,7 +10,6 @@ from pathlib import Path
 import click
 
 from koirules.api import Standard
-from koirules.commands.grade import score_words
 from koirules.commands.inputs import (
     label_option,
     language_option,
@@ -20,6 +19,7 @@ from koirules.commands.inputs import (
     standard_words,
 )
 from koirules.commands.output import shown, stop, stop_if_refused
+from koirules.commands.telling_batch import score_words
 from koirules.commands.telling_changes import tell_changes, wrapped
 from koirules.commands.telling_two import tell_two
 from koirules.formats.records import read_records

@@ -7,7 +7,7 @@ from decimal import Decimal
 
 from attrs import frozen
 
-from koirules.grading.results import Result
+from koirules.formats.not_graded import Row
 
 _BEFORE_SECTIONS = ("fish", "grade", "possible", "score", "score_low", "score_high")
 _AFTER_SECTIONS = ("faults", "lifts", "hangs_on", "why")
@@ -36,7 +36,7 @@ class ResultColumns:
         ours += _OF_ROUNDS if self.rounds else ()
         return (*ours, *(f"{label} (label)" if label in ours else label for label in self.labels))
 
-    def row(self, result: Result) -> Iterator[str | Decimal | None]:
+    def row(self, result: Row) -> Iterator[str | Decimal | None]:
         """The cells of a result, one for each heading: texts, numbers, and None where a cell is blank."""
         yield result.fish
         yield result.grade
@@ -60,7 +60,7 @@ class ResultColumns:
         yield from (result.labels.get(label) for label in self.labels)
 
 
-def columns_of(results: Sequence[Result]) -> ResultColumns:
+def columns_of(results: Sequence[Row]) -> ResultColumns:
     """Find the columns that results need: their sections, and every label that any of them carries."""
     sections = dict.fromkeys(name for result in results for name in result.sections)
     labels = dict.fromkeys(label for result in results for label in result.labels)
