@@ -6,6 +6,7 @@ from pathlib import Path
 
 import click
 
+from koirules.commands.classing import class_table, classes_option
 from koirules.commands.grade_files import grade_files, is_large
 from koirules.commands.grade_mixed import grade_mixed, told_apart
 from koirules.commands.inputs import graded, label_option, language_option, setting_option, standard_from
@@ -38,6 +39,7 @@ from koirules.formats.results import check_result_path
     metavar="FILE",
     help="A table of what a person decided: fish, grade or round, by, reason.",
 )
+@classes_option
 @label_option
 @setting_option
 @language_option
@@ -50,6 +52,7 @@ def command(
     on: str | None,
     leave_out_broken: bool,
     decisions: str | None,
+    classes: str | None,
     labels: tuple[str, ...],
     changes: tuple[str, ...],
     language: str | None,
@@ -66,6 +69,7 @@ def command(
     Several files, a folder, a pattern, Parquet, or a text file beyond 20 MB are graded as whole files, however large: the
     totals, the scores and the best fish are printed.
     """
+    table = None if classes is None else class_table(classes)
     several, records = told_apart(rules, records)
     large = on is not None or is_large(records, outs)
     wrong_ends = [] if large else [problem for out in outs if (problem := check_result_path(Path(out))) is not None]
@@ -78,18 +82,22 @@ def command(
                 f"{shown(out)} is what was given: results would take its place. Name another file. Nothing was written."
             )
     if len(several) > 1:
-        grade_mixed(several, records, outs, labels, changes, language, decisions, large=large, as_recorded=as_recorded)
+        grade_mixed(
+            several, records, outs, labels, changes, language, decisions, table, large=large, as_recorded=as_recorded
+        )
         return
     standard = standard_from(rules, changes, language)
     if large and decisions is not None:
         stop("--decisions is for a batch that is listed; of whole files nobody is decided about. Nothing was written.")
     if large and as_recorded:
         click.echo("--as-recorded is for a batch that is listed; of whole files the best are.", err=True)
+    if large and table is not None:
+        stop("--classes is for a batch that is listed; fish of whole files are put into classes by `koirules classes`.")
     if large:
         settings = [(name.strip(), value.strip()) for name, _, value in (change.partition("=") for change in changes)]
         grade_files(standard, records, outs, labels, settings, top, on, leave_out_broken)
         return
-    batch = graded(standard, records[0], labels, decisions)
+    batch = graded(standard, records[0], labels, decisions, table)
     failed = write_all(outs, batch.results, about_of(standard, batch))
     tell_batch(standard, batch, as_recorded=as_recorded)
     click.echo()

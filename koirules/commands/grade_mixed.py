@@ -12,6 +12,8 @@ import click
 from attrs import evolve
 
 from koirules.api import Standard
+from koirules.classes.table import ClassTable
+from koirules.commands.classing import with_classes
 from koirules.commands.inputs import Graded, decisions_by, pairs_of, registry, standard_from
 from koirules.commands.output import (
     CAUTIONS,
@@ -65,6 +67,7 @@ def grade_mixed(
     changes: Sequence[str],
     language: str | None,
     decisions: str | None,
+    classes: ClassTable | None,
     *,
     large: bool,
     as_recorded: bool,
@@ -80,8 +83,13 @@ def grade_mixed(
     batch = read_mixed(Path(records[0]), readings, lambda text: said(text, plugins.varieties), labels)
     named = [reading.name for reading in readings]
     parts = [
-        Batch(batch.file, tuple(_marked(record, name) for record in group), (), ())
-        for group, name in zip(batch.records, named, strict=True)
+        with_classes(
+            Batch(batch.file, tuple(_marked(record, name) for record in group), (), ()),
+            standard,
+            classes,
+            plugins.varieties,
+        )
+        for standard, group, name in zip(standards, batch.records, named, strict=True)
     ]
     stop_if_refused(batch.problems)
     decided = decisions_by(standards, decisions, [[record.fish for record in part.records] for part in parts])

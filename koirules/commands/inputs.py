@@ -12,6 +12,8 @@ import click
 from attrs import frozen
 
 from koirules.api import Standard, load_standard
+from koirules.classes.table import ClassTable
+from koirules.commands.classing import with_classes
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
 from koirules.formats.decision_files import read_decisions
 from koirules.formats.records import READERS, Batch, read_records
@@ -140,12 +142,20 @@ class Graded:
         return self.outcome.results
 
 
-def graded(standard: Standard, records: str, labels: Sequence[str], decisions: str | None = None) -> Graded:
+def graded(
+    standard: Standard,
+    records: str,
+    labels: Sequence[str],
+    decisions: str | None = None,
+    classes: ClassTable | None = None,
+) -> Graded:
     """Read and grade a file of records; ends the command with its problems where it cannot be read.
 
-    decisions: a file of what a person decided.
+    decisions: a file of what a person decided. classes: the table by which each fish is put into its class.
     """
-    batch = read_records(Path(records), standard.traits, labels)
+    batch = with_classes(
+        read_records(Path(records), standard.traits, labels), standard, classes, load_registry().varieties
+    )
     decided, problems = _decisions(standard, decisions, [record.fish for record in batch.records])
     stop_if_refused([*batch.problems, *problems])
     if not batch.records:

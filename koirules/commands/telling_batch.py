@@ -10,6 +10,7 @@ from pathlib import Path
 import click
 
 from koirules.api import Standard
+from koirules.classes.placing import GROUP, SIZE
 from koirules.commands.inputs import Graded, setting_words, shown_titles, standard_words
 from koirules.commands.output import CAUTIONS, counted, shown
 from koirules.commands.telling_rounds import tell_alerts, tell_rounds
@@ -88,6 +89,9 @@ def print_table(standard: Standard, results: Sequence[Result]) -> None:
     scored = bool(standard.rules.sections)
     if scored:
         table.add_column("score", justify="right", no_wrap=True)
+    classed = [name for name in (GROUP, SIZE) if any(name in result.labels for result in results)]
+    if classed:
+        table.add_column("class", overflow="fold", max_width=24)
     table.add_column("why", overflow="fold", ratio=1)
     titles = shown_titles(standard)
     for result in results:
@@ -96,6 +100,8 @@ def print_table(standard: Standard, results: Sequence[Result]) -> None:
         cells = [Text(shown(result.fish)), Text(shown(grades), style=style), Text(score_words(result))]
         if not scored:
             cells.pop()
+        if classed:
+            cells.append(Text(shown(" ".join(result.labels.get(name, "?") for name in classed))))
         table.add_row(*cells, Text(shown(result.why)))
     console.print(table)
 
