@@ -8,10 +8,10 @@ from decimal import Decimal
 from pathlib import Path
 
 from koirules.formats.about import About
-from koirules.formats.not_graded import Row
+from koirules.formats.not_graded import NotGraded, Row
 from koirules.grading.course import AlertShown, RoundCourse, Step
 from koirules.grading.decisions import Decision
-from koirules.grading.results import Reason
+from koirules.grading.results import Reason, Result
 
 # JSON itself escapes what is below a space; these steer terminals too, or cannot be written as UTF-8 alone.
 _ESCAPED = {code: f"\\u{code:04x}" for code in (*range(0x7F, 0xA0), *range(0xD800, 0xE000))}
@@ -39,7 +39,7 @@ def _pieces(results: Sequence[Row], about: About) -> Iterator[str]:
     yield f'"rounds": {_dumped([_round(one) for one in about.rounds])},\n'
     yield '"results": ['
     for i, result in enumerate(results):
-        yield ("," if i else "") + "\n" + _dumped(_result(result))
+        yield ("," if i else "") + "\n" + _dumped(_row(result))
     yield "\n]\n}\n"
 
 
@@ -59,7 +59,14 @@ def _dumped(value: object) -> str:
     return json.dumps(value, ensure_ascii=False, allow_nan=False).translate(_ESCAPED)
 
 
-def _result(result: Row) -> dict[str, object]:
+def _row(row: Row) -> dict[str, object]:
+    if not isinstance(row, NotGraded):
+        return _result(row)
+    blank: dict[str, object] = {"grade": None, "possible": [], "score": None, "score_low": None, "score_high": None}
+    return {"fish": row.fish, **blank, "why": row.why, "labels": dict(row.labels), "reasons": []}
+
+
+def _result(result: Result) -> dict[str, object]:
     sections: dict[str, float | None] = {}
     for name, section in result.sections.items():
         sections |= {f"{name}_low": _number(section.low), f"{name}_high": _number(section.high)}

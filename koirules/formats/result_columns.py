@@ -7,7 +7,8 @@ from decimal import Decimal
 
 from attrs import frozen
 
-from koirules.formats.not_graded import Row
+from koirules.formats.not_graded import NotGraded, Row
+from koirules.grading.results import Result
 
 _BEFORE_SECTIONS = ("fish", "grade", "possible", "score", "score_low", "score_high")
 _AFTER_SECTIONS = ("faults", "lifts", "hangs_on", "why")
@@ -38,6 +39,14 @@ class ResultColumns:
 
     def row(self, result: Row) -> Iterator[str | Decimal | None]:
         """The cells of a result, one for each heading: texts, numbers, and None where a cell is blank."""
+        if isinstance(result, NotGraded):
+            told = {"fish": result.fish, "why": result.why}
+            yield from (told.get(heading) for heading in self.headings[: len(self.headings) - len(self.labels)])
+            yield from (result.labels.get(label) for label in self.labels)
+        else:
+            yield from self._graded(result)
+
+    def _graded(self, result: Result) -> Iterator[str | Decimal | None]:
         yield result.fish
         yield result.grade
         yield "|".join(result.possible)
@@ -62,7 +71,8 @@ class ResultColumns:
 
 def columns_of(results: Sequence[Row]) -> ResultColumns:
     """Find the columns that results need: their sections, and every label that any of them carries."""
-    sections = dict.fromkeys(name for result in results for name in result.sections)
+    graded = [result for result in results if not isinstance(result, NotGraded)]
+    sections = dict.fromkeys(name for result in graded for name in result.sections)
     labels = dict.fromkeys(label for result in results for label in result.labels)
-    decided = any(result.decision is not None for result in results)
-    return ResultColumns(tuple(sections), tuple(labels), decided, any(result.course for result in results))
+    decided = any(result.decision is not None for result in graded)
+    return ResultColumns(tuple(sections), tuple(labels), decided, any(result.course for result in graded))
