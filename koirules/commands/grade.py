@@ -81,7 +81,7 @@ def command(
             stop(
                 f"{shown(out)} is what was given: results would take its place. Name another file. Nothing was written."
             )
-    if len(several) > 1:
+    if several != (rules,):
         grade_mixed(
             several, records, outs, labels, changes, language, decisions, table, large=large, as_recorded=as_recorded
         )

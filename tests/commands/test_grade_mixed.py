@@ -224,9 +224,13 @@ def test_what_cannot_be_is_answered():
     assert "There is no fish" in run(*WAYS[0], "empty.csv").stderr
 
 
-def test_one_rule_file_is_what_it_was():
+def test_one_rule_file_is_what_it_was_and_a_folder_with_one_is_for_its_fish_alone():
     Path("lot.csv").write_text("fish,tail_stem\na,fair\n", encoding="utf-8")
     assert "1 fish by Lantern Bay, kohaku, edition 1" in run("rules/kohaku.koi", "lot.csv").output
     Path("one").mkdir()
+    Path("one/kohaku.koi").write_text(KOHAKU, encoding="utf-8")
+    Path("lots.csv").write_text("fish,variety,tail_stem\na,kohaku,fair\nb,lace,\n", encoding="utf-8")
+    result = run("one", "lots.csv")
+    assert "no standard for lace: b" in result.output
     Path("one/standard.koi").write_text(KOHAKU, encoding="utf-8")
     assert "1 fish by Lantern Bay, kohaku, edition 1" in run("one", "lot.csv").output
