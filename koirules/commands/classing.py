@@ -11,7 +11,7 @@ from koirules.api import Standard
 from koirules.classes.placing import check_measure, place
 from koirules.classes.reading import read_table
 from koirules.classes.table import ClassTable
-from koirules.commands.output import stop_if_refused, text_of
+from koirules.commands.output import stop_if_refused
 from koirules.formats.records import Batch
 from koirules.grading.records import Record
 from koirules.vocabulary.skins import Varieties
@@ -32,7 +32,7 @@ def class_table(name: str) -> ClassTable:
     """The table that a command was given; ends the command with its problems where it does not hold."""
     found = read_table(name)
     if isinstance(found, tuple):
-        stop_if_refused(found, text_of(name))
+        stop_if_refused(found)
         raise AssertionError("a table without problems is a table")
     return found
 

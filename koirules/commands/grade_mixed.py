@@ -84,7 +84,7 @@ def grade_mixed(
     named = [reading.name for reading in readings]
     parts = [
         with_classes(
-            Batch(batch.file, tuple(_marked(record, name) for record in group), (), ()),
+            Batch(batch.file, tuple(_marked(record, standard, name) for record in group), (), ()),
             standard,
             classes,
             plugins.varieties,
@@ -160,8 +160,9 @@ def _reading(standard: Standard, plugins: Registry) -> Reading:
     return Reading(Purpose(variety, None if stage is None else folded(stage)), standard.traits, name)
 
 
-def _marked(record: Record, standard: str) -> Record:
-    return evolve(record, labels={**record.labels, "standard": standard})
+def _marked(record: Record, standard: Standard, name: str) -> Record:
+    """A record that carries its standard along, into files that have no other place for it."""
+    return evolve(record, labels={**record.labels, "standard": name, "seal": standard.seal})
 
 
 def _not_graded(one: LeftOver) -> NotGraded:
