@@ -17,6 +17,7 @@ _COMMANDS = {
     "seal": "Print the seal of a standard.",
     "sheet": "Make a blank record sheet for a variety or a standard.",
     "varieties": "List the varieties, skins and rule sets that are installed, and from where.",
+    "classes": "Show a table of show classes, or put each fish into its class.",
     "new-variety": "Lay down a plugin for a variety of your own, with tests that pass.",
     "growth": "Fit how fish grow from looks at the same fish on several days.",
     "traits": "List the traits that rules and records can name.",

@@ -12,9 +12,9 @@ from koirules.api import Standard
 from koirules.commands.ask_book import Book
 from koirules.commands.ask_forms import KEYS, Order, Unread, chosen_of, form_of
 from koirules.commands.ask_keyboard import Keyboard
-from koirules.commands.grade import score_words
 from koirules.commands.inputs import shown_titles
 from koirules.commands.output import counted, shown
+from koirules.commands.telling_batch import score_words
 from koirules.formats.asked_journal import Noted, Untold
 from koirules.formats.told_records import name_of
 from koirules.grading.asking import Asker, Noting

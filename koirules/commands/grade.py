@@ -2,38 +2,29 @@
 
 from __future__ import annotations
 
-import sys
-from collections import Counter
-from collections.abc import Sequence
 from pathlib import Path
 
 import click
 
-from koirules.api import Standard
+from koirules.commands.classing import class_table, classes_option
 from koirules.commands.grade_files import grade_files, is_large
+from koirules.commands.grade_mixed import grade_mixed, told_apart
 from koirules.commands.inputs import (
-    Graded,
     decisions_option,
     graded,
     label_option,
     language_option,
     setting_option,
-    setting_words,
-    shown_titles,
     standard_from,
-    standard_words,
 )
-from koirules.commands.output import cautions_of, counted, show_cautions, show_problems, shown, stop
-from koirules.commands.telling_rounds import tell_alerts, tell_rounds
-from koirules.formats.results import About, check_result_path, write_results
-from koirules.grading.results import Result
-from koirules.problems import Problem
-from koirules.vocabulary.kinds import shortest
+from koirules.commands.output import cautions_of, show_cautions, show_problems, shown, stop
+from koirules.commands.telling_batch import about_of, tell_batch, write_all
+from koirules.formats.results import check_result_path
 
 
 @click.command("grade")
 @click.argument("rules")
-@click.argument("records", type=click.Path(), nargs=-1, required=True)
+@click.argument("records", type=click.Path(), nargs=-1, required=True, metavar="[RULES…] RECORDS…")
 @click.option(
     "--out",
     "outs",
@@ -49,6 +40,7 @@ from koirules.vocabulary.kinds import shortest
 @click.option("--on", metavar="CLUSTER", default=None, help="Of whole files: let dask or spark do them (dask:ADDRESS).")
 @click.option("--leave-out-broken", is_flag=True, help="Of whole files: name those that cannot be read, and go on.")
 @decisions_option
+@classes_option
 @label_option
 @setting_option
 @language_option
@@ -61,11 +53,15 @@ def command(
     on: str | None,
     leave_out_broken: bool,
     decisions: str | None,
+    classes: str | None,
     labels: tuple[str, ...],
     changes: tuple[str, ...],
     language: str | None,
 ) -> None:
     """Grade the fish in RECORDS (.csv, .xlsx, .jsonl or .parquet) by RULES, a rule file or the name of a rule set.
+
+    Several RULES, or a folder of rule files, grade a batch of mixed varieties: each fish by the standard of its variety and
+    stage, which stand in the columns `variety` and `stage`.
 
     Prints each fish with its grade, its score and the reasons that mattered most, then the totals. A fish whose grade
     could still be one or another, by what was not recorded, is shown with every grade still possible; a rule that asks
@@ -74,32 +70,37 @@ def command(
     Several files, a folder, a pattern, Parquet, or a text file beyond 20 MB are graded as whole files, however large: the
     totals, the scores and the best fish are printed.
     """
+    table = None if classes is None else class_table(classes)
+    several, records = told_apart(rules, records)
     large = on is not None or is_large(records, outs)
     wrong_ends = [] if large else [problem for out in outs if (problem := check_result_path(Path(out))) is not None]
     if wrong_ends:
         show_problems(wrong_ends)
         stop("Nothing was written.")
     for out in outs:
-        if any(_is_same(out, given) for given in (rules, *records)):
+        if any(_is_same(out, given) for given in (*several, *records)):
             stop(
                 f"{shown(out)} is what was given: results would take its place. Name another file. Nothing was written."
             )
+    if several != (rules,):
+        grade_mixed(
+            several, records, outs, labels, changes, language, decisions, table, large=large, as_recorded=as_recorded
+        )
+        return
     standard = standard_from(rules, changes, language)
     if large and decisions is not None:
         stop("--decisions is for a batch that is listed; of whole files nobody is decided about. Nothing was written.")
     if large and as_recorded:
         click.echo("--as-recorded is for a batch that is listed; of whole files the best are.", err=True)
+    if large and table is not None:
+        stop("--classes is for a batch that is listed; fish of whole files are put into classes by `koirules classes`.")
     if large:
         settings = [(name.strip(), value.strip()) for name, _, value in (change.partition("=") for change in changes)]
         grade_files(standard, records, outs, labels, settings, top, on, leave_out_broken)
         return
-    batch = graded(standard, records[0], labels, decisions)
-    listed = list(batch.results) if as_recorded else best_first(standard, batch.results)
-    failed = _write(standard, batch, outs)
-    tell_alerts(batch.outcome.alerts)
-    _print_table(standard, listed)
-    _print_totals(standard, batch)
-    tell_rounds(batch.outcome.rounds, batch.results)
+    batch = graded(standard, records[0], labels, decisions, table)
+    failed = write_all(outs, batch.results, about_of(standard, batch))
+    tell_batch(standard, batch, as_recorded=as_recorded)
     click.echo()
     show_cautions(cautions_of(standard))
     if failed:
@@ -112,100 +113,3 @@ def _is_same(one: str, other: str) -> bool:
         return Path(one).resolve() == Path(other).resolve()
     except (OSError, RuntimeError, ValueError):  # a loop of links, or a name that no file can have
         return one == other
-
-
-def best_first(standard: Standard, results: Sequence[Result]) -> list[Result]:
-    """Results by grade, best first, then by score; what is not settled stands with the best grade it may get, after those."""
-    rank = {grade: i for i, grade in enumerate(standard.grades)}
-
-    def key(result: Result) -> tuple[object, ...]:
-        return (rank[result.possible[0]], len(result.possible) > 1, -result.score_low, -result.score_high)
-
-    return sorted(results, key=key)
-
-
-def score_words(result: Result) -> str:
-    """A score or its range: `71.25`, `40.5 to 78`."""
-    if result.score is not None:
-        return shortest(result.score)
-    return f"{shortest(result.score_low)} to {shortest(result.score_high)}"
-
-
-def _print_table(standard: Standard, results: Sequence[Result]) -> None:
-    from rich.box import SIMPLE_HEAD
-    from rich.console import Console
-    from rich.table import Table
-    from rich.text import Text
-
-    console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)
-    table = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False)
-    table.add_column("fish", no_wrap=True, overflow="fold")
-    table.add_column("grade", overflow="fold", min_width=6, max_width=16)
-    scored = bool(standard.rules.sections)
-    if scored:
-        table.add_column("score", justify="right", no_wrap=True)
-    table.add_column("why", overflow="fold", ratio=1)
-    titles = shown_titles(standard)
-    for result in results:
-        grades = " or ".join(titles[name] for name in result.possible)
-        style = "bold" if result.grade == standard.grades[0] else ""
-        cells = [Text(shown(result.fish)), Text(shown(grades), style=style), Text(score_words(result))]
-        if not scored:
-            cells.pop()
-        table.add_row(*cells, Text(shown(result.why)))
-    console.print(table)
-
-
-def _print_totals(standard: Standard, batch: Graded) -> None:
-    settled = Counter(result.grade for result in batch.results if result.grade is not None)
-    still_open = Counter(result.possible for result in batch.results if result.grade is None)
-    click.echo(
-        f"{counted(len(batch.results), 'fish', 'fish')} {standard_words(standard)}"
-        + "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
-    )
-    titles = shown_titles(standard)
-    width = max(len("not settled"), *(len(title) for title in titles.values()))
-    for name in standard.grades:
-        click.echo(f"  {titles[name]:<{width}}  {settled[name]:>5}")
-    if still_open:
-        click.echo(f"  {'not settled':<{width}}  {sum(still_open.values()):>5}")
-        for possible, count in still_open.most_common():
-            click.echo(f"    {count:>3} could be {' or '.join(titles[name] for name in possible)}")
-    _print_decided(titles, batch)
-
-
-def _print_decided(titles: dict[str, str], batch: Graded) -> None:
-    decided = [result for result in batch.results if result.decision is not None]
-    if decided:
-        click.echo(f"  decided by hand, and counted above: {len(decided)}")
-    for result in decided:
-        if result.decision is not None:
-            rules = " or ".join(titles[name] for name in result.by_rules)
-            words = (
-                f"{result.fish}: {result.grade}, by the rules {rules}; {result.decision.by}: {result.decision.reason}"
-            )
-            click.echo(f"    {shown(words)}")
-
-
-def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> list[Problem]:
-    """Write the results to each file, before anything is printed; the problems of those that could not be written."""
-    about = About(
-        title=standard.title,
-        edition=standard.edition,
-        variety=standard.variety,
-        file=standard.rules.file,
-        settings={name: setting_words(standard, name) for name in standard.changed},
-        stage=standard.rules.stage,
-        cautions=cautions_of(standard),
-        alerts=batch.outcome.alerts,
-        rounds=batch.outcome.rounds,
-        seal=standard.seal,
-    )
-    failed: list[Problem] = []
-    for out in outs:
-        problem = write_results(Path(out), batch.results, about)
-        if problem is None:
-            click.echo(f"Wrote {shown(out)}.")
-        else:
-            failed.append(problem)
-    return failed

@@ -12,6 +12,8 @@ import click
 from attrs import evolve, frozen
 
 from koirules.api import Standard, load_standard
+from koirules.classes.table import ClassTable
+from koirules.commands.classing import with_classes
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
 from koirules.formats.decision_files import read_decisions
 from koirules.formats.records import READERS, Batch, read_records
@@ -72,14 +74,19 @@ def registry() -> Registry:
     return plugins
 
 
-def standard_from(rules: str, changes: Sequence[str] = (), language: str | None = None) -> Standard:
-    """The standard that a command was given; ends the command with its problems where it does not hold."""
-    plugins = registry()
+def standard_from(
+    rules: str, changes: Sequence[str] = (), language: str | None = None, plugins: Registry | None = None
+) -> Standard:
+    """The standard that a command was given; ends the command with its problems where it does not hold.
+
+    plugins: those to use, whose problems have been shown.
+    """
+    plugins = registry() if plugins is None else plugins
     if Path(rules).suffix.lower() in READERS:
         stop(f"{shown(rules)} is a table of records by its name. The rule file comes first, then the records.")
     try:
         standard = load_standard(rules, plugins)
-        standard = standard.with_settings(_pairs(changes)).in_language(None if language is None else language.lower())
+        standard = standard.with_settings(pairs_of(changes)).in_language(None if language is None else language.lower())
     except StandardError as error:
         stop_if_refused(error.problems)
         raise
@@ -153,12 +160,18 @@ def records_from(standard: Standard, records: str, labels: Sequence[str]) -> Bat
     return evolve(batch, records=measured.records, problems=(*batch.problems, *measured.problems))
 
 
-def graded(standard: Standard, records: str, labels: Sequence[str], decisions: str | None = None) -> Graded:
+def graded(
+    standard: Standard,
+    records: str,
+    labels: Sequence[str],
+    decisions: str | None = None,
+    classes: ClassTable | None = None,
+) -> Graded:
     """Read and grade a file of records; ends the command with its problems where it cannot be read.
 
-    decisions: a file of what a person decided.
+    decisions: a file of what a person decided. classes: the table by which each fish is put into its class.
     """
-    batch = records_from(standard, records, labels)
+    batch = with_classes(records_from(standard, records, labels), standard, classes, load_registry().varieties)
     decided, problems = _decisions(standard, decisions, [record.fish for record in batch.records])
     stop_if_refused([*batch.problems, *problems])
     if not batch.records:
@@ -180,7 +193,31 @@ def _decisions(
     return decided, [*problems, *check_decisions(standard.rules, standard.settings, decided, fish, file)]
 
 
-def _pairs(changes: Sequence[str]) -> dict[str, str]:
+def decisions_by(
+    standards: Sequence[Standard], file: str | None, fish: Sequence[Sequence[str]]
+) -> list[tuple[Decision, ...]]:
+    """What a person decided about the fish of each standard; ends the command with the problems of the file.
+
+    fish: the names of the fish that each standard grades.
+    """
+    if file is None:
+        return [() for _ in standards]
+    decided, problems = read_decisions(Path(file))
+    found = list(problems)
+    everybody = {name for group in fish for name in group}
+    shared: list[tuple[Decision, ...]] = []
+    for place, (standard, group) in enumerate(zip(standards, fish, strict=True)):
+        own = set(group)
+        # A fish that nobody graded is told once, by the first.
+        mine = tuple(one for one in decided if one.fish in own or (place == 0 and one.fish not in everybody))
+        found += check_decisions(standard.rules, standard.settings, mine, everybody, file)
+        shared.append(mine)
+    stop_if_refused(found)
+    return shared
+
+
+def pairs_of(changes: Sequence[str]) -> dict[str, str]:
+    """The name and value of each `--set`."""
     pairs: dict[str, str] = {}
     for change in changes:
         name, sign, value = change.partition("=")

@@ -15,6 +15,7 @@ from koirules.commands.output import shown, stop
 from koirules.standard.growing import Growing
 from koirules.standard.measured import measures_of
 from koirules.vocabulary.expected import range_of
+from koirules.vocabulary.joining import join
 from koirules.vocabulary.kinds import describe_kind, shortest
 from koirules.vocabulary.measures import Formula, outputs_of
 from koirules.vocabulary.nearness import near
@@ -32,9 +33,10 @@ def command(variety: tuple[str, ...], as_json: bool) -> None:
     """List the traits of VARIETY: name, kind and range, which way is better, how it changes as the fish grows.
 
     `showa with ginrin` lists those of a variety and of a skin that lies over it. A rule file in place of VARIETY lists the
-    traits of its variety and its own house traits.
+    traits of its variety and its own house traits; the name of a skin, or of a vocabulary that varieties include, such as
+    `shared`, those of it alone.
     """
-    found = _of_rules(variety[0]) if len(variety) == 1 and variety[0].endswith(".koi") else variety_named(variety)
+    found = _found(variety)
     growth = Growing(found.traits, measures_of(found))
     if as_json:
         follows = _follows(found)
@@ -90,12 +92,24 @@ def _follows(found: Variety) -> dict[str, str]:
     }
 
 
+def _found(words: Sequence[str]) -> Variety:
+    if len(words) == 1 and words[0].endswith(".koi"):
+        return _of_rules(words[0])
+    plugins = registry()
+    if len(words) == 1 and words[0] in plugins.vocabularies and words[0] not in plugins.varieties:
+        return join(plugins.vocabularies[words[0]], plugins.vocabularies)
+    return _named(words, plugins.varieties)
+
+
 def variety_named(words: Sequence[str]) -> Variety:
     """The installed variety that the words of a command name, with its skins: `showa`, `showa with ginrin`.
 
     Ends the command where it is not there, or where a skin does not fit.
     """
-    varieties = registry().varieties
+    return _named(words, registry().varieties)
+
+
+def _named(words: Sequence[str], varieties: Varieties) -> Variety:
     name, *rest = re.findall(r"[^\s(),]+", " ".join(words)) or [""]
     found = varieties.get(name)
     if found is None and name in varieties.skins:

@@ -5,14 +5,17 @@ from __future__ import annotations
 import json
 import sys
 from collections.abc import Iterable, Sequence
+from pathlib import Path
 
 import click
 from attrs import asdict, frozen
 
+from koirules.api import load_standard
 from koirules.commands.inputs import registry
 from koirules.commands.output import counted, shown
 from koirules.loading import header_of
 from koirules.plugins import Registry
+from koirules.problems import StandardError
 from koirules.vocabulary.skins import name_with
 from koirules.vocabulary.traits import Variety
 
@@ -73,18 +76,28 @@ def _rows(varieties: Iterable[Variety], plugins: Registry) -> list[_Row]:
 
 
 def _rule_sets(plugins: Registry) -> list[_RuleSet]:
-    found = []
-    for name, path in plugins.rulesets.items():
-        header = header_of(path)
-        words = ("", "", "", "")
-        if header is not None:
-            skins = [word.text for word in header.skins]
-            variety = "" if header.variety is None else name_with(header.variety.text, skins)
-            edition = "" if header.edition is None else header.edition.text
-            stage = "" if header.stage is None else header.stage.text
-            words = (header.title.text, edition, variety, stage)
-        found.append(_RuleSet(name, *words, plugins.ruleset_sources[name], str(path)))
-    return found
+    return [
+        _RuleSet(name, *_words_of(name, path, plugins), plugins.ruleset_sources[name], str(path))
+        for name, path in plugins.rulesets.items()
+    ]
+
+
+def _words_of(name: str, path: Path, plugins: Registry) -> tuple[str, str, str, str]:
+    """The title, edition, variety and stage of a rule set, "" for what it does not say or cannot be read."""
+    header = header_of(path)
+    if header is None:
+        return "", "", "", ""
+    if header.based_on is not None:
+        # What its own header leaves out stands in that of its base.
+        try:
+            rules = load_standard(name, plugins).rules
+        except StandardError:
+            return "", "", "", ""
+        return rules.title.text, rules.edition, rules.variety or "", rules.stage or ""
+    skins = [word.text for word in header.skins]
+    variety = "" if header.variety is None else name_with(header.variety.text, skins)
+    edition = "" if header.edition is None else header.edition.text
+    return header.title.text, edition, variety, "" if header.stage is None else header.stage.text
 
 
 def _print(varieties: list[_Row], skins: list[_Row], rule_sets: list[_RuleSet]) -> None:

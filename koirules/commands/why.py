@@ -10,7 +10,6 @@ import click
 
 from koirules.api import Standard
 from koirules.commands.drawn_fish import draw_fish
-from koirules.commands.grade import score_words
 from koirules.commands.inputs import (
     decisions_option,
     graded,
@@ -22,6 +21,7 @@ from koirules.commands.inputs import (
     standard_words,
 )
 from koirules.commands.output import show_cautions, shown, stop
+from koirules.commands.telling_batch import score_words
 from koirules.commands.telling_changes import tell_changes, wrapped
 from koirules.commands.telling_rounds import tell_course
 from koirules.commands.telling_two import tell_two

@@ -20,8 +20,8 @@ class About:
 
     title, edition, variety, stage: as its header has them. file: the rule file. settings: the settings that this run
     changed, by name, with their values as text. cautions: what a reader of the results should bear in mind. alerts: words of
-    warning about the batch. rounds: what each round of the selection did. seal: by which
-    text the standard is known.
+    warning about the batch. rounds: what each round of the selection did. seal: by which text the standard is known. parts: of a
+    batch that several standards graded, each of them; title, edition, file and seal are then those of none.
     """
 
     title: str
@@ -34,3 +34,4 @@ class About:
     alerts: tuple[AlertShown, ...] = ()
     rounds: tuple[RoundCourse, ...] = ()
     seal: str = ""
+    parts: tuple[About, ...] = ()

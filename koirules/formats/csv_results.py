@@ -7,12 +7,12 @@ from decimal import Decimal
 from pathlib import Path
 
 from koirules.formats.about import About
+from koirules.formats.not_graded import Row
 from koirules.formats.result_columns import columns_of
 from koirules.formats.safe_text import for_csv
-from koirules.grading.results import Result
 
 
-def write_csv(path: Path, results: Sequence[Result], about: About) -> None:  # noqa: ARG001 - a table has no place for it
+def write_csv(path: Path, results: Sequence[Row], about: About) -> None:  # noqa: ARG001 - a table has no place for it
     """Write one row a fish, parted by commas, in UTF-8; text that would begin a formula has an apostrophe before it."""
     import csv
 

@@ -8,6 +8,7 @@ from decimal import Decimal
 from pathlib import Path
 
 from koirules.formats.about import About
+from koirules.formats.not_graded import NotGraded, Row
 from koirules.grading.course import AlertShown, RoundCourse, Step
 from koirules.grading.decisions import Decision
 from koirules.grading.results import Reason, Result
@@ -16,22 +17,21 @@ from koirules.grading.results import Reason, Result
 _ESCAPED = {code: f"\\u{code:04x}" for code in (*range(0x7F, 0xA0), *range(0xD800, 0xE000))}
 
 
-def write_json(path: Path, results: Sequence[Result], about: About) -> None:
-    """Write one object: `standard`, `stage`, `settings`, `cautions`, and `results` with one result on each line."""
+def write_json(path: Path, results: Sequence[Row], about: About) -> None:
+    """Write one object: `standard`, `stage`, `settings`, `cautions`, and `results` with one result on each line.
+
+    Where several standards graded the batch, `standard` is null and `standards` lists them; each result names its own.
+    """
     with path.open("w", encoding="utf-8", newline="\n") as file:
         for piece in _pieces(results, about):
             file.write(piece)
 
 
-def _pieces(results: Sequence[Result], about: About) -> Iterator[str]:
-    standard = {
-        "title": about.title,
-        "edition": about.edition,
-        "seal": about.seal or None,
-        "variety": about.variety,
-        "file": about.file,
-    }
-    yield f'{{\n"standard": {_dumped(standard)},\n'
+def _pieces(results: Sequence[Row], about: About) -> Iterator[str]:
+    yield f'{{\n"standard": {_dumped(None if about.parts else _standard(about))},\n'
+    if about.parts:
+        parts = [{**_standard(part), "stage": part.stage, "settings": dict(part.settings)} for part in about.parts]
+        yield f'"standards": {_dumped(parts)},\n'
     yield f'"stage": {_dumped(about.stage)},\n'
     yield f'"settings": {_dumped(dict(about.settings))},\n'
     yield f'"cautions": {_dumped(about.cautions)},\n'
@@ -39,14 +39,31 @@ def _pieces(results: Sequence[Result], about: About) -> Iterator[str]:
     yield f'"rounds": {_dumped([_round(one) for one in about.rounds])},\n'
     yield '"results": ['
     for i, result in enumerate(results):
-        yield ("," if i else "") + "\n" + _dumped(_result(result))
+        yield ("," if i else "") + "\n" + _dumped(_row(result))
     yield "\n]\n}\n"
+
+
+def _standard(about: About) -> dict[str, object]:
+    return {
+        "title": about.title,
+        "edition": about.edition,
+        "seal": about.seal or None,
+        "variety": about.variety,
+        "file": about.file,
+    }
 
 
 def _dumped(value: object) -> str:
     import json
 
     return json.dumps(value, ensure_ascii=False, allow_nan=False).translate(_ESCAPED)
+
+
+def _row(row: Row) -> dict[str, object]:
+    if not isinstance(row, NotGraded):
+        return _result(row)
+    blank: dict[str, object] = {"grade": None, "possible": [], "score": None, "score_low": None, "score_high": None}
+    return {"fish": row.fish, **blank, "why": row.why, "labels": dict(row.labels), "reasons": []}
 
 
 def _result(result: Result) -> dict[str, object]:

@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from attrs import frozen
 
+from koirules.formats.not_graded import NotGraded, Row
 from koirules.grading.results import Result
 
 _BEFORE_SECTIONS = ("fish", "grade", "possible", "score", "score_low", "score_high")
@@ -36,8 +37,16 @@ class ResultColumns:
         ours += _OF_ROUNDS if self.rounds else ()
         return (*ours, *(f"{label} (label)" if label in ours else label for label in self.labels))
 
-    def row(self, result: Result) -> Iterator[str | Decimal | None]:
+    def row(self, result: Row) -> Iterator[str | Decimal | None]:
         """The cells of a result, one for each heading: texts, numbers, and None where a cell is blank."""
+        if isinstance(result, NotGraded):
+            told = {"fish": result.fish, "why": result.why}
+            yield from (told.get(heading) for heading in self.headings[: len(self.headings) - len(self.labels)])
+            yield from (result.labels.get(label) for label in self.labels)
+        else:
+            yield from self._graded(result)
+
+    def _graded(self, result: Result) -> Iterator[str | Decimal | None]:
         yield result.fish
         yield result.grade
         yield "|".join(result.possible)
@@ -60,9 +69,10 @@ class ResultColumns:
         yield from (result.labels.get(label) for label in self.labels)
 
 
-def columns_of(results: Sequence[Result]) -> ResultColumns:
+def columns_of(results: Sequence[Row]) -> ResultColumns:
     """Find the columns that results need: their sections, and every label that any of them carries."""
-    sections = dict.fromkeys(name for result in results for name in result.sections)
+    graded = [result for result in results if not isinstance(result, NotGraded)]
+    sections = dict.fromkeys(name for result in graded for name in result.sections)
     labels = dict.fromkeys(label for result in results for label in result.labels)
-    decided = any(result.decision is not None for result in results)
-    return ResultColumns(tuple(sections), tuple(labels), decided, any(result.course for result in results))
+    decided = any(result.decision is not None for result in graded)
+    return ResultColumns(tuple(sections), tuple(labels), decided, any(result.course for result in graded))

@@ -8,16 +8,16 @@ from pathlib import Path
 from koirules.formats.about import About
 from koirules.formats.csv_results import write_csv
 from koirules.formats.json_results import write_json
+from koirules.formats.not_graded import Row
 from koirules.formats.workbook import MOST_ROWS
 from koirules.formats.writing import check_folder, write_beside
 from koirules.formats.xlsx_results import write_xlsx
-from koirules.grading.results import Result
 from koirules.problems import Problem
 from koirules.problems.saving import too_many_rows, unknown_output_ending
 
 __all__ = ["WRITERS", "About", "check_result_path", "write_results"]
 
-WRITERS: dict[str, Callable[[Path, Sequence[Result], About], None]] = {
+WRITERS: dict[str, Callable[[Path, Sequence[Row], About], None]] = {
     ".csv": write_csv,
     ".xlsx": write_xlsx,
     ".json": write_json,
@@ -32,7 +32,7 @@ def check_result_path(path: Path) -> Problem | None:
     return check_folder(path)
 
 
-def write_results(path: Path, results: Sequence[Result], about: About) -> Problem | None:
+def write_results(path: Path, results: Sequence[Row], about: About) -> Problem | None:
     """Write results in the format that the ending of the path names; a problem says why nothing was written."""
     problem = check_result_path(path)
     if problem is not None:

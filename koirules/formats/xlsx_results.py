@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from koirules.formats.about import About
+from koirules.formats.not_graded import Row
 from koirules.formats.result_columns import ResultColumns, columns_of
 from koirules.formats.safe_text import for_workbook
 from koirules.formats.workbook import (
@@ -20,7 +21,6 @@ from koirules.formats.workbook import (
     width_for,
     write_texts,
 )
-from koirules.grading.results import Result
 
 if TYPE_CHECKING:
     from xlsxwriter.worksheet import Worksheet  # type: ignore[import-untyped]
@@ -28,7 +28,7 @@ if TYPE_CHECKING:
 _ROWS_FOR_WIDTH = 50
 
 
-def write_xlsx(path: Path, results: Sequence[Result], about: About) -> None:
+def write_xlsx(path: Path, results: Sequence[Row], about: About) -> None:
     """Write a workbook with the sheets `results`, one row a fish, and `standard`."""
     columns = columns_of(results)
     workbook = open_workbook(path, in_order=True)
@@ -40,7 +40,7 @@ def write_xlsx(path: Path, results: Sequence[Result], about: About) -> None:
     close_workbook(workbook)
 
 
-def _write_results(sheet: Worksheet, results: Sequence[Result], columns: ResultColumns, styles: Styles) -> None:
+def _write_results(sheet: Worksheet, results: Sequence[Row], columns: ResultColumns, styles: Styles) -> None:
     headings = columns.headings
     first = [[_shown(cell) for cell in columns.row(result)] for result in results[:_ROWS_FOR_WIDTH]]
     widths = [width_for([heading, *(row[column] for row in first)]) for column, heading in enumerate(headings)]
@@ -87,7 +87,17 @@ def _write_rounds(sheet: Worksheet, about: About, styles: Styles) -> None:
 
 
 def _write_about(sheet: Worksheet, about: About, styles: Styles) -> None:
-    lines = [
+    lines = [line for part in about.parts for line in _lines_about(part)] if about.parts else _lines_about(about)
+    lines += [("caution", caution) for caution in about.cautions]
+    sheet.set_column(0, 0, width_for(name for name, _ in lines), styles.header)
+    sheet.set_column(1, 1, 100, styles.wrapped)
+    for row, (name, text) in enumerate(lines):
+        sheet.write_string(row, 0, for_workbook(name), styles.header)
+        sheet.write_string(row, 1, for_workbook(text), styles.wrapped)
+
+
+def _lines_about(about: About) -> list[tuple[str, str]]:
+    return [
         ("title", about.title),
         ("edition", about.edition),
         ("seal", about.seal),
@@ -97,13 +107,7 @@ def _write_about(sheet: Worksheet, about: About, styles: Styles) -> None:
         *((f"setting {name}", value) for name, value in about.settings.items()),
         *(("alert" if alert.surely else "perhaps", alert.words) for alert in about.alerts),
         *((f"round {one.name}", f"{one.title}: {one.asks}") for one in about.rounds),
-        *(("caution", caution) for caution in about.cautions),
     ]
-    sheet.set_column(0, 0, width_for(name for name, _ in lines), styles.header)
-    sheet.set_column(1, 1, 100, styles.wrapped)
-    for row, (name, text) in enumerate(lines):
-        sheet.write_string(row, 0, for_workbook(name), styles.header)
-        sheet.write_string(row, 1, for_workbook(text), styles.wrapped)
 
 
 def _shown(cell: str | Decimal | None) -> str:

@@ -61,6 +61,18 @@ def test_as_data_they_are_the_same(plugins):
     assert [(row["plugin"], row["code"]) for row in data["left_out"]] == [("plugin bad", "plugin-wrong-type")]
 
 
+def test_a_rule_set_that_is_based_on_another_has_its_variety_and_stage(plugins, tmp_path):
+    (tmp_path / "broken.koi").write_text(
+        'standard "Tin Bucket, lace" edition 1\n  based on "good.koi" edition 7\n', encoding="utf-8"
+    )
+    (tmp_path / "good.koi").write_text(
+        'standard "Lantern Bay, lace" edition 7 variety lace stage nisai\ngrade a otherwise\n', encoding="utf-8"
+    )
+    assert plugins.rulesets["lace_broken"] == tmp_path / "broken.koi"
+    one = {row["name"]: row for row in json.loads(run("varieties", "--json").stdout)["rule_sets"]}["lace_broken"]
+    assert (one["title"], one["variety"], one["stage"], one["edition"]) == ("Tin Bucket, lace", "lace", "nisai", "1")
+
+
 def test_what_ships_in_the_box_is_listed_with_the_stage_of_its_rule_set():
     data = json.loads(run("varieties", "--json").stdout)
     box = {row["name"]: row for row in data["rule_sets"]}["tosai_kohaku"]

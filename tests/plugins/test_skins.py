@@ -127,6 +127,16 @@ def test_traits_and_sheets_of_a_variety_with_skins(words: tuple[str, ...]) -> No
 
 
 @pytest.mark.usefixtures("farm")
+def test_the_traits_of_a_skin_alone_are_listed_and_make_no_sheet() -> None:
+    listed = [trait["name"] for trait in json.loads(run("traits", "bare", "--json").output)]
+    assert listed == ["bare_rows"]
+    assert "length" in run("traits", "shared").output
+    result = run("sheet", "glitter", "--out", "sheet.csv")
+    assert result.exit_code == 2
+    assert '"glitter" is a skin, which lies over a variety' in result.output
+
+
+@pytest.mark.usefixtures("farm")
 def test_a_sheet_for_rules_of_a_skinned_variety() -> None:
     rule = "fault f if glitter_rows below 3: no better than b"
     Path("rules.koi").write_text(header("kohaku with glitter") + rule, encoding="utf-8")
@@ -140,7 +150,6 @@ def test_a_sheet_for_rules_of_a_skinned_variety() -> None:
 @pytest.mark.parametrize(
     ("words", "told"),
     [
-        (("glitter",), '"glitter" is a skin, which lies over a variety'),
         (("kohaku", "glitter"), "kohaku with glitter"),
         (("kohaku", "with"), "Name the skin"),
         (("kohaku", "with", "glittr"), 'Did you mean "glitter"?'),

@@ -9,6 +9,8 @@ import pytest
 from click.testing import CliRunner
 
 import koirules
+from koirules.classes.reading import read_table_text
+from koirules.classes.table import ClassTable
 from koirules.commands import main
 from koirules.testing import registry_with, sample_runs
 
@@ -109,3 +111,10 @@ def test_every_problem_code_is_seen_in_a_test_or_a_case():
     )
     unseen = sorted(code for code in codes if code not in tests)
     assert not unseen
+
+
+def test_the_table_of_classes_in_the_readme_reads():
+    (example,) = re.findall(r"```toml\n(title = .+?)```", (ROOT / "README.md").read_text(encoding="utf-8"), re.DOTALL)
+    table = read_table_text(example, "README.md")
+    assert isinstance(table, ClassTable), table
+    assert table.sizes.told(table.sizes.sizes[0]) == "over 5 cm up to 12 cm"

@@ -1,0 +1,110 @@
+"""`koirules classes`: a table of classes, and the class of each fish."""
+
+from __future__ import annotations
+
+import json
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+import click
+
+from koirules.classes.placing import counted, place
+from koirules.classes.table import ClassTable
+from koirules.commands.classing import class_table, measure_among
+from koirules.commands.inputs import registry
+from koirules.commands.output import show_problems, shown, stop, stop_if_refused
+from koirules.commands.traits import variety_named
+from koirules.formats.class_files import VARIETY, Classed, as_data, read_for_classes, write_classes
+from koirules.formats.told_records import cell_of
+from koirules.grading.records import Record
+from koirules.plugins import Registry
+from koirules.vocabulary.spoken import Said, said
+from koirules.vocabulary.traits import Trait
+
+
+@click.command("classes")
+@click.argument("table")
+@click.argument("records", type=click.Path(), required=False)
+@click.option("--variety", metavar="VARIETY", help="Of all fish, where the records have no column `variety`.")
+@click.option("--out", type=click.Path(), metavar="FILE", help="Write the class of each fish (.csv or .json).")
+@click.option("--json", "as_json", is_flag=True, help="Print them as data.")
+def command(table: str, records: str | None, variety: str | None, out: str | None, as_json: bool) -> None:
+    """Show the classes of TABLE, a .toml file or the name of a shipped one, or put each fish of RECORDS into its class.
+
+    The group follows from the column `variety`, the size from what the table measures. A fish that was measured as what it
+    could be may fall into several sizes.
+    """
+    found = class_table(table)
+    if records is None:
+        if out is not None or as_json:
+            stop("Name a file of records whose fish go into classes.")
+        _show(found)
+        return
+    plugins = registry()
+    traits = {name: trait for one in plugins.varieties.values() for name, trait in one.traits.items()}
+    measure = measure_among(found, traits)
+    read, problems = read_for_classes(Path(records), measure)
+    stop_if_refused(problems)
+    everybody = None if variety is None else said(variety_named(variety.split()).name, plugins.varieties)
+    fish = [_classed(found, record, measure, everybody, plugins) for record in read]
+    if out is not None:
+        problem = write_classes(Path(out), fish, found.title, found.edition)
+        if problem is not None:
+            show_problems([problem])
+            stop("Nothing was written.")
+        click.echo(f"Wrote {shown(out)}.", err=as_json)
+    if as_json:
+        click.echo(json.dumps(as_data(fish, found.title, found.edition), indent=1))
+    else:
+        _show_fish(found, fish)
+
+
+def _classed(
+    table: ClassTable, record: Record, measure: Trait | None, everybody: Said | None, plugins: Registry
+) -> Classed:
+    written = record.labels.get(VARIETY, "")
+    understood = said(written, plugins.varieties) if written else everybody
+    reading = None if measure is None else record.readings.get(measure.name)
+    measured = "" if measure is None or reading is None else cell_of(measure, reading)
+    placed = place(table, understood or written or None, reading)
+    return Classed(record.fish, understood.name if understood else written, measured, placed)
+
+
+def _show(table: ClassTable) -> None:
+    click.echo(click.style(f"{shown(table.title)}, edition {shown(table.edition)}", bold=True))
+    for note in table.notes:
+        click.echo(shown(note))
+    if table.sizes is not None:
+        click.echo(f"\nSizes, by {shown(table.sizes.trait)}, {table.sizes.told_rounding}:")
+        width = max(len(shown(size.title)) for size in table.sizes.sizes)
+        for size in table.sizes.sizes:
+            click.echo(f"  {shown(size.title):<{width}}  {table.sizes.told(size)}")
+    if table.groups:
+        click.echo("\nGroups:")
+        width = max(len(shown(group.name)) for group in table.groups)
+        for group in table.groups:
+            parts = [*group.varieties, *(f"any other with {skin}" for skin in group.skins)]
+            parts += ["whatever no group names"] if group.others else []
+            click.echo(f"  {shown(group.name):<{width}}  {shown(', '.join(parts))}")
+
+
+def _show_fish(table: ClassTable, fish: Sequence[Classed]) -> None:
+    from rich.box import SIMPLE_HEAD
+    from rich.console import Console
+    from rich.table import Table
+    from rich.text import Text
+
+    console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)
+    made = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False)
+    measured = "measured" if table.sizes is None else f"{table.sizes.trait}"
+    for heading in ("fish", "variety", measured, "group", "size"):
+        made.add_column(heading, overflow="fold")
+    for one in fish:
+        cells = (one.fish, one.variety, one.measured, one.placed.group, one.placed.size)
+        made.add_row(*(Text(shown(cell)) for cell in cells))
+    console.print(made)
+    click.echo(f"{len(fish)} fish by {shown(table.title)}, edition {shown(table.edition)}")
+    for (group, size), number in counted([one.placed for one in fish]).items():
+        words = f"{group or 'group not known'}, {'size ' + size if size else 'not measured'}"
+        click.echo(f"  {number:>4}  {shown(words)}")

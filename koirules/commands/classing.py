@@ -1,0 +1,59 @@
+"""Tables of show classes as commands take them, and records that carry their class along."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+import click
+from attrs import evolve
+
+from koirules.api import Standard
+from koirules.classes.placing import check_measure, place
+from koirules.classes.reading import read_table
+from koirules.classes.table import ClassTable
+from koirules.commands.output import stop_if_refused
+from koirules.formats.records import Batch
+from koirules.grading.records import Record
+from koirules.vocabulary.skins import Varieties
+from koirules.vocabulary.spoken import Said, said
+from koirules.vocabulary.traits import Trait
+
+classes_option = click.option(
+    "--classes",
+    "classes",
+    metavar="TABLE",
+    default=None,
+    help="Put each fish into its class by this table (.toml, or the name of a shipped one).",
+)
+"""`--classes TABLE`."""
+
+
+def class_table(name: str) -> ClassTable:
+    """The table that a command was given; ends the command with its problems where it does not hold."""
+    found = read_table(name)
+    if isinstance(found, tuple):
+        stop_if_refused(found)
+        raise AssertionError("a table without problems is a table")
+    return found
+
+
+def measure_among(table: ClassTable, traits: Mapping[str, Trait]) -> Trait | None:
+    """The trait that the sizes of a table go by, None without sizes; ends the command where it is not among the traits."""
+    problem = check_measure(table, traits)
+    if problem is not None:
+        stop_if_refused([problem])
+    return None if table.sizes is None else traits[table.sizes.trait]
+
+
+def with_classes(batch: Batch, standard: Standard, table: ClassTable | None, varieties: Varieties) -> Batch:
+    """A batch whose records carry their class as labels, `class_group` and `class_size`, into every result."""
+    if table is None:
+        return batch
+    measure = measure_among(table, standard.traits)
+    variety = None if standard.variety is None else said(standard.variety, varieties)
+    return evolve(batch, records=tuple(_with_class(record, table, variety, measure) for record in batch.records))
+
+
+def _with_class(record: Record, table: ClassTable, variety: Said | None, measure: Trait | None) -> Record:
+    placed = place(table, variety, None if measure is None else record.readings.get(measure.name))
+    return evolve(record, labels={**record.labels, **placed.labels})

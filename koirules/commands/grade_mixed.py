@@ -1,0 +1,194 @@
+"""`koirules grade` over a batch of mixed varieties: each fish by the standard of its variety and stage."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Sequence
+from datetime import date
+from itertools import groupby
+from pathlib import Path
+
+import click
+from attrs import evolve
+
+from koirules.api import Standard
+from koirules.classes.table import ClassTable
+from koirules.commands.classing import with_classes
+from koirules.commands.inputs import Graded, decisions_by, pairs_of, registry, standard_from
+from koirules.commands.output import (
+    CAUTIONS,
+    DOES_NOT_HOLD,
+    counted,
+    show_cautions,
+    show_problems,
+    shown,
+    stop,
+    stop_if_refused,
+)
+from koirules.commands.telling_batch import about_of, tell_batch, write_all
+from koirules.commands.telling_changes import wrapped
+from koirules.formats.mixed_records import LeftOver, MixedBatch, Reading, read_mixed
+from koirules.formats.not_graded import NotGraded, Row
+from koirules.formats.records import READERS, Batch
+from koirules.formats.results import About
+from koirules.grading.purposes import Purpose
+from koirules.grading.records import Record
+from koirules.plugins import Registry, load_registry
+from koirules.problems import StandardError
+from koirules.vocabulary.nearness import near
+from koirules.vocabulary.plain_text import folded
+from koirules.vocabulary.spoken import said
+
+
+def told_apart(rules: str, records: tuple[str, ...]) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """What a command was given, told apart into rules and records.
+
+    The first is rules, or a folder of rule files (unless it is the folder of one rule set); then come more rules for as long
+    as one ends in .koi, or is the name of a rule set and no file; the others are records.
+    """
+    if Path(rules).suffix.lower() in READERS:
+        return (rules,), records  # told as what it is where the rules are read
+    several = _in_folder(Path(rules)) or (rules,)
+    count = 0
+    for given in records:
+        if not given.lower().endswith(".koi") and not _is_rule_set(given):
+            break
+        count += 1
+    if count == len(records):
+        stop("Rules alone were given. The records come behind the rules.")
+    return (*several, *records[:count]), records[count:]
+
+
+def grade_mixed(
+    rules: Sequence[str],
+    records: Sequence[str],
+    outs: Sequence[str],
+    labels: Sequence[str],
+    changes: Sequence[str],
+    language: str | None,
+    decisions: str | None,
+    classes: ClassTable | None,
+    *,
+    large: bool,
+    as_recorded: bool,
+) -> None:
+    """Grade a batch by several standards, each ranked by itself; ends with status 1 where a fish was not graded."""
+    if large:
+        stop(
+            "A batch of mixed varieties is one file that fits on a screen; whole files are graded by one standard each."
+        )
+    plugins = registry()
+    standards = _standards(rules, changes, language, plugins)
+    readings = [_reading(standard, plugins) for standard in standards]
+    batch = read_mixed(Path(records[0]), readings, lambda text: said(text, plugins.varieties), labels)
+    named = [reading.name for reading in readings]
+    parts = [
+        with_classes(
+            Batch(batch.file, tuple(_marked(record, standard, name) for record in group), (), ()),
+            standard,
+            classes,
+            plugins.varieties,
+        )
+        for standard, group, name in zip(standards, batch.records, named, strict=True)
+    ]
+    stop_if_refused(batch.problems)
+    decided = decisions_by(standards, decisions, [[record.fish for record in part.records] for part in parts])
+    graded = [
+        Graded(part, standard.grade_records(part.records, words, date.today()))
+        for standard, part, words in zip(standards, parts, decided, strict=True)
+    ]
+    if not any(part.records for part in parts) and not batch.left:
+        click.echo(f"There is no fish in {shown(records[0])}.", err=True)
+    rows: list[Row] = [*(row for part in graded for row in part.results), *map(_not_graded, batch.left)]
+    about = _about(standards, graded)
+    failed = write_all(outs, rows, about)
+    for standard, part in zip(standards, graded, strict=True):
+        if part.results:
+            tell_batch(standard, part, as_recorded=as_recorded)
+            click.echo()
+    _tell_left(batch, standards)
+    show_cautions(about.cautions)
+    if failed:
+        show_problems(failed)
+        stop("Not everything was written.")
+    if batch.left:
+        sys.exit(DOES_NOT_HOLD)
+
+
+def _in_folder(path: Path) -> tuple[str, ...]:
+    try:
+        if not path.is_dir() or (path / "standard.koi").is_file():
+            return ()
+        return tuple(str(file) for file in sorted([*path.glob("*.koi"), *path.glob("*/standard.koi")]))
+    except OSError:
+        return ()
+
+
+def _is_rule_set(given: str) -> bool:
+    if Path(given).suffix.lower() in READERS or any(sign in given for sign in "/\\*?["):
+        return False
+    try:
+        if Path(given).exists():
+            return False
+    except (OSError, ValueError):
+        return False
+    return given in load_registry().rulesets
+
+
+def _standards(rules: Sequence[str], changes: Sequence[str], language: str | None, plugins: Registry) -> list[Standard]:
+    """Each standard with those of the changed settings that it has; a setting that none of them has ends the command."""
+    standards = [standard_from(one, (), language, plugins) for one in rules]
+    changed = pairs_of(changes)
+    known = sorted({name for standard in standards for name in standard.settings})
+    for name in changed:
+        if name not in known:
+            guess = near(name, known)
+            stop(f'No standard here has a setting "{shown(name)}".' + (f' Did you mean "{guess}"?' if guess else ""))
+    try:
+        return [
+            standard.with_settings({name: value for name, value in changed.items() if name in standard.settings})
+            for standard in standards
+        ]
+    except StandardError as error:
+        stop_if_refused(error.problems)
+        raise
+
+
+def _reading(standard: Standard, plugins: Registry) -> Reading:
+    variety = None if standard.variety is None else said(standard.variety, plugins.varieties)
+    stage = standard.rules.stage
+    name = f"{standard.title}, edition {standard.edition}"
+    return Reading(Purpose(variety, None if stage is None else folded(stage)), standard.traits, name)
+
+
+def _marked(record: Record, standard: Standard, name: str) -> Record:
+    """A record that carries its standard along, into files that have no other place for it."""
+    return evolve(record, labels={**record.labels, "standard": name, "seal": standard.seal})
+
+
+def _not_graded(one: LeftOver) -> NotGraded:
+    given = {"variety": one.variety, "stage": one.stage}
+    labels = {name: value for name, value in given.items() if value}
+    return NotGraded(one.fish or f"row {one.row}", f"not graded: {one.why}", labels)
+
+
+def _about(standards: Sequence[Standard], graded: Sequence[Graded]) -> About:
+    parts = tuple(about_of(standard, part) for standard, part in zip(standards, graded, strict=True) if part.results)
+    rounds = tuple(evolve(one, title=f"{part.title}: {one.title}") for part in parts for one in part.rounds)
+    alerts = tuple(alert for part in parts for alert in part.alerts)
+    cautions = tuple(dict.fromkeys(words for part in parts for words in part.cautions)) or CAUTIONS
+    return About("", "", None, "", cautions=cautions, alerts=alerts, rounds=rounds, parts=parts)
+
+
+def _tell_left(batch: MixedBatch, standards: Sequence[Standard]) -> None:
+    """Say which fish were not graded, by the reason."""
+    if not batch.left:
+        return
+    click.echo(click.style(f"Not graded: {counted(len(batch.left), 'fish', 'fish')}", bold=True))
+    known = sorted({standard.variety for standard in standards if standard.variety})
+    for why, fish in groupby(sorted(batch.left, key=lambda one: (one.why, one.row)), key=lambda one: one.why):
+        named = [shown(one.fish) or f"row {one.row}" for one in fish]
+        guess = near(why.removeprefix("no standard for "), known)
+        meant = f' (did you mean "{guess}"?)' if guess and why != f"no standard for {guess}" and ", " not in why else ""
+        click.echo(wrapped(f"{shown(why)}{meant}: {', '.join(named)}"))
+    click.echo()

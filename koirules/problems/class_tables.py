@@ -1,0 +1,103 @@
+"""Problems of tables of classes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from koirules.problems.problem import Cell, Place, Problem
+from koirules.problems.quoting import in_words, quoted, visible
+
+
+def no_class_table(name: str, near: str | None, known: Sequence[str]) -> Problem:
+    """There is neither a file nor a shipped table of that name."""
+    mend = f"Did you mean {quoted(near)}?" if near else f"Name a .toml file, or one of: {', '.join(known)}."
+    return Problem("no-class-table", Cell(name), "There is no such table of classes.", mend)
+
+
+def class_table_unread(file: str, line: int, column: int, why: str) -> Problem:
+    """A table is not TOML."""
+    return Problem(
+        "class-table-unread",
+        Place(file, line, column, line, column + 1),
+        f"The table cannot be read: {visible(why)}.",
+        "A line of a table is `key = value`, with texts in quotes and lists in square brackets.",
+    )
+
+
+def class_key_unknown(file: str, where: str, key: str, near: str | None, known: Sequence[str]) -> Problem:
+    """A table has a key that means nothing."""
+    return Problem(
+        "class-key-unknown",
+        Cell(file),
+        f"Nothing is called {quoted(key)} {where}.",
+        f"Did you mean {quoted(near)}?" if near else f"There can be: {', '.join(known)}.",
+    )
+
+
+def class_key_missing(file: str, where: str, key: str, what: str) -> Problem:
+    """A table lacks something that has to be said."""
+    return Problem("class-key-missing", Cell(file), f"{quoted(key)} is missing {where}.", f"Write {what}.")
+
+
+def class_value_wrong(file: str, where: str, key: str, got: str, expected: str) -> Problem:
+    """A value of a table is of another kind than it should be."""
+    return Problem(
+        "class-value-wrong", Cell(file), f"{quoted(key)} {where} is {visible(got)}.", f"It must be {expected}."
+    )
+
+
+def class_named_twice(file: str, what: str, name: str) -> Problem:
+    """Two sizes or groups have one name, or one variety is in two groups."""
+    return Problem("class-named-twice", Cell(file), f"The {what} {quoted(name)} is there twice.", "Delete one of them.")
+
+
+def sizes_not_rising(file: str, first: str, second: str) -> Problem:
+    """A size does not lie above the one before it."""
+    return Problem(
+        "sizes-not-rising",
+        Cell(file),
+        f"The size {quoted(second)} does not lie above {quoted(first)}.",
+        "List the sizes from small to large; each begins where the one before it ends.",
+    )
+
+
+def size_end_misplaced(file: str, name: str, key: str, only: str) -> Problem:
+    """A size says an end that follows from the others."""
+    return Problem(
+        "size-end-misplaced",
+        Cell(file),
+        f"{quoted(key)} stands in the size {quoted(name)}, but only the {only} size can have it.",
+        "Leave it out: a size begins where the one before it ends.",
+    )
+
+
+def step_without_rounding(file: str) -> Problem:
+    """A step is given and nothing is rounded."""
+    return Problem(
+        "step-without-rounding",
+        Cell(file),
+        'A "step" is given, but "rounding" is "none".',
+        f"Leave the step out, or round {in_words(('down', 'up', 'half up'))}.",
+    )
+
+
+def class_trait_wrong(file: str, trait: str, why: str) -> Problem:
+    """What the sizes measure is no trait, or is not measured in that unit."""
+    return Problem(
+        "class-trait-wrong",
+        Cell(file),
+        f"The sizes go by {quoted(trait)}, which {why}.",
+        "Name a trait that is a number, such as length, and a unit that it can be written in.",
+    )
+
+
+def no_measured_column(file: str, row: int, trait: str, near: str | None) -> Problem:
+    """Records lack the column that the sizes go by."""
+    mend = (
+        f"Did you mean it by {quoted(near)}?"
+        if near
+        else "Add it, with its unit in the heading, or leave the sizes out."
+    )
+    return Problem(
+        "no-measured-column", Cell(file, row), f"There is no column {quoted(trait)}, by which the sizes go.", mend
+    )
