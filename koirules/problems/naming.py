@@ -52,6 +52,16 @@ def unknown_variety(place: Place, word: str, near: str | None, known: Sequence[s
     )
 
 
+def variety_unmeasured(place: Place, variety: str, problem: Problem) -> Problem:
+    """A formula of a variety, from a plugin, does not hold."""
+    return Problem(
+        problem.code,
+        place,
+        f"The variety {variety} cannot be used: {problem.cause[:1].lower()}{problem.cause[1:]}",
+        "Update the plugin that gives it, or tell its author.",
+    )
+
+
 def unknown_skin(place: Place, word: str, near: str | None, known: Sequence[str]) -> Problem:
     """No installed plugin gives that skin."""
     listed = f"Installed: {', '.join(known)}." if known else "None is installed: skins come with plugins."

@@ -10,7 +10,7 @@ from koirules.language import statements as st
 from koirules.language.syntax import Word
 from koirules.problems import Place, Problem, naming, parts
 from koirules.standard.derivations import TypedMeasure
-from koirules.standard.measured import measures_of
+from koirules.standard.measured import measures_of, unsound_formulas
 from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.skins import Varieties, clashes, lay_over, name_with
@@ -69,6 +69,8 @@ def spoken_variety(header: st.Header | None, varieties: Varieties, problems: lis
         known = list(varieties)
         found.append(naming.unknown_variety(word.place, word.text, near(word.text, known), known))
     laid = _with_skins(variety, header.skins, varieties, found)
+    if laid is not None:
+        found += [naming.variety_unmeasured(word.place, laid.name, problem) for problem in unsound_formulas(laid)]
     problems += found
     if laid is None or found:
         return None

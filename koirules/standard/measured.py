@@ -15,7 +15,8 @@ from koirules.standard.titles import Titled
 from koirules.standard.tree import Apply, Constant, Recorded, SettingRead, TraitRead, walk
 from koirules.standard.types import Numeric, Steps, type_of_kind, type_words
 from koirules.vocabulary import measures as declared
-from koirules.vocabulary.measures import Computed, Formula, Measure, outputs_of
+from koirules.vocabulary.measure_names import misnamed
+from koirules.vocabulary.measures import Computed, Formula, Measure
 from koirules.vocabulary.traits import Trait, Variety
 
 _FILE = "formula"
@@ -27,19 +28,9 @@ def typed_measures(
     """The measures of a variety in the order in which they can be worked out, or what is wrong with them."""
     settings = constant_settings(constants, {})
     typed: list[TypedMeasure] = []
-    problems: list[Problem] = []
-    given: set[str] = set()
-    names_of_constants = [constant.name for constant in constants]
-    problems += [
-        measuring.constant_like_trait(name)
-        for name in dict.fromkeys(names_of_constants)
-        if name in traits or names_of_constants.count(name) > 1
-    ]
-    for measure in measures:
-        names = (*outputs_of(measure), *(() if isinstance(measure, Formula) else (*measure.inputs, *measure.helped_by)))
-        problems += [measuring.measure_of_no_trait(_name(measure), name) for name in names if name not in traits]
-        problems += [measuring.measured_twice(name) for name in outputs_of(measure) if name in given]
-        given.update(outputs_of(measure))
+    listed = list(measures)
+    problems = list(misnamed(listed, traits, constants))
+    for measure in listed:
         if isinstance(measure, Computed):
             typed.append(measure)
         elif measure.trait in traits:
@@ -51,9 +42,18 @@ def typed_measures(
 
 # The same variety comes again with every file that is loaded, and is the same object then.
 @lru_cache(maxsize=32)
+def _typed_of(variety: Variety) -> tuple[tuple[TypedMeasure, ...], tuple[Problem, ...]]:
+    return typed_measures(variety.measures, variety.traits, variety.constants)
+
+
 def measures_of(variety: Variety) -> tuple[TypedMeasure, ...]:
-    """The measures of a variety that hold; a plugin whose measures do not has been left out before."""
-    return typed_measures(variety.measures, variety.traits, variety.constants)[0]
+    """The measures of a variety, none where one of its formulas does not hold."""
+    return _typed_of(variety)[0]
+
+
+def unsound_formulas(variety: Variety) -> tuple[Problem, ...]:
+    """What is wrong with the formulas of a variety; the names of its measures have been looked at when it was loaded."""
+    return _typed_of(variety)[1]
 
 
 def needed_for(measures: Sequence[TypedMeasure], traits: Iterable[str]) -> tuple[TypedMeasure, ...]:
@@ -119,7 +119,3 @@ def _in_order(measures: Sequence[TypedMeasure]) -> tuple[tuple[TypedMeasure, ...
         done += ready
         waiting = [measure for measure in waiting if measure not in ready]
     return tuple(done), ()
-
-
-def _name(measure: Measure) -> str:
-    return measure.trait if isinstance(measure, Formula) else measure.name

@@ -11,6 +11,7 @@ from koirules.testing import wording
 from koirules.testing.gradings import of_ruleset, of_whole_rules
 from koirules.testing.importing import of_import
 from koirules.testing.made_records import made_records
+from koirules.testing.measuring import of_measures
 from koirules.testing.sheets import of_sheets
 from koirules.vocabulary.skins import clashes, lay_over, name_with
 from koirules.vocabulary.traits import Variety
@@ -34,8 +35,9 @@ def findings(plugin: object, *beside: object, fish: int = 100) -> tuple[str, ...
     """Everything that is wrong with a plugin, a sentence each; empty where it is sound. As `check_plugin`.
 
     Looked at: that it can be loaded, beside what ships in the box; the words of its vocabularies; a rule file that names
-    every trait, step and place; blank sheets with their drop-downs, filled in and read again; its rule sets with their
-    samples; invented records graded alone and, where Polars is there, as a frame, with one answer; what its import loads.
+    every trait, step and place; measures where something is missing or not sure; blank sheets with their drop-downs, filled in
+    and read again; its rule sets with their samples; invented records graded alone and, where Polars is there, as a frame,
+    with one answer; what its import loads.
     """
     registry = registry_with(*beside, plugin)
     if registry.problems:
@@ -51,6 +53,7 @@ def _findings(plugin: object, registry: Registry, without: Registry, fish: int) 
         yield from wording.of_variety(variety)
         records = made_records(variety.traits.values(), fish)
         yield from of_whole_rules(variety, records, registry)
+        yield from of_measures(variety, registry, min(fish, 40))
         with TemporaryDirectory() as folder:
             yield from (f"{variety.name}: {told}" for told in of_sheets(variety, records, Path(folder)))
     for name in registry.rulesets:

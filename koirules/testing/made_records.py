@@ -32,23 +32,25 @@ _LABELS = ("mill pond", "line A", "7")
 
 
 def made_records(
-    traits: Iterable[Trait], number: int, seed: int = 0, missing: float = _MISSING
+    traits: Iterable[Trait], number: int, seed: int = 0, missing: float = _MISSING, unsure: float = _UNSURE
 ) -> list[dict[str, str]]:
     """Invented records as a record sheet has them: trait to cell, numbers in the trait's own unit.
 
-    Of all values a share of `missing` is left out; of the others some are not sure, some lie at an end of their range. Maps
-    are left out where Shapely is not installed, which measures them, and colour readings where ColorAide is not.
+    Of all values a share of `missing` is left out; of the others a share of `unsure` is what it could be, and some lie at an
+    end of their range. Maps are left out where Shapely is not installed, which measures them, and colour readings where
+    ColorAide is not.
     """
     random = Random(seed)  # noqa: S311 - nobody's secret
     unmeasured = tuple(kind for kind, library in _MEASURED_BY.items() if find_spec(library) is None)
     listed = [trait for trait in traits if not isinstance(trait.kind, unmeasured)]
     return [
-        {trait.name: _cell(trait.kind, random) for trait in listed if random.random() >= missing} for _ in range(number)
+        {trait.name: _cell(trait.kind, random, unsure) for trait in listed if random.random() >= missing}
+        for _ in range(number)
     ]
 
 
-def _cell(kind: Kind, random: Random) -> str:
-    unsure = random.random() < _UNSURE
+def _cell(kind: Kind, random: Random, share: float) -> str:
+    unsure = random.random() < share
     match kind:
         case YesNo():
             return "yes or no" if unsure else random.choice(("yes", "no"))

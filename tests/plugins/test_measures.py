@@ -116,22 +116,41 @@ def test_a_function_that_fails_is_named_and_brings_nothing_down() -> None:
 @pytest.mark.parametrize(
     ("measures", "code"),
     [
+        ((Formula("row_rate", "rows_along / 2"),), "measure-of-no-trait"),
+        ((Computed("x", ("rows",), ("row_ratio",), _doubled),), "measure-of-no-trait"),
+        ((DOUBLED, Formula("row_ratio", "rows_along / 2")), "measured-twice"),
+    ],
+)
+def test_a_measure_that_names_what_is_not_there_leaves_the_plugin_out(measures: tuple[Measure, ...], code: str) -> None:
+    found = registry(*measures)
+    assert code in [problem.code for problem in found.problems]
+    assert "lace" not in found.varieties
+
+
+@pytest.mark.parametrize(
+    ("formulas", "code"),
+    [
         ((Formula("row_ratio", "rows_along / no_such_trait"),), "formula-does-not-hold"),
         ((Formula("row_ratio", "rows_along at least 3"),), "formula-does-not-hold"),
         ((Formula("row_ratio", "length / 2"),), "formula-does-not-hold"),
         ((Formula("rows_along", "rows_across / 2"),), "formula-does-not-hold"),
         ((Formula("row_ratio", "rows_along\nfault x"),), "formula-does-not-hold"),
         ((Formula("row_ratio", "score"),), "formula-does-not-hold"),
-        ((Formula("row_rate", "rows_along / 2"),), "measure-of-no-trait"),
-        ((Computed("x", ("rows",), ("row_ratio",), _doubled),), "measure-of-no-trait"),
-        ((DOUBLED, Formula("row_ratio", "rows_along / 2")), "measured-twice"),
         ((Formula("rows_along", "rows_across * 2"), Formula("rows_across", "rows_along * 2")), "measures-in-a-circle"),
     ],
 )
-def test_a_measure_that_does_not_hold_leaves_the_plugin_out(measures: tuple[Measure, ...], code: str) -> None:
-    found = registry(*measures)
-    assert code in [problem.code for problem in found.problems]
-    assert "lace" not in found.varieties
+def test_a_formula_that_does_not_hold_is_one_problem_of_the_rule_files_of_its_variety(
+    formulas: tuple[Measure, ...], code: str
+) -> None:
+    found = registry(*formulas)
+    assert not found.problems
+    with pytest.raises(koirules.StandardError) as error:
+        koirules.read_standard(
+            'standard "try" edition 1 variety lace\ngrade a if row_ratio above 1\ngrade b otherwise', registry=found
+        )
+    assert [problem.code for problem in error.value.problems] == [code]
+    assert "The variety lace cannot be used" in error.value.problems[0].cause
+    koirules.read_standard('standard "try" edition 1 variety kohaku\ngrade b otherwise', registry=found)
 
 
 @pytest.mark.parametrize(
