@@ -82,16 +82,15 @@ def grade_mixed(
     readings = [_reading(standard, plugins) for standard in standards]
     batch = read_mixed(Path(records[0]), readings, lambda text: said(text, plugins.varieties), labels)
     named = [reading.name for reading in readings]
-    parts = [
-        with_classes(
-            Batch(batch.file, tuple(_marked(record, standard, name) for record in group), (), ()),
-            standard,
-            classes,
-            plugins.varieties,
-        )
+    measured = [
+        standard.measured([_marked(record, standard, name) for record in group], batch.file)
         for standard, group, name in zip(standards, batch.records, named, strict=True)
     ]
-    stop_if_refused(batch.problems)
+    stop_if_refused([*batch.problems, *(problem for part in measured for problem in part.problems)])
+    parts = [
+        with_classes(Batch(batch.file, part.records, (), ()), standard, classes, plugins.varieties)
+        for standard, part in zip(standards, measured, strict=True)
+    ]
     decided = decisions_by(standards, decisions, [[record.fish for record in part.records] for part in parts])
     graded = [
         Graded(part, standard.grade_records(part.records, words, date.today()))

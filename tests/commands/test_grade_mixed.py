@@ -210,6 +210,20 @@ def test_what_is_wrong_with_the_records_is_told_once_and_nothing_is_written(reco
     assert not Path("out.csv").exists()
 
 
+def test_derived_traits_are_worked_out_and_what_is_doubtful_is_told_once():
+    rules = KOHAKU.replace("bonus edge 1 if maruten is yes", "fault slim if fineness above 5: no better than cull")
+    Path("slim.koi").write_text(rules, encoding="utf-8")
+    records = (
+        "fish,variety,length,depth,fineness,tail_stem\na,kohaku,60,10,,strong\nb,kohaku,30,10,8,strong\nc,lace,,,,\n"
+    )
+    Path("lot.csv").write_text(records, encoding="utf-8")
+    result = run("slim.koi", "rules/lace.koi", "lot.csv", "--out", "out.csv")
+    assert result.exit_code == 0
+    came = rows("out.csv")
+    assert (came["a"]["grade"], came["b"]["grade"]) == ("cull", "cull")
+    assert result.stderr.count("warning:") == 1
+
+
 def test_what_a_fish_has_in_a_column_of_others_is_a_warning():
     Path("lot.csv").write_text("fish,variety,net,kiwa\na,lace,clear,sharp\nb,lace,,sharp\n", encoding="utf-8")
     result = run(*WAYS[0], "lot.csv")

@@ -37,7 +37,7 @@ def taken_for_nothing(given: Given) -> Found:
     return Found({"free": free})
 
 
-def failing(given: Given) -> Found:
+def failing(_: Given) -> Found:
     raise ZeroDivisionError("of the plugin")
 
 
