@@ -19,6 +19,7 @@ from koirules.grading.questions import Known, Question, Questioner
 from koirules.grading.reading import RecordReader
 from koirules.grading.records import Record
 from koirules.grading.results import Result
+from koirules.grading.score_lines import GradeLine, grade_lines
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import BatchResult, WholeBatch
 from koirules.loading import load, load_text
@@ -69,6 +70,11 @@ class Standard:
     def grade_titles(self) -> Mapping[str, str]:
         """The title of each grade by its name, in the language of this standard, best first."""
         return {grade.name: grade.title.within(self.language) for grade in self.rules.grades}
+
+    @property
+    def grade_lines(self) -> tuple[GradeLine, ...]:
+        """Each grade with its title and the score that it asks for in this run, best first."""
+        return grade_lines(self.rules, self.settings, self.language)
 
     @property
     def traits(self) -> Mapping[str, Trait]:

@@ -23,10 +23,11 @@ from koirules.commands.inputs import (
 )
 from koirules.commands.output import CAUTIONS, counted, show_cautions, show_problems, shown, stop
 from koirules.commands.telling_rounds import tell_alerts, tell_rounds
+from koirules.formats.figures import figure
 from koirules.formats.results import About, check_result_path, write_results
+from koirules.grading.ranking import best_first
 from koirules.grading.results import Result
 from koirules.problems import Problem
-from koirules.vocabulary.kinds import shortest
 
 
 @click.command("grade")
@@ -38,7 +39,7 @@ from koirules.vocabulary.kinds import shortest
     type=click.Path(),
     multiple=True,
     metavar="FILE",
-    help="Write the results (.csv, .xlsx or .json; of whole files .csv, .parquet or a new folder).",
+    help="Write the results (.csv, .xlsx, .json, or .html, a page to read; of whole files .csv, .parquet or a new folder).",
 )
 @click.option("--as-recorded", is_flag=True, help="List the fish in the order of the records, not best first.")
 @click.option(
@@ -98,7 +99,7 @@ def command(
         grade_files(standard, records, outs, labels, settings, top, on, leave_out_broken)
         return
     batch = graded(standard, records[0], labels, decisions)
-    listed = list(batch.results) if as_recorded else best_first(standard, batch.results)
+    listed = list(batch.results) if as_recorded else best_first(standard.grades, batch.results)
     failed = _write(standard, batch, outs)
     tell_alerts(batch.outcome.alerts)
     _print_table(standard, listed)
@@ -118,21 +119,9 @@ def _is_same(one: str, other: str) -> bool:
         return one == other
 
 
-def best_first(standard: Standard, results: Sequence[Result]) -> list[Result]:
-    """Results by grade, best first, then by score; what is not settled stands with the best grade it may get, after those."""
-    rank = {grade: i for i, grade in enumerate(standard.grades)}
-
-    def key(result: Result) -> tuple[object, ...]:
-        return (rank[result.possible[0]], len(result.possible) > 1, -result.score_low, -result.score_high)
-
-    return sorted(results, key=key)
-
-
 def score_words(result: Result) -> str:
     """A score or its range: `71.25`, `40.5 to 78`."""
-    if result.score is not None:
-        return shortest(result.score)
-    return f"{shortest(result.score_low)} to {shortest(result.score_high)}"
+    return figure(result.score_low, result.score_high)
 
 
 def _print_table(standard: Standard, results: Sequence[Result]) -> None:
@@ -203,6 +192,9 @@ def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> list[Probl
         cautions=CAUTIONS,
         alerts=batch.outcome.alerts,
         rounds=batch.outcome.rounds,
+        grades=standard.grade_lines,
+        language=standard.language,
+        records=Path(batch.batch.file).name,
     )
     failed: list[Problem] = []
     for out in outs:

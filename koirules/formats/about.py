@@ -8,6 +8,7 @@ from types import MappingProxyType
 from attrs import field, frozen
 
 from koirules.grading.course import AlertShown, RoundCourse
+from koirules.grading.score_lines import GradeLine
 
 
 def _unchanging(settings: Mapping[str, str]) -> Mapping[str, str]:
@@ -20,7 +21,9 @@ class About:
 
     title, edition, variety, stage: as its header has them. file: the rule file. settings: the settings that this run
     changed, by name, with their values as text. cautions: what a reader of the results should bear in mind. alerts: words of
-    warning about the batch. rounds: what each round of the selection did.
+    warning about the batch. rounds: what each round of the selection did. grades: best
+    first, with their lines (empty where nobody said: formats name them as the results do). language: two-letter code of the
+    language that titles were asked for in. records: the name of the file of records, without its folder.
     """
 
     title: str
@@ -32,3 +35,6 @@ class About:
     cautions: tuple[str, ...] = ()
     alerts: tuple[AlertShown, ...] = ()
     rounds: tuple[RoundCourse, ...] = ()
+    grades: tuple[GradeLine, ...] = ()
+    language: str | None = None
+    records: str = ""

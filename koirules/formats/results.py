@@ -7,13 +7,14 @@ from pathlib import Path
 
 from koirules.formats.about import About
 from koirules.formats.csv_results import write_csv
+from koirules.formats.html_results import MOST_FISH, write_html
 from koirules.formats.json_results import write_json
 from koirules.formats.workbook import MOST_ROWS
 from koirules.formats.writing import check_folder, write_beside
 from koirules.formats.xlsx_results import write_xlsx
 from koirules.grading.results import Result
 from koirules.problems import Problem
-from koirules.problems.saving import too_many_rows, unknown_output_ending
+from koirules.problems.saving import too_many_fish, too_many_rows, unknown_output_ending
 
 __all__ = ["WRITERS", "About", "check_result_path", "write_results"]
 
@@ -21,6 +22,7 @@ WRITERS: dict[str, Callable[[Path, Sequence[Result], About], None]] = {
     ".csv": write_csv,
     ".xlsx": write_xlsx,
     ".json": write_json,
+    ".html": write_html,
 }
 """The writer of each ending."""
 
@@ -39,4 +41,6 @@ def write_results(path: Path, results: Sequence[Result], about: About) -> Proble
         return problem
     if path.suffix.lower() == ".xlsx" and len(results) >= MOST_ROWS:
         return too_many_rows(str(path), len(results), MOST_ROWS - 1)
+    if path.suffix.lower() == ".html" and len(results) > MOST_FISH:
+        return too_many_fish(str(path), len(results), MOST_FISH)
     return write_beside(path, lambda passing: WRITERS[path.suffix.lower()](passing, results, about))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from koirules.language.syntax import Word
 from koirules.problems import Place
-from koirules.standard.operations import TRUTH_OF_STEPS
+from koirules.standard.operations import MILLIONTHS, TRUTH_OF_STEPS
 from koirules.standard.tree import Apply, Node, Recorded, Supplied, TermRead, TraitRead, apply
 from koirules.standard.types import Steps, Truth, type_of_kind
 from koirules.vocabulary.kinds import Number, YesNo
@@ -54,3 +54,8 @@ def unit_shown(node: Node) -> Unit | None:
     """The unit that values of a node are shown in: that of the trait, where it reads one."""
     trait = trait_of(node)
     return trait.kind.unit if trait is not None and isinstance(trait.kind, Number) else None
+
+
+def unrounded(node: Node) -> Node:
+    """What is compared, without the rounding to millionths that every comparison begins with."""
+    return node.operands[0] if isinstance(node, Apply) and node.operation is MILLIONTHS else node
