@@ -13,6 +13,7 @@ from string import Template
 from koirules.formats.about import About
 from koirules.formats.page_fish import Standing, card
 from koirules.formats.page_markup import escaped
+from koirules.formats.page_rounds import alerts, rounds
 from koirules.formats.page_scores import distribution
 from koirules.formats.page_side_by_side import side_by_side
 from koirules.formats.page_top import cautions, controls, header, totals
@@ -41,6 +42,8 @@ def _pieces(results: Sequence[Result], about: About) -> Iterator[str]:
         style=style,
         script=script,
         header=header(wording, results).text,
+        alerts=alerts(wording).text,
+        rounds=rounds(wording).text,
         cautions=cautions(wording).text,
         totals=totals(wording, results).text,
         scores=distribution(wording, results).text,

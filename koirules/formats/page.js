@@ -21,7 +21,7 @@
 
   const textOf = (card) => {
     if (!texts.has(card)) {
-      const parts = [...card.querySelectorAll("h3, .grade, .why, .labels, details")];
+      const parts = [...card.querySelectorAll("h3, .grade, .course, .why, .labels, details")];
       texts.set(card, plain(parts.map((part) => part.textContent).join("\n")));
     }
     return texts.get(card);
@@ -30,12 +30,14 @@
     const grades = card.dataset.grades.split(" ");
     return !wanted.length || wanted.some((one) => (one === "open" ? grades.length > 1 : grades.includes(one)));
   };
+  const isAt = (card, stop) => !stop || (card.dataset.stops || "").split(" ").includes(stop);
   const show = () => {
+    const stop = at("round") ? at("round").value : "";
     const wanted = boxes.filter((box) => box.checked).map((box) => box.value);
     const words = plain(at("find").value).split(/\s+/).filter(Boolean);
     let count = 0;
     for (const card of cards) {
-      card.hidden = !hasGrade(card, wanted) || !words.every((word) => textOf(card).includes(word));
+      card.hidden = !hasGrade(card, wanted) || !isAt(card, stop) || !words.every((word) => textOf(card).includes(word));
       count += !card.hidden;
     }
     at("shown").textContent = `${count.toLocaleString("en")} of ${cards.length.toLocaleString("en")} fish shown`;

@@ -9,7 +9,8 @@ from attrs import frozen
 
 from koirules.formats.figures import figure, in_hundredths
 from koirules.formats.page_markup import Inside, Markup, element, joined
-from koirules.formats.page_words import Wording, width
+from koirules.formats.page_rounds import course, stops
+from koirules.formats.page_words import Wording, row_name, width
 from koirules.grading.results import Contribution, Reason, Result, SectionResult, State
 
 
@@ -30,6 +31,7 @@ def card(wording: Wording, result: Result, standing: Standing) -> Markup:
         "li",
         _head(wording, result, name, scored=scored),
         _sections(wording, result, widest) if scored else Markup(""),
+        course(wording, result),
         _why(wording, result),
         _labels(result),
         _choice(name),
@@ -40,6 +42,7 @@ def card(wording: Wording, result: Result, standing: Standing) -> Markup:
         data_recorded=standing.recorded,
         data_grades=" ".join(str(wording.place[grade]) for grade in result.possible),
         data_score=f"{result.score_low} {result.score_high}",
+        data_stops=stops(wording, result) or None,
         data_sections=" ".join(str(section.low) for section in result.sections.values()) or None,
     )
 
@@ -165,8 +168,3 @@ def _cells(wording: Wording, line: Contribution) -> Iterator[Inside]:
     yield element("td", in_hundredths(reason.score_low, reason.score_high))
     most = reason.score_most if reason.kind == "points" else None
     yield element("td", "" if most is None else f"{most:.2f}")
-
-
-def row_name(kind: str, name: str) -> str:
-    """What the script knows a row by, the same for every fish."""
-    return f"{kind} {name}"

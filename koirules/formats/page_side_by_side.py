@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from koirules.formats.page_fish import row_name
 from koirules.formats.page_markup import Markup, element
+from koirules.formats.page_words import row_name
 from koirules.grading.results import Result
 
 
@@ -41,6 +41,8 @@ def side_by_side(results: Sequence[Result]) -> Markup:
 
 def _rows(results: Sequence[Result]) -> Iterator[tuple[str, str]]:
     """The name and the title of each row; every result of a standard has the same but for its labels."""
+    for name, title in {step.round: step.title for result in results for step in result.course}.items():
+        yield row_name("round", name), title
     if results:
         first = results[0]
         for section in first.sections.values():

@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from koirules.formats.page_markup import Inside, Markup, element, joined
+from koirules.formats.page_rounds import choices
 from koirules.formats.page_words import Wording, share
 from koirules.grading.results import Result
 
@@ -69,11 +70,13 @@ def controls(wording: Wording, results: Sequence[Result]) -> Markup:
     ]
     if any(result.grade is None for result in results):
         chips.append(_chip("open", "not settled"))
+    by_round = list(choices(wording, results))
+    rounds = element("label", "Selection", element("select", *by_round, id="round")) if wording.about.rounds else ""
     find = element("label", "Find a fish, or a word in its reasons", element("input", type="search", id="find"))
     return element(
         "form",
         element("fieldset", element("legend", "Show only"), element("div", *chips, class_="chips")),
-        element("div", find, element("label", "Order", element("select", *_orders(results), id="order"))),
+        element("div", find, rounds, element("label", "Order", element("select", *_orders(results), id="order"))),
         element(
             "div",
             element("button", "Open all reasons", type="button", id="unfold", aria_pressed="false"),

@@ -31,7 +31,7 @@ class Wording:
     @classmethod
     def of(cls, results: Sequence[Result], about: About) -> Wording:
         """The words of a page of some results."""
-        return cls(about, tuple(dict.fromkeys(name for result in results for name in result.possible)))
+        return cls(about, tuple(dict.fromkeys(n for result in results for n in (*result.possible, *result.by_rules))))
 
     @cached_property
     def grades(self) -> Mapping[str, GradeLine]:
@@ -70,3 +70,8 @@ def share(part: int, whole: int) -> str:
 def width(part: Decimal, whole: Decimal) -> str:
     """How far along a scale of 0 to 100 a part of the whole reaches, with two decimals."""
     return f"{100 * part / whole:.2f}" if whole else "0"
+
+
+def row_name(kind: str, name: str) -> str:
+    """What the script knows a row by, the same for every fish."""
+    return f"{kind} {name}"

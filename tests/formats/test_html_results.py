@@ -17,6 +17,9 @@ from koirules.formats.html_results import MOST_FISH
 from koirules.formats.page_markup import Markup, element, escaped
 from koirules.formats.results import About, write_results
 from koirules.formats.score_bins import bins
+from koirules.grading.course import AlertShown, RoundCourse, Step, Tied
+from koirules.grading.decisions import Decision
+from koirules.grading.picking import Fate
 from koirules.grading.score_lines import GradeLine
 from tests.formats.test_results import ABOUT, OPEN, SETTLED, result, section
 
@@ -150,15 +153,33 @@ ACTING = [
 
 def everywhere(text):
     """Results in which a text of a stranger stands wherever one can."""
+    by_hand = Decision(text, "keep", text, text, text)
     one = result(
         text,
         words=text,
         labels={text: text},
         sections={"body": evolve(section("body", "30.00", "31.00"), title=text)},
         possible=("keep", "cull"),
+        decision=by_hand,
+        by_rules=("cull",),
+        course=(Step(text, text, Fate.TIED, open=True, sent=text, tell=lambda: text),),
     )
     grades = (GradeLine("keep", text, Decimal(75)), GradeLine("cull", text, None))
-    about = About(text, text, text, text, {text: text}, text, (text,), grades, None, f"{text}.csv")
+    about = About(
+        title=text,
+        edition=text,
+        variety=text,
+        file=text,
+        settings={text: text},
+        stage=text,
+        cautions=(text,),
+        alerts=(AlertShown(text, text, False),),
+        rounds=(
+            RoundCourse(text, text, text, (text,), (), (), (Tied((text,), 1),), 1, (text,), (by_hand,), text, None),
+        ),
+        grades=grades,
+        records=f"{text}.csv",
+    )
     return [one], about
 
 

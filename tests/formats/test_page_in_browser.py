@@ -270,3 +270,75 @@ def test_the_page_in_the_language_of_the_titles(browser, tmp_path):
     )
     assert titles[:5] == ["立て鯉", "保留", "販売", "池用", "選外"]
     assert page.run("document.querySelector('.totals [lang=ja]').textContent") == "立て鯉"
+
+
+ROUNDS = """standard "Tin Bucket, places" edition 1 variety kohaku
+fault bent "bent spine" if spine is bent: no better than sell
+section body "body" worth 100
+points stem "tail stem" by tail_stem: thin gives 0, fair gives 6, strong gives 10
+grade keep if score at least 60
+grade sell otherwise
+alert many_bent "many bent spines" if batch share of (fault bent) above 10 %
+round look "first look" keep those with grade is keep
+round places "places in the house" pick 1 by highest length
+  send to "pond 2"
+  rescues 1
+"""
+TUB = """fish,spine,tail_stem,length
+a,straight,strong,14 cm
+b,straight,fair,13 cm
+c,straight,thin,16 cm
+d,bent,strong,15 cm
+"""
+DECISIONS = """fish,grade,round,by,reason
+b,,places,Y.,better in the hand
+c,keep,,Y.,the stem was held badly
+"""
+
+
+@pytest.fixture(scope="module")
+def selection(tmp_path_factory):
+    folder = tmp_path_factory.mktemp("selection")
+    for name, text in (("rules.koi", ROUNDS), ("tub.csv", TUB), ("decisions.csv", DECISIONS)):
+        (folder / name).write_text(text, encoding="utf-8")
+    words = ["grade", str(folder / "rules.koi"), str(folder / "tub.csv"), "--out", str(folder / "page.html")]
+    run = CliRunner().invoke(main, [*words, "--decisions", str(folder / "decisions.csv")])
+    assert run.exit_code == 0, run.output
+    return folder / "page.html"
+
+
+def test_fish_are_shown_by_what_a_round_made_of_them(browser, selection):
+    page = Page(browser, 390, 844, script=True, touch=True).open(selection)
+    options = page.run("[...document.getElementById('round').options].map((one) => one.textContent)")
+    assert options == [
+        "every fish",
+        "first look: stays",
+        "first look: leaves",
+        "places in the house: stays",
+        "places in the house: leaves",
+    ]
+    page.tab_to("#round")
+    page.press("ArrowDown")
+    assert set(names(page)) == {"a", "b", "c"}
+    page.press("ArrowDown")
+    assert names(page) == ["d"]
+    page.press("ArrowDown")
+    assert set(names(page)) == {"c", "b"}
+    page.press("ArrowDown")
+    assert names(page) == ["a"]
+    assert page.told == []
+
+
+def test_a_fish_says_where_it_left_who_stood_above_it_and_what_a_person_decided(browser, selection):
+    page = Page(browser, 390, 844, script=True, touch=True).open(selection)
+    told = page.run(
+        "Object.fromEntries([...document.querySelectorAll('.fish')].map((card) =>"
+        "[card.querySelector('h3').textContent, card.querySelector('.course').innerText]))"
+    )
+    assert "places in the house, leaves" in told["a"] and "c" in told["a"].split("leaves")[1]
+    assert "kept by Y.: better in the hand; to pond 2" in told["b"]
+    assert "Decided by hand: the stem was held badly (Y.); by the rules: sell" in told["c"]
+    assert "first look, leaves" in told["d"]
+    above = page.run("document.body.innerText")
+    assert "many bent spines" in above
+    assert "1 of those that stay kept by hand; to pond 2" in above
