@@ -24,6 +24,8 @@ from koirules.commands.inputs import (
 from koirules.commands.output import CAUTIONS, counted, show_cautions, show_problems, shown, stop
 from koirules.commands.telling_rounds import tell_alerts, tell_rounds
 from koirules.formats.figures import figure
+from koirules.formats.page_pictures import Pictures
+from koirules.formats.photographs import read_photographs
 from koirules.formats.results import About, check_result_path, write_results
 from koirules.grading.ranking import best_first
 from koirules.grading.results import Result
@@ -196,11 +198,19 @@ def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> list[Probl
         language=standard.language,
         records=Path(batch.batch.file).name,
     )
+    pictures = _pictures(batch) if any(Path(out).suffix.lower() == ".html" for out in outs) else None
     failed: list[Problem] = []
     for out in outs:
-        problem = write_results(Path(out), batch.results, about)
+        problem = write_results(Path(out), batch.results, about, pictures)
         if problem is None:
             click.echo(f"Wrote {shown(out)}.")
         else:
             failed.append(problem)
     return failed
+
+
+def _pictures(batch: Graded) -> Pictures:
+    """What a page can show of the fish; photographs that cannot be shown are named."""
+    photographs, problems = read_photographs(Path(batch.batch.file), batch.batch.records)
+    show_problems(problems)
+    return Pictures(photographs)

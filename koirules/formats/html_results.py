@@ -13,6 +13,7 @@ from string import Template
 from koirules.formats.about import About
 from koirules.formats.page_fish import Standing, card
 from koirules.formats.page_markup import escaped
+from koirules.formats.page_pictures import Pictures
 from koirules.formats.page_rounds import alerts, rounds
 from koirules.formats.page_scores import distribution
 from koirules.formats.page_side_by_side import side_by_side
@@ -25,14 +26,14 @@ MOST_FISH = 2_000
 """How many fish a page goes to: beyond it a phone takes long to open, and nobody reads them one by one."""
 
 
-def write_html(path: Path, results: Sequence[Result], about: About) -> None:
+def write_html(path: Path, results: Sequence[Result], about: About, pictures: Pictures | None = None) -> None:
     """Write the page: the standard, the cautions, the totals, the scores, and every fish, best first."""
     with path.open("w", encoding="utf-8", newline="\n") as file:
-        for piece in _pieces(results, about):
+        for piece in _pieces(results, about, pictures or Pictures()):
             file.write(piece)
 
 
-def _pieces(results: Sequence[Result], about: About) -> Iterator[str]:
+def _pieces(results: Sequence[Result], about: About, pictures: Pictures) -> Iterator[str]:
     wording = Wording.of(results, about)
     style, script = _template("page.css"), _template("page.js")
     name = f"{about.records} by {about.title}" if about.records else about.title
@@ -56,7 +57,7 @@ def _pieces(results: Sequence[Result], about: About) -> Iterator[str]:
     yield before
     recorded = {id(result): place for place, result in enumerate(results)}
     for best, result in enumerate(best_first(tuple(wording.grades), results)):
-        yield card(wording, result, Standing(best, recorded[id(result)])).text + "\n"
+        yield card(wording, result, Standing(best, recorded[id(result)]), pictures).text + "\n"
     yield after
 
 

@@ -117,10 +117,19 @@
     }
     return made;
   };
+  // Drawings refer to parts of themselves by id: those of the card serve its copy too.
+  const pictures = (card) => {
+    const made = make("td");
+    const shown = card.querySelector(".pictures");
+    if (shown) made.append(shown.cloneNode(true));
+    for (const part of made.querySelectorAll("[id]")) part.removeAttribute("id");
+    return made;
+  };
   const addRow = (body, title, cells) => {
     const texts = cells.map((one) => one.textContent);
-    if (!texts.some(Boolean)) return;
-    const same = texts.every((text) => text === texts[0]);
+    const seen = cells.some((one) => one.querySelector(".pictures"));
+    if (!texts.some(Boolean) && !seen) return;
+    const same = !seen && texts.every((text) => text === texts[0]);
     const heading = make("th", title);
     heading.colSpan = cells.length;
     heading.scope = "rowgroup";
@@ -145,6 +154,7 @@
     table.createTHead().append(head);
     const body = table.createTBody();
     addRow(body, "Grade", chosen.map((card) => make("td", card.querySelector(".grade").textContent)));
+    addRow(body, "Pictures", chosen.map(pictures));
     addRow(body, "Score", chosen.map((card) => make("td", (card.querySelector(".score") || make("p")).textContent)));
     for (const row of at("rows").children) {
       const rows = chosen.map((card) => rowOf(card, row.dataset.row));

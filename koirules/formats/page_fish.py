@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from decimal import Decimal
 
 from attrs import frozen
 
 from koirules.formats.figures import figure, in_hundredths
 from koirules.formats.page_markup import Inside, Markup, element, joined
+from koirules.formats.page_pictures import Pictures, pictures_of
 from koirules.formats.page_rounds import course, stops
 from koirules.formats.page_words import Wording, row_name, width
+from koirules.formats.photographs import PHOTO
 from koirules.grading.results import Contribution, Reason, Result, SectionResult, State
 
 
@@ -22,7 +24,7 @@ class Standing:
     recorded: int
 
 
-def card(wording: Wording, result: Result, standing: Standing) -> Markup:
+def card(wording: Wording, result: Result, standing: Standing, pictures: Pictures) -> Markup:
     """The fish as an item of the list; the script of the page reads its `data-` attributes and changes none."""
     name = f"fish-{standing.recorded}"
     scored = bool(result.sections)
@@ -30,10 +32,11 @@ def card(wording: Wording, result: Result, standing: Standing) -> Markup:
     return element(
         "li",
         _head(wording, result, name, scored=scored),
+        pictures_of(pictures, result),
         _sections(wording, result, widest) if scored else Markup(""),
         course(wording, result),
         _why(wording, result),
-        _labels(result),
+        _labels(result, () if result.fish not in pictures.photographs else (PHOTO,)),
         _choice(name),
         _everything(wording, result),
         class_="fish",
@@ -98,10 +101,12 @@ def _why(wording: Wording, result: Result) -> Markup:
     return element("ul", *told, class_="why") if told else Markup("")
 
 
-def _labels(result: Result) -> Markup:
+def _labels(result: Result, shown: Collection[str]) -> Markup:
+    """What was carried along, but for what is shown already."""
     told = [
         element("div", element("dt", name), element("dd", text), data_row=row_name("label", name))
         for name, text in result.labels.items()
+        if name not in shown
     ]
     return element("dl", *told, class_="labels") if told else Markup("")
 

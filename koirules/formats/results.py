@@ -9,6 +9,7 @@ from koirules.formats.about import About
 from koirules.formats.csv_results import write_csv
 from koirules.formats.html_results import MOST_FISH, write_html
 from koirules.formats.json_results import write_json
+from koirules.formats.page_pictures import Pictures
 from koirules.formats.workbook import MOST_ROWS
 from koirules.formats.writing import check_folder, write_beside
 from koirules.formats.xlsx_results import write_xlsx
@@ -34,8 +35,13 @@ def check_result_path(path: Path) -> Problem | None:
     return check_folder(path)
 
 
-def write_results(path: Path, results: Sequence[Result], about: About) -> Problem | None:
-    """Write results in the format that the ending of the path names; a problem says why nothing was written."""
+def write_results(
+    path: Path, results: Sequence[Result], about: About, pictures: Pictures | None = None
+) -> Problem | None:
+    """Write results in the format that the ending of the path names; a problem says why nothing was written.
+
+    pictures: what a page shows of the fish; other formats have no place for it.
+    """
     problem = check_result_path(path)
     if problem is not None:
         return problem
@@ -43,4 +49,6 @@ def write_results(path: Path, results: Sequence[Result], about: About) -> Proble
         return too_many_rows(str(path), len(results), MOST_ROWS - 1)
     if path.suffix.lower() == ".html" and len(results) > MOST_FISH:
         return too_many_fish(str(path), len(results), MOST_FISH)
+    if path.suffix.lower() == ".html":
+        return write_beside(path, lambda passing: write_html(passing, results, about, pictures))
     return write_beside(path, lambda passing: WRITERS[path.suffix.lower()](passing, results, about))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import base64
 import json
 import os
+import select
 import shutil
 import subprocess
 import tempfile
@@ -25,6 +26,9 @@ KEYS = {
     "End": ("End", 35, ""),
     "Home": ("Home", 36, ""),
 }
+PATIENCE = 120
+"""After how many seconds without a word something is wrong: a test then fails and does not hang."""
+
 QUIET = (
     "--headless=new",
     "--remote-debugging-pipe",
@@ -84,6 +88,8 @@ class Browser:
 
     def _next(self) -> dict[str, Any]:
         while b"\0" not in self._rest:
+            ready, _, _ = select.select([self._in], [], [], PATIENCE)
+            assert ready, f"the browser has said nothing for {PATIENCE} s"
             read = os.read(self._in.fileno(), 1 << 16)
             assert read, "the browser has ended"
             self._rest += read

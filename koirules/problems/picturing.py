@@ -1,0 +1,64 @@
+"""Problems of pictures: photographs beside the records, and plots."""
+
+from __future__ import annotations
+
+from koirules.problems.problem import Cell, Problem
+from koirules.problems.quoting import quoted, visible
+
+_MEND = "Save it as a JPEG of a few megapixels beside the records. The page is written without it."
+
+
+def photographs_need_extra(file: str) -> Problem:
+    """Photographs are named, and what makes them smaller is not installed."""
+    return Problem(
+        "extra-missing",
+        Cell(file, None, "photo"),
+        "Photographs on a page need the extra `pictures`, which is not installed; the page is written without them.",
+        'Install it: pip install "koirules[pictures]".',
+        warning=True,
+    )
+
+
+def photograph_outside(file: str, row: int, photo: str) -> Problem:
+    """A photograph is named that does not lie in the folder of the records."""
+    return Problem(
+        "photo-outside",
+        Cell(file, row, "photo"),
+        f"{quoted(photo)} does not lie in the folder of the records, so it is not opened.",
+        "Put photographs beside the records, or in a folder there, and name them from there: photos/K01.jpg.",
+        warning=True,
+    )
+
+
+def photograph_not_there(file: str, row: int, photo: str, meant: str | None) -> Problem:
+    """A photograph is named that is not there."""
+    guess = f"Did you mean {quoted(meant)}? " if meant else ""
+    return Problem(
+        "no-such-photo",
+        Cell(file, row, "photo"),
+        f"There is no file {quoted(photo)} beside the records.",
+        f"{guess}Check its name and folder. The page is written without it.",
+        warning=True,
+    )
+
+
+def photograph_unreadable(file: str, row: int, photo: str, why: str) -> Problem:
+    """A photograph that cannot be shown."""
+    return Problem(
+        "photo-unreadable",
+        Cell(file, row, "photo"),
+        f"{quoted(photo)} cannot be shown: {visible(why)}.",
+        _MEND,
+        warning=True,
+    )
+
+
+def photographs_left_out(file: str, number: int, most_bytes: int) -> Problem:
+    """The photographs of a page together are more than a phone would open."""
+    return Problem(
+        "photos-left-out",
+        Cell(file, None, "photo"),
+        f"A page holds {most_bytes // 1_000_000} MB of photographs; the last {number:,} are left out.",
+        "Grade the ponds or baskets one by one for their pages.",
+        warning=True,
+    )
