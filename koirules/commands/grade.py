@@ -5,7 +5,6 @@ from __future__ import annotations
 import sys
 from collections import Counter
 from collections.abc import Sequence
-from pathlib import Path
 
 import click
 
@@ -21,15 +20,12 @@ from koirules.commands.inputs import (
     shown_titles,
     standard_from,
 )
-from koirules.commands.output import CAUTIONS, counted, show_cautions, show_problems, shown, stop
+from koirules.commands.output import counted, show_cautions, show_problems, shown, stop
 from koirules.commands.telling_rounds import tell_alerts, tell_rounds
+from koirules.commands.writing_results import check_paths, write_all
 from koirules.formats.figures import figure
-from koirules.formats.page_pictures import Pictures
-from koirules.formats.photographs import read_photographs
-from koirules.formats.results import About, check_result_path, write_results
 from koirules.grading.ranking import best_first
 from koirules.grading.results import Result
-from koirules.problems import Problem
 
 
 @click.command("grade")
@@ -42,6 +38,14 @@ from koirules.problems import Problem
     multiple=True,
     metavar="FILE",
     help="Write the results (.csv, .xlsx, .json, or .html, a page to read; of whole files .csv, .parquet or a new folder).",
+)
+@click.option(
+    "--plot",
+    "plots",
+    type=click.Path(),
+    multiple=True,
+    metavar="FILE",
+    help="Plot the points of the fish by section, with the lines of the grades and the cuts (.svg or .png).",
 )
 @click.option("--as-recorded", is_flag=True, help="List the fish in the order of the records, not best first.")
 @click.option(
@@ -63,6 +67,7 @@ def command(
     rules: str,
     records: tuple[str, ...],
     outs: tuple[str, ...],
+    plots: tuple[str, ...],
     as_recorded: bool,
     top: int,
     on: str | None,
@@ -82,15 +87,7 @@ def command(
     totals, the scores and the best fish are printed.
     """
     large = on is not None or is_large(records, outs)
-    wrong_ends = [] if large else [problem for out in outs if (problem := check_result_path(Path(out))) is not None]
-    if wrong_ends:
-        show_problems(wrong_ends)
-        stop("Nothing was written.")
-    for out in outs:
-        if any(_is_same(out, given) for given in (rules, *records)):
-            stop(
-                f"{shown(out)} is what was given: results would take its place. Name another file. Nothing was written."
-            )
+    check_paths(outs, plots, [rules, *records, *([decisions] if decisions else [])], large=large)
     standard = standard_from(rules, changes, language)
     if large and decisions is not None:
         stop("--decisions is for a batch that is listed; of whole files nobody is decided about. Nothing was written.")
@@ -102,7 +99,7 @@ def command(
         return
     batch = graded(standard, records[0], labels, decisions)
     listed = list(batch.results) if as_recorded else best_first(standard.grades, batch.results)
-    failed = _write(standard, batch, outs)
+    failed = write_all(standard, batch, outs, plots)
     tell_alerts(batch.outcome.alerts)
     _print_table(standard, listed)
     _print_totals(standard, batch)
@@ -112,13 +109,6 @@ def command(
     if failed:
         show_problems(failed)
         stop("Not everything was written.")
-
-
-def _is_same(one: str, other: str) -> bool:
-    try:
-        return Path(one).resolve() == Path(other).resolve()
-    except (OSError, RuntimeError, ValueError):  # a loop of links, or a name that no file can have
-        return one == other
 
 
 def score_words(result: Result) -> str:
@@ -180,37 +170,3 @@ def _print_decided(titles: dict[str, str], batch: Graded) -> None:
                 f"{result.fish}: {result.grade}, by the rules {rules}; {result.decision.by}: {result.decision.reason}"
             )
             click.echo(f"    {shown(words)}")
-
-
-def _write(standard: Standard, batch: Graded, outs: Sequence[str]) -> list[Problem]:
-    """Write the results to each file, before anything is printed; the problems of those that could not be written."""
-    about = About(
-        title=standard.title,
-        edition=standard.edition,
-        variety=standard.variety,
-        file=standard.rules.file,
-        settings={name: setting_words(standard, name) for name in standard.changed},
-        stage=standard.rules.stage,
-        cautions=CAUTIONS,
-        alerts=batch.outcome.alerts,
-        rounds=batch.outcome.rounds,
-        grades=standard.grade_lines,
-        language=standard.language,
-        records=Path(batch.batch.file).name,
-    )
-    pictures = _pictures(batch) if any(Path(out).suffix.lower() == ".html" for out in outs) else None
-    failed: list[Problem] = []
-    for out in outs:
-        problem = write_results(Path(out), batch.results, about, pictures)
-        if problem is None:
-            click.echo(f"Wrote {shown(out)}.")
-        else:
-            failed.append(problem)
-    return failed
-
-
-def _pictures(batch: Graded) -> Pictures:
-    """What a page can show of the fish; photographs that cannot be shown are named."""
-    photographs, problems = read_photographs(Path(batch.batch.file), batch.batch.records)
-    show_problems(problems)
-    return Pictures(photographs)

@@ -9,8 +9,8 @@ from attrs import frozen
 
 from koirules.formats.safe_text import without_controls
 
-_TURNS = dict.fromkeys([*range(0x202A, 0x202F), *range(0x2066, 0x206A)])
-"""Letters that turn the direction of what follows, with which a text could show as another."""
+_TURNS = dict.fromkeys([*range(0x202A, 0x202F), *range(0x2066, 0x206A), 0xFFFE, 0xFFFF])
+"""Letters that turn the direction of what follows, with which a text could show as another, and those that XML has not."""
 
 _VOID = frozenset({"br", "hr", "img", "input", "link", "meta"})
 """The elements of HTML that hold nothing and have no end tag."""

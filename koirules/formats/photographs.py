@@ -59,7 +59,7 @@ def read_photographs(file: Path, records: Sequence[Record]) -> tuple[Mapping[str
     named = [record for record in records if record.labels.get(PHOTO)]
     if not named:
         return {}, ()
-    if not _has_pillow():
+    if not has_pillow():
         return {}, (say.photographs_need_extra(str(file)),)
     side = next((side for most, side in _SIDES if len(named) <= most), _SMALL_SIDE)
     found: dict[str, Photograph] = {}
@@ -79,7 +79,8 @@ def read_photographs(file: Path, records: Sequence[Record]) -> tuple[Mapping[str
     return found, tuple(problems)
 
 
-def _has_pillow() -> bool:
+def has_pillow() -> bool:
+    """Whether the library for pictures is installed."""
     from importlib.util import find_spec
 
     return find_spec("PIL") is not None

@@ -62,3 +62,55 @@ def photographs_left_out(file: str, number: int, most_bytes: int) -> Problem:
         "Grade the ponds or baskets one by one for their pages.",
         warning=True,
     )
+
+
+def plot_needs_extra(file: str) -> Problem:
+    """A plot is asked for that is made with a library that is not installed."""
+    return Problem(
+        "extra-missing",
+        Cell(file),
+        "A plot as PNG needs the extra `pictures`, which is not installed.",
+        'Write an .svg, which needs nothing, or install it: pip install "koirules[pictures]".',
+    )
+
+
+def no_points_to_plot(file: str, *, fish: bool) -> Problem:
+    """There is no score to plot."""
+    what = "No section of this standard gives points" if fish else "There is no fish"
+    return Problem(
+        "nothing-to-plot",
+        Cell(file),
+        f"{what}, so there is nothing to plot.",
+        "Leave --plot out; a page or table of results has what there is.",
+    )
+
+
+def too_many_to_plot(file: str, fish: int, most: int) -> Problem:
+    """There are more fish than bars that can be told apart."""
+    return Problem(
+        "too-many-fish",
+        Cell(file),
+        f"There are {fish:,} fish, but a plot goes to {most:,}: nobody could tell their bars apart.",
+        "Grade the ponds or baskets one by one for their plots, or write a .csv file of them all.",
+    )
+
+
+def plot_of_whole_files(file: str) -> Problem:
+    """A plot is asked for, of records that are graded as whole files."""
+    return Problem(
+        "not-of-whole-files",
+        Cell(file),
+        "A plot shows one batch, and not records that are graded as whole files.",
+        "Leave --plot out, or grade one smaller file of records.",
+    )
+
+
+def letters_not_drawn(file: str, letters: str) -> Problem:
+    """A plot was written with boxes in place of letters."""
+    return Problem(
+        "letters-not-drawn",
+        Cell(file),
+        f"No font was found here that has {quoted(letters)}: boxes stand in their place.",
+        "Write an .svg, for which whoever shows it chooses the fonts, or install a font that has them.",
+        warning=True,
+    )

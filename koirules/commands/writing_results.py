@@ -1,0 +1,80 @@
+"""What `koirules grade` writes of a batch: files of results, and plots."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+
+import click
+
+from koirules.api import Standard
+from koirules.commands.inputs import Graded, setting_words
+from koirules.commands.output import CAUTIONS, show_problems, shown, stop
+from koirules.formats.page_pictures import Pictures
+from koirules.formats.photographs import read_photographs
+from koirules.formats.plots import check_plot_path, write_plot
+from koirules.formats.results import About, check_result_path, write_results
+from koirules.problems import Problem
+from koirules.problems.picturing import plot_of_whole_files
+
+
+def check_paths(outs: Sequence[str], plots: Sequence[str], given: Sequence[str], *, large: bool) -> None:
+    """End the command where a path cannot be written to, before anything is graded.
+
+    given: the files that the command reads. large: whether whole files are graded; what is wrong with their results they say.
+    """
+    checked = [plot_of_whole_files(plot) if large else check_plot_path(Path(plot)) for plot in plots]
+    if not large:
+        checked = [*(check_result_path(Path(out)) for out in outs), *checked]
+    wrong = [problem for problem in checked if problem is not None]
+    if wrong:
+        show_problems(wrong)
+        stop("Nothing was written.")
+    for out in (*outs, *plots):
+        if any(_is_same(out, one) for one in given):
+            stop(
+                f"{shown(out)} is what was given: results would take its place. Name another file. Nothing was written."
+            )
+
+
+def _is_same(one: str, other: str) -> bool:
+    try:
+        return Path(one).resolve() == Path(other).resolve()
+    except (OSError, RuntimeError, ValueError):  # a loop of links, or a name that no file can have
+        return one == other
+
+
+def write_all(standard: Standard, batch: Graded, outs: Sequence[str], plots: Sequence[str]) -> list[Problem]:
+    """Write the results to each file, before anything is printed; the problems of those that could not be written."""
+    about = About(
+        title=standard.title,
+        edition=standard.edition,
+        variety=standard.variety,
+        file=standard.rules.file,
+        settings={name: setting_words(standard, name) for name in standard.changed},
+        stage=standard.rules.stage,
+        cautions=CAUTIONS,
+        alerts=batch.outcome.alerts,
+        rounds=batch.outcome.rounds,
+        grades=standard.grade_lines,
+        language=standard.language,
+        records=Path(batch.batch.file).name,
+    )
+    pictures = _pictures(batch) if any(Path(out).suffix.lower() == ".html" for out in outs) else None
+    written = [(out, write_results(Path(out), batch.results, about, pictures)) for out in outs]
+    written += [(plot, write_plot(Path(plot), batch.results, about)) for plot in plots]
+    failed: list[Problem] = []
+    for name, problem in written:
+        if problem is None or problem.warning:
+            click.echo(f"Wrote {shown(name)}.")
+            show_problems([problem] if problem else [])
+        else:
+            failed.append(problem)
+    return failed
+
+
+def _pictures(batch: Graded) -> Pictures:
+    """What a page can show of the fish; photographs that cannot be shown are named."""
+    photographs, problems = read_photographs(Path(batch.batch.file), batch.batch.records)
+    show_problems(problems)
+    return Pictures(photographs)
