@@ -15,7 +15,7 @@ from koirules.formats.score_bins import most_points
 from koirules.grading.results import Result
 from koirules.vocabulary.kinds import shortest
 
-PAINTS = ("#0b525b", "#e69f00", "#5aa7a7", "#8c3b1a", "#b9d4ea", "#4b3f72", "#f0e442", "#7a7a7a")
+PAINTS = ("#0b525b", "#e69f00", "#2f6db5", "#f0e442", "#4b3f72", "#b9d4ea", "#8c3b1a", "#5aa7a7")
 """The colours of sections, neighbours apart in lightness and for eyes that do not tell red from green; then over again."""
 
 _OPEN = "#e3e8e6"
