@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Sequence
 from pathlib import Path
 
@@ -11,11 +12,14 @@ from koirules.api import Standard
 from koirules.commands.inputs import Graded, setting_words
 from koirules.commands.output import CAUTIONS, show_problems, shown, stop
 from koirules.formats.page_pictures import Pictures
-from koirules.formats.photographs import read_photographs
+from koirules.formats.photographs import named_photographs, read_photographs
 from koirules.formats.plots import check_plot_path, write_plot
 from koirules.formats.results import About, check_result_path, write_results
 from koirules.problems import Problem
 from koirules.problems.picturing import plot_of_whole_files
+
+_MANY_PHOTOGRAPHS = 30
+"""From how many on it takes seconds to make them smaller."""
 
 
 def check_paths(outs: Sequence[str], plots: Sequence[str], given: Sequence[str], *, large: bool) -> None:
@@ -75,6 +79,12 @@ def write_all(standard: Standard, batch: Graded, outs: Sequence[str], plots: Seq
 
 def _pictures(batch: Graded) -> Pictures:
     """What a page can show of the fish; photographs that cannot be shown are named."""
-    photographs, problems = read_photographs(Path(batch.batch.file), batch.batch.records)
+    file, records = Path(batch.batch.file), batch.batch.records
+    number = named_photographs(records)
+    if number > _MANY_PHOTOGRAPHS:
+        with click.progressbar(length=number, label="Photographs", file=sys.stderr) as bar:
+            photographs, problems = read_photographs(file, records, lambda: bar.update(1))
+    else:
+        photographs, problems = read_photographs(file, records)
     show_problems(problems)
     return Pictures(photographs)

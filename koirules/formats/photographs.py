@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import warnings
 from base64 import b64encode
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from io import BytesIO
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -51,10 +51,18 @@ class Photograph:
         return f"data:image/jpeg;base64,{b64encode(self.jpeg).decode()}"
 
 
-def read_photographs(file: Path, records: Sequence[Record]) -> tuple[Mapping[str, Photograph], tuple[Problem, ...]]:
+def named_photographs(records: Sequence[Record]) -> int:
+    """How many records name a photograph."""
+    return sum(bool(record.labels.get(PHOTO)) for record in records)
+
+
+def read_photographs(
+    file: Path, records: Sequence[Record], seen: Callable[[], None] = lambda: None
+) -> tuple[Mapping[str, Photograph], tuple[Problem, ...]]:
     """The photographs that records name, by fish, and a warning for each that cannot be shown.
 
-    file: that of the records; a photograph is named from its folder and lies in it. Needs the extra `pictures`.
+    file: that of the records; a photograph is named from its folder and lies in it. seen: called after each of them, for
+    those who wait. Needs the extra `pictures`.
     """
     named = [record for record in records if record.labels.get(PHOTO)]
     if not named:
@@ -67,6 +75,7 @@ def read_photographs(file: Path, records: Sequence[Record]) -> tuple[Mapping[str
     room, left_out = MOST_BYTES, 0
     for record in named:
         read = _read(file, record, side)
+        seen()
         if isinstance(read, Problem):
             problems.append(read)
         elif len(read.jpeg) > room:
