@@ -18,12 +18,12 @@ from koirules.vocabulary.kinds import shortest
 PAINTS = ("#0b525b", "#e69f00", "#2f6db5", "#f0e442", "#4b3f72", "#b9d4ea", "#8c3b1a", "#5aa7a7")
 """The colours of sections, neighbours apart in lightness and for eyes that do not tell red from green; then over again."""
 
-_OPEN = "#e3e8e6"
+_OPEN = "#d0d9d6"
 _LEFT, _RIGHT, _TALL = 64.0, 150.0, 360.0
 _WIDE, _GAP = 1200.0, 14.0
 _ROW, _SIZE = 21.0, 15.0
 _NAMED, _PARTED = 9.0, 4.0
-"""How wide a bar must be for the name of its fish to stand below it, and for a fine line between it and the next."""
+"""How wide a bar must be for the name of its fish to stand below it, and for fine lines between it and the next."""
 
 
 def plot_of(results: Sequence[Result], about: About) -> Drawing:
@@ -143,10 +143,11 @@ class _Sheet:
             high = [max(column.result.score_high, low) for column, low in zip(columns, under, strict=True)]
             if high != under:
                 yield self._area(columns, under, high, _OPEN, f"what may still come of it: {group.title}")
-            yield from self._partings(columns, high)
-            for column, low, most in zip(columns, under, high, strict=True):
-                if most > low:
-                    yield from self._frame(column, low, most)
+            if columns[0].right - columns[0].left > _PARTED:
+                yield from self._partings(columns, high)
+                for column, low, most in zip(columns, under, high, strict=True):
+                    if most > low:
+                        yield from self._frame(column, low, most)
             if self.names:
                 yield from (self._name(column) for column in columns)
 
@@ -159,10 +160,9 @@ class _Sheet:
         return Area((*upper, *lower), paint, what)
 
     def _partings(self, columns: Sequence[_Column], high: Sequence[Decimal]) -> Iterator[Line]:
-        """Fine lines between bars, where there is room for them, as high as the higher neighbour."""
-        if columns[0].right - columns[0].left > _PARTED:
-            for column, *both in zip(columns[1:], high, high[1:], strict=False):
-                yield Line((column.left, self.at(max(both))), (column.left, self.foot - 1), GROUND, 1.5)
+        """Fine lines between bars, as high as the higher neighbour."""
+        for column, *both in zip(columns[1:], high, high[1:], strict=False):
+            yield Line((column.left, self.at(max(both))), (column.left, self.foot - 1), GROUND, 1.5)
 
     def _frame(self, column: _Column, low: Decimal, high: Decimal) -> Iterator[Mark]:
         corners = [(x, y) for x in (column.left, column.right) for y in (self.at(low), self.at(high))]
