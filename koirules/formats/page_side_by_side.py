@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from koirules.formats.page_markup import Markup, element
+from koirules.formats.page_markup import Markup, element, joined
 from koirules.formats.page_words import row_name
 from koirules.grading.results import Result
 
@@ -15,8 +15,8 @@ def side_by_side(results: Sequence[Result]) -> Markup:
         "div",
         element("a", "What to show", href="#fish-part"),
         element("p", id="chosen", role="status"),
-        element("button", "Show side by side", type="button", id="compare", hidden=True),
-        element("button", "Take all out", type="button", id="clear", hidden=True),
+        element("button", "Side by side", type="button", id="compare", hidden=True),
+        element("button", "Take out", type="button", id="clear", hidden=True),
         id="tray",
         class_="scripted",
         role="region",
@@ -36,7 +36,8 @@ def side_by_side(results: Sequence[Result]) -> Markup:
         aria_labelledby="side-title",
     )
     titles = [element("li", title, data_row=row) for row, title in dict(_rows(results)).items()]
-    return element("div", tray, dialog, element("ul", *titles, id="rows", hidden=True))
+    # The tray sticks to the foot of the screen only as a part of the body itself.
+    return joined([tray, dialog, element("ul", *titles, id="rows", hidden=True)])
 
 
 def _rows(results: Sequence[Result]) -> Iterator[tuple[str, str]]:

@@ -141,6 +141,15 @@ def test_three_fish_are_set_side_by_side_by_keyboard(desk):
     assert desk.told == []
 
 
+@pytest.mark.parametrize("page", ["phone", "desk"])
+def test_what_is_chosen_stays_in_sight(page, request):
+    page = request.getfixturevalue(page)
+    page.run("[0, 3].forEach((i) => document.querySelectorAll('.chosen')[i].click()); window.scrollTo(0, 3000)")
+    assert "L09, U06" in page.run("document.getElementById('tray').innerText")
+    foot = page.run("document.getElementById('tray').getBoundingClientRect().bottom - innerHeight")
+    assert abs(foot) < 1
+
+
 def test_a_fourth_fish_is_refused_in_words_and_all_are_taken_out_again(phone):
     phone.run("[0, 1, 2, 3].forEach((i) => document.querySelectorAll('.chosen')[i].click())")
     assert phone.run("document.querySelectorAll('.chosen:checked').length") == 3
