@@ -22,6 +22,7 @@ from koirules.grading.questions import Known, Question, Questioner
 from koirules.grading.reading import RecordReader
 from koirules.grading.records import Record
 from koirules.grading.results import Result
+from koirules.grading.score_lines import GradeLine, grade_lines
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import BatchResult, WholeBatch
 from koirules.loading import load, load_text, tidied_text
@@ -79,6 +80,11 @@ class Standard:
     def growth_note(self) -> str:
         """What a reader of its results should know about the model of growth behind them; "" where it asks for no growth."""
         return growth_note(self.rules, self.settings)
+
+    @property
+    def grade_lines(self) -> tuple[GradeLine, ...]:
+        """Each grade with its title and the score that it asks for in this run, best first."""
+        return grade_lines(self.rules, self.settings, self.language)
 
     @property
     def traits(self) -> Mapping[str, Trait]:

@@ -80,6 +80,15 @@ LOOK = (
         {"ja": "備考"},
     ),
     Trait(
+        "photo",
+        "photograph",
+        Label(),
+        Better.NEITHER,
+        Growth.VARIES,
+        "A picture file beside the records, named from there, such as photos/K01.jpg: pages of results show it.",
+        {"ja": "写真"},
+    ),
+    Trait(
         "sureness",
         "how sure the record is",
         scale("guess", "fair", "sure"),

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from pathlib import Path
-
 import click
 
 from koirules.commands.classing import class_table, classes_option
@@ -17,9 +15,9 @@ from koirules.commands.inputs import (
     setting_option,
     standard_from,
 )
-from koirules.commands.output import cautions_of, show_cautions, show_problems, shown, stop
-from koirules.commands.telling_batch import about_of, tell_batch, write_all
-from koirules.formats.results import check_result_path
+from koirules.commands.output import cautions_of, show_cautions, show_problems, stop
+from koirules.commands.telling_batch import tell_batch
+from koirules.commands.writing_results import about_of, check_paths, write_all
 
 
 @click.command("grade")
@@ -31,7 +29,15 @@ from koirules.formats.results import check_result_path
     type=click.Path(),
     multiple=True,
     metavar="FILE",
-    help="Write the results (.csv, .xlsx or .json; of whole files .csv, .parquet or a new folder).",
+    help="Write the results (.csv, .xlsx, .json, or .html, a page to read; of whole files .csv, .parquet or a new folder).",
+)
+@click.option(
+    "--plot",
+    "plots",
+    type=click.Path(),
+    multiple=True,
+    metavar="FILE",
+    help="Plot the points of the fish by section, with the lines of the grades and the cuts (.svg or .png).",
 )
 @click.option("--as-recorded", is_flag=True, help="List the fish in the order of the records, not best first.")
 @click.option(
@@ -48,6 +54,7 @@ def command(
     rules: str,
     records: tuple[str, ...],
     outs: tuple[str, ...],
+    plots: tuple[str, ...],
     as_recorded: bool,
     top: int,
     on: str | None,
@@ -73,16 +80,10 @@ def command(
     table = None if classes is None else class_table(classes)
     several, records = told_apart(rules, records)
     large = on is not None or is_large(records, outs)
-    wrong_ends = [] if large else [problem for out in outs if (problem := check_result_path(Path(out))) is not None]
-    if wrong_ends:
-        show_problems(wrong_ends)
-        stop("Nothing was written.")
-    for out in outs:
-        if any(_is_same(out, given) for given in (*several, *records)):
-            stop(
-                f"{shown(out)} is what was given: results would take its place. Name another file. Nothing was written."
-            )
-    if several != (rules,):
+    mixed = several != (rules,)
+    given = [*several, *records, *([decisions] if decisions else [])]
+    check_paths(outs, plots, given, large=large, mixed=mixed)
+    if mixed:
         grade_mixed(
             several, records, outs, labels, changes, language, decisions, table, large=large, as_recorded=as_recorded
         )
@@ -99,17 +100,10 @@ def command(
         grade_files(standard, records, outs, labels, settings, top, on, leave_out_broken)
         return
     batch = graded(standard, records[0], labels, decisions, table)
-    failed = write_all(outs, batch.results, about_of(standard, batch))
+    failed = write_all(outs, plots, batch.results, about_of(standard, batch), batch.batch)
     tell_batch(standard, batch, as_recorded=as_recorded)
     click.echo()
     show_cautions(cautions_of(standard))
     if failed:
         show_problems(failed)
         stop("Not everything was written.")
-
-
-def _is_same(one: str, other: str) -> bool:
-    try:
-        return Path(one).resolve() == Path(other).resolve()
-    except (OSError, RuntimeError, ValueError):  # a loop of links, or a name that no file can have
-        return one == other

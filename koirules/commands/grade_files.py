@@ -15,6 +15,7 @@ from koirules.commands.output import cautions_of, counted, show_cautions, show_p
 from koirules.commands.telling_rounds import tell_alerts, tell_round_totals
 from koirules.formats.large_files import ENDINGS
 from koirules.formats.large_results import RESULT_ENDINGS
+from koirules.formats.results import WRITERS
 from koirules.problems import Problem
 from koirules.problems import runs as say
 from koirules.problems.saving import unknown_output_ending
@@ -86,7 +87,13 @@ def _early(outs: Sequence[str]) -> list[Problem]:
     if len(outs) > 1:
         problems.append(say.one_file_of_results(outs[1]))
     wrong = [out for out in outs if Path(out).suffix and Path(out).suffix.lower() not in RESULT_ENDINGS]
-    return problems + [unknown_output_ending(out, Path(out).suffix, RESULT_ENDINGS) for out in wrong]
+    return problems + [_wrong_ending(out, Path(out).suffix) for out in wrong]
+
+
+def _wrong_ending(out: str, ending: str) -> Problem:
+    if ending.lower() in WRITERS:
+        return say.not_of_whole_files(out, ending, RESULT_ENDINGS)
+    return unknown_output_ending(out, ending, RESULT_ENDINGS)
 
 
 def _has_frames() -> bool:

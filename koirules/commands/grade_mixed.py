@@ -25,8 +25,9 @@ from koirules.commands.output import (
     stop,
     stop_if_refused,
 )
-from koirules.commands.telling_batch import about_of, tell_batch, write_all
+from koirules.commands.telling_batch import tell_batch
 from koirules.commands.telling_changes import wrapped
+from koirules.commands.writing_results import about_of, write_all
 from koirules.formats.mixed_records import LeftOver, MixedBatch, Reading, read_mixed
 from koirules.formats.not_graded import NotGraded, Row
 from koirules.formats.records import READERS, Batch
@@ -100,7 +101,7 @@ def grade_mixed(
         click.echo(f"There is no fish in {shown(records[0])}.", err=True)
     rows: list[Row] = [*(row for part in graded for row in part.results), *map(_not_graded, batch.left)]
     about = _about(standards, graded)
-    failed = write_all(outs, rows, about)
+    failed = write_all(outs, (), rows, about, Batch(batch.file, (), (), ()))
     for standard, part in zip(standards, graded, strict=True):
         if part.results:
             tell_batch(standard, part, as_recorded=as_recorded)

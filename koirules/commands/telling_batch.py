@@ -5,74 +5,31 @@ from __future__ import annotations
 import sys
 from collections import Counter
 from collections.abc import Sequence
-from pathlib import Path
 
 import click
 
 from koirules.api import Standard
 from koirules.classes.placing import GROUP, SIZE
 from koirules.commands.inputs import Graded, setting_words, shown_titles, standard_words
-from koirules.commands.output import cautions_of, counted, shown
+from koirules.commands.output import counted, shown
 from koirules.commands.telling_rounds import tell_alerts, tell_rounds
-from koirules.formats.not_graded import Row
-from koirules.formats.results import About, write_results
+from koirules.formats.figures import figure
+from koirules.grading.ranking import best_first
 from koirules.grading.results import Result
-from koirules.problems import Problem
-from koirules.vocabulary.kinds import shortest
 
 
 def tell_batch(standard: Standard, batch: Graded, *, as_recorded: bool) -> None:
     """Print all that came of a batch by one standard."""
-    listed = list(batch.results) if as_recorded else best_first(standard, batch.results)
+    listed = list(batch.results) if as_recorded else best_first(standard.grades, batch.results)
     tell_alerts(batch.outcome.alerts)
     print_table(standard, listed)
     print_totals(standard, batch)
     tell_rounds(batch.outcome.rounds, batch.results)
 
 
-def write_all(outs: Sequence[str], results: Sequence[Row], about: About) -> list[Problem]:
-    """Write the results to each file, before anything is printed; the problems of those that could not be written."""
-    failed: list[Problem] = []
-    for out in outs:
-        problem = write_results(Path(out), results, about)
-        if problem is None:
-            click.echo(f"Wrote {shown(out)}.")
-        else:
-            failed.append(problem)
-    return failed
-
-
-def about_of(standard: Standard, batch: Graded) -> About:
-    """What a file of results says about where they come from."""
-    return About(
-        title=standard.title,
-        edition=standard.edition,
-        variety=standard.variety,
-        file=standard.rules.file,
-        settings={name: setting_words(standard, name) for name in standard.changed},
-        stage=standard.rules.stage,
-        cautions=cautions_of(standard),
-        alerts=batch.outcome.alerts,
-        rounds=batch.outcome.rounds,
-        seal=standard.seal,
-    )
-
-
-def best_first(standard: Standard, results: Sequence[Result]) -> list[Result]:
-    """Results by grade, best first, then by score; what is not settled stands with the best grade it may get, after those."""
-    rank = {grade: i for i, grade in enumerate(standard.grades)}
-
-    def key(result: Result) -> tuple[object, ...]:
-        return (rank[result.possible[0]], len(result.possible) > 1, -result.score_low, -result.score_high)
-
-    return sorted(results, key=key)
-
-
 def score_words(result: Result) -> str:
     """A score or its range: `71.25`, `40.5 to 78`."""
-    if result.score is not None:
-        return shortest(result.score)
-    return f"{shortest(result.score_low)} to {shortest(result.score_high)}"
+    return figure(result.score_low, result.score_high)
 
 
 def print_table(standard: Standard, results: Sequence[Result]) -> None:

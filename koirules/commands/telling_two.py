@@ -11,15 +11,16 @@ import click
 from koirules.api import Standard
 from koirules.commands.inputs import shown_titles, standard_words
 from koirules.commands.output import counted, shown
-from koirules.commands.telling_batch import best_first, score_words
+from koirules.commands.telling_batch import score_words
 from koirules.commands.telling_changes import wrapped
+from koirules.grading.ranking import best_first
 from koirules.grading.results import Reason, Result, State
 from koirules.grading.side_by_side import Parting, Row, SideBySide, side_by_side
 
 
 def tell_two(standard: Standard, results: Sequence[Result]) -> None:
     """Two fish side by side, the better one first; their differences add up to that of their scores."""
-    above, below = best_first(standard, results)
+    above, below = best_first(standard.grades, results)
     told = side_by_side(above, below)
     titles = shown_titles(standard)
     for result in (above, below):

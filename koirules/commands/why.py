@@ -25,6 +25,7 @@ from koirules.commands.telling_batch import score_words
 from koirules.commands.telling_changes import tell_changes, wrapped
 from koirules.commands.telling_rounds import tell_course
 from koirules.commands.telling_two import tell_two
+from koirules.formats.figures import figure, in_hundredths
 from koirules.grading.distance import to_next_grade
 from koirules.grading.records import Record
 from koirules.grading.results import Reason, Result, SectionResult, State
@@ -126,9 +127,7 @@ def _tell_sections(standard: Standard, result: Result) -> None:
     console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)
     for section in standard.rules.sections:
         points = result.sections[section.name]
-        got = (
-            shortest(points.low) if points.low == points.high else f"{shortest(points.low)} to {shortest(points.high)}"
-        )
+        got = figure(points.low, points.high)
         table = Table(
             box=SIMPLE_HEAD,
             padding=(0, 1),
@@ -167,9 +166,7 @@ def _is_held(section: SectionResult, reasons: Sequence[Reason]) -> bool:
 def _range(reason: Reason) -> str:
     if reason.score_low is None or reason.score_high is None:
         return ""
-    if reason.score_low == reason.score_high:
-        return f"{reason.score_low:.2f}"
-    return f"{reason.score_low:.2f} to {reason.score_high:.2f}"
+    return in_hundredths(reason.score_low, reason.score_high)
 
 
 def _most(reason: Reason) -> str:

@@ -8,6 +8,7 @@ from types import MappingProxyType
 from attrs import field, frozen
 
 from koirules.grading.course import AlertShown, RoundCourse
+from koirules.grading.score_lines import GradeLine
 
 
 def _unchanging(settings: Mapping[str, str]) -> Mapping[str, str]:
@@ -20,8 +21,10 @@ class About:
 
     title, edition, variety, stage: as its header has them. file: the rule file. settings: the settings that this run
     changed, by name, with their values as text. cautions: what a reader of the results should bear in mind. alerts: words of
-    warning about the batch. rounds: what each round of the selection did. seal: by which text the standard is known. parts: of a
-    batch that several standards graded, each of them; title, edition, file and seal are then those of none.
+    warning about the batch. rounds: what each round of the selection did. seal: by which text the standard is known. grades: best
+    first, with their lines (empty where nobody said: formats name them as the results do). language: two-letter code of the
+    language that titles were asked for in. records: the name of the file of records, without its folder. parts: of a batch that
+    several standards graded, each of them; title, edition, file and seal are then those of none.
     """
 
     title: str
@@ -34,4 +37,7 @@ class About:
     alerts: tuple[AlertShown, ...] = ()
     rounds: tuple[RoundCourse, ...] = ()
     seal: str = ""
+    grades: tuple[GradeLine, ...] = ()
+    language: str | None = None
+    records: str = ""
     parts: tuple[About, ...] = ()

@@ -7,36 +7,62 @@ from pathlib import Path
 
 from koirules.formats.about import About
 from koirules.formats.csv_results import write_csv
+from koirules.formats.html_results import MOST_FISH, write_html
 from koirules.formats.json_results import write_json
 from koirules.formats.not_graded import Row
+from koirules.formats.page_pictures import Pictures
 from koirules.formats.workbook import MOST_ROWS
 from koirules.formats.writing import check_folder, write_beside
 from koirules.formats.xlsx_results import write_xlsx
+from koirules.grading.results import Result
 from koirules.problems import Problem
-from koirules.problems.saving import too_many_rows, unknown_output_ending
+from koirules.problems.picturing import page_of_several
+from koirules.problems.saving import too_many_fish, too_many_rows, unknown_output_ending
 
-__all__ = ["WRITERS", "About", "check_result_path", "write_results"]
+__all__ = ["WRITERS", "About", "check_result_path", "is_page", "write_results"]
 
 WRITERS: dict[str, Callable[[Path, Sequence[Row], About], None]] = {
     ".csv": write_csv,
     ".xlsx": write_xlsx,
     ".json": write_json,
 }
-"""The writer of each ending."""
+"""The writer of each ending of a table."""
+
+_PAGE = ".html"
+
+
+def is_page(path: Path) -> bool:
+    """Whether results go there as a page to read."""
+    return path.suffix.lower() == _PAGE
 
 
 def check_result_path(path: Path) -> Problem | None:
     """Say what is wrong with a path for results, as far as that shows before anything is graded."""
-    if path.suffix.lower() not in WRITERS:
-        return unknown_output_ending(str(path), path.suffix, tuple(WRITERS))
+    endings = (*WRITERS, _PAGE)
+    if path.suffix.lower() not in endings:
+        return unknown_output_ending(str(path), path.suffix, endings)
     return check_folder(path)
 
 
-def write_results(path: Path, results: Sequence[Row], about: About) -> Problem | None:
-    """Write results in the format that the ending of the path names; a problem says why nothing was written."""
+def write_results(path: Path, results: Sequence[Row], about: About, pictures: Pictures | None = None) -> Problem | None:
+    """Write results in the format that the ending of the path names; a problem says why nothing was written.
+
+    pictures: what a page shows of the fish; other formats have no place for it.
+    """
     problem = check_result_path(path)
     if problem is not None:
         return problem
     if path.suffix.lower() == ".xlsx" and len(results) >= MOST_ROWS:
         return too_many_rows(str(path), len(results), MOST_ROWS - 1)
+    if is_page(path):
+        return _write_page(path, results, about, pictures)
     return write_beside(path, lambda passing: WRITERS[path.suffix.lower()](passing, results, about))
+
+
+def _write_page(path: Path, results: Sequence[Row], about: About, pictures: Pictures | None) -> Problem | None:
+    graded = [one for one in results if isinstance(one, Result)]
+    if about.parts or len(graded) < len(results):
+        return page_of_several(str(path))
+    if len(graded) > MOST_FISH:
+        return too_many_fish(str(path), len(graded), MOST_FISH)
+    return write_beside(path, lambda passing: write_html(passing, graded, about, pictures))

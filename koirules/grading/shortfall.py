@@ -7,7 +7,7 @@ from typing import Any
 
 from koirules.problems import Place
 from koirules.standard import operations as ops
-from koirules.standard.reading_nodes import unit_shown
+from koirules.standard.reading_nodes import unit_shown, unrounded
 from koirules.standard.tree import Apply, Constant, Node, ScoreRead, SettingRead, walk
 from koirules.standard.types import Numeric
 from koirules.standard.wording import number_words
@@ -50,7 +50,7 @@ def _gap(node: Node, value_of: Callable[[Node], Any]) -> str | None:
     """How much is missing, or too much, in a comparison of a number with a known one."""
     if not isinstance(node, Apply) or node.operation.name not in _ORDERED:
         return None
-    left, right = (_inside(operand) for operand in node.operands)
+    left, right = (unrounded(operand) for operand in node.operands)
     # `at most` and `below` are `at least` and `above` with their sides turned round.
     turned = isinstance(left, Constant | SettingRead)
     if turned == isinstance(right, Constant | SettingRead):
@@ -69,7 +69,3 @@ def _gap(node: Node, value_of: Callable[[Node], Any]) -> str | None:
     if apart == 0:
         return f"{has}, exactly at the line"
     return f"{has}, {'over' if turned else 'short'} by {number_words(apart / 1_000_000, kind, unit)}"
-
-
-def _inside(node: Node) -> Node:
-    return node.operands[0] if isinstance(node, Apply) and node.operation is ops.MILLIONTHS else node

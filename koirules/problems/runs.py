@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from koirules.problems.problem import Cell, Problem
+from koirules.problems.quoting import in_words
 
 
 def nothing_in_folder(folder: str, endings: Sequence[str]) -> Problem:
@@ -75,6 +76,16 @@ def no_earlier_looks(file: str) -> Problem:
         "The standard asks for the look before (`earlier`), but whole files are read some rows at a time, and looks at one "
         "fish may lie far apart.",
         "Put the looks into one file of up to 20 MB, or grade a frame of them in the library (`grade_frame`).",
+    )
+
+
+def not_of_whole_files(file: str, ending: str, endings: Sequence[str]) -> Problem:
+    """A format for batches is asked for, of records that are graded as whole files."""
+    return Problem(
+        "not-of-whole-files",
+        Cell(file),
+        f"A file that ends in {ending} is written of one batch, and not of records that are graded as whole files.",
+        f"Choose a name that ends in {in_words(endings)}, or grade one smaller file of records.",
     )
 
 

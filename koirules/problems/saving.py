@@ -44,6 +44,16 @@ def too_many_rows(file: str, rows: int, most: int) -> Problem:
     )
 
 
+def too_many_fish(file: str, fish: int, most: int) -> Problem:
+    """There are more fish than a page for reading goes to."""
+    return Problem(
+        "too-many-fish",
+        Cell(file),
+        f"There are {fish:,} fish, but a page goes to {most:,}: a phone would hardly open it, and nobody reads that many.",
+        "Grade the ponds or baskets one by one for their pages, or write a .csv or .xlsx file of them all.",
+    )
+
+
 def no_such_trait(file: str, name: str, variety: str, meant: str | None) -> Problem:
     """A trait was asked for that the variety does not have."""
     mend = f"Did you mean {quoted(meant)}?" if meant else "Check the spelling, or ask for all traits."

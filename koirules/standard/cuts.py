@@ -15,12 +15,14 @@ from attrs import frozen
 from koirules.standard import operations as ops
 from koirules.standard.curves import Curve
 from koirules.standard.parts import Rules, Setting
-from koirules.standard.reading_nodes import trait_of, traits_at
+from koirules.standard.reading_nodes import trait_of, traits_at, unrounded
 from koirules.standard.tree import Apply, Constant, Node, Recorded, SettingRead, Supplied, TermRead, TraitRead, walk
 from koirules.standard.types import TextLabel
 from koirules.vocabulary.kinds import Count, Number
 
-_COMPARED = {ops.NUMBER_AT_LEAST.name, ops.NUMBER_ABOVE.name, ops.NUMBER_IS.name}
+COMPARED = {ops.NUMBER_AT_LEAST.name, ops.NUMBER_ABOVE.name, ops.NUMBER_IS.name}
+"""The operations that compare two numbers."""
+
 _EVEN = 4
 
 
@@ -82,11 +84,11 @@ def cuts_of(rules: Rules, settings: Mapping[str, Setting]) -> dict[str, Cuts]:
 
 def _of_comparison(node: Apply, settings: Mapping[str, Setting]) -> Iterator[tuple[str, tuple[int, ...]]]:
     """The trait and the cuts of a comparison of one trait with one known number."""
-    if node.operation.name not in _COMPARED:
+    if node.operation.name not in COMPARED:
         return
-    left, right = (_inside(operand) for operand in node.operands)
+    left, right = (unrounded(operand) for operand in node.operands)
     for one, other, turned in ((left, right, False), (right, left, True)):
-        trait, known = trait_of(one), _known(other, settings)
+        trait, known = trait_of(one), known_millionths(other, settings)
         if trait is None or known is None:
             continue
         if node.operation is ops.NUMBER_IS:
@@ -104,14 +106,8 @@ def _of_text(node: Apply) -> Iterator[tuple[str, str]]:
             yield trait.name, text.range
 
 
-def _inside(node: Node) -> Node:
-    if isinstance(node, Apply) and node.operation is ops.MILLIONTHS:
-        return node.operands[0]
-    return node
-
-
-def _known(node: Node, settings: Mapping[str, Setting]) -> int | None:
-    """The millionths of a constant or a setting."""
+def known_millionths(node: Node, settings: Mapping[str, Setting]) -> int | None:
+    """The millionths of a constant or a setting; None for what is known only of a fish."""
     match node:
         case Constant(range=(float() | int() as value, _)):
             return int(ops.MILLIONTHS.range_of((value, value))[0])

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from koirules.language.syntax import Word
 from koirules.problems import Place
-from koirules.standard.operations import TRUTH_OF_STEPS
+from koirules.standard.operations import MILLIONTHS, TRUTH_OF_STEPS
 from koirules.standard.tree import Apply, Grown, Node, Recorded, Supplied, TermRead, TraitRead, apply
 from koirules.standard.types import Steps, Truth, type_of_kind
 from koirules.vocabulary.kinds import Number, YesNo
@@ -72,3 +72,8 @@ def unit_shown(node: Node) -> Unit | None:
             return unit
         case _:
             return None
+
+
+def unrounded(node: Node) -> Node:
+    """What is compared, without the rounding to millionths that every comparison begins with."""
+    return node.operands[0] if isinstance(node, Apply) and node.operation is MILLIONTHS else node

@@ -36,7 +36,7 @@ DERIVED = {
     *("hi_cover", "hi_front_share", "hi_left_share", "step_count", "steps", "zigzag", "hi_start", "odome"),
     *("hi_below_line", "longest_white_gap", "smallest_patch", "head_windows", "head_roundness"),
 }
-LABELS = {"batch_name", "pond", "spawning", "bloodline", "sorter", "note", "look_date"}
+LABELS = {"batch_name", "pond", "spawning", "bloodline", "sorter", "note", "look_date", "photo"}
 
 
 def test_the_box_gives_kohaku_and_no_problems() -> None:

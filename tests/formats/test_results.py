@@ -13,7 +13,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 import koirules
-from koirules.formats.results import About, check_result_path, write_results
+from koirules.formats.results import WRITERS, About, check_result_path, write_results
 from koirules.formats.safe_text import for_csv
 from koirules.grading.results import Reason, Result, SectionResult, State, Told
 
@@ -194,7 +194,7 @@ def test_a_workbook_says_which_standard_it_comes_from(tmp_path):
     }
 
 
-@pytest.mark.parametrize("ending", [".csv", ".xlsx", ".json"])
+@pytest.mark.parametrize("ending", WRITERS)
 def test_a_batch_without_fish_can_be_written(tmp_path, ending):
     assert write_results(tmp_path / f"results{ending}", [], ABOUT) is None
 
@@ -268,7 +268,7 @@ def test_another_ending_is_answered_with_those_that_can_be_written(tmp_path, nam
     problem = write_results(tmp_path / name, [SETTLED], ABOUT)
     assert problem == check_result_path(tmp_path / name)
     assert problem.code == "unknown-ending"
-    assert ".csv, .xlsx or .json" in problem.mend
+    assert ".csv, .xlsx, .json or .html" in problem.mend
     assert list(tmp_path.iterdir()) == []
 
 

@@ -218,9 +218,14 @@ def test_the_command_takes_whole_files_and_one_file_of_results(tmp_path: Path) -
     twice = CliRunner().invoke(main, [*words, "--out", str(tmp_path / "a.csv"), "--out", str(tmp_path / "b.csv")])
     assert twice.exit_code == 2
     assert "[one-result-file]" in twice.output
-    wrong = CliRunner().invoke(main, [*words, "--out", str(tmp_path / "a.xlsx")])
-    assert wrong.exit_code == 2
-    assert "[unknown-ending]" in wrong.output
+    for name, code in (
+        ("a.docx", "unknown-ending"),
+        ("a.xlsx", "not-of-whole-files"),
+        ("a.html", "not-of-whole-files"),
+    ):
+        wrong = CliRunner().invoke(main, [*words, "--out", str(tmp_path / name)])
+        assert wrong.exit_code == 2
+        assert f"[{code}]" in wrong.output
 
 
 def test_results_never_take_the_place_of_records_or_stand_among_them(tmp_path: Path) -> None:

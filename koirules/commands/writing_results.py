@@ -1,0 +1,106 @@
+"""What `koirules grade` writes of a batch: files of results, and plots."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+import click
+
+from koirules.api import Standard
+from koirules.commands.inputs import Graded, setting_words
+from koirules.commands.output import cautions_of, show_problems, shown, stop
+from koirules.formats.not_graded import Row
+from koirules.formats.page_pictures import Pictures
+from koirules.formats.photographs import named_photographs, read_photographs
+from koirules.formats.plots import check_plot_path, write_plot
+from koirules.formats.records import Batch
+from koirules.formats.results import About, check_result_path, is_page, write_results
+from koirules.grading.results import Result
+from koirules.problems import Problem
+from koirules.problems.picturing import page_of_several, plot_of_whole_files
+
+_MANY_PHOTOGRAPHS = 30
+"""From how many on it takes seconds to make them smaller."""
+
+
+def check_paths(
+    outs: Sequence[str], plots: Sequence[str], given: Sequence[str], *, large: bool, mixed: bool = False
+) -> None:
+    """End the command where a path cannot be written to, before anything is graded.
+
+    given: the files that the command reads. large: whether whole files are graded; what is wrong with their results they say.
+    mixed: whether several standards grade the batch.
+    """
+    checked = [plot_of_whole_files(plot) if large else check_plot_path(Path(plot)) for plot in plots]
+    if not large:
+        checked = [*(check_result_path(Path(out)) for out in outs), *checked]
+    if mixed:
+        checked += [page_of_several(one) for one in (*(out for out in outs if is_page(Path(out))), *plots)]
+    wrong = [problem for problem in checked if problem is not None]
+    if wrong:
+        show_problems(wrong)
+        stop("Nothing was written.")
+    for out in (*outs, *plots):
+        if any(_is_same(out, one) for one in given):
+            stop(
+                f"{shown(out)} is what was given: results would take its place. Name another file. Nothing was written."
+            )
+
+
+def _is_same(one: str, other: str) -> bool:
+    try:
+        return Path(one).resolve() == Path(other).resolve()
+    except (OSError, RuntimeError, ValueError):  # a loop of links, or a name that no file can have
+        return one == other
+
+
+def write_all(
+    outs: Sequence[str], plots: Sequence[str], results: Sequence[Row], about: About, batch: Batch
+) -> list[Problem]:
+    """Write the results to each file, before anything is printed; the problems of those that could not be written."""
+    pictures = _pictures(batch) if any(is_page(Path(out)) for out in outs) else None
+    graded = [one for one in results if isinstance(one, Result)]
+    written = [(out, write_results(Path(out), results, about, pictures)) for out in outs]
+    written += [(plot, write_plot(Path(plot), graded, about)) for plot in plots]
+    failed: list[Problem] = []
+    for name, problem in written:
+        if problem is None or problem.warning:
+            click.echo(f"Wrote {shown(name)}.")
+            show_problems([problem] if problem else [])
+        else:
+            failed.append(problem)
+    return failed
+
+
+def about_of(standard: Standard, batch: Graded) -> About:
+    """What a file of results says about where they come from."""
+    return About(
+        title=standard.title,
+        edition=standard.edition,
+        variety=standard.variety,
+        file=standard.rules.file,
+        settings={name: setting_words(standard, name) for name in standard.changed},
+        stage=standard.rules.stage,
+        cautions=cautions_of(standard),
+        alerts=batch.outcome.alerts,
+        rounds=batch.outcome.rounds,
+        seal=standard.seal,
+        grades=standard.grade_lines,
+        language=standard.language,
+        records=Path(batch.batch.file).name,
+    )
+
+
+def _pictures(batch: Batch) -> Pictures:
+    """What a page can show of the fish; photographs that cannot be shown are named."""
+    file, records = Path(batch.file), batch.records
+    number = named_photographs(records)
+    if number > _MANY_PHOTOGRAPHS:
+        with click.progressbar(length=number, label="Photographs", file=sys.stderr) as bar:
+            photographs, problems = read_photographs(file, records, lambda: bar.update(1))
+    else:
+        photographs, problems = read_photographs(file, records)
+    show_problems(problems)
+    return Pictures(photographs)

@@ -1,0 +1,88 @@
+"""Results as one page that needs nothing else: it opens from a memory stick, reads without a script, and prints."""
+
+from __future__ import annotations
+
+from base64 import b64encode
+from collections.abc import Iterator, Sequence
+from hashlib import sha256
+from html import escape
+from importlib.resources import files
+from pathlib import Path
+from string import Template
+
+from koirules.formats.about import About
+from koirules.formats.page_fish import Standing, card
+from koirules.formats.page_markup import escaped
+from koirules.formats.page_pictures import Pictures
+from koirules.formats.page_rounds import alerts, rounds
+from koirules.formats.page_scores import distribution
+from koirules.formats.page_side_by_side import side_by_side
+from koirules.formats.page_top import cautions, controls, header, totals
+from koirules.formats.page_words import Wording
+from koirules.grading.ranking import best_first
+from koirules.grading.results import Result
+
+MOST_FISH = 2_000
+"""How many fish a page goes to: beyond it a phone takes long to open, and nobody reads them one by one."""
+
+
+def write_html(path: Path, results: Sequence[Result], about: About, pictures: Pictures | None = None) -> None:
+    """Write the page: the standard, the cautions, the totals, the scores, and every fish, best first."""
+    with path.open("w", encoding="utf-8", newline="\n") as file:
+        for piece in _pieces(results, about, pictures or Pictures()):
+            file.write(piece)
+
+
+def _pieces(results: Sequence[Result], about: About, pictures: Pictures) -> Iterator[str]:
+    wording = Wording.of(results, about)
+    style, script = _template("page.css"), _template("page.js")
+    name = f"{about.records} by {about.title}" if about.records else about.title
+    page = Template(_template("page.html")).substitute(
+        policy=escape(_policy(style, script), quote=True),
+        title=escaped(name),
+        style=style,
+        script=script,
+        header=header(wording, results).text,
+        alerts=alerts(wording).text,
+        rounds=rounds(wording).text,
+        cautions=cautions(wording).text,
+        totals=totals(wording, results).text,
+        scores=distribution(wording, results).text,
+        controls=controls(wording, results).text,
+        beside=side_by_side(results).text,
+        fish=_FISH,
+    )
+    # Found from the left: a text of a stranger cannot hold the mark, whose brackets would be escaped.
+    before, after = page.split(_FISH)
+    yield before
+    recorded = {id(result): place for place, result in enumerate(results)}
+    for best, result in enumerate(best_first(tuple(wording.grades), results)):
+        yield card(wording, result, Standing(best, recorded[id(result)]), pictures).text + "\n"
+    yield after
+
+
+_FISH = "<!-- fish -->"
+
+
+def _policy(style: str, script: str) -> str:
+    """What the browser is to allow: this style, this script and pictures in the page; nothing from outside, ever."""
+    return "; ".join(
+        (
+            "default-src 'none'",
+            f"style-src {_hash(style)}",
+            f"script-src {_hash(script)}",
+            "img-src data:",
+            "base-uri 'none'",
+            "form-action 'none'",
+            "require-trusted-types-for 'script'",
+            "trusted-types 'none'",
+        )
+    )
+
+
+def _hash(text: str) -> str:
+    return f"'sha256-{b64encode(sha256(text.encode()).digest()).decode()}'"
+
+
+def _template(name: str) -> str:
+    return files("koirules.formats").joinpath(name).read_text(encoding="utf-8").replace("\r\n", "\n")

@@ -1,0 +1,55 @@
+"""The plot of a batch into a file, whatever its format."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from koirules.formats.about import About
+from koirules.formats.photographs import has_pillow
+from koirules.formats.plot import plot_of
+from koirules.formats.plot_marks import Drawing
+from koirules.formats.plot_png import letters_without_font, write_png
+from koirules.formats.plot_svg import write_svg
+from koirules.formats.score_bins import most_points
+from koirules.formats.writing import check_folder, write_beside
+from koirules.grading.results import Result
+from koirules.problems import Problem
+from koirules.problems.picturing import letters_not_drawn, no_points_to_plot, plot_needs_extra, too_many_to_plot
+from koirules.problems.saving import unknown_output_ending
+
+PLOTTERS: dict[str, Callable[[Path, Drawing], None]] = {".svg": write_svg, ".png": write_png}
+"""The writer of each ending."""
+
+MOST_FISH = 10_000
+"""How many fish a plot goes to: beyond it a bar is far narrower than a pixel."""
+
+
+def check_plot_path(path: Path) -> Problem | None:
+    """Say what is wrong with a path for a plot, as far as that shows before anything is graded."""
+    ending = path.suffix.lower()
+    if ending not in PLOTTERS:
+        return unknown_output_ending(str(path), path.suffix, tuple(PLOTTERS))
+    if ending == ".png" and not has_pillow():
+        return plot_needs_extra(str(path))
+    return check_folder(path)
+
+
+def write_plot(path: Path, results: Sequence[Result], about: About) -> Problem | None:
+    """Plot a batch in the format that the ending of the path names.
+
+    A problem says why nothing was written; one that is a warning, what is not well in what was.
+    """
+    problem = check_plot_path(path)
+    if problem is not None:
+        return problem
+    if not most_points(results):
+        return no_points_to_plot(str(path), fish=bool(results))
+    if len(results) > MOST_FISH:
+        return too_many_to_plot(str(path), len(results), MOST_FISH)
+    ending = path.suffix.lower()
+    drawing = plot_of(results, about)
+    problem = write_beside(path, lambda passing: PLOTTERS[ending](passing, drawing))
+    if problem is None and ending == ".png" and (missing := letters_without_font(drawing)):
+        return letters_not_drawn(str(path), missing)
+    return problem
