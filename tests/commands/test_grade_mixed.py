@@ -255,7 +255,7 @@ def test_one_rule_file_is_what_it_was_and_a_folder_with_one_is_for_its_fish_alon
 
 @pytest.mark.parametrize("options", [["--out", "page.html"], ["--plot", "plot.svg"]])
 def test_a_page_or_a_plot_is_of_one_standard(options):
-    run = CliRunner().invoke(main.koirules, ["grade", "rules", "lot.csv", *options])
+    run = CliRunner().invoke(main, ["grade", "rules", "lot.csv", *options])
     assert run.exit_code == 2
     assert "not-of-several" in run.output
     assert not Path(options[1]).exists()
