@@ -19,6 +19,7 @@ _COMMANDS = {
     "varieties": "List the varieties, skins and rule sets that are installed, and from where.",
     "new-variety": "Lay down a plugin for a variety of your own, with tests that pass.",
     "traits": "List the traits that rules and records can name.",
+    "explain": "Say what the code behind a problem means.",
 }
 
 
