@@ -13,6 +13,7 @@ from koirules.vocabulary.nearness import near
 
 _HEADINGS = {
     "rules": "Of rule files",
+    "sharing": "Of standards that are based on another, and of skins",
     "records": "Of records",
     "commands": "Of commands, files and clusters",
     "plugins": "Of plugins",
