@@ -46,11 +46,12 @@ def codes():
 def problems_of(page, text, folder):
     text = text.strip("\n")
     if page.area in {"rules", "sharing"}:
+        path = folder / "rules.koi"
+        path.write_text(text if page.whole else whole(text), encoding="utf-8")
         try:
-            standard = koirules.read_standard(text if page.whole else whole(text), registry=BOX)
+            return koirules.load_standard(path, BOX).warnings
         except koirules.StandardError as error:
             return error.problems
-        return standard.warnings
     path = folder / (page.named or "records.csv")
     path.write_text(text + "\n", encoding="utf-8")
     return read_records(path, BOX.varieties["kohaku"].traits).problems
