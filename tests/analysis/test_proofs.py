@@ -246,3 +246,19 @@ def test_rules_that_choose_among_too_many_steps_are_answered(rules, monkeypatch)
     result = run(rules)
     assert result.exit_code == 2
     assert "too many steps" in result.stderr
+
+
+def test_alerts_rounds_and_values_from_beside_the_record_may_stand_in_the_rules(rules):
+    text = """term fine means grade at least b
+term short means size below batch percentile 10 of size
+penalty short 10 if short
+penalty shrunk 10 if earlier size is recorded and size below earlier size
+"""
+    rest = """alert many "many" if batch share of (fine) above 33 %
+round first keep those with fine and size above batch median of size
+"""
+    rules.write_text(HEAD + TRAITS + SECTION + text + GRADES + rest, "utf-8")
+    result = run(rules)
+    assert result.exit_code == 0, result.output
+    assert "0 slips; 0 questions not decided." in result.output
+    assert "the lowest score is 0.00" in result.output

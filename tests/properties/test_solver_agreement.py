@@ -112,6 +112,7 @@ def test_no_fish_that_was_graded_is_ruled_out(data: st.DataObject) -> None:
 
 def test_facts_that_a_question_needs_are_found_through_the_names_in_them() -> None:
     a, b, c, d = (z3.Int(name) for name in "abcd")
-    relevant = Relevant([a >= 0, b == a + 1, c == b + a, d == 7])
+    relevant = Relevant([a >= 0, c == b + a + d, b == a + 1, d == 7], {"b": 0, "c": 1})
     assert relevant.to(b > 3) == [a >= 0, b == a + 1]
-    assert relevant.to(c > 3, d < 2) == [a >= 0, b == a + 1, c == b + a, d == 7]
+    assert relevant.to(a > 3) == [a >= 0]
+    assert relevant.to(c > 3) == [a >= 0, c == b + a + d, b == a + 1, d == 7]

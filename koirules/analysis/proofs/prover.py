@@ -74,7 +74,7 @@ class Prover:
         ordinary = ordinary_fish([rules], cuts)
         universe = Universe.made()
         standing = Standing.of(rules, settings, universe, fish_of(rules, settings, universe, whole=whole))
-        relevant = Relevant(universe.facts)
+        relevant = Relevant(universe.facts, universe.meaning.arithmetic.made)
         made = cls(grader, rules, settings, cuts, ordinary, [], universe, standing, relevant)
         made.pool.extend(made.seen(record) for record in made._drawn())
         return made
@@ -119,7 +119,7 @@ class Prover:
             if shows(seen.record, seen.trace):
                 return Answer(seen, True)
         logic = self.universe.logic
-        wanted, slack = logic.truth(goal), self.universe.giving.slack
+        wanted, slack = logic.truth(goal), self.universe.meaning.arithmetic.slack
         for terms, exact in (((wanted,), False), ((wanted, slack == 0), False), ((wanted,), True)):
             solver, answer = self.asked(*terms, exact=exact)
             if answer == z3.unsat and len(terms) == 1:

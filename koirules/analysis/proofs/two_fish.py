@@ -63,7 +63,7 @@ class Goals:
         goal = self._lower() if what == "score" else self._worse(prover)
         if prover.asked(self.moved, goal, stated=self.stated, alone=True)[1] == z3.unsat:
             return True, None
-        slack = prover.universe.giving.slack
+        slack = prover.universe.meaning.arithmetic.slack
         for more in ((), (slack == 0,)):
             solver, answer = prover.asked(self.moved, goal, *more, stated=[*self.given, *self.stated])
             if answer == z3.unsat:

@@ -30,23 +30,29 @@ from koirules.grading.solver.values import Logic
 class Arithmetic:
     """Sums, products, choices and comparisons of numbers in one context of the solver.
 
-    facts: what holds of the names that were made on the way.
+    facts: what holds of the names that were made on the way. made: the place of each of these names among them.
     """
 
     def __init__(self, context: z3.Context, facts: list[Any]) -> None:
         self.context = context
         self.facts = facts
         self._logic = Logic(context)
-        self._made = 0
+        self.made: dict[str, int] = {}
         self._compared: dict[tuple[int, Fraction], Any] = {}
         self._joined: dict[tuple[str, int, int], Num] = {}
         self._floors: dict[int, Any] = {}
         self._kept: list[Any] = []
 
+    @property
+    def slack(self) -> Any:
+        """How much of every leeway of rounding may be used: between 0, none, and 1."""
+        return z3.Real("slack", self.context)
+
     def name(self, what: str) -> str:
         """A name that nothing else has."""
-        self._made += 1
-        return f"{what} {self._made}"
+        made = f"{what} {len(self.made)}"
+        self.made[made] = len(self.made)
+        return made
 
     def value(self, number: Num | Fraction) -> Any:
         """The real term of a number."""
@@ -159,8 +165,9 @@ class Arithmetic:
             return self.value(a) >= self.value(next_on_grid(a, bound))
         test = z3.Bool(self.name("at least"), self.context)
         low, high = bound - short(a.error), bound + short(a.error)
-        self.facts.append(z3.Implies(test, self.value(a) >= self.value(low)))
-        self.facts.append(z3.Implies(z3.Not(test), self.value(a) < self.value(high)))
+        off = self.value(short(a.error)) * self.slack
+        self.facts.append(z3.Implies(test, self.value(a) >= self.value(bound) - off))
+        self.facts.append(z3.Implies(z3.Not(test), self.value(a) < self.value(bound) + off))
         if a.ratio is not None:
             self.facts.append(z3.Implies(test, self._crossed(a.ratio, low)))
             self.facts.append(z3.Implies(z3.Not(test), z3.Not(self._crossed(a.ratio, high))))
@@ -187,7 +194,7 @@ class Arithmetic:
         if id(a) not in self._floors:
             self._kept.append(a)
             name = z3.Int(self.name("floor"), self.context)
-            term, error = self.value(a), self.value(short(a.error))
+            term, error = self.value(a), self.value(short(a.error)) * self.slack
             self.facts.extend([z3.ToReal(name) <= term + error, term < z3.ToReal(name) + 1 + error])
             self._floors[id(a)] = z3.ToReal(name)
         return self._floors[id(a)]

@@ -11,7 +11,7 @@ from collections.abc import Collection, Mapping
 from decimal import Decimal
 from fractions import Fraction
 from itertools import pairwise
-from math import floor
+from math import ceil, floor
 from typing import Any, assert_never
 
 import z3
@@ -36,7 +36,7 @@ class Slot:
 
     value: what it is where it is recorded; read: the same, or anything where it is not. recorded: whether it is, True for
     what always is. names: of its variables. order: a term that grows with it, None for what has no order. notch: of
-    numbers, how many make 1.
+    numbers, how many make 1; between: whether they may lie between two notches.
     """
 
     type: Type
@@ -46,6 +46,7 @@ class Slot:
     names: frozenset[str]
     order: Any = None
     notch: int = 1
+    between: bool = False
 
 
 @define(eq=False)
@@ -95,7 +96,8 @@ class Fish:
         if isinstance(read, TraitRead):
             low, high, notch = notches(read.trait)
         else:
-            low, high, notch = (*(floor(Fraction(end) * MILLION) for end in read.range), MILLION)
+            least, most = (Fraction(Decimal(repr(float(end)))) * MILLION for end in read.range)
+            low, high, notch = floor(least), ceil(most), MILLION
         name: Any = z3.Real(f"{key}{self.mark}", self.context)
         if notch == 1:
             name = z3.ToReal(z3.Int(f"{key}{self.mark}", self.context))
@@ -110,7 +112,7 @@ class Fish:
         pair = Pair(value, value)
         if recorded is not True:
             pair = Pair(*(self._if_recorded(recorded, value, end) for end in (least, most)))
-        return Slot(kind, name, pair, recorded, self._named(key, ""), name, notch)
+        return Slot(kind, name, pair, recorded, self._named(key, ""), name, notch, not isinstance(read, TraitRead))
 
     def _if_recorded(self, recorded: Any, value: Num, end: Fraction) -> Num:
         exact = z3.Q(end.numerator, end.denominator, self.context)
@@ -202,8 +204,12 @@ def _holds(model: z3.ModelRef, term: Any) -> bool:
 def _reading(slot: Slot, model: z3.ModelRef) -> Any:
     match slot.type:
         case Numeric():
+            exact = model.eval(slot.value, model_completion=True).as_fraction()
+            if slot.between:
+                # What it is read as: rounded half up, as the evaluator rounds it.
+                return at_notch(floor(exact + Fraction(1, 2)), slot.notch)
             # Thresholds stand on whole notches, and what lies between two of them is on the side of the lower one.
-            return at_notch(floor(model.eval(slot.value, model_completion=True).as_fraction()), slot.notch)
+            return at_notch(floor(exact), slot.notch)
         case PlaceWords():
             bits = sum(1 << i for i, name in enumerate(slot.value) if _holds(model, name))
             return PlaceSet(bits, bits)

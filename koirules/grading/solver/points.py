@@ -122,7 +122,7 @@ class Giving:
         # Before it was rounded down it was at most half a millionth from what is read, and the error of doubles.
         slope = Fraction(rise, run)
         value = self.arithmetic.value
-        off = value(HALF + abs(slope) * (HALF + short(whole.inner.error))) * self.slack
+        off = value(HALF + abs(slope) * (HALF + short(whole.inner.error))) * self.arithmetic.slack
         on = value(Fraction(line.low)) + value(slope) * (value(whole.inner) - value(HALF) - line.left)
         ends = sorted((line.low, line.high))
         return z3.And(given >= on - off, given <= on + off, given >= ends[0], given <= ends[1])
@@ -161,7 +161,7 @@ class Giving:
                 parts.append(amount if holds is True else z3.If(holds, amount, nothing))
         total = z3.Sum(parts)
         rounded = z3.Real(self.arithmetic.name(f"rounded {section.name}"), self._context)
-        off = self.arithmetic.value(HALF) * self.slack
+        off = self.arithmetic.value(HALF) * self.arithmetic.slack
         self.facts.extend([rounded <= total + off, total - off <= rounded])
         half = self.arithmetic.value(HALF)
         self.exact.append(z3.And(z3.IsInt(rounded), rounded <= total + half, total + half < rounded + 1))
@@ -169,11 +169,6 @@ class Giving:
         self.facts.extend([held >= 0, held <= section.worth])
         self.facts.append(held == z3.If(rounded < 0, 0, z3.If(rounded > section.worth, section.worth, rounded)))
         return held, total
-
-    @property
-    def slack(self) -> Any:
-        """How much of the rounding is left open: between 0, none, and 1."""
-        return z3.Real("slack", self._context)
 
     @property
     def _context(self) -> z3.Context:

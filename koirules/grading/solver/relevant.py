@@ -6,7 +6,7 @@ no answer without it has none with it, and a fish that is found is graded before
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 import z3
@@ -15,10 +15,14 @@ from attrs import define, field
 
 @define(eq=False)
 class Relevant:
-    """The facts of a universe by the name that each is about; new facts are taken in as they are made."""
+    """The facts of a universe by the name that each is about; new facts are taken in as they are made.
+
+    made: the place of every name that was made for a fact, in the order of making; those of a fish are older than all.
+    """
 
     facts: list[Any]
-    _age: dict[str, int] = field(factory=dict)
+    made: Mapping[str, int]
+    _seen: dict[str, int] = field(factory=dict)
     _about: dict[str, list[int]] = field(factory=dict)
     _names: dict[int, frozenset[str]] = field(factory=dict)
     _within: list[frozenset[str]] = field(factory=list)
@@ -49,8 +53,8 @@ class Relevant:
             names = self.names(self.facts[place])
             self._within.append(names)
             for name in sorted(names):
-                self._age.setdefault(name, len(self._age))
-            youngest = max(names, key=self._age.__getitem__, default="")
+                self._seen.setdefault(name, len(self._seen))
+            youngest = max(names, key=lambda name: (self.made.get(name, -1), self._seen[name]), default="")
             self._about.setdefault(youngest, []).append(place)
 
     def names(self, term: Any) -> frozenset[str]:

@@ -9,7 +9,7 @@ from typing import Any, assert_never
 import z3
 from attrs import define, field, frozen
 
-from koirules.grading.late_parts import late_parts, order_key
+from koirules.grading.late_parts import late_parts, order_key, order_of_grading
 from koirules.grading.parts_read import asked_whether_recorded
 from koirules.grading.solver.arithmetic import Arithmetic
 from koirules.grading.solver.fish import Fish
@@ -56,7 +56,7 @@ class Universe:
         context, facts = z3.Context(), list[Any]()
         arithmetic, logic = Arithmetic(context, facts), Logic(context)
         giving = Giving(arithmetic, logic, [])
-        facts.extend([giving.slack >= 0, giving.slack <= 1])
+        facts.extend([arithmetic.slack >= 0, arithmetic.slack <= 1])
         return cls(context, facts, Meaning(arithmetic, logic), giving)
 
     @property
@@ -115,11 +115,11 @@ class Standing:
     ) -> Standing:
         """Work a standard out."""
         made = cls(rules, settings, universe, fish, twin, moved)
-        late = late_parts(rules)
-        made._work_out([part for part in rules.order if order_key(part) not in late])
+        late, order = late_parts(rules), order_of_grading(rules)
+        made._work_out([part for part in order if order_key(part) not in late])
         for section in rules.sections:
             made._section(section.name)
-        made._work_out([part for part in rules.order if order_key(part) in late])
+        made._work_out([part for part in order if order_key(part) in late])
         made.plain = made._by_points()
         made.possible = made.after(rules.limits)
         return made
@@ -287,7 +287,7 @@ class Standing:
         """Every condition and comparison of the rules that reads a fish, with the part that it stands in."""
         found: list[tuple[str, Node, Pair]] = []
         roots = [(part_key(part), root) for part in self.rules.parts for root in part.roots]
-        roots.extend((f"term {name}", term.node) for name, term in self.rules.terms.items())
+        roots.extend((f"term {name}", self.rules.terms[name].node) for name in self._terms)
         for key, root in roots:
             for node in walk(root, into_terms=False):
                 if isinstance(node, Apply) and isinstance(node.type, Truth):
