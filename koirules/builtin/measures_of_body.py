@@ -7,7 +7,7 @@ malformed fish.
 
 from __future__ import annotations
 
-from koirules.builtin.kinds import YES_NO, number, share
+from koirules.vocabulary.shorthand import YES_NO, number, share
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 MEASURES_OF_BODY = (
