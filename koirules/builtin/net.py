@@ -5,7 +5,7 @@ Meanings are common practice, no source; ranges and steps are from memory.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import count, scale
+from koirules.vocabulary.shorthand import number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 NET = (
@@ -15,7 +15,7 @@ NET = (
         scale("none", "faint", "clear", "crisp"),
         Better.MORE,
         Growth.RISES,
-        "Look at single scales where the net should lie: crisp shows every scale with its own dark line, faint is a haze.",
+        "Look at single scales where the net should lie: crisp shows every scale by itself with a clean rim, faint is a haze.",
         {"ja": "網目"},
     ),
     Trait(
@@ -28,13 +28,44 @@ NET = (
         {"ja": "網目の揃い"},
     ),
     Trait(
-        "jami",
-        "dark specks beside the net (jami)",
-        count(200),
-        Better.LESS,
-        Growth.RISES,
-        "Count the small dark specks on head and back that are no part of the net.",
-        {"ja": "ジャミ"},
+        "net_front",
+        "net on the shoulder",
+        share(),
+        Better.MORE,
+        Growth.VARIES,
+        "Of the scales from the head to the back fin that should have a net: how many stand out whole.",
+    ),
+    Trait(
+        "net_middle",
+        "net beside the back fin",
+        share(),
+        Better.MORE,
+        Growth.VARIES,
+        "Of the scales along the back fin that should have a net: how many stand out whole.",
+    ),
+    Trait(
+        "net_rear",
+        "net behind the back fin",
+        share(),
+        Better.MORE,
+        Growth.VARIES,
+        "Of the scales from the back fin to the tail that should have a net: how many stand out whole.",
+    ),
+    Trait(
+        "net_cover",
+        "share of the back with a whole net",
+        share(),
+        Better.MORE,
+        Growth.VARIES,
+        "The mean of the shares on the shoulder, beside and behind the back fin.",
+    ),
+    Trait(
+        "net_evenness",
+        "poorest part of the net beside the best",
+        number("0", "1"),
+        Better.MORE,
+        Growth.VARIES,
+        "The least of the three shares of the net divided by the greatest: 1 is alike all along the back.",
     ),
 )
 """The traits of a net."""

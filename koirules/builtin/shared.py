@@ -6,6 +6,7 @@ from koirules.builtin.black_bands import BLACK_BANDS
 from koirules.builtin.black_colour import BLACK_COLOUR
 from koirules.builtin.black_spots import BLACK_SPOTS
 from koirules.builtin.body import FRAME, PARTS
+from koirules.builtin.clear_head import CLEAR_HEAD
 from koirules.builtin.look import LOOK
 from koirules.builtin.measures_of_body import MEASURES_OF_BODY
 from koirules.builtin.net import NET
@@ -35,6 +36,7 @@ PARTS_OF_VARIETIES = (
     _part("black", "colour of black (sumi)", BLACK_COLOUR, "Depth, edges and share of black, whatever its form."),
     _part("black_spots", "black in spots (sumi)", BLACK_SPOTS, "Black that lies on the back like stepping stones."),
     _part("black_bands", "black in bands (sumi)", BLACK_BANDS, "Black that wraps round body, head and fin joints."),
+    _part("clear_head", "clear head", CLEAR_HEAD, "A head of one clear tone, without specks or dark bone."),
     _part("net", "net of the scales", NET, "A dark centre or rim on each scale, seen as a net."),
 )
 """Parts that a variety includes where it has them, so that the same thing has the same name in each."""
