@@ -9,7 +9,7 @@ showa.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import YES_NO, choice, count, scale, share
+from koirules.vocabulary.shorthand import YES_NO, choice, count, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 BLACK_BANDS = (
@@ -96,6 +96,30 @@ BLACK_BANDS = (
         Better.MORE,
         Growth.VARIES,
         "With both pectoral fins spread: even is the same black on both, poor has one black fin and one without.",
+    ),
+    Trait(
+        "motoguro_left",
+        "black of the left pectoral fin",
+        share(),
+        Better.TARGET,
+        Growth.VARIES,
+        "With the fin spread, from the joint to the tip: how much of the fish's own left fin is black.",
+    ),
+    Trait(
+        "motoguro_right",
+        "black of the right pectoral fin",
+        share(),
+        Better.TARGET,
+        Growth.VARIES,
+        "With the fin spread, from the joint to the tip: how much of the fish's own right fin is black.",
+    ),
+    Trait(
+        "motoguro_evenness",
+        "likeness of both motoguro",
+        number("0", "1"),
+        Better.MORE,
+        Growth.VARIES,
+        "The lesser of the two shares of black divided by the greater: 1 is alike, 0 has black on one side only.",
     ),
 )
 """The traits of black in bands."""
