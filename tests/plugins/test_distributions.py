@@ -88,10 +88,14 @@ def test_the_tests_of_a_distribution_pass(distribution: Path, elsewhere: Path) -
     assert "skipped" not in told
 
 
+def test_every_rule_set_is_checked_by_its_name(elsewhere: Path) -> None:
+    told = _koirules(elsewhere, "check", *(folder.name for folder in RULESETS)).splitlines()
+    assert [line.split(":")[0] for line in told] == [folder.name for folder in RULESETS]
+
+
 @pytest.mark.parametrize("folder", RULESETS, ids=lambda path: path.name)
 def test_the_examples_of_a_rule_set_are_graded_by_its_name(folder: Path, elsewhere: Path) -> None:
     out = elsewhere / f"{folder.name}.csv"
-    _koirules(elsewhere, "check", folder.name)
     _koirules(elsewhere, "grade", folder.name, folder / "records.csv", "--out", out)
     assert _column(out, "possible") == _column(folder / "expected.csv", "possible")
 

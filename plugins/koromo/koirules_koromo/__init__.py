@@ -14,6 +14,8 @@ from koirules.vocabulary.traits import Vocabulary
 from koirules_koromo.goshiki import GOSHIKI
 from koirules_koromo.koromo import KOROMO
 
+KOIRULES_API = 1
+
 
 @hookimpl
 def koirules_vocabularies() -> Sequence[Vocabulary]:

@@ -13,6 +13,8 @@ from koirules.hooks import rulesets_in
 from koirules.vocabulary.traits import Vocabulary
 from koirules_taisho_sanke.taisho_sanke import TAISHO_SANKE
 
+KOIRULES_API = 1
+
 
 @hookimpl
 def koirules_vocabularies() -> Sequence[Vocabulary]:

@@ -7,7 +7,7 @@ import pytest
 from koirules_taisho_sanke import koirules_rulesets
 
 from koirules import Standard, load_standard
-from koirules.testing import registry_with, ruleset_faults
+from koirules.testing import check_plugin, registry_with, ruleset_faults
 
 REGISTRY = registry_with(koirules_taisho_sanke)
 RULESETS = koirules_rulesets()
@@ -37,8 +37,8 @@ def tosai() -> Standard:
     return load_standard(RULESETS["tosai_taisho_sanke"], REGISTRY)
 
 
-def test_the_plugin_fits() -> None:
-    assert REGISTRY.problems == ()
+def test_the_plugin_is_sound() -> None:
+    check_plugin(koirules_taisho_sanke)
     assert "taisho_sanke" in REGISTRY.varieties
 
 

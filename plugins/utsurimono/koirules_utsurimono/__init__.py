@@ -15,6 +15,8 @@ from koirules_utsurimono.bekko import BEKKO
 from koirules_utsurimono.ground import GROUND
 from koirules_utsurimono.utsurimono import UTSURIMONO
 
+KOIRULES_API = 1
+
 
 @hookimpl
 def koirules_vocabularies() -> Sequence[Vocabulary]:
