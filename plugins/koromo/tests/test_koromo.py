@@ -12,6 +12,18 @@ from koirules.testing import check_plugin, registry_with, ruleset_faults
 REGISTRY = registry_with(koirules_koromo)
 RULESETS = koirules_rulesets()
 
+SPOKEN_OF = {
+    "koromo": (
+        "koromo_type net_clarity net_even net_on_white head_net budo_clusters dark_sashi hi_hidden "
+        "hi_cover steps kiwa odome"
+    ),
+    "goshiki": (
+        "net_clarity net_weight goshiki_style hi_clean net_even head_white_clear hi_brightness "
+        "water_temperature steps head_hi kiwa odome"
+    ),
+}
+"""What is looked at on these fish, as the trade speaks of them: common practice, no source."""
+
 KOROMO = {
     "spine": "straight",
     "sound": "yes",
@@ -56,6 +68,11 @@ GOSHIKI = {
 def test_the_plugin_is_sound() -> None:
     check_plugin(koirules_koromo)
     assert {"koromo", "goshiki"} < set(REGISTRY.varieties)
+
+
+@pytest.mark.parametrize(("variety", "names"), SPOKEN_OF.items())
+def test_what_is_looked_at_can_be_written_down(variety: str, names: str) -> None:
+    assert set(names.split()) <= set(REGISTRY.varieties[variety].traits)
 
 
 def test_its_rule_sets_are_shipped() -> None:

@@ -12,6 +12,15 @@ from koirules.testing import check_plugin, registry_with, ruleset_faults
 REGISTRY = registry_with(koirules_showa)
 RULESETS = koirules_rulesets()
 
+SPOKEN_OF = {
+    "showa": (
+        "showa_style shiro_cover hi_cover sumi_cover sumi_bands sumi_linked head_sumi head_sumi_share "
+        "head_colours nose_sumi motoguro motoguro_even sumi_quality sumi_rising head_hi hi_even hi_thick "
+        "kiwa sashi_depth shiroji head_yellow"
+    ),
+}
+"""What is looked at on these fish, as the trade speaks of them: common practice, no source."""
+
 TO_KEEP = {
     "spine": "straight",
     "sound": "yes",
@@ -46,6 +55,11 @@ def tosai() -> Standard:
 def test_the_plugin_is_sound() -> None:
     check_plugin(koirules_showa)
     assert "showa" in REGISTRY.varieties
+
+
+@pytest.mark.parametrize(("variety", "names"), SPOKEN_OF.items())
+def test_what_is_looked_at_can_be_written_down(variety: str, names: str) -> None:
+    assert set(names.split()) <= set(REGISTRY.varieties[variety].traits)
 
 
 def test_its_rule_sets_are_shipped() -> None:

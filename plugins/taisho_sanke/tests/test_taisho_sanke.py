@@ -12,6 +12,14 @@ from koirules.testing import check_plugin, registry_with, ruleset_faults
 REGISTRY = registry_with(koirules_taisho_sanke)
 RULESETS = koirules_rulesets()
 
+SPOKEN_OF = {
+    "taisho_sanke": (
+        "sumi_spots sumi_cover sumi_size sumi_quality sumi_places kata_sumi sumi_on_head sumi_on_white "
+        "sumi_on_red sumi_below_line tejima ojima sumi_rising sumi_kiwa sumi_balance"
+    ),
+}
+"""What is looked at on these fish, as the trade speaks of them: common practice, no source."""
+
 KOHAKU_TO_KEEP = {
     "spine": "straight",
     "sound": "yes",
@@ -40,6 +48,11 @@ def tosai() -> Standard:
 def test_the_plugin_is_sound() -> None:
     check_plugin(koirules_taisho_sanke)
     assert "taisho_sanke" in REGISTRY.varieties
+
+
+@pytest.mark.parametrize(("variety", "names"), SPOKEN_OF.items())
+def test_what_is_looked_at_can_be_written_down(variety: str, names: str) -> None:
+    assert set(names.split()) <= set(REGISTRY.varieties[variety].traits)
 
 
 def test_a_sanke_has_all_that_a_kohaku_has() -> None:

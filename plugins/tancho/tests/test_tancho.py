@@ -12,6 +12,14 @@ from koirules.testing import check_plugin, registry_with, ruleset_faults
 REGISTRY = registry_with(koirules_tancho)
 RULESETS = koirules_rulesets()
 
+SPOKEN_OF = {
+    "tancho": (
+        "tancho_body spot_shape spot_roundness spot_symmetry spot_off_centre spot_size spot_touches "
+        "hi_even kiwa other_red shiroji sumi_quality tejima motoguro"
+    ),
+}
+"""What is looked at on these fish, as the trade speaks of them: common practice, no source."""
+
 TO_KEEP = {
     "spine": "straight",
     "sound": "yes",
@@ -42,6 +50,11 @@ def tosai() -> Standard:
 def test_the_plugin_is_sound() -> None:
     check_plugin(koirules_tancho)
     assert "tancho" in REGISTRY.varieties
+
+
+@pytest.mark.parametrize(("variety", "names"), SPOKEN_OF.items())
+def test_what_is_looked_at_can_be_written_down(variety: str, names: str) -> None:
+    assert set(names.split()) <= set(REGISTRY.varieties[variety].traits)
 
 
 @pytest.mark.parametrize("name", RULESETS)

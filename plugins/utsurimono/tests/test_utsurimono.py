@@ -12,6 +12,18 @@ from koirules.testing import check_plugin, registry_with, ruleset_faults
 REGISTRY = registry_with(koirules_utsurimono)
 RULESETS = koirules_rulesets()
 
+SPOKEN_OF = {
+    "bekko": (
+        "ground ground_quality head_clear sumi_spots sumi_size sumi_quality sumi_kiwa kata_sumi tejima "
+        "sumi_below_line sumi_balance sumi_left_share ground_in_fins"
+    ),
+    "utsurimono": (
+        "ground sumi_cover head_split head_sumi_share nose_sumi sumi_bands sumi_linked sumi_quality "
+        "checker motoguro motoguro_even small_sumi ground_quality head_yellow ground_even"
+    ),
+}
+"""What is looked at on these fish, as the trade speaks of them: common practice, no source."""
+
 BODY = {"spine": "straight", "sound": "yes", "health": "well", "outline": "good", "tail_stem": "strong", "length": 13}
 BEKKO = {
     **BODY,
@@ -52,6 +64,11 @@ UTSURI = {
 def test_the_plugin_is_sound() -> None:
     check_plugin(koirules_utsurimono)
     assert {"bekko", "utsurimono"} < set(REGISTRY.varieties)
+
+
+@pytest.mark.parametrize(("variety", "names"), SPOKEN_OF.items())
+def test_what_is_looked_at_can_be_written_down(variety: str, names: str) -> None:
+    assert set(names.split()) <= set(REGISTRY.varieties[variety].traits)
 
 
 def test_its_rule_sets_are_shipped() -> None:
