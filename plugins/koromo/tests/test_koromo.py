@@ -118,3 +118,16 @@ def test_each_style_of_goshiki_is_judged_as_what_it_is() -> None:
     covered = {**GOSHIKI, "net_weight": "middle", "hi_clean": "covered", "water_temperature": 18}
     assert "ashes" in tosai.grade(covered).faults
     assert "ashes" not in tosai.grade({**covered, "goshiki_style": "kuro"}).faults
+
+
+@pytest.mark.parametrize(("warmths", "told"), [((9, 11, 18), ["cold_day"]), ((9, 16, 18), [])])
+def test_a_day_of_cold_water_is_told_before_anything_is_sold(warmths: tuple[int, ...], told: list[str]) -> None:
+    tosai = load_standard(RULESETS["tosai_goshiki"], REGISTRY)
+    lot = [{**GOSHIKI, "fish": str(warmth), "net_weight": "light", "water_temperature": warmth} for warmth in warmths]
+    assert [alert.name for alert in tosai.grade_batch(lot).alerts] == told
+
+
+def test_a_lot_whose_robe_came_too_early_is_told() -> None:
+    tosai = load_standard(RULESETS["tosai_koromo"], REGISTRY)
+    lot = [{**KOROMO, "fish": net, "net_clarity": net} for net in ("crisp", "faint")]
+    assert [alert.name for alert in tosai.grade_batch(lot).alerts] == ["a_third_too_early"]

@@ -96,3 +96,28 @@ def test_larvae_that_nobody_parted_are_not_held_against_a_fry() -> None:
     fish |= {"sumi_bands": 1, "sumi_linked": "partly"}
     assert fry.grade(fish).grade == "stay"
     assert fry.grade({**fish, "black_as_larva": "no"}).grade == "out"
+
+
+def test_places_go_to_those_that_are_kept_and_whoever_may_be_unwell_goes_apart(tosai: Standard) -> None:
+    fish = {**TO_KEEP, "sumi_quality": "black", "sumi_rising": "none"}
+    lot = [
+        {**fish, "fish": "black"},
+        {**fish, "fish": "going", "sumi_quality": "grey"},
+        {**fish, "fish": "clamped", "health": "doubtful"},
+        {"fish": "bent", "spine": "bent"},
+    ]
+    graded = tosai.grade_batch(lot)
+    assert {result.fish: result.kept_by for result in graded.results} == {
+        "black": ("glass",),
+        "going": ("hand_pick",),
+        "clamped": ("apart",),
+        "bent": ("apart",),  # nobody wrote down whether it is well
+    }
+    assert graded.alerts == ()
+
+
+def test_a_lot_of_black_heads_is_told_before_it_is_sold(tosai: Standard) -> None:
+    fish = {**TO_KEEP, "sumi_quality": "black", "sumi_rising": "none"}
+    heads = ("90 %", "90 %", "30 %")
+    lot = [{**fish, "fish": str(number), "head_sumi_share": share} for number, share in enumerate(heads)]
+    assert [alert.name for alert in tosai.grade_batch(lot).alerts] == ["a_third_black_heads"]

@@ -90,3 +90,30 @@ def test_pepper_at_the_second_look_is_read_from_size_and_number() -> None:
     assert fry.grade({**fish, "sumi_spots": 4, "sumi_size": "pepper"}).grade == "stay"
     assert fry.grade({**fish, "sumi_spots": 30, "sumi_size": "bold"}).grade == "stay"
     assert fry.grade({**fish, "sumi_spots": 30, "sumi_size": "pepper"}).grade == "out"
+
+
+def test_black_that_is_there_goes_before_black_that_is_promised(tosai: Standard) -> None:
+    black = {"sumi_spots": 5, "sumi_size": "medium", "sumi_quality": "black", "sumi_on_white": 80, "sumi_balance": 0.6}
+    fish = {**KOHAKU_TO_KEEP, **black, "kata_sumi": "no", "sumi_rising": "some", "sumi_on_white": "82 %"}
+    lot = [
+        {**fish, "fish": "promised"},
+        {**fish, "fish": "there", "kata_sumi": "yes"},
+        {**fish, "fish": "waits", "sumi_rising": "none"},
+        {**fish, "fish": "unwell", "health": "sick"},
+    ]
+    graded = tosai.with_settings({"places": 1}).grade_batch(lot)
+    assert {result.fish: result.kept_by for result in graded.results} == {
+        "promised": (),
+        "there": ("warm_house",),
+        "waits": ("spring_look",),
+        "unwell": ("apart",),
+    }
+
+
+def test_no_spawning_takes_the_whole_house(tosai: Standard) -> None:
+    black = {"sumi_spots": 5, "sumi_size": "medium", "sumi_quality": "black", "sumi_on_white": 80, "sumi_balance": 0.6}
+    fish = {**KOHAKU_TO_KEEP, **black, "kata_sumi": "yes", "sumi_rising": "none"}
+    lengths = (12 + number / 10 for number in range(14))
+    lot = [{**fish, "fish": f"{length}", "length": length, "spawning": "pair 3"} for length in lengths]
+    kept = [result for result in tosai.grade_batch(lot).results if "warm_house" in result.kept_by]
+    assert len(kept) == 12

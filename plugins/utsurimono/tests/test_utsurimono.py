@@ -119,3 +119,14 @@ def test_fry_of_a_yellow_line_need_not_have_been_black() -> None:
     assert standard.grade({**fry, "ground": "ki"}).grade == "stay"
     assert standard.grade({**fry, "ground": "shiro"}).grade == "out"
     assert set(standard.grade(fry).possible) == {"stay", "out"}
+
+
+def test_red_and_yellow_fish_do_not_fill_the_long_tank() -> None:
+    standard = load_standard(RULESETS["tosai_utsurimono"], REGISTRY)
+    grounds = ("ki",) * 6 + ("hi",) * 10 + ("shiro",) * 5
+    lot = [
+        {**UTSURI, "fish": str(number), "ground": ground, "sumi_cover": 30 + number / 2, "sumi_rising": "none"}
+        for number, ground in enumerate(grounds)
+    ]
+    kept = [grounds[int(result.fish)] for result in standard.grade_batch(lot).results if result.kept_by == ("indoors",)]
+    assert {ground: kept.count(ground) for ground in ("ki", "hi", "shiro")} == {"ki": 4, "hi": 8, "shiro": 5}
