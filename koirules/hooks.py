@@ -50,3 +50,8 @@ class Hooks:
     @hookspec
     def koirules_rulesets(self) -> Mapping[str, Path]:  # type: ignore[empty-body]
         """The rule sets that the plugin ships: name to rule file, for commands that are given a name and no path."""
+
+
+def rulesets_in(folder: Path) -> Mapping[str, Path]:
+    """The rule sets of a folder, for `koirules_rulesets`: each has a folder of its own with a `standard.koi` in it."""
+    return {path.parent.name: path for path in sorted(folder.glob("*/standard.koi"))}

@@ -1,6 +1,6 @@
 """What ships in the box, through the same hooks as a stranger's plugin.
 
-In: nothing. Out: the shared traits, the variety kohaku, and the rule sets of this distribution.
+In: nothing. Out: the vocabularies that varieties share, the variety kohaku, and the rule sets of this distribution.
 """
 
 from __future__ import annotations
@@ -9,8 +9,8 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 from koirules.builtin.kohaku import KOHAKU
-from koirules.builtin.shared import SHARED
-from koirules.hooks import hookimpl
+from koirules.builtin.shared import PARTS_OF_VARIETIES, SHARED
+from koirules.hooks import hookimpl, rulesets_in
 from koirules.vocabulary.traits import Vocabulary
 
 KOIRULES_API = 1
@@ -20,8 +20,8 @@ __all__ = ["KOIRULES_API", "koirules_rulesets", "koirules_vocabularies"]
 
 @hookimpl
 def koirules_vocabularies() -> Sequence[Vocabulary]:
-    """The shared traits and kohaku."""
-    return (SHARED, KOHAKU)
+    """The shared traits, the parts that varieties are put together from, and kohaku."""
+    return (SHARED, *PARTS_OF_VARIETIES, KOHAKU)
 
 
 @hookimpl
@@ -30,4 +30,4 @@ def koirules_rulesets() -> Mapping[str, Path]:
     package = Path(__file__).resolve().parent.parent
     installed = package / "rulesets"
     folder = installed if installed.is_dir() else package.parent / "rulesets"
-    return {path.parent.name: path for path in sorted(folder.glob("*/standard.koi"))}
+    return rulesets_in(folder)

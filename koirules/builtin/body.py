@@ -5,7 +5,7 @@ Meanings are common practice, no source; the steps of the scales are from memory
 
 from __future__ import annotations
 
-from koirules.builtin.kinds import EVERYWHERE, EYES, FINS, GILLS, choice, count, places, scale
+from koirules.vocabulary.shorthand import EVERYWHERE, EYES, FINS, GILLS, choice, count, places, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 FRAME = (

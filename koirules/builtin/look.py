@@ -5,8 +5,8 @@ Meanings are common practice, no source; ranges and steps are from memory.
 
 from __future__ import annotations
 
-from koirules.builtin.kinds import YES_NO, choice, count, number, scale
 from koirules.vocabulary.kinds import Label
+from koirules.vocabulary.shorthand import YES_NO, choice, count, number, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 LOOK = (

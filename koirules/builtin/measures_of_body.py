@@ -8,7 +8,7 @@ body as the length, everything across it as the girth, and the weight as W = a L
 
 from __future__ import annotations
 
-from koirules.builtin.kinds import YES_NO, number, share
+from koirules.vocabulary.shorthand import YES_NO, number, share
 from koirules.vocabulary.traits import (
     AS_GIRTH,
     AS_LENGTH,

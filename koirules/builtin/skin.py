@@ -5,7 +5,7 @@ Meanings are common practice, no source; ranges and the steps of the scales are 
 
 from __future__ import annotations
 
-from koirules.builtin.kinds import EVERYWHERE, YES_NO, count, number, places, scale
+from koirules.vocabulary.shorthand import EVERYWHERE, YES_NO, count, number, places, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 SKIN = (

@@ -13,7 +13,7 @@ from koirules.grading.sample_runs import SampleRun
 from koirules.plugins import Registry, registry_with
 from koirules.testing.conformance import check_plugin, findings
 from koirules.testing.made_records import made_records
-from koirules.testing.rule_samples import sample_runs, sample_title, told
+from koirules.testing.rule_samples import ruleset_faults, sample_runs, sample_title, told
 
 __all__ = [
     "Registry",
@@ -22,6 +22,7 @@ __all__ = [
     "findings",
     "made_records",
     "registry_with",
+    "ruleset_faults",
     "sample_runs",
     "sample_title",
     "told",

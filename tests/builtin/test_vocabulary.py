@@ -3,17 +3,20 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from types import SimpleNamespace
 
 import pytest
 
+from koirules import hookimpl
 from koirules.plugins import registry_with
 from koirules.vocabulary.kinds import Count, Label, Number, Places, Scale, YesNo, words_of
-from koirules.vocabulary.traits import Better, Growth, Trait
+from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules.vocabulary.words import NOT_PLACES, NOT_STEPS, NOT_TRAITS, is_name
 
 REGISTRY = registry_with()
 KOHAKU = REGISTRY.varieties["kohaku"].traits
-TRAITS = [pytest.param(trait, id=name) for name, trait in KOHAKU.items()]
+EVERY = {trait.name: trait for vocabulary in REGISTRY.vocabularies.values() for trait in vocabulary.traits}
+TRAITS = [pytest.param(trait, id=name) for name, trait in EVERY.items()]
 
 IN_THE_EXAMPLE = {
     "length": (),
@@ -81,7 +84,7 @@ def test_the_words_of_a_trait_can_be_written_and_are_no_traits(trait: Trait) -> 
     for word in words_of(trait.kind):
         assert is_name(word)
         assert word not in kept
-        assert word not in KOHAKU
+        assert word not in EVERY
 
 
 @pytest.mark.parametrize("trait", TRAITS)
@@ -98,8 +101,21 @@ def test_what_has_no_order_has_no_better_end(trait: Trait) -> None:
         pytest.fail("a scale runs from worst to best, or has its best in between")
 
 
+def test_no_two_vocabularies_of_the_box_have_the_same_trait() -> None:
+    assert len(EVERY) == sum(len(vocabulary.traits) for vocabulary in REGISTRY.vocabularies.values())
+
+
+def test_the_parts_can_all_be_included_together() -> None:
+    parts = tuple(name for name, one in REGISTRY.vocabularies.items() if not one.is_variety)
+    give = hookimpl(lambda: [Vocabulary("all", "all", (), parts)])
+    everything = SimpleNamespace(KOIRULES_API=1, koirules_vocabularies=give)
+    registry = registry_with(everything)
+    assert registry.problems == ()
+    assert set(registry.varieties["all"].traits) == set(EVERY)
+
+
 def test_no_two_traits_have_the_same_title() -> None:
-    titles = [trait.title for trait in KOHAKU.values()]
+    titles = [trait.title for trait in EVERY.values()]
     assert sorted(set(titles)) == sorted(titles)
 
 
@@ -153,7 +169,7 @@ def test_a_range_has_room_for_what_is_measured(name: str, value: str) -> None:
 
 
 def test_left_and_right_come_together() -> None:
-    for trait in KOHAKU.values():
+    for trait in EVERY.values():
         if isinstance(trait.kind, Places):
             left = {word.removeprefix("left_") for word in words_of(trait.kind) if word.startswith("left_")}
             right = {word.removeprefix("right_") for word in words_of(trait.kind) if word.startswith("right_")}

@@ -1,4 +1,4 @@
-"""Short forms for the kinds of value, and the places on a koi that the built-in traits name.
+"""Short forms for the kinds of value, and the places on a koi that traits name: for authors of vocabularies.
 
 The list of places is common practice, spelled out; left and right are the fish's own.
 """

@@ -1,4 +1,4 @@
-"""Traits of the pattern of kohaku: where the red (hi) lies.
+"""Traits of the pattern of red (hi): where it lies on a kohaku, or on a koi that is a kohaku with something more.
 
 Meanings are common practice, no source; ranges and steps are from memory. Shares of the length run along the body from
 the tip of the nose to the end of the tail stem, fins left out; the back is what is seen from above.
@@ -6,7 +6,8 @@ the tip of the nose to the end of the tail stem, fins left out; the back is what
 
 from __future__ import annotations
 
-from koirules.builtin.kinds import (
+from koirules.measures.pattern import FRONTS, STEPS
+from koirules.vocabulary.shorthand import (
     CHEEKS,
     EYES,
     FINS,
@@ -20,7 +21,6 @@ from koirules.builtin.kinds import (
     scale,
     share,
 )
-from koirules.measures.pattern import FRONTS, STEPS
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 PATTERN = (

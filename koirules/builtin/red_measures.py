@@ -1,8 +1,8 @@
-"""How the traits of the pattern of kohaku follow from the map of its red."""
+"""How the traits of the pattern of red (hi) follow from its map."""
 
 from __future__ import annotations
 
-from koirules.builtin.kohaku_pattern import DETAILS, PATTERN
+from koirules.builtin.red_pattern import DETAILS, PATTERN
 from koirules.measures.pattern import pattern_measure
 from koirules.vocabulary.measures import Formula
 
@@ -31,7 +31,7 @@ _FIGURES = {
 }
 _BY_NAME = {trait.name: trait for trait in (*PATTERN, *DETAILS)}
 
-MEASURES_OF_PATTERN = (
+MEASURES_OF_RED = (
     pattern_measure("hi_patches", {figure: _BY_NAME[name] for figure, name in _FIGURES.items()}),
     Formula("odome_gap", "standard_length * (odome / 100 %)"),
     Formula(

@@ -1,4 +1,4 @@
-"""Traits of the colour of kohaku: red (hi), its edges, and white (shiroji), by eye and by instrument.
+"""Traits of the colour of red (hi): its tone, its thickness and its edges, by eye and by instrument.
 
 Meanings by eye are common practice, no source; steps and ranges are from memory. The measured colours are CIELAB under
 D65 and 10 degrees unless the sheet says otherwise (ISO/CIE 11664-4), differences are CIEDE2000 (ISO/CIE 11664-6); their
@@ -7,10 +7,10 @@ ranges, what skin can reach at all, are from memory.
 
 from __future__ import annotations
 
-from koirules.builtin.kinds import YES_NO, choice, number, scale
+from koirules.vocabulary.shorthand import YES_NO, choice, number, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
 
-COLOUR = (
+RED_COLOUR = (
     Trait(
         "kiwa",
         "rear and side edge of the red (kiwa)",
@@ -79,15 +79,6 @@ COLOUR = (
         {"ja": "二番緋"},
     ),
     Trait(
-        "shiroji",
-        "white ground (shiroji)",
-        scale("yellow", "cream", "white", "snow"),
-        Better.MORE,
-        Growth.RISES,
-        "Look at the white from the nose to the tail in daylight: snow is thick and pure, yellow has a cast.",
-        {"ja": "白地"},
-    ),
-    Trait(
         "hi_lightness",
         "lightness of the red (hi), L*",
         number("0", "100"),
@@ -130,31 +121,5 @@ COLOUR = (
         Growth.VARIES,
         "The CIEDE2000 difference between the mean readings of the red and of the white.",
     ),
-    Trait(
-        "shiroji_lightness",
-        "lightness of the white (shiroji), L*",
-        number("0", "100"),
-        Better.MORE,
-        Growth.RISES,
-        "Lightness of the mean colour reading of the white, wet skin, no glare: 100 is pure white.",
-        {"ja": "白地の明度"},
-    ),
-    Trait(
-        "shiroji_chroma",
-        "cast of the white (shiroji), chroma",
-        number("0", "100"),
-        Better.LESS,
-        Growth.VARIES,
-        "Chroma of the mean colour reading of the white: 0 has no cast at all.",
-        {"ja": "白地の彩度"},
-    ),
-    Trait(
-        "shiroji_yellow",
-        "yellow in the white (shiroji), b*",
-        number("-60", "100"),
-        Better.LESS,
-        Growth.FALLS,
-        "The b* of the mean colour reading of the white: above 0 is yellow, below 0 is blue.",
-    ),
 )
-"""The traits of red and white."""
+"""The traits of the colour of red."""

@@ -1,13 +1,14 @@
-"""Colour readings of kohaku, and how its measured colours follow from them."""
+"""Colour readings of red and white, and how their measured colours follow from them."""
 
 from __future__ import annotations
 
-from koirules.builtin.kinds import COLOURS
-from koirules.builtin.kohaku_colour import COLOUR
+from koirules.builtin.red_colour import RED_COLOUR
+from koirules.builtin.white_ground import WHITE_COLOUR
 from koirules.measures.colour import colour_measure, contrast_measure
+from koirules.vocabulary.shorthand import COLOURS
 from koirules.vocabulary.traits import Better, Growth, Trait
 
-READINGS = (
+RED_READINGS = (
     Trait(
         "hi_readings",
         "colour readings of the red (hi)",
@@ -17,6 +18,10 @@ READINGS = (
         'L*, a* and b* on the middle of each patch from head to tail, wet skin, no glare: "45 42 38; 47 40 36".',
         {"ja": "緋の測色値"},
     ),
+)
+"""What a reader shows of the red, or a photograph."""
+
+WHITE_READINGS = (
     Trait(
         "shiroji_readings",
         "colour readings of the white (shiroji)",
@@ -27,11 +32,11 @@ READINGS = (
         {"ja": "白地の測色値"},
     ),
 )
-"""What a reader shows, or a photograph."""
+"""The same of the white."""
 
-_BY_NAME = {trait.name: trait for trait in COLOUR}
+_BY_NAME = {trait.name: trait for trait in (*RED_COLOUR, *WHITE_COLOUR)}
 
-MEASURES_OF_COLOUR = (
+COLOURS_OF_RED = (
     colour_measure(
         "hi_readings",
         {
@@ -41,6 +46,10 @@ MEASURES_OF_COLOUR = (
             "evenness": _BY_NAME["hi_evenness"],
         },
     ),
+)
+"""What is worked out from the readings of the red."""
+
+COLOURS_OF_WHITE = (
     colour_measure(
         "shiroji_readings",
         {
@@ -49,6 +58,8 @@ MEASURES_OF_COLOUR = (
             "yellow": _BY_NAME["shiroji_yellow"],
         },
     ),
-    contrast_measure("hi_readings", "shiroji_readings", _BY_NAME["hi_contrast"]),
 )
-"""What is worked out from the readings."""
+"""What is worked out from the readings of the white."""
+
+COLOURS_OF_BOTH = (contrast_measure("hi_readings", "shiroji_readings", _BY_NAME["hi_contrast"]),)
+"""What is worked out from both."""

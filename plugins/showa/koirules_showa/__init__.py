@@ -1,0 +1,28 @@
+"""Showa: black that wraps the body, with red and white between.
+
+In: nothing. Out: the variety `showa`, and its rule sets.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+
+from koirules import hookimpl
+from koirules.hooks import rulesets_in
+from koirules.vocabulary.traits import Vocabulary
+from koirules_showa.showa import SHOWA
+
+KOIRULES_API = 1
+
+
+@hookimpl
+def koirules_vocabularies() -> Sequence[Vocabulary]:
+    """Showa."""
+    return (SHOWA,)
+
+
+@hookimpl
+def koirules_rulesets() -> Mapping[str, Path]:
+    """The rule sets in this package, by the name of their folder."""
+    return rulesets_in(Path(__file__).with_name("rulesets"))
