@@ -1,0 +1,82 @@
+"""The variety kawarimono: the koi that fit no other group.
+
+Meanings are common practice, no source; the steps of the scales are from memory. The share of black on a kumonryu is
+`sumi_cover`, and the net of a matsuba has the traits of every net; how far a fish is ahead of its batch is
+`growth_standing`, how a pattern is balanced `balance_left_right` and `balance_front_rear`, which every variety has.
+"""
+
+from __future__ import annotations
+
+from koirules.vocabulary.shorthand import PECTORALS, YES_NO, choice, places, scale
+from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+
+KAWARIMONO = Vocabulary(
+    name="kawarimono",
+    title="kawarimono",
+    traits=(
+        Trait(
+            "kawari_kind",
+            "kind of kawarimono",
+            choice(
+                *("chagoi", "soragoi", "ochiba", "karasugoi", "hajiro", "kumonryu", "beni_kumonryu", "benigoi"),
+                *("kigoi", "aka_matsuba", "kage", "kanoko", "midorigoi", "other"),
+            ),
+            Better.NEITHER,
+            Growth.VARIES,
+            "Chagoi is brown, soragoi grey, ochiba brown on grey, karasugoi black, kumonryu black and white and doitsu.",
+            {"ja": "種類"},
+        ),
+        Trait(
+            "black_larva",
+            "black in its first days",
+            YES_NO,
+            Better.NEITHER,
+            Growth.FIXED,
+            "Yes if it was among the larvae that were black when the spawn was split; karasugoi and kumonryu may be.",
+        ),
+        Trait(
+            "colour_even",
+            "evenness of the colour",
+            scale("patchy", "fair", "even"),
+            Better.MORE,
+            Growth.VARIES,
+            "Compare head, back and tail stem: even is one tone on each colour, patchy has clouds or pale fields.",
+        ),
+        Trait(
+            "contrast",
+            "contrast of the two colours",
+            scale("weak", "fair", "strong"),
+            Better.MORE,
+            Growth.VARIES,
+            "On kinds with two colours: strong parts them from two steps away; leave it out on a fish of one colour.",
+        ),
+        Trait(
+            "white_edges",
+            "white edges of a black koi",
+            places("nose", *PECTORALS, "tail"),
+            Better.MORE,
+            Growth.FIXED,
+            "Where a black koi is white: the fin tips of a hajiro, nose and tail too on its kin.",
+            {"ja": "白の縁"},
+        ),
+        Trait(
+            "tameness",
+            "tameness",
+            scale("shy", "fair", "tame"),
+            Better.MORE,
+            Growth.RISES,
+            "At the edge of the pond: tame comes first and takes food from the hand, shy stays below.",
+        ),
+        Trait(
+            "rarity",
+            "rarity, in the eyes of the house",
+            scale("common", "uncommon", "rare", "very_rare"),
+            Better.MORE,
+            Growth.FIXED,
+            "How seldom such a fish comes out of a spawning of this house.",
+        ),
+    ),
+    includes=("shared", "clear_head", "net", "black"),
+    describe="Koi that fit no other group: chagoi, soragoi, ochiba, karasugoi, kumonryu, matsuba, kage, kanoko and others.",
+)
+"""The traits of kawarimono, with those of clear head, net and black."""
