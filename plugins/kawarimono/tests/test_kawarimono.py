@@ -25,15 +25,24 @@ def test_a_rule_set_is_fit_to_be_shipped(name: str) -> None:
 @pytest.mark.parametrize("kind", words_of(REGISTRY.varieties["kawarimono"].traits["kawari_kind"].kind))
 def test_every_kind_can_reach_the_best_grade_of_the_autumn_page(kind: str) -> None:
     fish = {
-        **{"kawari_kind": kind, "spine": "straight", "whole": "yes", "health": "well", "fin_damage": "none"},
-        **{
-            "scale_loss": 0,
-            "outline": "excellent",
-            "shoulders": "strong",
-            "tail_stem": "strong",
-            "growth_standing": 90,
-        },
-        **{"pectoral_size": "large", "colour_even": "even", "lustre": "superb", "head_clear": "clear", "jami": 0},
-        **{"balance_left_right": 0.9, "balance_front_rear": 0.8, "sumi_cover": 50, "length": 18},
+        "kawari_kind": kind,
+        "spine": "straight",
+        "whole": "yes",
+        "health": "well",
+        "fin_damage": "none",
+        "scale_loss": 0,
+        "outline": "excellent",
+        "shoulders": "strong",
+        "tail_stem": "strong",
+        "growth_standing": 90,
+        "pectoral_size": "large",
+        "colour_even": "even",
+        "lustre": "superb",
+        "head_clear": "clear",
+        "jami": 0,
+        "balance_left_right": 0.9,
+        "balance_front_rear": 0.8,
+        "sumi_cover": 50,
+        "length": 18,
     }
     assert load_standard(REGISTRY.rulesets["tosai_kawarimono"], REGISTRY).grade(fish).grade == "keep"
