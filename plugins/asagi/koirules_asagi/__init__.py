@@ -15,6 +15,9 @@ from koirules_asagi.asagi import ASAGI
 from koirules_asagi.both import BOTH
 from koirules_asagi.shusui import SHUSUI
 
+KOIRULES_API = 1
+"""The version of the hooks that this was written for."""
+
 
 @hookimpl
 def koirules_vocabularies() -> Sequence[Vocabulary]:

@@ -6,13 +6,13 @@ import koirules_asagi
 import koirules_skins
 import pytest
 
-from koirules.testing import registry_with, ruleset_faults
+from koirules.testing import check_plugin, registry_with, ruleset_faults
 
 REGISTRY = registry_with(koirules_skins, koirules_asagi)
 
 
-def test_the_plugin_has_no_problem() -> None:
-    assert REGISTRY.problems == ()
+def test_the_plugin_is_sound() -> None:
+    check_plugin(koirules_asagi, koirules_skins)
 
 
 @pytest.mark.parametrize("name", ["fry_asagi", "tosai_asagi", "tosai_shusui"])

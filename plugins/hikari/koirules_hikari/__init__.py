@@ -16,6 +16,9 @@ from koirules_hikari.moyo import HIKARI_MOYO
 from koirules_hikari.muji import HIKARI_MUJI
 from koirules_hikari.utsuri import HIKARI_UTSURI
 
+KOIRULES_API = 1
+"""The version of the hooks that this was written for."""
+
 
 @hookimpl
 def koirules_vocabularies() -> Sequence[Vocabulary]:

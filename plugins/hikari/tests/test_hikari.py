@@ -5,14 +5,14 @@ from __future__ import annotations
 import koirules_hikari
 import pytest
 
-from koirules.testing import registry_with, ruleset_faults
+from koirules.testing import check_plugin, registry_with, ruleset_faults
 
 REGISTRY = registry_with(koirules_hikari)
 GROUPS = ("hikari_muji", "hikari_moyo", "hikari_utsuri")
 
 
-def test_the_plugin_has_no_problem() -> None:
-    assert REGISTRY.problems == ()
+def test_the_plugin_is_sound() -> None:
+    check_plugin(koirules_hikari)
 
 
 @pytest.mark.parametrize("name", ["fry_hikari_muji", *(f"tosai_{group}" for group in GROUPS)])

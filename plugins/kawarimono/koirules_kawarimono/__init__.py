@@ -13,6 +13,9 @@ from koirules.hooks import rulesets_in
 from koirules.vocabulary.traits import Vocabulary
 from koirules_kawarimono.kawarimono import KAWARIMONO
 
+KOIRULES_API = 1
+"""The version of the hooks that this was written for."""
+
 
 @hookimpl
 def koirules_vocabularies() -> Sequence[Vocabulary]:

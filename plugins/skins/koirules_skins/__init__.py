@@ -14,6 +14,9 @@ from koirules.vocabulary.traits import Vocabulary
 from koirules_skins.doitsu import DOITSU
 from koirules_skins.ginrin import GINRIN
 
+KOIRULES_API = 1
+"""The version of the hooks that this was written for."""
+
 
 @hookimpl
 def koirules_vocabularies() -> Sequence[Vocabulary]:

@@ -107,6 +107,6 @@ DOITSU = Vocabulary(
     title="doitsu",
     traits=(*ROWS, *BARE_SKIN),
     describe="A skin over any variety: rows of large scales, or none at all, and bare skin between.",
-    is_variety=False,
+    is_skin=True,
 )
 """The traits of doitsu, to lie over those of a variety."""

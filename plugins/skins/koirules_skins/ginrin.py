@@ -93,6 +93,6 @@ GINRIN = Vocabulary(
     title="kinginrin",
     traits=TRAITS,
     describe="A skin over any variety: scales that sparkle gold on red and silver on white and black.",
-    is_variety=False,
+    is_skin=True,
 )
 """The traits of kinginrin, to lie over those of a variety."""

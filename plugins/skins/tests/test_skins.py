@@ -1,27 +1,41 @@
-"""The skins: their vocabularies hold, by themselves and over a variety."""
+"""The skins: sound over every variety, with rule sets that are fit to be shipped."""
 
 from __future__ import annotations
-
-from types import SimpleNamespace
 
 import koirules_skins
 import pytest
 
-from koirules import hookimpl
-from koirules.testing import registry_with
-from koirules.vocabulary.traits import Vocabulary
+from koirules import read_standard
+from koirules.testing import check_plugin, registry_with, ruleset_faults
+
+REGISTRY = registry_with(koirules_skins)
+RULESETS = koirules_skins.koirules_rulesets()
 
 
-def test_the_plugin_has_no_problem() -> None:
-    assert registry_with(koirules_skins).problems == ()
+def test_the_plugin_is_sound() -> None:
+    check_plugin(koirules_skins)
 
 
-@pytest.mark.parametrize("skins", [("ginrin",), ("doitsu",), ("ginrin", "doitsu")])
-def test_a_skin_lies_over_a_variety_without_a_clash(skins: tuple[str, ...]) -> None:
-    worn = Vocabulary("worn", "worn", (), includes=("kohaku", *skins))
-    registry = registry_with(koirules_skins, SimpleNamespace(koirules_vocabularies=hookimpl(lambda: [worn])))
-    assert registry.problems == ()
-    traits = registry.varieties["worn"].traits
-    for skin in skins:
-        assert {trait.name for trait in registry.vocabularies[skin].traits} <= set(traits)
-    assert "hi_cover" in traits
+def test_its_rule_sets_are_shipped() -> None:
+    assert set(RULESETS) == {f"{stage}_{skin}_kohaku" for stage in ("fry", "tosai") for skin in ("ginrin", "doitsu")}
+
+
+@pytest.mark.parametrize("name", RULESETS)
+def test_a_rule_set_is_fit_to_be_shipped(name: str) -> None:
+    assert ruleset_faults(RULESETS[name], REGISTRY) == ()
+
+
+@pytest.mark.parametrize("skins", ["ginrin", "doitsu", "(ginrin, doitsu)"])
+def test_a_skin_lies_over_a_variety_without_a_clash(skins: str) -> None:
+    standard = read_standard(
+        f'standard "t" edition 1 variety kohaku with {skins}\ngrade a otherwise', registry=REGISTRY
+    )
+    for skin in ("ginrin", "doitsu"):
+        worn = {trait.name for trait in REGISTRY.vocabularies[skin].traits}
+        assert worn
+        assert (worn <= set(standard.traits)) == (skin in skins)
+    assert "hi_cover" in standard.traits
+
+
+def test_a_skin_is_no_variety_of_its_own() -> None:
+    assert {"ginrin", "doitsu"}.isdisjoint(REGISTRY.varieties)
