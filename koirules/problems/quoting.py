@@ -10,6 +10,8 @@ MOST_LETTERS = 60
 
 def visible(text: str) -> str:
     """A text on one line, with every letter that is not printable written out, so that no terminal acts on it."""
+    if text.isprintable():
+        return text
     return "".join(letter if letter.isprintable() else _written_out(letter) for letter in text)
 
 
