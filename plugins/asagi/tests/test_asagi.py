@@ -15,7 +15,7 @@ def test_the_plugin_is_sound() -> None:
     check_plugin(koirules_asagi, koirules_skins)
 
 
-@pytest.mark.parametrize("name", ["fry_asagi", "tosai_asagi", "tosai_shusui"])
+@pytest.mark.parametrize("name", ["fry_asagi", "fry_shusui", "tosai_asagi", "tosai_shusui"])
 def test_a_rule_set_is_fit_to_be_shipped(name: str) -> None:
     assert ruleset_faults(REGISTRY.rulesets[name], REGISTRY) == ()
 
