@@ -89,6 +89,14 @@ WHOLE = (
         "How alike the front and rear half of the pattern weigh, from above: 1 is equal, 0 is all at one end.",
     ),
     Trait(
+        "contrast",
+        "contrast of the colours",
+        scale("weak", "fair", "strong"),
+        Better.MORE,
+        Growth.VARIES,
+        "From two steps away: strong parts the colours at once, weak lets them run together; leave it out with one colour.",
+    ),
+    Trait(
         "presence",
         "presence",
         scale("plain", "nice", "strong", "imposing"),

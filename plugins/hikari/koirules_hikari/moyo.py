@@ -48,14 +48,6 @@ HIKARI_MOYO = Vocabulary(
             "Where the two colours meet: sharp is cut as with a knife, blurred runs over several scales.",
         ),
         Trait(
-            "contrast",
-            "contrast of the two colours",
-            scale("weak", "fair", "strong"),
-            Better.MORE,
-            Growth.VARIES,
-            "From two steps away: strong parts the colours at once, weak must be looked for under the shine.",
-        ),
-        Trait(
             "kujaku_face",
             "face of a kujaku",
             scale("dirty", "fair", "clean"),

@@ -43,14 +43,6 @@ KAWARIMONO = Vocabulary(
             "Compare head, back and tail stem: even is one tone on each colour, patchy has clouds or pale fields.",
         ),
         Trait(
-            "contrast",
-            "contrast of the two colours",
-            scale("weak", "fair", "strong"),
-            Better.MORE,
-            Growth.VARIES,
-            "On kinds with two colours: strong parts them from two steps away; leave it out on a fish of one colour.",
-        ),
-        Trait(
             "white_edges",
             "white edges of a black koi",
             places("nose", *PECTORALS, "tail"),
