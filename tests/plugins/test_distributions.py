@@ -21,6 +21,12 @@ ROOT = Path(__file__).resolve().parents[2]
 DISTRIBUTIONS = sorted(path.parent for path in ROOT.glob("plugins/*/pyproject.toml"))
 RULESETS = sorted(path.parent for path in ROOT.glob("plugins/*/*/rulesets/*/standard.koi"))
 
+GROUPS = {
+    *("kohaku", "taisho_sanke", "showa", "bekko", "utsurimono", "asagi", "shusui", "koromo", "goshiki", "tancho"),
+    *("hikari_muji", "hikari_moyo", "hikari_utsuri", "kawarimono", "ginrin", "doitsu"),
+}
+"""The sixteen groups that shows tell apart: common practice, no source; lists differ from place to place."""
+
 
 def _run(*command: str | Path, cwd: Path) -> str:
     clean = {name: value for name, value in os.environ.items() if name not in {"PYTHONPATH", "PYTEST_ADDOPTS"}}
@@ -75,6 +81,19 @@ def test_all_plugins_are_there_together_and_nothing_is_wrong_with_them(elsewhere
         "koirules",
         *map(_project, DISTRIBUTIONS),
     }
+
+
+def test_every_group_has_its_variety_or_skin_and_every_skin_lies_over_every_variety(elsewhere: Path) -> None:
+    code = (
+        "from koirules.plugins import load_registry\n"
+        "from koirules.vocabulary.skins import clashes\n"
+        "varieties = load_registry().varieties\n"
+        "print(*varieties, *varieties.skins)\n"
+        "print(*(c for v in varieties.values() for s in varieties.skins.values() for c in clashes(v, s)))\n"
+    )
+    groups, clashes = _run(_python(elsewhere), "-c", code, cwd=elsewhere).split("\n")[:2]
+    assert set(groups.split()) == GROUPS
+    assert clashes == ""
 
 
 def _project(distribution: Path) -> str:
