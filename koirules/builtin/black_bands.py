@@ -73,14 +73,6 @@ BLACK_BANDS = (
         "Hold the head beside the white of the back: strong is plainly yellow; in most young fish it whitens.",
     ),
     Trait(
-        "black_as_larva",
-        "black in its first days",
-        YES_NO,
-        Better.MORE,
-        Growth.FIXED,
-        "Yes if it was dark and not yellow one to five days after hatching; only showa and utsuri are parted by it.",
-    ),
-    Trait(
         "motoguro",
         "black at the base of the pectoral fins (motoguro)",
         scale("none", "stripes", "whole_fin", "base"),

@@ -6,7 +6,7 @@ above, fins left out.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import PATCHES, number, scale, share
+from koirules.vocabulary.shorthand import PATCHES, YES_NO, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 BLACK_COLOUR = (
@@ -77,6 +77,14 @@ BLACK_COLOUR = (
         Better.MORE,
         Growth.VARIES,
         "How evenly the black is spread from shoulder to tail and over both sides: 1 is even, 0 is all in one place.",
+    ),
+    Trait(
+        "black_as_larva",
+        "black in its first days",
+        YES_NO,
+        Better.MORE,
+        Growth.FIXED,
+        "Yes if it was dark and not yellow one to five days after hatching; spawnings of showa and utsuri are parted by it.",
     ),
 )
 """The traits of the colour of black."""

@@ -7,7 +7,7 @@ Meanings are common practice, no source; the steps of the scales are from memory
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import PECTORALS, YES_NO, choice, places, scale
+from koirules.vocabulary.shorthand import PECTORALS, choice, places, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 
 KAWARIMONO = Vocabulary(
@@ -25,14 +25,6 @@ KAWARIMONO = Vocabulary(
             Growth.VARIES,
             "Chagoi is brown, soragoi grey, ochiba brown on grey, karasugoi black, kumonryu black and white and doitsu.",
             {"ja": "種類"},
-        ),
-        Trait(
-            "black_larva",
-            "black in its first days",
-            YES_NO,
-            Better.NEITHER,
-            Growth.FIXED,
-            "Yes if it was among the larvae that were black when the spawn was split; karasugoi and kumonryu may be.",
         ),
         Trait(
             "colour_even",
