@@ -10,9 +10,26 @@ from koirules.testing import check_plugin, registry_with, ruleset_faults
 
 REGISTRY = registry_with(koirules_skins, koirules_asagi)
 
+SPOKEN_OF = {
+    "asagi": (
+        "net_clarity net_even scale_rows blue_tone head_clear nose_clear jami hi_height hi_line_even white_line cheek_hi "
+        "pectoral_red red_eyes stray_hi menkaburi"
+    ),
+    "shusui": (
+        "dorsal_rows row_symmetry stray_scales lateral_row blue_skin blue_scales hi_height hi_line_even cheek_hi pectoral_red "
+        "red_back head_clear jami"
+    ),
+}
+"""What is looked at on these fish, as the trade speaks of them: common practice, no source."""
+
 
 def test_the_plugin_is_sound() -> None:
     check_plugin(koirules_asagi, koirules_skins)
+
+
+@pytest.mark.parametrize(("variety", "names"), SPOKEN_OF.items())
+def test_what_is_looked_at_can_be_written_down(variety: str, names: str) -> None:
+    assert set(names.split()) <= set(REGISTRY.varieties[variety].traits)
 
 
 @pytest.mark.parametrize("name", ["fry_asagi", "fry_shusui", "tosai_asagi", "tosai_shusui"])

@@ -10,9 +10,29 @@ from koirules.testing import check_plugin, registry_with, ruleset_faults
 REGISTRY = registry_with(koirules_hikari)
 GROUPS = ("hikari_muji", "hikari_moyo", "hikari_utsuri")
 
+SPOKEN_OF = {
+    "hikari_muji": (
+        "metal_colour lustre lustre_even head_clear tone_even fukurin rows_neat pectoral_shine pectoral_size net_clarity "
+        "discolour helmet outline"
+    ),
+    "hikari_moyo": (
+        "moyo_kind lustre head_clear moyo_cover moyo_balance moyo_edge contrast net_clarity kujaku_face wave"
+    ),
+    "hikari_utsuri": (
+        "utsuri_kind lustre sumi_quality sumi_cover sumi_bands sumi_linked head_sumi motoguro motoguro_even hi_under_metal "
+        "pectoral_shine head_clear metal_lost hi_cover shiroji"
+    ),
+}
+"""What is looked at on these fish, as the trade speaks of them: common practice, no source."""
+
 
 def test_the_plugin_is_sound() -> None:
     check_plugin(koirules_hikari)
+
+
+@pytest.mark.parametrize(("variety", "names"), SPOKEN_OF.items())
+def test_what_is_looked_at_can_be_written_down(variety: str, names: str) -> None:
+    assert set(names.split()) <= set(REGISTRY.varieties[variety].traits)
 
 
 @pytest.mark.parametrize("name", ["fry_hikari_muji", *(f"tosai_{group}" for group in GROUPS)])

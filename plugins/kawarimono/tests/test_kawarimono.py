@@ -11,10 +11,23 @@ from koirules.vocabulary.kinds import words_of
 
 REGISTRY = registry_with(koirules_kawarimono)
 
+SPOKEN_OF = {
+    "kawarimono": (
+        "kawari_kind colour_even net_even head_clear jami growth_standing contrast balance_left_right white_edges sumi_cover "
+        "tameness rarity"
+    ),
+}
+"""What is looked at on these fish, as the trade speaks of them: common practice, no source."""
+
 
 def test_the_plugin_is_sound() -> None:
     check_plugin(koirules_kawarimono)
     assert {"kawari_kind", "net_even", "sumi_cover", "spine"} <= set(REGISTRY.varieties["kawarimono"].traits)
+
+
+@pytest.mark.parametrize(("variety", "names"), SPOKEN_OF.items())
+def test_what_is_looked_at_can_be_written_down(variety: str, names: str) -> None:
+    assert set(names.split()) <= set(REGISTRY.varieties[variety].traits)
 
 
 @pytest.mark.parametrize("name", ["fry_kawarimono", "tosai_kawarimono"])
