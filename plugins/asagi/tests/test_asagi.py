@@ -6,6 +6,7 @@ import koirules_asagi
 import koirules_skins
 import pytest
 
+from koirules import load_standard
 from koirules.testing import check_plugin, registry_with, ruleset_faults
 
 REGISTRY = registry_with(koirules_skins, koirules_asagi)
@@ -21,6 +22,30 @@ SPOKEN_OF = {
     ),
 }
 """What is looked at on these fish, as the trade speaks of them: common practice, no source."""
+
+PALE = {
+    "length": 15,
+    "spine": "straight",
+    "whole": "yes",
+    "health": "well",
+    "fin_damage": "none",
+    "scale_loss": 0,
+    "head_clear": "clear",
+    "jami": 0,
+    "net_clarity": "clear",
+    "net_even": "even",
+    "blue_tone": "light",
+    "scale_rows": 6,
+    "lustre": "good",
+    "hi_height": 35,
+    "hi_line_even": "straight",
+    "cheek_hi": "left_cheek right_cheek",
+    "pectoral_red": "base",
+    "outline": "good",
+    "tail_stem": "strong",
+    "pectoral_size": "large",
+}
+"""An asagi that the autumn page keeps."""
 
 
 def test_the_plugin_is_sound() -> None:
@@ -50,3 +75,19 @@ def test_red_and_head_mean_the_same_on_both() -> None:
     assert both
     for name in ("asagi", "shusui"):
         assert {trait: REGISTRY.varieties[name].traits[trait] for trait in both} == both
+
+
+def test_places_go_to_those_that_are_kept_and_whoever_may_be_unwell_goes_apart() -> None:
+    lot = [
+        PALE | {"fish": "clean"},
+        PALE | {"fish": "torn", "scale_loss": 3},
+        PALE | {"fish": "unwell", "health": "doubtful"},
+        {"fish": "bent", "spine": "bent"},
+    ]
+    graded = load_standard(REGISTRY.rulesets["tosai_asagi"], REGISTRY).grade_batch(lot).results
+    assert {result.fish: result.kept_by for result in graded} == {
+        "clean": ("heated_house",),
+        "torn": ("second_look",),
+        "unwell": ("apart",),
+        "bent": ("apart",),  # nobody wrote down whether it is well
+    }

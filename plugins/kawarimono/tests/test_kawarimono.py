@@ -19,6 +19,28 @@ SPOKEN_OF = {
 }
 """What is looked at on these fish, as the trade speaks of them: common practice, no source."""
 
+GOOD = {
+    "spine": "straight",
+    "whole": "yes",
+    "health": "well",
+    "fin_damage": "none",
+    "scale_loss": 0,
+    "outline": "excellent",
+    "shoulders": "strong",
+    "tail_stem": "strong",
+    "growth_standing": 90,
+    "pectoral_size": "large",
+    "colour_even": "even",
+    "lustre": "superb",
+    "head_clear": "clear",
+    "jami": 0,
+    "balance_left_right": 0.9,
+    "balance_front_rear": 0.8,
+    "sumi_cover": 50,
+    "length": 18,
+}
+"""A fish that the autumn page keeps, whatever its kind."""
+
 
 def test_the_plugin_is_sound() -> None:
     check_plugin(koirules_kawarimono)
@@ -37,25 +59,19 @@ def test_a_rule_set_is_fit_to_be_shipped(name: str) -> None:
 
 @pytest.mark.parametrize("kind", words_of(REGISTRY.varieties["kawarimono"].traits["kawari_kind"].kind))
 def test_every_kind_can_reach_the_best_grade_of_the_autumn_page(kind: str) -> None:
-    fish = {
-        "kawari_kind": kind,
-        "spine": "straight",
-        "whole": "yes",
-        "health": "well",
-        "fin_damage": "none",
-        "scale_loss": 0,
-        "outline": "excellent",
-        "shoulders": "strong",
-        "tail_stem": "strong",
-        "growth_standing": 90,
-        "pectoral_size": "large",
-        "colour_even": "even",
-        "lustre": "superb",
-        "head_clear": "clear",
-        "jami": 0,
-        "balance_left_right": 0.9,
-        "balance_front_rear": 0.8,
-        "sumi_cover": 50,
-        "length": 18,
-    }
-    assert load_standard(REGISTRY.rulesets["tosai_kawarimono"], REGISTRY).grade(fish).grade == "keep"
+    assert (
+        load_standard(REGISTRY.rulesets["tosai_kawarimono"], REGISTRY).grade(GOOD | {"kawari_kind": kind}).grade
+        == "keep"
+    )
+
+
+def test_no_more_than_so_many_of_one_kind_are_grown_on() -> None:
+    standard = load_standard(REGISTRY.rulesets["tosai_kawarimono"], REGISTRY)
+    lot = [
+        GOOD | {"fish": f"{kind} {number}", "kawari_kind": kind}
+        for kind in ("chagoi", "ochiba")
+        for number in range(20)
+    ]
+    lot = [fish | {"growth_standing": 99 - number / 10} for number, fish in enumerate(lot)]
+    kept = [result.fish for result in standard.grade_batch(lot).results if "grow_on" in result.kept_by]
+    assert sorted(kept) == sorted(f"{kind} {number}" for kind in ("chagoi", "ochiba") for number in range(15))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import koirules_skins
 import pytest
 
-from koirules import read_standard
+from koirules import load_standard, read_standard
 from koirules.testing import check_plugin, registry_with, ruleset_faults
 
 REGISTRY = registry_with(koirules_skins)
@@ -54,3 +54,38 @@ def test_a_skin_lies_over_a_variety_without_a_clash(skins: str) -> None:
 
 def test_a_skin_is_no_variety_of_its_own() -> None:
     assert {"ginrin", "doitsu"}.isdisjoint(REGISTRY.varieties)
+
+
+def test_a_lot_that_is_scratched_by_the_net_is_told_of() -> None:
+    standard = load_standard(RULESETS["tosai_doitsu_kohaku"], REGISTRY)
+    lot = [{"fish": str(number), "skin_marks": 4 if number < 2 else 0} for number in range(5)]
+    assert [alert.name for alert in standard.grade_batch(lot).alerts] == ["scratched"]
+    assert standard.grade_batch(lot[1:]).alerts == ()
+
+
+def test_what_is_no_ginrin_is_carried_to_the_kohaku_table_when_it_is_well() -> None:
+    one_row = {
+        "length": 15,
+        "spine": "straight",
+        "whole": "yes",
+        "health": "well",
+        "fin_damage": "none",
+        "scale_loss": 0,
+        "gin_rows": 1,
+        "gin_balance": 1,
+        "shiroji": "snow",
+        "hi_even": "even",
+        "steps": "sandan",
+        "head_hi": "u_shape",
+        "hi_left_share": 50,
+    }
+    lot = [
+        one_row
+        | {"fish": "well", "gin_cover": 20, "gin_even": "scattered", "gin_strength": "fair", "gin_type": "kado"},
+        one_row | {"fish": "sick", "health": "sick"},
+    ]
+    graded = load_standard(RULESETS["tosai_ginrin_kohaku"], REGISTRY).grade_batch(lot).results
+    assert [(result.fish, result.grade, result.kept_by) for result in graded] == [
+        ("well", "kohaku_page", ("to_kohaku",)),
+        ("sick", "kohaku_page", ()),
+    ]
