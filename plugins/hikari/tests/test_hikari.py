@@ -35,7 +35,7 @@ def test_what_is_looked_at_can_be_written_down(variety: str, names: str) -> None
     assert set(names.split()) <= set(REGISTRY.varieties[variety].traits)
 
 
-@pytest.mark.parametrize("name", ["fry_hikari_muji", *(f"tosai_{group}" for group in GROUPS)])
+@pytest.mark.parametrize("name", ["fry_hikari_muji", "fry_hikari_moyo", *(f"tosai_{group}" for group in GROUPS)])
 def test_a_rule_set_is_fit_to_be_shipped(name: str) -> None:
     assert ruleset_faults(REGISTRY.rulesets[name], REGISTRY) == ()
 
