@@ -87,5 +87,5 @@ def test_what_is_no_ginrin_is_carried_to_the_kohaku_table_when_it_is_well() -> N
     graded = load_standard(RULESETS["tosai_ginrin_kohaku"], REGISTRY).grade_batch(lot).results
     assert [(result.fish, result.grade, result.kept_by) for result in graded] == [
         ("well", "kohaku_page", ("to_kohaku",)),
-        ("sick", "kohaku_page", ()),
+        ("sick", "hold", ()),
     ]
