@@ -47,7 +47,7 @@ HIKARI_UTSURI = Vocabulary(
             "Yes if the shine has gone from the black and from its edges since the last look.",
         ),
     ),
-    includes=("shared", "metal", "red_pattern", "red", "white", "black", "black_bands"),
+    includes=("shared", "metal", "red_pattern", "red_on_white", "black", "black_bands"),
     describe="Metallic showa and utsuri: black bands, and silver, gold or red between them, under one shine.",
 )
 """The traits of hikari utsuri, with those of metal, red, white and black."""
