@@ -100,7 +100,7 @@ def command(
         grade_files(standard, records, outs, labels, settings, top, on, leave_out_broken)
         return
     batch = graded(standard, records[0], labels, decisions, table)
-    failed = write_all(outs, plots, batch.results, about_of(standard, batch), batch.batch)
+    failed = write_all(outs, plots, batch.results, about_of(standard, batch), (standard, batch.batch))
     tell_batch(standard, batch, as_recorded=as_recorded)
     click.echo()
     show_cautions(cautions_of(standard))

@@ -101,7 +101,7 @@ def grade_mixed(
         click.echo(f"There is no fish in {shown(records[0])}.", err=True)
     rows: list[Row] = [*(row for part in graded for row in part.results), *map(_not_graded, batch.left)]
     about = _about(standards, graded)
-    failed = write_all(outs, (), rows, about, Batch(batch.file, (), (), ()))
+    failed = write_all(outs, (), rows, about, None)
     for standard, part in zip(standards, graded, strict=True):
         if part.results:
             tell_batch(standard, part, as_recorded=as_recorded)

@@ -9,6 +9,7 @@ from pathlib import Path
 import click
 
 from koirules.api import Standard
+from koirules.commands.drawn_fish import maps_of
 from koirules.commands.inputs import Graded, setting_words
 from koirules.commands.output import cautions_of, show_problems, shown, stop
 from koirules.formats.not_graded import Row
@@ -57,10 +58,17 @@ def _is_same(one: str, other: str) -> bool:
 
 
 def write_all(
-    outs: Sequence[str], plots: Sequence[str], results: Sequence[Row], about: About, batch: Batch
+    outs: Sequence[str],
+    plots: Sequence[str],
+    results: Sequence[Row],
+    about: About,
+    given: tuple[Standard, Batch] | None,
 ) -> list[Problem]:
-    """Write the results to each file, before anything is printed; the problems of those that could not be written."""
-    pictures = _pictures(batch) if any(is_page(Path(out)) for out in outs) else None
+    """Write the results to each file, before anything is printed; the problems of those that could not be written.
+
+    given: the standard and the records, for what a page shows of the fish; None where several standards graded.
+    """
+    pictures = _pictures(*given) if given is not None and any(is_page(Path(out)) for out in outs) else None
     graded = [one for one in results if isinstance(one, Result)]
     written = [(out, write_results(Path(out), results, about, pictures)) for out in outs]
     written += [(plot, write_plot(Path(plot), graded, about)) for plot in plots]
@@ -93,7 +101,7 @@ def about_of(standard: Standard, batch: Graded) -> About:
     )
 
 
-def _pictures(batch: Batch) -> Pictures:
+def _pictures(standard: Standard, batch: Batch) -> Pictures:
     """What a page can show of the fish; photographs that cannot be shown are named."""
     file, records = Path(batch.file), batch.records
     number = named_photographs(records)
@@ -103,4 +111,5 @@ def _pictures(batch: Batch) -> Pictures:
     else:
         photographs, problems = read_photographs(file, records)
     show_problems(problems)
-    return Pictures(photographs)
+    maps = {record.fish: found for record in records if (found := maps_of(standard, record))}
+    return Pictures(photographs, maps)

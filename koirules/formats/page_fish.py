@@ -32,7 +32,7 @@ def card(wording: Wording, result: Result, standing: Standing, pictures: Picture
     return element(
         "li",
         _head(wording, result, name, scored=scored),
-        pictures_of(pictures, result),
+        pictures_of(pictures, result, name),
         _sections(wording, result, widest) if scored else Markup(""),
         course(wording, result),
         _why(wording, result),

@@ -18,7 +18,7 @@ _VOID = frozenset({"br", "hr", "img", "input", "link", "meta"})
 
 @frozen
 class Markup:
-    """Markup as it is written; only `element`, `joined` and the templates of the page make it."""
+    """Markup as it is written; only `element`, `joined`, the drawing of a fish and the templates of the page make it."""
 
     text: str
 

@@ -233,7 +233,7 @@ def test_on_paper_it_is_a4_and_no_fish_is_cut(desk, tmp_path):
     whole = "".join(texts)
     assert "notaninstructiontokill" in whole
     assert "Putsidebyside" not in whole and "Showonly" not in whole and "Allreasons" not in whole
-    assert len(pages) <= FISH / 6
+    assert len(pages) <= FISH / 5
     assert f"{len(pages)}/{len(pages)}" in texts[-1]
 
 
@@ -352,3 +352,33 @@ def test_a_fish_says_where_it_left_who_stood_above_it_and_what_a_person_decided(
     above = page.run("document.body.innerText")
     assert "many bent spines" in above
     assert "1 of those that stay kept by hand; to pond 2" in above
+
+
+MAPPED = """fish,spine,hi_patches
+"K01""><script>alert(1)</script>",straight,5-22 L60 R50; 30-60 L60 R80
+K02,straight,10-30 L60 R50 sashi 2; 45-70 L50 R50 thin
+K03,straight,
+"""
+
+
+def test_a_fish_whose_pattern_was_mapped_is_drawn_on_its_card_side_by_side_and_on_paper(browser, tmp_path):
+    (tmp_path / "lot.csv").write_text(MAPPED, encoding="utf-8")
+    run = CliRunner().invoke(
+        main, ["grade", "tosai_kohaku", str(tmp_path / "lot.csv"), "--out", str(tmp_path / "page.html")]
+    )
+    assert run.exit_code == 0, run.output
+    page = Page(browser, 390, 844, script=True, touch=True).open(tmp_path / "page.html")
+    titles = page.run("[...document.querySelectorAll('.pictures svg title')].map((one) => one.textContent)")
+    assert sorted(titles) == ['K01"><script>alert(1)</script> from above', "K02 from above"]
+    ids = page.run("[...document.querySelectorAll('[id]')].map((one) => one.id)")
+    assert len(ids) == len(set(ids))
+    page.run("document.querySelectorAll('.chosen').forEach((one) => one.click())")
+    page.run("document.getElementById('compare').click()")
+    assert page.run("document.querySelectorAll('#side .pictures svg').length") == 2
+    ids = page.run("[...document.querySelectorAll('[id]')].map((one) => one.id)")
+    assert len(ids) == len(set(ids))
+    wide = page.run(
+        "[...document.querySelectorAll('#side .pictures svg')].map((one) => one.getBoundingClientRect().width)"
+    )
+    assert all(80 < one < 390 for one in wide)
+    assert (page.told, page.requests) == ([], [])
