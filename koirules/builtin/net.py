@@ -5,6 +5,7 @@ Meanings are common practice, no source; ranges and steps are from memory.
 
 from __future__ import annotations
 
+from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.shorthand import number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait
 
@@ -69,3 +70,11 @@ NET = (
     ),
 )
 """The traits of a net."""
+
+MEASURES_OF_NET = (
+    Formula("net_cover", "(net_front + net_middle + net_rear) / 3"),
+    Formula(
+        "net_evenness", "lesser of (net_front, net_middle, net_rear) / greater of (net_front, net_middle, net_rear)"
+    ),
+)
+"""What follows from the shares of the net on shoulder, beside and behind the back fin."""

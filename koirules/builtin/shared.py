@@ -17,7 +17,7 @@ from koirules.builtin.colour_measures import (
 )
 from koirules.builtin.look import LOOK
 from koirules.builtin.measures_of_body import MEASURES_OF_BODY
-from koirules.builtin.net import NET
+from koirules.builtin.net import MEASURES_OF_NET, NET
 from koirules.builtin.red_colour import RED_COLOUR
 from koirules.builtin.red_measures import MEASURES_OF_RED
 from koirules.builtin.red_pattern import DETAILS, PATTERN
@@ -109,6 +109,6 @@ PARTS_OF_VARIETIES = (
         MEASURES_OF_BANDS,
     ),
     _part("clear_head", "clear head", CLEAR_HEAD, "A head of one clear tone, without specks or dark bone."),
-    _part("net", "net of the scales", NET, "A dark centre or rim on each scale, seen as a net."),
+    _part("net", "net of the scales", NET, "A dark centre or rim on each scale, seen as a net.", MEASURES_OF_NET),
 )
 """Parts that a variety includes where it has them, so that the same thing has the same name in each."""

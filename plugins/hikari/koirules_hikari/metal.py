@@ -7,6 +7,7 @@ variety has.
 
 from __future__ import annotations
 
+from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.shorthand import YES_NO, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 
@@ -91,5 +92,12 @@ METAL = Vocabulary(
     includes=("clear_head",),
     describe="How far the shine of a metallic koi reaches, and what dulls it.",
     is_variety=False,
+    measures=(
+        Formula("shine_cover", "(shine_head + shine_shoulder + shine_rear) / 3"),
+        Formula(
+            "shine_evenness",
+            "lesser of (shine_head, shine_shoulder, shine_rear) / greater of (shine_head, shine_shoulder, shine_rear)",
+        ),
+    ),
 )
 """The traits of metal."""

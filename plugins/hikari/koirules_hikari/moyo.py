@@ -6,6 +6,7 @@ pattern here is said by an article on hikari moyo. The net of a kujaku has the t
 
 from __future__ import annotations
 
+from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.shorthand import YES_NO, choice, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 
@@ -65,6 +66,7 @@ HIKARI_MOYO = Vocabulary(
         ),
     ),
     includes=("shared", "metal", "net"),
+    measures=(Formula("moyo_balance", "lesser of (balance_left_right, balance_front_rear)"),),
     describe="Metallic koi in two colours: hariwake, kikusui, kujaku, yamato nishiki and others.",
 )
 """The traits of hikari moyo, with those of metal and net."""

@@ -7,6 +7,7 @@ of a fish, and so is no trait.
 
 from __future__ import annotations
 
+from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.shorthand import count, number, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 
@@ -108,5 +109,11 @@ DOITSU = Vocabulary(
     traits=(*ROWS, *BARE_SKIN),
     describe="A skin over any variety: rows of large scales, or none at all, and bare skin between.",
     is_skin=True,
+    measures=(
+        Formula(
+            "row_symmetry",
+            "lesser of (row_scales_left, row_scales_right) / greater of (row_scales_left, row_scales_right)",
+        ),
+    ),
 )
 """The traits of doitsu, to lie over those of a variety."""

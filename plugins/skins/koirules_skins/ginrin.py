@@ -6,6 +6,7 @@ goes, and whether its shine or its pattern comes first there, is for the show or
 
 from __future__ import annotations
 
+from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.shorthand import choice, count, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 
@@ -94,5 +95,11 @@ GINRIN = Vocabulary(
     traits=TRAITS,
     describe="A skin over any variety: scales that sparkle gold on red and silver on white and black.",
     is_skin=True,
+    measures=(
+        Formula("gin_cover", "(gin_cover_left + gin_cover_right) / 2"),
+        Formula(
+            "gin_balance", "lesser of (gin_cover_left, gin_cover_right) / greater of (gin_cover_left, gin_cover_right)"
+        ),
+    ),
 )
 """The traits of kinginrin, to lie over those of a variety."""
