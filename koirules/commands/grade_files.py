@@ -15,7 +15,7 @@ from koirules.commands.output import cautions_of, counted, show_cautions, show_p
 from koirules.commands.telling_rounds import tell_alerts, tell_round_totals
 from koirules.formats.large_files import ENDINGS
 from koirules.formats.large_results import RESULT_ENDINGS
-from koirules.formats.results import WRITERS
+from koirules.formats.results import RESULT_ENDINGS as ENDINGS_OF_A_BATCH
 from koirules.problems import Problem
 from koirules.problems import runs as say
 from koirules.problems.saving import unknown_output_ending
@@ -91,7 +91,7 @@ def _early(outs: Sequence[str]) -> list[Problem]:
 
 
 def _wrong_ending(out: str, ending: str) -> Problem:
-    if ending.lower() in WRITERS:
+    if ending.lower() in ENDINGS_OF_A_BATCH:
         return say.not_of_whole_files(out, ending, RESULT_ENDINGS)
     return unknown_output_ending(out, ending, RESULT_ENDINGS)
 

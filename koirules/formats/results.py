@@ -19,7 +19,7 @@ from koirules.problems import Problem
 from koirules.problems.picturing import page_of_several
 from koirules.problems.saving import too_many_fish, too_many_rows, unknown_output_ending
 
-__all__ = ["WRITERS", "About", "check_result_path", "is_page", "write_results"]
+__all__ = ["RESULT_ENDINGS", "WRITERS", "About", "check_result_path", "is_page", "write_results"]
 
 WRITERS: dict[str, Callable[[Path, Sequence[Row], About], None]] = {
     ".csv": write_csv,
@@ -30,6 +30,9 @@ WRITERS: dict[str, Callable[[Path, Sequence[Row], About], None]] = {
 
 _PAGE = ".html"
 
+RESULT_ENDINGS = (*WRITERS, _PAGE)
+"""What results of a batch end in."""
+
 
 def is_page(path: Path) -> bool:
     """Whether results go there as a page to read."""
@@ -38,9 +41,8 @@ def is_page(path: Path) -> bool:
 
 def check_result_path(path: Path) -> Problem | None:
     """Say what is wrong with a path for results, as far as that shows before anything is graded."""
-    endings = (*WRITERS, _PAGE)
-    if path.suffix.lower() not in endings:
-        return unknown_output_ending(str(path), path.suffix, endings)
+    if path.suffix.lower() not in RESULT_ENDINGS:
+        return unknown_output_ending(str(path), path.suffix, RESULT_ENDINGS)
     return check_folder(path)
 
 
