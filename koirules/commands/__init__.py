@@ -15,10 +15,12 @@ _COMMANDS = {
     "check": "Check rule files and the samples in them.",
     "tidy": "Lay out rule files in the one way.",
     "seal": "Print the seal of a standard.",
+    "prove": "Prove what holds for every fish, or show one of which it does not.",
     "sheet": "Make a blank record sheet for a variety or a standard.",
     "varieties": "List the varieties, skins and rule sets that are installed, and from where.",
     "new-variety": "Lay down a plugin for a variety of your own, with tests that pass.",
     "traits": "List the traits that rules and records can name.",
+    "explain": "Say what the code behind a problem means.",
 }
 
 

@@ -81,11 +81,17 @@ def counted(number: int, one: str, many: str | None = None) -> str:
     return f"{number:,} {one if number == 1 else many or one + 's'}"
 
 
+def show_paragraph(text: str, *, dim: bool = False) -> None:
+    """Print a text over as many lines as the terminal needs."""
+    width = min(100, shutil.get_terminal_size((100, 24)).columns)
+    wrapped = click.wrap_text(text, width)
+    click.echo(click.style(wrapped, dim=True) if dim else wrapped)
+
+
 def show_cautions(parts: Iterable[str] = CAUTIONS) -> None:
     """Print the usual cautions."""
-    width = min(100, shutil.get_terminal_size((100, 24)).columns)
     for part in parts:
-        click.echo(click.style(click.wrap_text(part, width), dim=True))
+        show_paragraph(part, dim=True)
 
 
 def _site(problem: Problem) -> str:

@@ -59,6 +59,12 @@ def needed_for(rules: Rules, roots: Iterable[Node]) -> frozenset[str]:
     return frozenset(needed)
 
 
+def order_of_grading(rules: Rules) -> tuple[Term | Limit, ...]:
+    """The faults and lifts, and the terms that grading a fish needs, in order: alerts and rounds may have terms of their own."""
+    needed = needed_for(rules, (root for part in rules.parts for root in part.roots))
+    return tuple(part for part in rules.order if isinstance(part, Limit) or order_key(part) in needed)
+
+
 def order_key(part: Term | Limit) -> str:
     """The key of a part in the order of working out: its head word and its name."""
     return f"term {part.name}" if isinstance(part, Term) else f"{part.head} {part.name}"

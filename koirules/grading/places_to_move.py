@@ -198,7 +198,7 @@ def every_telling_value(trait: Trait, reading: Reading | None, cuts: Cuts) -> tu
     kind = trait.kind
     match kind, reading:
         case (Number() | Count(), Span(low, high)):
-            notch = _range(kind)[2]
+            notch = range_in_notches(kind)[2]
             least, most = ceil(low * notch), floor(high * notch)
             begins = (-(-cut // (MILLION // notch)) for cut in cuts.at)
             notches = sorted({least, most, *(begin + step for begin in begins for step in (-1, 0))})
@@ -219,12 +219,12 @@ def rest_of_range(trait: Trait, reading: Reading, toward: int) -> Stretch | None
     kind = trait.kind
     if not isinstance(kind, Number | Count) or not isinstance(reading, Span):
         return None
-    low, high, notch = _range(kind)
+    low, high, notch = range_in_notches(kind)
     near, far = round(reading.low * notch) + toward, high if toward > 0 else low
     return Stretch(near, far, notch, reading.low, 1.0) if (far - near) * toward >= 0 else None
 
 
-def _range(kind: Number | Count) -> tuple[int, int, int]:
+def range_in_notches(kind: Number | Count) -> tuple[int, int, int]:
     """The lowest and highest whole notch of a range, and how many notches make 1."""
     if isinstance(kind, Count):
         return 0, kind.high, 1
@@ -243,7 +243,7 @@ def _beside(value: float, notch: int) -> tuple[int, int]:
 
 
 def _stretches(kind: Number | Count, value: float, cuts: Cuts) -> tuple[Stretch, ...]:
-    low, high, notch = _range(kind)
+    low, high, notch = range_in_notches(kind)
     if low >= high:
         return ()
     below, above = _beside(value, notch)

@@ -1,0 +1,57 @@
+"""The form of a statement about all fish."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from enum import Enum
+
+from attrs import frozen
+
+from koirules.vocabulary.readings import Reading
+
+
+class Outcome(Enum):
+    """What became of a statement."""
+
+    PROVED = "proved"
+    FOUND = "found"
+    OPEN = "not decided"
+
+
+@frozen
+class Shown:
+    """A fish that shows something: its record, and the grades and the score (lowest and highest hundredths) that it gets."""
+
+    record: Mapping[str, Reading]
+    possible: tuple[str, ...]
+    score: tuple[int, int]
+
+
+@frozen
+class Statement:
+    """One statement.
+
+    kind: which question it answers (KINDS). about: the parts of the standard or the trait that it is about. words: the
+    answer as a sentence. outcome: how it was come by. slip: whether it surely is a mistake in the rules. fish: what shows
+    it: one, or two that are set against each other. line: of the rule file, 0 for the whole.
+    """
+
+    kind: str
+    about: str
+    words: str
+    outcome: Outcome
+    slip: bool = False
+    fish: tuple[Shown, ...] = ()
+    line: int = 0
+
+
+KINDS: Mapping[str, str] = {
+    "grade": "Which grades can be reached",
+    "limit": "Faults and lifts that can never, or always, bite, or that change no grade",
+    "extra": "Bonuses and penalties that can never, or always, hold",
+    "comparison": "Conditions that can never, or always, hold",
+    "together": "Faults that always bite together",
+    "under": "Faults under which a lift can never be seen",
+    "score": "The lowest and the highest score",
+    "better": "Better never scores worse",
+}

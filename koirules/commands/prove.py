@@ -1,0 +1,48 @@
+"""`koirules prove`: what holds for every fish that there could be."""
+
+from __future__ import annotations
+
+import sys
+from importlib.util import find_spec
+
+import click
+
+from koirules.commands.inputs import setting_option, standard_from
+from koirules.commands.output import DOES_NOT_HOLD, HOLDS, show_problems, stop, stop_if_refused
+from koirules.problems.proving import needs_solver
+
+
+@click.command("prove")
+@click.argument("rules")
+@click.option("--json", "as_json", is_flag=True, help="Print the statements as JSON.")
+@setting_option
+def command(rules: str, as_json: bool, changes: tuple[str, ...]) -> None:
+    """Prove what holds for every fish, by RULES, or show a fish of which it does not.
+
+    Grades that no fish can reach; faults, bonuses and conditions that can never or always hold; faults that always bite
+    together; lifts that are never seen under a fault; the lowest and highest score; and for each trait of which more or
+    less is better, whether better can ever score worse. Exit status 1: something is surely a slip.
+    """
+    if find_spec("z3") is None:
+        stop_if_refused([needs_solver("prove")])
+    standard = standard_from(rules, changes)
+    show_problems(standard.warnings)
+    from koirules.analysis.proofs.every import proofs
+    from koirules.commands.telling_proofs import as_data, tell
+    from koirules.grading.solver.meaning import TooManyReadings
+
+    def progress(question: str) -> None:
+        if sys.stderr.isatty():
+            click.echo(f"\r\x1b[K  {question}", err=True, nl=False)
+
+    try:
+        found = proofs(standard.grader, progress)
+    except TooManyReadings:
+        stop("Some condition of these rules chooses among too many steps to be worked out for every fish at once.")
+    if sys.stderr.isatty():
+        click.echo("\r\x1b[K", err=True, nl=False)
+    if as_json:
+        click.echo(as_data(standard, found))
+    else:
+        tell(standard, found)
+    sys.exit(DOES_NOT_HOLD if any(statement.slip for statement in found.statements) else HOLDS)
