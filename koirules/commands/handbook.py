@@ -14,8 +14,9 @@ from koirules.commands.output import CAUTIONS, DOES_NOT_HOLD, counted, show_prob
 @click.command("handbook")
 @click.argument("rules")
 @click.option("--out", required=True, type=click.Path(), metavar="FILE", help="Where to write it (.html or .md).")
+@click.option("--remarks", is_flag=True, help="Show the remarks of the file (behind #) beside what they are on.")
 @language_option
-def command(rules: str, out: str, language: str | None) -> None:
+def command(rules: str, out: str, remarks: bool, language: str | None) -> None:
     """Write RULES as a page that a committee prints and hands to its judges.
 
     Sections with their worth, every criterion with its curve drawn or its steps, faults and lifts, what decides ties, the
@@ -29,7 +30,7 @@ def command(rules: str, out: str, language: str | None) -> None:
     if problem is None:
         standard = standard_from(rules, language=language)
         runs = run_samples(standard.grader)
-        problem = write_handbook(Path(out), Subject(standard.grader, runs, standard.seal, CAUTIONS))
+        problem = write_handbook(Path(out), Subject(standard.grader, runs, standard.seal, CAUTIONS, remarks))
     if problem is not None:
         show_problems([problem])
         stop("Nothing was written.")

@@ -263,7 +263,8 @@ class RuleFile:
 
     unread: head word and name ("" where there is none) of each statement that could not be read. bases: where the
     statements of bases are among these, the text of each base by its file. replaced: where a statement stands in place of
-    one of a base, the place of that one, by its own. chain: the bases, the one that this file names first.
+    one of a base, the place of that one, by its own. chain: the bases, the one that this file names first. remarks: those on each
+    statement that holds, by its place (remarks.py), once the file has been put together with its bases.
     """
 
     file: str
@@ -274,3 +275,4 @@ class RuleFile:
     bases: Mapping[str, str] = field(factory=dict, hash=False)
     replaced: Mapping[Place, Place] = field(factory=dict, hash=False)
     chain: tuple[Base, ...] = ()
+    remarks: Mapping[Place, tuple[str, ...]] = field(factory=dict, hash=False)

@@ -11,6 +11,7 @@ from collections.abc import Iterable
 from attrs import define, evolve, field
 
 from koirules.language import statements as st
+from koirules.language.remarks import remarks_of
 from koirules.language.syntax import Text
 from koirules.problems import Place, Problem
 from koirules.problems import sharing as say
@@ -56,7 +57,7 @@ def alone(own: st.RuleFile, problems: list[Problem]) -> st.RuleFile:
                     problems.append(say.no_base(place, "drop"))
             case _:
                 statements.append(statement)
-    return evolve(own, statements=tuple(statements))
+    return evolve(own, statements=tuple(statements), remarks=remarks_of(own))
 
 
 def merged(own: st.RuleFile, header: st.Header, base: Rules, problems: list[Problem]) -> st.RuleFile:
@@ -73,7 +74,8 @@ def merged(own: st.RuleFile, header: st.Header, base: Rules, problems: list[Prob
     bases = {**base.source.bases, base.file: base.source.text}
     chain = chain_of(header, base)
     replaced = {**base.source.replaced, **merge.replaced}
-    return evolve(own, statements=statements, bases=bases, replaced=replaced, chain=chain)
+    remarks = {**base.source.remarks, **remarks_of(own)}
+    return evolve(own, statements=statements, bases=bases, replaced=replaced, chain=chain, remarks=remarks)
 
 
 def _header(own: st.Header, base: Rules, problems: list[Problem]) -> st.Header:

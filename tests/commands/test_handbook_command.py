@@ -65,3 +65,11 @@ def test_nothing_is_written_where_something_is_wrong():
     assert result.exit_code == 2
     assert "bentt" in result.stderr
     assert [path.name for path in Path().iterdir()] == ["house.koi"]
+
+
+def test_remarks_are_shown_on_demand():
+    Path("house.koi").write_text(RULES.replace("fault bent", "# It never mends.\nfault bent"), encoding="utf-8")
+    run("handbook", "house.koi", "--out", "plain.md")
+    run("handbook", "house.koi", "--out", "remarks.md", "--remarks")
+    assert "It never mends." not in Path("plain.md").read_text(encoding="utf-8")
+    assert "remark: It never mends." in Path("remarks.md").read_text(encoding="utf-8")

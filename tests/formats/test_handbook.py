@@ -11,6 +11,7 @@ from pathlib import Path
 
 import html5lib
 import pytest
+from attrs import evolve
 from markdown_it import MarkdownIt
 
 from koirules import load_standard, read_standard
@@ -336,6 +337,50 @@ def test_titles_of_strangers_are_shown_and_never_act(title):
     }
     assert shown(text).count(" ".join(said.split())) >= 12
     assert not [token for token in tokens(text) if token.type in {"html_block", "code_block", "fence", "hr"}]
+
+
+REMARKED = """# On the page <b>.
+standard "Remarked" edition 1
+# On the setting | x.
+setting line = 3 from 1 to 9
+# On the trait.
+trait mark as number in cm from 0 to 9
+# On the term.
+term marked means mark above 2 cm
+# On the fault.
+fault bad if marked: no better than last
+# On the lift.
+lift up if mark above 8 cm: no worse than good
+# On the section.
+section s worth 100
+# On the points.
+points p by mark: 0 cm gives 0, 4 cm gives 10
+# On the bonus.
+bonus b 1 if marked
+# On the grade.
+grade good if score at least line
+grade last otherwise
+# On the alert.
+alert all "all" if batch share of (marked) above 50 %
+# On the round.
+round r pick line by highest score
+# On the sample.
+sample "a" with mark 1 cm
+  comes out good
+"""
+
+
+def test_remarks_are_shown_where_they_are_asked_for_and_only_then():
+    standard = read_standard(REMARKED)
+    remarks = [line.removeprefix("# ") for line in REMARKED.split("\n") if line.startswith("# ")]
+    assert len(remarks) == 13
+    for make in (html_of, markdown_of):
+        without = make(blocks_of(subject(standard)))
+        text = make(blocks_of(evolve(subject(standard), remarks=True)))
+        seen = text_of(parsed(text)) if make is html_of else shown(text)
+        for remark in remarks:
+            assert seen.count(remark) == 1, remark
+            assert remark.split("<")[0].split("|")[0] not in without
 
 
 def test_letters_that_steer_do_not_come_onto_the_page():

@@ -167,6 +167,9 @@ class _Page:
 
     def _row(self, table: Table, row: Row) -> Markup:
         cells = [element("th", self.line(row.cells[0]), scope="row")]
-        for column, cell in zip(table.columns[1:], row.cells[1:], strict=True):
-            cells.append(element("td", self.line(cell), class_="number" if column.number else None))
+        last = len(table.columns) - 1
+        for i in range(1, last + 1):
+            remarks = [element("p", text, class_="quiet") for text in row.remarks] if i == last else []
+            class_ = "number" if table.columns[i].number else None
+            cells.append(element("td", self.line(row.cells[i]), *remarks, class_=class_))
         return element("tr", *_lines(cells), id=row.anchor or None, class_="sums" if row.sums else None)

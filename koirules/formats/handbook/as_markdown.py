@@ -61,7 +61,8 @@ def _table(table: Table) -> Iterator[str]:
     yield _row([escaped(column.title) for column in table.columns])
     yield _row(["---:" if column.number else "---" for column in table.columns])
     for row in table.rows:
-        yield _row([_line(cell) for cell in row.cells])
+        *cells, last = (_line(cell) for cell in row.cells)
+        yield _row([*cells, "; ".join([last, *(f"remark: {escaped(text)}" for text in row.remarks)])])
 
 
 def _row(cells: Sequence[str]) -> str:

@@ -86,11 +86,12 @@ class Column:
 
 @frozen
 class Row:
-    """A row of a table; the first cell says what it is about. sums: what it adds up stands below it."""
+    """A row of a table; the first cell says what it is about. sums: what it adds up stands below it. remarks: on the whole."""
 
     cells: tuple[Line, ...]
     anchor: str = ""
     sums: bool = False
+    remarks: tuple[str, ...] = ()
 
 
 @frozen
@@ -116,12 +117,14 @@ class Knot:
 class Drawing:
     """A curve to be drawn: straight lines between its knots, flat outside of them.
 
-    anchor: its own. about: what it shows. axis: what is along it, with the unit. low, high: what the value can be.
+    anchor: its own. about: what it shows. axis: what is along it, with the unit. unit: its symbol, "" for none. low, high: what
+    the value can be.
     """
 
     anchor: str
     about: str
     axis: Line
+    unit: str
     knots: tuple[Knot, ...]
     low: Decimal
     high: Decimal

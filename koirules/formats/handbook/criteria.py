@@ -66,6 +66,7 @@ def _whole(voice: Voice) -> int:
 def _section(voice: Voice, section: Section) -> Iterator[Block]:
     worth = f": {points(section.worth)} of {points(_whole(voice))} points"
     yield Heading(3, line(voice.title(section.title), worth), anchor("section", section.name))
+    yield from voice.remarks_on(section.place)
     for part in section.points:
         yield _criterion(voice, section, part)
     if section.extras:
@@ -86,6 +87,7 @@ def _criterion(voice: Voice, section: Section, part: Points) -> Group:
         Heading(4, line(voice.title(part.title)), anchor("points", part.name)),
         Paragraph(line(strong(worth), " ", looked)),
         Group("shape", shown),
+        *voice.remarks_on(part.place),
     )
     return Group("criterion", blocks)
 
@@ -123,7 +125,7 @@ def _curve(voice: Voice, section: Section, part: Points) -> tuple[Block, ...]:
     title = voice.plain.of(part.title)
     about = f"{title}: {', '.join(f'{knot.words} gives {shortest(knot.gives)}' for knot in knots)}; straight in between"
     axis = line(voice.told(part.by.place), f" ({symbol})" if symbol else "")
-    drawing = Drawing(anchor("curve", part.name), about, axis, knots, low, high)
+    drawing = Drawing(anchor("curve", part.name), about, axis, symbol, knots, low, high)
     return drawing, Table(
         line("Knots of the curve; straight lines in between, flat beyond"), (Column("seen"), *_GIVES), rows, "steps"
     )
@@ -155,4 +157,5 @@ def _extras(voice: Voice, section: Section) -> Group:
     )
     columns = (Column("bonus or penalty"), Column("of the score", number=True), Column("where"))
     heading = Heading(4, line(voice.title(section.title), ": bonuses and penalties"))
-    return Group("extras", (heading, Table(line("Bonuses and penalties"), columns, rows, "conditions")))
+    table = Table(line("Bonuses and penalties"), columns, rows, "conditions")
+    return Group("extras", (heading, voice.remarked(table, [extra.place for extra in section.extras])))

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 
 from attrs import frozen
 
-from koirules.formats.handbook.blocks import Drawing, Knot
+from koirules.formats.handbook.blocks import Drawing, Knot, Line, Piece
 from koirules.formats.page_markup import Markup, element
 from koirules.vocabulary.kinds import shortest
 
@@ -21,12 +21,12 @@ _BEYOND = 0.06
 
 @frozen
 class _At:
-    """A knot on the picture. row: of its label at the foot."""
+    """A knot on the picture. row: of its label at the foot, None where there is no room for one."""
 
     knot: Knot
     x: float
     y: float
-    row: int
+    row: int | None
 
 
 def curve_svg(drawing: Drawing) -> Markup:
@@ -42,11 +42,11 @@ def curve_svg(drawing: Drawing) -> Markup:
 
     placed = tuple(_placed(drawing, across, most))
     foot = _TOP + _HEIGHT
-    rows = max(at.row for at in placed) + 1
+    rows = max(at.row or 0 for at in placed) + 1
     high = foot + 6 + rows * _ROW + 20
     line = [(across(begin), placed[0].y), *((at.x, at.y) for at in placed), (across(end), placed[-1].y)]
     title = f"{drawing.anchor}-title"
-    axis = (element("tspan", piece.text, lang=piece.language or None) for piece in drawing.axis)
+    axis = (element("tspan", piece.text, lang=piece.language or None) for piece in _axis(drawing))
     return element(
         "svg",
         element("title", drawing.about, id=title),
@@ -64,14 +64,21 @@ def curve_svg(drawing: Drawing) -> Markup:
 
 
 def _placed(drawing: Drawing, across: Callable[[float], float], most: float) -> Iterator[_At]:
-    """Where each knot is; a label at the foot that has no room beside the one before goes a row down."""
+    """Where each knot is; a label at the foot that has no room beside those before goes a row down, as far as there are any."""
     ends = [float("-inf")] * _MOST_ROWS
     for knot in drawing.knots:
         x = across(float(knot.at))
         half = len(shortest(knot.at)) * _LETTER / 2 + 3
-        row = next((i for i, end in enumerate(ends) if x - half > end), _MOST_ROWS - 1)
-        ends[row] = x + half
+        row = next((i for i, end in enumerate(ends) if x - half > end), None)
+        if row is not None:
+            ends[row] = x + half
         yield _At(knot, x, _TOP + _HEIGHT * (1 - float(knot.gives) / most), row)
+
+
+def _axis(drawing: Drawing) -> Line:
+    """What is along the axis; the unit alone where all of it has no room there."""
+    wide = sum(1 if letter.isascii() else 2 for piece in drawing.axis for letter in piece.text)
+    return drawing.axis if wide * _LETTER * 0.9 <= _WIDTH else (Piece(drawing.unit),)
 
 
 def _frame(foot: int, most: float) -> Iterator[Markup]:
@@ -84,6 +91,8 @@ def _frame(foot: int, most: float) -> Iterator[Markup]:
 
 def _guides(at: _At, foot: int) -> Iterator[Markup]:
     """A broken line from the knot down to its value at the foot."""
+    if at.row is None:
+        return
     below = foot + 6 + at.row * _ROW
     yield element("line", class_="guide", x1=_short(at.x), x2=_short(at.x), y1=_short(at.y), y2=below)
     yield element("text", shortest(at.knot.at), class_="middle", x=_short(at.x), y=below + 11)

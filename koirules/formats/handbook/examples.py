@@ -42,17 +42,18 @@ def _example(voice: Voice, number: int, run: SampleRun) -> Iterator[Block]:
     came = line("Comes out ", voice.graded(result.possible), _scored(result), ".")
     if result.grade is None:
         came = line("Not settled: could still be ", voice.graded(result.possible), _scored(result), ".")
+    yield from voice.remarks_on(run.sample.place)
     yield Paragraph(came)
     for failure in run.failures:
         yield Paragraph(line(strong("Not as the standard says: "), f"{failure}."))
     yield Facts((("recorded", _recorded(voice, run)),))
     if result.sections:
         yield _points(voice, result)
-    yield Listed(tuple(_settling(voice, result)))
+    yield Listed((*_settling(voice, result), *_leaving(voice, run)))
 
 
 def _settling(voice: Voice, result: Result) -> Iterator[Line]:
-    """The faults and lifts that did anything, the grades, and the round that it leaves in."""
+    """The faults and lifts that did anything, and the grades."""
     limits = [reason for reason in result.reasons if reason.kind in {"fault", "lift"}]
     sure = [reason for reason in limits if reason.state in {State.YES, State.HELD_BACK}]
     still_open = [reason.title for reason in limits if reason.state is State.OPEN]
@@ -63,8 +64,12 @@ def _settling(voice: Voice, result: Result) -> Iterator[Line]:
         yield line("could still show: ", voice.sentence(", ".join(still_open)), f"; {then}")
     elif limits and not sure:
         yield line("no fault" if all(reason.kind == "fault" for reason in limits) else "no fault, and no lift")
-    left = next((step for step in result.course if step.round == result.left_in), None)
-    if left is not None:
+
+
+def _leaving(voice: Voice, run: SampleRun) -> Iterator[Line]:
+    """The round that it leaves in, where the sample is about that: by itself a fish is no batch."""
+    left = next((step for step in run.result.course if step.round == run.result.left_in), None)
+    if left is not None and any(outcome.what == "leaves in" for outcome in run.sample.outcomes):
         yield line(voice.sentence(f"leaves in {left.title}: {left.why}"))
 
 

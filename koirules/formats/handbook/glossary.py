@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from koirules.formats.handbook.blocks import Block, Column, Heading, Paragraph, Row, Table, line
 from koirules.formats.handbook.voice import Voice, anchor
+from koirules.language.statements import HouseTrait
 from koirules.standard.parts import Setting
 from koirules.standard.types import Numeric
 from koirules.standard.wording import number_words
@@ -33,7 +34,7 @@ def settings(voice: Voice) -> Iterator[Block]:
         for one in found
     )
     columns = (Column("what"), Column("stands at", number=True), Column("may be"))
-    yield Table(line("Settings"), columns, rows, "settings")
+    yield voice.remarked(Table(line("Settings"), columns, rows, "settings"), [one.place for one in found])
 
 
 def _limits(setting: Setting) -> str:
@@ -60,12 +61,14 @@ def glossary(voice: Voice) -> Iterator[Block]:
             Row((line(voice.title(term.title)), voice.told(term.node.place)), anchor("term", term.name))
             for term in terms
         )
-        yield Table(line("Terms"), (Column("term"), Column("means")), rows, "conditions")
+        table = Table(line("Terms"), (Column("term"), Column("means")), rows, "conditions")
+        yield voice.remarked(table, [term.place for term in terms])
     if traits:
         yield Heading(3, line("What is looked at and written down"), "traits")
         rows = tuple(_trait(voice, trait) for trait in traits)
         columns = (Column("trait"), Column("name on a record sheet"), Column("what it is"), Column("written as"))
-        yield Table(line("Traits"), columns, rows, "traits")
+        own = {one.name.text: one.place for one in voice.rules.source.statements if isinstance(one, HouseTrait)}
+        yield voice.remarked(Table(line("Traits"), columns, rows, "traits"), [own.get(trait.name) for trait in traits])
 
 
 def _trait(voice: Voice, trait: Trait) -> Row:

@@ -20,7 +20,8 @@ def grades(voice: Voice) -> Iterator[Block]:
         condition: Line = line("all others") if grade.condition is None else voice.told(grade.condition.place)
         title = voice.title(grade.title, strong=True)
         rows.append(Row((line(f"{place + 1}. ", title), condition), anchor("grade", grade.name)))
-    yield Table(line("Grades and their bounds"), (Column("grade"), Column("asks for")), tuple(rows), "grades")
+    table = Table(line("Grades and their bounds"), (Column("grade"), Column("asks for")), tuple(rows), "grades")
+    yield voice.remarked(table, [grade.place for grade in voice.rules.grades])
 
 
 def faults(voice: Voice) -> Iterator[Block]:
@@ -55,7 +56,8 @@ def lifts(voice: Voice) -> Iterator[Block]:
 
 def _limits(voice: Voice, found: Sequence[Limit], head: str) -> Table:
     rows = tuple(Row((line(voice.title(one.title)), _condition(voice, one)), anchor(head, one.name)) for one in found)
-    return Table(line("Faults" if head == "fault" else "Lifts"), (Column(head), _WHERE), rows, "conditions")
+    table = Table(line("Faults" if head == "fault" else "Lifts"), (Column(head), _WHERE), rows, "conditions")
+    return voice.remarked(table, [one.place for one in found])
 
 
 def _condition(voice: Voice, limit: Limit) -> Line:
@@ -76,4 +78,5 @@ def alerts(voice: Voice) -> Iterator[Block]:
         Row((line(voice.title(alert.title)), voice.told(alert.condition.place)), anchor("alert", alert.name))
         for alert in found
     )
-    yield Table(line("Alerts"), (Column("alert"), _WHERE), rows, "conditions")
+    table = Table(line("Alerts"), (Column("alert"), _WHERE), rows, "conditions")
+    yield voice.remarked(table, [alert.place for alert in found])

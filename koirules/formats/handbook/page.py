@@ -15,23 +15,30 @@ from koirules.formats.handbook.selection import selection
 from koirules.formats.handbook.voice import Voice, points
 from koirules.grading.sample_runs import SampleRun
 from koirules.grading.single import Grader
+from koirules.language.statements import Header
 from koirules.standard.parts import Rules
 from koirules.standard.titles import Titled
 
 
 @frozen
 class Subject:
-    """What a page is about: a standard, its samples as they were run, its seal, and what to bear in mind with fish in hand."""
+    """What a page is about.
+
+    runs: the samples of the standard, run. cautions: what to bear in mind with fish in hand. remarks: whether the remarks of
+    the rule file are shown beside what they are on.
+    """
 
     grader: Grader
     runs: Sequence[SampleRun]
     seal: str
     cautions: Sequence[str]
+    remarks: bool = False
 
 
 def blocks_of(subject: Subject) -> tuple[Block, ...]:
     """The whole page."""
-    voice = Voice(subject.grader)
+    source = subject.grader.rules.source
+    voice = Voice(subject.grader, source.remarks if subject.remarks else {})
     return (
         *_opening(voice, subject.seal),
         *_cautions(subject.cautions),
@@ -54,6 +61,7 @@ def _opening(voice: Voice, seal: str) -> Iterator[Block]:
     yield Facts(tuple(_facts(voice, seal)))
     for note in rules.notes:
         yield Paragraph(line(note))
+    yield from voice.remarks_on(next(one.place for one in rules.source.statements if isinstance(one, Header)))
 
 
 def _facts(voice: Voice, seal: str) -> Iterator[tuple[str, Line]]:

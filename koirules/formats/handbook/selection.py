@@ -36,6 +36,7 @@ def selection(voice: Voice) -> Iterator[Block]:
     )
     for number, one in enumerate(rounds, 1):
         yield Heading(3, line(f"{number}. ", voice.title(one.title)), anchor("round", one.name))
+        yield from voice.remarks_on(one.place)
         yield Facts(tuple(_facts(voice, one)))
         if one.keys:
             yield Paragraph(line("The pick goes by, in this order:"))

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
 
-from attrs import frozen
+from attrs import evolve, field, frozen
 
-from koirules.formats.handbook.blocks import Line, Piece
+from koirules.formats.handbook.blocks import Line, Paragraph, Piece, Table, line
 from koirules.grading.plain_words import PlainWords, Said
 from koirules.grading.single import Grader
 from koirules.problems import Place
@@ -21,9 +22,10 @@ _TOLD_OF = frozenset({"trait", "term", "setting", "section", "fault", "grade", "
 
 @frozen
 class Voice:
-    """The words of one page."""
+    """The words of one page. remarks: those of the rule file that it shows, by the place of the statement that they are on."""
 
     grader: Grader
+    remarks: Mapping[Place, tuple[str, ...]] = field(factory=dict)
 
     @property
     def rules(self) -> Rules:
@@ -83,6 +85,17 @@ class Voice:
             self.title(setting.title, anchor("setting", amount), named=True),
             Piece(")"),
         )
+
+    def remarks_on(self, place: Place) -> Iterator[Paragraph]:
+        """The remarks on a statement."""
+        for text in self.remarks.get(place, ()):
+            yield Paragraph(line(text), quiet=True)
+
+    def remarked(self, table: Table, places: Sequence[Place | None]) -> Table:
+        """A table with the remarks on what its rows are about."""
+        told = [() if place is None else self.remarks.get(place, ()) for place in places]
+        rows = [evolve(row, remarks=texts) for row, texts in zip(table.rows, told, strict=True)]
+        return evolve(table, rows=tuple(rows))
 
     def _piece(self, said: Said) -> Piece:
         if said.head not in _TOLD_OF:
