@@ -15,6 +15,7 @@ _COMMANDS = {
     "check": "Check rule files and the samples in them.",
     "tidy": "Lay out rule files in the one way.",
     "seal": "Print the seal of a standard.",
+    "handbook": "Write a standard as a page to print and hand to judges.",
     "prove": "Prove what holds for every fish, or show one of which it does not.",
     "sheet": "Make a blank record sheet for a variety or a standard.",
     "varieties": "List the varieties, skins and rule sets that are installed, and from where.",

@@ -37,6 +37,13 @@ def ordinal(place: int) -> str:
     return f"{place}{ending}"
 
 
+def first_words(key: Key) -> str:
+    """What stands before the expression of a key: `highest`, `lowest`, `those with`."""
+    if not isinstance(key.by.type, Numeric | Steps):
+        return "those with"
+    return "highest" if key.highest else "lowest"
+
+
 def _mates(tie: Tie, number: int) -> list[int]:
     """Some of the fish that one is tied with: of thousands nobody reads them all."""
     return [mate for mate in tie.fish[: _MOST_NAMED + 1] if mate != number][:_MOST_NAMED]
@@ -98,9 +105,7 @@ class CourseTeller:
         return "; ".join(told) or "all"
 
     def _key(self, key: Key) -> str:
-        if not isinstance(key.by.type, Numeric | Steps):
-            return f"those with {self.plain.told(key.by.place)}"
-        return f"{'highest' if key.highest else 'lowest'} {self.plain.told(key.by.place)}"
+        return f"{first_words(key)} {self.plain.told(key.by.place)}"
 
     def _named(self, numbers: Sequence[int]) -> tuple[str, ...]:
         return tuple(self.records[number].fish for number in numbers)

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from bisect import bisect_right
+from collections.abc import Iterator, Mapping
+from functools import cached_property
 
 from attrs import frozen
 
@@ -12,15 +14,30 @@ from koirules.standard.operations import LIMIT
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import trait_of, unit_shown
 from koirules.standard.titles import Titled
-from koirules.standard.tree import Node
+from koirules.standard.tree import Apply, GradeRead, Node, walk
 from koirules.standard.types import Numeric, Steps, Truth
 from koirules.standard.wording import number_words
 from koirules.vocabulary.kinds import Label, Places
 from koirules.vocabulary.readings import PlaceSet, Reading, show_reading
 from koirules.vocabulary.traits import Trait
 
-# Sections and faults have names of their own, and what stands behind a number is its unit.
-_TOKEN = re.compile(r'"[^"]*"|(?:section|fault)\s+\w+|[0-9.]+\s*(?:[^\W\d]\w*|%)|[^\W\d]\w*')
+# Sections, faults and rounds have names of their own, and what stands behind a number is its unit.
+_TOKEN = re.compile(r'"[^"]*"|(?:section|fault|kept by)\s+\w+|[0-9.]+\s*(?:[^\W\d]\w*|%)|[^\W\d]\w*')
+
+
+@frozen
+class Said:
+    """A piece of what a rule says.
+
+    head: the head word of the statement whose title or value it is (`trait`, `term`, `setting`, `section`, `fault`, `round`,
+    `grade`), "" for the words between; name: its name; titled: its title, which the text is except of rounds and grades, where
+    it is the name.
+    """
+
+    text: str
+    head: str = ""
+    name: str = ""
+    titled: Titled | None = None
 
 
 @frozen
@@ -86,20 +103,79 @@ class PlainWords:
 
     def told(self, place: Place) -> str:
         """What stands in the rule file at a place, with titles for names and values for settings."""
-        return _TOKEN.sub(lambda found: self._name(found.group()), self.rules.words_at(place))
+        return "".join(piece.text for piece in self.pieces(place))
 
-    def _name(self, word: str) -> str:
-        head, _, name = word.partition(" ")
-        if head == "section":
-            titles = {section.name: self.of(section.title) for section in self.rules.sections}
-            return titles.get(name.strip(), name)
-        if head == "fault":
-            titles = {limit.name: self.of(limit.title) for limit in self.rules.limits if limit.head == "fault"}
-            return f"“{titles.get(name.strip(), name)}”"
-        if word in self.settings:
-            return self.setting(self.settings[word])
-        if word in self.rules.terms:
-            return self.of(self.rules.terms[word].title)
-        if word in self.rules.traits:
-            return self.trait(self.rules.traits[word])
-        return word if word.startswith('"') else word.replace("_", " ")
+    def pieces(self, place: Place) -> tuple[Said, ...]:
+        """The same in pieces, so that each name can be told from the words between."""
+        words = self.rules.placed_words(place)
+        text = " ".join(word for word, _, _ in words)
+        starts = [0]
+        for word, _, _ in words:
+            starts.append(starts[-1] + len(word) + 1)
+        found: list[Said] = []
+        done = 0
+        for token in _TOKEN.finditer(text):
+            if token.start() > done:
+                found.append(Said(text[done : token.start()]))
+            i = bisect_right(starts, token.start()) - 1
+            column = words[i][2] + token.start() - starts[i]
+            found.extend(self._named(token.group(), Place(place.file, words[i][1], column, words[i][1], column)))
+            done = token.end()
+        return (*found, *([Said(text[done:])] if done < len(text) else []))
+
+    @cached_property
+    def _about_grades(self) -> tuple[Place, ...]:
+        """Where a comparison with `grade` stands, in which names are those of grades."""
+        roots = (*self.rules.roots, *(term.node for term in self.rules.terms.values()))
+        nodes = (node for root in roots for node in walk(root, into_terms=False, into_sources=True))
+        return tuple(
+            node.place
+            for node in nodes
+            if isinstance(node, Apply) and any(isinstance(operand, GradeRead) for operand in node.operands)
+        )
+
+    @cached_property
+    def _titles(self) -> Mapping[tuple[str, str], Titled]:
+        """The title of what has names of its own, by head word and name."""
+        rules = self.rules
+        return {
+            **{("section", section.name): section.title for section in rules.sections},
+            **{("fault", limit.name): limit.title for limit in rules.limits if limit.head == "fault"},
+            **{("grade", grade.name): grade.title for grade in rules.grades},
+            **{("round", one.name): one.title for one in rules.rounds},
+        }
+
+    def _named(self, word: str, at: Place) -> Iterator[Said]:
+        head, _, rest = word.rpartition(" ")
+        name = rest.strip()
+        if head == "section" and (head, name) in self._titles:
+            title = self._titles[head, name]
+            yield Said(self.of(title), head, name, title)
+        elif head == "fault" and (head, name) in self._titles:
+            title = self._titles[head, name]
+            yield Said("“")
+            yield Said(self.of(title), head, name, title)
+            yield Said("”")
+        elif head == "kept by" and ("round", name) in self._titles:
+            yield Said("kept by ")
+            yield Said(name.replace("_", " "), "round", name, self._titles["round", name])
+        elif ("grade", word) in self._titles and any(_within(at, place) for place in self._about_grades):
+            yield Said(word.replace("_", " "), "grade", word, self._titles["grade", word])
+        elif word in self.settings:
+            yield Said(self.setting(self.settings[word]), "setting", word)
+        elif word in self.rules.terms:
+            title = self.rules.terms[word].title
+            yield Said(self.of(title), "term", word, title)
+        elif word in self.rules.traits:
+            trait = self.rules.traits[word]
+            yield Said(self.trait(trait), "trait", word, Titled(trait.title, trait.titles))
+        else:
+            yield Said(word if word.startswith('"') else word.replace("_", " "))
+
+
+def _within(at: Place, place: Place) -> bool:
+    return (
+        at.file == place.file
+        and (place.line, place.column) <= (at.line, at.column)
+        and (at.line, at.column) < (place.end_line, place.end_column)
+    )

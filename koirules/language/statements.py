@@ -248,12 +248,23 @@ class Comment:
 
 
 @frozen
+class Base:
+    """A standard that a file is based on. named: as the file names it, relative to itself. seal: "" where none is asked for."""
+
+    named: str
+    title: Title
+    edition: str
+    seal: str
+
+
+@frozen
 class RuleFile:
     """A rule file as read: the statements that could be read, in their order, and the comments.
 
     unread: head word and name ("" where there is none) of each statement that could not be read. bases: where the
     statements of bases are among these, the text of each base by its file. replaced: where a statement stands in place of
-    one of a base, the place of that one, by its own.
+    one of a base, the place of that one, by its own. chain: the bases, the one that this file names first. remarks: those on each
+    statement that holds, by its place (remarks.py), once the file has been put together with its bases.
     """
 
     file: str
@@ -263,3 +274,5 @@ class RuleFile:
     unread: tuple[tuple[str, str], ...] = ()
     bases: Mapping[str, str] = field(factory=dict, hash=False)
     replaced: Mapping[Place, Place] = field(factory=dict, hash=False)
+    chain: tuple[Base, ...] = ()
+    remarks: Mapping[Place, tuple[str, ...]] = field(factory=dict, hash=False)

@@ -11,9 +11,11 @@ from collections.abc import Iterable
 from attrs import define, evolve, field
 
 from koirules.language import statements as st
+from koirules.language.remarks import remarks_of
 from koirules.language.syntax import Text
 from koirules.problems import Place, Problem
 from koirules.problems import sharing as say
+from koirules.standard.based_on import chain_of
 from koirules.standard.inherited_grades import placed_grades
 from koirules.standard.parts import Rules
 from koirules.vocabulary.nearness import near
@@ -55,7 +57,7 @@ def alone(own: st.RuleFile, problems: list[Problem]) -> st.RuleFile:
                     problems.append(say.no_base(place, "drop"))
             case _:
                 statements.append(statement)
-    return evolve(own, statements=tuple(statements))
+    return evolve(own, statements=tuple(statements), remarks=remarks_of(own))
 
 
 def merged(own: st.RuleFile, header: st.Header, base: Rules, problems: list[Problem]) -> st.RuleFile:
@@ -70,7 +72,10 @@ def merged(own: st.RuleFile, header: st.Header, base: Rules, problems: list[Prob
     first = own.statements[0] is header  # else the checker says that the header comes first
     statements = (*headers, *body) if first else (*body[:1], *headers, *body[1:])
     bases = {**base.source.bases, base.file: base.source.text}
-    return evolve(own, statements=statements, bases=bases, replaced={**base.source.replaced, **merge.replaced})
+    chain = chain_of(header, base)
+    replaced = {**base.source.replaced, **merge.replaced}
+    remarks = {**base.source.remarks, **remarks_of(own)}
+    return evolve(own, statements=statements, bases=bases, replaced=replaced, chain=chain, remarks=remarks)
 
 
 def _header(own: st.Header, base: Rules, problems: list[Problem]) -> st.Header:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from datetime import date
 from decimal import Decimal
@@ -21,6 +22,8 @@ from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
+
+_WORD = re.compile(r"\S+")
 
 
 @frozen
@@ -268,10 +271,18 @@ class Rules:
 
     def words_at(self, place: Place) -> str:
         """What stands at a place of the rule file or of one of its bases, on one line, without remarks."""
+        return " ".join(word for word, _, _ in self.placed_words(place))
+
+    def placed_words(self, place: Place) -> list[tuple[str, int, int]]:
+        """The words that stand at a place, without remarks, each with its line and column."""
         text = self.source.bases.get(place.file, self.source.text)
         lines = [without_remark(line) for line in text.split("\n")[place.line - 1 : place.end_line]]
         if not lines:
-            return ""
+            return []
         lines[-1] = lines[-1][: place.end_column - 1]
-        lines[0] = lines[0][place.column - 1 :]
-        return " ".join(" ".join(lines).split())
+        lines[0] = " " * (place.column - 1) + lines[0][place.column - 1 :]
+        return [
+            (word.group(), number, word.start() + 1)
+            for number, line in enumerate(lines, place.line)
+            for word in _WORD.finditer(line)
+        ]
