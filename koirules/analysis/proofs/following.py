@@ -25,15 +25,15 @@ from koirules.vocabulary.kinds import Number, Patches
 from koirules.vocabulary.maps import PatchMap, boxed
 from koirules.vocabulary.readings import Reading
 
+_STEPS = (((5, 92),), ((6, 42), (58, 92)), ((5, 22), (33, 55), (68, 92)), ((5, 18), (28, 42), (52, 66), (76, 92)))
+_ACROSS = (15, 20, 25, 30, 36, 43, 52, 62, 75, 90, 110, 140)
 _MAPS = (
-    PatchMap((boxed(5, 20, -60, 60), boxed(30, 55, -80, 70), boxed(65, 85, -70, 80))),
-    PatchMap((boxed(5, 90, -150, 150),)),
-    PatchMap((boxed(8, 40, -80, 70), boxed(60, 92, -70, 80))),
-    PatchMap((boxed(3, 95, -200, 200),)),
+    *(PatchMap([boxed(*reach, -wide, wide) for reach in steps]) for steps in _STEPS for wide in _ACROSS),
+    PatchMap((boxed(3, 98, -200, 200),)),
     PatchMap((boxed(8, 26, -60, 55), boxed(40, 70, -120, 20, 2), boxed(80, 96, -30, 30, thin=True))),
     PatchMap((boxed(30, 60, 10, 90),)),
 )
-"""Maps that are tried where the rules read what they grow to: three steps, one stroke, two steps, all red, odd ones, one side."""
+"""Maps that are tried where the rules read what they grow to: one to four steps, narrow to wide, all red, odd ones."""
 
 
 @frozen
