@@ -188,7 +188,7 @@ def test_the_fish_of_the_data_are_records_that_somebody_can_write(rules):
     assert fish
     for one in fish:
         result = made.grade(one["record"])
-        assert [result.score_low, result.score_high] == [one["score_low"], one["score_high"]]
+        assert [float(result.score_low), float(result.score_high)] == [one["score_low"], one["score_high"]]
         assert list(result.possible) == one["possible"]
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
 from functools import cache
 from typing import Any
 
@@ -158,13 +159,13 @@ def contradicts(statement: Statement, text: str, of: Proved, record: Record) -> 
     return False
 
 
-def by_hundredths(of: Proved, word: str) -> float:
+def by_hundredths(of: Proved, word: str) -> Decimal:
     """Beyond which score no fish is said to be."""
     statement = next(one for one in of.statements if one.kind == "score" and one.about == word)
     if statement.outcome is Outcome.FOUND:
-        return statement.fish[0].score[0 if word == "highest" else 1] / 100
+        return Decimal(statement.fish[0].score[0 if word == "highest" else 1]).scaleb(-2)
     side = "none above " if word == "highest" else "none below "
-    return float(statement.words.split(side)[1].split(";")[0])
+    return Decimal(statement.words.split(side)[1].split(";")[0])
 
 
 slowly = settings(max_examples=120, deadline=None, suppress_health_check=list(HealthCheck))

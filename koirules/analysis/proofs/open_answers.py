@@ -40,7 +40,9 @@ def _reasons(prover: Prover, roots: Iterable[Node]) -> list[str]:
             grower = growers.get(node.key)
             if grower is None or not grower.is_length:
                 (unknown if grower is None else bounded)[node.key] = None
-        elif isinstance(node, Recorded) and node.key in prover.following.derived.intersection(prover.standing.fish.optional):
+        elif isinstance(node, Recorded) and node.key in prover.following.derived.intersection(
+            prover.standing.fish.optional
+        ):
             recorded[node.key] = None
     told = (
         (bounded, "of {} the proof knows bounds and not the value", "grown traits"),
