@@ -98,7 +98,8 @@ class Fish:
         low, high = millionths_of(read)
         number = z3.Real(name, self.context)
         self.facts.extend([number >= low, number <= high])
-        self.exact.append(z3.IsInt(number))
+        if _on_millionths(read):
+            self.exact.append(z3.IsInt(number))
         return number
 
     def named_truth(self, read: Supplied, what: str) -> Any:
@@ -114,8 +115,7 @@ class Fish:
         """The slot of a number that is worked out from the fish, between two terms in millionths."""
         least, most = millionths_of(read)
         ends = (Fraction(least, MILLION), Fraction(most, MILLION))
-        on_grid = all(Fraction(repr(float(end))) == exact for end, exact in zip(read.range, ends, strict=True))
-        step = Fraction(1, MILLION) if on_grid else Fraction(0)
+        step = Fraction(1, MILLION) if _on_millionths(read) else Fraction(0)
         error = _UNIT * max(abs(ends[0]), abs(ends[1]))
         found = [Num(term * z3.Q(1, MILLION, self.context), *ends, step, Fraction(0), error) for term in (low, high)]
         if recorded is not True:
@@ -246,6 +246,11 @@ def millionths_of(read: Supplied) -> tuple[int, int]:
     """The range of a number from beside the record, in millionths."""
     low, high = (Fraction(Decimal(repr(float(end)))) * MILLION for end in read.range)
     return floor(low), ceil(high)
+
+
+def _on_millionths(read: Supplied) -> bool:
+    """Whether the ends of a range are whole millionths: what is held at one of them is one then."""
+    return all((Fraction(repr(float(end))) * MILLION).denominator == 1 for end in read.range)
 
 
 def at_notch(number: int, notch: int) -> Span:

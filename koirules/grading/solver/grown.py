@@ -34,8 +34,8 @@ _MOST_STEPS = 10
 _LEEWAY = Fraction(1, 10**9)
 """How far a power of doubles may stand from the power, as a share of it; far more than any library of C is off."""
 
-_LEAST_POWER = 1e-6
-"""Below this, two lengths a millionth apart could come out in the wrong order by the rounding of doubles."""
+_LEAST_TURN = 1e-14
+"""By which share a power has to change between two lengths, lest the rounding of doubles puts them in the wrong order."""
 
 
 def read_by(fish: Fish, read: Supplied) -> tuple[TraitRead, ...]:
@@ -190,7 +190,7 @@ def in_order(base: Fish, twin: Fish, moved: str) -> Iterator[Any]:
             before, after = base.slot(source.of).value, twin.slot(source.of).value
             yield z3.Implies(before <= after, one <= other)
             yield z3.Implies(after <= before, other <= one)
-        elif source.length.key == moved and abs(grower.power) >= _LEAST_POWER:
+        elif source.length.key == moved and abs(grower.power) >= _LEAST_TURN * MILLION * base.any_length.high:
             before, after = base.slot(source.length).value, twin.slot(source.length).value
             less, more = (other, one) if grower.power > 0 else (one, other)
             yield z3.Implies(before <= after, less <= more)
@@ -205,7 +205,7 @@ def source_of(read: Supplied) -> Grown:
 
 
 def _notches(value: float) -> Fraction:
-    return Fraction(round(value * MILLION))
+    return Fraction(repr(value)) * MILLION
 
 
 def _number(fish: Fish, value: Fraction) -> Any:
