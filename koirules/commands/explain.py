@@ -15,6 +15,7 @@ _HEADINGS = {
     "rules": "Of rule files",
     "sharing": "Of standards that are based on another, and of skins",
     "records": "Of records",
+    "classes": "Of tables of classes",
     "commands": "Of commands, files and clusters",
     "plugins": "Of plugins",
 }

@@ -9,6 +9,7 @@ import click
 
 from koirules.commands.inputs import setting_option, standard_from
 from koirules.commands.output import DOES_NOT_HOLD, HOLDS, show_problems, stop, stop_if_refused
+from koirules.problems import RecordError
 from koirules.problems.proving import needs_solver
 
 
@@ -37,6 +38,9 @@ def command(rules: str, as_json: bool, changes: tuple[str, ...]) -> None:
 
     try:
         found = proofs(standard.grader, progress)
+    except RecordError as error:
+        stop_if_refused(error.problems)
+        raise
     except TooManyReadings:
         stop("Some condition of these rules chooses among too many steps to be worked out for every fish at once.")
     if sys.stderr.isatty():

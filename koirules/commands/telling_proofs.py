@@ -12,6 +12,7 @@ from koirules.analysis.proofs.statements import KINDS, Outcome, Shown, Statement
 from koirules.api import Standard
 from koirules.commands.output import counted, show_paragraph, shown
 from koirules.commands.telling_fish import Row, differences, outcome_words, print_rows, written
+from koirules.problems.quoting import in_words
 from koirules.vocabulary.readings import Reading
 
 _ALL_WELL: Mapping[str, str] = {
@@ -30,14 +31,16 @@ def tell(standard: Standard, found: Proofs) -> None:
     rules = standard.rules
     click.echo(click.style(f"{shown(standard.title)}, edition {shown(rules.edition)}", bold=True))
     show_paragraph(
-        "Of every fish whose traits are recorded as one value each. Traits that a rule asks about with `is recorded` may be "
-        "missing too, except where better and worse are compared."
+        "Of every fish whose traits are known as one value each, written or following from others. Traits that a rule asks "
+        "about with `is recorded` may be missing too, except where better and worse are compared."
     )
     for kind, heading in KINDS.items():
         _tell_kind(standard, found, heading, [one for one in found.statements if one.kind == kind])
     if any(statement.fish for statement in found.statements):
         click.echo(click.style("\nAn ordinary fish, which those above are but for what is listed", bold=True))
         print_rows([(name, [written(rules.traits.get(name), one)]) for name, one in found.ordinary.items()], 2)
+    if standard.growth_note:
+        show_paragraph(f"\n{standard.growth_note}", dim=True)
     slips = sum(statement.slip for statement in found.statements)
     left = sum(statement.outcome is Outcome.OPEN for statement in found.statements)
     click.echo(f"\n{counted(slips, 'slip')}; {counted(left, 'question')} not decided.")
@@ -50,9 +53,9 @@ def _tell_kind(standard: Standard, found: Proofs, heading: str, statements: Sequ
     told = [one for one in statements if not _is_plain(one)]
     plain = [one for one in statements if _is_plain(one)]
     if not told and plain and plain[0].kind == "better":
-        click.echo("  Proved of each trait: " + ", ".join(one.about for one in plain))
+        show_paragraph("  Proved of each trait: " + ", ".join(map(_about, plain)))
     elif plain and plain[0].kind == "better":
-        show_paragraph("  Proved of " + ", ".join(one.about for one in plain))
+        show_paragraph("  Proved of " + ", ".join(map(_about, plain)))
     elif not told:
         kind = next(kind for kind, words in KINDS.items() if words == heading)
         click.echo(f"  {_ALL_WELL[kind]}")
@@ -69,6 +72,11 @@ def _tell_kind(standard: Standard, found: Proofs, heading: str, statements: Sequ
         )
         if statement.fish:
             print_rows(_rows(standard, found, statement.fish))
+            doubts = list(dict.fromkeys(name for fish in statement.fish for name in fish.doubts))
+            if doubts:
+                show_paragraph(
+                    f"    As written, which counts; from its other traits would follow another {in_words(doubts)}."
+                )
 
 
 def _tell_under(statements: Sequence[Statement]) -> None:
@@ -80,6 +88,12 @@ def _tell_under(statements: Sequence[Statement]) -> None:
     for (line, fault, outcome), lifts in by_fault.items():
         word = "not decided: " if outcome is Outcome.OPEN else ""
         click.echo(f"  {word}line {line}: under the {shown(fault)}: {shown(', '.join(lifts))}")
+
+
+def _about(statement: Statement) -> str:
+    """The trait of a statement, with what stays the same."""
+    held = f" (with the same {in_words(statement.held, 'and')})" if statement.held else ""
+    return f"{statement.about}{held}"
 
 
 def _is_plain(statement: Statement) -> bool:
@@ -110,12 +124,14 @@ def as_data(standard: Standard, found: Proofs) -> str:
                 "outcome": one.outcome.value,
                 "slip": one.slip,
                 "line": one.line or None,
+                "held": list(one.held),
                 "fish": [
                     {
                         "record": _record(standard, fish.record),
                         "possible": list(fish.possible),
                         "score_low": fish.score[0] / 100,
                         "score_high": fish.score[1] / 100,
+                        "doubts": list(fish.doubts),
                     }
                     for fish in one.fish
                 ],

@@ -10,13 +10,17 @@ from hypothesis import strategies as st
 
 import koirules
 from koirules.grading.solver.fish import at_notch
+from koirules.grading.solver.grown import in_order
 from koirules.grading.solver.meaning import TooManyReadings
 from koirules.grading.solver.relevant import Relevant
-from koirules.grading.solver.standing import Standing, Universe, fish_of
+from koirules.grading.solver.standing import Standing
+from koirules.grading.solver.universe import Universe, fish_of, twin_of
+from koirules.plugins import Registry
 from koirules.standard.parts import part_key
 from koirules.standard.types import Numeric, PlaceWords, TextLabel
 from koirules.vocabulary.readings import Span
-from tests.judge.strategies import completions, records, standards, to_mapping
+from tests.judge.growing import registry_that_grows
+from tests.judge.strategies import completions, records, standards, standards_that_grow, to_mapping
 from tests.judge.text import to_text
 
 moderate = settings(
@@ -83,13 +87,11 @@ def as_graded(standing: Standing, trace: Any) -> list[tuple[str, Any]]:
     return said
 
 
-@moderate
-@given(st.data())
-def test_no_fish_that_was_graded_is_ruled_out(data: st.DataObject) -> None:
-    drawn = data.draw(standards())
+def nothing_is_ruled_out(data: st.DataObject, drawn: Any, registry: Registry | None) -> None:
+    """Draw records of a standard, and see that the solver's terms allow what the evaluator makes of each."""
     text = to_text(drawn)
     note(text)
-    loaded = koirules.read_standard(text)
+    loaded = koirules.read_standard(text, registry=registry)
     universe = Universe.made()
     try:
         standing = Standing.of(
@@ -101,13 +103,58 @@ def test_no_fish_that_was_graded_is_ruled_out(data: st.DataObject) -> None:
         mapping = to_mapping(drawn, data.draw(completions(drawn, data.draw(records(drawn)))))
         note(repr(mapping))
         record = on_notches(standing, loaded.reader.read(mapping, "").readings)
+        readings = loaded.grader.evaluator.ahead.whole(record)
         solver = z3.SimpleSolver(ctx=universe.context)
-        solver.add(*universe.facts, *that_fish(standing, record))
+        solver.add(*universe.facts, *universe.giving.exact, *that_fish(standing, readings))
         assert solver.check() == z3.sat
         for key, said in as_graded(standing, loaded.grader.trace(record)):
             assert solver.check(said) == z3.sat, key
         solver.add(*(said for _, said in as_graded(standing, loaded.grader.trace(record))))
         assert solver.check() == z3.sat
+
+
+@moderate
+@given(st.data())
+def test_no_fish_that_was_graded_is_ruled_out(data: st.DataObject) -> None:
+    nothing_is_ruled_out(data, data.draw(standards()), None)
+
+
+@moderate
+@given(st.data())
+def test_no_fish_that_was_graded_when_grown_is_ruled_out(data: st.DataObject) -> None:
+    nothing_is_ruled_out(data, data.draw(standards_that_grow()), registry_that_grows())
+
+
+@moderate
+@given(st.data())
+def test_no_two_fish_that_differ_in_one_trait_are_ruled_out(data: st.DataObject) -> None:
+    drawn = data.draw(standards_that_grow())
+    text = to_text(drawn)
+    note(text)
+    loaded = koirules.read_standard(text, registry=registry_that_grows())
+    universe = Universe.made()
+    fish = fish_of(loaded.rules, loaded.settings, universe, whole=True)
+    try:
+        standing = Standing.of(loaded.rules, loaded.settings, universe, fish)
+        name = data.draw(st.sampled_from(sorted(fish.slots.keys() & loaded.rules.traits.keys())))
+        twin = Standing.of(loaded.rules, loaded.settings, universe, twin_of(fish, name), standing)
+    except TooManyReadings:
+        return
+    universe.facts.extend(in_order(fish, twin.fish, name))
+    everything = [{**data.draw(completions(drawn, data.draw(records(drawn))))} for _ in range(4)]
+    full = {key: value for record in everything for key, value in record.items()}
+    one = loaded.reader.read(to_mapping(drawn, full), "").readings
+    other = loaded.reader.read(to_mapping(drawn, everything[0]), "").readings
+    note(f"{name}: {one} or {other}")
+    if not fish.slots.keys() & loaded.rules.traits.keys() <= one.keys():
+        return
+    solver = z3.SimpleSolver(ctx=universe.context)
+    solver.add(*universe.facts, *universe.giving.exact)
+    for place, record in ((standing, one), (twin, {**one, name: other.get(name, one[name])})):
+        readings = loaded.grader.evaluator.ahead.whole(on_notches(standing, record))
+        solver.add(*that_fish(place, readings))
+        solver.add(*(said for _, said in as_graded(place, loaded.grader.trace(readings))))
+    assert solver.check() == z3.sat
 
 
 def test_facts_that_a_question_needs_are_found_through_the_names_in_them() -> None:

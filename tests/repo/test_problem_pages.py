@@ -8,6 +8,8 @@ import pytest
 from click.testing import CliRunner
 
 import koirules
+from koirules.classes.placing import check_measure
+from koirules.classes.reading import read_table_text
 from koirules.commands import main
 from koirules.formats.records import read_records
 from koirules.problems.pages import AREAS, pages
@@ -18,6 +20,10 @@ ROOT = Path(__file__).parents[2] / "koirules"
 MAKERS = {"Problem": 0, "Misread": 0, "_left_out": 0}
 SHOWN = [page for page in pages().values() if page.wrong]
 BOX = registry_with()
+# A standard that reads what follows from girth and length, and from a map.
+READER = koirules.read_standard(
+    whole("fault odd if girth_ratio below 0.3 or hi_cover below 1 %: no better than cull"), registry=BOX
+)
 
 
 def spelt(node):
@@ -52,9 +58,14 @@ def problems_of(page, text, folder):
             return koirules.load_standard(path, BOX).warnings
         except koirules.StandardError as error:
             return error.problems
+    if page.area == "classes":
+        table = read_table_text(text, "classes.toml")
+        wrong = table if isinstance(table, tuple) else [check_measure(table, BOX.varieties["kohaku"].traits)]
+        return [problem for problem in wrong if problem is not None]
     path = folder / (page.named or "records.csv")
     path.write_text(text + "\n", encoding="utf-8")
-    return read_records(path, BOX.varieties["kohaku"].traits).problems
+    read = read_records(path, BOX.varieties["kohaku"].traits)
+    return [*read.problems, *READER.measured(read.records, path.name).problems]
 
 
 def test_every_code_has_its_page_and_no_page_lacks_a_code():

@@ -1,4 +1,8 @@
-"""Better never scores worse: of two fish that differ in one trait alone, the better one has no lower score and no worse grade."""
+"""Better never scores worse: of two fish that differ in one trait alone, the better one has no lower score and no worse grade.
+
+What they grow to differs with the trait. What is derived from it is the same in both: whoever wants to know how that counts
+asks about it.
+"""
 
 from __future__ import annotations
 
@@ -8,10 +12,11 @@ from typing import Any
 
 from koirules.analysis.proofs.prover import Prover
 from koirules.analysis.proofs.statements import Outcome, Statement
-from koirules.analysis.proofs.two_fish import Goals, Two
-from koirules.grading.ordinary import made_ordinary, shorter_numbers, telling_values
+from koirules.analysis.proofs.two_fish import Goals, Two, is_better, rank
+from koirules.grading.ordinary import made_ordinary, shorter_numbers
+from koirules.problems.quoting import in_words
 from koirules.vocabulary.kinds import Count, Number, Scale, YesNo
-from koirules.vocabulary.readings import Reading, Span
+from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Better, Trait
 
 _TRIED = 25
@@ -20,7 +25,7 @@ _TRIED = 25
 
 def ordered_traits(prover: Prover) -> list[Trait]:
     """The traits that the rules read and of which more, or less, is better."""
-    traits = [prover.rules.traits[name] for name in prover.cuts]
+    traits = [prover.rules.traits[name] for name in prover.values]
     kinds = (Number, Count, Scale, YesNo)
     return [one for one in traits if one.better in {Better.MORE, Better.LESS} and isinstance(one.kind, kinds)]
 
@@ -45,7 +50,7 @@ def _lower_score(two: Two) -> bool:
 
 
 def _tried(prover: Prover, trait: Trait, contrary: Any) -> Two | None:
-    values = sorted(telling_values(trait, prover.cuts[trait.name]), key=_rank)
+    values = sorted(prover.values[trait.name], key=rank)
     if trait.better is Better.LESS:
         values.reverse()
     for seen in prover.pool[:_TRIED]:
@@ -55,14 +60,6 @@ def _tried(prover: Prover, trait: Trait, contrary: Any) -> Two | None:
             if contrary(two):
                 return two
     return None
-
-
-def _rank(reading: Reading) -> float:
-    return reading.low if isinstance(reading, Span) else float(reading) if isinstance(reading, int) else 0.0
-
-
-def _is_better(trait: Trait, one: Reading, other: Reading) -> bool:
-    return _rank(other) > _rank(one) if trait.better is Better.MORE else _rank(other) < _rank(one)
 
 
 def _asked(prover: Prover, trait: Trait) -> Statement:
@@ -77,8 +74,11 @@ def _asked(prover: Prover, trait: Trait) -> Statement:
     if undecided:
         words = f"{trait.name}: whether better can bring a worse {' or '.join(undecided)}"
         return Statement("better", trait.name, words, Outcome.OPEN)
+    held = prover.following.from_trait(trait.name)
     words = f"{trait.name}: better never brings a lower score or a worse grade"
-    return Statement("better", trait.name, words, Outcome.PROVED)
+    if held:
+        words += f", of two fish with the same {in_words(held, 'and')}, which can follow from it"
+    return Statement("better", trait.name, words, Outcome.PROVED, held=held)
 
 
 def _found(prover: Prover, trait: Trait, two: Two, what: str, contrary: Any) -> Statement:
@@ -92,7 +92,7 @@ def _found(prover: Prover, trait: Trait, two: Two, what: str, contrary: Any) -> 
     record = made_ordinary(rest, ordinary, prover.rules.traits, lambda tried: contrary(both(tried)))
     for value in shorter_numbers(trait, values[1]):
         two = Two(*(prover.seen({**record, trait.name: one}) for one in (values[0], value)))
-        if contrary(two) and _is_better(trait, values[0], value):
+        if contrary(two) and is_better(trait, values[0], value):
             values = (values[0], value)
             break
     fish = tuple(prover.shown({**record, trait.name: value}) for value in values)

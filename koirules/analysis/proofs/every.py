@@ -8,6 +8,7 @@ from attrs import frozen
 
 from koirules.analysis.proofs import parts
 from koirules.analysis.proofs.better import better, ordered_traits
+from koirules.analysis.proofs.open_answers import with_reason
 from koirules.analysis.proofs.prover import Prover
 from koirules.analysis.proofs.scores import scores
 from koirules.analysis.proofs.statements import KINDS, Statement
@@ -40,10 +41,10 @@ def proofs(grader: Grader, progress: Callable[[str], None] = lambda _: None) -> 
     found: list[Statement] = []
     for kind, asked in ABOUT_PARTS.items():
         progress(KINDS[kind])
-        found.extend(asked(prover))
+        found.extend(with_reason(prover, one) for one in asked(prover))
     progress(KINDS["better"])
     whole = Prover.of(grader, whole=True)
     for trait in ordered_traits(whole):
         progress(f"{KINDS['better']}: {trait.name}")
-        found.append(better(whole, trait))
+        found.append(with_reason(whole, better(whole, trait)))
     return Proofs(prover.ordinary, tuple(found))

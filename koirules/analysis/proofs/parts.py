@@ -147,7 +147,7 @@ def together(prover: Prover) -> Iterator[Statement]:
     biting = [(i, one) for i, one in faults if any(seen.trace.limits[i][4] for seen in prover.pool)]
     for (i, one), (k, other) in combinations(biting, 2):
         apart = _apart(i, k)
-        if any(apart(seen.record, seen.trace) for seen in prover.pool):
+        if any(apart(seen.readings, seen.trace) for seen in prover.pool):
             continue
         a, b = (prover.standing.bites["fault", limit.name] for limit in (one, other))
         logic = prover.universe.logic

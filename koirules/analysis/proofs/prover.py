@@ -13,13 +13,16 @@ from typing import Any
 import z3
 from attrs import define, frozen
 
+from koirules.analysis.proofs.following import Following, values_to_try
 from koirules.analysis.proofs.statements import Shown
 from koirules.grading.evaluator import Trace
-from koirules.grading.ordinary import made_ordinary, ordinary_fish, telling_values
+from koirules.grading.ordinary import made_ordinary, ordinary_fish
 from koirules.grading.single import Grader
+from koirules.grading.solver.found import before_growth, record_of
 from koirules.grading.solver.relevant import Relevant
-from koirules.grading.solver.standing import Standing, Universe, fish_of
-from koirules.standard.cuts import Cuts, cuts_of
+from koirules.grading.solver.standing import Standing
+from koirules.grading.solver.universe import Universe, fish_of
+from koirules.standard.cuts import cuts_of
 from koirules.standard.parts import Rules, Setting
 from koirules.vocabulary.readings import Reading
 
@@ -34,9 +37,10 @@ Shows = Callable[[Mapping[str, Reading], Trace], bool]
 
 @frozen
 class Seen:
-    """A fish that was graded."""
+    """A fish that was graded. record: as it is written; readings: with what follows from that, now and when grown."""
 
     record: Mapping[str, Reading]
+    readings: Mapping[str, Reading]
     trace: Trace
 
     def height(self, sign: int) -> int:
@@ -59,7 +63,8 @@ class Prover:
     grader: Grader
     rules: Rules
     settings: Mapping[str, Setting]
-    cuts: Mapping[str, Cuts]
+    following: Following
+    values: Mapping[str, Sequence[Reading]]
     ordinary: Mapping[str, Reading]
     pool: list[Seen]
     universe: Universe
@@ -70,25 +75,41 @@ class Prover:
     def of(cls, grader: Grader, *, whole: bool = False) -> Prover:
         """The prover of a standard with the settings of a grader; whole: of fish whose every trait is recorded."""
         rules, settings = grader.rules, grader.reasoner.teller.settings
-        cuts = cuts_of(rules, settings)
-        ordinary = ordinary_fish([rules], cuts)
         universe = Universe.made()
         standing = Standing.of(rules, settings, universe, fish_of(rules, settings, universe, whole=whole))
         relevant = Relevant(universe.facts, universe.meaning.arithmetic.made)
-        made = cls(grader, rules, settings, cuts, ordinary, [], universe, standing, relevant)
-        made.pool.extend(made.seen(record) for record in made._drawn())
+        # What nothing but an unused term reads makes no difference.
+        cuts = {name: cut for name, cut in cuts_of(rules, settings).items() if name in standing.fish.slots}
+        following = Following.of(grader, cuts)
+        ordinary = ordinary_fish([rules], cuts)
+        for name in standing.fish.optional & ordinary.keys():
+            if following.from_trait(name):
+                # An ordinary fish does not say one thing by its map and another by its traits.
+                del ordinary[name]
+        values = values_to_try(grader, cuts, standing.fish)
+        made = cls(grader, rules, settings, following, values, ordinary, [], universe, standing, relevant)
+        made.pool.extend(made._all_seen(list(made._drawn())))
         return made
 
     def seen(self, record: Mapping[str, Reading]) -> Seen:
-        """A fish, graded."""
-        return Seen(record, self.grader.trace(record))
+        """A fish, graded as every fish is: what follows from its record is worked out first, then what it grows to."""
+        return self._graded(record, self.following.whole([record])[0])
+
+    def _all_seen(self, records: Sequence[Mapping[str, Reading]]) -> list[Seen]:
+        known = self.following.whole(records)
+        self.grader.evaluator.ahead.prepare(known)
+        return [self._graded(*one) for one in zip(records, known, strict=True)]
+
+    def _graded(self, record: Mapping[str, Reading], known: Mapping[str, Reading]) -> Seen:
+        readings = self.grader.evaluator.ahead.whole(known)
+        return Seen(record, readings, self.grader.evaluator.run_whole(readings))
 
     def _drawn(self) -> Iterator[Mapping[str, Reading]]:
-        values = {name: telling_values(self.rules.traits[name], cut) for name, cut in self.cuts.items()}
+        values = self.values
         best = self.climbed(self.seen(self.ordinary), 1).record
         yield self.ordinary
         for sample in self.rules.samples:
-            yield {**self.ordinary, **{name: reading for name, reading in sample.record.items() if name in self.cuts}}
+            yield {**self.ordinary, **{name: reading for name, reading in sample.record.items() if name in values}}
         draw = Random(0)  # noqa: S311 - the same fish every time, no secret
         for number in range(DRAWN):
             # Some are ordinary, or as good as can be, but for a few traits; some are anything.
@@ -106,8 +127,8 @@ class Prover:
         best, improved = start, True
         while improved:
             improved = False
-            for name, cut in self.cuts.items():
-                for value in telling_values(self.rules.traits[name], cut):
+            for name, values in self.values.items():
+                for value in values:
                     seen = self.seen({**best.record, name: value})
                     if seen.height(sign) > best.height(sign):
                         best, improved = seen, True
@@ -116,7 +137,7 @@ class Prover:
     def ask(self, goal: Any, shows: Shows) -> Answer:
         """Whether any fish shows something. goal: the same as a term, which holds of every fish that shows it."""
         for seen in self.pool:
-            if shows(seen.record, seen.trace):
+            if shows(seen.readings, seen.trace):
                 return Answer(seen, True)
         logic = self.universe.logic
         wanted, slack = logic.truth(goal), self.universe.meaning.arithmetic.slack
@@ -125,10 +146,11 @@ class Prover:
             if answer == z3.unsat and len(terms) == 1:
                 return Answer(None, True)
             if answer == z3.sat:
-                near = self._near(self.record(solver), shows)
-                if near is not None:
-                    self.pool.append(near)
-                    return Answer(near, True)
+                for record in self.records(solver):
+                    near = self._near(record, shows)
+                    if near is not None:
+                        self.pool.append(near)
+                        return Answer(near, True)
         return Answer(None, False)
 
     def _near(self, record: Mapping[str, Reading], shows: Shows) -> Seen | None:
@@ -137,18 +159,23 @@ class Prover:
         The solver's fish often stand on a threshold of the score, which rounding may put them on the other side of.
         """
         first = self.seen(record)
-        if shows(first.record, first.trace):
+        if shows(first.readings, first.trace):
             return first
-        for name, cut in self.cuts.items():
-            for value in telling_values(self.rules.traits[name], cut):
+        for name, values in self.values.items():
+            for value in values:
                 seen = self.seen({**record, name: value})
-                if shows(seen.record, seen.trace):
+                if shows(seen.readings, seen.trace):
                     return seen
         return None
 
-    def record(self, solver: z3.Solver) -> dict[str, Reading]:
-        """The fish that a solver has found."""
-        return self.standing.fish.record(solver.model(), self.ordinary)
+    def records(self, solver: z3.Solver) -> Iterator[dict[str, Reading]]:
+        """The fish that a solver has found; where something grows, also one that grows to what the solver has."""
+        fish, model = self.standing.fish, solver.model()
+        record = record_of(fish, model, self.ordinary)
+        yield record
+        grown = before_growth(fish, model, record)
+        if grown != record:
+            yield grown
 
     def asked(
         self, *wanted: Any, stated: Sequence[Any] = (), alone: bool = False, exact: bool = False
@@ -170,15 +197,20 @@ class Prover:
 
     def told(self, seen: Seen, shows: Shows) -> Shown:
         """A fish that shows something, made as ordinary as it can be."""
-        record = made_ordinary(
-            seen.record,
-            self.ordinary,
-            self.rules.traits,
-            lambda tried: shows(tried, self.grader.trace(tried)),
-        )
+
+        def still(tried: Mapping[str, Reading]) -> bool:
+            made = self.seen(tried)
+            return shows(made.readings, made.trace)
+
+        record = made_ordinary(seen.record, self.ordinary, self.rules.traits, still)
+        for name in (*sorted(record.keys() - self.ordinary.keys()), *self.following.doubts(record)):
+            # What an ordinary fish has not, or what does not go with the rest, need not be written.
+            without = {key: reading for key, reading in record.items() if key != name}
+            if still(without):
+                record = without
         return self.shown(record)
 
     def shown(self, record: Mapping[str, Reading]) -> Shown:
         """A fish with what the evaluator makes of it."""
-        trace = self.grader.trace(record)
-        return Shown(record, self.grader.named(trace.possible), trace.score)
+        trace = self.seen(record).trace
+        return Shown(record, self.grader.named(trace.possible), trace.score, self.following.doubts(record))

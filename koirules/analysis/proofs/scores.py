@@ -51,9 +51,10 @@ def _better_of(prover: Prover, wanted: list[tuple[z3.BoolRef, ...]], best: Seen,
     for terms in wanted:
         solver, answer = prover.asked(*terms)
         if answer == z3.sat:
-            seen = prover.climbed(prover.seen(prover.record(solver)), sign)
-            if seen.height(sign) > best.height(sign):
-                return seen
+            for record in prover.records(solver):
+                seen = prover.climbed(prover.seen(record), sign)
+                if seen.height(sign) > best.height(sign):
+                    return seen
     return best
 
 
@@ -61,7 +62,7 @@ def _statement(prover: Prover, best: Seen, beyond: int, sign: int, word: str) ->
     reached = sign * best.height(sign)
 
     def shows(record: Mapping[str, Reading], trace: Trace) -> bool:
-        return Seen(record, trace).height(sign) >= best.height(sign)
+        return Seen(record, record, trace).height(sign) >= best.height(sign)
 
     fish = (prover.told(best, shows),)
     if best.height(sign) >= beyond:

@@ -20,11 +20,15 @@ class Outcome(Enum):
 
 @frozen
 class Shown:
-    """A fish that shows something: its record, and the grades and the score (lowest and highest hundredths) that it gets."""
+    """A fish that shows something: its record, and the grades and the score (lowest and highest hundredths) that it gets.
+
+    doubts: the traits that are written in it otherwise than they follow from the others; what is written counts.
+    """
 
     record: Mapping[str, Reading]
     possible: tuple[str, ...]
     score: tuple[int, int]
+    doubts: tuple[str, ...] = ()
 
 
 @frozen
@@ -33,7 +37,8 @@ class Statement:
 
     kind: which question it answers (KINDS). about: the parts of the standard or the trait that it is about. words: the
     answer as a sentence. outcome: how it was come by. slip: whether it surely is a mistake in the rules. fish: what shows
-    it: one, or two that are set against each other. line: of the rule file, 0 for the whole.
+    it: one, or two that are set against each other. line: of the rule file, 0 for the whole. held: of a trait, those that
+    follow from it and are the same in both fish.
     """
 
     kind: str
@@ -43,6 +48,7 @@ class Statement:
     slip: bool = False
     fish: tuple[Shown, ...] = ()
     line: int = 0
+    held: tuple[str, ...] = ()
 
 
 KINDS: Mapping[str, str] = {

@@ -13,9 +13,13 @@ import z3
 from attrs import define
 
 from koirules.analysis.proofs.prover import Prover, Seen
+from koirules.grading.solver.found import record_of
+from koirules.grading.solver.grown import in_order
 from koirules.grading.solver.points import Curved
-from koirules.grading.solver.standing import Standing, fish_of
+from koirules.grading.solver.standing import Standing
+from koirules.grading.solver.universe import twin_of
 from koirules.grading.solver.values import Pair
+from koirules.vocabulary.readings import Reading, Span
 from koirules.vocabulary.traits import Better, Trait
 
 
@@ -25,6 +29,16 @@ class Two:
 
     worse: Seen
     better: Seen
+
+
+def is_better(trait: Trait, one: Reading, other: Reading) -> bool:
+    """Whether the second value of a trait is better than the first."""
+    return rank(other) > rank(one) if trait.better is Better.MORE else rank(other) < rank(one)
+
+
+def rank(reading: Reading) -> float:
+    """A number that grows with a number or a step."""
+    return reading.low if isinstance(reading, Span) else float(reading) if isinstance(reading, int) else 0.0
 
 
 @define
@@ -45,8 +59,9 @@ class Goals:
     def of(cls, prover: Prover, trait: Trait) -> Goals:
         """The terms for a trait of which more, or less, is better."""
         one, universe, logic = prover.standing, prover.universe, prover.universe.logic
-        fish = fish_of(prover.rules, prover.settings, universe, whole=True, mark=f" of the better {trait.name}")
-        twin = Standing.of(prover.rules, prover.settings, universe, fish, one, {trait.name})
+        fish = twin_of(one.fish, trait.name)
+        twin = Standing.of(prover.rules, prover.settings, universe, fish, one)
+        universe.facts.extend(in_order(one.fish, fish, trait.name))
         worse, better = one.fish.slots[trait.name], fish.slots[trait.name]
         sign = 1 if trait.better is Better.MORE else -1
         moved = logic.every([sign * better.order > sign * worse.order, worse.recorded, better.recorded])
@@ -69,9 +84,9 @@ class Goals:
             if answer == z3.unsat:
                 return not more, None
             if answer == z3.sat:
-                two = self._two(prover, trait, solver)
-                if contrary(two):
-                    return False, two
+                for two in self._twos(prover, trait, solver):
+                    if contrary(two):
+                        return False, two
         return False, None
 
     def _lower(self) -> Any:
@@ -88,10 +103,12 @@ class Goals:
             logic.some([logic.every([one.settled(i), twin.settled(k)]) for i in places for k in places if k > i])
         )
 
-    def _two(self, prover: Prover, trait: Trait, solver: z3.Solver) -> Two:
-        record = prover.record(solver)
-        other = self.twin.fish.record(solver.model(), prover.ordinary)
-        return Two(prover.seen(record), prover.seen({**record, trait.name: other[trait.name]}))
+    def _twos(self, prover: Prover, trait: Trait, solver: z3.Solver) -> Iterator[Two]:
+        other = record_of(self.twin.fish, solver.model(), prover.ordinary)[trait.name]
+        for record in prover.records(solver):
+            # With what it grows to, a fish may have passed the other one in the trait itself.
+            if is_better(trait, record[trait.name], other):
+                yield Two(prover.seen(record), prover.seen({**record, trait.name: other}))
 
     def _take_apart(self, prover: Prover) -> None:
         one, twin, logic = prover.standing, self.twin, prover.universe.logic

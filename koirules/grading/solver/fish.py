@@ -17,14 +17,16 @@ from typing import Any, assert_never
 import z3
 from attrs import define, evolve, field
 
-from koirules.grading.ordinary import SOME_COLOUR, SOME_MAP, other_text
+from koirules.grading.ordinary import other_text
 from koirules.grading.places_to_move import MILLION, range_in_notches
+from koirules.grading.solver.grown import grown_slot, is_grown
 from koirules.grading.solver.numbers import Num
 from koirules.grading.solver.values import Bits, Cases, Logic, Pair
+from koirules.measures.growth import Grower
 from koirules.standard.tree import Supplied, TraitRead
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
 from koirules.vocabulary.kinds import Count, Number
-from koirules.vocabulary.readings import PlaceSet, Reading, Span, anything
+from koirules.vocabulary.readings import Span, anything
 from koirules.vocabulary.traits import Trait
 
 _UNIT = Fraction(1, 2**53)
@@ -36,7 +38,7 @@ class Slot:
 
     value: what it is where it is recorded; read: the same, or anything where it is not. recorded: whether it is, True for
     what always is. names: of its variables. order: a term that grows with it, None for what has no order. notch: of
-    numbers, how many make 1; between: whether they may lie between two notches.
+    numbers, how many make 1; between: whether they may lie between two notches. node: what is read.
     """
 
     type: Type
@@ -47,30 +49,89 @@ class Slot:
     order: Any = None
     notch: int = 1
     between: bool = False
+    node: TraitRead | Supplied | None = None
 
 
 @define(eq=False)
 class Fish:
     """The variables of one fish, made as they are asked for.
 
-    facts: what holds of them. exact: further facts, that numbers are whole notches. optional: the traits that may be left
-    out. texts: what each label is compared with. mark: what the names of its variables end in.
+    facts: what holds of them. exact: further facts, that numbers are whole notches. made: the place of each name that was
+    made from others. optional: the traits that may be left out. texts: what each label is compared with. growers: what says
+    how a figure follows the length, by the key of the grown one; worked_from: what each grown trait is worked out from;
+    any_length: the range of the length. base: the fish that
+    this one is the same as in all but what it reads under the keys `moved`. mark: what the names of its variables end in.
     """
 
     context: z3.Context
     facts: list[Any]
     exact: list[Any]
+    made: dict[str, int]
     optional: Collection[str]
     texts: Mapping[str, tuple[str, ...]]
+    growers: Mapping[str, Grower]
+    worked_from: Mapping[str, frozenset[str]]
+    any_length: Span
+    base: Fish | None = None
+    moved: Collection[str] = ()
     mark: str = ""
     slots: dict[str, Slot] = field(factory=dict)
 
     def slot(self, read: TraitRead | Supplied) -> Slot:
         """The variables of what is read."""
+        if self.base is not None and read.key not in self.moved:
+            return self.base.slot(read)
         known = self.slots.get(read.key)
         if known is None:
-            known = self.slots[read.key] = self._made(read)
+            grown = grown_slot(self, read) if isinstance(read, Supplied) and is_grown(read) else None
+            known = self.slots[read.key] = self._made(read) if grown is None else grown
+            known.node = read
         return known
+
+    def moved_by(self, trait: str) -> frozenset[str]:
+        """Under which keys a fish that differs in one trait differs: the trait, and what is grown from it."""
+        return frozenset({trait, *(key for key, names in self.worked_from.items() if trait in names)})
+
+    def millionths(self, read: Supplied, what: str) -> Any:
+        """A variable for a number that is worked out from the fish, in millionths."""
+        name = self._from_others(f"{read.key} {what}" if what else read.key)
+        low, high = millionths_of(read)
+        number = z3.Real(name, self.context)
+        self.facts.extend([number >= low, number <= high])
+        if _on_millionths(read):
+            self.exact.append(z3.IsInt(number))
+        return number
+
+    def named_truth(self, read: Supplied, what: str) -> Any:
+        """A variable for a truth that is worked out from the fish."""
+        return z3.Bool(self._from_others(f"{read.key} {what}"), self.context)
+
+    def _from_others(self, what: str) -> str:
+        name = f"{what}{self.mark}"
+        self.made[name] = len(self.made)
+        return name
+
+    def of_ends(self, read: Supplied, low: Any, high: Any, recorded: Any = True) -> Slot:
+        """The slot of a number that is worked out from the fish, between two terms in millionths."""
+        least, most = millionths_of(read)
+        ends = (Fraction(least, MILLION), Fraction(most, MILLION))
+        step = Fraction(1, MILLION) if _on_millionths(read) else Fraction(0)
+        error = _UNIT * max(abs(ends[0]), abs(ends[1]))
+        found = [Num(term * z3.Q(1, MILLION, self.context), *ends, step, Fraction(0), error) for term in (low, high)]
+        if recorded is not True:
+            found = [self._if_recorded(recorded, one, end) for one, end in zip(found, ends, strict=True)]
+        sure = recorded is True and low is high
+        pair = Pair(found[0], found[0]) if sure else Pair(*found)
+        return Slot(read.type, low, pair, recorded, frozenset(), low, MILLION)
+
+    def of_reading(self, read: Supplied, reading: Any) -> Slot:
+        """The slot of steps or places that are worked out from the fish."""
+        return Slot(read.type, None, reading, True, frozenset())
+
+    def at_nearest(self, read: TraitRead, value: float) -> Span:
+        """The reading of a number or count that is nearest to a value."""
+        low, high, notch = notches(read.trait)
+        return at_notch(min(max(round(value * notch), low), high), notch)
 
     def _made(self, read: TraitRead | Supplied) -> Slot:
         recorded: Any = True
@@ -99,8 +160,7 @@ class Fish:
         if isinstance(read, TraitRead):
             low, high, notch = notches(read.trait)
         else:
-            least, most = (Fraction(Decimal(repr(float(end)))) * MILLION for end in read.range)
-            low, high, notch = floor(least), ceil(most), MILLION
+            (low, high), notch = millionths_of(read), MILLION
         name: Any = z3.Real(f"{key}{self.mark}", self.context)
         if notch == 1:
             name = z3.ToReal(z3.Int(f"{key}{self.mark}", self.context))
@@ -174,18 +234,6 @@ class Fish:
             cases.append((None, logic.no(recorded)))
         return Slot(kind, told, Cases(tuple(cases)), recorded, self._chained(key, len(texts)))
 
-    def record(self, model: z3.ModelRef, ordinary: Mapping[str, Reading]) -> dict[str, Reading]:
-        """The record that a model gives; what it does not speak of is as in an ordinary fish."""
-        spoken = {declared.name() for declared in model.decls()}
-        found: dict[str, Reading] = {}
-        for key, slot in self.slots.items():
-            if spoken.isdisjoint(slot.names):
-                if key in ordinary:
-                    found[key] = ordinary[key]
-            elif slot.recorded is True or _holds(model, slot.recorded):
-                found[key] = _reading(slot, model)
-        return found
-
 
 def notches(trait: Trait) -> tuple[int, int, int]:
     """The lowest and the highest value of a number or count in notches, and how many notches make 1."""
@@ -194,38 +242,18 @@ def notches(trait: Trait) -> tuple[int, int, int]:
     raise AssertionError("notches of a trait that is no number")
 
 
+def millionths_of(read: Supplied) -> tuple[int, int]:
+    """The range of a number from beside the record, in millionths."""
+    low, high = (Fraction(Decimal(repr(float(end)))) * MILLION for end in read.range)
+    return floor(low), ceil(high)
+
+
+def _on_millionths(read: Supplied) -> bool:
+    """Whether the ends of a range are whole millionths: what is held at one of them is one then."""
+    return all((Fraction(repr(float(end))) * MILLION).denominator == 1 for end in read.range)
+
+
 def at_notch(number: int, notch: int) -> Span:
     """The reading of a number of notches."""
     value = float(Decimal(number) / notch)
     return Span(value, value)
-
-
-def _holds(model: z3.ModelRef, term: Any) -> bool:
-    return term if isinstance(term, bool) else z3.is_true(model.eval(term, model_completion=True))
-
-
-def _reading(slot: Slot, model: z3.ModelRef) -> Any:
-    match slot.type:
-        case Numeric():
-            exact = model.eval(slot.value, model_completion=True).as_fraction()
-            if slot.between:
-                # What it is read as: rounded half up, as the evaluator rounds it.
-                return at_notch(floor(exact + Fraction(1, 2)), slot.notch)
-            # Thresholds stand on whole notches, and what lies between two of them is on the side of the lower one.
-            return at_notch(floor(exact), slot.notch)
-        case PlaceWords():
-            bits = sum(1 << i for i, name in enumerate(slot.value) if _holds(model, name))
-            return PlaceSet(bits, bits)
-        case TextLabel():
-            return next(text for text, when in slot.value if _holds(model, when))
-        case Truth():
-            holds = _holds(model, slot.value)
-            return (holds, holds)
-        case Steps():
-            return next(1 << i for i, when in enumerate(slot.value) if _holds(model, when))
-        case PatternMap():
-            return SOME_MAP
-        case ColourList():
-            return SOME_COLOUR
-        case _:
-            assert_never(slot.type)

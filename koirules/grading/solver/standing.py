@@ -7,18 +7,15 @@ from fractions import Fraction
 from typing import Any, assert_never
 
 import z3
-from attrs import define, field, frozen
+from attrs import define, field
 
 from koirules.grading.late_parts import late_parts, order_key, order_of_grading
-from koirules.grading.parts_read import asked_whether_recorded
-from koirules.grading.solver.arithmetic import Arithmetic
 from koirules.grading.solver.fish import Fish
-from koirules.grading.solver.meaning import Meaning
 from koirules.grading.solver.numbers import Num
-from koirules.grading.solver.points import Curved, Giving
-from koirules.grading.solver.values import Logic, Pair
+from koirules.grading.solver.points import Curved
+from koirules.grading.solver.universe import Universe
+from koirules.grading.solver.values import Pair
 from koirules.standard.curves import Curve
-from koirules.standard.cuts import cuts_of
 from koirules.standard.parts import Limit, Points, Rules, Setting, Term, part_key
 from koirules.standard.tree import (
     Apply,
@@ -41,46 +38,13 @@ from koirules.vocabulary.readings import Span
 _UNIT = Fraction(1, 2**53)
 
 
-@frozen(eq=False)
-class Universe:
-    """One context of the solver, and what holds in it."""
-
-    context: z3.Context
-    facts: list[Any]
-    meaning: Meaning
-    giving: Giving
-
-    @classmethod
-    def made(cls) -> Universe:
-        """A new one."""
-        context, facts = z3.Context(), list[Any]()
-        arithmetic, logic = Arithmetic(context, facts), Logic(context)
-        giving = Giving(arithmetic, logic, [])
-        facts.extend([arithmetic.slack >= 0, arithmetic.slack <= 1])
-        return cls(context, facts, Meaning(arithmetic, logic), giving)
-
-    @property
-    def logic(self) -> Logic:
-        """And, or and not of this context."""
-        return self.meaning.logic
-
-
-def fish_of(
-    rules: Rules, settings: Mapping[str, Setting], universe: Universe, *, whole: bool = False, mark: str = ""
-) -> Fish:
-    """The variables of a fish of one standard. whole: every trait is recorded. mark: what its names end in."""
-    texts = {name: cut.texts for name, cut in cuts_of(rules, settings).items()}
-    optional = frozenset[str]() if whole else asked_whether_recorded(rules)
-    return Fish(universe.context, universe.facts, universe.giving.exact, optional, texts, mark)
-
-
 @define(eq=False)
 class Standing:
     """What a standard makes of a fish. points, sections, extras, bites: both ends, by key or name.
 
     totals: what sections are before they are rounded and held within their worth.
 
-    twin: the standing of a fish that differs from this one in the traits `moved` alone; what reads none of them is shared.
+    twin: the standing of the fish that this one differs from in a trait; what does not read that is shared.
     possible: for each grade, best first, whether it is still possible; plain: the same before lifts and faults.
     """
 
@@ -89,7 +53,6 @@ class Standing:
     universe: Universe
     fish: Fish
     twin: Standing | None = None
-    moved: Collection[str] = ()
     points: dict[str, Pair] = field(factory=dict)
     curved: dict[str, tuple[Curved, ...]] = field(factory=dict)
     extras: dict[str, Pair] = field(factory=dict)
@@ -111,10 +74,9 @@ class Standing:
         universe: Universe,
         fish: Fish,
         twin: Standing | None = None,
-        moved: Collection[str] = (),
     ) -> Standing:
         """Work a standard out."""
-        made = cls(rules, settings, universe, fish, twin, moved)
+        made = cls(rules, settings, universe, fish, twin)
         late, order = late_parts(rules), order_of_grading(rules)
         made._work_out([part for part in order if order_key(part) not in late])
         for section in rules.sections:
@@ -247,9 +209,9 @@ class Standing:
                 value = float(self.settings[name].value)
                 return Span(value, value)
             case TraitRead() | Supplied():
-                return self._fish_of(node.key).slot(node).read
+                return self.fish.slot(node).read
             case Recorded(of=of):
-                recorded = self._fish_of(of.key).slot(of).recorded
+                recorded = self.fish.slot(of).recorded
                 return Pair(recorded, recorded)
             case TermRead(name=name):
                 return self._terms[name]
@@ -268,9 +230,6 @@ class Standing:
             case _:
                 assert_never(node)
 
-    def _fish_of(self, key: str) -> Fish:
-        return self.fish if self.twin is None or key in self.moved else self.twin.fish
-
     def _number(self, hundredths: Pair, most: int) -> Pair:
         """Hundredths made a number, as the evaluator divides them."""
         found = []
@@ -281,7 +240,8 @@ class Standing:
         return Pair(found[0], found[0]) if hundredths.sure else Pair(*found)
 
     def _touches(self, root: Node) -> bool:
-        return any(isinstance(node, TraitRead | Recorded | Supplied) and node.key in self.moved for node in walk(root))
+        moved = self.fish.moved
+        return any(isinstance(node, TraitRead | Recorded | Supplied) and node.key in moved for node in walk(root))
 
     def truths(self) -> list[tuple[str, Node, Pair]]:
         """Every condition and comparison of the rules that reads a fish, with the part that it stands in."""
