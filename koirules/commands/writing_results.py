@@ -9,7 +9,7 @@ from pathlib import Path
 import click
 
 from koirules.api import Standard
-from koirules.commands.drawn_fish import maps_of
+from koirules.commands.drawn_fish import views_of
 from koirules.commands.inputs import Graded, setting_words
 from koirules.commands.output import cautions_of, show_problems, shown, stop
 from koirules.formats.not_graded import Row
@@ -111,5 +111,5 @@ def _pictures(standard: Standard, batch: Batch) -> Pictures:
     else:
         photographs, problems = read_photographs(file, records)
     show_problems(problems)
-    maps = {record.fish: found for record in records if (found := maps_of(standard, record))}
-    return Pictures(photographs, maps)
+    views = {record.fish: found for record in records if (found := views_of(standard, record))}
+    return Pictures(photographs, views)

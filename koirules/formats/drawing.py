@@ -35,17 +35,19 @@ def fish_drawing(
     describe: str = "",
     key: str = "fish",
     upright: bool = False,
+    at: tuple[float, float, float, float] | None = None,
 ) -> str:
     """One `<svg>` element: the body from above, fins, and the patches of each colour, the later over the earlier.
 
     patches: maps by the word of their colour (`hi`, `sumi`). title: what it shows, such as the name of the fish; any text.
     describe: read out after the title; by default where the patches lie, in words. key: begins the ids inside, and must
     differ between drawings on one page. upright: nose up, the fish's own left to the left; else nose to the left.
-    It has a viewBox and no size, loads nothing, and runs no script. Thin patches are pale with a broken edge; the front of
-    a patch that lies under white scales (sashi) is pale.
+    at: left, top, width and height in a picture around it; else it has a viewBox and no size. It loads nothing, and runs
+    no script. Thin patches are pale with a broken edge; the front of a patch that lies under white scales (sashi) is pale.
     """
     maps = patches or {}
     sheet = _Sheet(outline, upright)
+    sizes = "" if at is None else ' x="{}" y="{}" width="{}" height="{}"'.format(*map(_short, at))
     key = re.sub(r"[^A-Za-z0-9_-]", "-", key)
     told = describe or described(maps)
     painted = [
@@ -55,7 +57,7 @@ def fish_drawing(
     ]
     return "\n".join(
         (
-            f'<svg xmlns="{_SVG}" viewBox="{sheet.view}" role="img" aria-labelledby="{key}-title {key}-desc">',
+            f'<svg xmlns="{_SVG}" viewBox="{sheet.view}"{sizes} role="img" aria-labelledby="{key}-title {key}-desc">',
             f'<title id="{key}-title">{_safe(title)}</title>',
             f'<desc id="{key}-desc">{_safe(told)}</desc>',
             f'<clipPath id="{key}-body"><path d="{sheet.body}"/></clipPath>',
@@ -74,6 +76,12 @@ def fish_drawing(
             "</svg>",
         )
     )
+
+
+def drawing_size(outline: Outline = TORPEDO) -> tuple[float, float]:
+    """How wide and how tall a drawing is with the nose to the left, in its own units."""
+    _, _, wide, tall = map(float, _Sheet(outline, upright=False).view.split())
+    return wide, tall
 
 
 def described(maps: Mapping[str, PatchMap]) -> str:

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from typing import Any
+
+from koirules.standard import operations as ops
 from koirules.standard.parts import Part, Rules
 from koirules.standard.reading_nodes import traits_at
-from koirules.standard.tree import Recorded, ScoreRead, SectionRead, Supplied, TraitRead, walk
+from koirules.standard.tree import Apply, Node, Recorded, ScoreRead, SectionRead, Supplied, TermRead, TraitRead, walk
 from koirules.vocabulary.traits import Trait
 
 
@@ -27,6 +31,38 @@ def supplied_in(part: Part) -> tuple[Supplied, ...]:
             if isinstance(of, Supplied):
                 found.setdefault(of.key, of)
     return tuple(found.values())
+
+
+def supplied_looked_at(part: Part, value_of: Callable[[Node], Any]) -> tuple[Supplied, ...]:
+    """The values beside the record that a part came to look at for one fish: none of a branch that was surely not taken.
+
+    value_of: both ends of a node for that fish.
+    """
+    found: dict[str, Supplied] = {}
+    waiting = list(part.roots)
+    seen: set[int] = set()
+    while waiting:
+        node = waiting.pop()
+        if id(node) in seen:
+            continue
+        seen.add(id(node))
+        match node:
+            case Apply(operation=operation, operands=(value, condition, otherwise)) if operation in _CHOICES:
+                could_be = value_of(condition)
+                branches = ((value, (False, False)), (otherwise, (True, True)))
+                waiting.extend((condition, *(branch for branch, shut in branches if could_be != shut)))
+            case Apply(operands=operands):
+                waiting.extend(operands)
+            case TermRead(node=inner):
+                waiting.append(inner)
+            case Supplied(key=key):
+                found.setdefault(key, node)
+            case _:
+                pass
+    return tuple(found.values())
+
+
+_CHOICES = (ops.CHOOSE_NUMBER, ops.CHOOSE_TRUTH, ops.CHOOSE_STEPS)
 
 
 def traits_beneath(rules: Rules) -> frozenset[str]:

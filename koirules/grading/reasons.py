@@ -55,7 +55,8 @@ class _FishTale:
     def words(self, about: Told, state: State | None) -> str:
         """The sentence that a person reads; what was read of the fish as it will be when grown says so."""
         words = self._words(about, state)
-        ahead = "" if state is State.NO else self.reasoner.teller.ahead_of(f"{about.kind} {about.name}")
+        key = f"{about.kind} {about.name}"
+        ahead = "" if state is State.NO else self.reasoner.teller.ahead_of(key, self.record, self.trace)
         return f"{words} ({ahead}, by a model)" if ahead else words
 
     def _words(self, about: Told, state: State | None) -> str:

@@ -11,7 +11,7 @@ from attrs import frozen
 
 from koirules.grading.any_number import can_be_any, causes
 from koirules.grading.evaluator import Trace
-from koirules.grading.parts_read import points_in, supplied_in, traits_in
+from koirules.grading.parts_read import points_in, supplied_in, supplied_looked_at, traits_in
 from koirules.grading.plain_words import PlainWords
 from koirules.grading.results import State
 from koirules.grading.shortfall import NOT_SETTLED, fails_on_score, shortfalls
@@ -38,6 +38,7 @@ class Teller:
     settings: Mapping[str, Setting]
     said_terms: tuple[str, ...]
     plain: PlainWords
+    _parts: Mapping[str, Part]
     _traits: Mapping[str, tuple[Trait, ...]]
     _points: Mapping[str, tuple[str, ...]]
     _supplied: Mapping[str, tuple[Supplied, ...]]
@@ -54,6 +55,7 @@ class Teller:
             settings,
             said_terms,
             PlainWords(rules, settings, language),
+            {part_key(part): part for part in parts},
             {part_key(part): traits_in(part) for part in parts},
             {part_key(part): points_in(part) for part in parts},
             {part_key(part): supplied_in(part) for part in parts},
@@ -79,9 +81,12 @@ class Teller:
             told.append(f"{words} {self._beside(one, record)}")
         return ", ".join(told)
 
-    def ahead_of(self, key: str) -> str:
-        """How long the fish will be that a part looks at, in words: `grown to 65 cm`; "" where it looks at it as it is."""
-        sources = (one.source for one in self._supplied[key])
+    def ahead_of(self, key: str, record: Mapping[str, Reading], trace: Trace) -> str:
+        """How long the fish will be that a part looked at, in words: `grown to 65 cm`; "" where it looked at it as it is."""
+        if not any(isinstance(one.source, Grown) for one in self._supplied[key]):
+            return ""
+        value_of = partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
+        sources = [one.source for one in supplied_looked_at(self._parts[key], value_of)]
         lengths = {length_grown_to(source, self.settings) for source in sources if isinstance(source, Grown)}
         words = [number_words(length, Numeric(Dimension.LENGTH)) for length in sorted(lengths)]
         return f"grown to {in_words(words, 'and')}" if words else ""

@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import compress, product
 
+from attrs import evolve
+
 from koirules.measures.shapes import shapes_of
 from koirules.vocabulary.maps import BELLY, DECIMALS, Patch, PatchMap, Point, boxed, doubled_area
 
@@ -31,6 +33,19 @@ def grown_maps(pattern: PatchMap, across: float) -> tuple[PatchMap, ...]:
     return tuple(
         PatchMap([*sure, *(one for patches in compress(thin, there) for one in patches if one is not None)])
         for there in product((True, False), repeat=len(thin))
+    )
+
+
+def map_ahead(pattern: PatchMap, across: float) -> PatchMap:
+    """The map that a map becomes, for a drawing: what is thin stays marked as thin, since nobody knows whether it stays.
+
+    across: what a distance across the body, as a share of the girth, is multiplied by.
+    """
+    return PatchMap(
+        evolve(grown, thin=patch.thin)
+        for patch in pattern.patches
+        for one in _cleared(patch)
+        if (grown := _drawn_together(one, across)) is not None
     )
 
 

@@ -1,4 +1,4 @@
-"""`koirules why --drawing` draws the fish, `koirules traits` says what follows from what."""
+"""`koirules why --drawing` draws the fish, now and grown, `koirules traits` says what follows from what."""
 
 from __future__ import annotations
 
@@ -35,6 +35,62 @@ def test_a_fish_is_drawn_into_a_file() -> None:
     assert "Wrote k1.svg." in done.output
     svg = ElementTree.fromstring(Path("k1.svg").read_text(encoding="utf-8"))  # noqa: S314
     assert svg.findtext("{http://www.w3.org/2000/svg}title") == "<K1>"
+
+
+GROWN = """standard "try" edition 1 variety kohaku
+setting growth_exponent = 3.2 from 3 to 3.4
+setting long = 60 cm from 20 cm to 80 cm
+fault bare "hardly any red when grown" if hi_cover grown to long below 5 %: no better than b
+fault slim "slim when grown" if girth_ratio grown to 80 cm below 0.3: no better than b
+grade a if length at least 10 cm
+grade b otherwise
+"""
+SVG = "{http://www.w3.org/2000/svg}"
+
+
+def drawn(record: str, *words: str) -> ElementTree.Element:
+    Path("grown.koi").write_text(GROWN, encoding="utf-8")
+    Path("tub.csv").write_text(f"fish,length,hi_patches\n{record}\n", encoding="utf-8")
+    done = run("why", "grown.koi", "tub.csv", "K1", "--drawing", "k1.svg", *words)
+    assert done.exit_code == 0, done.output
+    assert "a model, not a promise" in done.output
+    return ElementTree.fromstring(Path("k1.svg").read_text(encoding="utf-8"))  # noqa: S314
+
+
+def test_a_fish_whose_pattern_is_asked_for_when_grown_is_drawn_now_and_then() -> None:
+    picture = drawn("K1,15,8 to 26 both 60; 40 to 70 left 90 sashi 5; 80 to 90 both 40 thin")
+    titles = [inner.findtext(f"{SVG}title") for inner in picture.iter(f"{SVG}svg") if inner is not picture]
+    assert titles == ["K1, now, 15 cm", "K1, grown to 60 cm, by a model"]
+    assert " ".join(one.text or "" for one in picture.iter(f"{SVG}text")) == (
+        "now, 15 cm; pale: under white scales; broken edge: thin, may go "
+        "grown to 60 cm, by a model; broken edge: thin, may go"
+    )
+    told = [one.text for one in picture.iter(f"{SVG}desc")]
+    assert "at 8 to 26 %, 40 to 70 %, 80 to 90 % (thin)" in (told[0] or "")
+    assert "at 8 to 26 %, 45 to 70 %, 80 to 90 % (thin)" in (told[1] or "")
+    ids = [one.get("id") for one in picture.iter() if one.get("id")]
+    assert len(ids) == len(set(ids))
+    # Girth over length goes as the length to the power of (b - 3) / 2 = 0.1 (trade: W = a L^b with W as L G^2).
+    now, grown = (float(one.get("height") or "") for one in list(picture.iter(f"{SVG}svg"))[1:])
+    fins = 2 * 44  # the room beside the body, which does not grow
+    assert (grown - fins) / (now - fins) == pytest.approx(4**0.1, abs=0.002)
+
+
+@pytest.mark.parametrize(
+    ("record", "words", "title"),
+    [
+        ("K1,60,8 to 26 both 60", (), "K1"),  # as long already
+        ("K1,14 to 15,8 to 26 both 60", (), "K1"),  # how far it has to grow is not known
+        ("K1,,8 to 26 both 60", (), "K1"),
+        ("K1,25,8 to 26 both 60", ("--set", "long=20"), "K1"),
+    ],
+)
+def test_where_nothing_is_known_of_the_grown_fish_it_is_drawn_as_it_is(
+    record: str, words: tuple[str, ...], title: str
+) -> None:
+    picture = drawn(record, *words)
+    assert picture.findtext(f"{SVG}title") == title
+    assert len(list(picture.iter(f"{SVG}svg"))) == 1
 
 
 @pytest.mark.parametrize(

@@ -79,7 +79,7 @@ def test_grades_are_chosen_by_keyboard(desk):
     assert len(names(desk)) == 13  # 10 are kept for sure, 3 may be
     assert desk.run("document.getElementById('shown').textContent") == "13 of 72 fish shown"
     desk.press("Tab", "Space")
-    assert len(names(desk)) == 31
+    assert len(names(desk)) == 34
     desk.press("Space")
     desk.tab_to("button[type=reset]")
     desk.press("Enter")
@@ -354,10 +354,10 @@ def test_a_fish_says_where_it_left_who_stood_above_it_and_what_a_person_decided(
     assert "1 of those that stay kept by hand; to pond 2" in above
 
 
-MAPPED = """fish,spine,hi_patches
-"K01""><script>alert(1)</script>",straight,5-22 L60 R50; 30-60 L60 R80
-K02,straight,10-30 L60 R50 sashi 2; 45-70 L50 R50 thin
-K03,straight,
+MAPPED = """fish,spine,length (cm),hi_patches
+"K01""><script>alert(1)</script>",straight,,5-22 L60 R50; 30-60 L60 R80
+K02,straight,14.5,10-30 L60 R50 sashi 2; 45-70 L50 R50 thin
+K03,straight,,
 """
 
 
@@ -369,12 +369,22 @@ def test_a_fish_whose_pattern_was_mapped_is_drawn_on_its_card_side_by_side_and_o
     assert run.exit_code == 0, run.output
     page = Page(browser, 390, 844, script=True, touch=True).open(tmp_path / "page.html")
     titles = page.run("[...document.querySelectorAll('.pictures svg title')].map((one) => one.textContent)")
-    assert sorted(titles) == ['K01"><script>alert(1)</script> from above', "K02 from above"]
+    assert sorted(titles) == [
+        'K01"><script>alert(1)</script> from above',
+        "K02 from above, grown to 60 cm, by a model",
+        "K02 from above, now, 14.5 cm",
+    ]
+    captions = page.run("[...document.querySelectorAll('.pictures figcaption')].map((one) => one.innerText)")
+    assert captions == [
+        "now, 14.5 cm; pale: under white scales; broken edge: thin, may go",
+        "grown to 60 cm, by a model; broken edge: thin, may go",
+    ]
+    assert "a model, not a promise" in page.run("document.querySelector('.cautions').innerText")
     ids = page.run("[...document.querySelectorAll('[id]')].map((one) => one.id)")
     assert len(ids) == len(set(ids))
     page.run("document.querySelectorAll('.chosen').forEach((one) => one.click())")
     page.run("document.getElementById('compare').click()")
-    assert page.run("document.querySelectorAll('#side .pictures svg').length") == 2
+    assert page.run("document.querySelectorAll('#side .pictures svg').length") == 3
     ids = page.run("[...document.querySelectorAll('[id]')].map((one) => one.id)")
     assert len(ids) == len(set(ids))
     wide = page.run(
@@ -382,3 +392,6 @@ def test_a_fish_whose_pattern_was_mapped_is_drawn_on_its_card_side_by_side_and_o
     )
     assert all(80 < one < 390 for one in wide)
     assert (page.told, page.requests) == ([], [])
+    desk = Page(browser, 1280, 900, script=True, touch=False).open(tmp_path / "page.html")
+    tops = desk.run("[...document.querySelectorAll('.views figure')].map((one) => one.getBoundingClientRect().top)")
+    assert tops[0] == tops[1]  # beside each other

@@ -93,9 +93,9 @@ def test_fish_stand_best_first_in_groups_with_a_cut_between_them(tmp_path, lot):
     assert [(group.title, len(group.fish)) for group in found] == [
         ("keep", 10),
         ("not settled (keep or worse)", 3),
-        ("hold", 14),
-        ("not settled (hold or worse)", 4),
-        ("sell", 25),
+        ("hold", 15),
+        ("not settled (hold or worse)", 6),
+        ("sell", 22),
         ("pond grade", 10),
         ("not settled (pond grade or worse)", 1),
         ("out of the lot", 5),

@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import koirules
-from koirules.measures.growing_maps import MOST_THIN, grown_maps
+from koirules.measures.growing_maps import MOST_THIN, grown_maps, map_ahead
 from koirules.testing.strategies import values
 from koirules.vocabulary.cells import read_value
 from koirules.vocabulary.kinds import Patches
@@ -98,6 +98,19 @@ def test_red_covers_no_more_of_a_stouter_fish(cell: str, b: str) -> None:
     assert then["hi_cover"][1] <= now["hi_cover"][0]
     for name in ("odome", "longest_white_gap", "step_count", "hi_left_share", "hi_front_share"):
         assert [float(end) for end in then[name]] == pytest.approx([float(end) for end in now[name]], abs=0.011), name
+
+
+@moderate
+@given(values(Patches()), st.sampled_from([0.8, 1.0, 1.1]))
+def test_what_is_drawn_is_the_map_in_which_all_that_is_thin_stays_and_marks_it(cell: str, across: float) -> None:
+    made = read_value(Patches(), cell)
+    assert isinstance(made, PatchMap)
+    drawn = map_ahead(made, across)
+    measured = grown_maps(made, across)
+    if measured:
+        assert PatchMap(Patch(p.outline, p.windows) for p in drawn.patches) == measured[0]
+        assert len(measured[-1].patches) == sum(not p.thin for p in drawn.patches)
+    assert not any(p.sashi for p in drawn.patches)
 
 
 @moderate

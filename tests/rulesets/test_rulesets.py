@@ -18,7 +18,7 @@ from koirules.grading.sample_runs import run_samples
 from koirules.problems import Cell, is_refused
 
 ROOT = Path(__file__).resolve().parents[2]
-RULE_FILES = sorted((*ROOT.glob("rulesets/*/standard.koi"), *ROOT.glob("examples/**/*.koi")))
+RULE_FILES = sorted((*ROOT.glob("rulesets/*/*.koi"), *ROOT.glob("examples/**/*.koi")))
 RULESETS = sorted(path.parent for path in ROOT.glob("rulesets/*/standard.koi"))
 EXAMPLES = sorted(path.parent for path in ROOT.glob("examples/*/records.csv"))
 
@@ -181,8 +181,48 @@ def test_the_autumn_lot_shows_what_its_readme_says() -> None:
     assert lot["U17"].possible == ("hold", "sell", "pond", "cull")
 
 
+def test_looking_ahead_moves_the_fish_of_the_lot_that_its_readme_names_and_says_so() -> None:
+    example = ROOT / "examples" / "01-autumn-lot"
+    today = load_standard(ROOT / "rulesets" / "tosai_kohaku" / "today.koi")
+    now = {result.fish: result for result in _results(_batch(example / "records.csv", today), today)}
+    then = {result.fish: result for result in _lot()}
+    moved = {
+        fish: (" or ".join(now[fish].possible), " or ".join(then[fish].possible))
+        for fish in now
+        if now[fish].possible != then[fish].possible
+    }
+    told = re.findall(
+        r"^\| ([LMU]\d\d) \| ([a-z ]+) \| ([a-z ]+) \| [^|]+ \|$",
+        (example / "README.md").read_text(encoding="utf-8"),
+        re.MULTILINE,
+    )
+    assert moved == {fish: (before, after) for fish, before, after in told}
+    assert len(moved) >= 3
+    for fish in moved:
+        steps = next(reason.words for reason in then[fish].reasons if reason.name == "steps")
+        assert re.match(r"steps of the red, today \w+, when grown: .* \(grown to 60 cm, by a model\)$", steps), fish
+    assert today.growth_note == ""
+
+
+def test_a_fish_of_the_lot_without_a_map_is_not_said_to_be_looked_at_ahead() -> None:
+    example = ROOT / "examples" / "01-autumn-lot"
+    drawn = {row["fish"] for row in _rows(example / "records.csv") if row["hi_patches"]}
+    assert len(drawn) == 39
+    lot = _lot()
+    assert {result.fish for result in lot if any("by a model" in one.words for one in result.reasons)} <= drawn
+    assert sum(any("by a model" in one.words for one in result.reasons) for result in lot) >= 35
+
+
+def test_looking_ahead_is_all_that_today_leaves_out() -> None:
+    folder = ROOT / "rulesets" / "tosai_kohaku"
+    ahead, today = (load_standard(folder / name).rules for name in ("standard.koi", "today.koi"))
+    assert [part.name for part in ahead.parts] == [part.name for part in today.parts]
+    assert set(ahead.settings) - set(today.settings) == {"grown_length", "growth_exponent"}
+    assert set(ahead.terms) - set(today.terms) == {"drawn", "red_grown"}
+
+
 def test_the_look_when_grown_changes_the_verdicts_that_its_readme_names_and_says_so() -> None:
-    example = ROOT / "examples" / "03-when-grown"
+    example = ROOT / "examples" / "04-when-grown"
     today, grown = (load_standard(example / name) for name in ("today.koi", "standard.koi"))
     now, then = (
         {result.fish: result for result in _results(_batch(example / "records.csv", standard), standard)}
