@@ -80,12 +80,21 @@ def command(
     table = None if classes is None else class_table(classes)
     several, records = told_apart(rules, records)
     large = on is not None or is_large(records, outs)
-    mixed = several != (rules,)
     given = [*several, *records, *([decisions] if decisions else [])]
-    check_paths(outs, plots, given, large=large, mixed=mixed)
-    if mixed:
+    check_paths(outs, plots, given, large=large)
+    if several != (rules,):
         grade_mixed(
-            several, records, outs, labels, changes, language, decisions, table, large=large, as_recorded=as_recorded
+            several,
+            records,
+            outs,
+            plots,
+            labels,
+            changes,
+            language,
+            decisions,
+            table,
+            large=large,
+            as_recorded=as_recorded,
         )
         return
     standard = standard_from(rules, changes, language)
@@ -100,7 +109,7 @@ def command(
         grade_files(standard, records, outs, labels, settings, top, on, leave_out_broken)
         return
     batch = graded(standard, records[0], labels, decisions, table)
-    failed = write_all(outs, plots, batch.results, about_of(standard, batch), (standard, batch.batch))
+    failed = write_all(outs, plots, batch.results, about_of(standard, batch), [(standard, batch.batch)])
     tell_batch(standard, batch, as_recorded=as_recorded)
     click.echo()
     show_cautions(cautions_of(standard))

@@ -64,6 +64,7 @@ def grade_mixed(
     rules: Sequence[str],
     records: Sequence[str],
     outs: Sequence[str],
+    plots: Sequence[str],
     labels: Sequence[str],
     changes: Sequence[str],
     language: str | None,
@@ -100,8 +101,9 @@ def grade_mixed(
     if not any(part.records for part in parts) and not batch.left:
         click.echo(f"There is no fish in {shown(records[0])}.", err=True)
     rows: list[Row] = [*(row for part in graded for row in part.results), *map(_not_graded, batch.left)]
-    about = _about(standards, graded)
-    failed = write_all(outs, (), rows, about, None)
+    about = _about(standards, graded, Path(batch.file).name)
+    given = [(standard, part.batch) for standard, part in zip(standards, graded, strict=True)]
+    failed = write_all(outs, plots, rows, about, given)
     for standard, part in zip(standards, graded, strict=True):
         if part.results:
             tell_batch(standard, part, as_recorded=as_recorded)
@@ -172,12 +174,13 @@ def _not_graded(one: LeftOver) -> NotGraded:
     return NotGraded(one.fish or f"row {one.row}", f"not graded: {one.why}", labels)
 
 
-def _about(standards: Sequence[Standard], graded: Sequence[Graded]) -> About:
-    parts = tuple(about_of(standard, part) for standard, part in zip(standards, graded, strict=True) if part.results)
+def _about(standards: Sequence[Standard], graded: Sequence[Graded], records: str) -> About:
+    every = tuple(about_of(standard, part) for standard, part in zip(standards, graded, strict=True))
+    parts = tuple(part for part in every if part.fish) or every
     rounds = tuple(evolve(one, title=f"{part.title}: {one.title}") for part in parts for one in part.rounds)
     alerts = tuple(alert for part in parts for alert in part.alerts)
     cautions = tuple(dict.fromkeys(words for part in parts for words in part.cautions)) or CAUTIONS
-    return About("", "", None, "", cautions=cautions, alerts=alerts, rounds=rounds, parts=parts)
+    return About("", "", None, "", cautions=cautions, alerts=alerts, rounds=rounds, records=records, parts=parts)
 
 
 def _tell_left(batch: MixedBatch, standards: Sequence[Standard]) -> None:

@@ -18,27 +18,21 @@ from koirules.formats.photographs import named_photographs, read_photographs
 from koirules.formats.plots import check_plot_path, write_plot
 from koirules.formats.records import Batch
 from koirules.formats.results import About, check_result_path, is_page, write_results
-from koirules.grading.results import Result
 from koirules.problems import Problem
-from koirules.problems.picturing import page_of_several, plot_of_whole_files
+from koirules.problems.picturing import plot_of_whole_files
 
 _MANY_PHOTOGRAPHS = 30
 """From how many on it takes seconds to make them smaller."""
 
 
-def check_paths(
-    outs: Sequence[str], plots: Sequence[str], given: Sequence[str], *, large: bool, mixed: bool = False
-) -> None:
+def check_paths(outs: Sequence[str], plots: Sequence[str], given: Sequence[str], *, large: bool) -> None:
     """End the command where a path cannot be written to, before anything is graded.
 
     given: the files that the command reads. large: whether whole files are graded; what is wrong with their results they say.
-    mixed: whether several standards grade the batch.
     """
     checked = [plot_of_whole_files(plot) if large else check_plot_path(Path(plot)) for plot in plots]
     if not large:
         checked = [*(check_result_path(Path(out)) for out in outs), *checked]
-    if mixed:
-        checked += [page_of_several(one) for one in (*(out for out in outs if is_page(Path(out))), *plots)]
     wrong = [problem for problem in checked if problem is not None]
     if wrong:
         show_problems(wrong)
@@ -62,16 +56,15 @@ def write_all(
     plots: Sequence[str],
     results: Sequence[Row],
     about: About,
-    given: tuple[Standard, Batch] | None,
+    given: Sequence[tuple[Standard, Batch]],
 ) -> list[Problem]:
     """Write the results to each file, before anything is printed; the problems of those that could not be written.
 
-    given: the standard and the records, for what a page shows of the fish; None where several standards graded.
+    given: each standard with its records, for what a page shows of the fish.
     """
-    pictures = _pictures(*given) if given is not None and any(is_page(Path(out)) for out in outs) else None
-    graded = [one for one in results if isinstance(one, Result)]
+    pictures = _pictures(given) if any(is_page(Path(out)) for out in outs) else None
     written = [(out, write_results(Path(out), results, about, pictures)) for out in outs]
-    written += [(plot, write_plot(Path(plot), graded, about)) for plot in plots]
+    written += [(plot, write_plot(Path(plot), results, about)) for plot in plots]
     failed: list[Problem] = []
     for name, problem in written:
         if problem is None or problem.warning:
@@ -98,12 +91,14 @@ def about_of(standard: Standard, batch: Graded) -> About:
         grades=standard.grade_lines,
         language=standard.language,
         records=Path(batch.batch.file).name,
+        fish=len(batch.results),
     )
 
 
-def _pictures(standard: Standard, batch: Batch) -> Pictures:
+def _pictures(given: Sequence[tuple[Standard, Batch]]) -> Pictures:
     """What a page can show of the fish; photographs that cannot be shown are named."""
-    file, records = Path(batch.file), batch.records
+    records = [record for _, batch in given for record in batch.records]
+    file = next((Path(batch.file) for _, batch in given), Path())
     number = named_photographs(records)
     if number > _MANY_PHOTOGRAPHS:
         with click.progressbar(length=number, label="Photographs", file=sys.stderr) as bar:
@@ -111,5 +106,10 @@ def _pictures(standard: Standard, batch: Batch) -> Pictures:
     else:
         photographs, problems = read_photographs(file, records)
     show_problems(problems)
-    views = {record.fish: found for record in records if (found := views_of(standard, record))}
+    views = {
+        record.fish: found
+        for standard, batch in given
+        for record in batch.records
+        if (found := views_of(standard, record))
+    }
     return Pictures(photographs, views)

@@ -24,7 +24,8 @@ class About:
     warning about the batch. rounds: what each round of the selection did. seal: by which text the standard is known. grades: best
     first, with their lines (empty where nobody said: formats name them as the results do). language: two-letter code of the
     language that titles were asked for in. records: the name of the file of records, without its folder. parts: of a batch that
-    several standards graded, each of them; title, edition, file and seal are then those of none.
+    several standards graded, each of them; title, edition, file and seal are then those of none. fish: how many fish a part
+    graded; the results of a batch stand part after part.
     """
 
     title: str
@@ -41,3 +42,4 @@ class About:
     language: str | None = None
     records: str = ""
     parts: tuple[About, ...] = ()
+    fish: int = 0

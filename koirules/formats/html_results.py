@@ -11,53 +11,55 @@ from pathlib import Path
 from string import Template
 
 from koirules.formats.about import About
+from koirules.formats.not_graded import NotGraded, Row
+from koirules.formats.page_controls import Asked, controls
 from koirules.formats.page_fish import Standing, card
 from koirules.formats.page_markup import escaped
+from koirules.formats.page_parts import not_graded, overview, parts_of
 from koirules.formats.page_pictures import Pictures
-from koirules.formats.page_rounds import alerts, rounds
-from koirules.formats.page_scores import distribution
 from koirules.formats.page_side_by_side import side_by_side
-from koirules.formats.page_top import cautions, controls, header, totals
-from koirules.formats.page_words import Wording
+from koirules.formats.page_top import header, header_of_several
 from koirules.grading.ranking import best_first
-from koirules.grading.results import Result
 
 MOST_FISH = 2_000
 """How many fish a page goes to: beyond it a phone takes long to open, and nobody reads them one by one."""
 
 
-def write_html(path: Path, results: Sequence[Result], about: About, pictures: Pictures | None = None) -> None:
-    """Write the page: the standard, the cautions, the totals, the scores, and every fish, best first."""
+def write_html(path: Path, results: Sequence[Row], about: About, pictures: Pictures | None = None) -> None:
+    """Write the page: the standard or standards, the cautions, the totals, the scores, and every fish, best first."""
     with path.open("w", encoding="utf-8", newline="\n") as file:
         for piece in _pieces(results, about, pictures or Pictures()):
             file.write(piece)
 
 
-def _pieces(results: Sequence[Result], about: About, pictures: Pictures) -> Iterator[str]:
-    wording = Wording.of(results, about)
+def _pieces(results: Sequence[Row], about: About, pictures: Pictures) -> Iterator[str]:
+    parts = parts_of(results, about)
+    asked = Asked.of(parts)
+    graded = [result for part in parts for result in part.results]
+    left = [one for one in results if isinstance(one, NotGraded)]
+    wordings = [part.wording for part in parts]
+    top = header_of_several(wordings, about, len(graded), len(left)) if about.parts else header(wordings[0], graded)
     style, script = _template("page.css"), _template("page.js")
-    name = f"{about.records} by {about.title}" if about.records else about.title
+    name = " by ".join(words for words in (about.records, about.title) if words) or "Results"
     page = Template(_template("page.html")).substitute(
         policy=escape(_policy(style, script), quote=True),
         title=escaped(name),
         style=style,
         script=script,
-        header=header(wording, results).text,
-        alerts=alerts(wording).text,
-        rounds=rounds(wording).text,
-        cautions=cautions(wording).text,
-        totals=totals(wording, results).text,
-        scores=distribution(wording, results).text,
-        controls=controls(wording, results).text,
-        beside=side_by_side(results).text,
+        header=top.text,
+        overview=overview(parts, about).text,
+        left=not_graded(left).text,
+        controls=controls(parts, asked).text,
+        beside=side_by_side([part.results for part in parts]).text,
         fish=_FISH,
     )
     # Found from the left: a text of a stranger cannot hold the mark, whose brackets would be escaped.
     before, after = page.split(_FISH)
     yield before
-    recorded = {id(result): place for place, result in enumerate(results)}
-    for best, result in enumerate(best_first(tuple(wording.grades), results)):
-        yield card(wording, result, Standing(best, recorded[id(result)]), pictures).text + "\n"
+    recorded = {id(result): place for place, result in enumerate(graded)}
+    ranked = [(part, one) for part in parts for one in best_first(tuple(part.wording.grades), part.results)]
+    for best, (part, result) in enumerate(ranked):
+        yield card(part, asked, result, Standing(best, recorded[id(result)]), pictures).text + "\n"
     yield after
 
 

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
 from attrs import field, frozen
 
+from koirules.formats.about import About
 from koirules.grading.results import Result
 
 
@@ -20,3 +21,14 @@ class NotGraded:
 
 Row = Result | NotGraded
 """A row of a file of results."""
+
+
+def by_standard(rows: Sequence[Row], about: About) -> Iterator[tuple[About, tuple[Result, ...]]]:
+    """The fish of each standard that graded some; those of several stand one after the other, as `About.fish` counts them."""
+    graded = tuple(one for one in rows if isinstance(one, Result))
+    if not about.parts:
+        yield about, graded
+    start = 0
+    for part in about.parts:
+        yield part, graded[start : start + part.fish]
+        start += part.fish

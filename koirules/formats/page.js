@@ -21,7 +21,7 @@
 
   const textOf = (card) => {
     if (!texts.has(card)) {
-      const parts = [...card.querySelectorAll("h3, .grade, .course, .why, .labels, details")];
+      const parts = [...card.querySelectorAll("h3, .grade, .by, .course, .why, .labels, details")];
       texts.set(card, plain(parts.map((part) => part.textContent).join("\n")));
     }
     return texts.get(card);
@@ -33,11 +33,13 @@
   const isAt = (card, stop) => !stop || (card.dataset.stops || "").split(" ").includes(stop);
   const show = () => {
     const stop = at("round") ? at("round").value : "";
+    const standard = at("standard") ? at("standard").value : "";
     const wanted = boxes.filter((box) => box.checked).map((box) => box.value);
     const words = plain(at("find").value).split(/\s+/).filter(Boolean);
     let count = 0;
     for (const card of cards) {
-      card.hidden = !hasGrade(card, wanted) || !isAt(card, stop) || !words.every((word) => textOf(card).includes(word));
+      const there = !standard || card.dataset.standard === standard;
+      card.hidden = !there || !hasGrade(card, wanted) || !isAt(card, stop) || !words.every((word) => textOf(card).includes(word));
       count += !card.hidden;
     }
     at("shown").textContent = `${count.toLocaleString("en")} of ${cards.length.toLocaleString("en")} fish shown`;
@@ -45,17 +47,20 @@
 
   const numbers = (card, key) => (card.dataset[key] || "").split(" ").map(Number);
   const inOrder = (one, other) => Number(one.dataset.best) - Number(other.dataset.best);
+  // Points of several standards are not to be compared: their fish stay apart.
+  const apart = (one, other) => Number(one.dataset.standard || 0) - Number(other.dataset.standard || 0);
   const byName = new Intl.Collator("en", { numeric: true });
   const orders = {
     best: inOrder,
     recorded: (one, other) => Number(one.dataset.recorded) - Number(other.dataset.recorded),
     name: (one, other) => byName.compare(name(one), name(other)),
-    score: (one, other) => numbers(other, "score")[0] - numbers(one, "score")[0],
-    "-score": (one, other) => numbers(one, "score")[0] - numbers(other, "score")[0],
+    score: (one, other) => apart(one, other) || numbers(other, "score")[0] - numbers(one, "score")[0],
+    "-score": (one, other) => apart(one, other) || numbers(one, "score")[0] - numbers(other, "score")[0],
   };
   const sort = () => {
     const [order, place] = at("order").value.split(" ");
-    const first = orders[order] || ((one, other) => numbers(other, "sections")[place] - numbers(one, "sections")[place]);
+    const points = (one, other) => numbers(other, "sections")[place] - numbers(one, "sections")[place];
+    const first = orders[order] || ((one, other) => apart(one, other) || points(one, other));
     cards.sort((one, other) => first(one, other) || inOrder(one, other));
     list.append(...cards);
   };
@@ -154,6 +159,7 @@
     table.createTHead().append(head);
     const body = table.createTBody();
     addRow(body, "Grade", chosen.map((card) => make("td", card.querySelector(".grade").textContent)));
+    addRow(body, "Standard", chosen.map((card) => make("td", (card.querySelector(".by") || make("p")).textContent)));
     addRow(body, "Pictures", chosen.map(pictures));
     addRow(body, "Score", chosen.map((card) => make("td", (card.querySelector(".score") || make("p")).textContent)));
     for (const row of at("rows").children) {

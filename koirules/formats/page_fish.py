@@ -8,7 +8,9 @@ from decimal import Decimal
 from attrs import frozen
 
 from koirules.formats.figures import figure, in_hundredths
+from koirules.formats.page_controls import Asked
 from koirules.formats.page_markup import Inside, Markup, element, joined
+from koirules.formats.page_parts import Part
 from koirules.formats.page_pictures import Pictures, pictures_of
 from koirules.formats.page_rounds import course, stops
 from koirules.formats.page_words import Wording, row_name, width
@@ -24,8 +26,9 @@ class Standing:
     recorded: int
 
 
-def card(wording: Wording, result: Result, standing: Standing, pictures: Pictures) -> Markup:
+def card(part: Part, asked: Asked, result: Result, standing: Standing, pictures: Pictures) -> Markup:
     """The fish as an item of the list; the script of the page reads its `data-` attributes and changes none."""
+    wording = part.wording
     name = f"fish-{standing.recorded}"
     scored = bool(result.sections)
     widest = max((section.worth for section in result.sections.values()), default=Decimal(1))
@@ -36,17 +39,18 @@ def card(wording: Wording, result: Result, standing: Standing, pictures: Picture
         _sections(wording, result, widest) if scored else Markup(""),
         course(wording, result),
         _why(wording, result),
-        _labels(result, () if result.fish not in pictures.photographs else (PHOTO,)),
+        _labels(result, _shown_elsewhere(wording, result, pictures)),
         _choice(name),
         _everything(wording, result),
         class_="fish",
         id=name,
         data_best=standing.best,
         data_recorded=standing.recorded,
-        data_grades=" ".join(str(wording.place[grade]) for grade in result.possible),
+        data_grades=asked.grades_of(part, result),
         data_score=f"{result.score_low} {result.score_high}",
         data_stops=stops(wording, result) or None,
-        data_sections=" ".join(str(section.low) for section in result.sections.values()) or None,
+        data_sections=asked.points_of(result) if scored else None,
+        data_standard=wording.number,
     )
 
 
@@ -63,8 +67,21 @@ def _head(wording: Wording, result: Result, name: str, *, scored: bool) -> Marku
             class_="grade",
         ),
         score if scored else "",
+        "" if wording.number is None else _by(wording),
         class_="head",
     )
+
+
+def _by(wording: Wording) -> Markup:
+    """Which of several standards graded a fish."""
+    about = wording.about
+    return element("p", "by ", wording.foreign("span", about.title), f", edition {about.edition}", class_="by")
+
+
+def _shown_elsewhere(wording: Wording, result: Result, pictures: Pictures) -> frozenset[str]:
+    """The labels that need not stand among the others: what is seen, and which of several standards it was."""
+    seen = {PHOTO} if result.fish in pictures.photographs else set()
+    return frozenset(seen if wording.number is None else seen | {"standard", "seal"})
 
 
 def _sections(wording: Wording, result: Result, widest: Decimal) -> Markup:

@@ -31,8 +31,9 @@ def alerts(wording: Wording) -> Markup:
     ]
     if not lines:
         return Markup("")
-    title = element("h2", "About this batch", id="alerts-title")
-    return element("section", title, element("ul", *lines), class_="alerts", aria_labelledby="alerts-title")
+    name = f"alerts-title{wording.key}"
+    title = element("h3" if wording.key else "h2", "About this batch", id=name)
+    return element("section", title, element("ul", *lines), class_="alerts", aria_labelledby=name)
 
 
 def rounds(wording: Wording) -> Markup:
@@ -40,8 +41,9 @@ def rounds(wording: Wording) -> Markup:
     items = [_round(wording, one) for one in wording.about.rounds]
     if not items:
         return Markup("")
-    title = element("h2", "Selection", id="rounds-title")
-    return element("section", title, element("ol", *items), class_="rounds", aria_labelledby="rounds-title")
+    name = f"rounds-title{wording.key}"
+    title = element("h3" if wording.key else "h2", "Selection", id=name)
+    return element("section", title, element("ol", *items), class_="rounds", aria_labelledby=name)
 
 
 def _round(wording: Wording, one: RoundCourse) -> Markup:
@@ -101,15 +103,15 @@ def _step(wording: Wording, step: Step) -> Markup:
 
 def stops(wording: Wording, result: Result) -> str:
     """The rounds that looked at a fish with its fate in each, as the script knows them: `0-stays 1-leaves`."""
-    places = {one.name: place for place, one in enumerate(wording.about.rounds)}
+    places = {one.name: place for place, one in enumerate(wording.about.rounds, wording.rounds_before)}
     return " ".join(f"{places[step.round]}-{fate_word(step)}" for step in result.course if step.round in places)
 
 
-def choices(wording: Wording, results: Sequence[Result]) -> Iterator[Markup]:
-    """The options of what to show by round, those that would show nothing left out."""
+def choices(wording: Wording, results: Sequence[Result], *, named: bool) -> Iterator[Markup]:
+    """The options of what to show by round, those that would show nothing left out. named: whether they name the standard."""
+    of = f"{wording.about.title}, " if named else ""
     there = {stop for result in results for stop in stops(wording, result).split()}
-    yield element("option", "every fish", value="")
-    for place, one in enumerate(wording.about.rounds):
+    for place, one in enumerate(wording.about.rounds, wording.rounds_before):
         for word in (*_WORDS.values(), _LEAVES):
             if f"{place}-{word}" in there:
-                yield element("option", f"{one.title}: {word}", value=f"{place}-{word}")
+                yield element("option", f"{of}{one.title}: {word}", value=f"{place}-{word}")

@@ -23,7 +23,8 @@ def distribution(wording: Wording, results: Sequence[Result]) -> Markup:
     if not found:
         return Markup("")
     unsettled = any(one.unsettled for one in found)
-    title = element("h2", "Scores", id="scores-title")
+    name = f"scores-title{wording.key}"
+    title = element("h3" if wording.key else "h2", "Scores", id=name)
     note = " Fish whose score or grade is not settled stand, in white, at their lowest score." if unsettled else ""
     caption = element(
         "figcaption",
@@ -31,7 +32,7 @@ def distribution(wording: Wording, results: Sequence[Result]) -> Markup:
     )
     figures = element("details", element("summary", "The same in figures"), _figures(wording, found))
     picture = element("figure", _picture(wording, found), _legend(wording, found), caption)
-    return element("section", title, picture, figures, class_="scores", aria_labelledby="scores-title")
+    return element("section", title, picture, figures, class_="scores", aria_labelledby=name)
 
 
 def _picture(wording: Wording, found: Sequence[Bin]) -> Markup:

@@ -9,8 +9,11 @@ from koirules.formats.page_words import row_name
 from koirules.grading.results import Result
 
 
-def side_by_side(results: Sequence[Result]) -> Markup:
-    """The tray of the fish that are chosen, the dialog that shows them, and the titles of its rows."""
+def side_by_side(graded: Sequence[Sequence[Result]]) -> Markup:
+    """The tray of the fish that are chosen, the dialog that shows them, and the titles of its rows.
+
+    graded: the results of each standard.
+    """
     tray = element(
         "div",
         element("a", "What to show", href="#fish-part"),
@@ -35,7 +38,10 @@ def side_by_side(results: Sequence[Result]) -> Markup:
         id="beside",
         aria_labelledby="side-title",
     )
-    titles = [element("li", title, data_row=row) for row, title in dict(_rows(results)).items()]
+    rows: dict[str, str] = {}
+    for row, title in (one for results in graded for one in _rows(results)):
+        rows.setdefault(row, title)
+    titles = [element("li", title, data_row=row) for row, title in rows.items()]
     # The tray sticks to the foot of the screen only as a part of the body itself.
     return joined([tray, dialog, element("ul", *titles, id="rows", hidden=True)])
 

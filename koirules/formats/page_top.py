@@ -1,12 +1,12 @@
-"""What stands above the fish: which standard, the cautions, the totals, and what the page can be asked for."""
+"""What stands above the fish: which standard, the cautions, the totals."""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 
+from koirules.formats.about import About
 from koirules.formats.page_markup import Inside, Markup, element, joined
-from koirules.formats.page_rounds import choices
 from koirules.formats.page_words import Wording, share
 from koirules.grading.results import Result
 
@@ -14,26 +14,54 @@ from koirules.grading.results import Result
 def header(wording: Wording, results: Sequence[Result]) -> Markup:
     """The standard, the records, and the settings that were changed."""
     about = wording.about
-    facts = [f"edition {about.edition}", about.variety or "", about.stage or ""]
     told: list[Inside] = [
         wording.foreign("h1", about.title),
-        element("p", " · ".join(fact for fact in facts if fact)),
+        element("p", facts_of(about)),
         element("p", element("b", f"{len(results):,} fish"), f" from {about.records}" if about.records else ""),
+        settings_of(about),
     ]
-    if about.settings:
-        changed = "; ".join(f"{name} = {value}" for name, value in about.settings.items())
-        told.append(element("p", "Changed for this run: ", element("b", changed), class_="changed"))
-    ways = [element("a", "To the fish", href="#fish-part")]
+    return _headed(told, [element("a", "To the fish", href="#fish-part")])
+
+
+def header_of_several(wordings: Sequence[Wording], whole: About, fish: int, left: int) -> Markup:
+    """The records, how many fish were graded by how many standards, and the ways to each of these and to the fish."""
+    number = len(wordings)
+    graded = f"{fish:,} fish by {number:,} standard{'' if number == 1 else 's'}"
+    told: list[Inside] = [
+        element("h1", whole.records or "Results"),
+        element("p", element("b", graded), f", {left:,} not graded" if left else ""),
+    ]
+    ways = [element("a", one.about.title, href=f"#standard{one.key}") for one in wordings]
+    ways += [element("a", "Not graded", href="#left")] if left else []
+    return _headed(told, [*ways, element("a", "To the fish", href="#fish-part")])
+
+
+def _headed(told: Sequence[Inside], ways: Sequence[Markup]) -> Markup:
     return element("header", *told, element("nav", *ways, class_="ways", aria_label="On this page"))
 
 
-def cautions(wording: Wording) -> Markup:
-    """What a reader should bear in mind before acting on a grade."""
-    lines = [element("li", caution) for caution in wording.about.cautions]
+def facts_of(about: About) -> str:
+    """The edition, variety and stage of a standard."""
+    facts = [f"edition {about.edition}", about.variety or "", about.stage or ""]
+    return " · ".join(fact for fact in facts if fact)
+
+
+def settings_of(about: About) -> Markup:
+    """The settings that a run changed."""
+    if not about.settings:
+        return Markup("")
+    changed = "; ".join(f"{name} = {value}" for name, value in about.settings.items())
+    return element("p", "Changed for this run: ", element("b", changed), class_="changed")
+
+
+def cautions(told: Sequence[str], key: str = "") -> Markup:
+    """What a reader should bear in mind before acting on a grade. key: what its id ends in."""
+    lines = [element("li", caution) for caution in told]
     if not lines:
         return Markup("")
-    title = element("h2", "Before you act on a grade", id="cautions-title")
-    return element("section", title, element("ul", *lines), class_="cautions", aria_labelledby="cautions-title")
+    name = f"cautions-title{key}"
+    title = element("h3" if key else "h2", "Before you act on a grade", id=name)
+    return element("section", title, element("ul", *lines), class_="cautions", aria_labelledby=name)
 
 
 def totals(wording: Wording, results: Sequence[Result]) -> Markup:
@@ -61,45 +89,3 @@ def _row(wording: Wording, name: str, count: int, whole: int) -> Markup:
 
 def _counted(heading: Markup, count: int, whole: int, class_: str | None = None) -> Markup:
     return element("tr", heading, element("td", f"{count:,}"), element("td", share(count, whole)), class_=class_)
-
-
-def controls(wording: Wording, results: Sequence[Result]) -> Markup:
-    """What to show and in which order; hidden until the script is there to do it."""
-    chips = [
-        _chip(str(place), wording.foreign("span", line.title)) for place, line in enumerate(wording.grades.values())
-    ]
-    if any(result.grade is None for result in results):
-        chips.append(_chip("open", "not settled"))
-    by_round = list(choices(wording, results))
-    rounds = element("label", "Selection", element("select", *by_round, id="round")) if wording.about.rounds else ""
-    find = element("label", "Find a fish, or a word in its reasons", element("input", type="search", id="find"))
-    return element(
-        "form",
-        element("fieldset", element("legend", "Show only"), element("div", *chips, class_="chips")),
-        element("div", find, rounds, element("label", "Order", element("select", *_orders(results), id="order"))),
-        element(
-            "div",
-            element("button", "Open all reasons", type="button", id="unfold", aria_pressed="false"),
-            element("button", "Print", type="button", id="print"),
-            element("button", "Show all fish again", type="reset"),
-        ),
-        element("p", id="shown", role="status"),
-        class_="controls scripted",
-        aria_label="What to show",
-        hidden=True,
-    )
-
-
-def _chip(value: str, title: Inside) -> Markup:
-    return element("label", element("input", type="checkbox", name="grade", value=value), title, class_="chip")
-
-
-def _orders(results: Sequence[Result]) -> Iterator[Markup]:
-    yield element("option", "best first", value="best")
-    yield element("option", "as recorded", value="recorded")
-    yield element("option", "by name", value="name")
-    if results and results[0].sections:
-        yield element("option", "highest score first", value="score")
-        yield element("option", "lowest score first", value="-score")
-        for place, section in enumerate(results[0].sections.values()):
-            yield element("option", f"most points for {section.title}", value=f"section {place}")

@@ -19,19 +19,28 @@ SHADES = 7
 
 @define(slots=False, frozen=True)
 class Wording:
-    """The words of one page.
+    """The words of one page, or of one standard on it.
 
     about: where its results come from. found: the grades in them, in the order they were met, for results of which nobody
-    said what grades there are.
+    said what grades there are. number: the place of its standard among several on the page, None where it is the only one.
+    rounds_before: how many rounds the standards before it have.
     """
 
     about: About
     found: tuple[str, ...] = ()
+    number: int | None = None
+    rounds_before: int = 0
 
     @classmethod
-    def of(cls, results: Sequence[Result], about: About) -> Wording:
+    def of(cls, results: Sequence[Result], about: About, number: int | None = None, rounds_before: int = 0) -> Wording:
         """The words of a page of some results."""
-        return cls(about, tuple(dict.fromkeys(n for result in results for n in (*result.possible, *result.by_rules))))
+        found = dict.fromkeys(name for result in results for name in (*result.possible, *result.by_rules))
+        return cls(about, tuple(found), number, rounds_before)
+
+    @property
+    def key(self) -> str:
+        """What the ids of its part of a page end in."""
+        return "" if self.number is None else f"-{self.number}"
 
     @cached_property
     def grades(self) -> Mapping[str, GradeLine]:

@@ -6,14 +6,15 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from koirules.formats.about import About
+from koirules.formats.not_graded import NotGraded, Row, by_standard
 from koirules.formats.photographs import has_pillow
 from koirules.formats.plot import plot_of
 from koirules.formats.plot_marks import Drawing
 from koirules.formats.plot_png import letters_without_font, write_png
+from koirules.formats.plot_rows import plot_of_rows
 from koirules.formats.plot_svg import write_svg
 from koirules.formats.score_bins import most_points
 from koirules.formats.writing import check_folder, write_beside
-from koirules.grading.results import Result
 from koirules.problems import Problem
 from koirules.problems.picturing import letters_not_drawn, no_points_to_plot, plot_needs_extra, too_many_to_plot
 from koirules.problems.saving import unknown_output_ending
@@ -22,7 +23,7 @@ PLOTTERS: dict[str, Callable[[Path, Drawing], None]] = {".svg": write_svg, ".png
 """The writer of each ending."""
 
 MOST_FISH = 10_000
-"""How many fish a plot goes to: beyond it a bar is far narrower than a pixel."""
+"""How many fish a row of a plot goes to: beyond it a bar is far narrower than a pixel."""
 
 
 def check_plot_path(path: Path) -> Problem | None:
@@ -35,7 +36,7 @@ def check_plot_path(path: Path) -> Problem | None:
     return check_folder(path)
 
 
-def write_plot(path: Path, results: Sequence[Result], about: About) -> Problem | None:
+def write_plot(path: Path, results: Sequence[Row], about: About) -> Problem | None:
     """Plot a batch in the format that the ending of the path names.
 
     A problem says why nothing was written; one that is a warning, what is not well in what was.
@@ -43,12 +44,15 @@ def write_plot(path: Path, results: Sequence[Result], about: About) -> Problem |
     problem = check_plot_path(path)
     if problem is not None:
         return problem
-    if not most_points(results):
-        return no_points_to_plot(str(path), fish=bool(results))
-    if len(results) > MOST_FISH:
-        return too_many_to_plot(str(path), len(results), MOST_FISH)
+    parts = list(by_standard(results, about))
+    if not any(most_points(fish) for _, fish in parts):
+        return no_points_to_plot(str(path), fish=any(fish for _, fish in parts))
+    largest = max(len(fish) for _, fish in parts)
+    if largest > MOST_FISH:
+        return too_many_to_plot(str(path), largest, MOST_FISH)
     ending = path.suffix.lower()
-    drawing = plot_of(results, about)
+    left = sum(isinstance(one, NotGraded) for one in results)
+    drawing = plot_of_rows(parts, about.records, left) if about.parts else plot_of(parts[0][1], about)
     problem = write_beside(path, lambda passing: PLOTTERS[ending](passing, drawing))
     if problem is None and ending == ".png" and (missing := letters_without_font(drawing)):
         return letters_not_drawn(str(path), missing)

@@ -16,7 +16,6 @@ from koirules.formats.writing import check_folder, write_beside
 from koirules.formats.xlsx_results import write_xlsx
 from koirules.grading.results import Result
 from koirules.problems import Problem
-from koirules.problems.picturing import page_of_several
 from koirules.problems.saving import too_many_fish, too_many_rows, unknown_output_ending
 
 __all__ = ["RESULT_ENDINGS", "WRITERS", "About", "check_result_path", "is_page", "write_results"]
@@ -63,8 +62,6 @@ def write_results(path: Path, results: Sequence[Row], about: About, pictures: Pi
 
 def _write_page(path: Path, results: Sequence[Row], about: About, pictures: Pictures | None) -> Problem | None:
     graded = [one for one in results if isinstance(one, Result)]
-    if about.parts or len(graded) < len(results):
-        return page_of_several(str(path))
     if len(graded) > MOST_FISH:
         return too_many_fish(str(path), len(graded), MOST_FISH)
-    return write_beside(path, lambda passing: write_html(passing, graded, about, pictures))
+    return write_beside(path, lambda passing: write_html(passing, results, about, pictures))

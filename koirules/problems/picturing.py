@@ -114,13 +114,3 @@ def letters_not_drawn(file: str, letters: str) -> Problem:
         "Write an .svg, for which whoever shows it chooses the fonts, or install a font that has them.",
         warning=True,
     )
-
-
-def page_of_several(file: str) -> Problem:
-    """A page is asked for, of a batch that several standards graded."""
-    return Problem(
-        "not-of-several",
-        Cell(file),
-        "A page or a plot shows the fish of one standard, and these are graded by several.",
-        "Write a .csv, .xlsx or .json file of them all, or grade the fish of one variety for their page.",
-    )

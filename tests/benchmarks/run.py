@@ -62,7 +62,7 @@ def largest() -> str:
 
 def whole_record(standard) -> dict[str, object]:
     """A record with every trait that the standard reads, in the middle of its range."""
-    from koirules.vocabulary.kinds import Count, Label, Number, Places, words_of
+    from koirules.vocabulary.kinds import Count, Label, Number, Patches, Places, words_of
 
     record: dict[str, object] = {}
     for name in standard.grader.traits_read():
@@ -76,6 +76,8 @@ def whole_record(standard) -> dict[str, object]:
                 record[name] = "none"
             case Label():
                 record[name] = "A"
+            case Patches():
+                pass  # judged by eye
             case _:
                 record[name] = words_of(kind)[-1]
     return record

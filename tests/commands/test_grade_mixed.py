@@ -2,7 +2,9 @@
 
 import csv
 import json
+import re
 from pathlib import Path
+from xml.etree import ElementTree
 
 import openpyxl
 import pytest
@@ -253,9 +255,55 @@ def test_one_rule_file_is_what_it_was_and_a_folder_with_one_is_for_its_fish_alon
     assert "1 fish by Lantern Bay, kohaku, edition 1" in run("one", "lot.csv").output
 
 
-@pytest.mark.parametrize("options", [["--out", "page.html"], ["--plot", "plot.svg"]])
-def test_a_page_or_a_plot_is_of_one_standard(options):
-    run = CliRunner().invoke(main, ["grade", "rules", "lot.csv", *options])
-    assert run.exit_code == 2
-    assert "not-of-several" in run.output
-    assert not Path(options[1]).exists()
+def test_a_page_has_a_part_for_each_standard_and_the_fish_that_none_was_for():
+    result = run(*WAYS[0], "lot.csv", "--set", "line=55", "--out", "page.html", "--plot", "plot.svg")
+    assert result.exit_code == 1
+    page = Path("page.html").read_text(encoding="utf-8")
+    for part, title in enumerate(("Lantern Bay, kohaku", "Tin Bucket, lace")):
+        assert f'<h2 id="standard-{part}"><span>{title}</span></h2>' in page
+    assert "Changed for this run: <b>line = 55</b>" in page
+    assert page.count("A grade is a sorting result") == 1  # what both say stands once
+    assert re.findall(r"<bdi>(\w)</bdi></th><td>(\w*)</td><td>(\w*)</td><td>([^<]*)<", page) == [
+        ("e", "kohaku", "nisai", "no standard for kohaku, nisai"),
+        ("f", "", "tosai", "no variety recorded"),
+        ("g", "chagoi", "tosai", "no standard for chagoi"),
+        ("h", "kohakku", "tosai", "no standard for kohakku"),
+    ]
+    names = re.findall(r'<h3 id="fish-\d+-name"><bdi>(\w)</bdi>', page)
+    assert names == ["c", "a", "b", "d"]  # best first within each standard
+
+
+def test_a_plot_has_a_row_for_each_standard():
+    run(*WAYS[0], "lot.csv", "--plot", "plot.svg", "--plot", "plot.png")
+    svg = ElementTree.fromstring(Path("plot.svg").read_text(encoding="utf-8"))  # noqa: S314
+    words = [one.text for one in svg.iter("{http://www.w3.org/2000/svg}text")]
+    heights = {one.text: float(one.get("y")) for one in svg.iter("{http://www.w3.org/2000/svg}text")}
+    assert "Lantern Bay, kohaku, edition 1" in words
+    assert heights["c"] < heights["Tin Bucket, lace, edition 7"] < heights["b"] < heights["Not graded: 4 fish"]
+    assert heights["Not graded: 4 fish"] < float(svg.get("height"))
+    assert svg.findtext("{http://www.w3.org/2000/svg}title") == "lot.csv by 2 standards"
+    assert Path("plot.png").read_bytes().startswith(b"\x89PNG")
+
+
+def test_a_standard_that_gives_no_points_has_its_row_and_says_so():
+    Path("rules/lace.koi").write_text(
+        'standard "Tin Bucket, lace" edition 7 variety lace\ngrade all otherwise\n', encoding="utf-8"
+    )
+    run(*WAYS[0], "lot.csv", "--plot", "plot.svg", "--out", "page.html")
+    assert "No section of this standard gives points." in Path("plot.svg").read_text(encoding="utf-8")
+    assert Path("page.html").exists()
+    Path("rules/kohaku.koi").write_text(
+        'standard "Lantern Bay, kohaku" edition 1 variety kohaku stage tosai\ngrade all otherwise\n', encoding="utf-8"
+    )
+    result = run(*WAYS[0], "lot.csv", "--plot", "none.svg")
+    assert result.exit_code == 2
+    assert "nothing-to-plot" in result.output
+    assert not Path("none.svg").exists()
+
+
+def test_a_page_of_fish_that_no_standard_is_for_names_them():
+    Path("lot.csv").write_text("fish,variety\ng,chagoi\n", encoding="utf-8")
+    assert run(*WAYS[0], "lot.csv", "--out", "page.html").exit_code == 1
+    page = Path("page.html").read_text(encoding="utf-8")
+    assert "<b>0 fish by 2 standards</b>, 1 not graded" in page
+    assert "no standard for chagoi" in page
