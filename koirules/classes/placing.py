@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
-from attrs import frozen
+from attrs import evolve, frozen
 
-from koirules.classes.table import ClassTable
+from koirules.classes.table import ClassTable, Group
 from koirules.problems import Problem, class_tables
 from koirules.vocabulary.kinds import Number
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.readings import Reading, Span
-from koirules.vocabulary.spoken import Said
+from koirules.vocabulary.skins import Varieties
+from koirules.vocabulary.spoken import Said, every_word, said, skin_said
 from koirules.vocabulary.traits import Trait
 
 GROUP, SIZE = "class_group", "class_size"
@@ -48,15 +49,59 @@ def place(table: ClassTable, variety: Said | str | None, measured: Reading | Non
     """The class of a fish. variety: as it was understood, or the words of a cell that no installed variety explains."""
     group = ""
     if table.groups and variety is not None:
-        found = (
-            _by_words(table, variety)
-            if isinstance(variety, str)
-            else table.group_of(variety.name, sorted(variety.skins))
-        )
+        found = _by_words(table, variety) if isinstance(variety, str) else table.group_of(variety)
         group = NONE if found is None else found
     if table.sizes is None or not isinstance(measured, Span):
         return Placed(group, ())
     return Placed(group, tuple(NONE if size is None else size.name for size in table.sizes.could_be(measured)))
+
+
+def understood(table: ClassTable, varieties: Varieties) -> tuple[ClassTable, tuple[Problem, ...]]:
+    """A table with its varieties and skins read as the cells of records are, and what is wrong with these.
+
+    A word that no installed variety explains is a warning: it is still found where a record has the same word.
+    """
+    problems: list[Problem] = []
+    groups: list[Group] = []
+    first: dict[tuple[Said, str], str] = {}
+    for group in table.groups:
+        read = {words: said(words, varieties) for words in group.varieties}
+        over = {words: skin_said(words, varieties) for words in group.skins}
+        for words, one in read.items():
+            if one is None:
+                problems.append(class_tables.class_variety_unknown(table.file, words, _guess(words, varieties)))
+            elif (before := first.setdefault((one, one.form), words)) is not words:
+                problems.append(class_tables.class_said_twice(table.file, before, words, one.name))
+        for words, skin in over.items():
+            if skin is None:
+                guess = near(folded(words), varieties.skins)
+                problems.append(class_tables.class_variety_unknown(table.file, words, guess))
+        named = tuple(one for one in read.values() if one is not None)
+        groups.append(evolve(group, said=named, over=tuple(skin for skin in over.values() if skin is not None)))
+    return evolve(table, groups=tuple(groups)), tuple(problems)
+
+
+def not_understood(
+    table: ClassTable, rows: Iterable[tuple[int, str]], varieties: Varieties, file: str
+) -> tuple[Problem, ...]:
+    """A warning for each word of records that names no variety, neither installed nor in the table.
+
+    rows: the row of each fish, with what is written for its variety.
+    """
+    first: dict[str, int] = {}
+    for row, words in rows:
+        if table.groups and words and said(words, varieties) is None and not _is_written(table, words):
+            first.setdefault(words, row)
+    group = _others(table) or NONE
+    return tuple(
+        class_tables.class_word_unknown(file, row, words, group, _guess(words, varieties))
+        for words, row in first.items()
+    )
+
+
+def _guess(words: str, varieties: Varieties) -> str | None:
+    found = near(folded(words), every_word(varieties))
+    return None if found is None else found.replace("_", " ")
 
 
 def check_measure(table: ClassTable, traits: Mapping[str, Trait]) -> Problem | None:
@@ -67,12 +112,10 @@ def check_measure(table: ClassTable, traits: Mapping[str, Trait]) -> Problem | N
     trait = traits.get(sizes.trait)
     if trait is None:
         guess = near(sizes.trait, traits)
-        why = "is no trait here" + (f'; did the table mean "{guess}"?' if guess else "")
-    elif not isinstance(trait.kind, Number) or trait.kind.dimension is not sizes.unit.dimension:
-        why = f"cannot be measured in {sizes.unit.symbol}"
-    else:
+        return class_tables.class_trait_wrong(table.file, sizes.trait, "is no trait here", guess)
+    if isinstance(trait.kind, Number) and trait.kind.dimension is sizes.unit.dimension:
         return None
-    return class_tables.class_trait_wrong(table.file, sizes.trait, why)
+    return class_tables.class_trait_wrong(table.file, sizes.trait, f"cannot be measured in {sizes.unit.symbol}")
 
 
 def _by_words(table: ClassTable, words: str) -> str | None:
@@ -80,6 +123,14 @@ def _by_words(table: ClassTable, words: str) -> str | None:
     for group in table.groups:
         if folded(words) in {folded(variety) for variety in group.varieties}:
             return group.name
+    return _others(table)
+
+
+def _is_written(table: ClassTable, words: str) -> bool:
+    return any(folded(words) == folded(variety) for group in table.groups for variety in group.varieties)
+
+
+def _others(table: ClassTable) -> str | None:
     return next((group.name for group in table.groups if group.others), None)
 
 

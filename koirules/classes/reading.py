@@ -106,6 +106,8 @@ class _Reader:
         elif step is not None and step <= 0:
             self.problems.append(class_tables.class_value_wrong(self.file, where, "step", str(step), "above 0"))
         rows = self._needed(data, where, "sizes", list, "a list of sizes", 'sizes = [{ name = "…", to = … }]', [])
+        if isinstance(data.get("sizes"), list) and not rows:
+            self.problems.append(class_tables.no_sizes(self.file))
         if closed is None:
             return None
         side = Closed(closed)
@@ -130,6 +132,7 @@ class _Reader:
                 continue
             self._known(row, where, ("name", "title", own, other))
             name = self._needed(row, where, "name", str, _TEXT, 'name = "…"', "")
+            self._fit(row, where)
             end, beyond = self._number(row, where, own), self._number(row, where, other)
             open_end = side is Closed.UPPER and position == len(rows) - 1
             if end is None and own not in row and not open_end:
@@ -155,7 +158,14 @@ class _Reader:
             if size.low is not None and size.high is not None and size.low >= size.high:
                 before = ends[position - 1][0] if position and side is Closed.UPPER else name
                 after = ends[position + 1][0] if position + 1 < len(ends) and side is Closed.LOWER else name
-                self.problems.append(class_tables.sizes_not_rising(self.file, before, after))
+                alone = (len(sizes) == 1 and side is Closed.UPPER) or (
+                    position + 1 == len(ends) and side is Closed.LOWER
+                )
+                self.problems.append(
+                    class_tables.size_upside_down(self.file, name)
+                    if alone
+                    else class_tables.sizes_not_rising(self.file, before, after)
+                )
         return tuple(sizes)
 
     def _groups(self, rows: Sequence[Any]) -> tuple[Group, ...]:
@@ -169,6 +179,7 @@ class _Reader:
                 continue
             self._known(row, where, ("name", "title", "varieties", "skins", "others"))
             name = self._needed(row, where, "name", str, _TEXT, 'name = "…"', "")
+            self._fit(row, where)
             title = self._one(row, where, "title", str, _TEXT, name)
             varieties, skins = (self._texts(row, where, key) for key in ("varieties", "skins"))
             others = self._one(row, where, "others", bool, "true or false", False)
@@ -229,6 +240,12 @@ class _Reader:
             return tuple(" ".join(text.split()) for text in value)
         self.problems.append(class_tables.class_value_wrong(self.file, where, key, _kind_of(value), _LIST))
         return ()
+
+    def _fit(self, row: Mapping[str, Any], where: str) -> None:
+        """A name that can be told from the word for no class, and from nothing."""
+        name = row.get("name")
+        if isinstance(name, str) and name.strip().casefold() in {"", "none"}:
+            self.problems.append(class_tables.class_name_unfit(self.file, where, name))
 
     def _once(self, what: str, names: Sequence[str]) -> None:
         for name in dict.fromkeys(name for name in names if name and names.count(name) > 1):

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal
 from enum import Enum
 
@@ -10,6 +9,7 @@ from attrs import frozen
 
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.readings import Span
+from koirules.vocabulary.spoken import Said
 from koirules.vocabulary.units import Unit
 
 _MILLION = 1_000_000
@@ -129,7 +129,8 @@ class Group:
     """A group of varieties that is judged together.
 
     varieties: by the words of a header, `showa` or `showa with ginrin`, skins in the order of the alphabet. skins: every
-    variety with one of these over it that no group names. others: whatever no group names.
+    variety with one of these over it that no group names. others: whatever no group names. said, over: the varieties and the
+    skins as `koirules.classes.placing.understood` reads them; empty before that.
     """
 
     name: str
@@ -137,6 +138,8 @@ class Group:
     varieties: tuple[str, ...] = ()
     skins: tuple[str, ...] = ()
     others: bool = False
+    said: tuple[Said, ...] = ()
+    over: tuple[str, ...] = ()
 
 
 @frozen
@@ -150,15 +153,19 @@ class ClassTable:
     groups: tuple[Group, ...]
     notes: tuple[str, ...] = ()
 
-    def group_of(self, variety: str, skins: Sequence[str] = ()) -> str | None:
+    def group_of(self, variety: Said) -> str | None:
         """The name of the group that names a variety, else of the first that names a skin of it, else of that for others.
 
-        variety: with its skins in the order of the alphabet, as `koirules.vocabulary.spoken.Said.name` writes it.
+        A group that names its form (`shiro utsuri`) comes before one that names the variety.
         """
+        for form in (variety.form, "") if variety.form else ("",):
+            for group in self.groups:
+                if any(one == variety and one.form == form for one in group.said):
+                    return group.name
         for group in self.groups:
-            if variety in group.varieties:
+            if variety.name in group.varieties:
                 return group.name
         for group in self.groups:
-            if not set(skins).isdisjoint(group.skins):
+            if not variety.skins.isdisjoint((*group.skins, *group.over)):
                 return group.name
         return next((group.name for group in self.groups if group.others), None)

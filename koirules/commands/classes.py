@@ -9,13 +9,14 @@ from pathlib import Path
 
 import click
 
-from koirules.classes.placing import counted, place
+from koirules.classes.placing import counted, not_understood, place
 from koirules.classes.table import ClassTable
-from koirules.commands.classing import class_table, measure_among
+from koirules.commands.classing import class_table, measure_among, said_of
 from koirules.commands.inputs import registry
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
 from koirules.commands.traits import variety_named
-from koirules.formats.class_files import VARIETY, Classed, as_data, read_for_classes, write_classes
+from koirules.formats.class_files import Classed, as_data, read_for_classes, write_classes
+from koirules.formats.columns import VARIETY
 from koirules.formats.told_records import cell_of
 from koirules.grading.records import Record
 from koirules.plugins import Registry
@@ -35,18 +36,19 @@ def command(table: str, records: str | None, variety: str | None, out: str | Non
     The group follows from the column `variety`, the size from what the table measures. A fish that was measured as what it
     could be may fall into several sizes.
     """
-    found = class_table(table)
+    plugins = registry()
+    found = class_table(table, plugins.varieties)
     if records is None:
         if out is not None or as_json:
             stop("Name a file of records whose fish go into classes.")
         _show(found)
         return
-    plugins = registry()
     traits = {name: trait for one in plugins.varieties.values() for name, trait in one.traits.items()}
     measure = measure_among(found, traits)
     read, problems = read_for_classes(Path(records), measure)
-    stop_if_refused(problems)
     everybody = None if variety is None else said(variety_named(variety.split()).name, plugins.varieties)
+    words = [(record.row, record.labels.get(VARIETY, "")) for record in read]
+    stop_if_refused([*problems, *not_understood(found, words, plugins.varieties, records)])
     fish = [_classed(found, record, measure, everybody, plugins) for record in read]
     if out is not None:
         problem = write_classes(Path(out), fish, found.title, found.edition)
@@ -63,12 +65,11 @@ def command(table: str, records: str | None, variety: str | None, out: str | Non
 def _classed(
     table: ClassTable, record: Record, measure: Trait | None, everybody: Said | None, plugins: Registry
 ) -> Classed:
-    written = record.labels.get(VARIETY, "")
-    understood = said(written, plugins.varieties) if written else everybody
+    words = said_of(record, plugins.varieties, everybody)
     reading = None if measure is None else record.readings.get(measure.name)
     measured = "" if measure is None or reading is None else cell_of(measure, reading)
-    placed = place(table, understood or written or None, reading)
-    return Classed(record.fish, understood.name if understood else written, measured, placed)
+    variety = words.name if isinstance(words, Said) else words or ""
+    return Classed(record.fish, variety, measured, place(table, words, reading))
 
 
 def _show(table: ClassTable) -> None:

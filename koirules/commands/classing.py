@@ -8,10 +8,11 @@ import click
 from attrs import evolve
 
 from koirules.api import Standard
-from koirules.classes.placing import check_measure, place
+from koirules.classes.placing import check_measure, place, understood
 from koirules.classes.reading import read_table
 from koirules.classes.table import ClassTable
 from koirules.commands.output import stop_if_refused
+from koirules.formats.columns import VARIETY
 from koirules.formats.records import Batch
 from koirules.grading.records import Record
 from koirules.vocabulary.skins import Varieties
@@ -28,13 +29,15 @@ classes_option = click.option(
 """`--classes TABLE`."""
 
 
-def class_table(name: str) -> ClassTable:
+def class_table(name: str, varieties: Varieties) -> ClassTable:
     """The table that a command was given; ends the command with its problems where it does not hold."""
     found = read_table(name)
     if isinstance(found, tuple):
         stop_if_refused(found)
         raise AssertionError("a table without problems is a table")
-    return found
+    table, problems = understood(found, varieties)
+    stop_if_refused(problems)
+    return table
 
 
 def measure_among(table: ClassTable, traits: Mapping[str, Trait]) -> Trait | None:
@@ -51,9 +54,16 @@ def with_classes(batch: Batch, standard: Standard, table: ClassTable | None, var
         return batch
     measure = measure_among(table, standard.traits)
     variety = None if standard.variety is None else said(standard.variety, varieties)
-    return evolve(batch, records=tuple(_with_class(record, table, variety, measure) for record in batch.records))
+    records = [(record, said_of(record, varieties, variety)) for record in batch.records]
+    return evolve(batch, records=tuple(_with_class(record, table, words, measure) for record, words in records))
 
 
-def _with_class(record: Record, table: ClassTable, variety: Said | None, measure: Trait | None) -> Record:
-    placed = place(table, variety, None if measure is None else record.readings.get(measure.name))
+def said_of(record: Record, varieties: Varieties, otherwise: Said | None) -> Said | str | None:
+    """The variety of a fish as it was recorded, in its words where nothing explains them, else the one it is taken for."""
+    written = record.labels.get(VARIETY, "")
+    return (said(written, varieties) or written) if written else otherwise
+
+
+def _with_class(record: Record, table: ClassTable, words: Said | str | None, measure: Trait | None) -> Record:
+    placed = place(table, words, None if measure is None else record.readings.get(measure.name))
     return evolve(record, labels={**record.labels, **placed.labels})

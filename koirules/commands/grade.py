@@ -14,6 +14,7 @@ from koirules.commands.inputs import (
     language_option,
     setting_option,
     standard_from,
+    varieties_installed,
 )
 from koirules.commands.output import cautions_of, show_cautions, show_problems, stop
 from koirules.commands.telling_batch import tell_batch
@@ -77,7 +78,7 @@ def command(
     Several files, a folder, a pattern, Parquet, or a text file beyond 20 MB are graded as whole files, however large: the
     totals, the scores and the best fish are printed.
     """
-    table = None if classes is None else class_table(classes)
+    table = None if classes is None else class_table(classes, varieties_installed())
     several, records = told_apart(rules, records)
     large = on is not None or is_large(records, outs)
     given = [*several, *records, *([decisions] if decisions else [])]
@@ -103,7 +104,10 @@ def command(
     if large and as_recorded:
         click.echo("--as-recorded is for a batch that is listed; of whole files the best are.", err=True)
     if large and table is not None:
-        stop("--classes is for a batch that is listed; fish of whole files are put into classes by `koirules classes`.")
+        stop(
+            "--classes is for one file of records that fits on a screen. Grade the whole files without it, or give one file "
+            "at a time; `koirules classes TABLE FILE` puts the fish of one file into classes without grading them."
+        )
     if large:
         settings = [(name.strip(), value.strip()) for name, _, value in (change.partition("=") for change in changes)]
         grade_files(standard, records, outs, labels, settings, top, on, leave_out_broken)

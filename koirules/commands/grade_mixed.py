@@ -35,7 +35,7 @@ from koirules.formats.results import About
 from koirules.grading.purposes import Purpose
 from koirules.grading.records import Record
 from koirules.plugins import Registry, load_registry
-from koirules.problems import StandardError
+from koirules.problems import StandardError, mixed
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.spoken import said
@@ -53,6 +53,7 @@ def told_apart(rules: str, records: tuple[str, ...]) -> tuple[tuple[str, ...], t
     count = 0
     for given in records:
         if not given.lower().endswith(".koi") and not _is_rule_set(given):
+            _check_there(given)
             break
         count += 1
     if count == len(records):
@@ -77,7 +78,8 @@ def grade_mixed(
     """Grade a batch by several standards, each ranked by itself; ends with status 1 where a fish was not graded."""
     if large:
         stop(
-            "A batch of mixed varieties is one file that fits on a screen; whole files are graded by one standard each."
+            "A batch of mixed varieties is one file of records, .csv, .xlsx or .jsonl, of at most 20 MB. Give one file at a "
+            "time, or grade whole files by one standard each."
         )
     plugins = registry()
     standards = _standards(rules, changes, language, plugins)
@@ -126,6 +128,18 @@ def _in_folder(path: Path) -> tuple[str, ...]:
         return ()
 
 
+def _check_there(given: str) -> None:
+    """End the command where neither rules nor records are called so, as a misspelt rule set among others."""
+    if Path(given).suffix or any(sign in given for sign in "/\\*?["):
+        return  # told as the file that it is meant to be
+    try:
+        there = Path(given).exists()
+    except (OSError, ValueError):
+        there = False
+    if not there:
+        stop_if_refused([mixed.no_rules_or_records(given, near(given, load_registry().rulesets))])
+
+
 def _is_rule_set(given: str) -> bool:
     if Path(given).suffix.lower() in READERS or any(sign in given for sign in "/\\*?["):
         return False
@@ -140,6 +154,9 @@ def _is_rule_set(given: str) -> bool:
 def _standards(rules: Sequence[str], changes: Sequence[str], language: str | None, plugins: Registry) -> list[Standard]:
     """Each standard with those of the changed settings that it has; a setting that none of them has ends the command."""
     standards = [standard_from(one, (), language, plugins) for one in rules]
+    files = [Path(standard.rules.file).resolve() for standard in standards]
+    doubled = [rules[place] for place, file in enumerate(files) if file in files[:place]]
+    stop_if_refused([mixed.standard_named_twice(one) for one in dict.fromkeys(doubled)])
     changed = pairs_of(changes)
     known = sorted({name for standard in standards for name in standard.settings})
     for name in changed:

@@ -15,15 +15,20 @@ from koirules.api import Standard, load_standard
 from koirules.classes.table import ClassTable
 from koirules.commands.classing import with_classes
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
+from koirules.formats.columns import STAGE, VARIETY
 from koirules.formats.decision_files import read_decisions
 from koirules.formats.records import READERS, Batch, read_records
 from koirules.grading.decisions import Decision, check_decisions
+from koirules.grading.records import Record
 from koirules.grading.results import Result
 from koirules.grading.whole_batch import BatchResult
 from koirules.plugins import Registry, load_registry
-from koirules.problems import Cell, Problem, StandardError
+from koirules.problems import Cell, Problem, StandardError, mixed
 from koirules.problems import parts as say
 from koirules.vocabulary.kinds import shortest
+from koirules.vocabulary.plain_text import folded
+from koirules.vocabulary.skins import Varieties
+from koirules.vocabulary.spoken import Said, said
 
 _SEAL_SHOWN = 14
 """So much of a seal tells editions apart; the whole is in the files of results, and `koirules seal` prints it."""
@@ -72,6 +77,11 @@ def registry() -> Registry:
     plugins = load_registry()
     show_problems(plugins.problems)
     return plugins
+
+
+def varieties_installed() -> Varieties:
+    """The varieties of the installed plugins."""
+    return load_registry().varieties
 
 
 def standard_from(
@@ -157,7 +167,32 @@ def records_from(standard: Standard, records: str, labels: Sequence[str]) -> Bat
     """Read a file of records and derive their traits; what is wrong is among its problems."""
     batch = read_records(Path(records), standard.traits, labels)
     measured = standard.measured(batch.records, batch.file)
-    return evolve(batch, records=measured.records, problems=(*batch.problems, *measured.problems))
+    others = meant_for_others(standard, measured.records, batch.file, varieties_installed())
+    return evolve(batch, records=measured.records, problems=(*batch.problems, *measured.problems, *others))
+
+
+def meant_for_others(
+    standard: Standard, records: Sequence[Record], file: str, varieties: Varieties
+) -> tuple[Problem, ...]:
+    """A warning for the fish that are recorded as of another variety than a standard is for, and one for the stage."""
+    wanted = {
+        VARIETY: None if standard.variety is None else said(standard.variety, varieties),
+        STAGE: None if standard.rules.stage is None else folded(standard.rules.stage),
+    }
+    found: list[Problem] = []
+    for column, own in wanted.items():
+        read = [(one, one.labels.get(column, "").strip()) for one in records if column not in standard.traits]
+        others = [
+            (one, words)
+            for one, words in read
+            if own is not None and words and own != (said(words, varieties) if column == VARIETY else folded(words))
+        ]
+        if others:
+            told = own.name if isinstance(own, Said) else str(own)
+            first = others[0][0].row
+            kinds = list(dict.fromkeys(words for _, words in others))
+            found.append(mixed.meant_for_others(file, first, column, len(others), kinds, told))
+    return tuple(found)
 
 
 def graded(

@@ -22,9 +22,6 @@ from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.traits import Trait
 
-VARIETY = "variety"
-"""The column with the variety of a fish."""
-
 _ENDINGS = (".csv", ".json")
 
 
@@ -43,7 +40,7 @@ def read_for_classes(path: Path, measure: Trait | None) -> tuple[tuple[Record, .
     table = read_table(path)
     named = {folded(heading.text): heading.text for heading in table.headings}
     traits: Mapping[str, Trait] = {} if measure is None else {measure.name: measure}
-    columns, of_headings = match_columns(table, traits, [VARIETY] if VARIETY in named else [])
+    columns, of_headings = match_columns(table, traits, ())
     problems = [problem for problem in of_headings if problem.code != "unknown-column"]
     if measure is not None and table.headings and not any(column.trait for column in columns.others):
         row = table.headings[0].row

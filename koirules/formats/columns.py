@@ -18,6 +18,9 @@ from koirules.vocabulary.quantities import unit_named
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
 
+VARIETY, STAGE = "variety", "stage"
+"""The columns that say by which of several standards a fish is graded; carried along where there is one standard."""
+
 _IN_BRACKETS = re.compile(r"(.+?) ?[(\[] ?([^()\[\]]+?) ?[)\]]")
 _NAMES_OF_FISH = ("id", "fish_id", "name", "tag", "number", "no", "nr", "koi", "koi_id", "fish_no", "fish_name")
 
@@ -103,8 +106,8 @@ def _match(
     file: str, index: int, heading: Heading, known: Mapping[str, Trait], declared: Mapping[str, str]
 ) -> tuple[Column | None, list[Problem]]:
     text = plain(heading.text)
-    label = declared.get(folded(text))
     trait = known.get(folded(text))
+    label = declared.get(folded(text)) or (folded(text) if trait is None and folded(text) in {VARIETY, STAGE} else None)
     if trait is None and label is None and (bracketed := _IN_BRACKETS.fullmatch(text)):
         name, word = bracketed.groups()
         trait = known.get(folded(name))

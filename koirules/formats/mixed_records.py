@@ -8,7 +8,7 @@ from unicodedata import normalize
 
 from attrs import evolve, field, frozen
 
-from koirules.formats.columns import Columns, match_columns
+from koirules.formats.columns import STAGE, VARIETY, Columns, match_columns
 from koirules.formats.records import read_table
 from koirules.formats.rows import read_rows
 from koirules.formats.table import FISH, Row, Table, is_blank, text_of
@@ -18,9 +18,6 @@ from koirules.problems import Problem, mixed, recording
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.spoken import Said
 from koirules.vocabulary.traits import Trait
-
-VARIETY, STAGE = "variety", "stage"
-"""The columns that say which standard a fish is graded by."""
 
 
 @frozen
@@ -62,8 +59,7 @@ def read_mixed(
     """
     table = read_table(path)
     places = {folded(heading.text): place for place, heading in reversed(list(enumerate(table.headings)))}
-    own = [name for name in (VARIETY, STAGE) if name in places and name not in labels]
-    columns, problems = _columns(table, readings, [*labels, *own])
+    columns, problems = _columns(table, readings, labels)
     problems = [*table.problems, *problems]
     rows: list[list[Row]] = [[] for _ in readings]
     left: list[LeftOver] = []

@@ -51,6 +51,51 @@ def class_named_twice(file: str, what: str, name: str) -> Problem:
     return Problem("class-named-twice", Cell(file), f"The {what} {quoted(name)} is there twice.", "Delete one of them.")
 
 
+def class_said_twice(file: str, first: str, second: str, variety: str) -> Problem:
+    """Two entries of a table are the same variety, in other words."""
+    return Problem(
+        "class-named-twice",
+        Cell(file),
+        f"{quoted(first)} and {quoted(second)} are the same variety, {quoted(variety)}.",
+        "Delete one of them.",
+    )
+
+
+def class_variety_unknown(file: str, words: str, near: str | None) -> Problem:
+    """A table names a variety or a skin that is not installed."""
+    return Problem(
+        "class-variety-unknown",
+        Cell(file),
+        f"No variety or skin that is installed is called {quoted(words)}.",
+        f"Did you mean {quoted(near)}?"
+        if near
+        else "Only fish that are recorded in just these words come into its group.",
+        warning=True,
+    )
+
+
+def class_word_unknown(file: str, row: int, words: str, group: str, near: str | None) -> Problem:
+    """Fish are recorded as a variety that neither is installed nor stands in the table."""
+    guess = (
+        f"Did you mean {quoted(near)}?" if near else "Check the spelling, or install the plugin that has the variety."
+    )
+    return Problem(
+        "class-variety-unknown",
+        Cell(file, row, "variety"),
+        f"No variety that is installed is called {quoted(words)}, and the table does not name it: it goes into {quoted(group)}.",
+        guess,
+        warning=True,
+    )
+
+
+def class_name_unfit(file: str, where: str, name: str) -> Problem:
+    """A size or group is called by nothing, or by the word for no class."""
+    why = "which is what a fish without a class has" if name.strip() else "which is blank"
+    return Problem(
+        "class-value-wrong", Cell(file), f'"name" {where} is {quoted(name)}, {why}.', "Give it another name."
+    )
+
+
 def sizes_not_rising(file: str, first: str, second: str) -> Problem:
     """A size does not lie above the one before it."""
     return Problem(
@@ -61,13 +106,28 @@ def sizes_not_rising(file: str, first: str, second: str) -> Problem:
     )
 
 
+def size_upside_down(file: str, name: str) -> Problem:
+    """The only end that a size has to itself lies on the wrong side of the other."""
+    return Problem(
+        "sizes-not-rising",
+        Cell(file),
+        f"The size {quoted(name)} holds nothing: its upper end does not lie above its lower one.",
+        "Check both ends.",
+    )
+
+
+def no_sizes(file: str) -> Problem:
+    """There is a list of sizes with nothing in it."""
+    return Problem("class-key-missing", Cell(file), "[sizes] has no size.", "List one or more, or leave [sizes] out.")
+
+
 def size_end_misplaced(file: str, name: str, key: str, only: str) -> Problem:
     """A size says an end that follows from the others."""
     return Problem(
         "size-end-misplaced",
         Cell(file),
         f"{quoted(key)} stands in the size {quoted(name)}, but only the {only} size can have it.",
-        "Leave it out: a size begins where the one before it ends.",
+        "Leave it out: each size begins where the one before it ends.",
     )
 
 
@@ -81,13 +141,15 @@ def step_without_rounding(file: str) -> Problem:
     )
 
 
-def class_trait_wrong(file: str, trait: str, why: str) -> Problem:
+def class_trait_wrong(file: str, trait: str, why: str, near: str | None = None) -> Problem:
     """What the sizes measure is no trait, or is not measured in that unit."""
     return Problem(
         "class-trait-wrong",
         Cell(file),
         f"The sizes go by {quoted(trait)}, which {why}.",
-        "Name a trait that is a number, such as length, and a unit that it can be written in.",
+        f"Did you mean {quoted(near)}?"
+        if near
+        else "Name a trait that is a number, such as length, and a unit that it can be written in.",
     )
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from koirules.problems.problem import Cell, Problem
 from koirules.problems.quoting import quoted
 
@@ -15,4 +17,39 @@ def column_of_others(file: str, row: int, column: str, fish: int, standard: str)
         f"{many} something written here that the standard they are graded by, {quoted(standard)}, knows nothing of.",
         "It was not read. Check the variety of these fish, or leave the cells blank.",
         warning=True,
+    )
+
+
+def meant_for_others(file: str, row: int, column: str, fish: int, words: Sequence[str], own: str) -> Problem:
+    """Fish are recorded as of another variety or stage than the one standard that grades them is for."""
+    many = f"{fish} fish are" if fish > 1 else "One fish is"
+    more = f" and {len(words) - 3} others" if len(words) > 3 else ""
+    return Problem(
+        "fish-for-others",
+        Cell(file, row, column),
+        f"{many} recorded as {', '.join(map(quoted, words[:3]))}{more}, and the standard is for {quoted(own)}.",
+        "It grades them all the same. Name the rules of each variety and stage, and each fish is graded by its own.",
+        warning=True,
+    )
+
+
+def standard_named_twice(rules: str) -> Problem:
+    """One standard was given twice to grade a batch."""
+    return Problem(
+        "standard-named-twice",
+        Cell(rules),
+        "These rules are named twice.",
+        "Name them once: a fish is graded by one standard.",
+    )
+
+
+def no_rules_or_records(given: str, near: str | None) -> Problem:
+    """What was given is neither the name of a rule set nor a file or folder."""
+    return Problem(
+        "no-rules-or-records",
+        Cell(given),
+        "This is neither the name of a rule set that is installed, nor a file or folder.",
+        f"Did you mean {quoted(near)}?"
+        if near
+        else "`koirules varieties` lists the rule sets; check the name and the folder.",
     )

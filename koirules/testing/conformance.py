@@ -49,6 +49,10 @@ def _findings(plugin: object, registry: Registry, without: Registry, fish: int) 
     for name, vocabulary in registry.vocabularies.items():
         if name not in without.vocabularies:
             yield from wording.of_vocabulary(vocabulary)
+    own = [*registry.varieties.values(), *registry.varieties.skins.values()]
+    for variety in own:
+        if variety.name not in without.vocabularies:
+            yield from wording.of_other_words(variety, registry.varieties)
     for variety in _to_try(registry, without):
         yield from wording.of_variety(variety)
         records = made_records(variety.traits.values(), fish)

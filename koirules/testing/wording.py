@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from koirules.vocabulary.kinds import Choice, Label, Number
+from koirules.vocabulary.skins import Varieties
+from koirules.vocabulary.spoken import said, skin_said
 from koirules.vocabulary.traits import Better, Trait, Variety, Vocabulary
 from koirules.vocabulary.units import Dimension
 
@@ -33,6 +35,18 @@ def of_variety(variety: Variety) -> Iterator[str]:
         first = titles.setdefault(trait.title.casefold(), trait.name)
         if first != trait.name:
             yield f'in "{variety.name}" the traits {first} and {trait.name} have one title, "{trait.title}"'
+
+
+def of_other_words(variety: Variety, varieties: Varieties) -> Iterator[str]:
+    """What of `also` and `forms` of a variety or a skin is not read as it, a sentence each."""
+    for words in (*variety.also, *variety.forms):
+        if variety.name in varieties:
+            read = said(words, varieties)
+            right = read is not None and read.variety == variety.name
+        else:
+            right = skin_said(words, varieties) == variety.name
+        if not right:
+            yield f'"{words}", another word for {variety.name}, is not read as it: something else is called so too'
 
 
 def _of_trait(trait: Trait) -> Iterator[str]:

@@ -60,4 +60,5 @@ def join(vocabulary: Vocabulary, known: Mapping[str, Vocabulary]) -> Variety:
     traits = {trait.name: trait for one in line for trait in one.traits}
     measures = tuple(measure for one in line for measure in one.measures)
     constants = tuple(constant for one in line for constant in one.constants)
-    return Variety(vocabulary.name, vocabulary.title, traits, vocabulary.describe, measures, constants)
+    also, forms = vocabulary.also, vocabulary.forms
+    return Variety(vocabulary.name, vocabulary.title, traits, vocabulary.describe, measures, constants, also, forms)

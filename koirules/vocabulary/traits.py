@@ -92,7 +92,8 @@ class Vocabulary:
     name: the word after `variety` in a rule file, or after `with` for a skin. includes: names of vocabularies whose
     traits belong to this one too. is_skin: it lies over a variety, as ginrin does over showa: `variety showa with ginrin`.
     is_variety: it can stand after `variety`; neither for traits that are only there to be included. measures: how some of
-    the traits are derived from others. constants: what measures go by.
+    the traits are derived from others. constants: what measures go by. also: what else people write for it into a cell of
+    records or a table of classes, `sanke`. forms: those among such fish that have a name of their own, `shiro utsuri`.
     """
 
     name: str
@@ -104,6 +105,8 @@ class Vocabulary:
     is_variety: bool = field(default=Factory(lambda self: not self.is_skin, takes_self=True))
     measures: tuple[Measure, ...] = ()
     constants: tuple[Constant, ...] = ()
+    also: tuple[str, ...] = ()
+    forms: tuple[str, ...] = ()
 
 
 @frozen
@@ -111,6 +114,7 @@ class Variety:
     """A variety, with its skins if any, and all of its traits put together, by name, in the order of its sources.
 
     name: as a header has it: `showa`, `showa with ginrin`, `showa with (ginrin, doitsu)`. Measures and constants likewise.
+    also, forms: as those of its vocabulary.
     """
 
     name: str
@@ -119,3 +123,5 @@ class Variety:
     describe: str = ""
     measures: tuple[Measure, ...] = ()
     constants: tuple[Constant, ...] = ()
+    also: tuple[str, ...] = ()
+    forms: tuple[str, ...] = ()

@@ -40,6 +40,8 @@ _TYPES_OF_VOCABULARY: Mapping[str, type] = {
     "is_variety": bool,
     "measures": tuple,
     "constants": tuple,
+    "also": tuple,
+    "forms": tuple,
 }
 _TYPES_OF_TRAIT: Mapping[str, type] = {
     "name": str,
@@ -62,6 +64,8 @@ def check_vocabulary(vocabulary: Vocabulary, plugin: str) -> list[Problem]:
     problems += _check_name(vocabulary.name, RESERVED, what, plugin)
     for include in vocabulary.includes:
         problems += _check_type(include, str, f"an include of {what}", plugin)
+    for word in (*vocabulary.also, *vocabulary.forms):
+        problems += _check_type(word, str, f"another word for {what}", plugin)
     for trait in vocabulary.traits:
         problems += _check_type(trait, Trait, f"a trait of {what}", plugin) or check_trait(trait, plugin)
     for measure in vocabulary.measures:

@@ -9,13 +9,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from koirules.classes.placing import NONE, check_measure, counted, place
+from koirules.classes.placing import NONE, check_measure, counted, place, understood
 from koirules.classes.reading import MOST_BYTES, TABLES, read_table, read_table_text
 from koirules.classes.table import ClassTable, Sizes
 from koirules.plugins import registry_with
 from koirules.problems import Cell, Place
 from koirules.vocabulary.readings import Span
-from koirules.vocabulary.spoken import Said
+from koirules.vocabulary.spoken import Said, said
+from koirules.vocabulary.traits import Vocabulary
+from tests.plugins.invented import NET, Gives
 
 HEAD = 'title = "Trial (invented)"\nedition = "1"\n'
 
@@ -160,16 +162,40 @@ skins = ["ginrin"]
 def test_a_group_that_names_a_variety_comes_before_one_for_its_skin(
     variety: str, skins: tuple[str, ...], group: str | None
 ) -> None:
-    said = Said(variety, frozenset(skins))
-    assert place(table(GROUPS), said, None).group == (group or NONE)
+    fish = Said(variety, frozenset(skins))
+    assert place(table(GROUPS), fish, None).group == (group or NONE)
     others = table(GROUPS + '[[groups]]\nname = "o"\nothers = true\n')
-    assert place(others, said, None).group == (group or "o")
+    assert place(others, fish, None).group == (group or "o")
 
 
 def test_a_variety_that_is_not_installed_is_found_as_the_table_writes_it() -> None:
     assert place(table(GROUPS), "Kohaku", None).group == "a"
     assert place(table(GROUPS), "chagoi", None).group == NONE
     assert place(table(GROUPS), None, None).group == ""
+
+
+def test_a_table_is_read_in_the_words_that_cells_are_read_in() -> None:
+    sanke = Vocabulary("sanke", "taisho sanke", (NET,), also=("sanshoku",), forms=("aka sanke", "hi sanke"))
+    varieties = registry_with(Gives(sanke, Vocabulary("glitter", "gin rin", (NET,), is_skin=True))).varieties
+    rows = ('"Taisho Sanke", "Gin Rin Kohaku"', '"Aka-sanke"')
+    text = "".join(f'[[groups]]\nname = "{name}"\nvarieties = [{row}]\n' for name, row in zip("ab", rows, strict=True))
+    found, problems = understood(table(f'{text}[[groups]]\nname = "g"\nskins = ["gin rin"]\n'), varieties)
+    assert problems == ()
+    words = ("sanshoku", "hi sanke", "AKA SANKE", "kohaku gin rin", "sanke gin rin", "kohaku")
+    assert [place(found, said(one, varieties), None).group for one in words] == ["a", "a", "b", "a", "g", NONE]
+
+
+def test_what_a_table_names_twice_in_other_words_or_nobody_knows_is_told() -> None:
+    varieties = registry_with().varieties
+    rows = '"kohaku", "紅白", "kohakku", "chagoi"'
+    _, problems = understood(table(f'[[groups]]\nname = "a"\nvarieties = [{rows}]\nskins = ["glitter"]\n'), varieties)
+    assert [(problem.code, problem.warning) for problem in problems] == [
+        ("class-named-twice", False),
+        ("class-variety-unknown", True),
+        ("class-variety-unknown", True),
+        ("class-variety-unknown", True),
+    ]
+    assert 'Did you mean "kohaku"?' in problems[1].mend
 
 
 def test_what_was_not_measured_has_no_size() -> None:
@@ -188,7 +214,7 @@ def test_fish_are_counted_by_class() -> None:
 @pytest.mark.parametrize(
     ("trait", "unit", "told"),
     [
-        ("lenght", "cm", 'did the table mean "length"'),
+        ("lenght", "cm", 'Did you mean "length"'),
         ("spine", "cm", "cannot be measured in cm"),
         ("length", "kg", "in kg"),
     ],
@@ -198,7 +224,7 @@ def test_what_sizes_go_by_is_a_trait_in_that_unit(trait: str, unit: str, told: s
     found = table(f'[sizes]\ntrait = "{trait}"\nunit = "{unit}"\n{rows}')
     problem = check_measure(found, registry_with().varieties["kohaku"].traits)
     assert problem is not None and problem.code == "class-trait-wrong"
-    assert told in problem.cause
+    assert told in f"{problem.cause} {problem.mend}"
     assert check_measure(table(GROUPS), {}) is None
 
 
@@ -211,11 +237,11 @@ SIZES = '[sizes]\ntrait = "length"\nunit = "cm"\nclosed = "upper"\nrounding = "n
         ("", ["class-key-missing"]),
         ("colour = 3\n" + GROUPS, ["class-key-unknown"]),
         ("[sizes]\nx = 1", ["class-key-unknown", *["class-key-missing"] * 5]),
-        (SIZES.replace("upper", "uper") + "sizes = []", ["class-value-wrong"]),
-        (SIZES + "step = 1\nsizes = []", ["step-without-rounding"]),
-        (SIZES.replace("none", "down") + "sizes = []", ["class-key-missing"]),
-        (SIZES.replace("none", "down") + "step = 0\nsizes = []", ["class-value-wrong"]),
-        (SIZES.replace("none", "down") + "step = nan\nsizes = []", ["class-value-wrong"]),
+        (SIZES.replace("upper", "uper") + "sizes = [{name='s', to=1}]", ["class-value-wrong"]),
+        (SIZES + "step = 1\nsizes = [{name='s', to=1}]", ["step-without-rounding"]),
+        (SIZES.replace("none", "down") + "sizes = [{name='s', to=1}]", ["class-key-missing"]),
+        (SIZES.replace("none", "down") + "step = 0\nsizes = [{name='s', to=1}]", ["class-value-wrong"]),
+        (SIZES.replace("none", "down") + "step = nan\nsizes = [{name='s', to=1}]", ["class-value-wrong"]),
         (SIZES + "sizes = [1]", ["class-value-wrong"]),
         (SIZES + 'sizes = [{name="a", to="x"}]', ["class-value-wrong"]),
         (SIZES + 'sizes = [{name="a", to=2}, {name="b", to=1}]', ["sizes-not-rising"]),
@@ -236,6 +262,10 @@ SIZES = '[sizes]\ntrait = "length"\nunit = "cm"\nclosed = "upper"\nrounding = "n
         ("groups = 1979-05-27", ["class-value-wrong", "class-key-missing"]),
         ("note = true\n" + GROUPS, ["class-value-wrong"]),
         ("note = {}\n" + GROUPS, ["class-value-wrong"]),
+        (SIZES + "sizes = []", ["class-key-missing"]),
+        (SIZES + "sizes = [{name='s', over=2, to=1}]", ["sizes-not-rising"]),
+        (SIZES + "sizes = [{name=' ', to=1}, {name='None', to=2}]", ["class-value-wrong"] * 2),
+        ('[[groups]]\nname = "none"\nothers = true', ["class-value-wrong"]),
         ("x = ", ["class-table-unread"]),
     ],
 )

@@ -76,6 +76,14 @@ def test_each_fish_is_put_into_its_class():
     assert "1 group not known, size 12" in lines
 
 
+def test_a_misspelt_variety_is_told_before_it_goes_with_the_others():
+    Path("lot.csv").write_text("fish,variety,length\n1,kohakku,20\n2,kohakku,21\n", encoding="utf-8")
+    result = run("classes", "lantern_bay_young", "lot.csv")
+    assert result.exit_code == 0
+    assert result.stderr.count('"kohakku"') == 1 and 'Did you mean "kohaku"?' in result.stderr
+    assert '"others"' in result.stderr
+
+
 def test_classes_as_data():
     data = json.loads(run("classes", "tin_bucket_club", "lot.csv", "--json", "--out", "out.json").stdout)
     assert data == json.loads(Path("out.json").read_text(encoding="utf-8"))
@@ -137,7 +145,7 @@ def test_results_of_a_mixed_batch_carry_the_class():
         (("classes", "lantern_bay_young", "unmeasured.csv"), "no-measured-column"),
         (("classes", "weight.toml", "lot.csv"), "class-trait-wrong"),
         (("grade", "rules.koi", "lot.csv", "--classes", "weight.toml"), "class-trait-wrong"),
-        (("grade", "rules.koi", "lot.csv", "lot.csv", "--classes", "tin_bucket_club"), "koirules classes"),
+        (("grade", "rules.koi", "lot.csv", "lot.csv", "--classes", "tin_bucket_club"), "give one file at a time"),
     ],
 )
 def test_what_cannot_be_is_answered_and_nothing_is_written(words, told):

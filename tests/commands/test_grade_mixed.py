@@ -236,9 +236,13 @@ def test_what_a_fish_has_in_a_column_of_others_is_a_warning():
 
 def test_what_cannot_be_is_answered():
     assert "The records come behind the rules" in run("rules/kohaku.koi", "rules/lace.koi").output
-    assert "whole files are graded by one standard" in run(*WAYS[0], "lot.csv", "lot.csv").output
+    assert "grade whole files by one standard" in run(*WAYS[0], "lot.csv", "lot.csv").output
     assert run(*WAYS[0], "lot.csv", "--out", "rules/lace.koi").exit_code == 2
     assert "nothing was written" in run("rules/kohaku.koi", "rules/lice.koi", "lot.csv").output
+    misspelt = run("rules/kohaku.koi", "tosai_kohakku", "lot.csv")
+    assert misspelt.exit_code == 2 and 'Did you mean "tosai_kohaku"?' in misspelt.stderr
+    twice = run("rules/kohaku.koi", "rules/lace.koi", "rules/../rules/kohaku.koi", "lot.csv")
+    assert twice.exit_code == 2 and "standard-named-twice" in twice.stderr
     Path("empty.csv").write_text("fish,variety\n", encoding="utf-8")
     assert "There is no fish" in run(*WAYS[0], "empty.csv").stderr
 
@@ -253,6 +257,18 @@ def test_one_rule_file_is_what_it_was_and_a_folder_with_one_is_for_its_fish_alon
     assert "no standard for lace: b" in result.output
     Path("one/standard.koi").write_text(KOHAKU, encoding="utf-8")
     assert "1 fish by Lantern Bay, kohaku, edition 1" in run("one", "lot.csv").output
+
+
+def test_one_standard_carries_variety_and_stage_along_and_tells_who_is_of_others():
+    fish = ("a,Kohaku,Tosai", "b,lace,tosai", "c,,nisai", "d,lace,")
+    text = "".join(f"{one},fair\n" for one in fish)
+    Path("lot.csv").write_text(f"fish,variety,stage,tail_stem\n{text}", encoding="utf-8")
+    result = run("rules/kohaku.koi", "lot.csv", "--out", "out.csv")
+    assert result.exit_code == 0
+    assert result.stderr.count("fish-for-others") == 2
+    assert '2 fish are recorded as "lace", and the standard is for "kohaku"' in result.stderr
+    assert 'One fish is recorded as "nisai", and the standard is for "tosai"' in result.stderr
+    assert {fish: (row["variety"], row["stage"]) for fish, row in rows("out.csv").items()}["b"] == ("lace", "tosai")
 
 
 def test_a_page_has_a_part_for_each_standard_and_the_fish_that_none_was_for():

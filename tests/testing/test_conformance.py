@@ -112,6 +112,15 @@ def test_the_words_of_a_vocabulary_are_looked_at(rest: dict[str, Any], told: str
     assert told in only(ogon(**rest))
 
 
+def test_another_word_that_is_not_read_as_its_variety_is_told() -> None:
+    assert findings(ogon(also=("hill gold",), forms=("bright ogon",)), fish=5) == ()
+    skin = Vocabulary("frost", "frost", (SOUND,), describe="A skin of frost.", is_skin=True, also=("rime",))
+    found = findings(Gives(skin), fish=1)
+    assert not any('"rime"' in told for told in found)
+    assert '"kohaku", another word for hill_ogon, is not read as it' in only(ogon(also=("kohaku",)))
+    assert '" ", another word for hill_ogon, is not read as it' in only(ogon(forms=(" ",)))
+
+
 @pytest.mark.parametrize("word", ["gives", "with", "cm", "than"])
 def test_a_step_may_be_a_word_that_stands_elsewhere_in_rules(word: str) -> None:
     assert findings(ogon(evolve(SOUND, kind=Scale(("dull", word)))), fish=5) == ()

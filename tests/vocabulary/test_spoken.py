@@ -10,12 +10,13 @@ from koirules.vocabulary.traits import Variety
 
 VARIETIES = Varieties(
     {
-        "showa": Variety("showa", "showa sanshoku", {}),
+        "showa": Variety("showa", "showa sanshoku", {}, also=("昭和",), forms=("hi showa",)),
         "taisho_sanke": Variety("taisho_sanke", "Taisho sanke", {}),
         "doitsu_ogon": Variety("doitsu_ogon", "doitsu ogon", {}),
-        "ogon": Variety("ogon", "ogon", {}),
+        "ogon": Variety("ogon", "ogon", {}, also=("kin", "showa"), forms=("yamabuki",)),
+        "muji": Variety("muji", "muji", {}, also=("kin",)),
     },
-    {"ginrin": Variety("ginrin", "kin gin rin", {}), "doitsu": Variety("doitsu", "doitsu", {})},
+    {"ginrin": Variety("ginrin", "kin gin rin", {}, also=("銀鱗",)), "doitsu": Variety("doitsu", "doitsu", {})},
 )
 
 
@@ -34,6 +35,11 @@ VARIETIES = Varieties(
         ("showa, ginrin and doitsu", "showa", ("ginrin", "doitsu")),
         ("doitsu ogon", "doitsu_ogon", ()),
         ("ginrin ogon", "ogon", ("ginrin",)),
+        ("kin-gin-rin Taisho_Sanke", "taisho_sanke", ("ginrin",)),
+        ("Shōwa Sanshoku", "showa", ()),
+        ("taishô-sanke", "taisho_sanke", ()),
+        ("昭和", "showa", ()),
+        ("銀鱗 昭和", "showa", ("ginrin",)),
     ],
 )
 def test_what_people_write_is_understood(text: str, variety: str, skins: tuple[str, ...]) -> None:
@@ -41,10 +47,19 @@ def test_what_people_write_is_understood(text: str, variety: str, skins: tuple[s
 
 
 @pytest.mark.parametrize(
-    "text", ["", "ginrin", "chagoi", "showa ogon", "showa with chagoi", "showa and ogon", "showa x"]
+    "text", ["", "ginrin", "chagoi", "showa ogon", "showa with chagoi", "showa and ogon", "showa x", "kin", "x " * 200]
 )
 def test_what_names_no_variety_or_two_is_not_guessed(text: str) -> None:
     assert said(text, VARIETIES) is None
+
+
+def test_a_form_is_its_variety_and_is_kept() -> None:
+    found = said("ginrin Yamabuki", VARIETIES)
+    assert found == Said("ogon", frozenset({"ginrin"})) and found is not None and found.form == "yamabuki"
+    plain = said("showa", VARIETIES)
+    assert plain is not None and plain.form == ""  # a name goes before what somebody else also calls so
+    hi = said("Hi Showa", VARIETIES)
+    assert hi == plain and hi is not None and hi.form == "hi_showa"
 
 
 def test_a_variety_is_named_as_a_header_has_it() -> None:

@@ -54,5 +54,6 @@ ASAGI = Vocabulary(
     ),
     includes=("shared", "net", "asagi_and_shusui"),
     describe="Blue-grey koi with a net of pale-rimmed scales and red on belly, cheeks and fins.",
+    also=("浅黄",),
 )
 """The traits of asagi, with those it shares."""

@@ -43,5 +43,7 @@ SHUSUI = Vocabulary(
     ),
     includes=("shared", "asagi_and_shusui", "doitsu"),
     describe="Doitsu asagi: light blue bare skin, a row of dark scales each side of the back, red on the flanks.",
+    also=("秋翠",),
+    forms=("hana shusui", "hi shusui"),
 )
 """The traits of shusui, with those it shares."""

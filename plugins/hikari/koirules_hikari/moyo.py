@@ -68,5 +68,16 @@ HIKARI_MOYO = Vocabulary(
     includes=("shared", "metal", "net"),
     measures=(Formula("moyo_balance", "lesser of (balance_left_right, balance_front_rear)"),),
     describe="Metallic koi in two colours: hariwake, kikusui, kujaku, yamato nishiki and others.",
+    also=("hikarimoyo", "hikari moyomono", "光模様"),
+    forms=(
+        "hariwake",
+        "yamabuki hariwake",
+        "orenji hariwake",
+        "kikusui",
+        "kujaku",
+        "yamato nishiki",
+        "yamatonishiki",
+        "sakura ogon",
+    ),
 )
 """The traits of hikari moyo, with those of metal and net."""

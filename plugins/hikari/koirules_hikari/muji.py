@@ -50,5 +50,19 @@ HIKARI_MUJI = Vocabulary(
     ),
     includes=("shared", "metal", "net"),
     describe="Metallic koi of one colour: ogon, platinum and their kin, and the metallic matsuba.",
+    also=("hikarimono", "hikarimuji", "hikari mujimono", "光無地"),
+    forms=(
+        "ogon",
+        "yamabuki ogon",
+        "yamabuki",
+        "platinum",
+        "platinum ogon",
+        "purachina",
+        "orenji ogon",
+        "nezu ogon",
+        "gin matsuba",
+        "kin matsuba",
+        "matsuba ogon",
+    ),
 )
 """The traits of hikari muji, with those of metal and net."""

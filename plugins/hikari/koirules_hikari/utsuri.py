@@ -49,5 +49,7 @@ HIKARI_UTSURI = Vocabulary(
     ),
     includes=("shared", "metal", "red_pattern", "red_on_white", "black", "black_bands"),
     describe="Metallic showa and utsuri: black bands, and silver, gold or red between them, under one shine.",
+    also=("hikariutsuri", "hikari utsurimono", "光写り"),
+    forms=("kin showa", "gin showa", "kin ki utsuri", "kin hi utsuri", "gin shiro", "gin shiro utsuri"),
 )
 """The traits of hikari utsuri, with those of metal, red, white and black."""

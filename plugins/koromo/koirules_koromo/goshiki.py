@@ -57,5 +57,7 @@ GOSHIKI = Vocabulary(
     ),
     includes=("shared", "red_pattern", "red_on_white", "net"),
     describe="A kohaku with a blue-grey to black net over its white.",
+    also=("五色",),
+    forms=("kuro goshiki",),
 )
 """The traits of goshiki, with those of red, white and net."""

@@ -67,5 +67,7 @@ KOROMO = Vocabulary(
     ),
     includes=("shared", "red_pattern", "red_on_white", "net"),
     describe="A kohaku whose red carries a net of blue, black or grape: ai goromo, sumi goromo, budo goromo.",
+    also=("goromo", "衣"),
+    forms=("ai goromo", "aigoromo", "sumi goromo", "budo goromo", "ai koromo"),
 )
 """The traits of koromo, with those of red, white and net."""

@@ -52,5 +52,7 @@ SHOWA = Vocabulary(
     ),
     includes=("shared", "red_pattern", "red_on_white", "black", "black_bands"),
     describe="Koi with black that wraps the body and splits the head, red and white between it.",
+    also=("showa sanshoku", "showa sanke", "昭和", "昭和三色"),
+    forms=("hi showa", "kindai showa", "mukashi showa", "boke showa"),
 )
 """The traits of showa, with those of red, white and black."""

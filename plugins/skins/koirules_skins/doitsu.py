@@ -115,5 +115,6 @@ DOITSU = Vocabulary(
             "lesser of (row_scales_left, row_scales_right) / greater of (row_scales_left, row_scales_right)",
         ),
     ),
+    also=("ドイツ", "ドイツ鯉"),
 )
 """The traits of doitsu, to lie over those of a variety."""

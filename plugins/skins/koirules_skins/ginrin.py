@@ -101,5 +101,6 @@ GINRIN = Vocabulary(
             "gin_balance", "lesser of (gin_cover_left, gin_cover_right) / greater of (gin_cover_left, gin_cover_right)"
         ),
     ),
+    also=("gin rin", "kin gin rin", "金銀鱗", "銀鱗"),
 )
 """The traits of kinginrin, to lie over those of a variety."""

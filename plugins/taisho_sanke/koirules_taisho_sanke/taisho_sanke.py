@@ -43,5 +43,7 @@ TAISHO_SANKE = Vocabulary(
     ),
     includes=("shared", "red_pattern", "red_on_white", "black", "black_spots"),
     describe="White koi with the red of a kohaku and a few bold black spots on the back.",
+    also=("sanke", "taisho sanshoku", "taishosanke", "大正三色"),
+    forms=("aka sanke",),
 )
 """The traits of taisho sanke, with those of red, white and black."""

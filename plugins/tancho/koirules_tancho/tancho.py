@@ -91,5 +91,7 @@ TANCHO = Vocabulary(
     ),
     includes=("shared", "red_on_white", "black", "black_spots", "black_bands"),
     describe="Koi with one red mark on the head and no other red: tancho kohaku, tancho sanke, tancho showa.",
+    also=("丹頂",),
+    forms=("tancho kohaku", "tancho sanke", "tancho taisho sanke", "tancho showa"),
 )
 """The traits of tancho, with those of red, white and black."""

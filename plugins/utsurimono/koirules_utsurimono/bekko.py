@@ -14,5 +14,7 @@ BEKKO = Vocabulary(
     traits=(),
     includes=("shared", "one_ground", "clear_head", "black", "black_spots"),
     describe="White, red or yellow koi with a few black spots on the back and a clear head.",
+    also=("べっ甲",),
+    forms=("shiro bekko", "aka bekko", "ki bekko"),
 )
 """The traits of bekko."""

@@ -33,5 +33,7 @@ UTSURIMONO = Vocabulary(
     ),
     includes=("shared", "one_ground", "black", "black_bands"),
     describe="Black koi with white, red or yellow in clear patches: shiro, hi and ki utsuri.",
+    also=("utsuri", "写り物", "写り"),
+    forms=("shiro utsuri", "hi utsuri", "ki utsuri"),
 )
 """The traits of utsurimono."""
