@@ -10,6 +10,8 @@ import pytest
 
 ROOT = Path(__file__).parents[2]
 PYTHON = sorted((ROOT / "koirules").rglob("*.py"))
+OF_PLUGINS = sorted(ROOT.glob("plugins/*/*/**/*.py"))
+PUBLIC = {"koirules", "koirules.hooks", "koirules.testing", "koirules.editing"}
 FIXED = {"README.md", "DEVELOPERS.md", "pyproject.toml", "koirules", "rulesets", "plugins", "tests", "examples"}
 DRAWERS = {"utils", "util", "helpers", "helper", "common", "misc", "base", "core"}
 
@@ -68,7 +70,20 @@ def test_the_rooms_of_analysis_do_not_import_each_other():
         assert "koirules.analysis." not in path.read_text(encoding="utf-8")
 
 
-@pytest.mark.parametrize("path", PYTHON, ids=lambda path: str(path.relative_to(ROOT)))
+@pytest.mark.parametrize("path", OF_PLUGINS, ids=lambda path: str(path.relative_to(ROOT)))
+def test_a_plugin_imports_what_is_public_and_itself(path):
+    own = path.relative_to(ROOT / "plugins").parts[1] if "tests" not in path.parts else None
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        names = [node.module or ""] if isinstance(node, ast.ImportFrom) else []
+        names += [name.name for name in node.names] if isinstance(node, ast.Import) else []
+        for name in names:
+            if name.split(".")[0] == "koirules":
+                assert name in PUBLIC or name.startswith("koirules.vocabulary."), f"{name} in {path}"
+            elif name.startswith("koirules_") and own is not None:
+                assert name.split(".")[0] == own, f"{name} in {path}"
+
+
+@pytest.mark.parametrize("path", [*PYTHON, *OF_PLUGINS], ids=lambda path: str(path.relative_to(ROOT)))
 def test_files_are_at_most_300_lines_and_no_drawers(path):
     assert len(path.read_text(encoding="utf-8").splitlines()) <= 300
     assert path.stem not in DRAWERS

@@ -1,0 +1,191 @@
+"""What an editor has open: each page looked at a moment after its text has changed, and its problems told."""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+from typing import TypeVar
+
+from lsprotocol import types as lsp
+from pygls.lsp.server import LanguageServer
+from pygls.uris import to_fs_path
+
+from koirules import Place
+from koirules.editing import Desk, Lines, Look, Page
+from koirules_editor.turning import diagnostics_of, range_of
+
+PAUSE = 0.15
+"""So many seconds without a change make a page worth a look."""
+
+_T = TypeVar("_T")
+
+
+class Session:
+    """The pages of one editor.
+
+    Looks run one after another on a thread of their own, and questions that need the whole text on others, so that the
+    editor is listened to all the time.
+    """
+
+    def __init__(self, server: LanguageServer) -> None:
+        self.server = server
+        self.desk: Desk | None = None
+        self._waiting: dict[str, asyncio.Task[None]] = {}
+        self._versions: dict[str, tuple[Lines, int | None]] = {}
+        self._looking = ThreadPoolExecutor(max_workers=1, thread_name_prefix="look")
+        self._answering = ThreadPoolExecutor(max_workers=2, thread_name_prefix="answer")
+        self._begun: asyncio.Task[Desk] | None = None
+
+    @property
+    def encoding(self) -> str:
+        """How the editor counts the characters of a line."""
+        return str(getattr(self.server.workspace.position_encoding, "value", self.server.workspace.position_encoding))
+
+    async def begin(self) -> Desk:
+        """Find the plugins, once."""
+        if self._begun is None:
+            self._begun = asyncio.ensure_future(self.in_thread(Desk))
+        desk = await asyncio.shield(self._begun)
+        if self.desk is None:
+            self.desk = desk
+            for problem in desk.registry.problems:
+                self.server.window_log_message(lsp.LogMessageParams(lsp.MessageType.Warning, str(problem)))
+        return desk
+
+    def end(self) -> None:
+        """Stop looking."""
+        for task in self._waiting.values():
+            task.cancel()
+        self._looking.shutdown(wait=False, cancel_futures=True)
+        self._answering.shutdown(wait=False, cancel_futures=True)
+
+    async def in_thread(self, work: Callable[[], _T]) -> _T:
+        """What some work comes to that takes longer than an editor can wait for."""
+        return await asyncio.get_running_loop().run_in_executor(self._answering, work)
+
+    # ---- What the editor tells
+
+    async def opened(self, uri: str, text: str, version: int | None) -> None:
+        """A page is opened."""
+        desk = await self.begin()
+        page = desk.open(uri, _path(uri), text)
+        self._versions[uri] = (page.lines, version)
+        self._look_soon(uri, 0)
+        self._look_at_leaning(page)
+
+    def changed(self, uri: str, text: str, version: int | None) -> None:
+        """The text of a page has changed."""
+        page = self.page(uri)
+        if page is None:
+            return
+        page.put(text)
+        self._versions[uri] = (page.lines, version)
+        self._look_soon(uri, PAUSE)
+        self._look_at_leaning(page)
+
+    def closed(self, uri: str) -> None:
+        """A page is closed; what is based on it reads the file again."""
+        page = self.page(uri)
+        if page is None or self.desk is None:
+            return
+        self.desk.close(uri)
+        self._versions.pop(uri, None)
+        waiting = self._waiting.pop(uri, None)
+        if waiting is not None:
+            waiting.cancel()
+        self.server.text_document_publish_diagnostics(lsp.PublishDiagnosticsParams(uri, []))
+        self._look_at_leaning(page)
+
+    def file_changed(self, uri: str) -> None:
+        """A file has changed on the disk."""
+        path = _path(uri)
+        if path is not None and self.desk is not None:
+            for key in self.desk.leaning_on(path.resolve()):
+                self._look_soon(key, PAUSE)
+
+    def _look_at_leaning(self, page: Page) -> None:
+        if page.path is not None and self.desk is not None:
+            for key in self.desk.leaning_on(page.path):
+                self._look_soon(key, PAUSE)
+
+    def version(self, uri: str) -> int | None:
+        """The version of the text of a page, None where it is not open."""
+        return self._versions[uri][1] if uri in self._versions else None
+
+    # ---- Looks
+
+    def page(self, uri: str) -> Page | None:
+        """An open page."""
+        return None if self.desk is None else self.desk.pages.get(uri)
+
+    async def looked_at(self, uri: str) -> Look | None:
+        """The look at a page as it stands now, which may have to be waited for."""
+        while True:
+            page = self.page(uri)
+            if page is None or self.desk is None:
+                return None
+            look = self.desk.last_look(uri)
+            if look is not None and look.lines is page.lines:
+                return look
+            waiting = self._waiting.get(uri)
+            if waiting is None or waiting.done():
+                self._look_soon(uri, 0)
+            await asyncio.wait([self._waiting[uri]])
+
+    def _look_soon(self, uri: str, pause: float) -> None:
+        waiting = self._waiting.get(uri)
+        if waiting is not None:
+            waiting.cancel()
+        self._waiting[uri] = asyncio.ensure_future(self._look(uri, pause))
+
+    async def _look(self, uri: str, pause: float) -> None:
+        await asyncio.sleep(pause)
+        desk, page = self.desk, self.page(uri)
+        if desk is None or page is None:
+            return
+        look = await asyncio.get_running_loop().run_in_executor(self._looking, lambda: _looked(desk, uri, page))
+        lines, version = self._versions.get(uri, (None, None))
+        if look is None or lines is not look.lines:
+            return  # the text has changed meanwhile, and another look is on its way
+        found = self.diagnostics(look, page)
+        self.server.text_document_publish_diagnostics(lsp.PublishDiagnosticsParams(uri, found, version))
+
+    def diagnostics(self, look: Look, page: Page) -> list[lsp.Diagnostic]:
+        """The problems of a page as its editor takes them."""
+        return diagnostics_of(look.checked.problems, page.file, look.lines, self.encoding, self.location)
+
+    # ---- Places in other files
+
+    def location(self, place: Place) -> lsp.Location:
+        """A place in any file, as it is open or else as it lies on the disk."""
+        desk = self.desk
+        for uri, page in [] if desk is None else desk.pages.items():
+            if page.file == place.file or page.path == Path(place.file).resolve():
+                return lsp.Location(uri, range_of(place, page.lines, self.encoding))
+        path = Path(place.file).resolve()
+        try:
+            lines = Lines(path.read_text(encoding="utf-8"))
+        except (OSError, ValueError):
+            lines = Lines("")
+        return lsp.Location(path.as_uri(), range_of(place, lines, self.encoding))
+
+    @property
+    def folders(self) -> list[Path]:
+        """The folders that the editor works in."""
+        found = [_path(uri) for uri in self.server.workspace.folders]
+        return [path for path in found if path is not None]
+
+
+def _looked(desk: Desk, uri: str, page: Page) -> Look | None:
+    if desk.pages.get(uri) is not page:
+        return None
+    look = desk.look(uri)
+    _ = page.uses  # worked out here, so that nobody waits for it
+    return look
+
+
+def _path(uri: str) -> Path | None:
+    found = to_fs_path(uri)
+    return Path(found) if found else None
