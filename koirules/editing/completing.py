@@ -76,7 +76,7 @@ def _fitting(found: SoFar, context: Context, meaning: Meaning) -> Iterator[Offer
                 told = told_unit(symbol)
                 yield Offer(symbol, Sort.UNIT, told.short, told.text)
     if "NAME" in takes:
-        own = found.words[1].text if len(found.words) > 1 else ""
+        own = found.words[1].text if len(found.words) > 1 and found.words[0].name == "TERM" else ""
         yield from _names(context, own, meaning)
     for phrase in found.phrases:
         if fits(phrase, context, found, meaning):

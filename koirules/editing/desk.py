@@ -139,6 +139,11 @@ class Desk:
         with without_collector():
             return tidied_read(lines.text, read, problems, page.memory)
 
+    def problems_of(self, key: str, read: Read) -> tuple[Problem, ...]:
+        """The problems that a page would have if it read like this."""
+        with without_collector():
+            return self._checked(self.pages[key], read, set()).problems
+
     def _checked(self, page: Page, read: Read, leans_on: set[Path]) -> Checked:
         def opened(path: Path) -> bytes | Problem:
             leans_on.add(path)

@@ -19,7 +19,7 @@ VALUE = "value"
 """The group of traits, terms and settings, which share one set of names; every other group is called by its head word."""
 
 _GROUPS = {"setting": VALUE, "trait": VALUE, "term": VALUE}
-_OUTCOMES = {"comes out": "grade", "shows fault": "fault", "leaves in round": "round"}
+_OUTCOMES = {"comes out": "grade", "shows fault": "fault", "leaves in": "round"}
 
 
 @frozen

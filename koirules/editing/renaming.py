@@ -7,9 +7,10 @@ from pathlib import Path
 
 from attrs import frozen
 
-from koirules.editing.desk import Desk, Page
+from koirules.editing.desk import Desk
 from koirules.editing.finding import use_at, uses_of, uses_of_bases
 from koirules.editing.lines import Lines
+from koirules.editing.meaning import Meaning
 from koirules.editing.names import VALUE, Use
 from koirules.language import statements as st
 from koirules.language.mending import edited
@@ -138,23 +139,29 @@ def _unfit(desk: Desk, key: str, use: Use, new: str) -> str | None:
         else {each.name for each in desk.pages[key].uses if each.gives and each.group == use.group}
     )
     bases = set() if look is None else {e.name for e in uses_of_bases(look) if e.gives and e.group == use.group}
-    if new in group | bases or (use.group == "grade" and new in values):
+    if new in group | bases:
         return f'"{new}" is taken already.'
-    if use.group == VALUE:
-        for trait in traits.values():
-            if new in words_of(trait.kind):
-                return f'"{new}" is a word of the trait "{trait.name}".'
-    return _reads_otherwise(desk.pages[key], use, new)
+    return _reads_otherwise(desk, key, use, new)
 
 
-def _reads_otherwise(page: Page, use: Use, new: str) -> str | None:
+def _reads_otherwise(desk: Desk, key: str, use: Use, new: str) -> str | None:
     """Why the file would not read the same with a name changed."""
+    page, look = desk.pages[key], desk.last_look(key)
     read = page.read
     again = read_text(edited(read.rules.text, _edits(page.uses, use, new)), read.rules.file, page.memory)
     before = [(each.group, new if _alike(each, use) else each.name) for each in page.uses]
     if again.problems != read.problems or [(each.group, each.name) for each in uses_of(again)] != before:
         return f'With "{new}" for "{use.name}" the file would not read the same.'
+    if look is not None and _could_be_a_step(look.meaning, use, new):
+        # Only where it is compared with what has the step, which takes a look to tell.
+        return next((each.cause for each in desk.problems_of(key, again) if each.code == "step-or-name"), None)
     return None
+
+
+def _could_be_a_step(meaning: Meaning, use: Use, new: str) -> bool:
+    if use.group == VALUE:
+        return new in meaning.grades or any(new in words_of(trait.kind) for trait in meaning.traits.values())
+    return use.group == "grade" and new in meaning.values
 
 
 def _edits(uses: Iterable[Use], use: Use, new: str) -> list[Edit]:

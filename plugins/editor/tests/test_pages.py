@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-import koirules
 import pytest
 from lsprotocol import types as lsp
 from pygls.exceptions import JsonRpcException
 from speaking import RULES, applied, at, edits_of, end_of, words_at
+
+import koirules
 
 
 def test_it_is_laid_out_as_tidy_lays_it_out(shared):
