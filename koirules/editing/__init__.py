@@ -12,6 +12,7 @@ from koirules.editing.lines import ENCODINGS, Lines, units
 from koirules.editing.mends import Mend, mends, together
 from koirules.editing.outline import Entry, Fold, folds, outline
 from koirules.editing.renaming import Changed, can_rename, renamed
+from koirules.language.keywords import language_words
 from koirules.problems import Edit
 
 __all__ = [
@@ -32,6 +33,7 @@ __all__ = [
     "can_rename",
     "explained",
     "folds",
+    "language_words",
     "mends",
     "offers_at",
     "outline",

@@ -6,14 +6,13 @@ from collections.abc import Iterable, Iterator
 from enum import Enum
 from pathlib import Path
 
-from attrs import frozen
+from attrs import field, frozen
 
 from koirules.editing.context import Context, Role, context_of
 from koirules.editing.desk import Desk
 from koirules.editing.meaning import Meaning
 from koirules.editing.phrases import fits
-from koirules.editing.telling import Told, told_name, told_step, told_unit
-from koirules.editing.words import about
+from koirules.editing.telling import Told, told_name, told_step, told_unit, told_word
 from koirules.language.so_far import SoFar, so_far
 from koirules.standard.types import Numeric, PlaceWords, Steps, Type
 from koirules.vocabulary.units import UNITS
@@ -37,12 +36,21 @@ class Sort(Enum):
 
 @frozen
 class Offer:
-    """Something that could stand at a place. detail: a few words about it. about: more of them."""
+    """Something that could stand at a place. told: what there is to tell about it, if anything."""
 
     text: str
     sort: Sort
-    detail: str = ""
-    about: str = ""
+    told: Told | None = field(default=None, eq=False, repr=False)
+
+    @property
+    def detail(self) -> str:
+        """A few words about it."""
+        return "" if self.told is None else self.told.short
+
+    @property
+    def about(self) -> str:
+        """All there is to tell about it; takes longer."""
+        return "" if self.told is None else self.told.text
 
 
 @frozen
@@ -73,14 +81,13 @@ def _fitting(found: SoFar, context: Context, meaning: Meaning) -> Iterator[Offer
     if "UNIT" in takes and not context.bare:
         for symbol, unit in UNITS.items():
             if context.measures in {None, unit.dimension}:
-                told = told_unit(symbol)
-                yield Offer(symbol, Sort.UNIT, told.short, told.text)
+                yield Offer(symbol, Sort.UNIT, told_unit(symbol))
     if "NAME" in takes:
         own = found.words[1].text if len(found.words) > 1 and found.words[0].name == "TERM" else ""
         yield from _names(context, own, meaning)
     for phrase in found.phrases:
         if fits(phrase, context, found, meaning):
-            yield Offer(phrase, Sort.WORD, "", about(phrase))
+            yield Offer(phrase, Sort.WORD, told_word(phrase))
 
 
 def _names(context: Context, own: str, meaning: Meaning) -> Iterator[Offer]:
@@ -109,7 +116,7 @@ def _names(context: Context, own: str, meaning: Meaning) -> Iterator[Offer]:
         case Role.STEP | Role.NEW | Role.OTHER:
             names = ()
     for name in names:
-        yield _offer(name, _sort(name, role, meaning), told_name(role, context.head, name, meaning))
+        yield Offer(name, _sort(name, role, meaning), told_name(role, context.head, name, meaning))
 
 
 def _steps(context: Context) -> Iterator[Offer]:
@@ -118,9 +125,9 @@ def _steps(context: Context) -> Iterator[Offer]:
         return
     for word in wanted.words:
         if word not in context.taken:
-            yield _offer(word, Sort.STEP, told_step(word, wanted))
+            yield Offer(word, Sort.STEP, told_step(word, wanted))
     if isinstance(wanted, PlaceWords) and context.role is Role.STEP and not context.taken:
-        yield Offer("none", Sort.STEP, "no place")
+        yield Offer("none", Sort.STEP, Told("no place", lambda: "none: no place"))
 
 
 def _is(name: str, wanted: Type | None, meaning: Meaning) -> bool:
@@ -147,16 +154,12 @@ def _sort(name: str, role: Role, meaning: Meaning) -> Sort:
     return Sort.SETTING if name in meaning.settings else Sort.TERM
 
 
-def _offer(name: str, sort: Sort, told: Told | None) -> Offer:
-    return Offer(name, sort) if told is None else Offer(name, sort, told.short, told.text)
-
-
 def _heads(meaning: Meaning) -> Iterator[Offer]:
     header = meaning.header
     for head in sorted(HEAD_WORDS):
         changes = head in {"replace", "drop"}
         if (head == "standard") is (header is None) and (not changes or (header and header.based_on)):
-            yield Offer(head, Sort.WORD, "", about(head, begins=True))
+            yield Offer(head, Sort.WORD, told_word(head, begins=True))
 
 
 def _in_text(found: SoFar, meaning: Meaning, path: Path | None) -> Offers:

@@ -12,7 +12,7 @@ from koirules.editing.context import Context, Role, context_of
 from koirules.editing.desk import Desk, Look
 from koirules.editing.meaning import Meaning
 from koirules.editing.names import VALUE, Use, group_of, uses_in
-from koirules.editing.telling import Told, told_name, told_step, told_unit
+from koirules.editing.telling import Told, told_name, told_step, told_unit, told_word
 from koirules.editing.words import about
 from koirules.language import statements as st
 from koirules.language.reader import Read
@@ -21,7 +21,6 @@ from koirules.problems import Place, Problem
 from koirules.problems.pages import pages
 from koirules.standard.types import Steps
 from koirules.vocabulary.units import UNITS
-from koirules.vocabulary.words import HEAD_WORDS
 
 _WORD = re.compile(r"[^\W\d]\w*|%")
 
@@ -80,7 +79,7 @@ def _told(spot: Spot, meaning: Meaning) -> Told | None:
     if context is None:
         if before.within:
             return told_name(Role.VALUE, "", word, meaning) if _is_said(before) else None
-        return Told("", about(word, begins=True)) if word in HEAD_WORDS else None
+        return told_word(word, begins=True)
     takes = before.takes or frozenset()
     if "UNIT" in takes and word in UNITS:
         return told_unit(word)
@@ -92,7 +91,7 @@ def _told(spot: Spot, meaning: Meaning) -> Told | None:
         last = before.words[-1].text
         phrases = [phrase for phrase in before.phrases if phrase.split(maxsplit=1)[0] == word]
         text = next((about(each) for each in (f"{last} {word}", *phrases, word) if about(each)), "")
-        return Told("", text) if text else None
+        return Told("", lambda: text) if text else None
     return told_name(context.role, context.head, word, meaning)
 
 

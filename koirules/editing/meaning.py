@@ -51,24 +51,31 @@ class Meaning:
         """Every setting by name."""
         return {} if self.known is None else self.known.settings
 
-    @property
+    @cached_property
     def terms(self) -> Mapping[str, Node | None]:
         """What every term stands for, by name; None for one that has problems."""
         terms = {} if self.known is None else self.known.terms
-        return {name: None if term is None else term.node for name, term in terms.items()}
+        return {name: None if term is None else term.node for name, term in list(terms.items())}
 
     @cached_property
     def statements(self) -> tuple[st.Statement, ...]:
         """The statements of the file, and of its bases where they could be read."""
         return self.read.rules.statements if self.known is None else self.known.source.statements
 
-    @property
-    def parts(self) -> Iterator[st.Part]:
+    @cached_property
+    def parts(self) -> tuple[st.Part, ...]:
         """The parts of the standard, those of its bases too."""
-        for statement in self.statements:
-            part = part_of(statement)
-            if part is not None:
-                yield part
+        return tuple(part for part in map(part_of, self.statements) if part is not None)
+
+    @cached_property
+    def _by_head(self) -> dict[str, dict[str, st.Part | None]]:
+        found: dict[str, dict[str, st.Part | None]] = {}
+        for part in self.parts:
+            found.setdefault(head_of(part), {})[name_of(part)] = part
+        for head, name in self.read.rules.unread:
+            if name:
+                found.setdefault(head, {}).setdefault(name, None)
+        return found
 
     @property
     def header(self) -> st.Header | None:
@@ -81,18 +88,15 @@ class Meaning:
 
     def named(self, *heads: str) -> dict[str, st.Part | None]:
         """What has a name and is of one of these heads, by name; None for what cannot be read yet."""
-        found: dict[str, st.Part | None] = {name_of(part): part for part in self.parts if head_of(part) in heads}
-        for head, name in self.read.rules.unread:
-            if head in heads and name:
-                found.setdefault(name, None)
-        return found
+        found = [self._by_head.get(head, {}) for head in heads]
+        return found[0] if len(found) == 1 else {name: part for each in found for name, part in each.items()}
 
     def of_base(self, head: str) -> dict[str, st.Part]:
         """What the bases have of a head, by name."""
         file = self.read.rules.file
         return {name_of(part): part for part in self.parts if head_of(part) == head and part.place.file != file}
 
-    @property
+    @cached_property
     def grades(self) -> tuple[str, ...]:
         """The grades, best first."""
         return tuple(self.named("grade"))
@@ -115,4 +119,4 @@ class Meaning:
     @property
     def values(self) -> list[str]:
         """Every name that an expression can read."""
-        return [*self.traits, *self.named("setting", "term")]
+        return list(dict.fromkeys([*self.traits, *self.named("trait", "setting", "term")]))

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 
-from attrs import frozen
+from attrs import field, frozen
 
 from koirules.editing.context import Role
 from koirules.editing.meaning import Meaning
+from koirules.editing.words import about
 from koirules.language import statements as st
 from koirules.language.tidy import tidy_statement
 from koirules.standard.inheritance import head_of, name_of
@@ -30,10 +31,15 @@ _HEADS_OF = {
 
 @frozen
 class Told:
-    """What there is to tell. short: a few words for a list. text: all of it, in lines."""
+    """What there is to tell. short: a few words for a list. tell: makes the text."""
 
     short: str
-    text: str
+    tell: Callable[[], str] = field(eq=False, repr=False)
+
+    @property
+    def text(self) -> str:
+        """All of it, in lines."""
+        return self.tell()
 
 
 def told_name(role: Role, head: str, name: str, meaning: Meaning) -> Told | None:
@@ -49,7 +55,7 @@ def told_name(role: Role, head: str, name: str, meaning: Meaning) -> Told | None
             return _told_part(meaning.named(head), name, meaning)
         case Role.VARIETY | Role.SKIN:
             found = {**meaning.varieties.plain, **meaning.varieties.skins}.get(name)
-            return None if found is None else Told(found.title, _lines(found.title, found.describe))
+            return None if found is None else Told(found.title, lambda: _lines(found.title, found.describe))
         case Role.OTHER:
             return None
 
@@ -60,22 +66,27 @@ def told_value(name: str, meaning: Meaning) -> Told | None:
         return told_trait(meaning.traits[name])
     if name in meaning.settings:
         return _told_setting(meaning.settings[name])
-    part = meaning.named("term", "setting", "trait").get(name)
+    parts = (meaning.named(head).get(name) for head in ("term", "setting", "trait"))
+    part = next((part for part in parts if part is not None), None)
     if part is None:
         return None
     kind = meaning.type_of(name)
     first = f"{head_of(part)} {name}" + ("" if kind is None else f": {type_words(kind)}")
-    return Told(_title(part), _lines(first, tidy_statement(part)))
+    return Told(_title(part), lambda: _lines(first, tidy_statement(part)))
 
 
 def told_trait(trait: Trait) -> Told:
     """What there is to tell about a trait."""
+    return Told(describe_kind(trait.kind), lambda: _about_trait(trait))
+
+
+def _about_trait(trait: Trait) -> str:
     lines = [f"{trait.name}: {trait.title}", describe_kind(trait.kind)]
     if trait.better is not Better.NEITHER:
         lines.append(trait.better.value)
     if trait.growth is not Growth.VARIES:
         lines.append(f"as the fish grows: {trait.growth.value}")
-    return Told(describe_kind(trait.kind), _lines(*lines, trait.describe))
+    return _lines(*lines, trait.describe)
 
 
 def told_step(word: str, kind: Type | None) -> Told | None:
@@ -83,9 +94,10 @@ def told_step(word: str, kind: Type | None) -> Told | None:
     if not isinstance(kind, Steps) or word not in kind.words:
         return None
     if not kind.ordered:
-        return Told("option", f"{word}: one of {', '.join(kind.words)}")
+        return Told("option", lambda: f"{word}: one of {', '.join(kind.words)}")
     at = kind.words.index(word) + 1
-    return Told(f"step {at} of {len(kind.words)}", f"{word}: step {at} of {len(kind.words)}\n{' < '.join(kind.words)}")
+    short, scale = f"step {at} of {len(kind.words)}", " < ".join(kind.words)
+    return Told(short, lambda: f"{word}: {short}\n{scale}")
 
 
 def told_unit(symbol: str) -> Told:
@@ -93,29 +105,33 @@ def told_unit(symbol: str) -> Told:
     unit = UNITS[symbol]
     held = unit.dimension.value
     text = unit.dimension.word
-    return Told(text, text if held == symbol else f"{text}\n1 {symbol} is {shortest(unit.factor)} {held}")
+    return Told(text, lambda: text if held == symbol else f"{text}\n1 {symbol} is {shortest(unit.factor)} {held}")
+
+
+def told_word(word: str, *, begins: bool = False) -> Told | None:
+    """What there is to tell about a word of the language, None where it says it itself. begins: as a head word."""
+    text = about(word, begins=begins)
+    return Told("", lambda: text) if text else None
 
 
 def _told_setting(setting: Setting) -> Told:
     unit = "" if setting.unit is None else f" {setting.unit.dimension.value}"
     value, low, high = (f"{shortest(each)}{unit}" for each in (setting.value, setting.low, setting.high))
     span = f"from {low} to {high}" if setting.changeable else "cannot be changed"
-    return Told(f"{value}, {span}", _lines(f"{setting.name}: {setting.title.text}", f"{value}, {span}"))
+    return Told(f"{value}, {span}", lambda: _lines(f"{setting.name}: {setting.title.text}", f"{value}, {span}"))
 
 
 def _told_part(parts: Mapping[str, st.Part | None], name: str, meaning: Meaning) -> Told | None:
     part = parts.get(name)
     if part is None:
         return None
-    more: list[str] = []
     match part:
         case st.Grade():
-            more = _around(part, meaning)
+            return Told(_title(part), lambda: _lines(tidy_statement(part), *_around(part, meaning)))
         case st.Section():
-            more = _criteria(name, meaning)
+            return Told(_title(part), lambda: _lines(tidy_statement(part), *_criteria(name, meaning)))
         case _:
-            pass
-    return Told(_title(part), _lines(tidy_statement(part), *more))
+            return Told(_title(part), lambda: tidy_statement(part))
 
 
 def _around(grade: st.Grade, meaning: Meaning) -> list[str]:

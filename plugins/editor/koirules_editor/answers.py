@@ -87,14 +87,27 @@ async def _asked_now(session: Session, params: _About) -> _Asked:
 
 def _answer_at_once(server: LanguageServer, session: Session) -> None:
     """While somebody types: from the words before the place, and from what the last look told."""
+    options = lsp.CompletionOptions(trigger_characters=[" ", "(", "{", '"'], resolve_provider=True)
 
-    @server.feature(lsp.TEXT_DOCUMENT_COMPLETION, lsp.CompletionOptions(trigger_characters=[" ", "(", "{", '"']))
+    @server.feature(lsp.TEXT_DOCUMENT_COMPLETION, options)
     async def completion(params: lsp.CompletionParams) -> lsp.CompletionList | None:
         asked = await _asked(session, params)
         if asked is None:
             return None
         offers = offers_at(asked.desk, asked.uri, asked.line, asked.column)
-        return completions_of(offers, asked.line, asked.column, asked.lines, session.encoding)
+        place = Place("", asked.line, asked.column - offers.replaces, asked.line, asked.column)
+        at = range_of(place, asked.lines, session.encoding)
+        spot: list[str | int] = [asked.uri, asked.line, asked.column]
+        return completions_of(offers, at, spot, shared_range=_takes_shared(server))
+
+    @server.feature(lsp.COMPLETION_ITEM_RESOLVE)
+    async def told_more(item: lsp.CompletionItem) -> lsp.CompletionItem:
+        uri, line, column = item.data or ("", 0, 0)
+        desk = await session.begin()
+        if uri in desk.pages and line <= len(desk.pages[uri].lines.counted):
+            offers = offers_at(desk, uri, line, column).offers
+            item.documentation = next((each.about for each in offers if each.text == item.label), "") or None
+        return item
 
     @server.feature(lsp.TEXT_DOCUMENT_HOVER)
     async def hover(params: lsp.HoverParams) -> lsp.Hover | None:
@@ -221,6 +234,14 @@ def _takes_trees(server: LanguageServer) -> bool:
     document = server.client_capabilities.text_document
     symbol = None if document is None else document.document_symbol
     return bool(symbol is not None and symbol.hierarchical_document_symbol_support)
+
+
+def _takes_shared(server: LanguageServer) -> bool:
+    document = server.client_capabilities.text_document
+    completion = None if document is None else document.completion
+    takes = None if completion is None else completion.completion_list
+    shared = [] if takes is None else list(takes.item_defaults or ())
+    return "editRange" in shared and "data" in shared
 
 
 def _text_edits(edits: list[Edit] | tuple[Edit, ...], lines: Lines, encoding: str) -> list[lsp.TextEdit]:

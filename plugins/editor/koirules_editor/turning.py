@@ -90,22 +90,25 @@ def _of_base(lines: Lines, encoding: str) -> lsp.Range:
     return lsp.Range(lsp.Position(0, 0), lsp.Position(0, 0))
 
 
-def completions_of(offers: Offers, line: int, column: int, lines: Lines, encoding: str) -> lsp.CompletionList:
-    """What could stand at a place, each as the change that puts it there."""
-    place = Place("", line, column - offers.replaces, line, column)
-    at = range_of(place, lines, encoding)
+def completions_of(offers: Offers, at: lsp.Range, spot: list[str | int], *, shared_range: bool) -> lsp.CompletionList:
+    """What could stand at a place, to be put where `at` is; what there is to tell about each comes when it is asked for.
+
+    spot: the page and our line and column, by which to find an offer again. shared_range: whether the editor takes one
+    range for all of them, which spares much of the message.
+    """
     items = [
         lsp.CompletionItem(
             label=offer.text,
             kind=_KINDS[offer.sort],
             detail=offer.detail or None,
-            documentation=offer.about or None,
             sort_text=f"{_ORDER.index(offer.sort)}{number:04}",
-            text_edit=lsp.TextEdit(at, offer.text),
+            text_edit=None if shared_range else lsp.TextEdit(at, offer.text),
+            data=None if shared_range else spot,
         )
         for number, offer in enumerate(offers.offers)
     ]
-    return lsp.CompletionList(is_incomplete=False, items=items)
+    defaults = lsp.CompletionItemDefaults(edit_range=at, data=spot) if shared_range else None
+    return lsp.CompletionList(is_incomplete=False, items=items, item_defaults=defaults)
 
 
 def symbols_of(entries: Sequence[Entry], lines: Lines, encoding: str) -> list[lsp.DocumentSymbol]:
@@ -146,7 +149,7 @@ def line_edits(lines: Lines, after: str, encoding: str) -> list[lsp.TextEdit]:
     """The changes that make a text another one, by whole lines, so that what stays keeps its place under the cursor."""
     old, new = lines.own, after.split("\n")
     edits = []
-    for kind, begin, end, first, last in SequenceMatcher(None, old, new, autojunk=False).get_opcodes():
+    for kind, begin, end, first, last in SequenceMatcher(None, old, new).get_opcodes():
         if kind == "equal":
             continue
         text = "".join(f"{line}\n" for line in new[first:last])

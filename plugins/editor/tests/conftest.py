@@ -18,7 +18,10 @@ RICH = lsp.ClientCapabilities(
         workspace_edit=lsp.WorkspaceEditClientCapabilities(document_changes=True)
     ),
     text_document=lsp.TextDocumentClientCapabilities(
-        document_symbol=lsp.DocumentSymbolClientCapabilities(hierarchical_document_symbol_support=True)
+        completion=lsp.CompletionClientCapabilities(
+            completion_list=lsp.CompletionListCapabilities(item_defaults=["editRange", "data"])
+        ),
+        document_symbol=lsp.DocumentSymbolClientCapabilities(hierarchical_document_symbol_support=True),
     ),
 )
 LONG = 60
@@ -113,6 +116,13 @@ class Editor:
                 await asyncio.sleep(0.01)
 
         return self._run(wait())
+
+    def tell_more(self, found: lsp.CompletionList, label: str) -> lsp.CompletionItem:
+        """All that the server has to tell about an offer."""
+        (item,) = [each for each in found.items if each.label == label]
+        if found.item_defaults is not None:
+            item.data = found.item_defaults.data
+        return self._run(self._client.completion_item_resolve_async(item))
 
     def ask(self, method: str, uri: str, **more: Any) -> Any:
         """An answer of the server. method: as the client has it, such as `text_document_hover`."""

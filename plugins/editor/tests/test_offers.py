@@ -46,13 +46,15 @@ def test_what_is_offered_fits_the_place(shared, typed, fit, do_not):
     assert not do_not & found
 
 
-def test_an_offer_brings_the_description_and_takes_the_place_of_what_was_typed(shared):
+def test_an_offer_has_its_description_and_takes_the_place_of_what_was_typed(shared, editors, tmp_path):
     text = RULES + "fault q if kiw"
-    uri = shared.open("offer.koi", text)
-    (item,) = [i for i in shared.ask("completion", uri, position=end_of(text)).items if i.label == "kiwa"]
-    assert item.detail == "scale blurred < fair < sharp < razor"
-    assert "edge" in item.documentation
-    assert words_at(text, item.text_edit.range) == "kiw"
+    for editor in (shared, editors(tmp_path, lsp.ClientCapabilities())):
+        found = editor.ask("completion", editor.open("offer.koi", text), position=end_of(text))
+        item = editor.tell_more(found, "kiwa")
+        assert item.detail == "scale blurred < fair < sharp < razor"
+        assert "edge" in item.documentation
+        at = found.item_defaults.edit_range if found.item_defaults else item.text_edit.range
+        assert words_at(text, at) == "kiw"
 
 
 def test_an_offer_is_made_in_a_file_that_is_broken_elsewhere(shared):
