@@ -9,7 +9,7 @@ from koirules.editing.completing import Offer, Offers, Sort, offers_at
 from koirules.editing.desk import Desk, Look, Page
 from koirules.editing.finding import base_at, explained, places_of, told_at
 from koirules.editing.lines import ENCODINGS, Lines, units
-from koirules.editing.mends import Mend, mends, together
+from koirules.editing.mends import Mend, mends, problems_now, together
 from koirules.editing.outline import Entry, Fold, folds, outline
 from koirules.editing.renaming import Changed, can_rename, renamed
 from koirules.language.keywords import language_words
@@ -38,6 +38,7 @@ __all__ = [
     "offers_at",
     "outline",
     "places_of",
+    "problems_now",
     "renamed",
     "together",
     "told_at",

@@ -20,6 +20,13 @@ from koirules.plugins import Registry, load_registry
 from koirules.problems import Problem
 from koirules.standard.checker import Checked, Known
 
+_Used = dict[int, tuple[Statement, tuple[Use, ...]]]
+"""The names of each statement, by its identity; the statement is kept, so that no other can have that."""
+
+
+def _listed(used: _Used) -> list[Use]:
+    return [use for _, found in used.values() for use in found]
+
 
 class Page:
     """A rule file that is open. path: its real file, None where it has none yet; file: what problems call it."""
@@ -29,7 +36,7 @@ class Page:
         self.path = path
         self._memory = Memory()
         self._lock = Lock()
-        self._used: dict[int, tuple[Statement, tuple[Use, ...]]] = {}
+        self._used: _Used = {}
         self.put(text)
 
     def put(self, text: str) -> None:
@@ -62,15 +69,23 @@ class Page:
 
     @property
     def uses(self) -> list[Use]:
-        """Every name of the text as it reads now; of a statement that has not changed as they were."""
+        """Every name of the text as it reads now."""
         read = self.read
-        lines = read.rules.text.split("\n")
         with self._lock:
-            known, self._used = self._used, {}
-            for statement in read.rules.statements:
-                found = known.get(id(statement)) or (statement, tuple(uses_in(statement, lines)))
-                self._used[id(statement)] = found
-            return [use for _, found in self._used.values() for use in found]
+            self._used = self._used_in(read)
+            return _listed(self._used)
+
+    def uses_in(self, read: Read) -> list[Use]:
+        """Every name of a text that was read with the memory of this one."""
+        with self._lock:
+            return _listed(self._used_in(read))
+
+    def _used_in(self, read: Read) -> _Used:
+        """The names of each statement; of one that has not changed as they were."""
+        lines = read.rules.text.split("\n")
+        return {
+            id(each): self._used.get(id(each)) or (each, tuple(uses_in(each, lines))) for each in read.rules.statements
+        }
 
 
 @frozen

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from attrs import frozen
+from attrs import evolve, frozen
 
+from koirules.editing.desk import Look
+from koirules.editing.lines import Lines
 from koirules.problems import Edit, Place, Problem
 
 
@@ -30,6 +32,35 @@ def mends(problems: Iterable[Problem], file: str) -> list[Mend]:
         for problem in problems
         if problem.edit is not None and isinstance(problem.site, Place) and problem.edit.place.file == file
     ]
+
+
+def problems_now(look: Look, lines: Lines) -> list[Problem]:
+    """The problems of a look that still stand where nothing has changed since, at their places in the text as it is now."""
+    if look.lines is lines:
+        return list(look.checked.problems)
+    old, new = look.lines.counted, lines.counted
+    most = min(len(old), len(new))
+    first = next((i for i in range(most) if old[i] != new[i]), most)
+    last = next((i for i in range(most - first) if old[-1 - i] != new[-1 - i]), most - first)
+    found: list[Problem] = []
+    for problem in look.checked.problems:
+        edit = problem.edit
+        places = [place for place in (problem.site, edit and edit.place) if place is not None]
+        for by, begin, end in ((0, 1, first), (len(new) - len(old), len(old) - last + 1, len(old))):
+            if all(isinstance(each, Place) and begin <= each.line <= each.end_line <= end for each in places):
+                found.append(_moved(problem, by))
+                break
+    return found
+
+
+def _moved(problem: Problem, by: int) -> Problem:
+    def moved(place: Place) -> Place:
+        return Place(place.file, place.line + by, place.column, place.end_line + by, place.end_column)
+
+    if by == 0 or not isinstance(problem.site, Place):
+        return problem
+    edit = None if problem.edit is None else Edit(moved(problem.edit.place), problem.edit.text)
+    return evolve(problem, site=moved(problem.site), edit=edit, beside=())
 
 
 def together(found: Iterable[Mend]) -> list[Edit]:

@@ -150,7 +150,7 @@ def _reads_otherwise(desk: Desk, key: str, use: Use, new: str) -> str | None:
     read = page.read
     again = read_text(edited(read.rules.text, _edits(page.uses, use, new)), read.rules.file, page.memory)
     before = [(each.group, new if _alike(each, use) else each.name) for each in page.uses]
-    if again.problems != read.problems or [(each.group, each.name) for each in uses_of(again)] != before:
+    if again.problems != read.problems or [(each.group, each.name) for each in page.uses_in(again)] != before:
         return f'With "{new}" for "{use.name}" the file would not read the same.'
     if look is not None and _could_be_a_step(look.meaning, use, new):
         # Only where it is compared with what has the step, which takes a look to tell.

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from functools import cache
 from typing import Any
 
 import attrs
@@ -43,15 +42,16 @@ class Memory:
 
 def _moved(node: Any, by: int) -> Any:
     """A node of the syntax so many lines further down."""
-    if isinstance(node, Place):
-        return Place(node.file, node.line + by, node.column, node.end_line + by, node.end_column)
-    if isinstance(node, tuple):
-        return tuple([_moved(each, by) for each in node]) if node else node
     kind: Any = type(node)
-    names = _fields(kind)
+    if kind is Place:
+        return Place(node.file, node.line + by, node.column, node.end_line + by, node.end_column)
+    if kind is tuple:
+        return tuple([_moved(each, by) for each in node]) if node else node
+    names = _NAMES.get(kind)
+    if names is None:
+        names = _NAMES[kind] = tuple(each.name for each in attrs.fields(kind)) if attrs.has(kind) else ()
     return kind(*[_moved(getattr(node, name), by) for name in names]) if names else node
 
 
-@cache
-def _fields(kind: Any) -> tuple[str, ...]:
-    return tuple(each.name for each in attrs.fields(kind)) if attrs.has(kind) else ()
+_NAMES: dict[type, tuple[str, ...]] = {}
+"""The fields of each kind of node, none of what is no node."""

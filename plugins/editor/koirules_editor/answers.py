@@ -25,6 +25,7 @@ from koirules.editing import (
     offers_at,
     outline,
     places_of,
+    problems_now,
     renamed,
     together,
     told_at,
@@ -217,12 +218,14 @@ def _answer_about_pages(server: LanguageServer, session: Session) -> None:
     )
     async def code_actions(params: lsp.CodeActionParams) -> list[lsp.CodeAction]:
         uri = params.text_document.uri
-        look, page = await session.looked_at(uri), session.page(uri)
+        desk, page = await session.begin(), session.page(uri)
+        look = desk.last_look(uri) or await session.looked_at(uri)
         if look is None or page is None:
             return []
-        return _code_actions(
-            session, page, params, mends(look.checked.problems, page.file), session.diagnostics(look, page)
-        )
+        lines = page.lines
+        problems = problems_now(look, lines)
+        told = session.diagnostics(problems, page, lines)
+        return _code_actions(session, lines, params, mends(problems, page.file), told)
 
 
 async def _page(session: Session, uri: str) -> Page | None:
@@ -274,12 +277,12 @@ def _edit(session: Session, edits: dict[str, list[lsp.TextEdit]]) -> lsp.Workspa
 
 def _code_actions(
     session: Session,
-    page: Page,
+    lines: Lines,
     params: lsp.CodeActionParams,
     found: list[Mend],
     told: list[lsp.Diagnostic],
 ) -> list[lsp.CodeAction]:
-    uri, encoding, lines = params.text_document.uri, session.encoding, page.lines
+    uri, encoding = params.text_document.uri, session.encoding
     actions = []
     if _wants(params, lsp.CodeActionKind.QuickFix.value):
         for mend in found:

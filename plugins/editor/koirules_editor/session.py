@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import asyncio
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 from typing import TypeVar
@@ -12,7 +12,7 @@ from lsprotocol import types as lsp
 from pygls.lsp.server import LanguageServer
 from pygls.uris import to_fs_path
 
-from koirules import Place
+from koirules import Place, Problem
 from koirules.editing import Desk, Lines, Look, Page
 from koirules_editor.turning import diagnostics_of, range_of
 
@@ -33,6 +33,7 @@ class Session:
         self.server = server
         self.desk: Desk | None = None
         self._waiting: dict[str, asyncio.Task[None]] = {}
+        self._pausing: set[str] = set()
         self._versions: dict[str, tuple[Lines, int | None]] = {}
         self._looking = ThreadPoolExecutor(max_workers=1, thread_name_prefix="look")
         self._answering = ThreadPoolExecutor(max_workers=2, thread_name_prefix="answer")
@@ -130,7 +131,7 @@ class Session:
             if look is not None and look.lines is page.lines:
                 return look
             waiting = self._waiting.get(uri)
-            if waiting is None or waiting.done():
+            if waiting is None or waiting.done() or uri in self._pausing:
                 self._look_soon(uri, 0)
             await asyncio.wait([self._waiting[uri]])
 
@@ -141,7 +142,9 @@ class Session:
         self._waiting[uri] = asyncio.ensure_future(self._look(uri, pause))
 
     async def _look(self, uri: str, pause: float) -> None:
+        self._pausing.add(uri)
         await asyncio.sleep(pause)
+        self._pausing.discard(uri)
         desk, page = self.desk, self.page(uri)
         if desk is None or page is None:
             return
@@ -149,12 +152,12 @@ class Session:
         lines, version = self._versions.get(uri, (None, None))
         if look is None or lines is not look.lines:
             return  # the text has changed meanwhile, and another look is on its way
-        found = self.diagnostics(look, page)
+        found = self.diagnostics(look.checked.problems, page, look.lines)
         self.server.text_document_publish_diagnostics(lsp.PublishDiagnosticsParams(uri, found, version))
 
-    def diagnostics(self, look: Look, page: Page) -> list[lsp.Diagnostic]:
+    def diagnostics(self, problems: Iterable[Problem], page: Page, lines: Lines) -> list[lsp.Diagnostic]:
         """The problems of a page as its editor takes them."""
-        return diagnostics_of(look.checked.problems, page.file, look.lines, self.encoding, self.location)
+        return diagnostics_of(problems, page.file, lines, self.encoding, self.location)
 
     # ---- Places in other files
 

@@ -54,6 +54,20 @@ def test_statements_sections_and_remarks_can_be_folded(shared):
     assert {(section, section + 2), (sample, sample + 2)} <= {(f.start_line, f.end_line) for f in found}
 
 
+def test_a_mend_is_offered_at_once_where_nothing_was_typed_since(shared):
+    text = RULES.replace("spine is", "spin is")
+    uri = shared.open("at_once.koi", text)
+    shared.problems(uri)
+    for typed in ("# above\n" + text, text + "# below\n"):
+        shared.type(uri, typed)
+        everywhere = lsp.Range(lsp.Position(0, 0), end_of(typed))
+        (mend,) = shared.ask("code_action", uri, range=everywhere, context=lsp.CodeActionContext([]))
+        (edits,) = edits_of(mend.edit).values()
+        assert applied(typed, edits) == typed.replace("spin is", "spine is")
+        (about,) = mend.diagnostics
+        assert words_at(typed, about.range) == "spin"
+
+
 def test_a_mend_is_offered_where_it_can_be_made(shared):
     text = RULES.replace("spine is", "spin is").replace("at least 35", "≥ 35") + "grade sell otherwise\n"
     uri = shared.open("mend.koi", text)
