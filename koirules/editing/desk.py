@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from pathlib import Path
 from threading import Lock
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from koirules.editing.lines import Lines
 from koirules.editing.meaning import Meaning
 from koirules.editing.names import Use, uses_in
 from koirules.language.memory import Memory
-from koirules.language.reader import Read, read_text
+from koirules.language.reader import Read, read_bytes, read_text
 from koirules.language.statements import Statement
-from koirules.loading.bases import Shelf, first_link
+from koirules.loading.bases import MOST_BASES, Shelf, first_link
 from koirules.loading.opening import bytes_of, without_collector
 from koirules.loading.tidying import Tidied, tidied_read
 from koirules.plugins import Registry, load_registry
@@ -99,12 +100,18 @@ class Look:
 
 
 class Desk:
-    """All pages that are open. registry: the plugins to use, by default all that are installed."""
+    """All pages that are open. registry: the plugins to use, by default all that are installed, found at the first look."""
 
     def __init__(self, registry: Registry | None = None) -> None:
-        self.registry = load_registry() if registry is None else registry
+        self._registry = registry
+        self._read_base = lru_cache(maxsize=MOST_BASES)(read_bytes)
         self.pages: dict[str, Page] = {}
         self._looks: dict[str, Look] = {}
+
+    @property
+    def registry(self) -> Registry:
+        """The plugins."""
+        return load_registry() if self._registry is None else self._registry
 
     def open(self, key: str, path: Path | None, text: str) -> Page:
         """Put a page on the desk under a key of the caller's."""
@@ -167,5 +174,5 @@ class Desk:
 
         if page.path is None:
             return Shelf.of(None, self.registry.varieties).checked(read, None)
-        shelf = Shelf.beside(page.path, self.registry.varieties, opened)
+        shelf = evolve(Shelf.beside(page.path, self.registry.varieties), opened=opened, read=self._read_base)
         return shelf.checked(read, page.path.parent, first_link(page.path))

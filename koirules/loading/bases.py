@@ -39,20 +39,22 @@ class _Link:
 class Shelf:
     """Where bases are looked for. root: the real folder that all of them lie in, None where there is none.
 
-    opened: what a real file holds; for who has files open that are not saved yet.
+    opened: what a real file holds, and read: how its bytes read; for who has files open that are not saved yet, and reads
+    the same bases again and again.
     """
 
     varieties: Varieties
     root: Path | None
     opened: Callable[[Path], bytes | Problem] = bytes_of
+    read: Callable[[bytes, str], Read] = read_bytes
 
     @classmethod
-    def beside(cls, path: Path, varieties: Varieties, opened: Callable[[Path], bytes | Problem] = bytes_of) -> Shelf:
+    def beside(cls, path: Path, varieties: Varieties) -> Shelf:
         """The shelf of a rule file: its folder."""
         try:
-            return cls(varieties, path.parent.resolve(), opened)
+            return cls(varieties, path.parent.resolve())
         except (OSError, RuntimeError, ValueError):
-            return cls(varieties, None, opened)
+            return cls(varieties, None)
 
     @classmethod
     def of(cls, folder: Path | None, varieties: Varieties) -> Shelf:
@@ -94,7 +96,7 @@ class Shelf:
         data = self.opened(found.real)
         if isinstance(data, Problem):
             return Checked(None, (say.no_base_file(place, name, "it cannot be read"),))
-        whole, below = self._whole(read_bytes(data, found.shown), Path(found.shown).parent, (*chain, found))
+        whole, below = self._whole(self.read(data, found.shown), Path(found.shown).parent, (*chain, found))
         if whole.rules is None or is_refused(whole.problems):
             told = _as_told(whole.problems, below, found.shown)
             count = sum(not problem.warning for problem in told)

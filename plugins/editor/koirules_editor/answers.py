@@ -67,7 +67,7 @@ class _Asked:
 
 async def _asked(session: Session, params: _About) -> _Asked | None:
     """What a question is about, once the page has been looked at for the first time; None of a page that is not open."""
-    uri, desk = params.text_document.uri, await session.begin()
+    uri, desk = params.text_document.uri, session.desk
     if uri in desk.pages and desk.last_look(uri) is None:
         await session.looked_at(uri)
     page = desk.pages.get(uri)
@@ -104,7 +104,7 @@ def _answer_at_once(server: LanguageServer, session: Session) -> None:
     @server.feature(lsp.COMPLETION_ITEM_RESOLVE)
     async def told_more(item: lsp.CompletionItem) -> lsp.CompletionItem:
         uri, line, column = item.data or ("", 0, 0)
-        desk = await session.begin()
+        desk = session.desk
         if uri in desk.pages and line <= len(desk.pages[uri].lines.counted):
             offers = offers_at(desk, uri, line, column).offers
             item.documentation = next((each.about for each in offers if each.text == item.label), "") or None
@@ -181,7 +181,7 @@ def _answer_about_pages(server: LanguageServer, session: Session) -> None:
         params: lsp.DocumentSymbolParams,
     ) -> list[lsp.DocumentSymbol] | list[lsp.SymbolInformation] | None:
         uri = params.text_document.uri
-        page = await _page(session, uri)
+        page = session.page(uri)
         if page is None:
             return None
         lines = page.lines
@@ -192,7 +192,7 @@ def _answer_about_pages(server: LanguageServer, session: Session) -> None:
 
     @server.feature(lsp.TEXT_DOCUMENT_FOLDING_RANGE)
     async def folding(params: lsp.FoldingRangeParams) -> list[lsp.FoldingRange] | None:
-        page = await _page(session, params.text_document.uri)
+        page = session.page(params.text_document.uri)
         if page is None:
             return None
         lines = page.lines
@@ -202,7 +202,7 @@ def _answer_about_pages(server: LanguageServer, session: Session) -> None:
     async def formatting(params: lsp.DocumentFormattingParams) -> list[lsp.TextEdit] | None:
         uri = params.text_document.uri
         look, page, desk = await session.looked_at(uri), session.page(uri), session.desk
-        if look is None or page is None or desk is None:
+        if look is None or page is None:
             return None
         lines = page.lines
         tidied = await session.in_thread(lambda: desk.tidied(uri))
@@ -218,19 +218,14 @@ def _answer_about_pages(server: LanguageServer, session: Session) -> None:
     )
     async def code_actions(params: lsp.CodeActionParams) -> list[lsp.CodeAction]:
         uri = params.text_document.uri
-        desk, page = await session.begin(), session.page(uri)
-        look = desk.last_look(uri) or await session.looked_at(uri)
+        look, page = session.desk.last_look(uri), session.page(uri)
+        look = look or await session.looked_at(uri)
         if look is None or page is None:
             return []
         lines = page.lines
         problems = problems_now(look, lines)
         told = session.diagnostics(problems, page, lines)
         return _code_actions(session, lines, params, mends(problems, page.file), told)
-
-
-async def _page(session: Session, uri: str) -> Page | None:
-    await session.begin()
-    return session.page(uri)
 
 
 def _takes_trees(server: LanguageServer) -> bool:
@@ -252,8 +247,7 @@ def _text_edits(edits: list[Edit] | tuple[Edit, ...], lines: Lines, encoding: st
 
 
 def _workspace_edit(session: Session, changes: list[Changed], own: str) -> lsp.WorkspaceEdit:
-    desk = session.desk
-    keys = {} if desk is None else {page.path: uri for uri, page in desk.pages.items() if page.path is not None}
+    keys = {page.path: uri for uri, page in session.desk.pages.items() if page.path is not None}
     edits: dict[str, list[lsp.TextEdit]] = {}
     for change in changes:
         uri = own if change.path is None else keys.get(change.path) or Path(change.path).as_uri()

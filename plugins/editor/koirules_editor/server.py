@@ -25,7 +25,6 @@ def _hear(server: LanguageServer, session: Session) -> None:
     @server.feature(lsp.INITIALIZED)
     async def initialized(params: lsp.InitializedParams) -> None:
         del params
-        await session.begin()
         capabilities = server.client_capabilities.workspace
         watched = None if capabilities is None else capabilities.did_change_watched_files
         if watched is not None and watched.dynamic_registration:
@@ -34,9 +33,9 @@ def _hear(server: LanguageServer, session: Session) -> None:
             await server.client_register_capability_async(lsp.RegistrationParams([registration]))
 
     @server.feature(lsp.TEXT_DOCUMENT_DID_OPEN)
-    async def opened(params: lsp.DidOpenTextDocumentParams) -> None:
+    def opened(params: lsp.DidOpenTextDocumentParams) -> None:
         item = params.text_document
-        await session.opened(item.uri, item.text, item.version)
+        session.opened(item.uri, item.text, item.version)
 
     @server.feature(lsp.TEXT_DOCUMENT_DID_CHANGE)
     def changed(params: lsp.DidChangeTextDocumentParams) -> None:

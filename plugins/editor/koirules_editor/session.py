@@ -31,29 +31,18 @@ class Session:
 
     def __init__(self, server: LanguageServer) -> None:
         self.server = server
-        self.desk: Desk | None = None
+        self.desk = Desk()
         self._waiting: dict[str, asyncio.Task[None]] = {}
         self._pausing: set[str] = set()
         self._versions: dict[str, tuple[Lines, int | None]] = {}
         self._looking = ThreadPoolExecutor(max_workers=1, thread_name_prefix="look")
         self._answering = ThreadPoolExecutor(max_workers=2, thread_name_prefix="answer")
-        self._begun: asyncio.Task[Desk] | None = None
+        self._has_told_plugins = False
 
     @property
     def encoding(self) -> str:
         """How the editor counts the characters of a line."""
         return str(getattr(self.server.workspace.position_encoding, "value", self.server.workspace.position_encoding))
-
-    async def begin(self) -> Desk:
-        """Find the plugins, once."""
-        if self._begun is None:
-            self._begun = asyncio.ensure_future(self.in_thread(Desk))
-        desk = await asyncio.shield(self._begun)
-        if self.desk is None:
-            self.desk = desk
-            for problem in desk.registry.problems:
-                self.server.window_log_message(lsp.LogMessageParams(lsp.MessageType.Warning, str(problem)))
-        return desk
 
     def end(self) -> None:
         """Stop looking."""
@@ -68,10 +57,9 @@ class Session:
 
     # ---- What the editor tells
 
-    async def opened(self, uri: str, text: str, version: int | None) -> None:
+    def opened(self, uri: str, text: str, version: int | None) -> None:
         """A page is opened."""
-        desk = await self.begin()
-        page = desk.open(uri, _path(uri), text)
+        page = self.desk.open(uri, _path(uri), text)
         self._versions[uri] = (page.lines, version)
         self._look_soon(uri, 0)
         self._look_at_leaning(page)
@@ -89,7 +77,7 @@ class Session:
     def closed(self, uri: str) -> None:
         """A page is closed; what is based on it reads the file again."""
         page = self.page(uri)
-        if page is None or self.desk is None:
+        if page is None:
             return
         self.desk.close(uri)
         self._versions.pop(uri, None)
@@ -102,12 +90,12 @@ class Session:
     def file_changed(self, uri: str) -> None:
         """A file has changed on the disk."""
         path = _path(uri)
-        if path is not None and self.desk is not None:
+        if path is not None:
             for key in self.desk.leaning_on(path.resolve()):
                 self._look_soon(key, PAUSE)
 
     def _look_at_leaning(self, page: Page) -> None:
-        if page.path is not None and self.desk is not None:
+        if page.path is not None:
             for key in self.desk.leaning_on(page.path):
                 self._look_soon(key, PAUSE)
 
@@ -119,13 +107,13 @@ class Session:
 
     def page(self, uri: str) -> Page | None:
         """An open page."""
-        return None if self.desk is None else self.desk.pages.get(uri)
+        return self.desk.pages.get(uri)
 
     async def looked_at(self, uri: str) -> Look | None:
         """The look at a page as it stands now, which may have to be waited for."""
         while True:
             page = self.page(uri)
-            if page is None or self.desk is None:
+            if page is None:
                 return None
             look = self.desk.last_look(uri)
             if look is not None and look.lines is page.lines:
@@ -133,7 +121,10 @@ class Session:
             waiting = self._waiting.get(uri)
             if waiting is None or waiting.done() or uri in self._pausing:
                 self._look_soon(uri, 0)
-            await asyncio.wait([self._waiting[uri]])
+            looking = self._waiting[uri]
+            await asyncio.wait([looking])
+            if not looking.cancelled() and looking.exception() is not None:
+                return None
 
     def _look_soon(self, uri: str, pause: float) -> None:
         waiting = self._waiting.get(uri)
@@ -146,14 +137,26 @@ class Session:
         await asyncio.sleep(pause)
         self._pausing.discard(uri)
         desk, page = self.desk, self.page(uri)
-        if desk is None or page is None:
+        if page is None:
             return
-        look = await asyncio.get_running_loop().run_in_executor(self._looking, lambda: _looked(desk, uri, page))
+        try:
+            look = await asyncio.get_running_loop().run_in_executor(self._looking, lambda: _looked(desk, uri, page))
+        except Exception as error:  # a defect of ours, or of a plugin: the editor goes on, and somebody can tell us
+            self.server.window_log_message(lsp.LogMessageParams(lsp.MessageType.Error, repr(error)))
+            raise
+        self._tell_plugins()
         lines, version = self._versions.get(uri, (None, None))
         if look is None or lines is not look.lines:
             return  # the text has changed meanwhile, and another look is on its way
         found = self.diagnostics(look.checked.problems, page, look.lines)
         self.server.text_document_publish_diagnostics(lsp.PublishDiagnosticsParams(uri, found, version))
+
+    def _tell_plugins(self) -> None:
+        """What is wrong with the plugins that were left out, once."""
+        if not self._has_told_plugins:
+            self._has_told_plugins = True
+            for problem in self.desk.registry.problems:
+                self.server.window_log_message(lsp.LogMessageParams(lsp.MessageType.Warning, str(problem)))
 
     def diagnostics(self, problems: Iterable[Problem], page: Page, lines: Lines) -> list[lsp.Diagnostic]:
         """The problems of a page as its editor takes them."""
@@ -164,7 +167,7 @@ class Session:
     def location(self, place: Place) -> lsp.Location:
         """A place in any file, as it is open or else as it lies on the disk."""
         desk = self.desk
-        for uri, page in [] if desk is None else desk.pages.items():
+        for uri, page in desk.pages.items():
             if page.file == place.file or page.path == Path(place.file).resolve():
                 return lsp.Location(uri, range_of(place, page.lines, self.encoding))
         path = Path(place.file).resolve()
