@@ -40,7 +40,7 @@ def spot_at(desk: Desk, key: str, line: int, column: int) -> Spot | None:
     page, look = desk.pages[key], desk.last_look(key)
     text = page.lines.counted[line - 1]
     for found in _WORD.finditer(text):
-        if found.start() < column <= found.end() + 1 and (found.end() >= column or found.end() + 1 == column):
+        if found.start() + 1 <= column <= found.end() + 1:
             before = so_far(page.lines.counted, line, found.start() + 1)
             if before.within == "remark" or look is None:
                 return None
@@ -137,11 +137,14 @@ def _named(spot: Spot | None, meaning: Meaning) -> Use | None:
 
 
 def _all_uses(desk: Desk, key: str) -> Iterator[Use]:
-    """The names of a page as it reads now, and of its bases as they were read last."""
+    """The names of a page as it reads now, of its bases as they were read last, and of open pages that are based on it."""
     page, look = desk.pages[key], desk.last_look(key)
     yield from page.uses
     if look is not None:
         yield from uses_of_bases(look)
+    for other in [] if page.path is None else desk.leaning_on(page.path):
+        if other in desk.pages:
+            yield from desk.pages[other].uses
 
 
 def uses_of_bases(look: Look) -> Iterator[Use]:

@@ -1,11 +1,13 @@
 """What is offered would be taken: put where it is offered, the grammar reads it."""
 
 import random
+import re
 from pathlib import Path
 
 import pytest
 
-from koirules.editing import Desk, Sort, offers_at
+from koirules.editing import Desk, Sort, language_words, offers_at
+from koirules.editing.words import HEADS, PHRASES
 from koirules.language.so_far import so_far
 from koirules.testing import registry_with
 from koirules.vocabulary.words import HEAD_WORDS
@@ -43,13 +45,17 @@ def test_the_next_word_of_a_file_is_among_what_is_offered(path):
 
 
 def words_of(line):
-    import re
-
     return [(found.start(), found.group()) for found in re.finditer(r"(?<![\w.\"])[^\W\d]\w*", line)]
 
 
 def language_code(found):
     return bool(found.words) and found.words[-1].name == "STRING"
+
+
+def test_what_is_told_about_words_is_told_about_words_of_the_language():
+    assert HEADS.keys() == HEAD_WORDS
+    for phrase in PHRASES:
+        assert set(phrase.split()) <= language_words(), phrase
 
 
 def test_every_head_word_is_told_about_and_offered():

@@ -64,6 +64,11 @@ def test_a_base_and_what_it_gives_are_found_in_its_file(editors, tmp_path):
     (found,) = editor.ask("definition", uri, position=at(own, "small", 1))
     assert Path(found.uri).name == "base.koi"
     assert found.range.start == at(RULES, "term small", 5)
+    base = editor.open("base.koi", RULES)
+    editor.problems(base)
+    context = lsp.ReferenceContext(include_declaration=True)
+    found = editor.ask("references", base, position=at(RULES, "term small", 6), context=context)
+    assert [each.uri for each in found] == [base, base, uri]
     with pytest.raises(JsonRpcException, match="given in the base"):
         editor.ask("rename", uri, position=at(own, "small", 1), new_name="tiny")
 
