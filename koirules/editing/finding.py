@@ -11,6 +11,7 @@ from attrs import frozen
 from koirules.editing.context import Context, Role, context_of
 from koirules.editing.desk import Desk, Look
 from koirules.editing.meaning import Meaning
+from koirules.editing.mends import problems_now
 from koirules.editing.names import VALUE, Use, group_of, uses_in
 from koirules.editing.telling import Told, told_name, told_step, told_unit, told_word
 from koirules.editing.words import about
@@ -52,11 +53,11 @@ def spot_at(desk: Desk, key: str, line: int, column: int) -> Spot | None:
 
 def told_at(desk: Desk, key: str, line: int, column: int) -> tuple[str, Place] | None:
     """What there is to tell about the word at a place, and about the problems that lie there."""
-    look, spot = desk.last_look(key), spot_at(desk, key, line, column)
+    page, look, spot = desk.pages[key], desk.last_look(key), spot_at(desk, key, line, column)
     if look is None:
         return None
     told = None if spot is None else _told(spot, look.meaning)
-    here = [p for p in look.checked.problems if _holds(p.site, desk.pages[key].file, line, column)]
+    here = [problem for problem in problems_now(look, page.lines) if _holds(problem.site, page.file, line, column)]
     texts = ([] if told is None else [told.text]) + [explained(problem) for problem in here]
     place = here[0].site if here and told is None else None if spot is None else spot.place
     return ("\n\n".join(texts), place) if texts and isinstance(place, Place) else None

@@ -132,10 +132,12 @@ def _answer_about_names(server: LanguageServer, session: Session) -> None:
     @server.feature(lsp.TEXT_DOCUMENT_DEFINITION)
     async def definition(params: lsp.DefinitionParams) -> list[lsp.Location]:
         asked = await _asked(session, params)
-        base = None if asked is None else base_at(asked.desk, asked.uri, asked.line, asked.column)
+        if asked is None:
+            return []
+        base = await session.in_thread(lambda: base_at(asked.desk, asked.uri, asked.line, asked.column))
         if base is not None:
             return [session.location(Place(str(base), 1, 1, 1, 1))]
-        return [session.location(place) for place in await places(params, given=True)]
+        return session.locations(await places(params, given=True))
 
     @server.feature(lsp.TEXT_DOCUMENT_REFERENCES)
     async def references(params: lsp.ReferenceParams) -> list[lsp.Location]:
@@ -143,7 +145,7 @@ def _answer_about_names(server: LanguageServer, session: Session) -> None:
         if not params.context.include_declaration:
             given = await places(params, given=True)
             found = [place for place in found if place not in given]
-        return [session.location(place) for place in found]
+        return session.locations(found)
 
     @server.feature(lsp.TEXT_DOCUMENT_DOCUMENT_HIGHLIGHT)
     async def highlight(params: lsp.DocumentHighlightParams) -> list[lsp.DocumentHighlight]:

@@ -166,16 +166,29 @@ class Session:
 
     def location(self, place: Place) -> lsp.Location:
         """A place in any file, as it is open or else as it lies on the disk."""
-        desk = self.desk
-        for uri, page in desk.pages.items():
-            if page.file == place.file or page.path == Path(place.file).resolve():
-                return lsp.Location(uri, range_of(place, page.lines, self.encoding))
-        path = Path(place.file).resolve()
+        return self.locations([place])[0]
+
+    def locations(self, places: Iterable[Place]) -> list[lsp.Location]:
+        """Places in any files."""
+        known: dict[str, tuple[str, Lines]] = {}
+        found: list[lsp.Location] = []
+        for place in places:
+            if place.file not in known:
+                known[place.file] = self._file(place.file)
+            uri, lines = known[place.file]
+            found.append(lsp.Location(uri, range_of(place, lines, self.encoding)))
+        return found
+
+    def _file(self, file: str) -> tuple[str, Lines]:
+        """The address of a file, and its text."""
+        for uri, page in self.desk.pages.items():
+            if page.file == file or page.path == Path(file).resolve():
+                return uri, page.lines
+        path = Path(file).resolve()
         try:
-            lines = Lines(path.read_text(encoding="utf-8"))
+            return path.as_uri(), Lines(path.read_text(encoding="utf-8"))
         except (OSError, ValueError):
-            lines = Lines("")
-        return lsp.Location(path.as_uri(), range_of(place, lines, self.encoding))
+            return path.as_uri(), Lines("")
 
     @property
     def folders(self) -> list[Path]:
