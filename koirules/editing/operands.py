@@ -114,8 +114,6 @@ def _wanted(frame: _Frame, last: str, words: Sequence[Written], meaning: Meaning
         return Numeric(Dimension.LENGTH)
     if last == "OF" and len(words) > 1 and words[-2].name == "COUNT":
         return PlaceWords(())
-    if last == "NOT" and not frame.operator:
-        return Truth()
     if last == "SUM_SIGN" and len(frame.operand) > 1:
         return type_of(frame.operand[:-1], meaning)
     if frame.operator:

@@ -323,3 +323,10 @@ def test_a_page_of_fish_that_no_standard_is_for_names_them():
     page = Path("page.html").read_text(encoding="utf-8")
     assert "<b>0 fish by 2 standards</b>, 1 not graded" in page
     assert "no standard for chagoi" in page
+
+
+def test_a_word_that_is_neither_rules_nor_records_is_told_with_what_is_near():
+    result = run("rules/kohaku.koi", "lace_huose", "lot.csv")
+    assert result.exit_code == 2
+    assert "no-rules-or-records" in result.output
+    assert "lace_house" in result.output
