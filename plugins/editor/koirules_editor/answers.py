@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from pathlib import Path
 from typing import Protocol
 
 from attrs import frozen
@@ -12,11 +11,8 @@ from pygls.lsp.server import LanguageServer
 
 from koirules import Place
 from koirules.editing import (
-    Changed,
     Desk,
-    Edit,
     Lines,
-    Mend,
     Page,
     base_at,
     can_rename,
@@ -27,16 +23,14 @@ from koirules.editing import (
     places_of,
     problems_now,
     renamed,
-    together,
     told_at,
 )
+from koirules_editor.changing import FIX_ALL, code_actions, workspace_edit
 from koirules_editor.session import Session
 from koirules_editor.turning import completions_of, flat_symbols_of, fold_of, line_edits, range_of, symbols_of
 
 REQUEST_FAILED = -32803
 """The protocol's code for a request that was understood and cannot be done."""
-
-_FIX_ALL = f"{lsp.CodeActionKind.SourceFixAll.value}.koirules"
 
 
 def register(server: LanguageServer, session: Session) -> None:
@@ -174,7 +168,7 @@ def _answer_about_names(server: LanguageServer, session: Session) -> None:
             raise JsonRpcException(changes, code=REQUEST_FAILED)
         if asked.page.lines is not asked.lines:
             raise JsonRpcException("The text has changed meanwhile.", code=REQUEST_FAILED)
-        return _workspace_edit(session, changes, asked.uri)
+        return workspace_edit(session, changes, asked.uri)
 
 
 def _answer_about_pages(server: LanguageServer, session: Session) -> None:
@@ -216,9 +210,9 @@ def _answer_about_pages(server: LanguageServer, session: Session) -> None:
 
     @server.feature(
         lsp.TEXT_DOCUMENT_CODE_ACTION,
-        lsp.CodeActionOptions(code_action_kinds=[lsp.CodeActionKind.QuickFix, _FIX_ALL]),
+        lsp.CodeActionOptions(code_action_kinds=[lsp.CodeActionKind.QuickFix, FIX_ALL]),
     )
-    async def code_actions(params: lsp.CodeActionParams) -> list[lsp.CodeAction]:
+    async def actions(params: lsp.CodeActionParams) -> list[lsp.CodeAction]:
         uri = params.text_document.uri
         look, page = session.desk.last_look(uri), session.page(uri)
         look = look or await session.looked_at(uri)
@@ -227,7 +221,7 @@ def _answer_about_pages(server: LanguageServer, session: Session) -> None:
         lines = page.lines
         problems = problems_now(look, lines)
         told = session.diagnostics(problems, page, lines)
-        return _code_actions(session, lines, params, mends(problems, page.file), told)
+        return code_actions(session, lines, params, mends(problems, page.file), told)
 
 
 def _takes_trees(server: LanguageServer) -> bool:
@@ -242,72 +236,3 @@ def _takes_shared(server: LanguageServer) -> bool:
     takes = None if completion is None else completion.completion_list
     shared = [] if takes is None else list(takes.item_defaults or ())
     return "editRange" in shared and "data" in shared
-
-
-def _text_edits(edits: list[Edit] | tuple[Edit, ...], lines: Lines, encoding: str) -> list[lsp.TextEdit]:
-    return [lsp.TextEdit(range_of(edit.place, lines, encoding), edit.text) for edit in edits]
-
-
-def _workspace_edit(session: Session, changes: list[Changed], own: str) -> lsp.WorkspaceEdit:
-    keys = {page.path: uri for uri, page in session.desk.pages.items() if page.path is not None}
-    edits: dict[str, list[lsp.TextEdit]] = {}
-    for change in changes:
-        uri = own if change.path is None else keys.get(change.path) or Path(change.path).as_uri()
-        edits[uri] = _text_edits(change.edits, change.lines, session.encoding)
-    return _edit(session, edits)
-
-
-def _edit(session: Session, edits: dict[str, list[lsp.TextEdit]]) -> lsp.WorkspaceEdit:
-    """Changes of files; of those that are open, of the version that was read, where the editor can tell."""
-    workspace = session.server.client_capabilities.workspace
-    can = None if workspace is None else workspace.workspace_edit
-    if can is None or not can.document_changes:
-        return lsp.WorkspaceEdit(changes=edits)
-    return lsp.WorkspaceEdit(
-        document_changes=[
-            lsp.TextDocumentEdit(lsp.OptionalVersionedTextDocumentIdentifier(uri, session.version(uri)), changes)
-            for uri, changes in edits.items()
-        ]
-    )
-
-
-def _code_actions(
-    session: Session,
-    lines: Lines,
-    params: lsp.CodeActionParams,
-    found: list[Mend],
-    told: list[lsp.Diagnostic],
-) -> list[lsp.CodeAction]:
-    uri, encoding = params.text_document.uri, session.encoding
-    actions = []
-    if _wants(params, lsp.CodeActionKind.QuickFix.value):
-        for mend in found:
-            at = range_of(mend.site, lines, encoding)
-            if _touch(at, params.range):
-                about = [each for each in told if each.range == at and each.code == mend.problem.code]
-                edit = _edit(session, {uri: _text_edits([mend.edit], lines, encoding)})
-                actions.append(
-                    lsp.CodeAction(mend.words, lsp.CodeActionKind.QuickFix, about, is_preferred=True, edit=edit)
-                )
-    every = together(found)
-    if len(every) > 1 and _wants(params, _FIX_ALL):
-        edit = _edit(session, {uri: _text_edits(every, lines, encoding)})
-        actions.append(lsp.CodeAction(f"Make all {len(every)} mends that can be made", _FIX_ALL, edit=edit))
-    return actions
-
-
-def _wants(params: lsp.CodeActionParams, kind: str) -> bool:
-    if params.context.only is None:
-        return True
-    wanted = [str(getattr(each, "value", each)) for each in params.context.only]
-    return any(kind == each or kind.startswith(f"{each}.") for each in wanted)
-
-
-def _touch(one: lsp.Range, other: lsp.Range) -> bool:
-    def begin(at: lsp.Range) -> tuple[int, int]:
-        return at.start.line, at.start.character
-
-    def end(at: lsp.Range) -> tuple[int, int]:
-        return at.end.line, at.end.character
-
-    return begin(one) <= end(other) and begin(other) <= end(one)
