@@ -161,3 +161,11 @@ def test_a_command_says_what_does_not_go_together(words: tuple[str, ...], told: 
     result = run("traits", *words)
     assert result.exit_code == 2
     assert told in result.output
+
+
+def test_what_people_call_a_variety_is_what_a_header_may_have_meant() -> None:
+    text = 'standard "Trial" edition 1 variety ogon\ngrade keep if length at least 3 cm\ngrade cull otherwise\n'
+    registry = registry_with(Gives(lace(forms=("ogon",), includes=("shared",))))
+    with pytest.raises(StandardError) as error:
+        read_standard(text, registry=registry)
+    assert [problem.mend for problem in error.value.problems] == ['Did you mean "lace"?']
