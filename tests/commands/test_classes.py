@@ -105,6 +105,8 @@ def test_records_without_a_column_of_varieties_take_one_for_all():
     Path("lot.csv").write_text("fish,length\n1,20\n", encoding="utf-8")
     run("classes", "lantern_bay_young", "lot.csv", "--variety", "kohaku with glitter", "--out", "out.csv")
     assert rows("out.csv")[0]["variety"] == "kohaku with glitter"
+    run("classes", "lantern_bay_young", "lot.csv", "--variety", "Glitter Kohaku", "--out", "said.csv")
+    assert rows("said.csv") == rows("out.csv")
     assert run("classes", "lantern_bay_young", "lot.csv", "--variety", "kohakku").exit_code == 2
 
 
