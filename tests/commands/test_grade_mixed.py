@@ -238,7 +238,8 @@ def test_what_cannot_be_is_answered():
     assert run(*WAYS[0], "lot.csv", "--out", "rules/lace.koi").exit_code == 2
     assert "nothing was written" in run("rules/kohaku.koi", "rules/lice.koi", "lot.csv").output
     misspelt = run("rules/kohaku.koi", "tosai_kohakku", "lot.csv")
-    assert misspelt.exit_code == 2 and 'Did you mean "tosai_kohaku"?' in misspelt.stderr
+    assert misspelt.exit_code == 2 and "no-rules-or-records" in misspelt.stderr
+    assert 'Did you mean "tosai_kohaku"?' in misspelt.stderr
     twice = run("rules/kohaku.koi", "rules/lace.koi", "rules/../rules/kohaku.koi", "lot.csv")
     assert twice.exit_code == 2 and "standard-named-twice" in twice.stderr
     Path("empty.csv").write_text("fish,variety\n", encoding="utf-8")
