@@ -131,7 +131,8 @@ def _why(found: Sequence[int], wanted: Wanted, readings: Sequence[Reading]) -> s
     ]
     if missing:
         return f"no {' and no '.join(missing)} recorded"
-    words = [wanted.variety.name if wanted.variety else "", wanted.stage or ""]
+    form = f" ({wanted.variety.form.replace('_', ' ')})" if wanted.variety and wanted.variety.form else ""
+    words = [f"{wanted.variety.name}{form}" if wanted.variety else "", wanted.stage or ""]
     return f"no standard for {', '.join(word for word in words if word)}"
 
 

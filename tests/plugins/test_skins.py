@@ -147,10 +147,16 @@ def test_a_sheet_for_rules_of_a_skinned_variety() -> None:
 
 
 @pytest.mark.usefixtures("farm")
+def test_a_command_takes_a_variety_in_the_words_of_a_cell() -> None:
+    assert run("traits", "Glitter", "Kohaku").output == run("traits", "kohaku", "with", "glitter").output
+    assert run("traits", "kohaku", "glitter").exit_code == 0
+
+
+@pytest.mark.usefixtures("farm")
 @pytest.mark.parametrize(
     ("words", "told"),
     [
-        (("kohaku", "glitter"), "kohaku with glitter"),
+        (("kohaku", "chagoi"), "kohaku with chagoi"),
         (("kohaku", "with"), "Name the skin"),
         (("kohaku", "with", "glittr"), 'Did you mean "glitter"?'),
         (("kohaku", "with", "glitter", "glitter"), "stands here twice"),
