@@ -82,6 +82,7 @@ class RoundsOfRows:
         for each in self.rounds:
             run = self._run(each, fish, runs, tied, by_hand.get(each.round.name, ()), alone=alone)
             tied.update(number for number, fate in run.fates.items() if fate is Fate.TIED)
+            tied -= run.by_hand
             runs.append(run)
         return runs
 
@@ -100,7 +101,8 @@ class RoundsOfRows:
         pool = sorted({*pool, *by_hand})
         readings = {number: dict(fish[number]) for number in pool}
         if not alone:
-            kept = {run.round.name: [fish[number] for number in run.kept] for run in before}
+            wanted = each.figures.kept_by
+            kept = {run.round.name: [dict(fish[n]) for n in run.kept] for run in before if run.round.name in wanted}
             each.figures.supply([readings[number] for number in pool], kept)
         amount = None if one.amount is None else number_of(one.amount, self.settings)
         quotas = [number_of(quota.amount, self.settings) for quota in one.quotas]
