@@ -48,6 +48,17 @@ def test_a_figure_among_those_kept_by_a_round_may_be_of_what_reads_another_figur
     assert both_ways(standard) == (kept, ["|".join(each) for each in kept])
 
 
+def test_a_figure_of_all_and_the_same_of_those_left_stand_side_by_side_in_columns() -> None:
+    # The mean of 1 to 6 is 3.5, and that of the three above it is 5.
+    standard = koirules.read_standard(
+        HEADER + "fault short if length below batch mean of length: no better than sell\n"
+        "grade keep if length above 0 cm\ngrade sell otherwise\n"
+        "round first keep those with grade is keep\nround second keep those with length at least batch mean of length\n"
+    )
+    kept = [(), (), (), ("first",), ("first", "second"), ("first", "second")]
+    assert both_ways(standard) == (kept, ["|".join(each) for each in kept])
+
+
 @pytest.mark.parametrize(
     ("trait", "said"), [("red", "yes or no"), ("kiwa", "thin to strong"), ("length", "0 cm to 90 cm")]
 )

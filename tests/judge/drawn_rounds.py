@@ -61,7 +61,8 @@ def add_round(scope: Scope, name: str) -> None:
 
 def drawn_keep(scope: Scope) -> e.Expression:
     if scope.chance(50):
-        found = scope.one_of((grade_condition, against_the_others))(scope, 0)
+        ways = (grade_condition, against_the_others) if scope.comparing else (grade_condition,)
+        found = scope.one_of(ways)(scope, 0)
         if found is not None and scope.is_open(found):
             return found
     return drawn.condition(scope, 1)

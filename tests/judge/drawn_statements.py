@@ -91,7 +91,9 @@ GIVEN = (
 
 
 @st.composite
-def drawn_standard(draw: Draw, *, growing: bool = False, comparing: bool = False) -> m.Standard:
+def drawn_standard(
+    draw: Draw, *, growing: bool = False, comparing: bool = False, selecting: bool = False
+) -> m.Standard:
     standard = m.Standard(grades=(), variety=GROWER if growing else "")
     scope = Scope(draw, standard, growing=growing, comparing=comparing)
     names = iter(scope.shuffled(NAMES))
@@ -120,10 +122,10 @@ def drawn_standard(draw: Draw, *, growing: bool = False, comparing: bool = False
     for name in grades[:-1]:
         scope.extend(grades=(m.Grade(name, condition(scope, 1), scope.one_of(LABELS)),))
     scope.extend(grades=(m.Grade(grades[-1], None, scope.one_of(LABELS)),))
-    if comparing:
-        scope.graded = True
-        for name in scope.shuffled(NAMES)[: draw(st.integers(0, 2))]:
-            add_alert(scope, name)
+    scope.graded = comparing or selecting
+    for name in scope.shuffled(NAMES)[: draw(st.integers(0, 2))] if comparing else ():
+        add_alert(scope, name)
+    if scope.graded:
         for name in scope.shuffled(NAMES)[: draw(st.integers(0, 4))]:
             add_round(scope, name)
     return scope.standard

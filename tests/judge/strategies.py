@@ -31,6 +31,11 @@ def standards_that_compare() -> st.SearchStrategy[m.Standard]:
     return drawn_standard(comparing=True)
 
 
+def standards_that_select() -> st.SearchStrategy[m.Standard]:
+    """The same with rounds, but without figures of the batch and looks before."""
+    return drawn_standard(selecting=True)
+
+
 def records(standard: m.Standard) -> st.SearchStrategy[dict[str, object]]:
     """What sorters write down: with holes, spans, thresholds hit exactly, ties of rounding."""
     return drawn_record(standard)

@@ -8,7 +8,7 @@ from typing import Any
 
 import narwhals.stable.v2 as nw
 import polars as pl
-from hypothesis import given, note
+from hypothesis import given, note, settings
 from hypothesis import strategies as st
 
 import koirules
@@ -140,7 +140,7 @@ def graded_frames(loaded: koirules.Standard, rows: list[dict[str, object]]) -> t
 # ---- The law -----------------------------------------------------------------------------------------------------
 
 
-@moderate
+@settings(moderate, max_examples=60)
 @given(st.data())
 def test_one_by_one_by_row_by_column_and_by_the_judge_a_batch_comes_to_the_same(data: st.DataObject) -> None:
     standard = data.draw(standards_that_compare())
