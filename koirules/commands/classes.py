@@ -21,7 +21,7 @@ from koirules.formats.columns import VARIETY
 from koirules.formats.told_records import cell_of
 from koirules.grading.records import Record
 from koirules.plugins import Registry
-from koirules.vocabulary.spoken import Said, said
+from koirules.vocabulary.spoken import Said, known, said
 from koirules.vocabulary.traits import Trait
 
 
@@ -49,7 +49,7 @@ def command(table: str, files: tuple[str, ...], variety: str | None, out: str | 
     measure = measure_among(found, traits)
     read, problems = read_for_classes(Path(records), measure)
     everybody = None if variety is None else said(variety_named(variety.split()).name, plugins.varieties)
-    words = [(record.row, record.labels.get(VARIETY, "")) for record in read]
+    words = [(record.row, known(record.labels.get(VARIETY, ""))) for record in read]
     stop_if_refused([*problems, *not_understood(found, words, plugins.varieties, records)])
     fish = [_classed(found, record, measure, everybody, plugins) for record in read]
     if out is not None:

@@ -84,6 +84,13 @@ def test_a_misspelt_variety_is_told_before_it_goes_with_the_others():
     assert '"others"' in result.stderr
 
 
+def test_a_mark_for_what_is_not_known_is_no_variety():
+    Path("lot.csv").write_text("fish,variety,length\n1,?,20\n2,n/a,21\n", encoding="utf-8")
+    result = run("classes", "lantern_bay_young", "lot.csv", "--out", "out.csv")
+    assert "No variety that is installed" not in result.stderr
+    assert [row["class_group"] for row in rows("out.csv")] == ["", ""]
+
+
 def test_classes_as_data():
     data = json.loads(run("classes", "tin_bucket_club", "lot.csv", "--json", "--out", "out.json").stdout)
     assert data == json.loads(Path("out.json").read_text(encoding="utf-8"))

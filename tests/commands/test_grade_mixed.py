@@ -272,6 +272,12 @@ def test_one_standard_carries_variety_and_stage_along_and_tells_who_is_of_others
     assert {fish: (row["variety"], row["stage"]) for fish, row in rows("out.csv").items()}["b"] == ("lace", "tosai")
 
 
+def test_a_mark_for_what_is_not_known_is_neither_variety_nor_stage():
+    Path("lot.csv").write_text("fish,variety,stage,tail_stem\na,?,-,fair\n", encoding="utf-8")
+    assert "no variety and no stage recorded: a" in run(*WAYS[0], "lot.csv").output
+    assert "fish-for-others" not in run(WAYS[0][0], "lot.csv").stderr
+
+
 def test_a_fish_is_picked_for_by_what_people_call_it():
     Path("lot.csv").write_text("fish,variety,net\na,Open-Work,clear\nb,Fine Lace,clear\n", encoding="utf-8")
     result = run(*WAYS[0], "lot.csv")
