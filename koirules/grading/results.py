@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from datetime import date
 from decimal import Decimal
 from enum import Enum
@@ -68,6 +68,22 @@ class Tale(Protocol):
 
     def read(self, about: Told) -> str:
         """What was read, by names."""
+
+
+class Behind(Protocol):
+    """What a result is a view of: works out, when it is asked for, what most callers do not want."""
+
+    def reasons(self) -> tuple[Reason, ...]:
+        """Every reason, in the order of the rule file."""
+
+    def main_reasons(self, reasons: tuple[Reason, ...]) -> tuple[Reason, ...]:
+        """The two or three that mattered most, most first."""
+
+    def nearest_changes(self) -> NearestChanges:
+        """The smallest changes that would have given another grade."""
+
+    def contributions(self, result: Result) -> tuple[Contribution, ...]:
+        """What each criterion gave."""
 
 
 # A tuple, since as many reasons as rules are made for each fish: a frozen class would take three times as long.
@@ -188,10 +204,7 @@ class Result:
     decision: Decision | None = None
     by_rules: tuple[str, ...] = ()
     course: tuple[Step, ...] = ()
-    _tell: Callable[[], tuple[Reason, ...]] = field(default=tuple, repr=False, eq=False)
-    _choose: Callable[[tuple[Reason, ...]], tuple[Reason, ...]] = field(default=lambda _: (), repr=False, eq=False)
-    _near: Callable[[], NearestChanges] = field(default=NearestChanges, repr=False, eq=False)
-    _add_up: Callable[[Result], tuple[Contribution, ...]] = field(default=lambda _: (), repr=False, eq=False)
+    _behind: Behind | None = field(default=None, repr=False, eq=False)
 
     @property
     def grade(self) -> str | None:
@@ -237,12 +250,12 @@ class Result:
     @cached_property
     def reasons(self) -> tuple[Reason, ...]:
         """Every reason, in the order of the rule file."""
-        return self._tell()
+        return () if self._behind is None else self._behind.reasons()
 
     @cached_property
     def main_reasons(self) -> tuple[Reason, ...]:
         """The two or three reasons that mattered most, most first."""
-        return self._choose(self.reasons)
+        return () if self._behind is None else self._behind.main_reasons(self.reasons)
 
     @property
     def why(self) -> str:
@@ -255,12 +268,12 @@ class Result:
 
     @cached_property
     def _nearest(self) -> NearestChanges:
-        return self._near()
+        return NearestChanges() if self._behind is None else self._behind.nearest_changes()
 
     @cached_property
     def contributions(self) -> tuple[Contribution, ...]:
         """What each criterion gave, section by section; the points add up exactly to `score_low`."""
-        return self._add_up(self)
+        return () if self._behind is None else self._behind.contributions(self)
 
     @property
     def left_on_table(self) -> tuple[Reason, ...]:

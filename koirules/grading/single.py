@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from functools import cached_property, partial
+from functools import cached_property
+from operator import getitem
+from typing import Protocol
 
-from attrs import frozen
+from attrs import define, field, frozen
 
 from koirules.grading.changes import NearestChanges
 from koirules.grading.choosing import Standing, main_reasons
+from koirules.grading.complete import Complete, Sure
 from koirules.grading.contributions import Contributor
 from koirules.grading.decisions import Decision
 from koirules.grading.evaluator import Evaluator, Trace, compile_rules
@@ -18,8 +21,11 @@ from koirules.grading.reasons import Reasoner, hundredths
 from koirules.grading.records import Record
 from koirules.grading.results import Contribution, Reason, Result, SectionResult
 from koirules.grading.telling import Teller, fails_on_score_of
-from koirules.standard.parts import Rules, Setting
+from koirules.standard.parts import Rules, Section, Setting
 from koirules.vocabulary.readings import Reading
+
+_MOST_KEPT = 1_000
+"""Of so many combinations of faults and lifts the names are kept ready."""
 
 
 @frozen
@@ -30,6 +36,8 @@ class Grader:
     evaluator: Evaluator
     reasoner: Reasoner
     grades: tuple[str, ...]
+    _named: dict[int, tuple[str, ...]] = field(factory=dict, init=False, repr=False, eq=False)
+    _bitten: dict[int, tuple[tuple[str, ...], tuple[str, ...]]] = field(factory=dict, init=False, repr=False, eq=False)
 
     @classmethod
     def of(cls, rules: Rules, settings: Mapping[str, Setting], language: str | None = None) -> Grader:
@@ -38,39 +46,64 @@ class Grader:
         teller = Teller.of(rules, settings, evaluator.said_terms, language)
         return cls(rules, evaluator, Reasoner.of(rules, teller), tuple(grade.name for grade in rules.grades))
 
+    @cached_property
+    def complete(self) -> Complete:
+        """The same standard over complete records."""
+        return Complete.of(self.rules, self.reasoner.teller.settings)
+
     def grade(self, record: Record) -> Result:
         """The result of one fish."""
-        return self.result(record, self.evaluator.run(record.readings))
+        sure = self.complete.run(record.readings)
+        if sure is None:
+            return self.result(record, self.evaluator.run(record.readings))
+        return self.settled(record.fish, record.labels, sure, record)
 
     def result(self, record: Record, trace: Trace, decision: Decision | None = None) -> Result:
         """The result of one fish that was worked out. decision: a person's word about its grade."""
-        rules, plain = self.rules, self.reasoner.teller.plain
-        sections = {
-            section.name: SectionResult(
-                section.name, plain.of(section.title), hundredths(section.worth), hundredths(low), hundredths(high)
-            )
-            for section, (low, high) in zip(rules.sections, trace.sections, strict=True)
-        }
-        bites = [
-            (limit.head, limit.name) for limit, states in zip(rules.limits, trace.limits, strict=True) if states[4]
-        ]
+        bites = sum(1 << number for number, states in enumerate(trace.limits) if states[4])
         by_rules = self.named(trace.possible)
         return Result(
             record.fish,
             by_rules if decision is None else (decision.grade,),
             hundredths(trace.score[0]),
             hundredths(trace.score[1]),
-            sections,
-            tuple(name for head, name in bites if head == "fault"),
-            tuple(name for head, name in bites if head == "lift"),
+            {one.name: one.between(*ends) for one, ends in zip(self._shown, trace.sections, strict=True)},
+            *self._limits_of(bites),
             record.labels,
             decision=decision,
             by_rules=by_rules,
-            tell=partial(self.reasoner.reasons, trace, record.readings),
-            choose=partial(self._choose, trace, record.readings),
-            near=partial(self._near, record.readings),
-            add_up=partial(self._add_up, trace),
+            behind=_Fish(self, record, trace),
         )
+
+    def settled(self, fish: str, labels: Mapping[str, str], sure: Sure, record: HasReadings) -> Result:
+        """The result of a fish of which everything is sure."""
+        bit, score, sections, bites = sure
+        grade, points = self.named(bit), hundredths(score)
+        shown = dict(zip(self._sections, map(getitem, self._shown, sections), strict=True))
+        faults, lifts = self._limits_of(bites)
+        return Result(
+            fish, grade, points, points, shown, faults, lifts, labels, (), None, grade, (), _Fish(self, record)
+        )
+
+    @cached_property
+    def _shown(self) -> tuple[_Shown, ...]:
+        plain = self.reasoner.teller.plain
+        return tuple(_Shown(one, plain.of(one.title)) for one in self.rules.sections)
+
+    @cached_property
+    def _sections(self) -> tuple[str, ...]:
+        return tuple(section.name for section in self.rules.sections)
+
+    def _limits_of(self, bites: int) -> tuple[tuple[str, ...], tuple[str, ...]]:
+        """The names of the faults that bite, and of the lifts."""
+        known = self._bitten.get(bites)
+        if known is None:
+            found = [limit for number, limit in enumerate(self.rules.limits) if bites >> number & 1]
+            faults, lifts = (tuple(one.name for one in found if one.head == head) for head in ("fault", "lift"))
+            known = faults, lifts
+            if len(self._bitten) < _MOST_KEPT:
+                self._bitten[bites] = known
+        return known
 
     @cached_property
     def changes(self) -> ChangeFinder:
@@ -86,21 +119,73 @@ class Grader:
         """What one evaluation worked out, for those who look inside."""
         return self.evaluator.run(readings)
 
-    def _choose(self, trace: Trace, record: Mapping[str, Reading], reasons: tuple[Reason, ...]) -> tuple[Reason, ...]:
-        best, worst = _ends(trace.possible)
-        best_by_points, worst_by_points = _ends(trace.by_points)
-        asks_more = best > 0 and not fails_on_score_of(self.reasoner.teller, best - 1, trace, record)
-        return main_reasons(reasons, Standing(self.grades, best, worst, best_by_points, worst_by_points, asks_more))
-
-    def _near(self, record: Mapping[str, Reading]) -> NearestChanges:
-        return self.changes.nearest(record)
-
-    def _add_up(self, trace: Trace, result: Result) -> tuple[Contribution, ...]:
-        return Contributor(self.rules).contributions(trace, result.sections, result.reasons)
-
     def named(self, bits: int) -> tuple[str, ...]:
         """The names of the grades whose bits are set, best first."""
-        return tuple(name for i, name in enumerate(self.grades) if bits >> i & 1)
+        known = self._named.get(bits)
+        if known is None:
+            known = self._named[bits] = tuple(name for i, name in enumerate(self.grades) if bits >> i & 1)
+        return known
+
+
+class HasReadings(Protocol):
+    """A record, or what can be read as one."""
+
+    @property
+    def readings(self) -> Mapping[str, Reading]:
+        """By trait name."""
+
+
+@define
+class _Fish:
+    """What the result of one fish is a view of. trace: what was worked out, None where that was not needed yet."""
+
+    grader: Grader
+    record: HasReadings
+    _trace: Trace | None = None
+
+    @property
+    def trace(self) -> Trace:
+        """What one evaluation worked out."""
+        if self._trace is None:
+            self._trace = self.grader.trace(self.record.readings)
+        return self._trace
+
+    def reasons(self) -> tuple[Reason, ...]:
+        """Every reason, in the order of the rule file."""
+        return self.grader.reasoner.reasons(self.trace, self.record.readings)
+
+    def main_reasons(self, reasons: tuple[Reason, ...]) -> tuple[Reason, ...]:
+        """The two or three that mattered most, most first."""
+        teller, trace = self.grader.reasoner.teller, self.trace
+        best, worst = _ends(trace.possible)
+        best_by_points, worst_by_points = _ends(trace.by_points)
+        asks_more = best > 0 and not fails_on_score_of(teller, best - 1, trace, self.record.readings)
+        standing = Standing(self.grader.grades, best, worst, best_by_points, worst_by_points, asks_more)
+        return main_reasons(reasons, standing)
+
+    def nearest_changes(self) -> NearestChanges:
+        """The smallest changes that would have given another grade."""
+        return self.grader.changes.nearest(self.record.readings)
+
+    def contributions(self, result: Result) -> tuple[Contribution, ...]:
+        """What each criterion gave."""
+        return Contributor(self.grader.rules).contributions(self.trace, result.sections, result.reasons)
+
+
+class _Shown(dict[int, SectionResult]):
+    """The results of a section by its hundredths where these are sure: made once, so one for each hundredth at the most."""
+
+    def __init__(self, section: Section, title: str) -> None:
+        super().__init__()
+        self.name, self.title, self.worth = section.name, title, hundredths(section.worth)
+
+    def __missing__(self, points: int) -> SectionResult:
+        made = self[points] = self.between(points, points)
+        return made
+
+    def between(self, low: int, high: int) -> SectionResult:
+        """The section with hundredths between two ends."""
+        return SectionResult(self.name, self.title, self.worth, hundredths(low), hundredths(high))
 
 
 def _ends(bits: int) -> tuple[int, int]:

@@ -65,8 +65,18 @@ def reason(words="a bent spine"):
     return Reason(about, State.YES, None, None, None, None, Tale(words))
 
 
+class Behind:
+    def __init__(self, *reasons):
+        self._reasons = reasons
+
+    def reasons(self):
+        return self._reasons
+
+    def main_reasons(self, reasons):
+        return reasons
+
+
 def result(fish="K01", **changes):
-    reasons = (reason(changes.pop("words", "a bent spine")),)
     parts = {
         "possible": ("hold",),
         "score_low": Decimal("71.50"),
@@ -75,8 +85,7 @@ def result(fish="K01", **changes):
         "faults": ("bent_spine", "shimi"),
         "lifts": ("quality",),
         "labels": {"pond": "3"},
-        "tell": lambda: reasons,
-        "choose": lambda all_of_them: all_of_them,
+        "behind": Behind(reason(changes.pop("words", "a bent spine"))),
     }
     return Result(fish, **(parts | changes))
 

@@ -143,31 +143,44 @@ def highest() -> int:
     return next(int(line.split()[1]) for line in lines if line.startswith("VmHWM"))
 
 
+RECORDS = 500
+
+
 def single(repeat: int) -> None:
+    """One record at a time, of RECORDS different ones, so that nothing can be remembered of the last."""
     import other_peers
 
     loaded = standard()
-    mapping = made_frame(1, seed=3).row(0, named=True)
-    mapping.pop("id")
-    record = loaded.reader.read(mapping, "")
-    run = loaded.grader.evaluator.run
+    mappings = made_frame(RECORDS, seed=3).drop("id").rows(named=True)
+    records = [loaded.reader.read(mapping, "") for mapping in mappings]
+    readings = [record.readings for record in records]
+
+    def graded(mapping: dict) -> tuple:
+        result = loaded.grade(mapping)
+        return result.score, result.grade, result.faults
+
     tests = {
-        "plain function over a dict": lambda: other_peers.plain_function(mapping),
-        "koirules, the generated function": lambda: run(record.readings),
-        "koirules, a mapping read and graded": lambda: loaded.grade_record(loaded.reader.read(mapping, "")),
-        "koirules, with all reasons made": lambda: loaded.grade_record(record).reasons,
+        "plain function over a dict": (other_peers.plain_function, mappings),
+        "koirules, the generated function": (loaded.grader.complete.run, readings),
+        "koirules, the generated function for any record": (loaded.grader.evaluator.run, readings),
+        "koirules, a mapping read and graded": (graded, mappings),
+        "koirules, with all reasons made": (lambda mapping: loaded.grade(mapping).reasons, mappings),
     }
     if find_spec("cel") is not None:  # pip install common-expression-language
         import with_cel
 
-        tests["CEL, one program"] = lambda: with_cel.grade_one(mapping)
+        tests["CEL, one program"] = (with_cel.grade_one, mappings)
+    wanted = [other_peers.plain_function(mapping) for mapping in mappings]
+    if [(sure[1], sure[0].bit_length() - 1) for sure in map(loaded.grader.complete.run, readings)] != wanted:
+        raise SystemExit("the generated function and the plain one differ")
     found: dict[str, list[float]] = {name: [] for name in tests}
     for _ in range(repeat):
-        for name, test in tests.items():
+        for name, (test, given) in tests.items():
             begin = time.perf_counter()
-            for _ in range(2_000):
-                test()
-            found[name].append((time.perf_counter() - begin) / 2_000)
+            for _ in range(4):
+                for each in given:
+                    test(each)
+            found[name].append((time.perf_counter() - begin) / (4 * len(given)))
     base = statistics.median(found["plain function over a dict"])
     print("\n| one record | µs | ratio |\n| --- | ---: | ---: |")
     for name, times in found.items():

@@ -1,0 +1,97 @@
+"""Complete records, in a quarter of the time: a second generated function, made when the first such record comes.
+
+A record is complete where all that the rules read was recorded, as one value. The lines are those of complete_rules.py,
+written once; how they come to their values differs with what is at hand. Where a record is not complete, or a value
+that is worked out is open all the same, the function gives None, and the one for any record is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from functools import cached_property
+from operator import itemgetter
+from typing import Any
+
+from attrs import field, frozen
+
+from koirules.grading.complete_rules import CompleteWriter
+from koirules.grading.sure_emitter import Input, OpenToEveryFishError
+from koirules.standard.parts import Rules, Setting
+
+Sure = tuple[int, int, tuple[int, ...], int]
+"""What came of a complete record: the bit of its grade, hundredths of the score and of each section, bits of the limits
+that bite, in the order of the rules."""
+
+MOST_TOGETHER = 20
+
+
+@frozen
+class Complete:
+    """The rules over complete records, compiled in several ways.
+
+    inputs: what is taken of a record. asked: the keys of which it matters only whether something stands under them.
+    """
+
+    _writer: CompleteWriter | None
+    _body: Sequence[str] = field(repr=False)
+    inputs: tuple[Input, ...]
+    asked: tuple[str, ...]
+
+    @classmethod
+    def of(cls, rules: Rules, settings: Mapping[str, Setting]) -> Complete:
+        """Write the rules of a standard out, with the settings of this run."""
+        writer = CompleteWriter(rules, settings)
+        try:
+            body = writer.body()
+        except OpenToEveryFishError:
+            return cls(None, (), (), ())
+        return cls(writer, body, tuple(writer.emit.inputs.values()), tuple(writer.emit.asked))
+
+    @cached_property
+    def run(self) -> Callable[[Mapping[str, Any]], Sure | None]:
+        """Grades the readings of a record; None where it is not complete."""
+        constant = self.constant
+        lines = [f"q{number} = {constant(key)} in record" for number, key in enumerate(self.asked)]
+        lines += taken(self.inputs, [f"r{number}" for number in range(len(self.inputs))], constant)
+        unsure: list[str] = []
+        for number, one in enumerate(self.inputs):
+            if one.steps:
+                lines.append(f"{one.name} = {constant(one.codes)}[r{number}]")
+            elif one.paired:
+                lines.append(f"{one.name} = r{number}[0]")
+                unsure.append(f"{one.name} != r{number}[1]")
+            else:
+                lines.append(f"{one.name} = r{number}")
+        for first in range(0, len(unsure), MOST_TOGETHER):
+            lines.append(f"if {' or '.join(unsure[first : first + MOST_TOGETHER])}: return None")
+        return self.made(lines, "KeyError")
+
+    def constant(self, value: Any) -> str:
+        """A name for a value that source cannot spell."""
+        return "" if self._writer is None else self._writer.emit.constant(value)
+
+    @cached_property
+    def run_values(self) -> Callable[[Sequence[Any]], Sure | None]:
+        """Grades a row of values (`Input.value`): of all inputs, and then the truths of what is asked."""
+        names = [*(one.name for one in self.inputs), *(f"q{number}" for number in range(len(self.asked)))]
+        return self.made([f"{', '.join(names)}, = record"] if names else [], "KeyError")
+
+    def made(self, lines: Sequence[str], caught: str) -> Callable[[Any], Sure | None]:
+        """The function that first takes its values by some lines; caught: the errors that say that a record is not complete."""
+        if self._writer is None:
+            return _never
+        inside = "\n  ".join([*lines, *self._body])
+        return self._writer.made(f"def run(record):\n try:\n  {inside}\n except {caught}:\n  return None\n")
+
+
+def taken(inputs: Sequence[Input], names: Sequence[str], constant: Callable[[Any], str]) -> list[str]:
+    """The lines that take what stands under the keys of inputs; constant: names what source cannot spell."""
+    keys = [one.key for one in inputs]
+    if not keys:
+        return []
+    # A getter of one key gives what stands there, of several a tuple.
+    return [f"{', '.join(names)} = {constant(itemgetter(*keys))}(record)"]
+
+
+def _never(_: object) -> None:
+    return None

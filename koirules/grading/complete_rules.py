@@ -1,0 +1,90 @@
+"""The rules as lines over a complete record: everything that they read has one value, so one end is worked out.
+
+They are written by the writer of the function for any record (evaluator.py), from the same table of operations; curves are
+spelt out as comparisons of whole millionths, and what depends on one scale alone is added up when it is compiled.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+from koirules.grading.evaluator import RuleWriter, summed, tupled
+from koirules.grading.inlining import inlined
+from koirules.grading.late_parts import needed_for, order_key
+from koirules.grading.sure_emitter import Coded, SureEmitter
+from koirules.standard.curves import Curve, Piece, Table
+from koirules.standard.operations import Ends
+from koirules.standard.parts import Limit, Points, Rules, Setting, Term
+
+
+class CompleteWriter(RuleWriter):
+    """Writes the rules out for records in which everything has one value. Raises OpenToEveryFishError where none can."""
+
+    emit: SureEmitter
+
+    def __init__(self, rules: Rules, settings: Mapping[str, Setting]) -> None:
+        super().__init__(rules, SureEmitter(settings))
+        self.needed = needed_for(rules, [root for part in rules.parts for root in part.roots])
+
+    def body(self) -> list[str]:
+        """The lines, of which the last gives what came of the record (`Sure`)."""
+        self.emit.lines.append("F = 0")
+        score, sections, _ = self.outcome()
+        result = f"return (G, {score.first}, {tupled(ends.first for ends, *_ in sections)}, F)"
+        return inlined([*self.emit.lines, result])
+
+    def work_out(self, parts: Iterable[Term | Limit]) -> None:
+        """Work out limits, and of the terms those that they or the criteria need: another one may be open."""
+        super().work_out(part for part in parts if isinstance(part, Limit) or order_key(part) in self.needed)
+
+    def given(self, part: Points) -> tuple[Ends, str]:
+        """What a criterion gives."""
+        read, shape = self.emit.node(part.reads), part.shape
+        if read in self.emit.fixed:
+            return self.emit.literal(_span(shape, self.emit.fixed[read])), ""
+        if isinstance(read, Coded):
+            return self.emit.coded(read.code, [_span(shape, reading) for reading in read.readings]), ""
+        if isinstance(shape, Curve):
+            source = curve_source(shape.pieces, shape.at, read.first)
+        else:
+            # What is several steps is no key of the table.
+            source = f"{self.emit.constant({1 << i: gives for i, gives in enumerate(shape.gives)})}[{read.first}]"
+        return self.emit.line(source, source), ""
+
+    def weighted(self, given: Sequence[tuple[int, Ends]]) -> tuple[str, str]:
+        """The sum of the points that criteria give, each with its weight; what depends on one code as one table."""
+        known, parts = 0, []
+        tables: dict[str, list[int]] = {}
+        for weight, ends in given:
+            if ends in self.emit.fixed:
+                known += weight * self.emit.fixed[ends][0]
+            elif isinstance(ends, Coded):
+                adds = [weight * points for points, _ in ends.readings]
+                before = tables.get(ends.code, [0] * len(adds))
+                tables[ends.code] = [one + other for one, other in zip(before, adds, strict=True)]
+            else:
+                parts.append(f"{weight} * {ends.first}")
+        parts += [self.emit.coded(code, [(each, each) for each in table]).first for code, table in tables.items()]
+        source = summed([*parts, *([str(known)] if known else [])])
+        return source, source
+
+    def bitten(self, number: int) -> str:
+        """Remember that a limit bites."""
+        return f"; F |= {1 << number}"
+
+
+def _span(shape: Curve | Table, reading: Any) -> tuple[int, int]:
+    return shape.span(*reading) if isinstance(shape, Curve) else shape.span(reading)
+
+
+def curve_source(pieces: Sequence[Piece], knots: Sequence[int], x: str) -> str:
+    """The source of a curve at x: the piece before the first knot that is above x, found by halves."""
+    if len(pieces) == 1:
+        (piece,) = pieces
+        return f"({piece.slope} * {x} + {piece.start}) // {piece.over}" if piece.slope else f"{piece.point(0)}"
+    half = len(pieces) // 2
+    knot = knots[half - 1]
+    left = curve_source(pieces[:half], knots[: half - 1], x)
+    right = curve_source(pieces[half:], knots[half:], x)
+    return f"({left} if {x} < {knot} else {right})"
