@@ -14,13 +14,15 @@ from typing import Any
 
 from attrs import field, frozen
 
-from koirules.grading.complete_rules import CompleteWriter
+from koirules.grading.complete_rules import CompleteWriter, Written
+from koirules.grading.evaluator import tupled
+from koirules.grading.inlining import inlined
 from koirules.grading.sure_emitter import Input, OpenToEveryFishError
 from koirules.standard.parts import Rules, Setting
 
-Sure = tuple[int, int, tuple[int, ...], int]
+Sure = tuple[int, int, tuple[int, ...], int, tuple[Any, ...]]
 """What came of a complete record: the bit of its grade, hundredths of the score and of each section, bits of the limits
-that bite, in the order of the rules."""
+that bite, in the order of the rules, and what was worked out for them, of which its reasons are told."""
 
 MOST_TOGETHER = 20
 
@@ -33,7 +35,7 @@ class Complete:
     """
 
     _writer: CompleteWriter | None
-    _body: Sequence[str] = field(repr=False)
+    _written: Written = field(repr=False)
     inputs: tuple[Input, ...]
     asked: tuple[str, ...]
 
@@ -42,10 +44,10 @@ class Complete:
         """Write the rules of a standard out, with the settings of this run."""
         writer = CompleteWriter(rules, settings)
         try:
-            body = writer.body()
+            written = writer.written()
         except OpenToEveryFishError:
-            return cls(None, (), (), ())
-        return cls(writer, body, tuple(writer.emit.inputs.values()), tuple(writer.emit.asked))
+            return cls(None, Written((), (), (), ()), (), ())
+        return cls(writer, written, tuple(writer.emit.inputs.values()), tuple(writer.emit.asked))
 
     @cached_property
     def run(self) -> Callable[[Mapping[str, Any]], Sure | None]:
@@ -76,11 +78,24 @@ class Complete:
         names = [*(one.name for one in self.inputs), *(f"q{number}" for number in range(len(self.asked)))]
         return self.made([f"{', '.join(names)}, = record"] if names else [], "KeyError")
 
+    def told_by(self, said: Sequence[Mapping[Any, Any]], order: Sequence[int]) -> Callable[[tuple[Any, ...]], Any]:
+        """What gives, of what was worked out of a record, what each of its reasons says.
+
+        said: of each reason, by its key (`Written.keys`); order: of the reasons among these.
+        """
+        if self._writer is None:
+            return _never
+        written = self._written
+        told = [written.keys[i].told(said[i], self.constant) for i in order]
+        lines = [f"{''.join(f'{name}, ' for name in written.worked)}= record"] if written.worked else []
+        lines += inlined([*written.again, f"return {tupled(told)}"])
+        return self._writer.made("def run(record):\n " + "\n ".join(lines) + "\n")
+
     def made(self, lines: Sequence[str], caught: str) -> Callable[[Any], Sure | None]:
         """The function that first takes its values by some lines; caught: the errors that say that a record is not complete."""
         if self._writer is None:
             return _never
-        inside = "\n  ".join([*lines, *self._body])
+        inside = "\n  ".join([*lines, *self._written.body])
         return self._writer.made(f"def run(record):\n try:\n  {inside}\n except {caught}:\n  return None\n")
 
 

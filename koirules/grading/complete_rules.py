@@ -6,16 +6,51 @@ spelt out as comparisons of whole millionths, and what depends on one scale alon
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import Any
 
+from attrs import frozen
+
 from koirules.grading.evaluator import RuleWriter, summed, tupled
-from koirules.grading.inlining import inlined
+from koirules.grading.inlining import inlined, needed_by
 from koirules.grading.late_parts import needed_for, order_key
 from koirules.grading.sure_emitter import Coded, SureEmitter
 from koirules.standard.curves import Curve, Piece, Table
 from koirules.standard.operations import Ends
 from koirules.standard.parts import Limit, Points, Rules, Setting, Term
+
+
+@frozen
+class Key:
+    """The source of what a reason is told by; where `values` are given, of a code or a truth by which one of them is meant."""
+
+    source: str
+    values: tuple[Any, ...] = ()
+
+    def told(self, said: Mapping[Any, Any], constant: Callable[[Any], str]) -> str:
+        """The source of what the reason says. said: by its key; constant: names what source cannot spell."""
+        if not self.values:
+            return f"{constant(said)}[{self.source}]"
+        known = [said[value] for value in self.values]
+        if len(known) == len((False, True)):
+            return f"({constant(known[1])} if {self.source} else {constant(known[0])})"
+        return f"{constant(tuple(known))}[{self.source}]"
+
+
+@frozen
+class Written:
+    """The lines over a complete record, and what its reasons are told by.
+
+    body: the lines, of which the last gives what came of the record (`Sure`), with what was worked out and is needed again,
+    by the names `worked`. again: the lines that follow from these. keys: what each reason is told by, criteria section by
+    section, then limits, then grades: thousandths, a pair of truths, bits (1 where the condition of a limit holds, 2 where its
+    exception does, 4 where it bites), a truth.
+    """
+
+    body: Sequence[str]
+    worked: Sequence[str]
+    again: Sequence[str]
+    keys: Sequence[Key]
 
 
 class CompleteWriter(RuleWriter):
@@ -27,30 +62,49 @@ class CompleteWriter(RuleWriter):
         super().__init__(rules, SureEmitter(settings))
         self.needed = needed_for(rules, [root for part in rules.parts for root in part.roots])
 
-    def body(self) -> list[str]:
-        """The lines, of which the last gives what came of the record (`Sure`)."""
+    def written(self) -> Written:
+        """The rules, written out."""
         self.emit.lines.append("F = 0")
-        score, sections, _ = self.outcome()
-        result = f"return (G, {score.first}, {tupled(ends.first for ends, *_ in sections)}, F)"
-        return inlined([*self.emit.lines, result])
+        score, sections, grades = self.outcome()
+        keys: list[Key] = []
+        for section in sections:
+            keys += [self._points_key(ends) for ends, _ in section.points]
+            keys += [Key(ends.first, ((False, False), (True, True))) for ends in section.extras]
+        keys += [self._limit_key(limit) for limit in self.rules.limits]
+        keys += [Key(ends.first, (False, True)) for ends in grades]
+        again, worked = needed_by(tupled(key.source for key in keys), self.emit.lines, self.emit.dear)
+        outcome = f"G, {score.first}, {tupled(one.ends.first for one in sections)}, F, {tupled(worked)}"
+        return Written(inlined([*self.emit.lines, f"return ({outcome})"]), worked, again, keys)
+
+    def _points_key(self, ends: Ends) -> Key:
+        if isinstance(ends, Coded):
+            return Key(ends.code, tuple(points for points, _ in ends.readings))
+        return Key(ends.first)
+
+    def _limit_key(self, limit: Limit) -> Key:
+        condition, exception, bites = (ends.first for ends in self.limits[limit.head, limit.name])
+        if limit.exception is None:
+            return Key(condition, (0, 1 + 4))
+        return Key(f"{condition} + 2 * {exception} + 4 * {bites}")
 
     def work_out(self, parts: Iterable[Term | Limit]) -> None:
         """Work out limits, and of the terms those that they or the criteria need: another one may be open."""
         super().work_out(part for part in parts if isinstance(part, Limit) or order_key(part) in self.needed)
 
     def given(self, part: Points) -> tuple[Ends, str]:
-        """What a criterion gives."""
+        """What a criterion gives, and the source of that."""
         read, shape = self.emit.node(part.reads), part.shape
         if read in self.emit.fixed:
-            return self.emit.literal(_span(shape, self.emit.fixed[read])), ""
-        if isinstance(read, Coded):
-            return self.emit.coded(read.code, [_span(shape, reading) for reading in read.readings]), ""
-        if isinstance(shape, Curve):
-            source = curve_source(shape.pieces, shape.at, read.first)
+            ends = self.emit.literal(_span(shape, self.emit.fixed[read]))
+        elif isinstance(read, Coded):
+            ends = self.emit.coded(read.code, [_span(shape, reading) for reading in read.readings])
+        elif isinstance(shape, Curve):
+            ends = self.emit.kept(curve_source(shape.pieces, shape.at, read.first))
         else:
             # What is several steps is no key of the table.
-            source = f"{self.emit.constant({1 << i: gives for i, gives in enumerate(shape.gives)})}[{read.first}]"
-        return self.emit.line(source, source), ""
+            table = self.emit.constant({1 << i: gives for i, gives in enumerate(shape.gives)})
+            ends = self.emit.kept(f"{table}[{read.first}]")
+        return ends, ends.first
 
     def weighted(self, given: Sequence[tuple[int, Ends]]) -> tuple[str, str]:
         """The sum of the points that criteria give, each with its weight; what depends on one code as one table."""

@@ -83,14 +83,21 @@ def compile_rules(rules: Rules, settings: Mapping[str, Setting], recorded: Recor
     return RuleWriter(rules, Emitter(settings, recorded)).evaluator()
 
 
+class WrittenSection(NamedTuple):
+    """A section that was written out: its ends; of each `points` the ends and the source for the trace; of extras the ends."""
+
+    ends: Ends
+    points: list[tuple[Ends, str]]
+    extras: list[Ends]
+
+
 class RuleWriter:
     """Writes the rules out as lines of one function."""
 
     def __init__(self, rules: Rules, emit: Emitter) -> None:
         self.rules = rules
         self.emit = emit
-        self.limits: dict[tuple[str, str], str] = {}
-        self.bites: dict[tuple[str, str], Ends] = {}
+        self.limits: dict[tuple[str, str], tuple[Ends, Ends, Ends]] = {}
         self.emit.constants |= {"raised": raised, "capped": capped, "Trace": Trace}
 
     def evaluator(self) -> Evaluator:
@@ -103,10 +110,10 @@ class RuleWriter:
                 "G",
                 "P",
                 f"({score.first}, {score.second})",
-                tupled(f"({end.first}, {end.second})" for end, *_ in sections),
-                tupled(text for _, points, _ in sections for text in points),
-                tupled(text for *_, extras in sections for text in extras),
-                tupled(self.limits[limit.head, limit.name] for limit in self.rules.limits),
+                tupled(f"({one.ends.first}, {one.ends.second})" for one in sections),
+                tupled(text for one in sections for _, text in one.points),
+                tupled(f"({ends.first}, {ends.second})" for one in sections for ends in one.extras),
+                tupled(_all_ends(self.limits[limit.head, limit.name]) for limit in self.rules.limits),
                 tupled(f"({end.first}, {end.second})" for end in grades),
                 tupled(f"({end.first}, {end.second or None})" for end in terms),
             ]
@@ -114,7 +121,7 @@ class RuleWriter:
         run, source = self.function(f"Trace({result})")
         return Evaluator(run, source, tuple(said))
 
-    def outcome(self) -> tuple[Ends, list[tuple[Ends, list[str], list[str]]], list[Ends]]:
+    def outcome(self) -> tuple[Ends, list[WrittenSection], list[Ends]]:
         """Work out everything, the grade at last: the ends of the score, the sections, the conditions of the grades."""
         late, after = late_parts(self.rules), reading_grade(self.rules)
         order = [part for part in self.rules.order if order_key(part) not in after]
@@ -141,10 +148,10 @@ class RuleWriter:
         run: Callable[..., Any] = scope["run"]
         return run
 
-    def score(self) -> tuple[Ends, list[tuple[Ends, list[str], list[str]]]]:
-        """Work out the score: its ends, and for each section its ends and what its criteria read and gave."""
+    def score(self) -> tuple[Ends, list[WrittenSection]]:
+        """Work out the score: its ends, and the sections."""
         sections = [self._section(section) for section in self.rules.sections]
-        score = Ends(summed(end.first for end, *_ in sections), summed(end.second for end, *_ in sections))
+        score = Ends(summed(one.ends.first for one in sections), summed(one.ends.second for one in sections))
         score = self.emit.line(score.first, score.second)
         self.emit.points("", score)
         return score, sections
@@ -168,11 +175,9 @@ class RuleWriter:
             )
         if limit.head == "fault":
             self.emit.fault(limit.name, bites)
-        self.bites[limit.head, limit.name] = bites
-        pairs = (condition, exception, bites)
-        self.limits[limit.head, limit.name] = tupled(end for pair in pairs for end in (pair.first, pair.second))
+        self.limits[limit.head, limit.name] = condition, exception, bites
 
-    def _section(self, section: Section) -> tuple[Ends, list[str], list[str]]:
+    def _section(self, section: Section) -> WrittenSection:
         points = [self.given(part) for part in section.points]
         extras = [self.emit.node(part.condition) for part in section.extras]
         shared = gcd(section.worth, section.divisor)
@@ -189,7 +194,7 @@ class RuleWriter:
         low_end, high_end = (_hundredths(summed(end), divisor, within) for end in (least, most))
         total = self.emit.line(low_end, high_end)
         self.emit.points(section.name, total)
-        return total, [text for _, text in points], [f"({ends.first}, {ends.second})" for ends in extras]
+        return WrittenSection(total, points, extras)
 
     def weighted(self, given: Sequence[tuple[int, Ends]]) -> tuple[str, str]:
         """Both ends of the sum of the points that criteria give, each with its weight."""
@@ -226,7 +231,7 @@ class RuleWriter:
         for head, change in (("lift", "raised"), ("fault", "capped")):
             for number, limit in enumerate(self.rules.limits):
                 if limit.head == head:
-                    bites = self.bites[head, limit.name]
+                    *_, bites = self.limits[head, limit.name]
                     made = f"{change}(G, {limit.grade})"
                     if bites.first != bites.second:
                         made = f"{made} | (0 if {bites.first} else G)"
@@ -253,6 +258,10 @@ def summed(parts: Iterable[str]) -> str:
     listed = list(parts)
     # Each `+` is one level of the syntax tree, of which Python's compiler takes some thousand.
     return f"sum(({', '.join(listed)},))" if len(listed) > _MOST_ADDED else " + ".join(listed) or "0"
+
+
+def _all_ends(pairs: Iterable[Ends]) -> str:
+    return tupled(end for pair in pairs for end in (pair.first, pair.second))
 
 
 def tupled(parts: Iterable[str]) -> str:

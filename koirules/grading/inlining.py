@@ -1,12 +1,12 @@
-"""Puts what a generated function uses once where it is used, so that it is worked out only if it is needed there."""
+"""Rearranges the lines of a generated function: what is used once goes where it is used, what a result needs is picked out."""
 
 from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 
-_NAME = re.compile(r"\ba\d+\b")
+_NAME = re.compile(r"\b[aqt]\d+\b")
 # Two ends on one line are compared with each other, and stay.
 _ASSIGNED = re.compile(r"(a\d+) = ([^;]*)")
 _DEEPEST = 12
@@ -30,3 +30,16 @@ def inlined(lines: Sequence[str]) -> list[str]:
         else:
             made.append(f"{name} = {source}" if name else source)
     return made
+
+
+def needed_by(result: str, lines: Sequence[str], kept: Container[str]) -> tuple[list[str], list[str]]:
+    """The lines that a result needs, and the names that it and they take as they are: those kept, and inputs."""
+    needed = set(_NAME.findall(result))
+    found: list[str] = []
+    for line in reversed(lines):
+        assigned = _ASSIGNED.fullmatch(line)
+        if assigned and assigned[1] in needed and assigned[1] not in kept:
+            found.append(line)
+            needed.remove(assigned[1])
+            needed.update(_NAME.findall(assigned[2]))
+    return found[::-1], sorted(needed)

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 from decimal import Decimal
 from enum import Enum
 from functools import cached_property
-from typing import NamedTuple, Protocol
+from itertools import repeat
+from typing import NamedTuple, Protocol, overload
 
 from attrs import define, field, frozen
 
@@ -73,10 +74,10 @@ class Tale(Protocol):
 class Behind(Protocol):
     """What a result is a view of: works out, when it is asked for, what most callers do not want."""
 
-    def reasons(self) -> tuple[Reason, ...]:
+    def reasons(self) -> Sequence[Reason]:
         """Every reason, in the order of the rule file."""
 
-    def main_reasons(self, reasons: tuple[Reason, ...]) -> tuple[Reason, ...]:
+    def main_reasons(self, reasons: Sequence[Reason]) -> tuple[Reason, ...]:
         """The two or three that mattered most, most first."""
 
     def nearest_changes(self) -> NearestChanges:
@@ -86,23 +87,62 @@ class Behind(Protocol):
         """What each criterion gave."""
 
 
-# A tuple, since as many reasons as rules are made for each fish: a frozen class would take three times as long.
-class Reason(NamedTuple):
-    """Why: one criterion, fault, lift or grade, with what was read and what it gave.
+class Given(NamedTuple):
+    """What a reason says in numbers: the same for every fish of which it says so.
 
     about: the part of the standard. state: of the condition; None for `points`. points_low, points_high: what the curve or
     table gave, least and most (for a bonus or penalty: what it added or took; None for faults, lifts and grades).
     score_low, score_high: the same as a share of the score, rounded half up to a hundredth (a penalty's are below 0).
-    tale: tells `words` and `read` when they are asked for.
     """
 
     about: Told
-    state: State | None
-    points_low: Decimal | None
-    points_high: Decimal | None
-    score_low: Decimal | None
-    score_high: Decimal | None
-    tale: Tale
+    state: State | None = None
+    points_low: Decimal | None = None
+    points_high: Decimal | None = None
+    score_low: Decimal | None = None
+    score_high: Decimal | None = None
+
+
+# A tuple of two, since as many reasons as rules are made for each fish: a frozen class would take five times as long.
+class Reason(tuple[Given, Tale]):
+    """Why: one criterion, fault, lift or grade, with what was read and what it gave (`Given`)."""
+
+    __slots__ = ()
+
+    @property
+    def given(self) -> Given:
+        """What it says in numbers."""
+        return self[0]
+
+    @property
+    def about(self) -> Told:
+        """The part of the standard."""
+        return self[0].about
+
+    @property
+    def state(self) -> State | None:
+        """What became of the condition; None for `points`."""
+        return self[0].state
+
+    @property
+    def points_low(self) -> Decimal | None:
+        """What it gave at least."""
+        return self[0].points_low
+
+    @property
+    def points_high(self) -> Decimal | None:
+        """What it gave at most."""
+        return self[0].points_high
+
+    @property
+    def score_low(self) -> Decimal | None:
+        """What it gave at least, as a share of the score."""
+        return self[0].score_low
+
+    @property
+    def score_high(self) -> Decimal | None:
+        """What it gave at most, as a share of the score."""
+        return self[0].score_high
 
     @property
     def kind(self) -> str:
@@ -152,12 +192,12 @@ class Reason(NamedTuple):
     @property
     def words(self) -> str:
         """The sentence that a person reads."""
-        return self.tale.words(self.about, self.state)
+        return self[1].words(self.about, self.state)
 
     @property
     def read(self) -> str:
         """What was read: `girth_ratio 0.24, spine straight`."""
-        return self.tale.read(self.about)
+        return self[1].read(self.about)
 
     @property
     def left_on_table(self) -> Decimal:
@@ -165,6 +205,36 @@ class Reason(NamedTuple):
         if self.score_most is None or self.score_high is None:
             return Decimal(0)
         return self.score_most - self.score_high
+
+
+class Reasons(Sequence[Reason]):
+    """The reasons of one fish in the order of the rule file: worked out, and each put together when it is looked at."""
+
+    __slots__ = ("_given", "_tale")
+
+    def __init__(self, given: Sequence[Given], tale: Tale) -> None:
+        self._given = given
+        self._tale = tale
+
+    def __len__(self) -> int:
+        return len(self._given)
+
+    def __iter__(self) -> Iterator[Reason]:
+        return map(Reason, zip(self._given, repeat(self._tale)))  # noqa: B905
+
+    @overload
+    def __getitem__(self, at: int) -> Reason: ...
+
+    @overload
+    def __getitem__(self, at: slice) -> Sequence[Reason]: ...
+
+    def __getitem__(self, at: int | slice) -> Reason | Sequence[Reason]:
+        if isinstance(at, slice):
+            return Reasons(self._given[at], self._tale)
+        return Reason((self._given[at], self._tale))
+
+    def __repr__(self) -> str:
+        return f"Reasons({list(self._given)!r})"
 
 
 @frozen
@@ -205,6 +275,7 @@ class Result:
     by_rules: tuple[str, ...] = ()
     course: tuple[Step, ...] = ()
     _behind: Behind | None = field(default=None, repr=False, eq=False)
+    _reasons: Sequence[Reason] | None = field(default=None, init=False, repr=False, eq=False)
 
     @property
     def grade(self) -> str | None:
@@ -247,10 +318,13 @@ class Result:
         """The day of the next look, where a round that kept it named one."""
         return next((step.again for step in reversed(self.course) if step.again), None)
 
-    @cached_property
-    def reasons(self) -> tuple[Reason, ...]:
+    @property
+    def reasons(self) -> Sequence[Reason]:
         """Every reason, in the order of the rule file."""
-        return () if self._behind is None else self._behind.reasons()
+        # A cached property would take a lock, longer than the reasons take themselves.
+        if self._reasons is None:
+            self._reasons = () if self._behind is None else self._behind.reasons()
+        return self._reasons
 
     @cached_property
     def main_reasons(self) -> tuple[Reason, ...]:

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping, Sequence
 from functools import cached_property
 from operator import getitem
-from typing import Protocol
+from typing import Any, Protocol
 
 from attrs import define, field, frozen
 
@@ -19,7 +19,7 @@ from koirules.grading.nearest_changes import ChangeFinder
 from koirules.grading.parts_read import traits_beneath
 from koirules.grading.reasons import Reasoner, hundredths
 from koirules.grading.records import Record
-from koirules.grading.results import Contribution, Reason, Result, SectionResult
+from koirules.grading.results import Contribution, Given, Reason, Reasons, Result, SectionResult, State, Told
 from koirules.grading.telling import Teller, fails_on_score_of
 from koirules.standard.parts import Rules, Section, Setting
 from koirules.vocabulary.readings import Reading
@@ -72,18 +72,23 @@ class Grader:
             record.labels,
             decision=decision,
             by_rules=by_rules,
-            behind=_Fish(self, record, trace),
+            behind=_Fish(self, record, None, trace),
         )
 
     def settled(self, fish: str, labels: Mapping[str, str], sure: Sure, record: HasReadings) -> Result:
         """The result of a fish of which everything is sure."""
-        bit, score, sections, bites = sure
+        bit, score, sections, bites, worked = sure
         grade, points = self.named(bit), hundredths(score)
         shown = dict(zip(self._sections, map(getitem, self._shown, sections), strict=True))
         faults, lifts = self._limits_of(bites)
         return Result(
-            fish, grade, points, points, shown, faults, lifts, labels, (), None, grade, (), _Fish(self, record)
+            fish, grade, points, points, shown, faults, lifts, labels, (), None, grade, (), _Fish(self, record, worked)
         )
+
+    @cached_property
+    def given(self) -> Callable[[tuple[Any, ...]], tuple[Given, ...]]:
+        """What gives the reasons of a complete record in numbers, of what was worked out (`Sure`)."""
+        return self.complete.told_by(self.reasoner.settled, self.reasoner.order)
 
     @cached_property
     def _shown(self) -> tuple[_Shown, ...]:
@@ -137,10 +142,14 @@ class HasReadings(Protocol):
 
 @define
 class _Fish:
-    """What the result of one fish is a view of. trace: what was worked out, None where that was not needed yet."""
+    """What the result of one fish is a view of, and what tells its reasons.
+
+    worked: what was worked out of a complete record. trace: of any record; None where that was not needed yet.
+    """
 
     grader: Grader
     record: HasReadings
+    _worked: tuple[Any, ...] | None
     _trace: Trace | None = None
 
     @property
@@ -150,18 +159,27 @@ class _Fish:
             self._trace = self.grader.trace(self.record.readings)
         return self._trace
 
-    def reasons(self) -> tuple[Reason, ...]:
+    def reasons(self) -> Sequence[Reason]:
         """Every reason, in the order of the rule file."""
-        return self.grader.reasoner.reasons(self.trace, self.record.readings)
+        known = self._worked
+        return Reasons(self.grader.reasoner.given(self.trace) if known is None else self.grader.given(known), self)
 
-    def main_reasons(self, reasons: tuple[Reason, ...]) -> tuple[Reason, ...]:
+    def words(self, about: Told, state: State | None) -> str:
+        """The sentence that a person reads."""
+        return self.grader.reasoner.words(about, state, self.trace, self.record.readings)
+
+    def read(self, about: Told) -> str:
+        """What was read, by names."""
+        return self.grader.reasoner.read(about, self.trace, self.record.readings)
+
+    def main_reasons(self, reasons: Sequence[Reason]) -> tuple[Reason, ...]:
         """The two or three that mattered most, most first."""
         teller, trace = self.grader.reasoner.teller, self.trace
         best, worst = _ends(trace.possible)
         best_by_points, worst_by_points = _ends(trace.by_points)
         asks_more = best > 0 and not fails_on_score_of(teller, best - 1, trace, self.record.readings)
         standing = Standing(self.grader.grades, best, worst, best_by_points, worst_by_points, asks_more)
-        return main_reasons(reasons, standing)
+        return main_reasons(tuple(reasons), standing)
 
     def nearest_changes(self) -> NearestChanges:
         """The smallest changes that would have given another grade."""

@@ -12,7 +12,7 @@ from typing import Any
 from attrs import frozen
 
 from koirules.grading.emitter import Emitter, RecordedAs
-from koirules.standard.operations import Ends
+from koirules.standard.operations import MILLIONTHS, Ends
 from koirules.standard.parts import Setting
 from koirules.standard.tree import Apply, Node, Supplied, TraitRead
 from koirules.standard.types import TextLabel, Type
@@ -64,12 +64,14 @@ class SureEmitter(Emitter):
     """Gathers the lines of a function over complete records; they give up, with None, where a value turns out open.
 
     inputs: what is taken of a record, by key. asked: the names of truths, whether something stands under a key at all.
+    dear: the names of what is not worked out again for the reasons of a fish.
     """
 
     def __init__(self, settings: Mapping[str, Setting]) -> None:
         super().__init__(settings, RecordedAs.STANDS)
         self.inputs: dict[str, Input] = {}
         self.asked: dict[str, str] = {}
+        self.dear: set[str] = set()
 
     def given(self, key: str, kind: Type, reach: Any) -> Ends:
         """What stands under a key of the record."""
@@ -105,6 +107,8 @@ class SureEmitter(Emitter):
         tabled = self._tabled(node, inputs)
         if tabled is not None:
             return tabled
+        if operation is MILLIONTHS:
+            return self.kept(operation.first(*inputs))
         sure = all(_is_one(self.fixed[ends]) for ends in inputs if ends in self.fixed)
         first = operation.first(*inputs)
         if operation.second is None:
@@ -117,6 +121,17 @@ class SureEmitter(Emitter):
         if made.first != made.second:
             self.lines.append(f"if {made.first} != {made.second}: return None")
         return Ends(made.first, made.first)
+
+    def kept(self, source: str) -> Ends:
+        """A line that works out something dear."""
+        ends = self.line(source, source)
+        self.dear.add(ends.first)
+        return ends
+
+    def points(self, name: str, ends: Ends) -> None:
+        """Say where the hundredths of a section, or of the score (name ""), stand."""
+        super().points(name, ends)
+        self.dear.add(ends.first)
 
     def _tabled(self, node: Apply, inputs: list[Ends]) -> Ends | None:
         """The operation over operands that depend on one code at the most; None where it is more, or open for a code."""

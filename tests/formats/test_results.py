@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 import koirules
 from koirules.formats.results import About, check_result_path, write_results
 from koirules.formats.safe_text import for_csv
-from koirules.grading.results import Reason, Result, SectionResult, State, Told
+from koirules.grading.results import Given, Reason, Result, SectionResult, State, Told
 
 ABOUT = About(
     title="Lantern Bay house standard",
@@ -62,7 +62,7 @@ class Tale:
 
 def reason(words="a bent spine"):
     about = Told("fault", "bent_spine", "bent spine", "", "cull", 17)
-    return Reason(about, State.YES, None, None, None, None, Tale(words))
+    return Reason((Given(about, State.YES), Tale(words)))
 
 
 class Behind:
