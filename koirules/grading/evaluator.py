@@ -60,19 +60,13 @@ def capped(possible: int, cap: int) -> int:
 
 @frozen
 class Evaluator:
-    """A compiled standard: `run` grades the readings of a record; `source` is what it was generated as.
+    """A compiled standard: `run` grades the readings of a record.
 
     `run` also takes which traits are said to be recorded, which matters where the standard was compiled to be asked about.
     """
 
     run: Callable[..., Trace]
-    source: str
     said_terms: tuple[str, ...]
-
-    @property
-    def lines(self) -> int:
-        """How long the function is: what it costs, roughly."""
-        return self.source.count("\n")
 
 
 def compile_rules(rules: Rules, settings: Mapping[str, Setting], recorded: RecordedAs = RecordedAs.STANDS) -> Evaluator:
@@ -118,8 +112,8 @@ class RuleWriter:
                 tupled(f"({end.first}, {end.second or None})" for end in terms),
             ]
         )
-        run, source = self.function(f"Trace({result})")
-        return Evaluator(run, source, tuple(said))
+        run = self.function(f"Trace({result})")
+        return Evaluator(run, tuple(said))
 
     def outcome(self) -> tuple[Ends, list[WrittenSection], list[Ends]]:
         """Work out everything, the grade at last: the ends of the score, the sections, the conditions of the grades."""
@@ -132,12 +126,12 @@ class RuleWriter:
         self._limit_grades()
         return score, sections, grades
 
-    def function(self, result: str) -> tuple[Callable[..., Any], str]:
-        """The lines so far as a function that gives a result, and its source."""
+    def function(self, result: str) -> Callable[..., Any]:
+        """The lines so far as a function that gives a result."""
         gets = ["get = record.get", *(["said = names.get"] if self.emit.recorded_as is RecordedAs.SAID else [])]
         body = "\n ".join([*gets, *self.emit.lines, f"return {result}"])
         source = f"def run(record, names=()):\n {body}\n"
-        return self.made(source), source
+        return self.made(source)
 
     def made(self, source: str) -> Callable[..., Any]:
         """The function `run` of a source that was written here."""

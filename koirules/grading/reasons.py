@@ -126,7 +126,7 @@ class Reasoner:
         holds, excepted, bites = (bool(bits >> i & 1) for i in range(3))
         return self._of_limit(about, (holds, holds, excepted, excepted, bites, bites))
 
-    def _sure_grade(self, about: Told, holds: bool) -> Given:  # noqa: FBT001
+    def _sure_grade(self, about: Told, holds: bool) -> Given:
         return self._of_grade(about, (holds, holds))
 
     def words(self, about: Told, state: State | None, trace: Trace, record: Mapping[str, Reading]) -> str:

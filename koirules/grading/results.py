@@ -220,7 +220,7 @@ class Reasons(Sequence[Reason]):
         return len(self._given)
 
     def __iter__(self) -> Iterator[Reason]:
-        return map(Reason, zip(self._given, repeat(self._tale)))  # noqa: B905
+        return map(Reason, zip(self._given, repeat(self._tale)))
 
     @overload
     def __getitem__(self, at: int) -> Reason: ...
