@@ -48,13 +48,13 @@ class AtOnce:
     def grade(self, record: Mapping[str, object], fish: str) -> Result | None:
         """The result of a fish, None where its record is to be read first."""
         # A mapping of another class may answer in its own way.
-        if type(record) is not dict or len(record) < len(self._keys):
+        if type(record) is not dict or len(record) < len(self.grader.needed):
             return None
         sure = self._run(record)
         if sure is None:
             return None
         there = "fish" in record
-        alone = self._plain and len(record) == len(self._keys) + there
+        alone = self._plain and len(record) == len(self.grader.needed) + there
         labels = {} if alone else self._labels(record)
         if labels is None:
             return None
@@ -64,13 +64,9 @@ class AtOnce:
         return self.grader.settled(fish, labels, sure, _Unread(self.reader, record.copy()))
 
     @cached_property
-    def _keys(self) -> frozenset[str]:
-        return frozenset(one.key for one in self.grader.complete.inputs)
-
-    @cached_property
     def _plain(self) -> bool:
         """Whether the inputs are neither labels nor called like the name of the fish."""
-        return self.reader.labels.isdisjoint(self._keys) and "fish" not in self.reader.glances
+        return self.reader.labels.isdisjoint(self.grader.needed) and "fish" not in self.reader.glances
 
     def _labels(self, record: Mapping[str, object]) -> dict[str, str] | None:
         """The labels of a record; None where something in it, that the rules do not read, needs a second look."""
@@ -78,7 +74,7 @@ class AtOnce:
         glances = self.reader.glances
         for name, value in record.items():
             label = name in self.reader.labels
-            if name in self._keys and not label:
+            if name in self.grader.needed and not label:
                 continue
             glance = glances.get(name)
             if glance is None:

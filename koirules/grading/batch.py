@@ -84,7 +84,7 @@ class BatchGrader:
 
     def _has_holes(self, held: Mapping[str, Held]) -> bool:
         """Whether some row may lack some of what the rules read."""
-        columns = (held.get(one.key, NoColumn()) for one in self.grader.complete.inputs)
+        columns = (held.get(key, NoColumn()) for key in self.grader.needed)
         return any(isinstance(one, NoColumn) or one.holes for one in columns)
 
     def by_row(self, read: ReadFrame, rows: int, looks: LooksOfRows | None = None) -> pl.DataFrame:

@@ -29,6 +29,12 @@ def supplied_in(part: Part) -> tuple[Supplied, ...]:
     return tuple(found.values())
 
 
+def keys_needed(rules: Rules) -> frozenset[str]:
+    """The keys of all values, of traits and beside the record, without which the outcome of a fish may be open."""
+    nodes = (node for part in rules.parts for root in part.roots for node in walk(root))
+    return frozenset(node.key for node in nodes if isinstance(node, TraitRead | Supplied))
+
+
 def traits_beneath(rules: Rules) -> frozenset[str]:
     """The names of all traits that a standard reads of some look at some fish."""
     found: set[str] = set()

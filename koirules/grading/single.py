@@ -16,7 +16,7 @@ from koirules.grading.contributions import Contributor
 from koirules.grading.decisions import Decision
 from koirules.grading.evaluator import Evaluator, Trace, compile_rules
 from koirules.grading.nearest_changes import ChangeFinder
-from koirules.grading.parts_read import traits_beneath
+from koirules.grading.parts_read import keys_needed, traits_beneath
 from koirules.grading.reasons import Reasoner, hundredths
 from koirules.grading.records import Record
 from koirules.grading.results import Contribution, Given, Reason, Reasons, Result, SectionResult, State, Told
@@ -47,15 +47,21 @@ class Grader:
         return cls(rules, evaluator, Reasoner.of(rules, teller), tuple(grade.name for grade in rules.grades))
 
     @cached_property
+    def needed(self) -> frozenset[str]:
+        """The keys of what a complete record has."""
+        return keys_needed(self.rules)
+
+    @cached_property
     def complete(self) -> Complete:
         """The same standard over complete records."""
         return Complete.of(self.rules, self.reasoner.teller.settings)
 
     def grade(self, record: Record) -> Result:
         """The result of one fish."""
-        sure = self.complete.run(record.readings)
+        readings = record.readings
+        sure = None if len(readings) < len(self.needed) else self.complete.run(readings)
         if sure is None:
-            return self.result(record, self.evaluator.run(record.readings))
+            return self.result(record, self.evaluator.run(readings))
         return self.settled(record.fish, record.labels, sure, record)
 
     def result(self, record: Record, trace: Trace, decision: Decision | None = None) -> Result:

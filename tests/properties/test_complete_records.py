@@ -72,6 +72,7 @@ def test_a_complete_record_gets_one_answer_by_every_way_in(data: st.DataObject) 
             assert may_open(loaded.rules)
             continue
         reached += 1
+        assert loaded.grader.needed == {one.key for one in complete.inputs}
         assert found[:4] == wanted
         values = [one.value(readings[one.key]) for one in complete.inputs]
         assert complete.run_values([*values, *(key in readings for key in complete.asked)]) == found
