@@ -13,6 +13,7 @@ from typing import Any
 from attrs import define, frozen
 
 from koirules.grading.complete import Sure, taken
+from koirules.grading.emitter import Constants
 from koirules.grading.reading import TINY, Glance, RecordReader, doubles_between, highest_count, words_known
 from koirules.grading.records import Record
 from koirules.grading.results import Result
@@ -94,17 +95,19 @@ class AtOnce:
         if not all(one.key in traits for one in complete.inputs) or not all(key in traits for key in complete.asked):
             # What stands beside a record is in no mapping.
             return lambda _: None
-        constant = complete.constant
-        lines = [f"q{number} = record.get({constant(key)}) is not None" for number, key in enumerate(complete.asked)]
-        lines += taken(complete.inputs, [one.name for one in complete.inputs], constant)
+        constants = complete.constants()
+        lines = [
+            f"q{number} = record.get({constants.named(key)}) is not None" for number, key in enumerate(complete.asked)
+        ]
+        lines += taken(complete.inputs, [one.name for one in complete.inputs], constants)
         for one in complete.inputs:
-            lines += self._read(one, constant)
-        return complete.made(lines, "(KeyError, TypeError)")
+            lines += self._read(one, constants)
+        return complete.made(lines, constants)
 
-    def _read(self, one: Input, constant: Callable[[Any], str]) -> list[str]:
+    def _read(self, one: Input, constants: Constants) -> list[str]:
         """The lines that make the value of an input of what was given."""
         name, kind = one.name, self.reader.traits[one.key].kind
-        look = constant(_look(one, self.reader.glances[one.key]))
+        look = constants.named(_look(one, self.reader.glances[one.key]))
         match kind:
             case Number(unit=unit) if unit is None or unit.factor == 1:
                 low, high = doubles_between(kind.low, kind.high)
@@ -114,10 +117,10 @@ class AtOnce:
                 plain = f"type({name}) is int and 0 <= {name} <= {highest_count(high)}"
                 return [f"{name} = {name} + 0.0 if {plain} else {look}({name})"]
             case YesNo():
-                words = constant({word: one.value(reading) for word, reading in words_known(kind).items()})
+                words = constants.named({word: one.value(reading) for word, reading in words_known(kind).items()})
                 return [f"if {name} is not True and {name} is not False: {name} = {words}[{name}]"]
             case Scale() | Choice() | Places():
-                words = constant({word: one.value(reading) for word, reading in words_known(kind).items()})
+                words = constants.named({word: one.value(reading) for word, reading in words_known(kind).items()})
                 return [f"{name} = {words}[{name}]"]
             case _:
                 return [f"{name} = {look}({name})"]

@@ -15,6 +15,7 @@ from typing import Any
 from attrs import field, frozen
 
 from koirules.grading.complete_rules import CompleteWriter, Written
+from koirules.grading.emitter import Constants
 from koirules.grading.evaluator import tupled
 from koirules.grading.inlining import inlined
 from koirules.grading.sure_emitter import Input, OpenToEveryFishError
@@ -52,13 +53,13 @@ class Complete:
     @cached_property
     def run(self) -> Callable[[Mapping[str, Any]], Sure | None]:
         """Grades the readings of a record; None where it is not complete."""
-        constant = self.constant
-        lines = [f"q{number} = {constant(key)} in record" for number, key in enumerate(self.asked)]
-        lines += taken(self.inputs, [f"r{number}" for number in range(len(self.inputs))], constant)
+        constants = self.constants()
+        lines = [f"q{number} = {constants.named(key)} in record" for number, key in enumerate(self.asked)]
+        lines += taken(self.inputs, [f"r{number}" for number in range(len(self.inputs))], constants)
         unsure: list[str] = []
         for number, one in enumerate(self.inputs):
             if one.steps:
-                lines.append(f"{one.name} = {constant(one.codes)}[r{number}]")
+                lines.append(f"{one.name} = {constants.named(one.codes)}[r{number}]")
             elif one.paired:
                 lines.append(f"{one.name} = r{number}[0]")
                 unsure.append(f"{one.name} != r{number}[1]")
@@ -66,17 +67,17 @@ class Complete:
                 lines.append(f"{one.name} = r{number}")
         for first in range(0, len(unsure), MOST_TOGETHER):
             lines.append(f"if {' or '.join(unsure[first : first + MOST_TOGETHER])}: return None")
-        return self.made(lines, "KeyError")
+        return self.made(lines, constants)
 
-    def constant(self, value: Any) -> str:
-        """A name for a value that source cannot spell."""
-        return "" if self._writer is None else self._writer.emit.constant(value)
+    def constants(self) -> Constants:
+        """What the lines name, to which a function of its own may add: several may be made at the same time."""
+        return Constants() if self._writer is None else Constants(self._writer.emit.constants)
 
     @cached_property
     def run_values(self) -> Callable[[Sequence[Any]], Sure | None]:
         """Grades a row of values (`Input.value`): of all inputs, and then the truths of what is asked."""
         names = [*(one.name for one in self.inputs), *(f"q{number}" for number in range(len(self.asked)))]
-        return self.made([f"{', '.join(names)}, = record"] if names else [], "KeyError")
+        return self.made([f"{', '.join(names)}, = record"] if names else [], self.constants())
 
     def told_by(self, said: Sequence[Mapping[Any, Any]], order: Sequence[int]) -> Callable[[tuple[Any, ...]], Any]:
         """What gives, of what was worked out of a record, what each of its reasons says.
@@ -85,27 +86,28 @@ class Complete:
         """
         if self._writer is None:
             return _never
-        written = self._written
-        told = [written.keys[i].told(said[i], self.constant) for i in order]
+        written, constants = self._written, self.constants()
+        told = [written.keys[i].told(said[i], constants) for i in order]
         lines = [f"{''.join(f'{name}, ' for name in written.worked)}= record"] if written.worked else []
         lines += inlined([*written.again, f"return {tupled(told)}"])
-        return self._writer.made("def run(record):\n " + "\n ".join(lines) + "\n")
+        return self._writer.made("def run(record):\n " + "\n ".join(lines) + "\n", constants)
 
-    def made(self, lines: Sequence[str], caught: str) -> Callable[[Any], Sure | None]:
-        """The function that first takes its values by some lines; caught: the errors that say that a record is not complete."""
+    def made(self, lines: Sequence[str], constants: Constants) -> Callable[[Any], Sure | None]:
+        """The function that first takes its values by some lines, of which an error says that a record is not complete."""
         if self._writer is None:
             return _never
         inside = "\n  ".join([*lines, *self._written.body])
-        return self._writer.made(f"def run(record):\n try:\n  {inside}\n except {caught}:\n  return None\n")
+        source = f"def run(record):\n try:\n  {inside}\n except (KeyError, TypeError):\n  return None\n"
+        return self._writer.made(source, constants)
 
 
-def taken(inputs: Sequence[Input], names: Sequence[str], constant: Callable[[Any], str]) -> list[str]:
-    """The lines that take what stands under the keys of inputs; constant: names what source cannot spell."""
+def taken(inputs: Sequence[Input], names: Sequence[str], constants: Constants) -> list[str]:
+    """The lines that take what stands under the keys of inputs."""
     keys = [one.key for one in inputs]
     if not keys:
         return []
     # A getter of one key gives what stands there, of several a tuple.
-    return [f"{', '.join(names)} = {constant(itemgetter(*keys))}(record)"]
+    return [f"{', '.join(names)} = {constants.named(itemgetter(*keys))}(record)"]
 
 
 def _never(_: object) -> None:

@@ -6,11 +6,12 @@ spelt out as comparisons of whole millionths, and what depends on one scale alon
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from attrs import frozen
 
+from koirules.grading.emitter import Constants
 from koirules.grading.evaluator import RuleWriter, summed, tupled
 from koirules.grading.inlining import inlined, needed_by
 from koirules.grading.late_parts import needed_for, order_key
@@ -27,14 +28,14 @@ class Key:
     source: str
     values: tuple[Any, ...] = ()
 
-    def told(self, said: Mapping[Any, Any], constant: Callable[[Any], str]) -> str:
-        """The source of what the reason says. said: by its key; constant: names what source cannot spell."""
+    def told(self, said: Mapping[Any, Any], constants: Constants) -> str:
+        """The source of what the reason says. said: by its key."""
         if not self.values:
-            return f"{constant(said)}[{self.source}]"
+            return f"{constants.named(said)}[{self.source}]"
         known = [said[value] for value in self.values]
         if len(known) == len((False, True)):
-            return f"({constant(known[1])} if {self.source} else {constant(known[0])})"
-        return f"{constant(tuple(known))}[{self.source}]"
+            return f"({constants.named(known[1])} if {self.source} else {constants.named(known[0])})"
+        return f"{constants.named(tuple(known))}[{self.source}]"
 
 
 @frozen

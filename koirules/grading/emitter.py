@@ -40,6 +40,16 @@ class RecordedAs(Enum):
     SAID = "as it is said by name"
 
 
+class Constants(dict[str, Any]):
+    """What a generated function finds under names that stand in its source."""
+
+    def named(self, value: Any) -> str:
+        """A name for a value that source cannot spell."""
+        name = f"K{len(self)}"
+        self[name] = value
+        return name
+
+
 class Emitter:
     """Gathers the lines of one function over a record, and the constants that they name.
 
@@ -50,7 +60,7 @@ class Emitter:
         self.settings = settings
         self.recorded_as = recorded
         self.lines: list[str] = []
-        self.constants: dict[str, Any] = dict(NAMES)
+        self.constants = Constants(NAMES)
         self._known: dict[tuple[str, str], Ends] = {}
         self._given: dict[str, Ends] = {}
         self._grade = Ends("")
@@ -62,9 +72,7 @@ class Emitter:
 
     def constant(self, value: Any) -> str:
         """A name for a value that source cannot spell."""
-        name = f"K{len(self.constants)}"
-        self.constants[name] = value
-        return name
+        return self.constants.named(value)
 
     def line(self, first: str, second: str = "") -> Ends:
         """A line that works out both ends (or the one) and the names that hold them; one name where both are the same."""

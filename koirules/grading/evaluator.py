@@ -12,7 +12,7 @@ from typing import Any, NamedTuple
 
 from attrs import frozen
 
-from koirules.grading.emitter import Emitter, RecordedAs
+from koirules.grading.emitter import Constants, Emitter, RecordedAs
 from koirules.grading.late_parts import late_parts, order_key, reading_grade
 from koirules.standard.operations import Ends
 from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term
@@ -131,11 +131,11 @@ class RuleWriter:
         gets = ["get = record.get", *(["said = names.get"] if self.emit.recorded_as is RecordedAs.SAID else [])]
         body = "\n ".join([*gets, *self.emit.lines, f"return {result}"])
         source = f"def run(record, names=()):\n {body}\n"
-        return self.made(source)
+        return self.made(source, self.emit.constants)
 
-    def made(self, source: str) -> Callable[..., Any]:
+    def made(self, source: str, constants: Constants) -> Callable[..., Any]:
         """The function `run` of a source that was written here."""
-        scope: dict[str, Any] = dict(self.emit.constants)
+        scope: dict[str, Any] = dict(constants)
         # Only templates of the operations table, numbers and generated names stand in the source: texts and names of a
         # rule file are passed as constants beside it.
         exec(compile(source, f"<{self.rules.file}>", "exec"), scope)  # noqa: S102

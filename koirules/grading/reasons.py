@@ -11,7 +11,7 @@ from typing import Any
 from attrs import evolve, frozen
 
 from koirules.grading.evaluator import Trace
-from koirules.grading.results import Given, State, Told
+from koirules.grading.reason import Given, State, Told
 from koirules.grading.telling import Teller
 from koirules.standard.parts import Extra, Part, Points, Rules
 from koirules.vocabulary.readings import Reading

@@ -17,9 +17,10 @@ from koirules.grading.decisions import Decision
 from koirules.grading.evaluator import Evaluator, Trace, compile_rules
 from koirules.grading.nearest_changes import ChangeFinder
 from koirules.grading.parts_read import keys_needed, traits_beneath
+from koirules.grading.reason import Given, Reason, Reasons, State, Told
 from koirules.grading.reasons import Reasoner, hundredths
 from koirules.grading.records import Record
-from koirules.grading.results import Contribution, Given, Reason, Reasons, Result, SectionResult, State, Told
+from koirules.grading.results import Contribution, Result, SectionResult
 from koirules.grading.telling import Teller, fails_on_score_of
 from koirules.standard.parts import Rules, Section, Setting
 from koirules.vocabulary.readings import Reading

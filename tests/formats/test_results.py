@@ -15,7 +15,8 @@ from hypothesis import strategies as st
 import koirules
 from koirules.formats.results import About, check_result_path, write_results
 from koirules.formats.safe_text import for_csv
-from koirules.grading.results import Given, Reason, Result, SectionResult, State, Told
+from koirules.grading.reason import Given, Reason, State, Told
+from koirules.grading.results import Result, SectionResult
 
 ABOUT = About(
     title="Lantern Bay house standard",
