@@ -65,6 +65,7 @@ class Complete:
                 unsure.append(f"{one.name} != r{number}[1]")
             else:
                 lines.append(f"{one.name} = r{number}")
+                unsure.append(f"{one.name} is None")
         for first in range(0, len(unsure), MOST_TOGETHER):
             lines.append(f"if {' or '.join(unsure[first : first + MOST_TOGETHER])}: return None")
         return self.made(lines, constants)

@@ -59,11 +59,18 @@ class Grader:
 
     def grade(self, record: Record) -> Result:
         """The result of one fish."""
-        readings = record.readings
-        sure = None if len(readings) < len(self.needed) else self.complete.run(readings)
+        sure = self._sure(record.readings)
         if sure is None:
-            return self.result(record, self.evaluator.run(readings))
+            return self.result(record, self.evaluator.run(record.readings))
         return self.settled(record.fish, record.labels, sure, record)
+
+    def _sure(self, readings: Mapping[str, Reading | None]) -> Sure | None:
+        return None if len(readings) < len(self.needed) else self.complete.run(readings)
+
+    def possible(self, readings: Mapping[str, Reading | None]) -> int:
+        """The bits of the grades possible for a record, for those who ask for nothing else."""
+        sure = self._sure(readings)
+        return self.evaluator.run(readings).possible if sure is None else sure[0]
 
     def result(self, record: Record, trace: Trace, decision: Decision | None = None) -> Result:
         """The result of one fish that was worked out. decision: a person's word about its grade."""
@@ -120,7 +127,7 @@ class Grader:
     @cached_property
     def changes(self) -> ChangeFinder:
         """What finds the nearest changes of its fish."""
-        return ChangeFinder.of(self.rules, self.reasoner.teller.settings, self.evaluator)
+        return ChangeFinder.of(self.rules, self.reasoner.teller.settings, self.possible)
 
     def traits_read(self) -> frozenset[str]:
         """The names of the traits that the rules read, or show in the words of a `say`."""
