@@ -51,7 +51,7 @@ class AtOnce:
         # A mapping of another class may answer in its own way.
         if type(record) is not dict or len(record) < len(self.grader.needed):
             return None
-        sure = self._run(record)
+        sure = self.run(record)
         if sure is None:
             return None
         there = "fish" in record
@@ -90,7 +90,8 @@ class AtOnce:
         return labels
 
     @cached_property
-    def _run(self) -> Callable[[Any], Sure | None]:
+    def run(self) -> Callable[[Any], Sure | None]:
+        """Grades what the rules read of a mapping; None where it is not complete, or something takes a second look."""
         complete, traits = self.grader.complete, self.reader.traits
         if not all(one.key in traits for one in complete.inputs) or not all(key in traits for key in complete.asked):
             # What stands beside a record is in no mapping.
