@@ -25,7 +25,7 @@ Sure = tuple[int, int, tuple[int, ...], int, tuple[Any, ...]]
 """What came of a complete record: the bit of its grade, hundredths of the score and of each section, bits of the limits
 that bite, in the order of the rules, and what was worked out for them, of which its reasons are told."""
 
-MOST_TOGETHER = 20
+_MOST_TOGETHER = 20
 
 
 @frozen
@@ -66,8 +66,8 @@ class Complete:
             else:
                 lines.append(f"{one.name} = r{number}")
                 unsure.append(f"{one.name} is None")
-        for first in range(0, len(unsure), MOST_TOGETHER):
-            lines.append(f"if {' or '.join(unsure[first : first + MOST_TOGETHER])}: return None")
+        for first in range(0, len(unsure), _MOST_TOGETHER):
+            lines.append(f"if {' or '.join(unsure[first : first + _MOST_TOGETHER])}: return None")
         return self.made(lines, constants)
 
     def constants(self) -> Constants:

@@ -18,7 +18,7 @@ from koirules.standard.operations import Ends
 from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term
 
 _MOST_ADDED = 50
-MOST_NESTED = 20
+_MOST_NESTED = 20
 
 
 class Trace(NamedTuple):
@@ -210,7 +210,7 @@ class RuleWriter:
     def _grades(self) -> list[Ends]:
         conditions = [grade.condition for grade in self.rules.grades]
         found = [Ends("True", "True") if one is None else self.emit.node(one) for one in conditions]
-        if conditions[-1] is None and len(found) <= MOST_NESTED and all(ends.first == ends.second for ends in found):
+        if conditions[-1] is None and len(found) <= _MOST_NESTED and all(ends.first == ends.second for ends in found):
             # One and only one is possible: the first that holds.
             chain = "".join(f"{1 << i} if {ends.first} else " for i, ends in enumerate(found[:-1]))
             self.emit.lines.append(f"G = P = {chain}{1 << len(found) - 1}")
