@@ -64,20 +64,21 @@ def understood(table: ClassTable, varieties: Varieties) -> tuple[ClassTable, tup
     problems: list[Problem] = []
     groups: list[Group] = []
     first: dict[tuple[Said, str], str] = {}
+    unknown: dict[str, str | None] = {}
     for group in table.groups:
         read = {words: said(words, varieties) for words in group.varieties}
         over = {words: skin_said(words, varieties) for words in group.skins}
         for words, one in read.items():
             if one is None:
-                problems.append(class_tables.class_variety_unknown(table.file, words, _guess(words, varieties)))
+                unknown[words] = _guess(words, varieties)
             elif (before := first.setdefault((one, one.form), words)) is not words:
                 problems.append(class_tables.class_said_twice(table.file, before, words, one.name))
         for words, skin in over.items():
             if skin is None:
-                guess = near(folded(words), varieties.skins)
-                problems.append(class_tables.class_variety_unknown(table.file, words, guess))
+                unknown[words] = near(folded(words), varieties.skins)
         named = tuple(one for one in read.values() if one is not None)
         groups.append(evolve(group, said=named, over=tuple(skin for skin in over.values() if skin is not None)))
+    problems += class_tables.class_varieties_unknown(table.file, unknown)
     return evolve(table, groups=tuple(groups)), tuple(problems)
 
 

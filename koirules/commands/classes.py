@@ -12,6 +12,7 @@ import click
 from koirules.classes.placing import counted, not_understood, place
 from koirules.classes.table import ClassTable
 from koirules.commands.classing import class_table, measure_among, said_of
+from koirules.commands.grade_files import is_large
 from koirules.commands.inputs import registry
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
 from koirules.commands.traits import variety_named
@@ -20,22 +21,23 @@ from koirules.formats.columns import VARIETY
 from koirules.formats.told_records import cell_of
 from koirules.grading.records import Record
 from koirules.plugins import Registry
-from koirules.vocabulary.spoken import Said, said
+from koirules.vocabulary.spoken import Said, known, said
 from koirules.vocabulary.traits import Trait
 
 
 @click.command("classes")
 @click.argument("table")
-@click.argument("records", type=click.Path(), required=False)
+@click.argument("files", metavar="[RECORDS]", type=click.Path(), nargs=-1)
 @click.option("--variety", metavar="VARIETY", help="Of all fish, where the records have no column `variety`.")
 @click.option("--out", type=click.Path(), metavar="FILE", help="Write the class of each fish (.csv or .json).")
 @click.option("--json", "as_json", is_flag=True, help="Print them as data.")
-def command(table: str, records: str | None, variety: str | None, out: str | None, as_json: bool) -> None:
+def command(table: str, files: tuple[str, ...], variety: str | None, out: str | None, as_json: bool) -> None:
     """Show the classes of TABLE, a .toml file or the name of a shipped one, or put each fish of RECORDS into its class.
 
     The group follows from the column `variety`, the size from what the table measures. A fish that was measured as what it
     could be may fall into several sizes.
     """
+    records = _one_file(files)
     plugins = registry()
     found = class_table(table, plugins.varieties)
     if records is None:
@@ -47,7 +49,7 @@ def command(table: str, records: str | None, variety: str | None, out: str | Non
     measure = measure_among(found, traits)
     read, problems = read_for_classes(Path(records), measure)
     everybody = None if variety is None else said(variety_named(variety.split()).name, plugins.varieties)
-    words = [(record.row, record.labels.get(VARIETY, "")) for record in read]
+    words = [(record.row, known(record.labels.get(VARIETY, ""))) for record in read]
     stop_if_refused([*problems, *not_understood(found, words, plugins.varieties, records)])
     fish = [_classed(found, record, measure, everybody, plugins) for record in read]
     if out is not None:
@@ -60,6 +62,15 @@ def command(table: str, records: str | None, variety: str | None, out: str | Non
         click.echo(json.dumps(as_data(fish, found.title, found.edition), indent=1))
     else:
         _show_fish(found, fish)
+
+
+def _one_file(files: tuple[str, ...]) -> str | None:
+    """The file of records, None where there is none; ends the command where whole files were named, or several."""
+    if len(files) > 1 or (files and is_large(files, ())):
+        stop(
+            "Fish are put into classes from one file of records, .csv, .xlsx or .jsonl, of at most 20 MB. Give one at a time."
+        )
+    return files[0] if files else None
 
 
 def _classed(

@@ -16,7 +16,7 @@ from koirules.formats.columns import VARIETY
 from koirules.formats.records import Batch
 from koirules.grading.records import Record
 from koirules.vocabulary.skins import Varieties
-from koirules.vocabulary.spoken import Said, said
+from koirules.vocabulary.spoken import Said, known, said
 from koirules.vocabulary.traits import Trait
 
 classes_option = click.option(
@@ -60,7 +60,7 @@ def with_classes(batch: Batch, standard: Standard, table: ClassTable | None, var
 
 def said_of(record: Record, varieties: Varieties, otherwise: Said | None) -> Said | str | None:
     """The variety of a fish as it was recorded, in its words where nothing explains them, else the one it is taken for."""
-    written = record.labels.get(VARIETY, "")
+    written = known(record.labels.get(VARIETY, ""))
     return (said(written, varieties) or written) if written else otherwise
 
 

@@ -28,7 +28,7 @@ from koirules.problems import parts as say
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.skins import Varieties
-from koirules.vocabulary.spoken import Said, said
+from koirules.vocabulary.spoken import Said, known, said
 
 _SEAL_SHOWN = 14
 """So much of a seal tells editions apart; the whole is in the files of results, and `koirules seal` prints it."""
@@ -181,7 +181,7 @@ def meant_for_others(
     }
     found: list[Problem] = []
     for column, own in wanted.items():
-        read = [(one, one.labels.get(column, "").strip()) for one in records if column not in standard.traits]
+        read = [(one, known(one.labels.get(column, ""))) for one in records if column not in standard.traits]
         others = [
             (one, words)
             for one, words in read

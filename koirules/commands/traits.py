@@ -20,6 +20,7 @@ from koirules.vocabulary.kinds import describe_kind, shortest
 from koirules.vocabulary.measures import Formula, outputs_of
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.skins import Varieties, clashes, lay_over, name_with
+from koirules.vocabulary.spoken import said
 from koirules.vocabulary.traits import Trait, Variety
 
 if TYPE_CHECKING:
@@ -111,6 +112,9 @@ def variety_named(words: Sequence[str]) -> Variety:
 
 def _named(words: Sequence[str], varieties: Varieties) -> Variety:
     name, *rest = re.findall(r"[^\s(),]+", " ".join(words)) or [""]
+    strange = name not in varieties or (rest and rest[0] != "with")
+    if strange and (spoken := said(" ".join(words), varieties)) is not None:
+        name, *rest = [spoken.variety, *(["with", *sorted(spoken.skins)] if spoken.skins else [])]
     found = varieties.get(name)
     if found is None and name in varieties.skins:
         stop(f'"{shown(name)}" is a skin, which lies over a variety: write VARIETY with {shown(name)}.')

@@ -16,7 +16,7 @@ from koirules.grading.purposes import Purpose, Wanted, fitting
 from koirules.grading.records import Record
 from koirules.problems import Problem, mixed, recording
 from koirules.vocabulary.plain_text import folded
-from koirules.vocabulary.spoken import Said
+from koirules.vocabulary.spoken import Said, known
 from koirules.vocabulary.traits import Trait
 
 
@@ -102,6 +102,7 @@ def _standards_for(
     fish, variety, stage = (
         text_of(row.cells[places[name]]) if name in places else "" for name in (FISH, VARIETY, STAGE)
     )
+    variety, stage = known(variety), known(stage)
     spoken = say(variety) if variety.strip() else None
     wanted = Wanted(spoken, folded(stage) or None, VARIETY in places, STAGE in places)
     if variety.strip() and spoken is None:
@@ -131,7 +132,8 @@ def _why(found: Sequence[int], wanted: Wanted, readings: Sequence[Reading]) -> s
     ]
     if missing:
         return f"no {' and no '.join(missing)} recorded"
-    words = [wanted.variety.name if wanted.variety else "", wanted.stage or ""]
+    form = f" ({wanted.variety.form.replace('_', ' ')})" if wanted.variety and wanted.variety.form else ""
+    words = [f"{wanted.variety.name}{form}" if wanted.variety else "", wanted.stage or ""]
     return f"no standard for {', '.join(word for word in words if word)}"
 
 

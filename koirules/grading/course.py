@@ -18,9 +18,9 @@ class Step:
 
     round, title: of the round. fate: kept, left (its condition does not hold), passed over, over a quota, tied. place: in
     the order of its pick, from 1, equal fish sharing one (None without a pick). above: of a fish that was passed over, the
-    fish that stood above it at the cut; of one that is tied, some of those that it is tied with. open: whether a recording could
-    still change its fate. by_hand: the decision that kept it. sent: where it goes, "" for nowhere in particular. again: the
-    day of the next look.
+    fish that stood above it at the cut; of one that is tied, some of those that it is tied with. open: whether a recording
+    could still change its fate, as long as the round looks at the same fish. by_hand: the decision that kept it. sent: where
+    it goes, "" for nowhere in particular. again: the day of the next look.
     """
 
     round: str

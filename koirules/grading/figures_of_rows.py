@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from attrs import frozen
@@ -41,18 +41,31 @@ class FiguresOfRows:
             made.append(_Level(figures, compile_nodes(rules, settings, nodes, graded=graded)))
         return cls(tuple(made))
 
+    @property
+    def kept_by(self) -> frozenset[str]:
+        """The rounds that figures are taken among the kept of."""
+        return frozenset(figure.kept_by for level in self.levels for _, figure in level.figures if figure.kept_by)
+
     def supply(self, fish: Sequence[Readings], among: Mapping[str, Sequence[Readings]]) -> None:
-        """Put the figures into the readings of fish, each over these fish, or over those kept by a round (`among`)."""
+        """Put the figures into the readings of fish, each over these fish, or over those kept by a round (`among`).
+
+        Those of `among` get them too, since a figure over them may be of what reads another figure.
+        """
+        asking = [*fish, *(each for kept in among.values() for each in kept)]
         for level in self.levels:
-            own = [list(_split(level, each)) for each in fish]
+            own = [list(_split(level, each)) for each in asking]
+            counting = {"": own[: len(fish)]}
+            start = len(fish)
+            for name, kept in among.items():
+                counting[name] = own[start : start + len(kept)]
+                start += len(kept)
             for i, (supplied, figure) in enumerate(level.figures):
-                counted: Iterable[tuple[Group | None, int | None]] = (each[i] for each in own)
-                if figure.kept_by:
-                    counted = [list(_split(level, each))[i] for each in among[figure.kept_by]]
-                table = FigureTable.of(figure, Tally.of(counted))
-                for readings, each in zip(fish, own, strict=True):
+                table = FigureTable.of(figure, Tally.of(each[i] for each in counting[figure.kept_by]))
+                for readings, each in zip(asking, own, strict=True):
                     reading = table.reading(*each[i])
-                    if reading is not None:
+                    if reading is None:
+                        readings.pop(supplied.key, None)  # over more fish it may have been recorded
+                    else:
                         readings[supplied.key] = reading
 
     def overall(self, fish: Sequence[Readings]) -> dict[str, Span]:

@@ -7,12 +7,11 @@ left are tied, and what they could take is held for them.
 
 from __future__ import annotations
 
-from bisect import bisect_left, bisect_right
 from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
 from enum import Enum
 from itertools import groupby
 
-from attrs import define, evolve, field, frozen
+from attrs import define, field, frozen
 
 Key = tuple[int, ...]
 
@@ -32,13 +31,21 @@ class Candidate:
     """A fish in a pick; whatever comes first has the smaller key.
 
     number: its place in the batch. key: by what it is sure of. best: by the best that it may yet turn out to be. groups:
-    for each quota the group in which it counts, None where it counts in none.
+    for each quota the group in which it counts, None where it counts in none. loose: for each quota whether that is not
+    sure. sure: whether it surely is a candidate.
     """
 
     number: int
     key: Key
     best: Key
     groups: tuple[Hashable, ...] = ()
+    loose: tuple[bool, ...] = ()
+    sure: bool = True
+
+    @property
+    def doubtful(self) -> bool:
+        """Whether it may yet leave its place, or its share of a quota, to another."""
+        return not self.sure or any(self.loose)
 
 
 @frozen
@@ -209,53 +216,3 @@ def _blocks(ordered: Sequence[Candidate], *, one_by_one: bool) -> Iterator[list[
             yield from ([one] for one in block)
         else:
             yield block
-
-
-def open_picks(
-    picked: Picked,
-    candidates: Sequence[Candidate],
-    others: Sequence[Candidate],
-    amount: int | None,
-    quotas: Sequence[int],
-    ties: str,
-) -> set[int]:
-    """The fish whose place in a pick a recording could still change.
-
-    others: fish that are no candidates, but could be. A fish that is in is safe where fewer others could come to stand at
-    or above it than there are places, in all and in each of its quotas. A fish that is out may come in where it is open
-    itself, and fewer of those that are in surely stand above the best that it may be than there are places. Whom a quota
-    would keep out is not followed up, so that more may be marked than need be, never fewer.
-    """
-    every = [*candidates, *others]
-    if not others and all(one.best == one.key for one in candidates):
-        return set()
-    if ties == "first":
-        every = [evolve(one, key=(*one.key, one.number), best=(*one.best, one.number)) for one in every]
-        candidates = every[: len(candidates)]
-    strictly = ties == "all"
-    hopes = sorted(one.best for one in every)
-    in_groups: dict[tuple[int, Hashable], list[Key]] = {}
-    for one in sorted(every, key=lambda one: one.best):
-        for i, group in enumerate(one.groups):
-            if group is not None:
-                in_groups.setdefault((i, group), []).append(one.best)
-    sure = sorted(one.key for one in candidates if picked.fates[one.number] is Fate.KEPT)
-    found: set[int] = set()
-    for one in candidates:
-        if picked.fates[one.number] is Fate.KEPT:
-            crowded = amount is not None and _at_or_above(hopes, one, strictly=strictly) >= amount
-            for i, group in enumerate(one.groups):
-                if group is not None:
-                    crowded = crowded or _at_or_above(in_groups[i, group], one, strictly=strictly) >= quotas[i]
-            if crowded:
-                found.add(one.number)
-        elif one.best < one.key and (amount is None or bisect_right(sure, one.best) < max(amount, 1)):
-            found.add(one.number)
-    return found
-
-
-def _at_or_above(hopes: Sequence[Key], one: Candidate, *, strictly: bool) -> int:
-    """How many others may come to stand at or above a fish (strictly above it, where those beside it are all in)."""
-    if strictly:
-        return bisect_left(hopes, one.key) - (one.best < one.key)
-    return bisect_right(hopes, one.key) - 1

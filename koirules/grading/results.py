@@ -107,8 +107,9 @@ class Result:
 
     @property
     def tied_in(self) -> str | None:
-        """The round in which it is tied, for a person to decide."""
-        return next((step.round for step in self.course if step.fate is Fate.TIED), None)
+        """The round in which it is tied, for a person to decide; None once a person has kept it in a later one."""
+        last = next((step for step in reversed(self.course) if step.kept or step.fate is Fate.TIED), None)
+        return None if last is None or last.kept else last.round
 
     @property
     def open_in(self) -> tuple[str, ...]:

@@ -10,7 +10,8 @@ from attrs import define, field, frozen
 from koirules.grading.beside import asked_by
 from koirules.grading.figures_of_rows import FiguresOfRows, Readings
 from koirules.grading.node_values import NodeValues, compile_nodes, millionths_of, one_value
-from koirules.grading.picking import Candidate, Fate, Key, Picked, open_picks, pick
+from koirules.grading.open_picks import open_picks
+from koirules.grading.picking import Candidate, Fate, Key, Picked, pick
 from koirules.standard import rounds as parts
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.types import Numeric, Steps, Type
@@ -82,6 +83,7 @@ class RoundsOfRows:
         for each in self.rounds:
             run = self._run(each, fish, runs, tied, by_hand.get(each.round.name, ()), alone=alone)
             tied.update(number for number, fate in run.fates.items() if fate is Fate.TIED)
+            tied -= run.by_hand
             runs.append(run)
         return runs
 
@@ -100,7 +102,8 @@ class RoundsOfRows:
         pool = sorted({*pool, *by_hand})
         readings = {number: dict(fish[number]) for number in pool}
         if not alone:
-            kept = {run.round.name: [fish[number] for number in run.kept] for run in before}
+            wanted = each.figures.kept_by
+            kept = {run.round.name: [dict(fish[n]) for n in run.kept] for run in before if run.round.name in wanted}
             each.figures.supply([readings[number] for number in pool], kept)
         amount = None if one.amount is None else number_of(one.amount, self.settings)
         quotas = [number_of(quota.amount, self.settings) for quota in one.quotas]
@@ -113,7 +116,7 @@ class RoundsOfRows:
                 continue
             values = iter(each.values.run(readings[number]))
             surely, possibly = (True, True) if one.keep is None else next(values)
-            candidate = run.candidates[number] = _candidate(one, number, values)
+            candidate = run.candidates[number] = _candidate(one, number, values, sure=surely)
             if surely or (possibly and one.possibly):
                 candidates.append(candidate)
                 run.fates[number] = Fate.KEPT
@@ -147,16 +150,21 @@ def number_of(amount: parts.Amount, settings: Mapping[str, Setting]) -> int:
     return amount if isinstance(amount, int) else int(settings[amount].value)
 
 
-def _candidate(one: parts.Round, number: int, values: Iterator[Any]) -> Candidate:
+def _candidate(one: parts.Round, number: int, values: Iterator[Any], *, sure: bool) -> Candidate:
     ends = [key_ends(key, next(values)) for key in one.keys]
     groups: list[Hashable] = []
+    loose: list[bool] = []
     for quota in one.quotas:
         if quota.condition is not None:
-            _, possibly = next(values)
+            surely, possibly = next(values)
             groups.append(True if possibly else None)
+            loose.append(surely != possibly)
         else:
-            groups.append(tuple(one_value(node.type, next(values)) for node in quota.same))
-    return Candidate(number, tuple(sure for sure, _ in ends), tuple(hope for _, hope in ends), tuple(groups))
+            group = tuple(one_value(node.type, next(values)) for node in quota.same)
+            groups.append(group)
+            loose.append(None in group)
+    key, best = tuple(low for low, _ in ends), tuple(high for _, high in ends)
+    return Candidate(number, key, best, tuple(groups), tuple(loose), sure)
 
 
 def key_ends(key: parts.Key, value: Any) -> tuple[int, int]:

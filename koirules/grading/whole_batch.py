@@ -22,6 +22,7 @@ from koirules.grading.results import Result
 from koirules.grading.rounds_of_rows import RoundRun, RoundsOfRows
 from koirules.grading.single import Grader
 from koirules.standard.parts import Rules, Setting
+from koirules.standard.reading_nodes import whether_recorded
 from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Node, Supplied
 from koirules.standard.types import TextLabel
@@ -159,16 +160,22 @@ class WholeBatch:
         return tuple({one.key: one for one in (*self.asked.earlier, *later)}.values())
 
     @cached_property
-    def _earlier_values(self) -> tuple[tuple[tuple[str, Node], ...], Any]:
-        nodes = tuple((one.key, one.source.of) for one in self.earlier)
-        return nodes, compile_nodes(self.rules, self.settings, [node for _, node in nodes], graded=False)
+    def _earlier_values(self) -> tuple[tuple[tuple[str, Node, bool], ...], Any]:
+        """What is asked of the look before; whether a second value says if that was recorded; the function for them all."""
+        asked = [(one.key, one.source.of, whether_recorded(one.source.of)) for one in self.earlier]
+        nodes = [each for _, node, said in asked for each in (node, said) if each is not None]
+        told = tuple((key, node, said is not None) for key, node, said in asked)
+        return told, compile_nodes(self.rules, self.settings, nodes, graded=False)
 
     def _earlier(self, before: Mapping[str, Any]) -> Readings:
-        nodes, values = self._earlier_values
+        nodes, compiled = self._earlier_values
+        values = iter(compiled.run(self.grader.evaluator.ahead.whole(before)))
         found: Readings = {}
-        for (key, node), value in zip(nodes, values.run(self.grader.evaluator.ahead.whole(before)), strict=True):
-            # What is no narrower than anything at all says nothing.
-            if value != (None if isinstance(node.type, TextLabel) else node.range):
+        for key, node, asked_for in nodes:
+            value = next(values)
+            # Of a sum, what is no narrower than anything at all says nothing.
+            anything = None if isinstance(node.type, TextLabel) else node.range
+            if next(values)[0] if asked_for else value != anything:
                 found[key] = value
         return found
 

@@ -76,9 +76,14 @@ def _guess(data: bytes) -> str:
     return "another encoding"
 
 
+def as_counted(text: str) -> str:
+    """A text as places count its lines and characters: composed letters, one kind of line end, no mark in front."""
+    return unicodedata.normalize("NFC", text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n"))
+
+
 def clean(text: str, file: str) -> Cleaned:
     """The lines of a text as the grammar takes them."""
-    text = unicodedata.normalize("NFC", text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n"))
+    text = as_counted(text)
     sweep = _Sweep(file)
     lines = tuple(
         line if _PLAIN.match(line) else sweep.line(number, line) for number, line in enumerate(text.split("\n"), 1)
@@ -91,6 +96,14 @@ def without_remark(line: str) -> str:
     if "#" not in line and "\uff03" not in line:
         return line
     return _SCAN.sub(lambda found: " " * len(found.group()) if found.lastgroup == "comment" else found.group(), line)
+
+
+def inside(line: str) -> tuple[str, int]:
+    """What the end of a line stands in, `remark` or `text` or "", and how many characters stand before that."""
+    for found in _SCAN.finditer(line):
+        if found.lastgroup in {"comment", "open", "unclosed"}:
+            return ("remark" if found.lastgroup == "comment" else "text"), found.start()
+    return "", len(line)
 
 
 class _Sweep:

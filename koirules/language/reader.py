@@ -16,6 +16,7 @@ from lark.lexer import PatternRE, PatternStr, TerminalDef
 from koirules.language.builder import Builder
 from koirules.language.cleaning import Cleaned, clean, decode
 from koirules.language.hints import explain
+from koirules.language.memory import Memory
 from koirules.language.statement_builder import NoSuchDateError, build_statement
 from koirules.language.statements import Header, RuleFile, Statement
 from koirules.problems import Place, Problem
@@ -66,8 +67,9 @@ def read_bytes(data: bytes, file: str) -> Read:
     return read_text(text, file)
 
 
-def read_text(text: str, file: str) -> Read:
-    """Read the text of a rule file."""
+def read_text(text: str, file: str, memory: Memory | None = None) -> Read:
+    """Read the text of a rule file. memory: of its last reading; what comes out is the same without one, only later."""
+    memory = memory or Memory()
     cleaned = clean(text, file)
     problems = list(cleaned.problems)
     statements: list[Statement] = []
@@ -80,12 +82,14 @@ def read_text(text: str, file: str) -> Read:
         if any(piece.offset < line <= last for line in cleaned.unreadable):
             unread.append(_named(piece.text))
             continue
-        read = _statement(piece, file)
+        read = memory.recalled(piece.text, piece.offset) or _statement(piece, file)
         if isinstance(read, Problem):
             problems.append(read)
             unread.append(_named(piece.text))
         else:
+            memory.keep(piece.text, piece.offset, read)
             statements.append(read)
+    memory.settle()
     return Read(RuleFile(file, cleaned.text, tuple(statements), cleaned.comments, tuple(unread)), tuple(problems))
 
 
@@ -128,6 +132,11 @@ def _pieces(cleaned: Cleaned, file: str, problems: list[Problem]) -> Iterator[_P
         yield _piece(cleaned, begin, len(cleaned.lines))
 
 
+def begins_statement(line: str, before: str) -> bool:
+    """Whether a statement begins on a line, both lines being as the grammar takes them."""
+    return (line[:1].strip() != "" and not _goes_on(line, before)) or _STATEMENT.match(line) is not None
+
+
 def _goes_on(line: str, before: str) -> bool:
     """Whether a line at the left edge goes on with the statement above: by its first word, or by how that line ends."""
     first = _FIRST_WORD.search(line)
@@ -158,7 +167,7 @@ def _statement(piece: _Piece, file: str) -> Statement | Problem:
     if deep is not None:
         return deep
     try:
-        tree = _parser().parse(piece.text)
+        tree = grammar().parse(piece.text)
     except UnexpectedInput as error:
         return explain(error, piece.text, word, Builder(file, piece.offset))
     return _build(tree, Builder(file, piece.offset))
@@ -222,6 +231,7 @@ def _end_at_word(terminal: TerminalDef) -> None:
 
 
 @cache
-def _parser() -> Lark:
-    grammar = Path(__file__).with_name("grammar.lark").read_text(encoding="utf-8")
-    return Lark(grammar, parser="lalr", propagate_positions=True, maybe_placeholders=True, edit_terminals=_end_at_word)
+def grammar() -> Lark:
+    """The parser of one statement."""
+    rules = Path(__file__).with_name("grammar.lark").read_text(encoding="utf-8")
+    return Lark(rules, parser="lalr", propagate_positions=True, maybe_placeholders=True, edit_terminals=_end_at_word)

@@ -16,8 +16,11 @@ def is_same(one: Read, other: Read) -> bool:
     return (
         not other.problems
         and len(one.rules.comments) == len(other.rules.comments)
-        and [unplaced(statement) for statement in one.rules.statements]
-        == [unplaced(statement) for statement in other.rules.statements]
+        and len(one.rules.statements) == len(other.rules.statements)
+        and all(
+            first is second or unplaced(first) == unplaced(second)
+            for first, second in zip(one.rules.statements, other.rules.statements, strict=True)
+        )
     )
 
 

@@ -185,7 +185,7 @@ def _least_of_target(target: Expression) -> int:
     # After `grown to` stands a name, a number with its unit, or a bracket.
     is_name = isinstance(target, Word) and _binds(target) == PRIMARY
     is_measure = isinstance(target, Quantity) and _binds(target) == ATOM
-    return OR if is_name or is_measure else PRIMARY + 1
+    return OR if is_name or is_measure or isinstance(target, syntax.Conditional) else PRIMARY + 1
 
 
 def _binds(node: Expression) -> int:
@@ -208,7 +208,7 @@ def _binds(node: Expression) -> int:
             return GROWN
         case Word(text, _):
             return ATOM if text in {"yes", "no"} else PRIMARY
-        case syntax.ScoreRead() | syntax.SectionRead():
+        case syntax.ScoreRead() | syntax.SectionRead() | syntax.Conditional():
             return PRIMARY
         case _:
             return ATOM

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path, PureWindowsPath
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from koirules.language import statements as st
 from koirules.language.reader import MOST_STATEMENTS, Read, read_bytes
@@ -37,10 +37,16 @@ class _Link:
 
 @frozen
 class Shelf:
-    """Where bases are looked for. root: the real folder that all of them lie in, None where there is none."""
+    """Where bases are looked for. root: the real folder that all of them lie in, None where there is none.
+
+    opened: what a real file holds, and read: how its bytes read; for who has files open that are not saved yet, and reads
+    the same bases again and again.
+    """
 
     varieties: Varieties
     root: Path | None
+    opened: Callable[[Path], bytes | Problem] = bytes_of
+    read: Callable[[bytes, str], Read] = read_bytes
 
     @classmethod
     def beside(cls, path: Path, varieties: Varieties) -> Shelf:
@@ -58,7 +64,7 @@ class Shelf:
     def checked(self, read: Read, folder: Path | None, chain: tuple[_Link, ...] = ()) -> Checked:
         """The standard of a text that was read, with its bases. folder: the one that its paths begin in."""
         whole, base = self._whole(read, folder, chain)
-        return Checked(whole.rules, _as_told(whole.problems, base, read.rules.file))
+        return evolve(whole, problems=_as_told(whole.problems, base, read.rules.file))
 
     def _whole(self, read: Read, folder: Path | None, chain: tuple[_Link, ...]) -> tuple[Checked, Checked]:
         """The standard of a text with all that is to be said of it and of its base, and the base, checked by itself."""
@@ -87,10 +93,10 @@ class Shelf:
             links = [link.shown for link in chain]
             links = links[[link.real for link in chain].index(found.real) :]
             return Checked(None, (say.base_circle(place, [*links, links[0]]),))
-        data = bytes_of(found.real)
+        data = self.opened(found.real)
         if isinstance(data, Problem):
             return Checked(None, (say.no_base_file(place, name, "it cannot be read"),))
-        whole, below = self._whole(read_bytes(data, found.shown), Path(found.shown).parent, (*chain, found))
+        whole, below = self._whole(self.read(data, found.shown), Path(found.shown).parent, (*chain, found))
         if whole.rules is None or is_refused(whole.problems):
             told = _as_told(whole.problems, below, found.shown)
             count = sum(not problem.warning for problem in told)

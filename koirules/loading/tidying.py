@@ -7,6 +7,7 @@ from pathlib import Path
 
 from attrs import frozen
 
+from koirules.language.memory import Memory
 from koirules.language.mending import mended_signs
 from koirules.language.reader import Read, read_bytes, read_text
 from koirules.language.sameness import is_same
@@ -52,12 +53,21 @@ def tidied_text(text: str, file: str, varieties: Varieties, folder: Path | None 
         return _tidied(text.encode(errors="replace"), read_text(text, file), faults)
 
 
-def _tidied(data: bytes, read: Read, faults: Callable[[Read], tuple[Problem, ...]]) -> Tidied:
+def tidied_read(
+    text: str, read: Read, problems: Callable[[Read], Sequence[Problem]], memory: Memory | None = None
+) -> Tidied:
+    """A text that was read already in the one layout, or its problems. problems: those of such a reading, its bases in it."""
+    return _tidied(text.encode(errors="replace"), read, lambda again: _faults(problems(again)), memory)
+
+
+def _tidied(
+    data: bytes, read: Read, faults: Callable[[Read], tuple[Problem, ...]], memory: Memory | None = None
+) -> Tidied:
     better, mended = mended_signs(read)
     if faults(better):
         return Tidied(data, None, faults(read))
     text = tidy(better.rules)
-    if not is_same(better, read_text(text, better.rules.file)):
+    if not is_same(better, read_text(text, better.rules.file, memory)):
         raise AssertionError(f"{better.rules.file} would not read the same when it is laid out anew")
     return Tidied(data, text, (), mended)
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Iterator, Mapping, Sequence
+from contextlib import redirect_stdout
 from pathlib import Path
 
 import pluggy
@@ -27,7 +29,15 @@ class Gifts:
 
 
 def ask(plugin: Found) -> Gifts | list[Problem]:
-    """Imports a plugin and calls its hooks. Gives its problems instead where anything at all is wrong with it."""
+    """Imports a plugin and calls its hooks. Gives its problems instead where anything at all is wrong with it.
+
+    What it prints goes to standard error: standard output is the command's, and may be data.
+    """
+    with redirect_stdout(sys.stderr):
+        return _ask(plugin)
+
+
+def _ask(plugin: Found) -> Gifts | list[Problem]:
     when = "when it was imported"
     problems: list[Problem] = []
     vocabularies: list[Vocabulary] = []
@@ -47,7 +57,9 @@ def ask(plugin: Found) -> Gifts | list[Problem]:
                     problems += _take_vocabularies(plugin.label, given, vocabularies)
                 else:
                     problems += _take_rulesets(plugin.label, given, rulesets)
-    except (Exception, SystemExit) as error:  # a stranger's code may raise anything
+    except KeyboardInterrupt:  # somebody stops the command
+        raise
+    except BaseException as error:  # a stranger's code may raise anything, and extensions in Rust no Exception
         problems = [plugging.plugin_raises(plugin.label, when, in_one_line(error))]
     return problems or Gifts(plugin, tuple(vocabularies), rulesets)
 
@@ -114,7 +126,7 @@ def _take_rulesets(plugin: str, given: object, taken: dict[str, Path]) -> Iterat
         return
     for name, path in given.items():
         if not isinstance(name, str) or not isinstance(path, Path):
-            got = f"{_type(name)} to {_type(path)}"
+            got = f"of types {type(name).__name__} and {type(path).__name__}"
             yield plugging.plugin_wrong_type(
                 plugin, "a part of what `koirules_rulesets` gives", "a name to a Path", got
             )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from koirules.problems.problem import Cell, Place, Problem
 from koirules.problems.quoting import in_words, quoted, visible
@@ -61,17 +61,27 @@ def class_said_twice(file: str, first: str, second: str, variety: str) -> Proble
     )
 
 
-def class_variety_unknown(file: str, words: str, near: str | None) -> Problem:
-    """A table names a variety or a skin that is not installed."""
-    return Problem(
-        "class-variety-unknown",
-        Cell(file),
-        f"No variety or skin that is installed is called {quoted(words)}.",
-        f"Did you mean {quoted(near)}?"
-        if near
-        else "Only fish that are recorded in just these words come into its group.",
-        warning=True,
-    )
+def class_varieties_unknown(file: str, words: Mapping[str, str | None]) -> list[Problem]:
+    """A table names varieties or skins that are not installed; those that something near is meant by are told one by one.
+
+    words: what the table has, with the word that is near.
+    """
+    told: list[tuple[tuple[str, ...], str]] = [
+        ((word,), f"Did you mean {quoted(near)}?") for word, near in words.items() if near
+    ]
+    others = tuple(word for word, near in words.items() if not near)
+    if others:
+        told.append((others, "Only fish that are recorded in just these words come into their groups."))
+    return [
+        Problem(
+            "class-variety-unknown",
+            Cell(file),
+            f"No variety or skin that is installed is called {', '.join(map(quoted, listed))}.",
+            mend,
+            warning=True,
+        )
+        for listed, mend in told
+    ]
 
 
 def class_word_unknown(file: str, row: int, words: str, group: str, near: str | None) -> Problem:

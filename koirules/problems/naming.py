@@ -130,13 +130,14 @@ def step_named_like(place: Place, word: str, of: str, kind: str) -> Problem:
     )
 
 
-def named_twice(place: Place, kind: str, word: str, first: int) -> Problem:
+def named_twice(place: Place, kind: str, word: str, first: Place) -> Problem:
     """Two things of one kind have the same name."""
     return Problem(
         "named-twice",
         place,
-        f'There is already a {kind} "{word}" in line {first}.',
+        f'There is already a {kind} "{word}" in line {first.line}.',
         "Give one of them another name, or delete it.",
+        beside=((first, f'the first "{word}"'),),
     )
 
 

@@ -59,7 +59,8 @@ class Problem:
 
     code: the stable name of the kind of problem. cause: one sentence that says what was read and why it cannot stand.
     mend: one sentence that says what to try. warning: true where the input still holds (never changes an exit status).
-    edit: the change of the text that carries the mend out, where it is one.
+    edit: the change of the text that carries the mend out, where it is one. beside: other places that the cause speaks
+    of, each with what is there.
     """
 
     code: str
@@ -68,6 +69,7 @@ class Problem:
     mend: str
     warning: bool = False
     edit: Edit | None = None
+    beside: tuple[tuple[Place, str], ...] = ()
 
     def __str__(self) -> str:
         return f"{self.site}: {self.cause} {self.mend} [{self.code}]"

@@ -160,14 +160,17 @@ def not_in_base(place: Place, head: str, name: str, meant: str | None, other: st
 def already_in_base(place: Place, head: str, name: str, kind: str, first: Place) -> Problem:
     """A name of the base is given again. head: the kind in the base; kind: of the new statement; place: of its head word."""
     cause = f'The base has {_with_article(head)} "{name}" already ({first.file}, line {first.line}).'
+    beside = ((first, f'the {head} "{name}" of the base'),)
     if head != kind:
-        return Problem("already-in-base", place, cause, f"Choose another name, or write `drop {head} {name}` too.")
+        mend = f"Choose another name, or write `drop {head} {name}` too."
+        return Problem("already-in-base", place, cause, mend, beside=beside)
     return Problem(
         "already-in-base",
         place,
         cause,
         f"To change it write `replace {head}`; else choose another name.",
         edit=Edit(Place(place.file, place.line, place.column, place.line, place.column), "replace "),
+        beside=beside,
     )
 
 
@@ -179,13 +182,14 @@ def no_section_above(place: Place, head: str, name: str, known: Sequence[str]) -
     return Problem("outside-section", place, f'The {head} "{name}" stands above the first section of this file.', mend)
 
 
-def changed_twice(place: Place, head: str, name: str, line: int) -> Problem:
+def changed_twice(place: Place, head: str, name: str, first: Place) -> Problem:
     """Something of the base is replaced or dropped twice."""
     return Problem(
         "changed-twice",
         place,
-        f'The {head} "{name}" is changed or dropped in line {line} already.',
+        f'The {head} "{name}" is changed or dropped in line {first.line} already.',
         "Say once what becomes of it.",
+        beside=((first, "the first change"),),
     )
 
 

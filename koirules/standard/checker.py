@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from typing import TypeVar
 
-from attrs import evolve, frozen
+from attrs import evolve, field, frozen
 
 from koirules.language import statements as st
 from koirules.problems import Place, Problem, is_refused
@@ -15,7 +15,7 @@ from koirules.standard.growth_settings import check_growth
 from koirules.standard.header import Spoken, check_header, elsewhere, spoken_variety
 from koirules.standard.limits import check_grades, check_limit
 from koirules.standard.needs import check_early_scores, working_order
-from koirules.standard.parts import Limit, Rules, Sample, Term
+from koirules.standard.parts import Limit, Rules, Sample, Setting, Term
 from koirules.standard.round_checks import (
     check_alerts,
     check_rounds,
@@ -35,11 +35,28 @@ _T = TypeVar("_T")
 
 
 @frozen
+class Known:
+    """What the names of a file mean as far as it could be told, the file refused or not: for who writes at it.
+
+    terms: None for one that has problems. source: all statements, those of bases among them.
+    """
+
+    traits: Mapping[str, Trait]
+    settings: Mapping[str, Setting]
+    terms: Mapping[str, Term | None]
+    source: st.RuleFile
+
+
+@frozen
 class Checked:
-    """The rules, None where the file is refused, and every problem, in the order of the file."""
+    """The rules, None where the file is refused, and every problem, in the order of the file.
+
+    known: None where the file was not looked at, as when its base is refused.
+    """
 
     rules: Rules | None
     problems: tuple[Problem, ...]
+    known: Known | None = field(default=None, repr=False, eq=False)
 
 
 @frozen
@@ -80,8 +97,9 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
             known = of_the_batch(typer) if isinstance(statement, st.Alert) else typer.names()
             check_say(said, [*known, *typer.unread], problems)
     check_early_scores(file.statements, declared.terms, declared.limits, problems)
+    told = Known(typer.traits, typer.settings, typer.terms, file)
     if header is None or is_refused(problems):
-        return _done(None, problems, file)
+        return _done(None, problems, told)
     kept = [limit for limit in limits if limit is not None]
     rules = evolve(
         _rules(file, header, typer, declared, order, kept),
@@ -95,10 +113,10 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
     check_where_read(rules, problems)
     check_growth(rules, problems)
     if is_refused(problems):
-        return _done(None, problems, file)
+        return _done(None, problems, told)
     places = {t.name.text: t.place for t in _all(file.statements, st.HouseTrait)}
     problems.extend(warnings_of(rules, places))
-    return _done(rules, problems, file)
+    return _done(rules, problems, told)
 
 
 def _declare(
@@ -225,8 +243,8 @@ def _rules(
     )
 
 
-def _done(rules: Rules | None, problems: Sequence[Problem], file: st.RuleFile) -> Checked:
-    return Checked(rules, in_order(problems, file.file))
+def _done(rules: Rules | None, problems: Sequence[Problem], known: Known) -> Checked:
+    return Checked(rules, in_order(problems, known.source.file), known)
 
 
 def in_order(problems: Iterable[Problem], file: str) -> tuple[Problem, ...]:

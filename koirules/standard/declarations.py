@@ -9,7 +9,7 @@ from attrs import evolve
 
 from koirules.language import statements as st
 from koirules.language.syntax import Title, Word
-from koirules.problems import Edit, Problem, measuring, naming, parts, reading, values
+from koirules.problems import Edit, Place, Problem, measuring, naming, parts, reading, values
 from koirules.standard.numbers import MOST, decimals, dimension_of, held, unit_of, written
 from koirules.standard.parts import Setting
 from koirules.standard.titles import Titled
@@ -39,7 +39,7 @@ class Names:
 
     def __init__(self, problems: list[Problem]) -> None:
         self.problems = problems
-        self.lines: dict[tuple[str, str], int] = {}
+        self.places: dict[tuple[str, str], Place] = {}
 
     def take_value(
         self, word: Word, vocabulary: Mapping[str, Trait], variety: str, reserved: frozenset[str] = RESERVED
@@ -53,11 +53,11 @@ class Names:
     def take(self, group: str, kind: str, word: Word, reserved: frozenset[str] = RESERVED) -> bool:
         """Give a name to something of a kind; False, with a problem, where the name is not free or not fit."""
         good = self.fit(word, reserved)
-        first = self.lines.get((group, word.text))
+        first = self.places.get((group, word.text))
         if first is not None:
             self.problems.append(naming.named_twice(word.place, kind, word.text, first))
             return False
-        self.lines[group, word.text] = word.place.line
+        self.places[group, word.text] = word.place
         return good
 
     def fit(self, word: Word, reserved: frozenset[str] = RESERVED) -> bool:

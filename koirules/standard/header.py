@@ -14,6 +14,7 @@ from koirules.standard.measured import measures_of, unsound_formulas
 from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.skins import Varieties, clashes, lay_over, name_with
+from koirules.vocabulary.spoken import said
 from koirules.vocabulary.traits import Trait, Variety
 
 
@@ -67,7 +68,9 @@ def spoken_variety(header: st.Header | None, varieties: Varieties, problems: lis
         found.append(naming.skin_alone(word.place, word.text))
     elif variety is None:
         known = list(varieties)
-        found.append(naming.unknown_variety(word.place, word.text, near(word.text, known), known))
+        meant = said(word.text, varieties)
+        guess = meant.variety if meant is not None and not meant.skins else near(word.text, known)
+        found.append(naming.unknown_variety(word.place, word.text, guess, known))
     laid = _with_skins(variety, header.skins, varieties, found)
     if laid is not None:
         found += [naming.variety_unmeasured(word.place, laid.name, problem) for problem in unsound_formulas(laid)]

@@ -166,7 +166,7 @@ class _Merge:
                 continue
             for slot in self._found(head, word.text, word.place):
                 if slot.dropped is not None and not slot.with_section:
-                    self.problems.append(say.changed_twice(word.place, head, word.text, slot.dropped.line))
+                    self.problems.append(say.changed_twice(word.place, head, word.text, slot.dropped))
                 slot.dropped, slot.with_section = statement.place, False
                 if head == "section":
                     self._drop_criteria(word.text, statement.place)
@@ -211,7 +211,7 @@ class _Merge:
         first, *others = found
         changed = first.dropped or first.replaced
         if changed is not None:
-            self.problems.append(say.changed_twice(place, head, name, changed.line))
+            self.problems.append(say.changed_twice(place, head, name, changed))
             return
         self._put(first, statement)
         for slot in others:  # samples of one title
@@ -271,7 +271,7 @@ class _Merge:
             self.problems.append(say.already_in_base(place, slot.key[0], name, head, slot.statement.place))
         else:
             place = statement.title.place if isinstance(statement, st.Sample) else statement.name.place
-            self.problems.append(say.changed_twice(place, head, name, slot.replaced.line))
+            self.problems.append(say.changed_twice(place, head, name, slot.replaced))
         self._put(slot, statement)
         return True
 

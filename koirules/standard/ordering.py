@@ -22,7 +22,7 @@ def parts_of(expression: Expression) -> Iterator[Expression]:
             case syntax.Earlier(operand, _):
                 waiting.append(operand)
             case syntax.BatchFigure():
-                waiting.append(current.operand)
+                waiting.extend((current.operand, *current.among_same))
             case syntax.GrownTo(operand, target, _):
                 waiting.extend((operand, target))
             case syntax.Arithmetic(first, rest, _):

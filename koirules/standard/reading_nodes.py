@@ -63,6 +63,12 @@ def recorded(of: TraitRead | Supplied, through: Node, place: Place) -> Node:
     return Recorded(of, name, Truth(), (False, True), place)
 
 
+def whether_recorded(node: Node) -> Node | None:
+    """Whether what a node reads was recorded; None where it reads more than one thing, or nothing that can be recorded."""
+    of = recordable_of(node)
+    return None if of is None else recorded(of, node, node.place)
+
+
 def unit_shown(node: Node) -> Unit | None:
     """The unit that values of a node are shown in: that of the trait, where it reads one, as it is or as it will be."""
     match recordable_of(node):

@@ -23,6 +23,7 @@ from koirules.standard.tree import (
     Figure,
     GradeRead,
     Node,
+    Recorded,
     SettingRead,
     Supplied,
     TermRead,
@@ -227,6 +228,8 @@ def _of_a_fish(node: Node) -> str:
             return "a standing" if kind == "standing" else "`among the same`" if same else ""
         case Supplied():
             return "`earlier`"
+        case Recorded(of=of):
+            return _of_a_fish(of)
         case TraitRead(trait=trait):
             return f'"{trait.name}"'
         case GradeRead():

@@ -37,7 +37,7 @@ def findings(plugin: object, *beside: object, fish: int = 100) -> tuple[str, ...
     Looked at: that it can be loaded, beside what ships in the box; the words of its vocabularies; a rule file that names
     every trait, step and place; measures where something is missing or not sure; blank sheets with their drop-downs, filled in
     and read again; its rule sets with their samples; invented records graded alone and, where Polars is there, as a frame,
-    with one answer; what its import loads.
+    with one answer; the pages of results and for judges; what its import loads.
     """
     registry = registry_with(*beside, plugin)
     if registry.problems:

@@ -12,6 +12,7 @@ from koirules.grading.sample_runs import run_samples
 from koirules.plugins import Registry
 from koirules.problems import RecordError, RecordWarning, StandardError
 from koirules.testing.made_records import made_records
+from koirules.testing.pages import of_pages
 from koirules.testing.whole_rules import whole_rules
 from koirules.vocabulary.traits import Variety
 
@@ -63,6 +64,7 @@ def of_grading(standard: Standard, records: Records, what: str) -> Iterator[str]
         except Exception as error:  # a plugin's code may raise anything
             yield f"{what} cannot grade an invented record ({type(error).__name__}: {error}): {dict(record)}"
             return
+    yield from of_pages(standard, results, what)
     if find_spec("polars") is not None and find_spec("narwhals") is not None:
         yield from _of_frame(standard, records, results, what)
 

@@ -9,7 +9,7 @@ from unicodedata import normalize
 
 from attrs import field, frozen
 
-from koirules.vocabulary.plain_text import folded, plain
+from koirules.vocabulary.plain_text import MARKS_FOR_UNKNOWN, folded, plain
 from koirules.vocabulary.skins import Varieties, name_with
 from koirules.vocabulary.traits import Variety
 
@@ -35,6 +35,11 @@ class Said:
     def name(self) -> str:
         """As a header has it, skins in the order of the alphabet."""
         return name_with(self.variety, sorted(self.skins))
+
+
+def known(text: str) -> str:
+    """What is written in a cell, "" where it is a mark for what is not known."""
+    return "" if plain(text).casefold() in MARKS_FOR_UNKNOWN else text.strip()
 
 
 def said(text: str, varieties: Varieties) -> Said | None:

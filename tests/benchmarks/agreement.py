@@ -1,11 +1,13 @@
-"""A long comparison of koirules with the slow judge: `python tests/benchmarks/agreement.py [STANDARDS]`.
+"""A long comparison of koirules with the slow judge: `python tests/benchmarks/agreement.py [STANDARDS] [batches]`.
 
 Draws standards and eight records for each, and stops at the first pair on which the judge, single records, frames by row and
 frames by column do not all agree; prints how many did, and how many plans Polars refused. 125,000 standards are a million
-pairs (some three hours).
+pairs (some three hours). With `batches`, standards whose fish are compared, and four batches for each.
 """
 
 import sys
+from collections import Counter
+from collections.abc import Callable
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
@@ -18,25 +20,30 @@ import koirules
 from koirules.grading.batch import BatchGrader
 from koirules.grading.columns.reading import Source
 from tests.judge.judge import judge
-from tests.judge.strategies import layouts, records, standards, to_mapping
+from tests.judge.strategies import batches, layouts, records, standards, standards_that_compare, to_mapping
 from tests.judge.text import to_text
 from tests.properties.test_agreement import by_judge, by_koirules
 from tests.properties.test_batch_agreement import as_frame, expected
+from tests.properties.test_whole_batch_agreement import agrees, decisions_of, rows_of
 
 RECORDS = 8
+BATCHES = 4
 
 
-def main(count: int) -> None:
-    pairs, refused = 0, []
-
-    @settings(
+def drawn(count: int, compare: Callable[[st.DataObject], None]) -> None:
+    """Draw `count` standards."""
+    settings(
         max_examples=count,
         deadline=None,
         database=None,
         suppress_health_check=list(HealthCheck),
         phases=(Phase.generate,),
-    )
-    @given(st.data())
+    )(given(st.data())(compare))()
+
+
+def records_one_by_one(count: int) -> None:
+    pairs, refused = 0, []
+
     def compare(data: st.DataObject) -> None:
         nonlocal pairs
         standard = data.draw(standards())
@@ -62,9 +69,33 @@ def main(count: int) -> None:
                 raise SystemExit(f"{text}\n{mapping}\nsingle {mine}\njudge  {theirs}\nframe  {row}")
             pairs += 1
 
-    compare()
+    drawn(count, compare)
     print(f"{pairs:,} pairs of {count:,} standards agree; {len(refused)} plans were refused by Polars")
 
 
+def whole_batches(count: int) -> None:
+    found: Counter[str] = Counter()
+
+    def compare(data: st.DataObject) -> None:
+        standard = data.draw(standards_that_compare())
+        text = to_text(standard, data.draw(layouts()))
+        loaded = koirules.read_standard(text)
+        for _ in range(BATCHES):
+            batch, seed = data.draw(batches(standard)), data.draw(st.integers(0, 1000))
+            try:
+                how = agrees(loaded, standard, batch, seed)
+            except AssertionError as error:
+                raise SystemExit(f"{text}\n{rows_of(standard, batch, seed)}\n{decisions_of(batch)}\n{error}") from error
+            found[how] += 1
+            found["fish"] += len(batch.fish) if how != "entangled" else 0
+
+    drawn(count, compare)
+    print(
+        f"{found['columns'] + found['rows']:,} batches of {count:,} standards agree, {found['fish']:,} fish; in"
+        f" {found['entangled']:,} equal fish competed for several quotas at once, {found['rows']:,} were compared by rows alone"
+    )
+
+
 if __name__ == "__main__":
-    main(int(sys.argv[1]) if len(sys.argv) > 1 else 1_000)
+    many = int(sys.argv[1]) if len(sys.argv) > 1 else 1_000
+    (whole_batches if sys.argv[2:] == ["batches"] else records_one_by_one)(many)

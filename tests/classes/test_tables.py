@@ -193,9 +193,9 @@ def test_what_a_table_names_twice_in_other_words_or_nobody_knows_is_told() -> No
         ("class-named-twice", False),
         ("class-variety-unknown", True),
         ("class-variety-unknown", True),
-        ("class-variety-unknown", True),
     ]
     assert 'Did you mean "kohaku"?' in problems[1].mend
+    assert '"chagoi", "glitter"' in problems[2].cause
 
 
 def test_what_was_not_measured_has_no_size() -> None:

@@ -84,6 +84,13 @@ def test_a_misspelt_variety_is_told_before_it_goes_with_the_others():
     assert '"others"' in result.stderr
 
 
+def test_a_mark_for_what_is_not_known_is_no_variety():
+    Path("lot.csv").write_text("fish,variety,length\n1,?,20\n2,n/a,21\n", encoding="utf-8")
+    result = run("classes", "lantern_bay_young", "lot.csv", "--out", "out.csv")
+    assert "No variety that is installed" not in result.stderr
+    assert [row["class_group"] for row in rows("out.csv")] == ["", ""]
+
+
 def test_classes_as_data():
     data = json.loads(run("classes", "tin_bucket_club", "lot.csv", "--json", "--out", "out.json").stdout)
     assert data == json.loads(Path("out.json").read_text(encoding="utf-8"))
@@ -105,6 +112,8 @@ def test_records_without_a_column_of_varieties_take_one_for_all():
     Path("lot.csv").write_text("fish,length\n1,20\n", encoding="utf-8")
     run("classes", "lantern_bay_young", "lot.csv", "--variety", "kohaku with glitter", "--out", "out.csv")
     assert rows("out.csv")[0]["variety"] == "kohaku with glitter"
+    run("classes", "lantern_bay_young", "lot.csv", "--variety", "Glitter Kohaku", "--out", "said.csv")
+    assert rows("said.csv") == rows("out.csv")
     assert run("classes", "lantern_bay_young", "lot.csv", "--variety", "kohakku").exit_code == 2
 
 
@@ -142,6 +151,10 @@ def test_results_of_a_mixed_batch_carry_the_class():
         (("classes", "lantern_bay_young", "lot.csv", "--out", "out.xlsx"), "unknown-ending"),
         (("classes", "lantern_bay_young", "--out", "out.csv"), "Name a file of records"),
         (("classes", "lantern_bay_young", "nothing.csv"), "no-such-file"),
+        (("classes", "lantern_bay_young", "lot.csv", "lot.csv"), "Give one at a time"),
+        (("classes", "lantern_bay_young", "*.csv"), "Give one at a time"),
+        (("classes", "lantern_bay_young", "."), "Give one at a time"),
+        (("classes", "lantern_bay_young", "lot.parquet"), "Give one at a time"),
         (("classes", "lantern_bay_young", "unmeasured.csv"), "no-measured-column"),
         (("classes", "weight.toml", "lot.csv"), "class-trait-wrong"),
         (("grade", "rules.koi", "lot.csv", "--classes", "weight.toml"), "class-trait-wrong"),

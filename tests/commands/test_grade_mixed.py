@@ -54,7 +54,7 @@ def farm(tmp_path, monkeypatch):
     Path("lot.csv").write_text(RECORDS, encoding="utf-8")
     # `maruten` is yes or no for a kohaku, and a number here: one column serves both.
     net = Trait("net", "net", Scale(("faint", "clear")))
-    of_lace = lace(net, Trait("maruten", "marks", Count(9)))
+    of_lace = lace(net, Trait("maruten", "marks", Count(9)), also=("open work",), forms=("fine lace",))
     skin = lace(Trait("rows", "rows", YesNo()), name="glitter", is_skin=True)
     registry = registry_with(Gives(of_lace, skin, rulesets={"lace_house": Path("rules/lace.koi").resolve()}))
     assert not registry.problems
@@ -240,7 +240,8 @@ def test_what_cannot_be_is_answered():
     assert run(*WAYS[0], "lot.csv", "--out", "rules/lace.koi").exit_code == 2
     assert "nothing was written" in run("rules/kohaku.koi", "rules/lice.koi", "lot.csv").output
     misspelt = run("rules/kohaku.koi", "tosai_kohakku", "lot.csv")
-    assert misspelt.exit_code == 2 and 'Did you mean "tosai_kohaku"?' in misspelt.stderr
+    assert misspelt.exit_code == 2 and "no-rules-or-records" in misspelt.stderr
+    assert 'Did you mean "tosai_kohaku"?' in misspelt.stderr
     twice = run("rules/kohaku.koi", "rules/lace.koi", "rules/../rules/kohaku.koi", "lot.csv")
     assert twice.exit_code == 2 and "standard-named-twice" in twice.stderr
     Path("empty.csv").write_text("fish,variety\n", encoding="utf-8")
@@ -269,6 +270,22 @@ def test_one_standard_carries_variety_and_stage_along_and_tells_who_is_of_others
     assert '2 fish are recorded as "lace", and the standard is for "kohaku"' in result.stderr
     assert 'One fish is recorded as "nisai", and the standard is for "tosai"' in result.stderr
     assert {fish: (row["variety"], row["stage"]) for fish, row in rows("out.csv").items()}["b"] == ("lace", "tosai")
+
+
+def test_a_mark_for_what_is_not_known_is_neither_variety_nor_stage():
+    Path("lot.csv").write_text("fish,variety,stage,tail_stem\na,?,-,fair\n", encoding="utf-8")
+    assert "no variety and no stage recorded: a" in run(*WAYS[0], "lot.csv").output
+    assert "fish-for-others" not in run(WAYS[0][0], "lot.csv").stderr
+
+
+def test_a_fish_is_picked_for_by_what_people_call_it():
+    Path("lot.csv").write_text("fish,variety,net\na,Open-Work,clear\nb,Fine Lace,clear\n", encoding="utf-8")
+    result = run(*WAYS[0], "lot.csv")
+    assert result.exit_code == 0 and "2 fish by Tin Bucket, lace" in result.output
+    Path("lot.csv").write_text("fish,variety,tail_stem\na,kohaku,fair\nb,Fine Lace,\n", encoding="utf-8")
+    Path("one").mkdir()
+    Path("one/kohaku.koi").write_text(KOHAKU, encoding="utf-8")
+    assert "no standard for lace (fine lace): b" in run("one", "lot.csv").output
 
 
 def test_a_page_has_a_part_for_each_standard_and_the_fish_that_none_was_for():
@@ -323,3 +340,10 @@ def test_a_page_of_fish_that_no_standard_is_for_names_them():
     page = Path("page.html").read_text(encoding="utf-8")
     assert "<b>0 fish by 2 standards</b>, 1 not graded" in page
     assert "no standard for chagoi" in page
+
+
+def test_a_word_that_is_neither_rules_nor_records_is_told_with_what_is_near():
+    result = run("rules/kohaku.koi", "lace_huose", "lot.csv")
+    assert result.exit_code == 2
+    assert "no-rules-or-records" in result.output
+    assert "lace_house" in result.output

@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from hypothesis import strategies as st
 
+from tests.judge import drawn_comparisons as comparisons
 from tests.judge import expressions as e
 from tests.judge.look import HELD_IN
 from tests.judge.scope import LabelType, NumberType, PlacesType, Scope, StepsType, TruthType, literal
@@ -23,6 +24,11 @@ def number(scope: Scope, dimension: str, depth: int) -> e.Expression:
     """A number or count of this dimension."""
     if scope.growing and scope.chance(40):
         return grown_number(scope, dimension)
+    if scope.comparing and scope.chance(12):
+        way = comparisons.earlier_number if scope.chance(35) else comparisons.figure_number
+        found = way(scope, dimension, depth)
+        if found is not None:
+            return found
     if depth == 0 or scope.chance(35):
         return plain_number(scope, dimension)
     match scope.one_of(WORKINGS):
@@ -112,6 +118,10 @@ def literal_inside(scope: Scope, of: e.Expression, dimension: str) -> e.Expressi
 
 def steps_value(scope: Scope, its_type: StepsType, depth: int) -> e.Expression:
     names = scope.same_type(its_type)
+    if scope.comparing and scope.chance(15):
+        earlier = comparisons.earlier_named(scope, names)
+        if earlier is not None:
+            return earlier
     if depth and scope.chance(20):
         word = scope.chance(30)
         otherwise = e.Step(scope.one_of(its_type.order)) if word else steps_value(scope, its_type, depth - 1)
@@ -151,8 +161,14 @@ def simple_condition(scope: Scope, depth: int) -> e.Expression:
     ):
         if scope.names(its_type):
             ways += [way, way]
-    if scope.standard.faults:
+    if scope.standard.faults and not scope.alone:
         ways.append(fault_condition)
+    if scope.comparing:
+        ways += [comparisons.against_the_others] * 2
+        if scope.chance(10):
+            return comparisons.earlier_condition(scope, depth)
+    if scope.graded:
+        ways += [comparisons.grade_condition]
     for _ in range(4):
         found = scope.one_of(ways)(scope, depth)
         if found is not None and scope.is_open(found):
@@ -226,11 +242,13 @@ def truth_condition(scope: Scope, depth: int) -> e.Expression:
 
 
 def some_truth(scope: Scope, depth: int) -> e.Expression:
-    if scope.standard.faults and scope.chance(10):
+    if scope.standard.faults and not scope.alone and scope.chance(10):
         return e.FaultBit(scope.one_of(scope.standard.faults).name)
     if depth and scope.chance(15):
         return condition(scope, depth - 1)
     name = scope.one_of(scope.names(TruthType))
+    if scope.comparing and scope.chance(15):
+        return comparisons.earlier_named(scope, [name]) or e.Name(name)
     fixed = any(each.name == name and each.fixed for each in scope.standard.traits)
     return e.GrownTo(e.Name(name), grown_length(scope)) if fixed and scope.chance(50) else e.Name(name)
 
@@ -239,7 +257,8 @@ def places_condition(scope: Scope, _depth: int) -> e.Expression:
     name = scope.one_of(scope.names(PlacesType))
     its_type = scope.types[name]
     assert isinstance(its_type, PlacesType)
-    return e.Includes(e.Name(name), scope.one_of(its_type.places))
+    earlier = comparisons.earlier_named(scope, [name]) if scope.comparing and scope.chance(30) else None
+    return e.Includes(earlier or e.Name(name), scope.one_of(its_type.places))
 
 
 def label_comparison(scope: Scope, _depth: int) -> e.Expression:
@@ -256,7 +275,11 @@ def fault_condition(scope: Scope, _depth: int) -> e.Expression:
 def recorded_condition(scope: Scope, _depth: int) -> e.Expression:
     """Asks of a trait, or of a term that is nothing but one."""
     names = [each.name for each in scope.standard.traits]
-    for term in scope.standard.terms:
+    if scope.comparing and scope.chance(40):
+        found = scope.one_of(comparisons.what_may_be_recorded(scope))()
+        if found is not None:
+            return e.IsRecorded(found, negated=scope.chance(30))
+    for term in () if scope.alone else scope.standard.terms:
         if isinstance(term.means, e.Name) and term.means.name in names:
             names.append(term.name)
     return e.IsRecorded(e.Name(scope.one_of(names)), negated=scope.chance(30))

@@ -15,7 +15,7 @@ from tests.judge import model as m
 from tests.judge.drawn_expressions import TEXTS
 from tests.judge.look import HELD_IN, Record, exactly
 from tests.judge.scope import MILLION, Draw, decimal_of
-from tests.judge.text import plain
+from tests.judge.written import plain
 
 # How far from a threshold a value may stand: nowhere, and around half a millionth, where rounding decides.
 NUDGES = ("0", "0", "0.0000005", "-0.0000005", "0.0000005", "-0.0000005", "0.000001", "-0.0000006", "0.0000004")

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from tests.judge import expressions as e
 from tests.judge import model as m
 from tests.judge.drawn_expressions import condition, number, steps_value, type_of
+from tests.judge.drawn_rounds import add_alert, add_round
 from tests.judge.judge import most, weighed
 from tests.judge.look import HELD_IN, exactly
 from tests.judge.scope import HIGHEST, MILLION, Draw, Scope, StepsType, TruthType, decimal_of, type_of_kind
@@ -90,8 +91,11 @@ GIVEN = (
 
 
 @st.composite
-def drawn_standard(draw: Draw, *, growing: bool = False) -> m.Standard:
-    scope = Scope(draw, m.Standard(grades=(), variety=GROWER if growing else ""), growing=growing)
+def drawn_standard(
+    draw: Draw, *, growing: bool = False, comparing: bool = False, selecting: bool = False
+) -> m.Standard:
+    standard = m.Standard(grades=(), variety=GROWER if growing else "")
+    scope = Scope(draw, standard, growing=growing, comparing=comparing)
     names = iter(scope.shuffled(NAMES))
     if growing:
         add_what_grows(scope)
@@ -118,6 +122,12 @@ def drawn_standard(draw: Draw, *, growing: bool = False) -> m.Standard:
     for name in grades[:-1]:
         scope.extend(grades=(m.Grade(name, condition(scope, 1), scope.one_of(LABELS)),))
     scope.extend(grades=(m.Grade(grades[-1], None, scope.one_of(LABELS)),))
+    scope.graded = comparing or selecting
+    for name in scope.shuffled(NAMES)[: draw(st.integers(0, 2))] if comparing else ():
+        add_alert(scope, name)
+    if scope.graded:
+        for name in scope.shuffled(NAMES)[: draw(st.integers(0, 4))]:
+            add_round(scope, name)
     return scope.standard
 
 

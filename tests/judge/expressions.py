@@ -72,9 +72,9 @@ class CountOf:
 
 @frozen
 class CountPlaces:
-    """count of P: P is a trait or a term."""
+    """count of P: P is a trait or a term, or one of these in the look before."""
 
-    of: Name
+    of: Name | Earlier
 
 
 @frozen
@@ -109,6 +109,33 @@ class SectionPoints:
 @frozen
 class FaultBit:
     name: str
+
+
+@frozen
+class GradeNow:
+    """grade: the grade of the fish as a scale, worst first."""
+
+
+FIGURES = ("median", "mean", "lowest", "highest", "percentile", "standing", "share")
+
+
+@frozen
+class Figure:
+    """batch KIND [N] of E [among the same (...)] [among those kept by ROUND] [with N or more recorded]."""
+
+    kind: str  # one of FIGURES
+    of: Expression
+    percent: Decimal | None = None
+    same: tuple[str, ...] = ()  # names
+    kept_by: str = ""
+    at_least: int | None = None
+
+
+@frozen
+class Earlier:
+    """earlier E: E in the look before this one."""
+
+    of: Expression
 
 
 @frozen
@@ -153,7 +180,7 @@ class IsOneOf:
 
 @frozen
 class IsRecorded:
-    of: Name
+    of: Name | Earlier | Figure
     negated: bool = False
 
 
@@ -163,7 +190,7 @@ class Includes:
     place: str
 
 
-Value = Literal | YesNo | Step | Words | Name | Score | SectionPoints | FaultBit
+Value = Literal | YesNo | Step | Words | Name | Score | SectionPoints | FaultBit | GradeNow | Figure | Earlier
 Working = Negative | Arithmetic | GrownTo | CountOf | CountPlaces | Lesser | Greater | Either
 Condition = Or | And | Not | Compare | Between | IsOneOf | IsRecorded | Includes
 Expression = Value | Working | Condition

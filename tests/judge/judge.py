@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import math
 from fractions import Fraction
+from functools import cache
 from itertools import pairwise
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from tests.judge import model as m
 from tests.judge import values as v
-from tests.judge.look import Look, Record, exactly, fault_bites, held, look_at, look_at_any, number, truth, worth
+from tests.judge.look import Look, Record, exactly, held, look_at, look_at_any
+from tests.judge.reckoning import fault_bites, number, truth, worth
 
 Ends = tuple[int, int]
 
@@ -39,9 +41,14 @@ def judge(standard: m.Standard, record: Record, recorded: frozenset[str] | None 
 
     `recorded` answers `is recorded` as another record stands (section 5, Sound); without it, as this one does.
     """
-    look = look_at(standard, record, recorded)
-    sections = section_ends(standard, look)
-    look = look.with_sections(sections)
+    look = evolve(look_at(standard, record, recorded), anything=cache(lambda: look_at_ranges(standard)))
+    return verdict_of(standard, look.with_sections(section_ends(standard, look)))
+
+
+def verdict_of(standard: m.Standard, look: Look) -> Verdict:
+    """Of a look whose sections are worked out."""
+    sections = look.sections
+    assert sections is not None
     bites = {each.name: fault_bites(each, look) for each in standard.faults}
     raised = {each.name: fault_bites(each, look) for each in standard.lifts}
     return Verdict(
@@ -61,6 +68,12 @@ def look_without_a_fish(standard: m.Standard) -> Look:
     """The ranges of everything, sections included: what the checker judges always and never by (section 3)."""
     look = look_at_any(standard)
     return look.with_sections(section_ends(standard, look))
+
+
+def look_at_ranges(standard: m.Standard) -> Look:
+    """The range of everything, of sections as such: held within 0 and worth (section 4 clause 3)."""
+    sections = {each.name: (0, half_up(100 * exactly(each.worth))) for each in standard.sections}
+    return look_at_any(standard).with_sections(sections)
 
 
 def half_up(x: Fraction) -> int:

@@ -1,8 +1,8 @@
-"""One fish under one standard: what its record says of each trait, and what each expression is worth on it."""
+"""One fish under one standard: all that may be read of it, and what its record says of each trait."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from decimal import ROUND_FLOOR, Decimal
 from fractions import Fraction
 
@@ -48,7 +48,10 @@ class Look:
     """All that an expression may read.
 
     `recorded` is None while a standard is checked without a fish: then `is recorded` may be either.
-    `sections` (lowest and highest, in hundredths) is None until all sections are worked out.
+    `sections` (lowest and highest, in hundredths) is None until all sections are worked out. `figure` is what a figure
+    of the batch comes to for this fish, in millionths, or None if it is not recorded; `before` is the look before this
+    one. Before the first round `bites` (of each fault) and `grades` (those still possible) are fixed. `anything` is the
+    look without a fish; None where this one is that.
     """
 
     traits: dict[str, m.Trait]
@@ -59,6 +62,11 @@ class Look:
     recorded: frozenset[str] | None
     sections: dict[str, tuple[int, int]] | None = None
     grown_to: v.Span | None = None  # how long the fish shall be; None for as it is
+    figure: Callable[[e.Figure], int | None] | None = None
+    before: Look | None = None
+    bites: Mapping[str, v.Truth] | None = None
+    grades: v.Steps | None = None
+    anything: Callable[[], Look] | None = None
 
     def with_sections(self, sections: dict[str, tuple[int, int]]) -> Look:
         return evolve(self, sections=sections)
@@ -83,7 +91,9 @@ def look_at_any(standard: m.Standard) -> Look:
         low = each.amount if each.low is None else each.low
         high = each.amount if each.high is None else each.high
         ranges[each.name] = v.Span(held(low, each.unit), held(high, each.unit))
-    return evolve(look_at(standard, {}, None), settings=ranges, recorded=None)
+    order = tuple(reversed([each.name for each in standard.grades]))
+    any_grade = v.Steps(order, frozenset(order))
+    return evolve(look_at(standard, {}, None), settings=ranges, recorded=None, grades=any_grade)
 
 
 # ---- What was recorded (section 5) -------------------------------------------------------------------------------
@@ -121,36 +131,7 @@ def ends(said: object) -> tuple[object, object]:
     return said, said
 
 
-# ---- Expressions (sections 3 to 5) -------------------------------------------------------------------------------
-
-
-def worth(expression: e.Expression, look: Look) -> v.Worth:
-    match expression:
-        case e.Literal(amount, unit):
-            return v.Span(held(amount, unit), held(amount, unit))
-        case e.YesNo(yes):
-            return v.YES if yes else v.NO
-        case e.Words(text):
-            return v.Label(frozenset({text}))
-        case e.Name(name):
-            return named(name, look)
-        case e.Either(then, condition, otherwise):
-            first = worth(then, look)
-            return v.either(first, truth(condition, look), operand(otherwise, first, look))
-        case e.GrownTo(of, target):
-            return worth(of, evolve(look, grown_to=number(target, look)))
-        case e.Negative() | e.Arithmetic() | e.CountOf() | e.CountPlaces() | e.Lesser() | e.Greater():
-            return working(expression, look)
-        case e.Score() | e.SectionPoints():
-            return points_so_far(expression, look)
-        case _:
-            return condition_worth(expression, look)
-
-
-def named(name: str, look: Look) -> v.Worth:
-    if name in look.traits:
-        return trait_worth(look.traits[name], look.record) if look.grown_to is None else grown(look.traits[name], look)
-    return look.settings[name] if name in look.settings else worth(look.terms[name], look)
+# ---- What it will be when grown ----------------------------------------------------------------------------------
 
 
 def grown(trait: m.Trait, look: Look) -> v.Worth:
@@ -187,111 +168,3 @@ def exact(value: float) -> Decimal:
 def rounded(value: Decimal) -> Decimal:
     """To a millionth, half up."""
     return (value + Decimal("0.0000005")).quantize(Decimal("0.000001"), ROUND_FLOOR)
-
-
-def working(expression: e.Working, look: Look) -> v.Span:
-    match expression:
-        case e.Negative(of):
-            return v.negative(number(of, look))
-        case e.Arithmetic(sign, left, right):
-            return v.arithmetic(sign, number(left, look), number(right, look))
-        case e.CountOf(conditions):
-            return v.count_of([truth(each, look) for each in conditions])
-        case e.CountPlaces(of):
-            places = worth(of, look)
-            assert isinstance(places, v.PlaceSet)
-            return v.Span(float(len(places.surely)), float(len(places.possibly)))
-        case e.Lesser(of):
-            return v.lesser([number(each, look) for each in of])
-        case e.Greater(of):
-            return v.greater([number(each, look) for each in of])
-        case _:
-            raise AssertionError(expression)
-
-
-def points_so_far(expression: e.Score | e.SectionPoints, look: Look) -> v.Span:
-    """Score and section points are hundredths, exact; as a number, that many hundredths (section 4 clauses 3 and 4)."""
-    assert look.sections is not None
-    if isinstance(expression, e.SectionPoints):
-        low, high = look.sections[expression.name]
-    else:
-        low = sum(lowest for lowest, _ in look.sections.values())
-        high = sum(highest for _, highest in look.sections.values())
-    return v.Span(low / 100, high / 100)
-
-
-def condition_worth(expression: e.Expression, look: Look) -> v.Truth:
-    match expression:
-        case e.FaultBit(name):
-            return fault_bites(look.faults[name], look)  # section 4 clause 5: after its `except`
-        case e.Or(parts):
-            return v.any_of([truth(each, look) for each in parts])
-        case e.And(parts):
-            return v.all_of([truth(each, look) for each in parts])
-        case e.Not(of):
-            return v.negated(truth(of, look))
-        case e.Compare(operator, left, right):
-            first = worth(left, look)
-            return compare(operator, first, operand(right, first, look))
-        case e.Between(of, low, high):  # both ends in: at least the low one and at most the high one
-            middle = worth(of, look)
-            at_least = compare("at least", middle, operand(low, middle, look))
-            return v.all_of([at_least, compare("at most", middle, operand(high, middle, look))])
-        case e.IsOneOf(of, options, negated):
-            first = worth(of, look)
-            listed = v.one_of(first, [operand(each, first, look) for each in options])
-            return v.negated(listed) if negated else listed
-        case e.IsRecorded(of, negated):
-            known = is_recorded(of, look)
-            return v.negated(known) if negated else known
-        case e.Includes(of, place):
-            places = worth(of, look)
-            assert isinstance(places, v.PlaceSet)
-            return v.Truth(place in places.surely, place in places.possibly)
-        case _:
-            raise AssertionError(expression)
-
-
-def compare(operator: str, left: v.Worth, right: v.Worth) -> v.Truth:
-    if operator == "is":
-        return v.same(left, right)
-    if operator == "is not":
-        return v.negated(v.same(left, right))
-    return v.in_order(operator, v.as_order(left), v.as_order(right))
-
-
-def operand(expression: e.Expression, left: v.Worth, look: Look) -> v.Worth:
-    """Section 3: right of a comparison with a scale or choice, or beside it in a choice of two, a word is its step."""
-    if isinstance(expression, e.Step):
-        assert isinstance(left, v.Steps)
-        return v.Steps(left.order, frozenset({expression.name}))
-    return worth(expression, look)
-
-
-def is_recorded(of: e.Name, look: Look) -> v.Truth:
-    """Section 5: asks of a trait, or of a term that is nothing but one; never open."""
-    if of.name not in look.traits:
-        inner = look.terms[of.name]
-        assert isinstance(inner, e.Name)
-        return is_recorded(inner, look)
-    if look.recorded is None:
-        return v.OPEN
-    return v.YES if of.name in look.recorded else v.NO
-
-
-def number(expression: e.Expression, look: Look) -> v.Span:
-    found = worth(expression, look)
-    assert isinstance(found, v.Span), expression
-    return found
-
-
-def truth(expression: e.Expression, look: Look) -> v.Truth:
-    found = worth(expression, look)
-    assert isinstance(found, v.Truth), expression
-    return found
-
-
-def fault_bites(fault: m.Fault | m.Lift, look: Look) -> v.Truth:
-    """Section 4 clause 5: `if C except D` means C and not D."""
-    excepted = None if fault.excepted is None else truth(fault.excepted, look)
-    return v.held_back(truth(fault.condition, look), excepted)

@@ -166,6 +166,51 @@ class Grade:
 
 
 @frozen
+class Alert:
+    name: str
+    condition: Expression
+    label: str = "mind this"
+
+
+@frozen
+class Key:
+    """highest E, lowest E, those with C."""
+
+    word: str  # "highest", "lowest" or "those with"
+    of: Expression
+
+
+@frozen
+class Quota:
+    """no more than K with C, or of the same (...)."""
+
+    amount: int
+    condition: Expression | None = None
+    same: tuple[str, ...] = ()
+
+
+@frozen
+class Round:
+    """A round; without keys it has no pick, and with `many` None it picks all. `many` may name a setting.
+
+    pool: "" (those kept by the round before), "all", "kept by" or "passed over by" (of the round `pool_of`).
+    """
+
+    name: str
+    pool: str = ""
+    pool_of: str = ""
+    keep: Expression | None = None
+    possibly: bool = False
+    many: int | str | None = None
+    keys: tuple[Key, ...] = ()
+    quotas: tuple[Quota, ...] = ()
+    ties: str = ""  # "", "all in" or "by first recorded"
+    send: str = ""
+    rescues: int = 0
+    label: str = ""
+
+
+@frozen
 class Standard:
     """One whole standard; grades stand best first."""
 
@@ -176,5 +221,7 @@ class Standard:
     faults: tuple[Fault, ...] = ()
     lifts: tuple[Lift, ...] = ()
     grades: tuple[Grade, ...] = field(default=(Grade("keep", None),))
+    alerts: tuple[Alert, ...] = ()
+    rounds: tuple[Round, ...] = ()
     title: str = "Lantern Bay trial standard"
     variety: str = ""

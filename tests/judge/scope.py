@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from decimal import Decimal
 from fractions import Fraction
 from typing import Any, TypeVar
@@ -14,7 +15,8 @@ from tests.judge import expressions as e
 from tests.judge import model as m
 from tests.judge import values as v
 from tests.judge.judge import look_without_a_fish
-from tests.judge.look import HELD_IN, Look, exactly, worth
+from tests.judge.look import HELD_IN, Look, exactly
+from tests.judge.reckoning import worth
 
 T = TypeVar("T")
 Draw = Callable[[st.SearchStrategy[Any]], Any]
@@ -77,7 +79,10 @@ def type_of_kind(kind: m.Kind) -> Type:
 class Scope:
     """The standard so far, and the type of each of its names; `scored` once sections may be read.
 
-    growing: whether traits may be asked for as they will be.
+    growing: whether traits may be asked for as they will be. comparing: whether figures of the batch and the look before
+    may be read; alone: inside such a look, where nothing but what was recorded is read; about_nobody: in what may read
+    nothing of one fish. graded: whether the grade may be read. rounds: the rounds so far. figures: those that may be
+    read again, with their dimension.
     """
 
     draw: Draw
@@ -85,6 +90,12 @@ class Scope:
     types: dict[str, Type] = field(factory=dict)
     scored: bool = False
     growing: bool = False
+    comparing: bool = False
+    alone: bool = False
+    about_nobody: bool = False
+    graded: bool = False
+    rounds: list[str] = field(factory=list)
+    figures: list[tuple[str, e.Figure]] = field(factory=list)
     look: Look = field(init=False)
 
     def __attrs_post_init__(self) -> None:
@@ -108,6 +119,27 @@ class Scope:
         self.standard = evolve(self.standard, **now)
         self.look = look_without_a_fish(self.standard)
 
+    @contextmanager
+    def before(self) -> Iterator[None]:
+        """Inside it, only traits and settings are read."""
+        kept = (self.types, self.scored, self.graded, self.comparing, self.alone)
+        recorded = {each.name for each in (*self.standard.traits, *self.standard.settings)}
+        self.types = {name: its_type for name, its_type in self.types.items() if name in recorded}
+        self.scored, self.graded, self.comparing, self.alone = False, False, False, True
+        try:
+            yield
+        finally:
+            self.types, self.scored, self.graded, self.comparing, self.alone = kept
+
+    @contextmanager
+    def about_one(self) -> Iterator[None]:
+        """Inside it, a fish may be read: what a figure is of."""
+        kept, self.about_nobody = self.about_nobody, False
+        try:
+            yield
+        finally:
+            self.about_nobody = kept
+
     def name(self, name: str, its_type: Type) -> None:
         self.types[name] = its_type
 
@@ -121,7 +153,10 @@ class Scope:
         return [n for n, t in self.types.items() if isinstance(t, NumberType) and t.dimension == dimension]
 
     def dimensions(self) -> list[str]:
-        return sorted({t.dimension for t in self.types.values() if isinstance(t, NumberType)} | {""})
+        return sorted(
+            {t.dimension for t in self.types.values() if isinstance(t, NumberType)}
+            | ({"", "%"} if self.comparing else {""})
+        )
 
     # ---- What ranges alone decide (section 3: always and never are judged by plain intervals) --------------------
 
@@ -140,6 +175,10 @@ class Scope:
                 return self.types[name] == NumberType("", whole=True)
             case e.CountOf() | e.CountPlaces():
                 return True
+            case e.Figure(kind, of):
+                return kind in {"lowest", "highest"} and self.is_whole(of)
+            case e.Earlier(of):
+                return self.is_whole(of)
             case e.Arithmetic(sign, left, right):
                 return sign != "/" and self.is_whole(left) and self.is_whole(right)
             case e.Lesser(of) | e.Greater(of):

@@ -10,6 +10,7 @@ from __future__ import annotations
 from hypothesis import strategies as st
 
 from tests.judge import model as m
+from tests.judge.drawn_batches import Batch, drawn_batch
 from tests.judge.drawn_records import drawn_completion, drawn_record
 from tests.judge.drawn_statements import drawn_standard
 from tests.judge.look import Record
@@ -25,9 +26,24 @@ def standards_that_grow() -> st.SearchStrategy[m.Standard]:
     return drawn_standard(growing=True)
 
 
+def standards_that_compare() -> st.SearchStrategy[m.Standard]:
+    """The same with figures of the batch, looks before, alerts and rounds."""
+    return drawn_standard(comparing=True)
+
+
+def standards_that_select() -> st.SearchStrategy[m.Standard]:
+    """The same with rounds, but without figures of the batch and looks before."""
+    return drawn_standard(selecting=True)
+
+
 def records(standard: m.Standard) -> st.SearchStrategy[dict[str, object]]:
     """What sorters write down: with holes, spans, thresholds hit exactly, ties of rounding."""
     return drawn_record(standard)
+
+
+def batches(standard: m.Standard, most: int = 9) -> st.SearchStrategy[Batch]:
+    """Fish that share values, with looks before, ties, holes, and a person's decisions."""
+    return drawn_batch(standard, most)
 
 
 def completions(standard: m.Standard, record: Record) -> st.SearchStrategy[dict[str, object]]:

@@ -61,7 +61,8 @@ def test_a_drawn_standard_is_decided_by_its_records_not_by_its_ranges(data: st.D
 
 def test_brackets_stand_exactly_where_they_are_needed() -> None:
     from tests.judge import expressions as e
-    from tests.judge.text import tidy, written
+    from tests.judge.layout import tidy
+    from tests.judge.written import written
 
     a, b, c = (e.Name(name) for name in "abc")
     for expression, text in (

@@ -2,15 +2,11 @@
 
 from __future__ import annotations
 
-from decimal import Decimal
-from itertools import pairwise
 from random import Random
 
-from tests.judge import expressions as e
 from tests.judge import model as m
-
-# How tightly each form binds, loosest first (section 3, Operators).
-OR, AND, NOT, COMPARISON, SUM, PRODUCT, UNARY, GROWN, PRIMARY = range(9)
+from tests.judge.layout import comment_or_blank, loose, tidy
+from tests.judge.written import OR, SUM, between_each, joined, label, names, plain, quantity, quoted, written
 
 
 def to_text(standard: m.Standard, seed: int | None = None) -> str:
@@ -39,6 +35,8 @@ def in_some_order(standard: m.Standard, random: Random | None) -> list[list[str]
     runs.append([line for each in standard.sections for line in section(each)])
     runs += [[cap(each)] for each in standard.lifts]
     runs.append([grade(each) for each in standard.grades])
+    runs += [[alert(each)] for each in standard.alerts]
+    runs.append([a_round(each) for each in standard.rounds])
     if random is None:
         return [line for run in runs for line in run]
     left = [run for run in runs if run]
@@ -131,159 +129,37 @@ def grade(of: m.Grade) -> list[str]:
     return ["grade", of.name, *label(of.label), *end]
 
 
-# ---- Expressions -------------------------------------------------------------------------------------------------
+# ---- The batch ---------------------------------------------------------------------------------------------------
 
 
-def written(of: e.Expression, at_least: int = OR) -> list[str]:
-    """The words of an expression, in brackets if it binds looser than its surroundings need."""
-    binds, words = form(of)
-    return ["(", *words, ")"] if binds < at_least else words
+def alert(of: m.Alert) -> list[str]:
+    return ["alert", of.name, *label(of.label), "if", *written(of.condition)]
 
 
-def form(of: e.Expression) -> tuple[int, list[str]]:
-    match of:
-        case e.Or(parts):
-            return OR, chain(parts, "or", OR)
-        case e.And(parts):
-            return AND, chain(parts, "and", AND)
-        case e.Not(inner):
-            return NOT, ["not", *written(inner, NOT)]
-        case e.Compare(operator, left, right):
-            return COMPARISON, [*written(left, SUM), *operator.split(), *written(right, SUM)]
-        case e.Between(inner, low, high):
-            return COMPARISON, [*written(inner, SUM), "between", *written(low, SUM), "and", *written(high, SUM)]
-        case e.IsOneOf(inner, options, negated):
-            listed = joined([written(each, SUM) for each in options])
-            return COMPARISON, [*written(inner, SUM), *no_or_yes(negated), "one", "of", "(", *listed, ")"]
-        case e.IsRecorded(inner, negated):
-            return COMPARISON, [inner.name, *no_or_yes(negated), "recorded"]
-        case e.Includes(inner, place):
-            return COMPARISON, [*written(inner, SUM), "includes", place]
-        case e.Arithmetic(sign, left, right):
-            binds = SUM if sign in "+-" else PRODUCT
-            return binds, [*written(left, binds), sign, *written(right, binds + 1)]
-        case e.Negative(inner):
-            first, *others = written(inner, PRIMARY)
-            return UNARY, ["-" + first, *others]
-        case e.GrownTo(inner, target):
-            return GROWN, [*written(inner, PRIMARY), "grown", "to", *written(target, PRIMARY)]
-        case _:
-            return PRIMARY, primary(of)
+def a_round(of: m.Round) -> list[str]:
+    words = ["round", of.name, *label(of.label), *pool(of)]
+    if of.keep is not None:
+        words += ["keep", "those", *(["possibly"] if of.possibly else []), "with", *written(of.keep)]
+    if of.keys:
+        many = "all" if of.many is None else str(of.many)
+        keys = [[*key.word.split(), *written(key.of, OR if key.word == "those with" else SUM)] for key in of.keys]
+        first, *others = keys
+        words += ["pick", many, "by", *first]
+        for each in others:
+            words += [",", "then", *each]
+    for quota in of.quotas:
+        words += ["no", "more", "than", str(quota.amount)]
+        words += ["with", *written(quota.condition)] if quota.condition else ["of", "the", "same", *names(quota.same)]
+    words += ["ties", *of.ties.split()] if of.ties else []
+    words += ["send", "to", quoted(of.send)] if of.send else []
+    return words + (["rescues", str(of.rescues)] if of.rescues else [])
 
 
-def primary(of: e.Expression) -> list[str]:
-    match of:
-        case e.Literal(amount, unit):
-            return quantity(amount, unit)
-        case e.YesNo(yes):
-            return ["yes" if yes else "no"]
-        case e.Step(name) | e.Name(name):
-            return [name]
-        case e.Words(text):
-            return [quoted(text)]
-        case e.CountOf(conditions):
-            return ["count", "of", "(", *joined([written(each) for each in conditions]), ")"]
-        case e.CountPlaces(places):
-            return ["count", "of", places.name]
-        case e.Lesser(parts):
-            return ["lesser", "of", "(", *joined([written(each, SUM) for each in parts]), ")"]
-        case e.Greater(parts):
-            return ["greater", "of", "(", *joined([written(each, SUM) for each in parts]), ")"]
-        case e.Either(then, condition, otherwise):
-            return ["(", *written(then), "if", *written(condition), "otherwise", *written(otherwise), ")"]
-        case e.Score():
-            return ["score"]
-        case e.SectionPoints(name):
-            return ["section", name]
-        case e.FaultBit(name):
-            return ["fault", name]
-        case _:
-            raise AssertionError(of)
-
-
-def chain(parts: tuple[e.Expression, ...], word: str, binds: int) -> list[str]:
-    words = written(parts[0], binds)
-    for part in parts[1:]:
-        words += [word, *written(part, binds + 1)]
-    return words
-
-
-def no_or_yes(negated: bool) -> list[str]:
-    return ["is", "not"] if negated else ["is"]
-
-
-# ---- Words -------------------------------------------------------------------------------------------------------
-
-
-def quantity(amount: Decimal, unit: str) -> list[str]:
-    return [plain(amount), unit] if unit else [plain(amount)]
-
-
-def plain(amount: Decimal | int) -> str:
-    return format(Decimal(amount), "f")
-
-
-def quoted(text: str) -> str:
-    return f'"{text}"'
-
-
-def label(text: str) -> list[str]:
-    return [quoted(text)] if text else []
-
-
-def joined(each: list[list[str]]) -> list[str]:
-    words = each[0]
-    for more in each[1:]:
-        words = [*words, ",", *more]
-    return words
-
-
-def between_each(words: tuple[str, ...], sign: str) -> list[str]:
-    return [part for word in words for part in (word, sign)][:-1]
-
-
-# ---- Layout ------------------------------------------------------------------------------------------------------
-
-
-def closed_up(before: str, after: str) -> bool:
-    """No blank stands inside brackets and before commas and colons."""
-    return before.endswith("(") or after in {")", ",", ":"}
-
-
-def tidy(words: list[str]) -> str:
-    line = words[0]
-    for before, after in pairwise(words):
-        line += after if closed_up(before, after) else " " + after
-    return line
-
-
-COMMENTS = (
-    "# a comment",
-    "#",
-    "# fault if above: no better than",
-    '# "half a string',
-    "# 錦鯉, e.g. 12 cm",
-    "## score # 3",
-)
-
-
-def loose(words: list[str], random: Random) -> str:
-    line = words[0]
-    breaks = random.choice((0.0, 0.1, 0.3))
-    for before, after in pairwise(words):
-        if random.random() < breaks:
-            line += line_break(random) + after
-        elif closed_up(before, after):
-            line += random.choice(("", "", "", " ")) + after
-        else:
-            line += random.choice((" ", " ", " ", "  ", "   ")) + after
-    return line + random.choice(("\n", "\n", "  \n", f" {random.choice(COMMENTS)}\n"))
-
-
-def line_break(random: Random) -> str:
-    comment = random.choice(("", "", f" {random.choice(COMMENTS)}", f"\n  {random.choice(COMMENTS)}"))
-    return comment + "\n" + " " * random.randint(1, 6)
-
-
-def comment_or_blank(random: Random) -> str:
-    return random.choice(("", "", "", "\n", f"{random.choice(COMMENTS)}\n", f"\n  {random.choice(COMMENTS)}\n"))
+def pool(of: m.Round) -> list[str]:
+    match of.pool:
+        case "":
+            return []
+        case "all":
+            return ["from", "all"]
+        case word:
+            return ["from", "those", *word.split(), of.pool_of]

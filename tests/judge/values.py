@@ -207,3 +207,25 @@ def either(then: Worth, condition: Truth, otherwise: Worth) -> Worth:
             return Label(then.possible | otherwise.possible)
         case _:
             raise AssertionError((then, otherwise))
+
+
+# ---- One value (section 6: a fish counts only where E is one value) -----------------------------------------------
+
+
+def one_number(read: Worth) -> int | None:
+    """The millionths of a number, the place of a step, 1 or 0 for yes or no."""
+    if isinstance(read, Truth):
+        return None if read == OPEN else int(read.surely)
+    low, high = as_order(read)
+    return low if low == high else None
+
+
+def one_value(read: Worth) -> object:
+    """A value that can be compared with others of its kind; None if it is not sure."""
+    match read:
+        case Span() | Truth():
+            return one_number(read)
+        case Steps(_, possible) | Label(possible):
+            return None if possible is None or len(possible) != 1 else possible
+        case PlaceSet(surely, possibly):
+            return surely if surely == possibly else None

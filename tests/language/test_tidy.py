@@ -51,7 +51,7 @@ def test_a_page_is_laid_out_as_the_one_beside_it(path, refresh_cases):
         ("count of (earlier (a)) is 0", "count of (earlier a) is 0"),
         ("count of earlier a is 0", "count of earlier a is 0"),
         ("(a if (b) otherwise (c if d otherwise e))", "(a if b otherwise (c if d otherwise e))"),
-        ("earlier (((a if b otherwise c))) above 1", "earlier ((a if b otherwise c)) above 1"),
+        ("earlier (((a if b otherwise c))) above 1", "earlier (a if b otherwise c) above 1"),
         ("(-5 cm) grown to(5cm) above 1", "(-5 cm) grown to 5 cm above 1"),
         ("a grown to (-5 cm) above 1", "a grown to (-5 cm) above 1"),
         (

@@ -62,6 +62,32 @@ def test_a_registry_cannot_be_changed() -> None:
         registry.varieties["kohaku"].traits["net"] = NET  # type: ignore[index]
 
 
+def test_a_plugin_that_raises_what_is_no_exception_is_left_out() -> None:
+    class Panic(BaseException):
+        """As extensions in Rust raise it."""
+
+    class Panics(Gives):
+        @hookimpl
+        def koirules_vocabularies(self) -> Sequence[Vocabulary]:
+            raise Panic("in an extension")
+
+    registry = registry_with(Panics())
+    assert_left_out(registry)
+    assert "Panic: in an extension" in only_problem(registry).cause
+
+
+def test_what_a_plugin_prints_does_not_stand_in_the_data_of_a_command(capsys: pytest.CaptureFixture[str]) -> None:
+    class Prints(Gives):
+        @hookimpl
+        def koirules_vocabularies(self) -> Sequence[Vocabulary]:
+            print("loading")
+            return super().koirules_vocabularies()
+
+    assert registry_with(Prints(lace())).problems == ()
+    printed = capsys.readouterr()
+    assert (printed.out, printed.err) == ("", "loading\n")
+
+
 def test_a_plugin_that_raises_in_a_hook_is_left_out() -> None:
     class Raises:
         __name__ = "invented"

@@ -147,10 +147,16 @@ def test_a_sheet_for_rules_of_a_skinned_variety() -> None:
 
 
 @pytest.mark.usefixtures("farm")
+def test_a_command_takes_a_variety_in_the_words_of_a_cell() -> None:
+    assert run("traits", "Glitter", "Kohaku").output == run("traits", "kohaku", "with", "glitter").output
+    assert run("traits", "kohaku", "glitter").exit_code == 0
+
+
+@pytest.mark.usefixtures("farm")
 @pytest.mark.parametrize(
     ("words", "told"),
     [
-        (("kohaku", "glitter"), "kohaku with glitter"),
+        (("kohaku", "chagoi"), "kohaku with chagoi"),
         (("kohaku", "with"), "Name the skin"),
         (("kohaku", "with", "glittr"), 'Did you mean "glitter"?'),
         (("kohaku", "with", "glitter", "glitter"), "stands here twice"),
@@ -161,3 +167,11 @@ def test_a_command_says_what_does_not_go_together(words: tuple[str, ...], told: 
     result = run("traits", *words)
     assert result.exit_code == 2
     assert told in result.output
+
+
+def test_what_people_call_a_variety_is_what_a_header_may_have_meant() -> None:
+    text = 'standard "Trial" edition 1 variety ogon\ngrade keep if length at least 3 cm\ngrade cull otherwise\n'
+    registry = registry_with(Gives(lace(forms=("ogon",), includes=("shared",))))
+    with pytest.raises(StandardError) as error:
+        read_standard(text, registry=registry)
+    assert [problem.mend for problem in error.value.problems] == ['Did you mean "lace"?']

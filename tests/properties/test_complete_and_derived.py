@@ -23,11 +23,9 @@ from koirules.vocabulary.misreads import Misread
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.traits import Trait, Vocabulary
 from tests.judge.growing import registry_that_grows
-from tests.judge.judge import judge
 from tests.judge.strategies import completions, records, standards_that_grow, to_mapping
 from tests.judge.text import to_text
 from tests.plugins.invented import Gives
-from tests.properties.test_agreement import by_judge, by_koirules
 from tests.properties.test_complete_records import as_sure, may_open, moderate, read
 
 ODD = 13
@@ -181,7 +179,6 @@ def test_grown_fish_are_graded_by_the_function_for_complete_records(data: st.Dat
             assert found[:4] == as_sure(grader.evaluator.run_whole(whole))
         assert grader.evaluator.ahead.nothing or loaded._at_once.grade(mapping, "") is None
         assert by_grade(loaded, mapping) == by_the_function_for_any(loaded, mapping)
-        assert by_koirules(loaded.grade(mapping)) == by_judge(judge(standard, record))
 
 
 FORMULAS = standard_of(RULES[0], RULES[2], RULES[5])

@@ -11,7 +11,7 @@ import pytest
 ROOT = Path(__file__).parents[2]
 PYTHON = sorted((ROOT / "koirules").rglob("*.py"))
 OF_PLUGINS = sorted(ROOT.glob("plugins/*/*/**/*.py"))
-PUBLIC = {"koirules", "koirules.hooks", "koirules.testing"}
+PUBLIC = {"koirules", "koirules.hooks", "koirules.testing", "koirules.editing"}
 FIXED = {"README.md", "DEVELOPERS.md", "pyproject.toml", "koirules", "rulesets", "plugins", "tests", "examples"}
 DRAWERS = {"utils", "util", "helpers", "helper", "common", "misc", "base", "core"}
 

@@ -186,6 +186,33 @@ def test_a_skin_is_tried_over_each_variety_over_which_it_can_lie() -> None:
     assert 'in "hill_ogon with glitter" the traits shine and rows' in only(Gives(alike), beside)
 
 
+@pytest.mark.parametrize(
+    ("writer", "told"),
+    [
+        ("write_results", "the page of results by"),
+        ("write_handbook", "the page for judges of"),
+        ("write_sheet", "the sheet of"),
+    ],
+)
+def test_a_page_or_sheet_that_cannot_be_made_is_told(monkeypatch: pytest.MonkeyPatch, writer: str, told: str) -> None:
+    from koirules.testing import pages
+
+    def crash(*_: object, **__: object) -> None:
+        raise ZeroDivisionError("of the plugin")
+
+    monkeypatch.setattr(pages, writer, crash)
+    assert f"{told} a rule file that names all traits of hill_ogon cannot be made (ZeroDivisionError" in only(ogon())
+
+
+def test_a_page_that_lacks_what_it_should_show_is_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    from koirules.testing import pages
+
+    monkeypatch.setattr(pages, "write_results", lambda path, *_: path.write_text("keep", encoding="utf-8") and None)
+    found = findings(with_rules(tmp_path, RULES), fish=2)
+    assert 'the page of results by the rule set "hill_ogon" does not show "cull"' in found
+    assert not any('"keep"' in told for told in found)
+
+
 def test_a_crash_while_grading_is_told_with_its_record(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     from koirules.api import Standard
 

@@ -10,6 +10,7 @@ from attrs import frozen
 from koirules.grading.columns.of_nodes import NodeColumns
 from koirules.grading.columns.rows import Rows
 from koirules.standard.parts import Rules, Setting
+from koirules.standard.reading_nodes import whether_recorded
 from koirules.standard.tree import Supplied
 from koirules.standard.types import Numeric, TextLabel
 
@@ -51,21 +52,27 @@ def supply_earlier(
         columns.ask(f"low {i}", pair.first)
         if pair.second is not None and not pair.sure:
             columns.ask(f"high {i}", pair.second)
+        whether = whether_recorded(node)
+        if whether is not None:
+            columns.ask(f"said {i}", columns.ends(whether).first)
     made = columns.collect()
     for i, one in enumerate(asked):
         low = made[f"low {i}"].gather(looks.before)
         high = made[f"high {i}"].gather(looks.before) if f"high {i}" in made.columns else low
+        said = made[f"said {i}"].gather(looks.before).fill_null(value=False) if f"said {i}" in made.columns else None
         if isinstance(one.type, Numeric):
-            least, most = (float(end) for end in one.range)
-            said = low.is_not_null() & ~((low == least) & (high == most))
+            if said is None:
+                least, most = (float(end) for end in one.range)
+                said = low.is_not_null() & ~((low == least) & (high == most))
             low, high = low.cast(pl.Float64), high.cast(pl.Float64)
             low, high = (pl.select(pl.when(said).then(end)).to_series() for end in (low, high))
             rows.with_numbers(one.key, low, None if (low.eq_missing(high)).all() else high)
         else:
-            _with_codes(rows, one, low, high)
+            _with_codes(rows, one, low, high, said)
 
 
-def _with_codes(rows: Rows, one: Supplied, low: pl.Series, high: pl.Series) -> None:
+def _with_codes(rows: Rows, one: Supplied, low: pl.Series, high: pl.Series, said: pl.Series | None) -> None:
+    """said: in which rows it was recorded, where the values themselves do not tell."""
     import polars as pl
 
     pairs = pl.DataFrame({"low": low, "high": high})
@@ -74,7 +81,9 @@ def _with_codes(rows: Rows, one: Supplied, low: pl.Series, high: pl.Series) -> N
         (first, second) if isinstance(one.range, tuple) else first for first, second in different.iter_rows()
     ]
     anything = None if isinstance(one.type, TextLabel) else one.range
-    # What is no narrower than anything at all says nothing.
-    codes = pl.Series([None if reading == anything else code for code, reading in enumerate(readings)], dtype=pl.UInt32)
+    # Of a sum, what is no narrower than anything at all says nothing.
+    says = [said is not None or reading != anything for reading in readings]
+    codes = pl.Series([code if each else None for code, each in enumerate(says)], dtype=pl.UInt32)
     coded = pairs.join(different.with_columns(code=codes), on=["low", "high"], how="left", maintain_order="left")
-    rows.with_codes(one.key, coded["code"], readings)
+    code = coded["code"] if said is None else pl.select(pl.when(said).then(coded["code"])).to_series()
+    rows.with_codes(one.key, code, readings)

@@ -35,23 +35,33 @@ def supply_figures(
     graded: bool,
     among: Mapping[str, Rows] | None = None,
 ) -> None:
-    """Put the figures that are asked for beside the rows. among: the rows kept by each round, for figures among those."""
-    for level in asked.levels:
+    """Put the figures that are asked for beside the rows. among: the rows kept by each round, for figures among those.
+
+    The rows of `among` get them too, as far as a later figure over them may be of what reads them.
+    """
+    counted = {"": rows} if among is None else {"": rows, **among}
+    for i, level in enumerate(asked.levels):
         figures = [(one.key, one.source) for one in level if isinstance(one.source, Figure)]
-        own = _values(plans, figures, rows, graded=graded)
-        shapes = [(one.kept_by, meaning(one.of), *map(meaning, one.same)) for _, one in figures]
-        ordered: dict[tuple[str, ...], _Ordered] = {}
-        for i, (key, figure) in enumerate(figures):
-            kept = own
-            if figure.kept_by and among is not None:
-                kept = _values(plans, [(key, figure)], among[figure.kept_by], graded=graded)
-            shape = shapes[i]
-            if shape not in ordered:
-                ranked = any(
-                    one == shape and each.kind == "standing" for one, (_, each) in zip(shapes, figures, strict=True)
-                )
-                ordered[shape] = _Ordered.of(own[i], kept[i if kept is own else 0], ranked=ranked)
-            rows.with_numbers(key, _divided(_figure(figure, ordered[shape])))
+        for asking in list(counted.values()) if i + 1 < len(asked.levels) else [rows]:
+            _supply_level(plans, figures, asking, counted, graded=graded)
+
+
+def _supply_level(
+    plans: NodePlans, figures: Sequence[tuple[str, Figure]], asking: Rows, counted: Mapping[str, Rows], *, graded: bool
+) -> None:
+    own = _values(plans, figures, asking, graded=graded)
+    shapes = [(one.kept_by, meaning(one.of), *map(meaning, one.same)) for _, one in figures]
+    ordered: dict[tuple[str, ...], _Ordered] = {}
+    for i, (key, figure) in enumerate(figures):
+        shape = shapes[i]
+        if shape not in ordered:
+            ranked = any(
+                one == shape and each.kind == "standing" for one, (_, each) in zip(shapes, figures, strict=True)
+            )
+            others = counted[figure.kept_by]
+            count = own[i] if others is asking else _values(plans, [(key, figure)], others, graded=graded)[0]
+            ordered[shape] = _Ordered.of(own[i], count, ranked=ranked)
+        asking.with_numbers(key, _divided(_figure(figure, ordered[shape])))
 
 
 @frozen

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from attrs import define
 
+from koirules.grading.open_picks import may_push_out_two
 from koirules.grading.picking import Candidate, Fate, Walk
 
 if TYPE_CHECKING:
@@ -29,12 +30,13 @@ _KEPT, _OVER = FATES.index(Fate.KEPT), FATES.index(Fate.OVER)
 
 
 def picked_columns(
-    frame: pl.DataFrame, keys: int, amount: int | None, quotas: Sequence[int], ties: str
+    frame: pl.DataFrame, keys: int, amount: int | None, quotas: Sequence[int], same: Sequence[bool], ties: str
 ) -> PickedColumns:
     """Pick among rows.
 
     frame: `candidate` (false: only an other, that could be one), `k0` … the keys and `b0` … their best (smaller comes
-    first), `q0` … the group in each quota, null where a row counts in none.
+    first), `q0` … the group in each quota, null where a row counts in none, `l0` … whether that is not sure, `sure` whether
+    it surely is a candidate. same: of each quota, whether its groups are of the same values.
     """
     import polars as pl
 
@@ -48,7 +50,7 @@ def picked_columns(
         fates = fates.scatter(kept, _KEPT).scatter(over, _OVER)
     else:
         fates = _walked(ordered, names, amount, quotas, ties, fates)
-    return PickedColumns(fates, _open(numbered, names, amount, quotas, ties, fates))
+    return PickedColumns(fates, _open(numbered, names, amount, quotas, same, ties, fates))
 
 
 def _walked(
@@ -93,18 +95,26 @@ def _starts(ordered: pl.DataFrame, names: Sequence[str], *, one_by_one: bool) ->
 
 
 def _open(
-    numbered: pl.DataFrame, names: Sequence[str], amount: int | None, quotas: Sequence[int], ties: str, fates: pl.Series
+    numbered: pl.DataFrame,
+    names: Sequence[str],
+    amount: int | None,
+    quotas: Sequence[int],
+    same: Sequence[bool],
+    ties: str,
+    fates: pl.Series,
 ) -> pl.Series:
-    """The rows in whose fate a recording could still change (picking.open_picks), all at once."""
+    """The rows in whose fate a recording could still change (open_picks.py), all at once."""
     import polars as pl
 
     best = [f"b{i}" for i in range(len(names))]
     differs = pl.any_horizontal([pl.col(k) != pl.col(b) for k, b in zip(names, best, strict=True)])
-    is_open = numbered.select(open=~pl.col("candidate") | differs)["open"]
+    loose = pl.any_horizontal([pl.lit(value=False), *(pl.col(f"l{i}") for i in range(len(quotas)))])
+    doubtful = numbered.select(doubtful=~pl.col("candidate") | ~pl.col("sure") | loose)["doubtful"]
+    is_open = doubtful | numbered.select(open=differs)["open"]
     nothing = pl.repeat(value=False, n=numbered.height, eager=True, dtype=pl.Boolean)
-    if not is_open.any():
+    if amount == 0 or not is_open.any():
         return nothing
-    kept = fates == _KEPT
+    kept = (fates == _KEPT) & numbered["candidate"]
     by = ["row"] if ties == "first" else []
     # Keys and hopes get numbers in one order, so that one can be looked up among the other.
     keys = numbered.select(*(pl.col(k).alias(f"o{i}") for i, k in enumerate(names)), *by)
@@ -116,10 +126,14 @@ def _open(
     if amount is not None:
         crowded = _at_or_above(hope, key, hope, strictly=strictly) >= amount
     for i, quota in enumerate(quotas):
-        crowded = crowded | _crowded_in(numbered[f"q{i}"], key, hope, quota, strictly=strictly)
+        unknown = numbered[f"l{i}"] if same[i] else nothing
+        crowded = crowded | _crowded_in(numbered[f"q{i}"], unknown, key, hope, quota, strictly=strictly)
     open_kept = kept & crowded
     sure = key.filter(kept).sort()
-    hopeful = (hope < key) if amount is None else (hope < key) & (sure.search_sorted(hope, "right") < max(amount, 1))
+    hopeful = (hope < key) if amount is None else (hope < key) & (sure.search_sorted(hope, "right") < amount)
+    freeing = hope.filter(doubtful | (hope < key) if may_push_out_two(quotas, ties) else doubtful).min()
+    hopeful = hopeful | numbered.select(loose=loose)["loose"]
+    hopeful = hopeful if freeing is None else hopeful | (key >= freeing)
     return open_kept | (~kept & numbered["candidate"] & hopeful)
 
 
@@ -130,15 +144,19 @@ def _at_or_above(hopes: pl.Series, key: pl.Series, hope: pl.Series, *, strictly:
     return found - itself.cast(found.dtype)
 
 
-def _crowded_in(groups: pl.Series, key: pl.Series, hope: pl.Series, quota: int, *, strictly: bool) -> pl.Series:
+def _crowded_in(
+    groups: pl.Series, unknown: pl.Series, key: pl.Series, hope: pl.Series, quota: int, *, strictly: bool
+) -> pl.Series:
+    """unknown: the rows that may yet turn out to be in any group."""
     import polars as pl
 
-    frame = (
-        pl.DataFrame({"g": groups, "key": key, "hope": hope}).with_row_index("row").filter(pl.col("g").is_not_null())
-    )
+    frame = pl.DataFrame({"g": groups, "key": key, "hope": hope, "unknown": unknown}).with_row_index("row")
+    anywhere = frame.filter("unknown")
     found = pl.repeat(value=False, n=len(groups), eager=True, dtype=pl.Boolean)
-    for (_,), piece in frame.group_by("g"):
-        if piece.height > quota:
-            many = _at_or_above(piece["hope"], piece["key"], piece["hope"], strictly=strictly) >= quota
+    pieces = frame.filter(pl.col("g").is_not_null() & ~pl.col("unknown")).group_by("g")
+    for piece, others in [*((piece, anywhere["hope"]) for _, piece in pieces), (anywhere, None)]:
+        hopes = hope if others is None else pl.concat([piece["hope"], others])
+        if len(hopes) > quota:
+            many = _at_or_above(hopes, piece["key"], piece["hope"], strictly=strictly) >= quota
             found = found.scatter(piece["row"].filter(many), values=True)
     return found

@@ -87,11 +87,13 @@ class RoundsOfColumns:
         if one.ordered:
             groups = [made[f"q{i}"] for i in range(len(one.quotas))]
             keys = [made[f"{end}{i}"] for end in "kb" for i in range(len(one.keys))]
-            frame = pl.DataFrame([*keys, *groups, candidate.alias("candidate")])
+            loose = [_loose(one, i, made) for i in range(len(one.quotas))]
+            frame = pl.DataFrame([*keys, *groups, *loose, surely.alias("sure"), candidate.alias("candidate")])
             in_it = possibly.arg_true()
             amount = None if one.amount is None else number_of(one.amount, self.plans.settings)
             quotas = [number_of(quota.amount, self.plans.settings) for quota in one.quotas]
-            picked = picked_columns(frame[in_it], len(one.keys), amount, quotas, one.ties)
+            same = [quota.condition is None for quota in one.quotas]
+            picked = picked_columns(frame[in_it], len(one.keys), amount, quotas, same, one.ties)
             chosen = candidate.filter(possibly)
             fates = fates.scatter(in_it.filter(chosen), picked.fates.filter(chosen))
             opened = in_it.filter(picked.open)
@@ -112,10 +114,23 @@ def _ask(one: Round, columns: NodeColumns) -> None:
         columns.ask(f"b{i}", best)
     for i, quota in enumerate(one.quotas):
         if quota.condition is not None:
-            counts = pl.when(_condition(columns.ends(quota.condition).second)).then(pl.lit(1, pl.Int64))
-            columns.ask(f"q{i}", counts)
+            pair = columns.ends(quota.condition)
+            columns.ask(f"q{i}", pl.when(_condition(pair.second)).then(pl.lit(1, pl.Int64)))
+            columns.ask(f"surely {i}", pair.first)
         else:
             columns.group(f"q{i}", quota.same)
+            for j, node in enumerate(quota.same):
+                columns.one_value(f"same {i} {j}", node)
+
+
+def _loose(one: Round, quota: int, made: pl.DataFrame) -> pl.Series:
+    """In which rows it is not sure in what group of a quota they count, or whether they count."""
+    import polars as pl
+
+    if one.quotas[quota].condition is None:
+        unknown = [pl.col(f"same {quota} {j}").is_null() for j in range(len(one.quotas[quota].same))]
+        return made.select(pl.any_horizontal(unknown).alias(f"l{quota}")).to_series()
+    return made.select((pl.col(f"q{quota}").is_not_null() & ~pl.col(f"surely {quota}")).alias(f"l{quota}")).to_series()
 
 
 def _wants(asked: Asked, one: Round) -> bool:

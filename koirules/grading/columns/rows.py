@@ -34,16 +34,21 @@ class Rows:
 
     def with_numbers(self, key: str, low: pl.Series, high: pl.Series | None = None) -> None:
         """Add a value beside the record: doubles, null where it is not recorded."""
-        name = f"beside {len(self.columns.columns)}"
-        added = [low.alias(name)] if high is None else [low.alias(name), high.alias(f"{name} high")]
-        self.columns = self.columns.hstack(added)
+        name = f"beside {key}"
+        self._put([low.alias(name)] if high is None else [low.alias(name), high.alias(f"{name} high")])
         self.held[key] = NumberColumn(name, low.null_count() > 0, "" if high is None else f"{name} high")
 
     def with_codes(self, key: str, codes: pl.Series, readings: Sequence[Any]) -> None:
         """Add a value beside the record: codes of readings, null where it is not recorded."""
-        name = f"beside {len(self.columns.columns)}"
-        self.columns = self.columns.hstack([codes.alias(name)])
+        name = f"beside {key}"
+        self._put([codes.alias(name)])
         self.held[key] = CodeColumn(name, tuple(readings), codes.null_count() > 0)
+
+    def _put(self, added: list[pl.Series]) -> None:
+        """Add columns, or put them in the place of those of the same name: a figure of more rows, seen by fewer."""
+        import polars as pl
+
+        self.columns = self.columns.with_columns(added) if self.columns.width else pl.DataFrame(added)
 
     def chosen(self, rows: pl.Series, nodes: Iterable[Node] | None = None) -> Rows:
         """The rows of these numbers; with nodes no more of their columns than what these expressions read."""

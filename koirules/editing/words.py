@@ -1,0 +1,71 @@
+"""What the words of the language are for, a line each."""
+
+from __future__ import annotations
+
+HEADS = {
+    "standard": "The header: title, edition, variety and stage. It stands once, first.",
+    "setting": "A number that a run may change, within its range.",
+    "trait": "A trait of this house, beside those of the variety.",
+    "term": "A name for an expression.",
+    "section": "Opens a section with its worth; the points, bonus and penalty below belong to it.",
+    "points": "A criterion: a curve over a number, or a table over steps.",
+    "bonus": "Points of the section that are added when a condition holds.",
+    "penalty": "Points of the section that are taken when a condition holds.",
+    "fault": "A cap: the best grade that is still possible when its condition holds.",
+    "lift": "A floor: the lowest grade that is still possible when its condition holds.",
+    "grade": "A grade and its condition, best first; the last one is `otherwise`.",
+    "round": "A step of the selection over the batch.",
+    "alert": "A word of warning about the batch as a whole; changes no grade.",
+    "sample": "A fish that the file itself must get right.",
+    "replace": "Puts a statement in the place of one of the base.",
+    "drop": "Takes a statement of the base out.",
+}
+"""What each head word begins."""
+
+PHRASES = {
+    "at least": "This much or more.",
+    "at most": "This much or less.",
+    "above": "More than this.",
+    "below": "Less than this.",
+    "between": "From one to the other, both ends in: `between A and B`.",
+    "is": "Equal to; a step, an option, yes or no.",
+    "is one of": "One of the words in brackets.",
+    "is recorded": "Whether it was written down at all.",
+    "recorded": "Whether it was written down at all.",
+    "includes": "The place is among those written down.",
+    "and": "Both must hold.",
+    "or": "At least one must hold.",
+    "not": "Must not hold.",
+    "except": "A condition that holds the fault or lift back.",
+    "count of": "How many conditions of a bracket hold, or how many places.",
+    "lesser of": "The least of the numbers in brackets.",
+    "greater of": "The greatest of the numbers in brackets.",
+    "grown to": "What it will be when the fish has grown to a length.",
+    "score": "The sum of the section points.",
+    "section": "The points of a section.",
+    "fault": "Whether a fault bites.",
+    "grade": "The grade of the fish; only alerts and rounds read it.",
+    "earlier": "What it was in the look before this one.",
+    "no better than": "The best grade that is still possible.",
+    "no worse than": "The lowest grade that is still possible.",
+    "otherwise": "What holds when nothing before it does.",
+    "anything else": "Every step that has no row of its own; comes last.",
+    "gives": "The points of this row.",
+    "weight": "How much the criterion counts within its section.",
+    "worth": "The most points that the section gives.",
+    "say": "The words that the reason shows; {name} is filled in.",
+    "comes out": "The grade that this fish must get.",
+    "stays open": "Two grades or more must still be possible.",
+    "scores from": "The whole range of the score must lie within.",
+    "shows fault": "The fault must surely bite.",
+    "shows no fault": "No fault may still bite.",
+    "leaves in round": "The fish must leave the selection in this round.",
+    "more is better": "All else equal, a fish with more of it is the better one.",
+    "less is better": "All else equal, a fish with less of it is the better one.",
+}
+"""What further words do, where they do not say it themselves."""
+
+
+def about(word: str, *, begins: bool = False) -> str:
+    """What a word or phrase of the language is for, "" where it says it itself. begins: as a head word."""
+    return HEADS.get(word, "") if begins else PHRASES.get(word, "")

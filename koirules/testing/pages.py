@@ -1,0 +1,67 @@
+"""The pages of a standard: results to read, the page that judges get, and the sheet of what it reads."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from html import escape
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from koirules.api import Standard
+from koirules.formats.handbook import Subject, write_handbook
+from koirules.formats.results import About, write_results
+from koirules.formats.sheet import write_sheet
+from koirules.grading.results import Result
+from koirules.grading.sample_runs import run_samples
+from koirules.problems import Problem
+from koirules.vocabulary.traits import Variety
+
+_MOST_FISH = 10
+"""So many invented fish show whether a page can be made; each has all of its reasons on it."""
+
+
+def of_pages(standard: Standard, results: Sequence[Result], what: str) -> Iterator[str]:
+    """What is wrong with the pages of a standard, a sentence each: one that cannot be made, or lacks what it should show."""
+    shown = results[:_MOST_FISH]
+    about = About(
+        title=standard.title,
+        edition=standard.edition,
+        variety=standard.variety,
+        file=standard.rules.file,
+        seal=standard.seal,
+        grades=standard.grade_lines,
+        stage=standard.rules.stage,
+    )
+    subject = Subject(standard.grader, run_samples(standard.grader), standard.seal, ())
+    read = standard.grader.traits_to_record()
+    to_record = {name: trait for name, trait in standard.traits.items() if name in read}
+    of_rules = Variety(standard.variety or "", standard.title, to_record)
+    with TemporaryDirectory() as name:
+        folder = Path(name)
+        results_page, judges_page = folder / "results.html", folder / "judges.html"
+        titles = [*standard.grade_titles.values(), *(section.title.text for section in standard.rules.sections)]
+        yield from _made(f"the page of results by {what}", lambda: write_results(results_page, shown, about))
+        yield from _shows(f"the page of results by {what}", results_page, titles)
+        yield from _made(f"the page for judges of {what}", lambda: write_handbook(judges_page, subject))
+        yield from _shows(f"the page for judges of {what}", judges_page, titles)
+        yield from _made(f"the sheet of {what}", lambda: write_sheet(folder / "sheet.xlsx", of_rules, fish=3))
+
+
+def _made(what: str, make: Callable[[], Problem | None]) -> Iterator[str]:
+    try:
+        problem = make()
+    except Exception as error:  # what a plugin says may break anything
+        yield f"{what} cannot be made ({type(error).__name__}: {error})"
+        return
+    if problem is not None and not problem.warning:
+        yield f"{what} cannot be made: {problem.cause}"
+
+
+def _shows(what: str, page: Path, titles: Sequence[str]) -> Iterator[str]:
+    """Whether every title stands on a page that was made, in any case."""
+    if not page.is_file():
+        return
+    text = " ".join(page.read_text(encoding="utf-8").split()).casefold()
+    for title in dict.fromkeys(titles):
+        if escape(" ".join(title.split()), quote=False).casefold() not in text:
+            yield f'{what} does not show "{title}"'

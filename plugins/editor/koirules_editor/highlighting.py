@@ -1,0 +1,111 @@
+"""What a highlighter has to know of rule files: its words, and a rule for each thing that can stand on a line.
+
+Written once: the Pygments lexer reads these rules, and the TextMate grammar is made of them (`textmate.py`). The expressions
+keep to what Oniguruma and Python read alike. Words that farms like to give as names (`keep`, `weight`) are words of the
+language only where they must be.
+"""
+
+from __future__ import annotations
+
+
+def _words(text: str) -> list[str]:
+    return text.split()
+
+
+HEADS = _words(
+    "standard setting trait term section points bonus penalty fault lift grade round alert sample replace drop"
+)
+
+OPERATORS = _words(
+    "or and not at least most above below between is one of recorded includes grown to lesser greater count score "
+    "grade section fault batch earlier"
+)
+
+WORDS = _words(
+    "if otherwise except after again all among as based better by comes edition from gives highest in kept leaves "
+    "less lowest means more on out over passed possibly recorded rescues same say scores seal send shows stays "
+    "than the then those ties until valid variety with worse worth anything else"
+)
+
+ONLY = {
+    "choice": r"choice(?=[ \t]+of(?!\w))",
+    "first": r"first(?=[ \t]+recorded(?!\w))",
+    "keep": r"keep(?=[ \t]+those(?!\w))",
+    "label": r"(?<=as\s)label(?!\w)",
+    "mean": r"(?<=batch\s)mean(?!\w)",
+    "median": r"(?<=batch\s)median(?!\w)",
+    "note": r'note(?=[ \t]+")',
+    "number": r"number(?=[ \t]+(?:in|from)(?!\w))",
+    "open": r"(?<=stays\s)open(?!\w)",
+    "percentile": r"(?<=batch\s)percentile(?!\w)",
+    "pick": r"pick(?=[ \t]+\w+[ \t]+by(?!\w))",
+    "places": r"places(?=[ \t]+of(?!\w))",
+    "scale": r"(?<=as\s)scale(?!\w)",
+    "share": r"(?<=batch\s)share(?!\w)",
+    "stage": r"stage(?=[ \t]+[^\W\d])",
+    "standing": r"(?<=batch\s)standing(?!\w)",
+    "up": r"up(?=[ \t]+to(?!\w))",
+    "weight": r"weight(?=[ \t]+[-+.0-9])",
+}
+"""Words of the language that are names as often, and where they are words."""
+
+CONSTANTS = ("yes", "no", "none")
+
+UNITS = _words("mm cm mg kg days weeks months years degC deg m g")
+
+CLASSES = {
+    "remark": ("Comment.Single", "comment.line.number-sign"),
+    "text": ("String.Double", "string.quoted.double"),
+    "filled": ("String.Interpol", "variable.other.filled"),
+    "head": ("Keyword.Declaration", "keyword.declaration"),
+    "given": ("Name.Function", "entity.name.function"),
+    "word": ("Keyword", "keyword.other"),
+    "operator": ("Operator.Word", "keyword.operator.word"),
+    "constant": ("Keyword.Constant", "constant.language"),
+    "number": ("Number", "constant.numeric"),
+    "unit": ("Keyword.Type", "keyword.other.unit"),
+    "label": ("Literal", "constant.other.label"),
+    "name": ("Name", "variable.other"),
+    "sign": ("Operator", "keyword.operator"),
+    "mark": ("Punctuation", "punctuation.separator"),
+}
+"""What a stretch of a line can be: the token of Pygments and the scope of TextMate."""
+
+_NAME = r"[^\W\d]\w*"
+_UNIT = rf"(?:(?:{'|'.join(UNITS)})(?!\w)|%)"
+_NUMBER = r"(?:[0-9]+(?:\.[0-9]+)?|\.[0-9]+)"
+_NAMED = [head for head in HEADS if head not in {"standard", "sample", "replace", "drop"}]
+
+
+def _any(words: list[str]) -> str:
+    return rf"(?<!\w)(?:{'|'.join(words)})(?!\w)"
+
+
+RULES: list[tuple[str, tuple[str | None, ...]]] = [
+    ("[#\uff03].*", ("remark",)),
+    (
+        rf"^(replace|drop)([ \t]+)({'|'.join(HEADS[1:-2])})(?!\w)(?:([ \t]+)({_NAME}))?",
+        ("head", None, "head", None, "given"),
+    ),
+    (rf"^({'|'.join(_NAMED)})([ \t]+)({_NAME})", ("head", None, "given")),
+    (rf"^({'|'.join(HEADS)})(?!\w)", ("head",)),
+    (r"(?<!\w)(edition|seal)([ \t]+)(\w[\w.\-]*)", ("word", None, "label")),
+    (rf"(?<!\w)(section|fault)([ \t]+)({_NAME})", ("operator", None, "name")),
+    (rf"(?<!\w)(than|out|after|variety|round)([ \t]+)({_NAME})", ("word", None, "name")),
+    (r"(?<![\w.])[0-9]{4}-[0-9]{2}-[0-9]{2}(?!\w)", ("label",)),
+    (rf"(?<![\w.])({_NUMBER})([ \t]*)({_UNIT})", ("number", None, "unit")),
+    (rf"(?<![\w.]){_NUMBER}", ("number",)),
+    (rf"(?<=\sin\s){_UNIT}", ("unit",)),
+    (rf"(?<!\w)(?:{'|'.join(ONLY.values())})", ("word",)),
+    (r"(?<!\w)no(?=[ \t]+(?:better|worse|more|fault)(?!\w))", ("word",)),
+    (_any(list(CONSTANTS)), ("constant",)),
+    (_any(OPERATORS), ("operator",)),
+    (_any(WORDS), ("word",)),
+    (_NAME, ("name",)),
+    (r"[-+*/]", ("sign",)),
+    (r"[(),:<=]", ("mark",)),
+]
+"""Each rule with the class of each of its groups, or of all of it; the first that fits at a place holds. Texts stand apart."""
+
+FILLED = r"\{[^{}\"\n]*\}"
+"""What is filled in inside of a text."""

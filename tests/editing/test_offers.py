@@ -1,0 +1,70 @@
+"""What is offered would be taken: put where it is offered, the grammar reads it."""
+
+import random
+import re
+from pathlib import Path
+
+import pytest
+
+from koirules.editing import Desk, Sort, language_words, offers_at
+from koirules.editing.words import HEADS, PHRASES
+from koirules.language.so_far import so_far
+from koirules.testing import registry_with
+from koirules.vocabulary.words import HEAD_WORDS
+
+ROOT = Path(__file__).parents[2]
+BOX = registry_with()
+FILES = sorted(ROOT.glob("rulesets/*/standard.koi"))
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: path.parent.name)
+def test_the_next_word_of_a_file_is_among_what_is_offered(path):
+    """Wherever a word of a file that holds was read, it is offered before it is typed, unless its author made it up."""
+    text = path.read_text(encoding="utf-8")
+    desk = Desk(BOX)
+    page = desk.open("page", None, text)
+    desk.look("page")
+    lines = page.lines.counted
+    spots = [
+        (line, column + 1, word)
+        for line, words in enumerate(lines, 1)
+        for column, word in words_of(words)
+        if not so_far(lines, line, column + 1).within
+    ]
+    rng = random.Random(1)
+    made_up = {use.place.line * 1_000 + use.place.column for use in page.uses if use.gives}
+    for line, column, word in rng.sample(spots, 400):
+        if line * 1_000 + column in made_up:
+            continue
+        found = so_far(lines, line, column)
+        if found.takes is not None and not found.takes & {"NAME"} and not found.phrases and "UNIT" not in found.takes:
+            continue  # an edition, a date
+        offered = {first for offer in offers_at(desk, "page", line, column).offers for first in offer.text.split()[:1]}
+        named = found.words and found.words[0].name in {"TRAIT", "STANDARD"}
+        assert word in offered or named or language_code(found), (line, column, word, sorted(offered))
+
+
+def words_of(line):
+    return [(found.start(), found.group()) for found in re.finditer(r"(?<![\w.\"])[^\W\d]\w*", line)]
+
+
+def language_code(found):
+    return bool(found.words) and found.words[-1].name == "STRING"
+
+
+def test_what_is_told_about_words_is_told_about_words_of_the_language():
+    assert HEADS.keys() == HEAD_WORDS
+    for phrase in PHRASES:
+        assert set(phrase.split()) <= language_words(), phrase
+
+
+def test_every_head_word_is_told_about_and_offered():
+    desk = Desk(BOX)
+    desk.open("page", None, 'standard "x" edition 1 based on "y.koi" edition 1\n')
+    desk.look("page")
+    offers = offers_at(desk, "page", 2, 1).offers
+    assert {offer.text for offer in offers} == HEAD_WORDS - {"standard"}
+    assert all(offer.about and offer.sort is Sort.WORD for offer in offers)
+    desk.open("page", None, "")
+    desk.look("page")
+    assert [offer.text for offer in offers_at(desk, "page", 1, 1).offers] == ["standard"]

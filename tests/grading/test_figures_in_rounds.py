@@ -1,0 +1,133 @@
+"""Figures, looks before and ties where one reads or meets another; found by the judge (test_whole_batch_agreement.py)."""
+
+from __future__ import annotations
+
+import polars as pl
+import pytest
+
+import koirules
+from koirules import Decision
+from koirules.grading.columns.reading import Source
+
+HEADER = """standard "Lantern Bay trial standard" edition 1
+trait length as number in cm from 0 to 90
+trait red as yes or no
+trait kiwa as scale thin < fair < strong
+"""
+FISH = [{"fish": name, "length": length} for name, length in zip("abcdef", (1, 2, 3, 4, 5, 6), strict=True)]
+
+
+def both_ways(standard: koirules.Standard) -> tuple[list[tuple[str, ...]], list[str]]:
+    """The rounds that kept each fish: one by one, and by columns."""
+    single = [result.kept_by for result in standard.grade_batch(FISH).results]
+    grader = standard.batch()
+    read = grader.reader({"length": Source("length")}).read(pl.DataFrame(FISH))
+    return single, grader.by_column(read, len(FISH))["kept_by"].to_list()
+
+
+def test_a_figure_that_too_few_are_left_for_is_not_recorded_in_the_round() -> None:
+    # Six fish were enough when they were graded; the second round looks at three.
+    standard = koirules.read_standard(
+        HEADER + "term many means batch median of length with 5 or more recorded is recorded\n"
+        "fault counted if many: no better than sell\ngrade keep if red\ngrade sell otherwise\n"
+        "round first pick 3 by highest length\nround second keep those with many\n"
+    )
+    kept = [(), (), (), ("first",), ("first",), ("first",)]
+    assert both_ways(standard) == (kept, ["|".join(each) for each in kept])
+
+
+def test_a_figure_among_those_kept_by_a_round_may_be_of_what_reads_another_figure() -> None:
+    # Kept by first are 4, 5 and 6, whose mean is 5: one of the three is above it, 33.3 %.
+    standard = koirules.read_standard(
+        HEADER + "grade all otherwise\nround first pick 3 by highest length\n"
+        "round second from all keep those with\n"
+        "  batch share of (length above batch mean of length among those kept by first) among those kept by first\n"
+        "    between 33.3 % and 33.4 %\n"
+    )
+    kept = [("second",)] * 3 + [("first", "second")] * 3
+    assert both_ways(standard) == (kept, ["|".join(each) for each in kept])
+
+
+def test_a_figure_of_all_and_the_same_of_those_left_stand_side_by_side_in_columns() -> None:
+    # The mean of 1 to 6 is 3.5, and that of the three above it is 5.
+    standard = koirules.read_standard(
+        HEADER + "fault short if length below batch mean of length: no better than sell\n"
+        "grade keep if length above 0 cm\ngrade sell otherwise\n"
+        "round first keep those with grade is keep\nround second keep those with length at least batch mean of length\n"
+    )
+    kept = [(), (), (), ("first",), ("first", "second"), ("first", "second")]
+    assert both_ways(standard) == (kept, ["|".join(each) for each in kept])
+
+
+@pytest.mark.parametrize(
+    ("trait", "said"), [("red", "yes or no"), ("kiwa", "thin to strong"), ("length", "0 cm to 90 cm")]
+)
+def test_what_was_written_down_at_the_last_look_was_recorded_however_little_it_says(trait: str, said: str) -> None:
+    standard = koirules.read_standard(
+        HEADER + f"term before means earlier {trait}\ngrade asked if before is recorded\ngrade never otherwise\n"
+    )
+    looks = [
+        {"fish": "a", "date": "2026-10-01", trait: said},
+        {"fish": "a", "date": "2026-11-01"},
+        {"fish": "b", "date": "2026-10-01"},
+        {"fish": "b", "date": "2026-11-01", trait: said},
+    ]
+    assert [result.grade for result in standard.grade_batch(looks).results] == ["asked", "never"]
+    frame = pl.DataFrame(looks, schema={"fish": pl.String, "date": pl.String, trait: pl.String})
+    assert standard.grade_frame(frame)["grade"].to_list() == [None, "asked", None, "never"]
+
+
+def test_a_fish_that_a_person_kept_after_a_tie_goes_on() -> None:
+    standard = koirules.read_standard(
+        HEADER + "grade all otherwise\nround first pick 1 by highest kiwa\n"
+        "round second from all rescues 1\nround third\n"
+    )
+    fish = [{"fish": "a", "kiwa": "strong"}, {"fish": "b", "kiwa": "strong"}]
+    a, b = standard.grade_batch(fish, [Decision("a", "", "second", "Y.", "the better back")]).results
+    assert (a.kept_by, a.tied_in) == (("second", "third"), None)
+    assert (b.kept_by, b.tied_in) == ((), "first")
+
+
+def test_a_choice_of_two_may_stand_wherever_a_bracket_may() -> None:
+    text = HEADER + (
+        "setting far = 20 cm from 10 cm to 30 cm\n"
+        "grade keep if batch mean of (length if red otherwise 2 cm) at least 3 cm\n"
+        "grade sell if earlier (length if red otherwise far) at least 3 cm\n"
+        "grade cull otherwise\n"
+    )
+    tidied = koirules.tidy(text)
+    assert "batch mean of (length if red otherwise 2 cm)" in tidied
+    assert "earlier (length if red otherwise far)" in tidied
+    # (4 + 2) / 2 = 3.
+    batch = [{"fish": "a", "length": 4, "red": "yes"}, {"fish": "b", "red": "no"}]
+    for one in (text, tidied):
+        assert [each.grade for each in koirules.read_standard(one).grade_batch(batch).results] == ["keep", "keep"]
+
+
+def test_an_alert_may_ask_whether_a_figure_is_recorded() -> None:
+    standard = koirules.read_standard(
+        HEADER + "grade all otherwise\n"
+        'alert unmeasured "nobody measured" if batch median of length is not recorded\n'
+        'alert measured "somebody measured" if batch median of length is recorded\n'
+    )
+    assert [alert.name for alert in standard.grade_batch(FISH).alerts] == ["measured"]
+    assert [alert.name for alert in standard.grade_batch([{"fish": "a"}]).alerts] == ["unmeasured"]
+
+
+def test_a_term_behind_among_the_same_may_be_written_further_down() -> None:
+    # Of 4, 5 and 6, which are long, the mean is 5; of 1, 2 and 3 it is 2.
+    standard = koirules.read_standard(
+        HEADER + "term above_its_kind means length above batch mean of length among the same long\n"
+        "term long means length above 3 cm\ngrade keep if above_its_kind\ngrade sell otherwise\n"
+    )
+    grades = [result.grade for result in standard.grade_batch(FISH).results]
+    assert grades == ["sell", "sell", "keep", "sell", "sell", "keep"]
+
+
+def test_a_circle_through_among_the_same_is_told() -> None:
+    with pytest.raises(koirules.StandardError) as caught:
+        koirules.read_standard(
+            HEADER + "term high means batch mean of length among the same kind above 3 cm\nterm kind means high\n"
+            "grade keep if high\ngrade sell otherwise\n"
+        )
+    assert [problem.code for problem in caught.value.problems] == ["circle"]

@@ -1,0 +1,42 @@
+"""A pick whose equal fish compete for several quotas at once, beside every order in which they could be walked."""
+
+from __future__ import annotations
+
+from itertools import permutations
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from koirules.grading.picking import Candidate, Fate, pick
+
+GROUPS = st.lists(st.tuples(*[st.sampled_from((None, "a", "b"))] * 2), min_size=1, max_size=5)
+
+
+def walked(groups: list[tuple[str | None, ...]], order: tuple[int, ...], amount: int, quotas: list[int]) -> set[int]:
+    """Who is in where the fish are walked one by one: whoever still has a place, in all and in its quotas."""
+    found: set[int] = set()
+    for fish in order:
+        counted = [(i, group) for i, group in enumerate(groups[fish]) if group is not None]
+        taken = [sum(groups[other][i] == group for other in found) for i, group in counted]
+        if len(found) < amount and all(quotas[i] > used for (i, _), used in zip(counted, taken, strict=True)):
+            found.add(fish)
+    return found
+
+
+@settings(max_examples=400, deadline=None)
+@given(GROUPS, st.integers(0, 4), st.lists(st.integers(0, 3), min_size=2, max_size=2))
+def test_who_is_in_without_a_tie_is_in_whatever_the_order_and_who_is_out_is_out(
+    groups: list[tuple[str | None, ...]], amount: int, quotas: list[int]
+) -> None:
+    fish = [Candidate(number, (0,), (0,), each) for number, each in enumerate(groups)]
+    ways = [walked(groups, order, amount, quotas) for order in permutations(range(len(fish)))]
+    picked = pick(fish, amount, quotas, "")
+    for number, fate in picked.fates.items():
+        if fate is not Fate.TIED:
+            assert {number in way for way in ways} == {fate is Fate.KEPT}
+    # With one quota alone nobody is called tied who is in, or out, in every order.
+    if all(quota_of_all is None for _, quota_of_all in groups):
+        for number, fate in picked.fates.items():
+            assert (fate is Fate.TIED) == (len({number in way for way in ways}) == 2)
+    for tie in picked.ties:
+        assert max(len(way.intersection(tie.fish)) for way in ways) <= tie.places

@@ -1,0 +1,117 @@
+"""What a round says a recording can no longer change, no recording changes, as long as it looks at the same fish."""
+
+from __future__ import annotations
+
+import polars as pl
+from hypothesis import HealthCheck, Phase, given, note, settings
+from hypothesis import strategies as st
+
+import koirules
+from koirules.grading.columns.reading import Source
+from tests.judge import expressions as e
+from tests.judge import model as m
+from tests.judge.drawn_records import parts
+from tests.judge.strategies import batches, completions, standards_that_select, to_mapping
+from tests.judge.text import to_text
+
+moderate = settings(
+    max_examples=40,
+    deadline=None,
+    suppress_health_check=list(HealthCheck),
+    phases=(Phase.explicit, Phase.reuse, Phase.generate),
+)
+
+
+def asked_after(standard: m.Standard) -> set[str]:
+    """The traits whose being recorded is asked for: a recording of these may change anything."""
+    means = {each.name: each.means for each in standard.terms}
+    found = set()
+    for part in parts(standard):
+        if isinstance(part, e.IsRecorded):
+            of: object = part.of
+            while isinstance(of, e.Name) and of.name in means:
+                of = means[of.name]
+            assert isinstance(of, e.Name)
+            found.add(of.name)
+    return found
+
+
+@moderate
+@given(st.data())
+def test_a_fish_whose_fate_is_not_open_keeps_it_whatever_is_recorded_later(data: st.DataObject) -> None:
+    standard = data.draw(standards_that_select())
+    text = to_text(standard)
+    note(text)
+    loaded = koirules.read_standard(text)
+    fish = data.draw(batches(standard, 7)).fish
+    before = loaded.grade_batch([{"fish": f"F{n}", **to_mapping(standard, one.record)} for n, one in enumerate(fish)])
+    asked = asked_after(standard)
+    for _ in range(3):
+        rows = []
+        for n, one in enumerate(fish):
+            later = data.draw(completions(standard, one.record))
+            known = {name: said for name, said in later.items() if name in one.record or name not in asked}
+            rows.append({"fish": f"F{n}", **to_mapping(standard, known)})
+        note(repr(rows))
+        after = loaded.grade_batch(rows)
+        for first, last in zip(before.rounds, after.rounds, strict=True):
+            if set(first.looked_at) != set(last.looked_at):
+                continue
+            for name in set(first.looked_at) - set(first.open):
+                assert (name in first.kept) == (name in last.kept), (first, last, name)
+
+
+# ---- Found by the law --------------------------------------------------------------------------------------------
+
+HEADER = """standard "Lantern Bay trial standard" edition 1
+trait length as number in cm from 0 to 90
+trait pond as label
+trait red as yes or no
+grade all otherwise
+"""
+
+
+def opened(rules: str, *fish: dict[str, object]) -> set[str]:
+    """The fish in whose fate a recording could still change: one by one, and by columns."""
+    named = [{"fish": name, **one} for name, one in zip("abcdef", fish, strict=False)]
+    standard = koirules.read_standard(HEADER + rules)
+    single = standard.grade_batch(named).rounds[0].open
+    grader = standard.batch()
+    schema = {"fish": pl.String, "length": pl.Float64, "pond": pl.String, "red": pl.Boolean}
+    frame = pl.DataFrame(named, schema=schema)
+    read = grader.reader({name: Source(name) for name in schema if name != "fish"}).read(frame)
+    by_column = grader.by_column(read, len(named))["open_in"].to_list()
+    assert {one["fish"] for one, rounds in zip(named, by_column, strict=True) if rounds} == set(single)
+    return set(single)
+
+
+def test_who_stands_below_a_fish_that_may_yet_leave_could_still_come_in() -> None:
+    # If the first is not red, the second is in.
+    rules = "round house keep those possibly with red pick 1 by highest length"
+    assert opened(rules, {"length": 9, "pond": "1"}, {"length": 8, "red": True}) == {"a", "b"}
+    assert opened(rules, {"length": 8, "red": True}, {"length": 7, "red": True}) == set()
+
+
+def test_who_is_no_candidate_yet_takes_no_place_from_one_that_may_rise() -> None:
+    # Of the first it is open whether it is looked at; the third may be longer than the second.
+    rules = "round house keep those with red pick 1 by highest length"
+    fish = ({"length": 9}, {"length": 8, "red": True}, {"red": True})
+    assert opened(rules, *fish) == {"a", "b", "c"}
+
+
+def test_a_pick_of_none_is_never_open() -> None:
+    assert opened("round house pick 0 by highest length", {}, {"length": 8}) == set()
+
+
+def test_a_pond_that_was_not_written_down_may_be_any_and_leave_or_fill_a_quota() -> None:
+    # Nobody wrote down where the second is from: if from pond 1, it is over the quota and the third, from pond 2, is in.
+    rules = "round house pick 2 by highest length no more than 1 of the same pond"
+    ponds = [{"length": 9, "pond": "1"}, {"length": 8}, {"length": 7, "pond": "2"}]
+    assert opened(rules, *ponds) == {"b", "c"}
+    assert opened(rules, ponds[0], {"length": 8, "pond": "3"}, ponds[2]) == set()
+
+
+def test_a_quota_that_a_fish_may_not_count_in_could_still_have_room() -> None:
+    # The first may not be red; then the second, which is, is in.
+    rules = "round house pick 3 by highest length no more than 1 with red"
+    assert opened(rules, {"length": 9}, {"length": 8, "red": True}) == {"b"}
