@@ -14,7 +14,8 @@ if TYPE_CHECKING:
     from koirules.api import Standard, load_standard, read_standard, tidy
     from koirules.grading.course import AlertShown, RoundCourse, Step
     from koirules.grading.decisions import Decision
-    from koirules.grading.results import Reason, Result, SectionResult, State
+    from koirules.grading.reason import Reason, State
+    from koirules.grading.results import Result, SectionResult
     from koirules.grading.whole_batch import BatchResult
     from koirules.hooks import hookimpl
     from koirules.problems import Cell, KoirulesError, Place, Problem, RecordError, StandardError
@@ -47,7 +48,8 @@ _ROOMS = {
     "koirules.grading.course": ("AlertShown", "RoundCourse", "Step"),
     "koirules.grading.decisions": ("Decision",),
     "koirules.grading.whole_batch": ("BatchResult",),
-    "koirules.grading.results": ("Reason", "Result", "SectionResult", "State"),
+    "koirules.grading.reason": ("Reason", "State"),
+    "koirules.grading.results": ("Result", "SectionResult"),
     "koirules.hooks": ("hookimpl",),
     "koirules.problems": ("Cell", "KoirulesError", "Place", "Problem", "RecordError", "StandardError"),
 }

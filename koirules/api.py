@@ -14,6 +14,7 @@ from attrs import define, evolve, field
 
 from koirules.grading.ahead import growth_note
 from koirules.grading.asking import Asker
+from koirules.grading.at_once import AtOnce
 from koirules.grading.batch import BatchGrader
 from koirules.grading.decisions import Decision, check_decisions
 from koirules.grading.looks import read_looks
@@ -123,10 +124,17 @@ class Standard:
         "40 % to 50 %", "fair or sharp", "tail dorsal"), booleans, sets of places; None or absent is not recorded.
         A key `fish` names the fish where the argument does not. Raises RecordError with every problem of the record.
         """
+        result = self._at_once.grade(record, fish)
+        if result is not None:
+            return result
         made = self.reader.read(record, fish)
         if isinstance(made, Record):
             return self.grader.grade(made)
         raise RecordError(made)
+
+    @cached_property
+    def _at_once(self) -> AtOnce:
+        return AtOnce(self.grader, self.reader)
 
     @cached_property
     def questioner(self) -> Questioner:

@@ -14,7 +14,8 @@ from koirules.commands.output import counted, shown
 from koirules.commands.telling_batch import score_words
 from koirules.commands.telling_changes import wrapped
 from koirules.grading.ranking import best_first
-from koirules.grading.results import Reason, Result, State
+from koirules.grading.reason import Reason, State
+from koirules.grading.results import Result
 from koirules.grading.side_by_side import Parting, Row, SideBySide, side_by_side
 
 

@@ -27,8 +27,9 @@ from koirules.commands.telling_rounds import tell_course
 from koirules.commands.telling_two import tell_two
 from koirules.formats.figures import figure, in_hundredths
 from koirules.grading.distance import to_next_grade
+from koirules.grading.reason import Reason, State
 from koirules.grading.records import Record
-from koirules.grading.results import Reason, Result, SectionResult, State
+from koirules.grading.results import Result, SectionResult
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.nearness import near
 

@@ -11,7 +11,8 @@ from koirules.formats.about import About
 from koirules.formats.not_graded import NotGraded, Row
 from koirules.grading.course import AlertShown, RoundCourse, Step
 from koirules.grading.decisions import Decision
-from koirules.grading.results import Reason, Result
+from koirules.grading.reason import Reason
+from koirules.grading.results import Result
 
 # JSON itself escapes what is below a space; these steer terminals too, or cannot be written as UTF-8 alone.
 _ESCAPED = {code: f"\\u{code:04x}" for code in (*range(0x7F, 0xA0), *range(0xD800, 0xE000))}

@@ -15,7 +15,8 @@ from koirules.formats.page_pictures import Pictures, pictures_of
 from koirules.formats.page_rounds import course, stops
 from koirules.formats.page_words import Wording, row_name, width
 from koirules.formats.photographs import PHOTO
-from koirules.grading.results import Contribution, Reason, Result, SectionResult, State
+from koirules.grading.reason import Reason, State
+from koirules.grading.results import Contribution, Result, SectionResult
 
 
 @frozen

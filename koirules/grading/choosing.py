@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from decimal import Decimal
+from operator import itemgetter
 
 from attrs import frozen
 
-from koirules.grading.results import Reason, State
+from koirules.grading.reason import Reason, State
 
 MOST_REASONS = 3
 
@@ -44,8 +45,7 @@ def main_reasons(reasons: Sequence[Reason], standing: Standing) -> tuple[Reason,
     if not standing.is_settled:
         found.extend(_still_open(reasons, standing))
     scored = [reason for reason in reasons if reason.kind == "points" or (reason.state is State.YES and reason.section)]
-    missed = sorted((reason for reason in scored if _missed(reason) > 0), key=_missed, reverse=True)
-    strong = sorted((reason for reason in scored if _strength(reason) > 0), key=_strength, reverse=True)
+    missed, strong = _most_first(scored, _missed), _most_first(scored, _strength)
     if standing.is_settled and any(reason.kind == "fault" for reason in found):
         pass  # a fault settled it: no point that it missed has mattered
     elif standing.best == 0 and standing.is_settled:
@@ -60,6 +60,12 @@ def main_reasons(reasons: Sequence[Reason], standing: Standing) -> tuple[Reason,
         grades = [reason for reason in reasons if reason.kind == "grade" and reason.state is not State.NO]
         return tuple(sorted(grades, key=lambda reason: reason.state is not State.OPEN)[:1])
     return tuple({id(reason): reason for reason in found}.values())[:MOST_REASONS]
+
+
+def _most_first(reasons: Sequence[Reason], amount_of: Callable[[Reason], Decimal]) -> list[Reason]:
+    """Those of which there is any amount, the most first."""
+    amounts = [(amount_of(reason), reason) for reason in reasons]
+    return [reason for _, reason in sorted((pair for pair in amounts if pair[0] > 0), key=itemgetter(0), reverse=True)]
 
 
 def _deciding(reasons: Sequence[Reason], standing: Standing) -> list[Reason]:
@@ -106,6 +112,7 @@ def _missed(reason: Reason) -> Decimal:
 
 
 def _strength(reason: Reason) -> Decimal:
-    if reason.score_low is None or reason.score_most is None or reason.score_most == 0:
+    low, most = reason.score_low, reason.score_most
+    if not low or not most:
         return Decimal(0)
-    return reason.score_low if reason.score_low * 10 >= reason.score_most * 7 else Decimal(0)
+    return low if low * 10 >= most * 7 else Decimal(0)

@@ -14,8 +14,9 @@ from decimal import Decimal
 from attrs import frozen
 
 from koirules.grading.evaluator import Trace
+from koirules.grading.reason import Reason
 from koirules.grading.reasons import hundredths
-from koirules.grading.results import Contribution, Reason, SectionResult
+from koirules.grading.results import Contribution, SectionResult
 from koirules.standard.parts import Rules, Section
 from koirules.vocabulary.kinds import shortest
 

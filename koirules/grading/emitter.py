@@ -40,6 +40,16 @@ class RecordedAs(Enum):
     SAID = "as it is said by name"
 
 
+class Constants(dict[str, Any]):
+    """What a generated function finds under names that stand in its source."""
+
+    def named(self, value: Any) -> str:
+        """A name for a value that source cannot spell."""
+        name = f"K{len(self)}"
+        self[name] = value
+        return name
+
+
 class Emitter:
     """Gathers the lines of one function over a record, and the constants that they name.
 
@@ -50,7 +60,7 @@ class Emitter:
         self.settings = settings
         self.recorded_as = recorded
         self.lines: list[str] = []
-        self.constants: dict[str, Any] = dict(NAMES)
+        self.constants = Constants(NAMES)
         self._known: dict[tuple[str, str], Ends] = {}
         self._given: dict[str, Ends] = {}
         self._grade = Ends("")
@@ -58,20 +68,21 @@ class Emitter:
         self._terms: dict[str, Ends] = {}
         self._faults: dict[str, Ends] = {}
         self._points: dict[str, Ends] = {}
-        self._fixed: dict[Ends, Any] = {}
+        self.fixed: dict[Ends, Any] = {}
 
     def constant(self, value: Any) -> str:
         """A name for a value that source cannot spell."""
-        name = f"K{len(self.constants)}"
-        self.constants[name] = value
-        return name
+        return self.constants.named(value)
 
     def line(self, first: str, second: str = "") -> Ends:
-        """A line that works out both ends (or the one) and the names that hold them."""
+        """A line that works out both ends (or the one) and the names that hold them; one name where both are the same."""
         known = self._known.get((first, second))
         if known is None:
             number = len(self._known)
-            if second:
+            if second == first:
+                known = Ends(f"a{number}", f"a{number}")
+                self.lines.append(f"{known.first} = {first}")
+            elif second:
                 known = Ends(f"a{number}", f"b{number}")
                 self.lines.append(f"{known.first} = {first}; {known.second} = {second}")
             else:
@@ -118,16 +129,16 @@ class Emitter:
     def _one(self, node: Node, done: Mapping[int, Ends]) -> Ends:
         match node:
             case Constant(range=value):
-                return self._literal(value)
+                return self.literal(value)
             case SettingRead(name=name):
                 value = float(self.settings[name].value)
-                return self._literal(Span(value, value))
+                return self.literal(Span(value, value))
             case TraitRead(trait=trait):
                 return self.given(trait.name, node.type, anything(trait.kind))
             case Supplied(key=key, range=reach):
                 return self.given(key, node.type, reach)
             case Recorded(of=of):
-                return self._whether_recorded(of)
+                return self.whether_recorded(of)
             case TermRead(name=name):
                 return self._terms[name]
             case FaultRead(name=name):
@@ -142,22 +153,29 @@ class Emitter:
                 return Ends(f"({ends.first} / 100.0)", f"({ends.second} / 100.0)")
             case Apply(operation=operation, operands=operands):
                 inputs = [done[id(operand)] for operand in operands]
-                if all(ends in self._fixed for ends in inputs):
-                    return self._literal(operation.range_of(*(self._fixed[ends] for ends in inputs)))
-                second = "" if operation.second is None else operation.second(*inputs)
-                return self.line(operation.first(*inputs), second)
+                if all(ends in self.fixed for ends in inputs):
+                    return self.literal(operation.range_of(*(self.fixed[ends] for ends in inputs)))
+                return self.applied(node, inputs)
             case _:
                 assert_never(node)
 
-    def _literal(self, value: Any) -> Ends:
+    def applied(self, node: Apply, inputs: list[Ends]) -> Ends:
+        """An operation over operands that are not all known."""
+        operation = node.operation
+        return self.line(operation.first(*inputs), "" if operation.second is None else operation.second(*inputs))
+
+    def literal(self, value: Any) -> Ends:
+        """The source of a reading that is known."""
+
         def spell(part: Any) -> str:
             return self.constant(part) if isinstance(part, str) else f"({part!r})"
 
         ends = Ends(spell(value[0]), spell(value[1])) if isinstance(value, tuple) else Ends(spell(value))
-        self._fixed[ends] = value
+        self.fixed[ends] = value
         return ends
 
-    def _whether_recorded(self, of: TraitRead | Supplied) -> Ends:
+    def whether_recorded(self, of: TraitRead | Supplied) -> Ends:
+        """Whether something was recorded of a trait, or stands beside the record."""
         known = self._recorded.get(of.key)
         if known is None:
             name = self.constant(of.key)

@@ -6,19 +6,21 @@ result and its reasons are views. Points are whole thousandths, sections and the
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from math import gcd
 from typing import Any, NamedTuple
 
 from attrs import frozen
 
 from koirules.grading.ahead import Ahead
-from koirules.grading.emitter import Emitter, RecordedAs
+from koirules.grading.emitter import Constants, Emitter, RecordedAs
 from koirules.grading.late_parts import late_parts, order_key, reading_grade
 from koirules.standard.operations import Ends
 from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term
 from koirules.vocabulary.readings import Reading
 
 _MOST_ADDED = 50
+_MOST_NESTED = 20
 
 
 class Trace(NamedTuple):
@@ -60,22 +62,18 @@ def capped(possible: int, cap: int) -> int:
 
 @frozen
 class Evaluator:
-    """A compiled standard: `run` grades the readings of a record; `source` is what it was generated as.
+    """A compiled standard: `run` grades the readings of a record.
 
     `run` also takes which traits are said to be recorded, which matters where the standard was compiled to be asked about.
     ahead: what the traits of a fish will be when it is grown. run_whole: `run` for readings that have these already.
+    lines: how long the function is: what it costs, roughly.
     """
 
     run: Callable[..., Trace]
-    source: str
     said_terms: tuple[str, ...]
     ahead: Ahead
     run_whole: Callable[..., Trace]
-
-    @property
-    def lines(self) -> int:
-        """How long the function is: what it costs, roughly."""
-        return self.source.count("\n")
+    lines: int
 
 
 def compile_rules(rules: Rules, settings: Mapping[str, Setting], recorded: RecordedAs = RecordedAs.STANDS) -> Evaluator:
@@ -97,25 +95,26 @@ def _running(run: Callable[..., Trace], ahead: Ahead) -> Callable[..., Trace]:
     return run_ahead
 
 
+class WrittenSection(NamedTuple):
+    """A section that was written out: its ends; of each `points` the ends and the source for the trace; of extras the ends."""
+
+    ends: Ends
+    points: list[tuple[Ends, str]]
+    extras: list[Ends]
+
+
 class RuleWriter:
     """Writes the rules out as lines of one function."""
 
     def __init__(self, rules: Rules, emit: Emitter) -> None:
         self.rules = rules
         self.emit = emit
-        self.limits: dict[tuple[str, str], str] = {}
-        self.bites: dict[tuple[str, str], Ends] = {}
+        self.limits: dict[tuple[str, str], tuple[Ends, Ends, Ends]] = {}
         self.emit.constants |= {"raised": raised, "capped": capped, "Trace": Trace}
 
     def evaluator(self, ahead: Ahead) -> Evaluator:
         """The function that grades a record."""
-        late, after = late_parts(self.rules), reading_grade(self.rules)
-        order = [part for part in self.rules.order if order_key(part) not in after]
-        self.work_out([part for part in order if order_key(part) not in late])
-        score, sections = self.score()
-        self.work_out([part for part in order if order_key(part) in late])
-        grades = self._grades()
-        self._limits()
+        score, sections, grades = self.outcome()
         said = self._said()
         terms = [self.emit.told(self.rules.terms[name]) for name in said]
         result = ", ".join(
@@ -123,32 +122,48 @@ class RuleWriter:
                 "G",
                 "P",
                 f"({score.first}, {score.second})",
-                _tuple(f"({end.first}, {end.second})" for end, *_ in sections),
-                _tuple(text for _, points, _ in sections for text in points),
-                _tuple(text for *_, extras in sections for text in extras),
-                _tuple(self.limits[limit.head, limit.name] for limit in self.rules.limits),
-                _tuple(f"({end.first}, {end.second})" for end in grades),
-                _tuple(f"({end.first}, {end.second or None})" for end in terms),
+                tupled(f"({one.ends.first}, {one.ends.second})" for one in sections),
+                tupled(text for one in sections for _, text in one.points),
+                tupled(f"({ends.first}, {ends.second})" for one in sections for ends in one.extras),
+                tupled(_all_ends(self.limits[limit.head, limit.name]) for limit in self.rules.limits),
+                tupled(f"({end.first}, {end.second})" for end in grades),
+                tupled(f"({end.first}, {end.second or None})" for end in terms),
             ]
         )
-        run, source = self.function(f"Trace({result})")
-        return Evaluator(_running(run, ahead), source, tuple(said), ahead, run)
+        run = self.function(f"Trace({result})")
+        return Evaluator(_running(run, ahead), tuple(said), ahead, run, len(self.emit.lines))
 
-    def function(self, result: str) -> tuple[Callable[..., Any], str]:
-        """The lines so far as a function that gives a result, and its source."""
+    def outcome(self) -> tuple[Ends, list[WrittenSection], list[Ends]]:
+        """Work out everything, the grade at last: the ends of the score, the sections, the conditions of the grades."""
+        late, after = late_parts(self.rules), reading_grade(self.rules)
+        order = [part for part in self.rules.order if order_key(part) not in after]
+        self.work_out([part for part in order if order_key(part) not in late])
+        score, sections = self.score()
+        self.work_out([part for part in order if order_key(part) in late])
+        grades = self._grades()
+        self._limit_grades()
+        return score, sections, grades
+
+    def function(self, result: str) -> Callable[..., Any]:
+        """The lines so far as a function that gives a result."""
         gets = ["get = record.get", *(["said = names.get"] if self.emit.recorded_as is RecordedAs.SAID else [])]
         body = "\n ".join([*gets, *self.emit.lines, f"return {result}"])
         source = f"def run(record, names=()):\n {body}\n"
-        scope: dict[str, Any] = dict(self.emit.constants)
+        return self.made(source, self.emit.constants)
+
+    def made(self, source: str, constants: Constants) -> Callable[..., Any]:
+        """The function `run` of a source that was written here."""
+        scope: dict[str, Any] = dict(constants)
         # Only templates of the operations table, numbers and generated names stand in the source: texts and names of a
         # rule file are passed as constants beside it.
         exec(compile(source, f"<{self.rules.file}>", "exec"), scope)  # noqa: S102
-        return scope["run"], source
+        run: Callable[..., Any] = scope["run"]
+        return run
 
-    def score(self) -> tuple[Ends, list[tuple[Ends, list[str], list[str]]]]:
-        """Work out the score: its ends, and for each section its ends and what its criteria read and gave."""
+    def score(self) -> tuple[Ends, list[WrittenSection]]:
+        """Work out the score: its ends, and the sections."""
         sections = [self._section(section) for section in self.rules.sections]
-        score = Ends(_sum(end.first for end, *_ in sections), _sum(end.second for end, *_ in sections))
+        score = Ends(summed(one.ends.first for one in sections), summed(one.ends.second for one in sections))
         score = self.emit.line(score.first, score.second)
         self.emit.points("", score)
         return score, sections
@@ -172,28 +187,36 @@ class RuleWriter:
             )
         if limit.head == "fault":
             self.emit.fault(limit.name, bites)
-        self.bites[limit.head, limit.name] = bites
-        pairs = (condition, exception, bites)
-        self.limits[limit.head, limit.name] = _tuple(end for pair in pairs for end in (pair.first, pair.second))
+        self.limits[limit.head, limit.name] = condition, exception, bites
 
-    def _section(self, section: Section) -> tuple[Ends, list[str], list[str]]:
-        points = [self._points(part) for part in section.points]
+    def _section(self, section: Section) -> WrittenSection:
+        points = [self.given(part) for part in section.points]
         extras = [self.emit.node(part.condition) for part in section.extras]
-        divisor = section.divisor
-        low = [f"{part.weight} * {ends.first}" for part, (ends, _) in zip(section.points, points, strict=True)]
-        high = [f"{part.weight} * {ends.second}" for part, (ends, _) in zip(section.points, points, strict=True)]
-        least, most = [f"{section.worth} * ({_sum(low)})"], [f"{section.worth} * ({_sum(high)})"]
+        shared = gcd(section.worth, section.divisor)
+        worth, divisor = section.worth // shared, section.divisor // shared
+        low, high = self.weighted([(part.weight, ends) for part, (ends, _) in zip(section.points, points, strict=True)])
+        least, most = [f"{worth} * ({low})"], [f"{worth} * ({high})"]
         for part, ends in zip(section.extras, extras, strict=True):
-            amount = part.amount * divisor if part.sign > 0 else -part.amount * divisor
+            amount = part.sign * part.amount * divisor
             fewest, fullest = (ends.first, ends.second) if part.sign > 0 else (ends.second, ends.first)
             least.append(f"{amount} * {fewest}")
             most.append(f"{amount} * {fullest}")
-        low_end, high_end = (_hundredths(_sum(end), divisor, section.worth) for end in (least, most))
+        # Without extras no sum of points leaves what the section is worth.
+        within = section.worth if section.extras else None
+        low_end, high_end = (_hundredths(summed(end), divisor, within) for end in (least, most))
         total = self.emit.line(low_end, high_end)
         self.emit.points(section.name, total)
-        return total, [text for _, text in points], [f"({ends.first}, {ends.second})" for ends in extras]
+        return WrittenSection(total, points, extras)
 
-    def _points(self, part: Points) -> tuple[Ends, str]:
+    def weighted(self, given: Sequence[tuple[int, Ends]]) -> tuple[str, str]:
+        """Both ends of the sum of the points that criteria give, each with its weight."""
+        return (
+            summed(f"{weight} * {ends.first}" for weight, ends in given),
+            summed(f"{weight} * {ends.second}" for weight, ends in given),
+        )
+
+    def given(self, part: Points) -> tuple[Ends, str]:
+        """What a criterion gives, and the source of what it read and gave."""
         read = self.emit.node(part.by)
         scaled = self.emit.node(part.reads)
         span = self.emit.constant(part.shape.span)
@@ -203,23 +226,32 @@ class RuleWriter:
         return ends, f"({read.first}, {read.second or None}, {ends.first}, {ends.second})"
 
     def _grades(self) -> list[Ends]:
-        found: list[Ends] = []
+        conditions = [grade.condition for grade in self.rules.grades]
+        found = [Ends("True", "True") if one is None else self.emit.node(one) for one in conditions]
+        if conditions[-1] is None and len(found) <= _MOST_NESTED and all(ends.first == ends.second for ends in found):
+            # One and only one is possible: the first that holds.
+            chain = "".join(f"{1 << i} if {ends.first} else " for i, ends in enumerate(found[:-1]))
+            self.emit.lines.append(f"G = P = {chain}{1 << len(found) - 1}")
+            return found
         lines = ["P = 0; S = False"]
-        for i, grade in enumerate(self.rules.grades):
-            ends = Ends("True", "True") if grade.condition is None else self.emit.node(grade.condition)
-            found.append(ends)
+        for i, ends in enumerate(found):
             lines.append(f"P |= {1 << i} if {ends.second} and not S else 0; S = S or {ends.first}")
         self.emit.lines.extend([*lines, "G = P"])
         return found
 
-    def _limits(self) -> None:
+    def _limit_grades(self) -> None:
         for head, change in (("lift", "raised"), ("fault", "capped")):
-            for limit in self.rules.limits:
+            for number, limit in enumerate(self.rules.limits):
                 if limit.head == head:
-                    bites = self.bites[head, limit.name]
-                    self.emit.lines.append(
-                        f"if {bites.second}: G = {change}(G, {limit.grade}) | (0 if {bites.first} else G)"
-                    )
+                    *_, bites = self.limits[head, limit.name]
+                    made = f"{change}(G, {limit.grade})"
+                    if bites.first != bites.second:
+                        made = f"{made} | (0 if {bites.first} else G)"
+                    self.emit.lines.append(f"if {bites.second}: G = {made}{self.bitten(number)}")
+
+    def bitten(self, number: int) -> str:  # noqa: ARG002
+        """More to be done where a limit bites."""
+        return ""
 
     def _said(self) -> list[str]:
         names = self.rules.said_names
@@ -227,17 +259,24 @@ class RuleWriter:
         return [name for name in self.rules.terms if name in names and f"term {name}" not in after]
 
 
-def _hundredths(parts: str, divisor: int, worth: int) -> str:
+def _hundredths(parts: str, divisor: int, within: int | None) -> str:
     # floor(n / d + 1/2) in whole numbers, held within 0 and the worth.
-    return f"min({worth}, max(0, (2 * ({parts}) + {divisor}) // {2 * divisor}))"
+    made = f"(2 * ({parts}) + {divisor}) // {2 * divisor}"
+    return made if within is None else f"min({within}, max(0, {made}))"
 
 
-def _sum(parts: Iterable[str]) -> str:
+def summed(parts: Iterable[str]) -> str:
+    """The source of a sum."""
     listed = list(parts)
     # Each `+` is one level of the syntax tree, of which Python's compiler takes some thousand.
     return f"sum(({', '.join(listed)},))" if len(listed) > _MOST_ADDED else " + ".join(listed) or "0"
 
 
-def _tuple(parts: Iterable[str]) -> str:
+def _all_ends(pairs: Iterable[Ends]) -> str:
+    return tupled(end for pair in pairs for end in (pair.first, pair.second))
+
+
+def tupled(parts: Iterable[str]) -> str:
+    """The source of a tuple."""
     listed = list(parts)
     return f"({', '.join(listed)}{',' if len(listed) == 1 else ''})"

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 
 from attrs import evolve, frozen
 
 from koirules.grading.records import Record
 from koirules.measures.deriving import Derived, Measurer
 from koirules.problems import Cell, Problem, RecordError, recording
-from koirules.standard.derivations import inputs_of
+from koirules.standard.derivations import TypedFormula, inputs_of
 from koirules.vocabulary.readings import Reading
 
 
@@ -32,6 +32,23 @@ def measured_record(measurer: Measurer, record: Record, file: str = "record") ->
     if wrong:
         raise RecordError(wrong)
     return batch.records[0]
+
+
+def leaves_as_it_is(measurer: Measurer, recorded: Callable[[str], bool]) -> bool:
+    """Whether measuring surely adds nothing to a record and finds nothing wrong with it: at the most a doubt.
+
+    recorded: whether the record has a trait.
+    """
+    columns: set[str] = set()
+    for measure in measurer.measures:
+        if isinstance(measure, TypedFormula):
+            if not recorded(measure.trait.name) and any(map(recorded, measure.inputs)):
+                return False
+            columns.add(measure.trait.name)
+        elif all(name in columns or recorded(name) for name in measure.inputs):
+            # A function may refuse what it is given, or fail.
+            return False
+    return True
 
 
 def all_measured(measurer: Measurer, records: Sequence[Record]) -> tuple[Record, ...]:

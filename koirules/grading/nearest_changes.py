@@ -19,14 +19,13 @@ search begins at quarters of its range, and a pair with it need not be the small
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from itertools import islice
 from math import inf
 
 from attrs import evolve, frozen
 
 from koirules.grading.changes import Change, Move, NearestChanges
-from koirules.grading.evaluator import Evaluator
 from koirules.grading.nearest_first import Failing, Looks, Reach, Try, nearest_first
 from koirules.grading.pairs_to_move import pair_tries
 from koirules.grading.parts_read import asked_whether_recorded
@@ -49,17 +48,19 @@ _LOOKS_EACH, _LOOKS_BEYOND, _LOOKS_AT_PAIRS = 1_500, 300, 6_000
 
 @frozen
 class ChangeFinder:
-    """Finds the nearest changes of the fish of one standard."""
+    """Finds the nearest changes of the fish of one standard. possible: the bits of the grades possible for a record."""
 
     rules: Rules
-    evaluator: Evaluator
+    possible: Callable[[Mapping[str, Reading | None]], int]
     cuts: Mapping[str, Cuts]
     asked: frozenset[str]
 
     @classmethod
-    def of(cls, rules: Rules, settings: Mapping[str, Setting], evaluator: Evaluator) -> ChangeFinder:
-        """The finder of a standard. evaluator: compiled of the same rules and settings."""
-        return cls(rules, evaluator, cuts_of(rules, settings), asked_whether_recorded(rules))
+    def of(
+        cls, rules: Rules, settings: Mapping[str, Setting], possible: Callable[[Mapping[str, Reading | None]], int]
+    ) -> ChangeFinder:
+        """The finder of a standard. possible: of the same rules and settings."""
+        return cls(rules, possible, cuts_of(rules, settings), asked_whether_recorded(rules))
 
     def nearest(self, record: Mapping[str, Reading]) -> NearestChanges:
         """The nearest changes of one fish."""
@@ -74,10 +75,6 @@ class ChangeFinder:
         least = min((change.size for change in single), default=inf)
         double, all_seen = search.double(least * CLEARLY_SMALLER * _JUST_OVER)
         return NearestChanges(self.rules.grades[goal.place].name, loses, single, double, whole and all_seen)
-
-    def possible(self, record: Mapping[str, Reading | None]) -> int:
-        """The bits of the grades possible for a record."""
-        return self.evaluator.run(record).possible
 
     def movable(self, record: Mapping[str, Reading]) -> list[str]:
         """The traits that the rules read and that were recorded as one value."""

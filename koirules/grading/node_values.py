@@ -59,7 +59,7 @@ def compile_nodes(rules: Rules, settings: Mapping[str, Setting], nodes: Sequence
         writer.work_out(part for part in order if order_key(part) in late)
     ends = [emit.node(node) for node in nodes]
     told = "".join(f"({end.first}, {end.second}), " if end.second else f"{end.first}, " for end in ends)
-    run, _ = writer.function(f"({told})")
+    run = writer.function(f"({told})")
     return NodeValues(run)
 
 

@@ -65,6 +65,12 @@ def supplied_looked_at(part: Part, value_of: Callable[[Node], Any]) -> tuple[Sup
 _CHOICES = (ops.CHOOSE_NUMBER, ops.CHOOSE_TRUTH, ops.CHOOSE_STEPS)
 
 
+def keys_needed(rules: Rules) -> frozenset[str]:
+    """The keys of all values, of traits and beside the record, without which the outcome of a fish may be open."""
+    nodes = (node for part in rules.parts for root in part.roots for node in walk(root))
+    return frozenset(node.key for node in nodes if isinstance(node, TraitRead | Supplied))
+
+
 def traits_beneath(rules: Rules) -> frozenset[str]:
     """The names of all traits that a standard reads of some look at some fish."""
     found: set[str] = set()

@@ -33,10 +33,10 @@ from koirules.vocabulary.readings import NO, YES, Reading, Span
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
 
-_Glance = Callable[[object], Reading | None]
+Glance = Callable[[object], Reading | None]
 """The reading of a value that needs no second look; None for any other. What it gives is what read_value would give."""
 
-_TINY = 1e-20
+TINY = 1e-20
 _HUGE = 2.0**53
 """Numbers between these, and 0, are looked at as doubles: there, each is the decimal that it is written as."""
 
@@ -46,8 +46,8 @@ class RecordReader:
     """Reads records of the given traits; what can be known of a trait before any value is made ready once."""
 
     traits: Mapping[str, Trait]
-    _glances: Mapping[str, _Glance]
-    _labels: frozenset[str]
+    glances: Mapping[str, Glance]
+    labels: frozenset[str]
 
     @classmethod
     def of(cls, traits: Mapping[str, Trait]) -> RecordReader:
@@ -59,7 +59,7 @@ class RecordReader:
         """The record that a mapping gives, or every problem of it."""
         readings: dict[str, Reading] = {}
         problems: list[Problem] = []
-        glances = self._glances
+        glances = self.glances
         for name, value in record.items():
             glance = glances.get(name)
             reading = None if glance is None else glance(value)
@@ -74,7 +74,7 @@ class RecordReader:
             readings[name] = reading
         if problems:
             return tuple(problems)
-        labels = {name: str(reading) for name, reading in readings.items() if name in self._labels}
+        labels = {name: str(reading) for name, reading in readings.items() if name in self.labels}
         named = record.get("fish")
         return Record(fish or ("" if named is None else str(named)), 0, readings, labels)
 
@@ -88,7 +88,7 @@ class RecordReader:
         return read
 
 
-def _glance(kind: Kind) -> _Glance:
+def _glance(kind: Kind) -> Glance:
     match kind:
         case Number():
             return _glance_at_number(kind)
@@ -104,14 +104,14 @@ def _glance(kind: Kind) -> _Glance:
             return _glance_at_colours
 
 
-def _glance_at_number(kind: Number) -> _Glance:
+def _glance_at_number(kind: Number) -> Glance:
     if kind.unit is not None and kind.unit.factor != 1:
         return _glance_at_converted(kind, kind.unit)
     low, high = doubles_between(kind.low, kind.high)
 
     def number(value: object) -> Span | None:
         # Another type, such as bool or a double of numpy, may compare or write itself in its own way.
-        if (type(value) is float or type(value) is int) and low <= value <= high and (abs(value) > _TINY or not value):
+        if (type(value) is float or type(value) is int) and low <= value <= high and (abs(value) > TINY or not value):
             held = value + 0.0
             return Span(held, held)
         return None
@@ -119,11 +119,11 @@ def _glance_at_number(kind: Number) -> _Glance:
     return number
 
 
-def _glance_at_converted(kind: Number, unit: Unit) -> _Glance:
+def _glance_at_converted(kind: Number, unit: Unit) -> Glance:
     low, high = exactly_held(unit, kind.low), exactly_held(unit, kind.high)
 
     def number(value: object) -> Span | None:
-        if (type(value) is float or type(value) is int) and (_TINY < abs(value) <= _HUGE or not value):
+        if (type(value) is float or type(value) is int) and (TINY < abs(value) <= _HUGE or not value):
             exact = exactly_held(unit, Decimal(repr(value)))
             if low <= exact <= high:
                 held = float(exact) + 0.0
@@ -142,8 +142,13 @@ def doubles_between(low: Decimal, high: Decimal) -> tuple[float, float]:
     )
 
 
-def _glance_at_count(high: int) -> _Glance:
-    highest = min(high, int(_HUGE))
+def highest_count(high: int) -> int:
+    """The highest count that is held exactly."""
+    return min(high, int(_HUGE))
+
+
+def _glance_at_count(high: int) -> Glance:
+    highest = highest_count(high)
 
     def count(value: object) -> Span | None:
         if (type(value) is int or (type(value) is float and value.is_integer())) and 0 <= value <= highest:
@@ -154,12 +159,8 @@ def _glance_at_count(high: int) -> _Glance:
     return count
 
 
-def _glance_at_words(kind: Scale | Choice | Places | YesNo) -> _Glance:
-    known: dict[object, Reading] = {}
-    for word in (*words_of(kind), "none"):
-        reading = read_value(kind, word)
-        if reading is not None and not isinstance(reading, Misread):
-            known[word] = reading
+def _glance_at_words(kind: Scale | Choice | Places | YesNo) -> Glance:
+    known = words_known(kind)
     truths = (NO, YES) if isinstance(kind, YesNo) else None
 
     def word_or_truth(value: object) -> Reading | None:
@@ -176,6 +177,16 @@ def _glance_at_map(value: object) -> PatchMap | None:
 
 def _glance_at_colours(value: object) -> ColourReadings | None:
     return value if isinstance(value, ColourReadings) else None
+
+
+def words_known(kind: Scale | Choice | Places | YesNo) -> dict[str, Reading]:
+    """The reading of each word that stands for itself."""
+    known: dict[str, Reading] = {}
+    for word in (*words_of(kind), "none"):
+        reading = read_value(kind, word)
+        if reading is not None and not isinstance(reading, Misread):
+            known[word] = reading
+    return known
 
 
 def _glance_at_label(value: object) -> str | None:

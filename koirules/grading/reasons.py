@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from decimal import Decimal
-from functools import cache
+from functools import cache, cached_property, partial
 from itertools import count
+from typing import Any
 
 from attrs import evolve, frozen
 
 from koirules.grading.evaluator import Trace
-from koirules.grading.results import Reason, State, Told
+from koirules.grading.reason import Given, State, Told
 from koirules.grading.telling import Teller
 from koirules.standard.parts import Extra, Part, Points, Rules
 from koirules.vocabulary.readings import Reading
@@ -35,6 +36,9 @@ _STATES: Mapping[tuple[bool, bool], State] = {
 }
 
 
+_MOST_KEPT = 2_000
+
+
 @frozen
 class _Criterion:
     """A `points` with its place in the trace; numerator and divisor make its share of the score."""
@@ -42,39 +46,6 @@ class _Criterion:
     about: Told
     numerator: int
     divisor: int
-
-
-@frozen
-class _FishTale:
-    """The words of one fish, from its trace and record."""
-
-    reasoner: Reasoner
-    trace: Trace
-    record: Mapping[str, Reading]
-
-    def words(self, about: Told, state: State | None) -> str:
-        """The sentence that a person reads; what was read of the fish as it will be when grown says so."""
-        words = self._words(about, state)
-        key = f"{about.kind} {about.name}"
-        ahead = "" if state is State.NO else self.reasoner.teller.ahead_of(key, self.record, self.trace)
-        return f"{words} ({ahead}, by a model)" if ahead else words
-
-    def _words(self, about: Told, state: State | None) -> str:
-        teller, trace, record, place = self.reasoner.teller, self.trace, self.record, about.place
-        match about.kind:
-            case "points":
-                return teller.criterion(self.reasoner.points[place], place, trace, record)
-            case "bonus" | "penalty":
-                return teller.criterion(self.reasoner.extras[place], place, trace, record)
-            case "grade":
-                return teller.grade(place, state or State.NO, trace, record)
-            case _:
-                limit = teller.rules.limits[place]
-                return teller.limit(limit, state or State.NO, teller.rules.grades[limit.grade], trace, record)
-
-    def read(self, about: Told) -> str:
-        """What was read, by names."""
-        return self.reasoner.teller.read(f"{about.kind} {about.name}", self.record, self.trace)
 
 
 @frozen
@@ -106,26 +77,94 @@ class Reasoner:
         order = sorted(range(len(stands)), key=stands.__getitem__)
         return cls(teller, rules.points, rules.extras, criteria, tuple(limits), tuple(grades), tuple(order))
 
-    def reasons(self, trace: Trace, record: Mapping[str, Reading]) -> tuple[Reason, ...]:
-        """Every reason of a trace, in the order of the rule file."""
-        tale = _FishTale(self, trace, record)
-        found: list[Reason] = []
-        for one in self._criteria:
-            about = one.about
-            if about.kind == "points":
-                _, _, low, high = trace.points[about.place]
-                least, most = share(one.numerator, one.divisor, low), share(one.numerator, one.divisor, high)
-                found.append(Reason(about, None, thousandths(low), thousandths(high), least, most, tale))
-            else:
-                state = trace.extras[about.place]
-                least, most = _extra_ends(self.extras[about.place], state)
-                found.append(Reason(about, _STATES[state], least, most, least, most, tale))
-        for about, (holds, _, excepted, _, surely, possibly) in zip(self._limits, trace.limits, strict=True):
-            bites = State.HELD_BACK if holds and excepted else _STATES[surely, possibly]
-            found.append(Reason(about, bites, None, None, None, None, tale))
-        for about, holding in zip(self._grades, trace.grades, strict=True):
-            found.append(Reason(about, _STATES[holding], None, None, None, None, tale))
+    def given(self, trace: Trace) -> tuple[Given, ...]:
+        """What every reason of a trace says in numbers, in the order of the rule file."""
+        points, extras = iter(trace.points), iter(trace.extras)
+        found = [
+            self._of_points(one, *next(points)[2:]) if one.about.kind == "points" else self._of_extra(one, next(extras))
+            for one in self._criteria
+        ]
+        found += map(self._of_limit, self._limits, trace.limits)
+        found += map(self._of_grade, self._grades, trace.grades)
         return tuple(found[i] for i in self._order)
+
+    @cached_property
+    def settled(self) -> tuple[Mapping[Any, Given], ...]:
+        """What every reason can say where all is sure, by what is worked out of it (`CompleteWriter.outcomes`)."""
+        made: list[Mapping[Any, Given]] = [
+            _Kept(partial(self._sure_points if one.about.kind == "points" else self._of_extra, one))
+            for one in self._criteria
+        ]
+        made += [_Kept(partial(self._sure_limit, about)) for about in self._limits]
+        made += [_Kept(partial(self._sure_grade, about)) for about in self._grades]
+        return tuple(made)
+
+    @property
+    def order(self) -> tuple[int, ...]:
+        """Where each reason stands among criteria (section by section), limits and grades."""
+        return self._order
+
+    def _of_points(self, one: _Criterion, low: int, high: int) -> Given:
+        least, most = share(one.numerator, one.divisor, low), share(one.numerator, one.divisor, high)
+        return Given(one.about, None, thousandths(low), thousandths(high), least, most)
+
+    def _of_extra(self, one: _Criterion, state: tuple[bool, bool]) -> Given:
+        least, most = _extra_ends(self.extras[one.about.place], state)
+        return Given(one.about, _STATES[state], least, most, least, most)
+
+    def _of_limit(self, about: Told, states: tuple[bool, bool, bool, bool, bool, bool]) -> Given:
+        holds, _, excepted, _, surely, possibly = states
+        return Given(about, State.HELD_BACK if holds and excepted else _STATES[surely, possibly])
+
+    def _of_grade(self, about: Told, holding: tuple[bool, bool]) -> Given:
+        return Given(about, _STATES[holding])
+
+    def _sure_points(self, one: _Criterion, points: int) -> Given:
+        return self._of_points(one, points, points)
+
+    def _sure_limit(self, about: Told, bits: int) -> Given:
+        holds, excepted, bites = (bool(bits >> i & 1) for i in range(3))
+        return self._of_limit(about, (holds, holds, excepted, excepted, bites, bites))
+
+    def _sure_grade(self, about: Told, holds: bool) -> Given:
+        return self._of_grade(about, (holds, holds))
+
+    def words(self, about: Told, state: State | None, trace: Trace, record: Mapping[str, Reading]) -> str:
+        """The sentence about a part that a person reads; what was read of the fish as it will be when grown says so."""
+        words = self._words(about, state, trace, record)
+        ahead = "" if state is State.NO else self.teller.ahead_of(f"{about.kind} {about.name}", record, trace)
+        return f"{words} ({ahead}, by a model)" if ahead else words
+
+    def _words(self, about: Told, state: State | None, trace: Trace, record: Mapping[str, Reading]) -> str:
+        teller, place = self.teller, about.place
+        match about.kind:
+            case "points":
+                return teller.criterion(self.points[place], place, trace, record)
+            case "bonus" | "penalty":
+                return teller.criterion(self.extras[place], place, trace, record)
+            case "grade":
+                return teller.grade(place, state or State.NO, trace, record)
+            case _:
+                limit = teller.rules.limits[place]
+                return teller.limit(limit, state or State.NO, teller.rules.grades[limit.grade], trace, record)
+
+    def read(self, about: Told, trace: Trace, record: Mapping[str, Reading]) -> str:
+        """What was read, by names."""
+        return self.teller.read(f"{about.kind} {about.name}", record, trace)
+
+
+class _Kept(dict[Any, Given]):
+    """Makes what a reason says when it is first asked for, and keeps it, as long as there are not too many."""
+
+    def __init__(self, make: Callable[[Any], Given]) -> None:
+        super().__init__()
+        self._make = make
+
+    def __missing__(self, key: object) -> Given:
+        made = self._make(key)
+        if len(self) < _MOST_KEPT:
+            self[key] = made
+        return made
 
 
 def _criteria(rules: Rules, teller: Teller) -> list[_Criterion]:

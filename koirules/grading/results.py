@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date
 from decimal import Decimal
-from enum import Enum
 from functools import cached_property
-from typing import NamedTuple, Protocol
+from typing import Protocol
 
 from attrs import define, field, frozen
 
@@ -15,15 +14,7 @@ from koirules.grading.changes import NearestChanges
 from koirules.grading.course import Step
 from koirules.grading.decisions import Decision
 from koirules.grading.picking import Fate
-
-
-class State(Enum):
-    """What became of a condition."""
-
-    YES = "yes"
-    NO = "no"
-    OPEN = "open"
-    HELD_BACK = "held back"
+from koirules.grading.reason import Reason
 
 
 @frozen
@@ -37,118 +28,20 @@ class SectionResult:
     high: Decimal
 
 
-@frozen
-class Told:
-    """What a reason is about, the same for every fish.
+class Behind(Protocol):
+    """What a result is a view of: works out, when it is asked for, what most callers do not want."""
 
-    kind: `points`, `bonus`, `penalty`, `fault`, `lift` or `grade`. name, title: as the rule file has them (title is the
-    name where it has none). section: of a criterion, else "". outcome: the grade that a fault, lift or grade names, else "".
-    line: where it stands in the rule file. points_most: what the curve or table gives at most, or what a bonus adds (0 for a
-    penalty); score_most: the same as a share of the score, rounded half up to a hundredth. Both None for faults, lifts and
-    grades. place: its position among the parts of its kind. file: the rule file that the line is of.
-    """
+    def reasons(self) -> Sequence[Reason]:
+        """Every reason, in the order of the rule file."""
 
-    kind: str
-    name: str
-    title: str
-    section: str
-    outcome: str
-    line: int
-    points_most: Decimal | None = None
-    score_most: Decimal | None = None
-    place: int = 0
-    file: str = ""
+    def main_reasons(self, reasons: Sequence[Reason]) -> tuple[Reason, ...]:
+        """The two or three that mattered most, most first."""
 
+    def nearest_changes(self) -> NearestChanges:
+        """The smallest changes that would have given another grade."""
 
-class Tale(Protocol):
-    """Tells the reasons of one fish in words, when they are asked for."""
-
-    def words(self, about: Told, state: State | None) -> str:
-        """The sentence that a person reads."""
-
-    def read(self, about: Told) -> str:
-        """What was read, by names."""
-
-
-# A tuple, since as many reasons as rules are made for each fish: a frozen class would take three times as long.
-class Reason(NamedTuple):
-    """Why: one criterion, fault, lift or grade, with what was read and what it gave.
-
-    about: the part of the standard. state: of the condition; None for `points`. points_low, points_high: what the curve or
-    table gave, least and most (for a bonus or penalty: what it added or took; None for faults, lifts and grades).
-    score_low, score_high: the same as a share of the score, rounded half up to a hundredth (a penalty's are below 0).
-    tale: tells `words` and `read` when they are asked for.
-    """
-
-    about: Told
-    state: State | None
-    points_low: Decimal | None
-    points_high: Decimal | None
-    score_low: Decimal | None
-    score_high: Decimal | None
-    tale: Tale
-
-    @property
-    def kind(self) -> str:
-        """The head word of the part."""
-        return self.about.kind
-
-    @property
-    def name(self) -> str:
-        """The name of the part."""
-        return self.about.name
-
-    @property
-    def title(self) -> str:
-        """The label of the part."""
-        return self.about.title
-
-    @property
-    def section(self) -> str:
-        """The section of a criterion, else ""."""
-        return self.about.section
-
-    @property
-    def outcome(self) -> str:
-        """The grade that a fault, lift or grade names, else ""."""
-        return self.about.outcome
-
-    @property
-    def line(self) -> int:
-        """Where the part stands in the rule file."""
-        return self.about.line
-
-    @property
-    def file(self) -> str:
-        """The rule file that the part stands in: of a standard that is based on another one, either."""
-        return self.about.file
-
-    @property
-    def points_most(self) -> Decimal | None:
-        """What a criterion gives at most."""
-        return self.about.points_most
-
-    @property
-    def score_most(self) -> Decimal | None:
-        """What a criterion gives of the score at most."""
-        return self.about.score_most
-
-    @property
-    def words(self) -> str:
-        """The sentence that a person reads."""
-        return self.tale.words(self.about, self.state)
-
-    @property
-    def read(self) -> str:
-        """What was read: `girth_ratio 0.24, spine straight`."""
-        return self.tale.read(self.about)
-
-    @property
-    def left_on_table(self) -> Decimal:
-        """How much of the score was surely missed: the most less the highest still possible (0 for what gives no points)."""
-        if self.score_most is None or self.score_high is None:
-            return Decimal(0)
-        return self.score_most - self.score_high
+    def contributions(self, result: Result) -> tuple[Contribution, ...]:
+        """What each criterion gave."""
 
 
 @frozen
@@ -188,10 +81,8 @@ class Result:
     decision: Decision | None = None
     by_rules: tuple[str, ...] = ()
     course: tuple[Step, ...] = ()
-    _tell: Callable[[], tuple[Reason, ...]] = field(default=tuple, repr=False, eq=False)
-    _choose: Callable[[tuple[Reason, ...]], tuple[Reason, ...]] = field(default=lambda _: (), repr=False, eq=False)
-    _near: Callable[[], NearestChanges] = field(default=NearestChanges, repr=False, eq=False)
-    _add_up: Callable[[Result], tuple[Contribution, ...]] = field(default=lambda _: (), repr=False, eq=False)
+    _behind: Behind | None = field(default=None, repr=False, eq=False)
+    _reasons: Sequence[Reason] | None = field(default=None, init=False, repr=False, eq=False)
 
     @property
     def grade(self) -> str | None:
@@ -235,15 +126,18 @@ class Result:
         """The day of the next look, where a round that kept it named one."""
         return next((step.again for step in reversed(self.course) if step.again), None)
 
-    @cached_property
-    def reasons(self) -> tuple[Reason, ...]:
+    @property
+    def reasons(self) -> Sequence[Reason]:
         """Every reason, in the order of the rule file."""
-        return self._tell()
+        # A cached property would take a lock, longer than the reasons take themselves.
+        if self._reasons is None:
+            self._reasons = () if self._behind is None else self._behind.reasons()
+        return self._reasons
 
     @cached_property
     def main_reasons(self) -> tuple[Reason, ...]:
         """The two or three reasons that mattered most, most first."""
-        return self._choose(self.reasons)
+        return () if self._behind is None else self._behind.main_reasons(self.reasons)
 
     @property
     def why(self) -> str:
@@ -256,12 +150,12 @@ class Result:
 
     @cached_property
     def _nearest(self) -> NearestChanges:
-        return self._near()
+        return NearestChanges() if self._behind is None else self._behind.nearest_changes()
 
     @cached_property
     def contributions(self) -> tuple[Contribution, ...]:
         """What each criterion gave, section by section; the points add up exactly to `score_low`."""
-        return self._add_up(self)
+        return () if self._behind is None else self._behind.contributions(self)
 
     @property
     def left_on_table(self) -> tuple[Reason, ...]:

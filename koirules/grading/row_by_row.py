@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, Any, assert_never
 
 from koirules.grading.columns.held import CodeColumn, Held, NoColumn, NumberColumn
-from koirules.grading.evaluator import Evaluator, Trace
+from koirules.grading.complete import Complete, Sure
+from koirules.grading.evaluator import Trace
+from koirules.grading.single import Grader
+from koirules.grading.sure_emitter import Input
 from koirules.standard.parts import Rules
 from koirules.vocabulary.readings import Reading, Span
 
@@ -40,13 +43,61 @@ def readings_by_row(columns: pl.DataFrame, held: Mapping[str, Held], rows: int) 
 
 
 def graded_rows(
-    rules: Rules, evaluator: Evaluator, records: Iterator[dict[str, Reading]], *, sections: bool, faults: bool
+    grader: Grader, columns: pl.DataFrame, held: Mapping[str, Held], rows: int, *, sections: bool, faults: bool
 ) -> pl.DataFrame:
-    """The columns of the results, as the plan for whole columns names and types them."""
-    return graded_traces(rules, map(evaluator.run, records), sections=sections, faults=faults)
+    """The columns of the results of a frame that was read, as the plan for whole columns names and types them."""
+    sure = _sure_rows(grader.complete, columns, held, rows)
+    rest = [row for row, each in enumerate(sure) if each is None]
+    left = columns[rest] if columns.width and len(rest) < rows else columns
+    traces = map(grader.evaluator.run, readings_by_row(left, held, len(rest)))
+    outcomes = (next(traces) if each is None else each for each in sure)
+    return graded_traces(grader.rules, outcomes, sections=sections, faults=faults)
 
 
-def graded_traces(rules: Rules, traces: Iterable[Trace], *, sections: bool, faults: bool) -> pl.DataFrame:
+def _sure_rows(complete: Complete, columns: pl.DataFrame, held: Mapping[str, Held], rows: int) -> Sequence[Sure | None]:
+    """What came of each row that is complete."""
+    values = [_values(held.get(one.key, NoColumn()), one, columns) for one in complete.inputs]
+    there = [_recorded(held.get(key, NoColumn()), columns, rows) for key in complete.asked]
+    if not values or None in values:
+        return [None] * rows
+    holes = {row for each in values if each for row, value in enumerate(each) if value is None}
+    run = complete.run_values
+    taken = zip(*(each or () for each in values), *there, strict=True)
+    return [None if row in holes else run(each) for row, each in enumerate(taken)]
+
+
+def _values(how: Held, one: Input, columns: pl.DataFrame) -> list[Any] | None:
+    """The value of an input in each row, None where there are several or none; None instead of all where no row has one."""
+    match how:
+        case CodeColumn():
+            table = [one.value(reading) for reading in how.readings]
+            return [None if code is None else table[code] for code in columns[how.name].to_list()]
+        case NumberColumn():
+            lows: list[Any] = columns[how.name].to_list()
+            if not how.high:
+                return lows
+            highs = columns[how.high].to_list()
+            return [low if low == high else None for low, high in zip(lows, highs, strict=True)]
+        case NoColumn():
+            return None
+        case _:
+            assert_never(how)
+
+
+def _recorded(how: Held, columns: pl.DataFrame, rows: int) -> list[bool]:
+    """Whether each row has anything recorded."""
+    match how:
+        case CodeColumn():
+            return [code is not None and how.readings[code] is not None for code in columns[how.name].to_list()]
+        case NumberColumn():
+            return [value is not None for value in columns[how.name].to_list()]
+        case NoColumn():
+            return [False] * rows
+        case _:
+            assert_never(how)
+
+
+def graded_traces(rules: Rules, outcomes: Iterable[Trace | Sure], *, sections: bool, faults: bool) -> pl.DataFrame:
     """The same of what was worked out already."""
     import polars as pl
 
@@ -55,13 +106,23 @@ def graded_traces(rules: Rules, traces: Iterable[Trace], *, sections: bool, faul
     types = column_types(rules, sections=sections, faults=faults)
     grades = [grade.name for grade in rules.grades]
     sets: dict[int, tuple[str, ...]] = {}
+    bits = range(len(rules.limits))
     rows = []
-    for trace in traces:
-        possible = sets.get(trace.possible)
+    for outcome in outcomes:
+        possible = sets.get(outcome[0])
         if possible is None:
-            possible = tuple(name for i, name in enumerate(grades) if trace.possible >> i & 1)
-            sets[trace.possible] = possible
-        rows.append(tuple(_cells(trace, possible, sections=sections, faults=faults)))
+            possible = sets[outcome[0]] = tuple(name for i, name in enumerate(grades) if outcome[0] >> i & 1)
+        if isinstance(outcome, Trace):
+            rows.append(tuple(_cells(outcome, possible, sections=sections, faults=faults)))
+            continue
+        _, score, parts, bites, _ = outcome
+        points = score / 100
+        row: list[Any] = [possible[0], possible[0], points, points, points]
+        if sections:
+            row += [end for part in parts for end in (part / 100,) * 2]
+        if faults:
+            row += [bool(bites >> bit & 1) for bit in bits]
+        rows.append(tuple(row))
     return pl.DataFrame(rows, schema=types, orient="row")
 
 

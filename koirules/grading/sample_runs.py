@@ -7,8 +7,9 @@ from decimal import Decimal
 
 from attrs import frozen
 
+from koirules.grading.reason import State
 from koirules.grading.records import Record
-from koirules.grading.results import Result, State
+from koirules.grading.results import Result
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import WholeBatch
 from koirules.language.statements import Outcome

@@ -7,7 +7,8 @@ from decimal import Decimal
 
 from attrs import frozen
 
-from koirules.grading.results import Contribution, Reason, Result
+from koirules.grading.reason import Reason
+from koirules.grading.results import Contribution, Result
 
 
 @frozen

@@ -2,27 +2,34 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from functools import cached_property, partial
+from collections.abc import Callable, Mapping, Sequence
+from functools import cached_property
+from operator import getitem
+from typing import Any, Protocol
 
-from attrs import evolve, frozen
+from attrs import define, evolve, field, frozen
 
 from koirules.grading.changes import NearestChanges
 from koirules.grading.choosing import Standing, main_reasons
+from koirules.grading.complete import Complete, Sure
 from koirules.grading.contributions import Contributor
 from koirules.grading.decisions import Decision
 from koirules.grading.evaluator import Evaluator, Trace, compile_rules
-from koirules.grading.measuring import measured_record
+from koirules.grading.measuring import leaves_as_it_is, measured_record
 from koirules.grading.nearest_changes import ChangeFinder
-from koirules.grading.parts_read import traits_beneath
+from koirules.grading.parts_read import keys_needed, traits_beneath
+from koirules.grading.reason import Given, Reason, Reasons, State, Told
 from koirules.grading.reasons import Reasoner, hundredths
 from koirules.grading.records import Record
-from koirules.grading.results import Contribution, Reason, Result, SectionResult
+from koirules.grading.results import Contribution, Result, SectionResult
 from koirules.grading.telling import Teller, fails_on_score_of
 from koirules.measures.deriving import Measurer
 from koirules.standard.measured import constant_settings, needed_for
-from koirules.standard.parts import Rules, Setting
+from koirules.standard.parts import Rules, Section, Setting
 from koirules.vocabulary.readings import Reading
+
+_MOST_KEPT = 1_000
+"""Of so many combinations of faults and lifts the names are kept ready."""
 
 
 @frozen
@@ -34,6 +41,8 @@ class Grader:
     reasoner: Reasoner
     grades: tuple[str, ...]
     settings: Mapping[str, Setting]
+    _named: dict[int, tuple[str, ...]] = field(factory=dict, init=False, repr=False, eq=False)
+    _bitten: dict[int, tuple[tuple[str, ...], tuple[str, ...]]] = field(factory=dict, init=False, repr=False, eq=False)
 
     @classmethod
     def of(cls, rules: Rules, settings: Mapping[str, Setting], language: str | None = None) -> Grader:
@@ -42,44 +51,94 @@ class Grader:
         teller = Teller.of(rules, settings, evaluator.said_terms, language)
         return cls(rules, evaluator, Reasoner.of(rules, teller), tuple(grade.name for grade in rules.grades), settings)
 
+    @cached_property
+    def needed(self) -> frozenset[str]:
+        """The keys of what a complete record has."""
+        return keys_needed(self.rules)
+
+    @cached_property
+    def complete(self) -> Complete:
+        """The same standard over complete records."""
+        return Complete.of(self.rules, self.reasoner.teller.settings)
+
     def grade(self, record: Record) -> Result:
         """The result of one fish. Raises RecordError for a map that cannot be measured, where that was not done before."""
-        record = self.measured(record)
-        whole = evolve(record, readings=self.evaluator.ahead.whole(record.readings))
-        return self.result(whole, self.evaluator.run_whole(whole.readings))
+        whole = self._whole(record)
+        sure = self._sure(whole.readings)
+        if sure is None:
+            return self.result(whole, self.evaluator.run_whole(whole.readings))
+        return self.settled(whole.fish, whole.labels, sure, whole)
+
+    def _whole(self, record: Record) -> Record:
+        """A record with its derived traits, and its grown ones beside it. A result tells no doubts."""
+        if record.before is not None or not leaves_as_it_is(self.measurer, record.readings.__contains__):
+            record = self.measured(record)
+        ahead = self.evaluator.ahead
+        return record if ahead.nothing else evolve(record, readings=ahead.whole(record.readings))
+
+    def _sure(self, whole: Mapping[str, Reading | None]) -> Sure | None:
+        return None if len(whole) < len(self.needed) else self.complete.run(whole)
+
+    def possible(self, readings: Mapping[str, Any]) -> int:
+        """The bits of the grades possible for a record, for those who ask for nothing else."""
+        whole = self.evaluator.ahead.whole(readings)
+        sure = self._sure(whole)
+        return self.evaluator.run_whole(whole).possible if sure is None else sure[0]
 
     def result(self, record: Record, trace: Trace, decision: Decision | None = None) -> Result:
         """The result of one fish that was worked out, with its grown traits beside its record.
 
         decision: a person's word about its grade.
         """
-        rules, plain = self.rules, self.reasoner.teller.plain
-        sections = {
-            section.name: SectionResult(
-                section.name, plain.of(section.title), hundredths(section.worth), hundredths(low), hundredths(high)
-            )
-            for section, (low, high) in zip(rules.sections, trace.sections, strict=True)
-        }
-        bites = [
-            (limit.head, limit.name) for limit, states in zip(rules.limits, trace.limits, strict=True) if states[4]
-        ]
+        bites = sum(1 << number for number, states in enumerate(trace.limits) if states[4])
         by_rules = self.named(trace.possible)
         return Result(
             record.fish,
             by_rules if decision is None else (decision.grade,),
             hundredths(trace.score[0]),
             hundredths(trace.score[1]),
-            sections,
-            tuple(name for head, name in bites if head == "fault"),
-            tuple(name for head, name in bites if head == "lift"),
+            {one.name: one.between(*ends) for one, ends in zip(self._shown, trace.sections, strict=True)},
+            *self._limits_of(bites),
             record.labels,
             decision=decision,
             by_rules=by_rules,
-            tell=partial(self.reasoner.reasons, trace, record.readings),
-            choose=partial(self._choose, trace, record.readings),
-            near=partial(self._near, record.readings),
-            add_up=partial(self._add_up, trace),
+            behind=_Fish(self, record, None, trace),
         )
+
+    def settled(self, fish: str, labels: Mapping[str, str], sure: Sure, record: HasReadings) -> Result:
+        """The result of a fish of which everything is sure."""
+        bit, score, sections, bites, worked = sure
+        grade, points = self.named(bit), hundredths(score)
+        shown = dict(zip(self._sections, map(getitem, self._shown, sections), strict=True))
+        faults, lifts = self._limits_of(bites)
+        return Result(
+            fish, grade, points, points, shown, faults, lifts, labels, (), None, grade, (), _Fish(self, record, worked)
+        )
+
+    @cached_property
+    def given(self) -> Callable[[tuple[Any, ...]], tuple[Given, ...]]:
+        """What gives the reasons of a complete record in numbers, of what was worked out (`Sure`)."""
+        return self.complete.told_by(self.reasoner.settled, self.reasoner.order)
+
+    @cached_property
+    def _shown(self) -> tuple[_Shown, ...]:
+        plain = self.reasoner.teller.plain
+        return tuple(_Shown(one, plain.of(one.title)) for one in self.rules.sections)
+
+    @cached_property
+    def _sections(self) -> tuple[str, ...]:
+        return tuple(section.name for section in self.rules.sections)
+
+    def _limits_of(self, bites: int) -> tuple[tuple[str, ...], tuple[str, ...]]:
+        """The names of the faults that bite, and of the lifts."""
+        known = self._bitten.get(bites)
+        if known is None:
+            found = [limit for number, limit in enumerate(self.rules.limits) if bites >> number & 1]
+            faults, lifts = (tuple(one.name for one in found if one.head == head) for head in ("fault", "lift"))
+            known = faults, lifts
+            if len(self._bitten) < _MOST_KEPT:
+                self._bitten[bites] = known
+        return known
 
     @cached_property
     def measurer(self) -> Measurer:
@@ -96,7 +155,7 @@ class Grader:
     @cached_property
     def changes(self) -> ChangeFinder:
         """What finds the nearest changes of its fish."""
-        return ChangeFinder.of(self.rules, self.reasoner.teller.settings, self.evaluator)
+        return ChangeFinder.of(self.rules, self.reasoner.teller.settings, self.possible)
 
     def traits_read(self) -> frozenset[str]:
         """The names of the traits that the rules read, or show in the words of a `say`."""
@@ -113,21 +172,86 @@ class Grader:
         """What one evaluation worked out, for those who look inside."""
         return self.evaluator.run(readings)
 
-    def _choose(self, trace: Trace, record: Mapping[str, Reading], reasons: tuple[Reason, ...]) -> tuple[Reason, ...]:
-        best, worst = _ends(trace.possible)
-        best_by_points, worst_by_points = _ends(trace.by_points)
-        asks_more = best > 0 and not fails_on_score_of(self.reasoner.teller, best - 1, trace, record)
-        return main_reasons(reasons, Standing(self.grades, best, worst, best_by_points, worst_by_points, asks_more))
-
-    def _near(self, record: Mapping[str, Reading]) -> NearestChanges:
-        return self.changes.nearest(record)
-
-    def _add_up(self, trace: Trace, result: Result) -> tuple[Contribution, ...]:
-        return Contributor(self.rules).contributions(trace, result.sections, result.reasons)
-
     def named(self, bits: int) -> tuple[str, ...]:
         """The names of the grades whose bits are set, best first."""
-        return tuple(name for i, name in enumerate(self.grades) if bits >> i & 1)
+        known = self._named.get(bits)
+        if known is None:
+            known = self._named[bits] = tuple(name for i, name in enumerate(self.grades) if bits >> i & 1)
+        return known
+
+
+class HasReadings(Protocol):
+    """A record with its derived and grown traits, or what can be read as one."""
+
+    @property
+    def readings(self) -> Mapping[str, Reading]:
+        """By trait name."""
+
+
+@define
+class _Fish:
+    """What the result of one fish is a view of, and what tells its reasons.
+
+    worked: what was worked out of a complete record. trace: of any record; None where that was not needed yet.
+    """
+
+    grader: Grader
+    record: HasReadings
+    _worked: tuple[Any, ...] | None
+    _trace: Trace | None = None
+
+    @property
+    def trace(self) -> Trace:
+        """What one evaluation worked out."""
+        if self._trace is None:
+            self._trace = self.grader.evaluator.run_whole(self.record.readings)
+        return self._trace
+
+    def reasons(self) -> Sequence[Reason]:
+        """Every reason, in the order of the rule file."""
+        known = self._worked
+        return Reasons(self.grader.reasoner.given(self.trace) if known is None else self.grader.given(known), self)
+
+    def words(self, about: Told, state: State | None) -> str:
+        """The sentence that a person reads."""
+        return self.grader.reasoner.words(about, state, self.trace, self.record.readings)
+
+    def read(self, about: Told) -> str:
+        """What was read, by names."""
+        return self.grader.reasoner.read(about, self.trace, self.record.readings)
+
+    def main_reasons(self, reasons: Sequence[Reason]) -> tuple[Reason, ...]:
+        """The two or three that mattered most, most first."""
+        teller, trace = self.grader.reasoner.teller, self.trace
+        best, worst = _ends(trace.possible)
+        best_by_points, worst_by_points = _ends(trace.by_points)
+        asks_more = best > 0 and not fails_on_score_of(teller, best - 1, trace, self.record.readings)
+        standing = Standing(self.grader.grades, best, worst, best_by_points, worst_by_points, asks_more)
+        return main_reasons(tuple(reasons), standing)
+
+    def nearest_changes(self) -> NearestChanges:
+        """The smallest changes that would have given another grade."""
+        return self.grader.changes.nearest(self.record.readings)
+
+    def contributions(self, result: Result) -> tuple[Contribution, ...]:
+        """What each criterion gave."""
+        return Contributor(self.grader.rules).contributions(self.trace, result.sections, result.reasons)
+
+
+class _Shown(dict[int, SectionResult]):
+    """The results of a section by its hundredths where these are sure: made once, so one for each hundredth at the most."""
+
+    def __init__(self, section: Section, title: str) -> None:
+        super().__init__()
+        self.name, self.title, self.worth = section.name, title, hundredths(section.worth)
+
+    def __missing__(self, points: int) -> SectionResult:
+        made = self[points] = self.between(points, points)
+        return made
+
+    def between(self, low: int, high: int) -> SectionResult:
+        """The section with hundredths between two ends."""
+        return SectionResult(self.name, self.title, self.worth, hundredths(low), hundredths(high))
 
 
 def _ends(bits: int) -> tuple[int, int]:

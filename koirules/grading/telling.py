@@ -13,7 +13,7 @@ from koirules.grading.any_number import can_be_any, causes
 from koirules.grading.evaluator import Trace
 from koirules.grading.parts_read import points_in, supplied_in, supplied_looked_at, traits_in
 from koirules.grading.plain_words import PlainWords
-from koirules.grading.results import State
+from koirules.grading.reason import State
 from koirules.grading.shortfall import NOT_SETTLED, fails_on_score, shortfalls
 from koirules.grading.walking import worked_out
 from koirules.problems.quoting import in_words

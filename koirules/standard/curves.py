@@ -7,8 +7,24 @@ rounded half up (towards the larger number).
 from __future__ import annotations
 
 from bisect import bisect_right
+from functools import cached_property
+from itertools import pairwise
+from math import gcd
+from typing import NamedTuple
 
 from attrs import define, field, frozen
+
+
+class Piece(NamedTuple):
+    """A straight piece of a curve: floor((slope x + start) / over) thousandths at x millionths."""
+
+    slope: int
+    start: int
+    over: int
+
+    def point(self, x: int) -> int:
+        """Thousandths at x millionths."""
+        return (self.slope * x + self.start) // self.over
 
 
 @frozen
@@ -23,17 +39,16 @@ class Curve:
         """The largest points, in thousandths."""
         return max(self.gives)
 
+    @cached_property
+    def pieces(self) -> tuple[Piece, ...]:
+        """What is left of all knots, the line between each two, and what is right of all."""
+        knots = pairwise(zip(self.at, self.gives, strict=True))
+        lines = (_line(left, low, right, high) for (left, low), (right, high) in knots)
+        return (Piece(0, self.gives[0], 1), *lines, Piece(0, self.gives[-1], 1))
+
     def point(self, x: int) -> int:
         """Thousandths at x millionths."""
-        i = bisect_right(self.at, x)
-        if i == 0:
-            return self.gives[0]
-        if i == len(self.at):
-            return self.gives[-1]
-        left, right, low, high = self.at[i - 1], self.at[i], self.gives[i - 1], self.gives[i]
-        run = right - left
-        # floor(n / d + 1/2) in whole numbers.
-        return (2 * (low * run + (high - low) * (x - left)) + run) // (2 * run)
+        return self.pieces[bisect_right(self.at, x)].point(x)
 
     def span(self, low: int, high: int) -> tuple[int, int]:
         """The least and most thousandths between two millionths, both in."""
@@ -43,6 +58,13 @@ class Curve:
         ends = [self.point(low), self.point(high)]
         ends.extend(self.gives[bisect_right(self.at, low) : bisect_right(self.at, high)])
         return min(ends), max(ends)
+
+
+def _line(left: int, low: int, right: int, high: int) -> Piece:
+    """The line between two knots, rounded half up: floor(n / d + 1/2) = floor((2 n + d) / (2 d)) in whole numbers."""
+    shared = gcd(high - low, right - left)
+    rise, run = (high - low) // shared, (right - left) // shared
+    return Piece(2 * rise, 2 * (low * run - rise * left) + run, 2 * run)
 
 
 @define(eq=False)

@@ -15,7 +15,8 @@ from hypothesis import strategies as st
 import koirules
 from koirules.formats.results import WRITERS, About, check_result_path, write_results
 from koirules.formats.safe_text import for_csv
-from koirules.grading.results import Reason, Result, SectionResult, State, Told
+from koirules.grading.reason import Given, Reason, State, Told
+from koirules.grading.results import Result, SectionResult
 
 ABOUT = About(
     title="Lantern Bay house standard",
@@ -62,11 +63,21 @@ class Tale:
 
 def reason(words="a bent spine"):
     about = Told("fault", "bent_spine", "bent spine", "", "cull", 17)
-    return Reason(about, State.YES, None, None, None, None, Tale(words))
+    return Reason((Given(about, State.YES), Tale(words)))
+
+
+class Behind:
+    def __init__(self, *reasons):
+        self._reasons = reasons
+
+    def reasons(self):
+        return self._reasons
+
+    def main_reasons(self, reasons):
+        return reasons
 
 
 def result(fish="K01", **changes):
-    reasons = (reason(changes.pop("words", "a bent spine")),)
     parts = {
         "possible": ("hold",),
         "score_low": Decimal("71.50"),
@@ -75,8 +86,7 @@ def result(fish="K01", **changes):
         "faults": ("bent_spine", "shimi"),
         "lifts": ("quality",),
         "labels": {"pond": "3"},
-        "tell": lambda: reasons,
-        "choose": lambda all_of_them: all_of_them,
+        "behind": Behind(reason(changes.pop("words", "a bent spine"))),
     }
     return Result(fish, **(parts | changes))
 

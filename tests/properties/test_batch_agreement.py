@@ -13,11 +13,11 @@ import koirules
 from koirules.grading.batch import BatchGrader
 from koirules.grading.columns.reading import Source
 from tests.judge.judge import judge
-from tests.judge.strategies import records, standards, to_mapping
+from tests.judge.strategies import completions, records, standards, to_mapping
 from tests.judge.text import to_text
 
 moderate = settings(
-    max_examples=100,
+    max_examples=120,
     deadline=None,
     suppress_health_check=list(HealthCheck),
     phases=(Phase.explicit, Phase.reuse, Phase.generate),
@@ -70,6 +70,8 @@ def test_columns_rows_and_the_judge_give_one_answer(data: st.DataObject) -> None
     note(text)
     loaded = koirules.read_standard(text)
     drawn = [data.draw(records(standard)) for _ in range(ROWS)]
+    if data.draw(st.booleans()):
+        drawn = [data.draw(completions(standard, record)) for record in drawn]
     mappings = [to_mapping(standard, record) for record in drawn]
     note(repr(mappings))
     names = sorted({name for mapping in mappings for name in mapping})

@@ -20,7 +20,8 @@ from koirules.formats.handbook.blocks import (
     strong,
 )
 from koirules.formats.handbook.voice import Voice
-from koirules.grading.results import Contribution, Reason, Result, State
+from koirules.grading.reason import Reason, State
+from koirules.grading.results import Contribution, Result
 from koirules.grading.sample_runs import SampleRun
 
 

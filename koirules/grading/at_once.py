@@ -1,0 +1,148 @@
+"""Grades a mapping as a program gives it at once, without making a record of it first, where it is complete.
+
+Nothing else is read here than RecordReader reads: a value is taken as it stands only where a glance would give it back, and
+any other goes through its glance. Whatever that does not know, all that is wrong, what has to be measured first and what grows
+is left to the reader.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from functools import cached_property
+from typing import Any
+
+from attrs import define, frozen
+
+from koirules.grading.complete import Sure, taken
+from koirules.grading.emitter import Constants
+from koirules.grading.measuring import leaves_as_it_is
+from koirules.grading.reading import TINY, Glance, RecordReader, doubles_between, highest_count, words_known
+from koirules.grading.records import Record
+from koirules.grading.results import Result
+from koirules.grading.single import Grader
+from koirules.grading.sure_emitter import Input
+from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale, YesNo
+from koirules.vocabulary.readings import Reading
+
+
+@define
+class _Unread:
+    """A mapping that was graded at once. It holds nothing but numbers, texts and truths, that can be read."""
+
+    reader: RecordReader
+    mapping: Mapping[str, object]
+
+    @cached_property
+    def readings(self) -> Mapping[str, Reading]:
+        """Its readings by trait name."""
+        record = self.reader.read(self.mapping, "")
+        if isinstance(record, Record):
+            return record.readings
+        raise AssertionError(record)
+
+
+@frozen
+class AtOnce:
+    """A compiled standard, ready to grade mappings at once."""
+
+    grader: Grader
+    reader: RecordReader
+
+    def grade(self, record: Mapping[str, object], fish: str) -> Result | None:
+        """The result of a fish, None where its record is to be read first."""
+        # A mapping of another class may answer in its own way.
+        if type(record) is not dict or len(record) < len(self.grader.needed):
+            return None
+        sure = self.run(record)
+        if sure is None:
+            return None
+        there = "fish" in record
+        alone = self._plain and len(record) == len(self.grader.needed) + there
+        labels = {} if alone else self._labels(record)
+        if labels is None or not (alone or self._needs_no_measuring(record)):
+            return None
+        if there and not fish:
+            named = record["fish"]
+            fish = "" if named is None else str(named)
+        return self.grader.settled(fish, labels, sure, _Unread(self.reader, record.copy()))
+
+    @cached_property
+    def _plain(self) -> bool:
+        """Whether the inputs are neither labels nor called like the name of the fish, and nothing follows from them alone."""
+        needed = self.grader.needed
+        named = self.reader.labels.isdisjoint(needed) and "fish" not in self.reader.glances
+        return named and leaves_as_it_is(self.grader.measurer, needed.__contains__)
+
+    def _needs_no_measuring(self, record: Mapping[str, object]) -> bool:
+        measurer = self.grader.measurer
+        return not measurer.measures or leaves_as_it_is(measurer, lambda name: record.get(name) is not None)
+
+    def _labels(self, record: Mapping[str, object]) -> dict[str, str] | None:
+        """The labels of a record; None where something in it, that the rules do not read, needs a second look."""
+        labels: dict[str, str] = {}
+        glances = self.reader.glances
+        for name, value in record.items():
+            label = name in self.reader.labels
+            if name in self.grader.needed and not label:
+                continue
+            glance = glances.get(name)
+            if glance is None:
+                if name == "fish":
+                    continue
+                return None
+            reading = glance(value)
+            if reading is None and value is not None:
+                return None
+            if label and reading is not None:
+                labels[name] = str(reading)
+        return labels
+
+    @cached_property
+    def run(self) -> Callable[[Any], Sure | None]:
+        """Grades what the rules read of a mapping; None where it is not complete, or something takes a second look."""
+        complete, traits = self.grader.complete, self.reader.traits
+        beside = any(key not in traits for key in (*(one.key for one in complete.inputs), *complete.asked))
+        if beside or not self.grader.evaluator.ahead.nothing:
+            # What stands beside a record is in no mapping.
+            return lambda _: None
+        constants = complete.constants()
+        lines = [
+            f"q{number} = record.get({constants.named(key)}) is not None" for number, key in enumerate(complete.asked)
+        ]
+        lines += taken(complete.inputs, [one.name for one in complete.inputs], constants)
+        for one in complete.inputs:
+            lines += self._read(one, constants)
+        return complete.made(lines, constants)
+
+    def _read(self, one: Input, constants: Constants) -> list[str]:
+        """The lines that make the value of an input of what was given."""
+        name, kind = one.name, self.reader.traits[one.key].kind
+        look = constants.named(_look(one, self.reader.glances[one.key]))
+        match kind:
+            case Number(unit=unit) if unit is None or unit.factor == 1:
+                low, high = doubles_between(kind.low, kind.high)
+                within = f"{low!r} <= {name} <= {high!r}" if low > TINY else f"{TINY!r} < {name} <= {high!r}"
+                return [f"if type({name}) is not float or not {within}: {name} = {look}({name})"]
+            case Count(high):
+                plain = f"type({name}) is int and 0 <= {name} <= {highest_count(high)}"
+                return [f"{name} = {name} + 0.0 if {plain} else {look}({name})"]
+            case YesNo():
+                words = constants.named({word: one.value(reading) for word, reading in words_known(kind).items()})
+                return [f"if {name} is not True and {name} is not False: {name} = {words}[{name}]"]
+            case Scale() | Choice() | Places():
+                words = constants.named({word: one.value(reading) for word, reading in words_known(kind).items()})
+                return [f"{name} = {words}[{name}]"]
+            case _:
+                return [f"{name} = {look}({name})"]
+
+
+def _look(one: Input, glance: Glance) -> Callable[[object], Any]:
+    """What gives the value of an input; KeyError where that takes a second look."""
+
+    def look(given: object) -> Any:
+        value = one.value(glance(given))
+        if value is None:
+            raise KeyError(one.key)
+        return value
+
+    return look
