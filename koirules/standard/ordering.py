@@ -41,6 +41,18 @@ def parts_of(expression: Expression) -> Iterator[Expression]:
                 pass
 
 
+def names_read(expression: Expression) -> Iterator[str]:
+    """Every name that an expression may read: its words, steps among them, and those of `among the same`."""
+    for part in parts_of(expression):
+        match part:
+            case Word(text=text):
+                yield text
+            case syntax.BatchFigure(among_same=among):
+                yield from (word.text for word in among)
+            case _:
+                pass
+
+
 def needs_of(
     expression: Expression, terms: Mapping[str, object], steps: Mapping[str, Collection[str]] = MappingProxyType({})
 ) -> list[str]:
