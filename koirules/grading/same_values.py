@@ -16,12 +16,12 @@ from koirules.standard.tree import (
     FaultRead,
     Figure,
     GradeRead,
+    Grown,
     Node,
     Recorded,
     ScoreRead,
     SectionRead,
     SettingRead,
-    Source,
     Supplied,
     TermRead,
     TraitRead,
@@ -38,10 +38,13 @@ class SameValues:
     """Gives the numbers. What a standard works out of its parts (score, sections, faults) is its own: `mark` says whose.
 
     alike: of these what is the same in all standards: `score`, `section NAME`, `fault NAME`. It is filled in before anything
-    that reads them is given a number.
+    that reads them is given a number. own: the traits that follow from others in each standard in its own way. grown: by what
+    each standard works a grown trait out, by its mark and the key of the trait.
     """
 
     alike: set[str] = field(factory=set)
+    own: frozenset[str] = frozenset()
+    grown: Mapping[tuple[str, str], Hashable] = field(factory=dict)
     _numbers: dict[Hashable, int] = field(factory=dict)
     _known: dict[tuple[int, str], int] = field(factory=dict)
     _kept: list[Node] = field(factory=list)
@@ -72,12 +75,14 @@ class SameValues:
             case Constant(type=kind, range=value):
                 return ("constant", kind, value)
             case TraitRead(trait=trait):
-                return ("trait", trait.name, describe_kind(trait.kind))
+                return ("trait", trait.name, describe_kind(trait.kind), mark if trait.name in self.own else "")
             case SettingRead(name=name, type=kind):
                 return ("setting", kind, settings[name].value)
             case TermRead(node=inner):
                 return self._known[id(inner), mark]
             case Supplied(source=source, type=kind):
+                if isinstance(source, Grown):
+                    return ("grown", kind, self.grown[mark, node.key])
                 return ("beside", kind, self._source(source, settings, mark))
             case Recorded(of=of):
                 return ("recorded", self.number(of, settings, mark))
@@ -102,7 +107,7 @@ class SameValues:
     def _own(self, what: str, mark: str) -> Hashable:
         return (what, "" if what in self.alike else mark)
 
-    def _source(self, source: Source, settings: Mapping[str, Setting], mark: str) -> Hashable:
+    def _source(self, source: Figure | Earlier, settings: Mapping[str, Setting], mark: str) -> Hashable:
         of = self.number(source.of, settings, mark)
         match source:
             case Figure(kind, percent, _, same, kept_by, least):

@@ -6,24 +6,25 @@ work. What it finds is graded by both editions before it is told.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from typing import Any
 
 import z3
-from attrs import define
+from attrs import define, evolve
 
-from koirules.analysis.editions.joint import BY_NEW, Joint, Record
+from koirules.analysis.editions.joint import BY_NEW, Joint, Record, in_common
 from koirules.analysis.editions.unlike import settings_of
 from koirules.grading.single import Grader
 from koirules.grading.solver.fish import Fish, Slot
+from koirules.grading.solver.found import before_growth, record_of
 from koirules.grading.solver.relevant import Relevant
 from koirules.grading.solver.shared import Shared, SharedStanding, in_order
-from koirules.grading.solver.standing import Universe
+from koirules.grading.solver.universe import Universe, fish_of
 from koirules.grading.solver.values import Bits, Cases, Logic, Pair
 from koirules.language.syntax import Word
 from koirules.problems import Place
 from koirules.standard.reading_nodes import read_trait, recordable_of
-from koirules.standard.types import Numeric, PlaceWords, Steps, TextLabel, Truth, type_of_kind
+from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, type_of_kind
 from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.readings import PlaceSet, Span
 from koirules.vocabulary.traits import Trait
@@ -39,11 +40,15 @@ _NOWHERE = Place("", 1, 1, 1, 1)
 
 @define(eq=False)
 class Asker:
-    """Asks about one pair of editions. fish: one that is not known yet; differ: where its grades are others."""
+    """Asks about one pair of editions.
+
+    fish: one that is not known yet; standings: what each edition makes of it; differ: where its grades are others.
+    """
 
     joint: Joint
     universe: Universe
     fish: Fish
+    standings: tuple[SharedStanding, SharedStanding]
     differ: Any
     order: list[Any]
     relevant: Relevant
@@ -52,12 +57,7 @@ class Asker:
     def of(cls, joint: Joint) -> Asker:
         """Work both editions out for a fish that is not known yet."""
         universe = Universe.made()
-        texts = {name: cut.texts for name, cut in joint.cuts.items()}
-        fish = Fish(universe.context, universe.facts, universe.giving.exact, joint.optional, texts)
-        for name in joint.cuts:
-            read = recordable_of(read_trait(joint.traits[name], Word(name, _NOWHERE)))
-            if read is not None:
-                fish.slot(read)
+        fish = _fish(joint, universe)
         for one in joint.beside.values():
             fish.slot(one)
         shared = Shared(joint.same)
@@ -65,7 +65,7 @@ class Asker:
         new = _standing(joint, joint.new, fish, universe, shared, "new")
         differ = _differ(joint, old, new)
         relevant = Relevant(universe.facts, universe.meaning.arithmetic.made)
-        return cls(joint, universe, fish, differ, list(in_order(old, new)), relevant)
+        return cls(joint, universe, fish, (old, new), differ, list(in_order(old, new)), relevant)
 
     def ask(self, tried: Callable[[Record], Record | None], most: int | None = None) -> tuple[bool, Record | None]:
         """Whether it is proved that no fish is graded differently, or else one that is, where one was found.
@@ -80,10 +80,26 @@ class Asker:
             if answer == z3.unsat and not more:
                 return True, None
             if answer == z3.sat:
-                found = tried(self.fish.record(solver.model(), self.joint.ordinary))
-                if found is not None:
-                    return False, found
+                for record in self._records(solver.model()):
+                    found = tried(record)
+                    if found is not None:
+                        return False, found
         return False, None
+
+    def _records(self, model: z3.ModelRef) -> Iterator[Record]:
+        """The fish of a model; where something grows, also those that grow to what the solver has, in either edition."""
+        joint = self.joint
+        record = record_of(self.fish, model, joint.ordinary)
+        for name in joint.same.own:
+            # Of what each edition works out in its own way, what the older one has is written.
+            told = in_common({name: record.pop(name)} if name in record else {}, joint.traits, joint.old_words)
+            record.pop(f"{name}{BY_NEW}", None)
+            record.update(told)
+        yield record
+        for standing in self.standings:
+            grown = before_growth(standing.fish, model, record)
+            if grown != record:
+                yield grown
 
     def _asked(self, most: int | None, *more: Any, exact: bool) -> tuple[z3.Solver, z3.CheckSatResult]:
         solver = z3.SimpleSolver(ctx=self.universe.context)
@@ -95,21 +111,42 @@ class Asker:
             solver.add(*self.relevant.among(self.universe.giving.exact, needed))
         solver.add(self.differ, *more)
         if most is not None:
-            ordinary, logic = self.joint.ordinary, self.universe.logic
-            slots = self.fish.slots.items()
-            changed = [z3.Not(as_ordinary(slot, ordinary.get(key), logic)) for key, slot in slots]
+            joint, logic = self.joint, self.universe.logic
+            # A trait that each edition works out in its own way may be anything where its inputs are.
+            slots = [
+                (key, slot) for key, slot in self.fish.slots.items() if key.removesuffix(BY_NEW) not in joint.same.own
+            ]
+            changed = [z3.Not(as_ordinary(slot, joint.ordinary.get(key), logic)) for key, slot in slots]
             solver.add(z3.AtMost(*changed, most))
         return solver, solver.check()
+
+
+def _fish(joint: Joint, universe: Universe) -> Fish:
+    """The variables of the traits of a fish; two of each that either edition works out in its own way."""
+    cuts, own = joint.cuts, sorted(joint.same.own)
+    texts = {name: cut.texts for name, cut in cuts.items()} | {f"{name}{BY_NEW}": cuts[name].texts for name in own}
+    optional = joint.optional | {f"{name}{BY_NEW}" for name in joint.optional.intersection(own)}
+    context, exact, made = universe.context, universe.giving.exact, universe.meaning.arithmetic.made
+    fish = Fish(context, universe.facts, exact, made, optional, texts, {}, {}, Span(0.0, 0.0))
+    old, new = joint.old.rules.traits, joint.new.rules.traits
+    each = [old[name] if name in joint.same.own else joint.traits[name] for name in cuts]
+    each += [evolve(new[name], name=f"{name}{BY_NEW}") for name in own]
+    for trait in each:
+        read = recordable_of(read_trait(trait, Word(trait.name, _NOWHERE)))
+        if read is not None:
+            fish.slot(read)
+    return fish
 
 
 def _standing(
     joint: Joint, grader: Grader, fish: Fish, universe: Universe, shared: Shared, mark: str
 ) -> SharedStanding:
-    """What an edition makes of the fish, read in its own words."""
+    """What an edition makes of the fish, read in its own words, and grown as it has it."""
     words = joint.old_words if mark == "old" else joint.new_words
-    own = Fish(fish.context, fish.facts, fish.exact, fish.optional, fish.texts)
+    grown = fish_of(grader.rules, settings_of(grader), universe)
+    own = evolve(grown, optional=fish.optional, texts=fish.texts, mark=f" of the {mark} edition")
     for key, slot in fish.slots.items():
-        if key in words:
+        if key in words and key not in joint.same.own:
             own.slots[key] = _in_words(slot, grader.rules.traits[key], words[key], universe.logic)
         elif not key.endswith(BY_NEW):
             own.slots.setdefault(key, slot)
@@ -165,6 +202,9 @@ def as_ordinary(slot: Slot, reading: Any, logic: Logic) -> Any:
             same = slot.value[reading.bit_length() - 1]
         case Truth():
             same = slot.value if reading == 2 else logic.no(slot.value)
+        case PatternMap() | ColourList():
+            # Any is as good as another one where rules only ask whether there is one.
+            same = True
     return logic.truth(logic.every([slot.recorded, same]))
 
 

@@ -7,16 +7,19 @@ from typing import Any
 
 from attrs import evolve, frozen
 
-from koirules.analysis.editions.common_kinds import joint_kind
+from koirules.analysis.editions.common_traits import beneath, differing, joint_cuts, joint_traits, places_in
+from koirules.analysis.editions.following import Follows
 from koirules.analysis.editions.unlike import Unlike, same_values, settings_of
+from koirules.grading.ahead import Ahead
+from koirules.grading.evaluator import Trace
 from koirules.grading.ordinary import ordinary_fish
 from koirules.grading.parts_read import asked_whether_recorded
 from koirules.grading.same_values import SameValues
 from koirules.grading.single import Grader
-from koirules.standard.cuts import Cuts, cuts_of
+from koirules.standard.cuts import Cuts
 from koirules.standard.parts import Rules
-from koirules.standard.tree import Recorded, Supplied, walk
-from koirules.vocabulary.kinds import Kind, words_of
+from koirules.standard.tree import Grown, Recorded, Supplied, walk
+from koirules.vocabulary.kinds import Kind
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, anything
 from koirules.vocabulary.traits import Trait
 
@@ -32,7 +35,8 @@ class Seen:
 
     old, new: the possible grades as bits of `Joint.grades`. heights: what its way up or down can go by, in hundredths: the score,
     then the sections that are asked for by themselves. inner: what each edition makes of the parts that are not alike in both.
-    hiding: whether the faults and lifts that are alike may bite.
+    hiding: whether the faults and lifts that are alike may bite. known: whether each edition knows of what both work out in
+    their own way, written or following from others.
     """
 
     old: int
@@ -40,16 +44,17 @@ class Seen:
     heights: tuple[int, ...]
     inner: tuple[Any, Any]
     hiding: tuple[bool, ...]
+    known: bool = True
 
     @property
     def differ(self) -> bool:
         """Whether the editions grade it differently."""
-        return self.old != self.new
+        return self.known and self.old != self.new
 
     @property
     def differ_inside(self) -> bool:
         """Whether they differ in something that may show in the grade."""
-        return bool(self.inner[0] != self.inner[1])
+        return self.known and bool(self.inner[0] != self.inner[1])
 
 
 @frozen(eq=False)
@@ -59,7 +64,8 @@ class Joint:
     grades: the names of the grades of both, best first. traits: those that a fish of both has, with what both can read of
     them. cuts: where either turns. ordinary: the ordinary fish of both. optional: the traits that may be left out.
     old_words, new_words: for traits whose words differ, the place of each word in the edition, by trait. beside: the values
-    beside the record, by their key in a fish. apart: the traits that no one record can have for both.
+    beside the record, by their key in a fish. apart: the traits that no one record can have for both. beneath: those that
+    grades hang on only by what each edition has its own way of working out of them.
     """
 
     old: Grader
@@ -75,64 +81,88 @@ class Joint:
     same: SameValues
     apart: tuple[str, ...]
     unlike: Unlike
+    beneath: Mapping[str, Cuts]
+    follows: tuple[Follows, Follows]
     _old_bits: tuple[int, ...]
     _new_bits: tuple[int, ...]
 
     @classmethod
     def of(cls, old: Grader, new: Grader) -> Joint:
         """Two editions together; the older one in the names of the newer one."""
-        cuts = _cuts(old, new)
-        traits, apart = _traits(old.rules, new.rules, cuts)
+        cuts = joint_cuts(old, new)
+        follows = (Follows.of(old), Follows.of(new))
+        same = same_values(*follows)
+        unread = beneath(follows, same.own, cuts)
+        traits, apart = joint_traits(old.rules, new.rules, [*cuts, *unread])
         words = [
             {
-                name: _places_in(trait.kind, rules.traits[name].kind)
-                for name, trait in traits.items()
-                if name in differing
+                name: places_in(traits[name].kind, rules.traits[name].kind)
+                for name in differing(old.rules, new.rules, traits)
             }
             for rules in (old.rules, new.rules)
-            for differing in [_differing(old.rules, new.rules, traits)]
         ]
         grades = tuple(dict.fromkeys([*new.grades, *old.grades]))
-        same = same_values(old, new)
+        ordinary = _ordinary(old.rules, new.rules, traits, cuts, words)
+        optional = asked_whether_recorded(old.rules) | asked_whether_recorded(new.rules)
+        for name in optional & ordinary.keys():
+            if any(name in one.from_what(one.derived - {name}) for one in follows):
+                # An ordinary fish does not say one thing by its map and another by its traits.
+                del ordinary[name]
         return cls(
             old,
             new,
             grades,
             traits,
             cuts,
-            _ordinary(old.rules, new.rules, traits, cuts, words),
-            asked_whether_recorded(old.rules) | asked_whether_recorded(new.rules),
+            ordinary,
+            optional,
             words[0],
             words[1],
             _beside(old, new, same),
             same,
-            apart,
+            tuple(name for name in apart if name in cuts),
             Unlike.of(old, new, same),
+            {name: cut for name, cut in unread.items() if name not in apart},
+            follows,
             *(tuple(1 << grades.index(name) for name in one.grades) for one in (old, new)),
         )
 
     def seen(self, record: Record) -> Seen:
-        """What both editions make of a fish."""
-        old, new = self.old.trace(self.old_record(record)), self.new.trace(self.new_record(record))
+        """What both editions make of a fish. Raises RecordError where a library for measuring is missing."""
+        records = (self.old_record(record), self.new_record(record))
+        old, new = self.old.trace(records[0]), self.new.trace(records[1])
+        needed = self.same.own - self.optional
         return Seen(
             _bits(old.possible, self._old_bits),
             _bits(new.possible, self._new_bits),
             self.unlike.heights(new),
             (self.unlike.inner(old, 0), self.unlike.inner(new, 1)),
             self.unlike.hiding(new),
+            all(needed <= one.keys() for one in records),
         )
+
+    def traces(self, record: Record) -> tuple[Trace, Trace]:
+        """What each edition works out of a fish, with what follows from its record and what it grows to."""
+        return self.old.trace(self.old_record(record)), self.new.trace(self.new_record(record))
+
+    @property
+    def aheads(self) -> tuple[Ahead, Ahead]:
+        """What works out in each edition what a fish grows to."""
+        return self.old.evaluator.ahead, self.new.evaluator.ahead
 
     def named(self, bits: int) -> tuple[str, ...]:
         """The names of grades."""
         return tuple(name for i, name in enumerate(self.grades) if bits >> i & 1)
 
     def old_record(self, record: Record) -> Record:
-        """A fish as the older edition reads it."""
-        return _converted(record, self.old_words)
+        """A fish as the older edition reads it, with what follows."""
+        return self.follows[0].whole(_converted(record, self.old_words))
 
     def new_record(self, record: Record) -> Record:
-        """A fish as the newer edition reads it."""
-        made = _converted(record, self.new_words)
+        """A fish as the newer edition reads it, with what follows."""
+        return self.follows[1].whole(self._with_its_own(_converted(record, self.new_words)))
+
+    def _with_its_own(self, made: Record) -> Record:
         if not any(key.endswith(BY_NEW) for key in self.beside):
             return made
         beside = {key.removesuffix(BY_NEW): made[key] for key in made if key.endswith(BY_NEW)}
@@ -164,61 +194,13 @@ def _moved(reading: Reading, places: Sequence[int]) -> Reading:
             return reading
 
 
-def _cuts(old: Grader, new: Grader) -> dict[str, Cuts]:
-    """Where either edition turns, of every trait that either reads."""
-    each = [cuts_of(one.rules, settings_of(one)) for one in (old, new)]
-    found: dict[str, Cuts] = {}
-    for name in dict.fromkeys([*each[0], *each[1]]):
-        cuts = [one[name] for one in each if name in one]
-        found[name] = Cuts(
-            tuple(sorted({at for cut in cuts for at in cut.at})),
-            any(cut.entangled for cut in cuts),
-            tuple(sorted({text for cut in cuts for text in cut.texts})),
-        )
-    return found
-
-
-def _traits(old: Rules, new: Rules, names: Mapping[str, Cuts]) -> tuple[dict[str, Trait], tuple[str, ...]]:
-    traits: dict[str, Trait] = {}
-    apart: list[str] = []
-    for name in names:
-        one, other = old.traits.get(name), new.traits.get(name)
-        trait = other if one is None else one
-        if trait is None:
-            raise AssertionError("a trait that is read and not known")
-        if one is not None and other is not None and one.kind != other.kind:
-            kind = joint_kind(one.kind, other.kind)
-            if kind is None:
-                apart.append(name)
-            else:
-                trait = evolve(trait, kind=kind)
-        traits[name] = trait
-    return traits, tuple(apart)
-
-
-def _differing(old: Rules, new: Rules, traits: Mapping[str, Trait]) -> set[str]:
-    """The traits whose words are others in the two editions."""
-    return {
-        name
-        for name in traits
-        if name in old.traits
-        and name in new.traits
-        and words_of(old.traits[name].kind) != words_of(new.traits[name].kind)
-    }
-
-
-def _places_in(joint: Kind, own: Kind) -> tuple[int, ...]:
-    known = words_of(own)
-    return tuple(known.index(word) for word in words_of(joint) if word in known)
-
-
 def _ordinary(
     old: Rules,
     new: Rules,
     traits: Mapping[str, Trait],
     cuts: Mapping[str, Cuts],
     words: Sequence[Mapping[str, tuple[int, ...]]],
-) -> Record:
+) -> dict[str, Any]:
     sides = []
     for rules, places in zip((old, new), words, strict=True):
         samples = [evolve(one, record=in_common(one.record, traits, places)) for one in rules.samples]
@@ -259,7 +241,10 @@ def _back(reading: Reading, places: Sequence[int]) -> Reading | None:
 
 
 def _beside(old: Grader, new: Grader, same: SameValues) -> dict[str, Supplied]:
-    """The values beside the record that either edition reads for a grade, by their key in a fish of both."""
+    """The values beside the record that either edition reads for a grade, by their key in a fish of both.
+
+    What a fish grows to is none of them: it is worked out from its record.
+    """
     found = {one.key: one for one in _supplied(old.rules)}
     for one in _supplied(new.rules):
         other = found.get(one.key)
@@ -276,6 +261,6 @@ def _supplied(rules: Rules) -> Iterator[Supplied]:
         for root in part.roots:
             for node in walk(root):
                 of = node.of if isinstance(node, Recorded) else node
-                if isinstance(of, Supplied) and of.key not in seen:
+                if isinstance(of, Supplied) and not isinstance(of.source, Grown) and of.key not in seen:
                     seen.add(of.key)
                     yield of

@@ -6,7 +6,7 @@ from collections.abc import Hashable, Mapping
 
 from koirules.grading.same_values import SameValues
 from koirules.standard.parts import Setting
-from koirules.standard.tree import Apply, Constant, Node, SettingRead, TermRead, TraitRead
+from koirules.standard.tree import Apply, Constant, Grown, Node, SettingRead, Supplied, TermRead, TraitRead
 from koirules.standard.types import PlaceWords, Steps
 
 
@@ -25,6 +25,8 @@ class SameWords(SameValues):
                 return ("name", trait.name)
             case SettingRead(name=name) | TermRead(name=name):
                 return ("name", name)
+            case Supplied(source=Grown(of=of, target=target)):
+                return ("grown", self.number(of, settings, mark), self.number(target, settings, mark))
             case Apply(operation=operation):
                 return ("apply", operation.name, self._operands(node, mark))
             case _:

@@ -135,7 +135,7 @@ def _told(search: Search, verdict: Verdict, found: Record | None, *, fewest: boo
 
 def outcomes(joint: Joint, record: Mapping[str, Any]) -> tuple[Outcome, Outcome]:
     """What both editions make of a fish."""
-    old, new = joint.old.trace(joint.old_record(record)), joint.new.trace(joint.new_record(record))
+    old, new = joint.traces(record)
     return (
         Outcome(joint.old.named(old.possible), old.score),
         Outcome(joint.new.named(new.possible), new.score),

@@ -16,7 +16,8 @@ from typing import Any
 from attrs import define, field, frozen
 
 from koirules.analysis.editions.joint import Joint, Record, Seen, in_common
-from koirules.grading.ordinary import made_ordinary, telling_values
+from koirules.analysis.editions.values import values_of
+from koirules.grading.ordinary import made_ordinary
 from koirules.grading.places_to_move import range_in_notches
 from koirules.vocabulary.kinds import Count, Number
 from koirules.vocabulary.readings import Reading, Span
@@ -24,8 +25,11 @@ from koirules.vocabulary.readings import Reading, Span
 MOST_GRADED = 6_000
 """So many fish are graded by both editions in the search; then it is ended."""
 
-MOST_LINES = 14_000_000
+MOST_LINES = 40_000_000
 """So many lines of generated functions are run in it, some seconds; of long editions fewer fish are graded."""
+
+MOST_MEASURED = 1_500
+"""So many fish at the most where maps are measured for each of them."""
 
 _MOST_TOGETHER = 600
 """Of what one part reads together, so many combinations are tried."""
@@ -59,10 +63,9 @@ class Search:
     def __attrs_post_init__(self) -> None:
         lines = self.joint.old.evaluator.lines + self.joint.new.evaluator.lines
         self.most = min(MOST_GRADED, MOST_LINES // lines)
-        self.values = {}
-        for name, cut in self.joint.cuts.items():
-            found: tuple[Reading | None, ...] = telling_values(self.joint.traits[name], cut)
-            self.values[name] = (*found, None) if name in self.joint.optional else found
+        if any(one.derived for one in self.joint.aheads) or self.joint.same.own:
+            self.most = min(self.most, MOST_MEASURED)
+        self.values = values_of(self.joint)
 
     def step(self, record: Record) -> Step:
         """A fish, graded by both."""

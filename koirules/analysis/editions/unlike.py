@@ -7,6 +7,7 @@ from typing import Any
 
 from attrs import frozen
 
+from koirules.analysis.editions.following import Follows, grown_by, own_of_each
 from koirules.grading.evaluator import Trace
 from koirules.grading.late_parts import late_parts, order_key
 from koirules.grading.parts_read import points_in, traits_in
@@ -26,9 +27,11 @@ def settings_of(grader: Grader) -> Mapping[str, Setting]:
     return grader.reasoner.teller.settings
 
 
-def same_values(old: Grader, new: Grader) -> SameValues:
+def same_values(old_follows: Follows, new_follows: Follows) -> SameValues:
     """The numbers for the expressions of both, with what is alike in both."""
-    same = SameValues()
+    old, new = old_follows.grader, new_follows.grader
+    own = own_of_each(old_follows, new_follows)
+    same = SameValues(own=own, grown={**grown_by(old_follows, own, "old"), **grown_by(new_follows, own, "new")})
     late = late_parts(new.rules)
     # Criteria may read faults that read no score, and other faults the score.
     _find_faults(old, new, same, [part for part in new.rules.order if order_key(part) not in late])

@@ -14,7 +14,8 @@ from attrs import define, field, frozen
 from koirules.grading.same_values import SameValues
 from koirules.grading.solver.fish import Fish
 from koirules.grading.solver.points import Curved
-from koirules.grading.solver.standing import Standing, Universe
+from koirules.grading.solver.standing import Standing
+from koirules.grading.solver.universe import Universe
 from koirules.grading.solver.values import Pair
 from koirules.standard.curves import Curve
 from koirules.standard.parts import Points, Rules, Section, Setting, part_key
