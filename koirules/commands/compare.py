@@ -14,7 +14,7 @@ from koirules.commands.inputs import is_same_file, label_option, pairs_of, setti
 from koirules.commands.output import DOES_NOT_HOLD, HOLDS, show_problems, shown, stop, stop_if_refused
 from koirules.formats.comparison_files import Edition, check_comparison_path, write_comparison
 from koirules.formats.records import read_records
-from koirules.problems import StandardError
+from koirules.problems import RecordError, StandardError
 
 if TYPE_CHECKING:
     from koirules.analysis.editions.moves import Batch
@@ -68,7 +68,11 @@ def command(
         if sys.stderr.isatty():
             click.echo(f"\r\x1b[K  {what}", err=True, nl=False)
 
-    found = compared(editions[0].grader, editions[1].grader, batch, progress)
+    try:
+        found = compared(editions[0].grader, editions[1].grader, batch, progress)
+    except RecordError as error:
+        stop_if_refused(error.problems)
+        raise
     if sys.stderr.isatty():
         click.echo("\r\x1b[K", err=True, nl=False)
     about = [_about(one) for one in editions]
@@ -128,4 +132,4 @@ def _batch(editions: tuple[Standard, Standard], records: str, labels: Sequence[s
     stop_if_refused(list(dict.fromkeys([*both[0].problems, *both[1].problems])))
     if not both[0].records:
         click.echo(f"There is no fish in {shown(records)}.", err=True)
-    return Batch(both[0].records, both[1].records)
+    return Batch(both[0].records, both[1].records, both[0].file)

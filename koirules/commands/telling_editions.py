@@ -33,6 +33,7 @@ def tell(old: Standard, new: Standard, found: Comparison) -> None:
     _tell_parting(old, new, found)
     if found.moves is not None:
         tell_moves(old, new, found, found.moves)
+    _tell_growth(old, new)
 
 
 def _tell_changes(old: Standard, new: Standard, found: Comparison) -> None:
@@ -92,10 +93,14 @@ def _tell_parting(old: Standard, new: Standard, found: Comparison) -> None:
         case Verdict.DIFFER:
             _tell_fish(old, new, found)
         case Verdict.NEVER:
-            because = "proved of every fish whose traits are recorded as one value each"
+            because = (
+                "proved of every fish of which both know each trait that they read as one value, "
+                "written or following from others"
+            )
             show_paragraph(f"  No: {because if found.counting else 'nothing that can bear on a grade was changed'}.")
         case Verdict.OPEN:
-            show_paragraph("  Not decided: no such fish was found, and it is not proved that there is none.")
+            reasons = f" ({'; '.join(shown(one) for one in parting.reasons)})" if parting.reasons else ""
+            show_paragraph(f"  Not decided: no such fish was found, and it is not proved that there is none{reasons}.")
         case Verdict.APART:
             names = ", ".join(shown(name) for name in parting.apart)
             show_paragraph(
@@ -130,6 +135,11 @@ def _tell_fish(old: Standard, new: Standard, found: Comparison) -> None:
         _tell_needed()
     click.echo(click.style("\nAn ordinary fish, which the one above is but for what is listed", bold=True))
     print_rows(_record_rows(parting), 2)
+
+
+def _tell_growth(old: Standard, new: Standard) -> None:
+    for note in dict.fromkeys(one.growth_note for one in (old, new) if one.growth_note):
+        show_paragraph(f"\n{note}", dim=True)
 
 
 def _record_rows(parting: Parting) -> list[tuple[str, Sequence[str]]]:

@@ -148,6 +148,7 @@ def _parting(found: Comparison, parting: Parting) -> dict[str, Any]:
         "new": None if parting.new is None else _outcome(parting.new, parting.new.possible),
         "ordinary_fish": record(parting.ordinary),
         "no_common_value": list(parting.apart),
+        "not_decided_because": list(parting.reasons),
     }
 
 

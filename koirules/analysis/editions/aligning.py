@@ -6,8 +6,9 @@ from collections.abc import Mapping
 
 from attrs import frozen
 
+from koirules.analysis.editions.following import settings_by_name
 from koirules.analysis.editions.pages import Key, Page
-from koirules.analysis.editions.rechecking import rechecked, vocabulary_of
+from koirules.analysis.editions.rechecking import measures_of, rechecked, vocabulary_of
 from koirules.analysis.editions.renaming import in_new_names, renames_between
 from koirules.standard.parts import Rules
 
@@ -32,10 +33,10 @@ class Aligned:
 def aligned(old: Rules, new: Rules) -> Aligned:
     """Set two editions side by side."""
     old_page, new_page = Page.of(old.source.statements), Page.of(new.source.statements)
-    renames = renames_between(old_page, new_page)
+    renames = renames_between(old_page, new_page, settings_by_name(old, new))
     if renames:
         page = in_new_names(old_page, renames)
-        rules = rechecked(page.statements, vocabulary_of(old), old)
+        rules = rechecked(page.statements, vocabulary_of(old), old, measures_of(old), old.constants)
         if rules is not None:
             keys = {(head, renames.get((head, name), name)): (head, name) for head, name in old_page.entries}
             was = {(head, new_name): name for (head, name), new_name in renames.items()}

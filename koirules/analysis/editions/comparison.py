@@ -44,15 +44,22 @@ class Comparison:
 def compared(
     old: Grader, new: Grader, batch: Batch | None = None, progress: Callable[[str], None] = lambda _: None
 ) -> Comparison:
-    """Compare two editions, with the settings that their graders have. batch: records, as each of them reads them."""
+    """Compare two editions, with the settings that their graders have. batch: records, as each of them reads them.
+
+    Raises RecordError for records that cannot be measured, and where a library for measuring is missing.
+    """
     progress("what changed")
     both = aligned(old.rules, new.rules)
     changes = changes_between(both)
     graders = (old_grader(both, old), new)
+    # What is wrong with the records shows before anything is worked out of the editions.
+    measured = None if batch is None else batch.measured(graders)
     joint = Joint.of(*graders)
     parted = parting(joint, solver=has_solver(), progress=progress)
     renamed = {name: was for (head, name), was in both.was.items() if head == "grade"}
-    moves = None if batch is None else moves_of(both, graders, changes, batch, progress)
+    moves = None
+    if batch is not None and measured is not None:
+        moves = moves_of(both, graders, changes, batch, measured, progress)
     return Comparison(changes, parted, renamed, moves, joint.grades)
 
 

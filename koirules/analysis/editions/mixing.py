@@ -12,8 +12,9 @@ from attrs import evolve, frozen
 
 from koirules.analysis.editions.aligning import Aligned
 from koirules.analysis.editions.changes import Change, Kind
+from koirules.analysis.editions.following import settings_by_name
 from koirules.analysis.editions.pages import Entry, Key
-from koirules.analysis.editions.rechecking import rechecked, vocabulary_of
+from koirules.analysis.editions.rechecking import measures_of, rechecked, vocabulary_of
 from koirules.grading.single import Grader
 from koirules.language import statements as st
 from koirules.standard.needs import expressions_of
@@ -44,12 +45,13 @@ class Unit:
         return frozenset((one.head, one.name) for one in self.changes if one.kind is Kind.ADDED and one.head in heads)
 
 
-def units_of(changes: Sequence[Change]) -> tuple[Unit, ...]:
-    """The changes that can bear on a grade, by what can be made alone."""
+def units_of(changes: Sequence[Change], by_name: Collection[str] = ()) -> tuple[Unit, ...]:
+    """The changes that can bear on a grade, by what can be made alone. by_name: settings that count without being read."""
     groups: dict[object, list[Change]] = {}
     whole = {(change.kind, change.name) for change in changes if change.head == "section"}
     for change in changes:
-        if not change.counts or (change.head in _DECLARED and change.kind in {Kind.ADDED, Kind.REMOVED}):
+        unread = change.head in _DECLARED and change.name not in by_name
+        if not change.counts or (unread and change.kind in {Kind.ADDED, Kind.REMOVED}):
             continue
         key: object = id(change)
         if change.head == "section" and change.kind in {Kind.ADDED, Kind.REMOVED}:
@@ -76,7 +78,11 @@ class Mixer:
         statements = self._laid(entries, declared, taken)
         if statements is None:
             return None
-        rules = rechecked(statements, self._vocabulary(taken, declared), self.both.new)
+        both = (self.both.old, self.both.new)
+        constants = {one.name: one for rules in reversed(both) for one in rules.constants}
+        rules = rechecked(
+            statements, self._vocabulary(taken, declared), both[1], measures_of(*both), tuple(constants.values())
+        )
         if rules is None:
             return None
         return Grader.of(rules, self._settings(rules.settings, taken))
@@ -105,7 +111,7 @@ class Mixer:
                 yield key, entry
 
     def _declared(self, taken: Mapping[Key, Change], entries: Mapping[Key, Entry]) -> dict[Key, Entry]:
-        """The settings, traits and terms that something reads."""
+        """The settings, traits and terms that something reads, and the settings that count by their name."""
         known: dict[str, tuple[Key, Entry]] = {}
         for page in (self.both.new_page, self.both.old_page):
             for key in page.keys(_DECLARED):
@@ -113,8 +119,10 @@ class Mixer:
         for key, entry in self._entries(taken):
             if key[0] in _DECLARED:
                 known[key[1]] = (key, entry)
+        here = {key[1] for key, _ in self._entries(taken) if key[0] == "setting"}
         found: dict[Key, Entry] = {}
         waiting = [name for entry in entries.values() for name in _names_in(entry.statement)]
+        waiting += sorted(here & settings_by_name(self.both.old, self.both.new))
         while waiting:
             name = waiting.pop()
             if name in known and known[name][0] not in found:

@@ -10,12 +10,15 @@ from attrs import define, evolve, field, frozen
 
 from koirules.analysis.editions.aligning import Aligned
 from koirules.analysis.editions.changes import Change
+from koirules.analysis.editions.following import settings_by_name
 from koirules.analysis.editions.mixing import Mixer, Unit, units_of
 from koirules.analysis.editions.parting import Outcome
 from koirules.grading.evaluator import Trace
+from koirules.grading.measuring import all_measured, measured_records
 from koirules.grading.records import Record
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import WholeBatch
+from koirules.problems import RecordError
 from koirules.vocabulary.readings import Reading
 
 MOST_TRIED = 100
@@ -72,10 +75,22 @@ class Moves:
 
 @frozen
 class Batch:
-    """Records as both editions read them, fish by fish."""
+    """Records as both editions read them, fish by fish, as they are written. file: where they stand, for problems."""
 
     old: tuple[Record, ...]
     new: tuple[Record, ...]
+    file: str = "records"
+
+    def measured(self, graders: tuple[Grader, Grader]) -> tuple[Sequence[Record], Sequence[Record]]:
+        """The records with what follows from them in each edition. Raises RecordError with all that is wrong in them."""
+        made = [
+            measured_records(grader.measurer, records, self.file)
+            for grader, records in zip(graders, (self.old, self.new), strict=True)
+        ]
+        wrong = [problem for one in made for problem in one.problems if not problem.warning]
+        if wrong:
+            raise RecordError(tuple(dict.fromkeys(wrong)))
+        return made[0].records, made[1].records
 
     def as_read_by(self, grader: Grader, mixer: Mixer) -> tuple[Record, ...]:
         """The records as an edition between the two reads them: each trait in the kind that it has there."""
@@ -100,16 +115,22 @@ def moves_of(
     graders: tuple[Grader, Grader],
     changes: Sequence[Change],
     batch: Batch,
+    measured: tuple[Sequence[Record], Sequence[Record]],
     progress: Callable[[str], None],
 ) -> Moves:
-    """The moves of a batch. graders: of the older edition in the names of the newer one, and of the newer one."""
+    """The moves of a batch.
+
+    graders: of the older edition in the names of the newer one, and of the newer one. measured: the records of the batch
+    with what follows from them in each.
+    """
     progress("grading the records by both")
     old, new = WholeBatch(graders[0]), WholeBatch(graders[1])
-    (old_traces, old_runs), (new_traces, new_runs) = old.worked_out(batch.old), new.worked_out(batch.new)
+    (old_traces, old_runs), (new_traces, new_runs) = old.worked_out(measured[0]), new.worked_out(measured[1])
     outcomes = [_outcomes(grader, traces) for grader, traces in zip(graders, (old_traces, new_traces), strict=True)]
     pairs = list(zip(*outcomes, strict=True))
     moved = [i for i, (one, other) in enumerate(pairs) if set(one.possible) != set(other.possible)]
-    reasons = _reasons(Mixer(both, *graders), units_of(changes), batch, pairs, moved, progress)
+    units = units_of(changes, settings_by_name(both.old, both.new))
+    reasons = _reasons(Mixer(both, *graders), units, batch, pairs, moved, progress)
     moves = tuple(Move(batch.new[i].fish, pairs[i][0], pairs[i][1], reasons[i][0], reasons[i][1]) for i in moved)
     counts = Counter((one.possible, other.possible) for one, other in pairs)
     kept = [{run.round.name: set(run.kept) for run in runs} for runs in (old_runs, new_runs)]
@@ -180,9 +201,10 @@ def _grades(mixer: Mixer, units: Sequence[Unit], batch: Batch, moved: Sequence[i
     grader = mixer.mixed(units)
     if grader is None:
         return None
-    records = batch.as_read_by(grader, mixer)
+    records = all_measured(grader.measurer, batch.as_read_by(grader, mixer))
     whole = WholeBatch(grader)
     if whole.asked.nothing:
+        grader.evaluator.ahead.prepare([records[i].readings for i in moved])
         return {i: set(grader.named(grader.trace(records[i].readings).possible)) for i in moved}
     traces, _ = whole.worked_out(records)
     return {i: set(grader.named(traces[i].possible)) for i in moved}

@@ -46,7 +46,7 @@ class Parting:
     how many traits it is other than the ordinary one; fewest: whether it is certain that none with fewer shows it. ordinary:
     the ordinary fish of both. old, new: what each edition makes of the fish, in the names of the newer one. traits: what the
     fish can have. apart: the traits that no one record can have for both. solver_missing: whether the solver was not there
-    to be asked.
+    to be asked. reasons: of what was not decided, what it hangs on that is more than the solver has.
     """
 
     verdict: Verdict
@@ -59,6 +59,7 @@ class Parting:
     new: Outcome | None = None
     apart: tuple[str, ...] = ()
     solver_missing: bool = False
+    reasons: tuple[str, ...] = ()
 
     @property
     def never(self) -> bool:
@@ -90,11 +91,13 @@ def parting(joint: Joint, *, solver: bool, progress: Callable[[str], None] = lam
     progress("asking of every fish")
     asker = _asker(joint)
     if asker is None:
-        return _told(search, Verdict.OPEN if found is None else Verdict.DIFFER, found, fewest=False)
+        told = _told(search, Verdict.OPEN if found is None else Verdict.DIFFER, found, fewest=False)
+        return evolve(told, reasons=("some condition chooses among too many steps",) if found is None else ())
     if found is None:
         proved, found = asker.ask(search.near)
         if found is None:
-            return _told(search, Verdict.NEVER if proved else Verdict.OPEN, None, fewest=False)
+            told = _told(search, Verdict.NEVER if proved else Verdict.OPEN, None, fewest=False)
+            return told if proved else evolve(told, reasons=_reasons(joint))
         found = search.plain(found)
     return _simplest(search, asker, found, progress)
 
@@ -112,6 +115,22 @@ def _simplest(search: Search, asker: Asker, found: Record, progress: Callable[[s
         found = search.plain(other)
         fewest = search.away(found) <= 1
     return _told(search, Verdict.DIFFER, found, fewest=fewest)
+
+
+def _reasons(joint: Joint) -> tuple[str, ...]:
+    """Why a question about both editions may not have been decided."""
+    from koirules.analysis.proofs.open_answers import named, reasons_in
+
+    found: list[str] = []
+    for one in joint.follows:
+        ahead = one.grader.evaluator.ahead
+        roots = [root for part in one.grader.rules.parts for root in part.roots]
+        growers = {wanted.key: wanted.grower for wanted in ahead.wanted if wanted.grower.least >= 0}
+        found.extend(reasons_in(roots, growers, one.derived & joint.optional))
+    if joint.same.own:
+        words = "where nobody wrote {}, each edition works it out in its own way"
+        found.append(words.format(named(sorted(joint.same.own), "traits")))
+    return tuple(dict.fromkeys(found))
 
 
 def _asker(joint: Joint) -> Asker | None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 
 from attrs import evolve
 
@@ -10,7 +10,9 @@ from koirules.language import statements as st
 from koirules.language.syntax import Word
 from koirules.problems import is_refused
 from koirules.standard.checker import check
+from koirules.standard.derivations import TypedFormula, inputs_of
 from koirules.standard.parts import Rules
+from koirules.vocabulary.measures import Constant, Formula, Measure
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.traits import Trait, Variety
 
@@ -20,19 +22,48 @@ def vocabulary_of(rules: Rules) -> dict[str, Trait]:
     return {name: trait for name, trait in rules.traits.items() if name not in rules.house_traits}
 
 
-def rechecked(statements: Iterable[st.Statement], vocabulary: Mapping[str, Trait], like: Rules) -> Rules | None:
+def measures_of(*editions: Rules) -> tuple[Measure, ...]:
+    """How the traits of a variety follow from others; where several editions say it, as the first of them does."""
+    found: list[Measure] = []
+    known: set[str] = set()
+    for rules in editions:
+        new = [one for one in rules.measures if not known.intersection(one.outputs)]
+        found += [Formula(one.trait.name, one.expression) if isinstance(one, TypedFormula) else one for one in new]
+        known.update(name for one in rules.measures for name in one.outputs)
+    return tuple(found)
+
+
+def rechecked(
+    statements: Iterable[st.Statement],
+    vocabulary: Mapping[str, Trait],
+    like: Rules,
+    measures: Sequence[Measure],
+    constants: Sequence[Constant],
+) -> Rules | None:
     """The rules of statements of which the header is the first; None where they do not hold together.
 
-    vocabulary: the traits of the variety. like: the standard whose variety and texts these are taken to have.
+    vocabulary, measures, constants: those of the variety. like: the standard whose variety and texts these are taken to have.
     """
     header, *rest = statements
     if not isinstance(header, st.Header):
         raise AssertionError("the header comes first")
     called = "kohaku" if header.variety is None else header.variety.text
-    varieties = Varieties({called: Variety(called, called, vocabulary)})
+    spoken_of = Variety(
+        called,
+        called,
+        vocabulary,
+        measures=tuple(one for one in measures if _names_in(one) <= vocabulary.keys()),
+        constants=tuple(constants),
+    )
+    varieties = Varieties({called: spoken_of})
     spoken = evolve(header, variety=Word(called, header.place), skins=(), based_on=None)
     file = evolve(like.source, statements=(spoken, *rest), unread=())
     checked = check(file, varieties)
     if checked.rules is None or is_refused(checked.problems):
         return None
     return evolve(checked.rules, variety=like.variety, source=evolve(file, statements=(header, *rest)))
+
+
+def _names_in(measure: Measure) -> set[str]:
+    """The traits that a measure gives, and those that it reads as far as that shows without its formula being read."""
+    return {measure.trait} if isinstance(measure, Formula) else {*inputs_of(measure), *measure.outputs}

@@ -6,7 +6,7 @@ the same written label. Traits are never taken for renamed ones: a record sheet 
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from typing import Any
 
 from attrs import evolve
@@ -33,23 +33,30 @@ _BY_LABEL_ALONE = frozenset({"setting", "section"})
 """What says too little to be known by it: two settings of one value are not one setting."""
 
 
-def renames_between(old: Page, new: Page) -> dict[Key, str]:
-    """The new names of statements of the older edition, by their head word and old name."""
+def renames_between(old: Page, new: Page, kept: Collection[str] = ()) -> dict[Key, str]:
+    """The new names of statements of the older edition, by their head word and old name.
+
+    kept: settings that count by their name, so that under another one they say another thing.
+    """
     found: dict[Key, str] = {}
     while True:
-        more = dict(_more(renamed(old, found), old, new, found))
+        more = dict(_more(renamed(old, found), old, new, found, kept))
         if not more:
             return found
         found |= more
 
 
-def _more(now: dict[Key, Key], old: Page, new: Page, found: dict[Key, str]) -> Iterator[tuple[Key, str]]:
+def _more(
+    now: dict[Key, Key], old: Page, new: Page, found: dict[Key, str], kept: Collection[str]
+) -> Iterator[tuple[Key, str]]:
     """Further pairs, by what the older statements say in the names that are known so far."""
     groups = _groups(found)
     for head in _HEADS:
         gone = [key for key in old.keys([head]) if now[key] not in new.entries]
         here = set(now.values())
         come = [key for key in new.keys([head]) if key not in here]
+        if head == "setting":
+            gone, come = ([key for key in keys if key[1] not in kept] for keys in (gone, come))
         pairs: dict[Key, Key] = {}
         for marks in (_label, _content):
             if marks is _content and head in _BY_LABEL_ALONE:
