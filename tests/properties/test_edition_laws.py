@@ -19,13 +19,15 @@ from koirules.analysis.editions.aligning import aligned
 from koirules.analysis.editions.asking import Asker
 from koirules.analysis.editions.changes import Kind
 from koirules.analysis.editions.comparison import old_grader
+from koirules.analysis.editions.following import settings_by_name
 from koirules.analysis.editions.joint import Joint
 from koirules.analysis.editions.mixing import Mixer, units_of
 from koirules.analysis.editions.parting import Verdict
 from koirules.analysis.editions.statements import changes_between
 from koirules.grading.solver.meaning import TooManyReadings
 from tests.judge import model as m
-from tests.judge.strategies import completions, layouts, records, standards, to_mapping
+from tests.judge.growing import registry_that_grows
+from tests.judge.strategies import completions, layouts, records, standards, standards_that_grow, to_mapping
 from tests.judge.text import to_text
 from tests.properties.test_solver_agreement import on_notches, that_fish
 
@@ -35,6 +37,14 @@ moderate = settings(
     suppress_health_check=list(HealthCheck),
     phases=(Phase.explicit, Phase.reuse, Phase.generate),
 )
+
+
+BOX = registry_that_grows()
+
+
+def some_standards() -> st.SearchStrategy[m.Standard]:
+    """Half of them ask what traits will be when the fish is grown."""
+    return st.booleans().flatmap(lambda growing: standards_that_grow() if growing else standards())
 
 
 def put(parts: tuple[Any, ...], i: int, part: Any) -> tuple[Any, ...]:
@@ -62,12 +72,26 @@ def changed_criterion(draw: st.DrawFn, part: Any) -> Any:
     return evolve(part, gives=evolve(part.gives, gives=put(rows, i, (rows[i][0], rows[i][1] + more))))
 
 
+def changed_growth(draw: st.DrawFn, given: tuple[m.Setting, ...]) -> tuple[m.Setting, ...]:
+    """Settings with another coefficient of growth, or another length to grow to, or without the one or the other."""
+    name, amounts, unit = draw(
+        st.sampled_from((("growth_exponent", ("2.5", "3", "3.02"), ""), ("grown_length", ("50", "64.5"), "cm")))
+    )
+    low, high = (Decimal(2), Decimal(4)) if not unit else (Decimal(40), Decimal(90))
+    rest = tuple(one for one in given if one.name != name)
+    if draw(st.integers(0, 3)) == 0:
+        return rest
+    return (m.Setting(name, Decimal(draw(st.sampled_from(amounts))), unit, low, high), *rest)
+
+
 @st.composite
 def changes(draw: st.DrawFn, standard: m.Standard) -> m.Standard:
     """The same standard with one or two parts of it changed, dropped or moved."""
     for _ in range(draw(st.integers(1, 2))):
-        which = draw(st.sampled_from(("criterion", "worth", "limit", "drop", "swap", "label")))
-        if which in {"criterion", "worth"} and standard.sections:
+        which = draw(st.sampled_from(("criterion", "worth", "limit", "drop", "swap", "label", "growth")))
+        if which == "growth":
+            standard = evolve(standard, settings=changed_growth(draw, standard.settings))
+        elif which in {"criterion", "worth"} and standard.sections:
             i = draw(st.integers(0, len(standard.sections) - 1))
             section = standard.sections[i]
             if which == "worth":
@@ -99,7 +123,7 @@ def read(standard: m.Standard, layout: int | None = None) -> koirules.Standard |
     text = to_text(standard, layout)
     note(text)
     try:
-        return koirules.read_standard(text)
+        return koirules.read_standard(text, registry=BOX)
     except koirules.StandardError:
         return None
 
@@ -107,7 +131,7 @@ def read(standard: m.Standard, layout: int | None = None) -> koirules.Standard |
 @moderate
 @given(st.data())
 def test_what_is_said_of_two_editions_holds(data: st.DataObject) -> None:
-    drawn = data.draw(standards())
+    drawn = data.draw(some_standards())
     other = data.draw(changes(drawn))
     old, new = read(drawn), read(other)
     if old is None or new is None:
@@ -138,7 +162,7 @@ def test_what_is_said_of_two_editions_holds(data: st.DataObject) -> None:
 @moderate
 @given(st.data())
 def test_no_fish_is_ruled_out_and_whether_it_is_graded_differently_is_allowed(data: st.DataObject) -> None:
-    drawn = data.draw(standards())
+    drawn = data.draw(some_standards())
     old, new = read(drawn), read(data.draw(changes(drawn)))
     if old is None or new is None:
         return
@@ -152,6 +176,8 @@ def test_no_fish_is_ruled_out_and_whether_it_is_graded_differently_is_allowed(da
         record = on_notches(asker, old.reader.read(mapping, "").readings)
         solver = z3.SimpleSolver(ctx=asker.universe.context)
         solver.add(*asker.universe.facts, *asker.order, *that_fish(asker, record))
+        for standing, one in zip(asker.standings, (old, new), strict=True):
+            solver.add(*that_fish(standing, one.grader.evaluator.ahead.whole(record)))
         solver.add(asker.differ == joint.seen(record).differ)
         assert solver.check() == z3.sat
 
@@ -159,7 +185,7 @@ def test_no_fish_is_ruled_out_and_whether_it_is_graded_differently_is_allowed(da
 @moderate
 @given(st.data())
 def test_a_standard_laid_out_otherwise_is_no_other_one(data: st.DataObject) -> None:
-    drawn = data.draw(standards())
+    drawn = data.draw(some_standards())
     old, new = read(drawn), read(drawn, data.draw(layouts()))
     assert old is not None
     assert new is not None
@@ -172,12 +198,12 @@ def test_a_standard_laid_out_otherwise_is_no_other_one(data: st.DataObject) -> N
 @moderate
 @given(st.data())
 def test_all_changes_together_make_the_newer_edition_and_none_leave_the_older_one(data: st.DataObject) -> None:
-    drawn = data.draw(standards())
+    drawn = data.draw(some_standards())
     old, new = read(drawn), read(data.draw(changes(drawn)))
     if old is None or new is None:
         return
     both = aligned(old.rules, new.rules)
-    units = units_of(changes_between(both))
+    units = units_of(changes_between(both), settings_by_name(both.old, both.new))
     mixer = Mixer(both, old_grader(both, old.grader), new.grader)
     none, all_of_them = mixer.mixed(()), mixer.mixed(units)
     assert none is not None
@@ -192,7 +218,7 @@ def test_all_changes_together_make_the_newer_edition_and_none_leave_the_older_on
 @moderate
 @given(st.data())
 def test_standards_that_have_nothing_to_do_with_each_other_can_be_compared(data: st.DataObject) -> None:
-    old, new = read(data.draw(standards())), read(data.draw(standards()))
+    old, new = read(data.draw(some_standards())), read(data.draw(some_standards()))
     assert old is not None
     assert new is not None
     parting = old.compare(new).parting

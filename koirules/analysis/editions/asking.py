@@ -90,7 +90,7 @@ class Asker:
         """The fish of a model; where something grows, also those that grow to what the solver has, in either edition."""
         joint = self.joint
         record = record_of(self.fish, model, joint.ordinary)
-        for name in joint.same.own:
+        for name in joint.own:
             # Of what each edition works out in its own way, what the older one has is written.
             told = in_common({name: record.pop(name)} if name in record else {}, joint.traits, joint.old_words)
             record.pop(f"{name}{BY_NEW}", None)
@@ -113,9 +113,7 @@ class Asker:
         if most is not None:
             joint, logic = self.joint, self.universe.logic
             # A trait that each edition works out in its own way may be anything where its inputs are.
-            slots = [
-                (key, slot) for key, slot in self.fish.slots.items() if key.removesuffix(BY_NEW) not in joint.same.own
-            ]
+            slots = [(key, slot) for key, slot in self.fish.slots.items() if key.removesuffix(BY_NEW) not in joint.own]
             changed = [z3.Not(as_ordinary(slot, joint.ordinary.get(key), logic)) for key, slot in slots]
             solver.add(z3.AtMost(*changed, most))
         return solver, solver.check()
@@ -123,13 +121,13 @@ class Asker:
 
 def _fish(joint: Joint, universe: Universe) -> Fish:
     """The variables of the traits of a fish; two of each that either edition works out in its own way."""
-    cuts, own = joint.cuts, sorted(joint.same.own)
+    cuts, own = joint.cuts, sorted(joint.own)
     texts = {name: cut.texts for name, cut in cuts.items()} | {f"{name}{BY_NEW}": cuts[name].texts for name in own}
     optional = joint.optional | {f"{name}{BY_NEW}" for name in joint.optional.intersection(own)}
     context, exact, made = universe.context, universe.giving.exact, universe.meaning.arithmetic.made
     fish = Fish(context, universe.facts, exact, made, optional, texts, {}, {}, Span(0.0, 0.0))
     old, new = joint.old.rules.traits, joint.new.rules.traits
-    each = [old[name] if name in joint.same.own else joint.traits[name] for name in cuts]
+    each = [old[name] if name in joint.own else joint.traits[name] for name in cuts]
     each += [evolve(new[name], name=f"{name}{BY_NEW}") for name in own]
     for trait in each:
         read = recordable_of(read_trait(trait, Word(trait.name, _NOWHERE)))
@@ -146,7 +144,7 @@ def _standing(
     grown = fish_of(grader.rules, settings_of(grader), universe)
     own = evolve(grown, optional=fish.optional, texts=fish.texts, mark=f" of the {mark} edition")
     for key, slot in fish.slots.items():
-        if key in words and key not in joint.same.own:
+        if key in words and key not in joint.own:
             own.slots[key] = _in_words(slot, grader.rules.traits[key], words[key], universe.logic)
         elif not key.endswith(BY_NEW):
             own.slots.setdefault(key, slot)

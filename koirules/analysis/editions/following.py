@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterable, Mapping
+from collections.abc import Collection, Hashable, Iterable, Mapping
 
 from attrs import frozen
 
@@ -76,7 +76,7 @@ def grown_by(follows: Follows, own: frozenset[str], mark: str) -> dict[tuple[str
     return found
 
 
-def _growth(grader: Grader, raw: Iterable[str]) -> Hashable:
+def _growth(grader: Grader, raw: Collection[str]) -> Hashable:
     """How what is measured grows first."""
     model, rules = model_of(grader.settings), grader.rules
     growers: dict[str, Hashable] = {}
@@ -85,7 +85,7 @@ def _growth(grader: Grader, raw: Iterable[str]) -> Hashable:
         if follows_length(trait) and trait.allometry is not None and isinstance(trait.kind, Number | Count):
             growers[name] = Grower.of(trait.kind, trait.allometry, 1.0, model, is_length=name == LENGTH)
     maps = any(isinstance(rules.traits[name].kind, Patches) for name in raw)
-    return (frozenset(growers.items()), model if maps else None)
+    return (frozenset(raw), frozenset(growers.items()), model if maps else None)
 
 
 def _worked_out_by(grader: Grader, measures: Iterable[TypedMeasure], wanted: Iterable[str]) -> Hashable:

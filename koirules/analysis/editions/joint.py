@@ -131,7 +131,7 @@ class Joint:
         """What both editions make of a fish. Raises RecordError where a library for measuring is missing."""
         records = (self.old_record(record), self.new_record(record))
         old, new = self.old.trace(records[0]), self.new.trace(records[1])
-        needed = self.same.own - self.optional
+        needed = self.own - self.optional
         return Seen(
             _bits(old.possible, self._old_bits),
             _bits(new.possible, self._new_bits),
@@ -144,6 +144,11 @@ class Joint:
     def traces(self, record: Record) -> tuple[Trace, Trace]:
         """What each edition works out of a fish, with what follows from its record and what it grows to."""
         return self.old.trace(self.old_record(record)), self.new.trace(self.new_record(record))
+
+    @property
+    def own(self) -> frozenset[str]:
+        """The traits that grades hang on and each edition works out in its own way, where nobody wrote them."""
+        return self.same.own & self.cuts.keys()
 
     @property
     def aheads(self) -> tuple[Ahead, Ahead]:

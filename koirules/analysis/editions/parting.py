@@ -127,9 +127,9 @@ def _reasons(joint: Joint) -> tuple[str, ...]:
         roots = [root for part in one.grader.rules.parts for root in part.roots]
         growers = {wanted.key: wanted.grower for wanted in ahead.wanted if wanted.grower.least >= 0}
         found.extend(reasons_in(roots, growers, one.derived & joint.optional))
-    if joint.same.own:
+    if joint.own:
         words = "where nobody wrote {}, each edition works it out in its own way"
-        found.append(words.format(named(sorted(joint.same.own), "traits")))
+        found.append(words.format(named(sorted(joint.own), "traits")))
     return tuple(dict.fromkeys(found))
 
 

@@ -63,7 +63,7 @@ class Search:
     def __attrs_post_init__(self) -> None:
         lines = self.joint.old.evaluator.lines + self.joint.new.evaluator.lines
         self.most = min(MOST_GRADED, MOST_LINES // lines)
-        if any(one.derived for one in self.joint.aheads) or self.joint.same.own:
+        if any(one.derived for one in self.joint.aheads) or self.joint.own:
             self.most = min(self.most, MOST_MEASURED)
         self.values = values_of(self.joint)
 

@@ -24,7 +24,7 @@ def values_of(joint: Joint) -> dict[str, tuple[Reading | None, ...]]:
     found: dict[str, tuple[Reading | None, ...]] = {}
     for name, cut in {**joint.cuts, **joint.beneath}.items():
         values: tuple[Reading | None, ...] = _telling(joint, name, cut, measured=name in measured)
-        left_out = name in joint.optional or name in joint.same.own or name in joint.beneath
+        left_out = name in joint.optional or name in joint.own or name in joint.beneath
         found[name] = (*values, None) if left_out else values
     return found
 

@@ -35,8 +35,8 @@ def with_reason(prover: Prover, statement: Statement) -> Statement:
 def reasons_in(roots: Iterable[Node], growers: Mapping[str, Grower], may_follow: Collection[str]) -> list[str]:
     """What a question about some expressions hangs on that is more than the solver has, in words.
 
-    growers: what says how figures follow the length, by the key of the grown one. may_follow: the traits that may be missing, and can
-    follow from others.
+    growers: what says how figures follow the length, by the key of the grown one. may_follow: traits that may be missing, and
+    can follow from others.
     """
     bounded: dict[str, None] = {}
     unknown: dict[str, None] = {}
