@@ -2,6 +2,7 @@
 
 import json
 import sys
+from decimal import Decimal
 
 import pytest
 from click.testing import CliRunner
@@ -11,7 +12,11 @@ from koirules.analysis.editions.moves import Because
 from koirules.analysis.editions.parting import Verdict
 from koirules.commands import main
 from koirules.testing import registry_with
+from koirules.vocabulary.kinds import Count, Number, Scale, YesNo
+from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.readings import write_reading
+from koirules.vocabulary.traits import Trait, Vocabulary
+from tests.plugins.invented import Gives
 
 BOX = registry_with()
 HEAD = 'standard "s (an invented house)" edition 1 variety kohaku\n'
@@ -184,6 +189,87 @@ def test_maps_and_colour_readings_are_there_or_not(kind, pattern, changed):
     old, new = SECTION + f"bonus seen 55 if {kind}\n", SECTION + f"bonus seen 55 if {changed}\n"
     fish = shown(old, new, compared(old, new))
     assert pattern is None or "hi_patches" in fish
+
+
+NET = (
+    Trait("rows_along", "rows along", Count(60)),
+    Trait("rows_across", "rows across", Count(60)),
+    Trait("row_ratio", "ratio", Number(None, Decimal(0), Decimal(60))),
+    Trait("fine_net", "fine net", YesNo()),
+    Trait("net_grade", "net", Scale(("coarse", "fair", "fine"))),
+)
+PLAIN = {
+    "row_ratio": "rows_along / rows_across",
+    "fine_net": "rows_along at least 30",
+    "net_grade": "(fine if row_ratio above 2 otherwise fair)",
+}
+READS = {
+    "row_ratio": "points ratio by row_ratio: 0 gives 0, 10 gives 10\n",
+    "fine_net": "bonus fine 55 if fine_net\n",
+    "net_grade": "points net by net_grade: coarse gives 0, fair gives 4, fine gives 10\n",
+}
+
+
+def netted(read, *traits, **formulas):
+    """A standard of an invented variety that says by itself how its traits follow from others."""
+    measures = tuple(Formula(name, text) for name, text in {**PLAIN, **formulas}.items())
+    lace = Vocabulary("lace", "lace", traits or NET, ("shared",), measures=measures)
+    head = 'standard "t" edition 1 variety lace\nsection net worth 100\n'
+    text = f"{head}{READS.get(read, read)}{SECTION.splitlines()[1]}\n{GRADES}"
+    return koirules.read_standard(text, registry=registry_with(Gives(lace)))
+
+
+@pytest.mark.parametrize(
+    ("read", "name", "formula"),
+    [
+        ("row_ratio", "row_ratio", "rows_across / rows_along"),
+        ("fine_net", "fine_net", "rows_along at least 40"),
+        ("net_grade", "net_grade", "(fine if row_ratio above 3 otherwise coarse)"),
+        ("net_grade", "row_ratio", "rows_along / (rows_across + 1)"),
+    ],
+)
+def test_a_variety_that_says_otherwise_how_a_trait_follows_parts_fish(read, name, formula):
+    old, new = netted(read), netted(read, **{name: formula})
+    records = [
+        {"fish": f"{along} {across} {stem}", "rows_along": along, "rows_across": across, "tail_stem": stem}
+        for along in (20, 35, 50)
+        for across in (4, 9, 24)
+        for stem in ("thin", "fair", "strong")
+    ]
+    found = old.compare(new, records)
+    assert [change.words for change in found.counting] == [f"trait {name}: follows as {formula}, was {PLAIN[name]}"]
+    moved = {
+        record["fish"]: (one.possible, other.possible)
+        for record in records
+        if (one := old.grade(record)).possible != (other := new.grade(record)).possible
+    }
+    assert moved
+    assert {one.fish: (one.old.possible, one.new.possible) for one in found.moves.moves} == moved
+    assert {(one.because, one.by) for one in found.moves.moves} == {(Because.ALONE, (f"trait {name}",))}
+    parting = found.parting
+    assert parting.verdict is Verdict.DIFFER
+    fish = {key: write_reading(parting.traits[key].kind, reading) for key, reading in parting.fish.items()}
+    assert read not in fish
+    graded = [one.grade(fish).possible for one in (old, new)]
+    assert graded == [parting.old.possible, parting.new.possible]
+    assert graded[0] != graded[1]
+
+
+def test_a_trait_that_follows_alike_is_one_value():
+    old, new = netted("net_grade"), netted("net_grade", fine_net="rows_along at least 31")
+    assert old.compare(new).parting.verdict is Verdict.NEVER
+
+
+def test_a_trait_of_other_steps_may_follow_in_the_words_of_each():
+    traits = (*NET[:4], Trait("net_grade", "net", Scale(("coarse", "poor", "fair", "fine"))))
+    text = READS["net_grade"]
+    rows = text.replace("coarse gives 0, ", "").replace("gives 10\n", "gives 10, anything else gives 0\n")
+    old, new = netted(rows), netted(rows, *traits)
+    # By hand: whoever has 3 times as many rows along has a fine net by both, else a fair one.
+    fish = {"rows_along": 30, "rows_across": 10, "tail_stem": "thin"}
+    assert old.grade(fish).possible == new.grade(fish).possible == ("keep",)
+    assert old.compare(new, [{**fish, "fish": "K1"}]).moves.moves == ()
+    assert old.compare(new).parting.verdict in {Verdict.OPEN, Verdict.NEVER}
 
 
 @pytest.fixture

@@ -35,7 +35,7 @@ def beneath(follows: Sequence[Follows], own: frozenset[str], read: Mapping[str, 
     found: dict[str, Cuts] = {}
     for one in follows:
         traits = one.grader.rules.traits
-        for name in sorted(one.from_what(own) - read.keys()):
+        for name in sorted(one.from_what_raw(own) - read.keys()):
             found[name] = Cuts(tuple(even_cuts(traits[name].kind)), entangled=True)
     return found
 

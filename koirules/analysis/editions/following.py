@@ -52,6 +52,11 @@ class Follows:
         measures = needed_for(self.grader.rules.measures, names)
         return frozenset(name for one in measures for name in inputs_of(one))
 
+    def from_what_raw(self, names: Iterable[str]) -> frozenset[str]:
+        """Those of them that follow from nothing themselves."""
+        measures = needed_for(self.grader.rules.measures, names)
+        return self.from_what(names).difference(*(one.outputs for one in measures))
+
 
 def own_of_each(old: Follows, new: Follows) -> frozenset[str]:
     """The traits read by both editions that follow from others in each in its own way."""

@@ -80,9 +80,8 @@ class Mixer:
             return None
         both = (self.both.old, self.both.new)
         constants = {one.name: one for rules in reversed(both) for one in rules.constants}
-        rules = rechecked(
-            statements, self._vocabulary(taken, declared), both[1], measures_of(*both), tuple(constants.values())
-        )
+        measures = measures_of(*both, [name for head, name in taken if head == "trait"])
+        rules = rechecked(statements, self._vocabulary(taken, declared), both[1], measures, tuple(constants.values()))
         if rules is None:
             return None
         return Grader.of(rules, self._settings(rules.settings, taken))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from attrs import evolve
 
@@ -22,15 +22,16 @@ def vocabulary_of(rules: Rules) -> dict[str, Trait]:
     return {name: trait for name, trait in rules.traits.items() if name not in rules.house_traits}
 
 
-def measures_of(*editions: Rules) -> tuple[Measure, ...]:
-    """How the traits of a variety follow from others; where several editions say it, as the first of them does."""
-    found: list[Measure] = []
-    known: set[str] = set()
-    for rules in editions:
-        new = [one for one in rules.measures if not known.intersection(one.outputs)]
-        found += [Formula(one.trait.name, one.expression) if isinstance(one, TypedFormula) else one for one in new]
-        known.update(name for one in rules.measures for name in one.outputs)
-    return tuple(found)
+def measures_of(rules: Rules, other: Rules | None = None, changed: Collection[str] = ()) -> tuple[Measure, ...]:
+    """How the traits of a variety follow from others, so that it can be checked again.
+
+    other: an edition that says it of what the first says nothing of, and of the traits in `changed`.
+    """
+    kept = [one for one in rules.measures if not set(changed).intersection(one.outputs)]
+    if other is not None:
+        known = {name for one in kept for name in one.outputs}
+        kept += [one for one in other.measures if not known.intersection(one.outputs)]
+    return tuple(Formula(one.trait.name, one.expression) if isinstance(one, TypedFormula) else one for one in kept)
 
 
 def rechecked(

@@ -15,6 +15,9 @@ from koirules.analysis.editions.pages import Key
 from koirules.analysis.editions.rechecking import vocabulary_of
 from koirules.grading.parts_read import traits_beneath
 from koirules.language.tidy_statements import statement_line
+from koirules.standard.derivations import TypedFormula, TypedMeasure, inputs_of
+from koirules.standard.measured import needed_for
+from koirules.standard.parts import Rules
 from koirules.vocabulary.kinds import describe_kind
 from koirules.vocabulary.traits import Trait
 
@@ -73,18 +76,44 @@ def _header(both: Aligned) -> Iterator[Change]:
 
 def _vocabulary(both: Aligned) -> Iterator[Change]:
     """Traits of the variety that are not what they were."""
-    read = traits_beneath(both.old) | traits_beneath(both.new)
+    read = _hung_on(both.old) | _hung_on(both.new)
     old, new = vocabulary_of(both.old), vocabulary_of(both.new)
     for name in sorted(read & (old.keys() | new.keys())):
         one, other = both.old.traits.get(name), both.new.traits.get(name)
-        if one is not None and other is not None and _says(one) != _says(other):
-            details, _, _ = _details(_says(one), _says(other))
-            yield Change(Kind.CHANGED, "trait", name, one.kind != other.kind, details)
+        if one is None or other is None:
+            continue
+        details, counts, _ = _details(_says(one, both.old), _says(other, both.new))
+        if details:
+            yield Change(Kind.CHANGED, "trait", name, counts, details)
 
 
-def _says(trait: Trait) -> list[Facet]:
+def _hung_on(rules: Rules) -> frozenset[str]:
+    """The traits that grades hang on, read or by what follows from them."""
+    read = traits_beneath(rules)
+    return read.union(*(inputs_of(one) for one in needed_for(rules.measures, read)))
+
+
+def _says(trait: Trait, rules: Rules) -> list[Facet]:
     kind = describe_kind(trait.kind)
-    return [Facet("as", kind, kind), Facet("direction", trait.better.value, trait.better, counts=False)]
+    told = [
+        Facet("as", kind, kind),
+        Facet("direction", trait.better.value, trait.better, counts=False),
+        Facet("with growth", trait.growth.value, trait.growth),
+    ]
+    if trait.allometry is not None:
+        power = f"{trait.allometry.alone:g} + {trait.allometry.with_b:g} b"
+        told.append(Facet("as length to the power of", power, trait.allometry))
+    for one in rules.measures:
+        if trait.name in one.outputs:
+            told.append(_follows(one))
+            break
+    return told
+
+
+def _follows(measure: TypedMeasure) -> Facet:
+    if isinstance(measure, TypedFormula):
+        return Facet("follows as", measure.expression, measure.expression)
+    return Facet("follows as", f"{measure.name} of {', '.join(measure.inputs)}", measure)
 
 
 def _removed(both: Aligned, key: Key) -> Change:

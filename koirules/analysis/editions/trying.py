@@ -31,6 +31,9 @@ MOST_LINES = 40_000_000
 MOST_MEASURED = 1_500
 """So many fish at the most where maps are measured for each of them."""
 
+_MOST_DRAWN = 400
+"""Of what each edition works out in its own way, so many fish with other inputs are tried."""
+
 _MOST_TOGETHER = 600
 """Of what one part reads together, so many combinations are tried."""
 
@@ -117,7 +120,8 @@ class Search:
 
     def _near_ordinary(self, ordinary: Step, scan: dict[str, list[Step]]) -> Iterator[Record]:
         """Fish that are graded differently, those first that are the ordinary one but for a trait or for what a part reads."""
-        first = [ordinary, *(step for steps in scan.values() for step in steps), *self._of_parts(ordinary)]
+        first = [ordinary, *(step for steps in scan.values() for step in steps)]
+        first.extend([*self._of_parts(ordinary), *self._of_inputs(ordinary)])
         yield from (step.record for step in first if step.seen.differ)
         inside = next((step for step in first if step.seen.differ_inside), None)
         if inside is not None:
@@ -160,6 +164,20 @@ class Search:
                 record = dict(ordinary.record)
                 for name, value in zip(names, values, strict=True):
                     _put(record, name, value)
+                yield self.step(record)
+
+    def _of_inputs(self, ordinary: Step) -> Iterator[Step]:
+        """The ordinary fish with what traits follow from in each edition's own way, and without these traits."""
+        inputs = [
+            frozenset().union(*(one.from_what_raw([name]) for one in self.joint.follows)) for name in self.joint.own
+        ]
+        groups = sorted({tuple(sorted(names & self.values.keys())) for names in inputs})
+        draw = Random(0)  # noqa: S311 - the same fish every time, no secret
+        for names in groups:
+            for _ in range(_MOST_DRAWN // len(groups)):
+                record = {name: reading for name, reading in ordinary.record.items() if name not in self.joint.own}
+                for name in names:
+                    _put(record, name, draw.choice(self.values[name]))
                 yield self.step(record)
 
     def _along(self, start: Step, name: str) -> Iterator[Step]:
