@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from datetime import date
 from decimal import Decimal
 from functools import cached_property
@@ -228,31 +228,18 @@ class Standard:
             self._batches[key] = self.batch(sections=sections, faults=faults)
         return graded_frame(self._batches[key], frame)
 
-    def compare(
-        self,
-        newer: Standard,
-        records: Iterable[Mapping[str, object]] | None = None,
-        progress: Callable[[str], None] = lambda _: None,
-    ) -> Comparison:
+    def compare(self, newer: Standard, records: Iterable[Mapping[str, object]] | None = None) -> Comparison:
         """Compare this standard with a newer edition of it.
 
-        `changes`: what changed. `parting`: whether a fish can be graded differently; with the extra `proofs` it is asked of every
-        fish, without it fish are only tried, and `parting.verdict` says so. `moves`: of records, as for `grade_batch`, who
-        moves from which grade to which by which change. Both have the settings that they were given. progress is told what
-        is done next. Raises RecordError with every problem of the records, by the vocabulary of either.
+        `changes`: what changed. `parting`: whether a fish can be graded differently; with the extra `proofs` it is asked of
+        every fish, without it fish are only tried, and `parting.verdict` says so. `moves`: of records, who moves from which
+        grade to which by which change. Raises RecordError with every problem of the records, by the vocabulary of either.
         """
         from koirules.analysis.editions.comparison import compared
         from koirules.analysis.editions.moves import Batch
 
-        if records is None:
-            return compared(self.grader, newer.grader, progress=progress)
-        given = list(records)
-        traits = ({**newer.traits, **self.traits}, {**self.traits, **newer.traits})
-        read, problems = zip(*(read_looks(RecordReader.of(each), given) for each in traits), strict=True)
-        told = tuple(dict.fromkeys([*problems[0], *problems[1]]))
-        if told:
-            raise RecordError(told)
-        return compared(self.grader, newer.grader, Batch(*read), progress)
+        batch = None if records is None else Batch.read(self.traits, newer.traits, list(records))
+        return compared(self.grader, newer.grader, batch)
 
     def with_settings(self, changes: Mapping[str, str | int | float | Decimal]) -> Standard:
         """The same standard with some settings changed; raises StandardError for a change that cannot be made."""

@@ -14,12 +14,15 @@ from koirules.analysis.editions.following import settings_by_name
 from koirules.analysis.editions.mixing import Mixer, Unit, units_of
 from koirules.analysis.editions.parting import Outcome
 from koirules.grading.evaluator import Trace
+from koirules.grading.looks import read_looks
 from koirules.grading.measuring import all_measured, measured_records
+from koirules.grading.reading import RecordReader
 from koirules.grading.records import Record
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import WholeBatch
 from koirules.problems import RecordError
 from koirules.vocabulary.readings import Reading
+from koirules.vocabulary.traits import Trait
 
 MOST_TRIED = 100
 """Of more changes than these none is tried by itself."""
@@ -80,6 +83,15 @@ class Batch:
     old: tuple[Record, ...]
     new: tuple[Record, ...]
     file: str = "records"
+
+    @classmethod
+    def read(cls, old: Mapping[str, Trait], new: Mapping[str, Trait], records: Sequence[Mapping[str, object]]) -> Batch:
+        """Read records by the traits of both editions. Raises RecordError with every problem, by the traits of either."""
+        each = [read_looks(RecordReader.of(traits), records) for traits in ({**new, **old}, {**old, **new})]
+        told = tuple(dict.fromkeys(problem for _, problems in each for problem in problems))
+        if told:
+            raise RecordError(told)
+        return cls(tuple(each[0][0]), tuple(each[1][0]))
 
     def measured(self, graders: tuple[Grader, Grader]) -> tuple[Sequence[Record], Sequence[Record]]:
         """The records with what follows from them in each edition. Raises RecordError with all that is wrong in them."""
