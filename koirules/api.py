@@ -8,7 +8,7 @@ from decimal import Decimal
 from functools import cached_property
 from os import PathLike
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from attrs import define, evolve, field
 
@@ -35,6 +35,9 @@ from koirules.standard.parts import Rules, Setting
 from koirules.standard.setting_changes import change_settings
 from koirules.standard.whole import whole_text
 from koirules.vocabulary.traits import Trait
+
+if TYPE_CHECKING:
+    from koirules.analysis.editions.comparison import Comparison
 
 
 @define(slots=False, frozen=True)
@@ -232,6 +235,19 @@ class Standard:
         if key not in self._batches:
             self._batches[key] = self.batch(sections=sections, faults=faults)
         return graded_frame(self._batches[key], frame)
+
+    def compare(self, newer: Standard, records: Iterable[Mapping[str, object]] | None = None) -> Comparison:
+        """Compare this standard with a newer edition of it.
+
+        `changes`: what changed. `parting`: whether a fish can be graded differently; with the extra `proofs` it is asked of
+        every fish, without it fish are only tried, and `parting.verdict` says so. `moves`: of records, who moves from which
+        grade to which by which change. Raises RecordError with every problem of the records, by the vocabulary of either.
+        """
+        from koirules.analysis.editions.comparison import compared
+        from koirules.analysis.editions.moves import Batch
+
+        batch = None if records is None else Batch.read(self.traits, newer.traits, list(records))
+        return compared(self.grader, newer.grader, batch)
 
     def with_settings(self, changes: Mapping[str, str | int | float | Decimal]) -> Standard:
         """The same standard with some settings changed; raises StandardError for a change that cannot be made."""

@@ -17,6 +17,7 @@ _COMMANDS = {
     "seal": "Print the seal of a standard.",
     "handbook": "Write a standard as a page to print and hand to judges.",
     "prove": "Prove what holds for every fish, or show one of which it does not.",
+    "compare": "Compare two editions of a standard.",
     "sheet": "Make a blank record sheet for a variety or a standard.",
     "varieties": "List the varieties, skins and rule sets that are installed, and from where.",
     "classes": "Show a table of show classes, or put each fish into its class.",

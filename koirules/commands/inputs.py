@@ -36,6 +36,14 @@ _SEAL_SHOWN = 14
 _F = TypeVar("_F", bound=Callable[..., Any])
 
 
+def is_same_file(one: str, other: str) -> bool:
+    """Whether two names mean one file."""
+    try:
+        return Path(one).resolve() == Path(other).resolve()
+    except (OSError, RuntimeError, ValueError):  # a loop of links, or a name that no file can have
+        return one == other
+
+
 def setting_option(function: _F) -> _F:
     """`--set NAME=VALUE`, any number of times."""
     return click.option(
@@ -253,10 +261,10 @@ def decisions_by(
 
 def pairs_of(changes: Sequence[str]) -> dict[str, str]:
     """The name and value of each `--set`."""
-    pairs: dict[str, str] = {}
+    found: dict[str, str] = {}
     for change in changes:
         name, sign, value = change.partition("=")
         if not sign:
             raise click.BadParameter(f'"{change}" has no "="; write NAME=VALUE.', param_hint="--set")
-        pairs[name.strip()] = value.strip()
-    return pairs
+        found[name.strip()] = value.strip()
+    return found

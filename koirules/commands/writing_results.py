@@ -10,7 +10,7 @@ import click
 
 from koirules.api import Standard
 from koirules.commands.drawn_fish import views_of
-from koirules.commands.inputs import Graded, setting_words
+from koirules.commands.inputs import Graded, is_same_file, setting_words
 from koirules.commands.output import cautions_of, show_problems, shown, stop
 from koirules.formats.not_graded import Row
 from koirules.formats.page_pictures import Pictures
@@ -38,17 +38,10 @@ def check_paths(outs: Sequence[str], plots: Sequence[str], given: Sequence[str],
         show_problems(wrong)
         stop("Nothing was written.")
     for out in (*outs, *plots):
-        if any(_is_same(out, one) for one in given):
+        if any(is_same_file(out, one) for one in given):
             stop(
                 f"{shown(out)} is what was given: results would take its place. Name another file. Nothing was written."
             )
-
-
-def _is_same(one: str, other: str) -> bool:
-    try:
-        return Path(one).resolve() == Path(other).resolve()
-    except (OSError, RuntimeError, ValueError):  # a loop of links, or a name that no file can have
-        return one == other
 
 
 def write_all(

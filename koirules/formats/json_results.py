@@ -29,18 +29,18 @@ def write_json(path: Path, results: Sequence[Row], about: About) -> None:
 
 
 def _pieces(results: Sequence[Row], about: About) -> Iterator[str]:
-    yield f'{{\n"standard": {_dumped(None if about.parts else _standard(about))},\n'
+    yield f'{{\n"standard": {dumped(None if about.parts else _standard(about))},\n'
     if about.parts:
         parts = [{**_standard(part), "stage": part.stage, "settings": dict(part.settings)} for part in about.parts]
-        yield f'"standards": {_dumped(parts)},\n'
-    yield f'"stage": {_dumped(about.stage)},\n'
-    yield f'"settings": {_dumped(dict(about.settings))},\n'
-    yield f'"cautions": {_dumped(about.cautions)},\n'
-    yield f'"alerts": {_dumped([_alert(alert) for alert in about.alerts])},\n'
-    yield f'"rounds": {_dumped([_round(one) for one in about.rounds])},\n'
+        yield f'"standards": {dumped(parts)},\n'
+    yield f'"stage": {dumped(about.stage)},\n'
+    yield f'"settings": {dumped(dict(about.settings))},\n'
+    yield f'"cautions": {dumped(about.cautions)},\n'
+    yield f'"alerts": {dumped([_alert(alert) for alert in about.alerts])},\n'
+    yield f'"rounds": {dumped([_round(one) for one in about.rounds])},\n'
     yield '"results": ['
     for i, result in enumerate(results):
-        yield ("," if i else "") + "\n" + _dumped(_row(result))
+        yield ("," if i else "") + "\n" + dumped(_row(result))
     yield "\n]\n}\n"
 
 
@@ -54,10 +54,11 @@ def _standard(about: About) -> dict[str, object]:
     }
 
 
-def _dumped(value: object) -> str:
+def dumped(value: object, indent: int | None = None) -> str:
+    """A value as JSON in which nothing steers a terminal."""
     import json
 
-    return json.dumps(value, ensure_ascii=False, allow_nan=False).translate(_ESCAPED)
+    return json.dumps(value, ensure_ascii=False, allow_nan=False, indent=indent).translate(_ESCAPED)
 
 
 def _row(row: Row) -> dict[str, object]:

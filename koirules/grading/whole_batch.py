@@ -133,10 +133,11 @@ class WholeBatch:
         return BatchResult(tuple(results), tuple(alerts), tuple(rounds), tuple(records))
 
     def worked_out(self, records: Sequence[Record]) -> tuple[list[Trace], list[RoundRun]]:
-        """The traces of a batch, and what its rounds did, without words."""
+        """The traces of a batch with its derived traits, and what its rounds did, without words."""
+        self.grader.evaluator.ahead.prepare([record.readings for record in records])
         readings = self._read(records)
         self._figures.supply(readings, {})
-        traces = [self.grader.trace(each) for each in readings]
+        traces = [self.grader.evaluator.run_whole(each) for each in readings]
         outcomes = [each | outcome_readings(self.rules, trace) for each, trace in zip(readings, traces, strict=True)]
         return traces, self._rounds.run(outcomes, {}) if self.rules.rounds else []
 

@@ -12,10 +12,9 @@ from attrs import evolve
 
 from koirules.language import statements as st
 from koirules.language.round_parts import Quota
-from koirules.language.syntax import Word
 from koirules.language.tidy_statements import statement_line
 from koirules.standard.needs import expressions_of
-from koirules.standard.ordering import parts_of
+from koirules.standard.ordering import names_read
 from koirules.standard.parts import Rules
 from koirules.standard.saying import names_in, said_by
 from koirules.vocabulary.kinds import describe_kind
@@ -67,9 +66,7 @@ def _bare(statement: st.Statement) -> st.Statement:
 def _names_read(statement: st.Statement) -> Iterator[str]:
     """The names in the expressions of a statement and in the braces of its `say`."""
     for expression in expressions_of(statement):
-        for part in parts_of(expression):
-            if isinstance(part, Word):
-                yield part.text
+        yield from names_read(expression)
     if isinstance(statement, st.Round):
         yield from (word.text for part in statement.parts if isinstance(part, Quota) for word in part.same)
     for said in said_by(statement):

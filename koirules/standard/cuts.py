@@ -18,7 +18,7 @@ from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import trait_of, traits_at, unrounded
 from koirules.standard.tree import Apply, Constant, Node, Recorded, SettingRead, Supplied, TermRead, TraitRead, walk
 from koirules.standard.types import TextLabel
-from koirules.vocabulary.kinds import Count, Number
+from koirules.vocabulary.kinds import Count, Kind, Number
 
 COMPARED = {ops.NUMBER_AT_LEAST.name, ops.NUMBER_ABOVE.name, ops.NUMBER_IS.name}
 """The operations that compare two numbers."""
@@ -77,7 +77,7 @@ def cuts_of(rules: Rules, settings: Mapping[str, Setting]) -> dict[str, Cuts]:
         entangled = isinstance(kind, Number | Count) and times > alone.get(name, 0)
         cuts = at.get(name, set())
         if entangled:
-            cuts = cuts | set(_even(kind)) if isinstance(kind, Number | Count) else cuts
+            cuts = cuts | set(even_cuts(kind))
         found[name] = Cuts(tuple(sorted(cuts)), entangled, tuple(sorted(texts.get(name, ()))))
     return found
 
@@ -118,7 +118,10 @@ def known_millionths(node: Node, settings: Mapping[str, Setting]) -> int | None:
             return None
 
 
-def _even(kind: Number | Count) -> list[int]:
+def even_cuts(kind: Kind) -> list[int]:
+    """A few even places in the range of a number or count; none of what is no number."""
+    if not isinstance(kind, Number | Count):
+        return []
     low, high = (float(kind.held_low), float(kind.held_high)) if isinstance(kind, Number) else (0.0, float(kind.high))
     step = (high - low) / _EVEN
     return [round((low + step * i) * 1_000_000) for i in range(1, _EVEN)]

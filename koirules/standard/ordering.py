@@ -41,6 +41,11 @@ def parts_of(expression: Expression) -> Iterator[Expression]:
                 pass
 
 
+def names_read(expression: Expression) -> Iterator[str]:
+    """Every name that an expression may read: its words, steps among them, and those of `among the same`."""
+    return (part.text for part in parts_of(expression) if isinstance(part, Word))
+
+
 def needs_of(
     expression: Expression, terms: Mapping[str, object], steps: Mapping[str, Collection[str]] = MappingProxyType({})
 ) -> list[str]:

@@ -43,12 +43,12 @@ def on_notches(standing: Standing, record: Any) -> Any:
 
 
 def that_fish(standing: Standing, record: Any) -> list[Any]:
-    """The facts that a fish is one that was recorded; of texts that no rule names, any."""
+    """The facts that a fish is one that was recorded; of texts that no rule names, any, and of maps, that they are there."""
     said = []
     for key, slot in standing.fish.slots.items():
         if slot.recorded is not True:
             said.append(slot.recorded == (key in record))
-        if key not in record:
+        if key not in record or slot.value is None:
             continue
         reading = record[key]
         if isinstance(slot.type, Numeric):

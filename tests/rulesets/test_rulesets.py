@@ -128,6 +128,26 @@ def test_the_shared_page_shows_what_its_readme_says() -> None:
         assert came == {fish: row[place] for row in rows for fish in row[0].split(", ")}
 
 
+def test_the_two_editions_compare_as_the_files_beside_them(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    monkeypatch.chdir(ROOT)
+    folder = Path("examples") / "11-two-editions"
+    old, new, lot = (str(folder / name) for name in ("2026.koi", "2027.koi", "lot.csv"))
+    moves = tmp_path / "moves.csv"
+    printed = CliRunner().invoke(main, ["compare", old, new, "--records", lot, "--out", str(moves)])
+    assert printed.exit_code == 0
+    # After a change that was meant: the same command with `--out moves.csv > comparison.txt`, then read what changed.
+    assert printed.stdout == (folder / "comparison.txt").read_text(encoding="utf-8")
+    assert moves.read_text(encoding="utf-8") == (folder / "moves.csv").read_text(encoding="utf-8")
+
+
+def test_the_two_editions_move_the_fish_as_their_readme_says() -> None:
+    folder = ROOT / "examples" / "11-two-editions"
+    rows = re.findall(r"^\| (T[0-9]) \| ([^|]*) \| ([^|]*) \|", (folder / "README.md").read_text("utf-8"), re.MULTILINE)
+    with (folder / "moves.csv").open(encoding="utf-8", newline="") as file:
+        moves = {row["fish"]: (row["old_grade"], row["new_grade"]) for row in csv.DictReader(file)}
+    assert {fish: (old.replace(" or ", "|"), new.replace(" or ", "|")) for fish, old, new in rows} == moves
+
+
 def _told(site: object, code: str) -> tuple[str, str, str]:
     assert isinstance(site, Cell)
     return (str(site.row or ""), site.column or "", code)

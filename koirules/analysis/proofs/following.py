@@ -10,6 +10,7 @@ from collections.abc import Collection, Mapping, Sequence
 
 from attrs import frozen
 
+from koirules.grading.maps_to_try import MAPS, maps_of_samples
 from koirules.grading.measuring import measured_records
 from koirules.grading.ordinary import SOME_MAP, telling_values
 from koirules.grading.places_to_move import range_in_notches
@@ -22,18 +23,7 @@ from koirules.standard.cuts import Cuts
 from koirules.standard.derivations import inputs_of
 from koirules.standard.tree import Supplied
 from koirules.vocabulary.kinds import Number, Patches
-from koirules.vocabulary.maps import PatchMap, boxed
 from koirules.vocabulary.readings import Reading
-
-_STEPS = (((5, 92),), ((6, 42), (58, 92)), ((5, 22), (33, 55), (68, 92)), ((5, 18), (28, 42), (52, 66), (76, 92)))
-_ACROSS = (15, 20, 25, 30, 36, 43, 52, 62, 75, 90, 110, 140)
-_MAPS = (
-    *(PatchMap([boxed(*reach, -wide, wide) for reach in steps]) for steps in _STEPS for wide in _ACROSS),
-    PatchMap((boxed(3, 98, -200, 200),)),
-    PatchMap((boxed(8, 26, -60, 55), boxed(40, 70, -120, 20, 2), boxed(80, 96, -30, 30, thin=True))),
-    PatchMap((boxed(30, 60, 10, 90),)),
-)
-"""Maps that are tried where the rules read what they grow to: one to four steps, narrow to wide, all red, odd ones."""
 
 
 @frozen
@@ -91,15 +81,10 @@ def values_to_try(grader: Grader, cuts: Mapping[str, Cuts], fish: Fish) -> dict[
         trait = grader.rules.traits[name]
         values: list[Reading] = list(telling_values(trait, cut))
         if isinstance(trait.kind, Patches) and name in measured:
-            values = list(dict.fromkeys([SOME_MAP, *_MAPS, *_maps_of_samples(grader, name)]))
+            values = list(dict.fromkeys([SOME_MAP, *MAPS, *maps_of_samples(grader.rules, name)]))
         elif isinstance(trait.kind, Number) and name in lengths:
             low, high, notch = range_in_notches(trait.kind)
             ends = (round(target * notch) - off for target in targets for off in (0, notch))
             values += [made for end in ends if low <= end <= high and (made := at_notch(end, notch)) not in values]
         found[name] = tuple(values)
     return found
-
-
-def _maps_of_samples(grader: Grader, name: str) -> list[Reading]:
-    given = (sample.record.get(name) for sample in grader.rules.samples)
-    return [reading for reading in given if isinstance(reading, PatchMap)]

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from attrs import evolve
 
 from koirules.analysis.proofs.prover import Prover
 from koirules.analysis.proofs.statements import Outcome, Statement
 from koirules.grading.solver.grown import is_grown
+from koirules.measures.growth import Grower
 from koirules.problems.quoting import in_words
 from koirules.standard.parts import part_key
 from koirules.standard.tree import Node, Recorded, Supplied, walk
@@ -26,12 +27,17 @@ def with_reason(prover: Prover, statement: Statement) -> Statement:
     roots += [term.node for name, term in rules.terms.items() if statement.about == f"term {name}"]
     if statement.kind not in _OF_ONE_PART or not roots:
         roots = [root for part in rules.parts for root in part.roots]
-    reasons = _reasons(prover, roots)
+    fish = prover.standing.fish
+    reasons = reasons_in(roots, fish.growers, prover.following.derived.intersection(fish.optional))
     return evolve(statement, words=f"{statement.words} ({'; '.join(reasons)})") if reasons else statement
 
 
-def _reasons(prover: Prover, roots: Iterable[Node]) -> list[str]:
-    growers = prover.standing.fish.growers
+def reasons_in(roots: Iterable[Node], growers: Mapping[str, Grower], may_follow: Collection[str]) -> list[str]:
+    """What a question about some expressions hangs on that is more than the solver has, in words.
+
+    growers: what says how figures follow the length, by the key of the grown one. may_follow: traits that may be missing, and
+    can follow from others.
+    """
     bounded: dict[str, None] = {}
     unknown: dict[str, None] = {}
     recorded: dict[str, None] = {}
@@ -40,17 +46,16 @@ def _reasons(prover: Prover, roots: Iterable[Node]) -> list[str]:
             grower = growers.get(node.key)
             if grower is None or not grower.is_length:
                 (unknown if grower is None else bounded)[node.key] = None
-        elif isinstance(node, Recorded) and node.key in prover.following.derived.intersection(
-            prover.standing.fish.optional
-        ):
+        elif isinstance(node, Recorded) and node.key in may_follow:
             recorded[node.key] = None
     told = (
         (bounded, "of {} the proof knows bounds and not the value", "grown traits"),
         (unknown, "of {} the proof knows nothing, since a map or the like grows first", "grown traits"),
         (recorded, "whether {} is recorded can follow from other traits", "traits"),
     )
-    return [words.format(_named(tuple(names), many)) for names, words, many in told if names]
+    return [words.format(named(tuple(names), many)) for names, words, many in told if names]
 
 
-def _named(names: tuple[str, ...], many: str) -> str:
+def named(names: Sequence[str], many: str) -> str:
+    """A few names, or how many of what there are."""
     return in_words(names, "and") if len(names) <= _MOST_NAMED else f"{len(names)} {many}"

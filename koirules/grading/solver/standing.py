@@ -77,14 +77,18 @@ class Standing:
     ) -> Standing:
         """Work a standard out."""
         made = cls(rules, settings, universe, fish, twin)
-        late, order = late_parts(rules), order_of_grading(rules)
-        made._work_out([part for part in order if order_key(part) not in late])
-        for section in rules.sections:
-            made._section(section.name)
-        made._work_out([part for part in order if order_key(part) in late])
-        made.plain = made._by_points()
-        made.possible = made.after(rules.limits)
+        made.work_out()
         return made
+
+    def work_out(self) -> None:
+        """Work every part out."""
+        late, order = late_parts(self.rules), order_of_grading(self.rules)
+        self._work_out([part for part in order if order_key(part) not in late])
+        for section in self.rules.sections:
+            self._section(section.name)
+        self._work_out([part for part in order if order_key(part) in late])
+        self.plain = self._by_points()
+        self.possible = self.after(self.rules.limits)
 
     @property
     def score(self) -> Pair:
