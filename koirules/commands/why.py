@@ -193,7 +193,7 @@ def _tell_absent(reasons: Sequence[Reason]) -> None:
 def _tell_questions(standard: Standard, record: Record, result: Result) -> None:
     """What the grade of a fish that is not settled hangs on, most decisive first."""
     questions = standard.questioner.hangs_on(record.readings)
-    if not questions:
+    if not questions and (result.grade is not None or not standard.questioner.thin_ahead(record.readings)):
         return
     plain = standard.grader.reasoner.teller.plain
     titles = shown_titles(standard)
@@ -203,9 +203,14 @@ def _tell_questions(standard: Standard, record: Record, result: Result) -> None:
     for question in decisive:
         told = question.told(titles)
         click.echo(f"  {shown(plain.trait(question.trait))}: {shown(told)}")
+    for trait in standard.questioner.thin_ahead(record.readings):
+        click.echo(
+            f"  {shown(plain.trait(trait))}: whether what is thin stays as the fish grows; nobody can tell today"
+        )
     rest = [plain.trait(question.trait) for question in questions if question not in decisive]
     if rest:
-        click.echo(click.wrap_text(f"and on: {shown('; '.join(rest))}", 110, "  ", "    "))
+        also = "and, though each alone settles nothing, on" if decisive else "on none of these alone"
+        click.echo(click.wrap_text(f"{also}: {shown('; '.join(rest))}", 110, "  ", "    "))
 
 
 def _tell_next(standard: Standard, record: Record) -> None:

@@ -131,6 +131,16 @@ class Questioner:
         """What the grade of a record hangs on, most decisive first; `is recorded` is answered as the record stands."""
         return self.questions(Known(record, unnoted=frozenset(self.answers)))
 
+    def thin_ahead(self, record: Mapping[str, Reading]) -> tuple[Trait, ...]:
+        """The maps of a record with thin patches of which the rules ask what they grow to: nothing said today settles that."""
+        return tuple(
+            self.grader.rules.traits[name]
+            for name, reading in record.items()
+            if name in self.evaluator.ahead.reads
+            and isinstance(reading, PatchMap)
+            and any(p.thin for p in reading.patches)
+        )
+
     def trace(self, known: Known) -> Trace:
         """What a standard makes of what is known so far."""
         return self.evaluator.run(known.readings, known.said)

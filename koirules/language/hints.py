@@ -151,6 +151,8 @@ def _place(spot: Spot, head: str) -> Problem | None:
     """A part of a statement, or another statement, in the wrong place."""
     following = spot.following()
     if spot.word in HEAD_WORDS and "$END" in spot.accepts and following and following[0][0] not in ",:.)":
+        if not spot.text[: spot.at].rpartition("\n")[2].strip():
+            return say.indented_statement(spot.place, spot.word)
         return misfits.own_line(spot.place, spot.word)
     only, belongs = _MISPLACED.get(spot.word, ("", ""))
     if belongs and only in {"", head} and not any(spot.reach(name) == WHOLE for name in _insertable(spot)):

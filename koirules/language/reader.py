@@ -33,7 +33,7 @@ _STATEMENT = re.compile(
     # A step may be called like a head word: `points gives 5` goes on with a table.
     r"(?!(?:gives|and|or|if|otherwise|is|at|above|below|between|includes)(?!\w))[^\W\d]\w*"
     r'\s+(?:"|weight\s|by\s|as\s|means\s|=|[0-9]|if\s)'
-    r'|\s+sample\s+"'
+    r'|\s+(?:sample|points|bonus|penalty|fault|lift|setting|trait|alert)\s+"'
 )
 _DEPTH = re.compile(r'"[^"\n]*"|[()]|(?:(?:not(?!\w)|-)\s*)+')
 _CONTINUATIONS = frozenset(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from koirules.problems.extras import to_install
 from koirules.problems.problem import Cell, Problem
 
 
@@ -31,7 +32,7 @@ def cluster_not_installed(kind: str) -> Problem:
         "extra-missing",
         Cell("--on"),
         f"A run on {kind} needs the extra `{kind}`, which is not installed.",
-        f'Install it: pip install "koirules[{kind}]".',
+        f"Install it: {to_install(kind)}.",
     )
 
 

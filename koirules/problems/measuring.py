@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from koirules.problems.extras import to_install
 from koirules.problems.problem import Cell, Place, Problem
 from koirules.problems.quoting import in_words, quoted
 
@@ -89,7 +90,7 @@ def measuring_needs(site: Cell, measure: str, library: str) -> Problem:
         "measuring-needs-library",
         site,
         f"{measure[:1].upper()}{measure[1:]} is measured with the library {library}, which is not installed.",
-        f"Install it with `pip install 'koirules[{_EXTRAS.get(library, 'maps')}]'`.",
+        f"Install it: {to_install(_EXTRAS.get(library, 'maps'))}.",
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from koirules.problems.extras import to_install
 from koirules.problems.problem import Cell, Problem
 from koirules.problems.quoting import quoted, visible
 
@@ -14,7 +15,7 @@ def photographs_need_extra(file: str) -> Problem:
         "extra-missing",
         Cell(file, None, "photo"),
         "Photographs on a page need the extra `pictures`, which is not installed; the page is written without them.",
-        'Install it: pip install "koirules[pictures]".',
+        f"Install it: {to_install('pictures')}.",
         warning=True,
     )
 
@@ -70,7 +71,7 @@ def plot_needs_extra(file: str) -> Problem:
         "extra-missing",
         Cell(file),
         "A plot as PNG needs the extra `pictures`, which is not installed.",
-        'Write an .svg, which needs nothing, or install it: pip install "koirules[pictures]".',
+        f"Write an .svg, which needs nothing, or install it: {to_install('pictures')}.",
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from koirules.problems.extras import to_install
 from koirules.problems.problem import Cell, Problem
 
 
@@ -11,5 +12,5 @@ def needs_solver(command: str) -> Problem:
         "extra-missing",
         Cell(f"koirules {command}"),
         "Statements about every fish need the extra `proofs`, which is not installed.",
-        'Install it: pip install "koirules[proofs]".',
+        f"Install it: {to_install('proofs')}.",
     )

@@ -214,7 +214,7 @@ def missing_name(place: Place, head: str, before: str) -> Problem:
     return Problem(
         "missing-name",
         place,
-        f"The {head} has no name before {before}.",
+        f'"{head}" has no name before {before}.',
         f"Write a short name after `{head}`: letters, digits and _, a letter first.",
     )
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from koirules.problems.extras import to_install
 from koirules.problems.problem import Cell, Problem
 from koirules.problems.quoting import in_words
 
@@ -44,7 +45,7 @@ def needs_frames(what: str) -> Problem:
         "extra-missing",
         Cell(what),
         "Large files and Parquet need the extra `frames`, which is not installed.",
-        'Install it: pip install "koirules[frames]".',
+        f"Install it: {to_install('frames')}.",
     )
 
 
