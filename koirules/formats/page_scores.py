@@ -98,7 +98,7 @@ def _legend(wording: Wording, found: Sequence[Bin]) -> Markup:
         if any(one.settled[name] for one in found):
             items.append(_item(wording.shade(name), wording.foreign("span", line.title)))
     if any(one.unsettled for one in found):
-        items.append(_item("open", "not settled"))
+        items.append(_item("open", "score or grade not settled"))
     return element("ul", *items, class_="legend")
 
 
@@ -109,7 +109,7 @@ def _item(class_: str, words: Inside) -> Markup:
 def _figures(wording: Wording, found: Sequence[Bin]) -> Markup:
     names = [name for name in wording.grades if any(one.settled[name] for one in found)]
     titles: list[Inside] = ["score", *(wording.foreign("span", wording.grades[name].title) for name in names)]
-    head = element("tr", *(element("th", title, scope="col") for title in [*titles, "not settled"]))
+    head = element("tr", *(element("th", title, scope="col") for title in [*titles, "score or grade not settled"]))
     rows = [
         element(
             "tr",

@@ -76,6 +76,9 @@ class Behind:
     def main_reasons(self, reasons):
         return reasons
 
+    def contributions(self, result):
+        return ()
+
 
 def result(fish="K01", **changes):
     parts = {
