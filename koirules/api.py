@@ -54,6 +54,7 @@ class Standard:
     changed: tuple[str, ...] = ()
     language: str | None = None
     warnings: tuple[Problem, ...] = field(default=(), repr=False)
+    _batches: dict[tuple[bool, bool], BatchGrader] = field(factory=dict, init=False, eq=False, repr=False)
 
     @property
     def title(self) -> str:
@@ -127,13 +128,16 @@ class Standard:
         "40 % to 50 %", "fair or sharp", "tail dorsal"), booleans, sets of places; None or absent is not recorded.
         A key `fish` names the fish where the argument does not. Raises RecordError with every problem of the record.
         """
-        result = self._at_once.grade(record, fish)
-        if result is not None:
-            return result
+        return self._at_once.grade(record, fish) or self.grader.grade(self._read(record, fish))
+
+    def _read(self, record: Mapping[str, object], fish: str = "") -> Record:
         made = self.reader.read(record, fish)
         if isinstance(made, Record):
-            return self.grader.grade(made)
+            return made
         raise RecordError(made)
+
+    def _known(self, record: Mapping[str, object], untold: Collection[str]) -> Known:
+        return Known(self.grader.measured(self._read(record)).readings, frozenset(untold))
 
     @cached_property
     def _at_once(self) -> AtOnce:
@@ -150,17 +154,11 @@ class Standard:
         record: as for `grade`. untold: traits that cannot be told. Settled here means settled whatever is still told, so
         that `is recorded` of a trait that may yet be told is open. Raises RecordError like `grade`.
         """
-        made = self.reader.read(record, "")
-        if isinstance(made, Record):
-            return self.questioner.questions(Known(self.grader.measured(made).readings, frozenset(untold)))
-        raise RecordError(made)
+        return self.questioner.questions(self._known(record, untold))
 
     def next_question(self, record: Mapping[str, object], untold: Collection[str] = ()) -> Question | None:
         """The look that settles such fish soonest (grading/asking.py), None where nothing is left to ask; as `questions`."""
-        made = self.reader.read(record, "")
-        if isinstance(made, Record):
-            return self.asker.next_one(Known(self.grader.measured(made).readings, frozenset(untold)))
-        raise RecordError(made)
+        return self.asker.next_one(self._known(record, untold))
 
     @cached_property
     def asker(self) -> Asker:
@@ -214,20 +212,15 @@ class Standard:
         """The compiled standard for whole frames: see `grade_frame`."""
         return BatchGrader(self.rules, self.settings, self.grader, sections, faults)
 
-    @cached_property
-    def _batches(self) -> dict[tuple[bool, bool], BatchGrader]:
-        return {}
-
     def grade_frame(self, frame: Any, *, sections: bool = True, faults: bool = False) -> Any:
         """Grade every row of a frame: Polars (eager or lazy), pandas, Arrow or a DuckDB relation, and what comes is the same.
 
         Columns with the names of traits are read as `grade` reads values; null and NaN are not recorded. All columns stay,
         in their order; after them come `grade` (null where several are possible), `possible` (names parted by `|`),
         `score` (null where it is open), `score_low`, `score_high`, with `sections` the two ends of each section, and with
-        `faults` a column `fault NAME` or `lift NAME` for each (true where
-        it surely bites, null where it may). Scores are points. A lazy
-        frame is collected. Raises RecordError with the problems of columns and cells; rows count from 1.
-        Needs the extra `frames`.
+        `faults` a column `fault NAME` or `lift NAME` for each (true where it surely bites, null where it may). Scores are
+        points. A lazy frame is collected. Raises RecordError with the problems of columns and cells; rows count from 1. Needs
+        the extra `frames`.
         """
         from koirules.grading.frames import graded_frame
 
@@ -239,9 +232,8 @@ class Standard:
     def compare(self, newer: Standard, records: Iterable[Mapping[str, object]] | None = None) -> Comparison:
         """Compare this standard with a newer edition of it.
 
-        `changes`: what changed. `parting`: whether a fish can be graded differently; with the extra `proofs` it is asked of
-        every fish, without it fish are only tried, and `parting.verdict` says so. `moves`: of records, who moves from which
-        grade to which by which change. Raises RecordError with every problem of the records, by the vocabulary of either.
+        `changes`: what changed. `parting`: whether a fish can be graded differently (`verdict`: proved with the extra `proofs`,
+        else only tried). `moves`: of records, who moves and by which change. Raises RecordError with all problems of these.
         """
         from koirules.analysis.editions.comparison import compared
         from koirules.analysis.editions.moves import Batch
@@ -297,9 +289,9 @@ def tidy(
     registry: Registry | None = None,
     folder: str | PathLike[str] | None = None,
 ) -> str:
-    """The text of a rule file in the one layout; it means the same. Raises StandardError with every problem of the text.
+    """The text of a rule file in the one layout; it means the same. folder: where its base is looked for.
 
-    What this version of koirules cannot work out yet is laid out too. folder: where its base is looked for.
+    Raises StandardError with every problem of the text.
     """
     plugins = load_registry() if registry is None else registry
     found = tidied_text(text, file, plugins.varieties, None if folder is None else Path(folder))

@@ -35,7 +35,10 @@ def header_twice(place: Place, what: str) -> Problem:
 def no_edition(place: Place) -> Problem:
     """The header has no edition."""
     return Problem(
-        "no-edition", place, "The standard has no edition.", "Add a line such as `edition 2026-1` under the title, two spaces in."
+        "no-edition",
+        place,
+        "The standard has no edition.",
+        "Add a line such as `edition 2026-1` under the title, two spaces in.",
     )
 
 
