@@ -11,8 +11,11 @@ import koirules
 from koirules.analysis.editions.moves import Because
 from koirules.analysis.editions.parting import Verdict
 from koirules.commands import main
+from koirules.grading.maps_to_try import map_between
 from koirules.testing import registry_with
 from koirules.vocabulary.kinds import Count, Number, Scale, YesNo
+from koirules.vocabulary.map_text import read_map
+from koirules.vocabulary.maps import write_map
 from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.readings import write_reading
 from koirules.vocabulary.traits import Trait, Vocabulary
@@ -67,6 +70,33 @@ def test_another_length_to_grow_to_is_another_value():
         "points slim: by girth_ratio grown to 65 cm, was girth_ratio grown to 60 cm"
     ]
     shown(BASE, new, found)
+
+
+@pytest.mark.parametrize(("one", "other"), [("60 cm", "40 cm"), ("60 cm", "65 cm")])
+def test_maps_are_tried_between_those_where_something_turns(one, other):
+    old, new = SECTION + COVER, SECTION + COVER.replace(one, other)
+    fish = shown(old, new, compared(old, new))
+    assert "hi_patches" in fish
+
+
+def test_what_only_an_alert_asks_of_growth_bears_on_no_grade():
+    alert = 'alert big "many" if batch share of (length grown to 60 cm above 70 cm) above 5 %\n'
+    found = compared(SECTION, SECTION, newer=NO_OTHER + alert)
+    assert found.parting.verdict is Verdict.NEVER
+    found = compared(SECTION, SECTION, newer=GRADES.replace("50", "60.5") + alert)
+    assert found.parting.verdict is Verdict.DIFFER
+    found = compared(SECTION, SECTION + "fault odd if score is 3: no better than cull\n", newer=GRADES + alert)
+    assert found.parting.verdict is Verdict.NEVER
+
+
+def test_between_maps_of_other_shapes_there_is_none():
+    plain, wide, cut = (
+        read_map(text) for text in ("5 to 90 both 20", "5 to 90 both 40", "5 to 30 both 20; 40 to 90 both 20")
+    )
+    assert write_map(map_between(plain, wide)) == "5 to 90 left 30 right 30"
+    assert map_between(plain, cut) is None
+    near = map_between(plain, read_map("5 to 90 both 20.001"))
+    assert near is None
 
 
 def test_a_length_by_a_setting_is_told_by_its_value():

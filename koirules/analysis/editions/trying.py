@@ -8,7 +8,6 @@ turns in either edition. Where they differ only inside, the way is gone on until
 from __future__ import annotations
 
 from collections.abc import Iterator
-from decimal import Decimal
 from itertools import islice, pairwise, product
 from random import Random
 from typing import Any
@@ -16,11 +15,11 @@ from typing import Any
 from attrs import define, field, frozen
 
 from koirules.analysis.editions.joint import Joint, Record, Seen, in_common
-from koirules.analysis.editions.values import values_of
+from koirules.analysis.editions.values import between, values_of
 from koirules.grading.ordinary import made_ordinary
-from koirules.grading.places_to_move import range_in_notches
-from koirules.vocabulary.kinds import Count, Number
-from koirules.vocabulary.readings import Reading, Span
+from koirules.standard.growing import LENGTH
+from koirules.vocabulary.kinds import Count, Number, Patches
+from koirules.vocabulary.readings import Reading
 
 MOST_GRADED = 6_000
 """So many fish are graded by both editions in the search; then it is ended."""
@@ -141,8 +140,10 @@ class Search:
                 yield from self._way(start, scan, height, sign)
 
     def _starts(self, ordinary: Step) -> Iterator[Step]:
-        """Fish to set out from: those of the samples, and some that were drawn."""
+        """Fish to set out from: where rules ask what grows a short one, those of the samples, and some that were drawn."""
         joint = self.joint
+        if LENGTH in self.values and not all(ahead.nothing for ahead in joint.aheads):
+            yield self.step({**ordinary.record, LENGTH: self.values[LENGTH][0]})
         for rules, words in ((joint.old.rules, joint.old_words), (joint.new.rules, joint.new_words)):
             for sample in rules.samples:
                 told = in_common(sample.record, joint.traits, words)
@@ -185,26 +186,24 @@ class Search:
         steps = [self.step(_with(start.record, name, value)) for value in self.values[name]]
         yield from steps
         kind = self.joint.traits[name].kind
-        if not isinstance(kind, Number | Count):
+        if not isinstance(kind, Number | Count | Patches):
             return
-        notch = range_in_notches(kind)[2]
         for one, other in pairwise(step for step in steps if name in step.record):
             # Where both turn they are told apart at the turn of either.
             turns = [i for i in (0, 1) if one.seen.inner[i] != other.seen.inner[i]]
             if turns:
-                yield from self._turn(one, other, name, turns[0], notch)
+                yield from self._turn(one, other, name, turns[0])
 
-    def _turn(self, one: Step, other: Step, name: str, edition: int, notch: int) -> Iterator[Step]:
-        """The two neighbouring values of a number between which something turns in an edition."""
-        low, high = (round(step.record[name].low * notch) for step in (one, other))
+    def _turn(self, one: Step, other: Step, name: str, edition: int) -> Iterator[Step]:
+        """The two neighbouring values of a number or map between which something turns in an edition."""
+        kind = self.joint.traits[name].kind
         before, after = one, other
-        while high - low > 1:
-            middle = (low + high) // 2
-            step = self.step(_with(one.record, name, _at(middle, notch)))
+        while (middle := between(kind, before.record[name], after.record[name])) is not None:
+            step = self.step(_with(one.record, name, middle))
             if step.seen.inner[edition] == one.seen.inner[edition]:
-                low, before = middle, step
+                before = step
             else:
-                high, after = middle, step
+                after = step
         yield before
         yield after
 
@@ -275,8 +274,3 @@ def _put(record: dict[str, Any], name: str, value: Reading | None) -> None:
         record.pop(name, None)
     else:
         record[name] = value
-
-
-def _at(number: int, notch: int) -> Span:
-    value = float(Decimal(number) / notch)
-    return Span(value, value)

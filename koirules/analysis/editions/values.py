@@ -5,12 +5,13 @@ from __future__ import annotations
 from decimal import Decimal
 
 from koirules.analysis.editions.joint import Joint
-from koirules.grading.maps_to_try import MAPS, maps_of_samples
+from koirules.grading.maps_to_try import MAPS, map_between, maps_of_samples
 from koirules.grading.ordinary import SOME_MAP, telling_values
 from koirules.grading.places_to_move import range_in_notches
 from koirules.standard.cuts import Cuts
 from koirules.standard.growing import LENGTH
-from koirules.vocabulary.kinds import Number, Patches
+from koirules.vocabulary.kinds import Count, Kind, Number, Patches
+from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import Reading, Span
 
 
@@ -41,6 +42,20 @@ def _telling(joint: Joint, name: str, cut: Cuts, *, measured: bool) -> tuple[Rea
         inside = (float(Decimal(end) / notch) for end in ends if low <= end <= high)
         return tuple(dict.fromkeys([*values, *(Span(value, value) for value in inside)]))
     return values
+
+
+def between(kind: Kind, one: Reading, other: Reading) -> Reading | None:
+    """The middle of two values of a number or map; None where there is none between them."""
+    if isinstance(one, PatchMap) and isinstance(other, PatchMap):
+        return map_between(one, other)
+    if not isinstance(kind, Number | Count) or not isinstance(one, Span) or not isinstance(other, Span):
+        return None
+    notch = range_in_notches(kind)[2]
+    low, high = (round(each.low * notch) for each in (one, other))
+    if abs(high - low) <= 1:
+        return None
+    value = float(Decimal((low + high) // 2) / notch)
+    return Span(value, value)
 
 
 def _targets(joint: Joint) -> list[float]:
