@@ -14,7 +14,7 @@ from koirules.problems.quoting import visible
 from koirules.standard.derivations import TypedFormula, TypedMeasure, inputs_of
 from koirules.standard.parts import Setting
 from koirules.vocabulary.expected import range_of
-from koirules.vocabulary.kinds import Count, Number, words_of
+from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo, words_of
 from koirules.vocabulary.measures import Column, Computed, Given
 from koirules.vocabulary.misreads import Misread
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, anything, show_reading
@@ -124,6 +124,8 @@ class Measurer:
         wanted = self.outputs(measure)
         try:
             found = measure.compute(Given(given, len(numbers), self.values, wanted))
+            for name, column in found.readings.items():
+                _check_column(self.traits[name], column, len(numbers))
         except ImportError as error:
             derived.failed.append(measuring.measuring_needs(Cell("record"), measure.name, error.name or str(error)))
             return
@@ -164,6 +166,26 @@ class Measurer:
             return measuring.derived_differs(site, doubt.trait, written, doubt.derived, doubt.inputs)
         within = range_of(kind) if isinstance(kind, Number | Count) else ", ".join(words_of(kind))
         return measuring.derived_outside(site, doubt.trait, doubt.derived, within, doubt.inputs)
+
+
+_TYPES: Mapping[type[Kind], tuple[type, ...]] = {
+    Number: (Span,),
+    Count: (Span,),
+    YesNo: (int, tuple),
+    Scale: (int,),
+    Choice: (int,),
+    Places: (PlaceSet,),
+}
+
+
+def _check_column(trait: Trait, column: Column, fish: int) -> None:
+    """Hold what the code of a measure gave to the form that a column of readings has; raises TypeError or ValueError."""
+    if len(column) != fish:
+        raise ValueError(f"{len(column)} readings of {trait.name} for {fish} fish")
+    wanted = _TYPES.get(type(trait.kind), (object,))
+    for kind in set(map(type, column)) - {type(None)}:
+        if not issubclass(kind, wanted):
+            raise TypeError(f"a reading of {trait.name} is a {kind.__name__} and not a {wanted[0].__name__}")
 
 
 def apart(written: Reading, derived: Reading) -> bool:

@@ -98,8 +98,11 @@ def pattern_measure(maps: str, outputs: Mapping[str, Trait], outline: Outline = 
     """The measure that gives figures of the maps of one trait.
 
     maps: the trait, of the kind patches. outputs: the trait that each figure of `FIGURES` is read into; its kind says how.
-    The vocabulary needs the constants of `koirules.measures.landmarks` too. Raises KeyError for an unknown figure.
+    `shared`, which the vocabulary includes, has the constants that it goes by. Raises KeyError for an unknown figure.
     """
+    unknown = sorted(outputs.keys() - FIGURES.keys())
+    if unknown:
+        raise KeyError(f"no figure of a pattern is called {', '.join(unknown)}; there are {', '.join(FIGURES)}")
     by_trait = {trait.name: (FIGURES[figure], trait.kind) for figure, trait in outputs.items()}
     return Computed(
         name=f"the map {maps}",
@@ -114,6 +117,8 @@ def _measured(
     maps: str, outputs: Mapping[str, tuple[Callable[[Details], _Values], Kind]], outline: Outline, given: Given
 ) -> Found:
     column = given.readings[maps]
+    if any(reading is not None and not isinstance(reading, PatchMap) for reading in column):
+        raise TypeError(f"{maps} is no map: a pattern is measured on a trait of the kind patches")
     shapes = shapes_of([reading if isinstance(reading, PatchMap) else PatchMap() for reading in column])
     details = Details(Figures(shapes, skin_of(given, outline), given.constants), girths_of(given))
     silent = {i for i, reading in enumerate(column) if reading is None} | shapes.wrong.keys()

@@ -7,6 +7,7 @@ from decimal import Decimal
 import pytest
 
 import koirules
+from koirules.measures.pattern import pattern_measure
 from koirules.plugins import Registry, registry_with
 from koirules.problems import RecordError
 from koirules.vocabulary.kinds import Count, Number, Scale, YesNo
@@ -181,3 +182,34 @@ def test_a_measure_of_the_wrong_type_leaves_the_plugin_out(measure: Measure, tol
 )
 def test_a_constant_that_does_not_hold_leaves_the_plugin_out(constant: Constant, code: str) -> None:
     assert only_problem(registry(constants=(constant,))).code == code
+
+
+ODD = """standard "try" edition 1 variety lace
+fault odd if row_ratio above 2: no better than b
+grade a if length at least 1 cm
+grade b otherwise
+"""
+
+
+@pytest.mark.parametrize(
+    ("column", "said"),
+    [
+        ([Span(1.0, 1.0)], "1 readings of row_ratio for 2 fish"),
+        ([1.5, None], "a reading of row_ratio is a float and not a Span"),
+    ],
+)
+def test_a_measure_that_gives_what_is_no_column_of_readings_is_told(column: list[object], said: str) -> None:
+    measure = Computed("odd", ("rows_along",), ("row_ratio",), lambda _: Found({"row_ratio": column}))  # type: ignore[dict-item]
+    standard = koirules.read_standard(ODD, registry=registry(measure))
+    read = [standard.reader.read({"rows_along": rows}, str(rows)) for rows in (1, 2)]
+    (problem,) = standard.measured(read, "records").problems
+    assert problem.code == "measure-failed"
+    assert said in problem.cause
+
+
+def test_a_pattern_is_measured_on_a_map_and_on_nothing_else() -> None:
+    with pytest.raises(KeyError, match="no figure of a pattern is called covr"):
+        pattern_measure("rows_along", {"covr": RATIO})
+    standard = koirules.read_standard(ODD, registry=registry(pattern_measure("rows_along", {"cover": RATIO})))
+    with pytest.raises(RecordError, match="is no map"):
+        standard.grade({"rows_along": 3})
