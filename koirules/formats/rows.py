@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+import re
 from collections.abc import Iterator, Sequence
 
 from attrs import define, field
@@ -14,7 +15,7 @@ from koirules.grading.records import Record
 from koirules.problems import Problem, recording
 from koirules.vocabulary import misreads
 from koirules.vocabulary.cells import Misread, read_value
-from koirules.vocabulary.kinds import Label, Number
+from koirules.vocabulary.kinds import Label, Number, Patches
 from koirules.vocabulary.readings import Reading, Span
 from koirules.vocabulary.units import Dimension
 
@@ -23,6 +24,9 @@ _MOST_REMEMBERED = 10_000
 
 _FEW = 3
 """With fewer values than this a column may well hold small shares only."""
+
+_PATCH = re.compile(r"\s*[0-9.]+ to [0-9.]+ (?:left|right|both)\b", re.IGNORECASE)
+"""How a patch of a map begins as sorters write it."""
 
 _Read = Reading | Misread | None
 
@@ -55,6 +59,7 @@ def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple
     """
     remembered = [_Remembered(column) for column in columns.others if not column.told]
     unread = [column.index for column in columns.others if column.told]
+    mapped = any(column.trait and isinstance(column.trait.kind, Patches) for column in columns.others)
     looks = Looks()
     records: list[Record] = []
     problems: list[Problem] = []
@@ -71,6 +76,8 @@ def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple
             problem = _read_cell(table.file, row, cells, readings, labels)
             if problem is not None:
                 found.append(problem)
+        astray = (name for name, text in labels.items() if mapped and _PATCH.match(text))
+        found += [recording.patch_astray(table.file, row.number, name, labels[name]) for name in astray]
         problems += found
         whole = Told.TOLD not in row.cells and all(is_blank(row.cells[index]) for index in unread)
         if fish is not None and not found and whole:

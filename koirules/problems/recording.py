@@ -188,6 +188,16 @@ def fractions_for_percent(file: str, column: str, sample: str) -> Problem:
     )
 
 
+def patch_astray(file: str, row: int, column: str, text: str) -> Problem:
+    """A patch of a map stands in a column that is carried along: the map was cut where a sign parts the columns."""
+    return Problem(
+        "patch-astray",
+        cell(file, row, column),
+        f"{quoted(text)} reads as a patch of a map, and this column is no map.",
+        "A sign between two patches that also parts the columns cuts a map in two: put the whole map in quotes.",
+    )
+
+
 def formula_error(file: str, row: int, column: str, error: str) -> Problem:
     """A formula gave an error and no value."""
     return Problem(

@@ -7,7 +7,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from koirules.formats.records import READERS, Batch, read_records
+from koirules.plugins import registry_with
 from koirules.vocabulary.readings import PlaceSet, Span
+
+KOHAKU = registry_with().varieties["kohaku"].traits
 
 
 @pytest.fixture
@@ -167,3 +170,24 @@ def test_no_bytes_make_reading_raise(tmp_path_factory, traits, content, ending):
     path.write_bytes(content)
     for problem in read_records(path, traits).problems:
         assert str(problem).isprintable()
+
+
+@pytest.mark.parametrize(
+    ("text", "column"),
+    [
+        ("fish;hi_patches;note\nA1;8 to 26 left 60 right 55; 34 to 52 left 95 right 40\n", "note"),
+        ("fish,hi_patches,pond,note\nA1,8 to 26 both 60, 34 to 52 both 40,\n", "pond"),
+    ],
+)
+def test_half_a_map_in_the_next_column_is_told(tmp_path, text, column):
+    (tmp_path / "lot.csv").write_text(text, encoding="utf-8")
+    batch = read_records(tmp_path / "lot.csv", KOHAKU)
+    assert [(problem.code, problem.site.column) for problem in batch.problems] == [("patch-astray", column)]
+    assert not batch.records
+
+
+def test_a_map_in_quotes_is_whole_and_words_of_a_note_are_a_note(tmp_path):
+    text = 'fish;hi_patches;note\nA1;"8 to 26 both 60; 34 to 52 both 40";moved 3 to 5 left\n'
+    (tmp_path / "lot.csv").write_text(text, encoding="utf-8")
+    (record,) = read_records(tmp_path / "lot.csv", KOHAKU).records
+    assert len(record.readings["hi_patches"].patches) == 2
