@@ -60,3 +60,9 @@ def test_many_criteria_are_added_up_alike():
     many, one = (koirules.read_standard(rules).grade(record) for rules in (text, TEXT))
     assert many.grade == one.grade
     assert many.score == one.score
+
+
+def test_a_sample_that_fails_anyway_notices_nothing():
+    wrong = '\nsample "sharp and just clean" with kiwa sharp, shimi 0.5 mm comes out low\n'
+    grader = koirules.read_standard(TEXT + wrong).grader
+    assert len(unnoticed(grader)) == len(list(changes(grader.rules)))
