@@ -190,7 +190,7 @@ class Standard:
         read, problems = read_looks(self.reader, records)
         measured = self.measured(read, "records")
         problems.extend(problem for problem in measured.problems if not problem.warning)
-        problems.extend(check_decisions(self.rules, self.settings, decisions, [record.fish for record in read]))
+        problems.extend(check_decisions(self.rules, decisions, [record.fish for record in read]))
         if problems:
             raise RecordError(tuple(problems))
         return self.whole_batch.grade(measured.records, decisions, day)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Sequence
-from datetime import date
 from itertools import groupby
 from pathlib import Path
 
@@ -14,7 +13,7 @@ from attrs import evolve
 from koirules.api import Standard
 from koirules.classes.table import ClassTable
 from koirules.commands.classing import with_classes
-from koirules.commands.inputs import Graded, decisions_by, pairs_of, registry, standard_from
+from koirules.commands.inputs import Graded, decisions_by, graded_together, pairs_of, registry, standard_from
 from koirules.commands.output import (
     CAUTIONS,
     DOES_NOT_HOLD,
@@ -97,7 +96,7 @@ def grade_mixed(
     ]
     decided = decisions_by(standards, decisions, [[record.fish for record in part.records] for part in parts])
     graded = [
-        Graded(part, standard.grade_records(part.records, words, date.today()))
+        Graded(part, graded_together(standard, part.records, words))
         for standard, part, words in zip(standards, parts, decided, strict=True)
     ]
     if not any(part.records for part in parts) and not batch.left:

@@ -23,7 +23,7 @@ from koirules.grading.records import Record
 from koirules.grading.results import Result
 from koirules.grading.whole_batch import BatchResult
 from koirules.plugins import Registry, load_registry
-from koirules.problems import Cell, Problem, StandardError, mixed
+from koirules.problems import Cell, Problem, RecordError, StandardError, mixed
 from koirules.problems import parts as say
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.plain_text import folded
@@ -221,10 +221,19 @@ def graded(
         click.echo(f"There is no fish in {shown(records)}.", err=True)
     many = len(batch.records) > 5_000
     if not many or decided or standard.whole_batch.needed:
-        return Graded(batch, standard.grade_records(batch.records, decided, date.today()))
+        return Graded(batch, graded_together(standard, batch.records, decided))
     with click.progressbar(batch.records, label="Grading", file=sys.stderr) as bar:
         results = tuple(standard.grade_record(record) for record in bar)
     return Graded(batch, BatchResult(results, records=batch.records))
+
+
+def graded_together(standard: Standard, records: Sequence[Record], decisions: Sequence[Decision]) -> BatchResult:
+    """Records of one batch, graded today; ends the command where decisions do not fit what its rounds came to."""
+    try:
+        return standard.grade_records(records, decisions, date.today())
+    except RecordError as error:
+        stop_if_refused(error.problems)
+        raise
 
 
 def _decisions(
@@ -233,7 +242,7 @@ def _decisions(
     if file is None:
         return (), ()
     decided, problems = read_decisions(Path(file))
-    return decided, [*problems, *check_decisions(standard.rules, standard.settings, decided, fish, file)]
+    return decided, [*problems, *check_decisions(standard.rules, decided, fish, file)]
 
 
 def decisions_by(
@@ -253,7 +262,7 @@ def decisions_by(
         own = set(group)
         # A fish that nobody graded is told once, by the first.
         mine = tuple(one for one in decided if one.fish in own or (place == 0 and one.fish not in everybody))
-        found += check_decisions(standard.rules, standard.settings, mine, everybody, file)
+        found += check_decisions(standard.rules, mine, everybody, file)
         shared.append(mine)
     stop_if_refused(found)
     return shared

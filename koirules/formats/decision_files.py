@@ -33,18 +33,18 @@ def read_decisions(path: Path) -> tuple[tuple[Decision, ...], tuple[Problem, ...
         problems.append(say.decision_columns(table.file, missing))
     if problems:
         return (), tuple(problems)
-    return tuple(_decision(row, found) for row in table.rows if not _is_empty(row, table)), ()
+    return tuple(_decision(row, found, table.file) for row in table.rows if not _is_empty(row, table)), ()
 
 
 def _is_empty(row: Row, table: Table) -> bool:
     return all(is_blank(row.cells[index]) for index in range(len(table.headings)))
 
 
-def _decision(row: Row, columns: dict[str, int]) -> Decision:
+def _decision(row: Row, columns: dict[str, int], file: str) -> Decision:
     def told(name: str) -> str:
         raw = row.cells[columns[name]] if name in columns else None
         if raw is None or is_blank(raw):
             return ""
         return raw.isoformat() if isinstance(raw, datetime.date) else text_of(raw).strip()
 
-    return Decision(told("fish"), told("grade"), told("round"), told("by"), told("reason"), row.number)
+    return Decision(told("fish"), told("grade"), told("round"), told("by"), told("reason"), row.number, file)

@@ -12,12 +12,13 @@ from attrs import frozen
 from koirules.grading.course import RoundCourse, Step, Tied
 from koirules.grading.decisions import Decision
 from koirules.grading.evaluator import Trace
-from koirules.grading.picking import Fate, Tie
+from koirules.grading.picking import Fate, Picked, Tie
 from koirules.grading.plain_words import PlainWords
 from koirules.grading.records import Record
 from koirules.grading.rounds_of_rows import RoundRun
 from koirules.grading.shortfall import shortfalls
 from koirules.grading.walking import worked_out
+from koirules.problems.quoting import in_words
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.rounds import Key, Round
 from koirules.standard.saying import fill, names_in
@@ -44,6 +45,10 @@ def first_words(key: Key) -> str:
     return "highest" if key.highest else "lowest"
 
 
+def _places(number: int) -> str:
+    return f"{number} place{'' if number == 1 else 's'}"
+
+
 def _mates(tie: Tie, number: int) -> list[int]:
     """Some of the fish that one is tied with: of thousands nobody reads them all."""
     return [mate for mate in tie.fish[: _MOST_NAMED + 1] if mate != number][:_MOST_NAMED]
@@ -64,7 +69,9 @@ class CourseTeller:
         """For each fish what became of it in each round that looked at it."""
         steps: list[list[Step]] = [[] for _ in self.records]
         for run in runs:
-            ties = {number: tie for tie in (run.picked.ties if run.picked else ()) for number in tie.fish}
+            picked = run.picked or Picked()
+            ties = {number: tie for tie in picked.ties for number in tie.fish}
+            ties |= {number: one.tie for one in picked.settled for number in one.tie.fish}
             decided = by_hand.get(run.round.name, {})
             for number in run.fish:
                 steps[number].append(self._step(run, number, ties.get(number), decided.get(number)))
@@ -88,7 +95,7 @@ class CourseTeller:
                 tuple(ties),
                 run.places,
                 self._named(sorted(run.open)),
-                tuple(by_hand.get(one.name, {}).values()),
+                tuple(each for n, each in by_hand.get(one.name, {}).items() if n in run.rescued or n in run.chosen),
                 one.send,
                 None if one.again is None or self.day is None else self._again(one, self.day),
             )
@@ -120,7 +127,7 @@ class CourseTeller:
         one, fate, picked = run.round, run.fates[number], run.picked
         kept = fate is Fate.KEPT
         above: tuple[str, ...] = ()
-        if tie is not None:
+        if tie is not None and fate is Fate.TIED:
             above = self._named(_mates(tie, number))
         elif not kept and picked is not None and number in picked.above:
             above = self._named([picked.above[number]])
@@ -129,7 +136,7 @@ class CourseTeller:
             one.name,
             self.plain.of(one.title),
             fate,
-            picked.places.get(number) if picked else None,
+            picked.places.get(number) if picked and number not in run.rescued else None,
             above,
             number in run.open,
             decision,
@@ -140,7 +147,9 @@ class CourseTeller:
 
     def _why(self, run: RoundRun, number: int, tie: Tie | None, decision: Decision | None) -> Callable[[], str]:
         if decision is not None:
-            return partial("kept by {}: {}".format, decision.by, decision.reason)
+            return partial(self._decided, run, number, tie, decision)
+        if tie is not None and run.fates[number] is Fate.OVER:
+            return partial(self._settled, run, number, tie)
         match run.fates[number]:
             case Fate.KEPT:
                 return partial(self._kept, run, number)
@@ -152,6 +161,18 @@ class CourseTeller:
                 return partial(self._quota, run, number)
             case Fate.TIED:
                 return partial(self._tied, tie, number)
+
+    def _decided(self, run: RoundRun, number: int, tie: Tie | None, decision: Decision) -> str:
+        said = f"kept by {decision.by}: {decision.reason}"
+        if number in run.rescued:
+            return said
+        if tie is not None:
+            return f"{said} (tied with {self._listed(tie, number)} for {_places(tie.places)})"
+        return f"{self._kept(run, number)}; the rules keep it too, so that no decision was needed"
+
+    def _settled(self, run: RoundRun, number: int, tie: Tie) -> str:
+        chosen = [self.records[n].fish for n in tie.fish if n in run.chosen]
+        return f"{self._said(run, number)}tied for {_places(tie.places)}; a person chose {in_words(chosen, 'and')}"
 
     def _kept(self, run: RoundRun, number: int) -> str:
         place = run.picked.places.get(number) if run.picked else None
@@ -187,7 +208,7 @@ class CourseTeller:
 
     def _over(self, run: RoundRun, number: int) -> str:
         said = self._said(run, number)
-        places = f"{said}{run.places} place{'s' if run.places != 1 else ''}"
+        places = f"{said}{_places(run.places or 0)}"
         above = run.picked.above.get(number) if run.picked else None
         if above is None:
             return f"{places}, all of them held for those that are tied above it" if run.places else f"{said}no places"
@@ -207,11 +228,15 @@ class CourseTeller:
     def _tied(self, tie: Tie | None, number: int) -> str:
         if tie is None:
             raise AssertionError("a fish that is tied with none")
+        listed = self._listed(tie, number)
+        with_them = f"tied with {listed} " if listed else ""
+        return f"{with_them}for {_places(tie.places)}; a person decides"
+
+    def _listed(self, tie: Tie, number: int) -> str:
+        """The fish that one is tied with, the first of them by name."""
         named = self._named(_mates(tie, number))
         more = len(tie.fish) - 1 - len(named)
-        listed = ", ".join(named) + (f" and {more:,} more" if more else "")
-        with_them = f"tied with {listed} " if listed else ""
-        return f"{with_them}for {tie.places} place{'s' if tie.places != 1 else ''}; a person decides"
+        return ", ".join(named) + (f" and {more:,} more" if more else "")
 
     def _by(self, run: RoundRun, above: int, number: int) -> str:
         """By how much one fish stands above another: by the first key in which they differ."""

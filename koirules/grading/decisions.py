@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 
-from attrs import frozen
+from attrs import field, frozen
 
+from koirules.grading.rounds_of_rows import RoundRun, number_of
 from koirules.problems import Problem
 from koirules.problems import decisions as say
 from koirules.standard.parts import Rules, Setting
@@ -17,7 +18,7 @@ from koirules.vocabulary.nearness import near
 class Decision:
     """What a person decided: the grade of a fish, or that a round keeps it ("" where it is not that), by whom and why.
 
-    row: where it stands in its file, 0 where it comes from none.
+    row, file: where it stands; 0 and "" where it comes from no file.
     """
 
     fish: str
@@ -26,12 +27,13 @@ class Decision:
     by: str
     reason: str
     row: int = 0
+    file: str = field(default="", eq=False)
 
 
 def check_decisions(
-    rules: Rules, settings: Mapping[str, Setting], decisions: Sequence[Decision], fish: Collection[str], file: str = ""
+    rules: Rules, decisions: Sequence[Decision], fish: Collection[str], file: str = ""
 ) -> list[Problem]:
-    """Every problem of decisions about fish of a batch."""
+    """Every problem of decisions about fish of a batch that can be told before its rounds are run."""
     grades = [grade.name for grade in rules.grades]
     rounds = {one.name: one for one in rules.rounds}
     known = set(fish)
@@ -43,11 +45,30 @@ def check_decisions(
         if key in seen:
             problems.append(say.decided_twice(file, one.row, one.fish))
         seen.add(key)
-    for name, each in rounds.items():
-        most = each.rescues if isinstance(each.rescues, int) else int(settings[each.rescues].value)
-        kept = [one for one in decisions if one.round == name]
-        if len(kept) > most:
-            problems.append(say.too_many_rescues(file, kept[most].row, name, len(kept), most))
+    return problems
+
+
+def check_rescues(
+    settings: Mapping[str, Setting], runs: Sequence[RoundRun], kept: Mapping[str, Mapping[int, Decision]]
+) -> list[Problem]:
+    """Every problem of what a person decided in the rounds that were run: more rescues than allowed, ties half settled.
+
+    kept: for each round its decisions, by the place of their fish in the batch.
+    """
+    problems: list[Problem] = []
+    for run in runs:
+        decided = kept.get(run.round.name, {})
+        for settled in run.picked.settled if run.picked else ():
+            if settled.short:
+                first = decided[settled.chosen[0]]
+                fish = [decided[number].fish for number in settled.chosen]
+                problems.append(say.tie_half_settled(first.file, first.row, run.round.name, fish, settled.short))
+        most = number_of(run.round.rescues, settings)
+        rescued = [decided[number] for number in decided if number in run.rescued]
+        if len(rescued) > most:
+            over = rescued[most]
+            fish = [one.fish for one in rescued]
+            problems.append(say.too_many_rescues(over.file, over.row, run.round.name, fish, most, run.places))
     return problems
 
 

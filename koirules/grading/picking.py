@@ -7,7 +7,7 @@ left are tied, and what they could take is held for them.
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Hashable, Iterable, Iterator, Mapping, Sequence
 from enum import Enum
 from itertools import groupby
 
@@ -57,12 +57,26 @@ class Tie:
     quota: int | None
 
 
+@frozen
+class Settled:
+    """A tie that a person settled.
+
+    tie: the fish and the places. chosen: those of them who took the places. beyond: further ones that the person keeps, for
+    whom no place was left. short: for how many places nobody was chosen.
+    """
+
+    tie: Tie
+    chosen: tuple[int, ...]
+    beyond: tuple[int, ...]
+    short: int
+
+
 @define
 class Picked:
     """What came of a pick: the fate of each fish, its place (from 1, equal fish share one), and who stood above it.
 
     above: for a fish that was passed over, the last fish above it that is in; for one over a quota the last fish that
-    filled the quota. quota: which quota it was. ties: those that a person has to break.
+    filled the quota. quota: which quota it was. ties: those that a person has to break. settled: those that a person broke.
     """
 
     fates: dict[int, Fate] = field(factory=dict)
@@ -70,6 +84,7 @@ class Picked:
     above: dict[int, int] = field(factory=dict)
     quota: dict[int, int] = field(factory=dict)
     ties: list[Tie] = field(factory=list)
+    settled: list[Settled] = field(factory=list)
 
     def kept(self) -> list[int]:
         """The fish that are in, in order."""
@@ -80,11 +95,12 @@ class Picked:
 class Walk:
     """A walk down the order: the places left (None: no end of them), and for each group of a quota how many it has used.
 
-    filled: the last fish that each of these groups took.
+    filled: the last fish that each of these groups took. chosen: fish that a person keeps: a tie that holds any is settled.
     """
 
     amount: int | None
     quotas: Sequence[int]
+    chosen: Collection[int] = frozenset()
     picked: Picked = field(factory=Picked)
     last: int | None = None
     used: dict[tuple[int, Hashable], int] = field(factory=dict)
@@ -112,11 +128,12 @@ class Walk:
         free = [one for one in open_ones if one.number not in competing]
         most = _most_in(tied, over)
         if self.amount is not None and len(free) + most > self.amount:
-            self._tie(open_ones, self.amount, None)
-            self.amount = 0
+            if not self._settle(open_ones, self.amount, None):
+                self._tie(open_ones, self.amount, None)
+                self.amount = 0
             return
         self._take(free)
-        if tied:
+        if tied and not self._settle(tied, most, next(iter(over))[0]):
             self._tie(tied, most, next(iter(over))[0])
             self.amount = None if self.amount is None else self.amount - most
             for key, inside in _by_group(tied).items():
@@ -159,15 +176,52 @@ class Walk:
         if self.amount is not None:
             self.amount = max(0, self.amount - len(fish))
 
+    def _settle(self, fish: Sequence[Candidate], places: int, quota: int | None) -> bool:
+        """Give the places of a tie to those whom a person chose among its fish; False where nobody was chosen.
+
+        The first recorded of the chosen come first, where they are more than fit.
+        """
+        chosen = [one for one in fish if one.number in self.chosen]
+        if not chosen:
+            return False
+        taken: list[Candidate] = []
+        beyond: list[Candidate] = []
+        for one in chosen:
+            fits = self._fits(one)
+            (taken if fits else beyond).append(one)
+            if fits:
+                self._take([one])
+        others = [one for one in fish if one.number not in self.chosen]
+        short = self._more_that_fit(others)
+        self._mark([*beyond, *others], Fate.OVER)
+        tie = Tie(_numbers(fish), places, quota)
+        self.picked.settled.append(Settled(tie, _numbers(taken), _numbers(beyond), short))
+        if short and self.amount is not None:
+            self.amount -= short  # held, as those of a tie are
+        return True
+
+    def _fits(self, one: Candidate) -> bool:
+        counted = [key for key in enumerate(one.groups) if key[1] is not None]
+        return self.amount != 0 and all(self.left_of(*key) > 0 for key in counted)
+
+    def _more_that_fit(self, fish: Sequence[Candidate]) -> int:
+        """How many of these fish there is still room for, walked in their order."""
+        trial = Walk(self.amount, self.quotas, used=dict(self.used))
+        return sum(trial.single(one.groups) is Fate.KEPT for one in fish)
+
     def _tie(self, fish: Sequence[Candidate], places: int, quota: int | None) -> None:
         self._mark(fish, Fate.TIED)
-        self.picked.ties.append(Tie(tuple(one.number for one in fish), places, quota))
+        self.picked.ties.append(Tie(_numbers(fish), places, quota))
 
     def _mark(self, fish: Iterable[Candidate], fate: Fate) -> None:
         for one in fish:
             self.picked.fates[one.number] = fate
             if self.last is not None:
                 self.picked.above[one.number] = self.last
+
+
+def _numbers(fish: Sequence[Candidate]) -> tuple[int, ...]:
+    return tuple(one.number for one in fish)
 
 
 def _wanted(fish: Iterable[Candidate]) -> dict[tuple[int, Hashable], int]:
@@ -198,9 +252,19 @@ def _most_in(fish: Sequence[Candidate], over: Mapping[tuple[int, Hashable], int]
     return min([len(fish), sum(over[key] for key in short), *bounds])
 
 
-def pick(candidates: Iterable[Candidate], amount: int | None, quotas: Sequence[int], ties: str) -> Picked:
-    """Pick fish. amount: how many, None for all. quotas: how many each of them lets in. ties: "", "all" or "first"."""
-    walk = Walk(amount, quotas)
+def pick(
+    candidates: Iterable[Candidate],
+    amount: int | None,
+    quotas: Sequence[int],
+    ties: str,
+    chosen: Collection[int] = frozenset(),
+) -> Picked:
+    """Pick fish.
+
+    amount: how many, None for all. quotas: how many each of them lets in. ties: "", "all" or "first". chosen: fish that a
+    person keeps, who settles the ties that they are in.
+    """
+    walk = Walk(amount, quotas, chosen)
     ordered = sorted(candidates, key=lambda one: (one.key, one.number))
     place = 1
     for block in _blocks(ordered, one_by_one=ties == "first"):

@@ -24,7 +24,7 @@ class RoundRun:
     fish: those that it looked at. fates: of each. readings: of each, with the figures that the round saw.
     candidates: what the pick knows of each. picked: what came
     of its pick, None without one. places: how many the pick could take. open: those in whose fate a recording could still
-    change. by_hand: those that a person kept.
+    change. rescued: those that a person kept and the rules would not have.
     """
 
     round: parts.Round
@@ -35,14 +35,20 @@ class RoundRun:
     picked: Picked | None = None
     candidates: dict[int, Candidate] = field(factory=dict)
     open: set[int] = field(factory=set)
-    by_hand: set[int] = field(factory=set)
+    rescued: set[int] = field(factory=set)
 
     @property
     def kept(self) -> list[int]:
-        """Those that it kept, in the order of its pick; those kept by hand last."""
-        by_hand = [number for number in self.fates if number in self.by_hand]
+        """Those that it kept, in the order of its pick; those that were rescued last."""
+        rescued = [number for number in self.fates if number in self.rescued]
         order = self.fates if self.picked is None else self.picked.fates
-        return [n for n in order if self.fates[n] is Fate.KEPT and n not in self.by_hand] + by_hand
+        return [n for n in order if self.fates[n] is Fate.KEPT and n not in self.rescued] + rescued
+
+    @property
+    def chosen(self) -> frozenset[int]:
+        """Those to whom a person gave the places of a tie."""
+        settled = () if self.picked is None else self.picked.settled
+        return frozenset(number for one in settled for number in one.chosen)
 
 
 @frozen
@@ -83,7 +89,7 @@ class RoundsOfRows:
         for each in self.rounds:
             run = self._run(each, fish, runs, tied, by_hand.get(each.round.name, ()), alone=alone)
             tied.update(number for number, fate in run.fates.items() if fate is Fate.TIED)
-            tied -= run.by_hand
+            tied -= run.rescued
             runs.append(run)
         return runs
 
@@ -98,8 +104,8 @@ class RoundsOfRows:
         alone: bool,
     ) -> RoundRun:
         one = each.round
-        pool = [number for number in _pool(one, before, len(fish)) if number not in tied]
-        pool = sorted({*pool, *by_hand})
+        by_rules = {number for number in _pool(one, before, len(fish)) if number not in tied}
+        pool = sorted({*by_rules, *by_hand})
         readings = {number: dict(fish[number]) for number in pool}
         if not alone:
             wanted = each.figures.kept_by
@@ -107,12 +113,12 @@ class RoundsOfRows:
             each.figures.supply([readings[number] for number in pool], kept)
         amount = None if one.amount is None else number_of(one.amount, self.settings)
         quotas = [number_of(quota.amount, self.settings) for quota in one.quotas]
-        run = RoundRun(one, pool, readings, amount, by_hand=set(by_hand))
+        run = RoundRun(one, pool, readings, amount)
         candidates: list[Candidate] = []
         others: list[Candidate] = []
         for number in pool:
-            if number in run.by_hand:
-                run.fates[number] = Fate.KEPT
+            if number not in by_rules:
+                run.fates[number] = Fate.LEFT
                 continue
             values = iter(each.values.run(readings[number]))
             surely, possibly = (True, True) if one.keep is None else next(values)
@@ -127,9 +133,12 @@ class RoundsOfRows:
             if surely != possibly:
                 run.open.add(number)
         if one.ordered:
-            run.picked = pick(candidates, amount, quotas, one.ties)
+            run.picked = pick(candidates, amount, quotas, one.ties, by_hand)
             run.fates.update(run.picked.fates)
             run.open |= open_picks(run.picked, candidates, others, amount, quotas, one.ties)
+        run.rescued = {number for number in by_hand if run.fates[number] is not Fate.KEPT}
+        run.fates.update(dict.fromkeys(sorted(run.rescued), Fate.KEPT))
+        run.open -= {*run.rescued, *run.chosen}
         return run
 
 

@@ -12,7 +12,7 @@ from attrs import define, evolve, field, frozen
 from koirules.grading.beside import Asked, asked_before_grades, asked_by
 from koirules.grading.course import AlertShown, RoundCourse
 from koirules.grading.course_words import CourseTeller
-from koirules.grading.decisions import Decision
+from koirules.grading.decisions import Decision, check_rescues
 from koirules.grading.evaluator import Trace
 from koirules.grading.figures_of_rows import FiguresOfRows
 from koirules.grading.measuring import all_measured
@@ -21,6 +21,7 @@ from koirules.grading.records import Record
 from koirules.grading.results import Result
 from koirules.grading.rounds_of_rows import RoundRun, RoundsOfRows
 from koirules.grading.single import Grader
+from koirules.problems import RecordError
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import whether_recorded
 from koirules.standard.saying import fill, names_in
@@ -91,7 +92,8 @@ class WholeBatch:
     ) -> BatchResult:
         """Grade a batch. decisions: checked ones, of fish in it. day: that of looks whose record has no date.
 
-        Raises RecordError for a map that cannot be measured, where that was not done before.
+        Raises RecordError for a map that cannot be measured, where that was not done before, and for decisions that keep
+        more fish than a round allows or settle a tie by half.
         """
         records = all_measured(self.grader.measurer, records)
         self.grader.evaluator.ahead.prepare([record.readings for record in records])
@@ -126,6 +128,9 @@ class WholeBatch:
             if one.round:
                 kept_by_hand.setdefault(one.round, {})[places[one.fish]] = one
         runs = self._rounds.run(outcomes, kept_by_hand, alone=alone)
+        refused = check_rescues(self.settings, runs, kept_by_hand)
+        if refused:
+            raise RecordError(tuple(refused))
         teller = CourseTeller(self.rules, self.settings, self.grader.reasoner.teller.plain, records, final, day)
         for result, course in zip(results, teller.courses(runs, kept_by_hand), strict=True):
             result.course = course

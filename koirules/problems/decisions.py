@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from koirules.problems.problem import Cell, Problem
-from koirules.problems.quoting import quoted
+from koirules.problems.quoting import in_words, quoted
 
 
 def _row(file: str, row: int, column: str) -> Cell:
@@ -62,14 +62,38 @@ def decided_twice(file: str, row: int, fish: str) -> Problem:
     )
 
 
-def too_many_rescues(file: str, row: int, name: str, given: int, most: int) -> Problem:
-    """More fish kept by hand in a round than it allows."""
+def too_many_rescues(file: str, row: int, name: str, fish: Sequence[str], most: int, places: int | None) -> Problem:
+    """More fish rescued in a round than it allows; fish: all of them. places: how many its pick takes."""
+    whom = in_words([quoted(one) for one in fish], "and")
+    beyond = (
+        f"although {'it' if len(fish) == 1 else 'they'} would leave it"
+        if places is None
+        else f"beyond those that its {_places(places)} went to"
+    )
+    only = f"to keep no more than {most}" if most else "to keep none so"
+    lacks = "" if most else " To allow it, write `rescues N` into the round."
     return Problem(
         "too-many-rescues",
         _row(file, row, "round"),
-        f"{given} fish are kept by hand in the round {quoted(name)}, which allows {most or 'none'}.",
-        "Take some back, or write `rescues N` into the round." if not most else "Take some back.",
+        f"In the round {quoted(name)} a person keeps {whom} {beyond}, and it allows a person {only}.",
+        f"Take back {len(fish) - most} of them.{lacks}",
     )
+
+
+def tie_half_settled(file: str, row: int, name: str, fish: Sequence[str], short: int) -> Problem:
+    """A tie in a round with fewer fish chosen than it has places."""
+    whom = in_words([quoted(one) for one in fish], "and")
+    return Problem(
+        "tie-half-settled",
+        _row(file, row, "round"),
+        f"In the round {quoted(name)} only {whom} of the tied fish {'is' if len(fish) == 1 else 'are'} chosen, "
+        f"and {_places(short)} of the tie {'is' if short == 1 else 'are'} left.",
+        f"Choose {short} more of the tied fish, or take the decision back: then all of them stay tied.",
+    )
+
+
+def _places(number: int) -> str:
+    return f"{number} place{'' if number == 1 else 's'}"
 
 
 def decision_columns(file: str, missing: Sequence[str]) -> Problem:

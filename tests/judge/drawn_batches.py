@@ -54,7 +54,8 @@ def decided(chance: Random, standard: m.Standard, count: int) -> tuple[dict[int,
     grades = {fish: chance.choice(names) for fish in range(count) if chance.random() < 0.15}
     kept = {}
     for each in standard.rounds:
-        some = chance.sample(range(count), min(count, chance.randint(0, each.rescues)))
+        # As many as may be rescued, and as many more as may take places of a tie.
+        some = chance.sample(range(count), min(count, chance.randint(0, each.rescues + 2 * bool(each.keys))))
         if some:
             kept[each.name] = frozenset(some)
     return grades, kept

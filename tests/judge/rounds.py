@@ -34,20 +34,31 @@ class RoundVerdict:
 def run_rounds(
     standard: m.Standard, compared: Compared, kept_by_hand: Mapping[str, frozenset[int]]
 ) -> tuple[RoundVerdict, ...]:
-    """The rounds in order; what a person keeps in one comes on top of what it keeps by itself."""
+    """The rounds in order; a person's choice settles ties, and what else a person keeps comes on top.
+
+    Raises RefusedError where the rounds were run and a person settled a tie by half, or rescued more than a round allows.
+    """
     done: dict[str, RoundVerdict] = {}
+    refused: list[str] = []
     for each in standard.rounds:
         by_hand = kept_by_hand.get(each.name, frozenset())
-        pool = pool_of(each, done, len(compared((), {}))) | by_hand
+        by_rules = pool_of(each, done, len(compared((), {})))
+        pool = by_rules | by_hand
         looks = compared(sorted(pool), {name: sorted(one.kept) for name, one in done.items()})
-        staying = [fish for fish in sorted(pool - by_hand) if stays(each, looks[fish])]
+        staying = [fish for fish in sorted(by_rules) if stays(each, looks[fish])]
         if each.keys:
-            pick = Pick(each, looks, amount(each, standard))
+            pick = Pick(each, looks, amount(each, standard), by_hand)
             pick.walk(staying)
             kept, tied, places = frozenset(pick.kept), frozenset(pick.tied), pick.places
+            refused += ["half"] * pick.half_settled
         else:
             kept, tied, places = frozenset(staying), frozenset[int](), {}
+        rescued = by_hand - kept
+        refused += ["rescues"] * (len(rescued) > each.rescues)
+        places = {fish: place for fish, place in places.items() if fish not in rescued}
         done[each.name] = RoundVerdict(pool, kept | by_hand, tied, places)
+    if refused:
+        raise RefusedError
     return tuple(done.values())
 
 
@@ -83,6 +94,10 @@ def amount(of: m.Round, standard: m.Standard) -> int | None:
     return next(int(each.amount) for each in standard.settings if each.name == of.many)
 
 
+class RefusedError(Exception):
+    """What a person decided does not fit: a tie with places left over, or more rescues than a round allows."""
+
+
 class EntangledError(Exception):
     """Equal fish compete for several quotas at once: who is tied then is for the pick to say (test_picks.py)."""
 
@@ -97,10 +112,12 @@ class Pick:
     round: m.Round
     looks: list[Look]
     left: int | None  # None: no end of places
+    chosen: frozenset[int] = frozenset()  # by a person
     used: dict[tuple[int, Group], int] = field(factory=dict)
     kept: list[int] = field(factory=list)
     tied: list[int] = field(factory=list)
     places: dict[int, int] = field(factory=dict)
+    half_settled: bool = False
 
     def walk(self, fish: list[int]) -> None:
         """Equal fish are one block, unless who was recorded first parts them."""
@@ -130,12 +147,37 @@ class Pick:
         self.refuse_entangled(kinds, sizes)
         ways = [way for way in product(*(range(size + 1) for size in sizes)) if self.fits(kinds, way)]
         full = [way for way in ways if not any(self.fits(kinds, more) for more in one_more(way, sizes))]
+        tied: list[int] = []
         for place, kind in enumerate(kinds):
             if all(way[place] == sizes[place] for way in full):
                 self.kept += alike[kind]
             elif any(way[place] for way in full):
-                (self.kept if self.round.ties == "all in" else self.tied).extend(alike[kind])
+                (self.kept if self.round.ties == "all in" else tied).extend(alike[kind])
+        chosen = sorted(self.chosen.intersection(tied))
+        if chosen:
+            kept = [fish for fish in block if fish in self.kept]
+            taken = self.settled(kinds, alike, kept, chosen)
+            full = [tuple(len(set(alike[kind]) & {*kept, *taken}) for kind in kinds)]
+            self.half_settled |= any(self.fits(kinds, more) for more in one_more(full[0], sizes))
+            self.kept += taken
+        else:
+            self.tied += tied
         self.hold(kinds, sizes, full)
+
+    def settled(
+        self,
+        kinds: list[tuple[tuple[int, Group], ...]],
+        alike: Mapping[tuple[tuple[int, Group], ...], list[int]],
+        kept: list[int],
+        chosen: list[int],
+    ) -> list[int]:
+        """The chosen take the places of a tie; where they are more than fit, those recorded first do."""
+        taken: list[int] = []
+        for fish in chosen:
+            way = tuple(len(set(alike[kind]) & {*kept, *taken, fish}) for kind in kinds)
+            if self.fits(kinds, way):
+                taken.append(fish)
+        return taken
 
     def refuse_entangled(self, kinds: list[tuple[tuple[int, Group], ...]], sizes: list[int]) -> None:
         def left_of(counter: tuple[int, Group]) -> int:

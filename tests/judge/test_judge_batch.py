@@ -10,6 +10,7 @@ from tests.judge import expressions as e
 from tests.judge import model as m
 from tests.judge.batch import BatchVerdict, Looked, judge_batch
 from tests.judge.by_hand import graded, number, plain
+from tests.judge.rounds import RefusedError
 
 X = plain("x", "0", "10")
 POND = m.Trait("pond", m.LabelKind())
@@ -181,15 +182,46 @@ def test_who_is_tied_is_in_no_later_round_until_a_person_keeps_it() -> None:
     standard = m.Standard(traits=TRAITS, rounds=rounds)
     verdict = judge_batch(standard, over(5.0, 5.0, 1.0))
     assert [kept(verdict, place) for place in range(3)] == [[], [2], [2]]
+    rounds = (first, m.Round("second", pool="all", rescues=1), m.Round("third"))
+    standard = m.Standard(traits=TRAITS, rounds=rounds)
     verdict = judge_batch(standard, over(5.0, 5.0, 1.0), kept_by_hand={"second": frozenset({0})})
     assert [kept(verdict, place) for place in range(3)] == [[], [0, 2], [0, 2]]
 
 
-def test_a_fish_kept_by_hand_takes_no_place() -> None:
+def test_a_fish_that_is_rescued_takes_no_place() -> None:
+    first = m.Round("first", many=1, keys=(m.Key("highest", NAME),), rescues=1)
+    standard = m.Standard(traits=TRAITS, rounds=(first,))
+    verdict = judge_batch(standard, over(5.0, 4.0, 3.0), kept_by_hand={"first": frozenset({2})})
+    assert kept(verdict) == [0, 2]
+
+
+def test_keeping_what_the_rules_keep_makes_no_room_for_another() -> None:
     first = m.Round("first", many=1, keys=(m.Key("highest", NAME),))
     standard = m.Standard(traits=TRAITS, rounds=(first,))
     verdict = judge_batch(standard, over(5.0, 4.0, 3.0), kept_by_hand={"first": frozenset({0})})
-    assert kept(verdict) == [0, 1]
+    assert kept(verdict) == [0]
+
+
+def settled(chosen: set[int], many: int = 2, rescues: int = 0) -> tuple[list[int], list[int]]:
+    """Kept and tied among 9, 5, 5, 5, 1 when a person chose some."""
+    first = m.Round("first", many=many, keys=(m.Key("highest", NAME),), rescues=rescues)
+    standard = m.Standard(traits=TRAITS, rounds=(first,))
+    verdict = judge_batch(standard, over(9.0, 5.0, 5.0, 5.0, 1.0), kept_by_hand={"first": frozenset(chosen)})
+    return kept(verdict), sorted(verdict.rounds[0].tied)
+
+
+def test_a_decision_on_tied_fish_settles_the_tie() -> None:
+    # Section 6: the chosen take the places among them, the others of the tie leave, and no rescue is used up.
+    assert settled({2}) == ([0, 2], [])
+    assert settled({1, 3}, many=3) == ([0, 1, 3], [])
+    # A third one has no place left and is a rescue.
+    assert settled({1, 2, 3}, many=3, rescues=1) == ([0, 1, 2, 3], [])
+
+
+@pytest.mark.parametrize(("chosen", "many"), [({2}, 3), ({1, 2}, 2), ({4}, 2)])
+def test_a_decision_that_does_not_come_out_even_is_refused(chosen: set[int], many: int) -> None:
+    with pytest.raises(RefusedError):
+        settled(chosen, many)
 
 
 def test_whom_a_round_looks_at() -> None:

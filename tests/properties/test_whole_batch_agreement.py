@@ -8,6 +8,7 @@ from typing import Any
 
 import narwhals.stable.v2 as nw
 import polars as pl
+import pytest
 from hypothesis import given, note, settings
 from hypothesis import strategies as st
 
@@ -16,7 +17,7 @@ from koirules.grading import frames
 from tests.judge import model as m
 from tests.judge.batch import BatchVerdict, judge_batch
 from tests.judge.drawn_batches import Batch
-from tests.judge.rounds import EntangledError
+from tests.judge.rounds import EntangledError, RefusedError
 from tests.judge.strategies import batches, layouts, standards_that_compare, to_mapping
 from tests.judge.text import to_text
 from tests.properties.test_agreement import by_judge, by_koirules, moderate
@@ -153,7 +154,7 @@ def test_one_by_one_by_row_by_column_and_by_the_judge_a_batch_comes_to_the_same(
 
 
 def agrees(loaded: koirules.Standard, standard: m.Standard, batch: Batch, seed: int) -> str:
-    """Assert that all agree; says whether columns were compared, or rows alone, or the fates were entangled."""
+    """Assert that all agree; says whether columns were compared, rows alone, or neither, and why."""
     rows, decisions = rows_of(standard, batch, seed), decisions_of(batch)
     note(repr(rows))
     note(repr(decisions))
@@ -163,6 +164,11 @@ def agrees(loaded: koirules.Standard, standard: m.Standard, batch: Batch, seed: 
         by_rules = judge_batch(standard, batch.fish) if decisions else judged
     except EntangledError:
         return "entangled"
+    except RefusedError:
+        with pytest.raises(koirules.RecordError) as caught:
+            loaded.grade_batch(rows, decisions)
+        assert {problem.code for problem in caught.value.problems} <= {"too-many-rescues", "tie-half-settled"}
+        return "refused"
     assert said_by_koirules(loaded.grade_batch(rows, decisions)) == said_by_judge(judged, rounds)
     if not rows:
         return "rows"

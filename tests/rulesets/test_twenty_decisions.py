@@ -24,7 +24,7 @@ def graded(folder):
     if (folder / "decisions.csv").exists():
         decided, problems = read_decisions(folder / "decisions.csv")
         fish = [record.fish for record in batch.records]
-        assert not [*problems, *check_decisions(standard.rules, standard.settings, decided, fish)]
+        assert not [*problems, *check_decisions(standard.rules, decided, fish)]
     return standard.grade_records(batch.records, decided)
 
 
