@@ -12,13 +12,13 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from koirules.api import Standard, load_standard, read_standard, tidy
-    from koirules.grading.course import AlertShown, RoundCourse, Step
-    from koirules.grading.decisions import Decision
-    from koirules.grading.reason import Reason, State
-    from koirules.grading.results import Result, SectionResult
     from koirules.grading.whole_batch import BatchResult
     from koirules.hooks import hookimpl
     from koirules.problems import Cell, KoirulesError, Place, Problem, RecordError, StandardError
+    from koirules.results.course import AlertShown, RoundCourse, Step
+    from koirules.results.decisions import Decision
+    from koirules.results.reason import Reason, State
+    from koirules.results.result import Result, SectionResult
 
 __all__ = [
     "AlertShown",
@@ -45,11 +45,11 @@ __all__ = [
 
 _ROOMS = {
     "koirules.api": ("Standard", "load_standard", "read_standard", "tidy"),
-    "koirules.grading.course": ("AlertShown", "RoundCourse", "Step"),
-    "koirules.grading.decisions": ("Decision",),
+    "koirules.results.course": ("AlertShown", "RoundCourse", "Step"),
+    "koirules.results.decisions": ("Decision",),
     "koirules.grading.whole_batch": ("BatchResult",),
-    "koirules.grading.reason": ("Reason", "State"),
-    "koirules.grading.results": ("Result", "SectionResult"),
+    "koirules.results.reason": ("Reason", "State"),
+    "koirules.results.result": ("Result", "SectionResult"),
     "koirules.hooks": ("hookimpl",),
     "koirules.problems": ("Cell", "KoirulesError", "Place", "Problem", "RecordError", "StandardError"),
 }

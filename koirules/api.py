@@ -12,32 +12,32 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import define, evolve, field
 
-from koirules.grading.ahead import growth_note
-from koirules.grading.asking import Asker
+from koirules.explain.score_lines import GradeLine, grade_lines
 from koirules.grading.at_once import AtOnce
 from koirules.grading.batch import BatchGrader
-from koirules.grading.decisions import Decision, check_decisions
-from koirules.grading.looks import read_looks
 from koirules.grading.measuring import MeasuredBatch, measured_records
+from koirules.grading.next_look import Asker
 from koirules.grading.questions import Known, Question, Questioner
-from koirules.grading.reading import RecordReader
-from koirules.grading.records import Record
-from koirules.grading.results import Result
-from koirules.grading.score_lines import GradeLine, grade_lines
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import BatchResult, WholeBatch
 from koirules.loading import load, load_text, tidied_text
+from koirules.measures.grown_traits import growth_note
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Problem, RecordError, StandardError, is_refused
+from koirules.results.decisions import Decision, check_decisions
+from koirules.results.mapping_record import RecordReader
+from koirules.results.record import Record
+from koirules.results.result import Result
+from koirules.rounds.looks import read_looks
 from koirules.standard.canonical import canonical_text, seal_of
-from koirules.standard.checker import Checked
+from koirules.standard.check.checker import Checked
+from koirules.standard.inherit.effective_text import whole_text
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.setting_changes import change_settings
-from koirules.standard.whole import whole_text
 from koirules.vocabulary.traits import Trait
 
 if TYPE_CHECKING:
-    from koirules.analysis.editions.comparison import Comparison
+    from koirules.analysis.diff.comparison import Comparison
 
 
 @define(slots=False, frozen=True)
@@ -235,8 +235,8 @@ class Standard:
         `changes`: what changed. `parting`: whether a fish can be graded differently (`verdict`: proved with the extra `proofs`,
         else only tried). `moves`: of records, who moves and by which change. Raises RecordError with all problems of these.
         """
-        from koirules.analysis.editions.comparison import compared
-        from koirules.analysis.editions.moves import Batch
+        from koirules.analysis.diff.comparison import compared
+        from koirules.analysis.diff.moves import Batch
 
         batch = None if records is None else Batch.read(self.traits, newer.traits, list(records))
         return compared(self.grader, newer.grader, batch)

@@ -40,9 +40,9 @@ def command(
 
     Every answer is on disk before the next question. Stop at any time; the same command goes on where it was left.
     """
-    from koirules.commands.ask_book import Book
-    from koirules.commands.ask_keyboard import Ended, Keyboard
-    from koirules.commands.ask_session import Session, Stopped, say
+    from koirules.commands.asking.keyboard import Ended, Keyboard
+    from koirules.commands.asking.session import Session, Stopped, say
+    from koirules.commands.asking.session_file import Book
 
     standard = standard_from(rules, changes, language)
     book = Book.open(Path(out), standard, None if records is None else Path(records), labels)

@@ -17,9 +17,9 @@ from koirules.commands.output import (
     show_problems,
     shown,
 )
-from koirules.formats.records import READERS
 from koirules.grading.sample_runs import SampleRun, run_samples
 from koirules.problems import StandardError
+from koirules.records.records import READERS
 
 
 @click.command("check")
@@ -90,7 +90,7 @@ def _show_failure(run: SampleRun) -> None:
 
 
 def _show_reach(standard: Standard) -> None:
-    from koirules.analysis.reach import unreached
+    from koirules.analysis.coverage import unreached
 
     missing = unreached(standard.grader)
     if not missing:
@@ -100,7 +100,7 @@ def _show_reach(standard: Standard) -> None:
 
 
 def _show_changes(standard: Standard) -> None:
-    from koirules.analysis.small_changes import changes, unnoticed
+    from koirules.analysis.mutation import changes, unnoticed
 
     total = sum(1 for _ in changes(standard.rules))
     with click.progressbar(length=total, label="  Trying small changes", file=sys.stderr) as bar:

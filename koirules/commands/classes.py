@@ -16,11 +16,11 @@ from koirules.commands.grade_files import is_large
 from koirules.commands.inputs import registry
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
 from koirules.commands.traits import variety_named
-from koirules.formats.class_files import Classed, as_data, read_for_classes, write_classes
-from koirules.formats.columns import VARIETY
-from koirules.formats.told_records import cell_of
-from koirules.grading.records import Record
 from koirules.plugins import Registry
+from koirules.records.class_files import Classed, as_data, read_for_classes, write_classes
+from koirules.records.columns import VARIETY
+from koirules.records.told_records import cell_of
+from koirules.results.record import Record
 from koirules.vocabulary.spoken import Said, known, said
 from koirules.vocabulary.traits import Trait
 

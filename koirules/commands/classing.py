@@ -12,9 +12,9 @@ from koirules.classes.placing import check_measure, place, understood
 from koirules.classes.reading import read_table
 from koirules.classes.table import ClassTable
 from koirules.commands.output import stop_if_refused
-from koirules.formats.columns import VARIETY
-from koirules.formats.records import Batch
-from koirules.grading.records import Record
+from koirules.records.columns import VARIETY
+from koirules.records.records import Batch
+from koirules.results.record import Record
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.spoken import Said, known, said
 from koirules.vocabulary.traits import Trait

@@ -12,12 +12,12 @@ import click
 from koirules.api import Standard
 from koirules.commands.inputs import is_same_file, label_option, pairs_of, setting_option, setting_words, standard_from
 from koirules.commands.output import DOES_NOT_HOLD, HOLDS, show_problems, shown, stop, stop_if_refused
-from koirules.formats.comparison_files import Edition, check_comparison_path, write_comparison
-from koirules.formats.records import read_records
 from koirules.problems import RecordError, StandardError
+from koirules.records.comparison_files import Edition, check_comparison_path, write_comparison
+from koirules.records.records import read_records
 
 if TYPE_CHECKING:
-    from koirules.analysis.editions.moves import Batch
+    from koirules.analysis.diff.moves import Batch
 
 
 @click.command("compare")
@@ -61,8 +61,8 @@ def command(
     for edition in editions:
         show_problems(edition.warnings)
     batch = None if records is None else _batch(editions, records, labels)
-    from koirules.analysis.editions.comparison import compared
-    from koirules.commands.telling_editions import tell
+    from koirules.analysis.diff.comparison import compared
+    from koirules.commands.render.editions import tell
 
     def progress(what: str) -> None:
         if sys.stderr.isatty():
@@ -125,7 +125,7 @@ def _editions(old: str, new: str, changes: Sequence[str]) -> tuple[Standard, Sta
 
 def _batch(editions: tuple[Standard, Standard], records: str, labels: Sequence[str]) -> Batch:
     """The records as each edition reads them; a column of a trait that only one of them knows is no problem of the other."""
-    from koirules.analysis.editions.moves import Batch
+    from koirules.analysis.diff.moves import Batch
 
     old, new = (edition.traits for edition in editions)
     both = [read_records(Path(records), traits, labels) for traits in ({**new, **old}, {**old, **new})]

@@ -9,10 +9,10 @@ import click
 
 from koirules.api import Standard
 from koirules.commands.output import show_problems, shown, stop
-from koirules.formats.views import View, views_drawn
-from koirules.formats.writing import write_beside
 from koirules.grading.maps_ahead import maps_ahead
-from koirules.grading.records import Record
+from koirules.records.writing import write_beside
+from koirules.report.views import View, views_drawn
+from koirules.results.record import Record
 from koirules.vocabulary.kinds import Patches, shortest
 from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import Span

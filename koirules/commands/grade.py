@@ -17,7 +17,7 @@ from koirules.commands.inputs import (
     varieties_installed,
 )
 from koirules.commands.output import cautions_of, show_cautions, show_problems, stop
-from koirules.commands.telling_batch import tell_batch
+from koirules.commands.render.batch import tell_batch
 from koirules.commands.writing_results import about_of, check_paths, write_all
 
 

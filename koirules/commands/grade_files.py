@@ -12,13 +12,13 @@ import click
 from koirules.api import Standard
 from koirules.commands.inputs import setting_words, shown_titles, standard_words
 from koirules.commands.output import cautions_of, counted, show_cautions, show_problems, shown, stop_if_refused
-from koirules.commands.telling_rounds import tell_alerts, tell_round_totals
-from koirules.formats.large_files import ENDINGS
-from koirules.formats.large_results import RESULT_ENDINGS
-from koirules.formats.results import RESULT_ENDINGS as ENDINGS_OF_A_BATCH
+from koirules.commands.render.rounds import tell_alerts, tell_round_totals
 from koirules.problems import Problem
 from koirules.problems import runs as say
 from koirules.problems.saving import unknown_output_ending
+from koirules.records.large_files import ENDINGS
+from koirules.records.large_results import RESULT_ENDINGS
+from koirules.report.result_files import RESULT_ENDINGS as ENDINGS_OF_A_BATCH
 from koirules.runs.clusters import ClusterError, chosen
 from koirules.runs.run import Finished, Runner, here, run_files
 from koirules.runs.totals import Totals

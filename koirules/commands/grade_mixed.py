@@ -24,17 +24,17 @@ from koirules.commands.output import (
     stop,
     stop_if_refused,
 )
-from koirules.commands.telling_batch import tell_batch
-from koirules.commands.telling_changes import wrapped
+from koirules.commands.render.batch import tell_batch
+from koirules.commands.render.changes import wrapped
 from koirules.commands.writing_results import about_of, write_all
-from koirules.formats.mixed_records import LeftOver, MixedBatch, Reading, read_mixed
-from koirules.formats.not_graded import NotGraded, Row
-from koirules.formats.records import READERS, Batch
-from koirules.formats.results import About
 from koirules.grading.purposes import Purpose
-from koirules.grading.records import Record
 from koirules.plugins import Registry, load_registry
 from koirules.problems import StandardError, mixed
+from koirules.records.mixed_records import LeftOver, MixedBatch, Reading, read_mixed
+from koirules.records.not_graded import NotGraded, Row
+from koirules.records.records import READERS, Batch
+from koirules.report.result_files import About
+from koirules.results.record import Record
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.spoken import said

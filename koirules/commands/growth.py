@@ -7,15 +7,15 @@ from pathlib import Path
 
 import click
 
-from koirules.analysis.growth_of_fish import METHOD, GrowthOfFish, growth_of
+from koirules.analysis.growth_fitting import METHOD, GrowthOfFish, growth_of
 from koirules.commands.inputs import standard_from
 from koirules.commands.output import counted, show_cautions, show_problems, stop, stop_if_refused
-from koirules.formats.records import read_every_look
 from koirules.measures.growth_fit import FEWEST, Fit
 from koirules.problems import Cell
 from koirules.problems.growth_fitting import too_few_looks
 from koirules.problems.measuring import measuring_needs
-from koirules.standard.growing import EXPONENT, WHITE
+from koirules.records.records import read_every_look
+from koirules.standard.check.growing import EXPONENT, WHITE
 
 
 @click.command("growth")

@@ -23,8 +23,8 @@ def command(rules: str, out: str, remarks: bool, language: str | None) -> None:
     samples of the file as worked examples, and what its words mean. The same rules give the same file, to the byte. Exit
     status 1: a sample does not come out as the file says; the page says so too.
     """
-    from koirules.formats.handbook import Subject, check_handbook_path, write_handbook
     from koirules.grading.sample_runs import run_samples
+    from koirules.report.handbook import Subject, check_handbook_path, write_handbook
 
     problem = check_handbook_path(Path(out))
     if problem is None:

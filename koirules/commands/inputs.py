@@ -15,16 +15,16 @@ from koirules.api import Standard, load_standard
 from koirules.classes.table import ClassTable
 from koirules.commands.classing import with_classes
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
-from koirules.formats.columns import STAGE, VARIETY
-from koirules.formats.decision_files import read_decisions
-from koirules.formats.records import READERS, Batch, read_records
-from koirules.grading.decisions import Decision, check_decisions
-from koirules.grading.records import Record
-from koirules.grading.results import Result
 from koirules.grading.whole_batch import BatchResult
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Cell, Problem, RecordError, StandardError, mixed
 from koirules.problems import parts as say
+from koirules.records.columns import STAGE, VARIETY
+from koirules.records.decision_files import read_decisions
+from koirules.records.records import READERS, Batch, read_records
+from koirules.results.decisions import Decision, check_decisions
+from koirules.results.record import Record
+from koirules.results.result import Result
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.skins import Varieties

@@ -29,8 +29,8 @@ def command(rules: str, as_json: bool, changes: tuple[str, ...]) -> None:
     standard = standard_from(rules, changes)
     show_problems(standard.warnings)
     from koirules.analysis.proofs.every import proofs
-    from koirules.commands.telling_proofs import as_data, tell
-    from koirules.grading.solver.meaning import TooManyReadings
+    from koirules.commands.render.proofs import as_data, tell
+    from koirules.engines.symbolic.meaning import TooManyReadings
 
     def progress(question: str) -> None:
         if sys.stderr.isatty():

@@ -9,7 +9,7 @@ import click
 from koirules.commands.inputs import standard_from
 from koirules.commands.output import counted, show_problems, shown, stop
 from koirules.commands.traits import variety_named
-from koirules.formats.sheet import write_sheet
+from koirules.records.sheet import write_sheet
 from koirules.vocabulary.traits import Variety
 
 

@@ -9,9 +9,9 @@ import click
 
 from koirules.commands.inputs import registry, standard_from
 from koirules.commands.output import DOES_NOT_HOLD, HOLDS, PROBLEMS, counted, printed, show_problems, shown
-from koirules.formats.writing import write_beside
 from koirules.loading import tidied
-from koirules.standard.whole import told_lines
+from koirules.records.writing import write_beside
+from koirules.standard.inherit.effective_text import told_lines
 
 
 @click.command("tidy")

@@ -12,7 +12,7 @@ import click
 
 from koirules.commands.inputs import registry, standard_from
 from koirules.commands.output import shown, stop
-from koirules.standard.growing import Growing
+from koirules.standard.check.growing import Growing
 from koirules.standard.measured import measures_of
 from koirules.vocabulary.expected import range_of
 from koirules.vocabulary.joining import join

@@ -21,15 +21,15 @@ from koirules.commands.inputs import (
     standard_words,
 )
 from koirules.commands.output import show_cautions, shown, stop
-from koirules.commands.telling_batch import score_words
-from koirules.commands.telling_changes import tell_changes, wrapped
-from koirules.commands.telling_rounds import tell_course
-from koirules.commands.telling_two import tell_two
-from koirules.formats.figures import figure, in_hundredths
+from koirules.commands.render.batch import score_words
+from koirules.commands.render.changes import tell_changes, wrapped
+from koirules.commands.render.rounds import tell_course
+from koirules.commands.render.two_fish import tell_two
 from koirules.grading.distance import to_next_grade
-from koirules.grading.reason import Reason, State
-from koirules.grading.records import Record
-from koirules.grading.results import Result, SectionResult
+from koirules.report.figures import figure, in_hundredths
+from koirules.results.reason import Reason, State
+from koirules.results.record import Record
+from koirules.results.result import Result, SectionResult
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.nearness import near
 

@@ -12,14 +12,14 @@ from koirules.api import Standard
 from koirules.commands.drawn_fish import views_of
 from koirules.commands.inputs import Graded, is_same_file, setting_words
 from koirules.commands.output import cautions_of, show_problems, shown, stop
-from koirules.formats.not_graded import Row
-from koirules.formats.page_pictures import Pictures
-from koirules.formats.photographs import named_photographs, read_photographs
-from koirules.formats.plots import check_plot_path, write_plot
-from koirules.formats.records import Batch
-from koirules.formats.results import About, check_result_path, is_page, write_results
 from koirules.problems import Problem
 from koirules.problems.picturing import plot_of_whole_files
+from koirules.records.not_graded import Row
+from koirules.records.records import Batch
+from koirules.report.page_pictures import Pictures
+from koirules.report.photographs import named_photographs, read_photographs
+from koirules.report.plots import check_plot_path, write_plot
+from koirules.report.result_files import About, check_result_path, is_page, write_results
 
 _MANY_PHOTOGRAPHS = 30
 """From how many on it takes seconds to make them smaller."""

@@ -13,7 +13,7 @@ from koirules.editing.desk import Desk
 from koirules.editing.meaning import Meaning
 from koirules.editing.phrases import fits
 from koirules.editing.telling import Told, told_name, told_step, told_unit, told_word
-from koirules.language.so_far import SoFar, so_far
+from koirules.language.parse.partial_statement import SoFar, so_far
 from koirules.standard.types import Numeric, PlaceWords, Steps, Type
 from koirules.vocabulary.units import UNITS
 from koirules.vocabulary.words import HEAD_WORDS

@@ -9,7 +9,7 @@ from attrs import frozen
 
 from koirules.editing.meaning import Meaning
 from koirules.editing.operands import standing, type_of
-from koirules.language.so_far import Written
+from koirules.language.parse.partial_statement import Written
 from koirules.standard.types import Numeric, Type, type_of_kind
 from koirules.vocabulary.units import UNITS, Dimension
 from koirules.vocabulary.words import HEAD_WORDS

@@ -11,15 +11,15 @@ from attrs import evolve, frozen
 from koirules.editing.lines import Lines
 from koirules.editing.meaning import Meaning
 from koirules.editing.names import Use, uses_in
-from koirules.language.memory import Memory
-from koirules.language.reader import Read, read_bytes, read_text
+from koirules.language.parse.incremental import Memory
+from koirules.language.parse.reader import Read, read_bytes, read_text
 from koirules.language.statements import Statement
 from koirules.loading.bases import MOST_BASES, Shelf, first_link
 from koirules.loading.opening import bytes_of, without_collector
 from koirules.loading.tidying import Tidied, tidied_read
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Problem
-from koirules.standard.checker import Checked, Known
+from koirules.standard.check.checker import Checked, Known
 
 _Used = dict[int, tuple[Statement, tuple[Use, ...]]]
 """The names of each statement, by its identity; the statement is kept, so that no other can have that."""

@@ -16,8 +16,8 @@ from koirules.editing.names import VALUE, Use, group_of, uses_in
 from koirules.editing.telling import Told, told_name, told_step, told_unit, told_word
 from koirules.editing.words import about
 from koirules.language import statements as st
-from koirules.language.reader import Read
-from koirules.language.so_far import SoFar, so_far
+from koirules.language.parse.partial_statement import SoFar, so_far
+from koirules.language.parse.reader import Read
 from koirules.problems import Place, Problem
 from koirules.problems.pages import pages
 from koirules.standard.types import Steps

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from unicodedata import is_normalized, normalize
 
-from koirules.language.cleaning import as_counted
+from koirules.language.parse.cleaning import as_counted
 
 _LINE_END = re.compile(r"\r\n|\r|\n")
 _MARK = "\ufeff"

@@ -9,9 +9,9 @@ from typing import TypeVar
 from attrs import field, frozen
 
 from koirules.language import statements as st
-from koirules.language.reader import Read
-from koirules.standard.checker import Checked, Known
-from koirules.standard.inheritance import head_of, name_of
+from koirules.language.parse.reader import Read
+from koirules.standard.check.checker import Checked, Known
+from koirules.standard.inherit.merging import head_of, name_of
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Node
 from koirules.standard.types import Numeric, Steps, Type, type_of_kind

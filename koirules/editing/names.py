@@ -12,7 +12,7 @@ from koirules.language import round_parts, syntax
 from koirules.language import statements as st
 from koirules.language.syntax import Expression, Title, Word
 from koirules.problems import Place
-from koirules.standard.inheritance import head_of
+from koirules.standard.inherit.merging import head_of
 from koirules.standard.saying import said_by
 
 VALUE = "value"

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from attrs import define, field, frozen
 
 from koirules.editing.meaning import Meaning
-from koirules.language.so_far import Written
+from koirules.language.parse.partial_statement import Written
 from koirules.standard.types import Numeric, PlaceWords, Truth, Type
 from koirules.vocabulary.units import UNITS, Dimension
 

@@ -8,9 +8,9 @@ from attrs import define, field, frozen
 
 from koirules.editing.meaning import part_of
 from koirules.language import statements as st
-from koirules.language.reader import Read
+from koirules.language.parse.reader import Read
 from koirules.problems import Place
-from koirules.standard.inheritance import head_of, name_of
+from koirules.standard.inherit.merging import head_of, name_of
 
 
 @define

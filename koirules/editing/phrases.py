@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from koirules.editing.context import Context, Role
 from koirules.editing.meaning import Meaning
-from koirules.language.so_far import SoFar
+from koirules.language.parse.partial_statement import SoFar
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
 
 _COMPARISONS = frozenset({"at least", "at most", "above", "below", "between", "is", "includes"})

@@ -13,8 +13,8 @@ from koirules.editing.lines import Lines
 from koirules.editing.meaning import Meaning
 from koirules.editing.names import VALUE, Use
 from koirules.language import statements as st
-from koirules.language.mending import edited
-from koirules.language.reader import Read, read_bytes, read_text
+from koirules.language.diagnose.mending import edited
+from koirules.language.parse.reader import Read, read_bytes, read_text
 from koirules.loading.opening import bytes_of
 from koirules.problems import Edit, Place, Problem
 from koirules.vocabulary.kinds import words_of

@@ -10,8 +10,8 @@ from koirules.editing.context import Role
 from koirules.editing.meaning import Meaning
 from koirules.editing.words import about
 from koirules.language import statements as st
-from koirules.language.tidy import tidy_statement
-from koirules.standard.inheritance import head_of, name_of
+from koirules.language.format.writer import tidy_statement
+from koirules.standard.inherit.merging import head_of, name_of
 from koirules.standard.parts import Setting
 from koirules.standard.types import Steps, Type, type_words
 from koirules.vocabulary.kinds import describe_kind, shortest

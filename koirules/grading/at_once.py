@@ -13,14 +13,14 @@ from typing import Any
 
 from attrs import define, frozen
 
-from koirules.grading.complete import Sure, taken
-from koirules.grading.emitter import Constants
+from koirules.engines.scalar.complete import Sure, taken
+from koirules.engines.scalar.emitter import Constants
+from koirules.engines.scalar.sure_emitter import Input
 from koirules.grading.measuring import leaves_as_it_is
-from koirules.grading.reading import TINY, Glance, RecordReader, doubles_between, highest_count, words_known
-from koirules.grading.records import Record
-from koirules.grading.results import Result
 from koirules.grading.single import Grader
-from koirules.grading.sure_emitter import Input
+from koirules.results.mapping_record import TINY, Glance, RecordReader, doubles_between, highest_count, words_known
+from koirules.results.record import Record
+from koirules.results.result import Result
 from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale, YesNo
 from koirules.vocabulary.readings import Reading
 

@@ -7,16 +7,16 @@ from typing import TYPE_CHECKING, Literal
 
 from attrs import define, field
 
-from koirules.grading.columns.earlier import LooksOfRows
-from koirules.grading.columns.grown import with_grown
-from koirules.grading.columns.held import Held, NoColumn, Profile
-from koirules.grading.columns.outputs import column_names, result_expressions
-from koirules.grading.columns.plan import STREAMED, Plan, planned
-from koirules.grading.columns.reading import FrameReader, ReadFrame, Source
+from koirules.engines.columnar.grown import with_grown
+from koirules.engines.columnar.held import Held, NoColumn, Profile
+from koirules.engines.columnar.outputs import column_names, result_expressions
+from koirules.engines.columnar.plan import STREAMED, Plan, planned
+from koirules.engines.columnar.reading import FrameReader, ReadFrame, Source
 from koirules.grading.row_by_row import graded_rows
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import WholeBatch
 from koirules.grading.whole_frames import ROUND_COLUMNS, WholeFrames
+from koirules.rounds.columnar.earlier import LooksOfRows
 from koirules.standard.parts import Rules, Setting
 
 if TYPE_CHECKING:

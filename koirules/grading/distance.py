@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from functools import partial
 
-from koirules.grading.shortfall import shortfalls
+from koirules.engines.scalar.walking import worked_out
+from koirules.explain.shortfall import shortfalls
 from koirules.grading.single import Grader
-from koirules.grading.walking import worked_out
 from koirules.standard.parts import Setting
 from koirules.vocabulary.readings import Reading
 

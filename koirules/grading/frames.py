@@ -10,12 +10,12 @@ from itertools import groupby
 from math import isnan
 from typing import TYPE_CHECKING, Any
 
+from koirules.engines.columnar.reading import Source, WrongCell
 from koirules.grading.batch import BatchGrader
-from koirules.grading.columns.earlier import LooksOfRows
-from koirules.grading.columns.reading import Source, WrongCell
-from koirules.grading.looks import DATE, LOOK_DATE, day_of
 from koirules.measures.deriving import Doubt
 from koirules.problems import Problem, RecordError, RecordWarning, frames, recording
+from koirules.rounds.columnar.earlier import LooksOfRows
+from koirules.rounds.looks import DATE, LOOK_DATE, day_of
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.traits import Trait
 

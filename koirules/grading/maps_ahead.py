@@ -6,10 +6,10 @@ from collections.abc import Mapping
 
 from attrs import frozen
 
-from koirules.grading.ahead import model_of
 from koirules.measures.growing_maps import map_ahead
+from koirules.measures.grown_traits import model_of
 from koirules.measures.growth import across, girth_gain
-from koirules.standard.growing import LENGTH
+from koirules.standard.check.growing import LENGTH
 from koirules.standard.growth_settings import grown_in, length_grown_to
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Grown

@@ -6,9 +6,9 @@ from collections.abc import Callable, Mapping, Sequence
 
 from attrs import evolve, frozen
 
-from koirules.grading.records import Record
 from koirules.measures.deriving import Derived, Measurer
 from koirules.problems import Cell, Problem, RecordError, recording
+from koirules.results.record import Record
 from koirules.standard.derivations import TypedFormula, inputs_of
 from koirules.vocabulary.readings import Reading
 

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, Any, assert_never
 
-from koirules.grading.columns.held import CodeColumn, Held, NoColumn, NumberColumn
-from koirules.grading.complete import Complete, Sure
-from koirules.grading.evaluator import Trace
+from koirules.engines.columnar.held import CodeColumn, Held, NoColumn, NumberColumn
+from koirules.engines.scalar.complete import Complete, Sure
+from koirules.engines.scalar.evaluator import Trace
+from koirules.engines.scalar.sure_emitter import Input
 from koirules.grading.single import Grader
-from koirules.grading.sure_emitter import Input
 from koirules.standard.parts import Rules
 from koirules.vocabulary.readings import Reading, Span
 
@@ -101,7 +101,7 @@ def graded_traces(rules: Rules, outcomes: Iterable[Trace | Sure], *, sections: b
     """The same of what was worked out already."""
     import polars as pl
 
-    from koirules.grading.columns.outputs import column_types
+    from koirules.engines.columnar.outputs import column_types
 
     types = column_types(rules, sections=sections, faults=faults)
     grades = [grade.name for grade in rules.grades]

@@ -7,12 +7,12 @@ from decimal import Decimal
 
 from attrs import frozen
 
-from koirules.grading.reason import State
-from koirules.grading.records import Record
-from koirules.grading.results import Result
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import WholeBatch
 from koirules.language.statements import Outcome
+from koirules.results.reason import State
+from koirules.results.record import Record
+from koirules.results.result import Result
 from koirules.standard.parts import Sample
 from koirules.vocabulary.kinds import shortest
 

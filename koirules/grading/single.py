@@ -9,21 +9,21 @@ from typing import Any, Protocol
 
 from attrs import define, evolve, field, frozen
 
-from koirules.grading.changes import NearestChanges
-from koirules.grading.choosing import Standing, main_reasons
-from koirules.grading.complete import Complete, Sure
-from koirules.grading.contributions import Contributor
-from koirules.grading.decisions import Decision
-from koirules.grading.evaluator import Evaluator, Trace, compile_rules
+from koirules.candidates.changes import NearestChanges
+from koirules.engines.scalar.complete import Complete, Sure
+from koirules.engines.scalar.evaluator import Evaluator, Trace, compile_rules
+from koirules.explain.choosing import Standing, main_reasons
+from koirules.explain.contributions import Contributor
+from koirules.explain.reasons import Reasoner, hundredths
+from koirules.explain.telling import Teller, fails_on_score_of
 from koirules.grading.measuring import leaves_as_it_is, measured_record
-from koirules.grading.nearest_changes import ChangeFinder
-from koirules.grading.parts_read import keys_needed, traits_beneath
-from koirules.grading.reason import Given, Reason, Reasons, State, Told
-from koirules.grading.reasons import Reasoner, hundredths
-from koirules.grading.records import Record
-from koirules.grading.results import Contribution, Result, SectionResult
-from koirules.grading.telling import Teller, fails_on_score_of
 from koirules.measures.deriving import Measurer
+from koirules.results.decisions import Decision
+from koirules.results.parts_read import keys_needed, traits_beneath
+from koirules.results.reason import Given, Reason, Reasons, State, Told
+from koirules.results.record import Record
+from koirules.results.result import Contribution, Result, SectionResult
+from koirules.search.nearest_changes import ChangeFinder
 from koirules.standard.measured import constant_settings, needed_for
 from koirules.standard.parts import Rules, Section, Setting
 from koirules.vocabulary.readings import Reading

@@ -9,19 +9,19 @@ from typing import Any
 
 from attrs import define, evolve, field, frozen
 
-from koirules.grading.beside import Asked, asked_before_grades, asked_by
-from koirules.grading.course import AlertShown, RoundCourse
-from koirules.grading.course_words import CourseTeller
-from koirules.grading.decisions import Decision, check_rescues
-from koirules.grading.evaluator import Trace
-from koirules.grading.figures_of_rows import FiguresOfRows
+from koirules.engines.scalar.evaluator import Trace
 from koirules.grading.measuring import all_measured
-from koirules.grading.node_values import compile_nodes, outcome_readings
-from koirules.grading.records import Record
-from koirules.grading.results import Result
-from koirules.grading.rounds_of_rows import RoundRun, RoundsOfRows
 from koirules.grading.single import Grader
 from koirules.problems import RecordError
+from koirules.results.course import AlertShown, RoundCourse
+from koirules.results.decisions import Decision, check_rescues
+from koirules.results.record import Record
+from koirules.results.result import Result
+from koirules.rounds.course_words import CourseTeller
+from koirules.rounds.evaluation_levels import Asked, asked_before_grades, asked_by
+from koirules.rounds.figures_of_rows import FiguresOfRows
+from koirules.rounds.node_values import compile_nodes, outcome_readings
+from koirules.rounds.rounds_of_rows import RoundRun, RoundsOfRows
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import whether_recorded
 from koirules.standard.saying import fill, names_in

@@ -7,24 +7,24 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import define, evolve, field
 
-from koirules.grading.beside import Asked
-from koirules.grading.columns.counted import look_up, tallied
-from koirules.grading.columns.earlier import LooksOfRows, supply_earlier
-from koirules.grading.columns.figures import supply_figures
-from koirules.grading.columns.held import Profile
-from koirules.grading.columns.of_nodes import NodeColumns, NodePlans, outcome_columns
-from koirules.grading.columns.outputs import result_expressions
-from koirules.grading.columns.picks import FATES
-from koirules.grading.columns.plan import planned
-from koirules.grading.columns.reading import ReadFrame
-from koirules.grading.columns.rounds import RoundColumns, RoundsOfColumns
-from koirules.grading.columns.rows import Rows, hold_grade
-from koirules.grading.picking import Fate
-from koirules.grading.records import Record
-from koirules.grading.rounds_of_rows import RoundRun
+from koirules.engines.columnar.held import Profile
+from koirules.engines.columnar.outputs import result_expressions
+from koirules.engines.columnar.plan import planned
+from koirules.engines.columnar.reading import ReadFrame
 from koirules.grading.row_by_row import graded_traces, readings_by_row
-from koirules.grading.tallies import FigureTable, Tally
 from koirules.grading.whole_batch import WholeBatch
+from koirules.results.course import Fate
+from koirules.results.record import Record
+from koirules.rounds.columnar.counted import look_up, tallied
+from koirules.rounds.columnar.earlier import LooksOfRows, supply_earlier
+from koirules.rounds.columnar.figures import supply_figures
+from koirules.rounds.columnar.of_nodes import NodeColumns, NodePlans, outcome_columns
+from koirules.rounds.columnar.picks import FATES
+from koirules.rounds.columnar.rounds import RoundColumns, RoundsOfColumns
+from koirules.rounds.columnar.rows import Rows, hold_grade
+from koirules.rounds.evaluation_levels import Asked
+from koirules.rounds.rounds_of_rows import RoundRun
+from koirules.rounds.tallies import FigureTable, Tally
 from koirules.standard.parts import Rules, Setting
 
 if TYPE_CHECKING:

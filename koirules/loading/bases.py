@@ -9,13 +9,13 @@ from pathlib import Path, PureWindowsPath
 from attrs import evolve, frozen
 
 from koirules.language import statements as st
-from koirules.language.reader import MOST_STATEMENTS, Read, read_bytes
+from koirules.language.parse.reader import MOST_STATEMENTS, Read, read_bytes
 from koirules.loading.opening import bytes_of, why_not
 from koirules.problems import Place, Problem, is_refused
 from koirules.problems import sharing as say
 from koirules.standard.canonical import FORM, seal_of
-from koirules.standard.checker import Checked, check, in_order
-from koirules.standard.inheritance import alone, merged
+from koirules.standard.check.checker import Checked, check, in_order
+from koirules.standard.inherit.merging import alone, merged
 from koirules.standard.parts import Rules
 from koirules.vocabulary.skins import Varieties
 

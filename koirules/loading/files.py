@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from pathlib import Path
 
-from koirules.language.cleaning import MOST_BYTES, decode
-from koirules.language.reader import read_bytes, read_header, read_text
+from koirules.language.parse.cleaning import MOST_BYTES, decode
+from koirules.language.parse.reader import read_bytes, read_header, read_text
 from koirules.language.statements import Header
 from koirules.loading.bases import Shelf, first_link
 from koirules.loading.opening import bytes_of, without_collector
 from koirules.problems import Problem, reading
-from koirules.standard.checker import Checked
+from koirules.standard.check.checker import Checked
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.skins import Varieties
 

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from koirules.language.cleaning import MOST_BYTES
+from koirules.language.parse.cleaning import MOST_BYTES
 from koirules.problems import Problem, reading
 
 

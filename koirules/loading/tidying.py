@@ -7,11 +7,11 @@ from pathlib import Path
 
 from attrs import frozen
 
-from koirules.language.memory import Memory
-from koirules.language.mending import mended_signs
-from koirules.language.reader import Read, read_bytes, read_text
-from koirules.language.sameness import is_same
-from koirules.language.tidy import tidy
+from koirules.language.diagnose.mending import mended_signs
+from koirules.language.format.sameness import is_same
+from koirules.language.format.writer import tidy
+from koirules.language.parse.incremental import Memory
+from koirules.language.parse.reader import Read, read_bytes, read_text
 from koirules.loading.bases import Shelf, first_link
 from koirules.loading.opening import bytes_of, without_collector
 from koirules.problems import Problem

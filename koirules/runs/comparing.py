@@ -7,12 +7,12 @@ from typing import TYPE_CHECKING
 from attrs import define, field
 
 from koirules.api import Standard
+from koirules.engines.columnar.reading import ReadFrame
 from koirules.grading.batch import BatchGrader
-from koirules.grading.beside import Asked
-from koirules.grading.columns.kept_rows import put_aside
-from koirules.grading.columns.reading import ReadFrame
-from koirules.grading.parts_read import traits_of_rounds
-from koirules.grading.tallies import FigureTable, Tally
+from koirules.results.parts_read import traits_of_rounds
+from koirules.rounds.columnar.kept_rows import put_aside
+from koirules.rounds.evaluation_levels import Asked
+from koirules.rounds.tallies import FigureTable, Tally
 from koirules.runs.parts import aside_of
 from koirules.runs.work import Job
 from koirules.standard.tree import Figure

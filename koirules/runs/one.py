@@ -12,15 +12,15 @@ from typing import TYPE_CHECKING
 from attrs import evolve
 
 from koirules.api import Standard, read_standard
-from koirules.formats.large_files import LargeFile, open_large
-from koirules.formats.large_results import LargeResults
-from koirules.formats.large_rows import RefusedError, Rows
+from koirules.engines.columnar.outputs import column_types
+from koirules.engines.columnar.reading import FrameReader, ReadFrame, Source
 from koirules.grading.batch import BatchGrader
-from koirules.grading.columns.outputs import column_types
-from koirules.grading.columns.reading import FrameReader, ReadFrame, Source
 from koirules.problems import Problem, recording
 from koirules.problems.record_files import unreadable_file
 from koirules.problems.saving import unwritable
+from koirules.records.large_files import LargeFile, open_large
+from koirules.records.large_results import LargeResults
+from koirules.records.large_rows import RefusedError, Rows
 from koirules.runs.comparing import comparing
 from koirules.runs.counting import counted
 from koirules.runs.parts import open_part

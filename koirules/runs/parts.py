@@ -7,7 +7,7 @@ from contextlib import AbstractContextManager
 from pathlib import Path
 
 from koirules.api import Standard
-from koirules.formats.large_results import LargeResults, large_results
+from koirules.records.large_results import LargeResults, large_results
 from koirules.runs.work import Job, Piece
 
 

@@ -8,9 +8,9 @@ from pathlib import Path
 
 from attrs import evolve
 
-from koirules.formats.large_files import ENDINGS, row_groups
 from koirules.problems import Problem, runs
 from koirules.problems.record_files import no_such_file, unreadable_file
+from koirules.records.large_files import ENDINGS, row_groups
 from koirules.runs.work import Piece
 
 

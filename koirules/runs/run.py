@@ -11,13 +11,13 @@ from typing import TYPE_CHECKING
 
 from attrs import evolve, frozen
 
-from koirules.formats.joining_results import joined
-from koirules.formats.large_files import open_large
-from koirules.formats.writing import check_folder, write_beside
-from koirules.grading.course import AlertShown
 from koirules.problems import Problem, is_refused
 from koirules.problems import runs as say
 from koirules.problems.saving import unwritable
+from koirules.records.joining_results import joined
+from koirules.records.large_files import open_large
+from koirules.records.writing import check_folder, write_beside
+from koirules.results.course import AlertShown
 from koirules.runs.one import Advance, graded_piece, standard_of
 from koirules.runs.parts import part_of
 from koirules.runs.pieces import files_of, pieces_of

@@ -8,13 +8,12 @@ from typing import TYPE_CHECKING
 
 from attrs import evolve, frozen
 
-from koirules.formats.large_results import facts_of, large_results
-from koirules.grading.course import AlertShown
-from koirules.grading.course_words import CourseTeller
-from koirules.grading.parts_read import traits_of_rounds
-from koirules.grading.picking import Fate
 from koirules.problems import Problem, is_refused
 from koirules.problems import runs as say
+from koirules.records.large_results import facts_of, large_results
+from koirules.results.course import AlertShown, Fate
+from koirules.results.parts_read import traits_of_rounds
+from koirules.rounds.course_words import CourseTeller
 from koirules.runs.comparing import ALERTS, BEFORE
 from koirules.runs.one import ready, standard_of
 from koirules.runs.work import Job, Outcome, Piece
@@ -93,9 +92,9 @@ def rounds_of(job: Job, pieces: Sequence[Piece]) -> tuple[tuple[RoundTotals, ...
     """Run the rounds over what the pieces put aside; what each did, and its columns for all fish in order."""
     import polars as pl
 
-    from koirules.grading.columns.kept_rows import taken_up
-    from koirules.grading.columns.picks import FATES
-    from koirules.grading.columns.rows import hold_grade
+    from koirules.rounds.columnar.kept_rows import taken_up
+    from koirules.rounds.columnar.picks import FATES
+    from koirules.rounds.columnar.rows import hold_grade
 
     standard, grader = ready(job)
     files = [file for piece in pieces for file in sorted(Path(job.folder).glob(f"aside-{piece.number:06}-*.parquet"))]

@@ -6,8 +6,8 @@ from collections.abc import Mapping
 
 from attrs import field, frozen
 
-from koirules.grading.tallies import Tally
 from koirules.problems import Problem
+from koirules.rounds.tallies import Tally
 from koirules.runs.totals import Totals
 
 

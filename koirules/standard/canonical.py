@@ -11,10 +11,10 @@ from hashlib import sha256
 from attrs import evolve
 
 from koirules.language import statements as st
+from koirules.language.format.statements import statement_line
 from koirules.language.round_parts import Quota
-from koirules.language.tidy_statements import statement_line
-from koirules.standard.needs import expressions_of
-from koirules.standard.ordering import names_read
+from koirules.standard.check.needs import expressions_of
+from koirules.standard.check.ordering import names_read
 from koirules.standard.parts import Rules
 from koirules.standard.saying import names_in, said_by
 from koirules.vocabulary.kinds import describe_kind

@@ -6,8 +6,8 @@ from collections.abc import Mapping
 from typing import Any
 
 from koirules.problems import Problem, growing
+from koirules.standard.check.growing import COEFFICIENTS
 from koirules.standard.folding import folded
-from koirules.standard.growing import COEFFICIENTS
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Apply, Grown, Node, SettingRead, Supplied, TermRead, walk
 

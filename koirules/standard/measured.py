@@ -6,10 +6,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
 
 from koirules.language import statements as st
-from koirules.language.reader import read_text
+from koirules.language.parse.reader import read_text
 from koirules.problems import Place, Problem, is_refused, measuring
+from koirules.standard.check.expressions import Typer
 from koirules.standard.derivations import TypedFormula, TypedMeasure, inputs_of
-from koirules.standard.expressions import Typer
 from koirules.standard.parts import Setting
 from koirules.standard.titles import Titled
 from koirules.standard.tree import Apply, Constant, Recorded, SettingRead, TraitRead, walk

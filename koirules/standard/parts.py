@@ -9,10 +9,10 @@ from decimal import Decimal
 
 from attrs import field, frozen
 
-from koirules.language.cleaning import without_remark
+from koirules.language.parse.cleaning import without_remark
 from koirules.language.statements import Outcome, RuleFile
 from koirules.problems import Place
-from koirules.standard.curves import Shape
+from koirules.standard.check.curves import Shape
 from koirules.standard.derivations import TypedMeasure
 from koirules.standard.rounds import Round
 from koirules.standard.saying import names_in

@@ -7,10 +7,10 @@ from importlib.util import find_spec
 from warnings import catch_warnings, simplefilter
 
 from koirules.api import Standard, load_standard, read_standard
-from koirules.grading.results import Result
 from koirules.grading.sample_runs import run_samples
 from koirules.plugins import Registry
 from koirules.problems import RecordError, RecordWarning, StandardError
+from koirules.results.result import Result
 from koirules.testing.made_records import made_records
 from koirules.testing.pages import of_pages
 from koirules.testing.whole_rules import whole_rules

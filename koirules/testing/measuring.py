@@ -8,9 +8,9 @@ from random import Random
 from attrs import evolve
 
 from koirules.api import Standard, read_standard
-from koirules.grading.records import Record
 from koirules.plugins import Registry
 from koirules.problems import StandardError
+from koirules.results.record import Record
 from koirules.testing.made_records import made_records
 from koirules.testing.whole_rules import whole_rules
 from koirules.vocabulary.kinds import Kind, words_of

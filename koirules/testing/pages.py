@@ -8,12 +8,12 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from koirules.api import Standard
-from koirules.formats.handbook import Subject, write_handbook
-from koirules.formats.results import About, write_results
-from koirules.formats.sheet import write_sheet
-from koirules.grading.results import Result
 from koirules.grading.sample_runs import run_samples
 from koirules.problems import Problem
+from koirules.records.sheet import write_sheet
+from koirules.report.handbook import Subject, write_handbook
+from koirules.report.result_files import About, write_results
+from koirules.results.result import Result
 from koirules.vocabulary.traits import Variety
 
 _MOST_FISH = 10

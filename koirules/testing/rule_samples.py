@@ -14,11 +14,11 @@ from collections.abc import Iterator
 from os import PathLike
 from pathlib import Path
 
-from koirules.analysis.reach import unreached
+from koirules.analysis.coverage import unreached
 from koirules.api import Standard, load_standard
-from koirules.formats.records import read_records
 from koirules.grading.sample_runs import SampleRun, run_samples
 from koirules.plugins import Registry
+from koirules.records.records import read_records
 
 
 def sample_runs(path: str | PathLike[str], registry: Registry | None = None) -> tuple[SampleRun, ...]:

@@ -9,11 +9,11 @@ from pathlib import Path
 from xml.etree import ElementTree
 from zipfile import ZipFile
 
-from koirules.formats.records import read_records
-from koirules.formats.sheet import write_sheet
-from koirules.formats.sheet_headings import heading_of
-from koirules.formats.table import FISH, letters_of
-from koirules.formats.xlsx_sheet import words_offered
+from koirules.records.records import read_records
+from koirules.records.sheet import write_sheet
+from koirules.records.sheet_headings import heading_of
+from koirules.records.table import FISH, letters_of
+from koirules.records.xlsx_sheet import words_offered
 from koirules.vocabulary.kinds import Choice, Colours, Label, Patches, Places, Scale, YesNo
 from koirules.vocabulary.traits import Trait, Variety
 

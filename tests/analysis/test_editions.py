@@ -5,11 +5,11 @@ from itertools import combinations, permutations, product
 import pytest
 
 import koirules
-from koirules.analysis.editions.changes import Kind
-from koirules.analysis.editions.moves import Because
-from koirules.analysis.editions.orders import moved
-from koirules.analysis.editions.parting import Verdict
-from koirules.grading.ordinary import telling_values
+from koirules.analysis.diff.changes import Kind
+from koirules.analysis.diff.moves import Because
+from koirules.analysis.diff.parting import Verdict
+from koirules.analysis.diff.reordering import moved
+from koirules.candidates.ordinary import telling_values
 from koirules.standard.cuts import cuts_of
 from koirules.testing import registry_with
 
@@ -230,7 +230,7 @@ def test_settings_count_by_their_value():
 
 
 def test_without_the_solver_fish_are_only_tried(monkeypatch):
-    monkeypatch.setattr("koirules.analysis.editions.comparison.has_solver", lambda: False)
+    monkeypatch.setattr("koirules.analysis.diff.comparison.has_solver", lambda: False)
     assert changed("score at least 70", "score at least 71").parting.verdict is Verdict.DIFFER
     found = changed("grade a if score at least 70", "grade a if score at least 70 and (bent or not bent)")
     assert found.parting.verdict is Verdict.NOT_ASKED

@@ -8,10 +8,10 @@ import pytest
 from click.testing import CliRunner
 
 import koirules
-from koirules.analysis.editions.moves import Because
-from koirules.analysis.editions.parting import Verdict
+from koirules.analysis.diff.moves import Because
+from koirules.analysis.diff.parting import Verdict
+from koirules.candidates.maps_to_try import map_between
 from koirules.commands import main
-from koirules.grading.maps_to_try import map_between
 from koirules.testing import registry_with
 from koirules.vocabulary.kinds import Count, Number, Scale, YesNo
 from koirules.vocabulary.map_text import read_map

@@ -9,8 +9,8 @@ from click.testing import CliRunner
 import koirules
 from koirules.analysis.proofs.every import proofs
 from koirules.analysis.proofs.statements import Outcome
+from koirules.candidates.ordinary import telling_values
 from koirules.commands import main
-from koirules.grading.ordinary import telling_values
 from koirules.standard.cuts import cuts_of
 from koirules.testing import registry_with
 
@@ -242,7 +242,7 @@ def test_without_the_solver_one_is_told_what_to_install(rules, monkeypatch):
 
 
 def test_rules_that_choose_among_too_many_steps_are_answered(rules, monkeypatch):
-    monkeypatch.setattr("koirules.grading.solver.meaning.MOST_READINGS", 1)
+    monkeypatch.setattr("koirules.engines.symbolic.meaning.MOST_READINGS", 1)
     result = run(rules)
     assert result.exit_code == 2
     assert "too many steps" in result.stderr

@@ -10,7 +10,7 @@ import koirules
 from koirules.analysis.proofs.every import proofs
 from koirules.analysis.proofs.statements import Outcome
 from koirules.commands import main
-from koirules.grading.records import Record
+from koirules.results.record import Record
 from koirules.testing import registry_with
 from koirules.vocabulary.readings import Span
 

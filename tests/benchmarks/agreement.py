@@ -17,8 +17,8 @@ from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 
 import koirules
+from koirules.engines.columnar.reading import Source
 from koirules.grading.batch import BatchGrader
-from koirules.grading.columns.reading import Source
 from tests.judge.judge import judge
 from tests.judge.strategies import batches, layouts, records, standards, standards_that_compare, to_mapping
 from tests.judge.text import to_text

@@ -18,10 +18,10 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 from attrs import evolve, frozen
 
 import koirules
-from koirules.formats.records import read_records
-from koirules.grading.asking import Asker, Noting
+from koirules.grading.next_look import Asker, Noting
 from koirules.grading.questions import Known, Question
-from koirules.grading.records import Record
+from koirules.records.records import read_records
+from koirules.results.record import Record
 
 EXAMPLE = ["tosai_kohaku", str(Path(__file__).parents[2] / "examples" / "01-autumn-lot" / "records.csv")]
 Way = Callable[[Asker, Known, bool], Question | Noting | None]

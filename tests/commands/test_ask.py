@@ -10,8 +10,8 @@ from click.testing import CliRunner
 
 import koirules
 from koirules.commands import main
-from koirules.commands.ask_forms import Order, Unread, form_of
-from koirules.formats.records import read_records
+from koirules.commands.asking.forms import Order, Unread, form_of
+from koirules.records.records import read_records
 from koirules.vocabulary.kinds import Choice, Scale
 from koirules.vocabulary.readings import PlaceSet
 

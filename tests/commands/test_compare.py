@@ -77,7 +77,7 @@ def test_a_setting_is_changed_in_the_edition_that_has_it(pages):
 
 
 def test_without_the_solver_one_is_told_what_to_install_and_the_rest_still_works(pages, monkeypatch):
-    monkeypatch.setattr("koirules.analysis.editions.comparison.has_solver", lambda: False)
+    monkeypatch.setattr("koirules.analysis.diff.comparison.has_solver", lambda: False)
     result = run(*pages(OLD.replace("at least bar", "at least bar and score above 1")))
     assert result.exit_code == 0
     assert "if score at least bar and score above 1, was score at least bar" in result.output

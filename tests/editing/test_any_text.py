@@ -25,9 +25,9 @@ from koirules.editing import (
     together,
     told_at,
 )
-from koirules.language.memory import Memory
-from koirules.language.mending import edited
-from koirules.language.reader import read_text
+from koirules.language.diagnose.mending import edited
+from koirules.language.parse.incremental import Memory
+from koirules.language.parse.reader import read_text
 from koirules.testing import registry_with
 
 ROOT = Path(__file__).parents[2]

@@ -8,7 +8,7 @@ import pytest
 
 from koirules.editing import Desk, Sort, language_words, offers_at
 from koirules.editing.words import HEADS, PHRASES
-from koirules.language.so_far import so_far
+from koirules.language.parse.partial_statement import so_far
 from koirules.testing import registry_with
 from koirules.vocabulary.words import HEAD_WORDS
 

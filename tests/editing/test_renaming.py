@@ -7,7 +7,7 @@ import pytest
 
 import koirules
 from koirules.editing import Desk, places_of, renamed
-from koirules.language.mending import edited
+from koirules.language.diagnose.mending import edited
 from koirules.testing import registry_with
 
 ROOT = Path(__file__).parents[2]

@@ -4,8 +4,8 @@ from pathlib import Path
 
 import pytest
 
-from koirules.formats.records import read_records
 from koirules.problems import is_refused
+from koirules.records.records import read_records
 
 CASES = Path(__file__).parents[1] / "cases" / "records"
 NAMES = sorted(path.name for path in CASES.iterdir() if path.suffix != ".expected")

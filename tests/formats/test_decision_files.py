@@ -1,7 +1,7 @@
 """Files of decisions: what is read of them, and what is answered."""
 
-from koirules.formats.decision_files import read_decisions
-from koirules.grading.decisions import Decision
+from koirules.records.decision_files import read_decisions
+from koirules.results.decisions import Decision
 
 
 def written(tmp_path, text):

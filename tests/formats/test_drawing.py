@@ -7,7 +7,7 @@ from xml.etree import ElementTree
 
 import pytest
 
-from koirules.formats.drawing import PAINTS, fish_drawing
+from koirules.report.drawing import PAINTS, fish_drawing
 from koirules.vocabulary.map_text import read_map
 from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.outlines import TORPEDO, Outline

@@ -16,11 +16,11 @@ from markdown_it import MarkdownIt
 
 from koirules import load_standard, read_standard
 from koirules.commands.output import CAUTIONS
-from koirules.formats.handbook import Subject, blocks_of, check_handbook_path, write_handbook
-from koirules.formats.handbook.as_html import html_of
-from koirules.formats.handbook.as_markdown import markdown_of
 from koirules.grading.sample_runs import run_samples
-from koirules.standard.curves import Curve
+from koirules.report.handbook import Subject, blocks_of, check_handbook_path, write_handbook
+from koirules.report.handbook.as_html import html_of
+from koirules.report.handbook.as_markdown import markdown_of
+from koirules.standard.check.curves import Curve
 from koirules.standard.reading_nodes import trait_of, unit_shown
 from koirules.vocabulary.kinds import Number
 
@@ -453,7 +453,7 @@ def test_the_cautions_come_before_anything_that_is_done_with_fish(standard):
 
 def test_colours_can_be_told_apart():
     # Relative luminance and contrast as WCAG 2.2 defines them (W3C Recommendation, "relative luminance", "contrast ratio").
-    css = (ROOT / "koirules/formats/handbook/handbook.css").read_text(encoding="utf-8")
+    css = (ROOT / "koirules/report/handbook/handbook.css").read_text(encoding="utf-8")
     colours = dict(re.findall(r"--(\w+): #(\w{6});", css))
 
     def luminance(colour):

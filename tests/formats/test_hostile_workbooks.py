@@ -8,10 +8,10 @@ import openpyxl
 import pytest
 import xlsxwriter
 
-from koirules.formats.records import read_records
-from koirules.formats.results import About, write_results
-from koirules.grading.results import Result
 from koirules.problems import is_refused
+from koirules.records.records import read_records
+from koirules.report.result_files import About, write_results
+from koirules.results.result import Result
 from koirules.vocabulary.readings import Span
 
 MARKUP = (
@@ -137,6 +137,6 @@ def test_a_time_beyond_any_calendar_is_refused(tmp_path, traits):
 
 
 def test_a_workbook_that_unpacks_to_too_much_is_refused_before_it_is(book, traits, monkeypatch):
-    monkeypatch.setattr("koirules.formats.xlsx_parts._MOST_BYTES", 100)
+    monkeypatch.setattr("koirules.records.xlsx_parts._MOST_BYTES", 100)
     (problem,) = read_records(book, traits).problems
     assert "unpacks to more" in problem.cause

@@ -13,14 +13,13 @@ from attrs import evolve
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from koirules.formats.html_results import MOST_FISH
-from koirules.formats.page_markup import Markup, element, escaped
-from koirules.formats.results import About, write_results
-from koirules.formats.score_bins import bins
-from koirules.grading.course import AlertShown, RoundCourse, Step, Tied
-from koirules.grading.decisions import Decision
-from koirules.grading.picking import Fate
-from koirules.grading.score_lines import GradeLine
+from koirules.explain.score_lines import GradeLine
+from koirules.report.html_results import MOST_FISH
+from koirules.report.page_markup import Markup, element, escaped
+from koirules.report.result_files import About, write_results
+from koirules.report.score_bins import bins
+from koirules.results.course import AlertShown, Fate, RoundCourse, Step, Tied
+from koirules.results.decisions import Decision
 from tests.formats.test_results import ABOUT, OPEN, SETTLED, result, section
 
 VOID = {"meta", "link", "input", "br", "img"}

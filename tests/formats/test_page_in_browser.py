@@ -10,7 +10,7 @@ import pytest
 from click.testing import CliRunner
 
 from koirules.commands import main
-from koirules.formats.results import write_results
+from koirules.report.result_files import write_results
 from tests.formats.browser import Page, running_browser
 from tests.formats.test_html_results import ACTING, everywhere
 

@@ -10,9 +10,9 @@ from click.testing import CliRunner
 from PIL import Image, ImageCms
 
 from koirules.commands import main
-from koirules.formats import photographs
-from koirules.formats.photographs import read_photographs
-from koirules.grading.records import Record
+from koirules.report import photographs
+from koirules.report.photographs import read_photographs
+from koirules.results.record import Record
 from tests.formats.browser import Page, running_browser
 
 RED, BLUE = (200, 40, 30), (20, 40, 200)

@@ -16,12 +16,12 @@ from PIL import Image
 
 from koirules import load_standard
 from koirules.commands import main
-from koirules.formats import plot_png
-from koirules.formats.plot import PAINTS
-from koirules.formats.plot_groups import groups
-from koirules.formats.plots import MOST_FISH, write_plot
-from koirules.formats.records import read_records
-from koirules.grading.score_lines import GradeLine
+from koirules.explain.score_lines import GradeLine
+from koirules.records.records import read_records
+from koirules.report import plot_png
+from koirules.report.plot import PAINTS
+from koirules.report.plot_groups import groups
+from koirules.report.plots import MOST_FISH, write_plot
 from tests.formats.browser import Page, running_browser
 from tests.formats.test_html_results import ACTING, WHOLE, everywhere, scored
 from tests.formats.test_page_in_browser import LOT, ROUNDS, TUB

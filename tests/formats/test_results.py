@@ -13,10 +13,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 import koirules
-from koirules.formats.results import WRITERS, About, check_result_path, write_results
-from koirules.formats.safe_text import for_csv
-from koirules.grading.reason import Given, Reason, State, Told
-from koirules.grading.results import Result, SectionResult
+from koirules.records.safe_text import for_csv
+from koirules.report.result_files import WRITERS, About, check_result_path, write_results
+from koirules.results.reason import Given, Reason, State, Told
+from koirules.results.result import Result, SectionResult
 
 ABOUT = About(
     title="Lantern Bay house standard",

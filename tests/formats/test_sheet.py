@@ -3,8 +3,8 @@
 import openpyxl
 import pytest
 
-from koirules.formats.records import read_records
-from koirules.formats.sheet import write_sheet
+from koirules.records.records import read_records
+from koirules.records.sheet import write_sheet
 from koirules.vocabulary.kinds import Choice, Places
 from koirules.vocabulary.readings import PlaceSet, Span
 from koirules.vocabulary.traits import Trait, Variety

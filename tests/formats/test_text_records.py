@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from koirules.formats.records import READERS, Batch, read_records
 from koirules.plugins import registry_with
+from koirules.records.records import READERS, Batch, read_records
 from koirules.vocabulary.readings import PlaceSet, Span
 
 KOHAKU = registry_with().varieties["kohaku"].traits

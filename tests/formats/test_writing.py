@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from koirules.formats.writing import write_beside
+from koirules.records.writing import write_beside
 
 
 def put(text):

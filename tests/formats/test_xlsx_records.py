@@ -7,7 +7,7 @@ import openpyxl
 import pytest
 import xlsxwriter
 
-from koirules.formats.records import read_records
+from koirules.records.records import read_records
 from koirules.vocabulary.readings import PlaceSet, Span
 
 

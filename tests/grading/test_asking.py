@@ -6,7 +6,7 @@ from itertools import product
 import pytest
 
 import koirules
-from koirules.grading.asking import Asker, Noting
+from koirules.grading.next_look import Asker, Noting
 from koirules.grading.questions import Known
 
 TRAITS = """standard "Trial (an invented house)" edition 1

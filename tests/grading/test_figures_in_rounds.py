@@ -7,7 +7,7 @@ import pytest
 
 import koirules
 from koirules import Decision
-from koirules.grading.columns.reading import Source
+from koirules.engines.columnar.reading import Source
 
 HEADER = """standard "Lantern Bay trial standard" edition 1
 trait length as number in cm from 0 to 90

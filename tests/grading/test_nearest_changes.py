@@ -3,8 +3,8 @@
 import pytest
 
 import koirules
-from koirules.grading.changes import Move, NearestChanges, Prospect
-from koirules.grading.results import Result
+from koirules.candidates.changes import Move, NearestChanges, Prospect
+from koirules.results.result import Result
 from koirules.testing import registry_with
 from koirules.vocabulary.kinds import Places, Scale
 from koirules.vocabulary.readings import PlaceSet

@@ -7,7 +7,8 @@ from itertools import permutations
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from koirules.grading.picking import Candidate, Fate, pick
+from koirules.results.course import Fate
+from koirules.rounds.picking import Candidate, pick
 
 GROUPS = st.lists(st.tuples(*[st.sampled_from((None, "a", "b"))] * 2), min_size=1, max_size=5)
 

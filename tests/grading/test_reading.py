@@ -9,8 +9,8 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 
-from koirules.grading.reading import RecordReader
-from koirules.grading.records import Record
+from koirules.results.mapping_record import RecordReader
+from koirules.results.record import Record
 from koirules.vocabulary.cells import Misread, read_value
 from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo, words_of
 from koirules.vocabulary.readings import PlaceSet, Span

@@ -1,7 +1,7 @@
 """Samples say what does not hold; the next grade says what stands in its way; reach says what nobody tried."""
 
 import koirules
-from koirules.analysis.reach import unreached
+from koirules.analysis.coverage import unreached
 from koirules.grading.distance import to_next_grade
 from koirules.testing import sample_runs, told
 

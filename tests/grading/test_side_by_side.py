@@ -5,7 +5,7 @@ from decimal import Decimal
 import pytest
 
 import koirules
-from koirules.grading.side_by_side import side_by_side
+from koirules.explain.side_by_side import side_by_side
 from koirules.testing import registry_with
 
 BOX = registry_with()

@@ -1,7 +1,7 @@
 """Small changes that no sample notices are listed, and those that one notices are not."""
 
 import koirules
-from koirules.analysis.small_changes import changes, unnoticed
+from koirules.analysis.mutation import changes, unnoticed
 
 TEXT = """standard "Trial (an invented house)" edition 1
 trait shimi as number in mm from 0 to 20

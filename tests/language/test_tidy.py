@@ -4,8 +4,8 @@ from pathlib import Path
 
 import pytest
 
-from koirules.language.reader import read_text
-from koirules.language.tidy import tidy
+from koirules.language.format.writer import tidy
+from koirules.language.parse.reader import read_text
 
 WHOLE = Path(__file__).parents[1] / "cases" / "tidy"
 

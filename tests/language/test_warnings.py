@@ -3,7 +3,7 @@
 import pytest
 
 import koirules
-from koirules.language.reader import MOST_STATEMENTS, read_text
+from koirules.language.parse.reader import MOST_STATEMENTS, read_text
 
 HEAD = 'standard "Teal Yard house standard" edition 2026-1 variety kohaku\n'
 BODY = "section body worth 100\npoints stem by tail_stem: thin gives 0, fair gives 6, strong gives 10\n"

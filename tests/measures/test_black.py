@@ -6,8 +6,8 @@ import pytest
 
 import koirules
 from koirules import hookimpl
-from koirules.grading.records import Record
 from koirules.plugins import registry_with
+from koirules.results.record import Record
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.traits import Vocabulary
 

@@ -7,9 +7,9 @@ import sys
 import pytest
 
 import koirules
-from koirules.grading.records import Record
 from koirules.plugins import registry_with
 from koirules.problems import RecordError
+from koirules.results.record import Record
 from koirules.vocabulary.readings import Span
 
 BOX = registry_with()

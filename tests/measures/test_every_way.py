@@ -12,10 +12,10 @@ import polars as pl
 import pytest
 
 import koirules
-from koirules.formats.records import read_records
 from koirules.grading.frames import matched
 from koirules.plugins import registry_with
 from koirules.problems import RecordError, RecordWarning
+from koirules.records.records import read_records
 from koirules.runs.run import here, run_files
 from koirules.runs.work import Job
 

@@ -8,7 +8,8 @@ from itertools import groupby, permutations, product
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from koirules.grading.picking import Candidate, Fate, pick
+from koirules.results.course import Fate
+from koirules.rounds.picking import Candidate, pick
 
 
 def walked(order, amount, quotas):

@@ -9,10 +9,10 @@ import openpyxl
 import pytest
 
 import koirules
-from koirules.formats.records import read_records
-from koirules.formats.results import About, write_results
-from koirules.formats.sheet import write_sheet
 from koirules.plugins import registry_with
+from koirules.records.records import read_records
+from koirules.records.sheet import write_sheet
+from koirules.report.result_files import About, write_results
 
 RULES = """standard "Trial (an invented house)" edition 1 variety kohaku
 fault bent if spine is bent: no better than cull

@@ -4,7 +4,7 @@ from hypothesis import HealthCheck, Phase, given, note, settings
 from hypothesis import strategies as st
 
 import koirules
-from koirules.grading.asking import Asker, Noting
+from koirules.grading.next_look import Asker, Noting
 from koirules.grading.questions import Known
 from tests.judge.judge import judge
 from tests.judge.strategies import completions, records, standards, to_mapping

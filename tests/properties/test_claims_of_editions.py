@@ -11,13 +11,13 @@ from hypothesis import HealthCheck, Phase, assume, given, note, settings
 from hypothesis import strategies as st
 
 import koirules
-from koirules.analysis.editions.aligning import aligned
-from koirules.analysis.editions.asking import Asker
-from koirules.analysis.editions.joint import BY_NEW, Joint
-from koirules.analysis.editions.moves import Batch, Move, moves_of
-from koirules.analysis.editions.parting import Parting, Verdict
-from koirules.analysis.editions.statements import changes_between
-from koirules.grading.records import Record
+from koirules.analysis.diff.aligning import aligned
+from koirules.analysis.diff.asking import Asker
+from koirules.analysis.diff.joint import BY_NEW, Joint
+from koirules.analysis.diff.moves import Batch, Move, moves_of
+from koirules.analysis.diff.parting import Parting, Verdict
+from koirules.analysis.diff.statements import changes_between
+from koirules.results.record import Record
 from koirules.standard.cuts import cuts_of
 from koirules.vocabulary.readings import is_sure
 from tests.properties.test_claims_of_proofs import BOX, GRADES, HEAD, STANDARDS, written

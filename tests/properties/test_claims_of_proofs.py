@@ -16,8 +16,8 @@ from koirules.analysis.proofs.every import proofs
 from koirules.analysis.proofs.prover import Prover
 from koirules.analysis.proofs.statements import Outcome, Statement
 from koirules.analysis.proofs.two_fish import is_better
-from koirules.grading.records import Record
 from koirules.plugins import registry_with
+from koirules.results.record import Record
 from koirules.vocabulary.readings import Span, is_sure
 
 BOX = registry_with()

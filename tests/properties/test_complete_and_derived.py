@@ -12,11 +12,11 @@ from hypothesis import given, note
 from hypothesis import strategies as st
 
 import koirules
-from koirules.grading.nearest_changes import ChangeFinder
-from koirules.grading.records import Record
-from koirules.grading.results import Result
 from koirules.plugins import Registry, registry_with
 from koirules.problems import Problem, RecordError
+from koirules.results.record import Record
+from koirules.results.result import Result
+from koirules.search.nearest_changes import ChangeFinder
 from koirules.vocabulary.kinds import Count, Number, Scale, YesNo
 from koirules.vocabulary.measures import Computed, Formula, Found, Given
 from koirules.vocabulary.misreads import Misread

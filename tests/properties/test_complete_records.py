@@ -7,8 +7,8 @@ from hypothesis import HealthCheck, Phase, given, note, settings
 from hypothesis import strategies as st
 
 import koirules
-from koirules.grading.evaluator import Trace
-from koirules.grading.records import Record
+from koirules.engines.scalar.evaluator import Trace
+from koirules.results.record import Record
 from koirules.standard.operations import HELD_WITHIN
 from koirules.standard.parts import Rules
 from koirules.standard.tree import Apply, walk

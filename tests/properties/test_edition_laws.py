@@ -15,16 +15,16 @@ from hypothesis import HealthCheck, Phase, given, note, settings
 from hypothesis import strategies as st
 
 import koirules
-from koirules.analysis.editions.aligning import aligned
-from koirules.analysis.editions.asking import Asker
-from koirules.analysis.editions.changes import Kind
-from koirules.analysis.editions.comparison import old_grader
-from koirules.analysis.editions.following import settings_by_name
-from koirules.analysis.editions.joint import Joint
-from koirules.analysis.editions.mixing import Mixer, units_of
-from koirules.analysis.editions.parting import Verdict
-from koirules.analysis.editions.statements import changes_between
-from koirules.grading.solver.meaning import TooManyReadings
+from koirules.analysis.diff.aligning import aligned
+from koirules.analysis.diff.asking import Asker
+from koirules.analysis.diff.changes import Kind
+from koirules.analysis.diff.comparison import old_grader
+from koirules.analysis.diff.following import settings_by_name
+from koirules.analysis.diff.joint import Joint
+from koirules.analysis.diff.mixing import Mixer, units_of
+from koirules.analysis.diff.parting import Verdict
+from koirules.analysis.diff.statements import changes_between
+from koirules.engines.symbolic.meaning import TooManyReadings
 from tests.judge import model as m
 from tests.judge.growing import registry_that_grows
 from tests.judge.strategies import completions, layouts, records, standards, standards_that_grow, to_mapping

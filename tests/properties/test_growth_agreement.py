@@ -9,7 +9,7 @@ from hypothesis import given, note
 from hypothesis import strategies as st
 
 import koirules
-from koirules.grading.columns.reading import Source
+from koirules.engines.columnar.reading import Source
 from koirules.plugins import Registry
 from tests.judge.growing import registry_that_grows
 from tests.judge.judge import judge

@@ -138,7 +138,7 @@ def test_a_frame_comes_to_what_its_fish_come_to(fish: list[tuple[str, float | No
     rows = [{"hi_patches": cell, "length": length} for cell, length in fish]
     frame = pl.DataFrame(rows, schema={"hi_patches": pl.String, "length": pl.Float64})
     grader = standard.batch()
-    from koirules.grading.columns.reading import Source
+    from koirules.engines.columnar.reading import Source
 
     read = grader.reader({name: Source(name) for name in frame.columns}).read(frame)
     by_row = grader.by_row(read, len(rows))

@@ -10,11 +10,11 @@ from hypothesis import HealthCheck, Phase, given, note, settings
 from markdown_it import MarkdownIt
 
 import koirules
-from koirules.formats.handbook import Subject, blocks_of
-from koirules.formats.handbook.as_html import html_of
-from koirules.formats.handbook.as_markdown import markdown_of
-from koirules.formats.handbook.blocks import Block, Drawing, Group, Table
 from koirules.grading.sample_runs import run_samples
+from koirules.report.handbook import Subject, blocks_of
+from koirules.report.handbook.as_html import html_of
+from koirules.report.handbook.as_markdown import markdown_of
+from koirules.report.handbook.blocks import Block, Drawing, Group, Table
 from tests.judge import model as m
 from tests.judge.strategies import layouts, standards
 from tests.judge.text import to_text

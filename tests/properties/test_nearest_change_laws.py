@@ -11,9 +11,9 @@ from hypothesis import HealthCheck, Phase, given, note, settings
 from hypothesis import strategies as st
 
 import koirules
-from koirules.grading.changes import Change, NearestChanges
-from koirules.grading.records import Record
-from koirules.grading.side_by_side import side_by_side
+from koirules.candidates.changes import Change, NearestChanges
+from koirules.explain.side_by_side import side_by_side
+from koirules.results.record import Record
 from koirules.vocabulary.kinds import Count
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, is_sure, words_in
 from tests.judge import model as m

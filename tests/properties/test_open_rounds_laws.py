@@ -7,7 +7,7 @@ from hypothesis import HealthCheck, Phase, given, note, settings
 from hypothesis import strategies as st
 
 import koirules
-from koirules.grading.columns.reading import Source
+from koirules.engines.columnar.reading import Source
 from tests.judge import expressions as e
 from tests.judge import model as m
 from tests.judge.drawn_records import parts

@@ -10,9 +10,9 @@ from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
 import koirules
-from koirules.language.reader import read_bytes
+from koirules.language.parse.reader import read_bytes
 from koirules.problems import is_refused
-from koirules.standard.checker import check
+from koirules.standard.check.checker import check
 from koirules.testing import registry_with
 
 BOX = registry_with()

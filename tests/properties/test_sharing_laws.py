@@ -8,9 +8,9 @@ from hypothesis import strategies as st
 
 import koirules
 from koirules.language import statements
-from koirules.language.reader import read_text
-from koirules.language.tidy import tidy_statement
-from koirules.standard.inheritance import head_of, name_of
+from koirules.language.format.writer import tidy_statement
+from koirules.language.parse.reader import read_text
+from koirules.standard.inherit.merging import head_of, name_of
 from koirules.testing import registry_with
 from tests.judge.strategies import layouts, records, standards, to_mapping
 from tests.judge.text import to_text

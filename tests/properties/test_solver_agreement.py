@@ -9,12 +9,12 @@ from hypothesis import HealthCheck, Phase, given, note, settings
 from hypothesis import strategies as st
 
 import koirules
-from koirules.grading.solver.fish import at_notch
-from koirules.grading.solver.grown import in_order
-from koirules.grading.solver.meaning import TooManyReadings
-from koirules.grading.solver.relevant import Relevant
-from koirules.grading.solver.standing import Standing
-from koirules.grading.solver.universe import Universe, fish_of, twin_of
+from koirules.engines.symbolic.fish import at_notch
+from koirules.engines.symbolic.grown import in_order
+from koirules.engines.symbolic.meaning import TooManyReadings
+from koirules.engines.symbolic.relevant import Relevant
+from koirules.engines.symbolic.standing import Standing
+from koirules.engines.symbolic.universe import Universe, fish_of, twin_of
 from koirules.plugins import Registry
 from koirules.standard.parts import part_key
 from koirules.standard.types import Numeric, PlaceWords, TextLabel

@@ -9,10 +9,10 @@ from hypothesis import strategies as st
 
 import koirules
 from koirules.language import statements, syntax
-from koirules.language.reader import read_text
-from koirules.language.sameness import is_same, unplaced
-from koirules.language.tidy import tidy, tidy_statement
-from koirules.language.tidy_lines import WIDTH
+from koirules.language.format.line_breaking import WIDTH
+from koirules.language.format.sameness import is_same, unplaced
+from koirules.language.format.writer import tidy, tidy_statement
+from koirules.language.parse.reader import read_text
 from koirules.problems import Place
 from tests.judge.strategies import layouts, records, standards, to_mapping
 from tests.judge.text import to_text

@@ -11,8 +11,8 @@ import koirules
 from koirules.classes.placing import check_measure
 from koirules.classes.reading import read_table_text
 from koirules.commands import main
-from koirules.formats.records import read_records
 from koirules.problems.pages import AREAS, pages
+from koirules.records.records import read_records
 from koirules.testing import registry_with
 from tests.repo.snippets import whole
 

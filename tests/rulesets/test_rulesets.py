@@ -11,11 +11,11 @@ from click.testing import CliRunner
 
 from koirules import Standard, load_standard, tidy
 from koirules.commands import main
-from koirules.formats.records import Batch, read_records
-from koirules.formats.results import About, write_results
-from koirules.grading.results import Result
 from koirules.grading.sample_runs import run_samples
 from koirules.problems import Cell, is_refused
+from koirules.records.records import Batch, read_records
+from koirules.report.result_files import About, write_results
+from koirules.results.result import Result
 
 ROOT = Path(__file__).resolve().parents[2]
 RULE_FILES = sorted((*ROOT.glob("rulesets/*/*.koi"), *ROOT.glob("examples/**/*.koi")))

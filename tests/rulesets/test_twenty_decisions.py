@@ -6,11 +6,11 @@ from pathlib import Path
 import pytest
 
 from koirules import load_standard
-from koirules.formats.decision_files import read_decisions
-from koirules.formats.records import read_records
-from koirules.formats.results import About, write_results
-from koirules.grading.decisions import check_decisions
 from koirules.grading.sample_runs import run_samples
+from koirules.records.decision_files import read_decisions
+from koirules.records.records import read_records
+from koirules.report.result_files import About, write_results
+from koirules.results.decisions import check_decisions
 
 FOLDER = Path(__file__).resolve().parents[2] / "examples" / "10-twenty-decisions"
 DECISIONS = sorted(path.parent for path in FOLDER.glob("*/standard.koi"))

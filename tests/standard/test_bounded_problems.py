@@ -1,9 +1,9 @@
 """However much is wrong with a file, its problems come soon and are few enough to be read."""
 
 import koirules
-from koirules.language.cleaning import clean
+from koirules.language.parse.cleaning import clean
 from koirules.problems import StandardError
-from koirules.standard.ordering import in_order
+from koirules.standard.check.ordering import in_order
 from koirules.vocabulary.nearness import near
 
 HEAD = 'standard "Teal Yard house standard" edition 1 variety kohaku\n'

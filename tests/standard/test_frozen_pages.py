@@ -11,8 +11,8 @@ from pathlib import Path
 import pytest
 
 from koirules import load_standard
-from koirules.formats.decision_files import read_decisions
-from koirules.formats.records import read_records
+from koirules.records.decision_files import read_decisions
+from koirules.records.records import read_records
 from koirules.testing import registry_with
 
 FOLDER = Path(__file__).resolve().parents[1] / "cases" / "frozen"

@@ -13,7 +13,7 @@ from typing import Any
 from koirules.analysis.proofs.prover import Prover
 from koirules.analysis.proofs.statements import Outcome, Statement
 from koirules.analysis.proofs.two_fish import Goals, Two, is_better, rank
-from koirules.grading.ordinary import made_ordinary, shorter_numbers
+from koirules.candidates.ordinary import made_ordinary, shorter_numbers
 from koirules.problems.quoting import in_words
 from koirules.vocabulary.kinds import Count, Number, Scale, YesNo
 from koirules.vocabulary.readings import Reading

@@ -10,15 +10,15 @@ from collections.abc import Collection, Mapping, Sequence
 
 from attrs import frozen
 
-from koirules.grading.maps_to_try import MAPS, maps_of_samples
+from koirules.candidates.maps_to_try import MAPS, maps_of_samples
+from koirules.candidates.ordinary import SOME_MAP, telling_values
+from koirules.candidates.places_to_move import range_in_notches
+from koirules.engines.symbolic.fish import Fish, at_notch
+from koirules.engines.symbolic.grown import is_grown, read_by
 from koirules.grading.measuring import measured_records
-from koirules.grading.ordinary import SOME_MAP, telling_values
-from koirules.grading.places_to_move import range_in_notches
-from koirules.grading.records import Record
 from koirules.grading.single import Grader
-from koirules.grading.solver.fish import Fish, at_notch
-from koirules.grading.solver.grown import is_grown, read_by
 from koirules.problems import RecordError
+from koirules.results.record import Record
 from koirules.standard.cuts import Cuts
 from koirules.standard.derivations import inputs_of
 from koirules.standard.tree import Supplied

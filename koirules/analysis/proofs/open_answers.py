@@ -8,7 +8,7 @@ from attrs import evolve
 
 from koirules.analysis.proofs.prover import Prover
 from koirules.analysis.proofs.statements import Outcome, Statement
-from koirules.grading.solver.grown import is_grown
+from koirules.engines.symbolic.grown import is_grown
 from koirules.measures.growth import Grower
 from koirules.problems.quoting import in_words
 from koirules.standard.parts import part_key

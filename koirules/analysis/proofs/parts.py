@@ -10,8 +10,8 @@ from attrs import frozen
 
 from koirules.analysis.proofs.prover import Answer, Prover, Shows
 from koirules.analysis.proofs.statements import Outcome, Statement
-from koirules.grading.evaluator import Trace, capped, raised
-from koirules.grading.walking import worked_out
+from koirules.engines.scalar.evaluator import Trace, capped, raised
+from koirules.engines.scalar.walking import worked_out
 from koirules.standard.parts import Limit, part_key
 from koirules.standard.tree import Node, walk
 

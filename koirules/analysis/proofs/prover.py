@@ -15,13 +15,13 @@ from attrs import define, frozen
 
 from koirules.analysis.proofs.following import Following, values_to_try
 from koirules.analysis.proofs.statements import Shown
-from koirules.grading.evaluator import Trace
-from koirules.grading.ordinary import made_ordinary, ordinary_fish
+from koirules.candidates.ordinary import made_ordinary, ordinary_fish
+from koirules.engines.scalar.evaluator import Trace
+from koirules.engines.symbolic.found import before_growth, record_of
+from koirules.engines.symbolic.relevant import Relevant
+from koirules.engines.symbolic.standing import Standing
+from koirules.engines.symbolic.universe import Universe, fish_of
 from koirules.grading.single import Grader
-from koirules.grading.solver.found import before_growth, record_of
-from koirules.grading.solver.relevant import Relevant
-from koirules.grading.solver.standing import Standing
-from koirules.grading.solver.universe import Universe, fish_of
 from koirules.standard.cuts import cuts_of
 from koirules.standard.parts import Rules, Setting
 from koirules.vocabulary.readings import Reading

@@ -9,7 +9,7 @@ import z3
 
 from koirules.analysis.proofs.prover import Prover, Seen
 from koirules.analysis.proofs.statements import Outcome, Statement
-from koirules.grading.evaluator import Trace
+from koirules.engines.scalar.evaluator import Trace
 from koirules.vocabulary.readings import Reading
 
 _ROUNDS = 24

@@ -13,12 +13,12 @@ import z3
 from attrs import define
 
 from koirules.analysis.proofs.prover import Prover, Seen
-from koirules.grading.solver.found import record_of
-from koirules.grading.solver.grown import in_order
-from koirules.grading.solver.points import Curved
-from koirules.grading.solver.standing import Standing
-from koirules.grading.solver.universe import twin_of
-from koirules.grading.solver.values import Pair
+from koirules.engines.symbolic.found import record_of
+from koirules.engines.symbolic.grown import in_order
+from koirules.engines.symbolic.points import Curved
+from koirules.engines.symbolic.standing import Standing
+from koirules.engines.symbolic.universe import twin_of
+from koirules.engines.symbolic.values import Pair
 from koirules.vocabulary.readings import Reading, Span
 from koirules.vocabulary.traits import Better, Trait
 

@@ -47,7 +47,7 @@ def peers() -> dict:
     lean = loaded.batch(sections=False)
 
     def alone(frame: pl.DataFrame) -> pl.DataFrame:
-        from koirules.grading.columns.reading import Source
+        from koirules.engines.columnar.reading import Source
 
         read = lean.reader({name: Source(name) for name in frame.columns if name in loaded.traits}).read(frame)
         return lean.grade(read, frame.height)

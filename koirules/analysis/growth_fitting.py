@@ -1,0 +1,113 @@
+"""Which coefficients of growth do looks at the same fish suggest, and how sure is that?
+
+In: records of looks on several days. Out: the fits of measures/growth_fit.py, with the settings that carry them into a rule
+file and what is to be borne in mind.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Decimal
+
+from attrs import frozen
+
+from koirules.measures.growing_maps import area_without_sashi
+from koirules.measures.growth_fit import FEW, LEAST_CHANGE, Fit, GrowthFit, Look, fit_growth
+from koirules.results.record import Record
+from koirules.standard.check.growing import COEFFICIENTS, EXPONENT, LENGTH, WHITE
+from koirules.vocabulary.kinds import shortest
+from koirules.vocabulary.maps import PatchMap
+from koirules.vocabulary.readings import Span
+
+METHOD = (
+    "ordinary least squares through the origin over logarithms of what changed between two looks at the same fish; the "
+    "standard error has pairs - 1 degrees of freedom, the interval is that of Student's t at 95 %"
+)
+
+_PLACES = Decimal("0.001")
+
+
+@frozen
+class GrowthOfFish:
+    """What looks say of growth. settings: lines for a rule file. cautions: what is to be borne in mind."""
+
+    fit: GrowthFit
+    settings: tuple[str, ...]
+    cautions: tuple[str, ...]
+
+
+def growth_of(records: Sequence[Record]) -> GrowthOfFish:
+    """Fit growth to records, each a look at a fish on a day; those without a day, or without a sure length, say nothing."""
+    fit = fit_growth([look for record in records if (look := _look(record)) is not None])
+    found = [(EXPONENT, fit.exponent), (WHITE, fit.white)]
+    settings = [line for name, one in found if one is not None and (line := setting_line(name, one)) is not None]
+    return GrowthOfFish(fit, tuple(settings), tuple(_cautions(fit)))
+
+
+def setting_line(name: str, fit: Fit) -> str | None:
+    """The setting of a coefficient, from the low to the high end of its interval; None where it lies beyond what can be."""
+    least, most, _ = COEFFICIENTS[name]
+    low, high = fit.interval
+    if high < least or low > most:
+        return None
+
+    def written(value: float, rounding: str) -> Decimal:
+        return min(max(Decimal(repr(value)).quantize(_PLACES, rounding), least), most)
+
+    value = written(fit.value, ROUND_HALF_EVEN)
+    ends = written(max(low, 0.0), ROUND_FLOOR), written(min(high, 10.0), ROUND_CEILING)
+    told = f"fitted to {fit.pairs} pairs of looks, standard error {fit.error:.2g}"
+    stretch = f" from {shortest(ends[0])} to {shortest(ends[1])}" if ends[0] < ends[1] else ""
+    return f'setting {name} = {shortest(value)}{stretch} "{told}"'
+
+
+def _look(record: Record) -> Look | None:
+    length = _sure(record, LENGTH)
+    if record.date is None or not length:
+        return None
+    ratio = _sure(record, "girth_ratio")
+    girth = _sure(record, "girth") or (ratio * length if ratio else None)
+    return Look(record.fish, record.date, length, _sure(record, "weight"), girth, _area(record))
+
+
+def _area(record: Record) -> float | None:
+    """The area of all maps of a fish together; None where one of them has a thin patch, or there is none."""
+    areas = [area_without_sashi(reading) for reading in record.readings.values() if isinstance(reading, PatchMap)]
+    known = [area for area in areas if area is not None]
+    return sum(known) or None if len(known) == len(areas) else None
+
+
+def _sure(record: Record, name: str) -> float | None:
+    """The value of a number that was recorded as one value."""
+    reading = record.readings.get(name)
+    return reading.low if isinstance(reading, Span) and reading.low == reading.high else None
+
+
+def _cautions(fit: GrowthFit) -> Iterator[str]:
+    exponent = fit.exponent
+    if exponent is not None and exponent.pairs < FEW:
+        yield (
+            f"{exponent.pairs} pairs are few: with fewer than {FEW}, one fish that was measured wrong moves the line. The "
+            "interval says how sure b is only if the measuring was as good in all of them."
+        )
+    if fit.by_weight is not None and fit.by_girth is not None and _apart(fit.by_weight, fit.by_girth):
+        yield (
+            "Weight and girth do not agree on b: fish full of eggs or of food weigh more than their outline says, and a tape "
+            "that is pulled says less. The setting goes by weight."
+        )
+    for name, one in ((EXPONENT, exponent), (WHITE, fit.white)):
+        if one is not None:
+            least, most, _ = COEFFICIENTS[name]
+            if not least <= one.value <= most:
+                beyond = f"beyond what it can be ({least} to {most}): look at the measures again."
+                yield f"{name} comes out at {one.value:.3g}, {beyond}"
+    if fit.white is None:
+        yield (
+            "Nothing is said of the new skin: that needs three pairs of pattern maps or more, with no thin patch, in which "
+            f"girth over length changed by {LEAST_CHANGE:.0%} or more."
+        )
+    yield "These are the fish of one water, food and line; those of another grow otherwise."
+
+
+def _apart(one: Fit, other: Fit) -> bool:
+    return one.interval[1] < other.interval[0] or other.interval[1] < one.interval[0]

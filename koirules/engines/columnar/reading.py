@@ -1,0 +1,186 @@
+"""Reads the columns of a frame into codes and doubles; every cell that cannot be read becomes a problem.
+
+Whatever the type of a column, a value is read as the reader of single values reads it: texts by their different values,
+each once; numbers and truths as whole columns where it is plain that nothing else can come of it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import TYPE_CHECKING, Any
+
+from attrs import define, field, frozen
+
+from koirules.engines.columnar.codes import fits_codes
+from koirules.engines.columnar.glances import Glance, glances
+from koirules.engines.columnar.held import CodeColumn, Held, NoColumn
+from koirules.engines.columnar.measured import MeasuredFrame
+from koirules.engines.columnar.numbers import doubles_of, read_numbers, value_key
+from koirules.measures.deriving import Doubt, Measurer
+from koirules.problems import Problem
+from koirules.vocabulary.cells import Misread, read_value
+from koirules.vocabulary.kinds import Count, Kind, Label, Number, YesNo, words_of
+from koirules.vocabulary.readings import NO, YES, Reading
+from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.units import Unit
+
+if TYPE_CHECKING:
+    import polars as pl
+
+
+@frozen
+class Source:
+    """Where a trait is read from: the column of the frame, and the unit of its numbers (None: the trait's own)."""
+
+    column: str
+    unit: Unit | None = None
+
+
+@frozen
+class WrongCell:
+    """A cell that cannot be read: its column, its row (from 0), and what is wrong with it."""
+
+    column: str
+    row: int
+    misread: Misread
+
+
+@frozen
+class ReadFrame:
+    """What was read of a frame: columns of codes and doubles, how each trait is held, and the cells that are wrong.
+
+    doubts: what is doubtful of derived traits. failed: measures that could not be carried out at all.
+    """
+
+    columns: pl.DataFrame
+    held: Mapping[str, Held]
+    wrong: tuple[WrongCell, ...]
+    doubts: tuple[Doubt, ...] = ()
+    failed: tuple[Problem, ...] = ()
+
+
+@define
+class _Texts:
+    """The different values of a column so far, in the order in which they were met, each with what it was read as."""
+
+    codes: dict[Any, int] = field(factory=dict)
+    read: list[Reading | Misread | None] = field(factory=list)
+
+    def learn(self, kind: Kind, values: Iterable[Any]) -> None:
+        """Read the values that are new."""
+        for value in values:
+            key = value_key(value)
+            if key not in self.codes:
+                self.codes[key] = len(self.read)
+                self.read.append(read_value(kind, value))
+
+
+@define
+class FrameReader:
+    """Reads the frames of one batch, piece by piece; what a text means is remembered from one piece to the next.
+
+    traits: those that may be named. sources: where each is found. needed: those that the standard reads; the others are
+    read too, so that what is wrong in them is told. measurer: what derives the others.
+    """
+
+    traits: Mapping[str, Trait]
+    sources: Mapping[str, Source]
+    needed: frozenset[str]
+    measurer: Measurer
+    _texts: dict[str, _Texts] = field(factory=dict)
+
+    def read(self, frame: pl.DataFrame) -> ReadFrame:
+        """Read the columns that hold traits."""
+        import polars as pl
+
+        held: dict[str, Held] = {name: NoColumn() for name in self.needed}
+        taken = self.needed | self.measurer.inputs
+        columns: list[pl.Series] = []
+        wrong: list[WrongCell] = []
+        numbers = self._numbers(frame)
+        for number, (name, source) in enumerate(self.sources.items()):
+            kind, series = self.traits[name].kind, frame[source.column]
+            if series.null_count() == len(series) or (isinstance(kind, Label) and name not in taken):
+                continue
+            made: list[pl.Series]
+            how: Held
+            if isinstance(kind, Number | Count):
+                doubles, glance = numbers[name]
+                made, how, found = read_numbers(kind, series, doubles, glance, source.unit, f"n{number}")
+            else:
+                codes, how, found = self._read_codes(self.traits[name], series, f"c{number}")
+                made = [codes]
+            wrong.extend(WrongCell(source.column, row, misread) for row, misread in found)
+            if name in taken:
+                held[name] = how
+                columns.extend(made)
+        return self._measured(ReadFrame(pl.DataFrame(columns), held, tuple(wrong)), frame.height)
+
+    def _measured(self, read: ReadFrame, rows: int) -> ReadFrame:
+        """A frame with its derived traits, and without what only these were read from."""
+        if not self.measurer.measures:
+            return read
+        frame = MeasuredFrame(self.measurer, read.columns, read.held, rows)
+        frame.derive()
+        held = {name: how for name, how in frame.held.items() if name in self.needed}
+        wrong = [WrongCell(self.sources[w.trait].column, w.fish, w.misread) for w in frame.found.wrong]
+        doubts = tuple(frame.found.doubts)
+        return ReadFrame(frame.columns, held, (*read.wrong, *wrong), doubts, tuple(frame.found.failed))
+
+    def _numbers(self, frame: pl.DataFrame) -> dict[str, tuple[pl.Series, Glance]]:
+        """The doubles of every column of numbers, with a glance at each."""
+        named = {
+            name: (doubles_of(frame[source.column]), isinstance(self.traits[name].kind, Count))
+            for name, source in self.sources.items()
+            if isinstance(self.traits[name].kind, Number | Count)
+        }
+        found = glances(named.values())
+        return {name: (doubles, glance) for (name, (doubles, _)), glance in zip(named.items(), found, strict=True)}
+
+    def _read_codes(
+        self, trait: Trait, series: pl.Series, name: str
+    ) -> tuple[pl.Series, CodeColumn, list[tuple[int, Misread]]]:
+        import polars as pl
+
+        holes = series.null_count() > 0
+        if isinstance(trait.kind, YesNo) and series.dtype == pl.Boolean:
+            return series.alias(name), CodeColumn(name, (NO, YES), holes, truth=True), []
+        if isinstance(series.dtype, pl.Enum):
+            # The codes of its categories are there already.
+            read = [read_value(trait.kind, word) for word in series.dtype.categories]
+            codes = series.to_physical()
+        else:
+            texts = self._texts_of(trait)
+            if series.dtype in {pl.String, pl.Categorical}:
+                words = series.cast(pl.String)
+                texts.learn(trait.kind, words.drop_nulls().unique(maintain_order=True))
+                codes = words.cast(pl.Enum(list(texts.codes))).to_physical()
+            else:
+                values = series.to_list()
+                texts.learn(trait.kind, (value for value in values if value is not None))
+                numbered = [None if value is None else texts.codes[value_key(value)] for value in values]
+                codes = pl.Series(numbered, dtype=fits_codes(len(texts.read)))
+            read = list(texts.read)
+        found = _misread(codes, read)
+        known = tuple(None if isinstance(reading, Misread) else reading for reading in read)
+        return codes.alias(name), CodeColumn(name, known, holes), found
+
+    def _texts_of(self, trait: Trait) -> _Texts:
+        """What is known of the texts of a trait; a label may be any text, so nothing of it is kept."""
+        if isinstance(trait.kind, Label):
+            return _Texts()
+        texts = self._texts.get(trait.name)
+        if texts is None:
+            texts = self._texts[trait.name] = _Texts()
+            texts.learn(trait.kind, words_of(trait.kind))
+        return texts
+
+
+def _misread(codes: pl.Series, read: list[Reading | Misread | None]) -> list[tuple[int, Misread]]:
+    import polars as pl
+
+    wrong = {code: reading for code, reading in enumerate(read) if isinstance(reading, Misread)}
+    if not wrong:
+        return []
+    rows = codes.is_in(pl.Series(list(wrong), dtype=codes.dtype).implode()).arg_true()
+    return [(row, wrong[codes[row]]) for row in rows]

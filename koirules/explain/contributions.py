@@ -1,0 +1,64 @@
+"""What each criterion gave of a score, so that the lines add up to it exactly.
+
+The share of a criterion is rounded to a hundredth for a person to read, and a section is rounded and held within 0 and its
+worth as a whole. What lies between is a line of its own: `held`, what the section lost or gained by being held, and
+`rounding`, the rest, some hundredths. For a fish that is not settled everything is told at its low end: the least that each
+criterion could give.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from decimal import Decimal
+
+from attrs import frozen
+
+from koirules.engines.scalar.evaluator import Trace
+from koirules.explain.reasons import hundredths
+from koirules.results.reason import Reason
+from koirules.results.result import Contribution, SectionResult
+from koirules.standard.parts import Rules, Section
+from koirules.vocabulary.kinds import shortest
+
+
+@frozen
+class Contributor:
+    """Tells what each criterion of a standard gave."""
+
+    rules: Rules
+
+    def contributions(
+        self, trace: Trace, sections: Mapping[str, SectionResult], reasons: Sequence[Reason]
+    ) -> tuple[Contribution, ...]:
+        """The lines of a score, section by section; their points add up to its low end."""
+        found: list[Contribution] = []
+        points = extras = 0
+        for section in self.rules.sections:
+            inside = [one for one in reasons if one.section == section.name and one.score_low is not None]
+            found.extend(
+                Contribution(one.section, one.kind, one.name, one.title, one.score_low or Decimal(0), one)
+                for one in inside
+            )
+            added = hundredths(_added(section, trace, points, extras))
+            given = sum((one.score_low or Decimal(0) for one in inside), Decimal(0))
+            result = sections[section.name]
+            held, rounding = result.low - added, added - given
+            found.append(
+                Contribution(section.name, "held", "", f"held within 0 and {shortest(result.worth)}", held, None)
+            )
+            found.append(Contribution(section.name, "rounding", "", "rounding", rounding, None))
+            points += len(section.points)
+            extras += len(section.extras)
+        return tuple(found)
+
+
+def _added(section: Section, trace: Trace, points: int, extras: int) -> int:
+    """The hundredths that the criteria of a section add up to at the low end, before it is held within 0 and its worth."""
+    divisor = section.divisor
+    low = section.worth * sum(
+        part.weight * trace.points[points + i][2] for i, part in enumerate(section.points)
+    ) + divisor * sum(
+        part.sign * part.amount * (trace.extras[extras + i][0 if part.sign > 0 else 1])
+        for i, part in enumerate(section.extras)
+    )
+    return (2 * low + divisor) // (2 * divisor)

@@ -1,0 +1,214 @@
+"""What was read and what came of it, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from decimal import Decimal
+from functools import partial
+from typing import Any
+
+from attrs import frozen
+
+from koirules.engines.scalar.evaluator import Trace
+from koirules.engines.scalar.walking import worked_out
+from koirules.explain.any_number import can_be_any, causes
+from koirules.explain.plain_words import PlainWords
+from koirules.explain.shortfall import NOT_SETTLED, fails_on_score, shortfalls
+from koirules.problems.quoting import in_words
+from koirules.results.parts_read import points_in, supplied_in, supplied_looked_at, traits_in
+from koirules.results.reason import State
+from koirules.standard.growth_settings import length_grown_to
+from koirules.standard.parts import Extra, Grade, Limit, Part, Points, Rules, Setting, part_key
+from koirules.standard.reading_nodes import recordable_of, trait_of
+from koirules.standard.saying import fill, names_in
+from koirules.standard.tree import Grown, Node, Supplied, TermRead
+from koirules.standard.types import Numeric
+from koirules.standard.wording import number_words
+from koirules.vocabulary.kinds import shortest
+from koirules.vocabulary.readings import Reading, is_sure, show_reading
+from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.units import Dimension
+
+
+@frozen
+class Teller:
+    """Tells the parts of a standard, in one language where its labels carry it."""
+
+    rules: Rules
+    settings: Mapping[str, Setting]
+    said_terms: tuple[str, ...]
+    plain: PlainWords
+    _parts: Mapping[str, Part]
+    _traits: Mapping[str, tuple[Trait, ...]]
+    _points: Mapping[str, tuple[str, ...]]
+    _supplied: Mapping[str, tuple[Supplied, ...]]
+    _can_be_any: frozenset[str]
+
+    @classmethod
+    def of(
+        cls, rules: Rules, settings: Mapping[str, Setting], said_terms: tuple[str, ...], language: str | None
+    ) -> Teller:
+        """The teller of a standard."""
+        parts = rules.parts
+        return cls(
+            rules,
+            settings,
+            said_terms,
+            PlainWords(rules, settings, language),
+            {part_key(part): part for part in parts},
+            {part_key(part): traits_in(part) for part in parts},
+            {part_key(part): points_in(part) for part in parts},
+            {part_key(part): supplied_in(part) for part in parts},
+            frozenset(part_key(part) for part in parts if can_be_any(part.roots)),
+        )
+
+    def title(self, part: Part) -> str:
+        """The label of a part."""
+        return self.plain.of(part.title)
+
+    def traits_of(self, key: str) -> tuple[Trait, ...]:
+        """The traits that a part reads, in the order they stand."""
+        return self._traits[key]
+
+    def read(self, key: str, record: Mapping[str, Reading], trace: Trace) -> str:
+        """The score, sections and traits that a part reads, with what each was, by their names in the rule file."""
+        told = [self._points_read(name, trace) for name in self._points[key]]
+        for trait in self._traits[key]:
+            reading = record.get(trait.name)
+            told.append(f"{trait.name} {'not recorded' if reading is None else show_reading(trait.kind, reading)}")
+        for one in self._supplied[key]:
+            words = one.key if isinstance(one.source, Grown) else self.rules.words_at(one.place)
+            told.append(f"{words} {self._beside(one, record)}")
+        return ", ".join(told)
+
+    def ahead_of(self, key: str, record: Mapping[str, Reading], trace: Trace) -> str:
+        """How long the fish will be that a part looked at, in words: `grown to 65 cm`; "" where it looked at it as it is."""
+        if not any(isinstance(one.source, Grown) for one in self._supplied[key]):
+            return ""
+        value_of = partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
+        sources = [one.source for one in supplied_looked_at(self._parts[key], value_of)]
+        lengths = {length_grown_to(source, self.settings) for source in sources if isinstance(source, Grown)}
+        words = [number_words(length, Numeric(Dimension.LENGTH)) for length in sorted(lengths)]
+        return f"grown to {in_words(words, 'and')}" if words else ""
+
+    def criterion(self, part: Points | Extra, place: int, trace: Trace, record: Mapping[str, Reading]) -> str:
+        """What a criterion read and gave: `tail stem: fair, 6 of 10`, `red lips: +2`."""
+        if isinstance(part, Points):
+            first, second, low, high = trace.points[place]
+            top = shortest(Decimal(part.shape.most).scaleb(-3))
+            given = _points(low) if low == high else f"{_points(low)} to {_points(high)}"
+            value = self._value(part, first, second, record)
+            because = self._any_number(part, record, trace) if low < high else ""
+            return f"{self._label(part, record, trace)}: {f'{value}, ' if value else ''}{given} of {top}{because}"
+        surely, possibly = trace.extras[place]
+        amount = f"{'+' if part.sign > 0 else '-'}{shortest(Decimal(part.amount).scaleb(-2))}"
+        if surely:
+            return f"{self._label(part, record, trace)}: {amount}"
+        if possibly:
+            return f"{self.title(part)}: perhaps {amount}{self._any_number(part, record, trace)}"
+        missing = [self.plain.trait(trait) for trait in self._traits[part_key(part)] if trait.name not in record]
+        return f"{self.title(part)}: no" + (f" ({', '.join(missing)} not recorded)" if missing else "")
+
+    def limit(self, part: Limit, state: State, grade: Grade, trace: Trace, record: Mapping[str, Reading]) -> str:
+        """What a fault or a lift did: `bent spine: no better than cull`."""
+        bound = f"no {'better' if part.head == 'fault' else 'worse'} than {self.plain.of(grade.title)}"
+        match state:
+            case State.YES:
+                return f"{self._label(part, record, trace)}: {bound}"
+            case State.OPEN:
+                because = self._any_number(part, record, trace)
+                return f"{self.title(part)}: perhaps {bound} ({self._open(part, record, trace)}){because}"
+            case State.HELD_BACK:
+                because = "" if part.exception is None else f", since {self._exception(part.exception)}"
+                return f"{self.title(part)}: held back{because}"
+            case State.NO:
+                return f"{self.title(part)}: no"
+
+    def grade(self, place: int, state: State, trace: Trace, record: Mapping[str, Reading]) -> str:
+        """Whether the condition of a grade holds, and what is missing where it does not."""
+        part = self.rules.grades[place]
+        label = self.plain.of(part.title)
+        if part.condition is None:
+            return f"{label}: otherwise"
+        if state is State.YES:
+            told = self.plain.told(part.condition.place) if part.say is None else self._label(part, record, trace)
+            return f"{label}: yes, {told}"
+        value_of = partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
+        missing = shortfalls(part.condition, self.plain.told, value_of)
+        if state is State.OPEN:
+            needs = "; ".join(words.removesuffix(NOT_SETTLED) for words in missing)
+            return f"{label}: not settled, needs {needs}{self._any_number(part, record, trace)}"
+        return f"{label}: no, needs {'; '.join(missing)}"
+
+    def _beside(self, one: Supplied, record: Mapping[str, Any]) -> str:
+        """What stands beside a record under a key, in words."""
+        value = record.get(one.key)
+        if value is None:
+            return "not known" if isinstance(one.source, Grown) else "not recorded"
+        return self.plain.both_ends(one, value)
+
+    def _any_number(self, part: Part, record: Mapping[str, Reading], trace: Trace) -> str:
+        """Why a part is open although all was recorded: a number in it is any number at all."""
+        if part_key(part) not in self._can_be_any:
+            return ""
+        value_of = partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
+        found = causes(part.roots, value_of)
+        return f" (any number: {', '.join(found)})" if found else ""
+
+    def _points_read(self, name: str, trace: Trace) -> str:
+        names = [section.name for section in self.rules.sections]
+        low, high = trace.sections[names.index(name)] if name else trace.score
+        shown = [shortest(Decimal(end).scaleb(-2)) for end in (low, high)]
+        return f"{f'section {name}' if name else 'score'} {shown[0] if low == high else ' to '.join(shown)}"
+
+    def _open(self, part: Limit, record: Mapping[str, Reading], trace: Trace) -> str:
+        """What keeps a fault or lift open: what was not recorded, or not surely, and the points it reads."""
+        key = part_key(part)
+        told = [self._points_read(name, trace) for name in self._points[key]]
+        title = self.title(part)
+        for trait in self._traits[key]:
+            value, name = self.plain.recorded(trait, record), self.plain.trait(trait)
+            if trait.name not in record or not is_sure(trait.kind, record[trait.name]):
+                told.append(value if name == title else f"{name} {value}")
+        return ", ".join(told) or self.read(key, record, trace)
+
+    def _exception(self, node: Node) -> str:
+        if isinstance(node, TermRead):
+            return self.plain.of(self.rules.terms[node.name].title)
+        return self.plain.told(node.place)
+
+    def _label(self, part: Part, record: Mapping[str, Reading], trace: Trace) -> str:
+        """The words of a part's `say`, filled in, or its label."""
+        if part.say is None:
+            return self.title(part)
+        text = self.plain.of(part.say)
+        return fill(text, {name: self._named(name, record, trace) for name in names_in(text)})
+
+    def _value(self, part: Points, first: object, second: object, record: Mapping[str, Reading]) -> str:
+        trait, read = trait_of(part.by), recordable_of(part.by)
+        if isinstance(read, Supplied) and isinstance(read.source, Grown) and read.key not in record:
+            return "not known"
+        return self.plain.value(part.by, first, second) if trait is None else self.plain.recorded(trait, record)
+
+    def _named(self, name: str, record: Mapping[str, Reading], trace: Trace) -> str:
+        trait = self.rules.traits.get(name)
+        if trait is not None:
+            return self.plain.recorded(trait, record)
+        setting = self.settings.get(name)
+        if setting is not None:
+            return self.plain.setting(setting)
+        first, second = trace.terms[self.said_terms.index(name)]
+        return self.plain.value(self.rules.terms[name].node, first, second)
+
+
+def fails_on_score_of(teller: Teller, grade: int, trace: Trace, record: Mapping[str, Reading]) -> bool:
+    """Whether a grade is missed, or could be, because of the score."""
+    condition = teller.rules.grades[grade].condition
+    if condition is None:
+        return False
+    value_of = partial(worked_out, rules=teller.rules, settings=teller.settings, record=record, trace=trace)
+    return fails_on_score(condition, value_of)
+
+
+def _points(thousandths: int) -> str:
+    return shortest(Decimal((thousandths + 5) // 10).scaleb(-2))

@@ -1,0 +1,189 @@
+"""Slips of people who write a rule as they would say it: where a word stands that the language puts elsewhere."""
+
+from __future__ import annotations
+
+import re
+
+from koirules.language.diagnose.hint_words import FILLERS, wants_value
+from koirules.language.diagnose.spots import WHOLE, Spot
+from koirules.problems import Problem, misfits
+from koirules.problems import sentences as say
+from koirules.vocabulary.nearness import near
+from koirules.vocabulary.units import UNITS
+from koirules.vocabulary.words import HEAD_WORDS, OPERATOR_WORDS
+
+_NAME = r"[^\W\d]\w*"
+_WORDS = rf"{_NAME}(?:[ \-]+\w+)*"
+_DOES_NOT = re.compile(
+    rf"(?<!\w)({_NAME})\s+((?:do(?:es)?(?:\s+not|n't)|has\s+not|not)\s+(?:includes?|contains?|have|has|show))(?!\w)"
+)
+_OUTCOME = r"(?:comes|stays|scores|shows|leaves)(?!\w)"
+_COMMA_BEFORE_OUTCOME = re.compile(rf",(?=\s*{_OUTCOME}(?:\s+\w+)?\s*\Z)")
+_RUN = re.compile(rf"{_NAME}(?:\s+(?:and\s+)?(?!{_OUTCOME}){_NAME})+(?=\s*(?:,|\Z|\s{_OUTCOME}))")
+_HEADER = r"(?:edition|variety|stage|valid|based|note)"
+_HEADER_WORDS = ("edition", "variety", "stage", "valid", "based", "note")
+_TITLE_ENDS = {"standard": rf"\s+{_HEADER}\s", "sample": r"\s+with\s"}
+_OPENS = {"if", "and", "or", "not", "except", "means", "by", "("}
+_COMPARES = {"at", "above", "below", "between", "is", "includes"}
+_SKINS = re.compile(rf"(?<!\w)with\s+({_NAME}(?:(?:\s*,\s*|\s+(?:and|with)\s+|\s+)(?!{_HEADER}\s){_NAME})+)")
+_PLAIN_NUMBERS = {"worth": "a worth is a plain number", "weight": "a weight is a plain number"}
+_PLAIN_NUMBERS |= {"gives": "behind `gives` stands a plain number"}
+_NO_UNITS = {*UNITS, "points", "point", "percent"}
+
+
+def negation_slip(spot: Spot, head: str) -> Problem | None:
+    """`not` inside of a comparison that it stands before: `P does not include tail`."""
+    if head in {"trait", "sample", "standard", "setting"}:
+        return None
+    for found in _DOES_NOT.finditer(spot.text, max(0, spot.at - 60), spot.at + 60):
+        if found.start(2) <= spot.at < found.end() and found.group(1) not in OPERATOR_WORDS:
+            return say.not_inside(spot.span(found.start(), found.end()), found.group(2), found.group(1))
+    return None
+
+
+def no_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
+    """`no kuchibeni` and `not recorded length`, as a sentence says them."""
+    if "IS" not in spot.accepts or not spot.word.isidentifier() or spot.word in OPERATOR_WORDS:
+        return None
+    if spot.last == "no" and spot.word_before(2) in _OPENS:
+        return say.no_before_name(spot.before_place, spot.word)
+    before = spot.word_before(2)
+    if spot.last != "recorded" or before == "is" or (before == "not" and spot.word_before(3) == "is"):
+        return None
+    found = re.search(r"(?:not\s+)?recorded\s+\Z", spot.text[: spot.at])
+    if found is None:
+        return None
+    place = spot.span(found.start(), spot.at + len(spot.word))
+    return say.recorded_first(place, spot.word, negated=before == "not")
+
+
+def name_slip(spot: Spot, head: str) -> Problem | None:
+    """A name of several words before a title."""
+    if head in {"standard", "sample", "replace", "drop"} or spot.word_before(2) != head:
+        return None
+    found = re.compile(rf'({_WORDS})\s*"').match(spot.text, spot.at)
+    if found is None or not spot.last.isidentifier():
+        return None
+    words = f"{spot.last} {' '.join(found.group(1).split())}"
+    place = spot.before_place.to(spot.span(spot.at, found.end(1)))
+    return say.name_of_words(place, words, re.sub(r"[ \-]+", "_", words))
+
+
+def names_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
+    """A name of two words in an expression."""
+    if "IS" not in spot.accepts or wants_value(spot.accepts) or not spot.last.isidentifier():
+        return None
+    following = spot.following()[:1]
+    if following[:1] == ["of"] or not spot.word.isidentifier() or spot.last in OPERATOR_WORDS:
+        return None
+    place = spot.before_place.to(spot.place)
+    if spot.word == "count":
+        return say.name_of_words(place, f"{spot.last} count", f"{spot.last}_count")
+    begins = spot.word_before(2) in _OPENS and spot.last not in FILLERS
+    if begins and following and following[0] in _COMPARES and spot.word not in OPERATOR_WORDS | HEAD_WORDS | FILLERS:
+        return say.name_or_two(place, spot.last, spot.word)
+    return None
+
+
+def comma_slip(spot: Spot, head: str) -> Problem | None:
+    """A comma before what must come of a sample, and a colon or comma before a word that could stand here."""
+    if head == "sample":
+        found = _COMMA_BEFORE_OUTCOME.search(spot.text, 0, spot.at)
+        if found is None:
+            return None
+        instead = "" if spot.text[found.end()].isspace() else " "
+        return say.comma_before_outcome(spot.span(found.start(), found.end()), instead)
+    following = spot.following()
+    if spot.word in {":", ","} and following and spot.takes(following[0]) and spot.reach(drop=True) == WHOLE:
+        return misfits.not_needed(spot.place, spot.word)
+    return None
+
+
+def places_slip(spot: Spot, head: str) -> Problem | None:
+    """Several places of a sample without their bracket: `hi_on_fins tail dorsal`."""
+    if head != "sample" or not spot.last.isidentifier() or spot.last in {"yes", "no"}:
+        return None
+    if spot.word_before(3) not in {",", "with"} or not spot.word_before(2).isidentifier():
+        return None
+    start = spot.text.rfind(spot.last, 0, spot.at)
+    found = _RUN.match(spot.text, start)
+    words = [] if found is None else [word for word in found.group().split() if word != "and"]
+    if found is None or len(words) % 2:
+        return None  # as many words as facts of two words each have, if a comma is missing
+    return say.places_without_bracket(spot.span(start, found.end()), words)
+
+
+def skins_slip(spot: Spot, head: str) -> Problem | None:
+    """Several skins without their bracket: `variety kohaku with ginrin and doitsu`."""
+    if head != "standard" or spot.word not in {",", "and", "with"}:
+        return None
+    for found in _SKINS.finditer(spot.text):
+        if found.start() < spot.at < found.end():
+            names = [name for name in re.findall(_NAME, found.group(1)) if name not in {"and", "with"}]
+            return say.skins_without_bracket(spot.span(found.start(1), found.end(1)), names)
+    return None
+
+
+def number_word_slip(spot: Spot, head: str) -> Problem | None:
+    """A unit behind a plain number, and a weight behind what it weighs."""
+    plain = _PLAIN_NUMBERS.get(spot.word_before(2))
+    if plain is None and head in {"bonus", "penalty"} and "IF" in spot.accepts and spot.last != head:
+        plain = f"a {head} is a plain number"
+    if plain is not None and spot.last[:1].isdigit() and spot.word in _NO_UNITS:
+        return say.no_unit_here(spot.place, spot.word, plain)
+    following = spot.following()[:1]
+    weighs = head == "points" and spot.word in {"times", "x", "×"} and "COLON" in spot.accepts
+    if weighs and following and following[0][:1].isdigit():
+        end = spot.text.index(following[0], spot.at) + len(following[0])
+        return say.weight_behind(spot.span(spot.at, end), f"{spot.word} {following[0]}", following[0])
+    return None
+
+
+def title_slip(spot: Spot, head: str) -> Problem | None:
+    """A title without quotes, up to the word that follows it."""
+    ends = _TITLE_ENDS.get(head)
+    if ends is None or spot.last != head or spot.accepts != {"STRING"} or not spot.word[:1].isalnum():
+        return None
+    found = re.compile(rf"[^\n]+?(?={ends}|\s*$)", re.MULTILINE).match(spot.text, spot.at)
+    if found is None:
+        return None
+    return misfits.text_without_quotes(spot.span(spot.at, found.end()), found.group())
+
+
+def left_side_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
+    """`if is bent`, where `is` was read as a name."""
+    if spot.last == "is" and spot.word_before(2) in _OPENS and "IS" in spot.accepts:
+        return misfits.left_side_missing(spot.before_place, "is")
+    return None
+
+
+def edition_slip(spot: Spot, head: str) -> Problem | None:
+    """An edition of several words."""
+    found = re.search(r"(?<!\w)edition[ \t]+([\w.\-]+)[ \t]+\Z", spot.text[: spot.at])
+    if head != "standard" or found is None or not spot.word.isalnum() or near(spot.word, _HEADER_WORDS):
+        return None
+    place = spot.span(found.start(1), spot.at + len(spot.word))
+    return say.edition_of_words(place, f"{found.group(1)}-{spot.word}")
+
+
+def about_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
+    """`is about 50 %`: a rule needs two ends."""
+    if spot.last in {"about", "around", "roughly", "nearly", "approximately"} and spot.word[:1].isdigit():
+        return say.about_a_number(spot.before_place.to(spot.place), spot.last, spot.word)
+    return None
+
+
+RULES = (
+    edition_slip,
+    about_slip,
+    negation_slip,
+    no_slip,
+    left_side_slip,
+    name_slip,
+    title_slip,
+    comma_slip,
+    places_slip,
+    skins_slip,
+    number_word_slip,
+)
+"""The rules of this file, in the order in which they are asked."""

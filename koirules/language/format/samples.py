@@ -1,0 +1,47 @@
+"""Writes the samples of a rule file."""
+
+from __future__ import annotations
+
+from koirules.language import statements as st
+from koirules.language.format.expressions import quantity_words
+from koirules.language.format.pieces import ALWAYS, NEVER, WITHIN, Pen
+from koirules.vocabulary.kinds import shortest
+
+
+def write_sample(statement: st.Sample, pen: Pen) -> None:
+    """Write a sample: its title, what is recorded, and a line for each outcome."""
+    pen.words("sample", at=statement.place)
+    pen.title(statement.title)
+    pen.words("with", ALWAYS)
+    for i, fact in enumerate(statement.facts):
+        if i:
+            pen.comma()
+        pen.words(fact.trait.text, WITHIN if i else NEVER, fact.trait.place)
+        _value(fact, pen)
+    for outcome in statement.outcomes:
+        pen.words(_outcome_words(outcome), ALWAYS, outcome.place)
+
+
+def _value(fact: st.Fact, pen: Pen) -> None:
+    if fact.text is not None:
+        pen.words(f'"{fact.text}"')
+    elif fact.numbers:
+        for i, number in enumerate(fact.numbers):
+            if i:
+                pen.words("to")
+            pen.words(quantity_words(number), at=number.place)
+    elif fact.bracketed:
+        pen.listed(fact.words, WITHIN + 1)
+    else:
+        for i, word in enumerate(fact.words):
+            if i:
+                pen.words("to" if fact.words_to else "or")
+            pen.words(word.text, at=word.place)
+
+
+def _outcome_words(outcome: st.Outcome) -> str:
+    if outcome.low is not None and outcome.high is not None:
+        return f"{outcome.what} {shortest(outcome.low)} to {shortest(outcome.high)}"
+    if outcome.what == "leaves in" and outcome.name is not None:
+        return f"leaves in round {outcome.name.text}"
+    return outcome.what if outcome.name is None else f"{outcome.what} {outcome.name.text}"

@@ -1,0 +1,270 @@
+"""From Lark's tree of a statement to our node of it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from datetime import date
+from decimal import Decimal
+
+from lark import Token, Tree
+
+from koirules.language import statements as st
+from koirules.language.parse.builder import Builder, Node
+from koirules.language.parse.round_builder import build_round
+from koirules.language.syntax import Text, Word
+
+
+def build_statement(build: Builder, node: Node) -> st.Statement:
+    """The statement that a tree stands for. Raises NoSuchDateError for a date that no calendar has."""
+    return _BUILD[node.data](build, node)
+
+
+def _header(build: Builder, node: Node) -> st.Header:
+    title, *parts = node.children
+    found: dict[str, Node] = {}
+    notes: list[Text] = []
+    repeated: list[Word] = []
+    for part in parts:
+        if part.data == "note":
+            notes.append(_text(build, part.children[0]))
+        elif part.data in found:
+            repeated.append(Word(part.data.replace("_", " "), build.place(part)))
+        else:
+            found[part.data] = part
+
+    def only(name: str) -> Word | None:
+        part = found.get(name)
+        return None if part is None else build.word(part.children[0])
+
+    valid = found.get("valid")
+    dates = [None, None] if valid is None else [_date(build, child) for child in valid.children]
+    label = build.title(title)
+    if label is None:
+        raise AssertionError("the grammar gives a standard without a title")
+    return st.Header(
+        title=label,
+        edition=only("edition"),
+        variety=only("variety"),
+        skins=_skins(build, found.get("variety")),
+        stage=only("stage"),
+        valid_from=dates[0],
+        valid_until=dates[1],
+        valid_place=None if valid is None else build.place(valid),
+        based_on=_based_on(build, found["based_on"]) if "based_on" in found else None,
+        notes=tuple(notes),
+        repeated=tuple(repeated),
+        place=build.place(node),
+    )
+
+
+def _skins(build: Builder, variety: Node) -> tuple[Word, ...]:
+    names = None if variety is None else variety.children[1]
+    return () if names is None else tuple(build.word(name) for name in names.children)
+
+
+def _based_on(build: Builder, node: Node) -> st.BasedOn:
+    file, edition, seal = node.children
+    return st.BasedOn(_text(build, file), build.word(edition), build.maybe_word(seal), build.place(node))
+
+
+def _text(build: Builder, node: Node) -> Text:
+    return Text(str(node)[1:-1], build.place(node))
+
+
+class NoSuchDateError(ValueError):
+    """A date that no calendar has, with its place."""
+
+    def __init__(self, word: Word) -> None:
+        super().__init__(word.text)
+        self.word = word
+
+
+def _date(build: Builder, node: Node) -> date | None:
+    if node is None:
+        return None
+    try:
+        return date.fromisoformat(str(node))
+    except ValueError:
+        raise NoSuchDateError(build.word(node)) from None
+
+
+def _setting(build: Builder, node: Node) -> st.Setting:
+    name, value, low, high, title = node.children
+    return st.Setting(
+        build.word(name),
+        build.quantity(value),
+        build.maybe_quantity(low),
+        build.maybe_quantity(high),
+        build.title(title),
+        build.place(node),
+    )
+
+
+def _kind(build: Builder, node: Node) -> st.KindWritten:
+    word = node.data.removeprefix("kind_")
+    words: tuple[Word, ...] = ()
+    unit, low, high = None, None, None
+    if word == "number":
+        unit_node, low_node, high_node = node.children
+        unit = None if unit_node is None else str(unit_node.children[0])
+        low, high = build.quantity(low_node), build.quantity(high_node)
+    elif word == "count":
+        high = build.quantity(node)
+    else:
+        words = tuple(build.word(child) for child in node.children)
+    return st.KindWritten(word, words, unit, low, high, build.place(node))
+
+
+def _trait(build: Builder, node: Node) -> st.HouseTrait:
+    name, title, kind, better = node.children
+    return st.HouseTrait(
+        build.word(name),
+        build.title(title),
+        _kind(build, kind),
+        None if better is None else better.data.removesuffix("_is_better"),
+        build.place(node),
+    )
+
+
+def _term(build: Builder, node: Node) -> st.Term:
+    name, title, expression = node.children
+    return st.Term(build.word(name), build.title(title), build.expression(expression), build.place(node))
+
+
+def _section(build: Builder, node: Node) -> st.Section:
+    name, title, worth = node.children
+    return st.Section(build.word(name), build.title(title), build.maybe_quantity(worth), build.place(node))
+
+
+def _row(build: Builder, node: Node) -> st.Row:
+    key, gives = node.children
+    if isinstance(key, Token):
+        return st.Row(None, build.quantity(gives), build.place(node))
+    inner = key.children[0]
+    read = build.quantity(inner) if key.data == "key_number" else build.word(inner)
+    return st.Row(read, build.quantity(gives), build.place(node))
+
+
+def _points(build: Builder, node: Node) -> st.Points:
+    name, title, weight, by, *rows, say = node.children
+    return st.Points(
+        build.word(name),
+        build.title(title),
+        build.maybe_quantity(weight),
+        build.expression(by),
+        tuple(_row(build, row) for row in rows),
+        build.say(say),
+        build.place(node),
+    )
+
+
+def _extra(build: Builder, node: Node) -> st.Extra:
+    name, title, amount, condition, say = node.children
+    return st.Extra(
+        node.data,
+        build.word(name),
+        build.title(title),
+        build.quantity(amount),
+        build.expression(condition),
+        build.say(say),
+        build.place(node),
+    )
+
+
+def _limit(build: Builder, node: Node) -> st.Limit:
+    name, title, condition, exception, grade, say = node.children
+    return st.Limit(
+        node.data,
+        build.word(name),
+        build.title(title),
+        build.expression(condition),
+        None if exception is None else build.expression(exception),
+        build.word(grade),
+        build.say(say),
+        build.place(node),
+    )
+
+
+def _grade(build: Builder, node: Node) -> st.Grade:
+    name, title, *rest = node.children
+    condition = build.expression(rest.pop(0)) if node.data == "grade_if" else None
+    after, say = rest
+    return st.Grade(
+        build.word(name), build.title(title), condition, build.maybe_word(after), build.say(say), build.place(node)
+    )
+
+
+def _fact(build: Builder, node: Node) -> st.Fact:
+    name, value = node.children
+    children = [child for child in value.children if child is not None]
+    trait, place = build.word(name), build.place(node)
+    if value.data == "value_number":
+        return st.Fact(trait, tuple(build.quantity(c) for c in children), (), None, False, place)
+    if value.data == "value_text":
+        return st.Fact(trait, (), (), str(children[0])[1:-1], False, place)
+    words = tuple(build.word(c) for c in children)
+    return st.Fact(trait, (), words, None, value.data == "value_places", place, value.data == "value_steps")
+
+
+def _outcome(build: Builder, node: Node) -> st.Outcome:
+    what = node.data.replace("_", " ")
+    name: Word | None = None
+    bounds: list[Decimal] = []
+    for child in node.children:
+        if isinstance(child, Tree):
+            bounds.append(build.quantity(child).value)
+        elif child is not None and child.type == "NAME":
+            name = build.word(child)
+    low, high = bounds or (None, None)
+    return st.Outcome(what, name, low, high, build.place(node))
+
+
+def _sample(build: Builder, node: Node) -> st.Sample:
+    title, *rest = node.children
+    label = build.title(title)
+    if label is None:
+        raise AssertionError("the grammar gives a sample without a title")
+    facts = tuple(_fact(build, child) for child in rest if child.data == "fact")
+    outcomes = tuple(_outcome(build, child) for child in rest if child.data != "fact")
+    return st.Sample(label, facts, outcomes, build.place(node))
+
+
+def _alert(build: Builder, node: Node) -> st.Alert:
+    name, title, condition, say = node.children
+    return st.Alert(
+        build.word(name), build.title(title), build.expression(condition), build.say(say), build.place(node)
+    )
+
+
+def _replace(build: Builder, node: Node) -> st.Replace:
+    statement = build_statement(build, node.children[0])
+    if isinstance(statement, st.Replace | st.Drop):
+        raise AssertionError("the grammar lets replace stand before replace or drop")
+    return st.Replace(statement, build.place(node))
+
+
+def _drop(build: Builder, node: Node) -> st.Drop:
+    kind, name = node.children
+    made = _text(build, name) if name.type == "STRING" else build.word(name)
+    return st.Drop(str(kind.children[0]), made, build.place(node))
+
+
+_BUILD: Mapping[str, Callable[[Builder, Node], st.Statement]] = {
+    "standard": _header,
+    "setting": _setting,
+    "trait": _trait,
+    "term": _term,
+    "section": _section,
+    "points": _points,
+    "bonus": _extra,
+    "penalty": _extra,
+    "fault": _limit,
+    "lift": _limit,
+    "grade_if": _grade,
+    "grade_otherwise": _grade,
+    "sample": _sample,
+    "round": build_round,
+    "alert": _alert,
+    "replace": _replace,
+    "drop": _drop,
+}

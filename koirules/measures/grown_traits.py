@@ -1,0 +1,135 @@
+"""What the traits of a fish will be when it is grown, put beside its record before it is graded.
+
+The model is measures/growth.py; here it is told what a standard asks for, and by which coefficients.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from attrs import frozen
+
+from koirules.measures.grown_measures import MeasuresAhead
+from koirules.measures.growth import DEFAULT_EXPONENT, DEFAULT_WHITE, Grower, GrowthModel
+from koirules.problems.quoting import in_words
+from koirules.standard.check.growing import EXPONENT, LENGTH, WHITE
+from koirules.standard.growth_settings import grown_in, length_grown_to
+from koirules.standard.parts import Rules, Setting
+from koirules.standard.tree import Grown
+from koirules.standard.types import Numeric
+from koirules.standard.wording import number_words
+from koirules.vocabulary.kinds import Count, Number
+from koirules.vocabulary.readings import Reading, Span, anything
+from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.units import Dimension
+
+
+@frozen
+class Wanted:
+    """A grown trait that rules ask for. key: under which name rules find it."""
+
+    key: str
+    trait: Trait
+    grower: Grower
+
+
+@frozen
+class Ahead:
+    """Works out grown traits of records, for one standard with the settings of one run.
+
+    wanted: those that follow the length. derived: those that are measured. any_length: the range of the length, for a fish
+    whose length was not recorded.
+    """
+
+    wanted: tuple[Wanted, ...]
+    derived: tuple[MeasuresAhead, ...]
+    any_length: Span
+
+    @classmethod
+    def of(cls, rules: Rules, settings: Mapping[str, Setting]) -> Ahead:
+        """What a standard asks for."""
+        model = model_of(settings)
+        length = rules.traits.get(LENGTH)
+        reach = anything(length.kind) if length is not None else None
+        wanted: list[Wanted] = []
+        derived: dict[float, dict[str, str]] = {}
+        for key, node in grown_in(rules).items():
+            if not isinstance(node.source, Grown):
+                raise AssertionError("a value beside the record that does not grow")
+            trait, target = node.source.of.trait, length_grown_to(node.source, settings)
+            if trait.allometry is not None and isinstance(trait.kind, Number | Count):
+                grower = Grower.of(trait.kind, trait.allometry, target, model, is_length=trait.name == LENGTH)
+                wanted.append(Wanted(key, trait, grower))
+            else:
+                derived.setdefault(target, {})[trait.name] = key
+        return cls(
+            tuple(wanted),
+            tuple(MeasuresAhead.of(rules, settings, target, keys, model) for target, keys in derived.items()),
+            reach if isinstance(reach, Span) else Span(0.0, 0.0),
+        )
+
+    @property
+    def nothing(self) -> bool:
+        """Whether the standard asks for no growth."""
+        return not self.wanted and not self.derived
+
+    @property
+    def reads(self) -> frozenset[str]:
+        """The traits that it is worked out from."""
+        names = {name for one in self.derived for name in one.inputs} | {one.trait.name for one in self.wanted}
+        return frozenset(names if self.nothing else names | {LENGTH})
+
+    def prepare(self, fish: Sequence[Mapping[str, Reading]]) -> None:
+        """Measure many fish at once, so that each of them is ready when it is asked for."""
+        lengths = [self._length(readings) for readings in fish] if self.derived else []
+        for one in self.derived:
+            one.rows([tuple(readings.get(name) for name in one.inputs) for readings in fish], lengths)
+
+    def _length(self, readings: Mapping[str, Reading]) -> Span:
+        length = readings.get(LENGTH)
+        return length if isinstance(length, Span) else self.any_length
+
+    def whole(self, readings: Mapping[str, Reading]) -> Mapping[str, Reading]:
+        """A record with the grown traits beside it; a trait of which nothing is known has none, but for the length itself.
+
+        Raises RecordError where a library for measuring is missing.
+        """
+        if self.nothing:
+            return readings
+        span = self._length(readings)
+        whole = dict(readings)
+        for wanted in self.wanted:
+            reading = self.any_length if wanted.grower.is_length else readings.get(wanted.trait.name)
+            if isinstance(reading, Span):
+                whole[wanted.key] = wanted.grower.grown(*reading, *span)
+        for one in self.derived:
+            whole.update(one.rows([tuple(readings.get(name) for name in one.inputs)], [span])[0])
+        return whole
+
+
+def growth_note(rules: Rules, settings: Mapping[str, Setting]) -> str:
+    """What a reader of results should know about the model of growth behind them; "" where the rules ask for no growth."""
+    asked = [node.source for node in grown_in(rules).values() if isinstance(node.source, Grown)]
+    if not asked:
+        return ""
+    model = model_of(settings)
+    lengths = sorted({length_grown_to(source, settings) for source in asked})
+    words = in_words([number_words(length, Numeric(Dimension.LENGTH)) for length in lengths], "and")
+    told = [
+        f"{name} = {number_words(value, Numeric(None))}" + ("" if name in settings else ", the usual value")
+        for name, value in ((EXPONENT, model.exponent), (WHITE, model.white))
+    ]
+    return (
+        f"What stands as grown to {words} was worked out and not seen: a model, not a promise. A fish that is that long "
+        "already is taken as it is; else weight goes as length to the power of b, girth as length to the power of "
+        f"(b - 1) / 2, and a share s of the new skin across the body stays white (b: {told[0]}; s: {told[1]})."
+    )
+
+
+def model_of(settings: Mapping[str, Setting]) -> GrowthModel:
+    """The model of growth with the coefficients of a standard, or with those that are taken where it names none."""
+    exponent, white = settings.get(EXPONENT), settings.get(WHITE)
+    return GrowthModel(
+        DEFAULT_EXPONENT if exponent is None else float(exponent.value),
+        DEFAULT_WHITE if white is None else float(white.value),
+    )

@@ -1,0 +1,45 @@
+"""What results say about where they come from."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from attrs import field, frozen
+
+from koirules.explain.score_lines import GradeLine
+from koirules.results.course import AlertShown, RoundCourse
+
+
+def _unchanging(settings: Mapping[str, str]) -> Mapping[str, str]:
+    return MappingProxyType(dict(settings))
+
+
+@frozen
+class About:
+    """The standard that results come from.
+
+    title, edition, variety, stage: as its header has them. file: the rule file. settings: the settings that this run
+    changed, by name, with their values as text. cautions: what a reader of the results should bear in mind. alerts: words of
+    warning about the batch. rounds: what each round of the selection did. seal: by which text the standard is known. grades: best
+    first, with their lines (empty where nobody said: formats name them as the results do). language: two-letter code of the
+    language that titles were asked for in. records: the name of the file of records, without its folder. parts: of a batch that
+    several standards graded, each of them; title, edition, file and seal are then those of none. fish: how many fish a part
+    graded; the results of a batch stand part after part.
+    """
+
+    title: str
+    edition: str
+    variety: str | None
+    file: str
+    settings: Mapping[str, str] = field(factory=dict, converter=_unchanging, hash=False)
+    stage: str | None = None
+    cautions: tuple[str, ...] = ()
+    alerts: tuple[AlertShown, ...] = ()
+    rounds: tuple[RoundCourse, ...] = ()
+    seal: str = ""
+    grades: tuple[GradeLine, ...] = ()
+    language: str | None = None
+    records: str = ""
+    parts: tuple[About, ...] = ()
+    fish: int = 0

@@ -1,0 +1,52 @@
+"""Looks at fish: several rows of one fish, told apart by their day."""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Iterator
+from unicodedata import normalize
+
+from attrs import define, field
+
+from koirules.problems import Problem, recording
+from koirules.records.table import Row, is_blank, text_of
+from koirules.rounds.looks import day_of
+
+
+@define
+class Looks:
+    """The looks of a file that were seen so far: by fish the day and the row of each."""
+
+    _rows: dict[str, list[tuple[str, datetime.date | None, int]]] = field(factory=dict)
+
+    def day_of(
+        self, file: str, row: Row, index: int | None, *, noted: bool
+    ) -> tuple[datetime.date | None, Problem | None]:
+        """The day that a row gives, where the file has a column of days; a problem where it is none.
+
+        noted: the column may hold something else.
+        """
+        raw = None if index is None else row.cells[index]
+        if raw is None or is_blank(raw):
+            return None, None
+        day = day_of(raw)
+        return day, None if day is not None or noted else recording.not_a_day(file, row.number, text_of(raw)[:30])
+
+    def seen(self, file: str, row: int, fish: str, day: datetime.date | None) -> list[Problem]:
+        """Note a look; a problem where the fish was looked at that day already."""
+        rows = self._rows.setdefault(normalize("NFC", fish), [])
+        first = next((other for _, its_day, other in rows if its_day == day), None)
+        rows.append((fish, day, row))
+        if first is None:
+            return []
+        if day is None:
+            return [recording.doubled_fish(file, row, fish, first)]
+        return [recording.doubled_look(file, row, fish, day.isoformat(), first)]
+
+    def without_a_day(self, file: str) -> Iterator[Problem]:
+        """The problem of each fish that has dated looks and one without a day."""
+        for rows in self._rows.values():
+            dated = next((row for _, day, row in rows if day is not None), None)
+            undated = next(((fish, row) for fish, day, row in rows if day is None), None)
+            if dated is not None and undated is not None:
+                yield recording.undated_look(file, undated[1], undated[0], dated)

@@ -1,0 +1,94 @@
+"""Records of a batch from a file, whatever its format."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Collection, Mapping
+from pathlib import Path
+
+from attrs import evolve, frozen
+
+from koirules.problems import Cell, Problem
+from koirules.problems.record_files import no_such_file, unknown_record_ending, unreadable_file
+from koirules.records.columns import match_columns
+from koirules.records.csv_records import read_csv
+from koirules.records.jsonl_records import read_json, read_jsonl
+from koirules.records.rows import read_rows
+from koirules.records.table import Table, refused
+from koirules.records.xlsx_records import read_xlsx
+from koirules.results.record import Record
+from koirules.rounds.looks import latest_looks
+from koirules.vocabulary.nearness import near
+from koirules.vocabulary.traits import Trait
+
+READERS: dict[str, Callable[[Path], Table]] = {
+    ".csv": read_csv,
+    ".tsv": read_csv,
+    ".xlsx": read_xlsx,
+    ".jsonl": read_jsonl,
+    ".ndjson": read_jsonl,
+    ".json": read_json,
+}
+"""The reader of each ending."""
+
+
+@frozen
+class Batch:
+    """The records of a file.
+
+    records: those in which nothing was wrong, in the order of the file. problems: all that was found, from the top of
+    the file to its end; a batch with any that is more than a warning should not be graded. label_columns: the names of
+    the labels that its records carry, in the order of the columns.
+    """
+
+    file: str
+    records: tuple[Record, ...]
+    problems: tuple[Problem, ...]
+    label_columns: tuple[str, ...]
+
+
+def read_records(path: Path, traits: Mapping[str, Trait], labels: Collection[str] = ()) -> Batch:
+    """Read a file of records; what is wrong with it is in the batch's problems, and nothing is ever raised for it.
+
+    traits: what columns may hold, by name. labels: further columns that are carried into the results as they are. Of a fish
+    that was looked at on several days it is the latest look, with the one before.
+    """
+    batch = read_every_look(path, traits, labels)
+    return evolve(batch, records=latest_looks(batch.records))
+
+
+def read_every_look(path: Path, traits: Mapping[str, Trait], labels: Collection[str] = ()) -> Batch:
+    """The same with every look at a fish as a record of its own, in the order of the file."""
+    table = read_table(path)
+    columns, of_headings = match_columns(table, traits, labels)
+    records, of_rows = read_rows(table, columns)
+    problems = sorted([*table.problems, *of_headings, *of_rows], key=_row_of)
+    carried = tuple(column.label for column in columns.others if column.label is not None)
+    return Batch(table.file, records, tuple(problems), carried)
+
+
+def read_table(path: Path) -> Table:
+    """The table of a file in whatever format its ending names; what is wrong with the file is in the table."""
+    file = str(path)
+    ending = path.suffix.lower()
+    try:
+        if path.is_dir():
+            return refused(file, unreadable_file(file, "it is a folder", "Give the file in it."))
+        if not path.exists():
+            return refused(file, no_such_file(file, _near_file(path)))
+    except (OSError, ValueError) as error:
+        return refused(file, unreadable_file(file, str(error), "Check the name."))
+    if ending not in READERS:
+        return refused(file, unknown_record_ending(file, path.suffix))
+    return READERS[ending](path)
+
+
+def _near_file(path: Path) -> str | None:
+    try:
+        return near(path.name, sorted(other.name for other in path.parent.iterdir() if other.suffix.lower() in READERS))
+    except OSError:
+        return None
+
+
+def _row_of(problem: Problem) -> int:
+    """Where a problem comes in the order of the file: what is of no row, such as the encoding, comes first."""
+    return (problem.site.row or 0) if isinstance(problem.site, Cell) else 0

@@ -1,0 +1,140 @@
+"""The rows of a table made into records, with every problem on the way."""
+
+from __future__ import annotations
+
+import datetime
+import re
+from collections.abc import Iterator, Sequence
+
+from attrs import define, field
+
+from koirules.problems import Problem, recording
+from koirules.records.columns import Column, Columns
+from koirules.records.looks import Looks
+from koirules.records.table import FISH, Row, Table, Told, is_blank
+from koirules.results.record import Record
+from koirules.vocabulary import misreads
+from koirules.vocabulary.cells import Misread, read_value
+from koirules.vocabulary.kinds import Label, Number, Patches
+from koirules.vocabulary.readings import Reading, Span
+from koirules.vocabulary.units import Dimension
+
+_MOST_REMEMBERED = 10_000
+"""How many different values of a column are remembered, so that the same text is read once."""
+
+_FEW = 3
+"""With fewer values than this a column may well hold small shares only."""
+
+_PATCH = re.compile(r"\s*[0-9.]+ to [0-9.]+ (?:left|right|both)\b", re.IGNORECASE)
+"""How a patch of a map begins as sorters write it."""
+
+_Read = Reading | Misread | None
+
+
+@define
+class _Remembered:
+    """The values of a column that were read before."""
+
+    column: Column
+    values: dict[tuple[type, object], _Read] = field(factory=dict)
+
+    def read(self, raw: object) -> _Read:
+        """Read one cell, or give what it was read as before."""
+        trait = self.column.trait
+        kind = trait.kind if trait else Label()
+        if not isinstance(raw, str | float | int):
+            return read_value(kind, raw, self.column.unit)
+        key = (type(raw), raw)
+        if key not in self.values:
+            if len(self.values) >= _MOST_REMEMBERED:
+                return read_value(kind, raw, self.column.unit)
+            self.values[key] = read_value(kind, raw, self.column.unit)
+        return self.values[key]
+
+
+def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple[Problem, ...]]:
+    """Read every row, each look at a fish by itself.
+
+    A row with a problem becomes no record, so that nothing wrong is ever taken as not recorded.
+    """
+    remembered = [_Remembered(column) for column in columns.others if not column.told]
+    unread = [column.index for column in columns.others if column.told]
+    mapped = any(column.trait and isinstance(column.trait.kind, Patches) for column in columns.others)
+    looks = Looks()
+    records: list[Record] = []
+    problems: list[Problem] = []
+    for row in table.rows:
+        day, undated = looks.day_of(table.file, row, columns.date, noted=columns.noted)
+        fish, found = _read_fish(table.file, row, columns.fish)
+        if undated is not None:
+            found.append(undated)
+        elif fish is not None:
+            found += looks.seen(table.file, row.number, fish, day)
+        readings: dict[str, Reading] = {}
+        labels: dict[str, str] = {}
+        for cells in remembered:
+            problem = _read_cell(table.file, row, cells, readings, labels)
+            if problem is not None:
+                found.append(problem)
+        astray = (name for name, text in labels.items() if mapped and _PATCH.match(text))
+        found += [recording.patch_astray(table.file, row.number, name, labels[name]) for name in astray]
+        problems += found
+        whole = Told.TOLD not in row.cells and all(is_blank(row.cells[index]) for index in unread)
+        if fish is not None and not found and whole:
+            records.append(Record(fish, row.number, readings, labels, day))
+    problems += _fractions(table, remembered)
+    return tuple(records), (*problems, *looks.without_a_day(table.file))
+
+
+def _read_fish(file: str, row: Row, index: int | None) -> tuple[str | None, list[Problem]]:
+    raw = row.cells[index] if index is not None else Told.TOLD
+    if raw is Told.TOLD:
+        return None, []
+    if isinstance(raw, datetime.date | datetime.time | datetime.timedelta):
+        return None, [_wrong(file, row, FISH, misreads.became_a_date(str(raw), Label()))]
+    fish = read_value(Label(), raw)
+    if fish is None:
+        return None, [recording.unnamed_fish(file, row.number)]
+    if not isinstance(fish, str):
+        return None, [_wrong(file, row, FISH, fish)] if isinstance(fish, Misread) else []
+    return fish, []
+
+
+def _read_cell(
+    file: str, row: Row, cells: _Remembered, readings: dict[str, Reading], labels: dict[str, str]
+) -> Problem | None:
+    """Put what a cell holds into the readings and labels of its fish, or say what is wrong with it."""
+    column = cells.column
+    raw = row.cells[column.index]
+    if raw is Told.TOLD:
+        return None
+    value = cells.read(raw)
+    if isinstance(value, Misread):
+        return _wrong(file, row, column.heading, value)
+    if value is None:
+        return None
+    if column.trait is not None:
+        readings[column.trait.name] = value
+    if column.label is not None:
+        text = value if isinstance(value, str) else read_value(Label(), raw)
+        if isinstance(text, str):
+            labels[column.label] = text
+    return None
+
+
+def _wrong(file: str, row: Row, column: str, misread: Misread) -> Problem:
+    site = recording.cell(file, row.number, column)
+    return recording.wrong_value(site, misread.code, misread.cause, misread.mend)
+
+
+def _fractions(table: Table, remembered: Sequence[_Remembered]) -> Iterator[Problem]:
+    """Warn of columns in % that look as if 0.45 stood for 45 %: nothing else would show it."""
+    for cells in remembered:
+        column = cells.column
+        kind = column.trait.kind if column.trait else None
+        if not isinstance(kind, Number) or kind.dimension is not Dimension.SHARE or kind.high <= 1:
+            continue
+        spans = [span for row in table.rows if isinstance(span := cells.read(row.cells[column.index]), Span)]
+        between = [span for span in spans if 0.0 < span.low < 1.0]
+        if len(spans) >= _FEW and between and all(span.low >= 0 and span.high <= 1 for span in spans):
+            yield recording.fractions_for_percent(table.file, column.heading, f"{between[0].low:g}")

@@ -1,0 +1,161 @@
+"""The sections: what each is worth, and what each criterion gives for what is seen."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from decimal import Decimal
+
+from koirules.explain.reasons import share
+from koirules.report.handbook.blocks import (
+    Block,
+    Column,
+    Drawing,
+    Group,
+    Heading,
+    Knot,
+    Line,
+    Paragraph,
+    Row,
+    Table,
+    line,
+    strong,
+)
+from koirules.report.handbook.voice import Voice, anchor, given, points
+from koirules.standard.check.curves import Curve
+from koirules.standard.check.curves import Table as StepTable
+from koirules.standard.parts import Points, Section
+from koirules.standard.reading_nodes import trait_of, unit_shown
+from koirules.standard.types import Numeric, Steps
+from koirules.standard.wording import number_words
+from koirules.vocabulary.kinds import shortest
+
+
+def sections(voice: Voice) -> Iterator[Block]:
+    """The sections with their worth, then each with its criteria."""
+    rules = voice.rules
+    if not rules.sections:
+        return
+    yield Heading(2, line("What gives points"), "points")
+    rows = [
+        Row(
+            (
+                line(voice.title(section.title, anchor("section", section.name), named=True)),
+                line(points(section.worth)),
+                line(str(len(section.points))),
+                line(str(len(section.extras))),
+            )
+        )
+        for section in rules.sections
+    ]
+    rows.append(Row((line(strong("Together")), line(strong(points(_whole(voice)))), (), ()), sums=True))
+    columns = (
+        Column("section"),
+        Column("worth", number=True),
+        Column("criteria", number=True),
+        Column("bonuses, penalties", number=True),
+    )
+    yield Table(line("Sections and what they are worth"), columns, tuple(rows))
+    for section in rules.sections:
+        yield from _section(voice, section)
+
+
+def _whole(voice: Voice) -> int:
+    return sum(section.worth for section in voice.rules.sections)
+
+
+def _section(voice: Voice, section: Section) -> Iterator[Block]:
+    worth = f": {points(section.worth)} of {points(_whole(voice))} points"
+    yield Heading(3, line(voice.title(section.title), worth), anchor("section", section.name))
+    yield from voice.remarks_on(section.place)
+    for part in section.points:
+        yield _criterion(voice, section, part)
+    if section.extras:
+        yield _extras(voice, section)
+
+
+def _criterion(voice: Voice, section: Section, part: Points) -> Group:
+    most = share(section.worth * part.weight, section.divisor, part.shape.most)
+    worth = f"Worth at most {shortest(most)} of the score, with weight {points(part.weight)}."
+    if part.weight == 0:
+        worth = "Told, but with weight 0: it counts for nothing."
+    trait = trait_of(part.by)
+    looked: Line = line("By ", voice.told(part.by.place), ".")
+    if trait is not None and trait.describe:
+        looked = line(*looked, f" {trait.describe}")
+    shown = _curve(voice, section, part) if isinstance(part.shape, Curve) else (_table(section, part),)
+    blocks: tuple[Block, ...] = (
+        Heading(4, line(voice.title(part.title)), anchor("points", part.name)),
+        Paragraph(line(strong(worth), " ", looked)),
+        Group("shape", shown),
+        *voice.remarks_on(part.place),
+    )
+    return Group("criterion", blocks)
+
+
+_GIVES = (Column("points", number=True), Column("of the score", number=True))
+
+
+def _given(section: Section, part: Points, thousandths: int) -> tuple[Line, Line]:
+    of_score = share(section.worth * part.weight, section.divisor, thousandths)
+    return line(given(thousandths)), line(f"{of_score:.2f}")
+
+
+def _curve(voice: Voice, section: Section, part: Points) -> tuple[Block, ...]:
+    """The drawing, and its knots as a table."""
+    shape, kind, unit = part.shape, part.by.type, unit_shown(part.by)
+    if not isinstance(shape, Curve) or not isinstance(kind, Numeric):
+        raise AssertionError("a curve over something that is no number")
+
+    def shown(held: Decimal) -> Decimal:
+        return held if unit is None else round(unit.from_held(held), 6)
+
+    symbol = unit.symbol if unit is not None else kind.dimension.value if kind.dimension is not None else ""
+    knots = tuple(
+        Knot(
+            shown(Decimal(at).scaleb(-6)),
+            Decimal(gives).scaleb(-3),
+            number_words(float(Decimal(at).scaleb(-6)), kind, unit),
+        )
+        for at, gives in zip(shape.at, shape.gives, strict=True)
+    )
+    rows = tuple(
+        Row((line(knot.words), *_given(section, part, gives))) for knot, gives in zip(knots, shape.gives, strict=True)
+    )
+    low, high = (shown(Decimal(repr(float(end)))) for end in part.by.range)
+    title = voice.plain.of(part.title)
+    about = f"{title}: {', '.join(f'{knot.words} gives {shortest(knot.gives)}' for knot in knots)}; straight in between"
+    axis = line(voice.told(part.by.place), f" ({symbol})" if symbol else "")
+    drawing = Drawing(anchor("curve", part.name), about, axis, symbol, knots, low, high)
+    return drawing, Table(
+        line("Knots of the curve; straight lines in between, flat beyond"), (Column("seen"), *_GIVES), rows, "steps"
+    )
+
+
+def _table(section: Section, part: Points) -> Table:
+    """What each step gives."""
+    shape, kind = part.shape, part.reads.type
+    if not isinstance(shape, StepTable) or not isinstance(kind, Steps):
+        raise AssertionError("a table over something without steps")
+    rows = tuple(
+        Row((line(word.replace("_", " ")), *_given(section, part, gives)))
+        for word, gives in zip(kind.words, shape.gives, strict=True)
+    )
+    return Table(line("What each of them gives"), (Column("seen"), *_GIVES), rows, "steps")
+
+
+def _extras(voice: Voice, section: Section) -> Group:
+    rows = tuple(
+        Row(
+            (
+                line(voice.title(extra.title)),
+                line(f"{'+' if extra.sign > 0 else '−'}{points(extra.amount)}"),
+                voice.told(extra.condition.place),
+            ),
+            anchor(extra.head, extra.name),
+        )
+        for extra in section.extras
+    )
+    columns = (Column("bonus or penalty"), Column("of the score", number=True), Column("where"))
+    heading = Heading(4, line(voice.title(section.title), ": bonuses and penalties"))
+    table = Table(line("Bonuses and penalties"), columns, rows, "conditions")
+    return Group("extras", (heading, voice.remarked(table, [extra.place for extra in section.extras])))

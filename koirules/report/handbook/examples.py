@@ -1,0 +1,143 @@
+"""The samples of a standard as worked examples: graded as every fish is, with the reasons."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from koirules.grading.sample_runs import SampleRun
+from koirules.report.figures import figure, in_hundredths
+from koirules.report.handbook.blocks import (
+    Block,
+    Column,
+    Facts,
+    Group,
+    Heading,
+    Line,
+    Listed,
+    Paragraph,
+    Row,
+    Table,
+    line,
+    strong,
+)
+from koirules.report.handbook.voice import Voice
+from koirules.results.reason import Reason, State
+from koirules.results.result import Contribution, Result
+
+
+def examples(voice: Voice, runs: Sequence[SampleRun]) -> Iterator[Block]:
+    """Each sample with what was recorded, what came of it, and why."""
+    if not runs:
+        return
+    yield Heading(2, line("Worked examples"), "examples")
+    yield Paragraph(
+        line("The fish that the standard itself names as examples, graded by it. What is not listed was not recorded.")
+    )
+    worked = (Group("example", tuple(_example(voice, number, run))) for number, run in enumerate(runs, 1))
+    yield Group("examples", tuple(worked))
+
+
+def _example(voice: Voice, number: int, run: SampleRun) -> Iterator[Block]:
+    result = run.result
+    yield Heading(3, line(f"{number}. {run.sample.title}"), f"example-{number}")
+    came = line("Comes out ", voice.graded(result.possible), _scored(result), ".")
+    if result.grade is None:
+        came = line("Not settled: could still be ", voice.graded(result.possible), _scored(result), ".")
+    yield from voice.remarks_on(run.sample.place)
+    yield Paragraph(came)
+    for failure in run.failures:
+        yield Paragraph(line(strong("Not as the standard says: "), f"{failure}."))
+    yield Facts((("recorded", _recorded(voice, run)),))
+    if result.sections:
+        yield _points(voice, result)
+    yield Listed((*_settling(voice, result), *_leaving(voice, run)))
+
+
+def _settling(voice: Voice, result: Result) -> Iterator[Line]:
+    """The faults and lifts that did anything, and the grades."""
+    limits = [reason for reason in result.reasons if reason.kind in {"fault", "lift"}]
+    sure = [reason for reason in limits if reason.state in {State.YES, State.HELD_BACK}]
+    still_open = [reason.title for reason in limits if reason.state is State.OPEN]
+    for reason in (*sure, *_grades(result)):
+        yield line(voice.sentence(reason.words))
+    if still_open:
+        then = "the grade is the same either way" if result.grade is not None else "what was not recorded decides"
+        yield line("could still show: ", voice.sentence(", ".join(still_open)), f"; {then}")
+    elif limits and not sure:
+        yield line("no fault" if all(reason.kind == "fault" for reason in limits) else "no fault, and no lift")
+
+
+def _leaving(voice: Voice, run: SampleRun) -> Iterator[Line]:
+    """The round that it leaves in, where the sample is about that: by itself a fish is no batch."""
+    left = next((step for step in run.result.course if step.round == run.result.left_in), None)
+    if left is not None and any(outcome.what == "leaves in" for outcome in run.sample.outcomes):
+        yield line(voice.sentence(f"leaves in {left.title}: {left.why}"))
+
+
+def _scored(result: Result) -> str:
+    return f", with {figure(result.score_low, result.score_high)} points" if result.sections else ""
+
+
+def _recorded(voice: Voice, run: SampleRun) -> Line:
+    told: list[Line] = []
+    for name, trait in voice.rules.traits.items():
+        if name in run.sample.record:
+            value = voice.plain.recorded(trait, run.sample.record)
+            told.append(line("; " if told else "", voice.trait(trait), f" {value}"))
+    return line(*told) if told else line("nothing")
+
+
+def _points(voice: Voice, result: Result) -> Table:
+    rows: list[Row] = []
+    for section in result.sections.values():
+        title = next(one.title for one in voice.rules.sections if one.name == section.name)
+        rows.append(
+            Row(
+                (
+                    line(voice.title(title, strong=True)),
+                    line(strong(in_hundredths(section.low, section.high))),
+                    line(strong(f"{section.worth:.2f}")),
+                ),
+                sums=True,
+            )
+        )
+        inside = [one for one in result.contributions if one.section == section.name]
+        rows.extend(_criterion(voice, one) for one in inside if _counts(one))
+    columns = (
+        Column("what was seen, and what it gave"),
+        Column("of the score", number=True),
+        Column("at most", number=True),
+    )
+    return Table(line("How the points add up"), columns, tuple(rows), "working")
+
+
+def _counts(one: Contribution) -> bool:
+    """Whether a line of a score has anything to say: a criterion always has, the others where they gave or may give."""
+    if one.reason is None:
+        return bool(one.points)
+    return one.kind == "points" or one.reason.state is not State.NO
+
+
+def _criterion(voice: Voice, one: Contribution) -> Row:
+    reason = one.reason
+    if reason is None or reason.score_low is None or reason.score_high is None:
+        return Row((line(one.title), line(f"{one.points:.2f}"), ()))
+    most = reason.score_most if reason.kind == "points" else None
+    return Row(
+        (
+            line(voice.sentence(reason.words)),
+            line(in_hundredths(reason.score_low, reason.score_high)),
+            line("" if most is None else f"{most:.2f}"),
+        )
+    )
+
+
+def _grades(result: Result) -> Iterator[Reason]:
+    """The grades from the best down to the first whose condition surely holds; open ones only where they decide."""
+    for reason in result.reasons:
+        if reason.kind != "grade":
+            continue
+        if reason.state is not State.OPEN or result.grade is None:
+            yield reason
+        if reason.state is State.YES:
+            return

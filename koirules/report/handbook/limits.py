@@ -1,0 +1,82 @@
+"""Grades, faults, lifts and alerts: what settles a fish, whatever its points."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from koirules.report.handbook.blocks import Block, Column, Heading, Line, Paragraph, Row, Table, line, strong
+from koirules.report.handbook.voice import Voice, anchor
+from koirules.standard.parts import Limit
+
+_WHERE = Column("where")
+
+
+def grades(voice: Voice) -> Iterator[Block]:
+    """The grades, best first, each with what it asks for."""
+    yield Heading(2, line("The grades"), "grades")
+    yield Paragraph(line("From the best down: a fish gets the first grade whose condition holds."))
+    rows = []
+    for place, grade in enumerate(voice.rules.grades):
+        condition: Line = line("all others") if grade.condition is None else voice.told(grade.condition.place)
+        title = voice.title(grade.title, strong=True)
+        rows.append(Row((line(f"{place + 1}. ", title), condition), anchor("grade", grade.name)))
+    table = Table(line("Grades and their bounds"), (Column("grade"), Column("asks for")), tuple(rows), "grades")
+    yield voice.remarked(table, [grade.place for grade in voice.rules.grades])
+
+
+def faults(voice: Voice) -> Iterator[Block]:
+    """The faults by the grade that they leave, the worst first."""
+    found = [limit for limit in voice.rules.limits if limit.head == "fault"]
+    if not found:
+        return
+    yield Heading(2, line("Faults"), "faults")
+    yield Paragraph(
+        line(
+            "A fault leaves a fish no better a grade than the one named here, whatever its points. Of two faults the worse "
+            "one counts, and a fault counts more than any lift."
+        )
+    )
+    for place in sorted({fault.grade for fault in found}, reverse=True):
+        heading = Heading(3, line("No better than ", voice.grade(place)))
+        yield heading
+        yield _limits(voice, [fault for fault in found if fault.grade == place], "fault")
+
+
+def lifts(voice: Voice) -> Iterator[Block]:
+    """The lifts by the grade that they give, the best first."""
+    found = [limit for limit in voice.rules.limits if limit.head == "lift"]
+    if not found:
+        return
+    yield Heading(2, line("Lifts"), "lifts")
+    yield Paragraph(line("A lift gives a fish no worse a grade than the one named here, unless a fault takes it away."))
+    for place in sorted({lift.grade for lift in found}):
+        yield Heading(3, line("No worse than ", voice.grade(place)))
+        yield _limits(voice, [lift for lift in found if lift.grade == place], "lift")
+
+
+def _limits(voice: Voice, found: Sequence[Limit], head: str) -> Table:
+    rows = tuple(Row((line(voice.title(one.title)), _condition(voice, one)), anchor(head, one.name)) for one in found)
+    table = Table(line("Faults" if head == "fault" else "Lifts"), (Column(head), _WHERE), rows, "conditions")
+    return voice.remarked(table, [one.place for one in found])
+
+
+def _condition(voice: Voice, limit: Limit) -> Line:
+    condition = voice.told(limit.condition.place)
+    if limit.exception is None:
+        return condition
+    return line(*condition, "; ", strong("except"), " where ", voice.told(limit.exception.place))
+
+
+def alerts(voice: Voice) -> Iterator[Block]:
+    """Words of warning about a batch as a whole."""
+    found = voice.rules.alerts
+    if not found:
+        return
+    yield Heading(2, line("Alerts"), "alerts")
+    yield Paragraph(line("Said of a batch as a whole, before its fish; they change no grade."))
+    rows = tuple(
+        Row((line(voice.title(alert.title)), voice.told(alert.condition.place)), anchor("alert", alert.name))
+        for alert in found
+    )
+    table = Table(line("Alerts"), (Column("alert"), _WHERE), rows, "conditions")
+    yield voice.remarked(table, [alert.place for alert in found])

@@ -1,0 +1,122 @@
+"""The page of a standard, part by part."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from attrs import frozen
+
+from koirules.grading.sample_runs import SampleRun
+from koirules.grading.single import Grader
+from koirules.language.statements import Header
+from koirules.report.handbook.blocks import Block, Facts, Group, Heading, Line, Listed, Paragraph, line, strong
+from koirules.report.handbook.criteria import sections
+from koirules.report.handbook.examples import examples
+from koirules.report.handbook.glossary import glossary, settings
+from koirules.report.handbook.limits import alerts, faults, grades, lifts
+from koirules.report.handbook.selection import selection
+from koirules.report.handbook.voice import Voice, points
+from koirules.standard.parts import Rules
+from koirules.standard.titles import Titled
+
+
+@frozen
+class Subject:
+    """What a page is about.
+
+    runs: the samples of the standard, run. cautions: what to bear in mind with fish in hand. remarks: whether the remarks of
+    the rule file are shown beside what they are on.
+    """
+
+    grader: Grader
+    runs: Sequence[SampleRun]
+    seal: str
+    cautions: Sequence[str]
+    remarks: bool = False
+
+
+def blocks_of(subject: Subject) -> tuple[Block, ...]:
+    """The whole page."""
+    source = subject.grader.rules.source
+    voice = Voice(subject.grader, source.remarks if subject.remarks else {})
+    return (
+        *_opening(voice, subject.seal),
+        *_cautions(subject.cautions),
+        *_way(voice.rules),
+        *grades(voice),
+        *sections(voice),
+        *faults(voice),
+        *lifts(voice),
+        *alerts(voice),
+        *selection(voice),
+        *settings(voice),
+        *examples(voice, subject.runs),
+        *glossary(voice),
+    )
+
+
+def _opening(voice: Voice, seal: str) -> Iterator[Block]:
+    rules = voice.rules
+    yield Heading(1, line(voice.title(rules.title)))
+    yield Facts(tuple(_facts(voice, seal)))
+    for note in rules.notes:
+        yield Paragraph(line(note))
+    yield from voice.remarks_on(next(one.place for one in rules.source.statements if isinstance(one, Header)))
+
+
+def _facts(voice: Voice, seal: str) -> Iterator[tuple[str, Line]]:
+    rules = voice.rules
+    yield "edition", line(strong(rules.edition))
+    if rules.variety is not None:
+        yield "variety", line(rules.variety.replace("_", " "))
+    if rules.stage is not None:
+        yield "stage", line(rules.stage.replace("_", " "))
+    begins, ends = rules.valid_from, rules.valid_until
+    if begins is not None or ends is not None:
+        told = [f"from {begins}"] if begins is not None else []
+        yield "valid", line(" ".join([*told, *([f"until {ends}"] if ends is not None else [])]))
+    for number, base in enumerate(rules.source.chain):
+        title = voice.title(Titled(base.title.text, base.title.others))
+        held = f", seal {base.seal}" if base.seal else ", not held by a seal"
+        yield (
+            "based on" if number == 0 else "which is based on",
+            line(title, f" ({base.named}), edition {base.edition}{held}"),
+        )
+    yield "seal", line(seal)
+
+
+def _cautions(cautions: Sequence[str]) -> Iterator[Block]:
+    if cautions:
+        title = Heading(2, line("Before a fish is in your hands"), "cautions")
+        yield Group("caution", (title, Listed(tuple(line(caution) for caution in cautions))))
+
+
+def _way(rules: Rules) -> Iterator[Block]:
+    """How a grade comes about, by what the standard has of it."""
+    told: list[str] = []
+    if rules.sections:
+        worth = points(sum(section.worth for section in rules.sections))
+        told.append(
+            "Each criterion gives points for what is seen; of two criteria the one with twice the weight counts twice."
+        )
+        told.append(
+            "A section adds up its criteria to what it is worth, then its bonuses and penalties, and is never below 0 nor above "
+            "its worth."
+        )
+        told.append(f"The score is the sum of the sections, {worth} at most, to the hundredth.")
+    told.append("The grade is the best one whose condition holds.")
+    heads = {limit.head for limit in rules.limits}
+    if "lift" in heads:
+        told.append("A lift raises it to the grade that the lift names.")
+    if "fault" in heads:
+        told.append("A fault brings it down to the grade that the fault names: a fault has the last word.")
+    if rules.rounds:
+        told.append("Then the rounds choose among the fish of the batch.")
+    yield Heading(2, line("How a grade comes about"), "way")
+    yield Listed(tuple(line(sentence) for sentence in told), numbered=True)
+    yield Paragraph(
+        line(
+            "What was not recorded is not guessed: it may be anything. The fish then keeps each grade and each score that it "
+            "could still get."
+        )
+    )

@@ -1,0 +1,75 @@
+"""The rounds of a selection, and what decides between fish that are alike."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from koirules.report.handbook.blocks import Block, Facts, Heading, Line, Listed, Paragraph, line
+from koirules.report.handbook.voice import Voice, anchor
+from koirules.rounds.course_words import first_words
+from koirules.standard.rounds import Round
+from koirules.vocabulary.kinds import shortest
+
+_TIES = {
+    "": "fish alike in all of this at the last place stay tied and are in no later round: a person decides between them",
+    "all": "fish that are alike in all of this at the last place all stay",
+    "first": "of fish that are alike in all of this, the one that was recorded first stands first",
+}
+
+
+def selection(voice: Voice) -> Iterator[Block]:
+    """What decides between fish, and the rounds if there are any."""
+    rounds = voice.rules.rounds
+    yield Heading(2, line("Rounds, and what decides ties" if rounds else "What decides ties"), "selection")
+    scored = ", then by score, the highest first" if voice.rules.sections else ""
+    listed = (
+        f"In a list of results fish stand by grade{scored}; those that are alike in that stand as they were recorded."
+    )
+    if not rounds:
+        yield Paragraph(line(listed, " This standard picks no fish over another: each gets its grade by itself."))
+        return
+    yield Paragraph(
+        line(
+            "The rounds run in this order over the fish of a batch, once all grades are fixed. What a pick goes by also decides "
+            "between fish that tie: each line counts only where those above it leave two fish alike."
+        )
+    )
+    for number, one in enumerate(rounds, 1):
+        yield Heading(3, line(f"{number}. ", voice.title(one.title)), anchor("round", one.name))
+        yield from voice.remarks_on(one.place)
+        yield Facts(tuple(_facts(voice, one)))
+        if one.keys:
+            yield Paragraph(line("The pick goes by, in this order:"))
+            keys = tuple(line(f"{first_words(key)} ", voice.told(key.by.place)) for key in one.keys)
+            yield Listed((*keys, line(_TIES[one.ties], ".")), numbered=True)
+    yield Paragraph(line(listed))
+
+
+def _facts(voice: Voice, one: Round) -> Iterator[tuple[str, Line]]:
+    yield "looks at", _pool(voice, one)
+    if one.keep is not None:
+        yield f"keeps those {'possibly ' if one.possibly else ''}with", voice.told(one.keep.place)
+        if one.possibly:
+            yield "possibly", line("what was not recorded does not send a fish away here")
+    if one.ordered:
+        yield "picks", line("all, in order") if one.amount is None else line("the first ", voice.amount(one.amount))
+    for quota in one.quotas:
+        yield "but", voice.told(quota.place)
+    if one.send:
+        again = "" if one.again is None else f", to be looked at again after {shortest(one.again)} days"
+        yield "sends them to", line(one.send, again)
+    if one.rescues != 0:
+        yield "by hand", line("a person may keep up to ", voice.amount(one.rescues), " more, and says why")
+
+
+def _pool(voice: Voice, one: Round) -> Line:
+    rounds = {each.name: each.title for each in voice.rules.rounds}
+    match one.pool:
+        case "kept":
+            of = voice.title(rounds[one.pool_of], anchor("round", one.pool_of), named=True)
+            return line("those kept by ", of)
+        case "passed":
+            of = voice.title(rounds[one.pool_of], anchor("round", one.pool_of), named=True)
+            return line("those passed over by ", of)
+        case _:
+            return line("all fish")

@@ -1,0 +1,120 @@
+"""Says what a standard names, with the way to where the page tells more about it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from decimal import Decimal
+
+from attrs import evolve, field, frozen
+
+from koirules.explain.plain_words import PlainWords, Said
+from koirules.grading.single import Grader
+from koirules.problems import Place
+from koirules.report.handbook.blocks import Line, Paragraph, Piece, Table, line
+from koirules.standard.parts import Rules
+from koirules.standard.rounds import Amount
+from koirules.standard.titles import Titled
+from koirules.vocabulary.kinds import shortest
+from koirules.vocabulary.traits import Trait
+
+_TOLD_OF = frozenset({"trait", "term", "setting", "section", "fault", "grade", "round"})
+
+
+@frozen
+class Voice:
+    """The words of one page. remarks: those of the rule file that it shows, by the place of the statement that they are on."""
+
+    grader: Grader
+    remarks: Mapping[Place, tuple[str, ...]] = field(factory=dict)
+
+    @property
+    def rules(self) -> Rules:
+        """The standard."""
+        return self.grader.rules
+
+    @property
+    def plain(self) -> PlainWords:
+        """The words in which reasons are told."""
+        return self.grader.reasoner.teller.plain
+
+    @property
+    def language(self) -> str:
+        """The language of labels, "" for that of the file."""
+        return self.plain.language or ""
+
+    def title(self, titled: Titled, to: str = "", *, strong: bool = False, named: bool = False) -> Piece:
+        """A title, in the language of the page where it is given in it."""
+        given = self.language if self.language in titled.others else ""
+        return Piece(self.plain.of(titled), strong=strong, named=named, language=given, to=to)
+
+    def trait(self, trait: Trait, *, linked: bool = True) -> Piece:
+        """The title of a trait."""
+        return self.title(
+            Titled(trait.title, trait.titles), anchor("trait", trait.name) if linked else "", named=linked
+        )
+
+    def grade(self, place: int, *, strong: bool = False) -> Piece:
+        """The title of a grade, by its place."""
+        grade = self.rules.grades[place]
+        return self.title(grade.title, anchor("grade", grade.name), strong=strong, named=not strong)
+
+    def graded(self, names: tuple[str, ...]) -> Line:
+        """The grades of some names, parted by `or`."""
+        found: list[Piece] = []
+        for place, grade in enumerate(self.rules.grades):
+            if grade.name in names:
+                found.extend([Piece(" or ")] if found else [])
+                found.append(self.grade(place, strong=True))
+        return tuple(found)
+
+    def told(self, place: Place) -> Line:
+        """What stands in the rule file at a place, in words."""
+        return tuple(self._piece(said) for said in self.plain.pieces(place))
+
+    def sentence(self, text: str) -> Piece:
+        """A sentence in which titles may stand in the language of the page."""
+        return Piece(text, language="" if text.isascii() else self.language)
+
+    def amount(self, amount: Amount) -> Line:
+        """A number of fish, or the setting that holds it with its value."""
+        if isinstance(amount, int):
+            return (Piece(f"{amount:,}"),)
+        setting = self.plain.settings[amount]
+        return (
+            Piece(f"{self.plain.setting(setting)} ("),
+            self.title(setting.title, anchor("setting", amount), named=True),
+            Piece(")"),
+        )
+
+    def remarks_on(self, place: Place) -> Iterator[Paragraph]:
+        """The remarks on a statement."""
+        for text in self.remarks.get(place, ()):
+            yield Paragraph(line(text), quiet=True)
+
+    def remarked(self, table: Table, places: Sequence[Place | None]) -> Table:
+        """A table with the remarks on what its rows are about."""
+        told = [() if place is None else self.remarks.get(place, ()) for place in places]
+        rows = [evolve(row, remarks=texts) for row, texts in zip(table.rows, told, strict=True)]
+        return evolve(table, rows=tuple(rows))
+
+    def _piece(self, said: Said) -> Piece:
+        if said.head not in _TOLD_OF:
+            return Piece(said.text)
+        to = anchor(said.head, said.name)
+        # Of a setting its value stands there, which is no name.
+        return Piece(said.text, to=to) if said.titled is None else self.title(said.titled, to, named=True)
+
+
+def anchor(head: str, name: str) -> str:
+    """Under which name a part of the page can be found."""
+    return f"{head}-{name}"
+
+
+def points(hundredths: int) -> str:
+    """Hundredths as people write them: `40`, `2.5`."""
+    return shortest(Decimal(hundredths).scaleb(-2))
+
+
+def given(thousandths: int) -> str:
+    """Points of a curve or table, from thousandths."""
+    return shortest(Decimal(thousandths).scaleb(-3))

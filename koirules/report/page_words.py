@@ -1,0 +1,86 @@
+"""What the parts of a page share: the titles of grades, their shades, and text that may be in another language."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from decimal import Decimal
+from functools import cached_property
+
+from attrs import define
+
+from koirules.explain.score_lines import GradeLine
+from koirules.records.about import About
+from koirules.report.page_markup import Markup, element
+from koirules.results.result import Result
+
+SHADES = 7
+"""How many shades the style sheet has for grades, from the best to the last."""
+
+
+@define(slots=False, frozen=True)
+class Wording:
+    """The words of one page, or of one standard on it.
+
+    about: where its results come from. found: the grades in them, in the order they were met, for results of which nobody
+    said what grades there are. number: the place of its standard among several on the page, None where it is the only one.
+    rounds_before: how many rounds the standards before it have.
+    """
+
+    about: About
+    found: tuple[str, ...] = ()
+    number: int | None = None
+    rounds_before: int = 0
+
+    @classmethod
+    def of(cls, results: Sequence[Result], about: About, number: int | None = None, rounds_before: int = 0) -> Wording:
+        """The words of a page of some results."""
+        found = dict.fromkeys(name for result in results for name in (*result.possible, *result.by_rules))
+        return cls(about, tuple(found), number, rounds_before)
+
+    @property
+    def key(self) -> str:
+        """What the ids of its part of a page end in."""
+        return "" if self.number is None else f"-{self.number}"
+
+    @cached_property
+    def grades(self) -> Mapping[str, GradeLine]:
+        """Every grade by its name, best first."""
+        lines = {line.name: line for line in self.about.grades}
+        return lines | {name: GradeLine(name, name, None) for name in self.found if name not in lines}
+
+    @cached_property
+    def place(self) -> Mapping[str, int]:
+        """The place of each grade, 0 for the best."""
+        return {name: place for place, name in enumerate(self.grades)}
+
+    def shade(self, grade: str) -> str:
+        """The class of the style sheet that gives a grade its shade; the last grade always has the last one."""
+        last = len(self.grades) - 1
+        return f"shade-{round(self.place[grade] * (SHADES - 1) / last) if last else 0}"
+
+    def graded(self, result: Result) -> str:
+        """The grade of a fish, or each that it could still get."""
+        return " or ".join(self.grades[name].title for name in result.possible)
+
+    def foreign(self, tag: str, text: str, class_: str | None = None) -> Markup:
+        """An element with a text of the rule file, which says its language where it is not English."""
+        language = None if text.isascii() else self.about.language
+        return element(tag, text, class_=class_, lang=language)
+
+
+def share(part: int, whole: int) -> str:
+    """A share in whole per cent: `14 %`; `below 1 %` for what is there and hardly shows."""
+    if not part or not whole:
+        return "0 %"
+    percent = round(100 * part / whole)
+    return f"{percent} %" if percent else "below 1 %"
+
+
+def width(part: Decimal, whole: Decimal) -> str:
+    """How far along a scale of 0 to 100 a part of the whole reaches, with two decimals."""
+    return f"{100 * part / whole:.2f}" if whole else "0"
+
+
+def row_name(kind: str, name: str) -> str:
+    """What the script knows a row by, the same for every fish."""
+    return f"{kind} {name}"

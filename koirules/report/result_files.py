@@ -1,0 +1,67 @@
+"""Results of a batch into a file, whatever its format."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from koirules.problems import Problem
+from koirules.problems.saving import too_many_fish, too_many_rows, unknown_output_ending
+from koirules.records.about import About
+from koirules.records.csv_results import write_csv
+from koirules.records.json_results import write_json
+from koirules.records.not_graded import Row
+from koirules.records.workbook import MOST_ROWS
+from koirules.records.writing import check_folder, write_beside
+from koirules.records.xlsx_results import write_xlsx
+from koirules.report.html_results import MOST_FISH, write_html
+from koirules.report.page_pictures import Pictures
+from koirules.results.result import Result
+
+__all__ = ["RESULT_ENDINGS", "WRITERS", "About", "check_result_path", "is_page", "write_results"]
+
+WRITERS: dict[str, Callable[[Path, Sequence[Row], About], None]] = {
+    ".csv": write_csv,
+    ".xlsx": write_xlsx,
+    ".json": write_json,
+}
+"""The writer of each ending of a table."""
+
+_PAGE = ".html"
+
+RESULT_ENDINGS = (*WRITERS, _PAGE)
+"""What results of a batch end in."""
+
+
+def is_page(path: Path) -> bool:
+    """Whether results go there as a page to read."""
+    return path.suffix.lower() == _PAGE
+
+
+def check_result_path(path: Path) -> Problem | None:
+    """Say what is wrong with a path for results, as far as that shows before anything is graded."""
+    if path.suffix.lower() not in RESULT_ENDINGS:
+        return unknown_output_ending(str(path), path.suffix, RESULT_ENDINGS)
+    return check_folder(path)
+
+
+def write_results(path: Path, results: Sequence[Row], about: About, pictures: Pictures | None = None) -> Problem | None:
+    """Write results in the format that the ending of the path names; a problem says why nothing was written.
+
+    pictures: what a page shows of the fish; other formats have no place for it.
+    """
+    problem = check_result_path(path)
+    if problem is not None:
+        return problem
+    if path.suffix.lower() == ".xlsx" and len(results) >= MOST_ROWS:
+        return too_many_rows(str(path), len(results), MOST_ROWS - 1)
+    if is_page(path):
+        return _write_page(path, results, about, pictures)
+    return write_beside(path, lambda passing: WRITERS[path.suffix.lower()](passing, results, about))
+
+
+def _write_page(path: Path, results: Sequence[Row], about: About, pictures: Pictures | None) -> Problem | None:
+    graded = [one for one in results if isinstance(one, Result)]
+    if len(graded) > MOST_FISH:
+        return too_many_fish(str(path), len(graded), MOST_FISH)
+    return write_beside(path, lambda passing: write_html(passing, results, about, pictures))

@@ -1,0 +1,166 @@
+"""What comes of a fish: grade, score, sections, faults, lifts and reasons."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+from decimal import Decimal
+from functools import cached_property
+from typing import Protocol
+
+from attrs import define, field, frozen
+
+from koirules.candidates.changes import NearestChanges
+from koirules.results.course import Fate, Step
+from koirules.results.decisions import Decision
+from koirules.results.reason import Reason
+
+
+@frozen
+class SectionResult:
+    """The points of a section, lowest and highest still possible, in hundredths as decimals, of `worth`."""
+
+    name: str
+    title: str
+    worth: Decimal
+    low: Decimal
+    high: Decimal
+
+
+class Behind(Protocol):
+    """What a result is a view of: works out, when it is asked for, what most callers do not want."""
+
+    def reasons(self) -> Sequence[Reason]:
+        """Every reason, in the order of the rule file."""
+
+    def main_reasons(self, reasons: Sequence[Reason]) -> tuple[Reason, ...]:
+        """The two or three that mattered most, most first."""
+
+    def nearest_changes(self) -> NearestChanges:
+        """The smallest changes that would have given another grade."""
+
+    def contributions(self, result: Result) -> tuple[Contribution, ...]:
+        """What each criterion gave."""
+
+
+@frozen
+class Contribution:
+    """One line of a score: what a criterion gave of it, at the low end, as a share of the score in hundredths.
+
+    kind: that of the criterion, or `held` and `rounding` of a section (contributions.py). reason: of the criterion, else None.
+    """
+
+    section: str
+    kind: str
+    name: str
+    title: str
+    points: Decimal
+    reason: Reason | None
+
+
+@define(slots=False)
+class Result:
+    """The result of one fish.
+
+    possible: the grades still possible, best first. score_low, score_high: decimals with two places. faults, lifts: the
+    names of those that surely bite. labels: the columns that were carried along. decision: a person's word about the grade,
+    which then is the only one possible; by_rules: the grades still possible by the rules alone. course: what each round that
+    looked at the fish made of it.
+    """
+
+    fish: str
+    possible: tuple[str, ...]
+    score_low: Decimal
+    score_high: Decimal
+    sections: Mapping[str, SectionResult]
+    faults: tuple[str, ...]
+    lifts: tuple[str, ...]
+    labels: Mapping[str, str] = field(factory=dict)
+    hangs_on: tuple[str, ...] = ()
+    decision: Decision | None = None
+    by_rules: tuple[str, ...] = ()
+    course: tuple[Step, ...] = ()
+    _behind: Behind | None = field(default=None, repr=False, eq=False)
+    _reasons: Sequence[Reason] | None = field(default=None, init=False, repr=False, eq=False)
+
+    @property
+    def grade(self) -> str | None:
+        """The grade, where only one is possible."""
+        return self.possible[0] if len(self.possible) == 1 else None
+
+    @property
+    def score(self) -> Decimal | None:
+        """The score, where only one is possible."""
+        return self.score_low if self.score_low == self.score_high else None
+
+    @property
+    def kept_by(self) -> tuple[str, ...]:
+        """The rounds that kept it."""
+        return tuple(step.round for step in self.course if step.kept)
+
+    @property
+    def left_in(self) -> str | None:
+        """The round in which it left: the last that looked at it, where that did not keep it."""
+        last = self.course[-1] if self.course else None
+        return None if last is None or last.kept or last.fate is Fate.TIED else last.round
+
+    @property
+    def tied_in(self) -> str | None:
+        """The round in which it is tied, for a person to decide; None once a person has kept it in a later one."""
+        last = next((step for step in reversed(self.course) if step.kept or step.fate is Fate.TIED), None)
+        return None if last is None or last.kept else last.round
+
+    @property
+    def open_in(self) -> tuple[str, ...]:
+        """The rounds in which a recording could still change what became of it."""
+        return tuple(step.round for step in self.course if step.open)
+
+    @property
+    def sent_to(self) -> str:
+        """Where the last round that kept it and sends its fish somewhere sends it; "" for nowhere in particular."""
+        return next((step.sent for step in reversed(self.course) if step.sent), "")
+
+    @property
+    def next_look(self) -> date | None:
+        """The day of the next look, where a round that kept it named one."""
+        return next((step.again for step in reversed(self.course) if step.again), None)
+
+    @property
+    def reasons(self) -> Sequence[Reason]:
+        """Every reason, in the order of the rule file."""
+        # A cached property would take a lock, longer than the reasons take themselves.
+        if self._reasons is None:
+            self._reasons = () if self._behind is None else self._behind.reasons()
+        return self._reasons
+
+    @cached_property
+    def main_reasons(self) -> tuple[Reason, ...]:
+        """The two or three reasons that mattered most, most first."""
+        return () if self._behind is None else self._behind.main_reasons(self.reasons)
+
+    @property
+    def why(self) -> str:
+        """The main reasons as one line."""
+        return "; ".join(reason.words for reason in self.main_reasons)
+
+    def nearest_changes(self) -> NearestChanges:
+        """The smallest changes that would have given the next better grade, or lost the best one (nearest_changes.py)."""
+        return self._nearest
+
+    @cached_property
+    def _nearest(self) -> NearestChanges:
+        return NearestChanges() if self._behind is None else self._behind.nearest_changes()
+
+    @cached_property
+    def contributions(self) -> tuple[Contribution, ...]:
+        """What each criterion gave, section by section; the points add up exactly to `score_low`."""
+        return () if self._behind is None else self._behind.contributions(self)
+
+    @property
+    def left_on_table(self) -> tuple[Reason, ...]:
+        """The criteria that surely missed points, or that surely took some, the most first.
+
+        A section that is held at its worth would not have given more for all of them.
+        """
+        missed = [reason for reason in self.reasons if reason.left_on_table > 0]
+        return tuple(sorted(missed, key=lambda reason: -reason.left_on_table))

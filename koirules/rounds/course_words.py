@@ -1,0 +1,258 @@
+"""The course of a selection in words: why each fish left a round, who stood above it, and by how much."""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from functools import partial
+from typing import Any
+
+from attrs import frozen
+
+from koirules.engines.scalar.evaluator import Trace
+from koirules.engines.scalar.walking import worked_out
+from koirules.explain.plain_words import PlainWords
+from koirules.explain.shortfall import shortfalls
+from koirules.problems.quoting import in_words
+from koirules.results.course import Fate, RoundCourse, Step, Tied
+from koirules.results.decisions import Decision
+from koirules.results.record import Record
+from koirules.rounds.picking import Picked, Tie
+from koirules.rounds.rounds_of_rows import RoundRun
+from koirules.standard.parts import Rules, Setting
+from koirules.standard.rounds import Key, Round
+from koirules.standard.saying import fill, names_in
+from koirules.standard.tree import Node
+from koirules.standard.types import Numeric, Steps
+
+_MOST_NAMED = 5
+_TEENS = range(11, 14)
+
+ByHand = Mapping[str, Mapping[int, Decision]]
+"""By round and place of a fish, the decisions that keep it."""
+
+
+def ordinal(place: int) -> str:
+    """A place as it is said: `1st`, `22nd`."""
+    ending = "th" if place % 100 in _TEENS else {1: "st", 2: "nd", 3: "rd"}.get(place % 10, "th")
+    return f"{place}{ending}"
+
+
+def first_words(key: Key) -> str:
+    """What stands before the expression of a key: `highest`, `lowest`, `those with`."""
+    if not isinstance(key.by.type, Numeric | Steps):
+        return "those with"
+    return "highest" if key.highest else "lowest"
+
+
+def _places(number: int) -> str:
+    return f"{number} place{'' if number == 1 else 's'}"
+
+
+def _mates(tie: Tie, number: int) -> list[int]:
+    """Some of the fish that one is tied with: of thousands nobody reads them all."""
+    return [mate for mate in tie.fish[: _MOST_NAMED + 1] if mate != number][:_MOST_NAMED]
+
+
+@frozen
+class CourseTeller:
+    """Tells what rounds did to a batch. traces: with the grade that a person decided, where one did."""
+
+    rules: Rules
+    settings: Mapping[str, Setting]
+    plain: PlainWords
+    records: Sequence[Record]
+    traces: Sequence[Trace]
+    day: datetime.date | None
+
+    def courses(self, runs: Sequence[RoundRun], by_hand: ByHand) -> Iterator[tuple[Step, ...]]:
+        """For each fish what became of it in each round that looked at it."""
+        steps: list[list[Step]] = [[] for _ in self.records]
+        for run in runs:
+            picked = run.picked or Picked()
+            ties = {number: tie for tie in picked.ties for number in tie.fish}
+            ties |= {number: one.tie for one in picked.settled for number in one.tie.fish}
+            decided = by_hand.get(run.round.name, {})
+            for number in run.fish:
+                steps[number].append(self._step(run, number, ties.get(number), decided.get(number)))
+        return (tuple(each) for each in steps)
+
+    def rounds(self, runs: Sequence[RoundRun], by_hand: ByHand) -> Iterator[RoundCourse]:
+        """What each round did."""
+        for run in runs:
+            one = run.round
+            ties = [Tied(self._named(tie.fish), tie.places) for tie in (run.picked.ties if run.picked else ())]
+            tied = {number for number, fate in run.fates.items() if fate is Fate.TIED}
+            kept = run.kept
+            left = [number for number in run.fish if number not in tied and run.fates[number] is not Fate.KEPT]
+            yield RoundCourse(
+                one.name,
+                self.plain.of(one.title),
+                self.asks(one, run.places),
+                self._named(run.fish),
+                self._named(kept),
+                self._named(left),
+                tuple(ties),
+                run.places,
+                self._named(sorted(run.open)),
+                tuple(each for n, each in by_hand.get(one.name, {}).items() if n in run.rescued or n in run.chosen),
+                one.send,
+                None if one.again is None or self.day is None else self._again(one, self.day),
+            )
+
+    def asks(self, one: Round, places: int | None) -> str:
+        """What a round asks: `those with grade at least hold; the best 12 by score, then body`."""
+        told = []
+        if one.keep is not None:
+            told.append(f"those {'possibly ' if one.possibly else ''}with {self.plain.told(one.keep.place)}")
+        if one.ordered:
+            how_many = "all in order" if places is None else f"the first {places}"
+            told.append(f"{how_many} by {', then '.join(self._key(key) for key in one.keys)}")
+            told.extend(self.plain.told(quota.place) for quota in one.quotas)
+        return "; ".join(told) or "all"
+
+    def _key(self, key: Key) -> str:
+        return f"{first_words(key)} {self.plain.told(key.by.place)}"
+
+    def _named(self, numbers: Sequence[int]) -> tuple[str, ...]:
+        return tuple(self.records[number].fish for number in numbers)
+
+    def _again(self, one: Round, day: datetime.date) -> datetime.date:
+        try:
+            return day + datetime.timedelta(days=int(one.again or 0))
+        except OverflowError:
+            return datetime.date.max
+
+    def _step(self, run: RoundRun, number: int, tie: Tie | None, decision: Decision | None) -> Step:
+        one, fate, picked = run.round, run.fates[number], run.picked
+        kept = fate is Fate.KEPT
+        above: tuple[str, ...] = ()
+        if tie is not None and fate is Fate.TIED:
+            above = self._named(_mates(tie, number))
+        elif not kept and picked is not None and number in picked.above:
+            above = self._named([picked.above[number]])
+        day = self.records[number].date or self.day
+        return Step(
+            one.name,
+            self.plain.of(one.title),
+            fate,
+            picked.places.get(number) if picked and number not in run.rescued else None,
+            above,
+            number in run.open,
+            decision,
+            one.send if kept else "",
+            self._again(one, day) if kept and one.again is not None and day is not None else None,
+            self._why(run, number, tie, decision),
+        )
+
+    def _why(self, run: RoundRun, number: int, tie: Tie | None, decision: Decision | None) -> Callable[[], str]:
+        if decision is not None:
+            return partial(self._decided, run, number, tie, decision)
+        if tie is not None and run.fates[number] is Fate.OVER:
+            return partial(self._settled, run, number, tie)
+        match run.fates[number]:
+            case Fate.KEPT:
+                return partial(self._kept, run, number)
+            case Fate.LEFT:
+                return partial(self._left, run, number)
+            case Fate.OVER:
+                return partial(self._over, run, number)
+            case Fate.QUOTA:
+                return partial(self._quota, run, number)
+            case Fate.TIED:
+                return partial(self._tied, tie, number)
+
+    def _decided(self, run: RoundRun, number: int, tie: Tie | None, decision: Decision) -> str:
+        said = f"kept by {decision.by}: {decision.reason}"
+        if number in run.rescued:
+            return said
+        if tie is not None:
+            return f"{said} (tied with {self._listed(tie, number)} for {_places(tie.places)})"
+        return f"{self._kept(run, number)}; the rules keep it too, so that no decision was needed"
+
+    def _settled(self, run: RoundRun, number: int, tie: Tie) -> str:
+        chosen = [self.records[n].fish for n in tie.fish if n in run.chosen]
+        return f"{self._said(run, number)}tied for {_places(tie.places)}; a person chose {in_words(chosen, 'and')}"
+
+    def _kept(self, run: RoundRun, number: int) -> str:
+        place = run.picked.places.get(number) if run.picked else None
+        return "kept" if place is None else f"stands {ordinal(place)}"
+
+    def _value_of(self, run: RoundRun, number: int) -> Callable[[Node], Any]:
+        """What a node comes to for a fish, as the round saw it."""
+        record, trace = run.readings[number], self.traces[number]
+        return partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
+
+    def _said(self, run: RoundRun, number: int) -> str:
+        """The words that the round has for those that leave, filled in; "" where it has none."""
+        if run.round.say is None:
+            return ""
+        text = self.plain.of(run.round.say)
+        values: dict[str, str] = {}
+        for name in names_in(text):
+            if name in self.rules.traits:
+                values[name] = self.plain.recorded(self.rules.traits[name], run.readings[number])
+            elif name in self.settings:
+                values[name] = self.plain.setting(self.settings[name])
+            elif name in self.rules.terms:
+                node = self.rules.terms[name].node
+                values[name] = self.plain.both_ends(node, self._value_of(run, number)(node))
+        return f"{fill(text, values)}: "
+
+    def _left(self, run: RoundRun, number: int) -> str:
+        keep = run.round.keep
+        if keep is None:
+            raise AssertionError("a fish that left a round which asks nothing")
+        missing = shortfalls(keep, self.plain.told, self._value_of(run, number))
+        return f"{self._said(run, number)}needs {'; '.join(missing)}"
+
+    def _over(self, run: RoundRun, number: int) -> str:
+        said = self._said(run, number)
+        places = f"{said}{_places(run.places or 0)}"
+        above = run.picked.above.get(number) if run.picked else None
+        if above is None:
+            return f"{places}, all of them held for those that are tied above it" if run.places else f"{said}no places"
+        return f"{places}; {self.records[above].fish} stood above it{self._by(run, above, number)}"
+
+    def _quota(self, run: RoundRun, number: int) -> str:
+        if run.picked is None:
+            raise AssertionError("a quota without a pick")
+        words = self._said(run, number) + self.plain.told(run.round.quotas[run.picked.quota[number]].place)
+        above = run.picked.above.get(number)
+        return (
+            words
+            if above is None
+            else f"{words}; {self.records[above].fish} stood above it{self._by(run, above, number)}"
+        )
+
+    def _tied(self, tie: Tie | None, number: int) -> str:
+        if tie is None:
+            raise AssertionError("a fish that is tied with none")
+        listed = self._listed(tie, number)
+        with_them = f"tied with {listed} " if listed else ""
+        return f"{with_them}for {_places(tie.places)}; a person decides"
+
+    def _listed(self, tie: Tie, number: int) -> str:
+        """The fish that one is tied with, the first of them by name."""
+        named = self._named(_mates(tie, number))
+        more = len(tie.fish) - 1 - len(named)
+        return ", ".join(named) + (f" and {more:,} more" if more else "")
+
+    def _by(self, run: RoundRun, above: int, number: int) -> str:
+        """By how much one fish stands above another: by the first key in which they differ."""
+        one, other = run.candidates[above].key, run.candidates[number].key
+        for key, mine, theirs in zip(run.round.keys, other, one, strict=True):
+            if mine == theirs:
+                continue
+            words, kind = self.plain.told(key.by.place), key.by.type
+            match kind:
+                case Numeric():
+                    sign = -1 if key.highest else 1
+                    has, had = (self.plain.value(key.by, sign * n / 1e6, sign * n / 1e6) for n in (mine, theirs))
+                    return f" by {words}: {had} against {has}"
+                case Steps(steps):
+                    has, had = (steps[abs(n) - 1].replace("_", " ") for n in (mine, theirs))
+                    return f" by {words}: {had} against {has}"
+                case _:
+                    return f" by {words}"
+        return ", recorded before it"

@@ -1,0 +1,263 @@
+"""The checker: from the statements of a file to checked rules, or to every problem that it has."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from typing import TypeVar
+
+from attrs import evolve, field, frozen
+
+from koirules.language import statements as st
+from koirules.problems import Place, Problem, is_refused
+from koirules.standard.check.declarations import Names, check_constants, house_traits, settings, titled
+from koirules.standard.check.expressions import Typer
+from koirules.standard.check.header import Spoken, check_header, elsewhere, spoken_variety
+from koirules.standard.check.limits import check_grades, check_limit
+from koirules.standard.check.needs import check_early_scores, working_order
+from koirules.standard.check.round_checks import (
+    check_alerts,
+    check_rounds,
+    check_where_read,
+    of_the_batch,
+    whole_settings,
+)
+from koirules.standard.check.samples import check_sample
+from koirules.standard.check.sectioning import MOST_WORTH, check_sections, section_worths
+from koirules.standard.check.warnings import warnings_of
+from koirules.standard.growth_settings import check_growth
+from koirules.standard.parts import Limit, Rules, Sample, Setting, Term
+from koirules.standard.saying import check_languages, check_say, said_by
+from koirules.vocabulary.kinds import words_of
+from koirules.vocabulary.skins import Varieties
+from koirules.vocabulary.traits import Trait
+
+_T = TypeVar("_T")
+
+
+@frozen
+class Known:
+    """What the names of a file mean as far as it could be told, the file refused or not: for who writes at it.
+
+    terms: None for one that has problems. source: all statements, those of bases among them.
+    """
+
+    traits: Mapping[str, Trait]
+    settings: Mapping[str, Setting]
+    terms: Mapping[str, Term | None]
+    source: st.RuleFile
+
+
+@frozen
+class Checked:
+    """The rules, None where the file is refused, and every problem, in the order of the file.
+
+    known: None where the file was not looked at, as when its base is refused.
+    """
+
+    rules: Rules | None
+    problems: tuple[Problem, ...]
+    known: Known | None = field(default=None, repr=False, eq=False)
+
+
+@frozen
+class _Declared:
+    """What a file declares by name."""
+
+    spoken: Spoken | None
+    house: Mapping[str, Trait]
+    terms: Mapping[str, st.Term]
+    limits: Sequence[st.Limit]
+    grades: Sequence[st.Grade]
+
+
+def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()) -> Checked:
+    """Check the statements of a file. found: the problems that the reader had, which join ours."""
+    problems = list(found)
+    header = check_header(file, problems)
+    declared, typer = _declare(file, header, varieties, problems)
+    steps = {name: words_of(trait.kind) for name, trait in typer.traits.items()}
+    order = working_order(declared.terms, declared.limits, steps, problems)
+    for key in order:
+        head, name = key.split(" ", 1)
+        if head == "term":
+            typer.terms[name] = _term(declared.terms[name], typer)
+    sections = check_sections(file, typer)
+    grade_names = [grade.name.text for grade in declared.grades]
+    unread_grades = [name for head, name in file.unread if head == "grade"]
+    limits = [check_limit(limit, typer, [*grade_names, *unread_grades]) for limit in declared.limits]
+    place = header.place if header else Place(file.file, 1, 1, 1, 1)
+    grades = check_grades(declared.grades, typer, place, unread=bool(unread_grades))
+    alerts = check_alerts(_all(file.statements, st.Alert), typer)
+    rounds = check_rounds(_all(file.statements, st.Round), typer)
+    samples = _samples(file, typer, [*grade_names, *unread_grades])
+    for statement in file.statements:
+        check_languages(getattr(statement, "title", None), problems)
+        for said in said_by(statement):
+            check_languages(said, problems)
+            known = of_the_batch(typer) if isinstance(statement, st.Alert) else typer.names()
+            check_say(said, [*known, *typer.unread], problems)
+    check_early_scores(file.statements, declared.terms, declared.limits, problems)
+    told = Known(typer.traits, typer.settings, typer.terms, file)
+    if header is None or is_refused(problems):
+        return _done(None, problems, told)
+    kept = [limit for limit in limits if limit is not None]
+    rules = evolve(
+        _rules(file, header, typer, declared, order, kept),
+        sections=sections,
+        grades=grades,
+        samples=tuple(samples),
+        settings=whole_settings(typer.settings, rounds),
+        alerts=alerts,
+        rounds=rounds,
+    )
+    check_where_read(rules, problems)
+    check_growth(rules, problems)
+    if is_refused(problems):
+        return _done(None, problems, told)
+    places = {t.name.text: t.place for t in _all(file.statements, st.HouseTrait)}
+    problems.extend(warnings_of(rules, places))
+    return _done(rules, problems, told)
+
+
+def _declare(
+    file: st.RuleFile, header: st.Header | None, varieties: Varieties, problems: list[Problem]
+) -> tuple[_Declared, Typer]:
+    names = Names(problems)
+    spoken = spoken_variety(header, varieties, problems)
+    vocabulary: Mapping[str, Trait] = {} if spoken is None else spoken.traits
+    variety = "" if spoken is None else spoken.name
+    house = house_traits(_all(file.statements, st.HouseTrait), vocabulary, variety, names)
+    made_settings = settings(_all(file.statements, st.Setting), vocabulary, variety, names)
+    check_constants(made_settings, () if spoken is None else spoken.constants, problems)
+    terms = {
+        term.name.text: term
+        for term in _all(file.statements, st.Term)
+        if names.take_value(term.name, vocabulary, variety)
+    }
+    worths = section_worths(file, names)
+    limits = _named(file, names)
+    typer = Typer(
+        traits={**vocabulary, **house},
+        settings=made_settings,
+        term_names=terms,
+        sections=worths,
+        faults=[limit.name.text for limit in limits if limit.head == "fault"],
+        elsewhere=elsewhere(spoken, varieties),
+        measures=() if spoken is None else spoken.measures,
+        grades=[grade.name.text for grade in _all(file.statements, st.Grade)]
+        + [name for head, name in file.unread if head == "grade"],
+        score_most=sum(worths.values()) + MOST_WORTH * sum(head == "section" for head, _ in file.unread),
+        unread=_unread(file, {*house, *made_settings, *terms}),
+        vocabulary_known=spoken is not None,
+        problems=problems,
+    )
+    return _Declared(spoken, house, terms, limits, _all(file.statements, st.Grade)), typer
+
+
+def _unread(file: st.RuleFile, made: Collection[str]) -> frozenset[str]:
+    """The names that nobody misses: their statements could not be read, or have a problem of their own."""
+    refused = {
+        statement.name.text
+        for statement in file.statements
+        if isinstance(statement, st.HouseTrait | st.Setting | st.Term) and statement.name.text not in made
+    }
+    return frozenset(name for _, name in file.unread if name) | refused
+
+
+def _named(file: st.RuleFile, names: Names) -> list[st.Limit]:
+    """Take the names of criteria, limits and grades; the limits whose names are free."""
+    limits: list[st.Limit] = []
+    for statement in file.statements:
+        match statement:
+            case st.Limit():
+                if names.take(statement.head, statement.head, statement.name):
+                    limits.append(statement)
+            case st.Points():
+                names.take("points", "criterion", statement.name)
+            case st.Extra():
+                names.take(statement.head, statement.head, statement.name)
+            case st.Grade():
+                names.take("grade", "grade", statement.name)
+            case st.Alert():
+                names.take("alert", "alert", statement.name)
+            case st.Round():
+                names.take("round", "round", statement.name)
+            case _:
+                pass
+    return limits
+
+
+def _term(statement: st.Term, typer: Typer) -> Term | None:
+    node = typer.node(statement.expression)
+    name = statement.name.text
+    return None if node is None else Term(name, titled(statement.title, name), node, statement.place)
+
+
+def _samples(file: st.RuleFile, typer: Typer, grades: Sequence[str]) -> list[Sample]:
+    names = {
+        "grade": grades,
+        "fault": [*typer.faults, *(name for head, name in file.unread if head == "fault")],
+        "round": [
+            *(each.name.text for each in _all(file.statements, st.Round)),
+            *(name for head, name in file.unread if head == "round"),
+        ],
+    }
+    most = sum(typer.sections.values())
+    checked = [check_sample(sample, typer, names, most) for sample in _all(file.statements, st.Sample)]
+    return [sample for sample in checked if sample is not None]
+
+
+def _rules(
+    file: st.RuleFile,
+    header: st.Header,
+    typer: Typer,
+    declared: _Declared,
+    order: Sequence[str],
+    limits: Sequence[Limit],
+) -> Rules:
+    """The rules without their sections, grades and samples."""
+    by_key: dict[str, Term | Limit] = {f"{limit.head} {limit.name}": limit for limit in limits}
+    terms = {name: term for name, term in typer.terms.items() if term is not None}
+    by_key.update({f"term {name}": term for name, term in terms.items()})
+    return Rules(
+        file=file.file,
+        title=titled(header.title, ""),
+        edition="" if header.edition is None else header.edition.text,
+        variety=None if declared.spoken is None else declared.spoken.name or None,
+        stage=None if header.stage is None else header.stage.text,
+        valid_from=header.valid_from,
+        valid_until=header.valid_until,
+        notes=tuple(note.text for note in header.notes),
+        traits=typer.traits,
+        measures=() if declared.spoken is None else declared.spoken.measures,
+        constants=() if declared.spoken is None else declared.spoken.constants,
+        house_traits=tuple(declared.house),
+        settings=typer.settings,
+        terms=terms,
+        sections=(),
+        limits=tuple(limits),
+        order=tuple(by_key[key] for key in order),
+        grades=(),
+        samples=(),
+        source=file,
+    )
+
+
+def _done(rules: Rules | None, problems: Sequence[Problem], known: Known) -> Checked:
+    return Checked(rules, in_order(problems, known.source.file), known)
+
+
+def in_order(problems: Iterable[Problem], file: str) -> tuple[Problem, ...]:
+    """Problems in the order of the file, those of its bases after them."""
+
+    def position(problem: Problem) -> tuple[bool, str, int, int]:
+        site = problem.site
+        if not isinstance(site, Place):
+            return (False, "", 0, 0)
+        return (site.file != file, "" if site.file == file else site.file, site.line, site.column)
+
+    return tuple(sorted(dict.fromkeys(problems), key=position))
+
+
+def _all(statements: Sequence[st.Statement], kind: type[_T]) -> list[_T]:
+    return [statement for statement in statements if isinstance(statement, kind)]

@@ -1,0 +1,121 @@
+"""Types what is worked out beside the record: figures of the batch, and the look before this one."""
+
+from __future__ import annotations
+
+from typing import assert_never
+
+from koirules.language import syntax
+from koirules.problems import batch as say
+from koirules.standard.check.typer import Typing
+from koirules.standard.operations import MILLIONTHS
+from koirules.standard.tree import (
+    Earlier,
+    FaultRead,
+    Figure,
+    GradeRead,
+    Grown,
+    Node,
+    ScoreRead,
+    SectionRead,
+    Supplied,
+    meaning,
+    walk,
+)
+from koirules.standard.types import Numeric, Steps, Truth, Type, type_words
+from koirules.vocabulary.kinds import shortest
+from koirules.vocabulary.readings import Span
+from koirules.vocabulary.units import Dimension
+
+_SHARE = Span(0.0, 100.0)
+_OF_NUMBERS = "a number or a count"
+
+
+def figure_of(typer: Typing, expression: syntax.BatchFigure) -> Node | None:
+    """The node of a figure of the batch."""
+    kind, operand = expression.figure, expression.operand
+    of = typer.condition(operand) if kind == "share" else typer.node(operand)
+    same = [typer.node(word) for word in expression.among_same]
+    percent = expression.percent
+    if percent is not None and not 0 <= percent <= 100:
+        typer.problems.append(say.percentile_outside(expression.place, shortest(percent)))
+        return None
+    if of is None or any(node is None for node in same):
+        return None
+    needs = _needs(kind, of.type)
+    if needs:
+        typer.problems.append(say.figure_needs(operand.place, kind, type_words(of.type), needs))
+        return None
+    kept_by = "" if expression.among_kept is None else expression.among_kept.text
+    least = expression.recorded_at_least or 0
+    source = Figure(kind, percent, of, tuple(node for node in same if node is not None), kept_by, least)
+    key = " ".join(
+        [
+            f"batch {kind}",
+            *([] if percent is None else [shortest(percent)]),
+            f"of ({meaning(of)})",
+            *(f"same ({meaning(node)})" for node in source.same),
+            *([f"kept by {kept_by}"] if kept_by else []),
+            *([f"least {least}"] if least else []),
+        ]
+    )
+    return Supplied(key, source, *_result(kind, of), expression.place)
+
+
+def _needs(kind: str, of: Type) -> str:
+    """What the figure needs and this is not; "" where it fits."""
+    match kind:
+        case "share":
+            return "" if isinstance(of, Truth) else "a condition"
+        case "standing":
+            fits = isinstance(of, Numeric) or (isinstance(of, Steps) and of.ordered)
+            return "" if fits else "a number, a count or a scale"
+        case _:
+            return "" if isinstance(of, Numeric) else _OF_NUMBERS
+
+
+def _result(kind: str, of: Node) -> tuple[Type, Span]:
+    if kind in {"share", "standing"} or not isinstance(of.type, Numeric):
+        return Numeric(Dimension.SHARE), _SHARE
+    whole = of.type.whole and kind in {"lowest", "highest"}
+    # A figure is a whole millionth, and so are the ends of its range.
+    low, high = (MILLIONTHS.range_of((end, end))[0] / 1_000_000.0 for end in of.range)
+    return Numeric(of.type.dimension, whole), Span(low, high)
+
+
+def earlier_of(typer: Typing, expression: syntax.Earlier) -> Node | None:
+    """The node of an expression in the look before this one."""
+    of = typer.node(expression.operand)
+    if of is None:
+        return None
+    for node in walk(of):
+        what = _not_earlier(node)
+        if what:
+            typer.problems.append(say.earlier_reads(expression.place, what))
+            return None
+    reach = Span(*of.range) if isinstance(of.type, Numeric) else of.range
+    return Supplied(f"earlier ({meaning(of)})", Earlier(of), of.type, reach, expression.place)
+
+
+def _not_earlier(node: Node) -> str:
+    """What a node reads that the look before this one has not; "" where it has."""
+    match node:
+        case ScoreRead():
+            return "the score"
+        case SectionRead(name=name):
+            return f"section {name}"
+        case FaultRead(name=name):
+            return f"the fault {name}"
+        case GradeRead():
+            return "the grade"
+        case Supplied(source=source):
+            match source:
+                case Figure():
+                    return "a figure of the batch"
+                case Earlier():
+                    return "a look before the one before"
+                case Grown():
+                    return ""
+                case _:
+                    assert_never(source)
+        case _:
+            return ""

@@ -1,0 +1,296 @@
+"""A standard that is based on another one: the statements that hold when the changes of a file are made to its base.
+
+What comes out is one list of statements, as if it were one file; each keeps the place where it was written.
+"""
+
+from __future__ import annotations
+
+from collections import deque
+from collections.abc import Iterable
+
+from attrs import define, evolve, field
+
+from koirules.language import statements as st
+from koirules.language.parse.comments import remarks_of
+from koirules.language.syntax import Text
+from koirules.problems import Place, Problem
+from koirules.problems import sharing as say
+from koirules.standard.inherit.based_on import chain_of
+from koirules.standard.inherit.grades import placed_grades
+from koirules.standard.parts import Rules
+from koirules.vocabulary.nearness import near
+from koirules.vocabulary.skins import name_with
+
+_VALUES = frozenset({"setting", "trait", "term"})
+"""The kinds that share one set of names."""
+
+
+def head_of(statement: st.Part) -> str:
+    """The head word of a statement."""
+    match statement:
+        case st.Extra(head=head) | st.Limit(head=head):
+            return str(head)
+        case st.HouseTrait():
+            return "trait"
+        case _:
+            return type(statement).__name__.lower()
+
+
+def name_of(statement: st.Part) -> str:
+    """The name of a statement; of a sample its title."""
+    return statement.title.text if isinstance(statement, st.Sample) else statement.name.text
+
+
+def alone(own: st.RuleFile, problems: list[Problem]) -> st.RuleFile:
+    """The statements of a file that is based on nothing: `replace` and `drop` have nothing to change."""
+    statements: list[st.Statement] = []
+    known = not any(head == "standard" for head, _ in own.unread)
+    for statement in own.statements:
+        match statement:
+            case st.Replace(statement=inner, place=place):
+                if known:
+                    problems.append(say.no_base(_word_at(place, "replace"), "replace", inner.place))
+                if not isinstance(inner, st.Header):
+                    statements.append(inner)
+            case st.Drop(place=place):
+                if known:
+                    problems.append(say.no_base(place, "drop"))
+            case _:
+                statements.append(statement)
+    return evolve(own, statements=tuple(statements), remarks=remarks_of(own))
+
+
+def merged(own: st.RuleFile, header: st.Header, base: Rules, problems: list[Problem]) -> st.RuleFile:
+    """The statements of a file and its base together."""
+    merge = _Merge(own, base, problems)
+    merge.drop()
+    merge.replace()
+    merge.add()
+    whole = _header(header, base, problems)
+    headers = [whole if each is header else each for each in own.statements if isinstance(each, st.Header)]
+    body = merge.body()
+    first = own.statements[0] is header  # else the checker says that the header comes first
+    statements = (*headers, *body) if first else (*body[:1], *headers, *body[1:])
+    bases = {**base.source.bases, base.file: base.source.text}
+    chain = chain_of(header, base)
+    replaced = {**base.source.replaced, **merge.replaced}
+    remarks = {**base.source.remarks, **remarks_of(own)}
+    return evolve(own, statements=statements, bases=bases, replaced=replaced, chain=chain, remarks=remarks)
+
+
+def _header(own: st.Header, base: Rules, problems: list[Problem]) -> st.Header:
+    """Title and edition are the file's own; variety, stage and dates are those of the base where it says none."""
+    inherited = next(each for each in base.source.statements if isinstance(each, st.Header))
+    variety, skins = own.variety or inherited.variety, own.skins if own.variety is not None else inherited.skins
+    if inherited.variety is not None and own.variety is not None:
+        spoken, said = _spoken(inherited), _spoken(own)
+        missing = {skin.text for skin in inherited.skins} - {skin.text for skin in own.skins}
+        if own.variety.text != inherited.variety.text or missing:
+            problems.append(say.other_variety(own.variety.place, said, spoken))
+            variety, skins = inherited.variety, inherited.skins
+    dates = own if own.valid_from is not None else inherited
+    return evolve(
+        own,
+        variety=variety,
+        skins=skins,
+        stage=own.stage or inherited.stage,
+        valid_from=dates.valid_from,
+        valid_until=dates.valid_until,
+        valid_place=dates.valid_place,
+        based_on=None,
+        notes=(*inherited.notes, *own.notes),
+    )
+
+
+def _spoken(header: st.Header) -> str:
+    return "" if header.variety is None else name_with(header.variety.text, [skin.text for skin in header.skins])
+
+
+def _word_at(place: Place, word: str) -> Place:
+    return Place(place.file, place.line, place.column, place.line, place.column + len(word))
+
+
+@define
+class _Slot:
+    """A statement of the base, and what becomes of it. section: the one that a criterion belongs to."""
+
+    statement: st.Part
+    section: str | None
+    dropped: Place | None = None
+    with_section: bool = False
+    replaced: Place | None = None
+
+    @property
+    def key(self) -> tuple[str, str]:
+        return head_of(self.statement), name_of(self.statement)
+
+
+@define
+class _Merge:
+    """The changes of a file, made to the statements of its base: what is dropped, then replaced, then added."""
+
+    own: st.RuleFile
+    base: Rules
+    problems: list[Problem]
+    slots: list[_Slot] = field(init=False)
+    index: dict[tuple[str, str], list[_Slot]] = field(init=False)
+    replaced: dict[Place, Place] = field(factory=dict)
+    added: list[st.Part] = field(factory=list)
+    reopened: dict[str, list[st.Part]] = field(factory=dict)
+    grades: list[st.Grade] = field(factory=list)
+
+    def __attrs_post_init__(self) -> None:
+        self.slots = []
+        section: str | None = None
+        for statement in self.base.source.statements:
+            if isinstance(statement, st.Header | st.Replace | st.Drop):
+                continue
+            if isinstance(statement, st.Section):
+                section = statement.name.text
+            belongs = section if isinstance(statement, st.Section | st.Points | st.Extra) else None
+            self.slots.append(_Slot(statement, belongs))
+        self.index = {}
+        for slot in self.slots:
+            self.index.setdefault(slot.key, []).append(slot)
+
+    # ---- What is dropped
+
+    def drop(self) -> None:
+        """Take out what the file drops, a section with its criteria."""
+        for statement in self.own.statements:
+            if not isinstance(statement, st.Drop):
+                continue
+            head, word = statement.head, statement.name
+            if (head == "sample") != isinstance(word, Text):
+                self.problems.append(say.dropped_by_name(word.place, head, word.text))
+                continue
+            for slot in self._found(head, word.text, word.place):
+                if slot.dropped is not None and not slot.with_section:
+                    self.problems.append(say.changed_twice(word.place, head, word.text, slot.dropped))
+                slot.dropped, slot.with_section = statement.place, False
+                if head == "section":
+                    self._drop_criteria(word.text, statement.place)
+
+    def _drop_criteria(self, section: str, place: Place) -> None:
+        for slot in self.slots:
+            if slot.section == section and slot.dropped is None:
+                slot.dropped, slot.with_section = place, True
+
+    def _found(self, head: str, name: str, place: Place) -> list[_Slot]:
+        """What the base has of a kind and name; a problem where there is nothing."""
+        found = self.index.get((head, name), [])
+        if not found:
+            known = [slot.key[1] for slot in self.slots if slot.key[0] == head]
+            other = next((slot.key[0] for slot in self.slots if slot.key[1] == name), None)
+            self.problems.append(say.not_in_base(place, head, name, near(name, known), other))
+        return found
+
+    # ---- What is replaced
+
+    def replace(self) -> None:
+        """Put the replacements of the file where the originals stood."""
+        for statement in self.own.statements:
+            match statement:
+                case st.Replace(statement=st.Header(), place=place):
+                    self.problems.append(say.replaced_header(_word_at(place, "replace standard")))
+                case st.Replace(statement=inner) if not isinstance(inner, st.Header):
+                    self._replace(inner)
+                case _:
+                    pass
+
+    def _replace(self, statement: st.Part) -> None:
+        head, name = head_of(statement), name_of(statement)
+        place = statement.title.place if isinstance(statement, st.Sample) else statement.name.place
+        if isinstance(statement, st.Grade) and statement.after is not None:
+            self.problems.append(say.after_with_replace(statement.after.place))
+            statement = evolve(statement, after=None)
+        found = self._found(head, name, place)
+        if not found:
+            self.added.append(statement)  # so that its own mistakes are seen too
+            return
+        first, *others = found
+        changed = first.dropped or first.replaced
+        if changed is not None:
+            self.problems.append(say.changed_twice(place, head, name, changed))
+            return
+        self._put(first, statement)
+        for slot in others:  # samples of one title
+            slot.dropped = statement.place
+
+    def _put(self, slot: _Slot, statement: st.Part) -> None:
+        self.replaced[statement.place] = slot.statement.place
+        slot.statement, slot.replaced = statement, statement.place
+
+    # ---- What is added
+
+    def add(self) -> None:
+        """Put what is new behind what the base has, and criteria into their sections."""
+        current: str | None = None
+        for statement in self.own.statements:
+            match statement:
+                case st.Replace(statement=st.Section(name=name)) | st.Section(name=name):
+                    current = name.text
+                case _:
+                    pass
+            if isinstance(statement, st.Header | st.Replace | st.Drop):
+                continue
+            is_bare = isinstance(statement, st.Section) and statement.title is None and statement.worth is None
+            if (is_bare and self._live({"section"}, name_of(statement))) or self._is_there(statement):
+                continue
+            match statement:
+                case st.Points() | st.Extra():
+                    self._add_criterion(statement, current)
+                case st.Grade():
+                    self.grades.append(statement)
+                case _:
+                    self.added.append(statement)
+
+    def _add_criterion(self, statement: st.Points | st.Extra, section: str | None) -> None:
+        if section is not None and self._live({"section"}, section):
+            self.reopened.setdefault(section, []).append(statement)
+            return
+        self.added.append(statement)
+        # Criteria under a section whose own line could not be read are not homeless.
+        if section is None and not any(head == "section" for head, _ in self.own.unread):
+            known = [slot.key[1] for slot in self.slots if slot.key[0] == "section" and slot.dropped is None]
+            self.problems.append(say.no_section_above(statement.place, head_of(statement), name_of(statement), known))
+
+    def _live(self, heads: Iterable[str], name: str) -> _Slot | None:
+        """What still holds of the base under a name."""
+        named = (slot for head in heads for slot in self.index.get((head, name), ()))
+        return next((slot for slot in named if slot.dropped is None), None)
+
+    def _is_there(self, statement: st.Part) -> bool:
+        """Whether the base has the name already: a problem, and from then on as if it were replaced."""
+        head, name = head_of(statement), name_of(statement)
+        slot = self._live(_VALUES if head in _VALUES else {head}, name)
+        if slot is None:
+            return False
+        if slot.replaced is None:
+            place = _word_at(statement.place, head)
+            self.problems.append(say.already_in_base(place, slot.key[0], name, head, slot.statement.place))
+        else:
+            place = statement.title.place if isinstance(statement, st.Sample) else statement.name.place
+            self.problems.append(say.changed_twice(place, head, name, slot.replaced))
+        self._put(slot, statement)
+        return True
+
+    # ---- What comes of it
+
+    def body(self) -> list[st.Statement]:
+        """All statements below the header."""
+        held = [s.statement for s in self.slots if s.dropped is None and isinstance(s.statement, st.Grade)]
+        grades = deque(placed_grades(held, self.grades, self.problems))
+        last = {slot.section: i for i, slot in enumerate(self.slots) if slot.section is not None}
+        body: list[st.Statement] = []
+        for i, slot in enumerate(self.slots):
+            if slot.dropped is None and isinstance(slot.statement, st.Grade):
+                # A grade of the base stays in its place, and what comes after it goes with it.
+                held.pop(0)
+                while grades and not (held and grades[0] is held[0]):
+                    body.append(grades.popleft())
+            elif slot.dropped is None:
+                body.append(slot.statement)
+            if slot.section is not None and last[slot.section] == i:
+                body.extend(self.reopened.get(slot.section, ()))
+        return [*body, *self.added, *grades]
