@@ -87,4 +87,4 @@ def _hash(text: str) -> str:
 
 
 def _template(name: str) -> str:
-    return files("koirules.records").joinpath(name).read_text(encoding="utf-8").replace("\r\n", "\n")
+    return files("koirules.report").joinpath(name).read_text(encoding="utf-8").replace("\r\n", "\n")
