@@ -24,10 +24,11 @@ from koirules.loading import load, load_text, tidied_text
 from koirules.measures.grown_traits import growth_note
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Problem, RecordError, StandardError, is_refused
-from koirules.results.decisions import Decision, check_decisions
+from koirules.results.decisions import Decision
 from koirules.results.mapping_record import RecordReader
 from koirules.results.record import Record
 from koirules.results.result import Result
+from koirules.rounds.decision_checks import check_decisions
 from koirules.rounds.looks import read_looks
 from koirules.standard.canonical import canonical_text, seal_of
 from koirules.standard.check.checker import Checked

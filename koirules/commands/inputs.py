@@ -22,9 +22,10 @@ from koirules.problems import parts as say
 from koirules.records.columns import STAGE, VARIETY
 from koirules.records.decision_files import read_decisions
 from koirules.records.records import READERS, Batch, read_records
-from koirules.results.decisions import Decision, check_decisions
+from koirules.results.decisions import Decision
 from koirules.results.record import Record
 from koirules.results.result import Result
+from koirules.rounds.decision_checks import check_decisions
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.skins import Varieties

@@ -14,10 +14,11 @@ from koirules.grading.measuring import all_measured
 from koirules.grading.single import Grader
 from koirules.problems import RecordError
 from koirules.results.course import AlertShown, RoundCourse
-from koirules.results.decisions import Decision, check_rescues
+from koirules.results.decisions import Decision
 from koirules.results.record import Record
 from koirules.results.result import Result
 from koirules.rounds.course_words import CourseTeller
+from koirules.rounds.decision_checks import check_rescues
 from koirules.rounds.evaluation_levels import Asked, asked_before_grades, asked_by
 from koirules.rounds.figures_of_rows import FiguresOfRows
 from koirules.rounds.node_values import compile_nodes, outcome_readings

@@ -10,7 +10,7 @@ from koirules.grading.sample_runs import run_samples
 from koirules.records.decision_files import read_decisions
 from koirules.records.records import read_records
 from koirules.report.result_files import About, write_results
-from koirules.results.decisions import check_decisions
+from koirules.rounds.decision_checks import check_decisions
 
 FOLDER = Path(__file__).resolve().parents[2] / "examples" / "10-twenty-decisions"
 DECISIONS = sorted(path.parent for path in FOLDER.glob("*/standard.koi"))
