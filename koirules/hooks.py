@@ -3,26 +3,30 @@
 A plugin is an installed distribution with an entry point in the group `koirules` that names a module. The module says which
 version of these hooks it was written for, and marks its functions with `hookimpl`:
 
-    KOIRULES_API = 1
+    KOIRULES_API = 2
 
     @hookimpl
     def koirules_vocabularies():
         return [Vocabulary(…)]
 
-Each hook is called once, when the first command or library call needs it. A plugin that fails in any way is named, left out
-as a whole, and takes neither the command nor another plugin down.
+Each hook is called once, when the first command or library call needs it, and gives data. Wrappers of pluggy are not called.
+A plugin that raises, gives something of another type, or does not answer within five seconds is named, left out as a whole,
+and takes neither the command nor another plugin down.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import pluggy
+from attrs import frozen
 
-from koirules.vocabulary.traits import Vocabulary
+if TYPE_CHECKING:  # so that a plugin that gives commands alone is imported in no time
+    from koirules.vocabulary.traits import Vocabulary
 
-API = 1
+API = 2
 """The version of the hooks and of what they take and give. It rises when a plugin that was right would no longer be right, or
 when there is more that a plugin may give. A plugin writes the number itself, and does not import it: it is the one it was
 written for."""
@@ -33,6 +37,19 @@ OLDEST_API = 1
 hookspec = pluggy.HookspecMarker("koirules")
 hookimpl = pluggy.HookimplMarker("koirules")
 """Marks a function of a plugin as the answer to the hook of the same name."""
+
+
+@frozen
+class Subcommand:
+    """A command of a plugin: `koirules NAME …`.
+
+    name: letters, digits and `-`, in lower case. help: what it does, in one line, for `koirules --help`. target: where the
+    `click.Command` is, as `module:attribute`. The module is imported when the command runs, and not before.
+    """
+
+    name: str
+    help: str
+    target: str
 
 
 class Hooks:
@@ -50,6 +67,14 @@ class Hooks:
     @hookspec
     def koirules_rulesets(self) -> Mapping[str, Path]:  # type: ignore[empty-body]
         """The rule sets that the plugin ships: name to rule file, for commands that are given a name and no path."""
+
+    @hookspec
+    def koirules_subcommands(self) -> Sequence[Subcommand]:  # type: ignore[empty-body]
+        """The commands that the plugin adds to `koirules`; since version 2.
+
+        A name that `koirules` has itself stays with `koirules`; of two plugins the first by distribution and name keeps it.
+        Only the command is left out then, with a report, so that a new command of koirules takes no plugin away.
+        """
 
 
 def rulesets_in(folder: Path) -> Mapping[str, Path]:

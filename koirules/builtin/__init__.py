@@ -13,7 +13,7 @@ from koirules.builtin.shared import PARTS_OF_VARIETIES, SHARED
 from koirules.hooks import hookimpl, rulesets_in
 from koirules.vocabulary.traits import Vocabulary
 
-KOIRULES_API = 1
+KOIRULES_API = 2
 
 __all__ = ["KOIRULES_API", "koirules_rulesets", "koirules_vocabularies"]
 

@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 import io
+import os
 import sys
+from functools import cached_property
 from importlib import import_module
+from typing import Any
 
 import click
 
-_COMMANDS = {
+from koirules.commands.plugged import TRACEBACK, PluggedCommands
+
+COMMANDS = {
     "grade": "Grade a batch of fish by a rule file.",
     "why": "Show everything about the grade of one fish.",
     "ask": "Ask at the tub, one fish after another, until each is settled.",
@@ -31,18 +36,41 @@ _COMMANDS = {
 class _Commands(click.Group):
     """Knows its subcommands by name and one line, so that help needs none of them."""
 
+    @cached_property
+    def _plugged(self) -> PluggedCommands:
+        return PluggedCommands(COMMANDS)
+
     def list_commands(self, ctx: click.Context) -> list[str]:  # noqa: ARG002 - click's signature
-        return list(_COMMANDS)
+        return [*COMMANDS, *self._plugged.by_name]
 
     def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:  # noqa: ARG002
-        if cmd_name not in _COMMANDS:
-            return None
-        command: click.Command = import_module(f"koirules.commands.{cmd_name.replace('-', '_')}").command
-        return command
+        if cmd_name in COMMANDS:
+            command: click.Command = import_module(f"koirules.commands.{cmd_name.replace('-', '_')}").command
+            return command
+        plugged = self._plugged.find(cmd_name)
+        return None if plugged is None else plugged.fetch()
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:  # noqa: ARG002
         with formatter.section("Commands"):
-            formatter.write_dl(list(_COMMANDS.items()))
+            formatter.write_dl(list(COMMANDS.items()))
+        plugged = self._plugged
+        if plugged.by_name:
+            with formatter.section("Commands of plugins"):
+                formatter.write_dl([(one.name, one.help) for one in plugged.by_name.values()])
+        if plugged.left_out:
+            formatter.write_paragraph()
+            formatter.write_text("Something of a plugin was left out; `koirules varieties` says what and why.")
+
+    def invoke(self, ctx: click.Context) -> Any:
+        try:
+            return super().invoke(ctx)
+        except (click.ClickException, click.exceptions.Exit, click.Abort, OSError):
+            raise  # click tells these, and ends quietly where nobody reads on
+        except Exception as error:
+            name = ctx.invoked_subcommand or ""
+            if name in COMMANDS or name not in self._plugged.by_name or os.environ.get(TRACEBACK):
+                raise
+            self._plugged.by_name[name].end_failed(error)
 
 
 @click.group(

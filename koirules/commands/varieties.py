@@ -11,8 +11,10 @@ import click
 from attrs import asdict, frozen
 
 from koirules.api import load_standard
+from koirules.commands import COMMANDS
 from koirules.commands.inputs import registry
-from koirules.commands.output import counted, shown
+from koirules.commands.output import counted, show_problems, shown
+from koirules.commands.plugged import taken_by_koirules
 from koirules.loading import header_of
 from koirules.plugins import Registry
 from koirules.problems import StandardError
@@ -52,6 +54,7 @@ def command(as_json: bool) -> None:
     A plugin that had to be left out is named first, with what is wrong with it.
     """
     plugins = registry()
+    show_problems(taken_by_koirules(plugins, COMMANDS))
     varieties = _rows(plugins.varieties.values(), plugins)
     skins = _rows(plugins.varieties.skins.values(), plugins)
     rule_sets = _rule_sets(plugins)

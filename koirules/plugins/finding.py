@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from importlib.metadata import EntryPoint, PackageNotFoundError, entry_points, version
+from types import ModuleType
 
 from attrs import frozen
 
@@ -17,12 +18,15 @@ GROUP = "koirules"
 class Found:
     """A plugin before its code has run.
 
-    label: its name as problems give it. source: the distribution with its version. load: imports it.
+    label: its name as problems give it. source: the distribution with its version. load: imports it. is_box: whether it is
+    what ships with koirules. module: the name of its module, "" for what is at hand.
     """
 
     label: str
     source: str
     load: Callable[[], object]
+    is_box: bool = False
+    module: str = ""
 
 
 def find_box() -> Found:
@@ -31,21 +35,30 @@ def find_box() -> Found:
         source = f"koirules {version('koirules')}"
     except PackageNotFoundError:
         source = "koirules"
-    return Found(source, source, lambda: builtin)
+    return Found(source, source, lambda: builtin, is_box=True, module=builtin.__name__)
 
 
 def find_installed() -> list[Found]:
     """The plugins of other distributions, in the order of distribution and name."""
     # The box has an entry point only where it is installed, and is to be there exactly once: find_box() has it.
     entries = [entry for entry in entry_points(group=GROUP) if entry.value != builtin.__name__]
-    rows = sorted(((_source(entry), entry.name, entry.load) for entry in entries), key=lambda row: row[:2])
-    return [Found(f"{name} of {source}", source, load) for source, name, load in rows]
+    rows = sorted(((_source(entry), entry.name, entry) for entry in entries), key=lambda row: row[:2])
+    return [Found(f"{name} of {source}", source, entry.load, module=entry.module) for source, name, entry in rows]
 
 
 def find_given(plugin: object) -> Found:
     """A module or object that is at hand."""
     name = str(getattr(plugin, "__name__", type(plugin).__name__))
-    return Found(name, name, lambda: plugin)
+    return Found(name, name, lambda: _hashable(plugin, name))
+
+
+def _hashable(plugin: object, name: str) -> object:
+    """The plugin, or a module with the same names where it has no hash, which pluggy asks for."""
+    if type(plugin).__hash__ is not None:
+        return plugin
+    module = ModuleType(name)
+    module.__dict__.update(vars(plugin))
+    return module
 
 
 def _source(entry: EntryPoint) -> str:

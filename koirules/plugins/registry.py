@@ -10,9 +10,11 @@ from types import MappingProxyType
 from attrs import field, frozen
 
 from koirules import builtin
-from koirules.plugins.asking import Gifts, ask, in_one_line
+from koirules.hooks import Subcommand
+from koirules.plugins.calling import Manager, in_one_line
+from koirules.plugins.contributions import Contributions
 from koirules.plugins.finding import Found, find_box, find_given, find_installed
-from koirules.plugins.settling import first_come, fitting, known_of
+from koirules.plugins.settling import Plugged, first_come, first_named, fitting, known_of
 from koirules.problems import Problem, plugging
 from koirules.vocabulary.joining import join
 from koirules.vocabulary.skins import Varieties
@@ -26,7 +28,7 @@ class Registry:
     varieties: by the word after `variety` in a rule file; `varieties.skins`: by the word after `with`. vocabularies: all of
     them, the shared ones too, by name. rulesets: the rule file of each rule set, by name. problems: warnings, one or more
     for each plugin left out. sources: who gives a variety or a skin, as distribution and version; ruleset_sources: who
-    gives a rule set.
+    gives a rule set. subcommands: the commands of plugins, by name. modules: the module of each plugin that was looked at.
     """
 
     varieties: Varieties
@@ -35,6 +37,8 @@ class Registry:
     problems: tuple[Problem, ...]
     sources: Mapping[str, str] = field(hash=False)
     ruleset_sources: Mapping[str, str] = field(hash=False)
+    subcommands: Mapping[str, Plugged[Subcommand]] = field(hash=False)
+    modules: tuple[str, ...] = field(eq=False)
 
 
 @cache
@@ -53,23 +57,30 @@ def registry_with(*plugins: object) -> Registry:
 
 
 def _registry(found: Iterable[Found], problems: list[Problem]) -> Registry:
-    asked = [ask(plugin) for plugin in found]
-    kept, clashes = first_come(gifts for gifts in asked if isinstance(gifts, Gifts))
+    manager = Manager()
+    plugins = list(found)
+    asked = [manager.contributions(plugin) for plugin in plugins]
+    kept, clashes = first_come(given for given in asked if isinstance(given, Contributions))
     kept, misfits = fitting(kept)
     known = known_of(kept)
-    refused = [problem for gifts in asked if not isinstance(gifts, Gifts) for problem in gifts]
+    refused = [problem for given in asked if not isinstance(given, Contributions) for problem in given]
+    subcommands, late = first_named(
+        kept, "command", lambda given: ((command.name, command) for command in given.subcommands)
+    )
     varieties = {name: join(one, known) for name, one in known.items() if one.is_variety}
     skins = {name: join(one, known) for name, one in known.items() if one.is_skin}
-    rulesets = {name: path for gifts in kept for name, path in gifts.rulesets.items()}
-    sources = {one.name: gifts.plugin.source for gifts in kept for one in gifts.vocabularies if _is_spoken(one)}
-    ruleset_sources = {name: gifts.plugin.source for gifts in kept for name in gifts.rulesets}
+    rulesets = {name: path for given in kept for name, path in given.rulesets.items()}
+    sources = {one.name: given.plugin.source for given in kept for one in given.vocabularies if _is_spoken(one)}
+    ruleset_sources = {name: given.plugin.source for given in kept for name in given.rulesets}
     return Registry(
         varieties=Varieties(MappingProxyType(varieties), MappingProxyType(skins)),
         vocabularies=MappingProxyType(known),
         rulesets=MappingProxyType(rulesets),
-        problems=(*problems, *refused, *clashes, *misfits),
+        problems=(*problems, *refused, *clashes, *misfits, *late),
         sources=MappingProxyType(sources),
         ruleset_sources=MappingProxyType(ruleset_sources),
+        subcommands=MappingProxyType(subcommands),
+        modules=tuple(plugin.module for plugin in plugins if plugin.module),
     )
 
 

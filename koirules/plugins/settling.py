@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from typing import Generic, TypeVar
 
-from koirules.plugins.asking import Gifts
+from attrs import frozen
+
+from koirules.plugins.contributions import Contributions
 from koirules.problems import Problem, plugging
 from koirules.problems.quoting import quoted
 from koirules.vocabulary.joining import doubled_traits, includes_itself, join, steps_like_traits
@@ -12,28 +15,39 @@ from koirules.vocabulary.measure_names import misnamed
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.traits import Vocabulary
 
+_T = TypeVar("_T")
 
-def first_come(asked: Iterable[Gifts]) -> tuple[list[Gifts], list[Problem]]:
+
+@frozen
+class Plugged(Generic[_T]):
+    """One thing that a plugin gives. plugin: the plugin as problems name it. source: its distribution with its version."""
+
+    what: _T
+    plugin: str
+    source: str
+
+
+def first_come(asked: Iterable[Contributions]) -> tuple[list[Contributions], list[Problem]]:
     """The plugins whose names were all free when their turn came, and the clashes of the others."""
     owners: dict[str, str] = {}
-    kept: list[Gifts] = []
+    kept: list[Contributions] = []
     problems: list[Problem] = []
-    for gifts in asked:
-        label = gifts.plugin.label
+    for given in asked:
+        label = given.plugin.label
         own: dict[str, str] = {}
         clashes: list[Problem] = []
-        for name in _names(gifts):
+        for name in _names(given):
             if name in owners or name in own:
                 clashes.append(plugging.plugin_clash(label, name, owners.get(name, label)))
             own[name] = label
         problems += clashes
         if not clashes:
             owners |= own
-            kept.append(gifts)
+            kept.append(given)
     return kept, problems
 
 
-def fitting(asked: Sequence[Gifts]) -> tuple[list[Gifts], list[Problem]]:
+def fitting(asked: Sequence[Contributions]) -> tuple[list[Contributions], list[Problem]]:
     """The plugins whose vocabularies can be put together, and what is wrong with the others.
 
     One that is left out may take others along that include what it gave; so the checks begin anew each time.
@@ -45,61 +59,80 @@ def fitting(asked: Sequence[Gifts]) -> tuple[list[Gifts], list[Problem]]:
         if not any(found):
             return kept, problems
         problems += [problem for misfits in found for problem in misfits]
-        kept = [gifts for gifts, misfits in zip(kept, found, strict=True) if not misfits]
+        kept = [given for given, misfits in zip(kept, found, strict=True) if not misfits]
 
 
-def known_of(kept: Iterable[Gifts]) -> dict[str, Vocabulary]:
+def known_of(kept: Iterable[Contributions]) -> dict[str, Vocabulary]:
     """Every vocabulary by its name."""
-    return {vocabulary.name: vocabulary for gifts in kept for vocabulary in gifts.vocabularies}
+    return {vocabulary.name: vocabulary for given in kept for vocabulary in given.vocabularies}
 
 
-def _names(gifts: Gifts) -> Iterator[str]:
-    for vocabulary in gifts.vocabularies:
+def first_named(
+    kept: Iterable[Contributions], what: str, named: Callable[[Contributions], Iterable[tuple[str, _T]]]
+) -> tuple[dict[str, Plugged[_T]], list[Problem]]:
+    """What plugins give by name, each name from the first that gives it, and a problem for each that comes too late.
+
+    what: what it is, for the inside of a sentence. named: the names and things of one plugin.
+    """
+    taken: dict[str, Plugged[_T]] = {}
+    problems: list[Problem] = []
+    for given in kept:
+        label, source = given.plugin.label, given.plugin.source
+        for name, one in named(given):
+            if name in taken:
+                problems.append(plugging.plugin_name_taken(label, f"the {what} {quoted(name)}", taken[name].plugin))
+            else:
+                taken[name] = Plugged(one, label, source)
+    return taken, problems
+
+
+def _names(given: Contributions) -> Iterator[str]:
+    for vocabulary in given.vocabularies:
         yield f"the vocabulary {quoted(vocabulary.name)}"
-    for ruleset in gifts.rulesets:
+    for ruleset in given.rulesets:
         yield f"the rule set {quoted(ruleset)}"
 
 
-def _first_misfits(kept: Sequence[Gifts]) -> list[list[Problem]]:
+def _first_misfits(kept: Sequence[Contributions]) -> list[list[Problem]]:
     # In this order, because each check takes for granted what the one before it found.
     known = known_of(kept)
     found: list[list[Problem]] = []
     for check in (_unknown_includes, _circles, _doubled, _mistakable, _unmeasurable):
-        found = [[*check(gifts, known)] for gifts in kept]
+        found = [[*check(given, known)] for given in kept]
         if any(found):
             break
     return found
 
 
-def _unknown_includes(gifts: Gifts, known: Mapping[str, Vocabulary]) -> Iterator[Problem]:
-    for one in gifts.vocabularies:
+def _unknown_includes(given: Contributions, known: Mapping[str, Vocabulary]) -> Iterator[Problem]:
+    for one in given.vocabularies:
         for include in one.includes:
             if include not in known:
-                yield plugging.plugin_unknown_include(gifts.plugin.label, one.name, include, near(include, known))
+                yield plugging.plugin_unknown_include(given.plugin.label, one.name, include, near(include, known))
 
 
-def _circles(gifts: Gifts, known: Mapping[str, Vocabulary]) -> Iterator[Problem]:
-    for one in gifts.vocabularies:
+def _circles(given: Contributions, known: Mapping[str, Vocabulary]) -> Iterator[Problem]:
+    for one in given.vocabularies:
         if includes_itself(one, known):
-            yield plugging.plugin_include_circle(gifts.plugin.label, one.name)
+            yield plugging.plugin_include_circle(given.plugin.label, one.name)
 
 
-def _doubled(gifts: Gifts, known: Mapping[str, Vocabulary]) -> Iterator[Problem]:
-    for one in gifts.vocabularies:
+def _doubled(given: Contributions, known: Mapping[str, Vocabulary]) -> Iterator[Problem]:
+    for one in given.vocabularies:
         for trait, first in doubled_traits(one, known):
             what = f"the trait {quoted(trait.name)} of {quoted(one.name)}"
-            yield plugging.plugin_clash(gifts.plugin.label, what, f"the vocabulary {quoted(first.name)}")
+            yield plugging.plugin_clash(given.plugin.label, what, f"the vocabulary {quoted(first.name)}")
 
 
-def _mistakable(gifts: Gifts, known: Mapping[str, Vocabulary]) -> Iterator[Problem]:
-    for one in gifts.vocabularies:
+def _mistakable(given: Contributions, known: Mapping[str, Vocabulary]) -> Iterator[Problem]:
+    for one in given.vocabularies:
         for trait, word in steps_like_traits(join(one, known)):
-            yield plugging.plugin_step_like_trait(gifts.plugin.label, f"the trait {quoted(trait.name)}", word)
+            yield plugging.plugin_step_like_trait(given.plugin.label, f"the trait {quoted(trait.name)}", word)
 
 
-def _unmeasurable(gifts: Gifts, known: Mapping[str, Vocabulary]) -> Iterator[Problem]:
-    for one in gifts.vocabularies:
+def _unmeasurable(given: Contributions, known: Mapping[str, Vocabulary]) -> Iterator[Problem]:
+    for one in given.vocabularies:
         whole = join(one, known)
         # What formulas say is read with the first rule file: the grammar takes longer than all plugins together.
         for problem in misnamed(whole.measures, whole.traits, whole.constants):
-            yield plugging.plugin_measure(gifts.plugin.label, one.name, problem)
+            yield plugging.plugin_measure(given.plugin.label, one.name, problem)

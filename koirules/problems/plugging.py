@@ -11,6 +11,77 @@ def plugin_raises(plugin: str, when: str, error: str) -> Problem:
     return _left_out("plugin-raises", plugin, f"It failed {when} ({error}).", "Update the plugin or uninstall it.")
 
 
+def plugin_hangs(plugin: str, when: str, seconds: float) -> Problem:
+    """A plugin does not answer."""
+    return _left_out(
+        "plugin-hangs",
+        plugin,
+        f"It did not answer within {seconds:g} seconds {when}.",
+        "Try again; if it happens each time, update the plugin or uninstall it.",
+    )
+
+
+def plugin_name_taken(plugin: str, what: str, other: str) -> Problem:
+    """One thing that a plugin gives has a name that somebody gave before; the rest of the plugin is used."""
+    return Problem(
+        "plugin-name-taken",
+        Cell(f"plugin {plugin}"),
+        f"{_capital(what)} was left out. That name is already there, from {other}.",
+        "Uninstall one of the two, or ask the author of the plugin for another name.",
+        warning=True,
+    )
+
+
+def plugin_bad_command(plugin: str, command: str) -> Problem:
+    """The name of a command cannot be typed as one."""
+    return _left_out(
+        "plugin-bad-command",
+        plugin,
+        f"{quoted(command)} cannot be the name of a command.",
+        "A command has a name of lower-case letters, digits and single `-`, and begins with a letter.",
+    )
+
+
+def plugin_command_help(plugin: str, command: str) -> Problem:
+    """A command does not say in one line what it does."""
+    return _left_out(
+        "plugin-command-help",
+        plugin,
+        f"The command {quoted(command)} does not say in one line what it does.",
+        "Give its `help` one line of text.",
+    )
+
+
+def plugin_command_target(plugin: str, command: str, target: str) -> Problem:
+    """The place of a command is not written as a module and an attribute."""
+    return _left_out(
+        "plugin-command-target",
+        plugin,
+        f"The command {quoted(command)} is said to be at {quoted(target)}.",
+        "Write its `target` as `module:attribute`, such as `koirules_pond.commands:command`.",
+    )
+
+
+def command_unusable(plugin: str, command: str, error: str) -> Problem:
+    """The command of a plugin cannot be fetched; the user asked for it, so this is no warning."""
+    return Problem(
+        "plugin-command",
+        Cell(f"plugin {plugin}"),
+        f"The command {quoted(command)} cannot be run ({error}).",
+        "Update the plugin or uninstall it.",
+    )
+
+
+def command_failed(plugin: str, command: str, error: str, variable: str) -> Problem:
+    """The command of a plugin ended with an error that it should have told in words."""
+    return Problem(
+        "plugin-command-failed",
+        Cell(f"plugin {plugin}"),
+        f"The command {quoted(command)} failed ({error}).",
+        f"Update the plugin, or tell its author; with the environment variable {variable}=1 the whole error is shown.",
+    )
+
+
 def plugin_without_api(plugin: str, api: int) -> Problem:
     """A plugin does not say which version of the hooks it was written for."""
     return _left_out(

@@ -1,0 +1,91 @@
+"""The folder in which koirules keeps what it has worked out before.
+
+Kept are the tables of the grammar, checked standards and the commands of plugins. This saves time and nothing else: what is
+missing, unreadable or of another version is made again, and an error on the way to it is no error of the command. The
+environment variable `KOIRULES_CACHE` names another folder, or turns all of this off where it says `off`.
+
+The folder is the user's alone. It is made with mode 0700, and one that belongs to somebody else, or that others may write to,
+is left alone: what is read from it steers what koirules does. A file is written beside its name and renamed onto it, so that
+two processes at once each find a whole file or none.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+from contextlib import suppress
+from pathlib import Path
+from tempfile import NamedTemporaryFile
+
+VARIABLE = "KOIRULES_CACHE"
+"""The environment variable that moves the folder, or turns it off."""
+
+_OFF = "off"
+_MOST_FILES = 200
+"""So many files of one kind are kept, the ones last written first."""
+
+
+def read_kept(kind: str, name: str) -> bytes | None:
+    """The bytes kept under a name, None where there are none.
+
+    kind: a folder of its own, for one sort of contents. name: the name of a file, a digest of all that the contents follow from.
+    """
+    folder = _folder(kind)
+    if folder is None:
+        return None
+    try:
+        return (folder / name).read_bytes()
+    except OSError:
+        return None
+
+
+def keep(kind: str, name: str, contents: bytes) -> None:
+    """Keep bytes under a name; does nothing where that cannot be done."""
+    folder = _folder(kind)
+    if folder is None:
+        return
+    with suppress(OSError):
+        _make_room(folder)
+        with NamedTemporaryFile(dir=folder, prefix=".", suffix=".part", delete=False) as file:
+            beside = Path(file.name)
+            try:
+                file.write(contents)
+                file.close()
+                beside.replace(folder / name)
+            except OSError:
+                file.close()
+                beside.unlink(missing_ok=True)
+
+
+def _folder(kind: str) -> Path | None:
+    """The private folder for one kind of contents, None where there is none or it is not ours alone."""
+    said = os.environ.get(VARIABLE, "").strip()
+    if said.lower() == _OFF:
+        return None
+    try:
+        if said:
+            root = Path(said)
+        else:
+            from platformdirs import user_cache_path
+
+            root = user_cache_path("koirules", appauthor=False)
+        folder = root / kind
+        if not folder.is_dir():
+            root.mkdir(parents=True, exist_ok=True, mode=0o700)
+            folder.mkdir(exist_ok=True, mode=0o700)
+        return folder if _is_ours_alone(root) and _is_ours_alone(folder) else None
+    except (OSError, RuntimeError, ValueError):  # no home, no room, or a name that no folder can have
+        return None
+
+
+def _is_ours_alone(folder: Path) -> bool:
+    if sys.platform == "win32":
+        return True  # the folder of a user's caches is closed to others there
+    told = folder.stat()
+    return told.st_uid == os.geteuid() and not told.st_mode & 0o022
+
+
+def _make_room(folder: Path) -> None:
+    kept = sorted(folder.iterdir(), key=lambda path: path.stat().st_mtime)
+    for path in kept[: max(0, len(kept) - _MOST_FILES + 1)]:
+        path.unlink(missing_ok=True)

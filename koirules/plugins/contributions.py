@@ -1,0 +1,116 @@
+"""What one plugin gives, each part well formed by itself."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from pathlib import Path
+from typing import TypeVar
+
+from attrs import field, frozen
+
+from koirules.hooks import Subcommand
+from koirules.plugins.finding import Found
+from koirules.problems import Problem, plugging
+from koirules.vocabulary.traits import Vocabulary
+from koirules.vocabulary.wellformed import check_vocabulary
+
+_T = TypeVar("_T")
+
+_COMMAND = re.compile(r"[a-z][a-z0-9]*(-[a-z0-9]+)*")
+_TARGET = re.compile(r"[^\W\d]\w*(\.[^\W\d]\w*)*:[^\W\d]\w*", re.ASCII)
+
+
+@frozen
+class Contributions:
+    """What one plugin gives."""
+
+    plugin: Found
+    vocabularies: tuple[Vocabulary, ...]
+    rulesets: Mapping[str, Path] = field(hash=False)
+    subcommands: tuple[Subcommand, ...] = ()
+
+
+def take(plugin: Found, given: Mapping[str, Sequence[object]], problems: list[Problem]) -> Contributions:
+    """The contributions of a plugin, without what cannot be used.
+
+    given: the answers to each hook by the hook's name. problems: where all that is wrong with them is put.
+    """
+
+    def listed(hook: str, type_: type[_T], check: Callable[[_T, str], Iterable[Problem]]) -> tuple[_T, ...]:
+        taken: list[_T] = []
+        for answer in given[hook]:
+            for one in _members(plugin.label, hook, answer, type_, problems):
+                problems.extend(check(one, plugin.label))
+                taken.append(one)
+        return tuple(taken)
+
+    return Contributions(
+        plugin,
+        vocabularies=listed("koirules_vocabularies", Vocabulary, check_vocabulary),
+        rulesets=_rulesets(plugin.label, given["koirules_rulesets"], problems),
+        subcommands=listed("koirules_subcommands", Subcommand, _check_subcommand),
+    )
+
+
+def _members(plugin: str, hook: str, answer: object, type_: type[_T], problems: list[Problem]) -> Iterator[_T]:
+    name = type_.__name__
+    if not isinstance(answer, Sequence) or isinstance(answer, str):
+        expected = f"a list or tuple of {name}"
+        problems.append(plugging.plugin_wrong_type(plugin, f"what `{hook}` gives", expected, type_of(answer)))
+        return
+    for one in answer:
+        if isinstance(one, type_):
+            yield one
+        else:
+            expected = f"{'an' if name[0] in 'AEIOU' else 'a'} {name}"
+            problems.append(
+                plugging.plugin_wrong_type(plugin, f"a part of what `{hook}` gives", expected, type_of(one))
+            )
+
+
+def _rulesets(plugin: str, answers: Sequence[object], problems: list[Problem]) -> Mapping[str, Path]:
+    taken: dict[str, Path] = {}
+    for given in answers:
+        if not isinstance(given, Mapping):
+            expected = "a mapping of name to Path"
+            what = "what `koirules_rulesets` gives"
+            problems.append(plugging.plugin_wrong_type(plugin, what, expected, type_of(given)))
+            continue
+        for name, path in given.items():
+            wrong = _wrong_ruleset(plugin, name, path)
+            if wrong is None:
+                taken[name] = path
+            else:
+                problems.append(wrong)
+    return taken
+
+
+def _wrong_ruleset(plugin: str, name: object, path: object) -> Problem | None:
+    if not isinstance(name, str) or not isinstance(path, Path):
+        got = f"of types {type(name).__name__} and {type(path).__name__}"
+        return plugging.plugin_wrong_type(plugin, "a part of what `koirules_rulesets` gives", "a name to a Path", got)
+    if not name.strip() or name.endswith(".koi") or set(name) & {"/", "\\"}:
+        # A command takes a name or a path, and has to know which of them it was given.
+        return plugging.plugin_ruleset_like_path(plugin, name)
+    if not path.is_file():
+        return plugging.plugin_no_such_file(plugin, name, str(path))
+    return None
+
+
+def _check_subcommand(command: Subcommand, plugin: str) -> Iterator[Problem]:
+    for name, value in (("name", command.name), ("help", command.help), ("target", command.target)):
+        if not isinstance(value, str):
+            yield plugging.plugin_wrong_type(plugin, f"the {name} of a Subcommand", "a text", type_of(value))
+            return
+    if not _COMMAND.fullmatch(command.name):
+        yield plugging.plugin_bad_command(plugin, command.name)
+    if not command.help.strip() or not command.help.isprintable():
+        yield plugging.plugin_command_help(plugin, command.name)
+    if not _TARGET.fullmatch(command.target):
+        yield plugging.plugin_command_target(plugin, command.name, command.target)
+
+
+def type_of(value: object) -> str:
+    """The type of a value, for the inside of a sentence."""
+    return f"of type {type(value).__name__}"
