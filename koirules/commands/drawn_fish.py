@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from decimal import Decimal
 from pathlib import Path
 
 import click
@@ -11,47 +10,27 @@ from koirules.api import Standard
 from koirules.commands.output import show_problems, shown, stop
 from koirules.grading.maps_ahead import maps_ahead
 from koirules.records.writing import write_beside
+from koirules.report.appearance import appearance_of, colour_of
 from koirules.report.views import View, views_drawn
 from koirules.results.record import Record
-from koirules.vocabulary.kinds import Patches, shortest
-from koirules.vocabulary.maps import PatchMap
-from koirules.vocabulary.readings import Span
-
-
-def maps_of(standard: Standard, record: Record) -> dict[str, PatchMap]:
-    """The maps of a record by the word of their colour: `hi` for the trait `hi_patches`."""
-    found: dict[str, PatchMap] = {}
-    for name, reading in record.readings.items():
-        if isinstance(standard.traits[name].kind, Patches) and isinstance(reading, PatchMap):
-            found[_colour(name)] = reading
-    return found
 
 
 def views_of(standard: Standard, record: Record) -> tuple[View, ...]:
-    """A fish as it is, and at each length that its pattern is asked for; none where no map of it was recorded."""
-    maps = maps_of(standard, record)
-    if not maps:
-        return ()
-    length = record.readings.get("length")
-    known = isinstance(length, Span) and length.low == length.high
-    now = f"now, {_centimetres(length.low)}" if known and isinstance(length, Span) else "now"
+    """A fish as it is, and at each length that its pattern is asked for; as an outline alone where no map was recorded."""
+    look = appearance_of(standard.traits, record.readings)
     grown = [
         View(
             f"grown to {_centimetres(ahead.length)}, by a model",
-            {_colour(name): pattern for name, pattern in ahead.maps.items()},
-            ahead.stouter,
+            look.grown(ahead.length, ahead.stouter, {colour_of(name): one for name, one in ahead.maps.items()}),
         )
         for ahead in maps_ahead(standard.rules, standard.settings, record.readings)
     ]
-    return (View(now, maps), *grown)
+    now = "now" if look.length is None else f"now, {_centimetres(look.length)}"
+    return (View(now if grown else "", look), *grown)
 
 
 def _centimetres(length: float) -> str:
-    return f"{shortest(Decimal(str(length)))} cm"
-
-
-def _colour(trait: str) -> str:
-    return trait.removesuffix("_patches")
+    return f"{length:.1f}".removesuffix(".0") + " cm"
 
 
 def draw_fish(standard: Standard, record: Record, file: str) -> None:
@@ -60,7 +39,7 @@ def draw_fish(standard: Standard, record: Record, file: str) -> None:
     if path.suffix.lower() != ".svg":
         stop(f"A drawing is written as SVG: let {shown(file)} end in .svg.")
     views = views_of(standard, record)
-    if not views:
+    if not views[0].look.is_mapped:
         stop(f"No map of the patches of {shown(record.fish)} was recorded, so it cannot be drawn. Nothing was written.")
     made = views_drawn(views, record.fish)
     problem = write_beside(path, lambda passing: _write(passing, made))

@@ -9,7 +9,10 @@ from xml.etree import ElementTree
 import pytest
 from click.testing import CliRunner, Result
 
+from koirules.api import load_standard
 from koirules.commands import main
+from koirules.commands.drawn_fish import views_of
+from koirules.report.appearance import Appearance
 
 RULES = """standard "try" edition 1 variety kohaku
 fault bare "hardly any red" if hi_cover below 5 %: no better than b
@@ -59,21 +62,38 @@ def drawn(record: str, *words: str) -> ElementTree.Element:
 
 def test_a_fish_whose_pattern_is_asked_for_when_grown_is_drawn_now_and_then() -> None:
     picture = drawn("K1,15,8 to 26 both 60; 40 to 70 left 90 sashi 5; 80 to 90 both 40 thin")
-    titles = [inner.findtext(f"{SVG}title") for inner in picture.iter(f"{SVG}svg") if inner is not picture]
-    assert titles == ["K1, now, 15 cm", "K1, grown to 60 cm, by a model"]
-    assert " ".join(one.text or "" for one in picture.iter(f"{SVG}text")) == (
-        "now, 15 cm; pale: under white scales; broken edge: thin, may go "
-        "grown to 60 cm, by a model; broken edge: thin, may go"
+    inner = [one for one in picture.iter(f"{SVG}svg") if one is not picture]
+    # The fish is shown large, and then both to one scale.
+    assert [one.findtext(f"{SVG}title") for one in inner] == [
+        "K1, now, 15 cm",
+        "K1, now, 15 cm",
+        "K1, grown to 60 cm, by a model",
+    ]
+    large, now, grown = (float(one.get("width") or "") for one in inner)
+    assert now / grown == pytest.approx(15 / 60, abs=0.001)
+    assert large == grown
+    told = " ".join(one.text or "" for one in picture.iter(f"{SVG}text"))
+    assert told.startswith(
+        "now, 15 cm; pale: under white scales; broken edge: thin, may go; 4 times as large as below now, 15 cm "
+        "grown to 60 cm, by a model; broken edge: thin, may go 0 5 10"
     )
+    assert told.endswith("60 cm")
     told = [one.text for one in picture.iter(f"{SVG}desc")]
     assert "at 8 to 26 %, 40 to 70 %, 80 to 90 % (thin)" in (told[0] or "")
-    assert "at 8 to 26 %, 45 to 70 %, 80 to 90 % (thin)" in (told[1] or "")
+    assert "at 8 to 26 %, 45 to 70 %, 80 to 90 % (thin)" in (told[2] or "")
     ids = [one.get("id") for one in picture.iter() if one.get("id")]
     assert len(ids) == len(set(ids))
+
+
+def test_a_grown_fish_is_stouter_by_the_model():
+    look = Appearance(length=15, breadth=0.2)
     # Girth over length goes as the length to the power of (b - 3) / 2 = 0.1 (trade: W = a L^b with W as L G^2).
-    now, grown = (float(one.get("height") or "") for one in list(picture.iter(f"{SVG}svg"))[1:])
-    fins = 2 * 44  # the room beside the body, which does not grow
-    assert (grown - fins) / (now - fins) == pytest.approx(4**0.1, abs=0.002)
+    assert look.grown(60, 4**0.1, {}).breadth == pytest.approx(0.2 * 4**0.1)
+    Path("grown.koi").write_text(GROWN, encoding="utf-8")
+    standard = load_standard("grown.koi")
+    record = standard.reader.read({"fish": "K1", "length": "15", "hi_patches": "8 to 26 both 60"}, "K1")
+    now, grown = views_of(standard, record)
+    assert grown.look.breadth / now.look.breadth == pytest.approx(4**0.1)
 
 
 @pytest.mark.parametrize(
