@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import re
 from functools import cache
 from typing import TYPE_CHECKING, Any
+
+from koirules.records.safe_text import without_controls
 
 if TYPE_CHECKING:
     from jinja2 import Environment
 
-_CONTROLS = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\ud800-\udfff]")
 _TURNS = dict.fromkeys([*range(0x202A, 0x202F), *range(0x2066, 0x206A), 0xFFFE, 0xFFFF])
 """Letters that turn the direction of what follows, with which a text could show as another, and those that XML has not."""
 
@@ -43,4 +43,4 @@ def _shown(value: object) -> object:
 
 def plain(text: str) -> str:
     """A text without control characters, turns of direction and the ends of lines of other systems."""
-    return _CONTROLS.sub("\ufffd", text.replace("\r\n", "\n").replace("\r", "\n")).translate(_TURNS)
+    return without_controls(text.replace("\r\n", "\n").replace("\r", "\n")).translate(_TURNS)

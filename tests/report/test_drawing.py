@@ -109,7 +109,8 @@ def test_a_patch_meets_its_front_and_rear_and_keeps_its_area(box, half):
     assert min(y for _, y in edge) == pytest.approx(10 * front, abs=1.5)
     assert max(y for _, y in edge) == pytest.approx(10 * rear, abs=1.5)
     mapped = mapped_shape(form, front, rear, left, right)
-    assert shape_of(path).intersection(body_of(form)).area == pytest.approx(mapped.area, rel=0.12)
+    # On the tip of the nose a patch may be some square units large, of the 160,000 of a body.
+    assert shape_of(path).intersection(body_of(form)).area == pytest.approx(mapped.area, rel=0.12, abs=20)
 
 
 def test_the_lot_keeps_the_area_of_each_patch():
