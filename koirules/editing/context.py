@@ -66,7 +66,7 @@ _AFTER = {
     ("ROUND", "THAN"): Role.SETTING,
     ("ROUND", "RESCUES"): Role.SETTING,
 }
-_DECLARES = frozenset(head.upper() for head in HEAD_WORDS - {"standard", "sample", "replace", "drop"})
+_DECLARES = frozenset(head.upper() for head in HEAD_WORDS - {"standard", "sample", "phrase", "replace", "drop"})
 
 
 def context_of(words: Sequence[Written], meaning: Meaning) -> Context:
@@ -89,6 +89,8 @@ def context_of(words: Sequence[Written], meaning: Meaning) -> Context:
         return simple
     if names[0] == "SAMPLE":
         return _of_sample(words, head, meaning)
+    if names[0] == "PHRASE":
+        return _of_phrase(words, head, meaning)
     if names[0] == "POINTS" and "COLON" in names:
         return _of_row(words, names, head, meaning)
     if names[0] in {"SETTING", "TRAIT"}:
@@ -157,6 +159,35 @@ def _of_sample(words: Sequence[Written], head: str, meaning: Meaning) -> Context
     wanted = None if kind is None else type_of_kind(kind)
     measures, bare = _measured(wanted)
     return Context(Role.STEP, head, wanted, taken=tuple(listed), measures=measures, bare=bare)
+
+
+def _of_phrase(words: Sequence[Written], head: str, meaning: Meaning) -> Context:
+    """In what a phrase means: a trait, then a comparison, then a value of the trait."""
+    if "MEANS" not in [word.name for word in words]:
+        return Context(Role.OTHER, head)
+    trait, counts, compared = "", False, False
+    listed: list[str] = []
+    for word in words:
+        match word.name:
+            case "MEANS" | "AND":
+                trait, counts, compared, listed = "", False, False, []
+            case "COUNT":
+                counts = True
+            case "NAME" if not trait:
+                trait = word.text
+            case "NAME":
+                listed.append(word.text)
+            case "IS" | "AT" | "ABOVE" | "BELOW" | "INCLUDES":
+                compared = True
+            case _:
+                pass
+    if not trait:
+        return Context(Role.OTHER if words[-1].name == "COUNT" else Role.TRAIT, head)
+    kind = meaning.traits[trait].kind if trait in meaning.traits else None
+    operand = Numeric(None) if counts else None if kind is None else type_of_kind(kind)
+    measures, bare = _measured(operand)
+    role = Role.STEP if compared else Role.OTHER
+    return Context(role, head, operand, operand, compared, tuple(listed), measures, bare)
 
 
 def _of_row(words: Sequence[Written], names: Sequence[str], head: str, meaning: Meaning) -> Context:

@@ -48,7 +48,7 @@ def uses_in(statement: st.Statement, lines: list[str]) -> Iterator[Use]:
         case st.Replace(statement=inner):
             yield from uses_in(inner, lines)
         case _:
-            if not isinstance(statement, st.Sample):
+            if not isinstance(statement, st.Sample | st.Phrase):
                 yield Use(group_of(head_of(statement)), statement.name.text, statement.name.place, gives=True)
             yield from _inside(statement)
             for said in said_by(statement):
@@ -73,6 +73,8 @@ def _inside(part: st.Part) -> Iterator[Use]:
         case st.Round(parts=parts):
             for each in parts:
                 yield from _of_round(each)
+        case st.Phrase(stated=stated):
+            yield from (_use(VALUE, each.trait) for each in stated)
         case st.Sample(facts=facts, outcomes=outcomes):
             yield from (_use(VALUE, fact.trait) for fact in facts)
             for outcome in outcomes:

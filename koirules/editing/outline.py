@@ -52,8 +52,8 @@ def _entry(statement: st.Statement) -> Entry:
             part = part_of(statement)
             if part is None:
                 return Entry("replace", "standard", "", statement.place, statement.place)
-            if isinstance(part, st.Sample):
-                return Entry("sample", part.title.text, "", statement.place, part.title.place)
+            if isinstance(part, st.Sample | st.Phrase):
+                return Entry(head_of(part), part.title.text, "", statement.place, part.title.place)
             label = "" if part.title is None else part.title.text
             return Entry(head_of(part), name_of(part), label, statement.place, part.name.place)
 

@@ -16,6 +16,7 @@ HEADS = {
     "grade": "A grade and its condition, best first; the last one is `otherwise`.",
     "round": "A step of the selection over the batch.",
     "alert": "A word of warning about the batch as a whole; changes no grade.",
+    "phrase": "Words that a sorter says, and what they mean; changes no grade.",
     "sample": "A fish that the file itself must get right.",
     "replace": "Puts a statement in the place of one of the base.",
     "drop": "Takes a statement of the base out.",

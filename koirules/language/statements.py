@@ -195,6 +195,39 @@ class Sample:
 
 
 @frozen
+class Stated:
+    """A trait with what it is: `T is V`, `T at least V`, `T includes P`, `count of T is N`.
+
+    operator: `is`, `at least`, `at most`, `above`, `below` or `includes`. fact: the trait with what stands behind the operator,
+    as a sample has it. counts: whether it is about how many places there are.
+    """
+
+    operator: str
+    fact: Fact
+    counts: bool
+    place: Place
+
+    @property
+    def trait(self) -> Word:
+        """The trait that it is about."""
+        return self.fact.trait
+
+
+@frozen
+class Phrase:
+    """`phrase "…", "…" means …`: words that a sorter says, and what they say of a fish; nothing where `stated` is empty."""
+
+    wordings: tuple[Title, ...]
+    stated: tuple[Stated, ...]
+    place: Place
+
+    @property
+    def title(self) -> Title:
+        """The first wording, by which the statement is called."""
+        return self.wordings[0]
+
+
+@frozen
 class Alert:
     """`alert NAME "…" if C`."""
 
@@ -215,7 +248,7 @@ class Round:
     place: Place
 
 
-Part = Setting | HouseTrait | Term | Section | Points | Extra | Limit | Grade | Alert | Round | Sample
+Part = Setting | HouseTrait | Term | Section | Points | Extra | Limit | Grade | Alert | Round | Phrase | Sample
 """What a standard is made of below its header."""
 
 
@@ -229,7 +262,7 @@ class Replace:
 
 @frozen
 class Drop:
-    """`drop KIND NAME`: the base's statement of that kind and name does not hold; a sample is named by its title."""
+    """`drop KIND NAME`: the base's statement of that kind and name does not hold; a sample or phrase is named by its text."""
 
     head: str
     name: Word | Text

@@ -153,7 +153,7 @@ def not_in_base(place: Place, head: str, name: str, meant: str | None, other: st
         mend = f'Did you mean "{meant}"?'
     elif other is not None:
         mend = f'There is a {other} "{name}": write `{other}` before the name.'
-    edit = Edit(place, f'"{meant}"' if head == "sample" else meant) if meant is not None else None
+    edit = Edit(place, f'"{meant}"' if head in {"sample", "phrase"} else meant) if meant is not None else None
     return Problem("not-in-base", place, f'The base has no {head} "{name}".', mend, edit=edit)
 
 
@@ -236,12 +236,12 @@ def after_with_replace(place: Place) -> Problem:
 
 def dropped_by_name(place: Place, head: str, name: str) -> Problem:
     """A sample dropped by a name, or something else by a title."""
-    if head == "sample":
+    if head in {"sample", "phrase"}:
         return Problem(
             "drop-by-name",
             place,
-            f'A sample is named by its title, in quotes, and "{name}" has none.',
-            f'Write `drop sample "{name}"`.',
+            f'A {head} is named by its {"title" if head == "sample" else "words"}, in quotes, and "{name}" has none.',
+            f'Write `drop {head} "{name}"`.',
             edit=Edit(place, f'"{name}"'),
         )
     return Problem(

@@ -20,6 +20,7 @@ from koirules.standard.titles import Titled
 from koirules.standard.tree import Node
 from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.readings import Reading
+from koirules.vocabulary.said_places import SaidPlaces
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
 
@@ -181,6 +182,31 @@ class Alert:
     place: Place
 
 
+Said = Reading | SaidPlaces
+"""What was said of a trait; of places with how many there are."""
+
+
+@frozen
+class Stated:
+    """What is said of a trait."""
+
+    trait: str
+    said: Said
+
+
+@frozen
+class Phrase:
+    """Words that a sorter says, and what they say of a fish.
+
+    wordings: each behind the code of its language, "" for that of the page. stated: one for each trait; none where the words
+    say nothing of a fish.
+    """
+
+    wordings: tuple[tuple[str, str], ...]
+    stated: tuple[Stated, ...]
+    place: Place
+
+
 @frozen
 class Sample:
     """A fish that the file itself must get right."""
@@ -197,8 +223,8 @@ class Rules:
 
     traits: all that a record may name. measures: how some of them are derived, each behind those that it reads. constants:
     what measures go by. limits: faults and lifts in the order of the file. order: terms, faults and lifts such that each
-    reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file. source: the
-    statements as they are written, those of bases among them.
+    reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file. phrases:
+    what words mean in notes. source: the statements as they are written, those of bases among them.
     """
 
     file: str
@@ -221,6 +247,7 @@ class Rules:
     source: RuleFile = field(repr=False)
     alerts: tuple[Alert, ...] = ()
     rounds: tuple[Round, ...] = ()
+    phrases: tuple[Phrase, ...] = ()
     measures: tuple[TypedMeasure, ...] = ()
     constants: tuple[Constant, ...] = ()
 

@@ -47,6 +47,7 @@ sample "clean" with length 14 cm, girth_ratio 0.24, steps nidan, hi_cover 40 % t
   shows no fault
   scores from 0 to 100
 round first "first look" keep those with grade at least hold pick 12 by highest score, then lowest length
+phrase "clean face", "face free" ja "顔" means hi_cover at most 40 % and hi_on_fins includes tail and count of hi_on_fins is 2
 alert many "many bent" if batch share of (fault shimi) above 33 %
 """
 SIGNS = list("()<>=,:;+-*/%\"“”„「」{}[]#!?.…'`|&^~@$\\_0123456789\n\n  \t\r\ufeff\u3000\u200b％：１éі")

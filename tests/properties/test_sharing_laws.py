@@ -121,6 +121,7 @@ grade cull otherwise
 alert many "many bent" if batch share of (fault bent) above 33 %
 round first keep those with grade at least sell
 round last pick places by highest score no more than 2 of the same (pond, spawning)
+phrase "soft edge", "edge soft" means kiwa at most fair
 sample "bent" with spine bent comes out cull
 """
 CHANGES = """replace setting line = 80 from 75 to 85
@@ -142,6 +143,8 @@ grade out otherwise after sell
 replace round last pick places by highest section skin, then highest score
 drop round first
 drop alert many
+replace phrase "edge soft" means kiwa is blurred
+phrase "cut clean" means kiwa is razor
 replace sample "bent" with spine bent comes out sell
 """
 LINES = [*CHANGES.splitlines(), *CLUB.splitlines(), 'drop sample "bent"', "drop section body", "section body"]
@@ -214,7 +217,7 @@ def test_each_kind_of_statement_can_be_replaced_and_dropped(tmp_path, number):
     farm = koirules.read_standard(f"{head}replace {line}", registry=BOX, folder=tmp_path)
     assert without_head(farm) == without_head(koirules.read_standard(CLUB, registry=BOX))
     (one,) = statements_of(line)
-    name = f'"{name_of(one)}"' if isinstance(one, statements.Sample) else name_of(one)
+    name = f'"{name_of(one)}"' if isinstance(one, statements.Sample | statements.Phrase) else name_of(one)
     dropped, problems = tried(f"{head}drop {head_of(one)} {name}\n", tmp_path)
     if dropped is None:
         # What needs it is in the base, and says why it does not hold any more.

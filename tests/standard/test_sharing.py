@@ -321,3 +321,43 @@ def test_a_tidy_page_says_the_same_of_its_base():
     assert written.startswith(
         'standard "Reed Pool (invented)"\n  edition 7\n  based on "club.koi" edition 2026-1\nreplace'
     )
+
+
+SAID = 'phrase "soft edge", "edge soft" ja "キワぼけ" means kiwa at most fair\n'
+
+
+def said(standard):
+    return {wording: phrase.stated for phrase in standard.rules.phrases for _, wording in phrase.wordings}
+
+
+def test_a_phrase_of_the_base_is_replaced_or_dropped_by_one_wording():
+    Path("club.koi").write_text(CLUB + SAID, encoding="utf-8")
+    assert set(said(loaded())) == {"soft edge", "edge soft", "キワぼけ"}
+    farm = loaded('replace phrase "Edge-soft", "edge woolly" means kiwa is blurred\n')
+    assert set(said(farm)) == {"soft edge", "Edge-soft", "edge woolly"}
+    (stated,) = said(farm)["Edge-soft"]
+    assert stated.said == 1  # blurred alone
+    assert farm.seal == loaded().seal  # a phrase changes no record's grade
+    assert set(said(loaded('drop phrase "キワぼけ"\n'))) == {"soft edge", "edge soft"}
+    assert said(loaded('drop phrase "soft edge"\ndrop phrase "edge soft"\n')) == {}
+    assert codes('phrase "soft edge" means kiwa is fair\n') == [("farm.koi", 2, "already-in-base")]
+    (twice,) = (p for p in problems('drop phrase "soft edges"\ndrop phrase "soft edge"\n') if not p.warning)
+    assert (twice.code, twice.site.line) == ("changed-twice", 3)
+    (problem,) = (p for p in problems('drop phrase "sofd edge"\n') if not p.warning)
+    assert problem.code == "not-in-base"
+    assert problem.edit.text == '"soft edge"'
+
+
+def test_what_a_phrase_says_stops_a_millionth_short():
+    rules = koirules.read_standard(
+        'standard "x" edition 1 variety kohaku\n'
+        'phrase "a" means odome below 1 % and shimi_count above 2 and kiwa below sharp and count of hi_on_eyes is 1\n'
+        "grade keep otherwise\n",
+        registry=BOX,
+    ).rules
+    found = {stated.trait: stated.said for stated in rules.phrases[0].stated}
+    assert found["odome"] == (0.0, 0.999999)
+    assert found["shimi_count"] == (3.0, 200.0)
+    assert found["kiwa"] == 0b0011
+    eyes = found["hi_on_eyes"]
+    assert (eyes.sure, eyes.possible, eyes.least, eyes.most) == (0, 0b11, 1, 1)

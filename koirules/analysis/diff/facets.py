@@ -14,7 +14,7 @@ from koirules.language import statements as st
 from koirules.language.format.expressions import ExpressionWriter, quantity_words
 from koirules.language.format.pieces import Pen, joined
 from koirules.language.format.rounds import write_round
-from koirules.language.format.samples import write_sample
+from koirules.language.format.samples import write_phrase, write_sample
 from koirules.language.syntax import Expression, Quantity, Title, Word
 from koirules.standard.check.curves import Curve
 from koirules.standard.parts import Rules
@@ -78,7 +78,7 @@ def facets_of(statement: st.Part, head: str, section: str, typed: Typed) -> list
 def _facets(statement: st.Part, head: str, section: str, typed: Typed) -> Iterator[Facet]:
     if section and head != "section":
         yield Facet("section", section, section)
-    yield from _titled(LABEL, statement.title if not isinstance(statement, st.Sample) else None)
+    yield from _titled(LABEL, statement.title if not isinstance(statement, st.Sample | st.Phrase) else None)
     match statement:
         case st.Setting():
             yield from _setting(statement, typed.rules)
@@ -112,8 +112,8 @@ def _facets(statement: st.Part, head: str, section: str, typed: Typed) -> Iterat
             yield evolve(_expression("if", condition, typed.nodes["alert", name.text, "if"], typed), counts=False)
         case st.Round():
             yield from _round(statement)
-        case st.Sample():
-            yield from _sample(statement)
+        case st.Sample() | st.Phrase():
+            yield from _of_fish(statement)
         case _:
             assert_never(statement)
     if isinstance(statement, st.Points | st.Extra | st.Limit | st.Grade | st.Alert):
@@ -194,7 +194,13 @@ def _round(statement: st.Round) -> Iterator[Facet]:
         yield Facet(f"{what}{number}", words, words, counts=False)
 
 
-def _sample(statement: st.Sample) -> Iterator[Facet]:
+def _of_fish(statement: st.Sample | st.Phrase) -> Iterator[Facet]:
+    if isinstance(statement, st.Phrase):
+        pen = Pen()
+        write_phrase(statement, pen)
+        words = joined(pen.pieces).removeprefix("phrase ")
+        yield Facet("phrase", words, words, counts=False)
+        return
     for fact in statement.facts:
         words = _of_sample(evolve(statement, facts=(fact,), outcomes=())).removeprefix(f"{fact.trait.text} ")
         yield Facet(f"with {fact.trait.text}", words, words, counts=False)

@@ -34,6 +34,7 @@ _ROWS: Sequence[tuple[str, ...]] = (
     ("grade",),
     ("alert",),
     ("round",),
+    ("phrase",),
     ("sample",),
 )
 """Kinds whose statements are told together, in the order of the language reference."""

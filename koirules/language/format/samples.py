@@ -1,10 +1,10 @@
-"""Writes the samples of a rule file."""
+"""Writes what is said of fish in a rule file: samples and phrases."""
 
 from __future__ import annotations
 
 from koirules.language import statements as st
 from koirules.language.format.expressions import quantity_words
-from koirules.language.format.pieces import ALWAYS, NEVER, WITHIN, Pen
+from koirules.language.format.pieces import ALWAYS, FIRST, NEVER, SECOND, WITHIN, Pen
 from koirules.vocabulary.kinds import shortest
 
 
@@ -20,6 +20,34 @@ def write_sample(statement: st.Sample, pen: Pen) -> None:
         _value(fact, pen)
     for outcome in statement.outcomes:
         pen.words(_outcome_words(outcome), ALWAYS, outcome.place)
+
+
+def write_phrase(statement: st.Phrase, pen: Pen) -> None:
+    """Write a phrase: its wordings, and what they mean."""
+    pen.words("phrase", at=statement.place)
+    for i, wording in enumerate(statement.wordings):
+        if i:
+            pen.comma()
+        pen.title(wording, WITHIN if i else NEVER)
+    pen.words("means", FIRST)
+    for i, stated in enumerate(statement.stated):
+        if i:
+            pen.words("and", SECOND)
+        write_stated(stated, pen)
+    if not statement.stated:
+        pen.words("nothing")
+
+
+def write_stated(stated: st.Stated, pen: Pen) -> None:
+    """Write what a trait is said to be."""
+    if stated.counts:
+        pen.words("count of", at=stated.place)
+    pen.words(stated.trait.text, at=stated.trait.place)
+    pen.words(stated.operator)
+    if stated.operator == "includes" and len(stated.fact.words) == 1:
+        pen.words(stated.fact.words[0].text, at=stated.fact.words[0].place)
+    else:
+        _value(stated.fact, pen)
 
 
 def _value(fact: st.Fact, pen: Pen) -> None:

@@ -8,7 +8,7 @@ from koirules.language import statements as st
 from koirules.language.format.expressions import ExpressionWriter, names, quantity_words
 from koirules.language.format.pieces import ALWAYS, FIRST, NEVER, SECOND, WITHIN, Pen, Piece, joined
 from koirules.language.format.rounds import write_round
-from koirules.language.format.samples import write_sample
+from koirules.language.format.samples import write_phrase, write_sample
 from koirules.language.syntax import Quantity, Title, Word
 
 
@@ -30,6 +30,8 @@ def pieces_of(statement: st.Statement, *, bare: bool = False) -> list[Piece]:
             write_round(statement, writer)
         case st.Sample():
             write_sample(statement, pen)
+        case st.Phrase():
+            write_phrase(statement, pen)
         case _:
             _part(statement, writer)
     return pen.pieces
@@ -89,8 +91,8 @@ def _part(
 
 
 def _head(head: str, statement: st.Part, writer: ExpressionWriter) -> None:
-    if isinstance(statement, st.Sample):
-        raise AssertionError("a sample has no name")
+    if isinstance(statement, st.Sample | st.Phrase):
+        raise AssertionError("samples and phrases have no name")
     pen = writer.pen
     pen.words(head, at=statement.place)
     pen.words(statement.name.text, at=statement.name.place)

@@ -196,6 +196,10 @@ def _grade(build: Builder, node: Node) -> st.Grade:
 
 def _fact(build: Builder, node: Node) -> st.Fact:
     name, value = node.children
+    return _valued(build, name, value, node)
+
+
+def _valued(build: Builder, name: Node, value: Node, node: Node) -> st.Fact:
     children = [child for child in value.children if child is not None]
     trait, place = build.word(name), build.place(node)
     if value.data == "value_number":
@@ -227,6 +231,30 @@ def _sample(build: Builder, node: Node) -> st.Sample:
     facts = tuple(_fact(build, child) for child in rest if child.data == "fact")
     outcomes = tuple(_outcome(build, child) for child in rest if child.data != "fact")
     return st.Sample(label, facts, outcomes, build.place(node))
+
+
+def _stated(build: Builder, node: Node) -> st.Stated:
+    how, place = node.data, build.place(node)
+    if how == "stated_includes":
+        name, *words = node.children
+        fact = st.Fact(build.word(name), (), tuple(build.word(word) for word in words), None, True, place)
+        return st.Stated("includes", fact, False, place)
+    name, value = node.children
+    head, _, operator = how.partition("_")
+    if how == "stated_is":
+        fact = _valued(build, name, value, node)
+    elif value.data == "limit_word":
+        fact = st.Fact(build.word(name), (), (build.word(value.children[0]),), None, False, place)
+    else:
+        number = value if head == "counted" else value.children[0]
+        fact = st.Fact(build.word(name), (build.quantity(number),), (), None, False, place)
+    return st.Stated(operator.replace("_", " "), fact, head == "counted", place)
+
+
+def _phrase(build: Builder, node: Node) -> st.Phrase:
+    titles = [child for child in node.children if child.data == "title"]
+    wordings = tuple(label for label in map(build.title, titles) if label is not None)
+    return st.Phrase(wordings, tuple(_stated(build, each) for each in node.children[len(titles) :]), build.place(node))
 
 
 def _alert(build: Builder, node: Node) -> st.Alert:
@@ -265,6 +293,7 @@ _BUILD: Mapping[str, Callable[[Builder, Node], st.Statement]] = {
     "sample": _sample,
     "round": build_round,
     "alert": _alert,
+    "phrase": _phrase,
     "replace": _replace,
     "drop": _drop,
 }

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from koirules.language.statements import HouseTrait
-from koirules.report.handbook.blocks import Block, Column, Heading, Paragraph, Row, Table, line
+from koirules.language.statements import HouseTrait, Phrase
+from koirules.report.handbook.blocks import Block, Column, Heading, Line, Paragraph, Row, Table, line
 from koirules.report.handbook.voice import Voice, anchor
 from koirules.standard.parts import Setting
 from koirules.standard.types import Numeric
@@ -35,6 +35,31 @@ def settings(voice: Voice) -> Iterator[Block]:
     )
     columns = (Column("what"), Column("stands at", number=True), Column("may be"))
     yield voice.remarked(Table(line("Settings"), columns, rows, "settings"), [one.place for one in found])
+
+
+def phrases(voice: Voice) -> Iterator[Block]:
+    """The words that the page itself gives a meaning in notes."""
+    found = [one for one in voice.rules.source.statements if isinstance(one, Phrase)]
+    if not found:
+        return
+    yield Heading(2, line("What is said at the tub"), "phrases")
+    yield Paragraph(
+        line("Words of this page, and what they mean in notes. The words of the variety are understood too.")
+    )
+    rows = tuple(Row((line(_wordings(one)), _means(voice, one)), "") for one in found)
+    table = Table(line("Phrases"), (Column("said"), Column("means")), rows, "conditions")
+    yield voice.remarked(table, [one.place for one in found])
+
+
+def _wordings(phrase: Phrase) -> str:
+    said = [text for title in phrase.wordings for text in (title.text, *title.others.values())]
+    return ", ".join(f"“{text}”" for text in said)
+
+
+def _means(voice: Voice, phrase: Phrase) -> Line:
+    if not phrase.stated:
+        return line("nothing about the fish")
+    return voice.told(phrase.stated[0].place.to(phrase.stated[-1].place))
 
 
 def _limits(setting: Setting) -> str:

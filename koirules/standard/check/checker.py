@@ -14,6 +14,7 @@ from koirules.standard.check.expressions import Typer
 from koirules.standard.check.header import Spoken, check_header, elsewhere, spoken_variety
 from koirules.standard.check.limits import check_grades, check_limit
 from koirules.standard.check.needs import check_early_scores, working_order
+from koirules.standard.check.phrasing import check_phrases
 from koirules.standard.check.round_checks import (
     check_alerts,
     check_rounds,
@@ -90,6 +91,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
     alerts = check_alerts(_all(file.statements, st.Alert), typer)
     rounds = check_rounds(_all(file.statements, st.Round), typer)
     samples = _samples(file, typer, [*grade_names, *unread_grades])
+    phrases = check_phrases(_all(file.statements, st.Phrase), typer.traits, typer.vocabulary_known, problems)
     for statement in file.statements:
         check_languages(getattr(statement, "title", None), problems)
         for said in said_by(statement):
@@ -109,6 +111,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
         settings=whole_settings(typer.settings, rounds),
         alerts=alerts,
         rounds=rounds,
+        phrases=phrases,
     )
     check_where_read(rules, problems)
     check_growth(rules, problems)

@@ -51,7 +51,7 @@ def check_sample(statement: st.Sample, typer: Typer, names: Mapping[str, Sequenc
             continue
         if trait.name in record:
             problems.append(parts.fact_twice(fact.trait.place, trait.name))
-        reading = _reading(fact, trait, problems)
+        reading = fact_reading(fact, trait, problems)
         if reading is not None:
             record[trait.name] = reading
     for outcome in statement.outcomes:
@@ -81,7 +81,8 @@ def _check_outcome(outcome: st.Outcome, names: Mapping[str, Sequence[str]], most
             problems.append(values.out_of_bounds(outcome.place, "A score here", "0", worth))
 
 
-def _reading(fact: st.Fact, trait: Trait, problems: list[Problem]) -> Reading | None:
+def fact_reading(fact: st.Fact, trait: Trait, problems: list[Problem]) -> Reading | None:
+    """The reading of a written value; None, with a problem, where it is no value of its trait."""
     kind = trait.kind
     match kind:
         case Number() | Count() if fact.numbers:

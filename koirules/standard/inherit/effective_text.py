@@ -37,6 +37,7 @@ _GROUPS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
     (st.Section, st.Points, st.Extra),
     st.Grade,
     (st.Alert, st.Round),
+    st.Phrase,
     st.Sample,
 )
 

@@ -12,7 +12,7 @@ from attrs import define, evolve, field
 
 from koirules.language import statements as st
 from koirules.language.parse.comments import remarks_of
-from koirules.language.syntax import Text
+from koirules.language.syntax import Text, Title
 from koirules.problems import Place, Problem
 from koirules.problems import sharing as say
 from koirules.standard.inherit.based_on import chain_of
@@ -20,6 +20,7 @@ from koirules.standard.inherit.grades import placed_grades
 from koirules.standard.parts import Rules
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.skins import name_with
+from koirules.vocabulary.wordings import tokens_of
 
 _VALUES = frozenset({"setting", "trait", "term"})
 """The kinds that share one set of names."""
@@ -37,8 +38,13 @@ def head_of(statement: st.Part) -> str:
 
 
 def name_of(statement: st.Part) -> str:
-    """The name of a statement; of a sample its title."""
-    return statement.title.text if isinstance(statement, st.Sample) else statement.name.text
+    """The name of a statement; of a sample its title, of a phrase its first wording."""
+    return statement.title.text if isinstance(statement, st.Sample | st.Phrase) else statement.name.text
+
+
+def name_place(statement: st.Part) -> Place:
+    """Where a statement has its name."""
+    return statement.title.place if isinstance(statement, st.Sample | st.Phrase) else statement.name.place
 
 
 def alone(own: st.RuleFile, problems: list[Problem]) -> st.RuleFile:
@@ -125,6 +131,18 @@ class _Slot:
         return head_of(self.statement), name_of(self.statement)
 
 
+def _titles(statement: st.Part) -> tuple[Title, ...]:
+    return statement.wordings if isinstance(statement, st.Phrase) else ()
+
+
+def _without(title: Title, tokens: tuple[str, ...]) -> Title | None:
+    """A wording without the text that reads as these words, in its own or in a further language; None where it is all."""
+    if tokens_of(title.text) == tokens:
+        return None
+    others = {code: text for code, text in title.others.items() if tokens_of(text) != tokens}
+    return evolve(title, others=others) if len(others) < len(title.others) else title
+
+
 @define
 class _Merge:
     """The changes of a file, made to the statements of its base: what is dropped, then replaced, then added."""
@@ -138,6 +156,7 @@ class _Merge:
     added: list[st.Part] = field(factory=list)
     reopened: dict[str, list[st.Part]] = field(factory=dict)
     grades: list[st.Grade] = field(factory=list)
+    taken: dict[tuple[str, ...], Place] = field(factory=dict)
 
     def __attrs_post_init__(self) -> None:
         self.slots = []
@@ -161,8 +180,11 @@ class _Merge:
             if not isinstance(statement, st.Drop):
                 continue
             head, word = statement.head, statement.name
-            if (head == "sample") != isinstance(word, Text):
+            if (head in {"sample", "phrase"}) != isinstance(word, Text):
                 self.problems.append(say.dropped_by_name(word.place, head, word.text))
+                continue
+            if head == "phrase":
+                self._take_wording(word.text, word.place)
                 continue
             for slot in self._found(head, word.text, word.place):
                 if slot.dropped is not None and not slot.with_section:
@@ -175,6 +197,42 @@ class _Merge:
         for slot in self.slots:
             if slot.section == section and slot.dropped is None:
                 slot.dropped, slot.with_section = place, True
+
+    def _take_wording(self, wording: str, place: Place) -> None:
+        """Take one wording out of the phrases of the base; a problem where it is in none."""
+        found = self._wordings().get(tokens_of(wording))
+        if found is None:
+            known = [each.text for slot in self.slots for each in _titles(slot.statement)]
+            self.problems.append(say.not_in_base(place, "phrase", wording, near(wording, known), None))
+            return
+        if isinstance(found, Place):
+            self.problems.append(say.changed_twice(place, "phrase", wording, found))
+            return
+        phrase, tokens = found.statement, tokens_of(wording)
+        if isinstance(phrase, st.Phrase):
+            left = tuple(title for each in phrase.wordings if (title := _without(each, tokens)) is not None)
+            found.statement = evolve(phrase, wordings=left) if left else phrase
+            found.dropped = found.dropped if left else place
+        self.taken[tokens] = place
+
+    def _replace_wordings(self, phrase: st.Phrase) -> None:
+        """Put a phrase in the place of those wordings of it that the base has: one at least."""
+        said = [(text, title.place) for title in phrase.wordings for text in (title.text, *title.others.values())]
+        known = self._wordings()
+        for text, place in [each for each in said if tokens_of(each[0]) in known] or said[:1]:
+            self._take_wording(text, place)
+        self.added.append(phrase)
+
+    def _wordings(self) -> dict[tuple[str, ...], _Slot | Place]:
+        """The wordings of the base, each with its phrase, or with the place that took it out."""
+        live = {
+            tokens_of(text): slot
+            for slot in self.slots
+            if slot.dropped is None
+            for title in _titles(slot.statement)
+            for text in (title.text, *title.others.values())
+        }
+        return {**live, **self.taken}
 
     def _found(self, head: str, name: str, place: Place) -> list[_Slot]:
         """What the base has of a kind and name; a problem where there is nothing."""
@@ -200,7 +258,10 @@ class _Merge:
 
     def _replace(self, statement: st.Part) -> None:
         head, name = head_of(statement), name_of(statement)
-        place = statement.title.place if isinstance(statement, st.Sample) else statement.name.place
+        place = name_place(statement)
+        if isinstance(statement, st.Phrase):
+            self._replace_wordings(statement)
+            return
         if isinstance(statement, st.Grade) and statement.after is not None:
             self.problems.append(say.after_with_replace(statement.after.place))
             statement = evolve(statement, after=None)
@@ -263,6 +324,8 @@ class _Merge:
     def _is_there(self, statement: st.Part) -> bool:
         """Whether the base has the name already: a problem, and from then on as if it were replaced."""
         head, name = head_of(statement), name_of(statement)
+        if isinstance(statement, st.Phrase):
+            return self._says_again(statement)
         slot = self._live(_VALUES if head in _VALUES else {head}, name)
         if slot is None:
             return False
@@ -270,10 +333,20 @@ class _Merge:
             place = _word_at(statement.place, head)
             self.problems.append(say.already_in_base(place, slot.key[0], name, head, slot.statement.place))
         else:
-            place = statement.title.place if isinstance(statement, st.Sample) else statement.name.place
-            self.problems.append(say.changed_twice(place, head, name, slot.replaced))
+            self.problems.append(say.changed_twice(name_place(statement), head, name, slot.replaced))
         self._put(slot, statement)
         return True
+
+    def _says_again(self, phrase: st.Phrase) -> bool:
+        """Whether the base has a wording of a phrase already: a problem."""
+        known = self._wordings()
+        again = False
+        for title in phrase.wordings:
+            slot = known.get(tokens_of(title.text))
+            if isinstance(slot, _Slot):
+                again, place = True, _word_at(phrase.place, "phrase")
+                self.problems.append(say.already_in_base(place, "phrase", title.text, "phrase", slot.statement.place))
+        return again
 
     # ---- What comes of it
 

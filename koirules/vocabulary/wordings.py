@@ -1,0 +1,90 @@
+"""Words as people say them, in the form in which phrases and remarks are compared."""
+
+from __future__ import annotations
+
+import re
+from functools import lru_cache
+
+from koirules.vocabulary.plain_text import plain
+
+MOST_LETTERS = 200
+"""No phrase is longer."""
+
+NUMBERS = (
+    *("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"),
+    *("thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"),
+)
+"""The number words from zero on."""
+
+_CJK = "\u3005-\u3007\u3040-\u30ff\u3400-\u4dbf\u4e00-\u9fff\uf900-\ufaff"
+_TOKEN = re.compile(rf"[0-9]+(?:\.[0-9]+)?|%|[{_CJK}]|(?:(?![{_CJK}])[^\W\d_])+")
+_APOSTROPHES = re.compile("['’‘`´]")
+_CONTRACTED = re.compile(
+    r"(?<!\w)(?:(ca)n't|(wo)n't|([a-z]+)n't|(it|that|there|here|what|he|she)'s|(i)'d|(i|you|we|they)'(?:ve|re|ll|m))(?!\w)"
+)
+_SAME = {
+    "color": "colour",
+    "colored": "coloured",
+    "gray": "grey",
+    "grayish": "greyish",
+    "center": "centre",
+    "luster": "lustre",
+    "percent": "%",
+    "fins": "fin",
+    "centimetre": "cm",
+    "centimeter": "cm",
+    "millimetre": "mm",
+    "millimeter": "mm",
+    "gram": "g",
+    "gramme": "g",
+    "kilo": "kg",
+}
+"""Words that are spelled in two ways, and the one that stands for both."""
+
+_KEEP_S = frozenset(["its", "this", "his", "is", "was", "has", "as", "us", "yes", "gas", "plus", "less", "unless"])
+
+
+@lru_cache(maxsize=8192)
+def tokens_of(text: str) -> tuple[str, ...]:
+    """The words of a text in the form in which they are compared.
+
+    Unicode NFKC, no case, no punctuation, no plural; number words up to twenty as digits; every character of Japanese and
+    Chinese by itself, since they know no spaces.
+    """
+    low = _APOSTROPHES.sub("'", plain(text).casefold())
+    low = _CONTRACTED.sub(_whole, low).replace("'", "").replace("per cent", "%")
+    return tuple(_same(word) for word in _TOKEN.findall(low))
+
+
+def _whole(found: re.Match[str]) -> str:
+    can, wont, negated, pronoun, would, _ = found.groups()
+    if can:
+        return "can not"
+    if wont:
+        return "will not"
+    if negated:
+        return f"{negated} not"
+    if pronoun:
+        return f"{pronoun} is"
+    return "i would" if would else found.group().partition("'")[0]
+
+
+def _same(word: str) -> str:
+    if word in _NUMBER_WORDS:
+        return _NUMBER_WORDS[word]
+    one = singular(word)
+    return _SAME.get(one, one)
+
+
+_NUMBER_WORDS = {word: str(value) for value, word in enumerate(NUMBERS)}
+
+
+def singular(word: str) -> str:
+    """An English word without the `s` of a plural; any other word as it is."""
+    if len(word) < 4 or not word.endswith("s") or word in _KEEP_S or not word.isascii():
+        return word
+    if word.endswith(("ches", "shes", "xes", "sses", "zzes")):
+        return word[:-2]
+    if word.endswith("ies") and len(word) > 4:
+        return f"{word[:-3]}y"
+    return word if word.endswith(("ss", "us", "is")) else word[:-1]
