@@ -63,7 +63,7 @@ def boxed_edge(form: Form, box: tuple[float, float, float, float]) -> tuple[Poin
 def _edge(box: tuple[float, float, float, float], power: float, depth: float) -> tuple[Point, ...]:
     front, rear, left, right = box
     long = rear - front
-    count = 24 if long > 30 else 10 if long < 7 else 16
+    count = 24 if long > 30 or front < _TIP else 10 if long < 7 else 16
     seed = front * 12.9898 + rear * 78.233 + left * 3.7719 + right * 45.164
     phases = [(seed * (1 + wave / 7)) % (2 * pi) for wave in _WAVES]
     ring = []
@@ -82,14 +82,14 @@ def _edge(box: tuple[float, float, float, float], power: float, depth: float) ->
 def _mapped_area(form: Form, box: tuple[float, float, float, float]) -> float:
     """What is seen of a patch that reaches exactly from end to end, in square units: the integral of its width."""
     front, rear, left, right = box
-    across = turned(min(right, LINE)) - turned(max(left, -LINE))
+    across = turned(min(max(right, -LINE), LINE)) - turned(max(min(left, LINE), -LINE))
     pieces = max(8, int(4 * (rear - front)))
     long = (rear - front) / pieces
     return 10 * long * across * sum(form.width(front + (i + 0.5) * long) for i in range(pieces))
 
 
 def _drawn_area(form: Form, edge: Sequence[Point]) -> float:
-    return visible_area(form, sampled(_in_units(form, edge), per_piece=4))
+    return visible_area(form, sampled(_in_units(form, edge), per_piece=8))
 
 
 def visible_area(form: Form, ring: Iterable[Point]) -> float:
