@@ -69,8 +69,13 @@ class Standard:
 
     @property
     def variety(self) -> str | None:
-        """The variety, where the standard names one, with its skins: `showa with ginrin`."""
+        """The variety as the standard names it, with its skins: `showa with ginrin`, `(kohaku, showa)`, `any variety`."""
         return self.rules.variety
+
+    @property
+    def varieties(self) -> tuple[str, ...]:
+        """The varieties that it is for, each with its skins; none where it names none or is for any variety."""
+        return self.rules.each_variety
 
     @property
     def grades(self) -> tuple[str, ...]:
@@ -272,10 +277,12 @@ def read_standard(
 ) -> Standard:
     """The standard of a text; `file` is the name that problems show. Raises StandardError with every problem of the text.
 
-    folder: where the file that it is based on is looked for; without one, no file is opened.
+    folder: where the file that it is based on is looked for; without one, no file is opened but an installed rule set.
     """
     plugins = load_registry() if registry is None else registry
-    return _standard(load_text(text, file, plugins.varieties, None if folder is None else Path(folder)))
+    return _standard(
+        load_text(text, file, plugins.varieties, plugins.rulesets, None if folder is None else Path(folder))
+    )
 
 
 def _standard(checked: Checked) -> Standard:
@@ -295,7 +302,8 @@ def tidy(
     Raises StandardError with every problem of the text.
     """
     plugins = load_registry() if registry is None else registry
-    found = tidied_text(text, file, plugins.varieties, None if folder is None else Path(folder))
+    lies_in = None if folder is None else Path(folder)
+    found = tidied_text(text, file, plugins.varieties, plugins.rulesets, lies_in)
     if found.text is None:
         raise StandardError(found.problems)
     return found.text

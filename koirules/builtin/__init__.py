@@ -15,7 +15,7 @@ from koirules.vocabulary.traits import Vocabulary
 
 KOIRULES_API = 2
 
-__all__ = ["KOIRULES_API", "koirules_rulesets", "koirules_vocabularies"]
+__all__ = ["KOIRULES_API", "SHARED", "koirules_rulesets", "koirules_vocabularies"]
 
 
 @hookimpl

@@ -53,7 +53,7 @@ def with_classes(batch: Batch, standard: Standard, table: ClassTable | None, var
     if table is None:
         return batch
     measure = measure_among(table, standard.traits)
-    variety = None if standard.variety is None else said(standard.variety, varieties)
+    variety = said(standard.varieties[0], varieties) if len(standard.varieties) == 1 else None
     records = [(record, said_of(record, varieties, variety)) for record in batch.records]
     return evolve(batch, records=tuple(_with_class(record, table, words, measure) for record, words in records))
 

@@ -173,10 +173,10 @@ def _standards(rules: Sequence[str], changes: Sequence[str], language: str | Non
 
 
 def _reading(standard: Standard, plugins: Registry) -> Reading:
-    variety = None if standard.variety is None else said(standard.variety, plugins.varieties)
+    named = tuple(meant for one in standard.varieties if (meant := said(one, plugins.varieties)) is not None)
     stage = standard.rules.stage
     name = f"{standard.title}, edition {standard.edition}"
-    return Reading(Purpose(variety, None if stage is None else folded(stage)), standard.traits, name)
+    return Reading(Purpose(named, None if stage is None else folded(stage)), standard.traits, name)
 
 
 def _marked(record: Record, standard: Standard, name: str) -> Record:
@@ -204,7 +204,7 @@ def _tell_left(batch: MixedBatch, standards: Sequence[Standard]) -> None:
     if not batch.left:
         return
     click.echo(click.style(f"Not graded: {counted(len(batch.left), 'fish', 'fish')}", bold=True))
-    known = sorted({standard.variety for standard in standards if standard.variety})
+    known = sorted({variety for standard in standards for variety in standard.varieties})
     for why, fish in groupby(sorted(batch.left, key=lambda one: (one.why, one.row)), key=lambda one: one.why):
         named = [shown(one.fish) or f"row {one.row}" for one in fish]
         guess = near(why.removeprefix("no standard for "), known)

@@ -184,9 +184,9 @@ def meant_for_others(
     standard: Standard, records: Sequence[Record], file: str, varieties: Varieties
 ) -> tuple[Problem, ...]:
     """A warning for the fish that are recorded as of another variety than a standard is for, and one for the stage."""
-    wanted = {
-        VARIETY: None if standard.variety is None else said(standard.variety, varieties),
-        STAGE: None if standard.rules.stage is None else folded(standard.rules.stage),
+    wanted: dict[str, list[Said | str | None]] = {
+        VARIETY: [said(one, varieties) for one in standard.varieties],
+        STAGE: [] if standard.rules.stage is None else [folded(standard.rules.stage)],
     }
     found: list[Problem] = []
     for column, own in wanted.items():
@@ -194,10 +194,10 @@ def meant_for_others(
         others = [
             (one, words)
             for one, words in read
-            if own is not None and words and own != (said(words, varieties) if column == VARIETY else folded(words))
+            if own and words and (said(words, varieties) if column == VARIETY else folded(words)) not in own
         ]
         if others:
-            told = own.name if isinstance(own, Said) else str(own)
+            told = " or ".join(one.name if isinstance(one, Said) else str(one) for one in own)
             first = others[0][0].row
             kinds = list(dict.fromkeys(words for _, words in others))
             found.append(mixed.meant_for_others(file, first, column, len(others), kinds, told))

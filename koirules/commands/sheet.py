@@ -47,7 +47,7 @@ def command(variety: tuple[str, ...], out: str, rules: str | None, replace: bool
 def _read_by(rules: str, variety: tuple[str, ...]) -> Variety:
     """The traits that a standard reads, and those that they follow from; a variety named beside it must be its own."""
     standard = standard_from(rules)
-    if variety and standard.variety != variety_named(variety).name:
+    if variety and standard.varieties and variety_named(variety).name not in standard.varieties:
         stop(f'{shown(rules)} is not for the variety "{shown(" ".join(variety))}".')
     read = standard.grader.traits_to_record()
     traits = {name: trait for name, trait in standard.traits.items() if name in read}

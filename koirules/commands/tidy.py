@@ -35,7 +35,7 @@ def command(files: tuple[str, ...], only_check: bool, whole: bool) -> None:
     counts = {"tidy": 0, "changed": 0}
     plugins = registry()
     for path in _rule_files(files):
-        found = tidied(path, plugins.varieties)
+        found = tidied(path, plugins.varieties, plugins.rulesets)
         if found.text is None:
             show_problems(found.problems)
             click.echo(f"{shown(str(path))}: {counted(len(found.problems), 'problem')}; left as it is.")

@@ -13,13 +13,13 @@ import click
 from koirules.commands.inputs import registry, standard_from
 from koirules.commands.output import shown, stop
 from koirules.standard.check.growing import Growing
-from koirules.standard.measured import measures_of
+from koirules.standard.measured import in_common, measures_of
 from koirules.vocabulary.expected import range_of
 from koirules.vocabulary.joining import join
 from koirules.vocabulary.kinds import describe_kind, shortest
 from koirules.vocabulary.measures import Formula, outputs_of
 from koirules.vocabulary.nearness import near
-from koirules.vocabulary.skins import Varieties, clashes, lay_over, name_with
+from koirules.vocabulary.skins import ANY_VARIETY, Varieties, clashes, lay_over, name_with
 from koirules.vocabulary.spoken import said
 from koirules.vocabulary.traits import Trait, Variety
 
@@ -146,7 +146,10 @@ def _mend(name: str, known: Mapping[str, Variety]) -> str:
 
 def _of_rules(rules: str) -> Variety:
     standard = standard_from(rules)
-    known = None if standard.variety is None else variety_named([standard.variety])
+    every = [variety_named([name]) for name in standard.varieties]
+    if standard.variety == ANY_VARIETY and (shared := registry().varieties.shared) is not None:
+        every = [shared]
+    known = in_common(tuple(every), "") if every else None
     measures, constants = ((), ()) if known is None else (known.measures, known.constants)
     return Variety(standard.variety or "", standard.title, standard.traits, "", measures, constants)
 

@@ -18,7 +18,7 @@ from koirules.commands.plugged import taken_by_koirules
 from koirules.loading import header_of
 from koirules.plugins import Registry
 from koirules.problems import StandardError
-from koirules.vocabulary.skins import name_with
+from koirules.standard.check.header import said_of
 from koirules.vocabulary.traits import Variety
 
 
@@ -97,10 +97,8 @@ def _words_of(name: str, path: Path, plugins: Registry) -> tuple[str, str, str, 
         except StandardError:
             return "", "", "", ""
         return rules.title.text, rules.edition, rules.variety or "", rules.stage or ""
-    skins = [word.text for word in header.skins]
-    variety = "" if header.variety is None else name_with(header.variety.text, skins)
     edition = "" if header.edition is None else header.edition.text
-    return header.title.text, edition, variety, "" if header.stage is None else header.stage.text
+    return header.title.text, edition, said_of(header), "" if header.stage is None else header.stage.text
 
 
 def _print(varieties: list[_Row], skins: list[_Row], rule_sets: list[_RuleSet]) -> None:

@@ -69,7 +69,7 @@ def offers_at(desk: Desk, key: str, line: int, column: int) -> Offers:
         return Offers(0, ())
     meaning = look.meaning
     if found.within == "text":
-        return _in_text(found, meaning, page.path)
+        return _in_text(found, meaning, page.path, desk.registry.rulesets)
     if found.is_fresh:
         return Offers(len(found.part), tuple(_heads(meaning)))
     context = context_of(found.words, meaning)
@@ -110,7 +110,7 @@ def _names(context: Context, own: str, meaning: Meaning) -> Iterator[Offer]:
         case Role.OF_BASE:
             names = meaning.of_base(context.head)
         case Role.VARIETY:
-            names = meaning.varieties
+            names = [each for each in meaning.varieties if each not in context.taken]
         case Role.SKIN:
             names = [each for each in meaning.varieties.skins if each not in context.taken]
         case Role.STEP | Role.NEW | Role.OTHER:
@@ -162,13 +162,14 @@ def _heads(meaning: Meaning) -> Iterator[Offer]:
             yield Offer(head, Sort.WORD, told_word(head, begins=True))
 
 
-def _in_text(found: SoFar, meaning: Meaning, path: Path | None) -> Offers:
+def _in_text(found: SoFar, meaning: Meaning, path: Path | None, rulesets: Iterable[str]) -> Offers:
     names = [word.name for word in found.words]
     _, brace, part = found.part.rpartition("{")
     if "SAY" in names and brace and "}" not in part:
         return Offers(len(part), tuple(_names(Context(Role.VALUE, ""), "", meaning)))
-    if names[:1] == ["STANDARD"] and names[-1] == "ON" and path is not None:
-        return Offers(len(found.part), tuple(Offer(name, Sort.FILE) for name in files_beside(path)))
+    if names[:1] == ["STANDARD"] and names[-1] == "ON":
+        bases = [*([] if path is None else files_beside(path)), *rulesets]
+        return Offers(len(found.part), tuple(Offer(name, Sort.FILE) for name in bases))
     return Offers(0, ())
 
 

@@ -60,7 +60,6 @@ _AFTER = {
     ("SAMPLE", "OUT"): Role.GRADE,
     ("SAMPLE", "FAULT"): Role.FAULT,
     ("SAMPLE", "ROUND"): Role.ROUND,
-    ("STANDARD", "VARIETY"): Role.VARIETY,
     ("STANDARD", "STAGE"): Role.OTHER,
     ("ROUND", "PICK"): Role.SETTING,
     ("ROUND", "THAN"): Role.SETTING,
@@ -120,16 +119,18 @@ def _simple(words: Sequence[Written], names: Sequence[str], head: str) -> Contex
     taken = tuple(word.text for word in words[listed + 1 :] if word.name == "NAME")
     if names[listed] == "SAME":
         return Context(Role.TRAIT, head, taken=taken)
-    return Context(Role.SKIN, head, taken=taken) if names[0] == "STANDARD" else None
+    if names[0] != "STANDARD":
+        return None
+    return Context(Role.SKIN if names[listed] == "WITH" else Role.VARIETY, head, taken=taken)
 
 
 def _listed_after(names: Sequence[str]) -> int | None:
-    """Where the word stands that the list of names here belongs to: `the same (a, b`, `with (a, b`."""
+    """Where the word stands that the list of names here belongs to: `the same (a, b`, `variety (a, b`, `with (a, b`."""
     at = len(names) - 1
     while at > 0 and names[at] in {"COMMA", "NAME", "LPAR"}:
         at -= 1
     opened = at + 1 < len(names)
-    if names[at] not in {"SAME", "WITH"} or (opened and (names[at + 1] != "LPAR" or names[-1] == "NAME")):
+    if names[at] not in {"SAME", "VARIETY", "WITH"} or (opened and (names[at + 1] != "LPAR" or names[-1] == "NAME")):
         return None
     return at
 

@@ -173,6 +173,10 @@ class Desk:
             return bytes_of(path) if page is None else page.text.encode(errors="replace")
 
         if page.path is None:
-            return Shelf.of(None, self.registry.varieties).checked(read, None)
-        shelf = evolve(Shelf.beside(page.path, self.registry.varieties), opened=opened, read=self._read_base)
+            return Shelf.of(None, self.registry.varieties, self.registry.rulesets).checked(read, None)
+        shelf = evolve(
+            Shelf.beside(page.path, self.registry.varieties, self.registry.rulesets),
+            opened=opened,
+            read=self._read_base,
+        )
         return shelf.checked(read, page.path.parent, first_link(page.path))

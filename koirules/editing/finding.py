@@ -18,6 +18,7 @@ from koirules.editing.words import about
 from koirules.language import statements as st
 from koirules.language.parse.partial_statement import SoFar, so_far
 from koirules.language.parse.reader import Read
+from koirules.loading.bases import installed_base
 from koirules.problems import Place, Problem
 from koirules.problems.pages import pages
 from koirules.standard.types import Steps
@@ -173,6 +174,8 @@ def base_at(desk: Desk, key: str, line: int, column: int) -> Path | None:
     page = desk.pages[key]
     header = next((each for each in page.read.rules.statements if isinstance(each, st.Header)), None)
     based_on = None if header is None else header.based_on
-    if based_on is None or page.path is None or not _holds(based_on.file.place, page.file, line, column):
+    if based_on is None or not _holds(based_on.file.place, page.file, line, column):
         return None
-    return page.path.parent / based_on.file.text
+    folder = None if page.path is None else page.path.parent
+    installed = installed_base(based_on.file.text, folder, desk.registry.rulesets)
+    return installed or (None if folder is None else folder / based_on.file.text)

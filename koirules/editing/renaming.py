@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 
 from attrs import frozen
@@ -15,6 +15,7 @@ from koirules.editing.names import VALUE, Use
 from koirules.language import statements as st
 from koirules.language.diagnose.mending import edited
 from koirules.language.parse.reader import Read, read_bytes, read_text
+from koirules.loading.bases import installed_base
 from koirules.loading.opening import bytes_of
 from koirules.problems import Edit, Place, Problem
 from koirules.vocabulary.kinds import words_of
@@ -186,7 +187,7 @@ def _files(desk: Desk, folders: Iterable[Path]) -> Iterator[_File]:
     for page in list(desk.pages.values()):
         if page.path is not None:
             seen.add(page.path)
-            yield _file(page.path, page.lines, page.read)
+            yield _file(page.path, page.lines, page.read, desk.registry.rulesets)
     for folder in folders:
         for number, path in enumerate(_rule_files(folder)):
             if path in seen or number >= MOST_FILES:
@@ -195,7 +196,8 @@ def _files(desk: Desk, folders: Iterable[Path]) -> Iterator[_File]:
             data = bytes_of(path)
             if not isinstance(data, Problem) and b"based" in data:
                 read = read_bytes(data, str(path))
-                yield _file(path, Lines(data.decode("utf-8", errors="replace")), read)
+                lines = Lines(data.decode("utf-8", errors="replace"))
+                yield _file(path, lines, read, desk.registry.rulesets)
 
 
 def _rule_files(folder: Path) -> Iterator[Path]:
@@ -206,13 +208,14 @@ def _rule_files(folder: Path) -> Iterator[Path]:
         return
 
 
-def _file(path: Path, lines: Lines, read: Read) -> _File:
+def _file(path: Path, lines: Lines, read: Read, rulesets: Mapping[str, Path]) -> _File:
     header = next((each for each in read.rules.statements if isinstance(each, st.Header)), None)
     based_on = None if header is None else header.based_on
     if based_on is None:
         return _File(path, lines, read, None, is_sealed=False)
     try:
-        real = (path.parent / based_on.file.text).resolve()
+        installed = installed_base(based_on.file.text, path.parent, rulesets)
+        real = (installed or path.parent / based_on.file.text).resolve()
     except (OSError, RuntimeError, ValueError):
         return _File(path, lines, read, None, is_sealed=False)
     return _File(path, lines, read, real, is_sealed=based_on.seal is not None)

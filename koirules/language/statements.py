@@ -25,11 +25,15 @@ class BasedOn:
 
 @frozen
 class Header:
-    """The standard's own statement: what it is called and what it is for."""
+    """The standard's own statement: what it is called and what it is for.
+
+    varieties: those that it names, one or several. any_variety: the words `any variety`, None where it does not have them.
+    """
 
     title: Title
     edition: Word | None
-    variety: Word | None
+    varieties: tuple[Word, ...]
+    any_variety: Word | None
     skins: tuple[Word, ...]
     stage: Word | None
     valid_from: date | None
@@ -39,6 +43,11 @@ class Header:
     notes: tuple[Text, ...]
     repeated: tuple[Word, ...]
     place: Place
+
+    @property
+    def speaks(self) -> Word | None:
+        """Where it says what variety it is for; None where it says none."""
+        return self.any_variety or next(iter(self.varieties), None)
 
 
 @frozen

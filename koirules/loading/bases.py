@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path, PureWindowsPath
 
 from attrs import evolve, frozen
@@ -17,6 +17,7 @@ from koirules.standard.canonical import FORM, seal_of
 from koirules.standard.check.checker import Checked, check, in_order
 from koirules.standard.inherit.merging import alone, merged
 from koirules.standard.parts import Rules
+from koirules.vocabulary.nearness import near
 from koirules.vocabulary.skins import Varieties
 
 MOST_BASES = 8
@@ -24,49 +25,56 @@ MOST_BASES = 8
 
 _NOTHING = Checked(None, ())
 
+_NAME = re.compile(r"\w+")
+"""What can be the name of a rule set, and is no path."""
+
 _SEAL = re.compile(r"([0-9]+)-[0-9a-f]{64}")
 
 
 @frozen
 class _Link:
-    """A standard in a chain: what it is called, and its real file."""
+    """A standard in a chain: what it is called, and its real file. root: its real folder, of a rule set that is installed."""
 
     shown: str
     real: Path
+    root: Path | None = None
 
 
 @frozen
 class Shelf:
-    """Where bases are looked for. root: the real folder that all of them lie in, None where there is none.
+    """Where bases are looked for. root: the real folder that those given by a path lie in, None where there is none.
 
-    opened: what a real file holds, and read: how its bytes read; for who has files open that are not saved yet, and reads
-    the same bases again and again.
+    rulesets: the rule file of each installed rule set, by its name. opened: what a real file holds, and read: how its bytes
+    read; for who has files open that are not saved yet, and reads the same bases again and again.
     """
 
     varieties: Varieties
+    rulesets: Mapping[str, Path]
     root: Path | None
     opened: Callable[[Path], bytes | Problem] = bytes_of
     read: Callable[[bytes, str], Read] = read_bytes
 
     @classmethod
-    def beside(cls, path: Path, varieties: Varieties) -> Shelf:
+    def beside(cls, path: Path, varieties: Varieties, rulesets: Mapping[str, Path]) -> Shelf:
         """The shelf of a rule file: its folder."""
         try:
-            return cls(varieties, path.parent.resolve())
+            return cls(varieties, rulesets, path.parent.resolve())
         except (OSError, RuntimeError, ValueError):
-            return cls(varieties, None)
+            return cls(varieties, rulesets, None)
 
     @classmethod
-    def of(cls, folder: Path | None, varieties: Varieties) -> Shelf:
+    def of(cls, folder: Path | None, varieties: Varieties, rulesets: Mapping[str, Path]) -> Shelf:
         """The shelf of a text: a folder, or none."""
-        return cls(varieties, None) if folder is None else cls.beside(folder / "text", varieties)
+        if folder is None:
+            return cls(varieties, rulesets, None)
+        return cls.beside(folder / "text", varieties, rulesets)
 
     def checked(self, read: Read, folder: Path | None, chain: tuple[_Link, ...] = ()) -> Checked:
         """The standard of a text that was read, with its bases. folder: the one that its paths begin in."""
-        whole, base = self._whole(read, folder, chain)
+        whole, base = self.whole(read, folder, chain)
         return evolve(whole, problems=_as_told(whole.problems, base, read.rules.file))
 
-    def _whole(self, read: Read, folder: Path | None, chain: tuple[_Link, ...]) -> tuple[Checked, Checked]:
+    def whole(self, read: Read, folder: Path | None, chain: tuple[_Link, ...]) -> tuple[Checked, Checked]:
         """The standard of a text with all that is to be said of it and of its base, and the base, checked by itself."""
         rules, problems = read.rules, list(read.problems)
         if not rules.text and is_refused(problems):
@@ -96,7 +104,8 @@ class Shelf:
         data = self.opened(found.real)
         if isinstance(data, Problem):
             return Checked(None, (say.no_base_file(place, name, "it cannot be read"),))
-        whole, below = self._whole(self.read(data, found.shown), Path(found.shown).parent, (*chain, found))
+        shelf = self if found.root is None else evolve(self, root=found.root)
+        whole, below = shelf.whole(shelf.read(data, found.shown), Path(found.shown).parent, (*chain, found))
         if whole.rules is None or is_refused(whole.problems):
             told = _as_told(whole.problems, below, found.shown)
             count = sum(not problem.warning for problem in told)
@@ -105,9 +114,18 @@ class Shelf:
         return whole if wrong is None else Checked(None, (wrong,))
 
     def _find(self, name: str, place: Place, folder: Path | None) -> _Link | Problem:
-        """The file that a path means; never one outside of the root, whatever links lead there."""
-        if self.root is None or folder is None:
-            return say.base_without_folder(place)
+        """The file that a path or the name of an installed rule set means.
+
+        A path never means one outside of the root, whatever links lead there; a name never one that is not installed.
+        """
+        if (path := installed_base(name, folder, self.rulesets)) is not None:
+            try:
+                return _Link(str(path), path.resolve(), path.parent.resolve())
+            except (OSError, RuntimeError, ValueError) as error:
+                return say.no_base_file(place, name, why_not(error))
+        if folder is None or self.root is None:
+            is_name = _NAME.fullmatch(name) is not None
+            return say.no_ruleset(place, name, near(name, self.rulesets)) if is_name else say.base_without_folder(place)
         if "\\" in name or name.startswith("/") or PureWindowsPath(name).drive or not name.strip():
             return say.base_not_relative(place, name)
         try:
@@ -116,11 +134,26 @@ class Shelf:
             if not real.is_relative_to(self.root):
                 return say.base_outside(place, name)
             if not real.is_file():
-                why = "it is a folder" if real.is_dir() else "there is no such file"
-                return say.no_base_file(place, name, why)
+                if real.is_dir():
+                    return say.no_base_file(place, name, "it is a folder")
+                if _NAME.fullmatch(name):
+                    return say.no_ruleset(place, name, near(name, self.rulesets))
+                return say.no_base_file(place, name, "there is no such file")
         except (OSError, RuntimeError, ValueError) as error:  # a loop of links, a name that no file can have
             return say.no_base_file(place, name, why_not(error))
         return _Link(str(shown), real)
+
+
+def installed_base(name: str, folder: Path | None, rulesets: Mapping[str, Path]) -> Path | None:
+    """The rule file of the installed rule set that `based on` names; None where it gives a path, which goes before."""
+    return None if folder is not None and _is_file(folder / name) else rulesets.get(name)
+
+
+def _is_file(path: Path) -> bool:
+    try:
+        return path.is_file()
+    except (OSError, ValueError):
+        return False
 
 
 def first_link(path: Path) -> tuple[_Link, ...]:

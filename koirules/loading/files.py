@@ -26,13 +26,15 @@ def load(name: str, varieties: Varieties, rulesets: Mapping[str, Path]) -> Check
         return Checked(None, (data,))
     with without_collector():
         read = read_bytes(data, str(path))
-        return Shelf.beside(path, varieties).checked(read, path.parent, first_link(path))
+        return Shelf.beside(path, varieties, rulesets).checked(read, path.parent, first_link(path))
 
 
-def load_text(text: str, file: str, varieties: Varieties, folder: Path | None = None) -> Checked:
-    """The checked standard of a text. folder: where its bases are looked for, None where it may have none."""
+def load_text(
+    text: str, file: str, varieties: Varieties, rulesets: Mapping[str, Path], folder: Path | None = None
+) -> Checked:
+    """The checked standard of a text. folder: where bases given by a path are looked for, None where it may have none."""
     with without_collector():
-        return Shelf.of(folder, varieties).checked(read_text(text, file), folder)
+        return Shelf.of(folder, varieties, rulesets).checked(read_text(text, file), folder)
 
 
 def header_of(path: Path) -> Header | None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 
 from attrs import frozen
@@ -28,12 +28,12 @@ class Tidied:
     mended: int = 0
 
 
-def tidied(path: Path, varieties: Varieties) -> Tidied:
+def tidied(path: Path, varieties: Varieties, rulesets: Mapping[str, Path]) -> Tidied:
     """A rule file in the one layout, or its problems; what this version cannot work out yet is none."""
     data = bytes_of(path)
     if isinstance(data, Problem):
         return Tidied(b"", None, (data,))
-    shelf, chain = Shelf.beside(path, varieties), first_link(path)
+    shelf, chain = Shelf.beside(path, varieties, rulesets), first_link(path)
 
     def faults(read: Read) -> tuple[Problem, ...]:
         return _faults(shelf.checked(read, path.parent, chain).problems)
@@ -42,9 +42,11 @@ def tidied(path: Path, varieties: Varieties) -> Tidied:
         return _tidied(data, read_bytes(data, str(path)), faults)
 
 
-def tidied_text(text: str, file: str, varieties: Varieties, folder: Path | None = None) -> Tidied:
-    """The text of a rule file in the one layout, or its problems. folder: where its base is looked for."""
-    shelf = Shelf.of(folder, varieties)
+def tidied_text(
+    text: str, file: str, varieties: Varieties, rulesets: Mapping[str, Path], folder: Path | None = None
+) -> Tidied:
+    """The text of a rule file in the one layout, or its problems. folder: where a base given by a path is looked for."""
+    shelf = Shelf.of(folder, varieties, rulesets)
 
     def faults(read: Read) -> tuple[Problem, ...]:
         return _faults(shelf.checked(read, folder).problems)

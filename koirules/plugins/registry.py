@@ -73,7 +73,7 @@ def _registry(found: Iterable[Found], problems: list[Problem]) -> Registry:
     sources = {one.name: given.plugin.source for given in kept for one in given.vocabularies if _is_spoken(one)}
     ruleset_sources = {name: given.plugin.source for given in kept for name in given.rulesets}
     return Registry(
-        varieties=Varieties(MappingProxyType(varieties), MappingProxyType(skins)),
+        varieties=Varieties(MappingProxyType(varieties), MappingProxyType(skins), join(builtin.SHARED, known)),
         vocabularies=MappingProxyType(known),
         rulesets=MappingProxyType(rulesets),
         problems=(*problems, *refused, *clashes, *misfits, *late),

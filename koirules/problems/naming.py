@@ -4,21 +4,36 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from attrs import frozen
+
 from koirules.problems.problem import Edit, Place, Problem
 
 MOST_LINKS = 10
 
 
-def unknown_name(place: Place, word: str, near: str | None, elsewhere: str | None) -> Problem:
+@frozen
+class Elsewhere:
+    """Who has a trait that is not to be read here.
+
+    having: varieties that have it. lacking: of the several varieties of a standard those that lack it; none of them does
+    where they have it with different kinds of values. any_variety: whether the standard is for any variety.
+    """
+
+    having: tuple[str, ...]
+    lacking: tuple[str, ...] | None = None
+    any_variety: bool = False
+
+    @property
+    def of_several(self) -> bool:
+        """Whether it is the trait of a variety that the standard is for, which others of them lack."""
+        return self.any_variety or self.lacking is not None
+
+
+def unknown_name(place: Place, word: str, near: str | None, elsewhere: Elsewhere | None) -> Problem:
     """Nothing that can be read here has that name."""
     cause = f'No trait, term or setting is called "{word}".'
-    if elsewhere and not near:
-        return Problem(
-            "unknown-name",
-            place,
-            f'"{word}" is a trait of the variety {elsewhere}, not of this one.',
-            f"Write `variety {elsewhere}` in the header, or declare it here: `trait {word} as …`.",
-        )
+    if elsewhere is not None and (elsewhere.of_several or not near):
+        return _trait_elsewhere(place, word, elsewhere)
     if near:
         return Problem("unknown-name", place, cause, f'Did you mean "{near}"?', edit=Edit(place, near))
     return Problem(
@@ -26,6 +41,35 @@ def unknown_name(place: Place, word: str, near: str | None, elsewhere: str | Non
         place,
         cause,
         f"See what there is with `koirules traits VARIETY`, or declare it: `trait {word} as …` or `term {word} means …`.",
+    )
+
+
+def _trait_elsewhere(place: Place, word: str, elsewhere: Elsewhere) -> Problem:
+    declare = f"declare it here: `trait {word} as …`"
+    having = " and ".join(elsewhere.having)
+    if elsewhere.any_variety:
+        return Problem(
+            "unknown-name",
+            place,
+            f'"{word}" is a trait of the variety {elsewhere.having[0]}; a standard for any variety reads only what all have.',
+            f"Read it on a page for that variety which is based on this one, or {declare}.",
+        )
+    if elsewhere.lacking is not None:
+        lack = " and ".join(elsewhere.lacking)
+        why = (
+            f"{lack} {'lacks' if len(elsewhere.lacking) == 1 else 'lack'} it" if lack else "its values are not the same"
+        )
+        return Problem(
+            "unknown-name",
+            place,
+            f'"{word}" is a trait of {having}, but not one that all of these varieties have alike: {why}.',
+            f"Read it on a page for one variety which is based on this one, or {declare}.",
+        )
+    return Problem(
+        "unknown-name",
+        place,
+        f'"{word}" is a trait of the variety {having}, not of this one.',
+        f"Write `variety {having}` in the header, or {declare}.",
     )
 
 
@@ -43,6 +87,9 @@ def unknown_part(place: Place, kind: str, word: str, near: str | None, known: Se
 
 def unknown_variety(place: Place, word: str, near: str | None, known: Sequence[str]) -> Problem:
     """No installed plugin gives that variety."""
+    if word == "any":
+        mend = "Write `any variety`, the other way round."
+        return Problem("unknown-variety", place, f'No variety "{word}" is installed.', mend)
     return Problem(
         "unknown-variety",
         place,
@@ -50,6 +97,11 @@ def unknown_variety(place: Place, word: str, near: str | None, known: Sequence[s
         f'Did you mean "{near}"?' if near else f"Installed: {', '.join(known)}. Further ones come with plugins.",
         edit=Edit(place, near) if near else None,
     )
+
+
+def variety_twice(place: Place, word: str) -> Problem:
+    """The same variety is named again."""
+    return Problem("variety-twice", place, f'The variety "{word}" stands here twice.', "Delete one of them.")
 
 
 def variety_unmeasured(place: Place, variety: str, problem: Problem) -> Problem:

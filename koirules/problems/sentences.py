@@ -86,14 +86,14 @@ def places_without_bracket(place: Place, words: Sequence[str]) -> Problem:
     )
 
 
-def skins_without_bracket(place: Place, names: Sequence[str]) -> Problem:
-    """Several skins without their bracket."""
+def names_without_bracket(place: Place, names: Sequence[str], what: str) -> Problem:
+    """Several skins or varieties without their bracket. what: "skins" or "varieties"."""
     meant = f"({', '.join(names)})"
     return Problem(
         "missing-word",
         place,
-        f"These are {len(names)} skins in a row.",
-        f'Several skins stand in a bracket: "{meant}".',
+        f"These are {len(names)} {what} in a row.",
+        f'Several {what} stand in a bracket: "{meant}".',
         edit=Edit(place, meant),
     )
 

@@ -49,6 +49,19 @@ def no_base_file(place: Place, file: str, why: str) -> Problem:
     )
 
 
+def no_ruleset(place: Place, name: str, meant: str | None) -> Problem:
+    """The base is given by a name that no installed rule set has."""
+    return Problem(
+        "no-base-file",
+        place,
+        f'No rule set "{name}" is installed, and this folder has no such file.',
+        f'Did you mean "{meant}"?'
+        if meant
+        else f'Install the plugin that gives it (`koirules varieties` lists what is there), or write a path: "{name}.koi".',
+        edit=Edit(place, f'"{meant}"') if meant else None,
+    )
+
+
 def base_circle(place: Place, links: Sequence[str]) -> Problem:
     """Standards that are based on one another."""
     return Problem(
@@ -204,13 +217,14 @@ def replaced_header(place: Place) -> Problem:
 
 
 def other_variety(place: Place, written: str, found: str) -> Problem:
-    """A standard for another variety than its base."""
-    return Problem(
-        "other-variety",
-        place,
-        f"The base is for the variety {found}, and this file says {written}.",
-        "Leave `variety` out, since the base says it; a page for another variety needs a base of its own.",
-    )
+    """A standard for another variety than its base. written, found: as the two headers name their varieties."""
+    one = found if found.startswith("(") else f"the variety {found}"
+    mend = "Leave `variety` out, since the base says it; a page for another variety needs a base of its own."
+    if found.startswith("("):
+        mend = (
+            "Name one or more of its varieties, or leave `variety` out; a page for another variety needs another base."
+        )
+    return Problem("other-variety", place, f"The base is for {one}, and this file says {written}.", mend)
 
 
 def after_needed(place: Place, name: str, grades: Sequence[str]) -> Problem:

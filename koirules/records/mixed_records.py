@@ -115,7 +115,7 @@ def _why(found: Sequence[int], wanted: Wanted, readings: Sequence[Reading]) -> s
     if found:
         purposes = [readings[place].purpose for place in found]
         apart = {
-            VARIETY: len({each.variety for each in purposes}) > 1,
+            VARIETY: len({each.varieties for each in purposes}) > 1,
             STAGE: len({each.stage for each in purposes}) > 1,
         }
         asked = {VARIETY: wanted.variety_asked, STAGE: wanted.stage_asked}

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
 
+from attrs import evolve
+
 from koirules.language import statements as st
 from koirules.language.parse.reader import read_text
 from koirules.problems import Place, Problem, is_refused, measuring
@@ -17,7 +19,7 @@ from koirules.standard.types import Numeric, Steps, type_of_kind, type_words
 from koirules.vocabulary import measures as declared
 from koirules.vocabulary.measure_names import misnamed
 from koirules.vocabulary.measures import Computed, Formula, Measure
-from koirules.vocabulary.traits import Trait, Variety
+from koirules.vocabulary.traits import Better, Trait, Variety
 
 _FILE = "formula"
 
@@ -54,6 +56,37 @@ def measures_of(variety: Variety) -> tuple[TypedMeasure, ...]:
 def unsound_formulas(variety: Variety) -> tuple[Problem, ...]:
     """What is wrong with the formulas of a variety; the names of its measures have been looked at when it was loaded."""
     return _typed_of(variety)[1]
+
+
+# As above: bases for several varieties are loaded again with every page that builds on them.
+@lru_cache(maxsize=32)
+def in_common(varieties: tuple[Variety, ...], name: str) -> Variety:
+    """What several varieties have alike: a trait of the same kind that grows in the same way, under the name of all.
+
+    What only differs in words is alike, and told in the words of the first. A measure goes along where all have it, and all
+    that it reads and gives.
+    """
+    first, *others = varieties
+    traits: dict[str, Trait] = {}
+    for trait in first.traits.values():
+        like = [one.traits.get(trait.name) for one in others]
+        if all(one is not None and _alike(trait, one) for one in like):
+            same_way = all(one is not None and one.better is trait.better for one in like)
+            traits[trait.name] = trait if same_way else evolve(trait, better=Better.NEITHER)
+    inputs = {measure.outputs: inputs_of(measure) for measure in measures_of(first)}
+    measures = tuple(
+        measure
+        for measure in first.measures
+        if all(measure in one.measures for one in others)
+        and {*declared.outputs_of(measure), *inputs.get(tuple(declared.outputs_of(measure)), ())} <= traits.keys()
+    )
+    constants = tuple(one for one in first.constants if all(one in other.constants for other in others))
+    title = ", ".join(one.title for one in varieties)
+    return Variety(name, title, traits, "", measures, constants)
+
+
+def _alike(one: Trait, other: Trait) -> bool:
+    return (one.kind, one.growth, one.allometry) == (other.kind, other.growth, other.allometry)
 
 
 def needed_for(measures: Sequence[TypedMeasure], traits: Iterable[str]) -> tuple[TypedMeasure, ...]:

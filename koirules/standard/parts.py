@@ -221,10 +221,11 @@ class Sample:
 class Rules:
     """A checked standard, whole.
 
-    traits: all that a record may name. measures: how some of them are derived, each behind those that it reads. constants:
-    what measures go by. limits: faults and lifts in the order of the file. order: terms, faults and lifts such that each
-    reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file. phrases:
-    what words mean in notes. source: the statements as they are written, those of bases among them.
+    variety: as the header names it; each_variety: the varieties that it names, with their skins, none where it names none
+    or is for any. traits: all that a record may name. measures: how some of them are derived, each behind those that it
+    reads. constants: what measures go by. limits: faults and lifts in the order of the file. order: terms, faults and lifts
+    such that each reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file.
+    phrases: what words mean in notes. source: the statements as they are written, those of bases among them.
     """
 
     file: str
@@ -250,6 +251,7 @@ class Rules:
     phrases: tuple[Phrase, ...] = ()
     measures: tuple[TypedMeasure, ...] = ()
     constants: tuple[Constant, ...] = ()
+    each_variety: tuple[str, ...] = ()
 
     @property
     def points(self) -> tuple[Points, ...]:

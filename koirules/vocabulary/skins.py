@@ -13,10 +13,14 @@ from koirules.vocabulary.traits import Variety
 
 @frozen
 class Varieties(Mapping[str, Variety]):
-    """The varieties by the word after `variety`, and the skins by the word after `with`."""
+    """The varieties by the word after `variety`, and the skins by the word after `with`.
+
+    shared: what `any variety` has: the traits that are no one variety's own. None where there are none.
+    """
 
     plain: Mapping[str, Variety] = field(hash=False)
     skins: Mapping[str, Variety] = field(factory=dict, hash=False)
+    shared: Variety | None = None
 
     def __getitem__(self, name: str) -> Variety:
         return self.plain[name]
@@ -28,11 +32,18 @@ class Varieties(Mapping[str, Variety]):
         return len(self.plain)
 
 
+ANY_VARIETY = "any variety"
+"""How a header says that a standard is for all varieties."""
+
+
 def name_with(variety: str, skins: Sequence[str]) -> str:
     """A variety with its skins as a header has it: `showa with ginrin`, `showa with (ginrin, doitsu)`."""
-    if not skins:
-        return variety
-    return f"{variety} with {skins[0] if len(skins) == 1 else '(' + ', '.join(skins) + ')'}"
+    return f"{variety} with {names_together(skins)}" if skins else variety
+
+
+def names_together(names: Sequence[str]) -> str:
+    """Names as a header has them: one alone, several in a bracket."""
+    return names[0] if len(names) == 1 else f"({', '.join(names)})"
 
 
 def lay_over(under: Variety, skin: Variety, name: str) -> Variety:

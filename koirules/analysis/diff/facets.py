@@ -17,11 +17,11 @@ from koirules.language.format.rounds import write_round
 from koirules.language.format.samples import write_phrase, write_sample
 from koirules.language.syntax import Expression, Quantity, Title, Word
 from koirules.standard.check.curves import Curve
+from koirules.standard.check.header import said_of
 from koirules.standard.parts import Rules
 from koirules.standard.tree import Node
 from koirules.standard.types import Steps
 from koirules.vocabulary.kinds import describe_kind
-from koirules.vocabulary.skins import name_with
 from koirules.vocabulary.units import UNITS
 
 LABEL = "label"
@@ -219,12 +219,11 @@ def _of_sample(statement: st.Sample) -> str:
 def header_facets(header: st.Header) -> list[Facet]:
     """What the standard says of itself."""
     told: list[Facet] = list(_titled("title", header.title))
-    variety = "" if header.variety is None else name_with(header.variety.text, [skin.text for skin in header.skins])
     valid = "" if header.valid_from is None else f"from {header.valid_from}"
     valid += "" if header.valid_until is None else f" until {header.valid_until}"
     named = (
         ("edition", "" if header.edition is None else header.edition.text),
-        ("variety", variety),
+        ("variety", said_of(header)),
         ("stage", "" if header.stage is None else header.stage.text),
         ("valid", valid),
         *((f"note {i}", f'"{note.text}"') for i, note in enumerate(header.notes, 1)),

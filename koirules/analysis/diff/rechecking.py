@@ -48,7 +48,7 @@ def rechecked(
     header, *rest = statements
     if not isinstance(header, st.Header):
         raise AssertionError("the header comes first")
-    called = "kohaku" if header.variety is None else header.variety.text
+    called = header.varieties[0].text if header.varieties else "kohaku"
     spoken_of = Variety(
         called,
         called,
@@ -57,7 +57,8 @@ def rechecked(
         constants=tuple(constants),
     )
     varieties = Varieties({called: spoken_of})
-    spoken = evolve(header, variety=Word(called, header.place), skins=(), based_on=None)
+    named = (Word(called, header.place),)
+    spoken = evolve(header, varieties=named, any_variety=None, skins=(), based_on=None)
     file = evolve(like.source, statements=(spoken, *rest), unread=())
     checked = check(file, varieties)
     if checked.rules is None or is_refused(checked.problems):

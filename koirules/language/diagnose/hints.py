@@ -29,7 +29,7 @@ from koirules.vocabulary.words import HEAD_WORDS, OPERATOR_WORDS
 _JOINTS = {"and", "or", "except", "if"}
 _COMPARISONS = {"at", "above", "below", "between", "includes"}
 _OUTCOMES = {"comes", "stays", "scores", "shows", "leaves"}
-_HEADER_WORDS = {"edition", "variety", "stage", "valid", "based", "note"}
+_HEADER_WORDS = {"edition", "variety", "any", "stage", "valid", "based", "note"}
 _UNTITLED = {("sample", "with"), *(("standard", word) for word in _HEADER_WORDS)}
 _NEVER_DROPPED = {"not", "no", "except", "and", "or", "if"}
 _AFTER_NAME = {"if", "worth", "by", "as", "means", "weight", "otherwise"}

@@ -20,12 +20,14 @@ _DOES_NOT = re.compile(
 _OUTCOME = r"(?:comes|stays|scores|shows|leaves)(?!\w)"
 _COMMA_BEFORE_OUTCOME = re.compile(rf",(?=\s*{_OUTCOME}(?:\s+\w+)?\s*\Z)")
 _RUN = re.compile(rf"{_NAME}(?:\s+(?:and\s+)?(?!{_OUTCOME}){_NAME})+(?=\s*(?:,|\Z|\s{_OUTCOME}))")
-_HEADER = r"(?:edition|variety|stage|valid|based|note)"
-_HEADER_WORDS = ("edition", "variety", "stage", "valid", "based", "note")
+_HEADER = r"(?:edition|variety|any\s+variety|stage|valid|based|note)"
+_HEADER_WORDS = ("edition", "variety", "any", "stage", "valid", "based", "note")
 _TITLE_ENDS = {"standard": rf"\s+{_HEADER}\s", "sample": r"\s+with\s"}
 _OPENS = {"if", "and", "or", "not", "except", "means", "by", "("}
 _COMPARES = {"at", "above", "below", "between", "is", "includes"}
-_SKINS = re.compile(rf"(?<!\w)with\s+({_NAME}(?:(?:\s*,\s*|\s+(?:and|with)\s+|\s+)(?!{_HEADER}\s){_NAME})+)")
+_ROW = rf"({_NAME}(?:(?:\s*,\s*|\s+(?:and|or|with)\s+|\s+)(?!with\s)(?!{_HEADER}\s){_NAME})+)"
+_SKINS = re.compile(rf"(?<!\w)with\s+{_ROW}")
+_VARIETIES = re.compile(rf"(?<!\w)variety\s+{_ROW}".replace("and|or|with", "and|or"))
 _PLAIN_NUMBERS = {"worth": "a worth is a plain number", "weight": "a weight is a plain number"}
 _PLAIN_NUMBERS |= {"gives": "behind `gives` stands a plain number"}
 _NO_UNITS = {*UNITS, "points", "point", "percent"}
@@ -113,14 +115,15 @@ def places_slip(spot: Spot, head: str) -> Problem | None:
     return say.places_without_bracket(spot.span(start, found.end()), words)
 
 
-def skins_slip(spot: Spot, head: str) -> Problem | None:
-    """Several skins without their bracket: `variety kohaku with ginrin and doitsu`."""
-    if head != "standard" or spot.word not in {",", "and", "with"}:
+def row_slip(spot: Spot, head: str) -> Problem | None:
+    """Several skins or varieties without their bracket: `variety kohaku with ginrin and doitsu`, `variety kohaku, showa`."""
+    if head != "standard" or spot.word not in {",", "and", "or", "with"}:
         return None
-    for found in _SKINS.finditer(spot.text):
-        if found.start() < spot.at < found.end():
-            names = [name for name in re.findall(_NAME, found.group(1)) if name not in {"and", "with"}]
-            return say.skins_without_bracket(spot.span(found.start(1), found.end(1)), names)
+    for pattern, what in ((_SKINS, "skins"), (_VARIETIES, "varieties")):
+        for found in pattern.finditer(spot.text):
+            if found.start() < spot.at < found.end():
+                names = [name for name in re.findall(_NAME, found.group(1)) if name not in {"and", "or", "with"}]
+                return say.names_without_bracket(spot.span(found.start(1), found.end(1)), names, what)
     return None
 
 
@@ -183,7 +186,7 @@ RULES = (
     title_slip,
     comma_slip,
     places_slip,
-    skins_slip,
+    row_slip,
     number_word_slip,
 )
 """The rules of this file, in the order in which they are asked."""

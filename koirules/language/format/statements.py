@@ -110,16 +110,25 @@ def _quantity(pen: Pen, quantity: Quantity, level: int = NEVER) -> None:
     pen.words(quantity_words(quantity), level, quantity.place)
 
 
+def _labelled(pen: Pen, word: str, label: Word | None) -> None:
+    if label is not None:
+        pen.words(word, ALWAYS)
+        pen.words(label.text, at=label.place)
+
+
 def _header(statement: st.Header, pen: Pen) -> None:
     pen.words("standard", at=statement.place)
     pen.title(statement.title)
-    for word, label in (("edition", statement.edition), ("variety", statement.variety), ("stage", statement.stage)):
-        if label is not None:
-            pen.words(word, ALWAYS)
-            pen.words(label.text, at=label.place)
-        if word == "variety" and statement.skins:
+    _labelled(pen, "edition", statement.edition)
+    if statement.any_variety is not None:
+        pen.words("any variety", ALWAYS, statement.any_variety.place)
+    elif statement.varieties:
+        pen.words("variety", ALWAYS)
+        names(pen, statement.varieties)
+        if statement.skins:
             pen.words("with")
             names(pen, statement.skins)
+    _labelled(pen, "stage", statement.stage)
     if statement.valid_from is not None and statement.valid_place is not None:
         until = "" if statement.valid_until is None else f" until {statement.valid_until}"
         pen.words(f"valid from {statement.valid_from}{until}", ALWAYS, statement.valid_place)

@@ -19,6 +19,10 @@ def build_statement(build: Builder, node: Node) -> st.Statement:
     return _BUILD[node.data](build, node)
 
 
+_SAYS = {"any_variety": "variety"}
+"""What a part of the header says, where two kinds of part say the same thing."""
+
+
 def _header(build: Builder, node: Node) -> st.Header:
     title, *parts = node.children
     found: dict[str, Node] = {}
@@ -27,15 +31,16 @@ def _header(build: Builder, node: Node) -> st.Header:
     for part in parts:
         if part.data == "note":
             notes.append(_text(build, part.children[0]))
-        elif part.data in found:
+        elif _SAYS.get(part.data, part.data) in found:
             repeated.append(Word(part.data.replace("_", " "), build.place(part)))
         else:
-            found[part.data] = part
+            found[_SAYS.get(part.data, part.data)] = part
 
     def only(name: str) -> Word | None:
         part = found.get(name)
         return None if part is None else build.word(part.children[0])
 
+    is_any = "variety" in found and found["variety"].data == "any_variety"
     valid = found.get("valid")
     dates = [None, None] if valid is None else [_date(build, child) for child in valid.children]
     label = build.title(title)
@@ -44,8 +49,9 @@ def _header(build: Builder, node: Node) -> st.Header:
     return st.Header(
         title=label,
         edition=only("edition"),
-        variety=only("variety"),
-        skins=_skins(build, found.get("variety")),
+        varieties=() if is_any else _names(build, found.get("variety"), 0),
+        any_variety=Word("any variety", build.place(found["variety"])) if is_any else None,
+        skins=() if is_any else _names(build, found.get("variety"), 1),
         stage=only("stage"),
         valid_from=dates[0],
         valid_until=dates[1],
@@ -57,8 +63,9 @@ def _header(build: Builder, node: Node) -> st.Header:
     )
 
 
-def _skins(build: Builder, variety: Node) -> tuple[Word, ...]:
-    names = None if variety is None else variety.children[1]
+def _names(build: Builder, variety: Node, position: int) -> tuple[Word, ...]:
+    """The varieties of `variety … with …` (position 0), or its skins (1)."""
+    names = None if variety is None else variety.children[position]
     return () if names is None else tuple(build.word(name) for name in names.children)
 
 

@@ -69,7 +69,7 @@ def _facts(voice: Voice, seal: str) -> Iterator[tuple[str, Line]]:
     rules = voice.rules
     yield "edition", line(strong(rules.edition))
     if rules.variety is not None:
-        yield "variety", line(rules.variety.replace("_", " "))
+        yield "variety", line(", ".join(rules.each_variety or (rules.variety,)).replace("_", " "))
     if rules.stage is not None:
         yield "stage", line(rules.stage.replace("_", " "))
     begins, ends = rules.valid_from, rules.valid_until

@@ -227,6 +227,7 @@ def _rules(
         title=titled(header.title, ""),
         edition="" if header.edition is None else header.edition.text,
         variety=None if declared.spoken is None else declared.spoken.name or None,
+        each_variety=() if declared.spoken is None else tuple(one.name for one in declared.spoken.each),
         stage=None if header.stage is None else header.stage.text,
         valid_from=header.valid_from,
         valid_until=header.valid_until,

@@ -70,10 +70,10 @@ class Typer:
     """What expressions of a file can name, and the problems found in them so far.
 
     score_most: the most that a score can be, in hundredths. grades: their names, best first.
-    terms holds the terms that are typed already, None for one that has problems of its own. elsewhere: variety by trait
-    name, for traits that only other varieties have. unread: names of statements that could not be read, which nobody
-    misses. vocabulary_known: False where the file names a variety that is not there, so that no trait can be missed. measures:
-    how some of the traits are derived.
+    terms holds the terms that are typed already, None for one that has problems of its own. elsewhere: who has a trait, by
+    its name, for traits that only other varieties have. unread: names of statements that could not be read, which nobody
+    misses. vocabulary_known: False where the file names a variety that is not there, so that no trait can be missed.
+    measures: how some of the traits are derived.
     """
 
     traits: Mapping[str, Trait]
@@ -81,7 +81,7 @@ class Typer:
     term_names: Iterable[str]
     sections: Mapping[str, int]
     faults: Iterable[str]
-    elsewhere: Mapping[str, str]
+    elsewhere: Mapping[str, naming.Elsewhere]
     score_most: int = 0
     grades: Sequence[str] = ()
     unread: frozenset[str] = frozenset()

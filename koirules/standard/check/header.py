@@ -4,29 +4,32 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from koirules.language import statements as st
 from koirules.language.syntax import Word
 from koirules.problems import Place, Problem, naming, parts
+from koirules.problems.naming import Elsewhere
 from koirules.standard.derivations import TypedMeasure
-from koirules.standard.measured import measures_of, unsound_formulas
+from koirules.standard.measured import in_common, measures_of, unsound_formulas
 from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.nearness import near
-from koirules.vocabulary.skins import Varieties, clashes, lay_over, name_with
+from koirules.vocabulary.skins import ANY_VARIETY, Varieties, clashes, lay_over, name_with, names_together
 from koirules.vocabulary.spoken import said
 from koirules.vocabulary.traits import Trait, Variety
 
 
 @frozen
 class Spoken:
-    """The variety that a file speaks of: its name ("" where it names none), its traits, and the skins over it.
+    """What a file speaks of: its name ("" where it names no variety), the traits it may read, and the skins over it.
 
-    name: with the skins, as `name_with` writes it. alone: without them. measures, constants: of the variety with its skins.
+    name: as `said_of` writes it. each: the varieties that it names, with their skins; none where it names none or is for
+    any. alone: the variety without its skins, "" unless there is exactly one. measures, constants: what all of them have.
     """
 
     name: str
     traits: Mapping[str, Trait]
+    each: tuple[Variety, ...] = ()
     alone: str = ""
     skins: tuple[str, ...] = ()
     measures: tuple[TypedMeasure, ...] = ()
@@ -55,29 +58,53 @@ def check_header(file: st.RuleFile, problems: list[Problem]) -> st.Header | None
     return header
 
 
+def said_of(header: st.Header) -> str:
+    """What varieties a header names, as it names them, in the one layout; "" where it names none."""
+    if header.any_variety is not None:
+        return ANY_VARIETY
+    return name_with(names_together(_texts(header.varieties)), _texts(header.skins)) if header.varieties else ""
+
+
 def spoken_variety(header: st.Header | None, varieties: Varieties, problems: list[Problem]) -> Spoken | None:
-    """The variety of a file with its skins; None where one is not known or does not fit, so that no trait can be missed."""
+    """What a file speaks of; None where a variety or skin is not known or does not fit, so that no trait can be missed."""
     if header is None:
         return None
-    word = header.variety
-    if word is None:
+    if header.any_variety is not None:
+        shared = varieties.shared or Variety(ANY_VARIETY, ANY_VARIETY, {})
+        return Spoken(ANY_VARIETY, shared.traits, measures=measures_of(shared), constants=shared.constants)
+    if not header.varieties:
         return Spoken("", {})
     found: list[Problem] = []
+    laid: list[Variety] = []
+    for position, word in enumerate(header.varieties):
+        if word.text in _texts(header.varieties[:position]):
+            found.append(naming.variety_twice(word.place, word.text))
+            continue
+        one = _with_skins(_known(word, varieties, found), header.skins, varieties, found)
+        if one is not None:
+            found += [naming.variety_unmeasured(word.place, one.name, problem) for problem in unsound_formulas(one)]
+            laid.append(one)
+    problems += dict.fromkeys(found)  # what is wrong with a skin is said once, whatever it lies over
+    if found:
+        return None
+    whole = laid[0] if len(laid) == 1 else in_common(tuple(laid), said_of(header))
+    alone = header.varieties[0].text if len(laid) == 1 else ""
+    return Spoken(
+        whole.name, whole.traits, tuple(laid), alone, _texts(header.skins), measures_of(whole), whole.constants
+    )
+
+
+def _known(word: Word, varieties: Varieties, problems: list[Problem]) -> Variety | None:
+    """The variety of a word, or a problem."""
     variety = varieties.get(word.text)
     if variety is None and word.text in varieties.skins:
-        found.append(naming.skin_alone(word.place, word.text))
+        problems.append(naming.skin_alone(word.place, word.text))
     elif variety is None:
         known = list(varieties)
         meant = said(word.text, varieties)
         guess = meant.variety if meant is not None and not meant.skins else near(word.text, known)
-        found.append(naming.unknown_variety(word.place, word.text, guess, known))
-    laid = _with_skins(variety, header.skins, varieties, found)
-    if laid is not None:
-        found += [naming.variety_unmeasured(word.place, laid.name, problem) for problem in unsound_formulas(laid)]
-    problems += found
-    if laid is None or found:
-        return None
-    return Spoken(laid.name, laid.traits, word.text, _texts(header.skins), measures_of(laid), laid.constants)
+        problems.append(naming.unknown_variety(word.place, word.text, guess, known))
+    return variety
 
 
 def _with_skins(
@@ -105,17 +132,23 @@ def _texts(words: Sequence[Word]) -> tuple[str, ...]:
     return tuple(word.text for word in words)
 
 
-def elsewhere(spoken: Spoken | None, varieties: Varieties) -> dict[str, str]:
-    """The variety, with a skin where one gives it, that each trait belongs to which the spoken one lacks."""
+def elsewhere(spoken: Spoken | None, varieties: Varieties) -> dict[str, Elsewhere]:
+    """What has each trait that the spoken variety lacks, or that not all of the spoken ones have alike."""
     own: Mapping[str, Trait] = {} if spoken is None else spoken.traits
-    found: dict[str, str] = {}
+    found: dict[str, Elsewhere] = {}
+    if spoken is not None and len(spoken.each) > 1:
+        for name in {name: None for one in spoken.each for name in one.traits if name not in own}:
+            having = tuple(one.name for one in spoken.each if name in one.traits)
+            found[name] = Elsewhere(having, tuple(one.name for one in spoken.each if name not in one.traits))
     for variety in varieties.values():
         for name in variety.traits:
             if name not in own:
-                found.setdefault(name, variety.name)
+                found.setdefault(name, Elsewhere((variety.name,)))
     if spoken is not None and spoken.alone:
         for skin in varieties.skins.values():
             for name in skin.traits:
                 if name not in own:
-                    found.setdefault(name, name_with(spoken.alone, (*spoken.skins, skin.name)))
+                    found.setdefault(name, Elsewhere((name_with(spoken.alone, (*spoken.skins, skin.name)),)))
+    if spoken is not None and spoken.name == ANY_VARIETY:
+        return {name: evolve(one, any_variety=True) for name, one in found.items()}
     return found

@@ -69,11 +69,17 @@ def whole_text(rules: Rules) -> str:
 
 
 def told_lines(rules: Rules) -> list[str]:
-    """The lines of a standard with their origin behind them, as remarks; files are named from the folder of its own."""
+    """The lines of a standard with their origin behind them, as remarks; files are named from the folder of its own.
+
+    A rule set that was found by its name lies elsewhere, and is named by its folder.
+    """
     folder = Path(rules.file).parent
 
     def words(place: Place) -> str:
-        return f"{relpath(place.file, folder)}:{place.line}".replace("\\", "/")
+        file = relpath(place.file, folder)
+        if file.startswith(".."):
+            file = str(Path(Path(place.file).parent.name, Path(place.file).name))
+        return f"{file}:{place.line}".replace("\\", "/")
 
     told: list[str] = []
     for line in whole_lines(rules):

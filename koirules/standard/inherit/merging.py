@@ -12,14 +12,14 @@ from attrs import define, evolve, field
 
 from koirules.language import statements as st
 from koirules.language.parse.comments import remarks_of
-from koirules.language.syntax import Text, Title
+from koirules.language.syntax import Text, Title, Word
 from koirules.problems import Place, Problem
 from koirules.problems import sharing as say
+from koirules.standard.check.header import said_of
 from koirules.standard.inherit.based_on import chain_of
 from koirules.standard.inherit.grades import placed_grades
 from koirules.standard.parts import Rules
 from koirules.vocabulary.nearness import near
-from koirules.vocabulary.skins import name_with
 from koirules.vocabulary.wordings import tokens_of
 
 _VALUES = frozenset({"setting", "trait", "term"})
@@ -85,20 +85,18 @@ def merged(own: st.RuleFile, header: st.Header, base: Rules, problems: list[Prob
 
 
 def _header(own: st.Header, base: Rules, problems: list[Problem]) -> st.Header:
-    """Title and edition are the file's own; variety, stage and dates are those of the base where it says none."""
+    """Title and edition are the file's own; varieties, stage and dates are those of the base where it says none."""
     inherited = next(each for each in base.source.statements if isinstance(each, st.Header))
-    variety, skins = own.variety or inherited.variety, own.skins if own.variety is not None else inherited.skins
-    if inherited.variety is not None and own.variety is not None:
-        spoken, said = _spoken(inherited), _spoken(own)
-        missing = {skin.text for skin in inherited.skins} - {skin.text for skin in own.skins}
-        if own.variety.text != inherited.variety.text or missing:
-            problems.append(say.other_variety(own.variety.place, said, spoken))
-            variety, skins = inherited.variety, inherited.skins
+    speaking = own if own.speaks is not None else inherited
+    if own.speaks is not None and not _is_among(own, inherited):
+        problems.append(say.other_variety(own.speaks.place, said_of(own), said_of(inherited)))
+        speaking = inherited
     dates = own if own.valid_from is not None else inherited
     return evolve(
         own,
-        variety=variety,
-        skins=skins,
+        varieties=speaking.varieties,
+        any_variety=speaking.any_variety,
+        skins=speaking.skins,
         stage=own.stage or inherited.stage,
         valid_from=dates.valid_from,
         valid_until=dates.valid_until,
@@ -108,8 +106,17 @@ def _header(own: st.Header, base: Rules, problems: list[Problem]) -> st.Header:
     )
 
 
-def _spoken(header: st.Header) -> str:
-    return "" if header.variety is None else name_with(header.variety.text, [skin.text for skin in header.skins])
+def _is_among(own: st.Header, inherited: st.Header) -> bool:
+    """Whether a base is for all varieties that a file names, with no skin that the file leaves out."""
+    if inherited.speaks is None or inherited.any_variety is not None:
+        return True
+    if own.any_variety is not None or not _texts(inherited.skins) <= _texts(own.skins):
+        return False
+    return _texts(own.varieties) <= _texts(inherited.varieties)
+
+
+def _texts(words: Iterable[Word]) -> set[str]:
+    return {word.text for word in words}
 
 
 def _word_at(place: Place, word: str) -> Place:

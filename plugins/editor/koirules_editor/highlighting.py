@@ -24,7 +24,7 @@ OPERATORS = _words(
 WORDS = _words(
     "if otherwise except after again all among as based better by comes edition from gives highest in kept leaves "
     "less lowest means more nothing on out over passed possibly recorded rescues same say scores seal send shows stays "
-    "than the then those ties until valid variety with worse worth anything else"
+    "than the then those ties until valid variety with worse worth any anything else"
 )
 
 ONLY = {

@@ -71,7 +71,12 @@ def test_a_header_is_offered_varieties_and_the_files_beside_it(editors, tmp_path
     assert "kohaku" in labels(editor.ask("completion", uri, position=end_of(text)))
     text = 'standard "x" edition 1 based on "'
     editor.type(uri, text)
-    assert labels(editor.ask("completion", uri, position=end_of(text))) == {"committee.koi"}
+    offered = labels(editor.ask("completion", uri, position=end_of(text)))
+    assert {"committee.koi", "tosai_kohaku"} <= offered  # an installed rule set by its name
+    assert {name for name in offered if name.endswith(".koi")} == {"committee.koi"}
+    text = 'standard "x" edition 1 variety (kohaku, '
+    editor.type(uri, text)
+    assert "kohaku" not in labels(editor.ask("completion", uri, position=end_of(text)))
 
 
 def test_what_the_base_has_is_offered_to_be_replaced_or_dropped(editors, tmp_path):

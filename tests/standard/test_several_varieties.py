@@ -1,0 +1,208 @@
+"""A base for several varieties or for any, the pages that build on it, and an installed rule set as a base."""
+
+from pathlib import Path
+
+import pytest
+
+import koirules
+from koirules.hooks import hookimpl
+from koirules.standard.inherit.effective_text import told_lines
+from koirules.testing import registry_with
+from koirules.vocabulary.kinds import Count, Scale, YesNo
+from koirules.vocabulary.measures import Formula
+from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+
+EDGE = Scale(("soft", "sharp"))
+LIKE = Trait("edge", "edge of the red", EDGE, Better.MORE, Growth.RISES)
+
+
+class Plugin:
+    """Two invented varieties that share some traits, and a rule set that is based on nothing."""
+
+    KOIRULES_API = 1
+    folder = None
+
+    @hookimpl
+    def koirules_vocabularies(self):
+        dots = Trait("dots", "dots", Count(9), Better.LESS)
+        bands = Trait("bands", "bands", Count(9))
+        return (
+            Vocabulary(
+                "amber",
+                "amber",
+                (LIKE, dots, Trait("mark", "mark", YesNo()), Trait("twice", "twice", Count(18)), bands),
+                includes=("shared",),
+                measures=(Formula("twice", "dots + dots"),),
+            ),
+            Vocabulary(
+                "birch",
+                "birch",
+                (
+                    Trait("edge", "edge of the grey", EDGE, Better.LESS, Growth.RISES),
+                    Trait("mark", "mark", Count(3)),
+                    Trait("twice", "twice", Count(18)),
+                    Trait("dots", "dots", Count(9), Better.LESS, Growth.RISES),
+                    bands,
+                ),
+                includes=("shared",),
+                measures=(Formula("twice", "dots + dots"),),
+            ),
+        )
+
+    @hookimpl
+    def koirules_rulesets(self):
+        return {"open_house": self.folder / "open_house" / "standard.koi"}
+
+
+FAULTS = """fault bent "bent spine" if spine is bent: no better than out
+section body "body" worth 40
+points outline by outline: poor gives 0, fair gives 5, good gives 8, excellent gives 10
+grade first if score at least 32
+grade out otherwise
+"""
+INSTALLED = 'standard "Open House (invented)" edition 2026-1 any variety stage tosai\n' + FAULTS
+
+
+@pytest.fixture(autouse=True)
+def box(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    folder = tmp_path / "installed" / "open_house"
+    folder.mkdir(parents=True)
+    (folder / "standard.koi").write_text(INSTALLED, encoding="utf-8")
+    monkeypatch.setattr(Plugin, "folder", tmp_path / "installed")
+    Path("farm").mkdir()
+    return registry_with(Plugin())
+
+
+def loaded(box, text, file="farm/page.koi"):
+    Path(file).write_text(text, encoding="utf-8")
+    return koirules.load_standard(file, box)
+
+
+def told(box, text, file="farm/page.koi"):
+    with pytest.raises(koirules.StandardError) as found:
+        loaded(box, text, file)
+    return found.value.problems
+
+
+def head(says, base='"base.koi" edition 1', edition="1"):
+    return f'standard "A page (invented)" edition {edition} {says}' + (f" based on {base}\n" if base else "\n")
+
+
+def test_a_base_for_several_reads_what_all_of_them_have_alike(box):
+    base = loaded(
+        box, head("variety (amber, birch)", "") + FAULTS + "alert x if batch share of (edge is soft) above 9 %\n"
+    )
+    assert (base.variety, base.varieties) == ("(amber, birch)", ("amber", "birch"))
+    assert {"edge", "bands", "spine", "length"} <= base.traits.keys()
+    assert base.traits["edge"].title == "edge of the red"
+    assert base.traits["edge"].better is Better.NEITHER  # they do not agree about it
+    # Not alike: `mark` in its values, `dots` in its growth; `twice` is, but not what it follows from.
+    assert not {"mark", "dots"} & base.traits.keys()
+    assert "twice" in base.traits
+    assert not [one for one in base.rules.measures if "twice" in one.outputs]
+    alone = loaded(box, head("variety amber", "") + "grade all otherwise\n")
+    assert [one for one in alone.rules.measures if "twice" in one.outputs]
+
+
+def test_what_only_some_of_them_have_is_told_with_who_lacks_it(box):
+    fault = "fault y if {}: no better than out\n"
+    (problem,) = told(box, head("variety (amber, kohaku)", "") + FAULTS + fault.format("dots at least 1"))
+    assert problem.code == "unknown-name"
+    assert (
+        problem.cause
+        == '"dots" is a trait of amber, but not one that all of these varieties have alike: kohaku lacks it.'
+    )
+    (problem,) = told(box, head("variety (amber, birch)", "") + FAULTS + fault.format("mark is recorded"))
+    assert "amber and birch" in problem.cause
+    assert "its values are not the same" in problem.cause
+    (problem,) = told(box, head("any variety", "") + FAULTS + fault.format("windows at least 1"))
+    assert "a standard for any variety reads only what all have" in problem.cause
+
+
+def test_any_variety_does_not_hang_on_which_plugins_are_installed(box):
+    text = head("any variety", "") + FAULTS
+    assert set(loaded(box, text).traits) == set(box.vocabularies["shared"].includes) | {
+        trait.name for trait in box.vocabularies["shared"].traits
+    }
+    Path("farm/page.koi").write_text(text, encoding="utf-8")
+    assert koirules.load_standard("farm/page.koi", registry_with()).seal == loaded(box, text).seal
+
+
+def test_a_page_for_one_variety_builds_on_it_and_reads_all_that_it_has(box):
+    Path("farm/base.koi").write_text(head("variety (amber, birch)", "") + FAULTS, encoding="utf-8")
+    page = loaded(box, head("variety amber") + "fault dotted if dots at least 3: no better than out\n")
+    assert (page.variety, page.varieties) == ("amber", ("amber",))
+    good = {"spine": "straight", "outline": "good", "dots": 0}
+    assert page.grade(good).grade == "first"
+    assert page.grade(good | {"dots": 3}).grade == "out"
+    assert page.grade(good | {"spine": "bent"}).grade == "out"
+    # The base alone grades by what it says, and by nothing else.
+    assert koirules.load_standard("farm/base.koi", box).grade({"spine": "straight", "outline": "good"}).grade == "first"
+    # Who says no variety has those of the base.
+    assert loaded(box, head("")).variety == "(amber, birch)"
+    assert loaded(box, head("variety (birch, amber)")).varieties == ("birch", "amber")
+
+
+@pytest.mark.parametrize(
+    ("base", "page"),
+    [
+        ("variety (amber, birch)", "variety kohaku"),
+        ("variety (amber, birch)", "variety (amber, kohaku)"),
+        ("variety (amber, birch)", "any variety"),
+        ("variety amber", "any variety"),
+        ("variety amber", "variety (amber, birch)"),
+    ],
+)
+def test_a_page_is_never_for_more_than_its_base(box, base, page):
+    Path("farm/base.koi").write_text(head(base, "") + FAULTS, encoding="utf-8")
+    assert [problem.code for problem in told(box, head(page))] == ["other-variety"]
+
+
+def test_an_installed_rule_set_is_a_base_by_its_name(box):
+    page = loaded(box, head("variety birch", '"open_house" edition 2026-1'))
+    assert (page.variety, page.rules.stage) == ("birch", "tosai")
+    assert any("open_house/standard.koi:2" in line for line in told_lines(page.rules))
+    # Held to its edition, and to its seal.
+    assert [p.code for p in told(box, head("", '"open_house" edition 2025-1'))] == ["other-edition"]
+    sealed = f'"open_house" edition 2026-1 seal {koirules.load_standard("open_house", box).seal}'
+    changes = 'replace fault bent "bent spine" if spine is bent: no better than first\n'
+    assert loaded(box, head("", sealed) + changes).warnings == ()
+    (warning,) = loaded(box, head("", '"open_house" edition 2026-1') + changes).warnings
+    assert warning.code == "unsealed-base"
+    Plugin.folder.joinpath("open_house", "standard.koi").write_text(
+        INSTALLED.replace("is bent", "at most slight"), encoding="utf-8"
+    )
+    assert [p.code for p in told(box, head("", sealed))] == ["other-seal"]
+
+
+def test_a_name_means_no_other_file_and_a_file_in_the_folder_goes_before_it(box):
+    (problem,) = told(box, head("", '"open_hose" edition 2026-1'))
+    assert (problem.code, problem.mend) == ("no-base-file", 'Did you mean "open_house"?')
+    assert problem.edit.text == '"open_house"'
+    Path("farm/open_house").write_text(head("variety amber", "", "9") + FAULTS, encoding="utf-8")
+    assert loaded(box, head("", '"open_house" edition 9')).variety == "amber"
+    # The base of an installed base lies beside that, and not beside the page.
+    own = Plugin.folder / "open_house"
+    (own / "standard.koi").write_text(head("", '"ours.koi" edition 3', "2026-1"), encoding="utf-8")
+    (own / "ours.koi").write_text(head("any variety", "", "3") + FAULTS, encoding="utf-8")
+    Path("farm/open_house").unlink()
+    Path("farm/ours.koi").write_text("nothing that reads", encoding="utf-8")
+    assert loaded(box, head("", '"open_house" edition 2026-1')).variety == "any variety"
+    (own / "standard.koi").write_text(head("", '"../../farm/ours.koi" edition 3', "2026-1"), encoding="utf-8")
+    codes = [problem.code for problem in told(box, head("", '"open_house" edition 2026-1'))]
+    assert codes == ["base-has-problems", "base-outside"]
+
+
+def test_a_text_without_a_folder_may_build_on_an_installed_rule_set_alone(box):
+    assert koirules.read_standard(head("", '"open_house" edition 2026-1'), registry=box).variety == "any variety"
+    with pytest.raises(koirules.StandardError) as found:
+        koirules.read_standard(head("", '"open.koi" edition 2026-1'), registry=box)
+    assert [problem.code for problem in found.value.problems] == ["base-without-folder"]
+
+
+def test_a_rule_set_that_names_itself_goes_round_in_a_circle(box):
+    Plugin.folder.joinpath("open_house", "standard.koi").write_text(
+        head("any variety", '"open_house" edition 1') + FAULTS, encoding="utf-8"
+    )
+    assert [problem.code for problem in told(box, head("", '"open_house" edition 1'))][-1] == "base-circle"
