@@ -20,7 +20,7 @@ from koirules.results.result import Result
 from koirules.rounds.course_words import CourseTeller
 from koirules.rounds.decision_checks import check_rescues
 from koirules.rounds.evaluation_levels import Asked, asked_before_grades, asked_by
-from koirules.rounds.figures_of_rows import FiguresOfRows
+from koirules.rounds.figures_of_rows import FiguresOfRows, Seen
 from koirules.rounds.node_values import compile_nodes, outcome_readings
 from koirules.rounds.rounds_of_rows import RoundRun, RoundsOfRows
 from koirules.standard.parts import Rules, Setting
@@ -110,8 +110,7 @@ class WholeBatch:
         self, records: Sequence[Record], decisions: Sequence[Decision], day: datetime.date | None, *, alone: bool
     ) -> BatchResult:
         readings = self._read(records)
-        if not alone:
-            self._figures.supply(readings, {})
+        lacks = not alone and self._figures.supply(readings, {})
         records = [evolve(record, readings=each) for record, each in zip(records, readings, strict=True)]
         traces = [self.grader.evaluator.run_whole(record.readings) for record in records]
         places = {record.fish: number for number, record in enumerate(records)}
@@ -128,7 +127,8 @@ class WholeBatch:
         for one in decisions:
             if one.round:
                 kept_by_hand.setdefault(one.round, {})[places[one.fish]] = one
-        runs = self._rounds.run(outcomes, kept_by_hand, alone=alone)
+        later = self._later(readings, by_grade) if lacks and self.rules.rounds else None
+        runs = self._rounds.run(outcomes, kept_by_hand, later, alone=alone)
         refused = check_rescues(self.settings, runs, kept_by_hand)
         if refused:
             raise RecordError(tuple(refused))
@@ -142,10 +142,21 @@ class WholeBatch:
         """The traces of a batch with its derived traits, and what its rounds did, without words."""
         self.grader.evaluator.ahead.prepare([record.readings for record in records])
         readings = self._read(records)
-        self._figures.supply(readings, {})
+        lacks = self._figures.supply(readings, {})
         traces = [self.grader.evaluator.run_whole(each) for each in readings]
         outcomes = [each | outcome_readings(self.rules, trace) for each, trace in zip(readings, traces, strict=True)]
-        return traces, self._rounds.run(outcomes, {}) if self.rules.rounds else []
+        if not self.rules.rounds:
+            return traces, []
+        return traces, self._rounds.run(outcomes, {}, self._later(readings, {}) if lacks else None)
+
+    def _later(self, readings: Sequence[Readings], decisions: Mapping[int, Decision]) -> list[Readings] | None:
+        """The readings of a batch with outcomes as wide as figures may yet make them; None where no figure moves."""
+        seen = [Seen(each, dict(each)) for each in readings]
+        if not self._figures.supply_ends(seen, {}):
+            return None
+        traces = [self.grader.evaluator.run_whole(each.later) for each in seen]
+        final = [self._decided(trace, decisions.get(number)) for number, trace in enumerate(traces)]
+        return [each.later | outcome_readings(self.rules, trace) for each, trace in zip(seen, final, strict=True)]
 
     def _decided(self, trace: Trace, decision: Decision | None) -> Trace:
         return trace if decision is None else trace._replace(possible=1 << self.grader.grades.index(decision.grade))

@@ -15,7 +15,7 @@ from koirules.grading.row_by_row import graded_traces, readings_by_row
 from koirules.grading.whole_batch import WholeBatch
 from koirules.results.course import Fate
 from koirules.results.record import Record
-from koirules.rounds.columnar.counted import look_up, tallied
+from koirules.rounds.columnar.counted import Counted, look_up, look_up_ends, supply_ends, tallied
 from koirules.rounds.columnar.earlier import LooksOfRows, supply_earlier
 from koirules.rounds.columnar.figures import supply_figures
 from koirules.rounds.columnar.of_nodes import NodeColumns, NodePlans, outcome_columns
@@ -26,6 +26,7 @@ from koirules.rounds.evaluation_levels import Asked
 from koirules.rounds.rounds_of_rows import RoundRun
 from koirules.rounds.tallies import FigureTable, Tally
 from koirules.standard.parts import Rules, Setting
+from koirules.standard.tree import Supplied
 
 if TYPE_CHECKING:
     import polars as pl
@@ -39,18 +40,27 @@ _KEPT, _TIED = FATES.index(Fate.KEPT), FATES.index(Fate.TIED)
 
 @define
 class GradedPiece:
-    """Rows that were graded: the rows, the columns of their results, and what came of them as rounds and alerts read it."""
+    """Rows that were graded: the rows, the columns of their results, and what came of them as rounds and alerts read it.
+
+    later: what may come of them once more is recorded, as far as figures of the batch make a difference; None for none.
+    """
 
     rows: Rows
     results: pl.DataFrame
     outcome: pl.DataFrame
+    later: pl.DataFrame | None = None
 
     def with_outcome(self) -> Rows:
         """The rows with what came of them."""
-        frame = Rows(self.rows.columns, dict(self.rows.held), self.rows.height)
-        frame.columns = frame.columns.hstack(self.outcome.drop("grade bits"))
-        hold_grade(frame, self.outcome["grade bits"])
-        return frame
+        return with_outcome(self.rows, self.outcome)
+
+
+def with_outcome(rows: Rows, outcome: pl.DataFrame) -> Rows:
+    """Rows with what came of them beside them."""
+    columns = rows.columns.drop([name for name in outcome.columns if name in rows.columns.columns])
+    frame = Rows(columns.hstack(outcome.drop("grade bits")), dict(rows.held), rows.height)
+    hold_grade(frame, outcome["grade bits"])
+    return frame
 
 
 @define
@@ -112,12 +122,32 @@ class WholeFrames:
         import polars as pl
 
         frame = Rows(read.columns, dict(read.held), rows)
-        for level in self.batch.asked.levels:
-            look_up(self._plans, level, frame, tables, graded=False)
+        later = self._looked_up(frame, self.batch.asked.levels, tables, graded=False)
         columns, results, outcome = self._graded(frame, with_outcome=True)
         made = columns.collect()
         given = made.select(pl.col(f"outcome {name}").alias(name) for name in outcome)
-        return GradedPiece(frame, made.select(results), given)
+        moves = later is not frame and self.rules.rounds
+        return GradedPiece(frame, made.select(results), given, self._outcome(later) if moves else None)
+
+    def _looked_up(
+        self, frame: Rows, levels: Sequence[Sequence[Supplied]], tables: Mapping[str, FigureTable], *, graded: bool
+    ) -> Rows:
+        """Put figures beside rows; gives the rows as wide as figures may yet make them, the same where none moves."""
+        later = frame
+        for level in levels:
+            if later is frame and not graded and any(tables[one.key].tally.moves for one in level):
+                later = Rows(frame.columns, dict(frame.held), frame.height)
+            look_up(self._plans, level, frame, tables, graded=graded)
+            if later is not frame:
+                look_up_ends(self._plans, level, Counted(frame, later), tables, graded=graded)
+        return later
+
+    def _outcome(self, frame: Rows) -> pl.DataFrame:
+        """What comes of rows, as rounds read it."""
+        import polars as pl
+
+        columns, _, outcome = self._graded(frame, with_outcome=True)
+        return columns.collect().select(pl.col(f"outcome {name}").alias(name) for name in outcome)
 
     def tallies(
         self, read: ReadFrame, rows: int, asked: Asked, level: int, tables: Mapping[str, FigureTable], *, graded: bool
@@ -128,28 +158,35 @@ class WholeFrames:
             frame = piece.with_outcome()
         else:
             frame = Rows(read.columns, dict(read.held), rows)
-        for before in asked.levels[:level]:
-            look_up(self._plans, before, frame, tables, graded=graded)
-        return tallied(self._plans, asked.levels[level], frame, graded=graded)
+        later = self._looked_up(frame, asked.levels[:level], tables, graded=graded)
+        return tallied(self._plans, asked.levels[level], Counted(frame, later), graded=graded)
 
-    def rounds(self, frame: Rows) -> tuple[list[RoundColumns], pl.DataFrame]:
-        """Run the rounds over rows that carry their outcome; what each did, and the columns of it."""
+    def rounds(self, frame: Rows, later: Rows | None = None) -> tuple[list[RoundColumns], pl.DataFrame]:
+        """Run the rounds over rows that carry their outcome; what each did, and the columns of it.
+
+        later: the same rows with what may come of them, where figures of the batch may yet move.
+        """
         import polars as pl
 
-        runs = RoundsOfColumns(self._plans, frame).run(pl.int_range(frame.height, eager=True))
+        runs = RoundsOfColumns(self._plans, frame, later).run(pl.int_range(frame.height, eager=True))
         return runs, self._rounds_frame(runs, frame.height)
 
     def _latest(self, frame: Rows) -> pl.DataFrame:
         import polars as pl
 
-        supply_figures(self._plans, self.batch.asked, frame, graded=False)
+        lacks = supply_figures(self._plans, self.batch.asked, frame, graded=False)
         columns, results, outcome = self._graded(frame)
         made = columns.collect()
         graded = made[results]
         if not self.rules.rounds:
             return graded
         given = made.select(pl.col(f"outcome {name}").alias(name) for name in outcome)
-        return graded.hstack(self.rounds(GradedPiece(frame, graded, given).with_outcome())[1])
+        later: Rows | None = None
+        if lacks:
+            wide = Rows(frame.columns, dict(frame.held), frame.height)
+            if supply_ends(self._plans, self.batch.asked, Counted(frame, wide), {}, graded=False):
+                later = with_outcome(wide, self._outcome(wide))
+        return graded.hstack(self.rounds(with_outcome(frame, given), later)[1])
 
     def _graded(self, frame: Rows, *, with_outcome: bool = False) -> tuple[NodeColumns, list[str], list[str]]:
         """The results of a frame and what rounds have to know of them, with the names of both, made once for its shape."""

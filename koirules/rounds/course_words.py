@@ -251,7 +251,7 @@ class CourseTeller:
                     has, had = (self.plain.value(key.by, sign * n / 1e6, sign * n / 1e6) for n in (mine, theirs))
                     return f" by {words}: {had} against {has}"
                 case Steps(steps):
-                    has, had = (steps[abs(n) - 1].replace("_", " ") for n in (mine, theirs))
+                    has, had = (steps[abs(n)].replace("_", " ") for n in (mine, theirs))
                     return f" by {words}: {had} against {has}"
                 case _:
                     return f" by {words}"

@@ -8,13 +8,27 @@ from typing import Any
 from attrs import frozen
 
 from koirules.rounds.evaluation_levels import Asked
-from koirules.rounds.node_values import NodeValues, compile_nodes, one_value
-from koirules.rounds.tallies import FigureTable, Group, Tally
+from koirules.rounds.figure_ends import Ends
+from koirules.rounds.node_values import NodeValues, compile_nodes, one_value, value_ends
+from koirules.rounds.tallies import FigureTable, Group, Member, Tally
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Figure, Node, Supplied
 from koirules.vocabulary.readings import Span
 
 Readings = dict[str, Any]
+
+
+@frozen
+class Seen:
+    """The readings of a fish now, and as wide as they may become once more is recorded.
+
+    counted: whether it is one of those that a figure is now over; staying: whether it surely will be.
+    """
+
+    now: Readings
+    later: Readings
+    counted: bool = True
+    staying: bool = True
 
 
 @frozen
@@ -46,14 +60,17 @@ class FiguresOfRows:
         """The rounds that figures are taken among the kept of."""
         return frozenset(figure.kept_by for level in self.levels for _, figure in level.figures if figure.kept_by)
 
-    def supply(self, fish: Sequence[Readings], among: Mapping[str, Sequence[Readings]]) -> None:
+    def supply(self, fish: Sequence[Readings], among: Mapping[str, Sequence[Readings]]) -> bool:
         """Put the figures into the readings of fish, each over these fish, or over those kept by a round (`among`).
 
-        Those of `among` get them too, since a figure over them may be of what reads another figure.
+        Those of `among` get them too, since a figure over them may be of what reads another figure. Gives whether some fish
+        does not count in some figure, or counts in a group that is not known.
         """
+        lacks = False
         asking = [*fish, *(each for kept in among.values() for each in kept)]
         for level in self.levels:
             own = [list(_split(level, each)) for each in asking]
+            lacks = lacks or any(None in pair for each in own for pair in each)
             counting = {"": own[: len(fish)]}
             start = len(fish)
             for name, kept in among.items():
@@ -67,6 +84,34 @@ class FiguresOfRows:
                         readings.pop(supplied.key, None)  # over more fish it may have been recorded
                     else:
                         readings[supplied.key] = reading
+        return lacks
+
+    def supply_ends(self, fish: Sequence[Seen], among: Mapping[str, Sequence[Seen]]) -> bool:
+        """Put between which ends the figures lie into what may become of the readings of fish; gives whether any moves.
+
+        A figure that is not recorded now stays so, and is anything at all.
+        """
+        asking = [*fish, *(each for members in among.values() for each in members)]
+        moves = False
+        for level in self.levels:
+            now = [list(_split(level, each.now if each.counted else each.later)) for each in asking]
+            later = [list(_split_ends(level, each.later)) for each in asking]
+            ranges = {"": range(len(fish))}
+            for name, members in among.items():
+                start = list(ranges.values())[-1].stop
+                ranges[name] = range(start, start + len(members))
+            for i, (supplied, figure) in enumerate(level.figures):
+                over = ranges[figure.kept_by]
+                each_of = (Member(*now[n][i], *later[n][i], asking[n].counted, asking[n].staying) for n in over)
+                table = FigureTable.of(figure, Tally.of_members((one, 1) for one in each_of))
+                moves = moves or table.tally.moves
+                for n, each in enumerate(asking):
+                    if each.counted and supplied.key not in each.now:
+                        each.later.pop(supplied.key, None)
+                    else:
+                        ends = table.ends(*later[n][i])
+                        each.later[supplied.key] = Span(*supplied.range) if ends is None else _span(ends)
+        return moves
 
     def overall(self, fish: Sequence[Readings]) -> dict[str, Span]:
         """The figures over fish that are the same for each of them."""
@@ -83,3 +128,16 @@ def _split(level: _Level, readings: Readings) -> Iterator[tuple[Group | None, in
         value = one_value(figure.of.type, next(values))
         group = tuple(one_value(node.type, next(values)) for node in figure.same)
         yield (None if None in group else group), value if isinstance(value, int) else None
+
+
+def _split_ends(level: _Level, readings: Readings) -> Iterator[tuple[Group | None, Ends]]:
+    """For each figure of a level the group of a fish, and between which ends its value lies."""
+    values = iter(level.values.run(readings))
+    for _, figure in level.figures:
+        ends = value_ends(figure.of.type, next(values))
+        group = tuple(one_value(node.type, next(values)) for node in figure.same)
+        yield (None if None in group else group), ends
+
+
+def _span(ends: Ends) -> Span:
+    return Span(ends[0] / 1_000_000.0, ends[1] / 1_000_000.0)

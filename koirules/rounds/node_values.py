@@ -93,6 +93,19 @@ def one_value(kind: Type, value: Any) -> Hashable:
             assert_never(kind)
 
 
+def value_ends(kind: Type, value: Any) -> tuple[int, int]:
+    """Between which ends a number, a truth or a step of a scale lies, numbered as by `one_value`."""
+    match kind:
+        case Numeric():
+            low, high = value
+            return millionths_of(low), millionths_of(high)
+        case Steps():
+            return (value & -value).bit_length() - 1, value.bit_length() - 1
+        case _:
+            surely, possibly = value
+            return int(surely), int(possibly)
+
+
 def millionths_of(number: float) -> int:
     """A number in whole millionths, as a comparison reads it."""
     return int(MILLIONTHS.range_of((number, number))[0])

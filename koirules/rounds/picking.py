@@ -23,7 +23,8 @@ class Candidate:
 
     number: its place in the batch. key: by what it is sure of. best: by the best that it may yet turn out to be. groups:
     for each quota the group in which it counts, None where it counts in none. loose: for each quota whether that is not
-    sure. sure: whether it surely is a candidate.
+    sure. sure: whether it surely is a candidate. falls: whether it may yet stand behind where it stands now, since a figure
+    of the batch moves; `key` is then by the worst that it may turn out to be.
     """
 
     number: int
@@ -32,11 +33,12 @@ class Candidate:
     groups: tuple[Hashable, ...] = ()
     loose: tuple[bool, ...] = ()
     sure: bool = True
+    falls: bool = False
 
     @property
     def doubtful(self) -> bool:
         """Whether it may yet leave its place, or its share of a quota, to another."""
-        return not self.sure or any(self.loose)
+        return not self.sure or self.falls or any(self.loose)
 
 
 @frozen

@@ -2,20 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Hashable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Hashable, Mapping, Sequence
 from typing import Any
 
-from attrs import define, field, frozen
+from attrs import define, evolve, field, frozen
 
 from koirules.results.course import Fate
 from koirules.rounds.evaluation_levels import asked_by
-from koirules.rounds.figures_of_rows import FiguresOfRows, Readings
-from koirules.rounds.node_values import NodeValues, compile_nodes, millionths_of, one_value
+from koirules.rounds.figures_of_rows import FiguresOfRows, Readings, Seen
+from koirules.rounds.node_values import NodeValues, compile_nodes, one_value, value_ends
 from koirules.rounds.open_picks import open_picks
-from koirules.rounds.picking import Candidate, Key, Picked, pick
+from koirules.rounds.picking import Candidate, Picked, pick
 from koirules.standard import rounds as parts
 from koirules.standard.parts import Rules, Setting
-from koirules.standard.types import Numeric, Steps, Type
 
 
 @define
@@ -79,16 +78,22 @@ class RoundsOfRows:
         return cls(rules, settings, tuple(made))
 
     def run(
-        self, fish: Sequence[Readings], by_hand: Mapping[str, Collection[int]], *, alone: bool = False
+        self,
+        fish: Sequence[Readings],
+        by_hand: Mapping[str, Collection[int]],
+        later: Sequence[Readings] | None = None,
+        *,
+        alone: bool = False,
     ) -> list[RoundRun]:
         """Run every round over a batch. fish: readings with outcomes. by_hand: by round those that a person keeps.
 
-        alone: a fish graded by itself, for which no figure of a batch is recorded.
+        later: the same, with outcomes as wide as figures of the batch may make them once more is recorded; None where they
+        make no difference. alone: a fish graded by itself, for which no figure of a batch is recorded.
         """
         runs: list[RoundRun] = []
         tied: set[int] = set()
         for each in self.rounds:
-            run = self._run(each, fish, runs, tied, by_hand.get(each.round.name, ()), alone=alone)
+            run = self._run(each, fish, later, runs, tied, by_hand.get(each.round.name, ()), alone=alone)
             tied.update(number for number, fate in run.fates.items() if fate is Fate.TIED)
             tied -= run.rescued
             runs.append(run)
@@ -98,6 +103,7 @@ class RoundsOfRows:
         self,
         each: _Compiled,
         fish: Sequence[Readings],
+        later: Sequence[Readings] | None,
         before: Sequence[RoundRun],
         tied: Collection[int],
         by_hand: Collection[int],
@@ -108,10 +114,11 @@ class RoundsOfRows:
         by_rules = {number for number in _pool(one, before, len(fish)) if number not in tied}
         pool = sorted({*by_rules, *by_hand})
         readings = {number: dict(fish[number]) for number in pool}
-        if not alone:
-            wanted = each.figures.kept_by
-            kept = {run.round.name: [dict(fish[n]) for n in run.kept] for run in before if run.round.name in wanted}
-            each.figures.supply([readings[number] for number in pool], kept)
+        wanted = () if alone else [run for run in before if run.round.name in each.figures.kept_by]
+        kept = {run.round.name: {n: dict(fish[n]) for n in run.kept} for run in wanted}
+        lacks = not alone and each.figures.supply(
+            list(readings.values()), {name: list(own.values()) for name, own in kept.items()}
+        )
         amount = None if one.amount is None else number_of(one.amount, self.settings)
         quotas = [number_of(quota.amount, self.settings) for quota in one.quotas]
         run = RoundRun(one, pool, readings, amount)
@@ -121,26 +128,73 @@ class RoundsOfRows:
             if number not in by_rules:
                 run.fates[number] = Fate.LEFT
                 continue
-            values = iter(each.values.run(readings[number]))
-            surely, possibly = (True, True) if one.keep is None else next(values)
-            candidate = run.candidates[number] = _candidate(one, number, values, sure=surely)
-            if surely or (possibly and one.possibly):
+            surely, possibly, candidate = _candidate(each, number, readings[number])
+            run.candidates[number] = candidate
+            stays = surely or (possibly and one.possibly)
+            run.fates[number] = Fate.KEPT if stays else Fate.LEFT
+            if stays:
                 candidates.append(candidate)
-                run.fates[number] = Fate.KEPT
-            else:
-                run.fates[number] = Fate.LEFT
-                if possibly:
-                    others.append(candidate)
+            elif possibly:
+                others.append(candidate)
             if surely != possibly:
                 run.open.add(number)
         if one.ordered:
             run.picked = pick(candidates, amount, quotas, one.ties, by_hand)
             run.fates.update(run.picked.fates)
+        lacks = lacks or any(other.open for other in wanted)
+        if lacks or later is not None:
+            widened = _widened(each, fish if later is None else later, wanted, kept, run)
+            candidates, others = _as_they_may_become(each, widened, run)
+        if run.picked is not None:
             run.open |= open_picks(run.picked, candidates, others, amount, quotas, one.ties)
         run.rescued = {number for number in by_hand if run.fates[number] is not Fate.KEPT}
         run.fates.update(dict.fromkeys(sorted(run.rescued), Fate.KEPT))
         run.open -= {*run.rescued, *run.chosen}
         return run
+
+
+def _widened(
+    each: _Compiled,
+    later: Sequence[Readings],
+    wanted: Sequence[RoundRun],
+    kept: Mapping[str, Mapping[int, Readings]],
+    run: RoundRun,
+) -> dict[int, Readings]:
+    """The readings of the fish of a round as wide as figures may yet make them.
+
+    wanted: the rounds that figures are taken among the kept of; kept: these fish, with the figures of now.
+    """
+    seen = {number: Seen(run.readings[number], dict(later[number])) for number in run.fish}
+    members = {}
+    for one in wanted:
+        own = kept[one.round.name]
+        members[one.round.name] = [
+            Seen(own.get(n, {}), dict(later[n]), n in own, n not in one.open) for n in sorted({*own, *one.open})
+        ]
+    each.figures.supply_ends(list(seen.values()), members)
+    return {number: one.later for number, one in seen.items()}
+
+
+def _as_they_may_become(
+    each: _Compiled, widened: Mapping[int, Readings], run: RoundRun
+) -> tuple[list[Candidate], list[Candidate]]:
+    """The candidates of a round, and the others that could be some, with all that figures may still make of them.
+
+    Marks as open those of whom it is not sure whether they are candidates.
+    """
+    candidates: list[Candidate] = []
+    others: list[Candidate] = []
+    in_it = () if run.picked is None else run.picked.fates
+    for number, now in run.candidates.items():
+        surely, possibly, candidate = _candidate(each, number, widened[number])
+        candidate = evolve(candidate, falls=candidate.key != now.key)
+        if number in in_it:
+            candidates.append(candidate)
+        elif possibly:
+            others.append(candidate)
+        if surely != possibly:
+            run.open.add(number)
+    return candidates, others
 
 
 def _pool(one: parts.Round, before: Sequence[RoundRun], fish: int) -> list[int]:
@@ -160,7 +214,10 @@ def number_of(amount: parts.Amount, settings: Mapping[str, Setting]) -> int:
     return amount if isinstance(amount, int) else int(settings[amount].value)
 
 
-def _candidate(one: parts.Round, number: int, values: Iterator[Any], *, sure: bool) -> Candidate:
+def _candidate(each: _Compiled, number: int, readings: Readings) -> tuple[bool, bool, Candidate]:
+    """Whether a fish surely and possibly is a candidate of a round, and what the pick knows of it."""
+    one, values = each.round, iter(each.values.run(readings))
+    sure, perhaps = (True, True) if one.keep is None else next(values)
     ends = [key_ends(key, next(values)) for key in one.keys]
     groups: list[Hashable] = []
     loose: list[bool] = []
@@ -174,22 +231,10 @@ def _candidate(one: parts.Round, number: int, values: Iterator[Any], *, sure: bo
             groups.append(group)
             loose.append(None in group)
     key, best = tuple(low for low, _ in ends), tuple(high for _, high in ends)
-    return Candidate(number, key, best, tuple(groups), tuple(loose), sure)
+    return sure, perhaps, Candidate(number, key, best, tuple(groups), tuple(loose), sure)
 
 
 def key_ends(key: parts.Key, value: Any) -> tuple[int, int]:
     """Where a fish surely stands by a key, and where at best: smaller comes first."""
-    low, high = _ends(key.by.type, value)
+    low, high = value_ends(key.by.type, value)
     return (-low, -high) if key.highest else (high, low)
-
-
-def _ends(kind: Type, value: Any) -> Key:
-    match kind:
-        case Numeric():
-            low, high = value
-            return millionths_of(low), millionths_of(high)
-        case Steps():
-            return (value & -value).bit_length(), value.bit_length()
-        case _:
-            surely, possibly = value
-            return int(surely), int(possibly)

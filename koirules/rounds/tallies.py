@@ -15,23 +15,45 @@ from decimal import Decimal
 from fractions import Fraction
 from functools import cached_property
 from itertools import accumulate
+from typing import NamedTuple, TypeVar
 
 from attrs import define, field, frozen
 
+from koirules.rounds.figure_ends import WHOLE, Ends, Members, half_up, percentile
 from koirules.standard.tree import Figure
 from koirules.vocabulary.readings import Span
 
 Group = tuple[Hashable, ...]
 
-_WHOLE = 100 * 1_000_000
-"""100 % in millionths."""
+
+class Member(NamedTuple):
+    """A fish as a figure counts it now, and as it may come to count once more is recorded.
+
+    group, value: now; None where it could be several, so that the fish does not count. later, ends: in which group it will
+    be (None: in any), and between which ends its value then lies. counted: whether it is now one of those that the figure
+    is over; staying: whether it surely will be.
+    """
+
+    group: Group | None
+    value: int | None
+    later: Group | None
+    ends: Ends
+    counted: bool = True
+    staying: bool = True
 
 
 @frozen
 class Tally:
-    """How often each value stands in each group."""
+    """How often each value stands in each group.
+
+    moved: values among these that lie between two ends, since they read a figure that may still move. loose: how many of a
+    value may yet cease to count. more: ends of values that may yet count, in a group or (None) in any.
+    """
 
     groups: Mapping[Group, Mapping[int, int]] = field(factory=dict)
+    moved: Mapping[Group, Mapping[tuple[int, Ends], int]] = field(factory=dict)
+    loose: Mapping[Group, Mapping[int, int]] = field(factory=dict)
+    more: Mapping[Group | None, Mapping[Ends, int]] = field(factory=dict)
 
     @classmethod
     def of(cls, pairs: Iterable[tuple[Group | None, int | None]]) -> Tally:
@@ -42,12 +64,58 @@ class Tally:
                 counted.setdefault(group, Counter())[value] += 1
         return cls(counted)
 
+    @classmethod
+    def of_members(cls, members: Iterable[tuple[Member, int]]) -> Tally:
+        """The tally of fish, each with how often it is there, with what may become of it."""
+        groups: dict[Group, Counter[int]] = {}
+        moved: dict[Group, Counter[tuple[int, Ends]]] = {}
+        loose: dict[Group, Counter[int]] = {}
+        more: dict[Group | None, Counter[Ends]] = {}
+        for one, times in members:
+            if one.counted and one.group is not None and one.value is not None:
+                groups.setdefault(one.group, Counter())[one.value] += times
+                if one.staying and one.later == one.group:
+                    if one.ends != (one.value, one.value):
+                        moved.setdefault(one.group, Counter())[one.value, one.ends] += times
+                    continue
+                loose.setdefault(one.group, Counter())[one.value] += times
+            more.setdefault(one.later, Counter())[one.ends] += times
+        return cls(groups, moved, loose, more)
+
+    @property
+    def moves(self) -> bool:
+        """Whether a recording could still change what is counted."""
+        return bool(self.moved or self.loose or self.more)
+
+    def members(self, group: Group) -> Members:
+        """The values of a group, with those that may yet count."""
+        sure = Counter({(value, value): times for value, times in self.groups.get(group, {}).items()})
+        for value, times in self.loose.get(group, {}).items():
+            sure[value, value] -= times
+        for (value, ends), times in self.moved.get(group, {}).items():
+            sure[value, value] -= times
+            sure[ends] += times
+        return Members(+sure, Counter(self.more.get(group, {})) + Counter(self.more.get(None, {})))
+
     def merged(self, other: Tally) -> Tally:
         """The tally of both, which have no fish in common."""
-        groups = {group: Counter(counts) for group, counts in self.groups.items()}
-        for group, counts in other.groups.items():
-            groups.setdefault(group, Counter()).update(counts)
-        return Tally(groups)
+        return Tally(
+            _merged(self.groups, other.groups),
+            _merged(self.moved, other.moved),
+            _merged(self.loose, other.loose),
+            _merged(self.more, other.more),
+        )
+
+
+_G = TypeVar("_G", bound=Hashable)
+_V = TypeVar("_V", bound=Hashable)
+
+
+def _merged(one: Mapping[_G, Mapping[_V, int]], other: Mapping[_G, Mapping[_V, int]]) -> dict[_G, Counter[_V]]:
+    groups = {group: Counter(counts) for group, counts in one.items()}
+    for group, counts in other.items():
+        groups.setdefault(group, Counter()).update(counts)
+    return groups
 
 
 @define(slots=False)
@@ -83,27 +151,19 @@ class Counts:
 
     def percentile(self, percent: Decimal) -> Fraction:
         """The value below which so many of 100 lie, in a straight line between the two nearest."""
-        place = Fraction(percent) / 100 * (self.number - 1)
-        below = int(place)
-        low, high = self.at(below), self.at(min(below + 1, self.number - 1))
-        return low + (high - low) * (place - below)
+        return percentile(self.at, self.number, percent)
 
     def standing(self, value: int) -> Fraction:
         """The share below a value and half the share equal to it, in millionths of a percent."""
         place = bisect_left(self.values, value)
         upto = self.passed[place - 1] if place else 0
         equal = self.times[place] if place < len(self.values) and self.values[place] == value else 0
-        return Fraction(_WHOLE * (2 * upto + equal), 2 * self.number)
+        return Fraction(WHOLE * (2 * upto + equal), 2 * self.number)
 
     def share(self) -> Fraction:
         """The share of those that are 1, in millionths of a percent."""
         yes = sum(times for value, times in zip(self.values, self.times, strict=True) if value)
-        return Fraction(_WHOLE * yes, self.number)
-
-
-def half_up(exact: Fraction) -> int:
-    """A fraction as a whole number, half up."""
-    return (2 * exact.numerator + exact.denominator) // (2 * exact.denominator)
+        return Fraction(WHOLE * yes, self.number)
 
 
 @define
@@ -111,13 +171,33 @@ class FigureTable:
     """A figure, ready to be looked up: for the group of a fish, and for a standing its own value."""
 
     figure: Figure
+    tally: Tally
     groups: Mapping[Group, Counts]
     _known: dict[Group, int | None] = field(factory=dict)
+    _members: dict[Group, Members] = field(factory=dict)
+    _ends: dict[tuple[Group, int | None], Ends | None] = field(factory=dict)
 
     @classmethod
     def of(cls, figure: Figure, tally: Tally) -> FigureTable:
         """The table of a figure over what was counted."""
-        return cls(figure, {group: Counts.of(counts) for group, counts in tally.groups.items()})
+        return cls(figure, tally, {group: Counts.of(counts) for group, counts in tally.groups.items()})
+
+    def ends(self, group: Group | None, own: Ends | None) -> Ends | None:
+        """Between which ends the figure of a fish lies once more is recorded; None where nothing can be said.
+
+        own: of a standing, between which ends the value of the fish lies.
+        """
+        standing = self.figure.kind == "standing"
+        if group is None or (standing and (own is None or own[0] != own[1])):
+            return None
+        key = (group, own[0] if standing and own else None)
+        if key not in self._ends:
+            if group not in self._members:
+                self._members[group] = self.tally.members(group)
+            members = self._members[group]
+            enough = members.number >= max(1, self.figure.least)
+            self._ends[key] = members.ends(self.figure, key[1]) if enough else None
+        return self._ends[key]
 
     def millionths(self, group: Group | None, value: int | None) -> int | None:
         """The figure for a fish; None where it is not recorded."""

@@ -23,6 +23,10 @@ if TYPE_CHECKING:
 BEFORE, ALERTS = "before", "alerts"
 
 
+LATER = "later "
+"""Before the names of columns of what may come of rows once more is recorded."""
+
+
 @define
 class Comparing:
     """A piece in the making."""
@@ -46,7 +50,10 @@ class Comparing:
         graded = self.grader.whole.piece(read, rows, self.tables)
         if self.job.aside:
             traits = traits_of_rounds(self.grader.rules)
-            kept = put_aside(graded.rows, traits, graded.outcome).with_columns(fish.alias("fish"))
+            outcome = graded.outcome
+            if graded.later is not None:
+                outcome = outcome.hstack(graded.later.rename({name: f"{LATER}{name}" for name in graded.later.columns}))
+            kept = put_aside(graded.rows, traits, outcome).with_columns(fish.alias("fish"))
             kept.write_parquet(aside_of(self.job, piece, self._put_aside), compression="zstd")
             self._put_aside += 1
         return graded.results

@@ -14,7 +14,7 @@ from koirules.records.large_results import facts_of, large_results
 from koirules.results.course import AlertShown, Fate
 from koirules.results.parts_read import traits_of_rounds
 from koirules.rounds.course_words import CourseTeller
-from koirules.runs.comparing import ALERTS, BEFORE
+from koirules.runs.comparing import ALERTS, BEFORE, LATER
 from koirules.runs.one import ready, standard_of
 from koirules.runs.work import Job, Outcome, Piece
 from koirules.vocabulary.readings import Span
@@ -92,6 +92,7 @@ def rounds_of(job: Job, pieces: Sequence[Piece]) -> tuple[tuple[RoundTotals, ...
     """Run the rounds over what the pieces put aside; what each did, and its columns for all fish in order."""
     import polars as pl
 
+    from koirules.grading.whole_frames import with_outcome
     from koirules.rounds.columnar.kept_rows import taken_up
     from koirules.rounds.columnar.picks import FATES
     from koirules.rounds.columnar.rows import hold_grade
@@ -102,10 +103,14 @@ def rounds_of(job: Job, pieces: Sequence[Piece]) -> tuple[tuple[RoundTotals, ...
     if not parts:
         return (), pl.DataFrame()
     rows = taken_up(parts, traits_of_rounds(standard.rules))
-    fish, bits = rows.columns["fish"], rows.columns["grade bits"]
-    rows.columns = rows.columns.drop("fish", "grade bits")
-    hold_grade(rows, bits)
-    runs, columns = grader.whole.rounds(rows)
+    fish = rows.columns["fish"]
+    made = [name for name in rows.columns.columns if name == "grade bits" or name.startswith(LATER)]
+    given = rows.columns
+    rows.columns = given.drop("fish", *made)
+    wide = {name: name.removeprefix(LATER) for name in made if name.startswith(LATER)}
+    later = with_outcome(rows, given.select(list(wide)).rename(wide)) if wide else None
+    hold_grade(rows, given["grade bits"])
+    runs, columns = grader.whole.rounds(rows, later)
     teller = CourseTeller(standard.rules, standard.settings, grader.grader.reasoner.teller.plain, (), (), None)
     kept, tied = FATES.index(Fate.KEPT), FATES.index(Fate.TIED)
     told = []

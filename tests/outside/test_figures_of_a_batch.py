@@ -16,7 +16,8 @@ from scipy import stats
 from scipy.stats import mstats
 
 import koirules
-from koirules.rounds.tallies import Counts, half_up
+from koirules.rounds.figure_ends import half_up
+from koirules.rounds.tallies import Counts
 
 LENGTHS = st.lists(st.integers(0, 3_000_000).map(lambda n: n / 10_000), min_size=1, max_size=60)
 

@@ -11,7 +11,7 @@ from koirules.engines.columnar.reading import Source
 from tests.judge import expressions as e
 from tests.judge import model as m
 from tests.judge.drawn_records import parts
-from tests.judge.strategies import batches, completions, standards_that_select, to_mapping
+from tests.judge.strategies import batches, completions, standards_that_compare, standards_that_select, to_mapping
 from tests.judge.text import to_text
 
 moderate = settings(
@@ -23,23 +23,21 @@ moderate = settings(
 
 
 def asked_after(standard: m.Standard) -> set[str]:
-    """The traits whose being recorded is asked for: a recording of these may change anything."""
+    """The traits whose being recorded is asked for, also through a figure: a recording of these may change anything."""
     means = {each.name: each.means for each in standard.terms}
-    found = set()
-    for part in parts(standard):
-        if isinstance(part, e.IsRecorded):
-            of: object = part.of
-            while isinstance(of, e.Name) and of.name in means:
-                of = means[of.name]
-            assert isinstance(of, e.Name)
-            found.add(of.name)
-    return found
+
+    def names(of: object) -> set[str]:
+        found = {part.name for part in parts(of) if isinstance(part, e.Name)}
+        same = {name for part in parts(of) if isinstance(part, e.Figure) for name in part.same}
+        return {inner for name in found | same for inner in (names(means[name]) if name in means else {name})}
+
+    return {name for part in parts(standard) if isinstance(part, e.IsRecorded) for name in names(part.of)}
 
 
 @moderate
 @given(st.data())
 def test_a_fish_whose_fate_is_not_open_keeps_it_whatever_is_recorded_later(data: st.DataObject) -> None:
-    standard = data.draw(standards_that_select())
+    standard = data.draw(st.one_of(standards_that_select(), standards_that_compare()))
     text = to_text(standard)
     note(text)
     loaded = koirules.read_standard(text)
@@ -115,3 +113,42 @@ def test_a_quota_that_a_fish_may_not_count_in_could_still_have_room() -> None:
     # The first may not be red; then the second, which is, is in.
     rules = "round house pick 3 by highest length no more than 1 with red"
     assert opened(rules, {"length": 9}, {"length": 8, "red": True}) == {"b"}
+
+
+# ---- Figures of the batch ----------------------------------------------------------------------------------------
+
+
+def test_whom_a_figure_may_yet_move_in_or_out_is_open() -> None:
+    # The median of 4 and 3 is 3.5. With 8 and 9 it is 6, and with 0 and 0 it is 1.5.
+    rules = "round house keep those with length at least batch median of length"
+    assert opened(rules, {"length": 4}, {"length": 3}, {}, {}) == {"a", "b", "c", "d"}
+    # Of 9, 1, 2 and what is yet to come the median lies between 1.5 and 5.5: 9 is above and 1 below it for sure.
+    assert opened(rules, {"length": 9}, {"length": 1}, {"length": 2}, {}) == {"c", "d"}
+    assert opened(rules, {"length": 4}, {"length": 3}) == set()
+
+
+def test_a_grade_that_reads_a_figure_leaves_the_round_open_that_reads_the_grade() -> None:
+    rules = (
+        "fault short if length below batch mean of length: no better than all\n"
+        "round house keep those with not fault short"
+    )
+    # The mean of 9, 5, 2 is 5.333; with a fourth fish between 0 and 90 it lies between 4 and 26.5.
+    assert opened(rules, {"length": 9}, {"length": 5}, {"length": 2}, {}) == {"a", "b", "d"}
+
+
+def test_the_order_of_a_pick_is_open_where_its_key_reads_a_figure_that_moves() -> None:
+    rules = "round house pick 1 by highest batch standing of length"
+    assert opened(rules, {"length": 4}, {"length": 3}, {"red": True}) == {"a", "b", "c"}
+    assert opened(rules, {"length": 4}, {"length": 3}) == set()
+
+
+def test_a_figure_among_those_kept_is_open_where_it_is_open_who_was_kept() -> None:
+    rules = (
+        "round red keep those with red\n"
+        "round house from all keep those with length at least batch lowest of length among those kept by red"
+    )
+    fish = ({"length": 5, "red": True}, {"length": 3}, {"length": 4, "red": False}, {"length": 6, "red": False})
+    named = [{"fish": name, **one} for name, one in zip("abcd", fish, strict=True)]
+    house = koirules.read_standard(HEADER + rules).grade_batch(named).rounds[1]
+    # If b is red, too, the lowest is 3 and no longer 5.
+    assert (set(house.kept), set(house.open)) == ({"a", "d"}, {"b", "c"})

@@ -16,7 +16,7 @@ from attrs import define, frozen
 from koirules.rounds.columnar.of_nodes import NodeColumns, NodePlans
 from koirules.rounds.columnar.rows import Rows
 from koirules.rounds.evaluation_levels import Asked
-from koirules.rounds.tallies import half_up
+from koirules.rounds.figure_ends import half_up
 from koirules.standard.tree import Figure, Node, meaning
 
 if TYPE_CHECKING:
@@ -34,24 +34,28 @@ def supply_figures(
     *,
     graded: bool,
     among: Mapping[str, Rows] | None = None,
-) -> None:
+) -> bool:
     """Put the figures that are asked for beside the rows. among: the rows kept by each round, for figures among those.
 
-    The rows of `among` get them too, as far as a later figure over them may be of what reads them.
+    The rows of `among` get them too, as far as a later figure over them may be of what reads them. Gives whether some row
+    does not count in some figure, or counts in a group that is not known.
     """
+    lacks = False
     counted = {"": rows} if among is None else {"": rows, **among}
     for i, level in enumerate(asked.levels):
         figures = [(one.key, one.source) for one in level if isinstance(one.source, Figure)]
         for asking in list(counted.values()) if i + 1 < len(asked.levels) else [rows]:
-            _supply_level(plans, figures, asking, counted, graded=graded)
+            lacks = _supply_level(plans, figures, asking, counted, graded=graded) or lacks
+    return lacks
 
 
 def _supply_level(
     plans: NodePlans, figures: Sequence[tuple[str, Figure]], asking: Rows, counted: Mapping[str, Rows], *, graded: bool
-) -> None:
+) -> bool:
     own = _values(plans, figures, asking, graded=graded)
     shapes = [(one.kept_by, meaning(one.of), *map(meaning, one.same)) for _, one in figures]
     ordered: dict[tuple[str, ...], _Ordered] = {}
+    lacks = any(one.lacks for one in own)
     for i, (key, figure) in enumerate(figures):
         shape = shapes[i]
         if shape not in ordered:
@@ -60,8 +64,10 @@ def _supply_level(
             )
             others = counted[figure.kept_by]
             count = own[i] if others is asking else _values(plans, [(key, figure)], others, graded=graded)[0]
+            lacks = lacks or count.lacks
             ordered[shape] = _Ordered.of(own[i], count, ranked=ranked)
         asking.with_numbers(key, _divided(_figure(figure, ordered[shape])))
+    return lacks
 
 
 @frozen
@@ -73,6 +79,11 @@ class _Valued:
 
     values: pl.Series
     groups: tuple[tuple[pl.Series, int], ...]
+
+    @property
+    def lacks(self) -> bool:
+        """Whether the value or what it has in common with others is not recorded in some row."""
+        return self.values.null_count() > 0 or any(column.null_count() > 0 for column, _ in self.groups)
 
 
 def _values(plans: NodePlans, figures: Sequence[tuple[str, Figure]], rows: Rows, *, graded: bool) -> list[_Valued]:

@@ -69,6 +69,22 @@ class NodeColumns:
         self.ask(name, self._one_value(node))
         return name
 
+    def value_ends(self, node: Node) -> tuple[pl.Expr, pl.Expr]:
+        """Between which ends a number, a truth or a step of a scale lies (node_values.value_ends)."""
+        import polars as pl
+
+        match node.type:
+            case Numeric():
+                pair = self.ends(apply(ops.MILLIONTHS, (node,), node.type, node.place))
+                return _column(pair.first).cast(pl.Int64), _column(pair.second).cast(pl.Int64)
+            case Steps():
+                bits = _column(self.ends(node).first).cast(pl.Int64)
+                low = bits.bitwise_trailing_zeros().cast(pl.Int64)
+                return low, pl.lit(63, pl.Int64) - bits.bitwise_leading_zeros().cast(pl.Int64)
+            case _:
+                pair = self.ends(node)
+                return _column(pair.first).cast(pl.Int64), _column(pair.second).cast(pl.Int64)
+
     def group(self, name: str, nodes: Sequence[Node]) -> None:
         """Ask for a number that rows of this frame with the same values have in common; not recorded is a value too."""
         import polars as pl

@@ -6,8 +6,6 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from attrs import define
-
 from koirules.results.course import Fate
 from koirules.rounds.open_picks import may_push_out_two
 from koirules.rounds.picking import Candidate, Walk
@@ -16,28 +14,17 @@ if TYPE_CHECKING:
     import polars as pl
 
 
-@define
-class PickedColumns:
-    """What came of a pick, in the order of the rows: the number of the fate (FATES), and whether it is open."""
-
-    fates: pl.Series
-    open: pl.Series
-
-
 _AT_ONCE = 4_096
 
 FATES = tuple(Fate)
 _KEPT, _OVER = FATES.index(Fate.KEPT), FATES.index(Fate.OVER)
 
 
-def picked_columns(
-    frame: pl.DataFrame, keys: int, amount: int | None, quotas: Sequence[int], same: Sequence[bool], ties: str
-) -> PickedColumns:
-    """Pick among rows.
+def picked_columns(frame: pl.DataFrame, keys: int, amount: int | None, quotas: Sequence[int], ties: str) -> pl.Series:
+    """Pick among rows; gives the number of the fate (FATES) of each, 0 where it is no candidate.
 
-    frame: `candidate` (false: only an other, that could be one), `k0` … the keys and `b0` … their best (smaller comes
-    first), `q0` … the group in each quota, null where a row counts in none, `l0` … whether that is not sure, `sure` whether
-    it surely is a candidate. same: of each quota, whether its groups are of the same values.
+    frame: `candidate`, `k0` … the keys (smaller comes first), `q0` … the group in each quota, null where a row counts in
+    none.
     """
     import polars as pl
 
@@ -48,10 +35,8 @@ def picked_columns(
     if not quotas and (amount is None or ties == "first"):
         kept = ordered["row"] if amount is None else ordered["row"].head(amount)
         over = ordered["row"].slice(len(kept))
-        fates = fates.scatter(kept, _KEPT).scatter(over, _OVER)
-    else:
-        fates = _walked(ordered, names, amount, quotas, ties, fates)
-    return PickedColumns(fates, _open(numbered, names, amount, quotas, same, ties, fates))
+        return fates.scatter(kept, _KEPT).scatter(over, _OVER)
+    return _walked(ordered, names, amount, quotas, ties, fates)
 
 
 def _walked(
@@ -95,22 +80,23 @@ def _starts(ordered: pl.DataFrame, names: Sequence[str], *, one_by_one: bool) ->
     return starts.append(pl.Series([ordered.height], dtype=pl.Int64))
 
 
-def _open(
-    numbered: pl.DataFrame,
-    names: Sequence[str],
-    amount: int | None,
-    quotas: Sequence[int],
-    same: Sequence[bool],
-    ties: str,
-    fates: pl.Series,
+def open_columns(
+    frame: pl.DataFrame, keys: int, amount: int | None, quotas: Sequence[int], same: Sequence[bool], ties: str
 ) -> pl.Series:
-    """The rows in whose fate a recording could still change (open_picks.py), all at once."""
+    """The rows in whose fate a recording could still change (open_picks.py), all at once.
+
+    frame: `fate` its number, `candidate` (false: only an other, that could be one), `k0` … the keys, by the worst that they
+    may come to, and `b0` … by the best, `falls` whether a row may come to stand behind where it stands now, `q0` … its
+    group in each quota, `l0` … whether that is not sure, `sure` whether it surely is a candidate. same: of each quota,
+    whether its groups are of the same values.
+    """
     import polars as pl
 
+    numbered, names, fates = frame.with_row_index("row"), [f"k{i}" for i in range(keys)], frame["fate"]
     best = [f"b{i}" for i in range(len(names))]
     differs = pl.any_horizontal([pl.col(k) != pl.col(b) for k, b in zip(names, best, strict=True)])
     loose = pl.any_horizontal([pl.lit(value=False), *(pl.col(f"l{i}") for i in range(len(quotas)))])
-    doubtful = numbered.select(doubtful=~pl.col("candidate") | ~pl.col("sure") | loose)["doubtful"]
+    doubtful = numbered.select(doubtful=~pl.col("candidate") | ~pl.col("sure") | pl.col("falls") | loose)["doubtful"]
     is_open = doubtful | numbered.select(open=differs)["open"]
     nothing = pl.repeat(value=False, n=numbered.height, eager=True, dtype=pl.Boolean)
     if amount == 0 or not is_open.any():
@@ -118,9 +104,9 @@ def _open(
     kept = (fates == _KEPT) & numbered["candidate"]
     by = ["row"] if ties == "first" else []
     # Keys and hopes get numbers in one order, so that one can be looked up among the other.
-    keys = numbered.select(*(pl.col(k).alias(f"o{i}") for i, k in enumerate(names)), *by)
+    worst = numbered.select(*(pl.col(k).alias(f"o{i}") for i, k in enumerate(names)), *by)
     hopes = numbered.select(*(pl.col(b).alias(f"o{i}") for i, b in enumerate(best)), *by)
-    rank = pl.concat([keys, hopes]).select(pl.struct(pl.all()).rank("dense")).to_series()
+    rank = pl.concat([worst, hopes]).select(pl.struct(pl.all()).rank("dense")).to_series()
     key, hope = rank.head(numbered.height), rank.slice(numbered.height)
     strictly = ties == "all"
     crowded = nothing

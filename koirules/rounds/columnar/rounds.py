@@ -11,16 +11,14 @@ from attrs import define
 
 from koirules.engines.columnar.values import filled
 from koirules.results.course import Fate
+from koirules.rounds.columnar.counted import Counted, supply_ends
 from koirules.rounds.columnar.figures import supply_figures
 from koirules.rounds.columnar.of_nodes import NodeColumns, NodePlans
-from koirules.rounds.columnar.picks import FATES, picked_columns
+from koirules.rounds.columnar.picks import FATES, open_columns, picked_columns
 from koirules.rounds.columnar.rows import Rows
 from koirules.rounds.evaluation_levels import Asked, asked_by
 from koirules.rounds.rounds_of_rows import number_of
-from koirules.standard import operations as ops
 from koirules.standard.rounds import Key, Round
-from koirules.standard.tree import apply
-from koirules.standard.types import Numeric, Steps
 
 if TYPE_CHECKING:
     import polars as pl
@@ -44,10 +42,15 @@ class RoundColumns:
 
 @define
 class RoundsOfColumns:
-    """The rounds of a standard, over a frame whose rows carry their outcome."""
+    """The rounds of a standard, over a frame whose rows carry their outcome.
+
+    later: the same rows with outcomes as wide as figures of the batch may make them once more is recorded; None where they
+    make no difference.
+    """
 
     plans: NodePlans
     rows: Rows
+    later: Rows | None = None
 
     def run(self, taking_part: pl.Series) -> list[RoundColumns]:
         """Run every round; taking_part: the numbers of the rows that the first one may look at."""
@@ -64,41 +67,74 @@ class RoundsOfColumns:
                 pool = pool.filter(~pool.is_in(tied.implode()))
         rows = self.rows.chosen(pool, one.roots)
         asked = asked_by(self.plans.rules, one.roots, graded=True)
+        wanted = [run for run in before if _wants(asked, run.round)]
+        lacks = any(run.open.any() for run in wanted)
+        among = {run.round.name: self.rows.chosen(run.of_fates(_KEPT), one.roots) for run in wanted}
         if asked.levels:
-            among = {
-                run.round.name: self.rows.chosen(run.of_fates(_KEPT), one.roots)
-                for run in before
-                if _wants(asked, run.round)
-            }
-            supply_figures(self.plans, asked, rows, graded=True, among=among)
-        columns = self.plans.get(f"round {one.name}", rows, one.roots, partial(_ask, one), graded=True)
-        return self._decided(one, pool, columns.collect())
+            lacks = supply_figures(self.plans, asked, rows, graded=True, among=among) or lacks
+        now = self._seen(one, rows)
+        fates = self._fates(one, now)
+        wide = now
+        if lacks or self.later is not None:
+            source = self.rows if self.later is None else self.later
+            later = source.chosen(pool, one.roots)
+            members = {run.round.name: _members(run, among[run.round.name], source) for run in wanted}
+            supply_ends(self.plans, asked, Counted(rows, later), members, graded=True)
+            wide = self._seen(one, later)
+        return RoundColumns(one, pool, fates, self._open(one, now, wide, fates))
 
-    def _decided(self, one: Round, pool: pl.Series, made: pl.DataFrame) -> RoundColumns:
+    def _seen(self, one: Round, rows: Rows) -> pl.DataFrame:
+        """What a round asks of each of its rows."""
         import polars as pl
 
+        made = self.plans.get(f"round {one.name}", rows, one.roots, partial(_ask, one), graded=True).collect()
         if one.keep is None:
-            surely = possibly = pl.repeat(value=True, n=len(pool), eager=True, dtype=pl.Boolean)
-        else:
-            surely, possibly = made["surely"], made["possibly"]
-        candidate = possibly if one.possibly else surely
+            yes = pl.repeat(value=True, n=rows.height, eager=True, dtype=pl.Boolean)
+            made = (
+                made.with_columns(surely=yes, possibly=yes)
+                if made.width
+                else pl.DataFrame({"surely": yes, "possibly": yes})
+            )
+        return made
+
+    def _fates(self, one: Round, now: pl.DataFrame) -> pl.Series:
+        import polars as pl
+
+        candidate = now["possibly" if one.possibly else "surely"]
         fates = candidate.cast(pl.UInt8) * _KEPT + (~candidate).cast(pl.UInt8) * _LEFT
-        is_open = surely != possibly
-        if one.ordered:
-            groups = [made[f"q{i}"] for i in range(len(one.quotas))]
-            keys = [made[f"{end}{i}"] for end in "kb" for i in range(len(one.keys))]
-            loose = [_loose(one, i, made) for i in range(len(one.quotas))]
-            frame = pl.DataFrame([*keys, *groups, *loose, surely.alias("sure"), candidate.alias("candidate")])
-            in_it = possibly.arg_true()
-            amount = None if one.amount is None else number_of(one.amount, self.plans.settings)
-            quotas = [number_of(quota.amount, self.plans.settings) for quota in one.quotas]
-            same = [quota.condition is None for quota in one.quotas]
-            picked = picked_columns(frame[in_it], len(one.keys), amount, quotas, same, one.ties)
-            chosen = candidate.filter(possibly)
-            fates = fates.scatter(in_it.filter(chosen), picked.fates.filter(chosen))
-            opened = in_it.filter(picked.open)
-            is_open = is_open.scatter(opened, values=True) if len(opened) else is_open
-        return RoundColumns(one, pool, fates, is_open)
+        if not one.ordered:
+            return fates
+        keys = [now[f"k{i}"] for i in range(len(one.keys))]
+        groups = [now[f"q{i}"] for i in range(len(one.quotas))]
+        frame = pl.DataFrame([*keys, *groups, candidate.alias("candidate")])
+        picked = picked_columns(frame, len(one.keys), self._amount(one), self._quotas(one), one.ties)
+        return fates.zip_with(~candidate, picked)
+
+    def _open(self, one: Round, now: pl.DataFrame, wide: pl.DataFrame, fates: pl.Series) -> pl.Series:
+        """The rows in whose fate a recording could still change. wide: what the round asks, as figures may yet make it."""
+        import polars as pl
+
+        is_open = wide["surely"] != wide["possibly"]
+        if not one.ordered:
+            return is_open
+        candidate = now["possibly" if one.possibly else "surely"]
+        keys = [wide[f"{end}{i}"] for end in "kb" for i in range(len(one.keys))]
+        groups = [wide[f"q{i}"] for i in range(len(one.quotas))]
+        loose = [_loose(one, i, wide) for i in range(len(one.quotas))]
+        falls = reduce(or_, (wide[f"k{i}"] != now[f"k{i}"] for i in range(len(one.keys))))
+        flags = [wide["surely"].alias("sure"), candidate.alias("candidate"), falls.alias("falls"), fates.alias("fate")]
+        in_it = (candidate | wide["possibly"]).arg_true()
+        same = [quota.condition is None for quota in one.quotas]
+        frame = pl.DataFrame([*keys, *groups, *loose, *flags])[in_it]
+        opened = open_columns(frame, len(one.keys), self._amount(one), self._quotas(one), same, one.ties)
+        opened = in_it.filter(opened)
+        return is_open.scatter(opened, values=True) if len(opened) else is_open
+
+    def _amount(self, one: Round) -> int | None:
+        return None if one.amount is None else number_of(one.amount, self.plans.settings)
+
+    def _quotas(self, one: Round) -> list[int]:
+        return [number_of(quota.amount, self.plans.settings) for quota in one.quotas]
 
 
 def _ask(one: Round, columns: NodeColumns) -> None:
@@ -133,6 +169,14 @@ def _loose(one: Round, quota: int, made: pl.DataFrame) -> pl.Series:
     return made.select((pl.col(f"q{quota}").is_not_null() & ~pl.col(f"surely {quota}")).alias(f"l{quota}")).to_series()
 
 
+def _members(run: RoundColumns, kept: Rows, source: Rows) -> list[Counted]:
+    """Those that a round kept, and those that it may yet keep, as figures over them count them. kept: with their figures."""
+    is_kept = run.fates == _KEPT
+    perhaps = source.chosen(run.rows.filter(~is_kept & run.open))
+    later = source.chosen(run.rows.filter(is_kept))
+    return [Counted(kept, later, staying=~run.open.filter(is_kept)), Counted(perhaps, perhaps, counted=False)]
+
+
 def _wants(asked: Asked, one: Round) -> bool:
     return any(getattr(figure.source, "kept_by", "") == one.name for figure in asked.figures)
 
@@ -149,32 +193,10 @@ def _pool(one: Round, before: Sequence[RoundColumns], taking_part: pl.Series) ->
             return runs[one.pool_of].of_fates(*(FATES.index(fate) for fate in out))
 
 
-def _key_ends(columns: NodeColumns, key: Key) -> tuple[Any, Any]:
+def _key_ends(columns: NodeColumns, key: Key) -> tuple[pl.Expr, pl.Expr]:
     """Where a row surely stands by a key, and where at best (rounds_of_rows.key_ends)."""
-    import polars as pl
-
-    node = key.by
-    low: Any
-    high: Any
-    match node.type:
-        case Numeric():
-            pair = columns.ends(apply(ops.MILLIONTHS, (node,), node.type, node.place))
-            low, high = (_whole(end) for end in (pair.first, pair.second))
-        case Steps():
-            bits = _whole(columns.ends(node).first)
-            low = bits.bitwise_trailing_zeros().cast(pl.Int64) + 1
-            high = pl.lit(64, pl.Int64) - bits.bitwise_leading_zeros().cast(pl.Int64)
-        case _:
-            pair = columns.ends(node)
-            low, high = (_whole(end) for end in (pair.first, pair.second))
+    low, high = columns.value_ends(key.by)
     return (-low, -high) if key.highest else (high, low)
-
-
-def _whole(end: Any) -> pl.Expr:
-    import polars as pl
-
-    made = filled(end)
-    return (made if isinstance(made, pl.Expr) else pl.lit(made)).cast(pl.Int64)
 
 
 def _condition(end: Any) -> pl.Expr:
