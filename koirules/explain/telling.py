@@ -21,7 +21,7 @@ from koirules.standard.growth_settings import length_grown_to
 from koirules.standard.parts import Extra, Grade, Limit, Part, Points, Rules, Setting, part_key
 from koirules.standard.reading_nodes import recordable_of, trait_of
 from koirules.standard.saying import fill, names_in
-from koirules.standard.tree import Grown, Node, Supplied, TermRead
+from koirules.standard.tree import Figure, Grown, Node, Supplied, TermRead
 from koirules.standard.types import Numeric
 from koirules.standard.wording import number_words
 from koirules.vocabulary.kinds import shortest
@@ -90,6 +90,16 @@ class Teller:
         lengths = {length_grown_to(source, self.settings) for source in sources if isinstance(source, Grown)}
         words = [number_words(length, Numeric(Dimension.LENGTH)) for length in sorted(lengths)]
         return f"grown to {in_words(words, 'and')}" if words else ""
+
+    def counted_in(self, key: str, over: Mapping[str, tuple[int, int]]) -> str:
+        """Over how many fish of how many the figures of the batch are that a part reads, in words; "" where it reads none."""
+        told = []
+        for one in self._supplied[key]:
+            if one.key in over and isinstance(one.source, Figure):
+                counted, every = over[one.key]
+                number = f"all {every:,}" if counted == every else f"{counted:,} of {every:,}"
+                told.append(f"batch {one.source.kind} over {number} fish")
+        return ", ".join(dict.fromkeys(told))
 
     def criterion(self, part: Points | Extra, place: int, trace: Trace, record: Mapping[str, Reading]) -> str:
         """What a criterion read and gave: `tail stem: fair, 6 of 10`, `red lips: +2`."""

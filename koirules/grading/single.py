@@ -214,7 +214,9 @@ class _Fish:
 
     def words(self, about: Told, state: State | None) -> str:
         """The sentence that a person reads."""
-        return self.grader.reasoner.words(about, state, self.trace, self.record.readings)
+        words = self.grader.reasoner.words(about, state, self.trace, self.record.readings)
+        counted = self.grader.reasoner.counted_in(about, self.record.over) if isinstance(self.record, Record) else ""
+        return f"{words} ({counted})" if counted and state is not State.NO else words
 
     def read(self, about: Told) -> str:
         """What was read, by names."""

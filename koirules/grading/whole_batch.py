@@ -111,7 +111,11 @@ class WholeBatch:
     ) -> BatchResult:
         readings = self._read(records)
         lacks = not alone and self._figures.supply(readings, {})
-        records = [evolve(record, readings=each) for record, each in zip(records, readings, strict=True)]
+        over = [{}] * len(records) if alone else self._figures.counts(readings)
+        records = [
+            evolve(record, readings=each, over=counts)
+            for record, each, counts in zip(records, readings, over, strict=True)
+        ]
         traces = [self.grader.evaluator.run_whole(record.readings) for record in records]
         places = {record.fish: number for number, record in enumerate(records)}
         by_grade = {places[one.fish]: one for one in decisions if one.grade}

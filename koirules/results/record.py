@@ -19,7 +19,8 @@ class Record:
     readings: by trait name; a trait that was not recorded has none. labels: the columns that are carried into the
     result, by name, as text. date: of this look at the fish, where the file gives it. before: the readings of the look
     before this one, None where there is none. measured: whether the derived traits have been worked out already. doubts:
-    what is doubtful about those, as warnings.
+    what is doubtful about those, as warnings. over: by the key of a figure of the batch among the readings, how many fish it
+    counts, of how many.
     """
 
     fish: str
@@ -30,3 +31,4 @@ class Record:
     before: Mapping[str, Reading] | None = field(default=None, hash=False)
     measured: bool = False
     doubts: tuple[Problem, ...] = ()
+    over: Mapping[str, tuple[int, int]] = field(factory=dict, hash=False)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
@@ -85,6 +86,21 @@ class FiguresOfRows:
                     else:
                         readings[supplied.key] = reading
         return lacks
+
+    def counts(self, fish: Sequence[Readings]) -> list[dict[str, tuple[int, int]]]:
+        """For each fish, which have their figures over these: by the key of a figure how many fish it counts, of how many."""
+        found: list[dict[str, tuple[int, int]]] = [{} for _ in fish]
+        for level in self.levels:
+            own = [list(_split(level, each)) for each in fish]
+            for i, (supplied, figure) in enumerate(level.figures):
+                if figure.kept_by:
+                    continue
+                every = Counter(each[i][0] for each in own)
+                counted = Counter(each[i][0] for each in own if each[i][1] is not None)
+                for counts, readings, each in zip(found, fish, own, strict=True):
+                    if supplied.key in readings:
+                        counts[supplied.key] = counted[each[i][0]], every[each[i][0]]
+        return found
 
     def supply_ends(self, fish: Sequence[Seen], among: Mapping[str, Sequence[Seen]]) -> bool:
         """Put between which ends the figures lie into what may become of the readings of fish; gives whether any moves.

@@ -45,13 +45,19 @@ def open_picks(
         if picked.fates[one.number] is Fate.KEPT:
             if crowd.may_push_out(one, amount):
                 found.add(one.number)
-        elif any(one.loose) or (first is not None and first <= one.key) or _may_rise(one, sure, amount):
+        elif (
+            any(one.loose)
+            or (first is not None and first <= one.key)
+            or _may_rise(one, sure, amount, strictly=ties == "all")
+        ):
             found.add(one.number)
     return found
 
 
-def _may_rise(one: Candidate, sure: Sequence[Key], amount: int | None) -> bool:
-    return one.best < one.key and (amount is None or bisect_right(sure, one.best) < amount)
+def _may_rise(one: Candidate, sure: Sequence[Key], amount: int | None, *, strictly: bool) -> bool:
+    """strictly: whether those that it comes to stand beside take no place from it, since they are all in."""
+    above = bisect_left if strictly else bisect_right
+    return one.best < one.key and (amount is None or above(sure, one.best) < amount)
 
 
 def may_push_out_two(quotas: Sequence[int], ties: str) -> bool:

@@ -115,6 +115,13 @@ def test_a_quota_that_a_fish_may_not_count_in_could_still_have_room() -> None:
     assert opened(rules, {"length": 9}, {"length": 8, "red": True}) == {"b"}
 
 
+def test_who_may_come_to_stand_beside_the_last_one_in_is_open_where_ties_are_all_in() -> None:
+    # If the second is 9 cm long, too, both are in.
+    rules = "round house pick 1 by highest length ties all in"
+    assert opened(rules, {"length": 9}, {}) == {"a", "b"}
+    assert opened(rules, {"length": 90}, {}) == {"b"}
+
+
 # ---- Figures of the batch ----------------------------------------------------------------------------------------
 
 

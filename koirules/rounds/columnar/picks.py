@@ -117,7 +117,11 @@ def open_columns(
         crowded = crowded | _crowded_in(numbered[f"q{i}"], unknown, key, hope, quota, strictly=strictly)
     open_kept = kept & crowded
     sure = key.filter(kept).sort()
-    hopeful = (hope < key) if amount is None else (hope < key) & (sure.search_sorted(hope, "right") < amount)
+    hopeful = (
+        (hope < key)
+        if amount is None
+        else (hope < key) & (sure.search_sorted(hope, "left" if strictly else "right") < amount)
+    )
     freeing = hope.filter(doubtful | (hope < key) if may_push_out_two(quotas, ties) else doubtful).min()
     hopeful = hopeful | numbered.select(loose=loose)["loose"]
     hopeful = hopeful if freeing is None else hopeful | (key >= freeing)
