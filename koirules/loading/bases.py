@@ -32,7 +32,7 @@ _SEAL = re.compile(r"([0-9]+)-[0-9a-f]{64}")
 
 
 @frozen
-class _Link:
+class Link:
     """A standard in a chain: what it is called, and its real file. root: its real folder, of a rule set that is installed."""
 
     shown: str
@@ -69,12 +69,12 @@ class Shelf:
             return cls(varieties, rulesets, None)
         return cls.beside(folder / "text", varieties, rulesets)
 
-    def checked(self, read: Read, folder: Path | None, chain: tuple[_Link, ...] = ()) -> Checked:
+    def checked(self, read: Read, folder: Path | None, chain: tuple[Link, ...] = ()) -> Checked:
         """The standard of a text that was read, with its bases. folder: the one that its paths begin in."""
         whole, base = self.whole(read, folder, chain)
         return evolve(whole, problems=_as_told(whole.problems, base, read.rules.file))
 
-    def whole(self, read: Read, folder: Path | None, chain: tuple[_Link, ...]) -> tuple[Checked, Checked]:
+    def whole(self, read: Read, folder: Path | None, chain: tuple[Link, ...]) -> tuple[Checked, Checked]:
         """The standard of a text with all that is to be said of it and of its base, and the base, checked by itself."""
         rules, problems = read.rules, list(read.problems)
         if not rules.text and is_refused(problems):
@@ -89,7 +89,7 @@ class Shelf:
         problems += _about_seal(header.based_on, whole, base.rules, rules)
         return check(whole, self.varieties, problems), base
 
-    def _base(self, based_on: st.BasedOn, folder: Path | None, chain: tuple[_Link, ...]) -> Checked:
+    def _base(self, based_on: st.BasedOn, folder: Path | None, chain: tuple[Link, ...]) -> Checked:
         """The base, checked by itself, of the edition and with the seal that are asked for; or the problems."""
         name, place = based_on.file.text, based_on.file.place
         if len(chain) > MOST_BASES:
@@ -113,14 +113,14 @@ class Shelf:
         wrong = _wrong_base(based_on, whole.rules)
         return whole if wrong is None else Checked(None, (wrong,))
 
-    def _find(self, name: str, place: Place, folder: Path | None) -> _Link | Problem:
+    def _find(self, name: str, place: Place, folder: Path | None) -> Link | Problem:
         """The file that a path or the name of an installed rule set means.
 
         A path never means one outside of the root, whatever links lead there; a name never one that is not installed.
         """
         if (path := installed_base(name, folder, self.rulesets)) is not None:
             try:
-                return _Link(str(path), path.resolve(), path.parent.resolve())
+                return Link(str(path), path.resolve(), path.parent.resolve())
             except (OSError, RuntimeError, ValueError) as error:
                 return say.no_base_file(place, name, why_not(error))
         if folder is None or self.root is None:
@@ -141,7 +141,7 @@ class Shelf:
                 return say.no_base_file(place, name, "there is no such file")
         except (OSError, RuntimeError, ValueError) as error:  # a loop of links, a name that no file can have
             return say.no_base_file(place, name, why_not(error))
-        return _Link(str(shown), real)
+        return Link(str(shown), real)
 
 
 def installed_base(name: str, folder: Path | None, rulesets: Mapping[str, Path]) -> Path | None:
@@ -156,10 +156,10 @@ def _is_file(path: Path) -> bool:
         return False
 
 
-def first_link(path: Path) -> tuple[_Link, ...]:
+def first_link(path: Path) -> tuple[Link, ...]:
     """The chain of a file that is loaded itself."""
     try:
-        return (_Link(str(path), path.resolve()),)
+        return (Link(str(path), path.resolve()),)
     except (OSError, RuntimeError, ValueError):
         return ()
 

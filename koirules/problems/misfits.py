@@ -105,13 +105,15 @@ def rows_missing(place: Place) -> Problem:
     )
 
 
-def row_turned(place: Place, value: str, points: str) -> Problem:
-    """A row that begins with the points."""
+def row_turned(place: Place, value: str, points: str, whole: Place) -> Problem:
+    """A row that begins with the points. whole: where it stands."""
+    meant = f"{value} gives {points}"
     return Problem(
         "turned-round",
         place,
         f'"{value}" does not fit here: behind "gives" stand the points.',
-        f'Turn it round: "{value} gives {points}".',
+        f'Turn it round: "{meant}".',
+        edit=Edit(whole, meant),
     )
 
 
@@ -207,11 +209,11 @@ def one_place_at_a_time(place: Place) -> Problem:
     )
 
 
-def wrong_date(place: Place, word: str) -> Problem:
+def wrong_date(place: Place, word: str, meant: str | None) -> Problem:
     """A date that is not written year-month-day."""
-    return Problem(
-        "no-such-date", place, f'"{word}" is not a date of a rule file.', "Write year-month-day, such as 2026-09-30."
-    )
+    mend = f'Write "{meant}".' if meant else "Write year-month-day, such as 2026-09-30."
+    cause = f'"{word}" is not a date of a rule file.'
+    return Problem("no-such-date", place, cause, mend, edit=Edit(place, meant) if meant else None)
 
 
 def wrong_steps(place: Place, was: str, steps: Sequence[str]) -> Problem:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from attrs import frozen
 
 from koirules.problems.problem import Edit, Place, Problem
+from koirules.problems.quoting import in_words, quoted
 
 MOST_LINKS = 10
 
@@ -29,13 +30,18 @@ class Elsewhere:
         return self.any_variety or self.lacking is not None
 
 
-def unknown_name(place: Place, word: str, near: str | None, elsewhere: Elsewhere | None) -> Problem:
-    """Nothing that can be read here has that name."""
+def unknown_name(
+    place: Place, word: str, near: str | Sequence[tuple[str, str]] | None, elsewhere: Elsewhere | None
+) -> Problem:
+    """Nothing that can be read here has that name. near: what was meant, or several traits with their titles."""
     cause = f'No trait, term or setting is called "{word}".'
     if elsewhere is not None and (elsewhere.of_several or not near):
         return _trait_elsewhere(place, word, elsewhere)
-    if near:
+    if isinstance(near, str):
         return Problem("unknown-name", place, cause, f'Did you mean "{near}"?', edit=Edit(place, near))
+    if near:
+        told = in_words([f"`{name}` ({title.removesuffix(f' ({name})')})" for name, title in near])
+        return Problem("unknown-name", place, cause, f"Do you mean {told}?")
     return Problem(
         "unknown-name",
         place,
@@ -114,13 +120,13 @@ def variety_unmeasured(place: Place, variety: str, problem: Problem) -> Problem:
     )
 
 
-def unknown_skin(place: Place, word: str, near: str | None, known: Sequence[str]) -> Problem:
-    """No installed plugin gives that skin."""
+def unknown_skin(place: Place, words: Sequence[str], near: str | None, known: Sequence[str]) -> Problem:
+    """No installed plugin gives these skins."""
     listed = f"Installed: {', '.join(known)}." if known else "None is installed: skins come with plugins."
     return Problem(
         "unknown-skin",
         place,
-        f'No skin "{word}" is installed.',
+        f"No skin {in_words([quoted(word) for word in words])} is installed.",
         f'Did you mean "{near}"?' if near else listed,
         edit=Edit(place, near) if near else None,
     )

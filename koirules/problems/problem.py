@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 
-from attrs import frozen
+from attrs import field, frozen
 
 
 @frozen
@@ -53,6 +54,17 @@ class Edit:
     text: str
 
 
+_LONG = re.compile(r'"[^"]{160,}"|[^\s"]{120,}')
+_KEPT = 60
+
+
+def _clipped(text: str) -> str:
+    """A sentence whose long words and quotations are cut: a person reads no word of a thousand letters."""
+    if len(text) < _KEPT * 2:
+        return text
+    return _LONG.sub(lambda found: found.group()[:_KEPT] + ('…"' if found.group()[0] == '"' else "…"), text)
+
+
 @frozen
 class Problem:
     """One thing that is wrong, told to a person who did nothing foolish.
@@ -65,8 +77,8 @@ class Problem:
 
     code: str
     site: Site
-    cause: str
-    mend: str
+    cause: str = field(converter=_clipped)
+    mend: str = field(converter=_clipped)
     warning: bool = False
     edit: Edit | None = None
     beside: tuple[tuple[Place, str], ...] = ()

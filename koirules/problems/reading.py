@@ -157,6 +157,18 @@ def unknown_head(place: Place, word: str, near: str | None) -> Problem:
     )
 
 
+def header_line_missing(place: Place, word: str) -> Problem:
+    """A line of the header without the line that the header begins with."""
+    start = Place(place.file, place.line, 1, place.line, 1)
+    return Problem(
+        "header-first",
+        place,
+        f'"{word}" belongs to the header, but no `standard` line stands above it.',
+        'Put this line above it: `standard "Title"`.',
+        edit=Edit(start, 'standard "Title"\n' if place.column > 1 else 'standard "Title"\n  '),
+    )
+
+
 def not_indented(place: Place, word: str) -> Problem:
     """A further line of a statement stands at the left edge."""
     return Problem(
@@ -207,6 +219,18 @@ def missing_word(place: Place, before: str, missing: str, last: Place | None = N
         mend = f'Put "(" before "{before}" and ")" behind the last.'
     cause = f'"{missing}" is missing before "{before}".'
     return Problem("missing-word", place, cause, mend, edit=Edit(start, missing if is_sign else f"{missing} "))
+
+
+def comparison_missing(place: Place, before: str, number: str) -> Problem:
+    """A number right behind what it should be compared with: `score 88`."""
+    start = Place(place.file, place.line, place.column, place.line, place.column)
+    return Problem(
+        "missing-word",
+        place,
+        f'Nothing says how "{before}" is compared with {number}.',
+        f'Write "at least {number}"; the others are `at most`, `above`, `below` and `is`.',
+        edit=Edit(start, "at least "),
+    )
 
 
 def missing_name(place: Place, head: str, before: str) -> Problem:

@@ -19,15 +19,43 @@ def not_inside(place: Place, was: str, name: str) -> Problem:
     )
 
 
-def no_before_name(place: Place, name: str) -> Problem:
-    """`no` before the name of a trait."""
+def no_before_name(place: Place, name: str, meant: str | None = None) -> Problem:
+    """`no` before the name of a trait. meant: what may stand instead, where the kind of the trait is known."""
+    cause = f'"no" does not fit before "{name}".'
+    if meant is not None and "…" in meant:
+        return Problem("no-before-name", place, cause, f"Say which of its words you mean: `{meant}`.")
+    if meant is not None:
+        return Problem("no-before-name", place, cause, f'Write "{meant}".', edit=Edit(place, meant))
     return Problem(
-        "misspelt-word",
+        "no-before-name",
         place,
-        f'"no" does not fit before "{name}".',
-        f'Write "not {name}"; for a count or places, that the count is 0.',
-        edit=Edit(place, "not"),
+        cause,
+        f'For a yes-or-no write "not {name}"; for a number or a count "{name} is 0"; for places "count of {name} is 0".',
     )
+
+
+def in_other_words(place: Place, was: str, meant: str) -> Problem:
+    """Words of a sentence, for which the language has its own."""
+    return Problem("misspelt-word", place, f'"{was}" does not fit here.', f'Write "{meant}".', edit=Edit(place, meant))
+
+
+def stands_twice(place: Place, word: str) -> Problem:
+    """A word that stands twice in a row."""
+    return Problem("not-needed", place, f'"{word}" stands here twice.', "Delete it once.", edit=Edit(place, ""))
+
+
+def figure_of_several(place: Place, word: str, instead: str | None) -> Problem:
+    """A mean, median or sum of several values of one fish."""
+    cause = f'"{word} of (…)" does not fit here: a {word} of several values of one fish is not in the language.'
+    if instead is None:
+        return Problem(
+            "figure-of-several",
+            place,
+            cause,
+            f"For the {word} of the whole batch write `batch {word} of NAME`; of several values take `lesser of (…)` or "
+            "`greater of (…)`.",
+        )
+    return Problem("figure-of-several", place, cause, f'Write "{instead}".', edit=Edit(place, instead))
 
 
 def recorded_first(place: Place, name: str, *, negated: bool) -> Problem:

@@ -177,6 +177,14 @@ def includes_none(place: Place, name: str) -> Problem:
     )
 
 
+def stretch_by_sign(place: Place, low: str, high: str, meant: str, negated: bool) -> Problem:
+    """`is 88-100`, where a stretch from one number to another is meant."""
+    cause = f"`{low}-{high}` is a difference, {low} less {high}, not a stretch from one to the other."
+    if negated:
+        return Problem("turned-round", place, cause, f'Put `not` before the whole comparison: "{meant}".')
+    return Problem("misspelt-word", place, cause, f'Write "{meant}".', edit=Edit(place, meant))
+
+
 def recorded_otherwise_said(place: Place, was: str, meant: str) -> Problem:
     """`is unknown` and the like."""
     return Problem(

@@ -41,8 +41,11 @@ def check_languages(title: Title | None, problems: list[Problem]) -> None:
         problems.append(naming.language_twice(title.repeated.place, title.repeated.text))
 
 
-def check_say(title: Title | None, known: Collection[str], problems: list[Problem]) -> None:
-    """Report braces that do not pair, and names in braces that nothing has."""
+def check_say(title: Title | None, known: Collection[str], problems: list[Problem], *, complete: bool = True) -> None:
+    """Report braces that do not pair, and names in braces that nothing has.
+
+    complete: whether all names are known; where the variety is not, no name can be missed.
+    """
     if title is None:
         return
     for text in (title.text, *title.others.values()):
@@ -52,7 +55,7 @@ def check_say(title: Title | None, known: Collection[str], problems: list[Proble
         told = set(known)
         for found in _BRACES.finditer(text):
             name = found.group(1).strip()
-            if name and name not in told:
+            if complete and name and name not in told:
                 told.add(name)
                 precise = text is title.text
                 place = _within(title.place, found.start(), found.end()) if precise else title.place

@@ -6,7 +6,7 @@ import re
 
 from lark.exceptions import UnexpectedInput
 
-from koirules.language.diagnose import sentences, slips
+from koirules.language.diagnose import rows, sentences, slips
 from koirules.language.diagnose.hint_words import (
     MISSING_FIRST,
     NEVER_MISSING,
@@ -43,15 +43,23 @@ _JOINING = {"to", "till", "until", "plus", "with", "und", "nor", "so"}  # words 
 _SWAPPED_SIGNS = {":", ",", "/", "="}  # signs in whose place a word may have been meant
 
 
-def explain(error: UnexpectedInput, text: str, head: str, builder: Builder) -> Problem:
-    """The problem of a statement that the grammar refused."""
+def explain(error: UnexpectedInput, text: str, head: str, builder: Builder) -> tuple[Problem, Problem]:
+    """The problem of a statement that the grammar refused: with our guess at what was meant, and without one."""
     spot = spot_of(error, text, builder)
     if spot.accepts == {"STRING"} and spot.word_before(2).startswith('"') and len(spot.last) > 2:
         spot = spot.step_back()  # behind a title any word is read as the code of a language, a misspelt one too
     for rule in _RULES:
         problem = rule(spot, head)
         if problem is not None:
-            return spot.spaced(problem)
+            return spot.spaced(problem), _plain(spot, head)
+    plain = _plain(spot, head)
+    return plain, plain
+
+
+def _plain(spot: Spot, head: str) -> Problem:
+    if not spot.word:
+        behind = spot.span(len(spot.text), len(spot.text))
+        return say.ends_too_early(behind, spot.last or head, expected(spot.likely, head))
     return say.unexpected_word(spot.place, spot.word, expected(spot.likely, head))
 
 
@@ -97,7 +105,9 @@ def _value(spot: Spot, head: str) -> Problem | None:
     if head == "sample":
         return _fact(spot)
     if spot.last == "gives" and spot.word[:1].isalpha() and spot.word_before(2).isdigit():
-        return misfits.row_turned(spot.place, spot.word, spot.word_before(2))
+        begin = spot.text.rfind(spot.word_before(2), 0, spot.text.rfind("gives", 0, spot.at))
+        whole = spot.span(begin, spot.at + len(spot.word))
+        return misfits.row_turned(spot.place, spot.word, spot.word_before(2), whole)
     if "IS" not in spot.accepts or wants_value(spot.accepts):
         return None
     if spot.last == "if" and spot.word_before(2) in {"and", "or", "not"}:
@@ -150,7 +160,8 @@ def _unit(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
 def _place(spot: Spot, head: str) -> Problem | None:
     """A part of a statement, or another statement, in the wrong place."""
     following = spot.following()
-    if spot.word in HEAD_WORDS and "$END" in spot.accepts and following and following[0][0] not in ",:.)":
+    begins = spot.word in HEAD_WORDS and "$END" in spot.accepts and following and following[0][0] not in ",:.)"
+    if begins and (spot.word != "grade" or head not in {"round", "alert"} or _begins_grade(spot)):
         if not spot.text[: spot.at].rpartition("\n")[2].strip():
             return say.indented_statement(spot.place, spot.word)
         return misfits.own_line(spot.place, spot.word)
@@ -160,20 +171,39 @@ def _place(spot: Spot, head: str) -> Problem | None:
     return None
 
 
-def _word(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
+def _begins_grade(spot: Spot) -> bool:
+    """Whether a grade begins here; rounds and alerts read `grade` too."""
+    return re.match(r'grade\s+[^\W\d]\w*\s+(?:"|if\s|otherwise\s)', spot.text[spot.at :]) is not None
+
+
+def _word(spot: Spot, head: str) -> Problem | None:
     if not spot.word[:1].isalpha():
         return None
+    if head == "standard" and spot.accepts >= {"VARIETY", "STAGE"} and not near(spot.word, _HEADER_WORDS):
+        return _header_word(spot)
     other = OTHER_WORDS.get(spot.word)
     if other is not None and other not in PUNCTUATION.values() and spot.takes(other):
         return say.misspelt_word(spot.place, spot.word, other)
     if spot.word in {"least", "most"} and "AT" in spot.accepts:
         return say.missing_word(spot.place, spot.word, "at", spot.before_place)
     fits = near(spot.word, words_of(spot.accepts))
-    if fits is not None and fits != spot.word:
+    if fits is not None and fits != spot.word and (spot.reach(terminal(fits), drop=True) or not spot.following()):
         return say.misspelt_word(spot.place, spot.word, fits)
     if other is not None and other in PUNCTUATION.values() and terminal(other) in spot.accepts:
         return say.misspelt_word(spot.place, spot.word, other)
     return None
+
+
+def _header_word(spot: Spot) -> Problem | None:
+    """A word of the header that is another one than ours: `breed kohaku`, `for kohaku`, `version 2`."""
+    following = spot.following()[:1]
+    there = set(re.findall(r"(?m)(?<!\w)(edition|variety|stage|valid|based)(?!\w)", spot.text[: spot.at]))
+    if not following or there >= {"edition", "variety"}:
+        return None
+    meant = "edition" if following[0][0].isdigit() else "variety"
+    if meant in there or following[0] in _HEADER_WORDS or following[0][0] == '"':
+        return None
+    return say.misspelt_word(spot.place, spot.word, meant)
 
 
 def _quotes(spot: Spot, head: str) -> Problem | None:
@@ -194,8 +224,11 @@ def _quotes(spot: Spot, head: str) -> Problem | None:
     return misfits.text_without_quotes(place, found.group())
 
 
-def _repair(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
+def _repair(spot: Spot, head: str) -> Problem | None:
     """The smallest change that lets us read furthest: a word put in, put in its place, or left out."""
+    if head == "sample" and spot.word in {"out", "open"}:
+        first = "comes" if spot.word == "out" else "stays"
+        return say.missing_word(spot.place, spot.word, first, spot.before_place)
     best, kind, name = 1, "", ""
     for trial in _insertable(spot):
         read = spot.reach(trial)
@@ -205,18 +238,33 @@ def _repair(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
         read = spot.reach(trial, drop=True)
         if read > max(best, 2):
             best, kind, name = read, "instead", trial
-    needed = spot.word in _NEVER_DROPPED or (spot.word == ")" and spot.text.count("(") >= spot.text.count(")"))
+    needed = (
+        spot.word in _NEVER_DROPPED
+        or spot.word == "otherwise"
+        or (spot.word == ")" and spot.text.count("(") >= spot.text.count(")"))
+    )
     if not needed and spot.reach(drop=True) > max(best, 3):
         return misfits.not_needed(spot.place, spot.word)
     word = written(name)
     if kind == "instead":
         return say.misspelt_word(spot.place, spot.word, word)
+    compares = "IS" in spot.accepts and (spot.last.isidentifier() or spot.last == ")") and spot.last not in _JOINTS
+    if compares and name == "IS" and re.match(r"-?[0-9]|-", spot.word):
+        return say.comparison_missing(spot.place, spot.last, _written_number(spot))
     names = spot.last.isidentifier() and spot.word.isidentifier() and not {spot.last, spot.word} & OPERATOR_WORDS
     if names and "IS" in spot.accepts and (word == "is" or not kind):
         return misfits.joined_or_compared(spot.place, spot.last, spot.word)
     if not kind:
         return None
     return say.missing_word(spot.place, spot.word, word, spot.before_place)
+
+
+def _written_number(spot: Spot) -> str:
+    """The number at a spot as it stands there, with its unit."""
+    found = re.compile(r"-?\s*[0-9.]+(?:\s?(?:mm|cm|mg|kg|days|weeks|months|years|degC|deg|m|g)(?!\w)|\s?%)?").match(
+        spot.text, spot.at
+    )
+    return found.group() if found else spot.word
 
 
 def _swappable(spot: Spot) -> list[str]:
@@ -241,6 +289,7 @@ _RULES = (
     _name,
     _end,
     *sentences.RULES,
+    rows.row_slip,
     slips.filler_slip,
     slips.phrase_slip,
     sentences.names_slip,

@@ -28,6 +28,17 @@ _COMPARES = {"at", "above", "below", "between", "is", "includes"}
 _ROW = rf"({_NAME}(?:(?:\s*,\s*|\s+(?:and|or|with)\s+|\s+)(?!with\s)(?!{_HEADER}\s){_NAME})+)"
 _SKINS = re.compile(rf"(?<!\w)with\s+{_ROW}")
 _VARIETIES = re.compile(rf"(?<!\w)variety\s+{_ROW}".replace("and|or|with", "and|or"))
+_EDITION = re.compile(rf"(?<!\w)edition[ \t]+((?!{_HEADER}\s)[^\s\"]+(?:[ \t]+(?!(?:{_HEADER}|seal)(?!\w))[^\s\"]+)*)")
+_OF_SEVERAL = re.compile(r"(?<!\w)(median|mean|average|sum|total|min|max)\s+of\s*\(([^()\"]*)\)")
+_FIGURE = re.compile(r"(?<!batch )(?<!\w)(?:median|mean|standing|share|percentile\s+[0-9]+)\s+of(?=\s+[^\W\d])")
+_OUTCOME_SAID = re.compile(
+    r"(?:(?:at\s+most|at\s+best|at\s+least|maximum|minimum|max|min|not\s+(?:better|worse)\s+than|then|grade|is|becomes)\s+)?"
+    r"([^\W\d]\w*)(?=\s*(?:\Z|\n|say\s))"
+)
+_FOR_THE_REST = re.compile(
+    r"(?<!\w)(?:if\s+)?(?:(?:nothing|none|anything|everything|something)\s+(?:else|of\s+(?:these|those|them|the\s+above))"
+    r"|all\s+(?:others?|the\s+rest)|the\s+rest|all\s+else)(?!\w)"
+)
 _PLAIN_NUMBERS = {"worth": "a worth is a plain number", "weight": "a weight is a plain number"}
 _PLAIN_NUMBERS |= {"gives": "behind `gives` stands a plain number"}
 _NO_UNITS = {*UNITS, "points", "point", "percent"}
@@ -48,7 +59,7 @@ def no_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
     if "IS" not in spot.accepts or not spot.word.isidentifier() or spot.word in OPERATOR_WORDS:
         return None
     if spot.last == "no" and spot.word_before(2) in _OPENS:
-        return say.no_before_name(spot.before_place, spot.word)
+        return say.no_before_name(spot.before_place.to(spot.place), spot.word)
     before = spot.word_before(2)
     if spot.last != "recorded" or before == "is" or (before == "not" and spot.word_before(3) == "is"):
         return None
@@ -66,6 +77,8 @@ def name_slip(spot: Spot, head: str) -> Problem | None:
     found = re.compile(rf'({_WORDS})\s*"').match(spot.text, spot.at)
     if found is None or not spot.last.isidentifier():
         return None
+    if {*found.group(1).split()} & (OPERATOR_WORDS | HEAD_WORDS | {*UNITS} | {"from"}):
+        return None  # no name: something is missing before these words
     words = f"{spot.last} {' '.join(found.group(1).split())}"
     place = spot.before_place.to(spot.span(spot.at, found.end(1)))
     return say.name_of_words(place, words, re.sub(r"[ \-]+", "_", words))
@@ -161,12 +174,16 @@ def left_side_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
 
 
 def edition_slip(spot: Spot, head: str) -> Problem | None:
-    """An edition of several words."""
-    found = re.search(r"(?<!\w)edition[ \t]+([\w.\-]+)[ \t]+\Z", spot.text[: spot.at])
-    if head != "standard" or found is None or not spot.word.isalnum() or near(spot.word, _HEADER_WORDS):
+    """An edition of several words, or with other signs than an edition has: `1/2026`, `spring 2027`."""
+    if head != "standard":
         return None
-    place = spot.span(found.start(1), spot.at + len(spot.word))
-    return say.edition_of_words(place, f"{found.group(1)}-{spot.word}")
+    if spot.last == "edition" and spot.word_before(2) == "edition":
+        return say.stands_twice(spot.before_place, "edition")
+    for found in _EDITION.finditer(spot.text, 0, spot.at + len(spot.word) + 60):
+        words = re.findall(r"[\w.]+", found.group(1))
+        if found.start(1) <= spot.at <= found.end() and words and not near(spot.word, _HEADER_WORDS):
+            return say.edition_of_words(spot.span(found.start(1), found.end(1)), "-".join(words))
+    return None
 
 
 def about_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
@@ -176,8 +193,94 @@ def about_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
     return None
 
 
+def score_unit_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
+    """`score at least 88 points`."""
+    if spot.word in {"points", "point", "pts", "marks"} and spot.last[:1].isdigit() and "UNIT" in spot.accepts:
+        return misfits.not_needed(spot.place, spot.word)
+    return None
+
+
+def of_several_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
+    """`median of (a, b)` and `sum of (a, b)`: figures are of a batch, and sums are written as sums."""
+    for found in _OF_SEVERAL.finditer(spot.text, max(0, spot.at - 60)):
+        if not found.start() <= spot.at < found.end():
+            continue
+        place = spot.span(found.start(), found.end())
+        parts = [part.strip() for part in found.group(2).split(",")]
+        instead = {"min": f"lesser of ({', '.join(parts)})", "max": f"greater of ({', '.join(parts)})"}
+        instead |= dict.fromkeys(("sum", "total"), f"({' + '.join(parts)})")
+        instead |= dict.fromkeys(("mean", "average"), f"(({' + '.join(parts)}) / {len(parts)})")
+        return say.figure_of_several(place, found.group(1), instead.get(found.group(1)))
+    return None
+
+
+def batch_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
+    """`median of length` without the word `batch`."""
+    found = _FIGURE.search(spot.text, max(0, spot.at - 20), spot.at + 30)
+    if found is None or not found.start() <= spot.at <= found.end():
+        return None
+    figure = " ".join(found.group().split())
+    return say.in_other_words(spot.span(found.start(), found.end()), figure, f"batch {figure}")
+
+
+def limit_slip(spot: Spot, head: str) -> Problem | None:
+    """A fault whose outcome is a bare grade, `: cull`, or is said in other words."""
+    words = {"fault": "no better than", "lift": "no worse than"}.get(head)
+    if words is None or spot.last != ":" or spot.accepts != {"NO"}:
+        return None
+    found = _OUTCOME_SAID.match(spot.text, spot.at)
+    if found is None:
+        return None
+    return say.in_other_words(spot.span(spot.at, found.end()), found.group(), f"{words} {found.group(1)}")
+
+
+def otherwise_slip(spot: Spot, head: str) -> Problem | None:
+    """`grade cull if nothing else`, as a sentence says `otherwise`."""
+    if head != "grade":
+        return None
+    for found in _FOR_THE_REST.finditer(spot.text):
+        if found.start() <= spot.at <= found.end():
+            place = spot.span(found.start(), found.end())
+            return say.in_other_words(place, found.group(), "otherwise")
+    return None
+
+
+def doubled_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
+    """A word or sign that stands twice in a row, and a sign that nobody needs."""
+    if spot.word and spot.word == spot.last and spot.word not in {"(", ")"} and spot.reach(drop=True) > 1:
+        return say.stands_twice(spot.place, spot.word)
+    if spot.word in set("=.;!?,:-+&'") and spot.reach(drop=True) == WHOLE and spot.last != ",":
+        following = spot.following()[:1]
+        if not following or not following[0][0].isdigit() or spot.word not in "-+=":
+            return misfits.not_needed(spot.place, spot.word)
+    return None
+
+
+def listed_texts_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
+    """Words without quotes in a list of texts: `is one of (old line, "mill line")`."""
+    begin = spot.text.rfind("(", 0, spot.at)
+    end = spot.text.find(")", spot.at)
+    if begin < 0 or end < 0 or not re.search(r"one\s+of\s*\Z", spot.text[:begin]):
+        return None
+    inner = spot.text[begin + 1 : end]
+    if '"' not in inner:
+        return None
+    for found in re.finditer(r'"[^"\n]*"|[^,"\s][^,"\n]*[^,"\s]', inner):
+        start = begin + 1 + found.start()
+        if start <= spot.at < start + len(found.group()) and found.group()[0] != '"':
+            return misfits.text_without_quotes(spot.span(start, start + len(found.group())), found.group())
+    return None
+
+
 RULES = (
+    doubled_slip,
     edition_slip,
+    score_unit_slip,
+    of_several_slip,
+    batch_slip,
+    limit_slip,
+    otherwise_slip,
+    listed_texts_slip,
     about_slip,
     negation_slip,
     no_slip,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from datetime import date
 
 from koirules.language.diagnose.hint_words import FILLERS, PHRASES, SIGNS, wants_value
 from koirules.language.diagnose.spots import Spot
@@ -10,6 +11,7 @@ from koirules.problems import Problem, misfits
 from koirules.problems import reading as say
 from koirules.vocabulary.units import WRITTEN_OTHERWISE
 
+_DATE = re.compile(r"([0-9]{1,4})([./-])([0-9]{1,2})[./-]([0-9]{1,4})(?![\w.])")
 _FUNCTIONS = {"max": "greater of", "min": "lesser of"}
 
 
@@ -78,11 +80,32 @@ def number_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
     if not spot.word[:1].isdigit() or re.fullmatch(r"[0-9]+(\.[0-9]+)?", spot.word):
         return None
     if "DATE" in spot.accepts:
-        return misfits.wrong_date(spot.place, spot.word)
+        found = _DATE.match(spot.text, spot.at)
+        whole = spot.place if found is None else spot.span(spot.at, found.end())
+        return misfits.wrong_date(whole, spot.text[spot.at : found.end()] if found else spot.word, _day(found))
     unit = re.fullmatch(r"([0-9]+(?:\.[0-9]+)?)([^\W\d]+)", spot.word)
     if unit and unit.group(2) in WRITTEN_OTHERWISE:
         return say.misspelt_word(spot.place, spot.word, f"{unit.group(1)} {WRITTEN_OTHERWISE[unit.group(2)]}")
     return say.not_a_number(spot.place, spot.word)
+
+
+def _day(found: re.Match[str] | None) -> str | None:
+    """A date as a rule file has it, where the way it is written can be read in one way only."""
+    if found is None:
+        return None
+    one, sign, two, three = found.groups()
+    if len(one) == 4:
+        year, month, day = one, two, three
+    elif len(three) == 4 and (sign == "." or int(one) > 12):
+        day, month, year = one, two, three
+    elif len(three) == 4 and int(two) > 12:
+        month, day, year = one, two, three
+    else:
+        return None
+    try:
+        return date(int(year), int(month), int(day)).isoformat()
+    except ValueError:
+        return None
 
 
 def filler_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001

@@ -16,11 +16,13 @@ from lark.parsers.lalr_parser_state import ParserState
 from koirules.language.diagnose.hint_words import terminal
 from koirules.language.parse.builder import Builder
 from koirules.problems import Place, Problem
+from koirules.vocabulary.words import NOT_STEPS
 
 TOKEN = re.compile(r'"[^"\n]*"|[^\W\d]\w*|[0-9][\w.]*|°[CF]?|<=|>=|==|!=|<>|=>|=<|->|&&|\|\||//|\S')
 WHOLE = 1_000
 """How far a change reaches that lets us read the statement to its end."""
 
+_NO_NAMES = (NOT_STEPS | {"if", "and", "or", "is", "at", "than"}) - {"yes", "no"}
 _LOOK_AHEAD = 400
 _MOST_TOKENS = 40
 
@@ -94,6 +96,8 @@ class Spot:
             for name in put:
                 state.feed_token(Token(name, name.lower()))
             for token in thread.lex(state):  # type: ignore[no-untyped-call]
+                if token.type == "NAME" and token.value in _NO_NAMES:
+                    return read  # a word of the language where a name must stand
                 state.feed_token(token)
                 read += 1
                 if read == _MOST_TOKENS:

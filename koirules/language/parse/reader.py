@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from functools import cache
 from pathlib import Path
 from typing import Any
 
-from attrs import frozen
+from attrs import field, frozen
 from lark import Lark, Tree
 from lark.exceptions import UnexpectedInput
 from lark.lexer import PatternRE, PatternStr, TerminalDef
@@ -36,6 +36,7 @@ _STATEMENT = re.compile(
     r'|\s+(?:sample|points|bonus|penalty|fault|lift|setting|trait|alert)\s+"'
 )
 _DEPTH = re.compile(r'"[^"\n]*"|[()]|(?:(?:not(?!\w)|-)\s*)+')
+_HEADER_LINES = frozenset({"edition", "variety", "stage", "valid", "based", "note"})
 _CONTINUATIONS = frozenset(
     {"edition", "variety", "stage", "valid", "based", "note", "with", "comes", "stays", "scores", "shows", "leaves"}
     | {"if", "except", "say", "by", "weight", "worth", "no", "as", "means", "from", "keep", "pick", "send", "rescues"}
@@ -45,10 +46,14 @@ _CONTINUATIONS = frozenset(
 
 @frozen
 class Read:
-    """A rule file as far as it could be read, with every problem of its text."""
+    """A rule file as far as it could be read, with every problem of its text.
+
+    guesses: those of the problems whose mend is a guess at what was meant, each with what can be said without a guess.
+    """
 
     rules: RuleFile
     problems: tuple[Problem, ...]
+    guesses: Mapping[Problem, Problem] = field(factory=dict, eq=False)
 
 
 @frozen
@@ -74,6 +79,7 @@ def read_text(text: str, file: str, memory: Memory | None = None) -> Read:
     problems = list(cleaned.problems)
     statements: list[Statement] = []
     unread: list[tuple[str, str]] = []
+    guesses: dict[Problem, Problem] = {}
     for number, piece in enumerate(_pieces(cleaned, file, problems)):
         if number >= MOST_STATEMENTS:
             problems.append(say.too_many_statements(_line_place(file, piece.offset + 1, 1), MOST_STATEMENTS))
@@ -82,15 +88,19 @@ def read_text(text: str, file: str, memory: Memory | None = None) -> Read:
         if any(piece.offset < line <= last for line in cleaned.unreadable):
             unread.append(_named(piece.text))
             continue
-        read = memory.recalled(piece.text, piece.offset) or _statement(piece, file)
-        if isinstance(read, Problem):
-            problems.append(read)
+        read = memory.recalled(piece.text, piece.offset) or _statement(piece, file, first=number == 0)
+        if isinstance(read, _Unread):
+            problems.append(read.problem)
+            if read.plain is not None:
+                guesses[read.problem] = read.plain
             unread.append(_named(piece.text))
         else:
             memory.keep(piece.text, piece.offset, read)
             statements.append(read)
     memory.settle()
-    return Read(RuleFile(file, cleaned.text, tuple(statements), cleaned.comments, tuple(unread)), tuple(problems))
+    return Read(
+        RuleFile(file, cleaned.text, tuple(statements), cleaned.comments, tuple(unread)), tuple(problems), guesses
+    )
 
 
 def read_header(text: str, file: str) -> Header | None:
@@ -125,7 +135,9 @@ def _pieces(cleaned: Cleaned, file: str, problems: list[Problem]) -> Iterator[_P
                 yield _piece(cleaned, begin, number)
             begin = number
         elif begin is None:
-            problems.append(say.indented_start(_line_place(file, number + 1, len(line) - len(line.lstrip()) + 1)))
+            # A line of a header whose first line is missing is told as that.
+            if line.split()[0] not in _HEADER_LINES:
+                problems.append(say.indented_start(_line_place(file, number + 1, len(line) - len(line.lstrip()) + 1)))
             begin = number
         last = number
     if begin is not None:
@@ -154,38 +166,51 @@ def _piece(cleaned: Cleaned, begin: int, end: int) -> _Piece:
     return _Piece("\n".join(cleaned.lines[begin:end]).rstrip(), begin)
 
 
-def _statement(piece: _Piece, file: str) -> Statement | Problem:
+@frozen
+class _Unread:
+    """Why a statement cannot be read. plain: the same without a guess at what was meant, where the problem holds one."""
+
+    problem: Problem
+    plain: Problem | None = None
+
+
+def _statement(piece: _Piece, file: str, *, first: bool = False) -> Statement | _Unread:
     found = _FIRST_WORD.search(piece.text)
     word = found.group() if found else ""
     column = found.start() + 1 if found else 1
     place = Place(file, piece.offset + 1, column, piece.offset + 1, column + len(word))
     if word not in HEAD_WORDS:
+        if word in _HEADER_LINES and (first or piece.text[:1] == " "):
+            return _Unread(say.header_line_missing(place, word))
         if word in _CONTINUATIONS:
-            return say.not_indented(place, word)
-        return say.unknown_head(place, word, near(word, sorted(HEAD_WORDS)))
+            return _Unread(say.not_indented(place, word))
+        guess = near(word, sorted(HEAD_WORDS))
+        return _Unread(say.unknown_head(place, word, guess), say.unknown_head(place, word, None) if guess else None)
     deep = _too_deep(piece, file)
     if deep is not None:
-        return deep
+        return _Unread(deep)
     try:
         tree = grammar().parse(piece.text)
     except UnexpectedInput as error:
-        return explain(error, piece.text, word, Builder(file, piece.offset))
+        return _Unread(*explain(error, piece.text, word, Builder(file, piece.offset)))
     return _build(tree, Builder(file, piece.offset))
 
 
 def _named(text: str) -> tuple[str, str]:
     """The head word and the name of a statement that could not be read, as far as they can be told."""
     head, _, rest = text.strip().partition(" ")
+    if head in _HEADER_LINES:
+        return "standard", ""
     found = _FIRST_WORD.match(rest.strip())
     return near(head, sorted(HEAD_WORDS)) or head, found.group() if found else ""
 
 
-def _build(tree: Tree[Any], builder: Builder) -> Statement | Problem:
+def _build(tree: Tree[Any], builder: Builder) -> Statement | _Unread:
     node = tree.children[0]
     try:
         return build_statement(builder, node)
     except NoSuchDateError as error:
-        return say.no_such_date(error.word.place, error.word.text)
+        return _Unread(say.no_such_date(error.word.place, error.word.text))
 
 
 def _too_deep(piece: _Piece, file: str) -> Problem | None:

@@ -11,6 +11,7 @@ from koirules.language import statements as st
 from koirules.problems import Place, Problem, is_refused
 from koirules.standard.check.declarations import Names, check_constants, house_traits, settings, titled
 from koirules.standard.check.expressions import Typer
+from koirules.standard.check.guesses import with_kinds
 from koirules.standard.check.header import Spoken, check_header, elsewhere, spoken_variety
 from koirules.standard.check.limits import check_grades, check_limit
 from koirules.standard.check.needs import check_early_scores, working_order
@@ -76,6 +77,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
     problems = list(found)
     header = check_header(file, problems)
     declared, typer = _declare(file, header, varieties, problems)
+    problems[:] = with_kinds(problems, file.text, typer.traits, [*declared.terms])
     steps = {name: words_of(trait.kind) for name, trait in typer.traits.items()}
     order = working_order(declared.terms, declared.limits, steps, problems)
     for key in order:
@@ -97,7 +99,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
         for said in said_by(statement):
             check_languages(said, problems)
             known = of_the_batch(typer) if isinstance(statement, st.Alert) else typer.names()
-            check_say(said, [*known, *typer.unread], problems)
+            check_say(said, [*known, *typer.unread], problems, complete=typer.vocabulary_known)
     check_early_scores(file.statements, declared.terms, declared.limits, problems)
     told = Known(typer.traits, typer.settings, typer.terms, file)
     if header is None or is_refused(problems):
@@ -137,6 +139,10 @@ def _declare(
         for term in _all(file.statements, st.Term)
         if names.take_value(term.name, vocabulary, variety)
     }
+    # Of a name that is declared again in words that cannot be read, nobody knows which one is meant.
+    doubtful = {(head, name) for head, name in file.unread}
+    house = {name: trait for name, trait in house.items() if ("trait", name) not in doubtful}
+    made_settings = {name: made for name, made in made_settings.items() if ("setting", name) not in doubtful}
     worths = section_worths(file, names)
     limits = _named(file, names)
     typer = Typer(

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from attrs import evolve
+
 from koirules.language import syntax
-from koirules.language.syntax import Expression, Word
+from koirules.language.syntax import Expression, Quantity, Word
 from koirules.problems import Edit, Place, Problem, misfits, naming, reading, values
 from koirules.standard import operations as ops
 from koirules.standard.check.arithmetic import mismatch, type_shown
@@ -141,6 +143,10 @@ def _ordered(
 
 
 def _same(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Comparison) -> Node | None:
+    stretch = _stretch_meant(left, tail)
+    if stretch is not None:
+        typer.problems.append(stretch)
+        return None
     unknown = recorded_meant(tail) if trait_of(left) is not None and not _names_something(typer, left, tail) else None
     if unknown is not None:
         typer.problems.append(unknown)
@@ -176,6 +182,23 @@ def _same(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Compa
         steps = Constant(expected, bits, expression.place)
         return apply(ops.STEP_IN, (left, steps), Truth(), expression.place)
     return apply(ops.ANY_OF, tuple(found), Truth(), expression.place)
+
+
+def _stretch_meant(left: Node, tail: syntax.Tail) -> Problem | None:
+    """The problem of `score is 88-100`, which reads as a difference of two numbers."""
+    operand = tail.operands[0]
+    if tail.operator != "is" or not isinstance(left.type, Numeric) or not isinstance(operand, syntax.Arithmetic):
+        return None
+    low, rest = operand.first, operand.rest
+    if len(rest) != 1 or rest[0][0] != "-" or not isinstance(low, Quantity) or not isinstance(rest[0][1], Quantity):
+        return None
+    high = rest[0][1]
+    if high.value <= low.value or low.unit not in {None, high.unit}:
+        return None
+    meant = f"between {written(evolve(low, unit=high.unit))} and {written(high)}"
+    return values.stretch_by_sign(
+        tail.place, written(low), written(high), f"not {meant}" if tail.negated else meant, tail.negated
+    )
 
 
 def _names_something(typer: Typing, left: Node, tail: syntax.Tail) -> bool:

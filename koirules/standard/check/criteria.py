@@ -6,12 +6,12 @@ from itertools import pairwise
 
 from koirules.language import statements as st
 from koirules.language.syntax import Quantity, Word
-from koirules.problems import Edit, Problem, is_refused, naming, parts, values
+from koirules.problems import Edit, Problem, is_refused, naming, parts, rows, values
 from koirules.standard import operations as ops
 from koirules.standard.check.curves import Curve, Shape, Table
 from koirules.standard.check.declarations import maybe_titled, titled
 from koirules.standard.check.expressions import Typer
-from koirules.standard.check.guesses import step_meant
+from koirules.standard.check.guesses import is_unknown_word, step_meant
 from koirules.standard.numbers import dimension_of, held, millionths, points_scaled, share_meant, written
 from koirules.standard.parts import Extra, Points
 from koirules.standard.reading_nodes import YES_NO_STEPS, unit_shown
@@ -121,6 +121,8 @@ def _table(
             rest.append(gives[i])
         elif isinstance(key, Quantity):
             problems.append(parts.number_key(key.place, written(key), type_words(by.type), words))
+        elif key.text not in words and is_unknown_word(key.text):
+            problems.append(rows.row_for_unknown(row.place, key.text, alone=False))
         elif key.text not in words:
             guess = step_meant(key.text, words)
             problems.append(naming.unknown_step(key.place, key.text, type_words(by.type), words, guess))

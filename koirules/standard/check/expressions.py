@@ -73,7 +73,8 @@ class Typer:
     terms holds the terms that are typed already, None for one that has problems of its own. elsewhere: who has a trait, by
     its name, for traits that only other varieties have. unread: names of statements that could not be read, which nobody
     misses. vocabulary_known: False where the file names a variety that is not there, so that no trait can be missed.
-    measures: how some of the traits are derived.
+    measures: how some of the traits are derived. in_section: what is typed now gives points, and so cannot read what is
+    worked out from them.
     """
 
     traits: Mapping[str, Trait]
@@ -89,6 +90,7 @@ class Typer:
     measures: Sequence[TypedMeasure] = ()
     terms: dict[str, Term | None] = field(factory=dict)
     problems: list[Problem] = field(factory=list)
+    in_section: bool = False
     _guessed: int = 0
 
     def node(self, expression: Expression, expected: Steps | None = None) -> Node | None:
@@ -212,7 +214,8 @@ class Typer:
             return
         guess = None
         if self._may_guess():
-            guess = meant_by(word.text, self.traits, self.sections, list(self.faults), self.names())
+            sections, faults = ([], []) if self.in_section else (list(self.sections), list(self.faults))
+            guess = meant_by(word.text, self.traits, sections, faults, self.names())
         self.problems.append(naming.unknown_name(word.place, word.text, guess, self.elsewhere.get(word.text)))
 
     def _may_guess(self) -> bool:

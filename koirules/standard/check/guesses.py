@@ -6,8 +6,9 @@ from collections.abc import Collection, Mapping, Sequence
 
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Word
-from koirules.problems import Edit, Problem, misfits, naming, values
+from koirules.problems import Edit, Place, Problem, misfits, naming, sentences, values
 from koirules.standard.types import PlaceWords, Steps, TextLabel, Truth, Type, type_of_kind
+from koirules.vocabulary.kinds import Count, Kind, Number, Places, YesNo
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.traits import Trait
 
@@ -26,28 +27,52 @@ _EVERYDAY = {
     "points": "score",
     "total": "score",
 }
+_MOST_MEANT = 3
 _RECORDED = frozenset(("known", "given", "noted", "written"))
 _NOT_RECORDED = frozenset(("unknown", "missing", "blank", "empty", "unrecorded"))
-_REST = frozenset(("else", "anything", "other", "others", "otherwise", "rest"))
+_REST = frozenset(("else", "anything", "everything", "other", "others", "otherwise", "rest"))
 
 
 def meant_by(
     text: str, traits: Mapping[str, Trait], sections: Collection[str], faults: Collection[str], names: Sequence[str]
-) -> str | None:
-    """What a word most likely stands for: a section or fault, a number, a trait by its label, or a near name."""
+) -> str | tuple[tuple[str, str], ...] | None:
+    """What a word most likely stands for: a section or fault, a number, a trait by its title, or a near name.
+
+    Several traits with their titles, where the word begins the titles of several.
+    """
     if text in sections:
         return f"section {text}"
     if text in faults:
         return f"fault {text}"
     if text in _EVERYDAY:
         return _EVERYDAY[text]
-    by_label = (name for name, trait in traits.items() if text in {trait.title, *trait.titles.values()})
-    return next(by_label, None) or near(text, names)
+    by_title = _by_title(text, traits)
+    if len(by_title) < 2:
+        return by_title[0] if by_title else near(text, names)
+    return tuple((name, traits[name].title) for name in by_title[:_MOST_MEANT])
+
+
+def _by_title(text: str, traits: Mapping[str, Trait]) -> list[str]:
+    """The traits that a person calls so: by a title in any language, else by titles that begin with the word."""
+    low = text.casefold().replace("_", " ")
+    begins: list[str] = []
+    for name, trait in traits.items():
+        titles = [title.casefold() for title in (trait.title, *trait.titles.values())]
+        if low in titles:
+            return [name]
+        if len(low) > 2 and any(title.startswith(f"{low} ") for title in titles):
+            begins.append(name)
+    return sorted(begins, key=lambda name: len(traits[name].title))
 
 
 def step_meant(text: str, words: Sequence[str]) -> str | None:
     """What a key of a table stands for that is none of its words."""
     return "anything else" if text in _REST else near(text, words)
+
+
+def is_unknown_word(text: str) -> bool:
+    """Whether the key of a table stands for what was not recorded."""
+    return text in _NOT_RECORDED or text in {"open", "unknown", "unclear"}
 
 
 def recorded_meant(tail: syntax.Tail) -> Problem | None:
@@ -97,6 +122,39 @@ def loose_steps(
             edit = Edit(part.place.to(values_of_it[-1].place), mended)
             return values.loose_step(values_of_it[1].place, shown[1], joint, edit)
     return None
+
+
+def with_kinds(
+    problems: Sequence[Problem], text: str, traits: Mapping[str, Trait], terms: Collection[str]
+) -> list[Problem]:
+    """Problems of the reader, those of `no NAME` with the mend that fits what the name reads."""
+    found: list[Problem] = []
+    for problem in problems:
+        if problem.code == "no-before-name" and problem.edit is None and isinstance(problem.site, Place):
+            line = text.split("\n")[problem.site.end_line - 1]
+            name = line[: problem.site.end_column - 1].split()[-1]
+            if name in terms:
+                found.append(sentences.no_before_name(problem.site, name, f"not {name}"))
+                continue
+            if name in traits:
+                found.append(sentences.no_before_name(problem.site, name, _none_of(name, traits[name].kind)))
+                continue
+        found.append(problem)
+    return found
+
+
+def _none_of(name: str, kind: Kind) -> str:
+    match kind:
+        case YesNo():
+            return f"not {name}"
+        case Places():
+            return f"count of {name} is 0"
+        case Number(unit):
+            return f"{name} is 0 {unit.symbol}" if unit else f"{name} is 0"
+        case Count():
+            return f"{name} is 0"
+        case _:
+            return f"{name} is …"
 
 
 def _is_value(expression: Expression, kind: Type, names: Collection[str]) -> bool:

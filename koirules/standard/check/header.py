@@ -112,6 +112,7 @@ def _with_skins(
 ) -> Variety | None:
     """A variety with skins laid over it one by one; what is wrong with any of them joins the problems."""
     laid = variety
+    missing: list[Word] = []
     for position, word in enumerate(skins):
         names = _texts(skins[: position + 1])
         skin = varieties.skins.get(word.text)
@@ -120,11 +121,14 @@ def _with_skins(
         elif skin is None and word.text in varieties:
             problems.append(naming.variety_as_skin(word.place, word.text))
         elif skin is None:
-            known = list(varieties.skins)
-            problems.append(naming.unknown_skin(word.place, word.text, near(word.text, known), known))
+            missing.append(word)
         elif laid is not None and variety is not None:
             problems += [naming.skin_clash(word.place, word.text, laid.name, why) for why in clashes(laid, skin)]
             laid = lay_over(laid, skin, name_with(variety.name, names))
+    if missing:
+        known = list(varieties.skins)
+        guess = near(missing[0].text, known) if len(missing) == 1 else None
+        problems.append(naming.unknown_skin(missing[0].place, _texts(missing), guess, known))
     return laid
 
 

@@ -39,6 +39,7 @@ def check_sections(file: st.RuleFile, typer: Typer) -> tuple[Section, ...]:
     """Every section with its criteria, as far as they have no problems."""
     contents = _contents(file, typer.problems)
     made: list[Section] = []
+    typer.in_section = True
     for name, inside in contents.items():
         before = len(typer.problems)
         points: list[Points] = []
@@ -59,6 +60,7 @@ def check_sections(file: st.RuleFile, typer: Typer) -> tuple[Section, ...]:
         if whole and not is_refused(typer.problems[before:]):
             _check_sums(section, file, typer.problems)
         made.append(section)
+    typer.in_section = False
     return tuple(made)
 
 
