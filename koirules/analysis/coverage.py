@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from koirules.engines.scalar.evaluator import Trace
 from koirules.grading.single import Grader
-from koirules.standard.check.curves import Curve
+from koirules.meaning.curves import Curve
 from koirules.standard.parts import Limit, Points
 from koirules.standard.reading_nodes import unit_shown
 from koirules.standard.types import Numeric, Steps

@@ -14,9 +14,9 @@ from attrs import evolve, frozen
 
 from koirules.grading.sample_runs import run_samples
 from koirules.grading.single import Grader
+from koirules.meaning.curves import Curve, Table
+from koirules.meaning.operators import NUMBER_ABOVE, NUMBER_AT_LEAST, STEP_ABOVE, STEP_AT_LEAST, Operation
 from koirules.problems import Place
-from koirules.standard.check.curves import Curve, Table
-from koirules.standard.operations import NUMBER_ABOVE, NUMBER_AT_LEAST, STEP_ABOVE, STEP_AT_LEAST, Operation
 from koirules.standard.parts import Extra, Limit, Points, Rules, Section
 from koirules.standard.tree import Apply, Constant, Node
 from koirules.standard.types import Numeric, Steps

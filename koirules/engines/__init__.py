@@ -1,4 +1,8 @@
-"""A checked standard made into something that runs: on one record, on columns, on a fish that is not known yet.
+"""A checked standard made into something that runs: each engine is a room of its own.
 
-In comes the typed tree of a standard; out goes an evaluator. Each engine is a room of its own.
+| engine | lowers to | for |
+| --- | --- | --- |
+| scalar | Python source of the traced program (program/) | one record |
+| columnar | expressions of Polars, over the value algebra (meaning/) | frames |
+| symbolic | terms of z3, over the value algebra | proofs |
 """

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from typing import Any
 
-from koirules.standard import operations as ops
+from koirules.meaning import operators as ops
 from koirules.standard.tree import Apply, Node, walk
 
 

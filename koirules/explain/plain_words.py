@@ -9,8 +9,8 @@ from functools import cached_property
 
 from attrs import frozen
 
+from koirules.meaning.operators import LIMIT
 from koirules.problems import Place
-from koirules.standard.operations import LIMIT
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import trait_of, unit_shown
 from koirules.standard.titles import Titled

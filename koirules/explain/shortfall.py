@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from typing import Any
 
+from koirules.meaning import operators as ops
 from koirules.problems import Place
-from koirules.standard import operations as ops
 from koirules.standard.reading_nodes import unit_shown, unrounded
 from koirules.standard.tree import Apply, Constant, Node, ScoreRead, SettingRead, walk
 from koirules.standard.types import Numeric

@@ -14,10 +14,10 @@ from typing import Any
 from attrs import define, frozen
 
 from koirules.engines.scalar.complete import Sure, taken
-from koirules.engines.scalar.emitter import Constants
-from koirules.engines.scalar.sure_emitter import Input
+from koirules.engines.scalar.source import Constants
 from koirules.grading.measuring import leaves_as_it_is
 from koirules.grading.single import Grader
+from koirules.program.records import Input
 from koirules.results.mapping_record import TINY, Glance, RecordReader, doubles_between, highest_count, words_known
 from koirules.results.record import Record
 from koirules.results.result import Result
@@ -105,18 +105,18 @@ class AtOnce:
         if beside or not self.grader.evaluator.ahead.nothing:
             # What stands beside a record is in no mapping.
             return lambda _: None
-        constants = complete.constants()
+        constants = Constants()
         lines = [
             f"q{number} = record.get({constants.named(key)}) is not None" for number, key in enumerate(complete.asked)
         ]
-        lines += taken(complete.inputs, [one.name for one in complete.inputs], constants)
-        for one in complete.inputs:
-            lines += self._read(one, constants)
+        lines += taken(complete.inputs, [f"t{number}" for number in range(len(complete.inputs))], constants)
+        for number, one in enumerate(complete.inputs):
+            lines += self._read(one, f"t{number}", constants)
         return complete.made(lines, constants)
 
-    def _read(self, one: Input, constants: Constants) -> list[str]:
+    def _read(self, one: Input, name: str, constants: Constants) -> list[str]:
         """The lines that make the value of an input of what was given."""
-        name, kind = one.name, self.reader.traits[one.key].kind
+        kind = self.reader.traits[one.key].kind
         look = constants.named(_look(one, self.reader.glances[one.key]))
         match kind:
             case Number(unit=unit) if unit is None or unit.factor == 1:

@@ -19,9 +19,9 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from attrs import evolve, field, frozen
 
 from koirules.candidates.answers import Answer, answer_words, answers_to, within
-from koirules.engines.scalar.emitter import RecordedAs
 from koirules.engines.scalar.evaluator import Evaluator, Trace, compile_rules
 from koirules.grading.single import Grader
+from koirules.program.records import RecordedAs
 from koirules.results.parts_read import traits_in
 from koirules.standard.cuts import cuts_of
 from koirules.standard.parts import Part, Setting

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from koirules.standard import operations as ops
+from koirules.meaning import operators as ops
 from koirules.standard.parts import Part, Rules
 from koirules.standard.reading_nodes import traits_at
 from koirules.standard.tree import Apply, Node, Recorded, ScoreRead, SectionRead, Supplied, TermRead, TraitRead, walk

@@ -11,11 +11,15 @@ from typing import Any, assert_never
 
 from attrs import frozen
 
-from koirules.engines.scalar.emitter import Emitter, RecordedAs
-from koirules.engines.scalar.evaluator import RuleWriter, Trace, worst_first
-from koirules.engines.scalar.late_parts import late_parts, needed_for, order_key
-from koirules.standard.operations import MILLIONTHS
-from koirules.standard.parts import Rules, Setting
+from koirules.engines.scalar.evaluator import Trace, ends_shown, function, labels
+from koirules.engines.scalar.source import tupled
+from koirules.meaning.grades import worst_first
+from koirules.meaning.operators import MILLIONTHS
+from koirules.program.evaluation import Evaluation
+from koirules.program.evaluation_order import late_parts, needed_for, order_key
+from koirules.program.graph import Kind, Tracer, Value
+from koirules.program.records import AnyRecord
+from koirules.standard.parts import Rules, Setting, Term
 from koirules.standard.tree import Node
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
 
@@ -34,33 +38,41 @@ class NodeValues:
 
 def compile_nodes(rules: Rules, settings: Mapping[str, Setting], nodes: Sequence[Node], *, graded: bool) -> NodeValues:
     """Generate the function that works expressions out. graded: whether its records carry their outcome."""
-    writer = RuleWriter(rules, Emitter(settings, RecordedAs.STANDS))
-    emit = writer.emit
+    tracer = Tracer()
+    evaluation = Evaluation(rules, settings, tracer, AnyRecord(tracer))
     needed = needed_for(rules, nodes)
     if graded:
-        kind = Numeric(None)
-        emit.points("", emit.given("score", kind, (0, 0)))
-        for section in rules.sections:
-            emit.points(section.name, emit.given(f"section {section.name}", kind, (0, 0)))
-        for limit in rules.limits:
-            if limit.head == "fault":
-                emit.fault(limit.name, emit.given(f"fault {limit.name}", Truth(), (False, True)))
-        grades = tuple(grade.name for grade in reversed(rules.grades))
-        emit.grade(emit.given("grade", Steps(grades, ordered=True), (1 << len(grades)) - 1))
-        writer.work_out(
-            part for part in rules.order if order_key(part) in needed and order_key(part).startswith("term ")
-        )
+        _give_outcome(evaluation, tracer)
+        wanted = [part for part in rules.order if isinstance(part, Term) and order_key(part) in needed]
+        evaluation.evaluate(wanted)
     else:
         late = late_parts(rules)
         order = [part for part in rules.order if order_key(part) in needed]
-        writer.work_out(part for part in order if order_key(part) not in late)
+        evaluation.evaluate(part for part in order if order_key(part) not in late)
         if "score" in needed:
-            writer.score()
-        writer.work_out(part for part in order if order_key(part) in late)
-    ends = [emit.node(node) for node in nodes]
-    told = "".join(f"({end.first}, {end.second}), " if end.second else f"{end.first}, " for end in ends)
-    run = writer.function(f"({told})")
-    return NodeValues(run)
+            evaluation.evaluate_score()
+        evaluation.evaluate(part for part in order if order_key(part) in late)
+    ends = [ends_shown(evaluation.node(node), node.type) for node in nodes]
+    outputs = [end for each in ends for end in each if end is not None]
+
+    def result(spell: Callable[[Any], str]) -> str:
+        return tupled(
+            spell(first) if second is None else tupled([spell(first), spell(second)]) for first, second in ends
+        )
+
+    return NodeValues(function(rules.file, outputs, result, labels=labels(evaluation)).run)
+
+
+def _give_outcome(evaluation: Evaluation[Value], tracer: Tracer) -> None:
+    """Take the score, sections, faults and grade from the record (`outcome_readings`)."""
+    rules, record = evaluation.rules, AnyRecord(tracer)
+    evaluation.hundredths[""] = record.read("score", Kind.WHOLE, (0, 0))
+    for section in rules.sections:
+        evaluation.hundredths[section.name] = record.read(f"section {section.name}", Kind.WHOLE, (0, 0))
+    for limit in rules.limits:
+        if limit.head == "fault":
+            evaluation.faults[limit.name] = record.read(f"fault {limit.name}", Kind.TRUTH, (False, True))
+    evaluation.grade = record.read("grade", Kind.SET, (1 << len(rules.grades)) - 1)
 
 
 def outcome_readings(rules: Rules, trace: Trace) -> dict[str, Any]:

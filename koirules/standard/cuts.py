@@ -12,8 +12,8 @@ from collections.abc import Iterator, Mapping
 
 from attrs import frozen
 
-from koirules.standard import operations as ops
-from koirules.standard.check.curves import Curve
+from koirules.meaning import operators as ops
+from koirules.meaning.curves import Curve
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import trait_of, traits_at, unrounded
 from koirules.standard.tree import Apply, Constant, Node, Recorded, SettingRead, Supplied, TermRead, TraitRead, walk

@@ -11,8 +11,8 @@ from attrs import field, frozen
 
 from koirules.language.parse.cleaning import without_remark
 from koirules.language.statements import Outcome, RuleFile
+from koirules.meaning.curves import Shape
 from koirules.problems import Place
-from koirules.standard.check.curves import Shape
 from koirules.standard.derivations import TypedMeasure
 from koirules.standard.rounds import Round
 from koirules.standard.saying import names_in

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from koirules.language.syntax import Word
+from koirules.meaning.operators import MILLIONTHS, TRUTH_OF_STEPS
 from koirules.problems import Place
-from koirules.standard.operations import MILLIONTHS, TRUTH_OF_STEPS
 from koirules.standard.tree import Apply, Grown, Node, Recorded, Supplied, TermRead, TraitRead, apply
 from koirules.standard.types import Steps, Truth, type_of_kind
 from koirules.vocabulary.kinds import Number, YesNo

@@ -13,8 +13,8 @@ from typing import Any, assert_never
 
 from attrs import field, frozen
 
+from koirules.meaning.operators import Operation
 from koirules.problems import Place
-from koirules.standard.operations import Operation
 from koirules.standard.types import Type
 from koirules.vocabulary.traits import Trait
 

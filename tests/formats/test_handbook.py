@@ -17,10 +17,10 @@ from markdown_it import MarkdownIt
 from koirules import load_standard, read_standard
 from koirules.commands.output import CAUTIONS
 from koirules.grading.sample_runs import run_samples
+from koirules.meaning.curves import Curve
 from koirules.report.handbook import Subject, blocks_of, check_handbook_path, write_handbook
 from koirules.report.handbook.as_html import html_of
 from koirules.report.handbook.as_markdown import markdown_of
-from koirules.standard.check.curves import Curve
 from koirules.standard.reading_nodes import trait_of, unit_shown
 from koirules.vocabulary.kinds import Number
 

@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 
 import koirules
 from koirules.engines.scalar.evaluator import Trace
+from koirules.meaning.operators import HELD_WITHIN
 from koirules.results.record import Record
-from koirules.standard.operations import HELD_WITHIN
 from koirules.standard.parts import Rules
 from koirules.standard.tree import Apply, walk
 from tests.judge.judge import judge

@@ -16,7 +16,7 @@ from koirules.language.format.pieces import Pen, joined
 from koirules.language.format.rounds import write_round
 from koirules.language.format.samples import write_phrase, write_sample
 from koirules.language.syntax import Expression, Quantity, Title, Word
-from koirules.standard.check.curves import Curve
+from koirules.meaning.curves import Curve
 from koirules.standard.check.header import said_of
 from koirules.standard.parts import Rules
 from koirules.standard.tree import Node

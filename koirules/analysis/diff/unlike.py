@@ -9,11 +9,11 @@ from attrs import frozen
 
 from koirules.analysis.diff.following import Follows, grown_by, own_of_each
 from koirules.engines.scalar.evaluator import Trace
-from koirules.engines.scalar.late_parts import late_parts, order_key
 from koirules.engines.symbolic.value_numbering import SameValues
 from koirules.grading.single import Grader
+from koirules.meaning.curves import Curve
+from koirules.program.evaluation_order import late_parts, order_key
 from koirules.results.parts_read import points_in, traits_in
-from koirules.standard.check.curves import Curve
 from koirules.standard.parts import Extra, Grade, Limit, Part, Points, Section, Setting, Term, part_key
 
 _MARKS = ("old", "new")

@@ -10,8 +10,10 @@ from attrs import frozen
 
 from koirules.analysis.proofs.prover import Answer, Prover, Shows
 from koirules.analysis.proofs.statements import Outcome, Statement
-from koirules.engines.scalar.evaluator import Trace, capped, raised
+from koirules.engines.scalar.evaluator import Trace
 from koirules.engines.scalar.walking import worked_out
+from koirules.meaning.algebra import PLAIN, Ends
+from koirules.meaning.grades import capped, lifted, limited
 from koirules.standard.parts import Limit, part_key
 from koirules.standard.tree import Node, walk
 
@@ -212,10 +214,11 @@ def _differs(prover: Prover, possible: list[Any]) -> Any:
 def _changes(prover: Prover, left_out: list[Limit]) -> Shows:
     def shows(_: Any, trace: Trace) -> bool:
         possible = trace.by_points
-        for head, change in (("lift", raised), ("fault", capped)):
+        for head, change in (("lift", lifted), ("fault", capped)):
             for limit, states in zip(prover.rules.limits, trace.limits, strict=True):
                 if limit.head == head and limit not in left_out and states[5]:
-                    possible = change(possible, limit.grade) | (0 if states[4] else possible)
+                    moved = change(PLAIN, possible, limit.grade, len(prover.rules.grades))
+                    possible = limited(PLAIN, possible, moved, Ends(*states[4:]))
         return possible != trace.possible
 
     return shows

@@ -11,7 +11,7 @@ from attrs import evolve
 
 from koirules.engines.columnar.rounding import Line
 from koirules.engines.columnar.values import End, Millionths, filled
-from koirules.standard.check.curves import Curve
+from koirules.meaning.curves import Curve
 
 if TYPE_CHECKING:
     import polars as pl

@@ -14,7 +14,7 @@ from koirules.engines.columnar.meaning import applied
 from koirules.engines.columnar.missing import Missing
 from koirules.engines.columnar.stages import Stages
 from koirules.engines.columnar.values import Coded, Hundredths, Known, Millionths, Pair, Raw, Value
-from koirules.standard import operations as ops
+from koirules.meaning import operators as ops
 from koirules.standard.parts import Limit, Rules, Setting, Term
 from koirules.standard.tree import (
     Apply,

@@ -1,17 +1,16 @@
-"""The operations table over columns: the source of each row is read as it stands, and done to columns instead of numbers.
-
-So an operator has one meaning: what Python would work out for a record is worked out here for a whole column.
-"""
+"""The value algebra over columns: what Python would work out for a record is worked out here for a whole column."""
 
 from __future__ import annotations
 
-import ast
-from collections.abc import Callable, Mapping, Sequence
-from functools import cache, reduce
-from typing import TYPE_CHECKING, Any
+from collections.abc import Callable, Sequence
+from enum import Enum
+from functools import reduce
+from typing import TYPE_CHECKING, Any, assert_never
 
 from koirules.engines.columnar.values import End, Millionths, Pair, divided, filled
-from koirules.standard.operations import Ends, Operation
+from koirules.meaning.algebra import PLAIN, Algebra, Ends
+from koirules.meaning.curves import Shape
+from koirules.meaning.operators import Operation
 
 if TYPE_CHECKING:
     import polars as pl
@@ -19,25 +18,8 @@ if TYPE_CHECKING:
 
 def applied(operation: Operation, operands: Sequence[Pair], ranges: Sequence[Any]) -> Pair:
     """An operation over columns. ranges: what each operand can be at all, which may show that the result is one value."""
-    names = [Ends(f"x{i}", f"x{i}" if pair.sure else f"y{i}") for i, pair in enumerate(operands)]
-    ends = {name.first: pair.first for name, pair in zip(names, operands, strict=True)}
-    ends.update({name.second: pair.second for name, pair in zip(names, operands, strict=True)})
-    shape = tuple(pair.sure for pair in operands)
-    first = _Reader(ends).read(_syntax(operation, shape, second=False))
-    if all(shape) and not operation.opens(*ranges):
-        return Pair(first, first)
-    if operation.second is None:
-        return Pair(first, None)
-    return Pair(first, _Reader(ends).read(_syntax(operation, shape, second=True)))
-
-
-@cache
-def _syntax(operation: Operation, shape: tuple[bool, ...], *, second: bool) -> ast.expr:
-    names = [Ends(f"x{i}", f"x{i}" if sure else f"y{i}") for i, sure in enumerate(shape)]
-    source = operation.second if second else operation.first
-    if source is None:
-        raise AssertionError("an end that the operation has not")
-    return ast.parse(source(*names), mode="eval").body
+    made = operation.over(_COLUMNS, [Ends(pair.first, pair.second) for pair in operands], ranges)
+    return Pair(made.first, made.second)
 
 
 def every(parts: Sequence[Any]) -> Any:
@@ -95,122 +77,163 @@ def _joined(parts: Sequence[Any], *, neutral: bool, join: Callable[[Any, Any], A
     return balanced(columns, join) if columns else neutral
 
 
-class _Reader:
-    """Reads the syntax of a row of the table with columns in place of its names."""
+class _Columns:
+    """The value algebra over columns, and over Python values that stand for a column that is the same in every row."""
 
-    def __init__(self, ends: Mapping[str, End]) -> None:
-        self.ends = ends
+    def constant(self, value: Any) -> Any:
+        return value
 
-    def read(self, node: ast.expr) -> Any:
-        match node:
-            case ast.Name(id=name):
-                return self.ends[name]
-            case ast.Constant(value=value):
-                return value
-            case ast.BoolOp(op=ast.And(), values=values):
-                return every([self.column(value) for value in values])
-            case ast.BoolOp(op=ast.Or(), values=values):
-                return some([self.column(value) for value in values])
-            case ast.UnaryOp(op=ast.Not(), operand=operand):
-                return no(self.column(operand))
-            case ast.UnaryOp(op=ast.USub(), operand=operand):
-                return -self.column(operand)
-            case ast.UnaryOp(op=ast.Invert(), operand=operand):
-                return ~self.column(operand)
-            case ast.BinOp(left=left, op=sign, right=right):
-                return _calculated(sign, self.column(left), self.column(right))
-            case ast.IfExp(test=test, body=body, orelse=orelse):
-                made = self.column(test)
-                if isinstance(made, bool):
-                    # As in Python, the other branch is not looked at: it may divide by 0.
-                    return self.column(body if made else orelse)
-                return chosen(made, self.column(body), self.column(orelse))
-            case ast.Compare(left=left, ops=signs, comparators=others):
-                ends = [self.read(left), *(self.read(other) for other in others)]
-                return every([_compared(sign, *ends[i : i + 2]) for i, sign in enumerate(signs)])
-            case ast.Call(func=ast.Name(id="sum"), args=[ast.Tuple(elts=parts)]):
-                return total([_counted(self.column(part)) for part in parts])
-            case ast.Call(func=ast.Name(id=("min" | "max") as name), args=parts):
-                return _extreme(name, [self.column(part) for part in parts])
-            case ast.Call(func=ast.Name(id="floor"), args=[part]):
-                return self.column(part).floor()
-            case ast.Call(func=ast.Attribute(value=value, attr="bit_count")):
-                import polars as pl
+    def bits(self, value: int) -> Any:
+        return value
 
-                return self.column(value).bitwise_count_ones().cast(pl.Float64)
-            case _:
-                raise AssertionError(f"the table says what columns cannot do: {ast.unparse(node)}")
+    def known(self, value: Any) -> bool | None:
+        return value if isinstance(value, bool) else None
 
-    def column(self, node: ast.expr) -> Any:
-        """A node as a Python value or a column."""
-        return filled(self.read(node))
+    def add(self, a: End, b: End) -> Any:
+        return filled(a) + filled(b)
+
+    def subtract(self, a: End, b: End) -> Any:
+        return filled(a) - filled(b)
+
+    def multiply(self, a: End, b: End) -> Any:
+        return filled(a) * filled(b)
+
+    def divide(self, a: End, b: End) -> Any:
+        left, right = filled(a), filled(b)
+        if isinstance(left, int | float):
+            return left / (right or 1.0) if isinstance(right, int | float) else left / right
+        return divided(left, right)
+
+    def negate(self, a: End) -> Any:
+        return -filled(a)
+
+    def millionths(self, a: End) -> Any:
+        number = filled(a)
+        return PLAIN.millionths(number) if not _is_column(number) else (1_000_000.0 * number + 0.5).floor()
+
+    def divide_down(self, a: End, by: int) -> Any:
+        return filled(a) // by
+
+    def least(self, *parts: End) -> Any:
+        return _extreme("min", [filled(part) for part in parts])
+
+    def most(self, *parts: End) -> Any:
+        return _extreme("max", [filled(part) for part in parts])
+
+    def total(self, *parts: End) -> Any:
+        return total([filled(part) for part in parts])
+
+    def count(self, *parts: End) -> Any:
+        return total([_counted(part) for part in parts])
+
+    def at_least(self, a: End, b: End) -> Any:
+        return _compared(Comparison.AT_LEAST, a, b)
+
+    def above(self, a: End, b: End) -> Any:
+        return _compared(Comparison.ABOVE, a, b)
+
+    def equal(self, a: End, b: End) -> Any:
+        return _compared(Comparison.EQUAL, a, b)
+
+    def every(self, *parts: Any) -> Any:
+        return every(parts)
+
+    def some(self, *parts: Any) -> Any:
+        return some(parts)
+
+    def no(self, part: Any) -> Any:
+        return no(part)
+
+    def where(self, test: Any, one: End, other: End) -> Any:
+        return chosen(test, filled(one), filled(other))
+
+    def common(self, a: Any, b: Any) -> Any:
+        return a & b
+
+    def either(self, a: Any, b: Any) -> Any:
+        return a | b
+
+    def meets(self, a: Any, b: Any) -> Any:
+        return no(_same(a & b, 0))
+
+    def lowest(self, a: Any) -> Any:
+        return a & -a
+
+    def halved(self, a: Any) -> Any:
+        return a // 2
+
+    def members(self, a: Any) -> Any:
+        import polars as pl
+
+        return a.bitwise_count_ones().cast(pl.Float64) if _is_column(a) else a.bit_count()
+
+    def missing(self, a: Any) -> Any:
+        return a.is_null() if _is_column(a) else a is None
+
+    def hundredths(self, a: End) -> Any:
+        return self.divide(a, 100.0)
+
+    def points(self, shape: Shape, read: Ends[Any]) -> Ends[Any]:
+        raise NotImplementedError
 
 
-def _calculated(sign: ast.operator, left: Any, right: Any) -> Any:
-    match sign:
-        case ast.Add():
-            return left + right
-        case ast.Sub():
-            return left - right
-        case ast.Mult():
-            return left * right
-        case ast.Div():
-            if isinstance(left, int | float) and isinstance(right, int | float):
-                # A divisor that is 0 in every row is guarded in every row.
-                return left / right if right else 0.0
-            return left / right if isinstance(left, int | float) else divided(left, right)
-        case ast.BitAnd():
-            return left & right
-        case ast.BitOr():
-            return left | right
-        case ast.RShift():
-            return left // 2**right
-        case _:
-            raise AssertionError(sign)
+_COLUMNS: Algebra[Any] = _Columns()
 
 
-def _compared(sign: ast.cmpop, left: End, right: End) -> Any:
+class Comparison(Enum):
+    """How two ends are compared."""
+
+    AT_LEAST = ">="
+    ABOVE = ">"
+    EQUAL = "=="
+    AT_MOST = "<="
+    BELOW = "<"
+
+
+_TURNED = {
+    Comparison.AT_LEAST: Comparison.AT_MOST,
+    Comparison.ABOVE: Comparison.BELOW,
+    Comparison.EQUAL: Comparison.EQUAL,
+    Comparison.AT_MOST: Comparison.AT_LEAST,
+    Comparison.BELOW: Comparison.ABOVE,
+}
+
+
+def _compared(how: Comparison, left: End, right: End) -> Any:
     if isinstance(left, Millionths) and isinstance(right, int):
-        return _at_bound(sign, left, right)
+        return _at_bound(how, left, right)
     if isinstance(right, Millionths) and isinstance(left, int):
-        return _at_bound(_TURNED[type(sign)](), right, left)
+        return _at_bound(_TURNED[how], right, left)
     a, b = filled(left), filled(right)
-    match sign:
-        case ast.GtE():
+    match how:
+        case Comparison.AT_LEAST:
             return a >= b
-        case ast.Gt():
+        case Comparison.ABOVE:
             return a > b
-        case ast.LtE():
-            return a <= b
-        case ast.Lt():
-            return a < b
-        case ast.Eq():
+        case Comparison.EQUAL:
             return _same(a, b)
-        case ast.NotEq():
-            return no(_same(a, b))
-        case ast.Is() if b is None:
-            return a is None if not _is_column(a) else a.is_null()
+        case Comparison.AT_MOST:
+            return a <= b
+        case Comparison.BELOW:
+            return a < b
         case _:
-            raise AssertionError(sign)
+            assert_never(how)
 
 
-_TURNED = {ast.GtE: ast.LtE, ast.Gt: ast.Lt, ast.LtE: ast.GtE, ast.Lt: ast.Gt, ast.Eq: ast.Eq}
-
-
-def _at_bound(sign: ast.cmpop, end: Millionths, bound: int) -> pl.Expr:
-    match sign:
-        case ast.GtE():
+def _at_bound(how: Comparison, end: Millionths, bound: int) -> pl.Expr:
+    match how:
+        case Comparison.AT_LEAST:
             return end.at_least(bound)
-        case ast.Gt():
+        case Comparison.ABOVE:
             return end.at_least(bound + 1)
-        case ast.Lt():
+        case Comparison.BELOW:
             return end.below(bound)
-        case ast.LtE():
+        case Comparison.AT_MOST:
             return end.below(bound + 1)
-        case ast.Eq():
+        case Comparison.EQUAL:
             return end.at_least(bound) & end.below(bound + 1)
         case _:
-            raise AssertionError(sign)
+            assert_never(how)
 
 
 def _same(a: Any, b: Any) -> Any:

@@ -14,7 +14,7 @@ from koirules.engines.columnar.outcomes import after_limits, by_points
 from koirules.engines.columnar.points import points_by_section
 from koirules.engines.columnar.stages import Stages
 from koirules.engines.columnar.values import Pair
-from koirules.engines.scalar.late_parts import late_parts, order_key, reading_grade
+from koirules.program.evaluation_order import late_parts, order_key, reading_grade
 from koirules.standard.parts import Limit, Rules, Setting, Term
 
 STREAMED = 20_000

@@ -20,8 +20,8 @@ from koirules.engines.columnar.missing import Missing
 from koirules.engines.columnar.packs import Packs
 from koirules.engines.columnar.rounding import Line, rounded
 from koirules.engines.columnar.values import Coded, Known, Millionths, Pair, Raw
-from koirules.standard.check.curves import Curve
-from koirules.standard.operations import MILLIONTHS
+from koirules.meaning.curves import Curve
+from koirules.meaning.operators import MILLIONTHS
 from koirules.standard.parts import Extra, Points, Section
 
 _FEW_CODES = 24

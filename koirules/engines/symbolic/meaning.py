@@ -1,15 +1,13 @@
-"""The operations table over terms of the solver: the source of each row is read as it stands.
+"""The value algebra over terms of the solver.
 
-What reads steps, options or texts is tabled instead, by running the table's own source over every reading that they can
-have, so that an operator has one meaning here too.
+What reads steps, options or texts is tabled instead, by running the operator over plain values for every reading that
+they can have.
 """
 
 from __future__ import annotations
 
-import ast
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from fractions import Fraction
-from functools import cache
 from itertools import product
 from math import prod
 from typing import Any
@@ -20,7 +18,9 @@ from attrs import field, frozen
 from koirules.engines.symbolic.arithmetic import Arithmetic
 from koirules.engines.symbolic.numbers import Num, Whole, known
 from koirules.engines.symbolic.values import Bits, Cases, Logic, Pair
-from koirules.standard.operations import Ends, Operation
+from koirules.meaning.algebra import Ends
+from koirules.meaning.curves import Shape
+from koirules.meaning.operators import Operation
 
 MOST_READINGS = 200_000
 """More combinations of readings than this are not tabled."""
@@ -53,16 +53,9 @@ class Meaning:
         if any(isinstance(operand, Cases) for operand in operands) or operation.name == "steps of truth":
             return self._tabled(operation, operands)
         pairs = [operand if isinstance(operand, Pair) else _pair(operand) for operand in operands]
-        names = [Ends(f"x{i}", f"x{i}" if pair.sure else f"y{i}") for i, pair in enumerate(pairs)]
-        ends = {name.first: pair.first for name, pair in zip(names, pairs, strict=True)}
-        ends.update({name.second: pair.second for name, pair in zip(names, pairs, strict=True)})
-        shape = tuple(pair.sure for pair in pairs)
-        reader = _Reader(self.arithmetic, self.logic, ends)
-        first = reader.read(_syntax(operation, shape, second=False))
-        if all(shape) and not operation.opens(*ranges):
-            return Pair(first, first)
-        second = reader.read(_syntax(operation, shape, second=True))
-        return Pair(first, first if second is first else second)
+        ends = [Ends(pair.first, pair.second) for pair in pairs]
+        made = operation.over(_Terms(self.arithmetic, self.logic), ends, ranges)
+        return Pair(made.first, made.second)
 
     def _tabled(self, operation: Operation, operands: Sequence[Any]) -> Any:
         each = [self._readings(operand) for operand in operands]
@@ -100,124 +93,129 @@ def _pair(reading: Any) -> Pair:
     return Pair(one, one if first == second else known(second) if isinstance(second, float) else second)
 
 
-@cache
-def _syntax(operation: Operation, shape: tuple[bool, ...], *, second: bool) -> ast.expr:
-    names = [Ends(f"x{i}", f"x{i}" if sure else f"y{i}") for i, sure in enumerate(shape)]
-    source = operation.second if second else operation.first
-    if source is None:
-        raise AssertionError("an end that the operation has not")
-    return ast.parse(source(*names), mode="eval").body
-
-
 @frozen
-class _Reader:
-    """Reads the syntax of a row of the table with terms in place of its names."""
+class _Terms:
+    """The value algebra over terms of the solver, and over Python values that hold for every fish."""
 
     arithmetic: Arithmetic
     logic: Logic
-    ends: Mapping[str, Any]
 
-    def read(self, node: ast.expr) -> Any:
-        match node:
-            case ast.Name(id=name):
-                return self.ends[name]
-            case ast.Constant(value=value):
-                return value
-            case ast.BoolOp(op=ast.And(), values=values):
-                return self.logic.every([self.read(value) for value in values])
-            case ast.BoolOp(op=ast.Or(), values=values):
-                return self.logic.some([self.read(value) for value in values])
-            case ast.UnaryOp(op=ast.Not(), operand=operand):
-                return self.logic.no(self.read(operand))
-            case ast.UnaryOp(op=ast.USub(), operand=operand):
-                made = self.read(operand)
-                return -made if isinstance(made, float) else self.arithmetic.negate(self.number(made))
-            case ast.BinOp(left=left, op=sign, right=right):
-                return self._calculated(sign, self.read(left), self.read(right))
-            case ast.IfExp(test=test, body=body, orelse=orelse):
-                return self._chosen(self.read(test), body, orelse)
-            case ast.Compare(left=left, ops=signs, comparators=others):
-                ends = [self.read(left), *(self.read(other) for other in others)]
-                return self.logic.every([self._compared(sign, *ends[i : i + 2]) for i, sign in enumerate(signs)])
-            case ast.Call(func=ast.Name(id="sum"), args=[ast.Tuple(elts=parts)]):
-                return self._counted([self.read(part) for part in parts])
-            case ast.Call(func=ast.Name(id=("min" | "max") as name), args=parts):
-                return self.arithmetic.extreme(name, [self.number(self.read(part)) for part in parts])
-            case ast.Call(func=ast.Name(id="floor"), args=[part]):
-                return Whole(self.number(self.read(part)))
-            case ast.Call(func=ast.Attribute(value=value, attr="bit_count")):
-                return self._counted(self.read(value).truths)
-            case _:
-                raise AssertionError(f"the table says what the solver cannot do: {ast.unparse(node)}")
+    def constant(self, value: Any) -> Any:
+        return value
 
-    def number(self, value: Any) -> Num:
-        return value if isinstance(value, Num) else known(float(value))
+    def bits(self, value: int) -> Any:
+        return value
 
-    def _calculated(self, sign: ast.operator, left: Any, right: Any) -> Any:
-        match sign, left, right:
-            case ast.BitAnd(), Bits(truths), int(mask):
-                return Bits(tuple(truth for i, truth in enumerate(truths) if mask >> i & 1))
-            case ast.Add(), _, _:
-                return self.arithmetic.add(self.number(left), self.number(right))
-            case ast.Sub(), _, _:
-                return self.arithmetic.add(self.number(left), self.number(right), -1)
-            case ast.Mult(), _, _:
-                return self.arithmetic.multiply(self.number(left), self.number(right))
-            case ast.Div(), _, _:
-                return self.arithmetic.divide(self.number(left), self.number(right))
-            case _:
-                raise AssertionError(sign)
+    def known(self, value: Any) -> bool | None:
+        return value if isinstance(value, bool) else None
 
-    def _chosen(self, test: Any, body: ast.expr, orelse: ast.expr) -> Any:
-        if isinstance(test, bool):
-            # As in Python, the other branch is not looked at: it may divide by 0.
-            return self.read(body if test else orelse)
-        one, other = self.read(body), self.read(orelse)
-        if isinstance(one, bool | z3.BoolRef):
-            return self.logic.chosen(test, one, other)
-        return self.arithmetic.choose(test, self.number(one), self.number(other))
+    def add(self, a: Any, b: Any) -> Any:
+        return self.arithmetic.add(_number(a), _number(b))
 
-    def _compared(self, sign: ast.cmpop, left: Any, right: Any) -> Any:
-        match sign, left, right:
-            case ast.NotEq(), Bits(truths), 0:
-                return self.logic.some(truths)
-            case ast.GtE(), _, _:
-                return self._at_least(left, right)
-            case ast.LtE(), _, _:
-                return self._at_least(right, left)
-            case ast.Gt(), _, _:
-                return self.logic.no(self._at_least(right, left))
-            case ast.Lt(), _, _:
-                return self.logic.no(self._at_least(left, right))
-            case ast.Eq(), _, _:
-                return self.logic.every([self._at_least(left, right), self._at_least(right, left)])
-            case _:
-                raise AssertionError(sign)
+    def subtract(self, a: Any, b: Any) -> Any:
+        return self.arithmetic.add(_number(a), _number(b), -1)
 
-    def _at_least(self, left: Any, right: Any) -> Any:
-        arithmetic, left_bound, right_bound = self.arithmetic, _bound(left), _bound(right)
-        if left_bound is not None and right_bound is not None:
-            return left_bound >= right_bound
-        if right_bound is not None:
-            # A whole number is at least a whole bound where it was that before it was rounded down.
-            return arithmetic.at_least(left.inner if isinstance(left, Whole) else left, right_bound)
-        if left_bound is not None:
-            if isinstance(right, Whole):
-                return self.logic.no(arithmetic.at_least(right.inner, left_bound + 1))
-            return arithmetic.at_least(arithmetic.negate(right), -left_bound)
-        if isinstance(left, Whole) and isinstance(right, Whole):
-            return arithmetic.whole(left) >= arithmetic.whole(right)
-        return arithmetic.at_least(arithmetic.add(left, right, -1), Fraction(0))
+    def multiply(self, a: Any, b: Any) -> Any:
+        return self.arithmetic.multiply(_number(a), _number(b))
 
-    def _counted(self, conditions: Sequence[Any]) -> Num:
-        sure = sum(condition is True for condition in conditions)
+    def divide(self, a: Any, b: Any) -> Any:
+        return self.arithmetic.divide(_number(a), _number(b))
+
+    def negate(self, a: Any) -> Any:
+        return -a if isinstance(a, float) else self.arithmetic.negate(_number(a))
+
+    def millionths(self, a: Any) -> Any:
+        return Whole(self.add(self.multiply(1_000_000.0, a), 0.5))
+
+    def divide_down(self, a: Any, by: int) -> Any:
+        raise NotImplementedError
+
+    def least(self, *parts: Any) -> Any:
+        return self.arithmetic.extreme("min", [_number(part) for part in parts])
+
+    def most(self, *parts: Any) -> Any:
+        return self.arithmetic.extreme("max", [_number(part) for part in parts])
+
+    def total(self, *parts: Any) -> Any:
+        raise NotImplementedError
+
+    def count(self, *parts: Any) -> Any:
+        sure = sum(part is True for part in parts)
         context = self.arithmetic.context
         one, nothing = z3.RealVal(1, context), z3.RealVal(0, context)
-        open_ = [z3.If(condition, one, nothing) for condition in conditions if not isinstance(condition, bool)]
+        open_ = [z3.If(part, one, nothing) for part in parts if not isinstance(part, bool)]
         if not open_:
             return known(float(sure))
         term = z3.Sum([*open_, z3.RealVal(sure, context)])
         return Num(term, Fraction(sure), Fraction(sure + len(open_)), Fraction(1), Fraction(0), Fraction(0))
+
+    def at_least(self, a: Any, b: Any) -> Any:
+        arithmetic, left_bound, right_bound = self.arithmetic, _bound(a), _bound(b)
+        if left_bound is not None and right_bound is not None:
+            return left_bound >= right_bound
+        if right_bound is not None:
+            # A whole number is at least a whole bound where it was that before it was rounded down.
+            return arithmetic.at_least(a.inner if isinstance(a, Whole) else a, right_bound)
+        if left_bound is not None:
+            if isinstance(b, Whole):
+                return self.logic.no(arithmetic.at_least(b.inner, left_bound + 1))
+            return arithmetic.at_least(arithmetic.negate(b), -left_bound)
+        if isinstance(a, Whole) and isinstance(b, Whole):
+            return arithmetic.whole(a) >= arithmetic.whole(b)
+        return arithmetic.at_least(arithmetic.add(a, b, -1), Fraction(0))
+
+    def above(self, a: Any, b: Any) -> Any:
+        return self.logic.no(self.at_least(b, a))
+
+    def equal(self, a: Any, b: Any) -> Any:
+        return self.logic.every([self.at_least(a, b), self.at_least(b, a)])
+
+    def every(self, *parts: Any) -> Any:
+        return self.logic.every(parts)
+
+    def some(self, *parts: Any) -> Any:
+        return self.logic.some(parts)
+
+    def no(self, part: Any) -> Any:
+        return self.logic.no(part)
+
+    def where(self, test: Any, one: Any, other: Any) -> Any:
+        if isinstance(test, bool):
+            return one if test else other
+        if isinstance(one, bool | z3.BoolRef):
+            return self.logic.chosen(test, one, other)
+        return self.arithmetic.choose(test, _number(one), _number(other))
+
+    def common(self, a: Any, b: Any) -> Any:
+        raise NotImplementedError("sets are tabled")
+
+    def either(self, a: Any, b: Any) -> Any:
+        raise NotImplementedError("sets are tabled")
+
+    def meets(self, a: Bits, b: int) -> Any:
+        return self.logic.some([truth for i, truth in enumerate(a.truths) if b >> i & 1])
+
+    def lowest(self, a: Any) -> Any:
+        raise NotImplementedError("sets are tabled")
+
+    def halved(self, a: Any) -> Any:
+        raise NotImplementedError("sets are tabled")
+
+    def members(self, a: Bits) -> Any:
+        return self.count(*a.truths)
+
+    def missing(self, a: Any) -> Any:
+        raise NotImplementedError("texts are tabled")
+
+    def hundredths(self, a: Any) -> Any:
+        return self.divide(a, 100.0)
+
+    def points(self, shape: Shape, read: Ends[Any]) -> Ends[Any]:
+        raise NotImplementedError
+
+
+def _number(value: Any) -> Num:
+    return value if isinstance(value, Num) else known(float(value))
 
 
 def _bound(value: Any) -> Fraction | None:

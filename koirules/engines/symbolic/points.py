@@ -17,7 +17,7 @@ from attrs import frozen
 from koirules.engines.symbolic.arithmetic import Arithmetic
 from koirules.engines.symbolic.numbers import Num, Whole, short
 from koirules.engines.symbolic.values import Cases, Logic, Pair
-from koirules.standard.check.curves import Curve, Table
+from koirules.meaning.curves import Curve, Table
 from koirules.standard.parts import Section
 
 HALF = Fraction(1, 2)

@@ -17,7 +17,7 @@ from koirules.engines.symbolic.standing import Standing
 from koirules.engines.symbolic.universe import Universe
 from koirules.engines.symbolic.value_numbering import SameValues
 from koirules.engines.symbolic.values import Pair
-from koirules.standard.check.curves import Curve
+from koirules.meaning.curves import Curve
 from koirules.standard.parts import Points, Rules, Section, Setting, part_key
 from koirules.standard.tree import Node
 

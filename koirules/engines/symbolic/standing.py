@@ -9,13 +9,13 @@ from typing import Any, assert_never
 import z3
 from attrs import define, field
 
-from koirules.engines.scalar.late_parts import late_parts, order_key, order_of_grading
 from koirules.engines.symbolic.fish import Fish
 from koirules.engines.symbolic.numbers import Num
 from koirules.engines.symbolic.points import Curved
 from koirules.engines.symbolic.universe import Universe
 from koirules.engines.symbolic.values import Pair
-from koirules.standard.check.curves import Curve
+from koirules.meaning.curves import Curve
+from koirules.program.evaluation_order import late_parts, order_key, order_of_grading
 from koirules.standard.parts import Limit, Points, Rules, Setting, Term, part_key
 from koirules.standard.tree import (
     Apply,

@@ -7,7 +7,7 @@ from typing import assert_never
 
 from attrs import define, field
 
-from koirules.standard import operations as ops
+from koirules.meaning import operators as ops
 from koirules.standard.parts import Setting
 from koirules.standard.tree import (
     Apply,

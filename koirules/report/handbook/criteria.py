@@ -6,6 +6,8 @@ from collections.abc import Iterator
 from decimal import Decimal
 
 from koirules.explain.reasons import share
+from koirules.meaning.curves import Curve
+from koirules.meaning.curves import Table as StepTable
 from koirules.report.handbook.blocks import (
     Block,
     Column,
@@ -21,8 +23,6 @@ from koirules.report.handbook.blocks import (
     strong,
 )
 from koirules.report.handbook.voice import Voice, anchor, given, points
-from koirules.standard.check.curves import Curve
-from koirules.standard.check.curves import Table as StepTable
 from koirules.standard.parts import Points, Section
 from koirules.standard.reading_nodes import trait_of, unit_shown
 from koirules.standard.types import Numeric, Steps

@@ -12,10 +12,10 @@ from koirules.engines.columnar.expressions import Expressions
 from koirules.engines.columnar.held import Profile
 from koirules.engines.columnar.plan import STREAMED, Plan, planned
 from koirules.engines.columnar.values import Coded, Pair, filled
-from koirules.engines.scalar.late_parts import needed_for, order_key
+from koirules.meaning import operators as ops
+from koirules.program.evaluation_order import needed_for, order_key
 from koirules.rounds.columnar.rows import Rows
 from koirules.rounds.node_values import one_value
-from koirules.standard import operations as ops
 from koirules.standard.parts import Rules, Setting, Term
 from koirules.standard.tree import Node, apply
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from koirules.language import syntax
+from koirules.meaning import operators as ops
 from koirules.problems import Edit, Place, Problem, values
-from koirules.standard import operations as ops
 from koirules.standard.check.guesses import hyphened
 from koirules.standard.check.typer import Typing
 from koirules.standard.numbers import share_meant, written

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Word
+from koirules.meaning import operators as ops
 from koirules.problems import values
-from koirules.standard import operations as ops
 from koirules.standard.check.typer import Typing
 from koirules.standard.tree import Node, apply
 from koirules.standard.types import Numeric, Steps, Truth, type_words

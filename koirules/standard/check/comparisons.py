@@ -6,8 +6,8 @@ from attrs import evolve
 
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Quantity, Word
+from koirules.meaning import operators as ops
 from koirules.problems import Edit, Place, Problem, misfits, naming, reading, values
-from koirules.standard import operations as ops
 from koirules.standard.check.arithmetic import mismatch, type_shown
 from koirules.standard.check.guesses import not_of_type, recorded_meant
 from koirules.standard.check.typer import Typing

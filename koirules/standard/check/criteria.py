@@ -6,9 +6,9 @@ from itertools import pairwise
 
 from koirules.language import statements as st
 from koirules.language.syntax import Quantity, Word
+from koirules.meaning import operators as ops
+from koirules.meaning.curves import Curve, Shape, Table
 from koirules.problems import Edit, Problem, is_refused, naming, parts, rows, values
-from koirules.standard import operations as ops
-from koirules.standard.check.curves import Curve, Shape, Table
 from koirules.standard.check.declarations import maybe_titled, titled
 from koirules.standard.check.expressions import Typer
 from koirules.standard.check.guesses import is_unknown_word, step_meant

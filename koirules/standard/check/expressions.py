@@ -9,8 +9,8 @@ from attrs import define, field
 
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Quantity, Word
+from koirules.meaning import operators as ops
 from koirules.problems import Place, Problem, naming, reading, values
-from koirules.standard import operations as ops
 from koirules.standard.check.arithmetic import calculated
 from koirules.standard.check.branches import conditional
 from koirules.standard.check.comparisons import compared

@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import assert_never
 
 from koirules.language import syntax
+from koirules.meaning.operators import MILLIONTHS
 from koirules.problems import batch as say
 from koirules.standard.check.typer import Typing
-from koirules.standard.operations import MILLIONTHS
 from koirules.standard.tree import (
     Earlier,
     FaultRead,

@@ -13,8 +13,8 @@ from typing import Any, assert_never
 from attrs import frozen
 
 from koirules.language import syntax
+from koirules.meaning import operators as ops
 from koirules.problems import Edit, Place, Problem, growing, values
-from koirules.standard import operations as ops
 from koirules.standard.check.arithmetic import type_shown
 from koirules.standard.check.typer import Typing
 from koirules.standard.derivations import TypedMeasure

@@ -6,9 +6,9 @@ from collections.abc import Mapping, Sequence
 from typing import Protocol
 
 from koirules.language.syntax import Expression
+from koirules.meaning.operators import Operation
 from koirules.problems import Place, Problem
 from koirules.standard.derivations import TypedMeasure
-from koirules.standard.operations import Operation
 from koirules.standard.parts import Setting
 from koirules.standard.tree import Node
 from koirules.standard.types import Steps, Type

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from koirules.meaning.curves import Curve
 from koirules.problems import Place, Problem, parts
-from koirules.standard.check.curves import Curve
 from koirules.standard.parts import Rules
 from koirules.standard.tree import (
     Grown,

@@ -50,9 +50,9 @@ class Curve:
         """Thousandths at x millionths."""
         return self.pieces[bisect_right(self.at, x)].point(x)
 
-    def span(self, low: int, high: int) -> tuple[int, int]:
-        """The least and most thousandths between two millionths, both in."""
-        if low == high:
+    def span(self, low: int, high: int | None = None) -> tuple[int, int]:
+        """The least and most thousandths between two millionths, both in; at one of them where there is no other."""
+        if high is None or low == high:
             point = self.point(low)
             return point, point
         ends = [self.point(low), self.point(high)]
@@ -79,7 +79,7 @@ class Table:
         """The largest points, in thousandths."""
         return max(self.gives)
 
-    def span(self, bits: int) -> tuple[int, int]:
+    def span(self, bits: int, _: None = None) -> tuple[int, int]:
         """The least and most thousandths over the steps whose bits are set."""
         known = self._spans.get(bits)
         if known is None:

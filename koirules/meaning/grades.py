@@ -1,0 +1,61 @@
+"""The possible grades: by their conditions, then after lifts and faults. A set of grades has bit 0 for the best."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TypeVar
+
+from koirules.meaning.algebra import Algebra, Ends
+
+V = TypeVar("V")
+
+
+def bites(m: Algebra[V], condition: Ends[V], exception: Ends[V] | None) -> Ends[V]:
+    """Where a lift or fault surely and possibly bites: its condition holds and its exception does not."""
+    if exception is None:
+        return condition
+    surely = m.every(condition.first, m.no(exception.last))
+    if condition.sure and exception.sure:
+        return Ends(surely, surely)
+    return Ends(surely, m.every(condition.last, m.no(exception.first)))
+
+
+def possible(m: Algebra[V], conditions: Sequence[Ends[V]]) -> V:
+    """The grades that may be the first whose condition holds, best first."""
+    left = m.bits(0)
+    for place, holds in reversed(list(enumerate(conditions))):
+        alone = m.bits(1 << place)
+        if holds.sure:
+            left = m.where(holds.first, alone, left)
+        else:
+            left = m.where(holds.first, alone, m.where(holds.last, m.either(alone, left), left))
+    return left
+
+
+def lifted(m: Algebra[V], grades: V, floor: int, count: int) -> V:
+    """The grades that a lift makes of some: each that is worse than the floor becomes it. count: how many grades there are."""
+    kept = (2 << floor) - 1
+    return _moved(m, grades, kept, ((1 << count) - 1) & ~kept, floor)
+
+
+def capped(m: Algebra[V], grades: V, cap: int, count: int) -> V:
+    """The grades that a fault makes of some: each that is better than the cap becomes it."""
+    beyond = (1 << cap) - 1
+    return _moved(m, grades, ((1 << count) - 1) & ~beyond, beyond, cap)
+
+
+def _moved(m: Algebra[V], grades: V, kept: int, beyond: int, to: int) -> V:
+    left = m.common(grades, m.bits(kept))
+    return m.either(left, m.where(m.meets(grades, m.bits(beyond)), m.bits(1 << to), m.bits(0))) if beyond else left
+
+
+def limited(m: Algebra[V], grades: V, moved: V, bites: Ends[V]) -> V:
+    """The grades after a lift or fault that makes `moved` of them where it bites."""
+    if bites.sure:
+        return m.where(bites.first, moved, grades)
+    return m.where(bites.last, m.either(moved, m.where(bites.first, m.bits(0), grades)), grades)
+
+
+def worst_first(grades: int, count: int) -> int:
+    """The bits of some grades, bit 0 the worst: as levels of the scale that `grade` is."""
+    return sum(1 << (count - 1 - i) for i in range(count) if grades >> i & 1)

@@ -1,0 +1,233 @@
+"""A checked standard over any value algebra: each term, limit, criterion, section and grade in its order of evaluation."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from typing import Any, Generic, Protocol, TypeVar, assert_never
+
+from attrs import define, field
+
+from koirules.meaning import grades as of_grades
+from koirules.meaning import sections as of_sections
+from koirules.meaning.algebra import Algebra, Ends
+from koirules.program.evaluation_order import late_parts, order_key, reading_grade
+from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term
+from koirules.standard.tree import (
+    Apply,
+    Constant,
+    FaultRead,
+    GradeRead,
+    Node,
+    Recorded,
+    ScoreRead,
+    SectionRead,
+    SettingRead,
+    Supplied,
+    TermRead,
+    TraitRead,
+)
+from koirules.standard.types import Numeric, PlaceWords, Truth, Type
+
+V = TypeVar("V")
+_NO_SECTION = ""
+
+
+class Inputs(Protocol[V]):
+    """What an evaluation reads of a record."""
+
+    def given(self, node: TraitRead | Supplied) -> Ends[V]:
+        """What a trait, or a value beside the record, could be."""
+
+    def recorded(self, of: TraitRead | Supplied) -> Ends[V]:
+        """Whether it was recorded."""
+
+
+@define(eq=False)
+class Outcome(Generic[V]):
+    """What was evaluated, each in the order of the rules.
+
+    possible: the grades (bit 0 the best); by_points: the same before lifts and faults. score, sections: hundredths. reads:
+    what each criterion reads; points: the thousandths that it gives. limits: condition, exception and where it bites.
+    """
+
+    possible: V
+    by_points: V
+    score: Ends[V]
+    sections: list[Ends[V]]
+    reads: list[Ends[V]]
+    points: list[Ends[V]]
+    extras: list[Ends[V]]
+    limits: list[tuple[Ends[V], Ends[V], Ends[V]]]
+    grades: list[Ends[V]]
+
+
+@define(eq=False)
+class Evaluation(Generic[V]):
+    """One evaluation. settings: those of the rules, with the values of this run.
+
+    terms, faults, hundredths (of sections by name, of the score by ""), grade: what was evaluated before, or is given.
+    """
+
+    rules: Rules
+    settings: Mapping[str, Setting]
+    algebra: Algebra[V]
+    inputs: Inputs[V]
+    terms: dict[str, Ends[V]] = field(factory=dict)
+    faults: dict[str, Ends[V]] = field(factory=dict)
+    hundredths: dict[str, Ends[V]] = field(factory=dict)
+    grade: Ends[V] | None = None
+    limits: dict[tuple[str, str], tuple[Ends[V], Ends[V], Ends[V]]] = field(factory=dict)
+    reads: list[Ends[V]] = field(factory=list)
+    points: list[Ends[V]] = field(factory=list)
+    extras: list[Ends[V]] = field(factory=list)
+
+    def outcome(self, wanted: Callable[[Term | Limit], bool] = lambda _: True) -> Outcome[V]:
+        """Evaluate everything, the grade at last. wanted: which terms and limits are evaluated."""
+        late, after = late_parts(self.rules), reading_grade(self.rules)
+        order = [part for part in self.rules.order if order_key(part) not in after and wanted(part)]
+        self.evaluate(part for part in order if order_key(part) not in late)
+        self.evaluate_score()
+        self.evaluate(part for part in order if order_key(part) in late)
+        always = self.one(self.algebra.constant(True))
+        conditions = [always if grade.condition is None else self.node(grade.condition) for grade in self.rules.grades]
+        by_points = of_grades.possible(self.algebra, conditions)
+        return Outcome(
+            self.after_limits(by_points),
+            by_points,
+            self.hundredths[_NO_SECTION],
+            [self.hundredths[section.name] for section in self.rules.sections],
+            self.reads,
+            self.points,
+            self.extras,
+            [self.limits[limit.head, limit.name] for limit in self.rules.limits],
+            conditions,
+        )
+
+    def evaluate(self, parts: Iterable[Term | Limit]) -> None:
+        """Evaluate terms and limits, each after what it reads."""
+        for part in parts:
+            if isinstance(part, Term):
+                self.terms[part.name] = self.node(part.node)
+            else:
+                self._limit(part)
+
+    def evaluate_score(self) -> None:
+        """Evaluate the sections, and the score of them."""
+        sections = [self._section(section) for section in self.rules.sections]
+        self.hundredths[_NO_SECTION] = of_sections.score(self.algebra, sections)
+
+    def after_limits(self, grades: V) -> V:
+        """The possible grades after all lifts, and then all faults."""
+        count = len(self.rules.grades)
+        for head, change in (("lift", of_grades.lifted), ("fault", of_grades.capped)):
+            for place, limit in enumerate(self.rules.limits):
+                if limit.head == head:
+                    *_, bites = self.limits[head, limit.name]
+                    moved = change(self.algebra, grades, limit.grade, count)
+                    grades = of_grades.limited(self.algebra, grades, moved, bites)
+                    self.bitten(place, bites, grades)
+        return grades
+
+    def bitten(self, place: int, bites: Ends[V], grades: V) -> None:
+        """Called of each limit, with its place in the rules and the grades that it leaves."""
+
+    def _limit(self, limit: Limit) -> None:
+        condition = self.node(limit.condition)
+        exception = None if limit.exception is None else self.node(limit.exception)
+        bites = of_grades.bites(self.algebra, condition, exception)
+        if limit.head == "fault":
+            self.faults[limit.name] = bites
+        never = self.one(self.algebra.constant(False)) if exception is None else exception
+        self.limits[limit.head, limit.name] = (condition, never, bites)
+
+    def _section(self, section: Section) -> Ends[V]:
+        points = [(part.weight, self.criterion(part)) for part in section.points]
+        extras = [(part.sign * part.amount, self.node(part.condition)) for part in section.extras]
+        self.points.extend(given for _, given in points)
+        self.extras.extend(applies for _, applies in extras)
+        made = of_sections.section(self.algebra, points, extras, section.worth, section.divisor)
+        self.hundredths[section.name] = made
+        return made
+
+    def criterion(self, part: Points) -> Ends[V]:
+        """What a criterion gives."""
+        self.reads.append(self.node(part.by))
+        return self.algebra.points(part.shape, self.node(part.reads))
+
+    def one(self, value: V) -> Ends[V]:
+        """A value that is not open."""
+        return Ends(value, value)
+
+    def node(self, root: Node) -> Ends[V]:
+        """The value of an expression; without recursion, since sums can be long."""
+        done: dict[int, Ends[V]] = {}
+        waiting: list[tuple[Node, bool]] = [(root, False)]
+        while waiting:
+            node, ready = waiting.pop()
+            if id(node) in done:
+                continue
+            if not ready:
+                beneath: tuple[Node, ...] = ()
+                if isinstance(node, Apply):
+                    beneath = node.operands
+                elif isinstance(node, TermRead) and node.name not in self.terms:
+                    beneath = (node.node,)
+                if beneath:
+                    waiting.append((node, True))
+                    waiting.extend((operand, False) for operand in reversed(beneath))
+                    continue
+            done[id(node)] = self._one(node, done)
+        return done[id(root)]
+
+    def _one(self, node: Node, done: Mapping[int, Ends[V]]) -> Ends[V]:
+        match node:
+            case Constant(type=kind, range=value):
+                return self._constant(value, kind)
+            case SettingRead(name=name):
+                return self.one(self.algebra.constant(float(self.settings[name].value)))
+            case TraitRead() | Supplied():
+                return self.inputs.given(node)
+            case Recorded(of=of):
+                return self.inputs.recorded(of)
+            case TermRead(name=name, node=inner):
+                return self.terms[name] if name in self.terms else done[id(inner)]
+            case FaultRead(name=name):
+                return self.faults[name]
+            case GradeRead():
+                if self.grade is None:
+                    raise AssertionError("the grade, read by what makes it")
+                return self.grade
+            case SectionRead(name=name):
+                return self._as_number(self.hundredths[name])
+            case ScoreRead():
+                return self._as_number(self.hundredths[_NO_SECTION])
+            case Apply(operands=operands):
+                return self.apply(node, [done[id(operand)] for operand in operands])
+            case _:
+                assert_never(node)
+
+    def apply(self, node: Apply, operands: list[Ends[V]]) -> Ends[V]:
+        """An operator over its operands."""
+        return node.operation.over(self.algebra, operands, [operand.range for operand in node.operands])
+
+    def _constant(self, value: Any, kind: Type) -> Ends[V]:
+        make = (
+            self.algebra.constant if isinstance(kind, Numeric | Truth) or isinstance(value, str) else self.algebra.bits
+        )
+        if isinstance(value, tuple):
+            first, second = value
+            return self.one(make(first)) if _same(first, second) else Ends(make(first), make(second))
+        return self.one(make(value))
+
+    def _as_number(self, hundredths: Ends[V]) -> Ends[V]:
+        first = self.algebra.hundredths(hundredths.first)
+        return Ends(first, first if hundredths.sure else self.algebra.hundredths(hundredths.last))
+
+
+def _same(first: Any, second: Any) -> bool:
+    return first == second and repr(first) == repr(second)
+
+
+def reading(ends: Ends[Any], kind: Type) -> Any:
+    """The reading that plain ends are: a pair for numbers, truths and places, one end for levels and texts."""
+    return (ends.first, ends.second) if isinstance(kind, Numeric | Truth | PlaceWords) else ends.first
