@@ -23,8 +23,26 @@ from typing import TYPE_CHECKING
 import pluggy
 from attrs import frozen
 
+from koirules.records.exchange import CellError, Grid, RecordReader, ResultWriter, Sheet, UnreadableError
+
 if TYPE_CHECKING:  # so that a plugin that gives commands alone is imported in no time
-    from koirules.vocabulary.traits import Vocabulary
+    from koirules.vocabulary.traits import Addition, Vocabulary
+
+__all__ = [
+    "API",
+    "OLDEST_API",
+    "CellError",
+    "Grid",
+    "Hooks",
+    "RecordReader",
+    "ResultWriter",
+    "Sheet",
+    "Subcommand",
+    "UnreadableError",
+    "hookimpl",
+    "hookspec",
+    "rulesets_in",
+]
 
 API = 2
 """The version of the hooks and of what they take and give. It rises when a plugin that was right would no longer be right, or
@@ -74,6 +92,25 @@ class Hooks:
 
         A name that `koirules` has itself stays with `koirules`; of two plugins the first by distribution and name keeps it.
         Only the command is left out then, with a report, so that a new command of koirules takes no plugin away.
+        """
+
+    @hookspec
+    def koirules_record_readers(self) -> Sequence[RecordReader]:  # type: ignore[empty-body]
+        """Formats of record files that the plugin reads, each for one ending; since version 2.
+
+        They serve wherever records, decisions or classes are read. Of an ending that is taken, the reader is left out with
+        a report.
+        """
+
+    @hookspec
+    def koirules_result_writers(self) -> Sequence[ResultWriter]:  # type: ignore[empty-body]
+        """Formats of results that the plugin writes, each for one ending; since version 2. Taken endings as with readers."""
+
+    @hookspec
+    def koirules_additions(self) -> Sequence[Addition]:  # type: ignore[empty-body]
+        """What the plugin adds to vocabularies of others: traits, measures, constants, phrases; since version 2.
+
+        An addition to a vocabulary that is not there, or that has a name in common with it, is left out with a report.
         """
 
 

@@ -24,7 +24,7 @@ COMMANDS = {
     "prove": "Prove what holds for every fish, or show one of which it does not.",
     "compare": "Compare two editions of a standard.",
     "sheet": "Make a blank record sheet for a variety or a standard.",
-    "varieties": "List the varieties, skins and rule sets that are installed, and from where.",
+    "plugins": "List the varieties, skins, rule sets and plugins that are installed, and from where.",
     "classes": "Show a table of show classes, or put each fish into its class.",
     "new-variety": "Lay down a plugin for a variety of your own, with tests that pass.",
     "growth": "Fit how fish grow from looks at the same fish on several days.",
@@ -59,7 +59,7 @@ class _Commands(click.Group):
                 formatter.write_dl([(one.name, one.help) for one in plugged.by_name.values()])
         if plugged.left_out:
             formatter.write_paragraph()
-            formatter.write_text("Something of a plugin was left out; `koirules varieties` says what and why.")
+            formatter.write_text("Something of a plugin was left out; `koirules plugins` says what and why.")
 
     def invoke(self, ctx: click.Context) -> Any:
         try:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import sys
-from pathlib import Path
 
 import click
 
@@ -19,7 +18,7 @@ from koirules.commands.output import (
 )
 from koirules.grading.sample_runs import SampleRun, run_samples
 from koirules.problems import StandardError
-from koirules.records.records import READERS
+from koirules.records.records import is_table
 
 
 @click.command("check")
@@ -33,7 +32,7 @@ def command(rules: tuple[str, ...], reach: bool, changes: bool) -> None:
     plugins = registry()
     status = HOLDS
     for name in rules:
-        if Path(name).suffix.lower() in READERS:
+        if is_table(name):
             click.echo(f"{shown(name)} is a table of records by its name, not a rule file.", err=True)
             status = PROBLEMS
             continue

@@ -18,7 +18,7 @@ from koirules.problems import runs as say
 from koirules.problems.saving import unknown_output_ending
 from koirules.records.large_files import ENDINGS
 from koirules.records.large_results import RESULT_ENDINGS
-from koirules.report.result_files import RESULT_ENDINGS as ENDINGS_OF_A_BATCH
+from koirules.report.result_files import result_endings
 from koirules.runs.clusters import ClusterError, chosen
 from koirules.runs.run import Finished, Runner, here, run_files
 from koirules.runs.totals import Totals
@@ -91,7 +91,7 @@ def _early(outs: Sequence[str]) -> list[Problem]:
 
 
 def _wrong_ending(out: str, ending: str) -> Problem:
-    if ending.lower() in ENDINGS_OF_A_BATCH:
+    if ending.lower() in result_endings():
         return say.not_of_whole_files(out, ending, RESULT_ENDINGS)
     return unknown_output_ending(out, ending, RESULT_ENDINGS)
 

@@ -32,7 +32,7 @@ from koirules.plugins import Registry, load_registry
 from koirules.problems import StandardError, mixed
 from koirules.records.mixed_records import LeftOver, MixedBatch, Reading, read_mixed
 from koirules.records.not_graded import NotGraded, Row
-from koirules.records.records import READERS, Batch
+from koirules.records.records import Batch, is_table
 from koirules.report.result_files import About
 from koirules.results.record import Record
 from koirules.vocabulary.nearness import near
@@ -46,7 +46,7 @@ def told_apart(rules: str, records: tuple[str, ...]) -> tuple[tuple[str, ...], t
     The first is rules, or a folder of rule files (unless it is the folder of one rule set); then come more rules for as long
     as one ends in .koi, or is the name of a rule set and no file; the others are records.
     """
-    if Path(rules).suffix.lower() in READERS:
+    if is_table(rules):
         return (rules,), records  # told as what it is where the rules are read
     several = _in_folder(Path(rules)) or (rules,)
     count = 0
@@ -140,7 +140,7 @@ def _check_there(given: str) -> None:
 
 
 def _is_rule_set(given: str) -> bool:
-    if Path(given).suffix.lower() in READERS or any(sign in given for sign in "/\\*?["):
+    if is_table(given) or any(sign in given for sign in "/\\*?["):
         return False
     try:
         if Path(given).exists():

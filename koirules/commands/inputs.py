@@ -21,7 +21,7 @@ from koirules.problems import Cell, Problem, RecordError, StandardError, mixed
 from koirules.problems import parts as say
 from koirules.records.columns import STAGE, VARIETY
 from koirules.records.decision_files import read_decisions
-from koirules.records.records import READERS, Batch, read_records
+from koirules.records.records import Batch, is_table, read_records
 from koirules.results.decisions import Decision
 from koirules.results.record import Record
 from koirules.results.result import Result
@@ -101,7 +101,7 @@ def standard_from(
     plugins: those to use, whose problems have been shown.
     """
     plugins = registry() if plugins is None else plugins
-    if Path(rules).suffix.lower() in READERS:
+    if is_table(rules):
         stop(f"{shown(rules)} is a table of records by its name. The rule file comes first, then the records.")
     try:
         standard = load_standard(rules, plugins)

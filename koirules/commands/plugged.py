@@ -51,9 +51,9 @@ class PluggedCommand:
         except KeyboardInterrupt:
             raise
         except BaseException as error:  # a stranger's code may raise anything
-            from koirules.plugins import in_one_line
+            from koirules.problems.quoting import error_told
 
-            self._stop(in_one_line(error))
+            self._stop(error_told(error))
         if not isinstance(command, click.Command):
             self._stop(f"{self.target} is of type {type(command).__name__}, and no click.Command")
         return command
@@ -65,10 +65,10 @@ class PluggedCommand:
 
     def end_failed(self, error: Exception) -> NoReturn:
         """End with status 2 and a problem that names the plugin, whose command raised an error."""
-        from koirules.plugins import in_one_line
         from koirules.problems import plugging
+        from koirules.problems.quoting import error_told
 
-        _end(plugging.command_failed(self.plugin, self.name, in_one_line(error), TRACEBACK))
+        _end(plugging.command_failed(self.plugin, self.name, error_told(error), TRACEBACK))
 
 
 def _end(problem: Problem) -> NoReturn:

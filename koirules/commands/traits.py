@@ -141,7 +141,7 @@ def _under(found: Variety, skin: str, name: str, varieties: Varieties) -> Variet
 
 def _mend(name: str, known: Mapping[str, Variety]) -> str:
     guess = near(name, known)
-    return f'Did you mean "{guess}"?' if guess else f"Installed: {', '.join(known) or 'none'} (`koirules varieties`)."
+    return f'Did you mean "{guess}"?' if guess else f"Installed: {', '.join(known) or 'none'} (`koirules plugins`)."
 
 
 def _of_rules(rules: str) -> Variety:

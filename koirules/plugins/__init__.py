@@ -5,7 +5,6 @@ that was left out. A plugin that fails in any way is left out as a whole; the ot
 first keeps a name: what ships in the box, then the plugins in the order of their distributions and of their own names.
 """
 
-from koirules.plugins.calling import in_one_line
 from koirules.plugins.registry import Registry, load_registry, registry_with
 
-__all__ = ["Registry", "in_one_line", "load_registry", "registry_with"]
+__all__ = ["Registry", "load_registry", "registry_with"]

@@ -14,7 +14,7 @@ from koirules.hooks import API, OLDEST_API, Hooks
 from koirules.plugins.contributions import Contributions, take
 from koirules.plugins.finding import GROUP, Found
 from koirules.problems import Problem, plugging
-from koirules.problems.quoting import visible
+from koirules.problems.quoting import error_told
 from koirules.vocabulary.nearness import near
 
 PATIENCE = 5.0
@@ -56,7 +56,7 @@ class Manager:
         try:
             self._run(call)
         except BaseException as error:  # a stranger's code may raise anything, and extensions in Rust no Exception
-            call.problems = [plugging.plugin_raises(call.plugin.label, call.when, in_one_line(error))]
+            call.problems = [plugging.plugin_raises(call.plugin.label, call.when, error_told(error))]
 
     def _run(self, call: _Call) -> None:
         code = call.plugin.load()
@@ -148,9 +148,3 @@ def _check_api(plugin: str, code: object) -> Iterator[Problem]:
         yield plugging.plugin_too_new(plugin, written_for, API)
     elif written_for < OLDEST_API:
         yield plugging.plugin_too_old(plugin, written_for, OLDEST_API)
-
-
-def in_one_line(error: BaseException) -> str:
-    """An error with its kind, for the inside of a sentence."""
-    said = " ".join(str(error).split())
-    return visible(f"{type(error).__name__}: {said}" if said else type(error).__name__)

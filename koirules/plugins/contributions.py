@@ -12,12 +12,15 @@ from attrs import field, frozen
 from koirules.hooks import Subcommand
 from koirules.plugins.finding import Found
 from koirules.problems import Problem, plugging
-from koirules.vocabulary.traits import Vocabulary
+from koirules.records.exchange import RecordReader, ResultWriter
+from koirules.vocabulary.traits import Addition, Vocabulary
 from koirules.vocabulary.wellformed import check_vocabulary
+from koirules.vocabulary.words import is_name
 
 _T = TypeVar("_T")
 
 _COMMAND = re.compile(r"[a-z][a-z0-9]*(-[a-z0-9]+)*")
+_ENDING = re.compile(r"\.[a-z0-9]{1,12}")
 _TARGET = re.compile(r"[^\W\d]\w*(\.[^\W\d]\w*)*:[^\W\d]\w*", re.ASCII)
 
 
@@ -28,7 +31,10 @@ class Contributions:
     plugin: Found
     vocabularies: tuple[Vocabulary, ...]
     rulesets: Mapping[str, Path] = field(hash=False)
-    subcommands: tuple[Subcommand, ...] = ()
+    subcommands: tuple[Subcommand, ...]
+    readers: tuple[RecordReader, ...]
+    writers: tuple[ResultWriter, ...]
+    additions: tuple[Addition, ...]
 
 
 def take(plugin: Found, given: Mapping[str, Sequence[object]], problems: list[Problem]) -> Contributions:
@@ -50,6 +56,9 @@ def take(plugin: Found, given: Mapping[str, Sequence[object]], problems: list[Pr
         vocabularies=listed("koirules_vocabularies", Vocabulary, check_vocabulary),
         rulesets=_rulesets(plugin.label, given["koirules_rulesets"], problems),
         subcommands=listed("koirules_subcommands", Subcommand, _check_subcommand),
+        readers=listed("koirules_record_readers", RecordReader, _check_format),
+        writers=listed("koirules_result_writers", ResultWriter, _check_format),
+        additions=listed("koirules_additions", Addition, _check_addition),
     )
 
 
@@ -109,6 +118,41 @@ def _check_subcommand(command: Subcommand, plugin: str) -> Iterator[Problem]:
         yield plugging.plugin_command_help(plugin, command.name)
     if not _TARGET.fullmatch(command.target):
         yield plugging.plugin_command_target(plugin, command.name, command.target)
+
+
+def _check_format(format_: RecordReader | ResultWriter, plugin: str) -> Iterator[Problem]:
+    what = type(format_).__name__
+    for name, value in (("ending", format_.ending), ("title", format_.title)):
+        if not isinstance(value, str):
+            yield plugging.plugin_wrong_type(plugin, f"the {name} of a {what}", "a text", type_of(value))
+            return
+    work = format_.read if isinstance(format_, RecordReader) else format_.write
+    if not callable(work):
+        yield plugging.plugin_wrong_type(plugin, f"the function of a {what}", "a function", type_of(work))
+    if not _ENDING.fullmatch(format_.ending):
+        yield plugging.plugin_bad_ending(plugin, format_.ending)
+
+
+def _check_addition(addition: Addition, plugin: str) -> Iterator[Problem]:
+    """An addition is well formed where a vocabulary of it would be."""
+    if not isinstance(addition.to, str):
+        yield plugging.plugin_wrong_type(plugin, "the `to` of an Addition", "a text", type_of(addition.to))
+        return
+    parts: tuple[object, ...] = (addition.traits, addition.measures, addition.constants)
+    if not all(isinstance(part, tuple) for part in parts):
+        wrong = next(part for part in parts if not isinstance(part, tuple))
+        yield plugging.plugin_wrong_type(plugin, "a part of an Addition", "a tuple", type_of(wrong))
+        return
+    name = addition.to if is_name(addition.to) else "addition"
+    whole = Vocabulary(
+        name,
+        name,
+        addition.traits,
+        measures=addition.measures,
+        constants=addition.constants,
+        phrases=addition.phrases,
+    )
+    yield from check_vocabulary(whole, plugin)
 
 
 def type_of(value: object) -> str:

@@ -11,14 +11,18 @@ from attrs import field, frozen
 
 from koirules import builtin
 from koirules.hooks import Subcommand
-from koirules.plugins.calling import Manager, in_one_line
+from koirules.plugins.adding import with_additions
+from koirules.plugins.calling import Manager
 from koirules.plugins.contributions import Contributions
 from koirules.plugins.finding import Found, find_box, find_given, find_installed
 from koirules.plugins.settling import Plugged, first_come, first_named, fitting, known_of
 from koirules.problems import Problem, plugging
+from koirules.problems.quoting import error_told
+from koirules.records.exchange import RecordReader, ResultWriter
+from koirules.records.plugged_formats import ENDINGS_READ, ENDINGS_WRITTEN, Formats, use_formats
 from koirules.vocabulary.joining import join
 from koirules.vocabulary.skins import Varieties
-from koirules.vocabulary.traits import Vocabulary
+from koirules.vocabulary.traits import Addition, Vocabulary
 
 
 @frozen
@@ -28,7 +32,8 @@ class Registry:
     varieties: by the word after `variety` in a rule file; `varieties.skins`: by the word after `with`. vocabularies: all of
     them, the shared ones too, by name. rulesets: the rule file of each rule set, by name. problems: warnings, one or more
     for each plugin left out. sources: who gives a variety or a skin, as distribution and version; ruleset_sources: who
-    gives a rule set. subcommands: the commands of plugins, by name. modules: the module of each plugin that was looked at.
+    gives a rule set. subcommands: the commands of plugins, by name; readers, writers: their formats, by ending. additions: what
+    they add to vocabularies of others. modules: the module of each plugin that was looked at.
     """
 
     varieties: Varieties
@@ -38,6 +43,9 @@ class Registry:
     sources: Mapping[str, str] = field(hash=False)
     ruleset_sources: Mapping[str, str] = field(hash=False)
     subcommands: Mapping[str, Plugged[Subcommand]] = field(hash=False)
+    readers: Mapping[str, Plugged[RecordReader]] = field(hash=False)
+    writers: Mapping[str, Plugged[ResultWriter]] = field(hash=False)
+    additions: tuple[Plugged[Addition], ...] = field(hash=False)
     modules: tuple[str, ...] = field(eq=False)
 
 
@@ -47,7 +55,7 @@ def load_registry() -> Registry:
     try:
         installed, unlisted = find_installed(), []
     except Exception as error:  # broken metadata of any distribution, not only of ours
-        installed, unlisted = [], [plugging.plugins_unlisted(in_one_line(error))]
+        installed, unlisted = [], [plugging.plugins_unlisted(error_told(error))]
     return _registry([find_box(), *installed], unlisted)
 
 
@@ -64,8 +72,13 @@ def _registry(found: Iterable[Found], problems: list[Problem]) -> Registry:
     kept, misfits = fitting(kept)
     known = known_of(kept)
     refused = [problem for given in asked if not isinstance(given, Contributions) for problem in given]
-    subcommands, late = first_named(
-        kept, "command", lambda given: ((command.name, command) for command in given.subcommands)
+    known, additions, unfit = with_additions(known, kept)
+    subcommands, late = first_named(kept, "command", lambda given: ((one.name, one) for one in given.subcommands))
+    readers, later = first_named(
+        kept, "reader of", lambda given: ((one.ending, one) for one in given.readers), ENDINGS_READ
+    )
+    writers, last = first_named(
+        kept, "writer of", lambda given: ((one.ending, one) for one in given.writers), ENDINGS_WRITTEN
     )
     varieties = {name: join(one, known) for name, one in known.items() if one.is_variety}
     skins = {name: join(one, known) for name, one in known.items() if one.is_skin}
@@ -76,13 +89,27 @@ def _registry(found: Iterable[Found], problems: list[Problem]) -> Registry:
         varieties=Varieties(MappingProxyType(varieties), MappingProxyType(skins), join(builtin.SHARED, known)),
         vocabularies=MappingProxyType(known),
         rulesets=MappingProxyType(rulesets),
-        problems=(*problems, *refused, *clashes, *misfits, *late),
+        problems=(*problems, *refused, *clashes, *misfits, *unfit, *late, *later, *last),
         sources=MappingProxyType(sources),
         ruleset_sources=MappingProxyType(ruleset_sources),
         subcommands=MappingProxyType(subcommands),
+        additions=additions,
+        readers=MappingProxyType(readers),
+        writers=MappingProxyType(writers),
         modules=tuple(plugin.module for plugin in plugins if plugin.module),
     )
 
 
 def _is_spoken(vocabulary: Vocabulary) -> bool:
     return vocabulary.is_variety or vocabulary.is_skin
+
+
+def _formats() -> Formats:
+    registry = load_registry()
+    return Formats(
+        {ending: (one.what, one.plugin) for ending, one in registry.readers.items()},
+        {ending: (one.what, one.plugin) for ending, one in registry.writers.items()},
+    )
+
+
+use_formats(_formats)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from typing import Generic, TypeVar
 
 from attrs import frozen
@@ -68,19 +68,24 @@ def known_of(kept: Iterable[Contributions]) -> dict[str, Vocabulary]:
 
 
 def first_named(
-    kept: Iterable[Contributions], what: str, named: Callable[[Contributions], Iterable[tuple[str, _T]]]
+    kept: Iterable[Contributions],
+    what: str,
+    named: Callable[[Contributions], Iterable[tuple[str, _T]]],
+    own: Collection[str] = (),
 ) -> tuple[dict[str, Plugged[_T]], list[Problem]]:
     """What plugins give by name, each name from the first that gives it, and a problem for each that comes too late.
 
-    what: what it is, for the inside of a sentence. named: the names and things of one plugin.
+    what: what it is, for the inside of a sentence. named: the names and things of one plugin. own: the names that koirules
+    keeps for itself.
     """
     taken: dict[str, Plugged[_T]] = {}
     problems: list[Problem] = []
     for given in kept:
         label, source = given.plugin.label, given.plugin.source
         for name, one in named(given):
-            if name in taken:
-                problems.append(plugging.plugin_name_taken(label, f"the {what} {quoted(name)}", taken[name].plugin))
+            if name in own or name in taken:
+                first = "koirules" if name in own else taken[name].plugin
+                problems.append(plugging.plugin_name_taken(label, f"the {what} {quoted(name)}", first))
             else:
                 taken[name] = Plugged(one, label, source)
     return taken, problems

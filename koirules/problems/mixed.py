@@ -51,5 +51,5 @@ def no_rules_or_records(given: str, near: str | None) -> Problem:
         "This is neither the name of a rule set that is installed, nor a file or folder.",
         f"Did you mean {quoted(near)}?"
         if near
-        else "`koirules varieties` lists the rule sets; check the name and the folder.",
+        else "`koirules plugins` lists the rule sets; check the name and the folder.",
     )

@@ -148,7 +148,7 @@ def variety_as_skin(place: Place, word: str) -> Problem:
         "variety-as-skin",
         place,
         f'"{word}" is a variety and no skin, so it cannot lie over another one.',
-        "Only a skin stands after `with`; `koirules varieties` lists both.",
+        "Only a skin stands after `with`; `koirules plugins` lists both.",
     )
 
 

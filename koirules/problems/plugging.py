@@ -32,6 +32,59 @@ def plugin_name_taken(plugin: str, what: str, other: str) -> Problem:
     )
 
 
+def plugin_addition_nowhere(plugin: str, to: str, near: str | None) -> Problem:
+    """A plugin adds to a vocabulary that is not there; the rest of the plugin is used."""
+    mend = f'Did you mean "{near}"?' if near else "Install the plugin that gives it."
+    return Problem(
+        "plugin-addition-nowhere",
+        Cell(f"plugin {plugin}"),
+        f"Its addition to the vocabulary {quoted(to)} was left out. That vocabulary is not there.",
+        mend,
+        warning=True,
+    )
+
+
+def plugin_addition(plugin: str, to: str, why: str) -> Problem:
+    """What a plugin adds does not fit; the rest of the plugin is used."""
+    return Problem(
+        "plugin-addition",
+        Cell(f"plugin {plugin}"),
+        f"Its addition to the vocabulary {quoted(to)} was left out. {why}",
+        "Uninstall the plugin, or ask its author for another name.",
+        warning=True,
+    )
+
+
+def plugin_bad_ending(plugin: str, ending: str) -> Problem:
+    """The ending of a format is none that a file name could have."""
+    return _left_out(
+        "plugin-bad-ending",
+        plugin,
+        f"{quoted(ending)} cannot be the ending of a file.",
+        "An ending is a full stop with lower-case letters or digits after it, such as `.ods`.",
+    )
+
+
+def reader_failed(file: str, plugin: str, error: str) -> Problem:
+    """The reader of a plugin ended with an error that it should have told in words."""
+    return Problem(
+        "plugin-reader-failed",
+        Cell(file),
+        f"The file cannot be read: the plugin {plugin} failed ({error}).",
+        "Open it in a spreadsheet program and save it as .xlsx or .csv; tell the author of the plugin.",
+    )
+
+
+def writer_failed(file: str, plugin: str, error: str) -> Problem:
+    """The writer of a plugin ended with an error that it should have told in words."""
+    return Problem(
+        "plugin-writer-failed",
+        Cell(file),
+        f"The file cannot be written: the plugin {plugin} failed ({error}).",
+        "Write a .csv or .xlsx file; tell the author of the plugin.",
+    )
+
+
 def plugin_bad_command(plugin: str, command: str) -> Problem:
     """The name of a command cannot be typed as one."""
     return _left_out(

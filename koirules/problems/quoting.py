@@ -21,6 +21,12 @@ def quoted(text: str) -> str:
     return f'"{visible(short)}"'
 
 
+def error_told(error: BaseException) -> str:
+    """An error with its kind, on one line, for the inside of a sentence."""
+    said = " ".join(str(error).split())
+    return visible(f"{type(error).__name__}: {said}" if said else type(error).__name__)
+
+
 def in_words(words: Sequence[str], last: str = "or") -> str:
     """Words as a list in a sentence: `blurred, fair or sharp`."""
     if len(words) < 2:

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from koirules.problems.problem import Cell, Problem
-from koirules.problems.quoting import quoted, visible
+from koirules.problems.quoting import in_words, quoted, visible
 
 
 def no_such_file(file: str, near: str | None) -> Problem:
@@ -40,14 +42,14 @@ def misnamed_file(file: str, looks_like: str, mend: str) -> Problem:
     return unreadable_file(file, f"it looks like {looks_like}, not like text", mend)
 
 
-def unknown_record_ending(file: str, ending: str) -> Problem:
-    """The ending of the name is none that records can have."""
+def unknown_record_ending(file: str, ending: str, others: Sequence[str] = ()) -> Problem:
+    """The ending of the name is none that records can have. others: endings that plugins read."""
     what = f"Records cannot be read from a file that ends in {quoted(ending)}." if ending else "The name has no ending."
     return Problem(
         "unknown-ending",
         Cell(file),
         what,
-        "Save them as .xlsx, .csv (or .tsv), .jsonl (or .ndjson) or .json.",
+        f"Save them as {in_words(['.xlsx', '.csv (or .tsv)', '.jsonl (or .ndjson)', '.json', *others])}.",
     )
 
 

@@ -12,6 +12,7 @@ from koirules.problems.record_files import no_such_file, unknown_record_ending, 
 from koirules.records.columns import match_columns
 from koirules.records.csv_records import read_csv
 from koirules.records.jsonl_records import read_json, read_jsonl
+from koirules.records.plugged_formats import plugged_formats, read_plugged
 from koirules.records.rows import read_rows
 from koirules.records.table import Table, refused
 from koirules.records.xlsx_records import read_xlsx
@@ -29,6 +30,8 @@ READERS: dict[str, Callable[[Path], Table]] = {
     ".json": read_json,
 }
 """The reader of each ending."""
+
+_RULES = {"", ".koi"}
 
 
 @frozen
@@ -77,14 +80,25 @@ def read_table(path: Path) -> Table:
             return refused(file, no_such_file(file, _near_file(path)))
     except (OSError, ValueError) as error:
         return refused(file, unreadable_file(file, str(error), "Check the name."))
-    if ending not in READERS:
-        return refused(file, unknown_record_ending(file, path.suffix))
-    return READERS[ending](path)
+    if ending in READERS:
+        return READERS[ending](path)
+    plugged = plugged_formats().readers
+    if ending not in plugged:
+        others = [f"{end} ({reader.title})" for end, (reader, _) in plugged.items()]
+        return refused(file, unknown_record_ending(file, path.suffix, others))
+    reader, plugin = plugged[ending]
+    return read_plugged(path, reader, plugin)
+
+
+def is_table(name: str) -> bool:
+    """Whether a name ends as files of records do."""
+    ending = Path(name).suffix.lower()
+    return ending in READERS or (ending not in _RULES and ending in plugged_formats().readers)
 
 
 def _near_file(path: Path) -> str | None:
     try:
-        return near(path.name, sorted(other.name for other in path.parent.iterdir() if other.suffix.lower() in READERS))
+        return near(path.name, sorted(other.name for other in path.parent.iterdir() if is_table(other.name)))
     except OSError:
         return None
 

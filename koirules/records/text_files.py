@@ -45,14 +45,23 @@ def decoded(file: str, content: bytes, first_row: int = 1) -> str | Problem:
     return text
 
 
-def read_bytes(path: Path) -> bytes | Problem:
-    """Read the bytes of a file."""
+def check_readable(path: Path) -> Problem | None:
+    """Say what keeps a file from being read in one go, as far as that shows before it is opened."""
     try:
         if not path.is_file():
             return unreadable_file(str(path), "it is no ordinary file")  # a pipe would be waited for without end
         size = path.stat().st_size
-        if size > MOST_BYTES:
-            return too_large(str(path), size, MOST_BYTES)
+    except OSError as error:
+        return unreadable_file(str(path), error.strerror or str(error))
+    return too_large(str(path), size, MOST_BYTES) if size > MOST_BYTES else None
+
+
+def read_bytes(path: Path) -> bytes | Problem:
+    """Read the bytes of a file."""
+    problem = check_readable(path)
+    if problem is not None:
+        return problem
+    try:
         return path.read_bytes()
     except OSError as error:
         return unreadable_file(str(path), error.strerror or str(error))

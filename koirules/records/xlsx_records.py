@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from koirules.problems import Problem, recording
 from koirules.problems.record_files import far_cell, locked_file, no_sheet, no_workbook
+from koirules.records.exchange import MOST_CELLS
 from koirules.records.table import Table, Told, letters_of, refused, table_of
 from koirules.records.text_files import read_bytes
 from koirules.records.xlsx_parts import Marks, Position, UnsoundError, check_size, read_marks
@@ -18,9 +19,6 @@ if TYPE_CHECKING:
 
 SHEET = "records"
 """The name of the sheet that is read where there are several."""
-
-MOST_CELLS = 40_000_000
-"""How many cells a sheet may reach over, blank ones too."""
 
 _OLD_OR_LOCKED = b"\xd0\xcf\x11\xe0"
 _ERRORS = frozenset(

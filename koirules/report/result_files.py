@@ -11,6 +11,8 @@ from koirules.records.about import About
 from koirules.records.csv_results import write_csv
 from koirules.records.json_results import write_json
 from koirules.records.not_graded import Row
+from koirules.records.plugged_formats import plugged_formats, write_plugged
+from koirules.records.result_sheets import sheets_of
 from koirules.records.workbook import MOST_ROWS
 from koirules.records.writing import check_folder, write_beside
 from koirules.records.xlsx_results import write_xlsx
@@ -18,7 +20,7 @@ from koirules.report.html_results import MOST_FISH, write_html
 from koirules.report.page_pictures import Pictures
 from koirules.results.result import Result
 
-__all__ = ["RESULT_ENDINGS", "WRITERS", "About", "check_result_path", "is_page", "write_results"]
+__all__ = ["WRITERS", "About", "check_result_path", "is_page", "result_endings", "write_results"]
 
 WRITERS: dict[str, Callable[[Path, Sequence[Row], About], None]] = {
     ".csv": write_csv,
@@ -29,8 +31,10 @@ WRITERS: dict[str, Callable[[Path, Sequence[Row], About], None]] = {
 
 _PAGE = ".html"
 
-RESULT_ENDINGS = (*WRITERS, _PAGE)
-"""What results of a batch end in."""
+
+def result_endings() -> tuple[str, ...]:
+    """What results of a batch may end in, the formats of plugins last."""
+    return (*WRITERS, _PAGE, *plugged_formats().writers)
 
 
 def is_page(path: Path) -> bool:
@@ -40,8 +44,9 @@ def is_page(path: Path) -> bool:
 
 def check_result_path(path: Path) -> Problem | None:
     """Say what is wrong with a path for results, as far as that shows before anything is graded."""
-    if path.suffix.lower() not in RESULT_ENDINGS:
-        return unknown_output_ending(str(path), path.suffix, RESULT_ENDINGS)
+    ending = path.suffix.lower()
+    if ending not in WRITERS and ending != _PAGE and ending not in plugged_formats().writers:
+        return unknown_output_ending(str(path), path.suffix, result_endings())
     return check_folder(path)
 
 
@@ -53,11 +58,17 @@ def write_results(path: Path, results: Sequence[Row], about: About, pictures: Pi
     problem = check_result_path(path)
     if problem is not None:
         return problem
-    if path.suffix.lower() == ".xlsx" and len(results) >= MOST_ROWS:
+    ending = path.suffix.lower()
+    if ending == ".xlsx" and len(results) >= MOST_ROWS:
         return too_many_rows(str(path), len(results), MOST_ROWS - 1)
     if is_page(path):
         return _write_page(path, results, about, pictures)
-    return write_beside(path, lambda passing: WRITERS[path.suffix.lower()](passing, results, about))
+    if ending in WRITERS:
+        return write_beside(path, lambda passing: WRITERS[ending](passing, results, about))
+    writer, plugin = plugged_formats().writers[ending]
+    if writer.most_rows is not None and len(results) >= writer.most_rows:
+        return too_many_rows(str(path), len(results), writer.most_rows - 1)
+    return write_plugged(path, writer, plugin, sheets_of(results, about))
 
 
 def _write_page(path: Path, results: Sequence[Row], about: About, pictures: Pictures | None) -> Problem | None:

@@ -61,4 +61,7 @@ def join(vocabulary: Vocabulary, known: Mapping[str, Vocabulary]) -> Variety:
     measures = tuple(measure for one in line for measure in one.measures)
     constants = tuple(constant for one in line for constant in one.constants)
     also, forms = vocabulary.also, vocabulary.forms
-    return Variety(vocabulary.name, vocabulary.title, traits, vocabulary.describe, measures, constants, also, forms)
+    phrases = {said: means for one in line for said, means in one.phrases.items()}
+    return Variety(
+        vocabulary.name, vocabulary.title, traits, vocabulary.describe, measures, constants, also, forms, phrases
+    )

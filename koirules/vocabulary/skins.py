@@ -54,7 +54,9 @@ def lay_over(under: Variety, skin: Variety, name: str) -> Variety:
     traits = {**under.traits, **skin.traits}
     measures = tuple(dict.fromkeys((*under.measures, *skin.measures)))
     constants = tuple(dict.fromkeys((*under.constants, *skin.constants)))
-    return Variety(name, f"{under.title}, {skin.title}", traits, under.describe or skin.describe, measures, constants)
+    title, describe = f"{under.title}, {skin.title}", under.describe or skin.describe
+    phrases = {**skin.phrases, **under.phrases}
+    return Variety(name, title, traits, describe, measures, constants, phrases=phrases)
 
 
 def clashes(under: Variety, skin: Variety) -> Iterator[str]:

@@ -94,6 +94,7 @@ class Vocabulary:
     is_variety: it can stand after `variety`; neither for traits that are only there to be included. measures: how some of
     the traits are derived from others. constants: what measures go by. also: what else people write for it into a cell of
     records or a table of classes, `sanke`. forms: those among such fish that have a name of their own, `shiro utsuri`.
+    phrases: what people say, and what it means as a rule file would write it after `means`: `"two patches": "steps is nidan"`.
     """
 
     name: str
@@ -107,6 +108,22 @@ class Vocabulary:
     constants: tuple[Constant, ...] = ()
     also: tuple[str, ...] = ()
     forms: tuple[str, ...] = ()
+    phrases: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)
+
+
+@frozen
+class Addition:
+    """What a plugin adds to a vocabulary of somebody else: measures for other people's varieties, or phrases.
+
+    to: the name of that vocabulary; all that include it have the addition too. traits, measures, constants, phrases: as
+    those of a Vocabulary, with names that are not there yet.
+    """
+
+    to: str
+    traits: tuple[Trait, ...] = ()
+    measures: tuple[Measure, ...] = ()
+    constants: tuple[Constant, ...] = ()
+    phrases: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)
 
 
 @frozen
@@ -114,7 +131,7 @@ class Variety:
     """A variety, with its skins if any, and all of its traits put together, by name, in the order of its sources.
 
     name: as a header has it: `showa`, `showa with ginrin`, `showa with (ginrin, doitsu)`. Measures and constants likewise.
-    also, forms: as those of its vocabulary.
+    also, forms: as those of its vocabulary. phrases: of all its sources, its own before those of what it includes.
     """
 
     name: str
@@ -125,3 +142,4 @@ class Variety:
     constants: tuple[Constant, ...] = ()
     also: tuple[str, ...] = ()
     forms: tuple[str, ...] = ()
+    phrases: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)

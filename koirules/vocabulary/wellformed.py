@@ -42,6 +42,7 @@ _TYPES_OF_VOCABULARY: Mapping[str, type] = {
     "constants": tuple,
     "also": tuple,
     "forms": tuple,
+    "phrases": Mapping,
 }
 _TYPES_OF_TRAIT: Mapping[str, type] = {
     "name": str,
@@ -66,6 +67,9 @@ def check_vocabulary(vocabulary: Vocabulary, plugin: str) -> list[Problem]:
         problems += _check_type(include, str, f"an include of {what}", plugin)
     for word in (*vocabulary.also, *vocabulary.forms):
         problems += _check_type(word, str, f"another word for {what}", plugin)
+    for said, means in vocabulary.phrases.items():
+        problems += _check_type(said, str, f"a phrase of {what}", plugin)
+        problems += _check_type(means, str, f"the meaning of a phrase of {what}", plugin)
     for trait in vocabulary.traits:
         problems += _check_type(trait, Trait, f"a trait of {what}", plugin) or check_trait(trait, plugin)
     for measure in vocabulary.measures:

@@ -6,24 +6,25 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
-from koirules.hooks import hookimpl
+from koirules.hooks import RecordReader, ResultWriter, Subcommand, hookimpl
 from koirules.plugins import Registry, registry_with
 from koirules.problems import Problem
 from koirules.vocabulary.kinds import Scale
-from koirules.vocabulary.traits import Trait, Vocabulary
+from koirules.vocabulary.traits import Addition, Trait, Vocabulary
 
 NET = Trait("net", "net", Scale(("faint", "clear")))
 
 
 class Gives:
-    """A plugin that gives these vocabularies and rule sets."""
+    """A plugin that gives these vocabularies and rule sets, and by the hooks of version 2 what `more` has for each."""
 
-    KOIRULES_API = 1
+    KOIRULES_API = 2
 
-    def __init__(self, *vocabularies: Any, rulesets: Any = None, name: str = "invented") -> None:
+    def __init__(self, *vocabularies: Any, rulesets: Any = None, name: str = "invented", **more: Any) -> None:
         self.__name__ = name
         self.vocabularies = vocabularies
         self.rulesets = {} if rulesets is None else rulesets
+        self.more = more
 
     @hookimpl
     def koirules_vocabularies(self) -> Sequence[Vocabulary]:
@@ -32,6 +33,22 @@ class Gives:
     @hookimpl
     def koirules_rulesets(self) -> Mapping[str, Path]:
         return self.rulesets
+
+    @hookimpl
+    def koirules_subcommands(self) -> Sequence[Subcommand]:
+        return self.more.get("subcommands", ())
+
+    @hookimpl
+    def koirules_record_readers(self) -> Sequence[RecordReader]:
+        return self.more.get("readers", ())
+
+    @hookimpl
+    def koirules_result_writers(self) -> Sequence[ResultWriter]:
+        return self.more.get("writers", ())
+
+    @hookimpl
+    def koirules_additions(self) -> Sequence[Addition]:
+        return self.more.get("additions", ())
 
 
 def lace(*traits: Any, name: str = "lace", **rest: Any) -> Vocabulary:

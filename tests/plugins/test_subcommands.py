@@ -149,26 +149,18 @@ def test_a_name_of_koirules_stays_with_koirules(install: Install, tmp_path: Path
     assert COMMANDS["grade"] in told
     assert "Count the ponds" not in told
     assert "left out" in told
-    listed = run("varieties")
+    listed = run("plugins")
     assert 'The command "grade" was left out. That name is already there, from koirules.' in listed.stderr
     assert "invented-koi" in listed.stderr
 
 
-class Commands(Gives):
-    """A plugin that gives a variety and commands."""
-
-    def __init__(self, *commands: Any, name: str = "invented") -> None:
-        super().__init__(lace(name=name), name=name)
-        self.commands = commands
-
-    @hookimpl
-    def koirules_subcommands(self) -> Sequence[Subcommand]:
-        return self.commands
+def commands(*given: Any, name: str = "invented") -> Gives:
+    return Gives(lace(name=name), name=name, subcommands=given)
 
 
 def test_of_two_plugins_the_first_keeps_the_name_and_the_other_all_else() -> None:
     ponds = Subcommand("ponds", "Count the ponds.", "ponds:command")
-    registry = registry_with(Commands(ponds, name="first"), Commands(ponds, name="second"))
+    registry = registry_with(commands(ponds, name="first"), commands(ponds, name="second"))
     assert registry.subcommands["ponds"].plugin == "first"
     assert only_problem(registry).code == "plugin-name-taken"
     assert "second" in str(only_problem(registry).site)
@@ -190,7 +182,7 @@ def test_of_two_plugins_the_first_keeps_the_name_and_the_other_all_else() -> Non
     ],
 )
 def test_a_command_that_could_not_be_shown_or_run_takes_its_plugin_out(command: Any, code: str) -> None:
-    registry = registry_with(Commands(command))
+    registry = registry_with(commands(command))
     assert_left_out(registry)
     assert only_problem(registry).code == code
 

@@ -1,4 +1,4 @@
-"""`koirules varieties`: what is installed, and from where."""
+"""`koirules plugins`: what is installed, and from where."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ from koirules.loading import header_of
 from koirules.plugins import Registry
 from koirules.problems import StandardError
 from koirules.standard.check.header import said_of
-from koirules.vocabulary.traits import Variety
+from koirules.vocabulary.traits import Addition, Variety
 
 
 @frozen
@@ -46,32 +46,66 @@ class _RuleSet:
     file: str
 
 
-@click.command("varieties")
+@frozen
+class _Given:
+    """Anything else that a plugin gives."""
+
+    kind: str
+    name: str
+    what: str
+    source: str
+
+
+@click.command("plugins")
 @click.option("--json", "as_json", is_flag=True, help="Print them as data.")
 def command(as_json: bool) -> None:
-    """List the varieties and skins that are installed, from which distribution and version, with their rule sets.
+    """List what is installed, and from which distribution and version.
 
-    A plugin that had to be left out is named first, with what is wrong with it.
+    These are the varieties, the skins that lie over them, their rule sets, and what else plugins give: commands, formats of
+    records and results, and what they add to varieties of others. A plugin that had to be left out is named first, with what
+    is wrong with it.
     """
     plugins = registry()
-    show_problems(taken_by_koirules(plugins, COMMANDS))
+    clashes = taken_by_koirules(plugins, COMMANDS)
+    show_problems(clashes)
     varieties = _rows(plugins.varieties.values(), plugins)
     skins = _rows(plugins.varieties.skins.values(), plugins)
     rule_sets = _rule_sets(plugins)
+    others = [one for one in _others(plugins) if one.kind != "command" or one.name not in COMMANDS]
     if as_json:
         left_out = [
             {"plugin": str(problem.site), "code": problem.code, "cause": problem.cause, "mend": problem.mend}
-            for problem in plugins.problems
+            for problem in (*plugins.problems, *clashes)
         ]
         data = {
             "varieties": [asdict(row) for row in varieties],
             "skins": [asdict(row) for row in skins],
             "rule_sets": [asdict(one) for one in rule_sets],
+            "others": [asdict(one) for one in others],
             "left_out": left_out,
         }
         click.echo(json.dumps(data, indent=1))
         return
-    _print(varieties, skins, rule_sets)
+    _print(varieties, skins, rule_sets, others)
+
+
+def _others(plugins: Registry) -> list[_Given]:
+    return [
+        *(_Given("command", name, one.what.help, one.source) for name, one in plugins.subcommands.items()),
+        *(_Given("records", ending, one.what.title, one.source) for ending, one in plugins.readers.items()),
+        *(_Given("results", ending, one.what.title, one.source) for ending, one in plugins.writers.items()),
+        *(_Given("addition", one.what.to, _added(one.what), one.source) for one in plugins.additions),
+    ]
+
+
+def _added(addition: Addition) -> str:
+    counts = (
+        (len(addition.traits), "trait"),
+        (len(addition.measures), "measure"),
+        (len(addition.constants), "constant"),
+        (len(addition.phrases), "phrase"),
+    )
+    return ", ".join(counted(count, what) for count, what in counts if count)
 
 
 def _rows(varieties: Iterable[Variety], plugins: Registry) -> list[_Row]:
@@ -101,7 +135,7 @@ def _words_of(name: str, path: Path, plugins: Registry) -> tuple[str, str, str, 
     return header.title.text, edition, said_of(header), "" if header.stage is None else header.stage.text
 
 
-def _print(varieties: list[_Row], skins: list[_Row], rule_sets: list[_RuleSet]) -> None:
+def _print(varieties: list[_Row], skins: list[_Row], rule_sets: list[_RuleSet], others: list[_Given]) -> None:
     from rich.box import SIMPLE_HEAD
     from rich.console import Console
     from rich.table import Table
@@ -123,6 +157,9 @@ def _print(varieties: list[_Row], skins: list[_Row], rule_sets: list[_RuleSet]) 
             table((heading, "what it is", "traits", "from"), rows)
     named = [(one.variety, one.stage, one.name, _told(one), one.source) for one in rule_sets]
     table(("variety", "stage", "rule set", "what it is", "from"), sorted(named))
+    if others:
+        rows_of_others = [(one.kind, one.name, one.what, one.source) for one in others]
+        table(("also", "name", "what it is", "from"), rows_of_others)
 
 
 def _told(one: _RuleSet) -> str:

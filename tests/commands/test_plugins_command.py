@@ -7,9 +7,10 @@ import pytest
 from click.testing import CliRunner
 
 from koirules.commands import inputs, main
+from koirules.hooks import RecordReader, ResultWriter, Subcommand
 from koirules.plugins import registry_with
 from koirules.vocabulary.kinds import Count
-from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.traits import Addition, Trait
 from tests.plugins.invented import Gives, lace
 
 
@@ -37,7 +38,7 @@ def run(*words):
 
 @pytest.mark.usefixtures("plugins")
 def test_each_variety_skin_and_rule_set_is_listed_with_its_source():
-    result = run("varieties")
+    result = run("plugins")
     assert result.exit_code == 0
     lines = [line.split() for line in result.stdout.splitlines()]
     assert ["lace", "1", "trait", "invented-lace", "1.2"] in lines
@@ -49,7 +50,7 @@ def test_each_variety_skin_and_rule_set_is_listed_with_its_source():
 
 
 def test_as_data_they_are_the_same(plugins):
-    data = json.loads(run("varieties", "--json").stdout)
+    data = json.loads(run("plugins", "--json").stdout)
     assert [row["name"] for row in data["varieties"]] == list(plugins.varieties)
     assert [row["name"] for row in data["skins"]] == ["glitter"]
     by_name = {row["name"]: row for row in data["rule_sets"]}
@@ -69,11 +70,34 @@ def test_a_rule_set_that_is_based_on_another_has_its_variety_and_stage(plugins, 
         'standard "Lantern Bay, lace" edition 7 variety lace stage nisai\ngrade a otherwise\n', encoding="utf-8"
     )
     assert plugins.rulesets["lace_broken"] == tmp_path / "broken.koi"
-    one = {row["name"]: row for row in json.loads(run("varieties", "--json").stdout)["rule_sets"]}["lace_broken"]
+    one = {row["name"]: row for row in json.loads(run("plugins", "--json").stdout)["rule_sets"]}["lace_broken"]
     assert (one["title"], one["variety"], one["stage"], one["edition"]) == ("Tin Bucket, lace", "lace", "nisai", "1")
 
 
 def test_what_ships_in_the_box_is_listed_with_the_stage_of_its_rule_set():
-    data = json.loads(run("varieties", "--json").stdout)
+    data = json.loads(run("plugins", "--json").stdout)
     box = {row["name"]: row for row in data["rule_sets"]}["tosai_kohaku"]
     assert (box["variety"], box["stage"]) == ("kohaku", "tosai")
+
+
+def test_what_else_plugins_give_is_listed_too(monkeypatch):
+    gives = Gives(
+        subcommands=[
+            Subcommand("ponds", "Count the ponds.", "ponds:command"),
+            Subcommand("grade", "Ours.", "ponds:grade"),
+        ],
+        readers=[RecordReader(".dbf", "table of long ago", print)],
+        writers=[ResultWriter(".dbf", "table of long ago", print)],
+        additions=[Addition("shared", (Trait("tone", "tone", Count(9)),), phrases={"no tone": "tone is 0"})],
+        name="invented-lace 1.2",
+    )
+    registry = registry_with(gives)
+    monkeypatch.setattr(inputs, "load_registry", lambda: registry)
+    lines = [line.split() for line in run("plugins").stdout.splitlines()]
+    assert ["command", "ponds", "Count", "the", "ponds.", "invented-lace", "1.2"] in lines
+    assert ["records", ".dbf", "table", "of", "long", "ago", "invented-lace", "1.2"] in lines
+    assert ["results", ".dbf", "table", "of", "long", "ago", "invented-lace", "1.2"] in lines
+    assert ["addition", "shared", "1", "trait,", "1", "phrase", "invented-lace", "1.2"] in lines
+    data = json.loads(run("plugins", "--json").stdout)
+    assert [one["name"] for one in data["others"]] == ["ponds", ".dbf", ".dbf", "shared"]
+    assert [one["code"] for one in data["left_out"]] == ["plugin-name-taken"]
