@@ -212,7 +212,7 @@ class Standard:
 
         file: the name that problems show. Grading does the same for a record that has not been through here.
         """
-        return measured_records(self.grader.measurer, records, file)
+        return measured_records(self.grader.measurer, records, file, self.grader.silence)
 
     def batch(self, *, sections: bool = True, faults: bool = False) -> BatchGrader:
         """The compiled standard for whole frames: see `grade_frame`."""

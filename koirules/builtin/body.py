@@ -25,6 +25,7 @@ FRAME = (
         Better.NEITHER,
         Growth.RISES,
         "Guess from the outline of a small tosai, likely from body and fins, sure with eggs, milt or rough cheeks.",
+        by_eye=False,
     ),
     Trait(
         "scalation",
@@ -68,6 +69,7 @@ FRAME = (
         Better.MORE,
         Growth.VARIES,
         "From the side: smooth is one low arch from head to tail, humped or hollow is a malformed back.",
+        never_silent=True,
     ),
     Trait(
         "belly_shape",
@@ -85,6 +87,7 @@ FRAME = (
         Growth.FIXED,
         "From above, at rest and while it swims away: straight has no kink near the dorsal fin or the tail.",
         {"ja": "背骨"},
+        never_silent=True,
     ),
     Trait(
         "body_symmetry",
@@ -114,6 +117,7 @@ PARTS = (
         Growth.FIXED,
         "From the front and the side: good is straight and closes, malformed is twisted, undershot or stuck.",
         {"ja": "口"},
+        never_silent=True,
     ),
     Trait(
         "barbels_missing",
@@ -122,6 +126,7 @@ PARTS = (
         Better.LESS,
         Growth.FIXED,
         "How many of the four barbels are not there.",
+        never_silent=True,
     ),
     Trait(
         "gill_cover_faults",
@@ -130,6 +135,7 @@ PARTS = (
         Better.LESS,
         Growth.FIXED,
         "The sides on which the gill cover is short, curled, folded or missing.",
+        never_silent=True,
     ),
     Trait(
         "eye_film",
@@ -138,6 +144,7 @@ PARTS = (
         Better.LESS,
         Growth.VARIES,
         "The eyes with a grey or white film over them.",
+        never_silent=True,
     ),
     Trait(
         "eyes_missing",
@@ -146,6 +153,7 @@ PARTS = (
         Better.LESS,
         Growth.FIXED,
         "The eyes that are missing or surely blind.",
+        never_silent=True,
     ),
     Trait(
         "fin_faults",
@@ -154,6 +162,7 @@ PARTS = (
         Better.LESS,
         Growth.FIXED,
         "The fins that are kinked at the base, short, folded or missing: what will not heal.",
+        never_silent=True,
     ),
     Trait(
         "fin_damage",
@@ -162,6 +171,7 @@ PARTS = (
         Better.LESS,
         Growth.FALLS,
         "The fins that are split or frayed, with a sound base: what heals in weeks.",
+        never_silent=True,
     ),
     Trait(
         "pectoral_size",
@@ -188,6 +198,7 @@ PARTS = (
         Better.LESS,
         Growth.FALLS,
         "Count the bare spots where a scale is gone; they grow again.",
+        never_silent=True,
     ),
     Trait(
         "scars",
@@ -196,6 +207,7 @@ PARTS = (
         Better.LESS,
         Growth.FALLS,
         "Where healed wounds or dents can be seen.",
+        never_silent=True,
     ),
     Trait(
         "health",
@@ -205,6 +217,7 @@ PARTS = (
         Growth.VARIES,
         "Sick has a sore, fin rot or parasites, doubtful hangs back or clamps its fins; do not sort a sick fish.",
         {"ja": "健康状態"},
+        never_silent=True,
     ),
     Trait(
         "swimming",
@@ -213,6 +226,7 @@ PARTS = (
         Better.MORE,
         Growth.FIXED,
         "Watch one round of the bowl: smooth moves as one, stiff moves only the tail, off leans or rolls.",
+        never_silent=True,
     ),
 )
 """Traits of the parts of the body, of damage and of health."""

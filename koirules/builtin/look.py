@@ -69,6 +69,7 @@ LOOK = (
         Better.NEITHER,
         Growth.RISES,
         "Which look at this fish it is: 1 for the first selection, 2 for the second, and so on.",
+        by_eye=False,
     ),
     Trait(
         "note",
@@ -95,6 +96,7 @@ LOOK = (
         Better.MORE,
         Growth.VARIES,
         "Guess after a glance into the net, fair after a look in the bowl, sure after a close look at both sides.",
+        by_eye=False,
     ),
     Trait(
         "photo_usable",
@@ -103,6 +105,7 @@ LOOK = (
         Better.MORE,
         Growth.VARIES,
         "Yes if there is a photo from above, sharp, in even light and without glare on the water.",
+        by_eye=False,
     ),
     Trait(
         "season",
@@ -112,6 +115,7 @@ LOOK = (
         Growth.VARIES,
         "The season of the look, by what the water does and not by the calendar.",
         {"ja": "季節"},
+        by_eye=False,
     ),
     Trait(
         "water_temperature",
@@ -138,6 +142,7 @@ LOOK = (
         Better.NEITHER,
         Growth.RISES,
         "How many summers the fish has grown in: 1 for a tosai, 2 for a nisai, 3 for a sansai.",
+        by_eye=False,
     ),
 )
 """The traits of the look, in the order that a record sheet takes them."""

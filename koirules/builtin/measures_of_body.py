@@ -145,6 +145,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "Girth divided by total length: how stout the fish is.",
         allometry=GIRTH_OVER_LENGTH,
+        by_eye=False,
     ),
     Trait(
         "fineness",
@@ -154,6 +155,7 @@ MEASURES_OF_BODY = (
         Growth.FALLS,
         "Total length divided by the greatest depth: high is slim, low is stout.",
         allometry=LENGTH_OVER_GIRTH,
+        by_eye=False,
     ),
     Trait(
         "condition",
@@ -164,6 +166,7 @@ MEASURES_OF_BODY = (
         "Weight in g times 100, divided three times by total length in cm: low is thin, high is fat or full of eggs.",
         {"ja": "肥満度"},
         allometry=WEIGHT_OVER_LENGTH_CUBED,
+        by_eye=False,
     ),
     Trait(
         "condition_standard",
@@ -173,6 +176,7 @@ MEASURES_OF_BODY = (
         Growth.VARIES,
         "The same with standard length; it is about three quarters higher, so never set one beside the other.",
         allometry=WEIGHT_OVER_LENGTH_CUBED,
+        by_eye=False,
     ),
     Trait(
         "condition_fork",
@@ -182,6 +186,7 @@ MEASURES_OF_BODY = (
         Growth.VARIES,
         "The same with fork length; it is about a third higher, so never set one beside the other.",
         allometry=WEIGHT_OVER_LENGTH_CUBED,
+        by_eye=False,
     ),
     Trait(
         "stem_ratio",
@@ -191,6 +196,7 @@ MEASURES_OF_BODY = (
         Growth.VARIES,
         "Width of the tail stem divided by the greatest width: strength behind.",
         allometry=UNCHANGED,
+        by_eye=False,
     ),
     Trait(
         "shoulder_share",
@@ -200,6 +206,7 @@ MEASURES_OF_BODY = (
         Growth.VARIES,
         "Width at the gills divided by the greatest width: near 1 is heavy just behind the head.",
         allometry=UNCHANGED,
+        by_eye=False,
     ),
     Trait(
         "growth_standing",
@@ -208,6 +215,7 @@ MEASURES_OF_BODY = (
         Better.MORE,
         Growth.VARIES,
         "The share of the fish of its own batch that are shorter than this one.",
+        by_eye=False,
     ),
     Trait(
         "tobi",

@@ -86,6 +86,7 @@ RED_COLOUR = (
         Growth.VARIES,
         "Lightness of the mean colour reading of the red, wet skin, no glare: 0 is black, 100 is white.",
         {"ja": "緋の明度"},
+        by_eye=False,
     ),
     Trait(
         "hi_hue",
@@ -104,6 +105,7 @@ RED_COLOUR = (
         Growth.VARIES,
         "Chroma of the mean colour reading: 0 is grey, higher is more colourful.",
         {"ja": "緋の彩度"},
+        by_eye=False,
     ),
     Trait(
         "hi_evenness",
@@ -112,6 +114,7 @@ RED_COLOUR = (
         Better.LESS,
         Growth.VARIES,
         "The largest CIEDE2000 difference between readings from head to tail: under 3 is even, over 6 is patchy.",
+        by_eye=False,
     ),
     Trait(
         "hi_contrast",
@@ -120,6 +123,7 @@ RED_COLOUR = (
         Better.MORE,
         Growth.VARIES,
         "The CIEDE2000 difference between the mean readings of the red and of the white.",
+        by_eye=False,
     ),
 )
 """The traits of the colour of red."""

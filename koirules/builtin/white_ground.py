@@ -28,6 +28,7 @@ WHITE_COLOUR = (
         Growth.RISES,
         "Lightness of the mean colour reading of the white, wet skin, no glare: 100 is pure white.",
         {"ja": "白地の明度"},
+        by_eye=False,
     ),
     Trait(
         "shiroji_chroma",
@@ -37,6 +38,7 @@ WHITE_COLOUR = (
         Growth.VARIES,
         "Chroma of the mean colour reading of the white: 0 has no cast at all.",
         {"ja": "白地の彩度"},
+        by_eye=False,
     ),
     Trait(
         "shiroji_yellow",
@@ -45,6 +47,7 @@ WHITE_COLOUR = (
         Better.LESS,
         Growth.FALLS,
         "The b* of the mean colour reading of the white: above 0 is yellow, below 0 is blue.",
+        by_eye=False,
     ),
 )
 """The traits of white."""

@@ -65,7 +65,9 @@ _AFTER = {
     ("ROUND", "THAN"): Role.SETTING,
     ("ROUND", "RESCUES"): Role.SETTING,
 }
-_DECLARES = frozenset(head.upper() for head in HEAD_WORDS - {"standard", "sample", "phrase", "replace", "drop"})
+_DECLARES = frozenset(
+    head.upper() for head in HEAD_WORDS - {"standard", "silence", "phrase", "sample", "replace", "drop"}
+)
 
 
 def context_of(words: Sequence[Written], meaning: Meaning) -> Context:
@@ -90,10 +92,18 @@ def context_of(words: Sequence[Written], meaning: Meaning) -> Context:
         return _of_sample(words, head, meaning)
     if names[0] == "PHRASE":
         return _of_phrase(words, head, meaning)
+    if names[0] == "SILENCE":
+        return _of_silence(words, names, head, meaning)
     if names[0] == "POINTS" and "COLON" in names:
         return _of_row(words, names, head, meaning)
     if names[0] in {"SETTING", "TRAIT"}:
         return _of_range(words, head)
+    return _of_expression(words, head, meaning)
+
+
+def _of_expression(words: Sequence[Written], head: str, meaning: Meaning) -> Context:
+    """What fits inside an expression. words: from before its beginning on."""
+    last = words[-1].name
     found = standing(words, meaning)
     typed = found.compared_with or (found.operand if last == "DIGITS" else None)
     alone = last == "DIGITS" and found.operand == Numeric(None) and not found.compared
@@ -189,6 +199,32 @@ def _of_phrase(words: Sequence[Written], head: str, meaning: Meaning) -> Context
     measures, bare = _measured(operand)
     role = Role.STEP if compared else Role.OTHER
     return Context(role, head, operand, operand, compared, tuple(listed), measures, bare)
+
+
+def _of_silence(words: Sequence[Written], names: Sequence[str], head: str, meaning: Meaning) -> Context:
+    if names[-1] == "SILENCE":
+        return Context(Role.OTHER, head)
+    depth, begin, unless = 0, 0, 0
+    for at, name in enumerate(names):
+        depth += (name == "LPAR") - (name == "RPAR")
+        if name in {"MEANS", "COMMA"} and depth == 0:
+            begin, unless = at + 1, 0
+        elif name == "UNLESS":
+            unless = at
+    if unless:
+        # To what follows, `unless` is what `if` is elsewhere.
+        return _of_expression([Written("IF", "if"), *words[unless + 1 :]], head, meaning)
+    entry = words[begin:]
+    if not entry:
+        starts = [i + 1 for i, name in enumerate(names) if name in {"MEANS", "COMMA"}]
+        return Context(Role.TRAIT, head, taken=tuple(words[i].text for i in starts if i < len(words)))
+    trait = entry[0].text
+    wanted = type_of_kind(meaning.traits[trait].kind) if trait in meaning.traits else None
+    if len(entry) == 1 or entry[-1].name == "AT":
+        return Context(Role.OTHER, head, operand=wanted)
+    listed = tuple(word.text for word in entry[1:] if word.name == "NAME")
+    measures, bare = _measured(wanted)
+    return Context(Role.STEP, head, wanted, taken=listed, measures=measures, bare=bare)
 
 
 def _of_row(words: Sequence[Written], names: Sequence[str], head: str, meaning: Meaning) -> Context:

@@ -18,7 +18,7 @@ from koirules.standard.saying import said_by
 VALUE = "value"
 """The group of traits, terms and settings, which share one set of names; every other group is called by its head word."""
 
-_GROUPS = {"setting": VALUE, "trait": VALUE, "term": VALUE}
+_GROUPS = {"setting": VALUE, "trait": VALUE, "term": VALUE, "silence": VALUE}
 _OUTCOMES = {"comes out": "grade", "shows fault": "fault", "leaves in": "round"}
 
 
@@ -48,7 +48,7 @@ def uses_in(statement: st.Statement, lines: list[str]) -> Iterator[Use]:
         case st.Replace(statement=inner):
             yield from uses_in(inner, lines)
         case _:
-            if not isinstance(statement, st.Sample | st.Phrase):
+            if not isinstance(statement, st.Sample | st.Phrase | st.Silence):
                 yield Use(group_of(head_of(statement)), statement.name.text, statement.name.place, gives=True)
             yield from _inside(statement)
             for said in said_by(statement):
@@ -80,6 +80,10 @@ def _inside(part: st.Part) -> Iterator[Use]:
             for outcome in outcomes:
                 if outcome.name is not None:
                     yield _use(_OUTCOMES[outcome.what], outcome.name)
+        case st.Silence(entries=entries):
+            for entry in entries:
+                yield _use(VALUE, entry.stated.trait)
+                yield from () if entry.unless is None else _of(entry.unless)
         case _:
             assert_never(part)
 

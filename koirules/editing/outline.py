@@ -54,6 +54,9 @@ def _entry(statement: st.Statement) -> Entry:
                 return Entry("replace", "standard", "", statement.place, statement.place)
             if isinstance(part, st.Sample | st.Phrase):
                 return Entry(head_of(part), part.title.text, "", statement.place, part.title.place)
+            if isinstance(part, st.Silence):
+                named = ", ".join(entry.stated.trait.text for entry in part.entries)
+                return Entry("silence", named, "", statement.place, part.name.place)
             label = "" if part.title is None else part.title.text
             return Entry(head_of(part), name_of(part), label, statement.place, part.name.place)
 

@@ -11,6 +11,7 @@ from attrs import frozen
 
 from koirules.meaning.operators import LIMIT
 from koirules.problems import Place
+from koirules.results.parts_read import is_assumed
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import trait_of, unit_shown
 from koirules.standard.titles import Titled
@@ -57,15 +58,16 @@ class PlainWords:
         return trait.within(self.language)
 
     def recorded(self, trait: Trait, record: Mapping[str, Reading]) -> str:
-        """What was recorded of a trait: `14.5 cm`, `fair or sharp`, `not recorded`."""
+        """What was recorded of a trait: `14.5 cm`, `fair or sharp`, `fair (not mentioned)`, `not recorded`."""
         reading = record.get(trait.name)
         if reading is None:
             return "not recorded"
+        silent = " (not mentioned)" if is_assumed(self.rules, trait.name, record) else ""
         written = show_reading(trait.kind, reading)
         if isinstance(trait.kind, Places):
             listed = written if "perhaps" in written else written.replace(" ", ", ")
-            return listed.replace("_", " ")
-        return written if isinstance(trait.kind, Label) else written.replace("_", " ")
+            return listed.replace("_", " ") + silent
+        return (written if isinstance(trait.kind, Label) else written.replace("_", " ")) + silent
 
     def setting(self, setting: Setting) -> str:
         """The value of a setting in this run, with its unit."""

@@ -13,6 +13,7 @@ from koirules.engines.columnar.outputs import column_names, result_expressions
 from koirules.engines.columnar.plan import STREAMED, Plan, planned
 from koirules.engines.columnar.reading import FrameReader, ReadFrame, Source
 from koirules.grading.row_by_row import graded_rows
+from koirules.grading.silent_columns import SILENCE_COLUMNS, as_written, told_of_silence, with_silence
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import WholeBatch
 from koirules.grading.whole_frames import ROUND_COLUMNS, WholeFrames
@@ -65,16 +66,33 @@ class BatchGrader:
     def result_names(self) -> tuple[str, ...]:
         """The names of the columns of the results."""
         names = tuple(column_names(self.rules, sections=self.sections, faults=self.faults))
-        return names + (ROUND_COLUMNS if self.rules.rounds else ())
+        names += ROUND_COLUMNS if self.rules.rounds else ()
+        return names + (SILENCE_COLUMNS if self.rules.silence else ())
 
     def reader(self, sources: Mapping[str, Source]) -> FrameReader:
         """What reads frames that have these traits."""
-        return FrameReader(
-            self.rules.traits, sources, self.needed | self.grader.evaluator.ahead.reads, self.grader.measurer
-        )
+        needed = self.needed | self.grader.evaluator.ahead.reads
+        noticed = frozenset(self.rules.traits) if self.rules.silence else frozenset[str]()
+        return FrameReader(self.rules.traits, sources, needed, self.grader.measurer, noticed)
 
     def grade(self, read: ReadFrame, rows: int, looks: LooksOfRows | None = None) -> pl.DataFrame:
         """The columns of the results of a frame that was read; rows: how many it has. looks: which are of the same fish."""
+        silence = self.grader.silence
+        if silence is None:
+            return self._graded(read, rows, looks)
+        read = self.filled(read, rows, looks)
+        made = self._graded(read, rows, looks)
+        if self.compares:
+            return made
+        written = self._graded(as_written(silence, read), rows, looks)
+        return made.hstack(told_of_silence(silence, read.columns, written["possible"]))
+
+    def filled(self, read: ReadFrame, rows: int, looks: LooksOfRows | None = None) -> ReadFrame:
+        """A frame that was read, with its silent traits where silence means something."""
+        silence = self.grader.silence
+        return read if silence is None else with_silence(silence, read, rows, looks)
+
+    def _graded(self, read: ReadFrame, rows: int, looks: LooksOfRows | None) -> pl.DataFrame:
         if rows < (_FEW_WITH_HOLES if self.compares or self._has_holes(read.held) else _FEW_COMPLETE):
             return self.by_row(read, rows, looks)
         import polars as pl

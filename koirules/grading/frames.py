@@ -5,15 +5,19 @@ No engine but Polars is handed anything to work out: engines disagree about roun
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import groupby
 from math import isnan
 from typing import TYPE_CHECKING, Any
 
-from koirules.engines.columnar.reading import Source, WrongCell
+from attrs import evolve
+
+from koirules.engines.columnar.reading import ReadFrame, Source, WrongCell, read_looked
 from koirules.grading.batch import BatchGrader
 from koirules.measures.deriving import Doubt
 from koirules.problems import Problem, RecordError, RecordWarning, frames, recording
+from koirules.results.mapping_record import LOOKED
 from koirules.rounds.columnar.earlier import LooksOfRows
 from koirules.rounds.looks import DATE, LOOK_DATE, day_of
 from koirules.vocabulary.nearness import near
@@ -24,6 +28,10 @@ if TYPE_CHECKING:
 
 _MOST_TOLD = 1_000
 FISH = "fish"
+CANNOT_TELL = "cannot_tell"
+"""The column that lists what the sorter of a fish could not tell, where no trait is called so."""
+
+_NAMES = re.compile(r"[^\W\d]\w*")
 
 
 def graded_frame(grader: BatchGrader, frame: Any) -> Any:
@@ -49,13 +57,46 @@ def graded_frame(grader: BatchGrader, frame: Any) -> Any:
     # pandas takes names that are no text.
     sources = matched([name for name in eager.columns if isinstance(name, str)], grader)
     traits = _as_polars(eager, [source.column for source in sources.values()])
-    read = grader.reader(sources).read(traits)
+    read = _looked_at(eager, grader, grader.reader(sources).read(traits))
     stop_at(read.wrong, "frame", 1)
     if read.failed:
         raise RecordError(read.failed)
     _warn(grader, read.doubts, sources)
-    results = grader.grade(read, len(eager), _looks(eager, grader) if grader.compares else None)
+    results = grader.grade(read, len(eager), _looks(eager, grader) if grader.compares or grader.rules.silence else None)
     return _joined(eager, results, wrapped.implementation.name if lazy else "")
+
+
+def _looked_at(eager: Any, grader: BatchGrader, read: ReadFrame) -> ReadFrame:
+    """What a frame says of its looks: whether there was one (`looked`), and what the sorter could not tell (`cannot_tell`).
+
+    Raises RecordError for a name in `cannot_tell` that no trait has.
+    """
+    traits = grader.rules.traits
+    if LOOKED in eager.columns and LOOKED not in traits:
+        looked, wrong = read_looked(_as_polars(eager, [LOOKED])[LOOKED])
+        read = evolve(read, looked=looked, wrong=(*read.wrong, *wrong))
+    if CANNOT_TELL not in eager.columns or CANNOT_TELL in traits or not grader.rules.silence:
+        return read
+    import polars as pl
+
+    given = _as_polars(eager, [CANNOT_TELL])[CANNOT_TELL]
+    named = [names if isinstance(names, list) else _NAMES.findall(str(names or "")) for names in given.to_list()]
+    unknown = [
+        recording.unknown_trait(name, near(str(name), traits))
+        for name in dict.fromkeys(name for names in named for name in names)
+        if name not in traits
+    ]
+    if unknown:
+        raise RecordError(tuple(unknown))
+    untold = {
+        name: pl.Series([name in names for names in named], dtype=pl.Boolean)
+        for name in {name for names in named for name in names}
+    }
+    both = {
+        name: column | read.cannot_tell[name] if name in read.cannot_tell else column for name, column in untold.items()
+    }
+    made: ReadFrame = evolve(read, cannot_tell={**read.cannot_tell, **both})
+    return made
 
 
 def _looks(eager: Any, grader: BatchGrader) -> LooksOfRows | None:
@@ -127,7 +168,7 @@ def _nearly(names: list[str], traits: Mapping[str, Trait], needed: frozenset[str
     absent = needed - set(names)
     found = []
     for name in names:
-        known = name in traits or name == FISH
+        known = name in traits or name in {FISH, LOOKED, CANNOT_TELL}
         meant = None if known else near(name, absent)
         if meant is not None:
             found.append(frames.nearly_a_trait(name, meant))

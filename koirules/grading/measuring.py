@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 
 from attrs import evolve, frozen
 
+from koirules.grading.silence import SilenceFiller
 from koirules.measures.deriving import Derived, Measurer
 from koirules.problems import Cell, Problem, RecordError, recording
 from koirules.results.record import Record
@@ -21,13 +22,17 @@ class MeasuredBatch:
     problems: tuple[Problem, ...] = ()
 
 
-def measured_record(measurer: Measurer, record: Record, file: str = "record") -> Record:
-    """A record with its derived traits. Raises RecordError for a map that cannot be measured."""
+def measured_record(
+    measurer: Measurer, record: Record, file: str = "record", silence: SilenceFiller | None = None
+) -> Record:
+    """A record with its derived traits, and with what silence means. Raises RecordError for a map that cannot be measured."""
     if record.measured:
         return record
-    if not any(name in readings for name in measurer.inputs for readings in (record.readings, record.before or {})):
+    if silence is None and not any(
+        name in readings for name in measurer.inputs for readings in (record.readings, record.before or {})
+    ):
         return evolve(record, measured=True)
-    batch = measured_records(measurer, (record,), file)
+    batch = measured_records(measurer, (record,), file, silence)
     wrong = tuple(problem for problem in batch.problems if not problem.warning)
     if wrong:
         raise RecordError(wrong)
@@ -51,22 +56,38 @@ def leaves_as_it_is(measurer: Measurer, recorded: Callable[[str], bool]) -> bool
     return True
 
 
-def all_measured(measurer: Measurer, records: Sequence[Record]) -> tuple[Record, ...]:
-    """Records with their derived traits; those that have been through here before stay. Raises RecordError like the other."""
+def all_measured(
+    measurer: Measurer, records: Sequence[Record], silence: SilenceFiller | None = None
+) -> tuple[Record, ...]:
+    """Records with their derived traits, and with what silence means; those that were measured stay.
+
+    Raises RecordError like the other.
+    """
     if all(record.measured for record in records):
         return tuple(records)
-    batch = measured_records(measurer, records, "records")
+    batch = measured_records(measurer, records, "records", silence)
     wrong = tuple(problem for problem in batch.problems if not problem.warning)
     if wrong:
         raise RecordError(wrong)
     return tuple(old if old.measured else new for old, new in zip(records, batch.records, strict=True))
 
 
-def measured_records(measurer: Measurer, records: Sequence[Record], file: str) -> MeasuredBatch:
-    """Records with their derived traits, worked out over whole columns. file: the name that problems show.
+def measured_records(
+    measurer: Measurer, records: Sequence[Record], file: str, silence: SilenceFiller | None = None
+) -> MeasuredBatch:
+    """Records with their derived traits, worked out over whole columns, and with what silence means.
 
-    The look before is measured too; what is doubtful about it was told when it was the latest.
+    file: the name that problems show. The look before is measured too; what is doubtful about it was told when it was the
+    latest. silence: None where none is to be filled in.
     """
+    batch = _measured(measurer, records, file)
+    if silence is None:
+        return batch
+    both = zip(batch.records, records, strict=True)
+    return evolve(batch, records=tuple(silence.filled(made, record.readings.keys()) for made, record in both))
+
+
+def _measured(measurer: Measurer, records: Sequence[Record], file: str) -> MeasuredBatch:
     if not measurer.measures:
         return MeasuredBatch(tuple(evolve(record, measured=True) for record in records))
     derived = _derived(measurer, [record.readings for record in records])

@@ -33,7 +33,7 @@ def run_samples(grader: Grader) -> tuple[SampleRun, ...]:
 
 
 def _run(batch: WholeBatch, sample: Sample) -> SampleRun:
-    result = batch.alone(Record(sample.title, sample.place.line, sample.record))
+    result = batch.alone(Record(sample.title, sample.place.line, sample.record, cannot_tell=sample.cannot_tell))
     failures = [words for outcome in sample.outcomes if (words := _failure(outcome, result)) is not None]
     return SampleRun(sample, result, tuple(failures))
 

@@ -17,6 +17,7 @@ from koirules.explain.contributions import Contributor
 from koirules.explain.reasons import Reasoner, hundredths
 from koirules.explain.telling import Teller, fails_on_score_of
 from koirules.grading.measuring import leaves_as_it_is, measured_record
+from koirules.grading.silence import SilenceFiller
 from koirules.measures.deriving import Measurer
 from koirules.results.decisions import Decision
 from koirules.results.parts_read import keys_needed, traits_beneath
@@ -71,7 +72,8 @@ class Grader:
 
     def _whole(self, record: Record) -> Record:
         """A record with its derived traits, and its grown ones beside it. A result tells no doubts."""
-        if record.before is not None or not leaves_as_it_is(self.measurer, record.readings.__contains__):
+        silent = self.silence is not None and not record.measured
+        if silent or record.before is not None or not leaves_as_it_is(self.measurer, record.readings.__contains__):
             record = self.measured(record)
         ahead = self.evaluator.ahead
         return record if ahead.nothing else evolve(record, readings=ahead.whole(record.readings))
@@ -92,7 +94,7 @@ class Grader:
         """
         bites = sum(1 << number for number, states in enumerate(trace.limits) if states[4])
         by_rules = self.named(trace.possible)
-        return Result(
+        made = Result(
             record.fish,
             by_rules if decision is None else (decision.grade,),
             hundredths(trace.score[0]),
@@ -104,6 +106,7 @@ class Grader:
             by_rules=by_rules,
             behind=_Fish(self, record, None, trace),
         )
+        return self._told_of_silence(made, record.readings)
 
     def settled(self, fish: str, labels: Mapping[str, str], sure: Sure, record: HasReadings) -> Result:
         """The result of a fish of which everything is sure."""
@@ -111,9 +114,27 @@ class Grader:
         grade, points = self.named(bit), hundredths(score)
         shown = dict(zip(self._sections, map(getitem, self._shown, sections), strict=True))
         faults, lifts = self._limits_of(bites)
-        return Result(
-            fish, grade, points, points, shown, faults, lifts, labels, (), None, grade, (), _Fish(self, record, worked)
-        )
+        behind = _Fish(self, record, worked)
+        made = Result(fish, grade, points, points, shown, faults, lifts, labels, by_rules=grade, behind=behind)
+        return made if self.silence is None else self._told_of_silence(made, record.readings)
+
+    def _told_of_silence(self, result: Result, readings: Mapping[str, Any]) -> Result:
+        """A result that says what was assumed of its fish, and whether its grade rests on that."""
+        if self.silence is not None:
+            result.assumed = self.silence.assumed(readings)
+            result.rests_on_silence = self.rests_on_silence(readings)
+        return result
+
+    def rests_on_silence(self, readings: Mapping[str, Any]) -> bool:
+        """Whether something was assumed of a fish without which two grades or more would be possible."""
+        if self.silence is None or not self.silence.assumed(readings):
+            return False
+        return self.trace_without_silence(readings).possible.bit_count() > 1
+
+    def trace_without_silence(self, readings: Mapping[str, Any]) -> Trace:
+        """What comes of a fish if silence means nothing."""
+        written = readings if self.silence is None else self.silence.as_written(readings)
+        return self.evaluator.run_whole(self.evaluator.ahead.whole(written))
 
     @cached_property
     def given(self) -> Callable[[tuple[Any, ...]], tuple[Given, ...]]:
@@ -150,7 +171,12 @@ class Grader:
 
     def measured(self, record: Record) -> Record:
         """A record with its derived traits. Raises RecordError for a map that cannot be measured."""
-        return measured_record(self.measurer, record)
+        return measured_record(self.measurer, record, silence=self.silence)
+
+    @cached_property
+    def silence(self) -> SilenceFiller | None:
+        """What fills silent traits in; None where the page says nothing of silence."""
+        return SilenceFiller.of(self.rules, self.settings) if self.rules.silence else None
 
     @cached_property
     def changes(self) -> ChangeFinder:

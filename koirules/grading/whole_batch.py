@@ -96,7 +96,7 @@ class WholeBatch:
         Raises RecordError for a map that cannot be measured, where that was not done before, and for decisions that keep
         more fish than a round allows or settle a tie by half.
         """
-        records = all_measured(self.grader.measurer, records)
+        records = all_measured(self.grader.measurer, records, self.grader.silence)
         self.grader.evaluator.ahead.prepare([record.readings for record in records])
         if not self.needed and not decisions:
             return BatchResult(tuple(self.grader.grade(record) for record in records), records=tuple(records))
@@ -104,7 +104,9 @@ class WholeBatch:
 
     def alone(self, record: Record) -> Result:
         """Grade a fish by itself, for which no figure of a batch is recorded."""
-        return self._grade(all_measured(self.grader.measurer, [record]), (), None, alone=True).results[0]
+        return self._grade(
+            all_measured(self.grader.measurer, [record], self.grader.silence), (), None, alone=True
+        ).results[0]
 
     def _grade(
         self, records: Sequence[Record], decisions: Sequence[Decision], day: datetime.date | None, *, alone: bool
@@ -142,16 +144,16 @@ class WholeBatch:
         alerts, rounds = self._shown(outcomes), teller.rounds(runs, kept_by_hand)
         return BatchResult(tuple(results), tuple(alerts), tuple(rounds), tuple(records))
 
-    def worked_out(self, records: Sequence[Record]) -> tuple[list[Trace], list[RoundRun]]:
-        """The traces of a batch with its derived traits, and what its rounds did, without words."""
+    def worked_out(self, records: Sequence[Record]) -> tuple[list[Readings], list[Trace], list[RoundRun]]:
+        """The readings and traces of a batch with its derived traits, and what its rounds did, without words."""
         self.grader.evaluator.ahead.prepare([record.readings for record in records])
         readings = self._read(records)
         lacks = self._figures.supply(readings, {})
         traces = [self.grader.evaluator.run_whole(each) for each in readings]
         outcomes = [each | outcome_readings(self.rules, trace) for each, trace in zip(readings, traces, strict=True)]
         if not self.rules.rounds:
-            return traces, []
-        return traces, self._rounds.run(outcomes, {}, self._later(readings, {}) if lacks else None)
+            return readings, traces, []
+        return readings, traces, self._rounds.run(outcomes, {}, self._later(readings, {}) if lacks else None)
 
     def _later(self, readings: Sequence[Readings], decisions: Mapping[int, Decision]) -> list[Readings] | None:
         """The readings of a batch with outcomes as wide as figures may yet make them; None where no figure moves."""

@@ -7,11 +7,13 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import define, evolve, field
 
+from koirules.engines.columnar.grown import with_grown
 from koirules.engines.columnar.held import Profile
 from koirules.engines.columnar.outputs import result_expressions
 from koirules.engines.columnar.plan import planned
 from koirules.engines.columnar.reading import ReadFrame
 from koirules.grading.row_by_row import graded_traces, readings_by_row
+from koirules.grading.silent_columns import as_written, told_of_silence
 from koirules.grading.whole_batch import WholeBatch
 from koirules.results.course import Fate
 from koirules.results.record import Record
@@ -92,16 +94,29 @@ class WholeFrames:
         import polars as pl
 
         readings = list(readings_by_row(read.columns, read.held, rows))
+        silence = self.batch.grader.silence
+        written = readings
+        if silence is not None:
+            # An earlier look is read as it was written.
+            written = list(readings_by_row(read.columns, as_written(silence, read).held, rows))
         before: list[int | None] = [None] * rows if looks is None else looks.before.to_list()
         latest = list(range(rows)) if looks is None else looks.latest.arg_true().to_list()
         records = [
-            Record(str(row), row, readings[row], before=None if (look := before[row]) is None else readings[look])
+            Record(str(row), row, readings[row], before=None if (look := before[row]) is None else written[look])
             for row in latest
         ]
-        traces, runs = self.batch.worked_out(records)
+        whole, traces, runs = self.batch.worked_out(records)
         made = graded_traces(self.rules, traces, sections=self.sections, faults=self.faults)
         if self.rules.rounds:
             made = made.hstack(self._rounds_frame([_as_columns(run) for run in runs], len(latest)))
+        if silence is not None:
+            assumed = ["|".join(silence.assumed(each)) for each in whole]
+            rests = [self.batch.grader.rests_on_silence(each) for each in whole]
+            told = {
+                "assumed": pl.Series(assumed, dtype=pl.String),
+                "rests_on_silence": pl.Series(rests, dtype=pl.Boolean),
+            }
+            made = made.with_columns(**told)
         if len(latest) == rows:
             return made
         return _spread_out(made, pl.Series(latest, dtype=pl.UInt32), rows)
@@ -111,11 +126,25 @@ class WholeFrames:
         frame = Rows(read.columns, dict(read.held), rows)
         if looks is not None:
             if self.batch.earlier:
-                supply_earlier(self.rules, self.settings, self.batch.earlier, frame, looks)
+                self._supply_earlier(frame, read, rows, looks)
             latest = looks.latest.arg_true()
             if len(latest) < rows:
                 return _spread_out(self._latest(frame.chosen(latest)), latest, rows)
         return self._latest(frame)
+
+    def _supply_earlier(self, frame: Rows, read: ReadFrame, rows: int, looks: LooksOfRows) -> None:
+        """Put what is asked of the look before beside the rows; it is read as it was written."""
+        silence = self.batch.grader.silence
+        if silence is None:
+            supply_earlier(self.rules, self.settings, self.batch.earlier, frame, looks)
+            return
+        written = with_grown(as_written(silence, read), self.batch.grader.evaluator.ahead, rows)
+        before = Rows(written.columns, dict(written.held), rows)
+        supply_earlier(self.rules, self.settings, self.batch.earlier, before, looks)
+        there = set(frame.columns.columns)
+        new = [column for column in before.columns.get_columns() if column.name not in there]
+        frame.columns = frame.columns.hstack(new)
+        frame.held |= {one.key: before.held[one.key] for one in self.batch.earlier}
 
     def piece(self, read: ReadFrame, rows: int, tables: Mapping[str, FigureTable]) -> GradedPiece:
         """Grade a piece of a batch, whose figures were counted over all pieces."""
@@ -127,7 +156,8 @@ class WholeFrames:
         made = columns.collect()
         given = made.select(pl.col(f"outcome {name}").alias(name) for name in outcome)
         moves = later is not frame and self.rules.rounds
-        return GradedPiece(frame, made.select(results), given, self._outcome(later) if moves else None)
+        told = self._with_silence(frame, made.select(results))
+        return GradedPiece(frame, told, given, self._outcome(later) if moves else None)
 
     def _looked_up(
         self, frame: Rows, levels: Sequence[Sequence[Supplied]], tables: Mapping[str, FigureTable], *, graded: bool
@@ -148,6 +178,16 @@ class WholeFrames:
 
         columns, _, outcome = self._graded(frame, with_outcome=True)
         return columns.collect().select(pl.col(f"outcome {name}").alias(name) for name in outcome)
+
+    def _with_silence(self, frame: Rows, results: pl.DataFrame) -> pl.DataFrame:
+        """Results with the columns that tell of silence, where it means something; the figures of the batch stay."""
+        silence = self.batch.grader.silence
+        if silence is None:
+            return results
+        read = as_written(silence, ReadFrame(frame.columns, frame.held, ()))
+        written = with_grown(read, self.batch.grader.evaluator.ahead, frame.height)
+        columns, named, _ = self._graded(Rows(written.columns, dict(written.held), frame.height))
+        return results.hstack(told_of_silence(silence, frame.columns, columns.collect()[named]["possible"]))
 
     def tallies(
         self, read: ReadFrame, rows: int, asked: Asked, level: int, tables: Mapping[str, FigureTable], *, graded: bool
@@ -179,14 +219,16 @@ class WholeFrames:
         made = columns.collect()
         graded = made[results]
         if not self.rules.rounds:
-            return graded
+            return self._with_silence(frame, graded)
         given = made.select(pl.col(f"outcome {name}").alias(name) for name in outcome)
         later: Rows | None = None
         if lacks:
             wide = Rows(frame.columns, dict(frame.held), frame.height)
             if supply_ends(self._plans, self.batch.asked, Counted(frame, wide), {}, graded=False):
                 later = with_outcome(wide, self._outcome(wide))
-        return graded.hstack(self.rounds(with_outcome(frame, given), later)[1])
+        rounds = self.rounds(with_outcome(frame, given), later)[1]
+        told = self._with_silence(frame, graded)
+        return told[graded.columns].hstack(rounds).hstack(told.drop(graded.columns))
 
     def _graded(self, frame: Rows, *, with_outcome: bool = False) -> tuple[NodeColumns, list[str], list[str]]:
         """The results of a frame and what rounds have to know of them, with the names of both, made once for its shape."""

@@ -170,7 +170,7 @@ class Grade:
 class Fact:
     """One trait of a sample, with its value as text in the way of a record, or as the words in a bracket.
 
-    words_to: the two words are the ends of what it could be, as in `fair to razor`.
+    words_to: the two words are the ends of what it could be, as in `fair to razor`. not_known: the sorter could not tell.
     """
 
     trait: Word
@@ -180,6 +180,7 @@ class Fact:
     bracketed: bool
     place: Place
     words_to: bool = False
+    not_known: bool = False
 
 
 @frozen
@@ -223,6 +224,28 @@ class Stated:
 
 
 @frozen
+class Silent:
+    """An entry of `silence means`: what a trait is taken to be where nobody mentioned it. unless: C of `unless C`."""
+
+    stated: Stated
+    unless: Expression | None
+    place: Place
+
+
+@frozen
+class Silence:
+    """`silence means T is V, …`. Once a file has been put together with its base, each has one entry."""
+
+    entries: tuple[Silent, ...]
+    place: Place
+
+    @property
+    def name(self) -> Word:
+        """The trait of the first entry."""
+        return self.entries[0].stated.trait
+
+
+@frozen
 class Phrase:
     """`phrase "…", "…" means …`: words that a sorter says, and what they say of a fish; nothing where `stated` is empty."""
 
@@ -257,7 +280,9 @@ class Round:
     place: Place
 
 
-Part = Setting | HouseTrait | Term | Section | Points | Extra | Limit | Grade | Alert | Round | Phrase | Sample
+Part = (
+    Setting | HouseTrait | Term | Section | Points | Extra | Limit | Grade | Alert | Round | Silence | Phrase | Sample
+)
 """What a standard is made of below its header."""
 
 

@@ -13,7 +13,7 @@ from koirules.language.parse.reader import MOST_STATEMENTS, Read, read_bytes
 from koirules.loading.opening import bytes_of, why_not
 from koirules.problems import Place, Problem, is_refused
 from koirules.problems import sharing as say
-from koirules.standard.canonical import FORM, seal_of
+from koirules.standard.canonical import FORMS, seal_of
 from koirules.standard.check.checker import Checked, check, in_order
 from koirules.standard.inherit.merging import alone, merged
 from koirules.standard.parts import Rules
@@ -171,7 +171,7 @@ def _wrong_base(based_on: st.BasedOn, base: Rules) -> Problem | None:
     if seal is None:
         return None
     form = _SEAL.fullmatch(seal.text)
-    if form is None or int(form.group(1)) != FORM:
+    if form is None or int(form.group(1)) not in FORMS:
         return say.not_a_seal(seal.place, seal.text)
     found = seal_of(base)
     return None if found == seal.text else say.other_seal(seal.place, name, found)

@@ -53,7 +53,7 @@ def whole_range(place: Place, trait: str) -> Problem:
         "whole-range",
         place,
         f'This allows every value of "{trait}", so it says nothing.',
-        "Narrow it, or write `means nothing`.",
+        "Narrow it or delete it; a phrase may write `means nothing`.",
     )
 
 

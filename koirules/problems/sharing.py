@@ -129,7 +129,7 @@ def not_a_seal(place: Place, written: str) -> Problem:
         "not-a-seal",
         place,
         f'"{written}" is no seal that this version of koirules makes.',
-        "`koirules seal FILE` prints the seal of a rule file: a 1, a hyphen and 64 digits and letters.",
+        "`koirules seal FILE` prints the seal of a rule file: a 1 or 2, a hyphen and 64 digits and letters.",
     )
 
 

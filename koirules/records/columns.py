@@ -9,6 +9,7 @@ from attrs import frozen
 
 from koirules.problems import Problem, recording
 from koirules.records.table import FISH, Heading, Table, Told, is_blank, letters_of, text_of
+from koirules.results.mapping_record import LOOKED
 from koirules.rounds.looks import DATE, LOOK_DATE
 from koirules.vocabulary.expected import units_of
 from koirules.vocabulary.kinds import Count, Label, Number
@@ -44,13 +45,15 @@ class Column:
 class Columns:
     """The columns of a table; `fish` is the index of the one that names the fish, `date` of the one that dates the look.
 
-    noted: whether the latter is that of the trait, in which something else than a day may stand.
+    looked: of the one that says whether there was a look. noted: whether that of the day is that of the trait, in which something
+    else than a day may stand.
     """
 
     fish: int | None
     others: tuple[Column, ...]
     date: int | None = None
     noted: bool = False
+    looked: int | None = None
 
 
 def match_columns(
@@ -64,6 +67,7 @@ def match_columns(
     taken: dict[str, str] = {}
     fish: int | None = None
     date: int | None = None
+    looked: int | None = None
     dated = DATE not in known and DATE not in declared
     instead = _instead_of_fish(table, known)
     for index, heading in enumerate(table.headings):
@@ -75,6 +79,9 @@ def match_columns(
         elif dated and folded(heading.text) == DATE:
             problems += _doubled(table.file, heading, taken, DATE, DATE)
             date = index if date is None else date
+        elif folded(heading.text) == LOOKED and LOOKED not in known and LOOKED not in declared:
+            problems += _doubled(table.file, heading, taken, LOOKED, LOOKED)
+            looked = index if looked is None else looked
         elif heading.text != instead or folded(instead) in declared:
             column, found = _match(table.file, index, heading, known, declared)
             if column is not None:
@@ -87,8 +94,8 @@ def match_columns(
     problems += _missing(table, labels)
     noted = next((one.index for one in columns if one.trait is not None and one.trait.name == LOOK_DATE), None)
     if date is None and noted is not None:
-        return Columns(fish, tuple(columns), noted, noted=True), tuple(problems)
-    return Columns(fish, tuple(columns), date), tuple(problems)
+        return Columns(fish, tuple(columns), noted, noted=True, looked=looked), tuple(problems)
+    return Columns(fish, tuple(columns), date, looked=looked), tuple(problems)
 
 
 def _by_folded_name(traits: Iterable[Trait]) -> dict[str, Trait]:

@@ -39,8 +39,9 @@ def _pieces(results: Sequence[Row], about: About) -> Iterator[str]:
     yield f'"alerts": {dumped([_alert(alert) for alert in about.alerts])},\n'
     yield f'"rounds": {dumped([_round(one) for one in about.rounds])},\n'
     yield '"results": ['
+    silent = any(result.assumed for result in results if not isinstance(result, NotGraded))
     for i, result in enumerate(results):
-        yield ("," if i else "") + "\n" + dumped(_row(result))
+        yield ("," if i else "") + "\n" + dumped(_row(result, silent=silent))
     yield "\n]\n}\n"
 
 
@@ -61,9 +62,11 @@ def dumped(value: object, indent: int | None = None) -> str:
     return json.dumps(value, ensure_ascii=False, allow_nan=False, indent=indent).translate(_ESCAPED)
 
 
-def _row(row: Row) -> dict[str, object]:
+def _row(row: Row, *, silent: bool) -> dict[str, object]:
+    """silent: whether anything was assumed of any fish because nobody mentioned it."""
     if not isinstance(row, NotGraded):
-        return _result(row)
+        told = {"assumed": row.assumed, "rests_on_silence": row.rests_on_silence} if silent else {}
+        return {**_result(row), **told}
     blank: dict[str, object] = {"grade": None, "possible": [], "score": None, "score_low": None, "score_high": None}
     return {"fish": row.fish, **blank, "why": row.why, "labels": dict(row.labels), "reasons": []}
 

@@ -12,6 +12,7 @@ from koirules.results.result import Result
 
 _BEFORE_SECTIONS = ("fish", "grade", "possible", "score", "score_low", "score_high")
 _AFTER_SECTIONS = ("faults", "lifts", "hangs_on", "why")
+_OF_SILENCE = ("assumed", "rests_on_silence")
 _OF_DECISIONS = ("by_rules", "decided_by", "decision_reason")
 _OF_ROUNDS = ("kept_by", "left_in", "tied_in", "open_in", "sent_to", "next_look", "course")
 
@@ -20,19 +21,22 @@ _OF_ROUNDS = ("kept_by", "left_in", "tied_in", "open_in", "sent_to", "next_look"
 class ResultColumns:
     """The headings of a table of results, and the sections and labels whose columns are among them.
 
-    decided, rounds: whether a person decided about a fish, and whether there was a selection.
+    decided, rounds, silent: whether a person decided about a fish, whether there was a selection, and whether anything was
+    assumed of a fish because nobody mentioned it.
     """
 
     sections: tuple[str, ...]
     labels: tuple[str, ...]
     decided: bool = False
     rounds: bool = False
+    silent: bool = False
 
     @property
     def headings(self) -> tuple[str, ...]:
         """Every heading, in order; a label that is called like another column says that it is a label."""
         ends = tuple(f"{section}_{end}" for section in self.sections for end in ("low", "high"))
         ours = (*_BEFORE_SECTIONS, *ends, *_AFTER_SECTIONS)
+        ours += _OF_SILENCE if self.silent else ()
         ours += _OF_DECISIONS if self.decided else ()
         ours += _OF_ROUNDS if self.rounds else ()
         return (*ours, *(f"{label} (label)" if label in ours else label for label in self.labels))
@@ -57,6 +61,9 @@ class ResultColumns:
             yield section.high if section else None
         yield from (";".join(names) for names in (result.faults, result.lifts, result.hangs_on))
         yield result.why
+        if self.silent:
+            yield "|".join(result.assumed)
+            yield "yes" if result.rests_on_silence else "no"
         if self.decided:
             decision = result.decision
             yield "|".join(result.by_rules) if decision else None
@@ -75,4 +82,5 @@ def columns_of(results: Sequence[Row]) -> ResultColumns:
     sections = dict.fromkeys(name for result in graded for name in result.sections)
     labels = dict.fromkeys(label for result in results for label in result.labels)
     decided = any(result.decision is not None for result in graded)
-    return ResultColumns(tuple(sections), tuple(labels), decided, any(result.course for result in graded))
+    rounds, silent = any(result.course for result in graded), any(result.assumed for result in graded)
+    return ResultColumns(tuple(sections), tuple(labels), decided, rounds, silent)

@@ -12,11 +12,12 @@ from koirules.problems import Problem, recording
 from koirules.records.columns import Column, Columns
 from koirules.records.looks import Looks
 from koirules.records.table import FISH, Row, Table, Told, is_blank
+from koirules.results.mapping_record import LOOKED
 from koirules.results.record import Record
 from koirules.vocabulary import misreads
-from koirules.vocabulary.cells import Misread, read_value
-from koirules.vocabulary.kinds import Label, Number, Patches
-from koirules.vocabulary.readings import Reading, Span
+from koirules.vocabulary.cells import CANNOT_TELL, CannotTell, Misread, read_cell, read_value
+from koirules.vocabulary.kinds import Label, Number, Patches, YesNo
+from koirules.vocabulary.readings import NO, YES, Reading, Span
 from koirules.vocabulary.units import Dimension
 
 _MOST_REMEMBERED = 10_000
@@ -28,7 +29,7 @@ _FEW = 3
 _PATCH = re.compile(r"\s*[0-9.]+ to [0-9.]+ (?:left|right|both)\b", re.IGNORECASE)
 """How a patch of a map begins as sorters write it."""
 
-_Read = Reading | Misread | None
+_Read = Reading | Misread | CannotTell | None
 
 
 @define
@@ -43,12 +44,12 @@ class _Remembered:
         trait = self.column.trait
         kind = trait.kind if trait else Label()
         if not isinstance(raw, str | float | int):
-            return read_value(kind, raw, self.column.unit)
+            return read_cell(kind, raw, self.column.unit)
         key = (type(raw), raw)
         if key not in self.values:
             if len(self.values) >= _MOST_REMEMBERED:
-                return read_value(kind, raw, self.column.unit)
-            self.values[key] = read_value(kind, raw, self.column.unit)
+                return read_cell(kind, raw, self.column.unit)
+            self.values[key] = read_cell(kind, raw, self.column.unit)
         return self.values[key]
 
 
@@ -72,16 +73,20 @@ def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple
             found += looks.seen(table.file, row.number, fish, day)
         readings: dict[str, Reading] = {}
         labels: dict[str, str] = {}
+        cannot_tell: set[str] = set()
         for cells in remembered:
-            problem = _read_cell(table.file, row, cells, readings, labels)
+            problem = _read_cell(table.file, row, cells, readings, labels, cannot_tell)
             if problem is not None:
                 found.append(problem)
+        looked, unclear = _read_looked(table.file, row, columns.looked)
+        found += unclear
         astray = (name for name, text in labels.items() if mapped and _PATCH.match(text))
         found += [recording.patch_astray(table.file, row.number, name, labels[name]) for name in astray]
         problems += found
         whole = Told.TOLD not in row.cells and all(is_blank(row.cells[index]) for index in unread)
         if fish is not None and not found and whole:
-            records.append(Record(fish, row.number, readings, labels, day))
+            made = Record(fish, row.number, readings, labels, day, looked=looked, cannot_tell=frozenset(cannot_tell))
+            records.append(made)
     problems += _fractions(table, remembered)
     return tuple(records), (*problems, *looks.without_a_day(table.file))
 
@@ -100,8 +105,24 @@ def _read_fish(file: str, row: Row, index: int | None) -> tuple[str | None, list
     return fish, []
 
 
+def _read_looked(file: str, row: Row, index: int | None) -> tuple[bool | None, list[Problem]]:
+    """Whether somebody looked at the fish, where the file has a column that says so."""
+    raw = None if index is None else row.cells[index]
+    if raw is None or raw is Told.TOLD or is_blank(raw):
+        return None, []
+    read = read_value(YesNo(), raw)
+    if isinstance(read, Misread):
+        return None, [_wrong(file, row, LOOKED, read)]
+    return (read == YES if read in {YES, NO} else None), []
+
+
 def _read_cell(
-    file: str, row: Row, cells: _Remembered, readings: dict[str, Reading], labels: dict[str, str]
+    file: str,
+    row: Row,
+    cells: _Remembered,
+    readings: dict[str, Reading],
+    labels: dict[str, str],
+    cannot_tell: set[str],
 ) -> Problem | None:
     """Put what a cell holds into the readings and labels of its fish, or say what is wrong with it."""
     column = cells.column
@@ -112,6 +133,10 @@ def _read_cell(
     if isinstance(value, Misread):
         return _wrong(file, row, column.heading, value)
     if value is None:
+        return None
+    if value is CANNOT_TELL:
+        if column.trait is not None:
+            cannot_tell.add(column.trait.name)
         return None
     if column.trait is not None:
         readings[column.trait.name] = value

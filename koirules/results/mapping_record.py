@@ -11,7 +11,7 @@ from attrs import frozen
 
 from koirules.problems import Cell, Problem, recording
 from koirules.results.record import Record
-from koirules.vocabulary.cells import Misread, read_value
+from koirules.vocabulary.cells import CannotTell, Misread, read_cell, read_value
 from koirules.vocabulary.colour_readings import ColourReadings
 from koirules.vocabulary.kinds import (
     Choice,
@@ -36,6 +36,9 @@ from koirules.vocabulary.units import Unit
 Glance = Callable[[object], Reading | None]
 """The reading of a value that needs no second look; None for any other. What it gives is what read_value would give."""
 
+LOOKED = "looked"
+"""The key that says whether somebody looked at the fish, where no trait is called so."""
+
 TINY = 1e-20
 _HUGE = 2.0**53
 """Numbers between these, and 0, are looked at as doubles: there, each is the decimal that it is written as."""
@@ -59,6 +62,8 @@ class RecordReader:
         """The record that a mapping gives, or every problem of it."""
         readings: dict[str, Reading] = {}
         problems: list[Problem] = []
+        cannot_tell: set[str] = set()
+        looked: bool | None = None
         glances = self.glances
         for name, value in record.items():
             glance = glances.get(name)
@@ -66,6 +71,12 @@ class RecordReader:
             if reading is None:
                 read = self._read_closely(name, value)
                 if read is None:
+                    continue
+                if isinstance(read, CannotTell):
+                    cannot_tell.add(name)
+                    continue
+                if isinstance(read, bool):
+                    looked = read
                     continue
                 if isinstance(read, Problem):
                     problems.append(read)
@@ -76,13 +87,20 @@ class RecordReader:
             return tuple(problems)
         labels = {name: str(reading) for name, reading in readings.items() if name in self.labels}
         named = record.get("fish")
-        return Record(fish or ("" if named is None else str(named)), 0, readings, labels)
+        name = fish or ("" if named is None else str(named))
+        return Record(name, 0, readings, labels, looked=looked, cannot_tell=frozenset(cannot_tell))
 
-    def _read_closely(self, name: str, value: object) -> Reading | Problem | None:
+    def _read_closely(self, name: str, value: object) -> Reading | Problem | CannotTell | bool | None:
+        """What a value says that is not plain; of `looked`, where no trait is called so, whether it is yes."""
         trait = self.traits.get(name)
+        if trait is None and name == LOOKED:
+            said = read_value(YesNo(), value)
+            if isinstance(said, Misread):
+                return recording.wrong_value(Cell("record", None, name), said.code, said.cause, said.mend)
+            return None if said is None else said == YES
         if trait is None:
             return None if name == "fish" else recording.unknown_trait(name, near(str(name), self.traits))
-        read = read_value(trait.kind, value)
+        read = read_cell(trait.kind, value)
         if isinstance(read, Misread):
             return recording.wrong_value(Cell("record", None, name), read.code, read.cause, read.mend)
         return read

@@ -2,13 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from koirules.meaning import operators as ops
 from koirules.standard.parts import Part, Rules
-from koirules.standard.reading_nodes import traits_at
-from koirules.standard.tree import Apply, Node, Recorded, ScoreRead, SectionRead, Supplied, TermRead, TraitRead, walk
+from koirules.standard.reading_nodes import traits_at, written_key
+from koirules.standard.saying import names_in
+from koirules.standard.tree import (
+    Apply,
+    Figure,
+    Grown,
+    Node,
+    Recorded,
+    ScoreRead,
+    SectionRead,
+    Supplied,
+    TermRead,
+    TraitRead,
+    Written,
+    walk,
+)
 from koirules.vocabulary.traits import Trait
 
 
@@ -28,7 +42,7 @@ def supplied_in(part: Part) -> tuple[Supplied, ...]:
     for root in part.roots:
         for node in walk(root):
             of = node.of if isinstance(node, Recorded) else node
-            if isinstance(of, Supplied):
+            if isinstance(of, Supplied) and not isinstance(of.source, Written):
                 found.setdefault(of.key, of)
     return tuple(found.values())
 
@@ -90,6 +104,24 @@ def traits_of_rounds(rules: Rules) -> frozenset[str]:
     return frozenset(node.trait.name for node in told if isinstance(node, TraitRead))
 
 
+def traits_of_parts(rules: Rules) -> frozenset[str]:
+    """The names of all traits that criteria, faults, lifts and grades read of this look at the fish, or show in a `say`."""
+    found = {name for part in rules.parts if part.say is not None for said in part.say.every for name in names_in(said)}
+    waiting: list[Node] = [root for part in rules.parts for root in part.roots]
+    waiting += [rules.terms[name].node for name in found if name in rules.terms]
+    found &= rules.traits.keys()
+    while waiting:
+        for node in walk(waiting.pop()):
+            match node:
+                case TraitRead(trait=trait):
+                    found.add(trait.name)
+                case Supplied(source=Figure() | Grown() as source):
+                    waiting.extend(source.reads)
+                case _:
+                    pass
+    return frozenset(found)
+
+
 def asked_whether_recorded(rules: Rules) -> frozenset[str]:
     """The names of the traits of which some rule asks whether they are recorded."""
     nodes = (node for part in rules.parts for root in part.roots for node in walk(root))
@@ -109,3 +141,9 @@ def points_in(part: Part) -> tuple[str, ...]:
                 case _:
                     pass
     return tuple(found)
+
+
+def is_assumed(rules: Rules, name: str, readings: Mapping[str, Any]) -> bool:
+    """Whether silence filled a trait in."""
+    reading = readings.get(name)
+    return name in rules.silence and reading is not None and readings.get(written_key(name)) != reading

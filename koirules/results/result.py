@@ -65,7 +65,8 @@ class Result:
     possible: the grades still possible, best first. score_low, score_high: decimals with two places. faults, lifts: the
     names of those that surely bite. labels: the columns that were carried along. decision: a person's word about the grade,
     which then is the only one possible; by_rules: the grades still possible by the rules alone. course: what each round that
-    looked at the fish made of it.
+    looked at the fish made of it. assumed: the traits that the page read as silence means them, outside
+    rounds; rests_on_silence: whether two grades or more would be possible without those.
     """
 
     fish: str
@@ -80,6 +81,8 @@ class Result:
     decision: Decision | None = None
     by_rules: tuple[str, ...] = ()
     course: tuple[Step, ...] = ()
+    assumed: tuple[str, ...] = ()
+    rests_on_silence: bool = False
     _behind: Behind | None = field(default=None, repr=False, eq=False)
     _reasons: Sequence[Reason] | None = field(default=None, init=False, repr=False, eq=False)
 

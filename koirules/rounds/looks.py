@@ -84,5 +84,6 @@ def latest_looks(records: Sequence[Record]) -> tuple[Record, ...]:
     for looks in by_fish.values():
         looks.sort(key=lambda look: look.date or datetime.date.min)
         before = looks[-2].readings if len(looks) > 1 else None
-        latest[id(looks[-1])] = evolve(looks[-1], before=before)
+        earlier = tuple(look.readings for look in looks[:-1])
+        latest[id(looks[-1])] = evolve(looks[-1], before=before, earlier=earlier)
     return tuple(latest[id(record)] for record in records if id(record) in latest)

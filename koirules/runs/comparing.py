@@ -41,13 +41,14 @@ class Comparing:
     def count(self, read: ReadFrame, rows: int) -> None:
         """Count what the figures of this phase need of some rows."""
         graded = self.job.phase == ALERTS
+        read = self.grader.filled(read, rows)
         found = self.grader.whole.tallies(read, rows, self.asked, self.job.level, self.tables, graded=graded)
         for key, tally in found.items():
             self.tallies[key] = self.tallies[key].merged(tally) if key in self.tallies else tally
 
     def grade(self, read: ReadFrame, rows: int, fish: pl.Series, piece: int) -> pl.DataFrame:
         """Grade some rows, and put aside what rounds read of them."""
-        graded = self.grader.whole.piece(read, rows, self.tables)
+        graded = self.grader.whole.piece(self.grader.filled(read, rows), rows, self.tables)
         if self.job.aside:
             traits = traits_of_rounds(self.grader.rules)
             outcome = graded.outcome

@@ -13,7 +13,7 @@ from attrs import evolve
 
 from koirules.api import Standard, read_standard
 from koirules.engines.columnar.outputs import column_types
-from koirules.engines.columnar.reading import FrameReader, ReadFrame, Source
+from koirules.engines.columnar.reading import FrameReader, ReadFrame, Source, read_looked
 from koirules.grading.batch import BatchGrader
 from koirules.problems import Problem, recording
 from koirules.problems.record_files import unreadable_file
@@ -21,6 +21,7 @@ from koirules.problems.saving import unwritable
 from koirules.records.large_files import LargeFile, open_large
 from koirules.records.large_results import LargeResults
 from koirules.records.large_rows import RefusedError, Rows
+from koirules.results.mapping_record import LOOKED
 from koirules.runs.comparing import comparing
 from koirules.runs.counting import counted
 from koirules.runs.parts import open_part
@@ -78,6 +79,7 @@ def _graded(
     )
     compare = comparing(job, standard, grader) if grader.compares else None
     headings = {str(column.index): column.heading for column in opened.columns.others}
+    headings |= {str(opened.columns.looked): LOOKED}
     totals, problems, doubts = Totals(), list[Problem](), list[Problem]()
     row = opened.first_row + piece.before
     with ExitStack() as closing:
@@ -121,7 +123,11 @@ def _read(opened: LargeFile, piece: Piece, reader: FrameReader) -> Iterator[tupl
         if opened.columns.fish is None:
             raise AssertionError("a file without a column of fish")
         fish = rows.frame[str(opened.columns.fish)].cast(pl.String).str.strip_chars().fill_null("")
-        yield rows, reader.read(rows.frame), fish.alias("fish")
+        read = reader.read(rows.frame)
+        if opened.columns.looked is not None:
+            looked, wrong = read_looked(rows.frame[str(opened.columns.looked)])
+            read = evolve(read, looked=looked, wrong=(*read.wrong, *wrong))
+        yield rows, read, fish.alias("fish")
 
 
 def _ahead(frames: Iterator[Rows]) -> Iterator[Rows]:

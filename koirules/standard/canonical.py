@@ -1,6 +1,6 @@
 """The canonical text of a standard and its seal, as rulesets/README.md specifies them: what it says, not how it looks.
 
-A change of anything here is a new form with a new number; seals of the old one are then refused by name.
+A standard is written in the first form that has words for all that it says, so that a page keeps its seal for good.
 """
 
 from __future__ import annotations
@@ -19,27 +19,33 @@ from koirules.standard.parts import Rules
 from koirules.standard.saying import names_in, said_by
 from koirules.vocabulary.kinds import describe_kind
 
-FORM = 1
-"""The number of the canonical form."""
+FORMS = (1, 2)
+"""The numbers of the canonical forms. 2: with what silence means."""
 
 _KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
     st.Header,
     st.Setting,
     st.HouseTrait,
     st.Term,
+    st.Silence,
     (st.Section, st.Points, st.Extra),
 )
 _LATE_KINDS: Sequence[type[st.Statement]] = (st.Grade, st.Alert, st.Round)
 
 
+def form_of(rules: Rules) -> int:
+    """The number of the canonical form of a standard."""
+    return 2 if rules.silence else 1
+
+
 def seal_of(rules: Rules) -> str:
     """The seal: the number of the canonical form, a hyphen, and the SHA-256 of the canonical text in hexadecimal."""
-    return f"{FORM}-{sha256(canonical_text(rules).encode('utf-8', 'surrogatepass')).hexdigest()}"
+    return f"{form_of(rules)}-{sha256(canonical_text(rules).encode('utf-8', 'surrogatepass')).hexdigest()}"
 
 
 def canonical_text(rules: Rules) -> str:
     """What a standard says: its statements by kind, a line each, then the traits that it reads."""
-    lines = [f"koirules canonical form {FORM}"]
+    lines = [f"koirules canonical form {form_of(rules)}"]
     lines += [statement_line(_bare(statement)) for statement in _by_kind(rules.source.statements)]
     read = {name for statement in rules.source.statements for name in _names_read(statement)}
     own = set(rules.house_traits)
@@ -51,11 +57,16 @@ def canonical_text(rules: Rules) -> str:
 
 def _by_kind(statements: Sequence[st.Statement]) -> Iterator[st.Statement]:
     for kind in _KINDS:
-        yield from (one for one in statements if isinstance(one, kind))
+        found = [one for one in statements if isinstance(one, kind)]
+        yield from sorted(found, key=_trait_of) if kind is st.Silence else found
     for head in ("fault", "lift"):
         yield from (one for one in statements if isinstance(one, st.Limit) and one.head == head)
     for kind in _LATE_KINDS:
         yield from (one for one in statements if isinstance(one, kind))
+
+
+def _trait_of(statement: st.Statement) -> str:
+    return statement.name.text if isinstance(statement, st.Silence) else ""
 
 
 def _bare(statement: st.Statement) -> st.Statement:
@@ -67,6 +78,8 @@ def _names_read(statement: st.Statement) -> Iterator[str]:
     """The names in the expressions of a statement and in the braces of its `say`."""
     for expression in expressions_of(statement):
         yield from names_read(expression)
+    if isinstance(statement, st.Silence):
+        yield from (entry.stated.trait.text for entry in statement.entries)
     if isinstance(statement, st.Round):
         yield from (word.text for part in statement.parts if isinstance(part, Quota) for word in part.same)
     for said in said_by(statement):

@@ -209,11 +209,22 @@ class Phrase:
 
 @frozen
 class Sample:
-    """A fish that the file itself must get right."""
+    """A fish that the file itself must get right. cannot_tell: the traits that its sorter could not tell."""
 
     title: str
     record: Mapping[str, Reading]
     outcomes: tuple[Outcome, ...]
+    place: Place
+    cannot_tell: frozenset[str] = frozenset()
+
+
+@frozen
+class SilentTrait:
+    """What a trait is taken to be where nobody mentioned it, unless `unless` is a sure yes of what was recorded."""
+
+    trait: Trait
+    reading: Reading
+    unless: Node | None
     place: Place
 
 
@@ -226,6 +237,7 @@ class Rules:
     reads. constants: what measures go by. limits: faults and lifts in the order of the file. order: terms, faults and lifts
     such that each reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file.
     phrases: what words mean in notes. source: the statements as they are written, those of bases among them.
+    silence: what it means, by trait.
     """
 
     file: str
@@ -252,6 +264,7 @@ class Rules:
     measures: tuple[TypedMeasure, ...] = ()
     constants: tuple[Constant, ...] = ()
     each_variety: tuple[str, ...] = ()
+    silence: Mapping[str, SilentTrait] = field(factory=dict, hash=False)
 
     @property
     def points(self) -> tuple[Points, ...]:
@@ -279,6 +292,7 @@ class Rules:
         return (
             *(root for part in self.parts for root in part.roots),
             *(alert.condition for alert in self.alerts),
+            *(one.unless for one in self.silence.values() if one.unless is not None),
             *(root for each in self.rounds for root in each.roots),
         )
 

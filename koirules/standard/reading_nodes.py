@@ -5,7 +5,7 @@ from __future__ import annotations
 from koirules.language.syntax import Word
 from koirules.meaning.operators import MILLIONTHS, TRUTH_OF_STEPS
 from koirules.problems import Place
-from koirules.standard.tree import Apply, Grown, Node, Recorded, Supplied, TermRead, TraitRead, apply
+from koirules.standard.tree import Apply, Grown, Node, Recorded, Supplied, TermRead, TraitRead, Written, apply
 from koirules.standard.types import Steps, Truth, type_of_kind
 from koirules.vocabulary.kinds import Number, YesNo
 from koirules.vocabulary.readings import anything
@@ -49,7 +49,7 @@ def traits_at(node: Node) -> tuple[TraitRead, ...]:
     match node:
         case TraitRead():
             return (node,)
-        case Recorded(of=TraitRead() as of):
+        case Recorded(of=TraitRead() as of) | Recorded(of=Supplied(source=Written(of=of))):
             return (of,)
         case Supplied(source=Grown() as source):
             return tuple({one.key: one for one in (source.of, *source.inputs, source.length)}.values())
@@ -61,6 +61,16 @@ def recorded(of: TraitRead | Supplied, through: Node, place: Place) -> Node:
     """Whether something was recorded, asked of itself or of a term that is nothing else."""
     name = through.name if isinstance(through, TermRead) else ""
     return Recorded(of, name, Truth(), (False, True), place)
+
+
+def as_written(of: TraitRead) -> Supplied:
+    """A trait as it was written, of which silence means something."""
+    return Supplied(written_key(of.trait.name), Written(of), of.type, of.range, of.place)
+
+
+def written_key(trait: str) -> str:
+    """The key of a trait as it was written."""
+    return f"{trait} as written"
 
 
 def whether_recorded(node: Node) -> Node | None:

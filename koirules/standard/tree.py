@@ -2,7 +2,7 @@
 
 Every node carries its type, its range (the reading over all that the traits' ranges allow, from the operations table)
 and its place. What is worked out beside the record before a fish is graded (a figure of the batch, an earlier look, a trait as
-it will be when the fish is grown) is
+it will be when the fish is grown, a trait as it was written whatever silence means) is
 `Supplied`: every evaluator finds it among the readings by its key.
 """
 
@@ -121,7 +121,19 @@ class Grown:
         return (self.of, *self.inputs, self.length, self.target, *self.coefficients)
 
 
-Source = Figure | Earlier | Grown
+@frozen
+class Written:
+    """A trait as it was written down or derived, whatever silence means."""
+
+    of: TraitRead
+
+    @property
+    def reads(self) -> tuple[Node, ...]:
+        """The trait."""
+        return (self.of,)
+
+
+Source = Figure | Earlier | Grown | Written
 
 
 @frozen

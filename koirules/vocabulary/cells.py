@@ -6,6 +6,7 @@ import datetime
 import re
 from collections.abc import Iterable
 from decimal import Decimal
+from enum import Enum
 from numbers import Real
 from typing import assert_never
 from unicodedata import normalize
@@ -37,7 +38,16 @@ from koirules.vocabulary.quantities import date_for_number, read_number, read_qu
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Reading
 from koirules.vocabulary.units import Unit
 
-__all__ = ["Misread", "read_value"]
+__all__ = ["CANNOT_TELL", "CannotTell", "Misread", "read_cell", "read_value"]
+
+
+class CannotTell(Enum):
+    """What a sorter writes who looked and could not tell."""
+
+    MARK = "?"
+
+
+CANNOT_TELL = CannotTell.MARK
 
 _OR = re.compile(r"\s+or\s+", re.IGNORECASE)
 _TO = re.compile(r"\s+to\s+", re.IGNORECASE)
@@ -50,6 +60,13 @@ _MOST_LETTERS = 1000
 _TRUTHS = {"true": YES, "false": NO}
 
 _Words = Scale | Choice | YesNo
+
+
+def read_cell(kind: Kind, raw: object, unit: Unit | None = None) -> Reading | Misread | CannotTell | None:
+    """What a cell of a record says: as `read_value`, and CANNOT_TELL for `?`."""
+    if isinstance(raw, str) and raw.strip() in {"?", "？"} and not isinstance(kind, Label):
+        return CANNOT_TELL
+    return read_value(kind, raw, unit)
 
 
 def read_value(kind: Kind, raw: object, unit: Unit | None = None) -> Reading | Misread | None:

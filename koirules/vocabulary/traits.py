@@ -8,8 +8,9 @@ from types import MappingProxyType
 
 from attrs import Factory, field, frozen
 
-from koirules.vocabulary.kinds import Kind
+from koirules.vocabulary.kinds import Colours, Kind, Label, Number, Patches
 from koirules.vocabulary.measures import Constant, Measure
+from koirules.vocabulary.units import Dimension
 
 
 class Better(Enum):
@@ -62,13 +63,25 @@ def _unchanging_traits(traits: Mapping[str, Trait]) -> Mapping[str, Trait]:
     return MappingProxyType(dict(traits))
 
 
+def _is_by_eye(kind: Kind) -> bool:
+    match kind:
+        case Label() | Patches() | Colours():
+            return False
+        case Number(unit=unit):
+            return unit is None or unit.dimension is Dimension.SHARE
+        case _:
+            return True
+
+
 @frozen
 class Trait:
     """One thing that can be said about a fish.
 
     name: the word that rule files and record sheets use. title: what a person reads. describe: one line that a new
     helper understands. titles: the title in further languages, by two-letter code. allometry: how a number follows the
-    length as the fish grows, None where nobody can say (what does not change at all says so by `growth`).
+    length as the fish grows, None where nobody can say (what does not change at all says so by `growth`). by_eye: whether
+    who looks at the fish judges it, and neither board, scale, tape nor reader give it; by default of words, counts, places,
+    plain numbers and shares. never_silent: what nobody may take for granted, such as health and injuries.
     """
 
     name: str
@@ -79,6 +92,8 @@ class Trait:
     describe: str = ""
     titles: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)
     allometry: Allometry | None = None
+    by_eye: bool = field(default=Factory(lambda self: _is_by_eye(self.kind), takes_self=True))
+    never_silent: bool = False
 
     def within(self, language: str | None) -> str:
         """The title in a language, or the first one where it is not given in that language."""

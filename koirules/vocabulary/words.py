@@ -10,7 +10,7 @@ def _words(text: str) -> frozenset[str]:
 
 
 HEAD_WORDS = _words(
-    "standard setting trait term section points bonus penalty fault lift grade round alert phrase sample replace drop"
+    "standard setting trait term section points bonus penalty fault lift grade round alert silence phrase sample replace drop"
 )
 """The words that begin a statement of a rule file."""
 
@@ -20,7 +20,7 @@ OPERATOR_WORDS = _words(
 )
 """The words that put an expression together, each word of a phrase by itself."""
 
-LATER_HEAD_WORDS = _words("phrase")
+LATER_HEAD_WORDS = _words("silence phrase")
 """Head words that came after the first edition of the language: earlier files may use them as names, so they stay free."""
 
 RESERVED = (HEAD_WORDS - LATER_HEAD_WORDS) | OPERATOR_WORDS

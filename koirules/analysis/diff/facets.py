@@ -14,7 +14,7 @@ from koirules.language import statements as st
 from koirules.language.format.expressions import ExpressionWriter, quantity_words
 from koirules.language.format.pieces import Pen, joined
 from koirules.language.format.rounds import write_round
-from koirules.language.format.samples import write_phrase, write_sample
+from koirules.language.format.samples import write_phrase, write_sample, write_stated
 from koirules.language.syntax import Expression, Quantity, Title, Word
 from koirules.meaning.curves import Curve
 from koirules.standard.check.header import said_of
@@ -65,17 +65,38 @@ class Typed:
         for grade in rules.grades:
             if grade.condition is not None:
                 nodes["grade", grade.name, "if"] = grade.condition
+        for silent in rules.silence.values():
+            if silent.unless is not None:
+                nodes["silence", silent.trait.name, "unless"] = silent.unless
         for alert in rules.alerts:
             nodes["alert", alert.name, "if"] = alert.condition
         return cls(rules, same, nodes)
 
 
+_ButSilence = (
+    st.Setting
+    | st.HouseTrait
+    | st.Term
+    | st.Section
+    | st.Points
+    | st.Extra
+    | st.Limit
+    | st.Grade
+    | st.Alert
+    | st.Round
+    | st.Phrase
+    | st.Sample
+)
+
+
 def facets_of(statement: st.Part, head: str, section: str, typed: Typed) -> list[Facet]:
     """What a statement says. section: the one that a criterion stands in."""
+    if isinstance(statement, st.Silence):
+        return list(_silence(statement, typed))
     return list(_facets(statement, head, section, typed))
 
 
-def _facets(statement: st.Part, head: str, section: str, typed: Typed) -> Iterator[Facet]:
+def _facets(statement: _ButSilence, head: str, section: str, typed: Typed) -> Iterator[Facet]:
     if section and head != "section":
         yield Facet("section", section, section)
     yield from _titled(LABEL, statement.title if not isinstance(statement, st.Sample | st.Phrase) else None)
@@ -192,6 +213,16 @@ def _round(statement: st.Round) -> Iterator[Facet]:
         number = f" {seen[what]}" if seen[what] > 1 else ""
         words = joined(pen.pieces)
         yield Facet(f"{what}{number}", words, words, counts=False)
+
+
+def _silence(statement: st.Silence, typed: Typed) -> Iterator[Facet]:
+    for entry in statement.entries:
+        pen = Pen()
+        write_stated(entry.stated, pen)
+        words = joined(pen.pieces).removeprefix(f"{entry.stated.trait.text} ")
+        yield Facet("means", words, typed.rules.silence[entry.stated.trait.text].reading)
+        if entry.unless is not None:
+            yield _expression("unless", entry.unless, typed.nodes["silence", entry.stated.trait.text, "unless"], typed)
 
 
 def _of_fish(statement: st.Sample | st.Phrase) -> Iterator[Facet]:

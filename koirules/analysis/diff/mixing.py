@@ -145,9 +145,9 @@ class Mixer:
         homeless = [entry for key, entry in entries.items() if key[0] in _CRITERIA]
         if sum(isinstance(one, st.Points | st.Extra) for one in laid) != len(homeless):
             return None
-        laid.extend(entry.statement for key, entry in entries.items() if key[0] in _LIMITS)
+        laid.extend(entry.statement for key, entry in entries.items() if key[0] in _LIMITS or key[0] == "silence")
         laid.extend(entries[key].statement for key in self._grades(entries, taken))
-        return [_silent(statement) for statement in laid]
+        return [_wordless(statement) for statement in laid]
 
     def _grades(self, entries: Mapping[Key, Entry], taken: Mapping[Key, Change]) -> list[Key]:
         """The grades in order: those that came or were moved behind the one that they follow in the newer edition."""
@@ -189,9 +189,11 @@ def _key(change: Change, both: Aligned) -> Key:
 def _names_in(statement: st.Statement) -> Iterator[str]:
     for expression in expressions_of(statement):
         yield from names_read(expression)
+    if isinstance(statement, st.Silence):
+        yield from (entry.stated.trait.text for entry in statement.entries)
 
 
-def _silent(statement: st.Statement) -> st.Statement:
+def _wordless(statement: st.Statement) -> st.Statement:
     """A statement without the words that its reason shows, which may name what is not there."""
     match statement:
         case st.Points() | st.Extra() | st.Limit() | st.Grade():

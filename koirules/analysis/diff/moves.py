@@ -96,7 +96,7 @@ class Batch:
     def measured(self, graders: tuple[Grader, Grader]) -> tuple[Sequence[Record], Sequence[Record]]:
         """The records with what follows from them in each edition. Raises RecordError with all that is wrong in them."""
         made = [
-            measured_records(grader.measurer, records, self.file)
+            measured_records(grader.measurer, records, self.file, grader.silence)
             for grader, records in zip(graders, (self.old, self.new), strict=True)
         ]
         wrong = [problem for one in made for problem in one.problems if not problem.warning]
@@ -137,7 +137,7 @@ def moves_of(
     """
     progress("grading the records by both")
     old, new = WholeBatch(graders[0]), WholeBatch(graders[1])
-    (old_traces, old_runs), (new_traces, new_runs) = old.worked_out(measured[0]), new.worked_out(measured[1])
+    (_, old_traces, old_runs), (_, new_traces, new_runs) = old.worked_out(measured[0]), new.worked_out(measured[1])
     outcomes = [_outcomes(grader, traces) for grader, traces in zip(graders, (old_traces, new_traces), strict=True)]
     pairs = list(zip(*outcomes, strict=True))
     moved = [i for i, (one, other) in enumerate(pairs) if set(one.possible) != set(other.possible)]
@@ -213,10 +213,10 @@ def _grades(mixer: Mixer, units: Sequence[Unit], batch: Batch, moved: Sequence[i
     grader = mixer.mixed(units)
     if grader is None:
         return None
-    records = all_measured(grader.measurer, batch.as_read_by(grader, mixer))
+    records = all_measured(grader.measurer, batch.as_read_by(grader, mixer), grader.silence)
     whole = WholeBatch(grader)
     if whole.asked.nothing:
         grader.evaluator.ahead.prepare([records[i].readings for i in moved])
         return {i: set(grader.named(grader.trace(records[i].readings).possible)) for i in moved}
-    traces, _ = whole.worked_out(records)
+    _, traces, _ = whole.worked_out(records)
     return {i: set(grader.named(traces[i].possible)) for i in moved}

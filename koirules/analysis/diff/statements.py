@@ -21,7 +21,9 @@ from koirules.standard.parts import Rules
 from koirules.vocabulary.kinds import describe_kind
 from koirules.vocabulary.traits import Trait
 
-_COUNT = frozenset({"setting", "trait", "term", "section", "points", "bonus", "penalty", "fault", "lift", "grade"})
+_COUNT = frozenset(
+    {"setting", "trait", "term", "section", "points", "bonus", "penalty", "fault", "lift", "grade", "silence"}
+)
 """The kinds of statement that can bear on a grade."""
 
 _ROWS: Sequence[tuple[str, ...]] = (
@@ -32,6 +34,7 @@ _ROWS: Sequence[tuple[str, ...]] = (
     ("points", "bonus", "penalty"),
     ("fault", "lift"),
     ("grade",),
+    ("silence",),
     ("alert",),
     ("round",),
     ("phrase",),

@@ -49,6 +49,16 @@ class NoColumn:
     """A trait that no row has."""
 
 
+def is_there(column: pl.Series, how: CodeColumn | NumberColumn | NoColumn) -> pl.Series:
+    """In which rows of its column a trait has a reading."""
+    import polars as pl
+
+    if not isinstance(how, CodeColumn):
+        return column.is_not_null()
+    table = pl.Series([reading is not None for reading in how.readings], dtype=pl.Boolean)
+    return table.gather(column.cast(pl.UInt32)).fill_null(value=False)
+
+
 Held = CodeColumn | NumberColumn | NoColumn
 Profile = tuple[tuple[str, Held], ...]
 """The traits by name, with how they are held: what a plan is made for."""

@@ -13,7 +13,7 @@ from koirules.engines.columnar.glances import TINY, Glance
 from koirules.engines.columnar.held import NumberColumn
 from koirules.engines.columnar.values import divided
 from koirules.results.mapping_record import doubles_between
-from koirules.vocabulary.cells import Misread, read_value
+from koirules.vocabulary.cells import CannotTell, Misread, read_cell
 from koirules.vocabulary.kinds import Count, Number
 from koirules.vocabulary.readings import Reading, Span
 from koirules.vocabulary.units import Unit
@@ -120,14 +120,14 @@ def _read_odd(
     kind: Number | Count, series: pl.Series, unit: Unit | None, low: pl.Series, rows: pl.Series
 ) -> tuple[pl.Series, pl.Series, Misreads]:
     values = series.gather(rows).to_list()
-    read: dict[Any, Reading | Misread | None] = {}
+    read: dict[Any, Reading | Misread | CannotTell | None] = {}
     lows: list[float | None] = []
     highs: list[float | None] = []
     found: Misreads = []
     for row, value in zip(rows, values, strict=True):
         key = value_key(value)
         if key not in read:
-            read[key] = read_value(kind, value, unit)
+            read[key] = read_cell(kind, value, unit)
         reading = read[key]
         if isinstance(reading, Misread):
             found.append((row, reading))

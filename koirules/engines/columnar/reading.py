@@ -6,19 +6,19 @@ each once; numbers and truths as whole columns where it is plain that nothing el
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
-from attrs import define, field, frozen
+from attrs import define, evolve, field, frozen
 
 from koirules.engines.columnar.codes import fits_codes
 from koirules.engines.columnar.glances import Glance, glances
-from koirules.engines.columnar.held import CodeColumn, Held, NoColumn
+from koirules.engines.columnar.held import CodeColumn, Held, NoColumn, is_there
 from koirules.engines.columnar.measured import MeasuredFrame
 from koirules.engines.columnar.numbers import doubles_of, read_numbers, value_key
 from koirules.measures.deriving import Doubt, Measurer
 from koirules.problems import Problem
-from koirules.vocabulary.cells import Misread, read_value
+from koirules.vocabulary.cells import CannotTell, Misread, read_cell, read_value
 from koirules.vocabulary.kinds import Count, Kind, Label, Number, YesNo, words_of
 from koirules.vocabulary.readings import NO, YES, Reading
 from koirules.vocabulary.traits import Trait
@@ -49,7 +49,9 @@ class WrongCell:
 class ReadFrame:
     """What was read of a frame: columns of codes and doubles, how each trait is held, and the cells that are wrong.
 
-    doubts: what is doubtful of derived traits. failed: measures that could not be carried out at all.
+    doubts: what is doubtful of derived traits. failed: measures that could not be carried out at all. looked: which rows are of
+    fish that somebody looked at; recorded: by trait the rows in which it was recorded and not derived; cannot_tell: those in
+    which the sorter could not tell it. These three stand there where silence means something.
     """
 
     columns: pl.DataFrame
@@ -57,6 +59,9 @@ class ReadFrame:
     wrong: tuple[WrongCell, ...]
     doubts: tuple[Doubt, ...] = ()
     failed: tuple[Problem, ...] = ()
+    looked: pl.Series | None = None
+    recorded: Mapping[str, pl.Series] = field(factory=dict)
+    cannot_tell: Mapping[str, pl.Series] = field(factory=dict)
 
 
 @define
@@ -64,7 +69,7 @@ class _Texts:
     """The different values of a column so far, in the order in which they were met, each with what it was read as."""
 
     codes: dict[Any, int] = field(factory=dict)
-    read: list[Reading | Misread | None] = field(factory=list)
+    read: list[Reading | Misread | CannotTell | None] = field(factory=list)
 
     def learn(self, kind: Kind, values: Iterable[Any]) -> None:
         """Read the values that are new."""
@@ -72,7 +77,7 @@ class _Texts:
             key = value_key(value)
             if key not in self.codes:
                 self.codes[key] = len(self.read)
-                self.read.append(read_value(kind, value))
+                self.read.append(read_cell(kind, value))
 
 
 @define
@@ -80,13 +85,15 @@ class FrameReader:
     """Reads the frames of one batch, piece by piece; what a text means is remembered from one piece to the next.
 
     traits: those that may be named. sources: where each is found. needed: those that the standard reads; the others are
-    read too, so that what is wrong in them is told. measurer: what derives the others.
+    read too, so that what is wrong in them is told. measurer: what derives the others. noticed: the traits of which it is told in
+    which rows they were recorded, empty where silence means nothing.
     """
 
     traits: Mapping[str, Trait]
     sources: Mapping[str, Source]
     needed: frozenset[str]
     measurer: Measurer
+    noticed: frozenset[str] = frozenset()
     _texts: dict[str, _Texts] = field(factory=dict)
 
     def read(self, frame: pl.DataFrame) -> ReadFrame:
@@ -97,6 +104,8 @@ class FrameReader:
         taken = self.needed | self.measurer.inputs
         columns: list[pl.Series] = []
         wrong: list[WrongCell] = []
+        recorded: dict[str, pl.Series] = {}
+        cannot_tell: dict[str, pl.Series] = {}
         numbers = self._numbers(frame)
         for number, (name, source) in enumerate(self.sources.items()):
             kind, series = self.traits[name].kind, frame[source.column]
@@ -114,7 +123,14 @@ class FrameReader:
             if name in taken:
                 held[name] = how
                 columns.extend(made)
-        return self._measured(ReadFrame(pl.DataFrame(columns), held, tuple(wrong)), frame.height)
+            if name in self.noticed:
+                recorded[name] = is_there(made[0], how)
+                untold = _untold(series)
+                if untold is not None:
+                    cannot_tell[name] = untold
+        read = ReadFrame(pl.DataFrame(columns), held, tuple(wrong))
+        measured = self._measured(read, frame.height)
+        return evolve(measured, recorded=recorded, cannot_tell=cannot_tell) if self.noticed else measured
 
     def _measured(self, read: ReadFrame, rows: int) -> ReadFrame:
         """A frame with its derived traits, and without what only these were read from."""
@@ -147,7 +163,7 @@ class FrameReader:
             return series.alias(name), CodeColumn(name, (NO, YES), holes, truth=True), []
         if isinstance(series.dtype, pl.Enum):
             # The codes of its categories are there already.
-            read = [read_value(trait.kind, word) for word in series.dtype.categories]
+            read = [read_cell(trait.kind, word) for word in series.dtype.categories]
             codes = series.to_physical()
         else:
             texts = self._texts_of(trait)
@@ -162,7 +178,7 @@ class FrameReader:
                 codes = pl.Series(numbered, dtype=fits_codes(len(texts.read)))
             read = list(texts.read)
         found = _misread(codes, read)
-        known = tuple(None if isinstance(reading, Misread) else reading for reading in read)
+        known = tuple(None if isinstance(reading, Misread | CannotTell) else reading for reading in read)
         return codes.alias(name), CodeColumn(name, known, holes), found
 
     def _texts_of(self, trait: Trait) -> _Texts:
@@ -176,7 +192,33 @@ class FrameReader:
         return texts
 
 
-def _misread(codes: pl.Series, read: list[Reading | Misread | None]) -> list[tuple[int, Misread]]:
+def read_looked(series: pl.Series) -> tuple[pl.Series, list[WrongCell]]:
+    """Whether somebody looked at the fish of each row, null where that is not said; and the cells that say neither yes nor no."""
+    import polars as pl
+
+    if series.dtype == pl.Boolean:
+        return series, []
+    read = {value: read_value(YesNo(), value) for value in series.unique().to_list()}
+    said = [{YES: True, NO: False}.get(found) if isinstance(found := read[value], int) else None for value in series]
+    wrong = [
+        WrongCell(series.name, row, found)
+        for row, value in enumerate(series.to_list())
+        if isinstance(found := read[value], Misread)
+    ]
+    return pl.Series(series.name, said, dtype=pl.Boolean), wrong
+
+
+def _untold(series: pl.Series) -> pl.Series | None:
+    """In which rows of a column somebody wrote that they could not tell; None where nobody did."""
+    import polars as pl
+
+    if series.dtype in {pl.String, pl.Categorical} or isinstance(series.dtype, pl.Enum):
+        found = series.cast(pl.String).str.strip_chars().is_in(["?", "？"]).fill_null(value=False)
+        return found if found.any() else None
+    return None
+
+
+def _misread(codes: pl.Series, read: Sequence[Reading | Misread | CannotTell | None]) -> list[tuple[int, Misread]]:
     import polars as pl
 
     wrong = {code: reading for code, reading in enumerate(read) if isinstance(reading, Misread)}

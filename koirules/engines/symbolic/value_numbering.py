@@ -25,6 +25,7 @@ from koirules.standard.tree import (
     Supplied,
     TermRead,
     TraitRead,
+    Written,
 )
 from koirules.vocabulary.kinds import describe_kind
 
@@ -107,7 +108,7 @@ class SameValues:
     def _own(self, what: str, mark: str) -> Hashable:
         return (what, "" if what in self.alike else mark)
 
-    def _source(self, source: Figure | Earlier, settings: Mapping[str, Setting], mark: str) -> Hashable:
+    def _source(self, source: Figure | Earlier | Written, settings: Mapping[str, Setting], mark: str) -> Hashable:
         of = self.number(source.of, settings, mark)
         match source:
             case Figure(kind, percent, _, same, kept_by, least):
@@ -115,5 +116,7 @@ class SameValues:
                 return (kind, percent, of, among, (kept_by, mark) if kept_by else "", least)
             case Earlier():
                 return ("earlier", of)
+            case Written():
+                return ("written", of)
             case _:
                 assert_never(source)

@@ -69,7 +69,7 @@ def _name(spot: Spot, head: str) -> Problem | None:
         return say.missing_name(spot.place, head, "its title" if spot.word.startswith('"') else f'"{spot.word}"')
     if spot.last == head and (head, spot.word) in _UNTITLED:
         return misfits.title_missing(spot.place, head, spot.word)
-    named = head not in {"standard", "sample", "replace", "drop"} and spot.word_before(2) == head
+    named = head not in {"standard", "sample", "silence", "replace", "drop"} and spot.word_before(2) == head
     if named and spot.last in _AFTER_NAME:
         return say.missing_name(spot.before_place, head, f'"{spot.last}"')
     following = spot.following()
@@ -155,6 +155,13 @@ def _unit(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
         return None
     meant = near(word, [*UNITS, *WRITTEN_OTHERWISE]) if len(word) > 2 else None
     return say.unknown_unit(spot.place, word, WRITTEN_OTHERWISE.get(meant, meant) if meant else None)
+
+
+def _silence(spot: Spot, head: str) -> Problem | None:
+    """A condition of what silence means that begins as one elsewhere does."""
+    if head == "silence" and spot.word in {"except", "if", "when"} and "UNLESS" in spot.accepts:
+        return say.misspelt_word(spot.place, spot.word, "unless")
+    return None
 
 
 def _place(spot: Spot, head: str) -> Problem | None:
@@ -288,6 +295,7 @@ def _insertable(spot: Spot) -> list[str]:
 _RULES = (
     _name,
     _end,
+    _silence,
     *sentences.RULES,
     rows.row_slip,
     slips.filler_slip,

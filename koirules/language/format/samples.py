@@ -38,11 +38,11 @@ def write_phrase(statement: st.Phrase, pen: Pen) -> None:
         pen.words("nothing")
 
 
-def write_stated(stated: st.Stated, pen: Pen) -> None:
-    """Write what a trait is said to be."""
+def write_stated(stated: st.Stated, pen: Pen, level: int = NEVER) -> None:
+    """Write what a trait is said to be. level: of a break before it."""
     if stated.counts:
-        pen.words("count of", at=stated.place)
-    pen.words(stated.trait.text, at=stated.trait.place)
+        pen.words("count of", level, stated.place)
+    pen.words(stated.trait.text, NEVER if stated.counts else level, stated.trait.place)
     pen.words(stated.operator)
     if stated.operator == "includes" and len(stated.fact.words) == 1:
         pen.words(stated.fact.words[0].text, at=stated.fact.words[0].place)
@@ -51,7 +51,9 @@ def write_stated(stated: st.Stated, pen: Pen) -> None:
 
 
 def _value(fact: st.Fact, pen: Pen) -> None:
-    if fact.text is not None:
+    if fact.not_known:
+        pen.words("not known")
+    elif fact.text is not None:
         pen.words(f'"{fact.text}"')
     elif fact.numbers:
         for i, number in enumerate(fact.numbers):

@@ -8,7 +8,7 @@ from koirules.language import statements as st
 from koirules.language.format.expressions import ExpressionWriter, names, quantity_words
 from koirules.language.format.pieces import ALWAYS, FIRST, NEVER, SECOND, WITHIN, Pen, Piece, joined
 from koirules.language.format.rounds import write_round
-from koirules.language.format.samples import write_phrase, write_sample
+from koirules.language.format.samples import write_phrase, write_sample, write_stated
 from koirules.language.syntax import Quantity, Title, Word
 
 
@@ -32,6 +32,8 @@ def pieces_of(statement: st.Statement, *, bare: bool = False) -> list[Piece]:
             write_sample(statement, pen)
         case st.Phrase():
             write_phrase(statement, pen)
+        case st.Silence():
+            _silence(statement, writer)
         case _:
             _part(statement, writer)
     return pen.pieces
@@ -91,13 +93,25 @@ def _part(
 
 
 def _head(head: str, statement: st.Part, writer: ExpressionWriter) -> None:
-    if isinstance(statement, st.Sample | st.Phrase):
-        raise AssertionError("samples and phrases have no name")
+    if isinstance(statement, st.Sample | st.Phrase | st.Silence):
+        raise AssertionError("samples, phrases and what silence means have no name")
     pen = writer.pen
     pen.words(head, at=statement.place)
     pen.words(statement.name.text, at=statement.name.place)
     if statement.title is not None:
         pen.title(statement.title)
+
+
+def _silence(statement: st.Silence, writer: ExpressionWriter) -> None:
+    pen = writer.pen
+    pen.words("silence means", at=statement.place)
+    for i, entry in enumerate(statement.entries):
+        if i:
+            pen.comma()
+        write_stated(entry.stated, pen, WITHIN if i else NEVER)
+        if entry.unless is not None:
+            pen.words("unless")
+            writer.write(entry.unless, level=NEVER, depth=1)
 
 
 def _say(pen: Pen, say: Title | None) -> None:

@@ -40,7 +40,7 @@ _HEADER_LINES = frozenset({"edition", "variety", "stage", "valid", "based", "not
 _CONTINUATIONS = frozenset(
     {"edition", "variety", "stage", "valid", "based", "note", "with", "comes", "stays", "scores", "shows", "leaves"}
     | {"if", "except", "say", "by", "weight", "worth", "no", "as", "means", "from", "keep", "pick", "send", "rescues"}
-    | {"ties", "otherwise", "and", "or"}
+    | {"ties", "otherwise", "and", "or", "unless"}
 )
 
 

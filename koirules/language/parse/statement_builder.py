@@ -202,6 +202,8 @@ def _grade(build: Builder, node: Node) -> st.Grade:
 
 
 def _fact(build: Builder, node: Node) -> st.Fact:
+    if node.data == "fact_not_known":
+        return st.Fact(build.word(node.children[0]), (), (), None, False, build.place(node), not_known=True)
     name, value = node.children
     return _valued(build, name, value, node)
 
@@ -215,6 +217,15 @@ def _valued(build: Builder, name: Node, value: Node, node: Node) -> st.Fact:
         return st.Fact(trait, (), (), str(children[0])[1:-1], False, place)
     words = tuple(build.word(c) for c in children)
     return st.Fact(trait, (), words, None, value.data == "value_places", place, value.data == "value_steps")
+
+
+def _silence(build: Builder, node: Node) -> st.Silence:
+    entries = []
+    for child in node.children:
+        stated, unless = child.children
+        condition = None if unless is None else build.expression(unless)
+        entries.append(st.Silent(_stated(build, stated), condition, build.place(child)))
+    return st.Silence(tuple(entries), build.place(node))
 
 
 def _outcome(build: Builder, node: Node) -> st.Outcome:
@@ -235,8 +246,8 @@ def _sample(build: Builder, node: Node) -> st.Sample:
     label = build.title(title)
     if label is None:
         raise AssertionError("the grammar gives a sample without a title")
-    facts = tuple(_fact(build, child) for child in rest if child.data == "fact")
-    outcomes = tuple(_outcome(build, child) for child in rest if child.data != "fact")
+    facts = tuple(_fact(build, child) for child in rest if child.data in _FACTS)
+    outcomes = tuple(_outcome(build, child) for child in rest if child.data not in _FACTS)
     return st.Sample(label, facts, outcomes, build.place(node))
 
 
@@ -284,6 +295,8 @@ def _drop(build: Builder, node: Node) -> st.Drop:
     return st.Drop(str(kind.children[0]), made, build.place(node))
 
 
+_FACTS = frozenset({"fact", "fact_not_known"})
+
 _BUILD: Mapping[str, Callable[[Builder, Node], st.Statement]] = {
     "standard": _header,
     "setting": _setting,
@@ -297,6 +310,7 @@ _BUILD: Mapping[str, Callable[[Builder, Node], st.Statement]] = {
     "lift": _limit,
     "grade_if": _grade,
     "grade_otherwise": _grade,
+    "silence": _silence,
     "sample": _sample,
     "round": build_round,
     "alert": _alert,

@@ -58,7 +58,7 @@ class Rows:
 
         read = _read_by(nodes)
         held = {key: how for key, how in self.held.items() if key in read}
-        columns = [name for how in held.values() for name in _columns_of(how)]
+        columns = [name for how in held.values() for name in columns_of(how)]
         columns += [name for name in self.columns.columns if name.rpartition(" ")[0] in read]
         if not columns:
             return Rows(pl.DataFrame(), held, len(rows))
@@ -91,7 +91,8 @@ def _read_by(nodes: Iterable[Node]) -> set[str]:
     return found
 
 
-def _columns_of(held: Held) -> tuple[str, ...]:
+def columns_of(held: Held) -> tuple[str, ...]:
+    """The names of the columns that hold a trait."""
     match held:
         case NumberColumn(name=name, high=high):
             return (name, high) if high else (name,)

@@ -25,6 +25,7 @@ from koirules.standard.check.round_checks import (
 )
 from koirules.standard.check.samples import check_sample
 from koirules.standard.check.sectioning import MOST_WORTH, check_sections, section_worths
+from koirules.standard.check.silence import check_silence, silent_traits
 from koirules.standard.check.warnings import warnings_of
 from koirules.standard.growth_settings import check_growth
 from koirules.standard.parts import Limit, Rules, Sample, Setting, Term
@@ -92,6 +93,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
     grades = check_grades(declared.grades, typer, place, unread=bool(unread_grades))
     alerts = check_alerts(_all(file.statements, st.Alert), typer)
     rounds = check_rounds(_all(file.statements, st.Round), typer)
+    silence = check_silence(_all(file.statements, st.Silence), typer)
     samples = _samples(file, typer, [*grade_names, *unread_grades])
     phrases = check_phrases(_all(file.statements, st.Phrase), typer.traits, typer.vocabulary_known, problems)
     for statement in file.statements:
@@ -114,6 +116,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
         alerts=alerts,
         rounds=rounds,
         phrases=phrases,
+        silence=silence,
     )
     check_where_read(rules, problems)
     check_growth(rules, problems)
@@ -158,6 +161,7 @@ def _declare(
         score_most=sum(worths.values()) + MOST_WORTH * sum(head == "section" for head, _ in file.unread),
         unread=_unread(file, {*house, *made_settings, *terms}),
         vocabulary_known=spoken is not None,
+        silent=silent_traits(_all(file.statements, st.Silence), {**vocabulary, **house}),
         problems=problems,
     )
     return _Declared(spoken, house, terms, limits, _all(file.statements, st.Grade)), typer

@@ -12,7 +12,7 @@ from koirules.standard.check.arithmetic import mismatch, type_shown
 from koirules.standard.check.guesses import not_of_type, recorded_meant
 from koirules.standard.check.typer import Typing
 from koirules.standard.numbers import written
-from koirules.standard.reading_nodes import recordable_of, recorded, trait_of
+from koirules.standard.reading_nodes import as_written, recordable_of, recorded, trait_of
 from koirules.standard.tree import (
     Apply,
     Constant,
@@ -83,6 +83,8 @@ def _tail(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Compa
             if what is None or (isinstance(what, Supplied) and isinstance(what.source, Grown)):
                 typer.problems.append(values.not_recordable(expression.left.place))
                 return None
+            if isinstance(what, TraitRead) and what.trait.name in typer.silent:
+                what = as_written(what)
             return recorded(what, left, expression.place)
         case "includes":
             return _includes(typer, left, tail.operands[0], expression.place)

@@ -90,7 +90,9 @@ def house_traits(
             continue
         label = titled(statement.title, name.text)
         better = {None: Better.NEITHER, "more": Better.MORE, "less": Better.LESS}[statement.better]
-        made[name.text] = Trait(name.text, label.text, kind, better, titles=label.others)
+        # In a unit, a house trait is measured until somebody says otherwise, and a rule file has no words for that.
+        by_eye = not isinstance(kind, Label) and not (isinstance(kind, Number) and kind.unit is not None)
+        made[name.text] = Trait(name.text, label.text, kind, better, titles=label.others, by_eye=by_eye)
     return made
 
 

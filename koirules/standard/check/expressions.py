@@ -74,7 +74,7 @@ class Typer:
     its name, for traits that only other varieties have. unread: names of statements that could not be read, which nobody
     misses. vocabulary_known: False where the file names a variety that is not there, so that no trait can be missed.
     measures: how some of the traits are derived. in_section: what is typed now gives points, and so cannot read what is
-    worked out from them.
+    worked out from them. silent: the names of the traits of which silence means something.
     """
 
     traits: Mapping[str, Trait]
@@ -88,6 +88,7 @@ class Typer:
     unread: frozenset[str] = frozenset()
     vocabulary_known: bool = True
     measures: Sequence[TypedMeasure] = ()
+    silent: frozenset[str] = frozenset()
     terms: dict[str, Term | None] = field(factory=dict)
     problems: list[Problem] = field(factory=list)
     in_section: bool = False

@@ -18,6 +18,7 @@ from koirules.standard.tree import (
     ScoreRead,
     SectionRead,
     Supplied,
+    Written,
     meaning,
     walk,
 )
@@ -113,7 +114,7 @@ def _not_earlier(node: Node) -> str:
                     return "a figure of the batch"
                 case Earlier():
                     return "a look before the one before"
-                case Grown():
+                case Grown() | Written():
                     return ""
                 case _:
                     assert_never(source)

@@ -38,6 +38,7 @@ from koirules.standard.tree import (
     Supplied,
     TermRead,
     TraitRead,
+    Written,
     apply,
     walk,
 )
@@ -102,6 +103,7 @@ _BESIDE: Mapping[type[Source], str] = {
     Grown: "a grown trait",
     Figure: "a figure of the batch",
     Earlier: "the look before this one",
+    Written: "whether a trait was written down",
 }
 
 

@@ -27,6 +27,8 @@ def expressions_of(statement: st.Statement) -> list[Expression]:
             return [] if condition is None else [condition]
         case st.Alert(condition=condition):
             return [condition]
+        case st.Silence(entries=entries):
+            return [entry.unless for entry in entries if entry.unless is not None]
         case st.Round(parts=parts_of_round):
             return [expression for part in parts_of_round for expression in expressions_in(part)]
         case _:

@@ -37,6 +37,7 @@ def check_sample(statement: st.Sample, typer: Typer, names: Mapping[str, Sequenc
     problems = typer.problems
     before = len(problems)
     record: dict[str, Reading] = {}
+    cannot_tell: set[str] = set()
     for i, fact in enumerate(statement.facts):
         trait = typer.traits.get(fact.trait.text)
         if trait is None and fact.trait.text == "stays" and i > 0:
@@ -49,8 +50,11 @@ def check_sample(statement: st.Sample, typer: Typer, names: Mapping[str, Sequenc
             elsewhere = typer.elsewhere.get(fact.trait.text)
             problems.append(naming.unknown_name(fact.trait.place, fact.trait.text, guess, elsewhere))
             continue
-        if trait.name in record:
+        if trait.name in record or trait.name in cannot_tell:
             problems.append(parts.fact_twice(fact.trait.place, trait.name))
+        if fact.not_known:
+            cannot_tell.add(trait.name)
+            continue
         reading = fact_reading(fact, trait, problems)
         if reading is not None:
             record[trait.name] = reading
@@ -58,7 +62,7 @@ def check_sample(statement: st.Sample, typer: Typer, names: Mapping[str, Sequenc
         _check_outcome(outcome, names, most, problems)
     if len(problems) > before:
         return None
-    return Sample(statement.title.text, record, statement.outcomes, statement.place)
+    return Sample(statement.title.text, record, statement.outcomes, statement.place, frozenset(cannot_tell))
 
 
 def _comma_before_outcome(before: st.Fact, fact: st.Fact) -> Problem:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from typing import Protocol
 
 from koirules.language.syntax import Expression
@@ -29,6 +29,10 @@ class Typing(Protocol):
     @property
     def measures(self) -> Sequence[TypedMeasure]:
         """How some of the traits are derived from others."""
+
+    @property
+    def silent(self) -> Collection[str]:
+        """The names of the traits of which silence means something."""
 
     @property
     def settings(self) -> Mapping[str, Setting]:

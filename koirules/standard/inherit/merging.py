@@ -6,7 +6,7 @@ What comes out is one list of statements, as if it were one file; each keeps the
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
 from attrs import define, evolve, field
 
@@ -47,11 +47,23 @@ def name_place(statement: st.Part) -> Place:
     return statement.title.place if isinstance(statement, st.Sample | st.Phrase) else statement.name.place
 
 
+def one_by_one(statements: Iterable[st.Statement]) -> Iterator[st.Statement]:
+    """Statements with what silence means of each trait in one of its own, as it is replaced and dropped."""
+    for statement in statements:
+        match statement:
+            case st.Silence(entries=entries):
+                yield from (st.Silence((entry,), entry.place) for entry in entries)
+            case st.Replace(statement=st.Silence(entries=entries), place=place):
+                yield from (st.Replace(st.Silence((entry,), entry.place), place) for entry in entries)
+            case _:
+                yield statement
+
+
 def alone(own: st.RuleFile, problems: list[Problem]) -> st.RuleFile:
     """The statements of a file that is based on nothing: `replace` and `drop` have nothing to change."""
     statements: list[st.Statement] = []
     known = not any(head == "standard" for head, _ in own.unread)
-    for statement in own.statements:
+    for statement in one_by_one(own.statements):
         match statement:
             case st.Replace(statement=inner, place=place):
                 if known:
@@ -68,6 +80,8 @@ def alone(own: st.RuleFile, problems: list[Problem]) -> st.RuleFile:
 
 def merged(own: st.RuleFile, header: st.Header, base: Rules, problems: list[Problem]) -> st.RuleFile:
     """The statements of a file and its base together."""
+    remarks = {**base.source.remarks, **remarks_of(own)}
+    own = evolve(own, statements=tuple(one_by_one(own.statements)))
     merge = _Merge(own, base, problems)
     merge.drop()
     merge.replace()
@@ -80,7 +94,6 @@ def merged(own: st.RuleFile, header: st.Header, base: Rules, problems: list[Prob
     bases = {**base.source.bases, base.file: base.source.text}
     chain = chain_of(header, base)
     replaced = {**base.source.replaced, **merge.replaced}
-    remarks = {**base.source.remarks, **remarks_of(own)}
     return evolve(own, statements=statements, bases=bases, replaced=replaced, chain=chain, remarks=remarks)
 
 
