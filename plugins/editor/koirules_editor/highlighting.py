@@ -13,7 +13,7 @@ def _words(text: str) -> list[str]:
 
 
 HEADS = _words(
-    "standard setting trait term section points bonus penalty fault lift grade round alert phrase sample replace drop"
+    "standard setting trait term section points bonus penalty fault lift grade round alert silence phrase sample replace drop"
 )
 
 OPERATORS = _words(
@@ -24,13 +24,14 @@ OPERATORS = _words(
 WORDS = _words(
     "if otherwise except after again all among as based better by comes edition from gives highest in kept leaves "
     "less lowest means more nothing on out over passed possibly recorded rescues same say scores seal send shows stays "
-    "than the then those ties until valid variety with worse worth any anything else"
+    "than the then those ties unless until valid variety with worse worth any anything else"
 )
 
 ONLY = {
     "choice": r"choice(?=[ \t]+of(?!\w))",
     "first": r"first(?=[ \t]+recorded(?!\w))",
     "keep": r"keep(?=[ \t]+those(?!\w))",
+    "known": r"(?<=not\s)known(?!\w)",
     "label": r"(?<=as\s)label(?!\w)",
     "mean": r"(?<=batch\s)mean(?!\w)",
     "median": r"(?<=batch\s)median(?!\w)",
@@ -74,7 +75,7 @@ CLASSES = {
 _NAME = r"[^\W\d]\w*"
 _UNIT = rf"(?:(?:{'|'.join(UNITS)})(?!\w)|%)"
 _NUMBER = r"(?:[0-9]+(?:\.[0-9]+)?|\.[0-9]+)"
-_NAMED = [head for head in HEADS if head not in {"standard", "sample", "phrase", "replace", "drop"}]
+_NAMED = [head for head in HEADS if head not in {"standard", "sample", "silence", "phrase", "replace", "drop"}]
 
 
 def _any(words: list[str]) -> str:
