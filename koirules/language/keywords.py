@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from functools import cache
 
-from koirules.language.parse.reader import grammar
+from koirules.language.parse.tables import grammar
 
 
 @cache

@@ -75,6 +75,15 @@ def test_koirules_itself_comes_from_its_wheel(elsewhere: Path) -> None:
     assert Path(where.strip()).is_relative_to(elsewhere / "env")
 
 
+def test_the_wheel_holds_the_tables_of_the_grammar_and_they_fit(elsewhere: Path) -> None:
+    code = (
+        "from koirules.language.parse import tables\n"
+        "tables._built = tables._kept = None\n"
+        "print(tables.TABLES.is_file(), type(tables.grammar()).__name__)\n"
+    )
+    assert _run(_python(elsewhere), "-c", code, cwd=elsewhere).split() == ["True", "Lark"]
+
+
 def test_all_plugins_are_there_together_and_nothing_is_wrong_with_them(elsewhere: Path) -> None:
     code = "from koirules.plugins import load_registry; print(*map(str, load_registry().problems), sep='\\n')"
     assert _run(_python(elsewhere), "-c", code, cwd=elsewhere).strip() == ""

@@ -16,7 +16,8 @@ from lark.parsers.lalr_parser_state import ParserState
 
 from koirules.language.diagnose.hint_words import PUNCTUATION, written
 from koirules.language.parse.cleaning import clean, inside
-from koirules.language.parse.reader import begins_statement, grammar
+from koirules.language.parse.reader import begins_statement
+from koirules.language.parse.tables import grammar
 from koirules.vocabulary.words import HEAD_WORDS
 
 _MOST_LINES = 400

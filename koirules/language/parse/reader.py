@@ -4,20 +4,18 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from functools import cache
-from pathlib import Path
 from typing import Any
 
 from attrs import field, frozen
-from lark import Lark, Tree
+from lark import Tree
 from lark.exceptions import UnexpectedInput
-from lark.lexer import PatternRE, PatternStr, TerminalDef
 
 from koirules.language.diagnose.hints import explain
 from koirules.language.parse.builder import Builder
 from koirules.language.parse.cleaning import Cleaned, clean, decode
 from koirules.language.parse.incremental import Memory
 from koirules.language.parse.statement_builder import NoSuchDateError, build_statement
+from koirules.language.parse.tables import grammar
 from koirules.language.statements import Header, RuleFile, Statement
 from koirules.problems import Place, Problem
 from koirules.problems import reading as say
@@ -244,19 +242,3 @@ def is_too_deep(text: str) -> bool:
 
 def _line_place(file: str, line: int, column: int) -> Place:
     return Place(file, line, column, line, column + 1)
-
-
-def _end_at_word(terminal: TerminalDef) -> None:
-    # Without this, `termx means a isb` would be read as `term x means a is b`: a lexer that takes only what fits the
-    # state does not look at the letter behind a word.
-    pattern = terminal.pattern
-    if isinstance(pattern, PatternStr) and pattern.value.isalpha():
-        terminal.pattern = PatternRE(re.escape(pattern.value) + r"(?!\w)", pattern.flags)
-        terminal.priority = 1
-
-
-@cache
-def grammar() -> Lark:
-    """The parser of one statement."""
-    rules = Path(__file__).with_name("grammar.lark").read_text(encoding="utf-8")
-    return Lark(rules, parser="lalr", propagate_positions=True, maybe_placeholders=True, edit_terminals=_end_at_word)
