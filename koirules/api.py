@@ -142,8 +142,10 @@ class Standard:
             return made
         raise RecordError(made)
 
-    def _known(self, record: Mapping[str, object], untold: Collection[str]) -> Known:
-        return Known(self.grader.measured(self._read(record)).readings, frozenset(untold))
+    def known(self, record: Record, untold: Collection[str] = ()) -> Known:
+        """What is known of a fish that is being looked at. Silence says nothing of it before the look is done (`looked`)."""
+        grader = self.grader if record.looked else self.grader.of_known_fish
+        return Known(grader.measured(record).readings, frozenset(untold) | record.cannot_tell)
 
     @cached_property
     def _at_once(self) -> AtOnce:
@@ -151,20 +153,32 @@ class Standard:
 
     @cached_property
     def questioner(self) -> Questioner:
-        """The compiled standard, ready to say what a fish hangs on."""
-        return Questioner.of(self.grader, self.settings)
+        """The compiled standard, ready to say what a fish hangs on whose look is not done: silence says nothing of it."""
+        return Questioner.of(self.grader.of_known_fish, self.settings)
+
+    @cached_property
+    def _questioner_of_looks(self) -> Questioner:
+        return Questioner.of(self.grader, self.settings) if self.rules.silence else self.questioner
+
+    def questioner_of(self, record: Record) -> Questioner:
+        """The questioner of a fish: silence counts once its look is done."""
+        return self._questioner_of_looks if record.looked else self.questioner
 
     def questions(self, record: Mapping[str, object], untold: Collection[str] = ()) -> tuple[Question, ...]:
         """What the grade of a fish hangs on: the traits not recorded, or not surely, most decisive first; empty if settled.
 
         record: as for `grade`. untold: traits that cannot be told. Settled here means settled whatever is still told, so
-        that `is recorded` of a trait that may yet be told is open. Raises RecordError like `grade`.
+        that `is recorded` of a trait that may yet be told is open. What silence means counts only where the record says that
+        the look is done (`looked`: yes). Raises RecordError like `grade`.
         """
-        return self.questioner.questions(self._known(record, untold))
+        read = self._read(record)
+        return self.questioner_of(read).questions(self.known(read, untold))
 
     def next_question(self, record: Mapping[str, object], untold: Collection[str] = ()) -> Question | None:
-        """The look that settles such fish soonest (grading/asking.py), None where nothing is left to ask; as `questions`."""
-        return self.asker.next_one(self._known(record, untold))
+        """The look that settles such fish soonest (grading/next_look.py), None where nothing is left to ask; as `questions`."""
+        read = self._read(record)
+        asker = self.asker if not read.looked else Asker.of(self._questioner_of_looks)
+        return asker.next_one(self.known(read, untold))
 
     @cached_property
     def asker(self) -> Asker:

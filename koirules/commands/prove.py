@@ -37,7 +37,7 @@ def command(rules: str, as_json: bool, changes: tuple[str, ...]) -> None:
             click.echo(f"\r\x1b[K  {question}", err=True, nl=False)
 
     try:
-        found = proofs(standard.grader, progress)
+        found = proofs(standard.grader.of_known_fish, progress)
     except RecordError as error:
         stop_if_refused(error.problems)
         raise

@@ -104,6 +104,7 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
         show_cautions([standard.growth_note])
     if record.labels:
         click.echo("; ".join(f"{shown(name)} {shown(text)}" for name, text in record.labels.items()))
+    _tell_silence(standard, record, result)
     _tell_sections(standard, result)
     _tell_left(result)
     limits = [reason for reason in result.reasons if reason.kind in {"fault", "lift"}]
@@ -117,6 +118,23 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
     tell_changes(standard, result)
     _tell_questions(standard, record, result)
     tell_course(result)
+
+
+def _tell_silence(standard: Standard, record: Record, result: Result) -> None:
+    """What was assumed of a fish because nobody mentioned it, and what would be possible without."""
+    if not result.assumed:
+        return
+    plain = standard.grader.reasoner.teller.plain
+    traits = [standard.traits[name] for name in result.assumed]
+    told = "; ".join(f"{plain.trait(trait)} {plain.as_read(trait, record.readings)}" for trait in traits)
+    click.echo(click.style("Not mentioned, and taken as the page says", bold=True))
+    click.echo(wrapped(shown(told)))
+    without = standard.grader.trace_without_silence(record.readings)
+    titles = shown_titles(standard)
+    graded = " or ".join(titles[name] for name in standard.grader.named(without.possible))
+    low, high = (Decimal(end).scaleb(-2) for end in without.score)
+    score = f", score {figure(low, high)}" if standard.rules.sections else ""
+    click.echo(f"  without that: {shown(graded)}{score}")
 
 
 def _tell_sections(standard: Standard, result: Result) -> None:

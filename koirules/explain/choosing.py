@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Sequence
 from decimal import Decimal
 from operator import itemgetter
 
@@ -17,7 +17,8 @@ MOST_REASONS = 3
 class Standing:
     """Where a fish stands among the grades (0 is the best): best and worst still possible, with and without limits.
 
-    next_asks_more: whether the score is not what the next better grade is missing.
+    next_asks_more: whether the score is not what the next better grade is missing. assumed: kind and name of each reason that
+    rests on something that nobody mentioned.
     """
 
     grades: Sequence[str]
@@ -26,6 +27,7 @@ class Standing:
     best_by_points: int
     worst_by_points: int
     next_asks_more: bool
+    assumed: Collection[tuple[str, str]] = ()
 
     @property
     def is_settled(self) -> bool:
@@ -59,6 +61,8 @@ def main_reasons(reasons: Sequence[Reason], standing: Standing) -> tuple[Reason,
         # Nothing but the conditions of the grades: the one that is still open, or the one that holds.
         grades = [reason for reason in reasons if reason.kind == "grade" and reason.state is not State.NO]
         return tuple(sorted(grades, key=lambda reason: reason.state is not State.OPEN)[:1])
+    # What was seen stands before what nobody mentioned.
+    found.sort(key=lambda reason: (reason.kind, reason.name) in standing.assumed)
     return tuple({id(reason): reason for reason in found}.values())[:MOST_REASONS]
 
 

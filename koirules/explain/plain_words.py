@@ -63,11 +63,16 @@ class PlainWords:
         if reading is None:
             return "not recorded"
         silent = " (not mentioned)" if is_assumed(self.rules, trait.name, record) else ""
+        return self.as_read(trait, record) + silent
+
+    def as_read(self, trait: Trait, record: Mapping[str, Reading]) -> str:
+        """The reading of a trait that a record has: `14.5 cm`, `fair or sharp`."""
+        reading = record[trait.name]
         written = show_reading(trait.kind, reading)
         if isinstance(trait.kind, Places):
             listed = written if "perhaps" in written else written.replace(" ", ", ")
-            return listed.replace("_", " ") + silent
-        return (written if isinstance(trait.kind, Label) else written.replace("_", " ")) + silent
+            return listed.replace("_", " ")
+        return written if isinstance(trait.kind, Label) else written.replace("_", " ")
 
     def setting(self, setting: Setting) -> str:
         """The value of a setting in this run, with its unit."""

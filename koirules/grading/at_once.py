@@ -51,7 +51,7 @@ class AtOnce:
     def grade(self, record: Mapping[str, object], fish: str) -> Result | None:
         """The result of a fish, None where its record is to be read first."""
         # A mapping of another class may answer in its own way.
-        if type(record) is not dict or len(record) < len(self.grader.needed):
+        if type(record) is not dict or len(record) < len(self.grader.needed) or self.grader.silence is not None:
             return None
         sure = self.run(record)
         if sure is None:

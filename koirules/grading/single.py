@@ -26,7 +26,8 @@ from koirules.results.record import Record
 from koirules.results.result import Contribution, Result, SectionResult
 from koirules.search.nearest_changes import ChangeFinder
 from koirules.standard.measured import constant_settings, needed_for
-from koirules.standard.parts import Rules, Section, Setting
+from koirules.standard.parts import Rules, Section, Setting, part_key
+from koirules.standard.silencing import without_silence
 from koirules.vocabulary.readings import Reading
 
 _MOST_KEPT = 1_000
@@ -51,6 +52,14 @@ class Grader:
         evaluator = compile_rules(rules, settings)
         teller = Teller.of(rules, settings, evaluator.said_terms, language)
         return cls(rules, evaluator, Reasoner.of(rules, teller), tuple(grade.name for grade in rules.grades), settings)
+
+    @cached_property
+    def of_known_fish(self) -> Grader:
+        """The same standard where silence means nothing, for fish of which everything is known or still being asked."""
+        if self.silence is None:
+            return self
+        teller = self.reasoner.teller
+        return Grader.of(without_silence(self.rules), self.settings, teller.plain.language)
 
     @cached_property
     def needed(self) -> frozenset[str]:
@@ -254,7 +263,14 @@ class _Fish:
         best, worst = _ends(trace.possible)
         best_by_points, worst_by_points = _ends(trace.by_points)
         asks_more = best > 0 and not fails_on_score_of(teller, best - 1, trace, self.record.readings)
-        standing = Standing(self.grader.grades, best, worst, best_by_points, worst_by_points, asks_more)
+        silence = self.grader.silence
+        assumed = set() if silence is None else set(silence.assumed(self.record.readings))
+        rest = {
+            (part.head, part.name)
+            for part in (self.grader.rules.parts if assumed else ())
+            if any(trait.name in assumed for trait in teller.traits_of(part_key(part)))
+        }
+        standing = Standing(self.grader.grades, best, worst, best_by_points, worst_by_points, asks_more, rest)
         return main_reasons(tuple(reasons), standing)
 
     def nearest_changes(self) -> NearestChanges:

@@ -49,12 +49,19 @@ class Noted:
 
 
 @frozen
+class Looked:
+    """The look at a fish is done: what nobody mentioned is as the page says."""
+
+    fish: str
+
+
+@frozen
 class Back:
     """The step before was taken back."""
 
 
-Step = Answered | Untold | Noted
-_KINDS = {"answered": Answered, "cannot tell": Untold, "noted": Noted, "back": Back}
+Step = Answered | Untold | Noted | Looked
+_KINDS = {"answered": Answered, "cannot tell": Untold, "noted": Noted, "looked": Looked, "back": Back}
 
 
 def journal_of(path: Path) -> Path:
@@ -139,6 +146,8 @@ def _fields(step: Step | Back) -> dict[str, Any]:
             return {"fish": fish, "trait": trait}
         case Noted(fish, asked, names):
             return {"fish": fish, "asked": asked, "names": names}
+        case Looked(fish):
+            return {"fish": fish}
         case Back():
             return {}
 

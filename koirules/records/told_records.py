@@ -18,6 +18,7 @@ from koirules.records.safe_text import for_csv
 from koirules.records.sheet_headings import heading_of
 from koirules.records.table import FISH
 from koirules.records.writing import write_beside
+from koirules.results.mapping_record import LOOKED
 from koirules.results.record import Record
 from koirules.vocabulary.cells import read_value
 from koirules.vocabulary.kinds import Count, Kind, Label, Number, Places
@@ -93,11 +94,15 @@ def _write(path: Path, records: Sequence[Record], traits: Sequence[Trait], label
 
     with path.open("w", encoding="utf-8", newline="") as file:
         writer = csv.writer(file, lineterminator="\n")
-        writer.writerow([FISH, *(for_csv(heading_of(trait)) for trait in traits), *map(for_csv, labels)])
+        looked = [LOOKED] if any(record.looked is not None for record in records) else []
+        writer.writerow([FISH, *looked, *(for_csv(heading_of(trait)) for trait in traits), *map(for_csv, labels)])
         for record in records:
-            cells = [cell_of(trait, record.readings.get(trait.name)) for trait in traits]
-            writer.writerow(
-                [for_csv(record.fish), *cells, *(for_csv(record.labels.get(label, "")) for label in labels)]
-            )
+            said = [{True: "yes", False: "no", None: ""}[record.looked]] if looked else []
+            cells = [
+                "?" if trait.name in record.cannot_tell else cell_of(trait, record.readings.get(trait.name))
+                for trait in traits
+            ]
+            carried = (for_csv(record.labels.get(label, "")) for label in labels)
+            writer.writerow([for_csv(record.fish), *said, *cells, *carried])
         file.flush()
         os.fsync(file.fileno())

@@ -40,6 +40,7 @@ def card(part: Part, asked: Asked, result: Result, standing: Standing, pictures:
         _sections(wording, result, widest) if scored else Markup(""),
         course(wording, result),
         _why(wording, result),
+        _silence(result),
         _labels(result, _shown_elsewhere(wording, result, pictures)),
         _choice(name),
         _everything(wording, result),
@@ -117,6 +118,15 @@ def _bar(section: SectionResult, widest: Decimal) -> Markup:
 def _why(wording: Wording, result: Result) -> Markup:
     told = [wording.foreign("li", reason.words) for reason in result.main_reasons]
     return element("ul", *told, class_="why") if told else Markup("")
+
+
+def _silence(result: Result) -> Markup:
+    """What was assumed of a fish because nobody mentioned it, apart from what was seen."""
+    if not result.assumed:
+        return Markup("")
+    told = ", ".join(name.replace("_", " ") for name in result.assumed)
+    rests = "; without that, another grade is possible" if result.rests_on_silence else ""
+    return element("p", f"Not mentioned, and taken as the page says: {told}{rests}.", class_="silence")
 
 
 def _labels(result: Result, shown: Collection[str]) -> Markup:

@@ -97,11 +97,12 @@ def traits_beneath(rules: Rules) -> frozenset[str]:
 
 
 def traits_of_rounds(rules: Rules) -> frozenset[str]:
-    """The names of all traits that the rounds of a standard read."""
+    """The keys of all traits that the rounds of a standard read, as they are graded or as they were written."""
     roots = (root for one in rules.rounds for root in one.roots)
     nodes = (node for root in roots for node in walk(root, into_sources=True))
-    told = (node.of if isinstance(node, Recorded) else node for node in nodes)
-    return frozenset(node.trait.name for node in told if isinstance(node, TraitRead))
+    told = [node.of if isinstance(node, Recorded) else node for node in nodes]
+    written = (node.key for node in told if isinstance(node, Supplied) and isinstance(node.source, Written))
+    return frozenset((*(node.trait.name for node in told if isinstance(node, TraitRead)), *written))
 
 
 def traits_of_parts(rules: Rules) -> frozenset[str]:

@@ -82,7 +82,7 @@ def test_what_cannot_be_told_is_not_asked_again_even_after_it_is_taken_up_again(
     again = ask("q\n")
     assert "tail stem (ozutsu)?" not in again
     assert "1: " in again, "the same fish goes on"
-    assert rows()["1"]["tail_stem"] == ""
+    assert rows()["1"]["tail_stem"] == "?"
 
 
 def test_u_goes_back_over_questions_fish_and_sessions():

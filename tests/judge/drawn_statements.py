@@ -15,6 +15,8 @@ from tests.judge.drawn_rounds import add_alert, add_round
 from tests.judge.judge import most, weighed
 from tests.judge.look import HELD_IN, exactly
 from tests.judge.scope import HIGHEST, MILLION, Draw, Scope, StepsType, TruthType, decimal_of, type_of_kind
+from tests.judge.silence import is_by_eye
+from tests.judge.written import plain
 
 # Each of a prime length, see Scope.shuffled.
 NAMES = (
@@ -92,7 +94,7 @@ GIVEN = (
 
 @st.composite
 def drawn_standard(
-    draw: Draw, *, growing: bool = False, comparing: bool = False, selecting: bool = False
+    draw: Draw, *, growing: bool = False, comparing: bool = False, selecting: bool = False, silent: bool = False
 ) -> m.Standard:
     standard = m.Standard(grades=(), variety=GROWER if growing else "")
     scope = Scope(draw, standard, growing=growing, comparing=comparing)
@@ -103,6 +105,8 @@ def drawn_standard(
         add_trait(scope, next(names))
     for _ in range(scope.one_of((0, 0, 1, 2))):
         add_setting(scope, next(names))
+    if silent:
+        add_silence(scope)
     grades = scope.shuffled(GRADES)[: draw(st.integers(2, 4))]
     faults = iter(scope.shuffled(NAMES))
     for _ in range(draw(st.integers(0, 3))):
@@ -205,6 +209,36 @@ def add_term(scope: Scope, name: str) -> None:
             means, its_type = condition(scope, 2), TruthType()
     scope.extend(terms=(m.Term(name, means, scope.one_of(LABELS)),))
     scope.name(name, its_type)
+
+
+def add_silence(scope: Scope) -> None:
+    """What silence means of some traits that are judged by eye; conditions read traits and settings alone."""
+    for trait in scope.standard.traits:
+        means = silent_value(scope, trait) if is_by_eye(trait) and scope.chance(70) else None
+        if means is not None:
+            unless = condition(scope, 1) if scope.chance(30) else None
+            scope.extend(silence=(m.Silent(trait.name, means, unless),))
+
+
+def silent_value(scope: Scope, trait: m.Trait) -> object:
+    """A value that leaves less open than a blank; None where the kind has none."""
+    match trait.kind:
+        case m.NumberKind(_, low, high):
+            middle = decimal_of((exactly(low) + exactly(high)) / 2)
+            first, last = scope.one_of(((low, low), (middle, middle), (low, middle), (middle, high), (high, high)))
+            return ("span", plain(first), plain(last))
+        case m.CountKind(up_to):
+            first, last = scope.one_of(((0, 0), (1, 1), (0, up_to - 1), (up_to, up_to)))
+            return ("span", str(first), str(last))
+        case m.ScaleKind(steps) | m.ChoiceKind(steps):
+            some = scope.draw(st.permutations(steps))[: scope.one_of(tuple(range(1, len(steps))))]
+            return frozenset(some)
+        case m.YesNoKind():
+            return scope.one_of((True, False))
+        case m.PlacesKind(places):
+            return frozenset(scope.draw(st.permutations(places))[: scope.one_of((0, 1, len(places)))])
+        case _:
+            return None
 
 
 # ---- Caps and floors ---------------------------------------------------------------------------------------------

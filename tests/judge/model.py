@@ -211,6 +211,15 @@ class Round:
 
 
 @frozen
+class Silent:
+    """What a trait is where nobody mentioned it: a value as a record has it; unless the condition is a sure yes."""
+
+    trait: str
+    means: object
+    unless: Expression | None = None
+
+
+@frozen
 class Standard:
     """One whole standard; grades stand best first."""
 
@@ -223,5 +232,6 @@ class Standard:
     grades: tuple[Grade, ...] = field(default=(Grade("keep", None),))
     alerts: tuple[Alert, ...] = ()
     rounds: tuple[Round, ...] = ()
+    silence: tuple[Silent, ...] = ()
     title: str = "Lantern Bay trial standard"
     variety: str = ""

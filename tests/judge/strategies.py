@@ -36,6 +36,11 @@ def standards_that_select() -> st.SearchStrategy[m.Standard]:
     return drawn_standard(selecting=True)
 
 
+def standards_with_silence() -> st.SearchStrategy[m.Standard]:
+    """The same, saying what silence means of some traits."""
+    return drawn_standard(silent=True)
+
+
 def records(standard: m.Standard) -> st.SearchStrategy[dict[str, object]]:
     """What sorters write down: with holes, spans, thresholds hit exactly, ties of rounding."""
     return drawn_record(standard)

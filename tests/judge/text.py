@@ -31,6 +31,7 @@ def in_some_order(standard: m.Standard, random: Random | None) -> list[list[str]
     runs = [[setting(each)] for each in standard.settings]
     runs += [[trait(each)] for each in standard.traits if not each.given]
     runs += [[term(each)] for each in standard.terms]
+    runs += [[silent(standard, each)] for each in standard.silence]
     runs += [[cap(each)] for each in standard.faults]
     runs.append([line for each in standard.sections for line in section(each)])
     runs += [[cap(each)] for each in standard.lifts]
@@ -85,6 +86,29 @@ def kind(of: m.Kind) -> list[str]:
 
 def term(of: m.Term) -> list[str]:
     return ["term", of.name, *label(of.label), "means", *written(of.means)]
+
+
+def silent(standard: m.Standard, of: m.Silent) -> list[str]:
+    kind = next(trait.kind for trait in standard.traits if trait.name == of.trait)
+    unless = [] if of.unless is None else ["unless", *written(of.unless)]
+    return ["silence", "means", of.trait, "is", *value(kind, of.means), *unless]
+
+
+def value(kind: m.Kind, said: object) -> list[str]:
+    """A value as samples and silence have it."""
+    match kind, said:
+        case m.NumberKind() | m.CountKind(), (_, low, high):
+            unit = kind.unit if isinstance(kind, m.NumberKind) else ""
+            first, last = ([end, *([unit] if unit else [])] for end in (str(low), str(high)))
+            return first if low == high else [*first, "to", *last]
+        case m.ScaleKind(steps) | m.ChoiceKind(steps), frozenset():
+            return between_each([step for step in steps if step in said], "or")
+        case m.YesNoKind(), bool():
+            return ["yes" if said else "no"]
+        case m.PlacesKind(places), frozenset():
+            listed = [place for place in places if place in said]
+            return ["(", *between_each(listed, ","), ")"] if listed else ["none"]
+    raise AssertionError((kind, said))
 
 
 def section(of: m.Section) -> list[list[str]]:

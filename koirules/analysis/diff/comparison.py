@@ -54,7 +54,7 @@ def compared(
     graders = (old_grader(both, old), new)
     # What is wrong with the records shows before anything is worked out of the editions.
     measured = None if batch is None else batch.measured(graders)
-    joint = Joint.of(*graders)
+    joint = Joint.of(graders[0].of_known_fish, graders[1].of_known_fish)
     parted = parting(joint, solver=has_solver(), progress=progress)
     renamed = {name: was for (head, name), was in both.was.items() if head == "grade"}
     moves = None

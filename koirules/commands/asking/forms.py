@@ -33,11 +33,15 @@ class Order(Enum):
 
     EXPLAIN = "?"
     CANNOT_TELL = "-"
+    DONE = "d"
     BACK = "u"
     WRITE = "w"
     ASIDE = "s"
     STOP = "q"
 
+
+DONE_KEY = "d the look is done"
+"""The order by which what nobody mentioned counts as the page says, where it says so."""
 
 KEYS = "? explains, - I can't tell, u one back, w write it as in a sheet, s set this fish aside, q stop"
 """The orders in words."""

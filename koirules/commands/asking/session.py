@@ -9,7 +9,7 @@ import click
 from attrs import define, field
 
 from koirules.api import Standard
-from koirules.commands.asking.forms import KEYS, Order, Unread, chosen_of, form_of
+from koirules.commands.asking.forms import DONE_KEY, KEYS, Order, Unread, chosen_of, form_of
 from koirules.commands.asking.keyboard import Keyboard
 from koirules.commands.asking.session_file import Book
 from koirules.commands.inputs import shown_titles
@@ -17,7 +17,7 @@ from koirules.commands.output import counted, shown
 from koirules.commands.render.batch import score_words
 from koirules.grading.next_look import Asker, Noting
 from koirules.grading.questions import Question
-from koirules.records.asked_journal import Noted, Untold
+from koirules.records.asked_journal import Looked, Noted, Untold
 from koirules.records.told_records import name_of
 from koirules.vocabulary.readings import show_reading
 from koirules.vocabulary.traits import Trait
@@ -45,9 +45,13 @@ class Session:
 
     def run(self) -> None:
         """Ask until there is no fish left; raises Stopped, or Ended of the keyboard."""
-        say(KEYS)
+        say(self._keys)
         while (fish := self._next_fish()) is not None:
             self._ask_about(fish)
+
+    @property
+    def _keys(self) -> str:
+        return f"{KEYS}, {DONE_KEY}" if self.standard.rules.silence else KEYS
 
     def _next_fish(self) -> str | None:
         """The fish to ask about: one that is not finished, or a new one."""
@@ -79,7 +83,8 @@ class Session:
         if record.readings and not self.book.steps_of(fish) and self.standard.grade_record(record).grade is not None:
             return False
         known = self.book.known(fish)
-        return not self.standard.questioner.is_settled(known) and self._question(fish) is not None
+        questioner = self.standard.questioner_of(record)
+        return not questioner.is_settled(known) and self._question(fish) is not None
 
     def _named(self) -> str | None:
         """The name of a new fish."""
@@ -120,7 +125,7 @@ class Session:
         """What to ask next of a fish, answers being as likely as in the other fish when its turn came."""
         if self._asker is None or self._asker[0] != fish:
             others = [self.book.known(name).readings for name in self.book.records if name != fish]
-            self._asker = fish, Asker.of(self.standard.questioner, others)
+            self._asker = fish, Asker.of(self.standard.questioner_of(self.book.records[fish]), others)
         asker, known = self._asker[1], self.book.known(fish)
         if self.thorough or self.book.was_noted(fish):
             return asker.next_one(known)
@@ -143,7 +148,7 @@ class Session:
                 typed = form.written(self.keyboard.line())
             if typed is Order.EXPLAIN:
                 say(trait.describe or f"No more is said about it than its name: {title}.")
-                say(KEYS)
+                say(self._keys)
             elif typed is Order.CANNOT_TELL:
                 say("Can't tell.")
                 self.book.keep(Untold(fish, trait.name))
@@ -192,6 +197,14 @@ class Session:
         """Do what was ordered about a fish; True where its next question follows."""
         if order is Order.STOP:
             raise Stopped
+        if order is Order.DONE:
+            if not self.standard.rules.silence:
+                say("This page does not say what silence means, so a look is done when nothing is left to ask.")
+                return True
+            say("The look is done; what was not mentioned is as the page says.")
+            self.book.keep(Looked(fish))
+            self._asker = None
+            return True
         if order is Order.ASIDE:
             self._aside.add(fish)
             say(f"{fish} is set aside; its answers are kept.")

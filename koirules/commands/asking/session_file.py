@@ -15,6 +15,7 @@ from koirules.problems.asking import lost_records, not_asked_for, told_only_as_c
 from koirules.records.asked_journal import (
     Answered,
     Back,
+    Looked,
     Noted,
     Step,
     Untold,
@@ -50,7 +51,7 @@ class Book:
 
     def known(self, fish: str) -> Known:
         """What is known of a fish, with what follows from it."""
-        known = Known(self.standard.grader.measured(self.records[fish]).readings)
+        known = self.standard.known(self.records[fish])
         for step in self.steps_of(fish):
             match step:
                 case Answered(trait=name) if name in known.readings and name in self.standard.traits:
@@ -90,8 +91,18 @@ class Book:
         self._change(fish, trait, reading)
         self._keep(Answered(fish, trait.name, before))
 
-    def keep(self, step: Untold | Noted) -> None:
-        """Keep a step that gives no reading."""
+    def keep(self, step: Untold | Noted | Looked) -> None:
+        """Keep a step that gives no reading; what cannot be told stands as `?` in the file, and a look that is done as well."""
+        record = self.records[step.fish]
+        match step:
+            case Untold(trait=name) if name not in record.readings:
+                self.records[step.fish] = evolve(record, cannot_tell=record.cannot_tell | {name})
+                self._write()
+            case Looked():
+                self.records[step.fish] = evolve(record, looked=True)
+                self._write()
+            case _:
+                pass
         self._keep(step)
 
     def back(self) -> str | None:
@@ -104,6 +115,13 @@ class Book:
             trait = self.standard.traits[step.trait]
             reading = read_value(trait.kind, step.before)
             self._change(step.fish, trait, None if isinstance(reading, Misread) else reading)
+        elif isinstance(step, Untold):
+            record = self.records[step.fish]
+            self.records[step.fish] = evolve(record, cannot_tell=record.cannot_tell - {step.trait})
+            self._write()
+        elif isinstance(step, Looked):
+            self.records[step.fish] = evolve(self.records[step.fish], looked=None)
+            self._write()
         self._end_if(add_to_journal(journal_of(self.path), Back()))
         return step.fish
 
@@ -117,7 +135,7 @@ class Book:
         readings = {name: held for name, held in record.readings.items() if name != trait.name}
         if reading is not None:
             readings[trait.name] = reading
-        self.records[fish] = evolve(record, readings=readings)
+        self.records[fish] = evolve(record, readings=readings, cannot_tell=record.cannot_tell - {trait.name})
         self._write()
 
     def _write(self) -> None:
@@ -188,4 +206,6 @@ def _as_left(path: Path, standard: Standard, labels: Sequence[str]) -> tuple[dic
 
 def _still_there(steps: Sequence[Step], records: Mapping[str, Record], traits: Mapping[str, Trait]) -> list[Step]:
     """The steps about fish and traits that are there: somebody may have changed the file or the standard since."""
-    return [step for step in steps if step.fish in records and (isinstance(step, Noted) or step.trait in traits)]
+    return [
+        step for step in steps if step.fish in records and (isinstance(step, Noted | Looked) or step.trait in traits)
+    ]

@@ -79,7 +79,16 @@ def print_totals(standard: Standard, batch: Graded) -> None:
         click.echo(f"  {'not settled':<{width}}  {sum(still_open.values()):>5}")
         for possible, count in still_open.most_common():
             click.echo(f"    {count:>3} could be {' or '.join(titles[name] for name in possible)}")
+    _print_silence(batch.results)
     _print_decided(titles, batch)
+
+
+def _print_silence(results: Sequence[Result]) -> None:
+    """How many grades rest on what nobody mentioned, where any does."""
+    resting = sum(result.rests_on_silence for result in results)
+    if resting:
+        most = ": most of the lot. Look again where it matters" if 2 * resting > len(results) else ""
+        click.echo(f"  rest on what nobody mentioned: {resting} of {len(results)}{most}")
 
 
 def _print_decided(titles: dict[str, str], batch: Graded) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import shutil
 import sys
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 import click
 
@@ -24,13 +24,13 @@ def tell_changes(standard: Standard, result: Result) -> None:
         return
     click.echo(click.style(_heading(standard, result, nearest), bold=True))
     if nearest.single:
-        _table(standard, nearest.single[:_MOST_CHANGES])
+        _table(standard, nearest.single[:_MOST_CHANGES], result.assumed)
         _rest(standard, nearest.single[_MOST_CHANGES:])
     else:
         click.echo("  no change of one trait" + ("" if nearest.double else ", and none of two that was tried"))
     if nearest.double:
         click.echo(f"  two traits together{', clearly less of each' if nearest.single else ''}:")
-        _table(standard, nearest.double)
+        _table(standard, nearest.double, result.assumed)
     if not nearest.searched_through:
         click.echo("  (the search was ended early: smaller changes, or further ones, may be missing)")
 
@@ -50,7 +50,7 @@ def _heading(standard: Standard, result: Result, nearest: NearestChanges) -> str
     return f"What would have made it {title}, the smallest change first"
 
 
-def _table(standard: Standard, changes: Sequence[Change]) -> None:
+def _table(standard: Standard, changes: Sequence[Change], assumed: Collection[str]) -> None:
     from rich.console import Console
     from rich.padding import Padding
     from rich.table import Table
@@ -64,7 +64,8 @@ def _table(standard: Standard, changes: Sequence[Change]) -> None:
     table.add_column("as the fish grows", overflow="fold", min_width=18, max_width=18, header_style="")
     for change in changes:
         for i, move in enumerate(change.moves):
-            told = f"{'and ' if i else ''}{move.told(plain.trait(move.trait))}"
+            look = "look at " if move.trait.name in assumed else ""
+            told = f"{'and ' if i else ''}{look}{move.told(plain.trait(move.trait))}"
             then = " or ".join(titles[name] for name in change.possible) if i == 0 else ""
             table.add_row(Text(shown(told)), Text(then), Text(move.prospect.value))
     console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)

@@ -12,6 +12,7 @@ from koirules.standard.types import Numeric
 from koirules.standard.wording import number_words
 from koirules.vocabulary.expected import COLOURS_EXAMPLE, MAP_EXAMPLE, range_of
 from koirules.vocabulary.kinds import Choice, Colours, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
+from koirules.vocabulary.readings import show_reading
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 
@@ -60,6 +61,32 @@ def _means(voice: Voice, phrase: Phrase) -> Line:
     if not phrase.stated:
         return line("nothing about the fish")
     return voice.told(phrase.stated[0].place.to(phrase.stated[-1].place))
+
+
+def silence(voice: Voice) -> Iterator[Block]:
+    """What it means where nobody mentions a trait."""
+    found = voice.rules.silence.values()
+    if not found:
+        return
+    yield Heading(2, line("What silence means"), "silence")
+    yield Paragraph(
+        line(
+            "Of a fish that was looked at, what nobody mentioned is taken to be as follows; a recorded value goes before."
+        )
+    )
+    rows = tuple(
+        Row(
+            (
+                line(voice.plain.trait(one.trait)),
+                line(show_reading(one.trait.kind, one.reading).replace("_", " ")),
+                line("") if one.unless is None else voice.told(one.unless.place),
+            )
+        )
+        for one in found
+    )
+    columns = (Column("trait"), Column("not mentioned, it is"), Column("unless"))
+    table = Table(line("What silence means"), columns, rows, "conditions")
+    yield voice.remarked(table, [one.place for one in found])
 
 
 def _limits(setting: Setting) -> str:

@@ -8,7 +8,9 @@ from koirules.language import syntax
 from koirules.meaning.operators import MILLIONTHS
 from koirules.problems import batch as say
 from koirules.standard.check.typer import Typing
+from koirules.standard.reading_nodes import as_written
 from koirules.standard.tree import (
+    Apply,
     Earlier,
     FaultRead,
     Figure,
@@ -18,7 +20,9 @@ from koirules.standard.tree import (
     ScoreRead,
     SectionRead,
     Supplied,
+    TraitRead,
     Written,
+    apply,
     meaning,
     walk,
 )
@@ -35,7 +39,7 @@ def figure_of(typer: Typing, expression: syntax.BatchFigure) -> Node | None:
     """The node of a figure of the batch."""
     kind, operand = expression.figure, expression.operand
     of = typer.condition(operand) if kind == "share" else typer.node(operand)
-    same = [typer.node(word) for word in expression.among_same]
+    same = [in_common(typer, word) for word in expression.among_same]
     percent = expression.percent
     if percent is not None and not 0 <= percent <= 100:
         typer.problems.append(say.percentile_outside(expression.place, shortest(percent)))
@@ -81,6 +85,18 @@ def _result(kind: str, of: Node) -> tuple[Type, Span]:
     # A figure is a whole millionth, and so are the ends of its range.
     low, high = (MILLIONTHS.range_of((end, end))[0] / 1_000_000.0 for end in of.range)
     return Numeric(of.type.dimension, whole), Span(low, high)
+
+
+def in_common(typer: Typing, word: syntax.Word) -> Node | None:
+    """The node of what fish have in common, behind `the same`: as it was written, whatever silence means."""
+    node = typer.node(word)
+    match node:
+        case TraitRead(trait=trait) if trait.name in typer.silent:
+            return as_written(node)
+        case Apply(operation=operation, operands=(TraitRead(trait=trait) as read,)) if trait.name in typer.silent:
+            return apply(operation, (as_written(read),), node.type, node.place)
+        case _:
+            return node
 
 
 def earlier_of(typer: Typing, expression: syntax.Earlier) -> Node | None:

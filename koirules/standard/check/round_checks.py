@@ -14,6 +14,7 @@ from koirules.problems import Problem, is_refused, values
 from koirules.problems import batch as say
 from koirules.standard.check.declarations import maybe_titled, titled
 from koirules.standard.check.expressions import Typer
+from koirules.standard.check.figures import in_common
 from koirules.standard.numbers import dimension_of, held, written
 from koirules.standard.parts import Alert, Rules, Setting
 from koirules.standard.rounds import Amount, Key, Quota, Round
@@ -149,7 +150,7 @@ def _quota(quota: rp.Quota, typer: Typer) -> list[Quota]:
     if quota.condition is not None:
         condition = typer.condition(quota.condition)
         return [] if condition is None or amount is None else [Quota(amount, condition, (), quota.place)]
-    same = [typer.node(word) for word in quota.same]
+    same = [in_common(typer, word) for word in quota.same]
     good = tuple(node for node in same if node is not None)
     return [] if amount is None or len(good) != len(same) else [Quota(amount, None, good, quota.place)]
 

@@ -1,0 +1,209 @@
+"""What silence means for a fish, one by one: which fish, which traits, what is said of it, and what is asked of it."""
+
+import json
+from datetime import date
+
+import polars as pl
+import pytest
+from click.testing import CliRunner
+
+import koirules
+from koirules.commands import main
+from koirules.testing import registry_with
+
+BOX = registry_with()
+PAGE = """standard "Stillwater (invented)" edition 1 variety kohaku
+silence means outline is fair, kiwa is fair unless steps is tancho, hi_cover is 30 % to 40 %, shimi_count is 0, girth_held is 5
+trait girth_held as number from 0 to 9
+fault spots if shimi_count is recorded and shimi_count at least 1: no better than sell
+fault unseen "nobody looked at the edge" if kiwa is not recorded: no better than hold
+section body worth 100
+points outline by outline: poor gives 0, fair gives 5, good gives 8, excellent gives 10
+points kiwa by kiwa: blurred gives 0, fair gives 5, sharp gives 9, razor gives 10
+grade keep if score at least 75
+grade hold if score at least 60
+grade sell otherwise
+"""
+PAGE_ALONE = koirules.read_standard(PAGE, registry=BOX)
+
+
+def grade(**record):
+    return PAGE_ALONE.grade(record)
+
+
+@pytest.mark.parametrize(
+    ("record", "assumed"),
+    [
+        ({}, ()),
+        ({"pond": "a"}, ()),
+        ({"length": 14}, ()),
+        ({"hi_patches": "8 to 26 left 60 right 55"}, ()),
+        ({"lustre": "good"}, ("outline", "kiwa", "shimi_count")),
+        ({"outline": "?"}, ()),
+        ({"outline": "?", "lustre": "good"}, ("kiwa", "shimi_count")),
+        ({"steps": "tancho"}, ("outline", "shimi_count")),
+        ({"steps": "tancho or ippon"}, ("outline", "kiwa", "shimi_count")),
+        ({"pond": "a", "looked": "yes"}, ("outline", "kiwa", "shimi_count")),
+        ({"lustre": "good", "looked": False}, ()),
+        ({"outline": "poor or fair", "kiwa": "sharp"}, ("shimi_count",)),
+    ],
+)
+def test_which_traits_are_silent(record, assumed):
+    assert grade(**record).assumed == assumed
+
+
+def test_what_was_recorded_is_never_narrowed_and_is_recorded_is_about_what_was_written():
+    said = grade(outline="good or excellent")
+    assert (said.score_low, said.score_high) == (65, 75)
+    assert said.reasons[1].state is koirules.State.YES  # nobody looked at the edge, whatever silence means
+    assert said.rests_on_silence
+    assert grade(outline="excellent", kiwa="razor", shimi_count=0).assumed == ()
+
+
+def test_a_reason_says_what_nobody_mentioned_and_what_was_seen_stands_first():
+    said = grade(kiwa="sharp")
+    words = [reason.words for reason in said.main_reasons]
+    assert words[:2] == [
+        "kiwa: sharp, 9 of 10",
+        "outline: fair (not mentioned), 5 of 10",
+    ]
+
+
+def test_what_follows_from_other_traits_goes_before_silence_where_all_of_them_were_recorded():
+    page = PAGE.replace(
+        "points kiwa by kiwa: blurred gives 0, fair gives 5, sharp gives 9, razor gives 10",
+        "points cover by hi_cover: 20 % gives 0, 40 % gives 10",
+    )
+    standard = koirules.read_standard(page, registry=BOX)
+    mapped = standard.grade({"lustre": "good", "hi_patches": "8 to 26 left 60 right 55"})
+    assert "hi_cover" not in mapped.assumed
+    assert "hi_cover" in standard.grade({"lustre": "good"}).assumed
+
+
+def test_an_earlier_look_that_saw_otherwise_keeps_a_trait_open():
+    looks = [
+        {"fish": "1", "date": "2026-05-01", "outline": "poor", "kiwa": "fair"},
+        {"fish": "1", "date": "2026-09-01", "lustre": "good"},
+        {"fish": "2", "date": "2026-05-01", "outline": "fair"},
+        {"fish": "2", "date": "2026-09-01", "lustre": "good"},
+    ]
+    one, two = PAGE_ALONE.grade_batch(looks, day=date(2026, 9, 1)).results
+    assert (one.assumed, two.assumed) == (("kiwa", "shimi_count"), ("outline", "kiwa", "shimi_count"))
+    frame = PAGE_ALONE.grade_frame(pl.DataFrame(looks, infer_schema_length=None))
+    assert frame["assumed"].to_list()[1::2] == ["kiwa|shimi_count", "outline|kiwa|shimi_count"]
+
+
+def test_samples_are_looks_and_can_say_that_something_is_not_known():
+    page = (
+        PAGE + 'sample "a" with lustre good comes out sell\nsample "b" with lustre good, outline not known stays open\n'
+    )
+    standard = koirules.read_standard(page, registry=BOX)
+    from koirules.grading.sample_runs import run_samples
+
+    assert [run.failures for run in run_samples(standard.grader)] == [(), ()]
+
+
+def test_questions_ignore_silence_until_the_look_is_done():
+    record = {"kiwa": "sharp"}
+    assert [each.trait.name for each in PAGE_ALONE.questions(record)] == ["shimi_count", "outline"]
+    assert PAGE_ALONE.next_question(record).trait.name in {"outline", "shimi_count"}
+    assert PAGE_ALONE.questions(record | {"looked": "yes"}) == ()
+    assert PAGE_ALONE.next_question(record | {"looked": "yes"}) is None
+
+
+def test_a_frame_may_list_what_could_not_be_told_and_refuses_names_that_no_trait_has():
+    frame = pl.DataFrame({"hi_cover": [30.0, 30.0], "cannot_tell": ["kiwa, outline", None]})
+    assert PAGE_ALONE.grade_frame(frame)["assumed"].to_list() == ["shimi_count", "outline|kiwa|shimi_count"]
+    with pytest.raises(koirules.RecordError) as found:
+        PAGE_ALONE.grade_frame(frame.with_columns(cannot_tell=pl.lit("kiwi")))
+    assert "kiwi" in str(found.value)
+    looked = pl.DataFrame({"pond": ["a", "b", "c"], "looked": ["yes", "no", None]})
+    assert [bool(each) for each in PAGE_ALONE.grade_frame(looked)["assumed"]] == [True, False, False]
+
+
+FIGURES = """standard "Stillwater (invented)" edition 1 variety kohaku
+silence means outline is fair, steps is nidan
+setting line = 50 % from 0 % to 100 %
+penalty plain 5 if batch share of (outline at least good) above line
+penalty few 3 if batch share of (outline is fair) among the same (steps) above line
+section body worth 100
+points kiwa by kiwa: blurred gives 0, fair gives 5, sharp gives 9, razor gives 10
+grade keep if score at least 75
+grade sell otherwise
+"""
+
+
+def test_figures_read_silence_and_the_same_does_not():
+    text = FIGURES.split("\n")
+    text = "\n".join([*text[:3], text[5], text[6], *text[3:5], *text[7:]])
+    standard = koirules.read_standard(text, registry=BOX)
+    fish = [{"fish": str(i), "kiwa": "razor"} for i in range(4)] + [{"fish": "5", "kiwa": "razor", "steps": "nidan"}]
+    results = standard.grade_batch(fish).results
+    # The first four have no steps in common with anybody: nobody wrote any down.
+    assert [str(one.score) for one in results] == ["None", "None", "None", "None", "97.00"]
+    assert [(str(one.score_low), str(one.score_high)) for one in results[:1]] == [("97.00", "100.00")]
+    frame = standard.grade_frame(pl.DataFrame(fish, infer_schema_length=None))
+    assert frame["score_low"].to_list() == [97.0] * 5
+    assert frame["score_high"].to_list() == [100.0] * 4 + [97.0]
+    many = standard.grade_frame(
+        pl.DataFrame(fish * 60, infer_schema_length=None).with_columns(fish=pl.int_range(300).cast(pl.String))
+    )
+    assert many["score_high"].to_list()[:5] == [100.0] * 4 + [97.0]
+
+
+def run(*arguments, code=0):
+    result = CliRunner().invoke(main, [str(each) for each in arguments])
+    assert result.exit_code == code, result.output
+    return result.output
+
+
+@pytest.fixture
+def tub(tmp_path):
+    (tmp_path / "page.koi").write_text(PAGE, encoding="utf-8")
+    (tmp_path / "fish.csv").write_text(
+        "fish,looked,kiwa,outline,length\n1,,sharp,,\n2,,,,14\n3,,?,excellent,\n4,yes,,,\n", encoding="utf-8"
+    )
+    return tmp_path
+
+
+def test_files_of_results_tell_of_silence(tub):
+    for ending in ("csv", "json", "html"):
+        run("grade", tub / "page.koi", tub / "fish.csv", "--out", tub / f"out.{ending}", "--as-recorded")
+    rows = (tub / "out.csv").read_text(encoding="utf-8").splitlines()
+    assert ",assumed,rests_on_silence" in rows[0]
+    assert [",outline|shimi_count,yes" in rows[1], ",,no" in rows[2], ",shimi_count,yes" in rows[3]] == [
+        True,
+        True,
+        True,
+    ]
+    told = json.loads((tub / "out.json").read_text(encoding="utf-8"))["results"]
+    assert [one["assumed"] for one in told] == [
+        ["outline", "shimi_count"],
+        [],
+        ["shimi_count"],
+        ["outline", "kiwa", "shimi_count"],
+    ]
+    assert [one["rests_on_silence"] for one in told] == [True, False, True, True]
+    assert "Not mentioned, and taken as the page says: outline, shimi count" in (tub / "out.html").read_text(
+        encoding="utf-8"
+    )
+
+
+def test_the_commands_tell_of_silence(tub):
+    listed = run("grade", tub / "page.koi", tub / "fish.csv")
+    assert "rest on what nobody mentioned: 3 of 4: most of the lot" in listed
+    why = run("why", tub / "page.koi", tub / "fish.csv", "1")
+    assert "Not mentioned, and taken as the page says\n  outline from above fair; black specks (shimi) 0\n" in why
+    assert "without that: keep or hold or sell, score 45 to 95" in why
+    assert "look at outline from above" in why
+
+
+def test_whole_files_read_silence_too(tub):
+    (tub / "again.csv").write_bytes((tub / "fish.csv").read_bytes())
+    run("grade", tub / "page.koi", tub / "fish.csv", "--out", tub / "listed.csv", "--as-recorded")
+    run("grade", tub / "page.koi", tub / "again.csv", tub / "fish.csv", "--out", tub / "whole.parquet")
+    whole = pl.read_parquet(tub / "whole.parquet")
+    listed = pl.read_csv(tub / "listed.csv", schema_overrides={"fish": pl.String})
+    assert whole["assumed"].to_list() == [text or "" for text in listed["assumed"].to_list()] * 2
+    assert whole["rests_on_silence"].to_list() == [word == "yes" for word in listed["rests_on_silence"].to_list()] * 2
+    assert whole["score_low"].to_list() == listed["score_low"].to_list() * 2
