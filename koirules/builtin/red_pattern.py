@@ -36,7 +36,7 @@ PATTERN = (
     Trait(
         "hi_cover",
         "share of red on the back (hi)",
-        share(),
+        share(usual=("5", "95")),
         Better.TARGET,
         Growth.FALLS,
         "From above, fins left out: how much of the fish is red; half red is 50 %.",

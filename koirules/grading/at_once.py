@@ -22,6 +22,7 @@ from koirules.results.mapping_record import TINY, Glance, RecordReader, doubles_
 from koirules.results.record import Record
 from koirules.results.result import Result
 from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale, YesNo
+from koirules.vocabulary.quantities import may_be_part_of_one
 from koirules.vocabulary.readings import Reading
 
 
@@ -121,7 +122,8 @@ class AtOnce:
         match kind:
             case Number(unit=unit) if unit is None or unit.factor == 1:
                 low, high = doubles_between(kind.low, kind.high)
-                within = f"{low!r} <= {name} <= {high!r}" if low > TINY else f"{TINY!r} < {name} <= {high!r}"
+                least = 1.0 if may_be_part_of_one(kind) else TINY
+                within = f"{low!r} <= {name} <= {high!r}" if low > least else f"{least!r} < {name} <= {high!r}"
                 return [f"if type({name}) is not float or not {within}: {name} = {look}({name})"]
             case Count(high):
                 plain = f"type({name}) is int and 0 <= {name} <= {highest_count(high)}"

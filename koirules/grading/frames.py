@@ -6,6 +6,7 @@ No engine but Polars is handed anything to work out: engines disagree about roun
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import groupby
 from math import isnan
@@ -20,8 +21,11 @@ from koirules.problems import Problem, RecordError, RecordWarning, frames, recor
 from koirules.results.mapping_record import LOOKED
 from koirules.rounds.columnar.earlier import LooksOfRows
 from koirules.rounds.looks import DATE, LOOK_DATE, day_of
+from koirules.vocabulary.kinds import Number
 from koirules.vocabulary.nearness import near
+from koirules.vocabulary.quantities import unit_named
 from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.units import Unit
 
 if TYPE_CHECKING:
     import polars as pl
@@ -154,13 +158,35 @@ def _doubled(frame: Any) -> list[str]:
 
 
 def matched(names: list[str], grader: BatchGrader) -> dict[str, Source]:
-    """Where each trait stands among columns of these names. Raises RecordError where a name is nearly one, or is taken."""
+    """Where each trait stands among columns of these names: `length`, or `length (mm)` where its numbers have that unit.
+
+    Raises RecordError where a name is nearly one, or is taken.
+    """
     traits = grader.rules.traits
+    united = {name: found for name in names if name not in traits and (found := _with_unit(name, traits)) is not None}
+    united = {name: found for name, found in united.items() if found[0] not in names}
     problems: list[Problem] = [frames.column_of_results(name) for name in names if name in grader.result_names]
-    problems += _nearly(names, traits, grader.needed)
+    problems += _nearly([name for name in names if name not in united], traits, grader.needed)
+    problems += [
+        frames.doubled_column(trait)
+        for trait, times in Counter(trait for trait, _ in united.values()).items()
+        if times > 1
+    ]
     if problems:
         raise RecordError(tuple(problems))
-    return {name: Source(name) for name in names if name in traits}
+    return {
+        **{name: Source(name) for name in names if name in traits},
+        **{trait: Source(name, unit) for name, (trait, unit) in united.items()},
+    }
+
+
+def _with_unit(name: str, traits: Mapping[str, Trait]) -> tuple[str, Unit] | None:
+    """The trait and the unit of a column that is named like `length (mm)`; None for any other."""
+    trait, bracket, word = name.partition(" (")
+    kind = traits[trait].kind if trait in traits else None
+    unit = unit_named(word[:-1]) if bracket and word.endswith(")") else None
+    fits = isinstance(kind, Number) and unit is not None and unit.dimension is kind.dimension
+    return (trait, unit) if fits and unit is not None else None
 
 
 def _nearly(names: list[str], traits: Mapping[str, Trait], needed: frozenset[str]) -> list[Problem]:

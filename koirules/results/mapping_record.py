@@ -28,7 +28,7 @@ from koirules.vocabulary.kinds import (
 )
 from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.nearness import near
-from koirules.vocabulary.quantities import exactly_held
+from koirules.vocabulary.quantities import exactly_held, may_be_part_of_one
 from koirules.vocabulary.readings import NO, YES, Reading, Span
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
@@ -126,8 +126,11 @@ def _glance_at_number(kind: Number) -> Glance:
     if kind.unit is not None and kind.unit.factor != 1:
         return _glance_at_converted(kind, kind.unit)
     low, high = doubles_between(kind.low, kind.high)
+    parts = may_be_part_of_one(kind)
 
     def number(value: object) -> Span | None:
+        if parts and type(value) in (float, int) and 0 < value <= 1:  # type: ignore[operator]
+            return None
         # Another type, such as bool or a double of numpy, may compare or write itself in its own way.
         if (type(value) is float or type(value) is int) and low <= value <= high and (abs(value) > TINY or not value):
             held = value + 0.0

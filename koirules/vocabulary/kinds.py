@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from attrs import frozen
+from attrs import field, frozen
 
 from koirules.vocabulary.units import Dimension, Unit
 
@@ -23,11 +23,15 @@ class Count:
 
 @frozen
 class Number:
-    """A number between `low` and `high` (both in), in a unit or plain where `unit` is None."""
+    """A number between `low` and `high` (both in), in a unit or plain where `unit` is None.
+
+    usual: between which ends it lies for nearly every fish, None where nobody can say; what lies outside is looked at again.
+    """
 
     unit: Unit | None
     low: Decimal
     high: Decimal
+    usual: tuple[Decimal, Decimal] | None = field(default=None, eq=False)
 
     @property
     def dimension(self) -> Dimension | None:

@@ -80,6 +80,17 @@ def joined_by_sign(was: str, better: str) -> Misread:
     )
 
 
+def share_or_part(was: str, share: str, part: str) -> Misread:
+    """A bare number of at most 1 where a share is given in %: share, part: the two that it may be."""
+    return Misread(
+        "value-share-or-part",
+        f"{quoted(was)} stands for a share in %, and may be {share} or {part}.",
+        f'Write "{share}" if it is that part of the whole, or "{part}" if it is less than one of a hundred.'
+        if part != "1 %"
+        else f'Write "{share}" if it is all of it, or "{part}" if it is one of a hundred.',
+    )
+
+
 def either_number(was: str, better: str) -> Misread:
     """Numbers joined by `or`."""
     return Misread(

@@ -13,7 +13,7 @@ from koirules.vocabulary.kinds import Count, Number, shortest
 from koirules.vocabulary.misreads import Misread
 from koirules.vocabulary.plain_text import MARKS_FOR_UNKNOWN, looks_like_a_date, numbers_of_a_date
 from koirules.vocabulary.readings import Span
-from koirules.vocabulary.units import UNITS, WRITTEN_OTHERWISE, Unit
+from koirules.vocabulary.units import UNITS, WRITTEN_OTHERWISE, Dimension, Unit
 
 _DIGITS = r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)"
 _EXPONENT = r"[eE][+-]?[0-9]+"
@@ -81,6 +81,11 @@ def read_number(kind: Number | Count, value: Decimal, unit: Unit | None) -> Span
         return misreads.too_many_digits(was)
     one = Quantity(was, value, was, "")
     return _span(kind, was, one, one, unit)
+
+
+def may_be_part_of_one(kind: Number | Count) -> bool:
+    """Whether a bare number above 0 and at most 1 can be read in two ways: as a share in %, and as a part of one."""
+    return isinstance(kind, Number) and kind.dimension is Dimension.SHARE and kind.high > 1
 
 
 def exactly_held(unit: Unit, value: Decimal) -> Decimal:
@@ -191,6 +196,9 @@ def _read_end(kind: Number | Count, part: str) -> Quantity | Misread:
 
 
 def _span(kind: Number | Count, text: str, low: Quantity, high: Quantity, column: Unit | None) -> Span | Misread:
+    doubtful = _share_or_part(kind, text, low, high, column)
+    if doubtful is not None:
+        return doubtful
     held: list[Decimal] = []
     for end in (low, high):
         word = end.unit or high.unit or low.unit
@@ -202,6 +210,25 @@ def _span(kind: Number | Count, text: str, low: Quantity, high: Quantity, column
         return misreads.ends_swapped(text, _stretch(high, low))
     # Adding 0.0 turns -0.0, which a spreadsheet may hold, into 0.0.
     return Span(float(held[0]) + 0.0, float(held[1]) + 0.0)
+
+
+def _share_or_part(
+    kind: Number | Count, text: str, low: Quantity, high: Quantity, column: Unit | None
+) -> Misread | None:
+    """What is wrong with 0.45 where a share in % is expected: it may be 45 % or 0.45 %.
+
+    A column whose header has the unit takes it at its word, unless the share would be an unusual one.
+    """
+    if not isinstance(kind, Number) or not may_be_part_of_one(kind) or low.unit or high.unit:
+        return None
+    times = [end.value * 100 for end in (low, high)]
+    if not (0 <= low.value <= high.value and 0 < high.value <= 1 and kind.low <= times[0] and times[1] <= kind.high):
+        return None
+    usual = kind.usual
+    if column is not None and (usual is None or (usual[0] <= low.value and high.value <= usual[1])):
+        return None
+    shares, parts = ([f"{shortest(end)} %" for end in ends] for ends in (times, (low.value, high.value)))
+    return misreads.share_or_part(text, " to ".join(dict.fromkeys(shares)), " to ".join(dict.fromkeys(parts)))
 
 
 def _stretch(low: Quantity, high: Quantity) -> str:

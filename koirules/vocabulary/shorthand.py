@@ -29,14 +29,18 @@ TRUNK = ("nape", "shoulder", "front_back", "middle_back", "rear_back", "left_fla
 EVERYWHERE = (*HEAD, *TRUNK, *FINS)
 
 
-def number(low: str, high: str, unit: str | None = None) -> Number:
-    """A number from low to high, both written as decimals, in the unit with this symbol or plain."""
-    return Number(None if unit is None else UNITS[unit], Decimal(low), Decimal(high))
+def number(low: str, high: str, unit: str | None = None, usual: tuple[str, str] | None = None) -> Number:
+    """A number from low to high, both written as decimals, in the unit with this symbol or plain.
+
+    usual: between which ends it lies for nearly every fish.
+    """
+    ends = None if usual is None else (Decimal(usual[0]), Decimal(usual[1]))
+    return Number(None if unit is None else UNITS[unit], Decimal(low), Decimal(high), ends)
 
 
-def share(low: str = "0", high: str = "100") -> Number:
+def share(low: str = "0", high: str = "100", usual: tuple[str, str] | None = None) -> Number:
     """A share in %."""
-    return number(low, high, "%")
+    return number(low, high, "%", usual)
 
 
 def count(high: int) -> Count:

@@ -98,9 +98,9 @@ def test_a_column_in_an_unknown_unit_is_told_once_and_nothing_is_taken_from_it(r
 
 
 def test_parts_of_one_are_seen_in_rows_with_other_problems_too(read):
-    batch = read("fish,hi_cover,kiwa\nK01,0.4,fare\nK02,0.5,fare\nK03,0.6,fare\n,-,\n")
+    batch = read("fish,hi_cover (%),kiwa\nK01,0.4,fare\nK02,0.5,fare\nK03,0.6,fare\n,-,\n")
     assert batch.problems[0].code == "fractions-for-percent"
-    assert not read("fish,hi_cover\nK01,0.4\nK02,0.5\nK03,0.6\nK03,60\n").problems[0].warning
+    assert not read("fish,hi_cover (%)\nK01,0.4\nK02,0.5\nK03,0.6\nK03,60\n").problems[0].warning
 
 
 def test_a_fish_may_be_called_by_a_number_sign(read):

@@ -7,6 +7,8 @@ text. A trait that is not there was not recorded.
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from hypothesis import strategies as st
 
 from tests.judge import model as m
@@ -14,6 +16,7 @@ from tests.judge.drawn_batches import Batch, drawn_batch
 from tests.judge.drawn_records import drawn_completion, drawn_record
 from tests.judge.drawn_statements import drawn_standard
 from tests.judge.look import Record
+from tests.judge.written import plain
 
 
 def standards() -> st.SearchStrategy[m.Standard]:
@@ -73,6 +76,8 @@ def as_written(kind: m.Kind, said: object) -> object:
             unit = f" {kind.unit}" if isinstance(kind, m.NumberKind) and kind.unit else ""
             if isinstance(said, tuple):
                 return f"{said[1]}{unit} to {said[2]}{unit}"
+            if unit == " %" and isinstance(said, float) and 0 < said <= 1:
+                return f"{plain(Decimal(repr(said)))} %"  # a bare 0.45 would be refused
             return f"{said}{unit}" if isinstance(said, str) else said
         case m.ScaleKind(steps) | m.ChoiceKind(steps):
             assert isinstance(said, str | frozenset)

@@ -15,6 +15,7 @@ from koirules.engines.columnar.values import divided
 from koirules.results.mapping_record import doubles_between
 from koirules.vocabulary.cells import CannotTell, Misread, read_cell
 from koirules.vocabulary.kinds import Count, Number
+from koirules.vocabulary.quantities import may_be_part_of_one
 from koirules.vocabulary.readings import Reading, Span
 from koirules.vocabulary.units import Unit
 
@@ -65,6 +66,9 @@ def read_numbers(
         doubles = doubles.fill_nan(None)
         given = doubles if series.dtype.is_float() else series
     low = _plain(kind, doubles, glance, kind.unit if isinstance(kind, Number) and unit is None else unit)
+    if may_be_part_of_one(kind) and glance.least is not None and glance.least <= 1:
+        # Each of them is read closely: without a unit 0.45 may be 45 % or 0.45 %.
+        low = low.set(((low > 0) & (low <= 1)).fill_null(value=False), None)
     high, found = low, Misreads()
     if low.null_count() > given.null_count():
         low, high, found = _read_odd(kind, series, unit, low, (low.is_null() & given.is_not_null()).arg_true())
