@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from koirules.results.course import AlertShown, RoundCourse, Step
     from koirules.results.decisions import Decision
     from koirules.results.reason import Reason, State
+    from koirules.results.record import Record
     from koirules.results.result import Result, SectionResult
 
 __all__ = [
@@ -29,6 +30,7 @@ __all__ = [
     "Place",
     "Problem",
     "Reason",
+    "Record",
     "RecordError",
     "Result",
     "RoundCourse",
@@ -49,6 +51,7 @@ _ROOMS = {
     "koirules.results.decisions": ("Decision",),
     "koirules.grading.whole_batch": ("BatchResult",),
     "koirules.results.reason": ("Reason", "State"),
+    "koirules.results.record": ("Record",),
     "koirules.results.result": ("Result", "SectionResult"),
     "koirules.hooks": ("hookimpl",),
     "koirules.problems": ("Cell", "KoirulesError", "Place", "Problem", "RecordError", "StandardError"),

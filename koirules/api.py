@@ -189,6 +189,29 @@ class Standard:
         """Grade one fish whose record has been read already."""
         return self.grader.grade(record)
 
+    def drawing(self, record: Mapping[str, object], name: str = "") -> str:
+        """A drawing of a fish from above as SVG, with the way it may lie when grown where the standard asks for that.
+
+        "" where no pattern was mapped: nothing is invented. Raises RecordError like `grade`.
+        """
+        from koirules.report.views import views_drawn
+        from koirules.report.views_of_fish import views_of
+
+        views = views_of(self.rules, self.settings, self._read(record, name).readings)
+        return views_drawn(views, name) if views[0].look.is_mapped else ""
+
+    def read_records(self, path: str | PathLike[str], labels: Collection[str] = ()) -> tuple[Record, ...]:
+        """Every look that a file of records holds, in its order; several of one fish are told apart by their dates.
+
+        labels: further columns that are carried along as text. Raises RecordError with every problem of the file.
+        """
+        from koirules.records.records import read_every_look
+
+        batch = read_every_look(Path(path), self.traits, labels)
+        if is_refused(batch.problems):
+            raise RecordError([problem for problem in batch.problems if not problem.warning])
+        return batch.records
+
     @cached_property
     def whole_batch(self) -> WholeBatch:
         """The compiled standard for batches of records that are graded together."""

@@ -8,29 +8,15 @@ import click
 
 from koirules.api import Standard
 from koirules.commands.output import show_problems, shown, stop
-from koirules.grading.maps_ahead import maps_ahead
 from koirules.records.writing import write_beside
-from koirules.report.appearance import appearance_of, colour_of
+from koirules.report import views_of_fish
 from koirules.report.views import View, views_drawn
 from koirules.results.record import Record
 
 
 def views_of(standard: Standard, record: Record) -> tuple[View, ...]:
-    """A fish as it is, and at each length that its pattern is asked for; as an outline alone where no map was recorded."""
-    look = appearance_of(standard.traits, record.readings)
-    grown = [
-        View(
-            f"grown to {_centimetres(ahead.length)}, by a model",
-            look.grown(ahead.length, ahead.stouter, {colour_of(name): one for name, one in ahead.maps.items()}),
-        )
-        for ahead in maps_ahead(standard.rules, standard.settings, record.readings)
-    ]
-    now = "now" if look.length is None else f"now, {_centimetres(look.length)}"
-    return (View(now if grown else "", look), *grown)
-
-
-def _centimetres(length: float) -> str:
-    return f"{length:.1f}".removesuffix(".0") + " cm"
+    """A fish as it is, and at each length that its pattern is asked for."""
+    return views_of_fish.views_of(standard.rules, standard.settings, record.readings)
 
 
 def draw_fish(standard: Standard, record: Record, file: str) -> None:

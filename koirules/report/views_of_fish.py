@@ -1,0 +1,29 @@
+"""A fish from above as it is, and at each length that a standard asks its pattern for."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from koirules.grading.maps_ahead import maps_ahead
+from koirules.report.appearance import appearance_of, colour_of
+from koirules.report.views import View
+from koirules.standard.parts import Rules, Setting
+from koirules.vocabulary.readings import Reading
+
+
+def views_of(rules: Rules, settings: Mapping[str, Setting], readings: Mapping[str, Reading]) -> tuple[View, ...]:
+    """The views of a fish; as an outline alone where no map was recorded."""
+    look = appearance_of(rules.traits, readings)
+    grown = [
+        View(
+            f"grown to {_centimetres(ahead.length)}, by a model",
+            look.grown(ahead.length, ahead.stouter, {colour_of(name): one for name, one in ahead.maps.items()}),
+        )
+        for ahead in maps_ahead(rules, settings, readings)
+    ]
+    now = "now" if look.length is None else f"now, {_centimetres(look.length)}"
+    return (View(now if grown else "", look), *grown)
+
+
+def _centimetres(length: float) -> str:
+    return f"{length:.1f}".removesuffix(".0") + " cm"
