@@ -42,6 +42,7 @@ def _added(vocabulary: Vocabulary, addition: Addition) -> Vocabulary:
         measures=(*vocabulary.measures, *addition.measures),
         constants=(*vocabulary.constants, *addition.constants),
         phrases={**vocabulary.phrases, **addition.phrases},
+        sayings=(*vocabulary.sayings, *addition.sayings),
     )
 
 

@@ -151,6 +151,7 @@ def _check_addition(addition: Addition, plugin: str) -> Iterator[Problem]:
         measures=addition.measures,
         constants=addition.constants,
         phrases=addition.phrases,
+        sayings=addition.sayings,
     )
     yield from check_vocabulary(whole, plugin)
 

@@ -82,7 +82,9 @@ def in_common(varieties: tuple[Variety, ...], name: str) -> Variety:
     )
     constants = tuple(one for one in first.constants if all(one in other.constants for other in others))
     title = ", ".join(one.title for one in varieties)
-    return Variety(name, title, traits, "", measures, constants)
+    phrases = {said: means for one in varieties for said, means in one.phrases.items()}
+    sayings = tuple(dict.fromkeys(saying for one in varieties for saying in one.sayings))
+    return Variety(name, title, traits, "", measures, constants, phrases=phrases, sayings=sayings)
 
 
 def _alike(one: Trait, other: Trait) -> bool:

@@ -19,6 +19,7 @@ from koirules.standard.saying import names_in
 from koirules.standard.titles import Titled
 from koirules.standard.tree import Node
 from koirules.vocabulary.measures import Constant
+from koirules.vocabulary.phrases import Saying
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.said_places import SaidPlaces
 from koirules.vocabulary.traits import Trait
@@ -236,8 +237,8 @@ class Rules:
     or is for any. traits: all that a record may name. measures: how some of them are derived, each behind those that it
     reads. constants: what measures go by. limits: faults and lifts in the order of the file. order: terms, faults and lifts
     such that each reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file.
-    phrases: what words mean in notes. source: the statements as they are written, those of bases among them.
-    silence: what it means, by trait.
+    phrases: what words mean in notes. sayings: how the traits of the variety are spoken of. source: the statements as they
+    are written, those of bases among them. silence: what it means, by trait.
     """
 
     file: str
@@ -265,6 +266,7 @@ class Rules:
     constants: tuple[Constant, ...] = ()
     each_variety: tuple[str, ...] = ()
     silence: Mapping[str, SilentTrait] = field(factory=dict, hash=False)
+    sayings: tuple[Saying, ...] = ()
 
     @property
     def points(self) -> tuple[Points, ...]:

@@ -60,8 +60,18 @@ def join(vocabulary: Vocabulary, known: Mapping[str, Vocabulary]) -> Variety:
     traits = {trait.name: trait for one in line for trait in one.traits}
     measures = tuple(measure for one in line for measure in one.measures)
     constants = tuple(constant for one in line for constant in one.constants)
+    sayings = tuple(saying for one in line for saying in one.sayings)
     also, forms = vocabulary.also, vocabulary.forms
     phrases = {said: means for one in line for said, means in one.phrases.items()}
     return Variety(
-        vocabulary.name, vocabulary.title, traits, vocabulary.describe, measures, constants, also, forms, phrases
+        name=vocabulary.name,
+        title=vocabulary.title,
+        traits=traits,
+        describe=vocabulary.describe,
+        measures=measures,
+        constants=constants,
+        also=also,
+        forms=forms,
+        phrases=phrases,
+        sayings=sayings,
     )

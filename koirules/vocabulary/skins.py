@@ -56,7 +56,8 @@ def lay_over(under: Variety, skin: Variety, name: str) -> Variety:
     constants = tuple(dict.fromkeys((*under.constants, *skin.constants)))
     title, describe = f"{under.title}, {skin.title}", under.describe or skin.describe
     phrases = {**skin.phrases, **under.phrases}
-    return Variety(name, title, traits, describe, measures, constants, phrases=phrases)
+    sayings = tuple(dict.fromkeys((*under.sayings, *skin.sayings)))
+    return Variety(name, title, traits, describe, measures, constants, phrases=phrases, sayings=sayings)
 
 
 def clashes(under: Variety, skin: Variety) -> Iterator[str]:

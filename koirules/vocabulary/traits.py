@@ -10,6 +10,7 @@ from attrs import Factory, field, frozen
 
 from koirules.vocabulary.kinds import Colours, Kind, Label, Number, Patches
 from koirules.vocabulary.measures import Constant, Measure
+from koirules.vocabulary.phrases import Saying
 from koirules.vocabulary.units import Dimension
 
 
@@ -110,6 +111,7 @@ class Vocabulary:
     the traits are derived from others. constants: what measures go by. also: what else people write for it into a cell of
     records or a table of classes, `sanke`. forms: those among such fish that have a name of their own, `shiro utsuri`.
     phrases: what people say, and what it means as a rule file would write it after `means`: `"two patches": "steps is nidan"`.
+    sayings: how people speak of the traits, for whole tables of phrases.
     """
 
     name: str
@@ -124,6 +126,7 @@ class Vocabulary:
     also: tuple[str, ...] = ()
     forms: tuple[str, ...] = ()
     phrases: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)
+    sayings: tuple[Saying, ...] = ()
 
 
 @frozen
@@ -139,6 +142,7 @@ class Addition:
     measures: tuple[Measure, ...] = ()
     constants: tuple[Constant, ...] = ()
     phrases: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)
+    sayings: tuple[Saying, ...] = ()
 
 
 @frozen
@@ -158,3 +162,4 @@ class Variety:
     also: tuple[str, ...] = ()
     forms: tuple[str, ...] = ()
     phrases: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)
+    sayings: tuple[Saying, ...] = ()

@@ -245,6 +245,7 @@ def _rules(
         traits=typer.traits,
         measures=() if declared.spoken is None else declared.spoken.measures,
         constants=() if declared.spoken is None else declared.spoken.constants,
+        sayings=() if declared.spoken is None else declared.spoken.sayings,
         house_traits=tuple(declared.house),
         settings=typer.settings,
         terms=terms,

@@ -14,6 +14,7 @@ from koirules.standard.derivations import TypedMeasure
 from koirules.standard.measured import in_common, measures_of, unsound_formulas
 from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.nearness import near
+from koirules.vocabulary.phrases import Saying, SpokenTogether
 from koirules.vocabulary.skins import ANY_VARIETY, Varieties, clashes, lay_over, name_with, names_together
 from koirules.vocabulary.spoken import said
 from koirules.vocabulary.traits import Trait, Variety
@@ -34,6 +35,7 @@ class Spoken:
     skins: tuple[str, ...] = ()
     measures: tuple[TypedMeasure, ...] = ()
     constants: tuple[Constant, ...] = ()
+    sayings: tuple[Saying, ...] = ()
 
 
 def check_header(file: st.RuleFile, problems: list[Problem]) -> st.Header | None:
@@ -71,7 +73,8 @@ def spoken_variety(header: st.Header | None, varieties: Varieties, problems: lis
         return None
     if header.any_variety is not None:
         shared = varieties.shared or Variety(ANY_VARIETY, ANY_VARIETY, {})
-        return Spoken(ANY_VARIETY, shared.traits, measures=measures_of(shared), constants=shared.constants)
+        measures, sayings = measures_of(shared), _sayings(shared)
+        return Spoken(ANY_VARIETY, shared.traits, measures=measures, constants=shared.constants, sayings=sayings)
     if not header.varieties:
         return Spoken("", {})
     found: list[Problem] = []
@@ -90,8 +93,20 @@ def spoken_variety(header: st.Header | None, varieties: Varieties, problems: lis
     whole = laid[0] if len(laid) == 1 else in_common(tuple(laid), said_of(header))
     alone = header.varieties[0].text if len(laid) == 1 else ""
     return Spoken(
-        whole.name, whole.traits, tuple(laid), alone, _texts(header.skins), measures_of(whole), whole.constants
+        name=whole.name,
+        traits=whole.traits,
+        each=tuple(laid),
+        alone=alone,
+        skins=_texts(header.skins),
+        measures=measures_of(whole),
+        constants=whole.constants,
+        sayings=_sayings(whole),
     )
+
+
+def _sayings(variety: Variety) -> tuple[Saying, ...]:
+    """How the traits of a variety are spoken of, single phrases first."""
+    return (*(SpokenTogether(said, means) for said, means in variety.phrases.items()), *variety.sayings)
 
 
 def _known(word: Word, varieties: Varieties, problems: list[Problem]) -> Variety | None:

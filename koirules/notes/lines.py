@@ -1,0 +1,108 @@
+"""The lines of a text of notes: whose they are, and the remarks in them."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator, Sequence
+
+from attrs import frozen
+
+from koirules.notes.numbers import plain_numbers
+from koirules.vocabulary.plain_text import plain
+
+ALL = "all"
+"""The name before what holds for every fish of the notes."""
+
+MOST_FISH = 200
+"""`5 to 9:` may speak of so many fish."""
+
+_SPLIT = re.compile(r"[,;。、，；!]|\.(?!\d)|\s[-–—]\s")
+_NAMED = re.compile(r"\s*(?P<again>again\s+)?(?P<name>[^:,;.]{1,60}?)\s*[:：]\s*", re.IGNORECASE)
+_LATER = re.compile(r"(?<=[.;])\s*(?=(?:again\s+)?[^:,;.]{1,40}:\s)", re.IGNORECASE)
+_NUMBER = re.compile(r"\s*(?P<again>again\s+)?(?P<name>[0-9]{1,6})(?![\w.])\s+", re.IGNORECASE)
+_LOOK = re.compile(r"\s*look\s+([0-9]{1,3})\s*[:：]?\s*\Z", re.IGNORECASE)
+_RANGE = re.compile(r"([0-9]{1,6})\s*(?:to|-|–)\s*([0-9]{1,6})\Z", re.IGNORECASE)
+_UNIT = re.compile(r"(?:mm|cm|m|mg|kg|g|%|per\s*cent|percent|to|or|-)(?!\w)")
+
+
+@frozen
+class Line:
+    """A stretch of notes about the same fish. names: of whom it speaks; look: under which heading it stands, 0 for none.
+
+    number: of the line of the text, from 1. again: whether it says so.
+    """
+
+    number: int
+    names: tuple[str, ...]
+    remarks: tuple[str, ...]
+    look: int = 0
+    again: bool = False
+
+
+def lines_of(text: str, counted: Callable[[str], bool], known: Sequence[str] = ()) -> Iterator[Line]:
+    """The lines of notes that say something.
+
+    counted: whether words begin with something that is counted (`2 shimi`), so that the digits before it are no name. known: names
+    of fish that were said before.
+    """
+    names: tuple[str, ...] = ()
+    said, look, highest = {name.casefold(): name for name in known}, 0, _highest(known)
+    for number, raw in enumerate(text.splitlines(), 1):
+        if not raw.strip() or raw.lstrip().startswith("#"):
+            continue
+        heading = _LOOK.match(raw)
+        if heading:
+            look = int(heading[1])
+            continue
+        for piece in _LATER.split(raw.strip()):
+            found = _whose(piece, counted, said, highest)
+            again = False
+            if found is not None:
+                names, rest, again = found
+                for name in names:
+                    said.setdefault(name.casefold(), name)
+                highest = max(highest, _highest(names))
+            else:
+                rest = piece
+            remarks = tuple(part.strip() for part in _SPLIT.split(plain_numbers(rest)) if part.strip())
+            if remarks or found is not None:
+                yield Line(number, names, remarks, look, again)
+
+
+def _whose(
+    piece: str, counted: Callable[[str], bool], said: dict[str, str], highest: int
+) -> tuple[tuple[str, ...], str, bool] | None:
+    """The names that a line begins with, what stands behind them, and whether it says `again`."""
+    found = _NAMED.match(piece)
+    if found is not None:
+        return _names(found["name"], said, highest), piece[found.end() :], found["again"] is not None
+    found = _NUMBER.match(f"{piece} ")
+    if found is not None:
+        rest = piece[found.end() :]
+        if not _UNIT.match(rest.casefold()) and not counted(rest):
+            return (said.get(found["name"], found["name"]),), rest, found["again"] is not None
+        return None
+    first = piece.split(maxsplit=1)
+    if first and first[0].casefold() in said and not first[0].isalpha():
+        return (said[first[0].casefold()],), "".join(first[1:]), False
+    return None
+
+
+def _names(text: str, said: dict[str, str], highest: int) -> tuple[str, ...]:
+    shown = plain(text)
+    if shown.casefold() == "next":
+        return (str(highest + 1),)
+    found: list[str] = []
+    for part in re.split(r"\s*(?:,|&|\band\b|\+)\s*", shown):
+        stretch = _RANGE.match(part)
+        if stretch and 0 < int(stretch[2]) - int(stretch[1]) < MOST_FISH:
+            found += [str(value) for value in range(int(stretch[1]), int(stretch[2]) + 1)]
+        elif part:
+            found.append(part)
+    numbers = all(each.isdigit() for each in found)
+    names = found if numbers and found else [shown]
+    return tuple(said.get(name.casefold(), name) for name in names)
+
+
+def _highest(names: Sequence[str]) -> int:
+    return max((int(name) for name in names if name.isdigit() and len(name) < 7), default=0)

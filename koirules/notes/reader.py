@@ -1,0 +1,287 @@
+"""Notes read whole: each fish with what was said of it, its remarks put together."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping, Sequence
+
+from attrs import define, evolve, field, frozen
+
+from koirules.notes.lexicon import Lexicon
+from koirules.notes.lines import ALL, Line, lines_of
+from koirules.notes.remarks import Found, Remark, RemarkReader, Sort
+from koirules.problems import Cell, Problem
+from koirules.problems import noting as say
+from koirules.standard.check.phrasing import meet
+from koirules.standard.parts import Rules, Said
+from koirules.vocabulary.kinds import Kind, Places
+from koirules.vocabulary.readings import PlaceSet, words_in, write_reading
+from koirules.vocabulary.said_places import SaidPlaces
+from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.wordings import tokens_of
+
+UNKNOWN = "?"
+"""What a cell holds of a trait that was spoken of and cannot be told."""
+
+_MOST_SETS = 8
+
+
+@frozen
+class NotedFish:
+    """A fish of the notes, at one look.
+
+    said: what was said of each trait, None where it cannot be told; those of the lot are in `lot` and not here. unsure: traits with
+    a hedge. unread: remarks that were not understood, and pairs that contradict each other. line: where it was first named.
+    """
+
+    name: str
+    look: int
+    line: int
+    said: Mapping[str, Said | None]
+    remarks: tuple[Remark, ...]
+    verdict: str
+    unsure: tuple[str, ...]
+    forecasts: tuple[str, ...]
+    comparisons: tuple[str, ...]
+    unread: tuple[str, ...]
+    phrases: Mapping[str, tuple[str, ...]]
+
+
+@frozen(slots=False)
+class Notes:
+    """Notes as they were read. fish: in the order in which they were first named. lot: what holds for all. seal: of the phrases."""
+
+    file: str
+    fish: tuple[NotedFish, ...]
+    lot: NotedFish | None
+    problems: tuple[Problem, ...]
+    traits: Mapping[str, Trait] = field(repr=False)
+    seal: str = ""
+
+    @property
+    def records(self) -> list[dict[str, str]]:
+        """A record of each fish for `Standard.grade`: `fish` with its name, then each trait that was told, as a sheet has it."""
+        return [{"fish": one.name, **cells(one, self.traits, self.lot)} for one in self.fish]
+
+
+@define
+class _Heard:
+    """What was heard of one fish so far, remark by remark."""
+
+    name: str
+    look: int
+    line: int
+    remarks: list[Remark] = field(factory=list)
+
+
+@frozen(slots=False)
+class NotesReader:
+    """Reads notes by the phrases of a standard."""
+
+    rules: Rules
+    lexicon: Lexicon
+    remarks: RemarkReader
+
+    @classmethod
+    def of(cls, rules: Rules) -> NotesReader:
+        """The reader of a standard."""
+        lexicon = Lexicon.of(rules)
+        grades = {words: grade.name for grade in rules.grades for words in (grade.name.replace("_", " "), grade.title.text)}
+        return cls(rules, lexicon, RemarkReader.of(lexicon, grades))
+
+    def read(self, text: str, file: str = "notes") -> Notes:
+        """Read a text of notes. What is wrong with it is in `problems`; nothing is raised for it."""
+        heard: dict[tuple[str, int], _Heard] = {}
+        lot: _Heard | None = None
+        problems: list[Problem] = []
+        for line in lines_of(text, self._counted):
+            site = Cell(file, line.number)
+            if not line.names:
+                problems.append(say.nameless(site, line.remarks[0]))
+                continue
+            remarks = self.read_line(line)
+            for name in line.names:
+                if name.casefold() == ALL:
+                    lot = lot or _Heard(ALL, 0, line.number)
+                    lot.remarks += remarks
+                    continue
+                key = (name, line.look)
+                there = heard.get(key)
+                if there is None:
+                    heard[key] = there = _Heard(name, line.look, line.number)
+                elif there.line != line.number and not line.again and there.remarks and _names_again(line, text):
+                    problems.append(say.named_again(site, name, there.line))
+                there.remarks += remarks
+        fish = tuple(self.gather(one.name, one.look, one.line, one.remarks) for one in heard.values())
+        together = None if lot is None else self.gather(ALL, 0, lot.line, lot.remarks)
+        return Notes(file, fish, together, tuple(problems), self.lexicon.traits, self.lexicon.seal)
+
+    def _counted(self, rest: str) -> bool:
+        """Whether a text begins with something that is counted or measured by name."""
+        tokens = tokens_of(rest.split(",")[0])
+        return any(hit.names for hit in self.lexicon.hits(tokens, 0)) or bool(
+            [hit for hit in self.lexicon.hits(("2", *tokens), 0) if hit.end > 1]
+        )
+
+    def read_line(self, line: Line) -> list[Remark]:
+        """The remarks of a line, each read with those before it."""
+        found: list[Remark] = []
+        for number, text in enumerate(line.remarks):
+            remark = self._leaning(text, found) or self.remarks.read(text, found)
+            inside = 0 < number < len(line.remarks) - 1
+            if remark.sort is Sort.VERDICT and inside:
+                remark = evolve(remark, sort=Sort.UNKNOWN, verdict="")
+            found.append(remark)
+        return _corrected(found)
+
+    def _leaning(self, text: str, before: Sequence[Remark]) -> Remark | None:
+        """A remark that takes up the one before it: `no, two`, `nothing on the right`, `the right one too`."""
+        if not before:
+            return None
+        tokens = tokens_of(text)
+        last = next((one for one in reversed(before) if one.sort is Sort.TRAITS), None)
+        if last is None:
+            return None
+        corrects = before[-1].sort in {Sort.CORRECTION, Sort.NO}
+        if corrects and len(tokens) == 1 and tokens[0].isdigit():
+            again = re.sub(r"\b(?:\d+|[a-z]+)\b", lambda m: tokens[0] if tokens_of(m[0])[0].isdigit() else m[0], last.text, count=9)
+            return self._as(text, again) if again != last.text else None
+        bare = [token for token in tokens if token not in {"the", "on", "side", "1", "too", "as", "well", "also", "one", "and", "is"}]
+        negated = bool({"nothing", "none", "no", "not", "clean", "free", "clear", "without"} & set(bare))
+        bare = [token for token in bare if token not in {"nothing", "none", "no", "not", "clean", "free", "clear", "without"}]
+        if len(bare) == 1 and bare[0] in {"left", "right"} and before[-1] is last:
+            other = "left" if bare[0] == "right" else "right"
+            if re.search(rf"\b{other}\b", last.text, re.IGNORECASE):
+                swapped = re.sub(rf"\b{other}\b", bare[0], last.text, flags=re.IGNORECASE)
+                return self._as(text, f"no {swapped}" if negated else swapped)
+        return None
+
+    def _as(self, text: str, other: str) -> Remark | None:
+        remark = self.remarks.read(other)
+        return evolve(remark, text=text) if remark.sort is Sort.TRAITS else None
+
+    def gather(self, name: str, look: int, line: int, remarks: Sequence[Remark]) -> NotedFish:
+        """What the remarks on a fish come to together."""
+        said: dict[str, Said | None] = {}
+        by: dict[str, list[str]] = {}
+        text: dict[str, str] = {}
+        unsure: list[str] = []
+        unread: list[str] = []
+        verdict = ""
+        for remark in remarks:
+            if remark.sort in {Sort.UNKNOWN, Sort.NO, Sort.CORRECTION}:
+                unread.append(remark.text)
+            verdict = remark.verdict or verdict
+            for found in remark.found:
+                trait = found.trait
+                unsure += [trait] if found.hedged else []
+                by.setdefault(trait, []).append(found.phrase)
+                if trait in said and said[trait] is not None and found.said is not None:
+                    together = meet(said[trait], found.said)  # type: ignore[arg-type]
+                    if together is None:
+                        unread.append(f"{text[trait]} / {remark.text}")
+                    said[trait] = together
+                elif trait not in said:
+                    said[trait] = found.said
+                text[trait] = remark.text
+        for remark in remarks:
+            if remark.sort is Sort.UNKNOWN:
+                said |= dict.fromkeys(remark.named)
+        return NotedFish(
+            name,
+            look,
+            line,
+            said,
+            tuple(remarks),
+            verdict,
+            tuple(dict.fromkeys(unsure)),
+            tuple(one.text for one in remarks if one.sort is Sort.FORECAST),
+            tuple(one.text for one in remarks if one.sort is Sort.COMPARISON),
+            tuple(dict.fromkeys(unread)),
+            {trait: tuple(dict.fromkeys(phrases)) for trait, phrases in by.items()},
+        )
+
+
+def _names_again(line: Line, text: str) -> bool:
+    """Whether the line itself names its fish; one that goes on about the fish before does not."""
+    shown = text.splitlines()[line.number - 1]
+    return any(name.casefold() in shown.casefold() for name in line.names) and ":" in shown
+
+
+def _corrected(remarks: Sequence[Remark]) -> list[Remark]:
+    """Remarks with what later ones take back taken out."""
+    kept: list[Remark] = []
+    taking: Remark | None = None
+    for remark in remarks:
+        if remark.sort in {Sort.CORRECTION, Sort.NO}:
+            if taking is not None:
+                kept.append(taking)
+            taking = remark
+            continue
+        if taking is not None:
+            traits = {found.trait for found in remark.found}
+            back = next((i for i in range(len(kept) - 1, -1, -1) if traits & {f.trait for f in kept[i].found}), None)
+            if back is not None and (taking.sort is Sort.CORRECTION or back == len(kept) - 1):
+                left = tuple(found for found in kept[back].found if found.trait not in traits)
+                kept[back] = evolve(kept[back], found=left, sort=kept[back].sort if left else Sort.NOTHING)
+            elif taking.sort is Sort.NO or not remark.found:
+                kept.append(taking)
+            taking = None
+        kept.append(remark)
+    return [*kept, *([taking] if taking is not None else [])]
+
+
+def cells(fish: NotedFish, traits: Mapping[str, Trait], lot: NotedFish | None = None) -> dict[str, str]:
+    """What was told of a fish as cells of a sheet, by trait; what was said of the lot goes behind its own."""
+    whole = {**({} if lot is None else lot.said), **fish.said}
+    return {name: cell for name, said in whole.items() if (cell := cell_of(traits[name].kind, said)) != UNKNOWN}
+
+
+def cell_of(kind: Kind, said: Said | None) -> str:
+    """What was said of a trait as a cell of a sheet has it."""
+    if said is None:
+        return UNKNOWN
+    if not isinstance(said, SaidPlaces):
+        return write_reading(kind, said)
+    if not isinstance(kind, Places):
+        raise AssertionError("places were said of a trait that has none")
+    if said.sure == said.possible:
+        return write_reading(kind, PlaceSet(said.sure, said.sure))
+    sets = _sets(said, kind)
+    # Every set by itself where they are few, else the smallest and the largest: what lies between is open either way.
+    ends = sets if sets is not None else (said.sure, said.possible)
+    return " or ".join(" ".join(words_in(kind, bits)) or "none" for bits in ends)
+
+
+def _sets(said: SaidPlaces, kind: Places) -> tuple[int, ...] | None:
+    """Every set that is meant, None where there are many."""
+    if len(kind.places) > _MOST_SETS:
+        return None
+    fits = (
+        bits
+        for bits in range(1 << len(kind.places))
+        if bits & said.sure == said.sure and not bits & ~said.possible and said.least <= bits.bit_count() <= said.most
+    )
+    found: list[int] = []
+    for bits in fits:
+        found.append(bits)
+        if len(found) > _MOST_SETS:
+            return None
+    return tuple(found)
+
+
+def understood(fish: Iterable[NotedFish]) -> tuple[int, int]:
+    """How many remarks there are, and how many of them were understood."""
+    remarks = [remark for one in fish for remark in one.remarks]
+    return len(remarks), sum(remark.sort is not Sort.UNKNOWN for remark in remarks)
+
+
+def nearest(lexicon: Lexicon, text: str, most: int = 3) -> tuple[str, ...]:
+    """The wordings that are nearest to a remark that was not understood."""
+    from rapidfuzz import fuzz, process
+
+    found = process.extract(" ".join(tokens_of(text)), list(lexicon.phrases), scorer=fuzz.WRatio, limit=most, score_cutoff=60)
+    return tuple(wording for wording, _, _ in found)
+
+
+__all__ = ["ALL", "Found", "NotedFish", "Notes", "NotesReader", "cell_of", "cells", "nearest", "understood"]

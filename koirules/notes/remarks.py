@@ -1,0 +1,405 @@
+"""One remark: what its words say of a fish, by which phrases, and what could not be understood."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from enum import Enum
+
+from attrs import evolve, frozen
+
+from koirules.notes.lexicon import SKIPPED, Hit, Lexicon, is_text, none_of, noted_at_least, takes_number
+from koirules.notes.numbers import Written, number_at, plain_numbers
+from koirules.standard.parts import Said
+from koirules.vocabulary.kinds import Count, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.readings import NO, YES, Span, anything
+from koirules.vocabulary.said_places import SaidPlaces
+from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.units import Dimension
+from koirules.vocabulary.wordings import tokens_of
+
+
+class Sort(Enum):
+    """What a remark is."""
+
+    TRAITS = "traits"
+    NOTHING = "nothing"
+    VERDICT = "verdict"
+    CORRECTION = "correction"
+    NO = "no"
+    FORECAST = "forecast"
+    COMPARISON = "comparison"
+    UNKNOWN = "not understood"
+
+
+@frozen
+class Found:
+    """What a remark says of a trait. said: None where it says no more than that nobody can tell. phrase: by which words."""
+
+    trait: str
+    said: Said | None
+    phrase: str
+    hedged: bool = False
+
+
+@frozen
+class Remark:
+    """A remark with what was understood. named: the traits that one which was not understood speaks of."""
+
+    text: str
+    sort: Sort
+    found: tuple[Found, ...] = ()
+    verdict: str = ""
+    named: tuple[str, ...] = ()
+
+
+HEDGES = tuple(
+    tuple(words.split())
+    for words in (
+        "i think,i guess,i would guess,i would say,i suppose,i believe,it seems,seems,seem,perhaps,maybe,probably,possibly,"
+        "likely,nearly,almost,not quite,more or less,presumably,apparently,i am not sure but,hard to say but,sort of,kind of,"
+        "a touch,might be,may be,could be,close to,just about,just under,barely"
+    ).split(",")
+)
+_SOFTENERS = tuple(tuple(words.split()) for words in ("a bit", "a little bit", "slightly", "somewhat", "a little", "a touch"))
+FORECASTS = frozenset({"will", "may", "might", "could", "would", "should", "shall", "later", "tomorrow"})
+_FORECASTS = (
+    ("going", "to"),
+    ("in", "time"),
+    ("when", "it", "grow"),
+    ("when", "grown"),
+    ("next", "year"),
+    ("expected", "to"),
+    ("promise",),
+)
+CORRECTIONS = frozenset(
+    tuple(words.split())
+    for words in (
+        "no wait,wait,correction,correct that,rather,sorry,sorry no,no sorry,scratch that,i mean,i meant,make that,on second look,"
+        "on second thought,no i mean,oops,wrong,let me correct,strike that"
+    ).split(",")
+)
+VERDICTS = {
+    **dict.fromkeys("in,in after all,is in,goes in,definitely in,surely in,in please,take it,take in,stays in,yes in".split(","), "in"),
+    **dict.fromkeys("out,out after all,is out,goes out,definitely out,surely out,take out,no good out,so out".split(","), "out"),
+    **dict.fromkeys(
+        "unsure,not sure,i am not sure,undecided,maybe in,maybe out,perhaps in,perhaps out,do not know,i do not know,"
+        "second look,look again,to look again,cannot decide,can not decide,in or out,on the fence,not sure yet,cannot say".split(","),
+        "unsure",
+    ),
+    **dict.fromkeys("キープ,残す,残し".split(","), "in"),
+    **dict.fromkeys("ハネ,はね,除外".split(","), "out"),
+    **dict.fromkeys("保留,迷う".split(","), "unsure"),
+}
+"""Whole remarks that are a verdict, and the word that the column `verdict` takes."""
+
+_NEGATIONS = frozenset({"no", "not", "without", "never", "neither", "zero", "0", "nothing"})
+_NONE_BEHIND = frozenset({"none", "no", "nil", "absent", "missing", "0", "nowhere"})
+_COMPARES = ("than", "compared", "same as", "similar to", "twin")
+_COMPARATIVE = re.compile(
+    r"(?:better|worse|longer|shorter|bigger|smaller|slimmer|heavier|lighter|darker|redder|whiter|wider|narrower|thicker|thinner|"
+    r"sharper|softer|cleaner|stronger|weaker|finer|broader|deeper|paler|higher|lower|nicer|fuller|more|less)\Z"
+)
+_SOME = {"few": (2, None), "several": (2, None), "couple": (2, 3), "some": (1, None), "many": (3, None)}
+_SOME |= {"lot": (3, None), "plenty": (3, None), "another": (1, None), "any": (1, None), "a": (1, 1), "an": (1, 1)}
+
+
+@frozen(slots=False)
+class RemarkReader:
+    """Reads remarks by a lexicon. verdicts: further verdicts by their words, such as the names of grades."""
+
+    lexicon: Lexicon
+    verdicts: Mapping[tuple[str, ...], str]
+    corrections: frozenset[tuple[str, ...]] = CORRECTIONS
+
+    @classmethod
+    def of(cls, lexicon: Lexicon, grades: Mapping[str, str]) -> RemarkReader:
+        """The reader of a standard. grades: each grade's name by its name and its title."""
+        verdicts = {tokens_of(words): verdict for words, verdict in VERDICTS.items()}
+        verdicts |= {tokens_of(words): grade for words, grade in grades.items()}
+        return cls(lexicon, verdicts)
+
+    def read(self, text: str, before: Sequence[Remark] = ()) -> Remark:
+        """A remark. before: those of the same fish and line that stand before it, the last one last."""
+        shown = text.strip()
+        tokens = tokens_of(plain_numbers(shown))
+        if not tokens:
+            return Remark(shown, Sort.NOTHING)
+        verdict = self._verdict(tokens)
+        if verdict is not None:
+            return Remark(shown, Sort.VERDICT, verdict=verdict)
+        if tokens in self.corrections:
+            return Remark(shown, Sort.CORRECTION)
+        if tokens == ("no",):
+            return Remark(shown, Sort.NO)
+        whole = self._whole(tokens)
+        if whole is not None:
+            return Remark(shown, Sort.TRAITS if whole else Sort.NOTHING, whole)
+        if self._compares(tokens, before):
+            return Remark(shown, Sort.COMPARISON)
+        bare, hedged = _without(tokens, HEDGES)
+        if _is_forecast(bare):
+            return Remark(shown, Sort.FORECAST)
+        if hedged and (verdict := self._verdict(bare)) is not None:
+            return Remark(shown, Sort.VERDICT, verdict="unsure")
+        return self._said(shown, bare, hedged=hedged)
+
+    def _verdict(self, tokens: tuple[str, ...]) -> str | None:
+        found = self.verdicts.get(tokens)
+        if found is None:
+            found = self.verdicts.get(tuple(token for token in tokens if token not in SKIPPED) or tokens)
+        return found
+
+    def _whole(self, tokens: tuple[str, ...]) -> tuple[Found, ...] | None:
+        """What a phrase says that is the whole remark, hedges and all; None where there is none."""
+        start = 0
+        while start < len(tokens) and tokens[start] in SKIPPED:
+            start += 1
+        for first in dict.fromkeys((0, start)):
+            for hit in self.lexicon.hits(tokens, first):
+                rest = tokens[hit.end :]
+                if hit.means is not None and all(token in SKIPPED for token in rest):
+                    return tuple(Found(each.trait, each.said, hit.means.wording) for each in hit.means.stated)
+        return None
+
+    def _compares(self, tokens: tuple[str, ...], before: Sequence[Remark]) -> bool:
+        text = " ".join(tokens)
+        if any(re.search(rf"\b{words}\b", text) for words in _COMPARES) and number_at(tokens, 0) is None:
+            return not any(number_at(tokens, i) for i in range(len(tokens)) if tokens[i] in {"more", "less", "no", "longer"})
+        if re.search(r"(?:^|look |just |much |bit )like (?:\d|the|that|fish|number|no)", text):
+            return True
+        after = bool(before) and before[-1].sort is Sort.COMPARISON
+        led = tokens[0] in {"but", "only", "just", "and"} and len(tokens) > 1
+        return after and (led or _COMPARATIVE.match(tokens[0]) is not None) and any(map(_COMPARATIVE.match, tokens))
+
+    # ---- Phrases, names and numbers, one after another
+
+    def _said(self, shown: str, tokens: tuple[str, ...], *, hedged: bool) -> Remark:
+        tokens, softened = self._softened(tokens)
+        scan = _Scan(self.lexicon, tokens, hedged or softened)
+        if not scan.run():
+            return Remark(shown, Sort.UNKNOWN, named=scan.named())
+        found = tuple(scan.found)
+        verdict = "" if scan.verdict is None else scan.verdict
+        if hedged or softened:
+            found = tuple(hedge(each, self.lexicon.traits[each.trait], number_too=not each.hedged) for each in found)
+        return Remark(shown, Sort.TRAITS if found else Sort.NOTHING, found, verdict)
+
+    def _softened(self, tokens: tuple[str, ...]) -> tuple[tuple[str, ...], bool]:
+        """Without words such as `a bit`, which widen what they stand before; amounts keep theirs."""
+        if any(hit.means is not None for at in range(len(tokens)) for hit in self.lexicon.hits(tokens, at) if _starts(tokens, at)):
+            return tokens, False
+        return _without(tokens, _SOFTENERS)
+
+
+def _starts(tokens: Sequence[str], at: int) -> bool:
+    return any(tuple(tokens[at : at + len(words)]) == words for words in _SOFTENERS)
+
+
+def _without(tokens: tuple[str, ...], phrases: Sequence[tuple[str, ...]]) -> tuple[tuple[str, ...], bool]:
+    """Tokens without some phrases, and whether there were any."""
+    at, kept, found = 0, [], False
+    while at < len(tokens):
+        size = max((len(words) for words in phrases if tokens[at : at + len(words)] == words), default=0)
+        if size:
+            found = True
+            at += size
+        else:
+            kept.append(tokens[at])
+            at += 1
+    return tuple(kept), found
+
+
+def _is_forecast(tokens: Sequence[str]) -> bool:
+    if any(token in FORECASTS for token in tokens):
+        return True
+    return any(tuple(tokens[i : i + len(words)]) == words for words in _FORECASTS for i in range(len(tokens)))
+
+
+class _Scan:
+    """Goes over the words of a remark from the left: leftmost, then longest."""
+
+    def __init__(self, lexicon: Lexicon, tokens: tuple[str, ...], hedged: bool) -> None:
+        self.lexicon, self.tokens, self.hedged = lexicon, tokens, hedged
+        self.found: list[Found] = []
+        self.verdict: str | None = None
+
+    def run(self) -> bool:
+        """Whether every word was understood."""
+        at, negated = 0, False
+        while at < len(self.tokens):
+            end = self._at(at, negated)
+            if end is not None:
+                at, negated = end, False
+                continue
+            token = self.tokens[at]
+            if token in _NEGATIONS and not negated:
+                negated = True
+            elif token not in SKIPPED or negated:
+                return False
+            at += 1
+        return not negated
+
+    def named(self) -> tuple[str, ...]:
+        """The traits that the words speak of."""
+        named: list[str] = []
+        at = 0
+        while at < len(self.tokens):
+            hit = next(iter(self.lexicon.hits(self.tokens, at)), None)
+            if hit is not None:
+                named += hit.names or [each.trait for each in ([] if hit.means is None else hit.means.stated)]
+            at = at + 1 if hit is None else hit.end
+        return tuple(dict.fromkeys(named))
+
+    def _at(self, at: int, negated: bool) -> int | None:
+        """The place behind what is understood here; None where nothing is."""
+        hits = self.lexicon.hits(self.tokens, at)
+        best = next((hit for hit in hits if hit.means is not None), None)
+        number = number_at(self.tokens, at)
+        if number is not None and (best is None or number.end >= best.end) and not negated:
+            end = self._number(number, ())
+            if end is not None:
+                return end
+        named = next((hit for hit in hits if hit.names), None)
+        if best is not None and (named is None or named.end <= best.end):
+            if not negated:
+                self.found += [Found(each.trait, each.said, best.wording) for each in best.means.stated]  # type: ignore[union-attr]
+                return best.end
+            return self._negated(best)
+        if named is not None:
+            return self._named(named, negated)
+        return self._some(at) if not negated else None
+
+    def _some(self, at: int) -> int | None:
+        """`a window`, `a few specks`, `another splash`."""
+        bounds = _SOME.get(self.tokens[at])
+        if bounds is None:
+            return None
+        start = at + 1
+        while start < len(self.tokens) and self.tokens[start] in {"of", "few", "lot", "couple"}:
+            bounds = _SOME.get(self.tokens[start], bounds)
+            start += 1
+        for hit in self.lexicon.hits(self.tokens, start):
+            for name in hit.names:
+                kind = self.lexicon.traits[name].kind
+                if isinstance(kind, Count):
+                    low, high = bounds
+                    self.found.append(Found(name, Span(float(low), float(high or kind.high)), hit.wording))
+                    return self._where(hit, start)
+        return None
+
+    def _where(self, hit: Hit, start: int) -> int:
+        """The place behind a counted name, or behind the places that are told of it."""
+        longer = next((one for one in self.lexicon.hits(self.tokens, start) if one.means and one.end > hit.end), None)
+        if longer is None or longer.means is None:
+            return hit.end
+        self.found += [Found(each.trait, each.said, longer.wording) for each in longer.means.stated]
+        return longer.end
+
+    def _number(self, number: Written, before: Sequence[str]) -> int | None:
+        """A number with the trait that it is of: named before it, behind it, or told by its unit."""
+        for name in before:
+            if self._counts(name, number, ""):
+                return self._behind(number)
+        start = number.end
+        while start < len(self.tokens) and self.tokens[start] in SKIPPED:
+            start += 1
+        for hit in self.lexicon.hits(self.tokens, start):
+            for name in hit.names:
+                if self._counts(name, number, hit.wording):
+                    return self._where(hit, start)
+        if before or number.unit is None:
+            return None
+        for dimension, symbol, name in ((Dimension.LENGTH, "cm", "length"), (Dimension.MASS, "", "weight")):
+            fits = number.unit.dimension is dimension and (not symbol or number.unit.symbol == symbol)
+            if fits and name in self.lexicon.traits and self._counts(name, number, name):
+                return number.end
+        return None
+
+    def _behind(self, number: Written) -> int:
+        """The place behind a number and a further name of the same thing: `length 14 cm long`."""
+        trait = self.found[-1].trait
+        again = next((hit for hit in self.lexicon.hits(self.tokens, number.end) if trait in hit.names), None)
+        return number.end if again is None else again.end
+
+    def _counts(self, name: str, number: Written, wording: str) -> bool:
+        kind = self.lexicon.traits[name].kind
+        if not isinstance(kind, Number | Count):
+            return False
+        bare_share = isinstance(kind, Number) and kind.dimension is Dimension.SHARE and number.unit is None
+        if bare_share and number.low is not None and 0 < number.low < 1:
+            return False
+        span = number.within(kind, hedged=self.hedged)
+        if span is None:
+            return False
+        self.found.append(Found(name, span, wording or name.replace("_", " "), hedged=self.hedged))
+        return True
+
+    def _named(self, hit: Hit, negated: bool) -> int | None:
+        """The name of a trait: with a number, with `none`, behind `no`, or alone."""
+        traits = self.lexicon.traits
+        at = hit.end
+        while at < len(self.tokens) and self.tokens[at] in SKIPPED:
+            at += 1
+        if not negated and any(takes_number(traits[name].kind) for name in hit.names):
+            number = number_at(self.tokens, at)
+            if number is not None and (end := self._number(number, hit.names)) is not None:
+                return end
+        if not negated and at < len(self.tokens) and self.tokens[at] in _NONE_BEHIND:
+            negated, end = True, at + 1
+        else:
+            end = hit.end
+        if not negated and len(hit.names) == 1 and is_text(traits[hit.names[0]].kind):
+            words = " ".join(self.tokens[at:])
+            if words:
+                self.found.append(Found(hit.names[0], words, hit.wording))
+                return len(self.tokens)
+            return None
+        said = [
+            (name, said)
+            for name in hit.names
+            if (said := (none_of if negated else noted_at_least)(traits[name].kind)) is not None
+        ]
+        self.found += [Found(name, each, hit.wording) for name, each in said]
+        return end if said else None
+
+    def _negated(self, hit: Hit) -> int | None:
+        """`no` before a phrase: where its opposite is one reading."""
+        if hit.means is None or len(hit.means.stated) != 1:
+            return None
+        (stated,) = hit.means.stated
+        kind, said = self.lexicon.traits[stated.trait].kind, stated.said
+        opposite: Said | None = None
+        match kind, said:
+            case YesNo(), int(bits) if bits in {NO, YES}:
+                opposite = NO + YES - bits
+            case Count(high), Span(low, most) if low >= 1 and (low, most) in {(1.0, 1.0), (1.0, float(high))}:
+                opposite = Span(0.0, 0.0)
+            case Places(), SaidPlaces(sure, possible) if sure.bit_count() == 1 and sure != possible:
+                free = possible & ~sure
+                opposite = SaidPlaces(0, free, 0, free.bit_count())
+            case Places(), SaidPlaces(0, _, 1, _):
+                opposite = SaidPlaces.exactly(0)
+            case _:
+                return None
+        self.found.append(Found(stated.trait, opposite, f"no {hit.wording}"))
+        return hit.end
+
+
+def hedge(found: Found, trait: Trait, *, number_too: bool = True) -> Found:
+    """What a hedged remark says: a scale one word wider either way, a count by one, a number by a tenth, all else unknown."""
+    kind, said = trait.kind, found.said
+    match kind, said:
+        case Scale(), int(bits):
+            size = len(words_of(kind))
+            return evolve(found, said=(bits | bits << 1 | bits >> 1) & ((1 << size) - 1), hedged=True)
+        case (Number() | Count()), Span(low, high):
+            if not number_too:
+                return evolve(found, hedged=True)
+            whole = anything(kind)
+            if not isinstance(whole, Span):
+                raise AssertionError("a number is read as a span")
+            by = (1.0, 1.0) if isinstance(kind, Count) else (abs(low) / 10, abs(high) / 10)
+            return evolve(found, said=Span(max(low - by[0], whole.low), min(high + by[1], whole.high)), hedged=True)
+        case _:
+            return evolve(found, said=None, hedged=True)
