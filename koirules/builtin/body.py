@@ -45,6 +45,15 @@ FRAME = (
         {"ja": "体型"},
     ),
     Trait(
+        "build",
+        "build, by eye",
+        choice("slim", "trim", "torpedo", "heavy", "thick_front"),
+        Better.NEITHER,
+        Growth.VARIES,
+        "From above: slim is narrow for its length, heavy stocky or fat; thick_front has thick shoulders and a thin stem.",
+        {"ja": "体つき"},
+    ),
+    Trait(
         "shoulders",
         "shoulders (kata)",
         scale("weak", "fair", "strong"),
@@ -145,6 +154,14 @@ PARTS = (
         Growth.VARIES,
         "The eyes with a grey or white film over them.",
         never_silent=True,
+    ),
+    Trait(
+        "eye_clarity",
+        "clearness of the eyes",
+        scale("cloudy", "fair", "clear"),
+        Better.MORE,
+        Growth.VARIES,
+        "Clear eyes are bright and black, cloudy ones dim; which eye has a film is written under film on the eyes.",
     ),
     Trait(
         "eyes_missing",

@@ -7,7 +7,7 @@ ranges, what skin can reach at all, are from memory.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import YES_NO, choice, number, scale
+from koirules.vocabulary.shorthand import EVERYWHERE, YES_NO, choice, number, places, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 RED_COLOUR = (
@@ -68,6 +68,30 @@ RED_COLOUR = (
         Better.MORE,
         Growth.VARIES,
         "Thick hides the single scales, thin lets them show through (kokesuki).",
+    ),
+    Trait(
+        "hi_strength",
+        "strength of the red, by eye",
+        scale("pale", "fair", "strong", "deep"),
+        Better.MORE,
+        Growth.VARIES,
+        "How strong the red is, whatever its tone: pale is washed out or pink, deep is as strong as it can be.",
+    ),
+    Trait(
+        "fading",
+        "fading red",
+        scale("none", "slight", "marked", "strong"),
+        Better.LESS,
+        Growth.VARIES,
+        "Red that is going: slight is a thin rim, marked shows white through it, strong is nearly gone.",
+    ),
+    Trait(
+        "fading_places",
+        "places of fading red",
+        places(*EVERYWHERE),
+        Better.LESS,
+        Growth.VARIES,
+        "Where red is going; the last patch before the tail is written as stem, the head patch as crown.",
     ),
     Trait(
         "niban_hi",

@@ -21,11 +21,15 @@ from koirules.builtin.net import MEASURES_OF_NET, NET
 from koirules.builtin.red_colour import RED_COLOUR
 from koirules.builtin.red_measures import MEASURES_OF_RED
 from koirules.builtin.red_pattern import DETAILS, PATTERN
+from koirules.builtin.said_of_body import SAID_OF_BODY
+from koirules.builtin.said_of_red import SAID_OF_AMOUNTS, SAID_OF_PATTERN, SAID_OF_RED, SAID_OF_WHITE
+from koirules.builtin.said_of_skin import SAID_OF_SKIN
 from koirules.builtin.skin import SKIN, WHOLE
 from koirules.builtin.white_ground import WHITE_COLOUR
 from koirules.measures.body import ELLIPSE
 from koirules.measures.landmarks import LANDMARKS, LIMITS
 from koirules.vocabulary.measures import Formula, Measure
+from koirules.vocabulary.phrases import Saying
 from koirules.vocabulary.traits import Trait, Vocabulary
 
 _CONDITION = "100 * (weight / 1 g) / (({0} / 1 cm) * ({0} / 1 cm) * ({0} / 1 cm))"
@@ -44,11 +48,16 @@ FORMULAS = (
 
 
 def _part(
-    name: str, title: str, traits: tuple[Trait, ...], describe: str, measures: tuple[Measure, ...] = ()
+    name: str,
+    title: str,
+    traits: tuple[Trait, ...],
+    describe: str,
+    measures: tuple[Measure, ...] = (),
+    phrases: tuple[Saying, ...] = (),
 ) -> Vocabulary:
     # A measure may read the length, the widths or a landmark of any koi.
     includes = ("shared",) if measures else ()
-    return Vocabulary(name, title, traits, includes, describe, is_variety=False, measures=measures)
+    return Vocabulary(name, title, traits, includes, describe, is_variety=False, measures=measures, phrases=phrases)
 
 
 SHARED = Vocabulary(
@@ -59,6 +68,7 @@ SHARED = Vocabulary(
     is_variety=False,
     measures=(ELLIPSE, *FORMULAS),
     constants=(*LANDMARKS, *LIMITS),
+    phrases=(*SAID_OF_BODY, *SAID_OF_SKIN),
 )
 """The shared traits, for a variety to include."""
 
@@ -69,6 +79,7 @@ PARTS_OF_VARIETIES = (
         (*PATTERN, *DETAILS),
         "Where the red of a patterned koi lies.",
         MEASURES_OF_RED,
+        (*SAID_OF_PATTERN, *SAID_OF_AMOUNTS),
     ),
     _part(
         "red",
@@ -76,6 +87,7 @@ PARTS_OF_VARIETIES = (
         (*RED_COLOUR, *RED_READINGS),
         "Tone, thickness and edges of red.",
         COLOURS_OF_RED,
+        SAID_OF_RED,
     ),
     _part(
         "white",
@@ -83,6 +95,7 @@ PARTS_OF_VARIETIES = (
         (*WHITE_COLOUR, *WHITE_READINGS),
         "The white between the patches.",
         COLOURS_OF_WHITE,
+        SAID_OF_WHITE,
     ),
     Vocabulary(
         "red_on_white",

@@ -89,6 +89,15 @@ WHOLE = (
         "How alike the front and rear half of the pattern weigh, from above: 1 is equal, 0 is all at one end.",
     ),
     Trait(
+        "balance",
+        "balance of the pattern, by eye",
+        scale("poor", "fair", "good"),
+        Better.MORE,
+        Growth.VARIES,
+        "From above: does the pattern weigh alike in front and behind, on the left and on the right?",
+        {"ja": "バランス"},
+    ),
+    Trait(
         "contrast",
         "contrast of the colours",
         scale("weak", "fair", "strong"),
@@ -103,6 +112,15 @@ WHOLE = (
         Better.MORE,
         Growth.RISES,
         "Step back from the bowl: does the fish draw the eye before you look for anything?",
+    ),
+    Trait(
+        "impression",
+        "overall impression",
+        scale("poor", "fair", "good", "excellent"),
+        Better.MORE,
+        Growth.VARIES,
+        "All in all, at first sight, before you look for anything: how good is this fish?",
+        {"ja": "総合"},
     ),
     Trait(
         "interest",

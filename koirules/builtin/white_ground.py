@@ -21,6 +21,14 @@ WHITE_COLOUR = (
         {"ja": "白地"},
     ),
     Trait(
+        "white_head",
+        "white of the head",
+        scale("yellow", "cream", "clear"),
+        Better.MORE,
+        Growth.RISES,
+        "Hold the head beside the white of the back: a yellow head often clears in young fish.",
+    ),
+    Trait(
         "shiroji_lightness",
         "lightness of the white (shiroji), L*",
         number("0", "100"),

@@ -13,108 +13,234 @@ from koirules.language.parse.reader import read_text
 from koirules.problems import Problem
 from koirules.standard.check.phrasing import check_stated
 from koirules.standard.parts import Rules, Said, Stated
-from koirules.vocabulary.kinds import Choice, Colours, Count, Kind, Label, Number, Patches, Places, Scale, YesNo, words_of
+from koirules.vocabulary.kinds import (
+    Choice,
+    Colours,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Patches,
+    Places,
+    Scale,
+    YesNo,
+    words_of,
+)
 from koirules.vocabulary.phrases import Spoken, SpokenTogether, wordings_in
 from koirules.vocabulary.readings import NO, YES, Span
 from koirules.vocabulary.said_places import SaidPlaces
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import tokens_of
 
-SKIPPED = frozenset(
+
+def _words(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+SKIPPED = _words(
     "a an the is are was were be been has have had it its this that these those there here with of all also just very "
     "really quite rather pretty so too well oh ah hm hmm ok okay now still nice nicely lovely beautiful definitely clearly "
     "simply only real little bit slightly somewhat fish my for me and but i see got having shows show showing looks look "
-    "sits lies which".split()
+    "sit sits lies lie which shade yes yeah great big deal bit much"
 )
 """Words that may stand inside of a phrase or beside it, and say nothing."""
 
 ARTICLES = frozenset({"a", "an", "the", "is", "are", "of", "one's"})
 """Words that phrases are compared without."""
 
-_ALIKE = {word: "on" for word in ("in", "at", "over", "across", "upon", "above", "along", "onto", "into", "around")}
-"""Words of place that people use for one another."""
+_ALIKE = dict.fromkeys(("in", "at", "over", "across", "upon", "onto", "into"), "on")
+_ALIKE |= {"red": "hi", "beni": "hi", "reds": "hi"}
+"""Words that people use for one another: of place, and for the red."""
 
 
 @frozen
 class Means:
-    """What a phrase says. wording: as it is written where it comes from. own: whether the page says it."""
+    """What words say. wording: as they are written where they come from. own: whether the page says so."""
 
     wording: str
     stated: tuple[Stated, ...]
     own: bool = False
 
 
-@frozen
-class Names:
-    """What a trait is called. traits: all that are called so; a number beside it settles which."""
-
-    wording: str
-    traits: tuple[str, ...]
-
-
 @define
 class _Node:
-    """The phrases that begin with some words."""
+    """The words that a phrase can begin with, and what they are where they end.
+
+    names: traits that are called so. beside: those that are where a level stands beside it. levels: what they say of a trait whose name stands beside them.
+    """
 
     after: dict[str, _Node] = field(factory=dict)
     means: Means | None = None
     names: tuple[str, ...] = ()
+    beside: tuple[str, ...] = ()
+    levels: dict[str, Said] = field(factory=dict)
     wording: str = ""
 
 
 @frozen
 class Hit:
-    """A phrase or name at a place of a remark. end: the place behind it."""
+    """A phrase or the name of traits at a place of a remark. end: the place behind it. whole: whether the phrase is one by itself.
+
+    about: the traits that its name may stand for, where it is put together of a name and a level.
+    """
 
     end: int
     means: Means | None
     names: tuple[str, ...]
     wording: str
+    whole: bool = True
+    about: tuple[str, ...] = ()
 
 
 def alike(token: str) -> str:
-    """A token as phrases are compared: one word for all that say where something lies."""
+    """A token as phrases are compared: one word for those that people use for one another."""
     return _ALIKE.get(token, token)
+
+
+_NOT = frozenset({"no", "not", "without"})
 
 
 @frozen(slots=False)
 class Lexicon:
-    """The phrases of a standard. seal: SHA-256 of what they say, so that a record can name what it was read by."""
+    """The phrases of a standard. seal: SHA-256 of what they say, so that a record can name what it was read by.
+
+    implied: what goes along with any but the lowest level of a trait.
+    """
 
     traits: Mapping[str, Trait]
     root: _Node = field(repr=False)
     phrases: Mapping[str, Means] = field(repr=False)
+    implied: Mapping[str, tuple[Stated, ...]] = field(repr=False)
     seal: str
 
     @classmethod
     def of(cls, rules: Rules) -> Lexicon:
         """The lexicon of a checked standard."""
         built = _Building(rules)
-        text = "\n".join(sorted(f"{wording}={means.stated}" for wording, means in built.phrases.items()))
-        return cls(rules.traits, built.root, built.phrases, sha256(text.encode()).hexdigest())
+        digest = sha256("\n".join(sorted(built.said)).encode()).hexdigest()
+        return cls(rules.traits, built.root, built.phrases, built.implied, digest)
 
     def hits(self, tokens: Sequence[str], start: int) -> list[Hit]:
-        """The phrases and names that begin at a place, the longest first, those of the page before others of their length."""
+        """The phrases and names that begin at a place: the longest first, of equals those of the page, then names last."""
+        while start < len(tokens) and tokens[start] in ARTICLES:
+            start += 1
         found: list[Hit] = []
-        seen: set[tuple[int, int]] = set()
-        open_ones = [(self.root, start)]
+        for end, node in self._walk(tokens, start):
+            if node.means is not None:
+                found.append(Hit(end, node.means, (), node.means.wording))
+            if node.names:
+                found.append(Hit(end, None, node.names, node.wording))
+            if node.names or node.beside:
+                found += self._named(tokens, node, end)
+            if node.levels:
+                found += self._levelled(tokens, node, end)
+        return sorted(
+            found, key=lambda hit: (-hit.end, hit.means is None or not hit.means.own, hit.means is None, not hit.whole)
+        )
+
+    def level(self, tokens: Sequence[str], start: int, about: Sequence[str]) -> Hit | None:
+        """A level by itself, of a trait whose name was said before: `sashi deep but even`."""
+        best: Hit | None = None
+        for end, node in self._walk(tokens, start):
+            for trait in about:
+                said = node.levels.get(trait)
+                if said is not None and (best is None or end > best.end):
+                    best = Hit(end, Means(node.wording, (Stated(trait, said),)), (), node.wording, about=tuple(about))
+                    break
+        return best
+
+    def _walk(self, tokens: Sequence[str], start: int) -> list[tuple[int, _Node]]:
+        """The ends of what begins at a place; words that say nothing may stand inside."""
+        found: list[tuple[int, _Node]] = []
+        open_ones = [(self.root, start, False)]
         while open_ones:
-            node, at = open_ones.pop()
-            if (id(node), at) in seen:
+            node, at, skipped = open_ones.pop()
+            if at > start and not skipped and (node.means is not None or node.names or node.beside or node.levels):
+                found.append((at, node))
+            if at < len(tokens):
+                after = node.after.get(alike(tokens[at]))
+                if after is not None:
+                    open_ones.append((after, at + 1, False))
+                if at > start and node.after and tokens[at] in SKIPPED:
+                    open_ones.append((node, at + 1, True))
+        return found if len(found) < 2 else _once(found)
+
+    def _skip(self, tokens: Sequence[str], at: int) -> int:
+        while at < len(tokens) and tokens[at] in SKIPPED:
+            at += 1
+        return at
+
+    def _named(self, tokens: Sequence[str], name: _Node, end: int) -> Iterator[Hit]:
+        """`kiwa sharp`, `kiwa is not sharp`, `red on the left pectoral`."""
+        at = end
+        starts = {(at, False), (self._skip(tokens, at), False)}
+        skipped = self._skip(tokens, at)
+        if skipped < len(tokens):
+            if alike(tokens[skipped]) == "on":
+                starts.add((self._skip(tokens, skipped + 1), False))
+            elif tokens[skipped] == "not":
+                starts.add((self._skip(tokens, skipped + 1), True))
+        for begin, negated in starts:
+            for last, level in self._walk(tokens, begin):
+                yield from self._together(name, level, last, negated=negated, first=name.wording, second=level.wording)
+
+    def _levelled(self, tokens: Sequence[str], level: _Node, end: int) -> Iterator[Hit]:
+        """`sharp kiwa`, `left pectoral red`, `left pectoral without red`."""
+        skipped = self._skip(tokens, end)
+        starts = {(end, False), (skipped, False)}
+        if skipped < len(tokens) and tokens[skipped] in _NOT:
+            starts.add((self._skip(tokens, skipped + 1), True))
+        for begin, negated in starts:
+            for last, name in self._walk(tokens, begin):
+                if name.names or name.beside:
+                    yield from self._together(
+                        name, level, last, negated=negated, first=level.wording, second=name.wording
+                    )
+
+    def _together(
+        self, name: _Node, level: _Node, end: int, *, negated: bool, first: str, second: str
+    ) -> Iterator[Hit]:
+        for trait in (*name.names, *name.beside):
+            said = level.levels.get(trait)
+            if said is None:
                 continue
-            seen.add((id(node), at))
-            if at > start and (node.means is not None or node.names):
-                found.append(Hit(at, node.means, node.names, node.wording))
-            if at >= len(tokens):
-                continue
-            token = tokens[at]
-            after = node.after.get(alike(token))
-            if after is not None:
-                open_ones.append((after, at + 1))
-            if at > start and token in SKIPPED:
-                open_ones.append((node, at + 1))
-        # A skipped word at the end belongs to no phrase.
-        return sorted(found, key=lambda hit: (-hit.end, hit.means is None))
+            if negated:
+                said = opposite_of(self.traits[trait].kind, said)
+            if said is not None:
+                wording = f"{first} {'not ' if negated else ''}{second}"
+                stated = (Stated(trait, said), *(() if negated or said == 1 else self.implied.get(trait, ())))
+                yield Hit(end, Means(wording, stated), (), wording, whole=False, about=(*name.names, *name.beside))
+                return
+
+
+def _once(found: list[tuple[int, _Node]]) -> list[tuple[int, _Node]]:
+    seen: set[tuple[int, int]] = set()
+    kept = []
+    for end, node in found:
+        if (end, id(node)) not in seen:
+            seen.add((end, id(node)))
+            kept.append((end, node))
+    return kept
+
+
+def opposite_of(kind: Kind, said: Said) -> Said | None:
+    """What `not` before a level or a place says.
+
+    Of the upper half of a scale, what lies below the level; of its lower half, what lies above it. None where it says nothing.
+    """
+    match kind, said:
+        case Scale(steps), int(bits) if bits.bit_count() == 1:
+            at, every = bits.bit_length() - 1, (1 << len(steps)) - 1
+            return (bits - 1 if at * 2 >= len(steps) else every & ~(bits | (bits - 1))) or None
+        case Choice(), int(bits):
+            return None
+        case YesNo(), int(bits) if bits in {NO, YES}:
+            return NO + YES - bits
+        case Places(), SaidPlaces(sure, possible) if sure and sure != possible:
+            free = possible & ~sure
+            return SaidPlaces(0, free, 0, free.bit_count())
+        case _:
+            return None
 
 
 class _Building:
@@ -124,7 +250,8 @@ class _Building:
         self.rules = rules
         self.root = _Node()
         self.phrases: dict[str, Means] = {}
-        self.nouns: dict[str, list[str]] = {}
+        self.implied: dict[str, tuple[Stated, ...]] = {}
+        self.said: list[str] = []
         for phrase in rules.phrases:
             for _, wording in phrase.wordings:
                 self.add(wording, phrase.stated, own=True)
@@ -143,21 +270,19 @@ class _Building:
         """Give a wording a meaning, unless it has one already."""
         node = self._node(wording)
         if node is not None and node.means is None:
-            node.means, node.wording = Means(wording, stated, own), wording
+            node.means = Means(wording, stated, own)
             self.phrases.setdefault(wording, node.means)
+            self.said.append(f"{wording}={stated}")
 
     def _node(self, wording: str) -> _Node | None:
         tokens = tokens_of(wording)
         node = self.root
         for token in [token for token in tokens if token not in ARTICLES] or tokens:
             node = node.after.setdefault(alike(token), _Node())
-        return node if tokens else None
-
-    def _name(self, noun: str, trait: str) -> None:
-        node = self._node(noun)
-        if node is not None and trait not in node.names:
-            node.names = (*node.names, trait)
-            node.wording = node.wording or noun
+        if not tokens:
+            return None
+        node.wording = node.wording or wording
+        return node
 
     def _together(self, saying: SpokenTogether) -> None:
         stated = read_means(saying.means, self.rules.traits)
@@ -167,105 +292,80 @@ class _Building:
 
     def _alone(self, trait: Trait, spoken: Iterable[Spoken]) -> None:
         for one in spoken:
+            implied = read_means(one.implies, self.rules.traits) if one.implies else None
+            if implied:
+                self.implied[trait.name] = implied
             for reading, wordings in one.alone.items():
                 counts = reading.startswith("count ")
                 text = f"count of {trait.name} {reading[6:]}" if counts else f"{trait.name} {reading}"
                 stated = read_means(text, self.rules.traits)
                 for wording in wordings_in(wordings):
                     if stated is not None:
-                        self.add(wording, stated)
+                        self.add(wording, stated if reading == "is none" else (*stated, *(implied or ())))
 
     def _of_trait(self, trait: Trait, spoken: Sequence[Spoken]) -> None:
         kind = trait.kind
         if isinstance(kind, Patches | Colours):
             return
         nouns = [*_nouns_of(trait), *(noun for one in spoken for noun in wordings_in(one.nouns))]
-        nouns = list(dict.fromkeys(nouns))
-        for noun in nouns:
-            self._name(noun, trait.name)
-        levels = _levels(kind, spoken)
-        match kind:
-            case Scale() | Choice():
-                for bits, words in levels:
-                    for noun in nouns:
-                        self._beside(noun, words, trait.name, bits)
-                if isinstance(kind, Scale):
-                    self._negated(nouns, levels, trait)
-            case YesNo():
-                self._of_yes_or_no(nouns, trait.name)
-            case Places():
-                self._of_places(nouns, levels, trait.name, kind)
-            case _:
-                pass
-
-    def _beside(self, noun: str, words: Iterable[str], trait: str, said: Said) -> None:
-        for word in words:
-            self.add(f"{noun} {word}", (Stated(trait, said),))
-            self.add(f"{word} {noun}", (Stated(trait, said),))
-
-    def _negated(self, nouns: Sequence[str], levels: Sequence[tuple[int, tuple[str, ...]]], trait: Trait) -> None:
-        """`kiwa not sharp`: of a scale, what lies below the level; of its lower half, what lies above it."""
-        size = len(levels)
-        for at, (bit, words) in enumerate(levels):
-            below, above = bit - 1, ((1 << size) - 1) & ~(bit | (bit - 1))
-            said = below if at * 2 >= size else above
-            if said:
-                for noun in nouns:
-                    for word in words:
-                        self.add(f"{noun} not {word}", (Stated(trait.name, said),))
-
-    def _of_yes_or_no(self, nouns: Sequence[str], trait: str) -> None:
-        for noun in nouns:
-            self.add(f"{noun} yes", (Stated(trait, YES),))
-            self.add(f"{noun} no", (Stated(trait, NO),))
-
-    def _of_places(
-        self, nouns: Sequence[str], levels: Sequence[tuple[int, tuple[str, ...]]], trait: str, kind: Places
-    ) -> None:
-        everything = SaidPlaces.any_of(kind)
-        for bits, words in (*levels, *_pairs(kind, levels)):
-            said = SaidPlaces(bits, everything.possible, bits.bit_count(), everything.most)
-            free = everything.possible & ~bits
-            without = SaidPlaces(0, free, 0, free.bit_count())
-            for noun in nouns:
-                for word in words:
-                    for wording in (f"{noun} on {word}", f"{noun} {word}", f"{word} {noun}", f"{word} with {noun}"):
-                        self.add(wording, (Stated(trait, said),))
-                    for wording in (f"no {noun} on {word}", f"{word} no {noun}", f"{word} without {noun}"):
-                        self.add(wording, (Stated(trait, without),))
-        for bits, words in _sides(levels, kind):
-            # Of eyes or cheeks `one` leaves the other free; of fins there are more. Without `one` it may be both.
-            most = 1 if bits == everything.possible else everything.most
-            for noun in nouns:
-                for word in words:
-                    for one, said in (("1 ", SaidPlaces(0, everything.possible, 1, most)), ("", _some(everything))):
-                        if not one or word.isascii():
-                            self.add(f"{noun} on {one}{word}", (Stated(trait, said),))
-                            self.add(f"{one}{word} {noun}", (Stated(trait, said),))
-
-
-def _some(everything: SaidPlaces) -> SaidPlaces:
-    return SaidPlaces(0, everything.possible, 1, everything.most)
+        for noun in dict.fromkeys(nouns):
+            node = self._node(noun)
+            if node is not None and trait.name not in node.names:
+                node.names = (*node.names, trait.name)
+                self.said.append(f"{noun}:{trait.name}")
+        for noun in dict.fromkeys(noun for one in spoken for noun in wordings_in(one.beside)):
+            node = self._node(noun)
+            if node is not None and trait.name not in (*node.names, *node.beside):
+                node.beside = (*node.beside, trait.name)
+                self.said.append(f"{noun}::{trait.name}")
+        for word, said in _levels(kind, spoken):
+            node = self._node(word)
+            if node is not None:
+                node.levels.setdefault(trait.name, said)
+                self.said.append(f"{word}:{trait.name}={said}")
 
 
 def _nouns_of(trait: Trait) -> Iterator[str]:
     """What a trait is called by its name and its title: `kiwa`, `rear edge of the red`, `キワ`."""
     yield trait.name.replace("_", " ")
     for title in (trait.title, *trait.titles.values()):
-        plain, _, inside = title.partition("(")
-        plain = plain.split(",")[0]
-        if plain.strip() and not plain.strip().startswith(("where ", "how ")):
-            yield plain.strip()
+        plain = title.partition("(")[0].split(",")[0].strip()
+        if plain and not plain.startswith(("where ", "how ")):
+            yield plain
 
 
-def _levels(kind: Kind, spoken: Iterable[Spoken]) -> list[tuple[int, tuple[str, ...]]]:
-    """The words of a kind, each by its bit, with all that is said for it."""
-    found: list[tuple[int, tuple[str, ...]]] = []
-    for i, word in enumerate(words_of(kind)):
-        said = [word.replace("_", " "), *_places_said(word, kind)]
-        said += [each for one in spoken for each in wordings_in(one.levels.get(word, ""))]
-        found.append((1 << i, tuple(dict.fromkeys(said))))
-    return found
+def _levels(kind: Kind, spoken: Sequence[Spoken]) -> Iterator[tuple[str, Said]]:
+    """What is said for each word of a kind, beside the name of its trait."""
+    words = words_of(kind)
+    everything = SaidPlaces.any_of(kind) if isinstance(kind, Places) else None
+    for i, word in enumerate(words):
+        said: Said = 1 << i if everything is None else SaidPlaces(1 << i, everything.possible, 1, everything.most)
+        heard = [word.replace("_", " "), *_places_said(word, kind)]
+        heard += [each for one in spoken for each in wordings_in(one.levels.get(word, ""))]
+        for each in dict.fromkeys(heard):
+            yield each, said
+    if isinstance(kind, Places) and everything is not None:
+        yield from _of_both_sides(kind, everything)
+
+
+def _of_both_sides(kind: Places, everything: SaidPlaces) -> Iterator[tuple[str, Said]]:
+    """`both eyes`, `one eye`, and `eye` alone, which may be one or both."""
+    for i, word in enumerate(kind.places):
+        rest = word.removeprefix("left_")
+        if rest == word or f"right_{rest}" not in kind.places:
+            continue
+        bits = 1 << i | 1 << kind.places.index(f"right_{rest}")
+        # Of eyes or cheeks `one` leaves the other free; of fins there are more.
+        one = 1 if bits == everything.possible else everything.most
+        for said in wordings_in(_SAID_OF_PLACES.get(rest, rest.replace("_", " "))):
+            both = SaidPlaces(bits, everything.possible, 2, everything.most)
+            if said.isascii():
+                yield f"both {said}", both
+                yield f"left and right {said}", both
+                yield f"1 {said}", SaidPlaces(0, everything.possible, 1, one)
+            else:
+                yield f"両{said}", both
+            yield said, SaidPlaces(0, everything.possible, 1, everything.most)
 
 
 _SAID_OF_PLACES = {
@@ -306,22 +406,6 @@ def _places_said(word: str, kind: Kind) -> Iterator[str]:
             yield f"{said} on the {side}"
         else:
             yield f"{'左' if side == 'left' else '右'}{said}"
-
-
-def _sides(levels: Sequence[tuple[int, tuple[str, ...]]], kind: Places) -> Iterator[tuple[int, tuple[str, ...]]]:
-    """What has a left and a right, both bits together, with what one of them is called."""
-    for i, word in enumerate(kind.places):
-        rest = word.removeprefix("left_")
-        if rest != word and f"right_{rest}" in kind.places:
-            other = kind.places.index(f"right_{rest}")
-            said = wordings_in(_SAID_OF_PLACES.get(rest, rest.replace("_", " ")))
-            yield levels[i][0] | 1 << other, said
-
-
-def _pairs(kind: Places, levels: Sequence[tuple[int, tuple[str, ...]]]) -> Iterator[tuple[int, tuple[str, ...]]]:
-    for bits, said in _sides(levels, kind):
-        both = [f"both {word}" for word in said if word.isascii()]
-        yield bits, (*both, *(f"両{word}" for word in said if not word.isascii()), *(f"left and right {w}" for w in said))
 
 
 @lru_cache(maxsize=4096)

@@ -17,7 +17,7 @@ MOST_FISH = 200
 """`5 to 9:` may speak of so many fish."""
 
 _SPLIT = re.compile(r"[,;。、，；!]|\.(?!\d)|\s[-–—]\s")
-_NAMED = re.compile(r"\s*(?P<again>again\s+)?(?P<name>[^:,;.]{1,60}?)\s*[:：]\s*", re.IGNORECASE)
+_NAMED = re.compile(r"\s*(?P<again>again\s+)?(?P<name>[^:;.]{1,60}?)\s*[:：]\s*", re.IGNORECASE)
 _LATER = re.compile(r"(?<=[.;])\s*(?=(?:again\s+)?[^:,;.]{1,40}:\s)", re.IGNORECASE)
 _NUMBER = re.compile(r"\s*(?P<again>again\s+)?(?P<name>[0-9]{1,6})(?![\w.])\s+", re.IGNORECASE)
 _LOOK = re.compile(r"\s*look\s+([0-9]{1,3})\s*[:：]?\s*\Z", re.IGNORECASE)

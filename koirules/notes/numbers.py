@@ -91,7 +91,9 @@ class Written:
         return Span(float(low), float(high)) if low <= high else None
 
 
-def _wider(low: Decimal, high: Decimal, share: Decimal, kind: Number | Count, *, hedged: bool) -> tuple[Decimal, Decimal]:
+def _wider(
+    low: Decimal, high: Decimal, share: Decimal, kind: Number | Count, *, hedged: bool
+) -> tuple[Decimal, Decimal]:
     if isinstance(kind, Count):
         # A count rounds outward: about 3 is 2 to 4.
         by = Decimal(1) if hedged else max(Decimal(1), (share * high).to_integral_value())

@@ -24,6 +24,7 @@ UNKNOWN = "?"
 """What a cell holds of a trait that was spoken of and cannot be told."""
 
 _MOST_SETS = 8
+_PLACING = frozenset({"on", "in", "at", "near", "behind", "before", "over", "under"})
 
 
 @frozen
@@ -86,7 +87,9 @@ class NotesReader:
     def of(cls, rules: Rules) -> NotesReader:
         """The reader of a standard."""
         lexicon = Lexicon.of(rules)
-        grades = {words: grade.name for grade in rules.grades for words in (grade.name.replace("_", " "), grade.title.text)}
+        grades = {
+            words: grade.name for grade in rules.grades for words in (grade.name.replace("_", " "), grade.title.text)
+        }
         return cls(rules, lexicon, RemarkReader.of(lexicon, grades))
 
     def read(self, text: str, file: str = "notes") -> Notes:
@@ -109,7 +112,7 @@ class NotesReader:
                 there = heard.get(key)
                 if there is None:
                     heard[key] = there = _Heard(name, line.look, line.number)
-                elif there.line != line.number and not line.again and there.remarks and _names_again(line, text):
+                elif there.line != line.number and not line.again and len(line.names) == 1 and _names_again(line, text):
                     problems.append(say.named_again(site, name, there.line))
                 there.remarks += remarks
         fish = tuple(self.gather(one.name, one.look, one.line, one.remarks) for one in heard.values())
@@ -118,21 +121,27 @@ class NotesReader:
 
     def _counted(self, rest: str) -> bool:
         """Whether a text begins with something that is counted or measured by name."""
-        tokens = tokens_of(rest.split(",")[0])
+        tokens = tokens_of(rest.split(",", maxsplit=1)[0])
         return any(hit.names for hit in self.lexicon.hits(tokens, 0)) or bool(
             [hit for hit in self.lexicon.hits(("2", *tokens), 0) if hit.end > 1]
         )
 
     def read_line(self, line: Line) -> list[Remark]:
-        """The remarks of a line, each read with those before it."""
+        """The remarks of a line, without what later ones take back."""
+        return _corrected(self.read_each(line))
+
+    def read_each(self, line: Line) -> list[Remark]:
+        """The remarks of a line as they were said, each read with those before it."""
         found: list[Remark] = []
         for number, text in enumerate(line.remarks):
             remark = self._leaning(text, found) or self.remarks.read(text, found)
+            if remark.sort is Sort.UNKNOWN and found and found[-1].sort is Sort.TRAITS:
+                remark = self._placed(text, found[-1]) or remark
             inside = 0 < number < len(line.remarks) - 1
             if remark.sort is Sort.VERDICT and inside:
                 remark = evolve(remark, sort=Sort.UNKNOWN, verdict="")
             found.append(remark)
-        return _corrected(found)
+        return found
 
     def _leaning(self, text: str, before: Sequence[Remark]) -> Remark | None:
         """A remark that takes up the one before it: `no, two`, `nothing on the right`, `the right one too`."""
@@ -144,17 +153,39 @@ class NotesReader:
             return None
         corrects = before[-1].sort in {Sort.CORRECTION, Sort.NO}
         if corrects and len(tokens) == 1 and tokens[0].isdigit():
-            again = re.sub(r"\b(?:\d+|[a-z]+)\b", lambda m: tokens[0] if tokens_of(m[0])[0].isdigit() else m[0], last.text, count=9)
+            again = re.sub(
+                r"\b(?:\d+|[a-z]+)\b", lambda m: tokens[0] if tokens_of(m[0])[0].isdigit() else m[0], last.text, count=9
+            )
             return self._as(text, again) if again != last.text else None
-        bare = [token for token in tokens if token not in {"the", "on", "side", "1", "too", "as", "well", "also", "one", "and", "is"}]
+        bare = [
+            token
+            for token in tokens
+            if token not in {"the", "on", "side", "1", "too", "as", "well", "also", "one", "and", "is"}
+        ]
         negated = bool({"nothing", "none", "no", "not", "clean", "free", "clear", "without"} & set(bare))
-        bare = [token for token in bare if token not in {"nothing", "none", "no", "not", "clean", "free", "clear", "without"}]
+        bare = [
+            token
+            for token in bare
+            if token not in {"nothing", "none", "no", "not", "clean", "free", "clear", "without"}
+        ]
         if len(bare) == 1 and bare[0] in {"left", "right"} and before[-1] is last:
             other = "left" if bare[0] == "right" else "right"
             if re.search(rf"\b{other}\b", last.text, re.IGNORECASE):
                 swapped = re.sub(rf"\b{other}\b", bare[0], last.text, flags=re.IGNORECASE)
                 return self._as(text, f"no {swapped}" if negated else swapped)
         return None
+
+    def _placed(self, text: str, last: Remark) -> Remark | None:
+        """`on the back` after `a few specks`: what the two say together, beyond what the first says alone."""
+        tokens = tokens_of(text)
+        if not tokens or tokens[0] not in _PLACING:
+            return None
+        together = self.remarks.read(f"{last.text} {text}")
+        if together.sort is not Sort.TRAITS:
+            return None
+        known = {found.trait for found in last.found}
+        more = tuple(found for found in together.found if found.trait not in known)
+        return Remark(text, Sort.TRAITS, more) if more else None
 
     def _as(self, text: str, other: str) -> Remark | None:
         remark = self.remarks.read(other)
@@ -185,7 +216,7 @@ class NotesReader:
                     said[trait] = found.said
                 text[trait] = remark.text
         for remark in remarks:
-            if remark.sort is Sort.UNKNOWN:
+            if remark.sort in {Sort.UNKNOWN, Sort.NO, Sort.CORRECTION}:
                 said |= dict.fromkeys(remark.named)
         return NotedFish(
             name,
@@ -215,7 +246,7 @@ def _corrected(remarks: Sequence[Remark]) -> list[Remark]:
     for remark in remarks:
         if remark.sort in {Sort.CORRECTION, Sort.NO}:
             if taking is not None:
-                kept.append(taking)
+                kept.append(_in_vain(taking, kept))
             taking = remark
             continue
         if taking is not None:
@@ -225,10 +256,16 @@ def _corrected(remarks: Sequence[Remark]) -> list[Remark]:
                 left = tuple(found for found in kept[back].found if found.trait not in traits)
                 kept[back] = evolve(kept[back], found=left, sort=kept[back].sort if left else Sort.NOTHING)
             elif taking.sort is Sort.NO or not remark.found:
-                kept.append(taking)
+                kept.append(_in_vain(taking, kept))
             taking = None
         kept.append(remark)
-    return [*kept, *([taking] if taking is not None else [])]
+    return [*kept, *([_in_vain(taking, kept)] if taking is not None else [])]
+
+
+def _in_vain(remark: Remark, before: Sequence[Remark]) -> Remark:
+    """A correction of which nobody can tell what it corrects: what stands before it cannot be trusted."""
+    last = next((one for one in reversed(before) if one.sort is Sort.TRAITS), None)
+    return evolve(remark, named=() if last is None else tuple(found.trait for found in last.found))
 
 
 def cells(fish: NotedFish, traits: Mapping[str, Trait], lot: NotedFish | None = None) -> dict[str, str]:
@@ -280,7 +317,9 @@ def nearest(lexicon: Lexicon, text: str, most: int = 3) -> tuple[str, ...]:
     """The wordings that are nearest to a remark that was not understood."""
     from rapidfuzz import fuzz, process
 
-    found = process.extract(" ".join(tokens_of(text)), list(lexicon.phrases), scorer=fuzz.WRatio, limit=most, score_cutoff=60)
+    found = process.extract(
+        " ".join(tokens_of(text)), list(lexicon.phrases), scorer=fuzz.WRatio, limit=most, score_cutoff=60
+    )
     return tuple(wording for wording, _, _ in found)
 
 

@@ -8,15 +8,20 @@ from enum import Enum
 
 from attrs import evolve, frozen
 
-from koirules.notes.lexicon import SKIPPED, Hit, Lexicon, is_text, none_of, noted_at_least, takes_number
+from koirules.notes.lexicon import ARTICLES, SKIPPED, Hit, Lexicon, is_text, none_of, noted_at_least, takes_number
 from koirules.notes.numbers import Written, number_at, plain_numbers
 from koirules.standard.parts import Said
 from koirules.vocabulary.kinds import Count, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.phrases import wordings_in
 from koirules.vocabulary.readings import NO, YES, Span, anything
 from koirules.vocabulary.said_places import SaidPlaces
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Dimension
 from koirules.vocabulary.wordings import tokens_of
+
+
+def _each(verdict: str, wordings: str) -> dict[str, str]:
+    return dict.fromkeys(wordings_in(wordings), verdict)
 
 
 class Sort(Enum):
@@ -55,14 +60,45 @@ class Remark:
 
 HEDGES = tuple(
     tuple(words.split())
-    for words in (
-        "i think,i guess,i would guess,i would say,i suppose,i believe,it seems,seems,seem,perhaps,maybe,probably,possibly,"
-        "likely,nearly,almost,not quite,more or less,presumably,apparently,i am not sure but,hard to say but,sort of,kind of,"
-        "a touch,might be,may be,could be,close to,just about,just under,barely"
-    ).split(",")
+    for words in [
+        "i think",
+        "i guess",
+        "i would guess",
+        "i would say",
+        "i suppose",
+        "i believe",
+        "it seems",
+        "seems",
+        "seem",
+        "perhaps",
+        "maybe",
+        "probably",
+        "possibly",
+        "likely",
+        "nearly",
+        "almost",
+        "not quite",
+        "more or less",
+        "presumably",
+        "apparently",
+        "i am not sure but",
+        "hard to say but",
+        "sort of",
+        "kind of",
+        "a touch",
+        "might be",
+        "may be",
+        "could be",
+        "close to",
+        "just about",
+        "just under",
+        "barely",
+    ]
 )
-_SOFTENERS = tuple(tuple(words.split()) for words in ("a bit", "a little bit", "slightly", "somewhat", "a little", "a touch"))
-FORECASTS = frozenset({"will", "may", "might", "could", "would", "should", "shall", "later", "tomorrow"})
+_SOFTENERS = tuple(
+    tuple(words.split()) for words in ("a bit", "a little bit", "slightly", "somewhat", "a little", "a touch")
+)
+FORECASTS = frozenset({"will", "may", "might", "could", "should", "shall", "later", "tomorrow"})
 _FORECASTS = (
     ("going", "to"),
     ("in", "time"),
@@ -74,22 +110,47 @@ _FORECASTS = (
 )
 CORRECTIONS = frozenset(
     tuple(words.split())
-    for words in (
-        "no wait,wait,correction,correct that,rather,sorry,sorry no,no sorry,scratch that,i mean,i meant,make that,on second look,"
-        "on second thought,no i mean,oops,wrong,let me correct,strike that"
-    ).split(",")
+    for words in [
+        "no wait",
+        "wait",
+        "correction",
+        "correct that",
+        "rather",
+        "sorry",
+        "sorry no",
+        "no sorry",
+        "scratch that",
+        "i mean",
+        "i meant",
+        "make that",
+        "on second look",
+        "on second thought",
+        "no i mean",
+        "oops",
+        "wrong",
+        "let me correct",
+        "strike that",
+    ]
 )
 VERDICTS = {
-    **dict.fromkeys("in,in after all,is in,goes in,definitely in,surely in,in please,take it,take in,stays in,yes in".split(","), "in"),
-    **dict.fromkeys("out,out after all,is out,goes out,definitely out,surely out,take out,no good out,so out".split(","), "out"),
-    **dict.fromkeys(
-        "unsure,not sure,i am not sure,undecided,maybe in,maybe out,perhaps in,perhaps out,do not know,i do not know,"
-        "second look,look again,to look again,cannot decide,can not decide,in or out,on the fence,not sure yet,cannot say".split(","),
-        "unsure",
+    **_each(
+        "in",
+        "in, in after all, is in, goes in, definitely in, surely in, in please, take it, take in, stays in, yes in, in for me, take this one, "
+        "keeper, a keeper, definitely a keeper, one to keep, worth keeping, stays, it stays, i would keep it, i would keep this, would keep, "
+        "i will keep it, i keep it, i take it, i will take it, this one stays, keep it, keep this one, キープ, 残す, 残し",
     ),
-    **dict.fromkeys("キープ,残す,残し".split(","), "in"),
-    **dict.fromkeys("ハネ,はね,除外".split(","), "out"),
-    **dict.fromkeys("保留,迷う".split(","), "unsure"),
+    **_each(
+        "out",
+        "out, out after all, is out, goes out, definitely out, surely out, take out, no good out, so out, no good, not for me, no thanks, goes, "
+        "it goes, can go, has to go, must go, away with it, not good enough, i would not keep it, would not keep, not a keeper, not worth keeping, "
+        "no keeper, not keeping, reject, rejected, reject it, do not keep, out with it, take it out, ハネ, はね, 除外",
+    ),
+    **_each(
+        "unsure",
+        "unsure, not sure, i am not sure, undecided, maybe in, maybe out, perhaps in, perhaps out, do not know, i do not know, second look, "
+        "look again, to look again, cannot decide, can not decide, in or out, on the fence, not sure yet, cannot say, can not say, open, maybe, perhaps, "
+        "let us see again, needs a second look, second look please, borderline, fifty fifty, 保留, 迷う",
+    ),
 }
 """Whole remarks that are a verdict, and the word that the column `verdict` takes."""
 
@@ -132,6 +193,9 @@ class RemarkReader:
             return Remark(shown, Sort.CORRECTION)
         if tokens == ("no",):
             return Remark(shown, Sort.NO)
+        parted = self._with_verdict(shown, tokens)
+        if parted is not None:
+            return parted
         whole = self._whole(tokens)
         if whole is not None:
             return Remark(shown, Sort.TRAITS if whole else Sort.NOTHING, whole)
@@ -150,14 +214,26 @@ class RemarkReader:
             found = self.verdicts.get(tuple(token for token in tokens if token not in SKIPPED) or tokens)
         return found
 
+    def _with_verdict(self, shown: str, tokens: tuple[str, ...]) -> Remark | None:
+        """A remark without commas that ends or begins with a verdict: `sandan sharp kiwa out`."""
+        for word, rest in ((tokens[-1:], tokens[:-1]), (tokens[:1], tokens[1:])):
+            if word in self.verdicts and len(rest) > 1:
+                remark = self._said(shown, rest, hedged=False)
+                if remark.found and remark.sort is Sort.TRAITS:
+                    return evolve(remark, verdict=self.verdicts[word])
+        return None
+
     def _whole(self, tokens: tuple[str, ...]) -> tuple[Found, ...] | None:
         """What a phrase says that is the whole remark, hedges and all; None where there is none."""
         start = 0
+        hedged = _without(tokens, (*HEDGES, *_SOFTENERS))[1]
         while start < len(tokens) and tokens[start] in SKIPPED:
             start += 1
         for first in dict.fromkeys((0, start)):
             for hit in self.lexicon.hits(tokens, first):
                 rest = tokens[hit.end :]
+                if hedged and tuple(t for t in tokens if t not in ARTICLES) != _bare(hit):
+                    continue
                 if hit.means is not None and all(token in SKIPPED for token in rest):
                     return tuple(Found(each.trait, each.said, hit.means.wording) for each in hit.means.stated)
         return None
@@ -165,7 +241,9 @@ class RemarkReader:
     def _compares(self, tokens: tuple[str, ...], before: Sequence[Remark]) -> bool:
         text = " ".join(tokens)
         if any(re.search(rf"\b{words}\b", text) for words in _COMPARES) and number_at(tokens, 0) is None:
-            return not any(number_at(tokens, i) for i in range(len(tokens)) if tokens[i] in {"more", "less", "no", "longer"})
+            return not any(
+                number_at(tokens, i) for i in range(len(tokens)) if tokens[i] in {"more", "less", "no", "longer"}
+            )
         if re.search(r"(?:^|look |just |much |bit )like (?:\d|the|that|fish|number|no)", text):
             return True
         after = bool(before) and before[-1].sort is Sort.COMPARISON
@@ -182,14 +260,29 @@ class RemarkReader:
         found = tuple(scan.found)
         verdict = "" if scan.verdict is None else scan.verdict
         if hedged or softened:
-            found = tuple(hedge(each, self.lexicon.traits[each.trait], number_too=not each.hedged) for each in found)
+            found = tuple(self._hedged(each, hedged=hedged) for each in found)
         return Remark(shown, Sort.TRAITS if found else Sort.NOTHING, found, verdict)
+
+    def _hedged(self, found: Found, *, hedged: bool) -> Found:
+        trait = self.lexicon.traits[found.trait]
+        if not hedged and not isinstance(trait.kind, Scale):
+            return found  # `a bit to the left` is to the left
+        return hedge(found, trait, number_too=not found.hedged)
 
     def _softened(self, tokens: tuple[str, ...]) -> tuple[tuple[str, ...], bool]:
         """Without words such as `a bit`, which widen what they stand before; amounts keep theirs."""
-        if any(hit.means is not None for at in range(len(tokens)) for hit in self.lexicon.hits(tokens, at) if _starts(tokens, at)):
+        if any(
+            hit.means is not None
+            for at in range(len(tokens))
+            for hit in self.lexicon.hits(tokens, at)
+            if _starts(tokens, at)
+        ):
             return tokens, False
         return _without(tokens, _SOFTENERS)
+
+
+def _bare(hit: Hit) -> tuple[str, ...]:
+    return tuple(token for token in tokens_of(hit.wording) if token not in ARTICLES)
 
 
 def _starts(tokens: Sequence[str], at: int) -> bool:
@@ -211,6 +304,8 @@ def _without(tokens: tuple[str, ...], phrases: Sequence[tuple[str, ...]]) -> tup
 
 
 def _is_forecast(tokens: Sequence[str]) -> bool:
+    if any(first in {"could", "should"} and second == "be" for first, second in zip(tokens, tokens[1:], strict=False)):
+        return not any(map(_COMPARATIVE.match, tokens))  # `could be sharper` is said of today
     if any(token in FORECASTS for token in tokens):
         return True
     return any(tuple(tokens[i : i + len(words)]) == words for words in _FORECASTS for i in range(len(tokens)))
@@ -223,12 +318,13 @@ class _Scan:
         self.lexicon, self.tokens, self.hedged = lexicon, tokens, hedged
         self.found: list[Found] = []
         self.verdict: str | None = None
+        self.about: tuple[str, ...] = ()
 
     def run(self) -> bool:
         """Whether every word was understood."""
         at, negated = 0, False
         while at < len(self.tokens):
-            end = self._at(at, negated)
+            end = None if not negated and self._denies(at) else self._at(at, negated)
             if end is not None:
                 at, negated = end, False
                 continue
@@ -239,6 +335,13 @@ class _Scan:
                 return False
             at += 1
         return not negated
+
+    def _denies(self, at: int) -> bool:
+        """Whether `no` here is no part of a phrase, but stands before a longer one: `no red | on the left pectoral`."""
+        if self.tokens[at] not in _NEGATIONS:
+            return False
+        here, behind = (next(iter(self.lexicon.hits(self.tokens, i)), None) for i in (at, at + 1))
+        return here is not None and behind is not None and behind.end > here.end
 
     def named(self) -> tuple[str, ...]:
         """The traits that the words speak of."""
@@ -261,7 +364,12 @@ class _Scan:
             if end is not None:
                 return end
         named = next((hit for hit in hits if hit.names), None)
-        if best is not None and (named is None or named.end <= best.end):
+        if self.about and not negated and (best is None or (best.whole and not best.about)) and named is None:
+            level = self.lexicon.level(self.tokens, at, self.about)
+            if level is not None and (best is None or level.end >= best.end):
+                best = level
+        if best is not None and (named is None or named.end <= best.end) and not self._measured(named, best):
+            self.about = best.about or self._names_within(at, best.end)
             if not negated:
                 self.found += [Found(each.trait, each.said, best.wording) for each in best.means.stated]  # type: ignore[union-attr]
                 return best.end
@@ -269,6 +377,21 @@ class _Scan:
         if named is not None:
             return self._named(named, negated)
         return self._some(at) if not negated else None
+
+    def _measured(self, named: Hit | None, best: Hit) -> bool:
+        """Whether the name of a number stands here with its number, so that its words are no phrase."""
+        if named is None or named.end < best.end or best.means is None or best.means.own:
+            return False
+        at = named.end
+        while at < len(self.tokens) and self.tokens[at] in SKIPPED:
+            at += 1
+        return number_at(self.tokens, at) is not None and any(
+            takes_number(self.lexicon.traits[name].kind) for name in named.names
+        )
+
+    def _names_within(self, at: int, end: int) -> tuple[str, ...]:
+        inside = self.tokens[at:end]
+        return tuple(name for i in range(len(inside)) for hit in self.lexicon.hits(inside, i) for name in hit.names)
 
     def _some(self, at: int) -> int | None:
         """`a window`, `a few specks`, `another splash`."""
@@ -294,6 +417,7 @@ class _Scan:
         if longer is None or longer.means is None:
             return hit.end
         self.found += [Found(each.trait, each.said, longer.wording) for each in longer.means.stated]
+        self.about = longer.about
         return longer.end
 
     def _number(self, number: Written, before: Sequence[str]) -> int | None:
@@ -393,7 +517,7 @@ def hedge(found: Found, trait: Trait, *, number_too: bool = True) -> Found:
         case Scale(), int(bits):
             size = len(words_of(kind))
             return evolve(found, said=(bits | bits << 1 | bits >> 1) & ((1 << size) - 1), hedged=True)
-        case (Number() | Count()), Span(low, high):
+        case ((Number() | Count()), Span(low, high)):
             if not number_too:
                 return evolve(found, hedged=True)
             whole = anything(kind)

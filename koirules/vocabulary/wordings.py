@@ -76,7 +76,10 @@ def _same(word: str) -> str:
     return _SAME.get(one, one)
 
 
-_NUMBER_WORDS = {word: str(value) for value, word in enumerate(NUMBERS)}
+_TENS = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
+_NUMBER_WORDS = {word: str(value) for value, word in enumerate(NUMBERS)} | {
+    word: str(value) for value, word in zip(range(20, 100, 10), _TENS, strict=True)
+}
 
 
 def singular(word: str) -> str:
