@@ -80,8 +80,8 @@ RED_COLOUR = (
     Trait(
         "fading",
         "fading red",
-        scale("none", "slight", "marked", "strong"),
-        Better.LESS,
+        scale("strong", "marked", "slight", "none"),
+        Better.MORE,
         Growth.VARIES,
         "Red that is going: slight is a thin rim, marked shows white through it, strong is nearly gone.",
     ),

@@ -24,7 +24,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     ),
     Spoken(
         "outline",
-        "outline, body, body shape, body line, body lines, shape, shape of the body, conformation, figure, frame, form, lines, 体型, 体形",
+        "outline, body, body shape, body line, body lines, shape, shape of the body, conformation, "
+        "figure, frame, form, lines, 体型, 体形",
         levels={
             "poor": "poor, bad, ugly, weak, off, wrong, clumsy, 悪い",
             "fair": "fair, average, middling, passable, acceptable, ordinary, so so, 普通",
@@ -33,7 +34,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
         alone={
             "is excellent": "perfect torpedo, a perfect torpedo, textbook torpedo, perfect body, ideal torpedo",
-            "is good": "torpedo, a torpedo, torpedo shape, torpedo shaped, nice torpedo, good torpedo, well built, well proportioned",
+            "is good": "torpedo, a torpedo, torpedo shape, torpedo shaped, nice torpedo, good torpedo, well built, well "
+            "proportioned",
             "is poor": "snake, thin as a snake, like a snake, tubby, badly built, balloon, potbellied",
         },
     ),
@@ -45,14 +47,18 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "heavy": "stocky, stout, bulky, fat, plump, thick, short",
         },
         alone={
-            "is slim": "slim, slim fish, slim body, slim build, slender, slender body, too slim, a slim one, on the slim side, lean, lean body, "
+            "is slim": "slim, slim fish, slim body, slim build, slender, slender body, too slim, a slim one, on the "
+            "slim side, lean, lean body, "
             "skinny, thin fish, thin body, narrow body, body slim, body thin, 細い, 細身",
             "is trim": "trim, trim body, neat body",
             "is torpedo": "torpedo build",
-            "is heavy": "stocky, stocky fish, stocky body, stout, stout body, bulky, heavy body, heavy bodied, heavyset, fat, fat fish, fat body, "
-            "plump, chubby, thick body, thickset, wide body, big body, volume, good volume, lots of volume, full bodied, compact, compact body, "
+            "is heavy": "stocky, stocky fish, stocky body, stout, stout body, bulky, heavy body, heavy bodied, heavyset, "
+            "fat, fat fish, fat body, "
+            "plump, chubby, thick body, thickset, wide body, big body, volume, good volume, lots of volume, "
+            "full bodied, compact, compact body, "
             "short body, short and thick, body heavy, body fat, 太い, 太め",
-            "is thick_front": "thick shoulders with a thin stem, thick in front and thin behind, front heavy body, all shoulder and no tail, "
+            "is thick_front": "thick shoulders with a thin stem, thick in front and thin behind, front heavy body, all "
+            "shoulder and no tail, "
             "big shoulders thin stem, falls off behind, thin behind, falls away behind, falls off behind the dorsal",
         },
     ),
@@ -106,8 +112,10 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
         alone={
             "is bent": "bent, bent fish, crooked, crooked body, bent body, body bent, body crooked, body is bent to the left, "
-            "body is bent to the right, bent to the left, bent to the right, bent left, bent right, kink, kink in the spine, kinked, kink in the tail, "
-            "kink near the dorsal, a kink, twisted, twisted body, deformed spine, s shaped, bend in the body, bend in the spine, banana, 背曲がり",
+            "body is bent to the right, bent to the left, bent to the right, bent left, bent right, kink, "
+            "kink in the spine, kinked, kink in the tail, "
+            "kink near the dorsal, a kink, twisted, twisted body, deformed spine, s shaped, bend in the "
+            "body, bend in the spine, banana, 背曲がり",
             "is straight": "straight, straight body, body straight, straight as an arrow, straight back, straight fish",
         },
     ),
@@ -127,7 +135,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "head_shape",
         "head, head shape, shape of the head, head form, face shape, 頭, 頭の形",
         levels={
-            "poor": "poor, bad, pointed, pointy, narrow, dished, dented, square, squared, ugly, too small, too big, small, malformed, 悪い",
+            "poor": "poor, bad, pointed, pointy, narrow, dished, dented, square, squared, ugly, too small, too big, "
+            "small, malformed, 悪い",
             "fair": "fair, average, ordinary",
             "good": "good, broad, wide, well shaped, well rounded, rounded, strong, 良い",
         },
@@ -140,17 +149,21 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "mouth",
         "mouth, jaw, lips form, 口",
         levels={
-            "malformed": "malformed, deformed, bent, crooked, twisted, off, bad, undershot, overshot, wrong, stuck, not straight, out of shape",
-            "slight": "slightly off, slightly crooked, slightly bent, slightly twisted, a bit off, a little off, not quite straight, a bit crooked",
+            "malformed": "malformed, deformed, bent, crooked, twisted, off, bad, undershot, overshot, wrong, stuck, not "
+            "straight, out of shape",
+            "slight": "slightly off, slightly crooked, slightly bent, slightly twisted, a bit off, a little off, not "
+            "quite straight, a bit crooked",
             "good": "good, straight, fine, sound, normal, ok, closes well",
         },
         alone={"is malformed": "crooked mouth, undershot jaw, overshot jaw, bent mouth, 口曲がり"},
     ),
     Spoken(
         "barbels_missing",
-        "barbel missing, missing barbel, barbels missing, missing barbels, barbel gone, whisker missing, missing whisker, barbels gone, lost barbel",
+        "barbel missing, missing barbel, barbels missing, missing barbels, barbel gone, whisker missing, "
+        "missing whisker, barbels gone, lost barbel",
         alone={
-            "is 0": "all barbels, barbels complete, all four barbels, barbels good, barbels all there, no barbel missing, whiskers complete",
+            "is 0": "all barbels, barbels complete, all four barbels, barbels good, barbels all there, no barbel "
+            "missing, whiskers complete",
             "is 1": "a barbel missing, a barbel gone, one barbel short, three barbels, only three barbels",
             "at least 1": "barbels not complete, barbel missing, barbels missing",
         },
@@ -159,31 +172,51 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "gill_cover_faults",
         "faulty gill cover, bad gill cover, gill cover fault, gill fault",
         alone={
-            "includes left_gill": "gill cover short left, gill cover short on the left, left gill cover short, left gill cover curled, left gill cover bent, "
-            "left gill cover folded, left gill cover missing, left gill short, left gill curled, left gill plate short, left gill plate curled, "
-            "gill cover curled left, gill cover bent left, gill cover left short, left gill cover bad, short gill cover on the left, "
-            "short gill cover left, curled gill cover left, curled gill cover on the left, short left gill cover, curled left gill cover, "
+            "includes left_gill": "gill cover short left, gill cover short on the left, left gill cover short, left gill cover "
+            "curled, left gill cover bent, "
+            "left gill cover folded, left gill cover missing, left gill short, left gill curled, left gill "
+            "plate short, left gill plate curled, "
+            "gill cover curled left, gill cover bent left, gill cover left short, left gill cover bad, short "
+            "gill cover on the left, "
+            "short gill cover left, curled gill cover left, curled gill cover on the left, short left gill "
+            "cover, curled left gill cover, "
             "left gill cover damaged, left gill cover faulty, left gill cover open, gill cover left curled",
-            "includes right_gill": "gill cover short right, gill cover short on the right, right gill cover short, right gill cover curled, "
-            "right gill cover bent, right gill cover folded, right gill cover missing, right gill short, right gill curled, right gill plate short, "
-            "right gill plate curled, gill cover curled right, gill cover bent right, gill cover right short, right gill cover bad, "
-            "short gill cover on the right, short gill cover right, curled gill cover right, curled gill cover on the right, short right gill cover, "
-            "curled right gill cover, right gill cover damaged, right gill cover faulty, right gill cover open, gill cover right curled",
-            "count is 1": "1 gill cover short, 1 gill cover curled, 1 gill cover bent, 1 gill cover missing, 1 short gill cover, 1 gill cover bad, "
+            "includes right_gill": "gill cover short right, gill cover short on the right, right gill cover short, right "
+            "gill cover "
+            "curled, "
+            "right gill cover bent, right gill cover folded, right gill cover missing, right gill short, "
+            "right gill curled, right gill plate short, "
+            "right gill plate curled, gill cover curled right, gill cover bent right, gill cover right "
+            "short, right gill cover bad, "
+            "short gill cover on the right, short gill cover right, curled gill cover right, curled gill "
+            "cover on the right, short right gill cover, "
+            "curled right gill cover, right gill cover damaged, right gill cover faulty, right gill cover "
+            "open, gill cover right curled",
+            "count is 1": "1 gill cover short, 1 gill cover curled, 1 gill cover bent, 1 gill cover missing, 1 short gill "
+            "cover, 1 gill cover bad, "
             "1 curled gill cover, 1 gill cover folded, 1 bent gill cover",
-            "count at least 1": "gill cover short, short gill cover, gill cover curled, curled gill cover, gill cover bent, bent gill cover, "
+            "count at least 1": "gill cover short, short gill cover, gill cover curled, curled gill cover, gill cover "
+            "bent, bent "
+            "gill cover, "
             "gill cover missing, gill cover bad, gill cover folded, short gill plate, gill plate curled",
-            "is none": "gill covers good, gill covers fine, gill covers whole, gill covers sound, gills good, gills fine, gill covers ok",
-            "is (left_gill, right_gill)": "both gill covers short, both gill covers curled, both gill covers bad, short gill covers on both sides",
+            "is none": "gill covers good, gill covers fine, gill covers whole, gill covers sound, gills good, gills "
+            "fine, gill covers ok",
+            "is (left_gill, right_gill)": "both gill covers short, both gill covers curled, both gill covers bad, short gill "
+            "covers on "
+            "both sides",
         },
     ),
     Spoken(
         "eye_film",
         "film on the eye, eye film, cloudy eye, film over the eye, cataract, milky eye, eye cloudy, clouded eye",
         alone={
-            "includes left_eye": "cloudy left eye, left eye cloudy, left eye clouded, left eye milky, left eye grey, film on the left eye, "
+            "includes left_eye": "cloudy left eye, left eye cloudy, left eye clouded, left eye milky, left eye grey, film "
+            "on the "
+            "left eye, "
             "film over the left eye, left eye has a film, left eye film, milky left eye, left eye dim",
-            "includes right_eye": "cloudy right eye, right eye cloudy, right eye clouded, right eye milky, right eye grey, film on the right eye, "
+            "includes right_eye": "cloudy right eye, right eye cloudy, right eye clouded, right eye milky, right eye grey, "
+            "film on "
+            "the right eye, "
             "film over the right eye, right eye has a film, right eye film, milky right eye, right eye dim",
             "count is 1": "1 eye cloudy, 1 cloudy eye, 1 eye milky, 1 milky eye, film on 1 eye, film over 1 eye, 1 eye clouded",
             "is (left_eye, right_eye)": "both eyes cloudy, both eyes milky, film on both eyes, film over both eyes",
@@ -206,16 +239,21 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "eyes_missing",
         "eye missing, missing eye, blind eye, eye blind, eye gone, lost eye",
         alone={
-            "includes left_eye": "left eye missing, missing left eye, left eye gone, left eye blind, blind in the left eye, blind on the left eye, no left eye, "
+            "includes left_eye": "left eye missing, missing left eye, left eye gone, left eye blind, blind in the left "
+            "eye, blind "
+            "on the left eye, no left eye, "
             "left eye lost, blind left eye",
-            "includes right_eye": "right eye missing, missing right eye, right eye gone, right eye blind, blind in the right eye, "
+            "includes right_eye": "right eye missing, missing right eye, right eye gone, right eye blind, blind in the "
+            "right eye, "
             "blind on the right eye, no right eye, right eye lost, blind right eye",
-            "count is 1": "1 eye missing, one-eyed, 1 eyed, 1 eye gone, blind in 1 eye, blind on 1 eye, 1 eye blind, an eye missing",
+            "count is 1": "1 eye missing, one-eyed, 1 eyed, 1 eye gone, blind in 1 eye, blind on 1 eye, 1 eye blind, an "
+            "eye missing",
         },
     ),
     Spoken(
         "fin_faults",
-        "malformed fin, deformed fin, fin malformed, fin deformed, kinked fin, fin kinked, fin missing, missing fin, fin fault, bent fin, "
+        "malformed fin, deformed fin, fin malformed, fin deformed, kinked fin, fin kinked, fin missing, "
+        "missing fin, fin fault, bent fin, "
         "fin bent, short fin",
         alone={
             f"includes {fin}": ", ".join(
@@ -244,7 +282,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     ),
     Spoken(
         "fin_damage",
-        "damaged fin, split fin, fin split, frayed fin, torn fin, fin torn, fin frayed, fin damaged, ragged fin, nipped fin, fin nipped, broken fin, "
+        "damaged fin, split fin, fin split, frayed fin, torn fin, fin torn, fin frayed, fin damaged, "
+        "ragged fin, nipped fin, fin nipped, broken fin, "
         "fin damage",
         alone={
             f"includes {fin}": ", ".join(
@@ -269,7 +308,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             )
         }
         | {
-            "is none": "fins whole, fins good, fins intact, fins perfect, all fins whole, fins sound, fins fine, all fins good, no damage to the fins"
+            "is none": "fins whole, fins good, fins intact, fins perfect, all fins whole, fins sound, fins fine, all "
+            "fins good, no damage to the fins"
         },
     ),
     Spoken(
@@ -292,15 +332,21 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     ),
     Spoken(
         "scale_loss",
-        "lost scale, missing scale, scale missing, scale lost, scale gone, bare spot, scale off, scales missing on the side, scale missing on the left side, "
-        "scale missing on the right side, scale missing on the flank, scale missing on the left flank, scale missing on the right flank, "
-        "scale missing on the back, scale lost on the back, scale lost on the flank, scale lost on the left, scale lost on the right, "
+        "lost scale, missing scale, scale missing, scale lost, scale gone, bare spot, scale off, scales "
+        "missing on the side, scale missing on the left side, "
+        "scale missing on the right side, scale missing on the flank, scale missing on the left flank, "
+        "scale missing on the right flank, "
+        "scale missing on the back, scale lost on the back, scale lost on the flank, scale lost on the "
+        "left, scale lost on the right, "
         "scale missing on the left, scale missing on the right, scale missing on the shoulder",
         alone={
-            "is 1": "missing a scale, a scale missing, lost a scale, a scale gone, missing a scale on the right flank, missing a scale on the left flank, "
-            "missing a scale on the side, missing a scale on the back, missing a scale on the left side, missing a scale on the right side, "
+            "is 1": "missing a scale, a scale missing, lost a scale, a scale gone, missing a scale on the right "
+            "flank, missing a scale on the left flank, "
+            "missing a scale on the side, missing a scale on the back, missing a scale on the left side, "
+            "missing a scale on the right side, "
             "missing a scale on the left, missing a scale on the right, missing 1 scale, lost 1 scale, 1 scale missing",
-            "at least 2": "a few scales missing, some scales missing, missing some scales, lost some scales, scales missing, missing scales, missing a few scales",
+            "at least 2": "a few scales missing, some scales missing, missing some scales, lost some scales, scales "
+            "missing, missing scales, missing a few scales",
             "is 2": "missing 2 scales, lost 2 scales",
             "is 3": "missing 3 scales, lost 3 scales",
             "is 0": "scales all there, no scales missing, scales complete, no scale missing",
@@ -316,7 +362,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "well": "well, good, fine, healthy, sound, lively",
         },
         alone={
-            "is well": "well, fish are well, all well, healthy, all healthy, fish well, lively, fit, in good health, all fit, fish are healthy, fish are fine, "
+            "is well": "well, fish are well, all well, healthy, all healthy, fish well, lively, fit, in good health, "
+            "all fit, fish are healthy, fish are fine, "
             "health good, all are well, 健康",
             "is sick": "sick, ill, fin rot, ulcer, open wound, parasites, a sore, sore, has a sore",
             "is doubtful": "clamps its fins, clamped fins, hangs back, off its food, listless",
@@ -331,7 +378,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "smooth": "smooth, smoothly, well, good, straight, fine, easily",
         },
         alone={
-            "is off": "rolls, leans, lists to one side, leans to one side, swims on its side, swims crooked, rolls when it swims"
+            "is off": "rolls, leans, lists to one side, leans to one side, swims on its side, swims crooked, rolls "
+            "when it swims"
         },
     ),
     Spoken(
@@ -350,12 +398,18 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
     ),
     SpokenTogether(
-        "good fish, clean fish, nothing wrong with it, nothing wrong, otherwise fine, otherwise good, otherwise clean, fine otherwise, clean otherwise, "
-        "good otherwise, nothing else, that is all, no problem, a pity, pity, shame, a shame, what a shame, sorry, lovely, lovely fish, nice fish, "
-        "pretty, cute, charming, i like it, i like that, i like this, i like this one, do not like it, do not like that, i do not like that, "
-        "i do not like it, does not bother me, do not mind, i do not mind, i do not mind that, never mind, no matter, fine, it is fine, is fine, "
-        "the children will love it, comes from good parents, good parents, let me look again later, let me see, let us see, well well, interesting, hovering gently, "
-        "i would say, hard to say, what else, healed, all healed, no wound, rest is fine, the rest is fine, the rest good, rest good, the rest ok, "
+        "good fish, clean fish, nothing wrong with it, nothing wrong, otherwise fine, otherwise good, "
+        "otherwise clean, fine otherwise, clean otherwise, "
+        "good otherwise, nothing else, that is all, no problem, a pity, pity, shame, a shame, what a "
+        "shame, sorry, lovely, lovely fish, nice fish, "
+        "pretty, cute, charming, i like it, i like that, i like this, i like this one, do not like it, "
+        "do not like that, i do not like that, "
+        "i do not like it, does not bother me, do not mind, i do not mind, i do not mind that, never "
+        "mind, no matter, fine, it is fine, is fine, "
+        "the children will love it, comes from good parents, good parents, let me look again later, let "
+        "me see, let us see, well well, interesting, hovering gently, "
+        "i would say, hard to say, what else, healed, all healed, no wound, rest is fine, the rest is "
+        "fine, the rest good, rest good, the rest ok, "
         "nothing special, too bad, oh dear, good one, a good one, nice one, a nice one, ok, fine fish, as expected, as usual",
         "nothing",
     ),

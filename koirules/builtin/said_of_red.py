@@ -39,11 +39,15 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "hi_cover",
         "cover, hi cover, red cover, red, hi, beni, covered, red share, share of red, red on the back, 緋の割合",
         alone={
-            "is 45 % to 55 %": "half red, half of it red, about half red, half the back is red, half red half white, red on half of the back, half and half",
-            "below 20 %": "hardly any red, hardly any pattern, very little red, hardly any hi, nearly all white, almost all white, too little red, "
+            "is 45 % to 55 %": "half red, half of it red, about half red, half the back is red, half red half white, red on "
+            "half of the back, half and half",
+            "below 20 %": "hardly any red, hardly any pattern, very little red, hardly any hi, nearly all white, almost "
+            "all white, too little red, "
             "not much red, little red, little hi, sparse, mostly white, red is sparse",
-            "is 0 %": "all white, no red, no red anywhere, pure white fish, no hi, plain white, white all over, shiromuji, 白無地",
-            "above 75 %": "mostly red, nearly all red, almost all red, red nearly everywhere, too much red, heavy red, heavy hi, too much hi, a lot of red, lots of red",
+            "is 0 %": "all white, no red, no red anywhere, pure white fish, no hi, plain white, white all "
+            "over, shiromuji, 白無地",
+            "above 75 %": "mostly red, nearly all red, almost all red, red nearly everywhere, too much red, heavy red, "
+            "heavy hi, too much hi, a lot of red, lots of red",
             "above 97 %": "all red, red all over, red everywhere, red from head to tail, akamuji, 赤無地",
             "is 30 % to 36 %": "a third red, a third of it red, about a third red",
             "is 62 % to 71 %": "two thirds red, about two thirds red",
@@ -64,12 +68,17 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "is nidan or sandan": "two or three steps, two or three patches, two to three steps, two to three patches",
             "is sandan or yondan": "three or four steps, three or four patches, three to four steps, three to four patches",
             "is yondan or godan": "four or five steps, four or five patches, four to five steps, four to five patches",
-            "is tancho": "tancho, a tancho, a real tancho, true tancho, tancho kohaku, tancho pattern, only a head patch, head patch only, "
+            "is tancho": "tancho, a tancho, a real tancho, true tancho, tancho kohaku, tancho pattern, only a head patch, "
+            "head patch only, "
             "only the head patch, spot on the head and nothing else, just the head patch, 丹頂",
-            "is ippon": "ippon, ippon hi, one long patch, one long red, one unbroken red, one long patch from head to tail, one long red without a break, "
-            "one long red patch, no breaks, unbroken red, red unbroken, no cut, no cut anywhere, no break, no break in the red, unbroken from head to tail, "
-            "straight red, straight hi, one piece, red in one piece, red without a break, one solid red, one continuous red, single long patch, one step, 一本緋",
-            "is inazuma": "inazuma, lightning, lightning pattern, zigzag, a zigzag, one long zigzag, zigzag pattern, lightning bolt, like lightning, inazuma pattern, "
+            "is ippon": "ippon, ippon hi, one long patch, one long red, one unbroken red, one long patch from head to "
+            "tail, one long red without a break, "
+            "one long red patch, no breaks, unbroken red, red unbroken, no cut, no cut anywhere, no break, "
+            "no break in the red, unbroken from head to tail, "
+            "straight red, straight hi, one piece, red in one piece, red without a break, one solid red, one "
+            "continuous red, single long patch, one step, 一本緋",
+            "is inazuma": "inazuma, lightning, lightning pattern, zigzag, a zigzag, one long zigzag, zigzag pattern, "
+            "lightning bolt, like lightning, inazuma pattern, "
             "red zigzags, zig zag, 稲妻",
         },
     ),
@@ -77,7 +86,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "step_count",
         "",
         alone={
-            "is 1": "only one patch, one patch, one red patch, a single patch, single patch, just one patch, only one red patch, one patch only"
+            "is 1": "only one patch, one patch, one red patch, a single patch, single patch, just one patch, only "
+            "one red patch, one patch only"
         },
     ),
     Spoken(
@@ -85,9 +95,11 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "pattern type, type of pattern",
         levels={"omoyo": "large, big, bold", "komoyo": "small, fine, busy"},
         alone={
-            "is omoyo": "omoyo, big patches, large patches, big bold patches, bold patches, large bold patches, big pattern, large pattern, bold pattern, "
+            "is omoyo": "omoyo, big patches, large patches, big bold patches, bold patches, large bold patches, big "
+            "pattern, large pattern, bold pattern, "
             "patches big, patches large, 大模様",
-            "is komoyo": "komoyo, small patches, little patches, small pattern, patches small, fine pattern, busy, busy pattern, lots of small patches, "
+            "is komoyo": "komoyo, small patches, little patches, small pattern, patches small, fine pattern, busy, busy "
+            "pattern, lots of small patches, "
             "many small patches, tiny patches, 小模様",
             "is gotenzakura": "gotenzakura, goten zakura, grape clusters, like cherry blossom, 御殿桜",
             "is kanoko": "kanoko, dappled, single red scales, fawn pattern, 鹿の子",
@@ -95,11 +107,14 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "maruten",
-        "maruten, separate head patch, round head patch, round patch on the head, round spot on the head, round mark on the head, head patch separate, 丸点",
+        "maruten, separate head patch, round head patch, round patch on the head, round spot on the "
+        "head, round mark on the head, head patch separate, 丸点",
         alone={
-            "is yes": "head patch apart, head patch stands alone, head patch parted from the body, round head spot, round patch on head, "
+            "is yes": "head patch apart, head patch stands alone, head patch parted from the body, round head spot, "
+            "round patch on head, "
             "round spot on the head like a coin, crown patch, round crown patch, a coin on the head",
-            "is no": "head runs into the shoulder, head patch joined, head joined to the shoulder, no maruten, head patch not separate",
+            "is no": "head runs into the shoulder, head patch joined, head joined to the shoulder, no maruten, head "
+            "patch not separate",
         },
     ),
     Spoken(
@@ -108,44 +123,61 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "odome",
-        "odome, ojime, white before the tail, white at the tail, gap before the tail, white gap before the tail, tail stop, space before the tail, "
+        "odome, ojime, white before the tail, white at the tail, gap before the tail, white gap before "
+        "the tail, tail stop, space before the tail, "
         "white behind the last red, 尾止め, 尾どめ",
         alone={
-            "below 1 %": "no odome, odome none, without odome, odome missing, no tail stop, runs into the tail, runs to the tail, "
-            "red runs into the tail, red runs right into the tail, red goes into the tail, hi into the tail, hi to the tail, red to the tail, "
-            "red up to the tail, no white before the tail, no gap before the tail, no stop, red down to the tail fin, hi runs into the tail, "
-            "no white at the tail, no stop at the tail, red right to the tail, red reaches the tail, hi reaches the tail, 尾止めなし, 尾止め無し",
-            "is 3 % to 12 %": "good odome, odome good, nice odome, odome nice, odome fine, odome right, odome clean, clean odome, tail stop, good tail stop, "
-            "tail stop good, nice tail stop, clean tail stop, nice gap before the tail, good gap before the tail, clear gap before the tail, has a tail stop, "
-            "white before the tail good, stops well before the tail, stops before the tail, nice white before the tail, odome present, has odome, "
-            "proper odome, clear odome, ends nicely before the tail, red stops before the tail, clean white before the tail, good stop at the tail, 尾止め良し",
-            "is 1 % to 4 %": "short odome, odome short, little white before the tail, weak odome, odome weak, narrow odome, odome narrow, small gap before the tail, "
+            "below 1 %": "no odome, odome none, without odome, odome missing, no tail stop, runs into the tail, runs to "
+            "the tail, "
+            "red runs into the tail, red runs right into the tail, red goes into the tail, hi into the tail, "
+            "hi to the tail, red to the tail, "
+            "red up to the tail, no white before the tail, no gap before the tail, no stop, red down to the "
+            "tail fin, hi runs into the tail, "
+            "no white at the tail, no stop at the tail, red right to the tail, red reaches the tail, hi "
+            "reaches the tail, 尾止めなし, 尾止め無し",
+            "is 3 % to 12 %": "good odome, odome good, nice odome, odome nice, odome fine, odome right, odome clean, clean "
+            "odome, tail stop, good tail stop, "
+            "tail stop good, nice tail stop, clean tail stop, nice gap before the tail, good gap before the "
+            "tail, clear gap before the tail, has a tail stop, "
+            "white before the tail good, stops well before the tail, stops before the tail, nice white "
+            "before the tail, odome present, has odome, "
+            "proper odome, clear odome, ends nicely before the tail, red stops before the tail, clean white "
+            "before the tail, good stop at the tail, 尾止め良し",
+            "is 1 % to 4 %": "short odome, odome short, little white before the tail, weak odome, odome weak, narrow odome, "
+            "odome narrow, small gap before the tail, "
             "short gap before the tail, odome tight, tight odome, odome a bit short",
-            "above 12 %": "long odome, odome long, much white before the tail, long white before the tail, odome too long, wide gap before the tail, "
+            "above 12 %": "long odome, odome long, much white before the tail, long white before the tail, odome too long, "
+            "wide gap before the tail, "
             "big gap before the tail",
         },
     ),
     Spoken(
         "odome_gap",
-        "odome, ojime, white before the tail, white at the tail, gap before the tail, white gap before the tail, tail stop, white behind the last red, "
-        "before the tail, ends before the tail, red ends before the tail, to the tail",
+        "odome, ojime, white before the tail, white at the tail, gap before the tail, white gap before "
+        "the tail, tail stop, white behind the last red, "
+        "before the tail, ends before the tail, red ends before the tail, to the tail, ends, red ends, "
+        "stops, red stops, end of the red",
     ),
     Spoken(
         "bongiri",
-        "bongiri, bon giri, red stops too early, red stops early, long white rear, ends too early, stops too early, rear all white, white rear, rear white, "
+        "bongiri, bon giri, red stops too early, red stops early, long white rear, ends too early, stops "
+        "too early, rear all white, white rear, rear white, "
         "red ends too early, ボンギリ",
         alone={
-            "is yes": "nothing behind the dorsal, no red behind the dorsal, nothing behind, no red on the rear, empty behind, empty rear, no red at the back, "
+            "is yes": "nothing behind the dorsal, no red behind the dorsal, nothing behind, no red on the rear, empty "
+            "behind, empty rear, no red at the back, "
             "nothing on the rear"
         },
     ),
     Spoken(
         "longest_white_gap",
-        "white gap, longest white gap, largest white gap, biggest white gap, longest white stretch, white stretch, white between the steps, white between the patches",
+        "white gap, longest white gap, largest white gap, biggest white gap, longest white stretch, "
+        "white stretch, white between the steps, white between the patches",
     ),
     Spoken(
         "white_gap",
-        "white gap, largest white gap, gap, white stretch, white between the steps, gap between the steps, gap between the patches, white between the patches",
+        "white gap, largest white gap, gap, white stretch, white between the steps, gap between the "
+        "steps, gap between the patches, white between the patches",
         levels={
             "none": "no",
             "short": "short, small, narrow, little, tight",
@@ -153,17 +185,21 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "long": "long, large, big, wide, huge, too long, too big",
         },
         alone={
-            "is long": "long white stretch, large white gap, big white gap, long white gap, big gap between the patches, wide gap between the steps, "
+            "is long": "long white stretch, large white gap, big white gap, long white gap, big gap between the "
+            "patches, wide gap between the steps, "
             "too much white in between, patches far apart",
             "is short": "patches close together, steps close together",
         },
     ),
     Spoken(
         "white_gap_place",
-        "white gap, largest white gap, longest white gap, biggest white gap, white stretch, long white stretch, large white gap, long white gap, gap",
+        "white gap, largest white gap, longest white gap, biggest white gap, white stretch, long white "
+        "stretch, large white gap, long white gap, gap",
         levels={
-            "front": "in front, at the front, at the shoulder, behind the shoulder, behind the head, on the shoulder, at the neck",
-            "middle": "in the middle, in the middle of the back, at the dorsal, under the dorsal, below the dorsal, on the back",
+            "front": "in front, at the front, at the shoulder, behind the shoulder, behind the head, on the shoulder, "
+            "at the neck",
+            "middle": "in the middle, in the middle of the back, at the dorsal, under the dorsal, below the dorsal, on "
+            "the back",
             "rear": "at the rear, behind the dorsal, at the back end",
         },
     ),
@@ -172,8 +208,10 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "small patches, little patches",
         levels={"none": "no, without", "few": "few, a few, some, one or two", "many": "many, lots of, too many, all"},
         alone={
-            "is few": "one small patch, last patch small, the last patch small, small last patch, second patch small, first patch small, third patch small, "
-            "the third very small, one patch very small, a small patch, one patch is small, last step small, small last step, second step small, third step small",
+            "is few": "one small patch, last patch small, the last patch small, small last patch, second patch small, "
+            "first patch small, third patch small, "
+            "the third very small, one patch very small, a small patch, one patch is small, last step small, "
+            "small last step, second step small, third step small",
         },
     ),
     Spoken("smallest_patch", "smallest patch, smallest red patch, smallest step"),
@@ -181,13 +219,18 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "hi_front_share",
         "red in front, share in front, red in the front half, in front",
         alone={
-            "above 70 %": "front heavy, heavy front, pattern heavy in front, pattern heavy front, heavy in front, front-heavy, more red in front, most of the red in front, red mostly in front, "
+            "above 70 %": "front heavy, heavy front, pattern heavy in front, pattern heavy front, heavy in front, "
+            "front-heavy, more red in front, most of the red in front, red mostly in front, "
             "top heavy, pattern front heavy, too much in front, too much red in front, loaded in front, weight in front",
-            "above 92 %": "all red in front, all the red is in front, all the red is on the front, all the red on the front half, all red on the front half, only the front is red, all in front, "
-            "all front, red only in front, pattern only on the front, everything in front, red only on the front half, all hi in front",
-            "below 30 %": "rear heavy, heavy behind, heavy at the rear, rear-heavy, more red behind, more red at the rear, most of the red behind, back heavy, "
+            "above 92 %": "all red in front, all the red is in front, all the red is on the front, all the red on the "
+            "front half, all red on the front half, only the front is red, all in front, "
+            "all front, red only in front, pattern only on the front, everything in front, red only on the "
+            "front half, all hi in front",
+            "below 30 %": "rear heavy, heavy behind, heavy at the rear, rear-heavy, more red behind, more red at the rear, "
+            "most of the red behind, back heavy, "
             "too much behind, too much red behind, pattern rear heavy, heavy rear, weight behind",
-            "below 8 %": "all rear, all the red is behind, all red behind, all the red on the rear, all red on the rear half, only the rear is red, red only on the rear, "
+            "below 8 %": "all rear, all the red is behind, all red behind, all the red on the rear, all red on the rear "
+            "half, only the rear is red, red only on the rear, "
             "all behind, red only behind, everything behind, pattern only on the rear, all hi behind",
         },
     ),
@@ -195,18 +238,25 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "hi_left_share",
         "red on the left side, share on the left, red left of the spine",
         alone={
-            "above 60 %": "left heavy, left-heavy, heavy on the left, more on the left, more red on the left, too much on the left, too much on the left side, most of the red on the left, "
-            "heavier on the left, leans to the left, more red on the left side, mostly on the left, more hi on the left, too much red on the left, mostly left",
-            "below 40 %": "right heavy, right-heavy, heavy on the right, more on the right, more red on the right, too much on the right, too much on the right side, most of the red on the right, "
-            "heavier on the right, leans to the right, more red on the right side, mostly on the right, more hi on the right, too much red on the right, mostly right",
-            "above 90 %": "all on the left, only on the left, all red on the left, red only on the left, pattern only on the left, nothing on the right side",
-            "below 10 %": "all on the right, only on the right, all red on the right, red only on the right, pattern only on the right, nothing on the left side",
+            "above 60 %": "left heavy, left-heavy, heavy on the left, more on the left, more red on the left, too much on "
+            "the left, too much on the left side, most of the red on the left, "
+            "heavier on the left, leans to the left, more red on the left side, mostly on the left, more hi "
+            "on the left, too much red on the left, mostly left",
+            "below 40 %": "right heavy, right-heavy, heavy on the right, more on the right, more red on the right, too "
+            "much on the right, too much on the right side, most of the red on the right, "
+            "heavier on the right, leans to the right, more red on the right side, mostly on the right, more "
+            "hi on the right, too much red on the right, mostly right",
+            "above 90 %": "all on the left, only on the left, all red on the left, red only on the left, pattern only on "
+            "the left, nothing on the right side",
+            "below 10 %": "all on the right, only on the right, all red on the right, red only on the right, pattern only "
+            "on the right, nothing on the left side",
             "is 40 % to 60 %": "left and right balanced, even left and right red, red balanced left and right",
         },
     ),
     Spoken(
         "one_sided",
-        "one-sided, one sided, pattern one sided, pattern on one side only, red on one side only, only on one side, all on one side, 片側",
+        "one-sided, one sided, pattern one sided, pattern on one side only, red on one side only, only "
+        "on one side, all on one side, 片側",
     ),
     Spoken(
         "balance",
@@ -217,42 +267,56 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "good": "good, nice, fine, well, perfect, excellent, great, right, very good, 良い",
         },
         alone={
-            "is good": "balanced, well balanced, balanced pattern, well balanced pattern, nicely balanced, pattern balanced, pattern well balanced, good balance, evenly spread, "
+            "is good": "balanced, well balanced, balanced pattern, well balanced pattern, nicely balanced, pattern "
+            "balanced, pattern well balanced, good balance, evenly spread, "
             "pattern evenly spread, red evenly spread, red well distributed, pattern well distributed, evenly distributed",
-            "is poor": "unbalanced, out of balance, badly balanced, no balance, lopsided, lopsided pattern, pattern lopsided, pattern unbalanced",
+            "is poor": "unbalanced, out of balance, badly balanced, no balance, lopsided, lopsided pattern, pattern "
+            "lopsided, pattern unbalanced",
         },
     ),
     Spoken(
         "hi_below_line",
-        "red below the lateral line, red under the lateral line, below the lateral line, under the lateral line, hi below the line",
+        "red below the lateral line, red under the lateral line, below the lateral line, under the "
+        "lateral line, hi below the line",
         alone={
-            "is 0 %": "red stays above the lateral line, red above the lateral line, nothing below the lateral line, no red below the lateral line, "
-            "stays above the lateral line, red stays on the back, red high on the back, no red on the sides, above the lateral line",
-            "above 5 %": "red down the sides, red below the line, reaches below the lateral line, red goes below the lateral line, red far down the sides",
+            "is 0 %": "red stays above the lateral line, red above the lateral line, nothing below the lateral line, "
+            "no red below the lateral line, "
+            "stays above the lateral line, red stays on the back, red high on the back, no red on the sides, "
+            "above the lateral line",
+            "above 5 %": "red down the sides, red below the line, reaches below the lateral line, red goes below the "
+            "lateral line, red far down the sides",
         },
     ),
     Spoken(
         "makibara",
-        "makibara, red round the belly, red wraps round the belly, red on the belly, belly red, red under the belly, wraps round the belly, red wrapped round the belly, 巻腹",
+        "makibara, red round the belly, red wraps round the belly, red on the belly, belly red, red "
+        "under the belly, wraps round the belly, red wrapped round the belly, 巻腹",
         alone={
-            "is yes": "red goes down over the belly, red goes down over the belly on both sides, red down to the belly, red down to the belly on the left, "
-            "red down to the belly on the right, red runs under the belly, red to the belly, red reaches the belly, wrapped, wraps down, wraps under, belly wrapped, "
-            "red round the belly on both sides, red goes under, wraps the belly, red wraps the belly, hi wraps, wraps around the belly, red comes round the belly",
+            "is yes": "red goes down over the belly, red goes down over the belly on both sides, red down to the "
+            "belly, red down to the belly on the left, "
+            "red down to the belly on the right, red runs under the belly, red to the belly, red reaches the "
+            "belly, wrapped, wraps down, wraps under, belly wrapped, "
+            "red round the belly on both sides, red goes under, wraps the belly, red wraps the belly, hi "
+            "wraps, wraps around the belly, red comes round the belly",
             "is no": "belly white, white belly, clean belly, no red on the belly, belly clean",
         },
     ),
     Spoken(
         "shoulder_cut",
-        "kata nuki, kata-nuki, katanuki, shoulder cut, white cut at the shoulder, white notch at the shoulder, white at the shoulder, white gap at the shoulder, notch at the shoulder, "
-        "cut at the shoulder, white on the shoulder, cut behind the head, white notch behind the head, shoulder notch, notch in the shoulder, step at the shoulder, 肩抜き",
+        "kata nuki, kata-nuki, katanuki, shoulder cut, white cut at the shoulder, white notch at the "
+        "shoulder, white at the shoulder, white gap at the shoulder, notch at the shoulder, "
+        "cut at the shoulder, white on the shoulder, cut behind the head, white notch behind the head, "
+        "shoulder notch, notch in the shoulder, step at the shoulder, 肩抜き",
     ),
     SpokenTogether(
-        "menkaburi, hood, red hood, a hood, full hood, hood over the face, a hood right over the face, hooded, face all red, red face, whole head red, "
+        "menkaburi, hood, red hood, a hood, full hood, hood over the face, a hood right over the face, "
+        "hooded, face all red, red face, whole head red, "
         "head all red, red covers the whole head, red over the whole face, red over the whole head, 面かぶり",
         "head_hi is hood",
     ),
     SpokenTogether(
-        "bozu, white head, head white, no red on the head, no head red, no hi on the head, head has no red, head without red, head is completely white, "
+        "bozu, white head, head white, no red on the head, no head red, no hi on the head, head has no "
+        "red, head without red, head is completely white, "
         "head all white, no head hi, bald, bald head, plain white head, head blank, head completely white, 坊主",
         "head_hi is none",
     ),
@@ -267,26 +331,37 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "hood": "hood",
         },
         alone={
-            "is u_shape": "u shape on the head, u shaped head, good head, good head patch, nice head patch, nice head, horseshoe, nice cap"
+            "is u_shape": "u shape on the head, u shaped head, good head, good head patch, nice head patch, nice head, "
+            "horseshoe, nice cap"
         },
     ),
     Spoken(
         "head_hi_front",
         "head red front, front of the head red",
         alone={
-            "at most nostrils": "clean face, face free, face clean, free face, clean nose, nose clean, nose is clean, nose white, white nose, no red on the nose, nothing on the nose, "
+            "at most nostrils": "clean face, face free, face clean, free face, clean nose, nose clean, nose is clean, nose "
+            "white, white nose, no red on the nose, nothing on the nose, "
             "nose free, red stops before the nose, clear nose, nose clear, nose is white, face is clean, nose is free",
-            "is behind_eyes": "red begins behind the eyes, red starts behind the eyes, hi starts behind the eyes, head red behind the eyes, stops behind the eyes, "
-            "red stops behind the eyes, hi begins behind the eyes, hi stops behind the eyes, head hi behind the eyes, head patch ends behind the eyes, ends behind the eyes",
-            "is eye_line": "red stops at the eyes, red ends at the eyes, red to the eyes, hi to the eyes, head red to the eyes, stops at the eyes, to the eye line, "
-            "red stops at the eye line, ends at the eyes, hi stops at the eyes, head patch to the eyes, head patch ends at the eyes, up to the eyes, reaches the eyes, "
+            "is behind_eyes": "red begins behind the eyes, red starts behind the eyes, hi starts behind the eyes, head red "
+            "behind the eyes, stops behind the eyes, "
+            "red stops behind the eyes, hi begins behind the eyes, hi stops behind the eyes, head hi behind "
+            "the eyes, head patch ends behind the eyes, ends behind the eyes",
+            "is eye_line": "red stops at the eyes, red ends at the eyes, red to the eyes, hi to the eyes, head red to the "
+            "eyes, stops at the eyes, to the eye line, "
+            "red stops at the eye line, ends at the eyes, hi stops at the eyes, head patch to the eyes, head "
+            "patch ends at the eyes, up to the eyes, reaches the eyes, "
             "red reaches the eyes, hi to the eye line, red to the eye line, red begins at the eyes",
-            "is nostrils": "hi to the nostrils, red to the nostrils, stops at the nostrils, red stops at the nostrils, head patch reaches the nostrils, reaches the nostrils, "
-            "red reaches the nostrils, head red to the nostrils, up to the nostrils, head patch to the nostrils, hi reaches the nostrils, ends at the nostrils, "
+            "is nostrils": "hi to the nostrils, red to the nostrils, stops at the nostrils, red stops at the nostrils, head "
+            "patch reaches the nostrils, reaches the nostrils, "
+            "red reaches the nostrils, head red to the nostrils, up to the nostrils, head patch to the "
+            "nostrils, hi reaches the nostrils, ends at the nostrils, "
             "red ends at the nostrils, red down to the nostrils",
-            "is nose": "hanazuki, hana zuki, red on the nose, red to the nose, hi to the nose, red runs to the nose, runs down to the nose, red nose, nose red, hi on the nose, "
-            "red spot on the nose, red down to the nose, head red to the nose, reaches the nose, head patch reaches the nose, red runs down to the nose, 鼻つき",
-            "is lips": "red to the lips, hi to the lips, red runs to the lips, red down to the lips, red reaches the lips, head red to the lips, red to the mouth, "
+            "is nose": "hanazuki, hana zuki, red on the nose, red to the nose, hi to the nose, red runs to the nose, "
+            "runs down to the nose, red nose, nose red, hi on the nose, "
+            "red spot on the nose, red down to the nose, head red to the nose, reaches the nose, head patch "
+            "reaches the nose, red runs down to the nose, 鼻つき",
+            "is lips": "red to the lips, hi to the lips, red runs to the lips, red down to the lips, red reaches the "
+            "lips, head red to the lips, red to the mouth, "
             "red down to the mouth, hi to the mouth",
         },
     ),
@@ -296,7 +371,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "head_patch_shape",
-        "head patch, head spot, patch on the head, spot on the head, spot, head mark, shape of the head patch, head red, tancho spot, tancho patch, mark on the head, patch",
+        "head patch, head spot, patch on the head, spot on the head, spot, head mark, shape of the head "
+        "patch, head red, tancho spot, tancho patch, mark on the head, patch",
         levels={
             "round": "round, circular, perfectly round, like a coin, like the sun, nicely round, very round",
             "oval": "oval, egg shaped, long",
@@ -322,21 +398,26 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "off_rear": "too far back, set back",
         },
         alone={
-            "is off_left or off_right or off_front or off_rear": "spot off centre, head patch off centre, patch off centre, off centre, spot not in the middle, not centred"
+            "is off_left or off_right or off_front or off_rear": "spot off centre, head patch off centre, patch off centre, off centre, spot not in the "
+            "middle, "
+            "not centred"
         },
     ),
     Spoken(
         "kuchibeni",
-        "kuchibeni, red lips, lipstick, red on the lips, lips red, hi on the lips, red mouth, little red on the lips, trace of red on the lips, bit of red on the lips, 口紅",
+        "kuchibeni, red lips, lipstick, red on the lips, lips red, hi on the lips, red mouth, little red "
+        "on the lips, trace of red on the lips, bit of red on the lips, 口紅",
         alone={"is no": "lips clean, clean lips, white lips, lips white, no lipstick, no red on the lips"},
     ),
     Spoken(
         "hi_on_eyes",
         beside=f"{_RED}, red touches, hi touches, red patch, patch, red covers, hi covers, red on, red reaches",
         alone={
-            "is none": "eyes free, eyes clean, eyes free of red, nothing on the eyes, eyes white, no red near the eyes, both eyes free, no red on either eye, eyes clear of red",
+            "is none": "eyes free, eyes clean, eyes free of red, nothing on the eyes, eyes white, no red near the eyes, "
+            "both eyes free, no red on either eye, eyes clear of red",
             "is (left_eye, right_eye)": "both eyes covered, both eyes red",
-            "count is 1": "patch over an eye, 1 eye covered, 1 eye red, red over an eye, red on an eye, hi on an eye, hi over an eye, red touches an eye",
+            "count is 1": "patch over an eye, 1 eye covered, 1 eye red, red over an eye, red on an eye, hi on an eye, hi "
+            "over an eye, red touches an eye",
         },
     ),
     Spoken(
@@ -351,53 +432,67 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "hi_on_fins",
         beside=f"{_RED}, some red, red streak, red tinge, splash of red, red patch",
         alone={
-            "is none": "fins clean, clean fins, fins white, white fins, no red in the fins, no red on the fins, no hi in the fins, no hi on the fins, fins free of red, fins all white, fins clear, "
+            "is none": "fins clean, clean fins, fins white, white fins, no red in the fins, no red on the fins, no hi "
+            "in the fins, no hi on the fins, fins free of red, fins all white, fins clear, "
             "all fins white, nothing in the fins, no red on any fin, no red in any fin, no colour in the fins",
-            "count at least 1": "red in the fins, hi in the fins, red in a fin, red in one fin, red on the fins, red on a fin, red fins, hi on the fins, some red in the fins, colour in the fins",
+            "count at least 1": "red in the fins, hi in the fins, red in a fin, red in one fin, red on the fins, red on a fin, "
+            "red fins, hi on the fins, some red in the fins, colour in the fins",
         },
     ),
     Spoken("hi_at_fins", beside="red at the root, red round the root, red skin at"),
     Spoken(
         "motoaka",
-        "motoaka, moto aka, red joint, red in the joint, red at the joint, red at the base, red at the joint of, red in the joint of, red at the base of, hi at the base of, "
+        "motoaka, moto aka, red joint, red in the joint, red at the joint, red at the base, red at the "
+        "joint of, red in the joint of, red at the base of, hi at the base of, "
         "hi in the joint of, base red, joint red, red root, 元赤",
         alone={
-            "is (left_pectoral, right_pectoral)": "motoaka on both sides, motoaka both, motoaka both sides, both joints red, red in both joints, red at the base of both pectorals, motoaka left and right",
+            "is (left_pectoral, right_pectoral)": "motoaka on both sides, motoaka both, motoaka both sides, both joints red, red in both "
+            "joints, "
+            "red at the base of both pectorals, motoaka left and right",
             "includes left_pectoral": "motoaka left, left motoaka, motoaka on the left, red in the left joint, left joint red",
-            "includes right_pectoral": "motoaka right, right motoaka, motoaka on the right, red in the right joint, right joint red",
-            "count at least 1": "red at the base of a pectoral, only at the base, at the base, red at the base of the fin, only the joint, only in the joint, just at the base, red at the pectoral base",
+            "includes right_pectoral": "motoaka right, right motoaka, motoaka on the right, red in the right joint, right joint "
+            "red",
+            "count at least 1": "red at the base of a pectoral, only at the base, at the base, red at the base of the "
+            "fin, only "
+            "the joint, only in the joint, just at the base, red at the pectoral base",
             "is none": "joints clean, joints white, no motoaka",
         },
     ),
     Spoken(
         "windows",
-        "window, mado, white hole, hole, hole in the red, white hole in the red, window in the red, white spot in the red, white island, "
+        "window, mado, white hole, hole, hole in the red, white hole in the red, window in the red, "
+        "white spot in the red, white island, "
         + ", ".join(
             f"{noun} in the {where} {patch}"
             for noun in ("window", "hole", "mado", "white hole")
             for where in ("first", "second", "third", "last", "front", "rear", "middle", "shoulder", "body", "red")
             for patch in ("patch", "step")
         )
-        + ", hole behind the dorsal, hole in the red behind the dorsal, window on the shoulder, window in the back, hole in the hi, hole on the back, 窓",
+        + ", hole behind the dorsal, hole in the red behind the dorsal, window on the shoulder, window in "
+        "the back, hole in the hi, hole on the back, 窓",
         alone={
-            "is 0": "no windows, no window, no holes, no holes in the red, red without holes, closed red, red closed, solid red, 窓なし",
+            "is 0": "no windows, no window, no holes, no holes in the red, red without holes, closed red, red "
+            "closed, solid red, 窓なし",
             "at least 2": "windows, holes, full of holes, several windows, holes in the red",
         },
     ),
     Spoken(
         "head_windows",
-        "window in the head, window on the head, hole in the head patch, window in the head patch, head window, hole in the head red, hole on the head, "
+        "window in the head, window on the head, hole in the head patch, window in the head patch, head "
+        "window, hole in the head red, hole on the head, "
         "white hole in the head patch",
     ),
     Spoken(
         "tobihi",
-        "tobihi, stray spot, splash, stray red spot, red dot, little red dot, small red dot, small red spot, little red spot, stray scale of red, stray red scale, "
+        "tobihi, stray spot, splash, stray red spot, red dot, little red dot, small red dot, small red "
+        "spot, little red spot, stray scale of red, stray red scale, "
         "red splash, stray hi, red speck, stray red, isolated red spot, loose red spot, flying red, red scale, 飛び緋",
         alone={"is 0": "no tobihi, no splashes, no stray spots, no stray red, no stray red spots, no red dots"},
     ),
     Spoken(
         "tobihi_places",
-        "tobihi, stray spot, splash, stray red spot, red dot, little red dot, small red dot, small red spot, little red spot, stray scale of red, stray red scale, "
+        "tobihi, stray spot, splash, stray red spot, red dot, little red dot, small red dot, small red "
+        "spot, little red spot, stray scale of red, stray red scale, "
         "red splash, stray hi, red speck, stray red, isolated red spot, loose red spot, red scale",
         levels={
             "left_flank": "left side of the body",
@@ -422,7 +517,8 @@ SAID_OF_AMOUNTS: tuple[Saying, ...] = tuple(
             for on in ("on", "inside")
         ),
         levels={
-            "trace": "a little, a trace of, a touch of, a bit of, a hint of, a tiny bit of, trace of, a streak of, very little, a spot of, a tinge of, a thin line of, "
+            "trace": "a little, a trace of, a touch of, a bit of, a hint of, a tiny bit of, trace of, a streak of, "
+            "very little, a spot of, a tinge of, a thin line of, "
             "a splash of, slight, small, some little",
             "part": "some, half",
             "all": "full, solid, much, lots of, a lot of",
@@ -464,17 +560,24 @@ SAID_OF_AMOUNTS: tuple[Saying, ...] = tuple(
 SAID_OF_RED: tuple[Saying, ...] = (
     Spoken(
         "kiwa",
-        "kiwa, edge, edges, rear edge, rear edges, side edge, edge of the red, edges of the red, edge of the patch, edges of the patches, edge of the second patch, "
-        "rear edge of the first patch, rear edge of the second patch, rear edge of the last patch, edge of the hi, border, outline of the red, borders, kiwa edge, キワ, 際",
+        "kiwa, edge, edges, rear edge, rear edges, side edge, edge of the red, edges of the red, edge of "
+        "the patch, edges of the patches, edge of the second patch, "
+        "rear edge of the first patch, rear edge of the second patch, rear edge of the last patch, edge "
+        "of the hi, border, outline of the red, borders, kiwa edge, キワ, 際",
         levels={
-            "blurred": "blurred, soft, fuzzy, woolly, blurry, unclear, ragged, washed out, weak, poor, bad, not there, faded, dull, bleeding, smudged, indistinct, ぼけ, 甘い",
+            "blurred": "blurred, soft, fuzzy, woolly, blurry, unclear, ragged, washed out, weak, poor, bad, not there, "
+            "faded, dull, bleeding, smudged, indistinct, ぼけ, 甘い",
             "fair": "fair, average, middling, ok, okay, passable, ordinary, acceptable, so so, 普通",
-            "sharp": "sharp, crisp, clean, clear, good, cut clean, tight, nice, neat, fine, well cut, well defined, defined, strong, 良い, シャープ",
-            "razor": "razor, razor sharp, like a razor, cut with a knife, knife sharp, very sharp, perfect, excellent, superb, extremely sharp, outstanding, 抜群",
+            "sharp": "sharp, crisp, clean, clear, good, cut clean, tight, nice, neat, fine, well cut, well defined, "
+            "defined, strong, 良い, シャープ",
+            "razor": "razor, razor sharp, like a razor, cut with a knife, knife sharp, very sharp, perfect, "
+            "excellent, superb, extremely sharp, outstanding, 抜群",
         },
         alone={
-            "is razor": "razor cut, razor edge, razor edges, cut with a knife, cut as with a knife, sharp as a knife, like cut with scissors",
-            "is sharp": "sharp edges all round, sharp edges everywhere, edges sharp all round, crisp all round, edges sharp everywhere",
+            "is razor": "razor cut, razor edge, razor edges, cut with a knife, cut as with a knife, sharp as a knife, "
+            "like cut with scissors",
+            "is sharp": "sharp edges all round, sharp edges everywhere, edges sharp all round, crisp all round, edges "
+            "sharp everywhere",
             "is blurred": "red runs into the white, red bleeds into the white, kiwa bokeh, キワぼけ",
         },
     ),
@@ -490,12 +593,16 @@ SAID_OF_RED: tuple[Saying, ...] = (
     ),
     Spoken(
         "sashi_depth",
-        "sashi, scale, scale deep, scale of sashi, front edge, front edges, sashi depth, rows of sashi, sashi scale, row of scales, row, サシ, 差し",
+        "sashi, scale, scale deep, scale of sashi, front edge, front edges, sashi depth, rows of sashi, "
+        "sashi scale, row of scales, row, サシ, 差し",
         alone={
-            "at least 2": "deep sashi, sashi deep, wide sashi, sashi wide, long sashi, sashi long, sashi too deep, too much sashi, sashi too wide, heavy sashi, broad sashi, sashi broad, "
+            "at least 2": "deep sashi, sashi deep, wide sashi, sashi wide, long sashi, sashi long, sashi too deep, too "
+            "much sashi, sashi too wide, heavy sashi, broad sashi, sashi broad, "
             "big sashi, lots of sashi",
-            "is 0.5": "half a scale, sashi half a scale, half scale sashi, half a scale of sashi, front edges half a scale, front edge half a scale, half a scale deep",
-            "at most 1": "short sashi, sashi short, narrow sashi, sashi narrow, little sashi, tight sashi, sashi tight, sashi good, good sashi, clean sashi, sashi clean, sashi fine, fine sashi, "
+            "is 0.5": "half a scale, sashi half a scale, half scale sashi, half a scale of sashi, front edges half a "
+            "scale, front edge half a scale, half a scale deep",
+            "at most 1": "short sashi, sashi short, narrow sashi, sashi narrow, little sashi, tight sashi, sashi tight, "
+            "sashi good, good sashi, clean sashi, sashi clean, sashi fine, fine sashi, "
             "nice sashi, sharp sashi, sashi sharp, sashi small, small sashi, sashi neat",
             "is 0": "no sashi, sashi none, without sashi, sashi gone, sashi finished, サシなし",
         },
@@ -528,16 +635,21 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "hi_even",
         f"{_RED}, red tone, tone of the red, evenness, evenness of the red, hi tone, colour of the red",
         levels={
-            "patchy": "patchy, uneven, blotchy, mottled, spotty, cloudy, irregular, varied, not even, mixed, not the same everywhere, ムラ",
+            "patchy": "patchy, uneven, blotchy, mottled, spotty, cloudy, irregular, varied, not even, mixed, not the "
+            "same everywhere, ムラ",
             "fair": "fairly even",
-            "even": "even, uniform, the same everywhere, same everywhere, even from head to tail, consistent, one tone, even all over, smooth, same all over, even throughout, "
+            "even": "even, uniform, the same everywhere, same everywhere, even from head to tail, consistent, one "
+            "tone, even all over, smooth, same all over, even throughout, "
             "the same from head to tail, 均一",
         },
         alone={
             "is even": "even, evenly coloured, one tone of red, one tone from head to tail, ムラなし",
-            "is patchy": "patchy, uneven, lighter on the head, lighter on the head than on the body, paler on the head, head paler than the body, head paler, darker on the head, "
-            "red darker on the head, red lighter on the head, red paler on the head, red lighter at the rear, red paler at the rear, red lighter at the tail, red paler at the tail, "
-            "head lighter than the body, head darker than the body, colour differs from patch to patch, red differs, different reds, different shades of red, "
+            "is patchy": "patchy, uneven, lighter on the head, lighter on the head than on the body, paler on the head, "
+            "head paler than the body, head paler, darker on the head, "
+            "red darker on the head, red lighter on the head, red paler on the head, red lighter at the "
+            "rear, red paler at the rear, red lighter at the tail, red paler at the tail, "
+            "head lighter than the body, head darker than the body, colour differs from patch to patch, red "
+            "differs, different reds, different shades of red, "
             "two tones, two shades of red, ムラあり",
         },
     ),
@@ -545,13 +657,16 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "hi_thick",
         f"{_RED}, thickness, thickness of the red, red thickness, 緋の厚み",
         levels={
-            "thin": "thin, weak, transparent, see through, shallow, watery, thin at the rear, thin at the tail, thin on the head, thin on the shoulder, thin at the edges, too thin, 薄い",
+            "thin": "thin, weak, transparent, see through, shallow, watery, thin at the rear, thin at the tail, thin "
+            "on the head, thin on the shoulder, thin at the edges, too thin, 薄い",
             "fair": "fair, average, medium, ok, ordinary",
             "thick": "thick, dense, solid, heavy, rich, strong thick, full, very thick, opaque, 厚い",
         },
         alone={
-            "is thin": "kokesuki, scales show through, scales show through the red, you can see the scales, you can see the scales through it, scales visible, scales can be seen, thin at the rear, "
-            "can see the scales through the red, you can see the scales through the red, scales visible through the red, single scales show, scales shine through, thin in places, コケ透き",
+            "is thin": "kokesuki, scales show through, scales show through the red, you can see the scales, you can see "
+            "the scales through it, scales visible, scales can be seen, thin at the rear, "
+            "can see the scales through the red, you can see the scales through the red, scales visible "
+            "through the red, single scales show, scales shine through, thin in places, コケ透き",
             "is thick": "no scales visible, no kokesuki, scales hidden",
         },
     ),
@@ -561,7 +676,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         levels={
             "pale": "pale, faint, pink, pinkish, washed out, light, weak, faded, almost pink, bleached, very light, dull",
             "fair": "fair, average, medium, moderate",
-            "strong": "strong, bright, good, vivid, nice, lively, brilliant, clear, lovely, intense, fine, beautiful, fiery, 鮮やか",
+            "strong": "strong, bright, good, vivid, nice, lively, brilliant, clear, lovely, intense, fine, beautiful, "
+            "fiery, 鮮やか",
             "deep": "deep, very strong, very deep, dark and strong, very intense, 濃い",
         },
         alone={
@@ -580,7 +696,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "strong": "strong, strongly, badly, heavy, severe",
         },
         alone={
-            "at least slight": "red fading, the red is fading, fading, red is going, hi fading, red fades, red is breaking up, red breaking up, red going, fades, red fades out, hi is breaking up, "
+            "at most slight": "red fading, the red is fading, fading, red is going, hi fading, red fades, red is breaking up, "
+            "red breaking up, red going, fades, red fades out, hi is breaking up, "
             "red is fading out, red fading at the edges",
             "is strong": "red nearly gone, red almost gone, hi nearly gone",
             "is none": "no fading, nothing fading, red holds, stable red",
@@ -588,17 +705,23 @@ SAID_OF_RED: tuple[Saying, ...] = (
     ),
     Spoken(
         "fading_places",
-        "fading, red fading, fading red, the red is fading, red fades, red is going, hi fading, red thinning, red breaking up, thinning red",
+        "fading, red fading, fading red, the red is fading, red fades, red is going, hi fading, red "
+        "thinning, red breaking up, thinning red",
         levels={
-            "stem": "at the last patch, last patch, on the last patch, on the last step, at the last step, tail end, at the tail end, towards the tail, at the tail, last step, in the last patch, rear patch",
+            "stem": "at the last patch, last patch, on the last patch, on the last step, at the last step, tail end, "
+            "at the tail end, towards the tail, at the tail, last step, in the last patch, rear patch",
             "shoulder": "first patch, shoulder patch, on the first patch",
             "crown": "head patch, on the head patch",
         },
         alone={
-            "includes stem": "the red on the tail end is fading, red on the tail end fading, last patch fading, last patch is fading, the last step is fading, last step fading, rear patch fading, "
-            "last patch going, red at the tail is fading, red at the tail end is fading, last step going, last patch fades, last step breaking up, last patch breaking up",
-            "includes crown": "head patch fading, head patch is fading, the red on the head is fading, head red fading, red on the head fading, head hi fading",
-            "includes shoulder": "the red on the shoulder is fading, shoulder patch fading, first patch fading, red on the shoulder fading",
+            "includes stem": "the red on the tail end is fading, red on the tail end fading, last patch fading, last patch is "
+            "fading, the last step is fading, last step fading, rear patch fading, "
+            "last patch going, red at the tail is fading, red at the tail end is fading, last step going, "
+            "last patch fades, last step breaking up, last patch breaking up",
+            "includes crown": "head patch fading, head patch is fading, the red on the head is fading, head red fading, red on "
+            "the head fading, head hi fading",
+            "includes shoulder": "the red on the shoulder is fading, shoulder patch fading, first patch fading, red on the "
+            "shoulder fading",
         },
     ),
     Spoken("niban_hi", "niban hi, nibanhi, secondary red, late red, second red, secondary hi, thin second red, 二番緋"),
@@ -611,9 +734,11 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
         "shiroji, white, white ground, ground, white skin, skin, the white, whiteness, skin colour, 白地, 白質, 地肌",
         levels={
             "yellow": "yellow, very yellow, dirty yellow, yellowed, 黄色い",
-            "cream": "cream, creamy, ivory, off white, slightly yellow, a bit yellow, a little yellow, yellowish, fair, average, milky, somewhat yellow, slight yellow, slightly creamy",
+            "cream": "cream, creamy, ivory, off white, slightly yellow, a bit yellow, a little yellow, yellowish, "
+            "fair, average, milky, somewhat yellow, slight yellow, slightly creamy",
             "white": "white, good, clean, nice, clear, fine, bright, pure, 白い",
-            "snow": "snow, snow white, snowy, perfect, excellent, superb, milk white, like snow, pure white, brilliant, dazzling, very white, porcelain, paper white, 雪白, 真っ白",
+            "snow": "snow, snow white, snowy, perfect, excellent, superb, milk white, like snow, pure white, "
+            "brilliant, dazzling, very white, porcelain, paper white, 雪白, 真っ白",
         },
         alone={
             "is snow": "snow white skin, white as snow, snow white, skin snow white",
@@ -627,8 +752,10 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
         "head white, white of the head, white on the head",
         levels={"yellow": "yellow", "cream": "cream, creamy, slightly yellow", "clear": "clear, white, clean"},
         alone={
-            "at most cream": "yellow head, yellow on the head, head yellow, slight yellow on the head, head a bit yellow, yellow at the head, yellowish head, head yellowish, "
-            "head slightly yellow, yellow nose, nose yellow, a bit of yellow on the head, a little yellow on the head, cream on the head, shiroji cream on the head, "
+            "at most cream": "yellow head, yellow on the head, head yellow, slight yellow on the head, head a bit yellow, "
+            "yellow at the head, yellowish head, head yellowish, "
+            "head slightly yellow, yellow nose, nose yellow, a bit of yellow on the head, a little yellow on "
+            "the head, cream on the head, shiroji cream on the head, "
             "head still yellow, yellow face, face yellow, shiroji yellow on the head, white yellow on the head, head is yellow",
         },
     ),

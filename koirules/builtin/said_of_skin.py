@@ -12,13 +12,16 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "dull": "dull, matt, flat, poor, weak, no, bad, dead, ない",
             "fair": "fair, average, ordinary, some, little",
             "good": "good, shiny, nice, shining, glossy, bright, fine, strong, well, 良い",
-            "superb": "superb, excellent, super, brilliant, outstanding, perfect, fantastic, great, amazing, wonderful, exceptional, like porcelain, "
+            "superb": "superb, excellent, super, brilliant, outstanding, perfect, fantastic, great, amazing, "
+            "wonderful, exceptional, like porcelain, "
             "very good, like varnish, 極上",
         },
         alone={
-            "is dull": "dull, dull skin, no shine, no shine at all, no lustre, without lustre, no gloss, dull as paper, matt, 艶なし",
+            "is dull": "dull, dull skin, no shine, no shine at all, no lustre, without lustre, no gloss, dull as paper, "
+            "matt, 艶なし",
             "is good": "shiny, shining, glossy, good shine, shines nicely, shines, shines well",
-            "is superb": "like varnish, varnished, skin like porcelain, porcelain skin, like porcelain, shines like glass, shines like a mirror, "
+            "is superb": "like varnish, varnished, skin like porcelain, porcelain skin, like porcelain, shines like "
+            "glass, shines like a mirror, "
             "superb skin",
         },
     ),
@@ -37,22 +40,26 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     ),
     Spoken(
         "shimi_count",
-        "shimi, black speck, speck, black spot, small black spot, tiny black spot, black dot, little black dot, small black dot, fleck, black fleck, "
+        "shimi, black speck, speck, black spot, small black spot, tiny black spot, black dot, little "
+        "black dot, small black dot, fleck, black fleck, "
         "freckle, fine black speck, fine speck, pinhead, シミ, しみ",
         alone={
-            "at least 4": "many shimi, lots of shimi, full of shimi, many specks, lots of specks, many black specks, lots of black specks, peppered, "
+            "at least 4": "many shimi, lots of shimi, full of shimi, many specks, lots of specks, many black specks, lots "
+            "of black specks, peppered, "
             "full of specks, specks all over, shimi all over, covered in specks, peppered with specks",
-            "is 0": "no shimi, not a single speck, no specks, no black specks, without specks, not 1 speck, no specks at all, free of shimi, free of specks, "
+            "is 0": "no shimi, not a single speck, no specks, no black specks, without specks, not 1 speck, no "
+            "specks at all, free of shimi, free of specks, "
             "no black spots, clean of specks, not a speck, シミなし",
         },
     ),
     Spoken(
         "shimi_size",
-        "largest speck, biggest speck, largest shimi, biggest shimi, biggest, largest, largest black speck, biggest 1, largest 1, speck size",
+        "largest speck, biggest speck, largest shimi, biggest shimi, biggest, largest, largest black speck, speck size",
     ),
     Spoken(
         "shimi_places",
-        "shimi, black speck, speck, black spot, small black spot, tiny black spot, black dot, little black dot, small black dot, fleck, black fleck, "
+        "shimi, black speck, speck, black spot, small black spot, tiny black spot, black dot, little "
+        "black dot, small black dot, fleck, black fleck, "
         "another, another speck, another black speck, another 1, specks, freckle, シミ",
     ),
     Spoken("hikui", "hikui, raised patch, yellowish patch in the red, raised red, hi kui, red disease, ヒクイ"),
@@ -79,7 +86,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "imposing": "imposing, huge, enormous, massive, overwhelming",
         },
         alone={
-            "is strong": "power, lots of power, has power, draws the eye, catches the eye, eye catcher, stands out, strong presence, jumps out at you",
+            "is strong": "power, lots of power, has power, draws the eye, catches the eye, eye catcher, stands out, "
+            "strong presence, jumps out at you",
             "is imposing": "imposing, imposing fish, majestic, 迫力あり",
             "is plain": "no presence, you would not look twice, does not stand out",
         },
@@ -94,7 +102,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "excellent": "excellent, outstanding, superb, great, very good, top",
         },
         alone={
-            "is excellent": "best fish so far, best so far, best of the day, best of the lot, favourite, my favourite, top fish, super fish, fantastic fish, "
+            "is excellent": "best fish so far, best so far, best of the day, best of the lot, favourite, my favourite, top "
+            "fish, super fish, fantastic fish, "
             "outstanding fish, best of the batch",
             "is poor": "poor fish, nothing to like, bad fish",
             "is fair": "average fish, ordinary fish, average, an average fish",
@@ -107,15 +116,18 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "plain": "plain, dull, boring, simple, poor, uninteresting, nothing special, no, weak, 平凡",
             "mild": "everyday, ordinary, average, mild, common, usual, standard, so so",
             "marked": "interesting, good, appealing, pretty, attractive, nice, pleasing, lovely, marked, fine, 面白い",
-            "striking": "striking, eye catching, very interesting, stunning, exciting, bold, unusual, remarkable, special, beautiful, very good, great",
+            "striking": "striking, eye catching, very interesting, stunning, exciting, bold, unusual, remarkable, "
+            "special, beautiful, very good, great",
             "unique": "unique, one of a kind, never seen, unseen, 独特",
         },
         alone={
             "is plain": "plain, boring, dull pattern, nothing special pattern, plain as can be",
             "at most mild": "everyday pattern, hardly a pattern, not much of a pattern, no design",
-            "is unique": "unique, one of a kind, never seen 1 like it, never seen one like it, never seen anything like it, unlike any other",
+            "is unique": "unique, one of a kind, never seen 1 like it, never seen one like it, never seen anything like "
+            "it, unlike any other",
             "is striking": "striking, eye catching, stunning pattern, a stunner",
-            "at least marked": "pretty pattern, this 1 is pretty, pretty fish, attractive fish, interesting pattern, pattern interesting, nice pattern, "
+            "at least marked": "pretty pattern, this 1 is pretty, pretty fish, attractive fish, interesting pattern, pattern "
+            "interesting, nice pattern, "
             "good interest, interest good",
         },
     ),
@@ -144,7 +156,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "balance_left_right",
         "left right balance, balance of left and right, balance left to right",
         alone={
-            "at least 0.8": "both sides the same, both sides alike, both sides equal, left and right alike, left and right equal, even left and right, "
+            "at least 0.8": "both sides the same, both sides alike, both sides equal, left and right alike, left and right "
+            "equal, even left and right, "
             "left and right balanced, same on both sides, left and right the same, even on both sides, sides alike, sides even",
         },
     ),
@@ -152,7 +165,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "balance_front_rear",
         "front rear balance, balance of front and rear",
         alone={
-            "at least 0.8": "front and rear balanced, front and rear alike, even front to back, balanced front to back, front and rear even"
+            "at least 0.8": "front and rear balanced, front and rear alike, even front to back, balanced front to back, "
+            "front and rear even"
         },
     ),
     Spoken("pond", "pond, from pond, out of pond, 池"),

@@ -66,7 +66,8 @@ class Means:
 class _Node:
     """The words that a phrase can begin with, and what they are where they end.
 
-    names: traits that are called so. beside: those that are where a level stands beside it. levels: what they say of a trait whose name stands beside them.
+    names: traits that are called so. beside: those that are where a level stands beside it. levels: what they say
+    of a trait whose name stands beside them.
     """
 
     after: dict[str, _Node] = field(factory=dict)
@@ -79,9 +80,10 @@ class _Node:
 
 @frozen
 class Hit:
-    """A phrase or the name of traits at a place of a remark. end: the place behind it. whole: whether the phrase is one by itself.
+    """A phrase or the name of traits at a place of a remark.
 
-    about: the traits that its name may stand for, where it is put together of a name and a level.
+    end: the place behind it. whole: whether the phrase is one by itself. about: the traits that its name may stand
+    for, where it is put together of a name and a level.
     """
 
     end: int
@@ -134,9 +136,13 @@ class Lexicon:
                 found += self._named(tokens, node, end)
             if node.levels:
                 found += self._levelled(tokens, node, end)
-        return sorted(
-            found, key=lambda hit: (-hit.end, hit.means is None or not hit.means.own, hit.means is None, not hit.whole)
-        )
+        return sorted(found, key=lambda hit: (-hit.end, self._rank(hit)))
+
+    def _rank(self, hit: Hit) -> int:
+        """Of phrases of one length: the page's, one of its own, a name that says something, one put together, a mere name."""
+        if hit.means is not None:
+            return 0 if hit.means.own else 1 if hit.whole else 3
+        return 2 if any(noted_at_least(self.traits[name].kind) is not None for name in hit.names) else 4
 
     def level(self, tokens: Sequence[str], start: int, about: Sequence[str]) -> Hit | None:
         """A level by itself, of a trait whose name was said before: `sashi deep but even`."""
@@ -208,7 +214,10 @@ class Lexicon:
                 said = opposite_of(self.traits[trait].kind, said)
             if said is not None:
                 wording = f"{first} {'not ' if negated else ''}{second}"
-                stated = (Stated(trait, said), *(() if negated or said == 1 else self.implied.get(trait, ())))
+                stated = (
+                    Stated(trait, said),
+                    *(() if negated or said == none_of(self.traits[trait].kind) else self.implied.get(trait, ())),
+                )
                 yield Hit(end, Means(wording, stated), (), wording, whole=False, about=(*name.names, *name.beside))
                 return
 
@@ -450,8 +459,8 @@ def none_of(kind: Kind) -> Said | None:
             return Span(0.0, 0.0)
         case Places():
             return SaidPlaces.exactly(0)
-        case Scale(steps) if steps[0] == "none":
-            return 1
+        case Scale(steps) if "none" in steps:
+            return 1 << steps.index("none")
         case _:
             return None
 

@@ -42,8 +42,8 @@ class Line:
 def lines_of(text: str, counted: Callable[[str], bool], known: Sequence[str] = ()) -> Iterator[Line]:
     """The lines of notes that say something.
 
-    counted: whether words begin with something that is counted (`2 shimi`), so that the digits before it are no name. known: names
-    of fish that were said before.
+    counted: whether words begin with something that is counted (`2 shimi`), so that the digits before it are no name.
+    known: names of fish that were said before.
     """
     names: tuple[str, ...] = ()
     said, look, highest = {name.casefold(): name for name in known}, 0, _highest(known)

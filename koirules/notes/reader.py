@@ -31,8 +31,9 @@ _PLACING = frozenset({"on", "in", "at", "near", "behind", "before", "over", "und
 class NotedFish:
     """A fish of the notes, at one look.
 
-    said: what was said of each trait, None where it cannot be told; those of the lot are in `lot` and not here. unsure: traits with
-    a hedge. unread: remarks that were not understood, and pairs that contradict each other. line: where it was first named.
+    said: what was said of each trait, None where it cannot be told; those of the lot are in `lot` and not here.
+    unsure: traits with a hedge. unread: remarks that were not understood, and pairs that
+    contradict each other. line: where it was first named.
     """
 
     name: str
@@ -50,7 +51,10 @@ class NotedFish:
 
 @frozen(slots=False)
 class Notes:
-    """Notes as they were read. fish: in the order in which they were first named. lot: what holds for all. seal: of the phrases."""
+    """Notes as they were read.
+
+    fish: in the order in which they were first named. lot: what holds for all. seal: of the phrases.
+    """
 
     file: str
     fish: tuple[NotedFish, ...]

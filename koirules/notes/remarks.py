@@ -5,13 +5,14 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from enum import Enum
+from itertools import pairwise
 
 from attrs import evolve, frozen
 
 from koirules.notes.lexicon import ARTICLES, SKIPPED, Hit, Lexicon, is_text, none_of, noted_at_least, takes_number
 from koirules.notes.numbers import Written, number_at, plain_numbers
 from koirules.standard.parts import Said
-from koirules.vocabulary.kinds import Count, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.kinds import Count, Kind, Number, Places, Scale, YesNo, words_of
 from koirules.vocabulary.phrases import wordings_in
 from koirules.vocabulary.readings import NO, YES, Span, anything
 from koirules.vocabulary.said_places import SaidPlaces
@@ -135,20 +136,26 @@ CORRECTIONS = frozenset(
 VERDICTS = {
     **_each(
         "in",
-        "in, in after all, is in, goes in, definitely in, surely in, in please, take it, take in, stays in, yes in, in for me, take this one, "
-        "keeper, a keeper, definitely a keeper, one to keep, worth keeping, stays, it stays, i would keep it, i would keep this, would keep, "
+        "in, in after all, is in, goes in, definitely in, surely in, in please, take it, take in, stays "
+        "in, yes in, in for me, take this one, "
+        "keeper, a keeper, definitely a keeper, one to keep, worth keeping, stays, it stays, i would "
+        "keep it, i would keep this, would keep, "
         "i will keep it, i keep it, i take it, i will take it, this one stays, keep it, keep this one, キープ, 残す, 残し",
     ),
     **_each(
         "out",
-        "out, out after all, is out, goes out, definitely out, surely out, take out, no good out, so out, no good, not for me, no thanks, goes, "
-        "it goes, can go, has to go, must go, away with it, not good enough, i would not keep it, would not keep, not a keeper, not worth keeping, "
+        "out, out after all, is out, goes out, definitely out, surely out, take out, no good out, so "
+        "out, no good, not for me, no thanks, goes, "
+        "it goes, can go, has to go, must go, away with it, not good enough, i would not keep it, would "
+        "not keep, not a keeper, not worth keeping, "
         "no keeper, not keeping, reject, rejected, reject it, do not keep, out with it, take it out, ハネ, はね, 除外",
     ),
     **_each(
         "unsure",
-        "unsure, not sure, i am not sure, undecided, maybe in, maybe out, perhaps in, perhaps out, do not know, i do not know, second look, "
-        "look again, to look again, cannot decide, can not decide, in or out, on the fence, not sure yet, cannot say, can not say, open, maybe, perhaps, "
+        "unsure, not sure, i am not sure, undecided, maybe in, maybe out, perhaps in, perhaps out, do "
+        "not know, i do not know, second look, "
+        "look again, to look again, cannot decide, can not decide, in or out, on the fence, not sure "
+        "yet, cannot say, can not say, open, maybe, perhaps, "
         "let us see again, needs a second look, second look please, borderline, fifty fifty, 保留, 迷う",
     ),
 }
@@ -161,6 +168,7 @@ _COMPARATIVE = re.compile(
     r"(?:better|worse|longer|shorter|bigger|smaller|slimmer|heavier|lighter|darker|redder|whiter|wider|narrower|thicker|thinner|"
     r"sharper|softer|cleaner|stronger|weaker|finer|broader|deeper|paler|higher|lower|nicer|fuller|more|less)\Z"
 )
+_OF_BODIES = frozenset({"long", "wide", "broad", "deep", "high"})
 _SOME = {"few": (2, None), "several": (2, None), "couple": (2, 3), "some": (1, None), "many": (3, None)}
 _SOME |= {"lot": (3, None), "plenty": (3, None), "another": (1, None), "any": (1, None), "a": (1, 1), "an": (1, 1)}
 
@@ -231,10 +239,12 @@ class RemarkReader:
             start += 1
         for first in dict.fromkeys((0, start)):
             for hit in self.lexicon.hits(tokens, first):
+                if hit.means is None:
+                    break
                 rest = tokens[hit.end :]
                 if hedged and tuple(t for t in tokens if t not in ARTICLES) != _bare(hit):
                     continue
-                if hit.means is not None and all(token in SKIPPED for token in rest):
+                if all(token in SKIPPED for token in rest):
                     return tuple(Found(each.trait, each.said, hit.means.wording) for each in hit.means.stated)
         return None
 
@@ -304,7 +314,7 @@ def _without(tokens: tuple[str, ...], phrases: Sequence[tuple[str, ...]]) -> tup
 
 
 def _is_forecast(tokens: Sequence[str]) -> bool:
-    if any(first in {"could", "should"} and second == "be" for first, second in zip(tokens, tokens[1:], strict=False)):
+    if any(first in {"could", "should"} and second == "be" for first, second in pairwise(tokens)):
         return not any(map(_COMPARATIVE.match, tokens))  # `could be sharper` is said of today
     if any(token in FORECASTS for token in tokens):
         return True
@@ -368,6 +378,8 @@ class _Scan:
             level = self.lexicon.level(self.tokens, at, self.about)
             if level is not None and (best is None or level.end >= best.end):
                 best = level
+        if best is not None and hits[0].names and hits[0].end == best.end:
+            best = None  # `white gap at the shoulder` has a name of its own
         if best is not None and (named is None or named.end <= best.end) and not self._measured(named, best):
             self.about = best.about or self._names_within(at, best.end)
             if not negated:
@@ -451,6 +463,8 @@ class _Scan:
         if not isinstance(kind, Number | Count):
             return False
         bare_share = isinstance(kind, Number) and kind.dimension is Dimension.SHARE and number.unit is None
+        if number.unit is not None and number.unit.symbol == "mm" and wording in _OF_BODIES:
+            return False  # bodies are measured in cm: `8 mm wide` is said of a mark
         if bare_share and number.low is not None and 0 < number.low < 1:
             return False
         span = number.within(kind, hedged=self.hedged)
@@ -489,25 +503,30 @@ class _Scan:
 
     def _negated(self, hit: Hit) -> int | None:
         """`no` before a phrase: where its opposite is one reading."""
-        if hit.means is None or len(hit.means.stated) != 1:
+        if hit.means is None or not hit.means.stated:
             return None
-        (stated,) = hit.means.stated
-        kind, said = self.lexicon.traits[stated.trait].kind, stated.said
-        opposite: Said | None = None
+        for stated in hit.means.stated:
+            opposite = self._opposite(self.lexicon.traits[stated.trait].kind, stated.said)
+            if opposite is None:
+                return None
+            self.found.append(Found(stated.trait, opposite, f"no {hit.wording}"))
+        return hit.end
+
+    def _opposite(self, kind: Kind, said: Said) -> Said | None:
         match kind, said:
             case YesNo(), int(bits) if bits in {NO, YES}:
-                opposite = NO + YES - bits
+                return NO + YES - bits
             case Count(high), Span(low, most) if low >= 1 and (low, most) in {(1.0, 1.0), (1.0, float(high))}:
-                opposite = Span(0.0, 0.0)
+                return Span(0.0, 0.0)
+            case Scale(steps), int() if "none" in steps:
+                return none_of(kind)
             case Places(), SaidPlaces(sure, possible) if sure.bit_count() == 1 and sure != possible:
                 free = possible & ~sure
-                opposite = SaidPlaces(0, free, 0, free.bit_count())
+                return SaidPlaces(0, free, 0, free.bit_count())
             case Places(), SaidPlaces(0, _, 1, _):
-                opposite = SaidPlaces.exactly(0)
+                return SaidPlaces.exactly(0)
             case _:
                 return None
-        self.found.append(Found(stated.trait, opposite, f"no {hit.wording}"))
-        return hit.end
 
 
 def hedge(found: Found, trait: Trait, *, number_too: bool = True) -> Found:

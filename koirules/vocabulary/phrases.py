@@ -20,11 +20,11 @@ def _unchanging(words: Mapping[str, str]) -> Mapping[str, str]:
 class Spoken:
     """How people speak of one trait. Wordings stand with commas between them, in any language.
 
-    trait: its name. nouns: what the trait itself is called, beside its name and title. beside: the same for words that say nothing of
-    it without a level or place: "red" is red on an eye only beside the eye. levels: by a word of the trait (a level, an
-    option, a place), what is said for it beside a noun: "sharp kiwa", "kiwa crisp". alone: by a reading of the trait without its
-    name (`is sharp`, `at most fair`, `below 1 %`, `includes tail`), what says so without a noun. implies: what goes along with every
-    level but the lowest, as in a `phrase`.
+    trait: its name. nouns: what the trait itself is called, beside its name and title. beside: the same for words that say
+    nothing of it without a level or place: "red" is red on an eye only beside the eye. levels: by a word of the trait (a
+    level, an option, a place), what is said for it beside a noun: "sharp kiwa", "kiwa crisp". alone: by a reading of the
+    trait without its name (`is sharp`, `at most fair`, `below 1 %`, `includes tail`), what says so without a noun. implies:
+    what goes along with every level but the lowest, as in a `phrase`.
     """
 
     trait: str

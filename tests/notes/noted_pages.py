@@ -92,7 +92,5 @@ def fits(remark, alternative, rules, unread):
         found[each.trait] = each.said if each.trait not in found else meet(found[each.trait], each.said)
     if not wanted.keys() <= found.keys() or not found.keys() <= {*wanted, *beside}:
         return False
-    return all(
-        said is not None and meet(said, {**beside, **wanted}[trait]) in {said, {**beside, **wanted}[trait]}
-        for trait, said in found.items()
-    )
+    both = {**beside, **wanted}
+    return all(said is not None and meet(said, both[trait]) in {said, both[trait]} for trait, said in found.items())
