@@ -162,6 +162,7 @@ PARTS = (
         Better.MORE,
         Growth.VARIES,
         "Clear eyes are bright and black, cloudy ones dim; which eye has a film is written under film on the eyes.",
+        never_silent=True,
     ),
     Trait(
         "eyes_missing",

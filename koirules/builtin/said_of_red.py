@@ -398,9 +398,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "off_rear": "too far back, set back",
         },
         alone={
-            "is off_left or off_right or off_front or off_rear": "spot off centre, head patch off centre, patch off centre, off centre, spot not in the "
-            "middle, "
-            "not centred"
+            "is off_left or off_right or off_front or off_rear": "spot off centre, head patch off centre, "
+            "patch off centre, off centre, spot not in the middle, not centred"
         },
     ),
     Spoken(
@@ -446,9 +445,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "joint of, red in the joint of, red at the base of, hi at the base of, "
         "hi in the joint of, base red, joint red, red root, 元赤",
         alone={
-            "is (left_pectoral, right_pectoral)": "motoaka on both sides, motoaka both, motoaka both sides, both joints red, red in both "
-            "joints, "
-            "red at the base of both pectorals, motoaka left and right",
+            "is (left_pectoral, right_pectoral)": "motoaka on both sides, motoaka both, motoaka both sides, "
+            "both joints red, red in both joints, red at the base of both pectorals, motoaka left and right",
             "includes left_pectoral": "motoaka left, left motoaka, motoaka on the left, red in the left joint, left joint red",
             "includes right_pectoral": "motoaka right, right motoaka, motoaka on the right, red in the right joint, right joint "
             "red",

@@ -78,7 +78,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     ),
     Spoken(
         "presence",
-        "presence, impression, power, 迫力",
+        "presence, power, 迫力",
         levels={
             "plain": "plain, little, no, weak",
             "nice": "nice, some, fair",

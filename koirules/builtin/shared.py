@@ -57,7 +57,7 @@ def _part(
 ) -> Vocabulary:
     # A measure may read the length, the widths or a landmark of any koi.
     includes = ("shared",) if measures else ()
-    return Vocabulary(name, title, traits, includes, describe, is_variety=False, measures=measures, phrases=phrases)
+    return Vocabulary(name, title, traits, includes, describe, is_variety=False, measures=measures, sayings=phrases)
 
 
 SHARED = Vocabulary(
@@ -68,7 +68,7 @@ SHARED = Vocabulary(
     is_variety=False,
     measures=(ELLIPSE, *FORMULAS),
     constants=(*LANDMARKS, *LIMITS),
-    phrases=(*SAID_OF_BODY, *SAID_OF_SKIN),
+    sayings=(*SAID_OF_BODY, *SAID_OF_SKIN),
 )
 """The shared traits, for a variety to include."""
 

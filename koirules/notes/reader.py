@@ -275,7 +275,7 @@ def _in_vain(remark: Remark, before: Sequence[Remark]) -> Remark:
 def cells(fish: NotedFish, traits: Mapping[str, Trait], lot: NotedFish | None = None) -> dict[str, str]:
     """What was told of a fish as cells of a sheet, by trait; what was said of the lot goes behind its own."""
     whole = {**({} if lot is None else lot.said), **fish.said}
-    return {name: cell for name, said in whole.items() if (cell := cell_of(traits[name].kind, said)) != UNKNOWN}
+    return {name: cell for name, said in whole.items() if (cell := cell_of(traits[name].kind, said))}
 
 
 def cell_of(kind: Kind, said: Said | None) -> str:
