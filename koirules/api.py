@@ -189,8 +189,8 @@ class Standard:
         """Grade one fish whose record has been read already."""
         return self.grader.grade(record)
 
-    def drawing(self, record: Mapping[str, object], name: str = "") -> str:
-        """A drawing of a fish from above as SVG, with the way it may lie when grown where the standard asks for that.
+    def drawing(self, record: Mapping[str, object], name: str = "", *, grown: bool = True) -> str:
+        """A drawing of a fish from above as SVG; with `grown` also as it may be when grown, where the standard asks for that.
 
         "" where no pattern was mapped: nothing is invented. Raises RecordError like `grade`.
         """
@@ -198,6 +198,7 @@ class Standard:
         from koirules.report.views_of_fish import views_of
 
         views = views_of(self.rules, self.settings, self._read(record, name).readings)
+        views = views if grown else (evolve(views[0], words=""),)
         return views_drawn(views, name) if views[0].look.is_mapped else ""
 
     def read_records(self, path: str | PathLike[str], labels: Collection[str] = ()) -> tuple[Record, ...]:

@@ -303,7 +303,7 @@ def album(book_file: Path, out: Path, rules: str | None, search: str, most: int,
     for _, look in found:
         if standard is not None and not look.photo:
             known = {name: value for name, value in look.record.items() if name in standard.traits}
-            pictures[look.id] = standard.drawing(known)
+            pictures[look.id] = standard.drawing(known, grown=False)
     _write(out, album_page(found, pictures), replace)
 
 

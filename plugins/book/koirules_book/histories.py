@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections import Counter, defaultdict
 from collections.abc import Mapping, Sequence
 from datetime import date
@@ -10,7 +11,8 @@ from typing import TYPE_CHECKING
 
 from attrs import field, frozen
 
-from koirules import StandardError, read_standard
+from koirules import RecordError, StandardError, read_standard
+from koirules.vocabulary.kinds import Choice, Count, Number
 from koirules_book.book import Book, Event, Fish, Look
 from koirules_book.statistics import Share, share
 
@@ -119,7 +121,7 @@ def _foreseen(looks: Sequence[Look], today: Sequence[Standard], titles: Mapping[
     found: list[Foreseen] = []
     for name in sorted(last.record.keys() & first.record.keys()):
         trait = standard.traits.get(name)
-        if trait is None or name == "length" or trait.kind.__class__.__name__ not in {"Number", "Count", "Choice"}:
+        if trait is None or name == "length" or not isinstance(trait.kind, Number | Count | Choice):
             continue
         told = _grown(standard, first, name, last.record["length"])
         if told is not None:
@@ -129,25 +131,32 @@ def _foreseen(looks: Sequence[Look], today: Sequence[Standard], titles: Mapping[
 
 def _grown(standard: Standard, look: Look, trait: str, length: str) -> str | None:
     """The value of a trait grown to a length, by the model of growth: read off a standard that says nothing else."""
+    words = f"{trait} grown to {length}"
+    variety = f"variety {standard.variety}" if standard.variety else ""
     text = (
-        f'standard "growth" edition 1 {f"variety {standard.variety}" if standard.variety else ""}\n'
-        f"section s worth 100\npoints p by ({trait} grown to {length}): {_ends(standard, trait)}\n"
-        "grade all otherwise\n"
+        f'standard "growth" edition 1 {variety}\nsection s worth 100\n'
+        f"points p by ({words}): {_gives(standard.traits[trait].kind)}\ngrade all otherwise\n"
     )
     try:
         made = read_standard(text)
         reason = made.grade(_known(look, made)).reasons[0]
-    except (StandardError, ValueError, IndexError):
+    except (StandardError, RecordError):
         return None
-    read = reason.read
-    return read.removeprefix(f"{trait} grown to {length}").strip() or None
+    found = re.search(rf"{re.escape(words)} ([^,;]+)", reason.read)
+    return _rounded(found.group(1)) if found else None
 
 
-def _ends(standard: Standard, trait: str) -> str:
-    kind = standard.traits[trait].kind
-    low, high, unit = getattr(kind, "low", 0), getattr(kind, "high", 1), getattr(kind, "unit", None)
+def _gives(kind: Number | Count | Choice) -> str:
+    if isinstance(kind, Choice):
+        return f"{kind.options[0]} gives 1, anything else gives 0"
+    low, high, unit = (kind.low, kind.high, kind.unit) if isinstance(kind, Number) else (0, kind.high, None)
     symbol = f" {unit.symbol}" if unit else ""
     return f"{low}{symbol} gives 0, {high}{symbol} gives 10"
+
+
+def _rounded(text: str) -> str:
+    """Numbers of a text to three figures, as people read them."""
+    return re.sub(r"[0-9]+\.[0-9]+", lambda found: f"{float(found.group()):.3g}", text)
 
 
 def latest_looks(book: Book, search: str = "", most: int = 200) -> list[tuple[Fish, Look]]:
@@ -222,7 +231,10 @@ def year_history(book: Book, year: int) -> YearHistory:
             possible = grade.get(row[0], [])
             name = (possible[0] if len(possible) == 1 else "not settled") if column is None else row[column]
             groups[name or "not recorded"].append(row[1])
-        order = sorted(groups, key=lambda name: (name == "not recorded", -len(groups[name]), name))
+        best = {name: at for at, name in enumerate(_grades(book))} if column is None else {}
+        order = sorted(
+            groups, key=lambda name: (name == "not recorded", best.get(name, len(best)), -len(groups[name]), name)
+        )
         return tuple(_year_row(name, groups[name], again, happened, prices) for name in order)
 
     everyone = [row[1] for row in rows]
@@ -242,6 +254,12 @@ def year_history(book: Book, year: int) -> YearHistory:
         sum(prices.get(fish, 0.0) for fish in everyone),
         tuple(cautions),
     )
+
+
+def _grades(book: Book) -> Sequence[str]:
+    """The grades of all standards, those of the latest first, each best first."""
+    rows = book.db.execute("SELECT grades FROM standards ORDER BY id DESC")
+    return tuple(dict.fromkeys(name for (grades,) in rows for name in json.loads(grades)))
 
 
 def _year_row(

@@ -358,3 +358,28 @@ def test_growth_is_fitted_from_a_book(opened, tmp_path):
     )
     assert told.returncode == 0, told.stdout + told.stderr
     assert "3.1" in told.stdout
+
+
+def test_the_album_draws_what_was_mapped_and_nothing_else(opened, tmp_path):
+    standard = koirules.read_standard('standard "maps" edition 1 variety kohaku\ngrade all otherwise')
+    path = written(tmp_path, "m.csv", "fish,length,hi_patches\nA,14 cm,10 to 30 both 60\nB,14 cm,\n")
+    entered(opened, standard, path)
+    run = CliRunner().invoke(
+        command, ["album", opened.file, "--rules", "tosai_kohaku", "--out", str(tmp_path / "a.html")]
+    )
+    assert run.exit_code == 0, run.output
+    page = (tmp_path / "a.html").read_text()
+    assert page.count("<svg") == 1
+    assert page.count("No picture and no map") == 1
+    assert "grown" not in page
+
+
+def test_what_was_foreseen_stands_beside_what_came(opened, tmp_path):
+    standard = koirules.load_standard("tosai_kohaku")
+    map_then = "10 to 30 both 60; 40 to 60 both 50"
+    entered(opened, standard, written(tmp_path, "a.csv", f"fish,length,hi_patches,hi_cover\nA,14 cm,{map_then},45 %\n"))
+    later = written(tmp_path, "b.csv", "fish,length,hi_cover,steps\nA,60 cm,38 %,nidan\n")
+    entered(opened, standard, later, date(2027, 10, 1))
+    (cover,) = fish_history(opened, opened.one_named("A"), [standard]).foreseen
+    assert (cover.trait, cover.came) == ("hi_cover", "38 %")
+    assert 20 < float(cover.foreseen.split()[0]) < 45
