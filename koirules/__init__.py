@@ -10,6 +10,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+import koirules.read_only  # noqa: F401 - says how what cannot be changed is copied and pickled
+
 if TYPE_CHECKING:
     from koirules.api import Standard, load_standard, read_standard, tidy
     from koirules.grading.whole_batch import BatchResult

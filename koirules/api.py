@@ -12,33 +12,27 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import define, evolve, field
 
-from koirules.explain.score_lines import GradeLine, grade_lines
-from koirules.grading.at_once import AtOnce
-from koirules.grading.batch import BatchGrader
-from koirules.grading.measuring import MeasuredBatch, measured_records
-from koirules.grading.next_look import Asker
-from koirules.grading.questions import Known, Question, Questioner
-from koirules.grading.single import Grader
-from koirules.grading.whole_batch import BatchResult, WholeBatch
-from koirules.loading import load, load_text, tidied_text
-from koirules.measures.grown_traits import growth_note
+from koirules.loading.files import load
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Problem, RecordError, StandardError, is_refused
-from koirules.results.decisions import Decision
-from koirules.results.mapping_record import RecordReader
-from koirules.results.record import Record
-from koirules.results.result import Result
-from koirules.rounds.decision_checks import check_decisions
-from koirules.rounds.looks import read_looks
-from koirules.standard.canonical import canonical_text, seal_of
-from koirules.standard.check.checker import Checked
-from koirules.standard.inherit.effective_text import whole_text
 from koirules.standard.parts import Rules, Setting
-from koirules.standard.setting_changes import change_settings
 from koirules.vocabulary.traits import Trait
 
-if TYPE_CHECKING:
+if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of them
     from koirules.analysis.diff.comparison import Comparison
+    from koirules.explain.score_lines import GradeLine
+    from koirules.grading.at_once import AtOnce
+    from koirules.grading.batch import BatchGrader
+    from koirules.grading.measuring import MeasuredBatch
+    from koirules.grading.next_look import Asker
+    from koirules.grading.questions import Known, Question, Questioner
+    from koirules.grading.single import Grader
+    from koirules.grading.whole_batch import BatchResult, WholeBatch
+    from koirules.results.decisions import Decision
+    from koirules.results.mapping_record import RecordReader
+    from koirules.results.record import Record
+    from koirules.results.result import Result
+    from koirules.standard.check.checker import Checked
 
 
 @define(slots=False, frozen=True)
@@ -90,11 +84,15 @@ class Standard:
     @property
     def growth_note(self) -> str:
         """What a reader of its results should know about the model of growth behind them; "" where it asks for no growth."""
+        from koirules.measures.grown_traits import growth_note
+
         return growth_note(self.rules, self.settings)
 
     @property
     def grade_lines(self) -> tuple[GradeLine, ...]:
         """Each grade with its title and the score that it asks for in this run, best first."""
+        from koirules.explain.score_lines import grade_lines
+
         return grade_lines(self.rules, self.settings, self.language)
 
     @property
@@ -105,26 +103,36 @@ class Standard:
     @cached_property
     def seal(self) -> str:
         """The seal: the number of the canonical form and the SHA-256 of the canonical text (rulesets/README.md)."""
+        from koirules.standard.canonical import seal_of
+
         return seal_of(self.rules)
 
     @cached_property
     def canonical_text(self) -> str:
         """What the seal is made of: all that the standard says, without its looks."""
+        from koirules.standard.canonical import canonical_text
+
         return canonical_text(self.rules)
 
     @cached_property
     def whole_text(self) -> str:
         """The standard as one text that needs no other file: the text of its file, or its base with all changes made."""
+        from koirules.standard.inherit.effective_text import whole_text
+
         return whole_text(self.rules)
 
     @cached_property
     def grader(self) -> Grader:
         """The compiled standard."""
+        from koirules.grading.single import Grader
+
         return Grader.of(self.rules, self.settings, self.language)
 
     @cached_property
     def reader(self) -> RecordReader:
         """What reads the records of this standard."""
+        from koirules.results.mapping_record import RecordReader
+
         return RecordReader.of(self.rules.traits)
 
     def grade(self, record: Mapping[str, object], fish: str = "") -> Result:
@@ -138,26 +146,34 @@ class Standard:
 
     def _read(self, record: Mapping[str, object], fish: str = "") -> Record:
         made = self.reader.read(record, fish)
-        if isinstance(made, Record):
-            return made
-        raise RecordError(made)
+        if isinstance(made, tuple):
+            raise RecordError(made)
+        return made
 
     def known(self, record: Record, untold: Collection[str] = ()) -> Known:
         """What is known of a fish that is being looked at. Silence says nothing of it before the look is done (`looked`)."""
+        from koirules.grading.questions import Known
+
         grader = self.grader if record.looked else self.grader.of_known_fish
         return Known(grader.measured(record).readings, frozenset(untold) | record.cannot_tell)
 
     @cached_property
     def _at_once(self) -> AtOnce:
+        from koirules.grading.at_once import AtOnce
+
         return AtOnce(self.grader, self.reader)
 
     @cached_property
     def questioner(self) -> Questioner:
         """The compiled standard, ready to say what a fish hangs on whose look is not done: silence says nothing of it."""
+        from koirules.grading.questions import Questioner
+
         return Questioner.of(self.grader.of_known_fish, self.settings)
 
     @cached_property
     def _questioner_of_looks(self) -> Questioner:
+        from koirules.grading.questions import Questioner
+
         return Questioner.of(self.grader, self.settings) if self.rules.silence else self.questioner
 
     def questioner_of(self, record: Record) -> Questioner:
@@ -176,6 +192,8 @@ class Standard:
 
     def next_question(self, record: Mapping[str, object], untold: Collection[str] = ()) -> Question | None:
         """The look that settles such fish soonest (grading/next_look.py), None where nothing is left to ask; as `questions`."""
+        from koirules.grading.next_look import Asker
+
         read = self._read(record)
         asker = self.asker if not read.looked else Asker.of(self._questioner_of_looks)
         return asker.next_one(self.known(read, untold))
@@ -183,6 +201,8 @@ class Standard:
     @cached_property
     def asker(self) -> Asker:
         """What chooses the next question, all answers of a trait being as likely as their share of its range."""
+        from koirules.grading.next_look import Asker
+
         return Asker.of(self.questioner)
 
     def grade_record(self, record: Record) -> Result:
@@ -216,6 +236,8 @@ class Standard:
     @cached_property
     def whole_batch(self) -> WholeBatch:
         """The compiled standard for batches of records that are graded together."""
+        from koirules.grading.whole_batch import WholeBatch
+
         return WholeBatch(self.grader)
 
     def grade_batch(
@@ -231,6 +253,9 @@ class Standard:
         words, above the rules. day: of looks without a date; the day of the next look counts from it. Raises RecordError
         with every problem of records and decisions.
         """
+        from koirules.rounds.decision_checks import check_decisions
+        from koirules.rounds.looks import read_looks
+
         read, problems = read_looks(self.reader, records)
         measured = self.measured(read, "records")
         problems.extend(problem for problem in measured.problems if not problem.warning)
@@ -250,10 +275,14 @@ class Standard:
 
         file: the name that problems show. Grading does the same for a record that has not been through here.
         """
+        from koirules.grading.measuring import measured_records
+
         return measured_records(self.grader.measurer, records, file, self.grader.silence)
 
     def batch(self, *, sections: bool = True, faults: bool = False) -> BatchGrader:
         """The compiled standard for whole frames: see `grade_frame`."""
+        from koirules.grading.batch import BatchGrader
+
         return BatchGrader(self.rules, self.settings, self.grader, sections, faults)
 
     def grade_frame(self, frame: Any, *, sections: bool = True, faults: bool = False) -> Any:
@@ -287,6 +316,8 @@ class Standard:
 
     def with_settings(self, changes: Mapping[str, str | int | float | Decimal]) -> Standard:
         """The same standard with some settings changed; raises StandardError for a change that cannot be made."""
+        from koirules.standard.setting_changes import change_settings
+
         changed = change_settings(self.rules, self.settings, changes)
         if isinstance(changed, tuple):
             raise StandardError(changed)
@@ -304,7 +335,7 @@ def load_standard(path: str | PathLike[str], registry: Registry | None = None) -
     registry: the plugins to use, by default all that are installed. Raises StandardError with every problem of the file.
     """
     plugins = load_registry() if registry is None else registry
-    return _standard(load(str(path), plugins.varieties, plugins.rulesets))
+    return _standard(load(str(path), plugins.varieties, plugins.rulesets, plugins.key))
 
 
 def read_standard(
@@ -317,6 +348,8 @@ def read_standard(
 
     folder: where the file that it is based on is looked for; without one, no file is opened but an installed rule set.
     """
+    from koirules.loading.reading import load_text
+
     plugins = load_registry() if registry is None else registry
     return _standard(
         load_text(text, file, plugins.varieties, plugins.rulesets, None if folder is None else Path(folder))
@@ -339,6 +372,8 @@ def tidy(
 
     Raises StandardError with every problem of the text.
     """
+    from koirules.loading.tidying import tidied_text
+
     plugins = load_registry() if registry is None else registry
     lies_in = None if folder is None else Path(folder)
     found = tidied_text(text, file, plugins.varieties, plugins.rulesets, lies_in)

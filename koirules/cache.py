@@ -30,7 +30,7 @@ def read_kept(kind: str, name: str) -> bytes | None:
 
     kind: a folder of its own, for one sort of contents. name: the name of a file, a digest of all that the contents follow from.
     """
-    folder = _folder(kind)
+    folder = _folder(kind, make=False)
     if folder is None:
         return None
     try:
@@ -41,7 +41,7 @@ def read_kept(kind: str, name: str) -> bytes | None:
 
 def keep(kind: str, name: str, contents: bytes) -> None:
     """Keep bytes under a name; does nothing where that cannot be done."""
-    folder = _folder(kind)
+    folder = _folder(kind, make=True)
     if folder is None:
         return
     with suppress(OSError):
@@ -57,7 +57,7 @@ def keep(kind: str, name: str, contents: bytes) -> None:
                 beside.unlink(missing_ok=True)
 
 
-def _folder(kind: str) -> Path | None:
+def _folder(kind: str, make: bool) -> Path | None:
     """The private folder for one kind of contents, None where there is none or it is not ours alone."""
     said = os.environ.get(VARIABLE, "").strip()
     if said.lower() == _OFF:
@@ -70,7 +70,7 @@ def _folder(kind: str) -> Path | None:
 
             root = user_cache_path("koirules", appauthor=False)
         folder = root / kind
-        if not folder.is_dir():
+        if make and not folder.is_dir():
             root.mkdir(parents=True, exist_ok=True, mode=0o700)
             folder.mkdir(exist_ok=True, mode=0o700)
         return folder if _is_ours_alone(root) and _is_ours_alone(folder) else None

@@ -12,7 +12,7 @@ from unicodedata import normalize
 import click
 
 from koirules.api import Standard
-from koirules.language.parse.cleaning import MOST_BYTES
+from koirules.language import MOST_BYTES
 from koirules.problems import Place, Problem, is_refused
 
 HOLDS, DOES_NOT_HOLD, PROBLEMS = 0, 1, 2

@@ -15,7 +15,7 @@ from koirules.commands import COMMANDS
 from koirules.commands.inputs import registry
 from koirules.commands.output import counted, show_problems, shown
 from koirules.commands.plugged import taken_by_koirules
-from koirules.loading import header_of
+from koirules.loading.reading import header_of
 from koirules.plugins import Registry
 from koirules.problems import StandardError
 from koirules.standard.check.header import said_of

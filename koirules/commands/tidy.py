@@ -9,7 +9,7 @@ import click
 
 from koirules.commands.inputs import registry, standard_from
 from koirules.commands.output import DOES_NOT_HOLD, HOLDS, PROBLEMS, counted, printed, show_problems, shown
-from koirules.loading import tidied
+from koirules.loading.tidying import tidied
 from koirules.records.writing import write_beside
 from koirules.standard.inherit.effective_text import told_lines
 

@@ -18,7 +18,7 @@ from koirules.editing.words import about
 from koirules.language import statements as st
 from koirules.language.parse.partial_statement import SoFar, so_far
 from koirules.language.parse.reader import Read
-from koirules.loading.bases import installed_base
+from koirules.loading.opening import installed_base
 from koirules.problems import Place, Problem
 from koirules.problems.pages import pages
 from koirules.standard.types import Steps

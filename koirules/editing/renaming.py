@@ -15,8 +15,7 @@ from koirules.editing.names import VALUE, Use
 from koirules.language import statements as st
 from koirules.language.diagnose.mending import edited
 from koirules.language.parse.reader import Read, read_bytes, read_text
-from koirules.loading.bases import installed_base
-from koirules.loading.opening import bytes_of
+from koirules.loading.opening import bytes_of, installed_base
 from koirules.problems import Edit, Place, Problem
 from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.words import NOT_TRAITS, RESERVED, is_name

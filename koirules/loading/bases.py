@@ -6,11 +6,12 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path, PureWindowsPath
 
-from attrs import evolve, frozen
+from attrs import evolve, field, frozen
 
 from koirules.language import statements as st
 from koirules.language.parse.reader import MOST_STATEMENTS, Read, read_bytes
-from koirules.loading.opening import bytes_of, why_not
+from koirules.loading.kept import Base, base_of
+from koirules.loading.opening import bytes_of, installed_base, why_not
 from koirules.problems import Place, Problem, is_refused
 from koirules.problems import sharing as say
 from koirules.standard.canonical import FORMS, seal_of
@@ -46,6 +47,7 @@ class Shelf:
 
     rulesets: the rule file of each installed rule set, by its name. opened: what a real file holds, and read: how its bytes
     read; for who has files open that are not saved yet, and reads the same bases again and again.
+    used: the bases that were found, for the cache.
     """
 
     varieties: Varieties
@@ -53,6 +55,7 @@ class Shelf:
     root: Path | None
     opened: Callable[[Path], bytes | Problem] = bytes_of
     read: Callable[[bytes, str], Read] = read_bytes
+    used: list[Base] = field(factory=list, eq=False)
 
     @classmethod
     def beside(cls, path: Path, varieties: Varieties, rulesets: Mapping[str, Path]) -> Shelf:
@@ -104,6 +107,7 @@ class Shelf:
         data = self.opened(found.real)
         if isinstance(data, Problem):
             return Checked(None, (say.no_base_file(place, name, "it cannot be read"),))
+        self.used.append(base_of(name, folder, found.real, data))
         shelf = self if found.root is None else evolve(self, root=found.root)
         whole, below = shelf.whole(shelf.read(data, found.shown), Path(found.shown).parent, (*chain, found))
         if whole.rules is None or is_refused(whole.problems):
@@ -142,18 +146,6 @@ class Shelf:
         except (OSError, RuntimeError, ValueError) as error:  # a loop of links, a name that no file can have
             return say.no_base_file(place, name, why_not(error))
         return Link(str(shown), real)
-
-
-def installed_base(name: str, folder: Path | None, rulesets: Mapping[str, Path]) -> Path | None:
-    """The rule file of the installed rule set that `based on` names; None where it gives a path, which goes before."""
-    return None if folder is not None and _is_file(folder / name) else rulesets.get(name)
-
-
-def _is_file(path: Path) -> bool:
-    try:
-        return path.is_file()
-    except (OSError, ValueError):
-        return False
 
 
 def first_link(path: Path) -> tuple[Link, ...]:

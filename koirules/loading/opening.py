@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import gc
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
 
-from koirules.language.parse.cleaning import MOST_BYTES
+from koirules.language import MOST_BYTES
 from koirules.problems import Problem, reading
 
 
@@ -38,3 +38,15 @@ def without_collector() -> Iterator[None]:
     finally:
         if was_on:
             gc.enable()
+
+
+def installed_base(name: str, folder: Path | None, rulesets: Mapping[str, Path]) -> Path | None:
+    """The rule file of the installed rule set that `based on` names; None where it gives a path, which goes before."""
+    return None if folder is not None and _is_file(folder / name) else rulesets.get(name)
+
+
+def _is_file(path: Path) -> bool:
+    try:
+        return path.is_file()
+    except (OSError, ValueError):
+        return False

@@ -12,7 +12,7 @@ from itertools import pairwise
 from math import gcd
 from typing import NamedTuple
 
-from attrs import define, field, frozen
+from attrs import field, frozen
 
 
 class Piece(NamedTuple):
@@ -67,12 +67,12 @@ def _line(left: int, low: int, right: int, high: int) -> Piece:
     return Piece(2 * rise, 2 * (low * run - rise * left) + run, 2 * run)
 
 
-@define(eq=False)
+@frozen
 class Table:
     """Thousandths by step, the lowest step first."""
 
     gives: tuple[int, ...]
-    _spans: dict[int, tuple[int, int]] = field(factory=dict, init=False, repr=False)
+    _spans: dict[int, tuple[int, int]] = field(factory=dict, init=False, repr=False, eq=False)
 
     @property
     def most(self) -> int:

@@ -38,6 +38,10 @@ class Operation:
     second: Callable[..., Any] | None = field(repr=False, eq=False, default=None)
     opens: Callable[..., bool] = field(repr=False, eq=False, default=lambda *_: False)
 
+    def __reduce__(self) -> str:
+        """A row is copied and pickled as what it is: a row of this table."""
+        return next(name for name, value in globals().items() if value is self)
+
     def range_of(self, *operands: Any) -> Any:
         """The result over readings: pairs for numbers, truths and places, bits for levels."""
         ends = [ends_of(operand) for operand in operands]

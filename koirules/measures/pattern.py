@@ -103,7 +103,7 @@ def pattern_measure(maps: str, outputs: Mapping[str, Trait], outline: Outline = 
     unknown = sorted(outputs.keys() - FIGURES.keys())
     if unknown:
         raise KeyError(f"no figure of a pattern is called {', '.join(unknown)}; there are {', '.join(FIGURES)}")
-    by_trait = {trait.name: (FIGURES[figure], trait.kind) for figure, trait in outputs.items()}
+    by_trait = {trait.name: (figure, trait.kind) for figure, trait in outputs.items()}
     return Computed(
         name=f"the map {maps}",
         inputs=(maps,),
@@ -113,9 +113,7 @@ def pattern_measure(maps: str, outputs: Mapping[str, Trait], outline: Outline = 
     )
 
 
-def _measured(
-    maps: str, outputs: Mapping[str, tuple[Callable[[Details], _Values], Kind]], outline: Outline, given: Given
-) -> Found:
+def _measured(maps: str, outputs: Mapping[str, tuple[str, Kind]], outline: Outline, given: Given) -> Found:
     column = given.readings[maps]
     if any(reading is not None and not isinstance(reading, PatchMap) for reading in column):
         raise TypeError(f"{maps} is no map: a pattern is measured on a trait of the kind patches")
@@ -125,7 +123,7 @@ def _measured(
     readings: dict[str, Column] = {}
     for name, (figure, kind) in outputs.items():
         if name in given.wanted:
-            made = as_readings(kind, figure(details), given.fish)
+            made = as_readings(kind, FIGURES[figure](details), given.fish)
             readings[name] = [None if i in silent else reading for i, reading in enumerate(made)]
     return Found(readings, {maps: shapes.wrong})
 

@@ -7,12 +7,13 @@ from functools import cache
 from pathlib import Path
 from types import MappingProxyType
 
-from attrs import field, frozen
+from attrs import evolve, field, frozen
 
 from koirules import builtin
 from koirules.hooks import Subcommand
 from koirules.plugins.adding import with_additions
 from koirules.plugins.calling import Manager
+from koirules.plugins.code_key import code_key
 from koirules.plugins.contributions import Contributions
 from koirules.plugins.finding import Found, find_box, find_given, find_installed
 from koirules.plugins.settling import Plugged, first_come, first_named, fitting, known_of
@@ -33,7 +34,8 @@ class Registry:
     them, the shared ones too, by name. rulesets: the rule file of each rule set, by name. problems: warnings, one or more
     for each plugin left out. sources: who gives a variety or a skin, as distribution and version; ruleset_sources: who
     gives a rule set. subcommands: the commands of plugins, by name; readers, writers: their formats, by ending. additions: what
-    they add to vocabularies of others. modules: the module of each plugin that was looked at.
+    they add to vocabularies of others. modules: the module of each plugin that was looked at. key: it changes
+    whenever the code or the version of koirules or of a plugin does; "" for plugins that are not installed.
     """
 
     varieties: Varieties
@@ -47,6 +49,7 @@ class Registry:
     writers: Mapping[str, Plugged[ResultWriter]] = field(hash=False)
     additions: tuple[Plugged[Addition], ...] = field(hash=False)
     modules: tuple[str, ...] = field(eq=False)
+    key: str = field(default="", eq=False)
 
 
 @cache
@@ -56,7 +59,9 @@ def load_registry() -> Registry:
         installed, unlisted = find_installed(), []
     except Exception as error:  # broken metadata of any distribution, not only of ours
         installed, unlisted = [], [plugging.plugins_unlisted(error_told(error))]
-    return _registry([find_box(), *installed], unlisted)
+    found = [find_box(), *installed]
+    registry = _registry(found, unlisted)
+    return evolve(registry, key=code_key([plugin.source for plugin in found], registry.modules))
 
 
 def registry_with(*plugins: object) -> Registry:

@@ -9,7 +9,6 @@ from decimal import Decimal
 
 from attrs import field, frozen
 
-from koirules.language.parse.cleaning import without_remark
 from koirules.language.statements import Outcome, RuleFile
 from koirules.meaning.curves import Shape
 from koirules.problems import Place
@@ -320,6 +319,8 @@ class Rules:
 
     def placed_words(self, place: Place) -> list[tuple[str, int, int]]:
         """The words that stand at a place, without remarks, each with its line and column."""
+        from koirules.language.parse.cleaning import without_remark
+
         text = self.source.bases.get(place.file, self.source.text)
         lines = [without_remark(line) for line in text.split("\n")[place.line - 1 : place.end_line]]
         if not lines:

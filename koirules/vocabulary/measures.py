@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from decimal import Decimal
+from functools import partial
 
 from attrs import field, frozen
 
@@ -65,6 +66,19 @@ class Formula:
     expression: str
 
 
+def _what_is_called(function: object) -> object:
+    """A function as it is compared: two partials of one function with equal arguments do the same."""
+    if isinstance(function, partial):
+        return (function.func, _hashable(function.args), _hashable(function.keywords))
+    return function
+
+
+def _hashable(value: object) -> object:
+    if isinstance(value, Mapping):
+        return tuple((key, _hashable(one)) for key, one in value.items())
+    return tuple(map(_hashable, value)) if isinstance(value, tuple | list) else value
+
+
 @frozen
 class Computed:
     """Derived traits that a function gives.
@@ -77,7 +91,7 @@ class Computed:
     name: str
     inputs: tuple[str, ...]
     outputs: tuple[str, ...]
-    compute: Callable[[Given], Found] = field(repr=False)
+    compute: Callable[[Given], Found] = field(repr=False, eq=_what_is_called)
     helped_by: tuple[str, ...] = ()
     estimate: bool = False
 

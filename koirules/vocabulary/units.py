@@ -46,6 +46,14 @@ class Unit:
     dimension: Dimension
     factor: Decimal
 
+    def __reduce__(self) -> tuple[object, ...]:
+        """A unit is copied and pickled as what it is: the one of its symbol."""
+        return (
+            (unit_of, (self.symbol,))
+            if UNITS.get(self.symbol) is self
+            else (Unit, (self.symbol, self.dimension, self.factor))
+        )
+
     def to_held(self, value: Decimal) -> Decimal:
         """A value in this unit as a value in the held unit, exactly."""
         return value * self.factor
@@ -76,6 +84,12 @@ def _units() -> dict[str, Unit]:
 
 UNITS: dict[str, Unit] = _units()
 """Every unit by its symbol."""
+
+
+def unit_of(symbol: str) -> Unit:
+    """The unit of a symbol. Raises KeyError."""
+    return UNITS[symbol]
+
 
 WRITTEN_OTHERWISE: dict[str, str] = {
     "percent": "%",

@@ -14,7 +14,7 @@ from attrs import evolve, frozen
 import koirules
 from koirules.language.diagnose.mending import edited
 from koirules.language.parse.cleaning import as_counted
-from koirules.loading.files import load_text
+from koirules.loading.reading import load_text
 from koirules.problems import Edit, Place, Problem
 from koirules.testing import registry_with
 

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 import koirules
 from koirules.language.parse.reader import read_bytes
-from koirules.loading.files import load_text
+from koirules.loading.reading import load_text
 from koirules.problems import is_refused
 from koirules.standard.check.checker import check
 from koirules.testing import registry_with

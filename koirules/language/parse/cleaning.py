@@ -11,11 +11,10 @@ import unicodedata
 
 from attrs import frozen
 
+from koirules.language import MOST_BYTES
 from koirules.language.statements import Comment
 from koirules.problems import Place, Problem
 from koirules.problems import reading as say
-
-MOST_BYTES = 1_000_000
 
 _QUOTES = "“”„‟«»＂〝〞「」『』"
 _SINGLE = "'‘’‚‛`"

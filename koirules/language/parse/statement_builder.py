@@ -168,7 +168,7 @@ def _points(build: Builder, node: Node) -> st.Points:
 def _extra(build: Builder, node: Node) -> st.Extra:
     name, title, amount, condition, say = node.children
     return st.Extra(
-        node.data,
+        str(node.data),
         build.word(name),
         build.title(title),
         build.quantity(amount),
@@ -181,7 +181,7 @@ def _extra(build: Builder, node: Node) -> st.Extra:
 def _limit(build: Builder, node: Node) -> st.Limit:
     name, title, condition, exception, grade, say = node.children
     return st.Limit(
-        node.data,
+        str(node.data),
         build.word(name),
         build.title(title),
         build.expression(condition),

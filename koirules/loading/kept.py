@@ -1,0 +1,164 @@
+"""Checked standards, kept in the cache folder between two runs.
+
+One is found again under a name made of the version of koirules and of every plugin, of the stamps of their files, and of the
+bytes and the path of the rule file; and it counts only while the files that it is based on are found where they were, with the
+bytes that they had. Anything else is read and checked anew.
+
+What is kept is data. A standard is a tree of frozen classes, and `pickle` writes it; but a pickle may name any function to be
+called, so this one is read by an unpickler that knows only the data classes of a few rooms of koirules, and a handful of types
+of Python's own. Traits and measures are not in it: they are named, and taken from the plugins that are there. A standard that
+holds anything else, such as a function, is not kept. The folder is the user's alone (`koirules/cache.py`). JSON would need
+a reader for each of some ninety classes, and takes five times as long.
+"""
+
+from __future__ import annotations
+
+import io
+import json
+import pickle
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import suppress
+from enum import Enum
+from hashlib import sha256
+from importlib import import_module
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import attrs
+
+from koirules.cache import keep, read_kept
+from koirules.loading.opening import bytes_of, installed_base
+from koirules.vocabulary.skins import Varieties
+from koirules.vocabulary.traits import Variety
+
+if TYPE_CHECKING:
+    from koirules.standard.check.checker import Checked
+
+_KIND, _FORM = "standards", "1"
+
+_ROOMS = tuple(f"koirules.{room}." for room in ("language", "meaning", "problems", "standard", "vocabulary"))
+_PLAIN = {("decimal", "Decimal"), ("datetime", "date"), ("koirules.read_only", "read_only")}
+_UNITS = ("koirules.vocabulary.units", "unit_of")
+_DAMAGED = (
+    pickle.UnpicklingError,
+    EOFError,
+    AttributeError,
+    ImportError,
+    IndexError,
+    KeyError,
+    TypeError,
+    ValueError,
+)
+"""What reading damaged or foreign bytes raises, as the documentation of pickle lists it."""
+
+Base = tuple[str, str, str, str]
+"""A file that a standard is based on: its name, the folder that it is given from, its real path, the digest of its bytes."""
+
+
+def name_of(key: str, path: Path, data: bytes) -> str:
+    """Under what the standard of a file is kept. key: all else that it follows from, "" where it is not to be kept."""
+    if not key:
+        return ""
+    told = sha256(f"{_FORM}\n{key}\n{path}\n{_real(path)}\n".encode("utf-8", "surrogateescape"))
+    told.update(data)
+    return told.hexdigest()
+
+
+def kept_standard(name: str, varieties: Varieties, rulesets: Mapping[str, Path]) -> Checked | None:
+    """The checked standard that was kept under a name, None where there is none that still holds."""
+    data = read_kept(_KIND, name) if name else None
+    if data is None:
+        return None
+    head, _, body = data.partition(b"\n")
+    try:
+        told = json.loads(head)
+        if told["body"] != sha256(body).hexdigest() or not all(_holds(base, rulesets) for base in told["bases"]):
+            return None
+        made: Checked = _Reader(body, varieties).load()
+    except _DAMAGED:
+        return None
+    return made
+
+
+def keep_standard(name: str, checked: Checked, bases: Sequence[Base], varieties: Varieties) -> None:
+    """Keep a checked standard, where it can be kept."""
+    if not name or checked.rules is None:
+        return
+    body = io.BytesIO()
+    # What cannot be written is not kept: a function, or a class that this version of Python cannot pickle.
+    with suppress(pickle.PicklingError, TypeError, AttributeError):
+        _Writer(body, varieties).dump(attrs.evolve(checked, known=None))
+        written = body.getvalue()
+        head = json.dumps({"body": sha256(written).hexdigest(), "bases": bases})
+        keep(_KIND, name, head.encode() + b"\n" + written)
+
+
+def base_of(name: str, folder: Path | None, real: Path, data: bytes) -> Base:
+    """What is kept of a base, so that it can be told whether it is still the same."""
+    return name, "" if folder is None else str(folder), str(real), sha256(data).hexdigest()
+
+
+def _holds(base: Base, rulesets: Mapping[str, Path]) -> bool:
+    name, folder, real, digest = base
+    found = installed_base(name, Path(folder) if folder else None, rulesets)
+    if _real(found or Path(folder, name)) != real:
+        return False
+    data = bytes_of(Path(real))
+    return isinstance(data, bytes) and sha256(data).hexdigest() == digest
+
+
+def _real(path: Path) -> str:
+    try:
+        return str(path.resolve())
+    except (OSError, RuntimeError, ValueError):
+        return ""
+
+
+def _shared(varieties: Varieties) -> Iterator[tuple[tuple[str, str, str], object]]:
+    """Every trait and measure of the plugins with the name under which a standard refers to it."""
+    for kind, named in (("variety", varieties.plain), ("skin", varieties.skins)):
+        for name, variety in named.items():
+            for trait in variety.traits.values():
+                yield (f"{kind} trait", name, trait.name), trait
+            for number, measure in enumerate(variety.measures):
+                yield (f"{kind} measure", name, str(number)), measure
+
+
+class _Writer(pickle.Pickler):
+    def __init__(self, file: io.BytesIO, varieties: Varieties) -> None:
+        super().__init__(file, protocol=5)
+        self._names = {id(one): name for name, one in _shared(varieties)}
+
+    def persistent_id(self, one: Any) -> Any:
+        if callable(one) and not isinstance(one, type) and not attrs.has(type(one)):
+            # The functions that pickle writes for a class or a unit are no part of what is kept, and are known by name.
+            if (getattr(one, "__module__", ""), getattr(one, "__name__", "")) in {*_PLAIN, _UNITS}:
+                return None
+            raise pickle.PicklingError(f"{one!r} is code")
+        return self._names.get(id(one))
+
+
+class _Reader(pickle.Unpickler):
+    def __init__(self, body: bytes, varieties: Varieties) -> None:
+        super().__init__(io.BytesIO(body))
+        self._varieties = varieties
+
+    def persistent_load(self, name: Any) -> Any:
+        kind, of, which = name
+        variety: Variety = (self._varieties.skins if kind.startswith("skin") else self._varieties.plain)[of]
+        return variety.traits[which] if kind.endswith("trait") else variety.measures[int(which)]
+
+    def find_class(self, module: str, name: str) -> Any:
+        if (module, name) not in {*_PLAIN, _UNITS} and not module.startswith(_ROOMS):
+            raise pickle.UnpicklingError(f"{module}.{name} is no part of a standard")
+        found = getattr(import_module(module), name)
+        if (module, name) in {*_PLAIN, _UNITS} or _is_data(found):
+            return found
+        raise pickle.UnpicklingError(f"{module}.{name} is no part of a standard")
+
+
+def _is_data(found: object) -> bool:
+    """Whether it is a data class, a named tuple, an enumeration, or a row of the table of operators."""
+    if isinstance(found, type):
+        return attrs.has(found) or issubclass(found, Enum) or (issubclass(found, tuple) and hasattr(found, "_fields"))
+    return attrs.has(type(found))
