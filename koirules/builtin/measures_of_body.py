@@ -8,6 +8,8 @@ body as the length, everything across it as the girth, and the weight as W = a L
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from koirules.vocabulary.shorthand import YES_NO, number, share
 from koirules.vocabulary.traits import (
     AS_GIRTH,
@@ -22,16 +24,23 @@ from koirules.vocabulary.traits import (
     Trait,
 )
 
+_LENGTHS = {
+    stage: (Decimal(low), Decimal(high))
+    for stage, low, high in (("tosai", 4, 40), ("nisai", 12, 65), ("sansai", 25, 80), ("yonsai", 30, 90))
+}
+"""Total lengths of fish in their first to fourth year, with room for slow and fast ones (from memory)."""
+
 MEASURES_OF_BODY = (
     Trait(
         "length",
         "total length",
-        number("0.5", "125", "cm"),
+        number("0.5", "125", "cm", usual=("3", "100")),
         Better.MORE,
         Growth.RISES,
         "Lay the fish on the wet board and read from the nose to the end of the tail, pressed together.",
         {"ja": "全長"},
         allometry=AS_LENGTH,
+        usual=_LENGTHS,
     ),
     Trait(
         "standard_length",

@@ -8,13 +8,14 @@ import click
 from attrs import evolve
 
 from koirules.api import Standard
-from koirules.classes.placing import check_measure, place, understood
+from koirules.classes.placing import NONE, check_measure, place, understood
 from koirules.classes.reading import read_table
 from koirules.classes.table import ClassTable
 from koirules.commands.output import stop_if_refused
 from koirules.records.columns import VARIETY
 from koirules.records.records import Batch
 from koirules.results.record import Record
+from koirules.vocabulary.readings import show_reading
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.spoken import Said, known, said
 from koirules.vocabulary.traits import Trait
@@ -52,10 +53,10 @@ def with_classes(batch: Batch, standard: Standard, table: ClassTable | None, var
     """A batch whose records carry their class as labels, `class_group` and `class_size`, into every result."""
     if table is None:
         return batch
-    measure = measure_among(table, standard.traits)
+    measure_among(table, standard.traits)
     variety = said(standard.varieties[0], varieties) if len(standard.varieties) == 1 else None
     records = [(record, said_of(record, varieties, variety)) for record in batch.records]
-    return evolve(batch, records=tuple(_with_class(record, table, words, measure) for record, words in records))
+    return evolve(batch, records=tuple(_with_class(record, table, words, standard.traits) for record, words in records))
 
 
 def said_of(record: Record, varieties: Varieties, otherwise: Said | None) -> Said | str | None:
@@ -64,6 +65,18 @@ def said_of(record: Record, varieties: Varieties, otherwise: Said | None) -> Sai
     return (said(written, varieties) or written) if written else otherwise
 
 
-def _with_class(record: Record, table: ClassTable, words: Said | str | None, measure: Trait | None) -> Record:
-    placed = place(table, words, None if measure is None else record.readings.get(measure.name))
-    return evolve(record, labels={**record.labels, **placed.labels})
+def _with_class(record: Record, table: ClassTable, words: Said | str | None, traits: Mapping[str, Trait]) -> Record:
+    measure = None if table.sizes is None else traits[table.sizes.trait]
+    measured = None if measure is None else record.readings.get(measure.name)
+    placed = place(table, words, measured)
+    labels = {**record.labels, **placed.labels}
+    asked = {name: text for name, text in placed.labels.items() if name in traits and name not in record.readings}
+    if asked:
+        # The standard has a trait of this name, so it says itself what becomes of a fish without a class.
+        return evolve(record, labels=labels, readings={**record.readings, **asked})
+    outside = []
+    if placed.group == NONE:
+        outside.append(f"the class table has no class for {words.name if isinstance(words, Said) else words}")
+    if placed.sizes == (NONE,) and measure is not None and measured is not None:
+        outside.append(f"the class table has no size for {show_reading(measure.kind, measured)}")
+    return evolve(record, labels=labels, outside=" and ".join(outside))

@@ -23,6 +23,7 @@ from koirules.records.columns import STAGE, VARIETY
 from koirules.records.decision_files import read_decisions
 from koirules.records.records import Batch, is_table, read_records
 from koirules.results.decisions import Decision
+from koirules.results.look_again import look_again
 from koirules.results.record import Record
 from koirules.results.result import Result
 from koirules.rounds.decision_checks import check_decisions
@@ -225,6 +226,8 @@ def graded(
         return Graded(batch, graded_together(standard, batch.records, decided))
     with click.progressbar(batch.records, label="Grading", file=sys.stderr) as bar:
         results = tuple(standard.grade_record(record) for record in bar)
+    for result, found in zip(results, look_again(batch.records, standard.traits, standard.rules.stage), strict=True):
+        result.look_again = found
     return Graded(batch, BatchResult(results, records=batch.records))
 
 

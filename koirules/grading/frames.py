@@ -11,16 +11,20 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import groupby
 from math import isnan
 from typing import TYPE_CHECKING, Any
+from warnings import warn
 
 from attrs import evolve
 
+from koirules.engines.columnar.held import NumberColumn
 from koirules.engines.columnar.reading import ReadFrame, Source, WrongCell, read_looked
 from koirules.grading.batch import BatchGrader
 from koirules.measures.deriving import Doubt
 from koirules.problems import Problem, RecordError, RecordWarning, frames, recording
+from koirules.results.look_again import unlikely
 from koirules.results.mapping_record import LOOKED
 from koirules.rounds.columnar.earlier import LooksOfRows
 from koirules.rounds.looks import DATE, LOOK_DATE, day_of
+from koirules.standard.parts import Rules
 from koirules.vocabulary.kinds import Number
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.quantities import unit_named
@@ -66,6 +70,8 @@ def graded_frame(grader: BatchGrader, frame: Any) -> Any:
     if read.failed:
         raise RecordError(read.failed)
     _warn(grader, read.doubts, sources)
+    for problem in unlikely_values(grader.rules, read, "frame", {name: one.column for name, one in sources.items()}):
+        warn(str(problem), RecordWarning, stacklevel=3)
     results = grader.grade(read, len(eager), _looks(eager, grader) if grader.compares or grader.rules.silence else None)
     return _joined(eager, results, wrapped.implementation.name if lazy else "")
 
@@ -201,10 +207,31 @@ def _nearly(names: list[str], traits: Mapping[str, Trait], needed: frozenset[str
     return found
 
 
+def unlikely_values(
+    rules: Rules, read: ReadFrame, file: str, columns: Mapping[str, str], first_row: int = 1
+) -> Iterator[Problem]:
+    """A warning for each trait with numbers that are unlikely for the stage: the first of them, and how many there are.
+
+    columns: the heading of each trait. first_row: the number of the first row.
+    """
+    for name, held in read.held.items():
+        trait = rules.traits.get(name)
+        usual = None if trait is None else trait.usual_at(rules.stage)
+        if trait is None or usual is None or not isinstance(held, NumberColumn) or name not in columns:
+            continue
+        kind = trait.kind
+        unit = kind.unit if isinstance(kind, Number) else None
+        low, high = (float(end if unit is None else unit.to_held(end)) for end in usual)
+        values = read.columns[held.name]
+        rows = ((values < low) | (values > high)).fill_null(value=False).arg_true()
+        if len(rows):
+            found = unlikely(trait, values[int(rows[0])], rules.stage)
+            site = recording.cell(file, first_row + int(rows[0]), columns[name])
+            yield recording.value_unlikely(site, found.value, found.why, len(rows) - 1)
+
+
 def _warn(grader: BatchGrader, doubts: Sequence[Doubt], sources: Mapping[str, Source]) -> None:
     """Warn of what is doubtful in a frame: the first of each trait in full, the others by their number."""
-    from warnings import warn
-
     for trait, told in groupby(sorted(doubts, key=lambda doubt: doubt.trait), key=lambda doubt: doubt.trait):
         first, *others = told
         column = sources[trait].column if trait in sources else trait

@@ -77,7 +77,9 @@ class Grader:
         sure = self._sure(whole.readings)
         if sure is None:
             return self.result(whole, self.evaluator.run_whole(whole.readings))
-        return self.settled(whole.fish, whole.labels, sure, whole)
+        result = self.settled(whole.fish, whole.labels, sure, whole)
+        result.outside = whole.outside
+        return result
 
     def _whole(self, record: Record) -> Record:
         """A record with its derived traits, and its grown ones beside it. A result tells no doubts."""
@@ -113,6 +115,7 @@ class Grader:
             record.labels,
             decision=decision,
             by_rules=by_rules,
+            outside=record.outside,
             behind=_Fish(self, record, None, trace),
         )
         return self._told_of_silence(made, record.readings)

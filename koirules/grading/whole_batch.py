@@ -15,6 +15,7 @@ from koirules.grading.single import Grader
 from koirules.problems import RecordError
 from koirules.results.course import AlertShown, RoundCourse
 from koirules.results.decisions import Decision
+from koirules.results.look_again import look_again
 from koirules.results.record import Record
 from koirules.results.result import Result
 from koirules.rounds.course_words import CourseTeller
@@ -96,11 +97,16 @@ class WholeBatch:
         Raises RecordError for a map that cannot be measured, where that was not done before, and for decisions that keep
         more fish than a round allows or settle a tie by half.
         """
+        again = look_again(records, self.rules.traits, self.rules.stage)
         records = all_measured(self.grader.measurer, records, self.grader.silence)
         self.grader.evaluator.ahead.prepare([record.readings for record in records])
         if not self.needed and not decisions:
-            return BatchResult(tuple(self.grader.grade(record) for record in records), records=tuple(records))
-        return self._grade(records, decisions, day, alone=False)
+            graded = BatchResult(tuple(self.grader.grade(record) for record in records), records=tuple(records))
+        else:
+            graded = self._grade(records, decisions, day, alone=False)
+        for result, found in zip(graded.results, again, strict=True):
+            result.look_again = found
+        return graded
 
     def alone(self, record: Record) -> Result:
         """Grade a fish by itself, for which no figure of a batch is recorded."""
@@ -134,7 +140,8 @@ class WholeBatch:
             if one.round:
                 kept_by_hand.setdefault(one.round, {})[places[one.fish]] = one
         later = self._later(readings, by_grade) if lacks and self.rules.rounds else None
-        runs = self._rounds.run(outcomes, kept_by_hand, later, alone=alone)
+        outside = [number for number, record in enumerate(records) if record.outside]
+        runs = self._rounds.run(outcomes, kept_by_hand, later, alone=alone, outside=outside)
         refused = check_rescues(self.settings, runs, kept_by_hand)
         if refused:
             raise RecordError(tuple(refused))

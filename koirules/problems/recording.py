@@ -188,6 +188,18 @@ def fractions_for_percent(file: str, column: str, sample: str) -> Problem:
     )
 
 
+def value_unlikely(site: Cell, value: str, why: str, more: int) -> Problem:
+    """A number that can be, but is unlikely. why: as a clause; more: how many others of its column are unlikely."""
+    others = f" ({more:,} more in this column)" if more else ""
+    return Problem(
+        "value-unlikely",
+        site,
+        f"{value} is {why}{others}.",
+        "Look at the fish again. It was graded as recorded.",
+        warning=True,
+    )
+
+
 def patch_astray(file: str, row: int, column: str, text: str) -> Problem:
     """A patch of a map stands in a column that is carried along: the map was cut where a sign parts the columns."""
     return Problem(

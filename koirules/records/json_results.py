@@ -87,6 +87,8 @@ def _result(result: Result) -> dict[str, object]:
         "lifts": result.lifts,
         "hangs_on": result.hangs_on,
         "why": result.why,
+        "outside": result.outside or None,
+        "look_again": [{"trait": one.trait, "value": one.value, "why": one.why} for one in result.look_again],
         "decision": None if result.decision is None else _decision(result.decision),
         "by_rules": result.by_rules,
         "kept_by": result.kept_by,

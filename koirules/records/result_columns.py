@@ -21,8 +21,8 @@ _OF_ROUNDS = ("kept_by", "left_in", "tied_in", "open_in", "sent_to", "next_look"
 class ResultColumns:
     """The headings of a table of results, and the sections and labels whose columns are among them.
 
-    decided, rounds, silent: whether a person decided about a fish, whether there was a selection, and whether anything was
-    assumed of a fish because nobody mentioned it.
+    decided, rounds, silent, again: whether a person decided about a fish, whether there was a selection, whether anything was
+    assumed of a fish because nobody mentioned it, and whether there is anything to look at again.
     """
 
     sections: tuple[str, ...]
@@ -30,12 +30,14 @@ class ResultColumns:
     decided: bool = False
     rounds: bool = False
     silent: bool = False
+    again: bool = False
 
     @property
     def headings(self) -> tuple[str, ...]:
         """Every heading, in order; a label that is called like another column says that it is a label."""
         ends = tuple(f"{section}_{end}" for section in self.sections for end in ("low", "high"))
         ours = (*_BEFORE_SECTIONS, *ends, *_AFTER_SECTIONS)
+        ours += ("look_again",) if self.again else ()
         ours += _OF_SILENCE if self.silent else ()
         ours += _OF_DECISIONS if self.decided else ()
         ours += _OF_ROUNDS if self.rounds else ()
@@ -61,6 +63,8 @@ class ResultColumns:
             yield section.high if section else None
         yield from (";".join(names) for names in (result.faults, result.lifts, result.hangs_on))
         yield result.why
+        if self.again:
+            yield "; ".join(one.words for one in result.look_again)
         if self.silent:
             yield "|".join(result.assumed)
             yield "yes" if result.rests_on_silence else "no"
@@ -83,4 +87,5 @@ def columns_of(results: Sequence[Row]) -> ResultColumns:
     labels = dict.fromkeys(label for result in results for label in result.labels)
     decided = any(result.decision is not None for result in graded)
     rounds, silent = any(result.course for result in graded), any(result.assumed for result in graded)
-    return ResultColumns(tuple(sections), tuple(labels), decided, rounds, silent)
+    again = any(result.look_again for result in graded)
+    return ResultColumns(tuple(sections), tuple(labels), decided, rounds, silent, again)

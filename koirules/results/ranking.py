@@ -10,11 +10,19 @@ from koirules.results.result import Result
 def best_first(grades: Sequence[str], results: Sequence[Result]) -> list[Result]:
     """Results by grade, best first, then by score; what is not settled stands with the best grade it may get, after those.
 
+    Fish that are placed nowhere come last.
+
     grades: their names, best first.
     """
     rank = {grade: i for i, grade in enumerate(grades)}
 
     def key(result: Result) -> tuple[object, ...]:
-        return (rank[result.possible[0]], len(result.possible) > 1, -result.score_low, -result.score_high)
+        return (
+            bool(result.outside),
+            rank[result.possible[0]],
+            len(result.possible) > 1,
+            -result.score_low,
+            -result.score_high,
+        )
 
     return sorted(results, key=key)

@@ -34,6 +34,7 @@ class Record:
     measured: bool = False
     doubts: tuple[Problem, ...] = ()
     over: Mapping[str, tuple[int, int]] = field(factory=dict, hash=False)
+    outside: str = ""
     looked: bool | None = None
     cannot_tell: frozenset[str] = frozenset()
     earlier: tuple[Mapping[str, Reading], ...] = field(default=(), hash=False)

@@ -13,6 +13,7 @@ from attrs import define, field, frozen
 from koirules.candidates.changes import NearestChanges
 from koirules.results.course import Fate, Step
 from koirules.results.decisions import Decision
+from koirules.results.look_again import LookAgain
 from koirules.results.reason import Reason
 
 
@@ -66,7 +67,8 @@ class Result:
     names of those that surely bite. labels: the columns that were carried along. decision: a person's word about the grade,
     which then is the only one possible; by_rules: the grades still possible by the rules alone. course: what each round that
     looked at the fish made of it. assumed: the traits that the page read as silence means them, outside
-    rounds; rests_on_silence: whether two grades or more would be possible without those.
+    rounds; rests_on_silence: whether two grades or more would be possible without those. outside: why it is placed nowhere,
+    "" where it is placed like any other. look_again: what was recorded of it and is unlikely; it changes nothing.
     """
 
     fish: str
@@ -84,6 +86,8 @@ class Result:
     assumed: tuple[str, ...] = ()
     rests_on_silence: bool = False
     _behind: Behind | None = field(default=None, repr=False, eq=False)
+    outside: str = ""
+    look_again: tuple[LookAgain, ...] = ()
     _reasons: Sequence[Reason] | None = field(default=None, init=False, repr=False, eq=False)
 
     @property
@@ -144,7 +148,8 @@ class Result:
     @property
     def why(self) -> str:
         """The main reasons as one line."""
-        return "; ".join(reason.words for reason in self.main_reasons)
+        words = [reason.words for reason in self.main_reasons]
+        return "; ".join([f"placed nowhere: {self.outside}", *words] if self.outside else words)
 
     def nearest_changes(self) -> NearestChanges:
         """The smallest changes that would have given the next better grade, or lost the best one (nearest_changes.py)."""

@@ -84,14 +84,16 @@ class RoundsOfRows:
         later: Sequence[Readings] | None = None,
         *,
         alone: bool = False,
+        outside: Collection[int] = (),
     ) -> list[RoundRun]:
         """Run every round over a batch. fish: readings with outcomes. by_hand: by round those that a person keeps.
 
         later: the same, with outcomes as wide as figures of the batch may make them once more is recorded; None where they
-        make no difference. alone: a fish graded by itself, for which no figure of a batch is recorded.
+        make no difference. alone: a fish graded by itself, for which no figure of a batch is recorded. outside: fish that
+        no round looks at, unless a person keeps them.
         """
         runs: list[RoundRun] = []
-        tied: set[int] = set()
+        tied: set[int] = set(outside)
         for each in self.rounds:
             run = self._run(each, fish, later, runs, tied, by_hand.get(each.round.name, ()), alone=alone)
             tied.update(number for number, fate in run.fates.items() if fate is Fate.TIED)

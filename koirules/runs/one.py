@@ -15,6 +15,7 @@ from koirules.api import Standard, read_standard
 from koirules.engines.columnar.outputs import column_types
 from koirules.engines.columnar.reading import FrameReader, ReadFrame, Source, read_looked
 from koirules.grading.batch import BatchGrader
+from koirules.grading.frames import unlikely_values
 from koirules.problems import Problem, recording
 from koirules.problems.record_files import unreadable_file
 from koirules.problems.saving import unwritable
@@ -87,6 +88,8 @@ def _graded(
         for rows, read, fish in _read(opened, piece, reader):
             problems += [*_wrong(piece.file, rows, read, fish, headings, row), *read.failed]
             doubts += _doubtful(grader, piece.file, rows, read, row)
+            named = {column.trait.name: column.heading for column in columns if column.trait}
+            doubts += unlikely_values(grader.rules, read, piece.file, named, row + rows.place(0))
             if not problems:
                 if job.phase and compare is not None:
                     compare.count(read, rows.frame.height)

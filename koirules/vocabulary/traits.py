@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from decimal import Decimal
 from enum import Enum
 from types import MappingProxyType
 
@@ -82,7 +83,8 @@ class Trait:
     helper understands. titles: the title in further languages, by two-letter code. allometry: how a number follows the
     length as the fish grows, None where nobody can say (what does not change at all says so by `growth`). by_eye: whether
     who looks at the fish judges it, and neither board, scale, tape nor reader give it; by default of words, counts, places,
-    plain numbers and shares. never_silent: what nobody may take for granted, such as health and injuries.
+    plain numbers and shares. never_silent: what nobody may take for granted, such as health and injuries. usual: by stage
+    (`tosai`) between which ends a number lies for nearly every fish, in the unit of the trait.
     """
 
     name: str
@@ -95,6 +97,12 @@ class Trait:
     allometry: Allometry | None = None
     by_eye: bool = field(default=Factory(lambda self: _is_by_eye(self.kind), takes_self=True))
     never_silent: bool = False
+    usual: Mapping[str, tuple[Decimal, Decimal]] = field(factory=dict, hash=False, eq=False)
+
+    def usual_at(self, stage: str | None) -> tuple[Decimal, Decimal] | None:
+        """Between which ends a number lies for nearly every fish of a stage; None where nobody can say."""
+        of_kind = self.kind.usual if isinstance(self.kind, Number) else None
+        return self.usual.get((stage or "").strip().casefold(), of_kind)
 
     def within(self, language: str | None) -> str:
         """The title in a language, or the first one where it is not given in that language."""

@@ -132,6 +132,38 @@ def test_results_carry_the_class():
     assert ["2", "keep", "60", "kohaku", "?"] in [line[:5] for line in lines]
 
 
+SHOW = RULES + "round first pick 2 by highest section body\n"
+ENTERED = "fish,length,tail_stem\n1,68.1,strong\n2,53,fair\n3,48,thin\n"
+
+
+def test_a_fish_outside_of_the_classes_is_told_first_and_placed_nowhere():
+    Path("show.koi").write_text(SHOW, encoding="utf-8")
+    Path("entered.csv").write_text(ENTERED, encoding="utf-8")
+    words = ("grade", "show.koi", "entered.csv", "--classes", "lantern_bay_young")
+    result = run(*words, "--out", "out.csv", "--out", "out.json")
+    assert result.exit_code == 0
+    told = "! 1 fish is placed nowhere. 1: the class table has no size for 68.1 cm"
+    lines = [line.strip() for line in result.output.splitlines()]
+    assert told in lines
+    assert lines.index(told) < next(n for n, line in enumerate(lines) if line.startswith("fish"))
+    assert "2 fish, 2 stay, 0 leave" in lines
+    by_fish = {row["fish"]: row for row in rows("out.csv")}
+    assert [by_fish[fish]["kept_by"] for fish in "123"] == ["", "first", "first"]
+    assert by_fish["1"]["grade"] == "keep"
+    assert by_fish["1"]["why"].startswith("placed nowhere: the class table has no size for 68.1 cm; ")
+    fish = json.loads(Path("out.json").read_text(encoding="utf-8"))["results"]
+    assert [one["outside"] for one in fish] == ["the class table has no size for 68.1 cm", None, None]
+
+
+def test_a_standard_that_has_a_trait_of_the_class_says_itself_what_becomes_of_those_without():
+    said = "trait class_size as label\n" + SHOW.partition("\n")[2]
+    Path("show.koi").write_text(SHOW.partition("\n")[0] + "\n" + said, encoding="utf-8")
+    Path("entered.csv").write_text(ENTERED, encoding="utf-8")
+    result = run("grade", "show.koi", "entered.csv", "--classes", "lantern_bay_young", "--out", "out.csv")
+    assert "placed nowhere" not in result.output
+    assert [row["kept_by"] for row in rows("out.csv")] == ["first", "first", ""]
+
+
 def test_results_of_a_mixed_batch_carry_the_class():
     lace_rules = RULES.replace("variety kohaku", "variety lace").replace("Trial", "Lace")
     Path("lace.koi").write_text(lace_rules, encoding="utf-8")

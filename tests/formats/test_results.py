@@ -147,6 +147,8 @@ def test_a_json_file_holds_the_same_with_numbers_lists_and_reasons(tmp_path):
     assert whole["cautions"] == ["Handle each fish briefly."]
     settled, still_open = whole["results"]
     of_the_batch = [
+        "outside",
+        "look_again",
         "decision",
         "by_rules",
         "kept_by",

@@ -12,19 +12,47 @@ from koirules.api import Standard
 from koirules.classes.placing import GROUP, SIZE
 from koirules.commands.inputs import Graded, setting_words, shown_titles, standard_words
 from koirules.commands.output import counted, shown
+from koirules.commands.render.changes import wrapped
 from koirules.commands.render.rounds import tell_alerts, tell_rounds
 from koirules.report.figures import figure
 from koirules.results.ranking import best_first
 from koirules.results.result import Result
+
+_MOST_OUTSIDE = 20
+_MOST_LOOKED_AT = 20
 
 
 def tell_batch(standard: Standard, batch: Graded, *, as_recorded: bool) -> None:
     """Print all that came of a batch by one standard."""
     listed = list(batch.results) if as_recorded else best_first(standard.grades, batch.results)
     tell_alerts(batch.outcome.alerts)
+    tell_outside(batch.results)
     print_table(standard, listed)
     print_totals(standard, batch)
     tell_rounds(batch.outcome.rounds, batch.results)
+    tell_look_again(batch.results)
+
+
+def tell_outside(results: Sequence[Result]) -> None:
+    """Print which fish are placed nowhere, and why."""
+    outside = [result for result in results if result.outside]
+    if outside:
+        told = "; ".join(f"{result.fish}: {result.outside}" for result in outside[:_MOST_OUTSIDE])
+        more = f"; and {len(outside) - _MOST_OUTSIDE:,} more" if len(outside) > _MOST_OUTSIDE else ""
+        fish = counted(len(outside), "fish is", "fish are")
+        click.echo(click.style(wrapped(shown(f"! {fish} placed nowhere. {told}{more}")), bold=True))
+
+
+def tell_look_again(results: Sequence[Result]) -> None:
+    """Print what was recorded and is unlikely; nothing was changed by it."""
+    found = [(result.fish, one) for result in results for one in result.look_again]
+    if found:
+        click.echo()
+        click.echo(click.style("Look again (graded as recorded)", bold=True))
+    for fish, one in found[:_MOST_LOOKED_AT]:
+        click.echo(wrapped(shown(f"{fish}: {one.words}")))
+    if len(found) > _MOST_LOOKED_AT:
+        click.echo(f"  … and {len(found) - _MOST_LOOKED_AT:,} more (see a file of results)")
 
 
 def score_words(result: Result) -> str:

@@ -1,0 +1,119 @@
+"""Values to look at again: numbers that are unlikely for the stage of the fish, or that lie far from the rest of the batch.
+
+Far from the rest is what lies outside the inner fences of Tukey (Exploratory Data Analysis, 1977): one and a half times the
+spread of the hinges beyond either hinge.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from decimal import Decimal
+
+from attrs import frozen
+
+from koirules.results.record import Record
+from koirules.vocabulary.kinds import Number, shortest
+from koirules.vocabulary.readings import Span, show_reading, write_number
+from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.units import UNITS
+
+_FACTOR = 2
+"""Who errs by a unit errs by more than this."""
+
+FEWEST = 10
+"""Of fewer fish the fences say nothing."""
+
+
+@frozen
+class LookAgain:
+    """A value to look at again. trait, title: of what; value: as it was read; why: in words, with what may have been meant."""
+
+    trait: str
+    title: str
+    value: str
+    why: str
+
+    @property
+    def words(self) -> str:
+        """What to look at, in words: `total length 1.45 cm: …`."""
+        return f"{self.title} {self.value}: {self.why}"
+
+
+def look_again(
+    records: Sequence[Record], traits: Mapping[str, Trait], stage: str | None
+) -> list[tuple[LookAgain, ...]]:
+    """For each record what of it to look at again; it changes nothing. stage: that of the standard."""
+    found: list[list[LookAgain]] = [[] for _ in records]
+    for trait in traits.values():
+        kind = trait.kind
+        if not isinstance(kind, Number):
+            continue
+        known = [(n, one) for n, record in enumerate(records) if (one := _sure(record, trait.name)) is not None]
+        usual = trait.usual_at(stage)
+        low, high = fences([one for _, one in known]) if len(known) >= FEWEST else (None, None)
+        for n, one in known:
+            why = "" if usual is None else _unusual(kind, one, usual, stage)
+            if not why and low is not None and high is not None and not low <= one <= high:
+                ends = f"{_rounded(low, kind)} and {_rounded(high, kind)}"
+                why = f"far from the rest of the batch (nearly all between {ends})"
+            if why:
+                shown = show_reading(kind, Span(one, one))
+                found[n].append(LookAgain(trait.name, trait.title, shown, why))
+    return [tuple(each) for each in found]
+
+
+def unlikely(trait: Trait, value: float, stage: str | None) -> LookAgain:
+    """What is to be said of a held value of a trait that lies outside what is usual."""
+    usual = trait.usual_at(stage)
+    if not isinstance(trait.kind, Number) or usual is None:
+        raise AssertionError(trait.name)
+    return LookAgain(
+        trait.name, trait.title, show_reading(trait.kind, Span(value, value)), _unusual(trait.kind, value, usual, stage)
+    )
+
+
+def fences(values: Sequence[float]) -> tuple[float | None, float | None]:
+    """The inner fences of Tukey (1977) of some values; None for both where the hinges are equal."""
+    lower, upper = hinges(values)
+    spread = upper - lower
+    return (lower - 1.5 * spread, upper + 1.5 * spread) if spread > 0 else (None, None)
+
+
+def hinges(values: Sequence[float]) -> tuple[float, float]:
+    """The hinges of Tukey (1977): the medians of the lower and of the upper half, the median itself in both."""
+    ordered = sorted(values)
+    half = (len(ordered) + 1) // 2
+    return _median(ordered[:half]), _median(ordered[-half:])
+
+
+def _median(ordered: Sequence[float]) -> float:
+    middle = len(ordered) // 2
+    return ordered[middle] if len(ordered) % 2 else (ordered[middle - 1] + ordered[middle]) / 2
+
+
+def _sure(record: Record, name: str) -> float | None:
+    reading = record.readings.get(name)
+    return reading.low if isinstance(reading, Span) and reading.low == reading.high else None
+
+
+def _unusual(kind: Number, value: float, usual: tuple[Decimal, Decimal], stage: str | None) -> str:
+    """Why a held value is unlikely, with the unit that it may have been written in; "" where it is likely."""
+    unit = kind.unit
+    given = Decimal(repr(value)) if unit is None else unit.from_held(Decimal(repr(value)))
+    if usual[0] <= given <= usual[1]:
+        return ""
+    symbol = "" if unit is None else f" {unit.symbol}"
+    whom = f"a {stage}" if stage else "a koi"
+    why = f"unlikely for {whom} (usually {shortest(usual[0])}{symbol} to {shortest(usual[1])}{symbol})"
+    others = [other for other in UNITS.values() if unit is not None and other.dimension is unit.dimension]
+    near = usual[0] / _FACTOR <= given <= usual[1] * _FACTOR
+    for other in () if near else others:
+        if unit is not None and other is not unit and usual[0] <= unit.from_held(other.to_held(given)) <= usual[1]:
+            return f"{why}; was it {shortest(round(given, 6))} {other.symbol}?"
+    return why
+
+
+def _rounded(value: float, kind: Number) -> str:
+    """A fence for people: to three significant digits."""
+    exact = Decimal(f"{value:.3g}")
+    return write_number(float(exact), kind) if kind.unit is None or kind.unit.factor == 1 else write_number(value, kind)
