@@ -82,6 +82,7 @@ def derived_outside(site: Cell, trait: str, derived: str, within: str, inputs: S
 
 
 _EXTRAS = {"coloraide": "colour"}
+"""The extra that brings a library; the others come with koirules itself."""
 
 
 def measuring_needs(site: Cell, measure: str, library: str) -> Problem:
@@ -90,7 +91,7 @@ def measuring_needs(site: Cell, measure: str, library: str) -> Problem:
         "measuring-needs-library",
         site,
         f"{measure[:1].upper()}{measure[1:]} is measured with the library {library}, which is not installed.",
-        f"Install it: {to_install(_EXTRAS.get(library, 'maps'))}.",
+        f"Install it: {to_install(_EXTRAS[library]) if library in _EXTRAS else f'pip install {library}'}.",
     )
 
 
