@@ -40,14 +40,15 @@ class Standard:
     """A checked standard, ready to grade.
 
     rules: its parts, typed. settings: the values of this run. changed: the names of the settings that differ from the
-    file. language: two-letter code of the language of reasons, where the file's labels carry it. warnings: what the
-    checker had to say about a file that holds.
+    file. language: two-letter code of the language of reasons, where the file's labels carry it. exact: whether numbers
+    in reasons keep all of their digits. warnings: what the checker had to say about a file that holds.
     """
 
     rules: Rules = field(repr=False)
     settings: Mapping[str, Setting] = field(repr=False)
     changed: tuple[str, ...] = ()
     language: str | None = None
+    exact: bool = False
     warnings: tuple[Problem, ...] = field(default=(), repr=False)
     _batches: dict[tuple[bool, bool], BatchGrader] = field(factory=dict, init=False, eq=False, repr=False)
 
@@ -126,7 +127,7 @@ class Standard:
         """The compiled standard."""
         from koirules.grading.single import Grader
 
-        return Grader.of(self.rules, self.settings, self.language)
+        return Grader.of(self.rules, self.settings, self.language, self.exact)
 
     @cached_property
     def reader(self) -> RecordReader:
@@ -327,6 +328,10 @@ class Standard:
     def in_language(self, language: str | None) -> Standard:
         """The same standard, with reasons in another language where its labels carry it."""
         return evolve(self, language=language)
+
+    def in_exact_words(self) -> Standard:
+        """The same standard, with reasons in which numbers keep all of their digits."""
+        return evolve(self, exact=True)
 
 
 def load_standard(path: str | PathLike[str], registry: Registry | None = None) -> Standard:

@@ -9,7 +9,8 @@ from attrs import frozen
 
 from koirules.candidates.places_to_move import MILLION, OTHER_TEXT
 from koirules.vocabulary.kinds import Choice, Count, Label, Number, Scale, YesNo, shortest
-from koirules.vocabulary.readings import PlaceSet, Reading, Span, words_in, write_reading
+from koirules.vocabulary.readings import PlaceSet, Reading, Span, show_reading, words_in, write_reading
+from koirules.vocabulary.rounding import towards
 from koirules.vocabulary.traits import Growth, Trait
 
 _MOST_DECIMALS = 9
@@ -66,35 +67,41 @@ class Move:
             case _:
                 return Prospect.EITHER
 
-    @property
-    def value(self) -> str:
-        """What the trait would have to be: `3 % or more`, `sharp`, `none`."""
+    def value(self, *, exact: bool = False) -> str:
+        """What the trait would have to be: `3 % or more`, `sharp`, `none`.
+
+        A number is rounded for people, towards values that do it too. exact: with all of its digits.
+        """
         kind, becomes = self.trait.kind, self.becomes
         if not isinstance(kind, Number | Count):
-            return _value(self.trait, becomes)
+            return _value(self.trait, becomes, exact=exact)
         ahead = self.direction
+        more, over = ("more", "above") if ahead > 0 else ("less", "below")
         start = _round_beside(becomes, kind, -ahead)
         if self.until is None:
-            from_start = (
-                f"{'above' if ahead > 0 else 'below'} {start}" if start else f"from {exact_number(becomes, kind)}"
-            )
-            return f"{from_start} {'up' if ahead > 0 else 'down'}, how far is not known"
+            # How far beyond it a value does it too is not known: it may not be rounded away from it.
+            nearest = exact_number(becomes, kind) if exact or isinstance(kind, Count) else show_reading(kind, becomes)
+            return f"just {over} {start}" if start else f"about {nearest}"
         if self.until == becomes:
             end = _round_beside(becomes, kind, ahead)
             side = "above" if (ahead > 0) == (start is not None) else "below"
             return f"just {side} {start or end}" if start or end else exact_number(becomes, kind)
+        first = exact_number(becomes, kind) if exact else _towards(becomes, kind, ahead, self.until)
         if self.to_the_end:
-            more, over = ("more", "above") if ahead > 0 else ("less", "below")
-            return f"{over} {start}" if start else f"{exact_number(becomes, kind)} or {more}"
+            return f"{over} {start}" if start else f"{first} or {more}"
         end = _round_beside(self.until, kind, ahead)
-        from_here = f"{'above' if ahead > 0 else 'below'} {start}" if start else exact_number(becomes, kind)
+        from_here = f"{over} {start}" if start else first
         if end:
             return f"{from_here} but {'below' if ahead > 0 else 'above'} {end}"
-        return f"{from_here} {'up' if ahead > 0 else 'down'} to {exact_number(self.until, kind)}"
+        last = exact_number(self.until, kind) if exact else _towards(self.until, kind, -ahead, becomes)
+        return f"{from_here} {'up' if ahead > 0 else 'down'} to {last}"
 
-    def told(self, title: str) -> str:
+    def told(self, title: str, *, exact: bool = False) -> str:
         """The change in words, with the title of its trait: `tail gap: 3 % or more instead of 1.2 %`."""
-        return f"{title}: {self.value} instead of {_value(self.trait, self.was)}"
+        was, value = (_value(self.trait, self.was, exact=exact), self.value(exact=exact))
+        if was == value.removeprefix("about "):
+            was, value = _value(self.trait, self.was, exact=True), self.value(exact=True)
+        return f"{title}: {value} instead of {was}"
 
     @property
     def words(self) -> str:
@@ -151,6 +158,21 @@ def exact_number(reading: Reading, kind: Number | Count) -> str:
     return f"{shortest(held)} {unit.dimension.value}"
 
 
+def _towards(reading: Reading, kind: Number | Count, ahead: int, last: Reading) -> str:
+    """The roundest number at or beyond a reading in a direction, no further than the last one."""
+    if isinstance(kind, Count) or not isinstance(reading, Span) or not isinstance(last, Span):
+        return exact_number(reading, kind)
+    unit = kind.unit
+    own, end = (
+        Decimal(round(one.low * MILLION)).scaleb(-6)
+        if unit is None
+        else round(unit.from_held(Decimal(repr(one.low))), 9)
+        for one in (reading, last)
+    )
+    text = shortest(towards(own, ahead, end))
+    return text if unit is None else f"{text} {unit.symbol}"
+
+
 def _round_beside(reading: Reading, kind: Number | Count, step: int) -> str | None:
     """The number a millionth beside one, where it is the rounder of the two; None elsewhere."""
     if isinstance(kind, Count) or not isinstance(reading, Span):
@@ -160,7 +182,7 @@ def _round_beside(reading: Reading, kind: Number | Count, step: int) -> str | No
     return there if len(there) + 3 <= len(here) else None
 
 
-def _value(trait: Trait, reading: Reading) -> str:
+def _value(trait: Trait, reading: Reading, *, exact: bool) -> str:
     match trait.kind, reading:
         case (Label(), str(text)):
             return "any other" if text == OTHER_TEXT else f'"{text}"'
@@ -169,4 +191,4 @@ def _value(trait: Trait, reading: Reading) -> str:
         case (_, PlaceSet(sure, _)):
             return ", ".join(words_in(trait.kind, sure)).replace("_", " ") or "none"
         case _:
-            return write_reading(trait.kind, reading)
+            return write_reading(trait.kind, reading) if exact else show_reading(trait.kind, reading)

@@ -45,6 +45,9 @@ _MOST_QUESTIONS = 5
 @click.option(
     "--drawing", type=click.Path(), metavar="FILE", help="Draw the fish from above with its patches, as .svg."
 )
+@click.option(
+    "--exact", is_flag=True, help="Show every number with all of its digits, and what each rule read by name."
+)
 @label_option
 @setting_option
 @language_option
@@ -55,6 +58,7 @@ def command(
     other: str | None,
     decisions: str | None,
     drawing: str | None,
+    exact: bool,
     labels: tuple[str, ...],
     changes: tuple[str, ...],
     language: str | None,
@@ -66,6 +70,8 @@ def command(
     what put one above the other, criterion by criterion, adding up to the difference of their scores.
     """
     standard = standard_from(rules, changes, language)
+    if exact:
+        standard = standard.in_exact_words()
     batch = graded(standard, records, labels, decisions)
     listed = batch.outcome.records
     found = [_found(name, listed, records) for name in (fish, other) if name is not None]
@@ -110,10 +116,10 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
     limits = [reason for reason in result.reasons if reason.kind in {"fault", "lift"}]
     if limits:
         click.echo(click.style("Faults and lifts", bold=True))
-    _tell_listed([reason for reason in limits if reason.state is not State.NO])
-    _tell_absent([reason for reason in limits if reason.state is State.NO])
+    _tell_listed([reason for reason in limits if reason.state is not State.NO], exact=standard.exact)
+    _tell_absent([reason for reason in limits if reason.state is State.NO], exact=standard.exact)
     click.echo(click.style("Grades", bold=True))
-    _tell_listed([reason for reason in result.reasons if reason.kind == "grade"])
+    _tell_listed([reason for reason in result.reasons if reason.kind == "grade"], exact=standard.exact)
     _tell_next(standard, record)
     tell_changes(standard, result)
     _tell_questions(standard, record, result)
@@ -192,20 +198,22 @@ def _most(reason: Reason) -> str:
     return "" if reason.score_most is None or reason.kind != "points" else f"{reason.score_most:.2f}"
 
 
-def _tell_listed(reasons: Sequence[Reason]) -> None:
+def _seen(reason: Reason, exact: bool) -> str:
+    return reason.read if exact else reason.seen
+
+
+def _tell_listed(reasons: Sequence[Reason], *, exact: bool) -> None:
     for reason in reasons:
-        read = "" if reason.kind == "grade" or reason.state is State.OPEN else f"  ({shown(reason.read)})"
-        click.echo(f"  {shown(reason.words)}{read}")
+        read = "" if reason.kind == "grade" or reason.state is State.OPEN else f" ({shown(_seen(reason, exact))})"
+        click.echo(wrapped(f"{shown(reason.words)}{read}"))
 
 
-def _tell_absent(reasons: Sequence[Reason]) -> None:
+def _tell_absent(reasons: Sequence[Reason], *, exact: bool) -> None:
     """The faults and lifts that are a sure no, on a few lines."""
     if not reasons:
         return
-    from textwrap import fill
-
-    told = "; ".join(f"{shown(reason.title)} ({shown(reason.read)})" for reason in reasons)
-    click.echo(fill(f"no: {told}", width=110, initial_indent="  ", subsequent_indent="    "))
+    told = "; ".join(shown(reason.title) + (f" ({shown(reason.read)})" if exact else "") for reason in reasons)
+    click.echo(wrapped(f"no: {told}"))
 
 
 def _tell_questions(standard: Standard, record: Record, result: Result) -> None:
@@ -239,4 +247,4 @@ def _tell_next(standard: Standard, record: Record) -> None:
     titles = shown_titles(standard)
     click.echo(click.style(f"What stands between it and {titles[name]}", bold=True))
     for words in ways:
-        click.echo(f"  {shown(words)}")
+        click.echo(wrapped(shown(words)))

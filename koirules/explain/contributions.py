@@ -43,10 +43,11 @@ class Contributor:
             given = sum((one.score_low or Decimal(0) for one in inside), Decimal(0))
             result = sections[section.name]
             held, rounding = result.low - added, added - given
+            bound = f"at most {shortest(result.worth)}" if held < 0 else "no less than 0"
+            found.append(Contribution(section.name, "held", "", f"a section gives {bound}", held, None))
             found.append(
-                Contribution(section.name, "held", "", f"held within 0 and {shortest(result.worth)}", held, None)
+                Contribution(section.name, "rounding", "", "left over by rounding to hundredths", rounding, None)
             )
-            found.append(Contribution(section.name, "rounding", "", "rounding", rounding, None))
             points += len(section.points)
             extras += len(section.extras)
         return tuple(found)

@@ -17,10 +17,11 @@ from koirules.standard.reading_nodes import trait_of, unit_shown
 from koirules.standard.titles import Titled
 from koirules.standard.tree import Apply, GradeRead, Node, walk
 from koirules.standard.types import Numeric, Steps, Truth
-from koirules.standard.wording import number_words
+from koirules.standard.wording import number_words, told_number
 from koirules.vocabulary.kinds import Label, Places
 from koirules.vocabulary.readings import PlaceSet, Reading, show_reading
 from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.units import Unit
 
 # Sections, faults and rounds have names of their own, and what stands behind a number is its unit.
 _TOKEN = re.compile(r'"[^"]*"|(?:section|fault|kept by)\s+\w+|[0-9.]+\s*(?:[^\W\d]\w*|%)|[^\W\d]\w*')
@@ -43,11 +44,24 @@ class Said:
 
 @frozen
 class PlainWords:
-    """Says values and names of a standard in words, in one language where its labels carry it."""
+    """Says values and names of a standard in words, in one language where its labels carry it.
+
+    exact: whether numbers keep all of their digits.
+    """
 
     rules: Rules
     settings: Mapping[str, Setting]
     language: str | None = None
+    exact: bool = False
+
+    def number(self, value: float, kind: Numeric, unit: Unit | None = None, line: float | None = None) -> str:
+        """A held number with its unit, rounded for people unless all is said exactly.
+
+        line: the number that it is compared with, which it must not be mistaken for.
+        """
+        if self.exact:
+            return number_words(value, kind, unit)
+        return told_number(value, kind, unit, line)
 
     def of(self, titled: Titled) -> str:
         """A title."""
@@ -68,7 +82,7 @@ class PlainWords:
     def as_read(self, trait: Trait, record: Mapping[str, Reading]) -> str:
         """The reading of a trait that a record has: `14.5 cm`, `fair or sharp`."""
         reading = record[trait.name]
-        written = show_reading(trait.kind, reading)
+        written = show_reading(trait.kind, reading, exact=self.exact)
         if isinstance(trait.kind, Places):
             listed = written if "perhaps" in written else written.replace(" ", ", ")
             return listed.replace("_", " ")
@@ -86,8 +100,10 @@ class PlainWords:
                 if (low, high) == (-LIMIT, LIMIT):
                     return "any number"
                 unit = unit_shown(node)
-                lowest = number_words(low, kind, unit)
-                return lowest if low == high else f"{lowest} to {number_words(high, kind, unit)}"
+                lowest, highest = self.number(low, kind, unit), self.number(high, kind, unit)
+                if low < high and lowest == highest:
+                    lowest, highest = number_words(low, kind, unit), number_words(high, kind, unit)
+                return lowest if low == high else f"{lowest} to {highest}"
             case Truth(), surely, possibly:
                 return "yes" if surely else "yes or no" if possibly else "no"
             case Steps(words), int(bits), _:

@@ -152,6 +152,10 @@ class Reasoner:
         """Over how many fish the figures of the batch are that a part reads, in words (Teller.counted_in)."""
         return self.teller.counted_in(f"{about.kind} {about.name}", over) if over else ""
 
+    def seen(self, about: Told, trace: Trace, record: Mapping[str, Reading]) -> str:
+        """What was read, as a person reads it."""
+        return self.teller.seen(f"{about.kind} {about.name}", record, trace)
+
     def read(self, about: Told, trace: Trace, record: Mapping[str, Reading]) -> str:
         """What was read, by names."""
         return self.teller.read(f"{about.kind} {about.name}", record, trace)

@@ -5,30 +5,31 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from typing import Any
 
+from koirules.explain.plain_words import PlainWords
 from koirules.meaning import operators as ops
-from koirules.problems import Place
-from koirules.standard.reading_nodes import unit_shown, unrounded
-from koirules.standard.tree import Apply, Constant, Node, ScoreRead, SettingRead, walk
-from koirules.standard.types import Numeric
-from koirules.standard.wording import number_words
+from koirules.standard.reading_nodes import trait_of, unit_shown, unrounded
+from koirules.standard.tree import Apply, Constant, GradeRead, Node, ScoreRead, SettingRead, walk
+from koirules.standard.types import Numeric, Steps, Truth
 
 NOT_SETTLED = " (not settled)"
 
 _ORDERED = {ops.NUMBER_AT_LEAST.name, ops.NUMBER_ABOVE.name}
 
 
-def shortfalls(condition: Node, told: Callable[[Place], str], value_of: Callable[[Node], Any]) -> Iterator[str]:
-    """Each part of a condition joined by `and` that does not surely hold, in words.
+def shortfalls(condition: Node, plain: PlainWords, value_of: Callable[[Node], Any]) -> Iterator[str]:
+    """Each part of a condition joined by `and` that does not surely hold, in words: `body is 15.71, 0.29 short of 16`.
 
-    told: the words of the rule file at a place. value_of: what a node comes to for the fish, both ends.
+    plain: says the words of the rule file and the numbers. value_of: what a node comes to for the fish, both ends.
     """
     for part in _joined(condition):
         surely, possibly = value_of(part)
         if surely:
             continue
-        gap = None if possibly else _gap(part, value_of)
-        words = told(part.place)
-        yield f"{words}: {gap}" if gap else f"{words}{NOT_SETTLED}" if possibly else words
+        words = plain.told(part.place)
+        if possibly:
+            yield f"{words}{NOT_SETTLED}"
+        else:
+            yield _gap(part, plain, value_of) or _other_word(part, plain, value_of) or f"not met: {words}"
 
 
 def fails_on_score(condition: Node, value_of: Callable[[Node], Any]) -> bool:
@@ -46,8 +47,8 @@ def _joined(node: Node) -> Iterator[Node]:
         yield node
 
 
-def _gap(node: Node, value_of: Callable[[Node], Any]) -> str | None:
-    """How much is missing, or too much, in a comparison of a number with a known one."""
+def _gap(node: Node, plain: PlainWords, value_of: Callable[[Node], Any]) -> str | None:
+    """How much is missing, or too much, in a comparison of a number with a known one: `the score is 67.54, 8.46 below 76`."""
     if not isinstance(node, Apply) or node.operation.name not in _ORDERED:
         return None
     left, right = (unrounded(operand) for operand in node.operands)
@@ -61,11 +62,27 @@ def _gap(node: Node, value_of: Callable[[Node], Any]) -> str | None:
         return None
     low, high = value_of(read)
     ends = [value_of(operand) for operand in node.operands]
-    apart = ends[1][0] - ends[0][1]
+    distance = abs(ends[1][0] - ends[0][1]) / 1_000_000
     unit = unit_shown(read)
     nearest = low if turned else high
+    known = value_of(left if turned else right)[0]
+    line = plain.number(known, kind, unit)
     bound = "" if low == high else "at least " if turned else "at most "
-    has = f"it has {bound}{number_words(nearest, kind, unit)}"
-    if apart == 0:
-        return f"{has}, exactly at the line"
-    return f"{has}, {'over' if turned else 'short'} by {number_words(apart / 1_000_000, kind, unit)}"
+    has = f"{plain.told(read.place)} is {bound}{plain.number(nearest, kind, unit, known)}"
+    if distance == 0:
+        return f"{has}, and must be {'below' if turned else 'above'} it"
+    return f"{has}, {plain.number(distance, kind, unit)} {'over' if turned else 'short of'} {line}"
+
+
+def _other_word(node: Node, plain: PlainWords, value_of: Callable[[Node], Any]) -> str | None:
+    """What a scale, choice or yes-or-no is that should be another: `spine is slight, not straight`."""
+    if not isinstance(node, Apply) or not node.operands:
+        return None
+    read = next((one for one in node.operands if trait_of(one) or isinstance(one, GradeRead)), None)
+    name, words = ("", "") if read is None else (plain.told(read.place), plain.told(node.place))
+    if read is None or not isinstance(read.type, Steps | Truth) or not name or not words.startswith(f"{name} "):
+        return None
+    asked = words.removeprefix(f"{name} ").removeprefix("is ").removeprefix("one of ")
+    return f"{name} is {plain.both_ends(read, value_of(read))}, not {asked}".replace(
+        ", not not ", ", which it must not be: "
+    )

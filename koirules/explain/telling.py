@@ -7,7 +7,7 @@ from decimal import Decimal
 from functools import partial
 from typing import Any
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from koirules.engines.scalar.evaluator import Trace
 from koirules.engines.scalar.walking import worked_out
@@ -23,7 +23,6 @@ from koirules.standard.reading_nodes import recordable_of, trait_of
 from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Figure, Grown, Node, Supplied, TermRead
 from koirules.standard.types import Numeric
-from koirules.standard.wording import number_words
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.readings import Reading, is_sure, show_reading
 from koirules.vocabulary.traits import Trait
@@ -46,15 +45,20 @@ class Teller:
 
     @classmethod
     def of(
-        cls, rules: Rules, settings: Mapping[str, Setting], said_terms: tuple[str, ...], language: str | None
+        cls,
+        rules: Rules,
+        settings: Mapping[str, Setting],
+        said_terms: tuple[str, ...],
+        language: str | None,
+        exact: bool = False,
     ) -> Teller:
-        """The teller of a standard."""
+        """The teller of a standard. exact: whether numbers keep all of their digits."""
         parts = rules.parts
         return cls(
             rules,
             settings,
             said_terms,
-            PlainWords(rules, settings, language),
+            PlainWords(rules, settings, language, exact),
             {part_key(part): part for part in parts},
             {part_key(part): traits_in(part) for part in parts},
             {part_key(part): points_in(part) for part in parts},
@@ -75,10 +79,20 @@ class Teller:
         told = [self._points_read(name, trace) for name in self._points[key]]
         for trait in self._traits[key]:
             reading = record.get(trait.name)
-            told.append(f"{trait.name} {'not recorded' if reading is None else show_reading(trait.kind, reading)}")
+            told.append(
+                f"{trait.name} {'not recorded' if reading is None else show_reading(trait.kind, reading, exact=True)}"
+            )
         for one in self._supplied[key]:
             words = one.key if isinstance(one.source, Grown) else self.rules.words_at(one.place)
-            told.append(f"{words} {self._beside(one, record)}")
+            told.append(f"{words} {self._beside(one, record, evolve(self.plain, exact=True))}")
+        return ", ".join(told)
+
+    def seen(self, key: str, record: Mapping[str, Reading], trace: Trace) -> str:
+        """The same as a person reads it: titles for names, numbers rounded."""
+        told = [self._points_read(name, trace, titled=True) for name in self._points[key]]
+        told += [f"{self.plain.trait(trait)} {self.plain.recorded(trait, record)}" for trait in self._traits[key]]
+        for one in self._supplied[key]:
+            told.append(f"{self.plain.told(one.place)} {self._beside(one, record, self.plain)}")
         return ", ".join(told)
 
     def ahead_of(self, key: str, record: Mapping[str, Reading], trace: Trace) -> str:
@@ -88,7 +102,7 @@ class Teller:
         value_of = partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
         sources = [one.source for one in supplied_looked_at(self._parts[key], value_of)]
         lengths = {length_grown_to(source, self.settings) for source in sources if isinstance(source, Grown)}
-        words = [number_words(length, Numeric(Dimension.LENGTH)) for length in sorted(lengths)]
+        words = [self.plain.number(length, Numeric(Dimension.LENGTH)) for length in sorted(lengths)]
         return f"grown to {in_words(words, 'and')}" if words else ""
 
     def counted_in(self, key: str, over: Mapping[str, tuple[int, int]]) -> str:
@@ -144,18 +158,18 @@ class Teller:
             told = self.plain.told(part.condition.place) if part.say is None else self._label(part, record, trace)
             return f"{label}: yes, {told}"
         value_of = partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
-        missing = shortfalls(part.condition, self.plain.told, value_of)
+        missing = shortfalls(part.condition, self.plain, value_of)
         if state is State.OPEN:
             needs = "; ".join(words.removesuffix(NOT_SETTLED) for words in missing)
-            return f"{label}: not settled, needs {needs}{self._any_number(part, record, trace)}"
-        return f"{label}: no, needs {'; '.join(missing)}"
+            return f"{label}: not settled, asks for {needs}{self._any_number(part, record, trace)}"
+        return f"{label}: no, {'; '.join(missing)}"
 
-    def _beside(self, one: Supplied, record: Mapping[str, Any]) -> str:
+    def _beside(self, one: Supplied, record: Mapping[str, Any], plain: PlainWords) -> str:
         """What stands beside a record under a key, in words."""
         value = record.get(one.key)
         if value is None:
             return "not known" if isinstance(one.source, Grown) else "not recorded"
-        return self.plain.both_ends(one, value)
+        return plain.both_ends(one, value)
 
     def _any_number(self, part: Part, record: Mapping[str, Reading], trace: Trace) -> str:
         """Why a part is open although all was recorded: a number in it is any number at all."""
@@ -165,22 +179,25 @@ class Teller:
         found = causes(part.roots, value_of)
         return f" (any number: {', '.join(found)})" if found else ""
 
-    def _points_read(self, name: str, trace: Trace) -> str:
+    def _points_read(self, name: str, trace: Trace, *, titled: bool = False) -> str:
         names = [section.name for section in self.rules.sections]
         low, high = trace.sections[names.index(name)] if name else trace.score
         shown = [shortest(Decimal(end).scaleb(-2)) for end in (low, high)]
-        return f"{f'section {name}' if name else 'score'} {shown[0] if low == high else ' to '.join(shown)}"
+        label = f"section {name}" if name else "score"
+        if name and titled:
+            label = self.plain.of(self.rules.sections[names.index(name)].title)
+        return f"{label} {shown[0] if low == high else ' to '.join(shown)}"
 
     def _open(self, part: Limit, record: Mapping[str, Reading], trace: Trace) -> str:
         """What keeps a fault or lift open: what was not recorded, or not surely, and the points it reads."""
         key = part_key(part)
-        told = [self._points_read(name, trace) for name in self._points[key]]
+        told = [self._points_read(name, trace, titled=True) for name in self._points[key]]
         title = self.title(part)
         for trait in self._traits[key]:
             value, name = self.plain.recorded(trait, record), self.plain.trait(trait)
             if trait.name not in record or not is_sure(trait.kind, record[trait.name]):
                 told.append(value if name == title else f"{name} {value}")
-        return ", ".join(told) or self.read(key, record, trace)
+        return ", ".join(told) or self.seen(key, record, trace)
 
     def _exception(self, node: Node) -> str:
         if isinstance(node, TermRead):

@@ -30,5 +30,5 @@ def to_next_grade(
     condition = rules.grades[target].condition
     if condition is not None and not trace.by_points & ((2 << target) - 1):
         value_of = partial(worked_out, rules=rules, settings=settings, record=record, trace=trace)
-        ways.extend(shortfalls(condition, plain.told, value_of))
+        ways.extend(shortfalls(condition, plain, value_of))
     return rules.grades[target].name, tuple(ways)

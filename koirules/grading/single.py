@@ -47,10 +47,15 @@ class Grader:
     _bitten: dict[int, tuple[tuple[str, ...], tuple[str, ...]]] = field(factory=dict, init=False, repr=False, eq=False)
 
     @classmethod
-    def of(cls, rules: Rules, settings: Mapping[str, Setting], language: str | None = None) -> Grader:
-        """Compile a standard, with the settings of this run and the language of its reasons."""
+    def of(
+        cls, rules: Rules, settings: Mapping[str, Setting], language: str | None = None, exact: bool = False
+    ) -> Grader:
+        """Compile a standard, with the settings of this run and the language of its reasons.
+
+        exact: whether numbers in reasons keep all of their digits.
+        """
         evaluator = compile_rules(rules, settings)
-        teller = Teller.of(rules, settings, evaluator.said_terms, language)
+        teller = Teller.of(rules, settings, evaluator.said_terms, language, exact)
         return cls(rules, evaluator, Reasoner.of(rules, teller), tuple(grade.name for grade in rules.grades), settings)
 
     @cached_property
@@ -259,6 +264,10 @@ class _Fish:
     def read(self, about: Told) -> str:
         """What was read, by names."""
         return self.grader.reasoner.read(about, self.trace, self.record.readings)
+
+    def seen(self, about: Told) -> str:
+        """What was read, by names."""
+        return self.grader.reasoner.seen(about, self.trace, self.record.readings)
 
     def main_reasons(self, reasons: Sequence[Reason]) -> tuple[Reason, ...]:
         """The two or three that mattered most, most first."""

@@ -52,6 +52,9 @@ class Tale(Protocol):
     def read(self, about: Told) -> str:
         """What was read, by names."""
 
+    def seen(self, about: Told) -> str:
+        """What was read, as a person reads it."""
+
 
 class Given(NamedTuple):
     """What a reason says in numbers: the same for every fish of which it says so.
@@ -164,6 +167,11 @@ class Reason(tuple[Given, Tale]):
     def read(self) -> str:
         """What was read: `girth_ratio 0.24, spine straight`."""
         return self[1].read(self.about)
+
+    @property
+    def seen(self) -> str:
+        """The same as a person reads it: `girth over length 0.24, spine straight`."""
+        return self[1].seen(self.about)
 
     @property
     def left_on_table(self) -> Decimal:

@@ -203,8 +203,8 @@ class CourseTeller:
         keep = run.round.keep
         if keep is None:
             raise AssertionError("a fish that left a round which asks nothing")
-        missing = shortfalls(keep, self.plain.told, self._value_of(run, number))
-        return f"{self._said(run, number)}needs {'; '.join(missing)}"
+        missing = shortfalls(keep, self.plain, self._value_of(run, number))
+        return f"{self._said(run, number)}{'; '.join(missing)}"
 
     def _over(self, run: RoundRun, number: int) -> str:
         said = self._said(run, number)

@@ -35,6 +35,8 @@ from koirules.vocabulary.kinds import (
     words_of,
 )
 from koirules.vocabulary.maps import PatchMap, write_map
+from koirules.vocabulary.rounding import for_people
+from koirules.vocabulary.units import Dimension
 
 
 class Span(NamedTuple):
@@ -122,8 +124,24 @@ def write_reading(kind: Kind, reading: Reading | None) -> str:
             return ""
 
 
-def show_reading(kind: Kind, reading: Reading) -> str:
-    """A reading as a person is told it: as a record writes it, and `tail, perhaps dorsal` for places that are not sure."""
+def show_number(value: float, kind: Number | Count) -> str:
+    """A held value in the trait's own unit as a person reads it (see rounding.py), with the unit."""
+    exact = Decimal(repr(float(value)))
+    if not isinstance(kind, Number) or kind.unit is None:
+        return for_people(round(exact, 6))
+    own = round(kind.unit.from_held(exact), 6)
+    return f"{for_people(own, share=kind.dimension is Dimension.SHARE)} {kind.unit.symbol}"
+
+
+def show_reading(kind: Kind, reading: Reading, *, exact: bool = False) -> str:
+    """A reading as a person is told it: numbers rounded, and `tail, perhaps dorsal` for places that are not sure.
+
+    exact: numbers with all of their digits.
+    """
+    if not exact and isinstance(kind, Number) and isinstance(reading, Span):
+        lowest, highest = show_number(reading.low, kind), show_number(reading.high, kind)
+        if lowest != highest or reading.low == reading.high:
+            return lowest if lowest == highest else f"{lowest} to {highest}"
     if isinstance(kind, Places) and isinstance(reading, PlaceSet) and reading.sure != reading.possible:
         perhaps = f"perhaps {' '.join(words_in(kind, reading.possible & ~reading.sure))}"
         return f"{' '.join(words_in(kind, reading.sure))}, {perhaps}" if reading.sure else perhaps

@@ -134,7 +134,7 @@ def test_why_of_a_fish_that_is_not_there_names_a_near_one():
 
 def test_why_says_what_stands_in_the_way():
     result = run("why", "rules.koi", "lot.csv", "4", "--label", "colour of bucket")
-    assert "score at least 60: it has 0, short by 60" in result.output
+    assert "score is 0, 60 short of 60" in result.output
 
 
 def test_reasons_come_in_the_language_of_the_labels():

@@ -53,7 +53,7 @@ def test_the_alerts_come_first_and_say_what_the_batch_is_like():
 def test_each_round_says_who_stays_who_leaves_and_who_is_tied():
     told = output("grade", "rules.koi", "lot.csv")
     assert "Round 1, first look: those possibly with grade is keep 5 fish, 3 stay, 2 leave" in told
-    assert "leaves d edge fair: needs grade is keep" in told
+    assert "leaves d edge fair: grade is sell, not keep" in told
     assert "2 fish, 0 stay" not in told
     assert "tied for 1 place, for a person to choose: a, b" in told
     assert (
@@ -75,7 +75,7 @@ def test_why_sees_a_fish_in_its_batch_and_in_each_round():
     assert "Decided by Y.: it is no runt (by the rules: sell)" in told
     assert "a runt of this batch: no better than sell" in told
     assert "Rounds first look: stays the house: leaves" in told
-    assert "Rounds first look: leaves, edge fair: needs grade is keep" in output("why", "rules.koi", "lot.csv", "d")
+    assert "Rounds first look: leaves, edge fair: grade is sell, not keep" in output("why", "rules.koi", "lot.csv", "d")
     assert "the house: tied, tied with b for 1 place; a person decides" in output("why", "rules.koi", "lot.csv", "a")
 
 

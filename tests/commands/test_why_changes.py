@@ -96,7 +96,7 @@ def test_two_fish_stand_side_by_side_the_better_one_first_and_add_up():
     *rows, total = apart
     assert len(rows) >= 4
     assert sum(rows) == total == 48
-    assert "look: held within 0 and 60" in result.output
+    assert "look: a section gives at most 60" in result.output
 
 
 def test_two_fish_name_the_faults_that_they_do_not_share():

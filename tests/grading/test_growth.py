@@ -37,7 +37,7 @@ def test_a_figure_is_read_as_it_will_be(standard):
     result = standard.grade({"length": 20, "girth_ratio": 0.22, "weight": 150})
     outline = reason(result, "outline")
     assert outline.points_low == Decimal("9.248")
-    assert outline.words == "outline: 0.24752, 9.25 of 10 (grown to 65 cm, by a model)"
+    assert outline.words == "outline: 0.248, 9.25 of 10 (grown to 65 cm, by a model)"
     assert outline.read == "girth_ratio 0.22, length 20 cm, girth_ratio grown to grown_length 0.24752"
     # 150 g (60 / 20)^3.2 = 5045 g.
     assert reason(result, "heavy").words == "heavy: +2 (grown to 60 cm, by a model)"

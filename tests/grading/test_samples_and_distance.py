@@ -62,7 +62,7 @@ def next_grade(record):
 def test_the_next_grade_says_how_many_points_are_missing():
     assert next_grade({"kiwa": "sharp", "length": 20, "spine": "straight"}) == (
         "keep",
-        ("score at least 75: it has 70, short by 5",),
+        ("score is 70, 5 short of 75",),
     )
 
 
@@ -71,8 +71,8 @@ def test_the_next_grade_names_the_fault_and_the_other_conditions():
     assert name == "keep"
     assert ways == (
         "the fault “bent” allows no better than cull",
-        "score at least 75: it has 20, short by 55",
-        "kiwa at least fair",
+        "score is 20, 55 short of 75",
+        "kiwa is blurred, not at least fair",
     )
 
 

@@ -19,14 +19,14 @@ grade poor otherwise
 @pytest.mark.parametrize(
     ("condition", "words"),
     [
-        ("length at least 12 cm", "length at least 12 cm: it has 10 cm, short by 2 cm"),
-        ("length at most 8 cm", "length at most 8 cm: it has 10 cm, over by 2 cm"),
-        ("length below 10 cm", "length below 10 cm: it has 10 cm, exactly at the line"),
-        ("length above 10 cm", "length above 10 cm: it has 10 cm, exactly at the line"),
-        ("length at least line", "length at least 12 cm: it has 10 cm, short by 2 cm"),
-        ("length between 2 cm and 8 cm", "length between 2 cm and 8 cm: it has 10 cm, over by 2 cm"),
-        ("shimi at most 0.5 mm", "shimi at most 0.5 mm: it has 0.9 mm, over by 0.4 mm"),
-        ("section body at least 20", "body, first at least 20: it has 11.11, short by 8.89"),
+        ("length at least 12 cm", "length is 10 cm, 2 cm short of 12 cm"),
+        ("length at most 8 cm", "length is 10 cm, 2 cm over 8 cm"),
+        ("length below 10 cm", "length is 10 cm, and must be below it"),
+        ("length above 10 cm", "length is 10 cm, and must be above it"),
+        ("length at least line", "length is 10 cm, 2 cm short of 12 cm"),
+        ("length between 2 cm and 8 cm", "length is 10 cm, 2 cm over 8 cm"),
+        ("shimi at most 0.5 mm", "shimi is 0.9 mm, 0.4 mm over 0.5 mm"),
+        ("section body at least 20", "body, first is 11.11, 8.89 short of 20"),
     ],
 )
 def test_the_next_grade_says_how_far_it_is(condition, words):

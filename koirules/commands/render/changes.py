@@ -65,7 +65,7 @@ def _table(standard: Standard, changes: Sequence[Change], assumed: Collection[st
     for change in changes:
         for i, move in enumerate(change.moves):
             look = "look at " if move.trait.name in assumed else ""
-            told = f"{'and ' if i else ''}{look}{move.told(plain.trait(move.trait))}"
+            told = f"{'and ' if i else ''}{look}{move.told(plain.trait(move.trait), exact=plain.exact)}"
             then = " or ".join(titles[name] for name in change.possible) if i == 0 else ""
             table.add_row(Text(shown(told)), Text(then), Text(move.prospect.value))
     console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)
