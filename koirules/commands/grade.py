@@ -16,8 +16,8 @@ from koirules.commands.inputs import (
     standard_from,
     varieties_installed,
 )
-from koirules.commands.output import cautions_of, show_cautions, show_problems, stop
-from koirules.commands.render.batch import tell_batch
+from koirules.commands.output import CAUTION_IN_SHORT, cautions_of, show_cautions, show_paragraph, show_problems, stop
+from koirules.commands.render.batch import is_short, tell_batch
 from koirules.commands.writing_results import about_of, check_paths, write_all
 
 
@@ -40,6 +40,9 @@ from koirules.commands.writing_results import about_of, check_paths, write_all
     metavar="FILE",
     help="Plot the points of the fish by section, with the lines of the grades and the cuts (.svg or .png).",
 )
+@click.option(
+    "--all", "in_full", is_flag=True, help="List every fish with its reasons, not only the ten best in short."
+)
 @click.option("--as-recorded", is_flag=True, help="List the fish in the order of the records, not best first.")
 @click.option(
     "--top", type=click.IntRange(0, 1000), default=10, metavar="N", help="Of whole files: list the N best fish."
@@ -56,6 +59,7 @@ def command(
     records: tuple[str, ...],
     outs: tuple[str, ...],
     plots: tuple[str, ...],
+    in_full: bool,
     as_recorded: bool,
     top: int,
     on: str | None,
@@ -71,9 +75,9 @@ def command(
     Several RULES, or a folder of rule files, grade a batch of mixed varieties: each fish by the standard of its variety and
     stage, which stand in the columns `variety` and `stage`.
 
-    Prints each fish with its grade, its score and the reasons that mattered most, then the totals. A fish whose grade
-    could still be one or another, by what was not recorded, is shown with every grade still possible; a rule that asks
-    whether something is recorded is answered as the record stands.
+    Prints the totals and the ten best fish, or with --all each fish with its grade, its score and the reasons that mattered
+    most. A fish whose grade could still be one or another, by what was not recorded, is shown with every grade still
+    possible; a rule that asks whether something is recorded is answered as the record stands.
 
     Several files, a folder, a pattern, Parquet, or a text file beyond 20 MB are graded as whole files, however large: the
     totals, the scores and the best fish are printed.
@@ -96,6 +100,7 @@ def command(
             table,
             large=large,
             as_recorded=as_recorded,
+            in_full=in_full,
         )
         return
     standard = standard_from(rules, changes, language)
@@ -114,9 +119,12 @@ def command(
         return
     batch = graded(standard, records[0], labels, decisions, table)
     failed = write_all(outs, plots, batch.results, about_of(standard, batch), [(standard, batch.batch)])
-    tell_batch(standard, batch, as_recorded=as_recorded)
-    click.echo()
-    show_cautions(cautions_of(standard))
+    tell_batch(standard, batch, as_recorded=as_recorded, in_full=in_full)
+    if is_short(batch, as_recorded=as_recorded, in_full=in_full):
+        show_paragraph(CAUTION_IN_SHORT, dim=True)
+    else:
+        click.echo()
+        show_cautions(cautions_of(standard))
     if failed:
         show_problems(failed)
         stop("Not everything was written.")

@@ -73,6 +73,7 @@ def grade_mixed(
     *,
     large: bool,
     as_recorded: bool,
+    in_full: bool,
 ) -> None:
     """Grade a batch by several standards, each ranked by itself; ends with status 1 where a fish was not graded."""
     if large:
@@ -107,7 +108,7 @@ def grade_mixed(
     failed = write_all(outs, plots, rows, about, given)
     for standard, part in zip(standards, graded, strict=True):
         if part.results:
-            tell_batch(standard, part, as_recorded=as_recorded)
+            tell_batch(standard, part, as_recorded=as_recorded, in_full=in_full)
             click.echo()
     _tell_left(batch, standards)
     show_cautions(about.cautions)

@@ -139,7 +139,8 @@ def shown_titles(standard: Standard) -> dict[str, str]:
 
 def standard_words(standard: Standard) -> str:
     """By which standard: title, edition and the beginning of its seal."""
-    return f"by {shown(standard.title)}, edition {shown(standard.edition)}, seal {standard.seal[:_SEAL_SHOWN]}"
+    seal = f"seal {standard.seal[:_SEAL_SHOWN]}, the fingerprint of its rules"
+    return f"by {shown(standard.title)}, edition {shown(standard.edition)} ({seal})"
 
 
 def setting_words(standard: Standard, name: str) -> str:

@@ -26,6 +26,12 @@ CAUTIONS = (
     "Handle each fish briefly, with wet hands, in calm aerated water; do not sort sick fish or in heat.",
 )
 
+CAUTION_IN_SHORT = (
+    "A grade is no instruction to kill: sell or rehome first; else only trained people, humanely and lawfully. Handle fish "
+    "briefly, with wet hands; none that are sick, and none in heat."
+)
+"""The same where the best fish must stay on the screen; the whole stands under --all, and on every page."""
+
 _UNSHOWN = dict.fromkeys(
     [*range(32), *range(0x7F, 0xA0), *range(0x202A, 0x202F), *range(0x2066, 0x206A), *range(0xD800, 0xE000)]
 )

@@ -21,7 +21,7 @@ def command(rules: str, as_json: bool, changes: tuple[str, ...]) -> None:
     """Prove what holds for every fish, by RULES, or show a fish of which it does not.
 
     Grades that no fish can reach; faults, bonuses and conditions that can never or always hold; faults that always bite
-    together; lifts that are never seen under a fault; the lowest and highest score; and for each trait of which more or
+    together; lifts that a fault always hides; the lowest and highest score; and for each trait of which more or
     less is better, whether better can ever score worse. Exit status 1: something is surely a slip.
     """
     if find_spec("z3") is None:

@@ -10,6 +10,7 @@ from koirules.meaning import operators as ops
 from koirules.standard.reading_nodes import trait_of, unit_shown, unrounded
 from koirules.standard.tree import Apply, Constant, GradeRead, Node, ScoreRead, SettingRead, walk
 from koirules.standard.types import Numeric, Steps, Truth
+from koirules.standard.wording import number_words
 
 NOT_SETTLED = " (not settled)"
 
@@ -66,7 +67,7 @@ def _gap(node: Node, plain: PlainWords, value_of: Callable[[Node], Any]) -> str 
     unit = unit_shown(read)
     nearest = low if turned else high
     known = value_of(left if turned else right)[0]
-    line = plain.number(known, kind, unit)
+    line = number_words(known, kind, unit)
     bound = "" if low == high else "at least " if turned else "at most "
     has = f"{plain.told(read.place)} is {bound}{plain.number(nearest, kind, unit, known)}"
     if distance == 0:

@@ -141,7 +141,7 @@ class Teller:
                 return f"{self._label(part, record, trace)}: {bound}"
             case State.OPEN:
                 because = self._any_number(part, record, trace)
-                return f"{self.title(part)}: perhaps {bound} ({self._open(part, record, trace)}){because}"
+                return f"{self.title(part)}: perhaps {bound}; {self._open(part, record, trace)}{because}"
             case State.HELD_BACK:
                 because = "" if part.exception is None else f", since {self._exception(part.exception)}"
                 return f"{self.title(part)}: held back{because}"
@@ -192,12 +192,15 @@ class Teller:
         """What keeps a fault or lift open: what was not recorded, or not surely, and the points it reads."""
         key = part_key(part)
         told = [self._points_read(name, trace, titled=True) for name in self._points[key]]
-        title = self.title(part)
+        missing = [self.plain.trait(trait) for trait in self._traits[key] if trait.name not in record]
         for trait in self._traits[key]:
-            value, name = self.plain.recorded(trait, record), self.plain.trait(trait)
-            if trait.name not in record or not is_sure(trait.kind, record[trait.name]):
-                told.append(value if name == title else f"{name} {value}")
-        return ", ".join(told) or self.seen(key, record, trace)
+            if trait.name in record and not is_sure(trait.kind, record[trait.name]):
+                told.append(f"{self.plain.trait(trait)}: {self.plain.recorded(trait, record)}")
+        if missing == [self.title(part)]:
+            told.append("not recorded")
+        elif missing:
+            told.append(f"not recorded: {', '.join(missing)}")
+        return "; ".join(told) or self.seen(key, record, trace)
 
     def _exception(self, node: Node) -> str:
         if isinstance(node, TermRead):

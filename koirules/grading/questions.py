@@ -68,7 +68,7 @@ class Question:
         return tuple((answer_words(self.trait, answers), possible) for possible, answers in together.items())
 
     def told(self, titles: Mapping[str, str]) -> str:
-        """What its answers would do, those that settle the fish first: `at least 3 % settles it at keep; below 3 %: it may be …`.
+        """What its answers would do, those that settle the fish first: `at least 3 %: it is keep; below 3 %: still hold or sell`.
 
         titles: what each grade is called.
         """
@@ -76,9 +76,9 @@ class Question:
         for answers, possible in self.gathered:
             plain, grades = answers.replace("_", " "), " or ".join(titles[name] for name in possible)
             if len(possible) == 1:
-                settling.append(f"{plain} settles it at {grades}")
+                settling.append(f"{plain}: it is {grades}")
             else:
-                others.append(f"{plain}: it may be {grades}")
+                others.append(f"{plain}: still {grades}")
         return "; ".join([*settling, *others])
 
 

@@ -120,8 +120,8 @@ def growth_note(rules: Rules, settings: Mapping[str, Setting]) -> str:
         for name, value in ((EXPONENT, model.exponent), (WHITE, model.white))
     ]
     return (
-        f"What stands as grown to {words} was worked out and not seen: a model, not a promise. A fish that is that long "
-        "already is taken as it is; else weight goes as length to the power of b, girth as length to the power of "
+        f"Figures for the fish grown to {words} come from a model: they are an estimate, not a promise. A fish that is that "
+        "long already counts as it is. In the model, weight follows length to the power b, girth follows length to the power "
         f"(b - 1) / 2, and a share s of the new skin across the body stays white (b: {told[0]}; s: {told[1]})."
     )
 

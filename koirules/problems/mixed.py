@@ -14,8 +14,8 @@ def column_of_others(file: str, row: int, column: str, fish: int, standard: str)
     return Problem(
         "column-of-others",
         Cell(file, row, column),
-        f"{many} something written here that the standard they are graded by, {quoted(standard)}, knows nothing of.",
-        "It was not read. Check the variety of these fish, or leave the cells blank.",
+        f"{many} a value here, but the standard that grades them, {quoted(standard)}, has no such trait.",
+        "The value was not used. Check the variety of these fish, or leave the cells blank.",
         warning=True,
     )
 
@@ -27,8 +27,8 @@ def meant_for_others(file: str, row: int, column: str, fish: int, words: Sequenc
     return Problem(
         "fish-for-others",
         Cell(file, row, column),
-        f"{many} recorded as {', '.join(map(quoted, words[:3]))}{more}, and the standard is for {quoted(own)}.",
-        "It grades them all the same. Name the rules of each variety and stage, and each fish is graded by its own.",
+        f"{many} recorded as {', '.join(map(quoted, words[:3]))}{more}, but this standard is for {quoted(own)}.",
+        "They were graded by this standard. To grade each fish by its own, give the rules of each variety and stage.",
         warning=True,
     )
 
@@ -48,7 +48,7 @@ def no_rules_or_records(given: str, near: str | None) -> Problem:
     return Problem(
         "no-rules-or-records",
         Cell(given),
-        "This is neither the name of a rule set that is installed, nor a file or folder.",
+        "There is no file, folder or installed rule set of this name.",
         f"Did you mean {quoted(near)}?"
         if near
         else "`koirules plugins` lists the rule sets; check the name and the folder.",

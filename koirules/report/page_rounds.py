@@ -50,7 +50,7 @@ def _round(wording: Wording, one: RoundCourse) -> Markup:
     parts = [f"{len(one.looked_at):,} fish", f"{len(one.kept):,} stay", f"{len(one.left):,} leave"]
     parts += [f"{tied:,} tied"] if tied else []
     parts += [f"{len(one.by_hand):,} of those that stay kept by hand"] if one.by_hand else []
-    parts += [f"{len(one.open):,} that a recording could still change"] if one.open else []
+    parts += [f"{len(one.open):,} still open"] if one.open else []
     ties: list[Inside] = [
         element(
             "p",
@@ -89,7 +89,7 @@ def _decided(wording: Wording, result: Result) -> Iterator[Markup]:
 
 
 def _step(wording: Wording, step: Step) -> Markup:
-    still = " A recording could still change this." if step.open else ""
+    still = " Still open." if step.open else ""
     return element(
         "li",
         element("b", wording.foreign("span", step.title), f", {fate_word(step)}"),

@@ -28,7 +28,7 @@ def distribution(wording: Wording, results: Sequence[Result]) -> Markup:
     note = " Fish whose score or grade is not settled stand, in white, at their lowest score." if unsettled else ""
     caption = element(
         "figcaption",
-        "How many fish got which score; the broken lines say from which score on a grade can be had." + note,
+        "How many fish got which score; the broken lines show the lowest score for each grade." + note,
     )
     figures = element("details", element("summary", "The same in figures"), _figures(wording, found))
     picture = element("figure", _picture(wording, found), _legend(wording, found), caption)

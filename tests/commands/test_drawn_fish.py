@@ -56,7 +56,7 @@ def drawn(record: str, *words: str) -> ElementTree.Element:
     Path("tub.csv").write_text(f"fish,length,hi_patches\n{record}\n", encoding="utf-8")
     done = run("why", "grown.koi", "tub.csv", "K1", "--drawing", "k1.svg", *words)
     assert done.exit_code == 0, done.output
-    assert "a model, not a promise" in " ".join(done.output.split())
+    assert "an estimate, not a promise" in " ".join(done.output.split())
     return ElementTree.fromstring(Path("k1.svg").read_text(encoding="utf-8"))  # noqa: S314
 
 

@@ -231,7 +231,7 @@ def test_what_a_fish_has_in_a_column_of_others_is_a_warning():
     result = run(*WAYS[0], "lot.csv")
     assert result.exit_code == 0
     assert "column-of-others" in result.stderr
-    assert "2 fish have something written here" in result.stderr
+    assert "2 fish have a value here" in result.stderr
 
 
 def test_what_cannot_be_is_answered():
@@ -267,8 +267,8 @@ def test_one_standard_carries_variety_and_stage_along_and_tells_who_is_of_others
     result = run("rules/kohaku.koi", "lot.csv", "--out", "out.csv")
     assert result.exit_code == 0
     assert result.stderr.count("fish-for-others") == 2
-    assert '2 fish are recorded as "lace", and the standard is for "kohaku"' in result.stderr
-    assert 'One fish is recorded as "nisai", and the standard is for "tosai"' in result.stderr
+    assert '2 fish are recorded as "lace", but this standard is for "kohaku"' in result.stderr
+    assert 'One fish is recorded as "nisai", but this standard is for "tosai"' in result.stderr
     assert {fish: (row["variety"], row["stage"]) for fish, row in rows("out.csv").items()}["b"] == ("lace", "tosai")
 
 

@@ -74,7 +74,7 @@ def test_the_whole_names_where_each_line_is_from_and_reads_as_the_same_standard(
 def test_every_result_names_the_seal():
     seal = koirules.load_standard("farm.koi").seal
     result = run("grade", "farm.koi", "lot.csv", "--out", "out.json", "--out", "out.xlsx")
-    assert f"by Reed Pool (invented), edition 7, seal {seal[:14]}" in result.stdout
+    assert f"by Reed Pool (invented), edition 7 (seal {seal[:14]}, the fingerprint of its rules)" in result.stdout
     whole = json.loads(Path("out.json").read_text(encoding="utf-8"))
     assert whole["standard"]["seal"] == seal
     files = {(reason["kind"], reason["file"], reason["line"]) for reason in whole["results"][0]["reasons"]}

@@ -71,9 +71,9 @@ def test_what_answers_would_do_is_told_in_a_sentence():
     by_name = {
         question.trait.name: question for question in koirules.read_standard(TEXT).questions({"spine": "straight"})
     }
-    assert by_name["kiwa"].told(titles) == "blurred settles it at cull; fair or sharp: it may be keep or for the shop"
+    assert by_name["kiwa"].told(titles) == "blurred: it is cull; fair or sharp: still keep or for the shop"
     (odome,) = koirules.read_standard(TEXT).questions({"spine": "straight", "kiwa": "fair", "marks": "none"})
-    assert odome.told(titles) == "below 3 % settles it at for the shop; at least 3 % settles it at keep"
+    assert odome.told(titles) == "below 3 %: it is for the shop; at least 3 %: it is keep"
 
 
 def test_is_recorded_is_open_as_long_as_the_trait_may_be_told():

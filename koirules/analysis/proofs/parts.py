@@ -182,7 +182,7 @@ def under(prover: Prover) -> Iterator[Statement]:
             if answer.seen is not None:
                 continue
             about = f"fault {fault.name}, lift {lift.name}"
-            words = f"under the fault {fault.name} the lift {lift.name} is never seen"
+            words = f"no fish shows the lift {lift.name} while the fault {fault.name} caps its grade"
             outcome = Outcome.PROVED if answer.sure else Outcome.OPEN
             said = words if answer.sure else f"whether {words}"
             yield Statement("under", about, said, outcome, line=fault.place.line)

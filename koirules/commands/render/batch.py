@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 import sys
 from collections import Counter
 from collections.abc import Sequence
@@ -11,22 +12,43 @@ import click
 from koirules.api import Standard
 from koirules.classes.placing import GROUP, SIZE
 from koirules.commands.inputs import Graded, setting_words, shown_titles, standard_words
-from koirules.commands.output import counted, shown
+from koirules.commands.output import counted, show_paragraph, shown
 from koirules.commands.render.changes import wrapped
-from koirules.commands.render.rounds import tell_alerts, tell_rounds
+from koirules.commands.render.rounds import tell_alerts, tell_rounds, tell_rounds_in_short
 from koirules.report.figures import figure
 from koirules.results.ranking import best_first
 from koirules.results.result import Result
 
 _MOST_OUTSIDE = 20
 _MOST_LOOKED_AT = 20
+_MOST_IN_SHORT = 3
+_BEST = 10
+_FEW = 4
+"""A batch of so few fish is listed in full."""
 
 
-def tell_batch(standard: Standard, batch: Graded, *, as_recorded: bool) -> None:
-    """Print all that came of a batch by one standard."""
+def is_short(batch: Graded, *, as_recorded: bool, in_full: bool) -> bool:
+    """Whether only the best fish of a batch are listed, a line each."""
+    return not (in_full or as_recorded or len(batch.results) <= _FEW)
+
+
+def tell_batch(standard: Standard, batch: Graded, *, as_recorded: bool, in_full: bool = False) -> None:
+    """Print what came of a batch by one standard.
+
+    The best fish stand last, where a terminal of 24 lines still shows them. in_full: every fish, with its reasons.
+    """
     listed = list(batch.results) if as_recorded else best_first(standard.grades, batch.results)
     tell_alerts(batch.outcome.alerts)
     tell_outside(batch.results)
+    if is_short(batch, as_recorded=as_recorded, in_full=in_full):
+        print_short_totals(standard, batch)
+        tell_rounds_in_short(batch.outcome.rounds)
+        tell_look_again(batch.results, most=_MOST_IN_SHORT)
+        print_best(standard, listed[:_BEST])
+        rest = len(listed) - _BEST
+        more = f"{rest:,} more: " if rest > 0 else ""
+        click.echo(f"{more}--all lists every fish with its reasons; `koirules why` tells all about one.")
+        return
     print_table(standard, listed)
     print_totals(standard, batch)
     tell_rounds(batch.outcome.rounds, batch.results)
@@ -43,16 +65,61 @@ def tell_outside(results: Sequence[Result]) -> None:
         click.echo(click.style(wrapped(shown(f"! {fish} placed nowhere. {told}{more}")), bold=True))
 
 
-def tell_look_again(results: Sequence[Result]) -> None:
-    """Print what was recorded and is unlikely; nothing was changed by it."""
+def tell_look_again(results: Sequence[Result], most: int = _MOST_LOOKED_AT) -> None:
+    """Print what was recorded and is unlikely, so many of it; nothing was changed by it."""
     found = [(result.fish, one) for result in results for one in result.look_again]
     if found:
-        click.echo()
+        if most == _MOST_LOOKED_AT:
+            click.echo()
         click.echo(click.style("Look again (graded as recorded)", bold=True))
-    for fish, one in found[:_MOST_LOOKED_AT]:
+    for fish, one in found[:most]:
         click.echo(wrapped(shown(f"{fish}: {one.words}")))
-    if len(found) > _MOST_LOOKED_AT:
-        click.echo(f"  … and {len(found) - _MOST_LOOKED_AT:,} more (see a file of results)")
+    if len(found) > most:
+        where = "see a file of results" if most == _MOST_LOOKED_AT else "--all, or a file of results"
+        click.echo(f"  … and {len(found) - most:,} more ({where})")
+
+
+def print_best(standard: Standard, results: Sequence[Result]) -> None:
+    """Print fish a line each: its grade, its score and as much of its reasons as the line holds."""
+    titles = shown_titles(standard)
+    rows = [
+        (
+            shown(result.fish),
+            " or ".join(titles[name] for name in result.possible),
+            score_words(result) if standard.rules.sections else "",
+            " ".join(result.labels.get(name, "?") for name in (GROUP, SIZE) if name in result.labels),
+            shown(result.why),
+        )
+        for result in results
+    ]
+    most = (14, 16, 14, 16)
+    widths = [min(most[i], max(len(row[i]) for row in rows)) for i in range(4)] if rows else [0] * 4
+    whole = min(120, shutil.get_terminal_size((100, 24)).columns)
+    for row in rows:
+        cells = [_fitted(cell, width) for cell, width in zip(row, widths, strict=False) if width]
+        start = "  ".join(cells)
+        click.echo(f"{start}  {_fitted(row[-1], max(10, whole - len(start) - 2)).rstrip()}")
+
+
+def _fitted(text: str, width: int) -> str:
+    """A text in a column of so many cells, cut where it is longer."""
+    from rich.cells import cell_len, set_cell_size
+
+    return set_cell_size(text, width) if cell_len(text) <= width else f"{set_cell_size(text, width - 1)}…"
+
+
+def print_short_totals(standard: Standard, batch: Graded) -> None:
+    """Print how many fish have each grade, on as many lines as it takes."""
+    settled = Counter(result.grade for result in batch.results if result.grade is not None)
+    titles = shown_titles(standard)
+    told = [f"{titles[name]} {settled[name]:,}" for name in standard.grades]
+    still_open = sum(result.grade is None for result in batch.results)
+    told += [f"not settled {still_open:,}"] if still_open else []
+    decided = sum(result.decision is not None for result in batch.results)
+    told += [f"decided by hand {decided:,}, counted above"] if decided else []
+    changed = "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
+    show_paragraph(f"{counted(len(batch.results), 'fish', 'fish')} {standard_words(standard)}{changed}")
+    show_paragraph(", ".join(told))
 
 
 def score_words(result: Result) -> str:

@@ -31,13 +31,17 @@ def tell(standard: Standard, found: Proofs) -> None:
     rules = standard.rules
     click.echo(click.style(f"{shown(standard.title)}, edition {shown(rules.edition)}", bold=True))
     show_paragraph(
-        "Of every fish whose traits are known as one value each, written or following from others. Traits that a rule asks "
-        "about with `is recorded` may be missing too, except where better and worse are compared."
+        "These answers are about every fish with one known value for each trait. A trait that a rule asks about with "
+        "`is recorded` may also be missing, except where better and worse are compared."
     )
     for kind, heading in KINDS.items():
         _tell_kind(standard, found, heading, [one for one in found.statements if one.kind == kind])
     if any(statement.fish for statement in found.statements):
-        click.echo(click.style("\nAn ordinary fish, which those above are but for what is listed", bold=True))
+        click.echo(
+            click.style(
+                "\nThe ordinary fish: those above are like it except for the traits listed with them", bold=True
+            )
+        )
         print_rows([(name, [written(rules.traits.get(name), one)]) for name, one in found.ordinary.items()], 2)
     if standard.growth_note:
         show_paragraph(f"\n{standard.growth_note}", dim=True)
@@ -74,9 +78,7 @@ def _tell_kind(standard: Standard, found: Proofs, heading: str, statements: Sequ
             print_rows(_rows(standard, found, statement.fish))
             doubts = list(dict.fromkeys(name for fish in statement.fish for name in fish.doubts))
             if doubts:
-                show_paragraph(
-                    f"    As written, which counts; from its other traits would follow another {in_words(doubts)}."
-                )
+                show_paragraph(f"    The value written counts; its other traits would give another {in_words(doubts)}.")
 
 
 def _tell_under(statements: Sequence[Statement]) -> None:
@@ -87,7 +89,7 @@ def _tell_under(statements: Sequence[Statement]) -> None:
         by_fault.setdefault((one.line, fault, one.outcome), []).append(lift.removeprefix("lift "))
     for (line, fault, outcome), lifts in by_fault.items():
         word = "not decided: " if outcome is Outcome.OPEN else ""
-        click.echo(f"  {word}line {line}: under the {shown(fault)}: {shown(', '.join(lifts))}")
+        click.echo(f"  {word}line {line}: the {shown(fault)} hides: {shown(', '.join(lifts))}")
 
 
 def _about(statement: Statement) -> str:

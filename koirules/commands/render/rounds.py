@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 import click
 
-from koirules.commands.output import counted, shown
+from koirules.commands.output import counted, show_paragraph, shown
 from koirules.commands.render.changes import wrapped
 from koirules.results.course import AlertShown, Fate, RoundCourse, Step
 from koirules.results.result import Result
@@ -14,6 +14,7 @@ from koirules.runs.selecting import RoundTotals
 
 _MOST_STAYING = 200
 _MOST_TIED = 60
+_MOST_NAMED = 20
 _MOST_LEAVING = 20
 
 
@@ -52,6 +53,20 @@ def tell_rounds(rounds: Sequence[RoundCourse], results: Sequence[Result]) -> Non
         _tell_more(len(one.left) - _MOST_LEAVING)
 
 
+def tell_rounds_in_short(rounds: Sequence[RoundCourse]) -> None:
+    """Print of each round how many stay and leave, who is tied, and who has its places where they are few."""
+    for number, one in enumerate(rounds, 1):
+        parts = [counted(len(one.kept), "stays", "stay"), counted(len(one.left), "leaves", "leave")]
+        where = f", to {shown(one.sent)}" if one.sent else ""
+        named = f": {', '.join(map(shown, one.kept))}" if 0 < len(one.kept) <= _MOST_NAMED else ""
+        show_paragraph(f"Round {number}, {shown(one.title)}: {', '.join(parts)}{where}{named}")
+        for tie in one.ties:
+            places = f"{tie.places} place{'s' if tie.places != 1 else ''}"
+            show_paragraph(
+                f"  tied for {places}, for a person to choose: {', '.join(map(shown, tie.fish[:_MOST_TIED]))}"
+            )
+
+
 def _tell_more(number: int) -> None:
     if number > 0:
         click.echo(f"  … and {number:,} more (see a file of results)")
@@ -65,7 +80,7 @@ def tell_course(result: Result) -> None:
         stays = "stays" if step.kept else "tied" if step.fate is Fate.TIED else "leaves"
         where = f"; to {shown(step.sent)}" if step.sent else ""
         again = f", next look {step.again.isoformat()}" if step.again else ""
-        still = "  [a recording could still change this]" if step.open else ""
+        still = "  [still open]" if step.open else ""
         why = "" if step.why == "kept" else f", {shown(step.why)}"
         click.echo(wrapped(f"{shown(step.title)}: {stays}{why}{where}{again}{still}"))
 
@@ -79,7 +94,7 @@ def tell_round_totals(rounds: Sequence[RoundTotals]) -> None:
         where = f"; to {shown(one.sent)}" if one.sent else ""
         click.echo(f"  {counted(one.looked_at, 'fish', 'fish')}, {stay}, {leave}{tied}{where}")
         if one.open:
-            click.echo(f"  {one.open:,} of them could still change by what was not recorded")
+            click.echo(f"  {one.open:,} of them still open: not everything was recorded")
         if one.named and one.kept <= len(one.named):
             click.echo(wrapped(f"stay: {', '.join(map(shown, one.named))}"))
 
@@ -89,5 +104,5 @@ def _tell_steps(word: str, fish: Sequence[str], one: RoundCourse, steps: dict[tu
     for name in fish:
         step = steps[name, one.name]
         why = "" if step.fate is Fate.KEPT and step.place is None and step.by_hand is None else f"  {shown(step.why)}"
-        still = "  [a recording could still change this]" if step.open else ""
+        still = "  [still open]" if step.open else ""
         click.echo(wrapped(f"{word}  {shown(name):<{width}}{why}{still}"))
