@@ -7,7 +7,7 @@ from xml.etree import ElementTree
 
 import pytest
 import shapely
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from koirules.report.appearance import Appearance, appearance_of
@@ -109,9 +109,10 @@ def test_a_patch_meets_its_front_and_rear_and_keeps_its_area(box, half):
     assert min(y for _, y in edge) == pytest.approx(10 * front, abs=1.5)
     assert max(y for _, y in edge) == pytest.approx(10 * rear, abs=1.5)
     mapped = mapped_shape(form, front, rear, left, right)
-    # Of the 160,000 square units of a body; on the very tip of the nose more may be lost.
+    # Coordinates are whole: what is smaller than a thousandth of the 160,000 square units of a body is rounded away.
+    assume(mapped.area > 160)
     seen = shape_of(path).intersection(body_of(form)).area
-    assert seen == pytest.approx(mapped.area, rel=0.12, abs=60 if front < 2 else 20)
+    assert seen == pytest.approx(mapped.area, rel=0.12, abs=60 if front < 2 else 0)
 
 
 def test_the_lot_keeps_the_area_of_each_patch():
