@@ -15,6 +15,7 @@ from attrs import evolve, frozen
 from koirules.grading.sample_runs import run_samples
 from koirules.grading.single import Grader
 from koirules.meaning.curves import Curve, Table
+from koirules.meaning.expressions import BY_WORDS
 from koirules.meaning.operators import NUMBER_ABOVE, NUMBER_AT_LEAST, STEP_ABOVE, STEP_AT_LEAST, Operation
 from koirules.problems import Place
 from koirules.standard.parts import Extra, Limit, Points, Rules, Section
@@ -195,7 +196,7 @@ def _written(operation: Operation, node: Apply) -> str:
     """The words of a comparison as the file has them: `at most` is `at least` with its sides turned round."""
     left, right = (operand.place for operand in node.operands)
     turned = (left.line, left.column) > (right.line, right.column)
-    return {"at least": "at most", "above": "below"}[operation.words] if turned else operation.words
+    return BY_WORDS[operation.words].value.opposite if turned else operation.words
 
 
 def _at(place: Place) -> str:

@@ -8,13 +8,14 @@ from attrs import define, field, frozen
 
 from koirules.editing.meaning import Meaning
 from koirules.language.parse.partial_statement import Written
+from koirules.meaning.expressions import FIRST_WORDS
 from koirules.standard.types import Numeric, PlaceWords, Truth, Type
 from koirules.vocabulary.units import UNITS, Dimension
 
 _BEGINS = frozenset(
     {"IF", "EXCEPT", "MEANS", "BY", "WITH", "COLON", "OTHERWISE", "HIGHEST", "LOWEST", "AND", "OR", "THEN"}
 )
-_COMPARES = frozenset({"AT", "ABOVE", "BELOW", "BETWEEN", "IS", "INCLUDES"})
+_COMPARES = frozenset(word.upper() for word in FIRST_WORDS)
 _OF_OPERATOR = frozenset({"LEAST", "MOST", "ONE", "RECORDED"})
 _FIGURES = {"SHARE": Numeric(Dimension.SHARE), "STANDING": Numeric(Dimension.SHARE)}
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from koirules.editing.context import Context, Role
 from koirules.editing.meaning import Meaning
 from koirules.language.parse.partial_statement import SoFar
+from koirules.meaning.expressions import BY_WORDS, Operand
+from koirules.meaning.expressions import PHRASES as COMPARISONS
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
 
-_COMPARISONS = frozenset({"at least", "at most", "above", "below", "between", "is", "includes"})
 _BARE = frozenset({"count", "score", "section"})
 _NUMBERS = _BARE | {"lesser", "greater", "batch"}
 _OF_CRITERIA = frozenset({"points", "bonus", "penalty"})
@@ -17,7 +18,7 @@ def fits(phrase: str, context: Context, found: SoFar, meaning: Meaning) -> bool:
     """Whether a word or phrase that the grammar takes makes sense there."""
     first = phrase.split(maxsplit=1)[0]
     takes_value = found.takes is not None and "NAME" in found.takes
-    if phrase in _COMPARISONS or first == "grown":
+    if phrase in COMPARISONS or first == "grown":
         return not context.compared and _compares(phrase, context.operand)
     if first in {"and", "or", "except"} and not takes_value:
         return (
@@ -35,19 +36,29 @@ def fits(phrase: str, context: Context, found: SoFar, meaning: Meaning) -> bool:
 
 def _compares(phrase: str, operand: Type | None) -> bool:
     """Whether a comparison, or `grown to`, can follow something of a type."""
-    match operand:
-        case None:
-            return True
+    if operand is None:
+        return True
+    kind = _operand(operand)
+    if phrase == "grown to":
+        return kind not in {Operand.TEXT, Operand.RAW}
+    rows = [words for words in BY_WORDS if words == phrase or words.startswith(f"{phrase} ")]
+    return any(kind in BY_WORDS[words].value.left for words in rows)
+
+
+def _operand(kind: Type) -> Operand:
+    match kind:
         case Numeric():
-            return phrase != "includes"
+            return Operand.NUMBER
         case Steps(_, ordered):
-            return phrase in {"is", "grown to"} or (ordered and phrase != "includes")
+            return Operand.SCALE if ordered else Operand.CHOICE
         case PlaceWords():
-            return phrase in {"includes", "is", "grown to"}
+            return Operand.PLACES
         case Truth():
-            return phrase in {"is", "grown to"}
-        case TextLabel() | PatternMap() | ColourList():
-            return phrase == "is"
+            return Operand.TRUTH
+        case TextLabel():
+            return Operand.TEXT
+        case PatternMap() | ColourList():
+            return Operand.RAW
 
 
 def _begins(first: str, context: Context, meaning: Meaning) -> bool:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from koirules.meaning.aggregates import AGGREGATES
+from koirules.meaning.expressions import BY_WORDS, FORMS
+
 HEADS = {
     "standard": "The header: title, edition, variety and stage. It stands once, first.",
     "setting": "A number that a run may change, within its range.",
@@ -25,29 +28,11 @@ HEADS = {
 """What each head word begins."""
 
 PHRASES = {
-    "at least": "This much or more.",
-    "at most": "This much or less.",
-    "above": "More than this.",
-    "below": "Less than this.",
-    "between": "From one to the other, both ends in: `between A and B`.",
-    "is": "Equal to; a step, an option, yes or no.",
-    "is one of": "One of the words in brackets.",
-    "is recorded": "Whether it was written down at all.",
-    "recorded": "Whether it was written down at all.",
-    "includes": "The place is among those written down.",
-    "and": "Both must hold.",
-    "or": "At least one must hold.",
-    "not": "Must not hold.",
+    **{words: one.value.about for words, one in BY_WORDS.items()},
+    **{words.removeprefix("is "): one.value.about for words, one in BY_WORDS.items() if words.startswith("is ")},
+    **{words: form.about for words, form in FORMS.items() if words[0].isalpha()},
+    **{f"batch {name}": one.about for name, one in AGGREGATES.items()},
     "except": "A condition that holds the fault or lift back.",
-    "count of": "How many conditions of a bracket hold, or how many places.",
-    "lesser of": "The least of the numbers in brackets.",
-    "greater of": "The greatest of the numbers in brackets.",
-    "grown to": "What it will be when the fish has grown to a length.",
-    "score": "The sum of the section points.",
-    "section": "The points of a section.",
-    "fault": "Whether a fault bites.",
-    "grade": "The grade of the fish; only alerts and rounds read it.",
-    "earlier": "What it was in the look before this one.",
     "no better than": "The best grade that is still possible.",
     "no worse than": "The lowest grade that is still possible.",
     "unless": "A condition under which silence says nothing of the fish.",

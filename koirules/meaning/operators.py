@@ -9,7 +9,7 @@ sets says that the highest level of the one reaches that of the other.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
 from attrs import field, frozen
@@ -229,3 +229,6 @@ TRUTH_OF_STEPS = Operation(
     lambda m, a: m.equal(a.first, m.bits(2)),
     lambda m, a: m.at_least(a.first, m.bits(2)),
 )
+
+OPERATIONS: Mapping[str, Operation] = {one.name: one for one in list(globals().values()) if isinstance(one, Operation)}
+"""Every row of the table by its name."""

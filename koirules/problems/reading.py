@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from koirules.problems.problem import Cell, Edit, Place, Problem
+from koirules.problems.quoting import in_words
 
 
 def no_such_file(file: str, near: str | None) -> Problem:
@@ -253,13 +254,9 @@ def reserved_as_name(place: Place, word: str) -> Problem:
     )
 
 
-def unknown_unit(place: Place, word: str, meant: str | None) -> Problem:
+def unknown_unit(place: Place, word: str, meant: str | None, known: Sequence[str]) -> Problem:
     """A unit that koirules does not know."""
-    mend = (
-        f'Write "{meant}".'
-        if meant
-        else "The units are mm, cm, m, mg, g, kg, days, weeks, months, years, deg, degC and %; a count has none."
-    )
+    mend = f'Write "{meant}".' if meant else f"The units are {in_words(list(known), 'and')}; a count has none."
     return Problem(
         "unknown-unit",
         place,

@@ -1,25 +1,22 @@
 """Figures of a batch from counts: exact, and the same in whatever pieces and order the fish come.
 
 A tally counts the different values of each group, as whole millionths (for conditions 0 and 1, for scales the place of
-the step). Counts add up, so tallies of parts merge into that of the whole. A figure is worked out of them as a fraction
-and rounded half up to a whole millionth: percentiles by type 7 (Hyndman and Fan, Sample quantiles in statistical
-packages, 1996), standings as the share below plus half the share equal (the mean rank of scipy's percentileofscore).
+the step). Counts add up, so tallies of parts merge into that of the whole. How a figure is read off them stands in
+meaning/aggregates.py.
 """
 
 from __future__ import annotations
 
-from bisect import bisect_left
+from bisect import bisect_left, bisect_right
 from collections import Counter
 from collections.abc import Hashable, Iterable, Mapping, Sequence
-from decimal import Decimal
-from fractions import Fraction
 from functools import cached_property
 from itertools import accumulate
 from typing import NamedTuple, TypeVar
 
 from attrs import define, field, frozen
 
-from koirules.rounds.figure_ends import WHOLE, Ends, Members, half_up, percentile
+from koirules.rounds.figure_ends import Ends, Members
 from koirules.standard.tree import Figure
 from koirules.vocabulary.readings import Span
 
@@ -145,25 +142,25 @@ class Counts:
         """The value at a place, from 0."""
         return self.values[bisect_left(self.passed, place + 1)]
 
-    def mean(self) -> Fraction:
-        """The arithmetic mean."""
-        return Fraction(sum(value * times for value, times in zip(self.values, self.times, strict=True)), self.number)
+    @cached_property
+    def total(self) -> int:
+        """The sum of them."""
+        return sum(value * times for value, times in zip(self.values, self.times, strict=True))
 
-    def percentile(self, percent: Decimal) -> Fraction:
-        """The value below which so many of 100 lie, in a straight line between the two nearest."""
-        return percentile(self.at, self.number, percent)
+    @cached_property
+    def squares(self) -> int:
+        """The sum of their squares."""
+        return sum(value * value * times for value, times in zip(self.values, self.times, strict=True))
 
-    def standing(self, value: int) -> Fraction:
-        """The share below a value and half the share equal to it, in millionths of a percent."""
+    def below(self, value: int) -> int:
+        """How many are below a value."""
         place = bisect_left(self.values, value)
-        upto = self.passed[place - 1] if place else 0
-        equal = self.times[place] if place < len(self.values) and self.values[place] == value else 0
-        return Fraction(WHOLE * (2 * upto + equal), 2 * self.number)
+        return self.passed[place - 1] if place else 0
 
-    def share(self) -> Fraction:
-        """The share of those that are 1, in millionths of a percent."""
-        yes = sum(times for value, times in zip(self.values, self.times, strict=True) if value)
-        return Fraction(WHOLE * yes, self.number)
+    def upto(self, value: int) -> int:
+        """How many are no greater than a value."""
+        place = bisect_right(self.values, value)
+        return self.passed[place - 1] if place else 0
 
 
 @define
@@ -187,7 +184,7 @@ class FigureTable:
 
         own: of a standing, between which ends the value of the fish lies.
         """
-        standing = self.figure.kind == "standing"
+        standing = self.figure.kind.own
         if group is None or (standing and (own is None or own[0] != own[1])):
             return None
         key = (group, own[0] if standing and own else None)
@@ -203,9 +200,11 @@ class FigureTable:
         """The figure for a fish; None where it is not recorded."""
         if group is None:
             return None
-        if self.figure.kind == "standing":
+        if self.figure.kind.own:
             counts = self._counted(group)
-            return None if counts is None or value is None else half_up(counts.standing(value))
+            return (
+                None if counts is None or value is None else self.figure.kind.value(counts, self.figure.percent, value)
+            )
         if group not in self._known:
             self._known[group] = self._of_group(self._counted(group))
         return self._known[group]
@@ -220,20 +219,4 @@ class FigureTable:
         return counts if counts is not None and counts.number >= max(1, self.figure.least) else None
 
     def _of_group(self, counts: Counts | None) -> int | None:
-        if counts is None:
-            return None
-        match self.figure.kind:
-            case "lowest":
-                return counts.values[0]
-            case "highest":
-                return counts.values[-1]
-            case "mean":
-                return half_up(counts.mean())
-            case "median":
-                return half_up(counts.percentile(Decimal(50)))
-            case "percentile":
-                return half_up(counts.percentile(self.figure.percent or Decimal(0)))
-            case "share":
-                return half_up(counts.share())
-            case kind:
-                raise AssertionError(kind)
+        return None if counts is None else self.figure.kind.value(counts, self.figure.percent, None)

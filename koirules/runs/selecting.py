@@ -82,7 +82,7 @@ def alerts_of(job: Job) -> tuple[AlertShown, ...]:
     tables = comparing(job, standard, grader).tables
     figures = {}
     for key, table in tables.items():
-        found = None if table.figure.same or table.figure.kind == "standing" else table.millionths((), None)
+        found = None if table.figure.same or table.figure.kind.own else table.millionths((), None)
         if found is not None:
             figures[key] = Span(found / 1_000_000.0, found / 1_000_000.0)
     return tuple(standard.whole_batch.alerts(figures))

@@ -13,6 +13,7 @@ from typing import Any, assert_never
 
 from attrs import field, frozen
 
+from koirules.meaning.aggregates import Aggregate
 from koirules.meaning.operators import Operation
 from koirules.problems import Place
 from koirules.standard.types import Type
@@ -68,12 +69,12 @@ class TermRead:
 class Figure:
     """A figure of the batch.
 
-    kind: median, mean, lowest, highest, percentile, standing or share; percent: of a percentile. of: what it is a figure
-    of. same: only over fish that have all of these in common. kept_by: only over those kept by this round, "" for all that
-    it can look at. least: over so many recorded ones or not at all.
+    kind: which figure; percent: of a percentile. of: what it is a figure of. same: only over fish that have all of these in
+    common. kept_by: only over those kept by this round, "" for all that it can look at. least: over so many recorded ones or
+    not at all.
     """
 
-    kind: str
+    kind: Aggregate
     percent: Decimal | None
     of: Node
     same: tuple[Node, ...] = ()

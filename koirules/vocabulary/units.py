@@ -9,7 +9,7 @@ from __future__ import annotations
 from decimal import Decimal
 from enum import Enum
 
-from attrs import frozen
+from attrs import field, frozen
 
 
 class Dimension(Enum):
@@ -40,11 +40,12 @@ _WORDS = {
 
 @frozen
 class Unit:
-    """A unit: its symbol, what it measures, and how much of the held unit one of it is."""
+    """A unit: its symbol, what it measures, how much of the held unit one of it is, and how else people write it."""
 
     symbol: str
     dimension: Dimension
     factor: Decimal
+    written: tuple[str, ...] = field(default=(), eq=False, repr=False)
 
     def __reduce__(self) -> tuple[object, ...]:
         """A unit is copied and pickled as what it is: the one of its symbol."""
@@ -63,26 +64,30 @@ class Unit:
         return value / self.factor
 
 
-def _units() -> dict[str, Unit]:
-    rows = [
-        ("mm", Dimension.LENGTH, "0.1"),
-        ("cm", Dimension.LENGTH, "1"),
-        ("m", Dimension.LENGTH, "100"),
-        ("mg", Dimension.MASS, "0.001"),
-        ("g", Dimension.MASS, "1"),
-        ("kg", Dimension.MASS, "1000"),
-        ("days", Dimension.TIME, "1"),
-        ("weeks", Dimension.TIME, "7"),
-        ("months", Dimension.TIME, "30.4375"),
-        ("years", Dimension.TIME, "365.25"),
-        ("deg", Dimension.ANGLE, "1"),
-        ("degC", Dimension.TEMPERATURE, "1"),
-        ("%", Dimension.SHARE, "1"),
-    ]
-    return {symbol: Unit(symbol, dimension, Decimal(factor)) for symbol, dimension, factor in rows}
+def _unit(symbol: str, dimension: Dimension, factor: str, written: str = "") -> Unit:
+    return Unit(symbol, dimension, Decimal(factor), tuple(written.split()))
 
 
-UNITS: dict[str, Unit] = _units()
+# The one table of units: the grammar, the hints, the highlighting and the reading of records are made of its rows.
+# An inch is 2.54 cm exactly (International Yard and Pound Agreement of 1959). Its symbol `in` is a word of the language.
+_ROWS = (
+    _unit("mm", Dimension.LENGTH, "0.1", "millimetre millimetres ㎜ MM Mm"),
+    _unit("cm", Dimension.LENGTH, "1", "centimetre centimetres ㎝ CM Cm"),
+    _unit("m", Dimension.LENGTH, "100", "metre metres meter meters"),
+    _unit("inch", Dimension.LENGTH, "2.54", "inches in Inch Inches INCH ″"),
+    _unit("mg", Dimension.MASS, "0.001"),
+    _unit("g", Dimension.MASS, "1", "gram grams G"),
+    _unit("kg", Dimension.MASS, "1000", "kilogram kilograms Kg KG"),
+    _unit("days", Dimension.TIME, "1", "day d"),
+    _unit("weeks", Dimension.TIME, "7", "week"),
+    _unit("months", Dimension.TIME, "30.4375", "month"),
+    _unit("years", Dimension.TIME, "365.25", "year"),
+    _unit("deg", Dimension.ANGLE, "1", "degree degrees °"),
+    _unit("degC", Dimension.TEMPERATURE, "1", "°C C ℃"),
+    _unit("%", Dimension.SHARE, "1", "percent pct ％"),
+)
+
+UNITS: dict[str, Unit] = {unit.symbol: unit for unit in _ROWS}
 """Every unit by its symbol."""
 
 
@@ -91,41 +96,8 @@ def unit_of(symbol: str) -> Unit:
     return UNITS[symbol]
 
 
-WRITTEN_OTHERWISE: dict[str, str] = {
-    "percent": "%",
-    "pct": "%",
-    "％": "%",
-    "day": "days",
-    "d": "days",
-    "week": "weeks",
-    "month": "months",
-    "year": "years",
-    "gram": "g",
-    "grams": "g",
-    "kilogram": "kg",
-    "kilograms": "kg",
-    "millimetre": "mm",
-    "millimetres": "mm",
-    "centimetre": "cm",
-    "centimetres": "cm",
-    "metre": "m",
-    "metres": "m",
-    "meter": "m",
-    "meters": "m",
-    "degree": "deg",
-    "degrees": "deg",
-    "°": "deg",
-    "°C": "degC",
-    "C": "degC",
-    "℃": "degC",
-    "㎝": "cm",
-    "㎜": "mm",
-    "CM": "cm",
-    "MM": "mm",
-    "Cm": "cm",
-    "Mm": "mm",
-    "G": "g",
-    "Kg": "kg",
-    "KG": "kg",
-}
+WRITTEN_OTHERWISE: dict[str, str] = {word: unit.symbol for unit in _ROWS for word in unit.written}
 """Other ways in which people write a unit: read in records, answered with the symbol in rule files."""
+
+UNIT_WORDS = tuple(sorted((symbol for symbol in UNITS if symbol.isalpha()), key=lambda word: (-len(word), word)))
+"""The symbols that are words, the longest first, as alternatives of a regular expression have to be."""

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from unicodedata import category, name, normalize
 
+from koirules.meaning.aggregates import AGGREGATES
+from koirules.meaning.expressions import BY_WORDS, FORMS, Comparison
+
 
 def _words(text: str) -> frozenset[str]:
     return frozenset(text.split())
@@ -14,22 +17,32 @@ HEAD_WORDS = _words(
 )
 """The words that begin a statement of a rule file."""
 
-OPERATOR_WORDS = _words(
-    "or and not at least most above below between is one of recorded includes grown to lesser greater if otherwise "
-    "count score grade section fault batch earlier yes no"
-)
+OPERATOR_WORDS = _words("if otherwise batch yes no") | {
+    word
+    for phrase in (*BY_WORDS, *FORMS, *(joint for one in Comparison for joint in one.value.joints or ()))
+    for word in phrase.split()
+    if word.isalpha()
+}
 """The words that put an expression together, each word of a phrase by itself."""
+
+FIGURE_WORDS = tuple(AGGREGATES)
+"""The names of the figures of a batch, which are words only behind `batch`."""
+
+LATER_OPERATOR_WORDS = _words("within")
+"""Those of them that came after the first edition of the language: earlier files may use them as names, so they stay free."""
 
 LATER_HEAD_WORDS = _words("silence phrase")
 """Head words that came after the first edition of the language: earlier files may use them as names, so they stay free."""
 
-RESERVED = (HEAD_WORDS - LATER_HEAD_WORDS) | OPERATOR_WORDS
+RESERVED = (HEAD_WORDS - LATER_HEAD_WORDS) | (OPERATOR_WORDS - LATER_OPERATOR_WORDS)
 """The words that cannot name a statement."""
 
 NOT_TRAITS = RESERVED | {"none", "fish"}
 """The words that cannot name a trait: `none` would be read as the empty set of places, `fish` as the name of a fish."""
 
-NOT_STEPS = _words("not lesser greater count score grade section fault batch earlier one recorded otherwise yes no")
+NOT_STEPS = _words(
+    "not lesser greater count score grade section fault batch earlier one recorded within otherwise yes no"
+)
 """The words that cannot be a step or an option: a value begins or goes on with them, or they belong to yes-or-no."""
 
 NOT_PLACES = NOT_STEPS | {"none"}

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from functools import cache, partial
@@ -154,10 +155,20 @@ def taken(figure: e.Figure, values: list[int]) -> Fraction:
         case "percentile":
             assert figure.percent is not None
             return percentile(Fraction(figure.percent), values)
+        case "spread":  # the standard deviation of all of them: the root of the mean square distance from the mean
+            mean = Fraction(sum(values), len(values))
+            return root(sum((value - mean) ** 2 for value in values) / len(values))
         case "share":
             return Fraction(100 * 1_000_000 * sum(values), len(values))
         case _:
             raise AssertionError(figure)
+
+
+def root(x: Fraction) -> Fraction:
+    """The square root, rounded half up to a whole number without a double."""
+    whole = math.isqrt(x.numerator // x.denominator)
+    # floor(sqrt(x)) is whole; sqrt(x) is at least whole + 1/2 where x is at least (whole + 1/2)^2.
+    return Fraction(whole + 1 if x >= (whole + Fraction(1, 2)) ** 2 else whole)
 
 
 def percentile(percent: Fraction, values: list[int]) -> Fraction:

@@ -9,7 +9,7 @@ from tests.judge import drawn_expressions as drawn
 from tests.judge import expressions as e
 from tests.judge.scope import NumberType, Scope, StepsType
 
-OF_NUMBERS = ("median", "mean", "lowest", "highest", "percentile")
+OF_NUMBERS = ("median", "mean", "lowest", "highest", "percentile", "spread")
 PERCENTS = ("10", "12.5", "50", "0", "100", "33.3", "87.5", "90")
 
 

@@ -182,6 +182,8 @@ def number_comparison(scope: Scope, depth: int) -> e.Expression | None:
     if scope.chance(15):
         return between_numbers(scope, left, dimension)
     if scope.chance(8):
+        return within_numbers(scope, left, dimension, depth)
+    if scope.chance(8):
         options = [literal_inside(scope, left, dimension) for _ in range(scope.one_of((2, 1, 3)))]
         return (
             e.IsOneOf(left, tuple(each for each in options if each), negated=scope.chance(30)) if any(options) else None
@@ -195,6 +197,12 @@ def number_comparison(scope: Scope, depth: int) -> e.Expression | None:
     if scope.chance(8):
         left, right = right, left
     return e.Compare(operator, left, right)
+
+
+def within_numbers(scope: Scope, of: e.Expression, dimension: str, depth: int) -> e.Expression | None:
+    middle = number(scope, dimension, max(depth - 1, 0)) if scope.chance(30) else literal_inside(scope, of, dimension)
+    distance = literal(*scope.in_some_unit(scope.one_of((0, 1, 500_000, 2_000_000, 15_000_000)), dimension))
+    return None if middle is None else e.IsWithin(of, distance, middle, negated=scope.chance(30))
 
 
 def between_numbers(scope: Scope, of: e.Expression, dimension: str) -> e.Expression | None:

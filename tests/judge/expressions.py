@@ -116,7 +116,7 @@ class GradeNow:
     """grade: the grade of the fish as a scale, worst first."""
 
 
-FIGURES = ("median", "mean", "lowest", "highest", "percentile", "standing", "share")
+FIGURES = ("median", "mean", "lowest", "highest", "percentile", "spread", "standing", "share")
 
 
 @frozen
@@ -172,6 +172,16 @@ class Between:
 
 
 @frozen
+class IsWithin:
+    """E is within A of B."""
+
+    of: Expression
+    distance: Expression
+    middle: Expression
+    negated: bool = False
+
+
+@frozen
 class IsOneOf:
     of: Expression
     options: tuple[Expression, ...]
@@ -192,5 +202,5 @@ class Includes:
 
 Value = Literal | YesNo | Step | Words | Name | Score | SectionPoints | FaultBit | GradeNow | Figure | Earlier
 Working = Negative | Arithmetic | GrownTo | CountOf | CountPlaces | Lesser | Greater | Either
-Condition = Or | And | Not | Compare | Between | IsOneOf | IsRecorded | Includes
+Condition = Or | And | Not | Compare | Between | IsWithin | IsOneOf | IsRecorded | Includes
 Expression = Value | Working | Condition

@@ -21,6 +21,7 @@ HELD_IN: dict[str, tuple[str, Fraction]] = {
     "mm": ("cm", Fraction(1, 10)),
     "cm": ("cm", Fraction(1)),
     "m": ("cm", Fraction(100)),
+    "inch": ("cm", Fraction("2.54")),
     "mg": ("g", Fraction(1, 1000)),
     "g": ("g", Fraction(1)),
     "kg": ("g", Fraction(1000)),

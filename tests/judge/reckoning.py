@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import math
+from fractions import Fraction
+
 from attrs import evolve
 
 from tests.judge import expressions as e
@@ -60,6 +63,8 @@ def figure_worth(figure: e.Figure, look: Look) -> v.Span:
     if figure.kind in {"share", "standing"}:
         return v.Span(0.0, 100.0)
     low, high = v.as_order(worth(figure.of, without_a_fish(look)))
+    if figure.kind == "spread":  # from 0 to half the width of the range, a whole millionth
+        return v.Span(0.0, math.ceil(Fraction(high - low, 2)) / 1_000_000)
     return v.Span(low / 1_000_000, high / 1_000_000)
 
 
@@ -113,6 +118,12 @@ def condition_worth(expression: e.Expression, look: Look) -> v.Truth:
             middle = worth(of, look)
             at_least = compare("at least", middle, operand(low, middle, look))
             return v.all_of([at_least, compare("at most", middle, operand(high, middle, look))])
+        case e.IsWithin(of, distance, middle, negated):  # both ends in: at least B - A and at most B + A
+            first = worth(of, look)
+            low, high = (e.Arithmetic(sign, middle, distance) for sign in "-+")
+            at_least = compare("at least", first, worth(low, look))
+            near = v.all_of([at_least, compare("at most", first, worth(high, look))])
+            return v.negated(near) if negated else near
         case e.IsOneOf(of, options, negated):
             first = worth(of, look)
             listed = v.one_of(first, [operand(each, first, look) for each in options])

@@ -48,6 +48,7 @@ def equal(figure: e.Expression, text: str, unit: str = "") -> e.Expression:
         ("highest", None, "6"),
         ("mean", None, "3"),  # (1 + 1 + 4 + 6) / 4
         ("median", None, "2.5"),  # half way from 1 to 4
+        ("spread", None, "2.12132"),  # 1 1 4 6 lie 2 2 1 3 from 3: the root of (4 + 4 + 1 + 9) / 4 = 4.5 is 2.1213203
         ("percentile", "25", "1"),  # place 1 + 3 x 0.25 = 1.75 of 1 1 4 6: between 1 and 1
         ("percentile", "50", "2.5"),
         ("percentile", "90", "5.4"),  # place 1 + 3 x 0.9 = 3.7: 4 + 0.7 x 2

@@ -159,3 +159,17 @@ def test_a_label_that_was_not_written_down_may_be_any_text() -> None:
     assert judge(standard, {}).possible == ("keep", "hold")
     assert judge(standard, {"line": "C"}).grade == "hold"
     assert judge(standard, {"line": "B"}).grade == "keep"
+
+
+def test_is_within_has_both_ends_in_and_is_open_where_either_end_is() -> None:
+    x = plain("x", "0", "9")
+
+    def possible(read: object, distance: str, *, negated: bool = False) -> tuple[str, ...]:
+        near = e.IsWithin(e.Name("x"), number(distance), number("4"), negated)
+        return judge(on_condition(near, x), {"x": read}).possible
+
+    assert possible("5", "1") == possible("3", "1") == ("keep",)
+    assert possible("5.000001", "1") == possible("2.999999", "1") == ("hold",)
+    assert possible(("span", "4.5", "5.5"), "1") == ("keep", "hold")
+    assert possible(("span", "4.5", "5.5"), "2") == ("keep",)
+    assert possible(("span", "7", "8"), "1", negated=True) == ("keep",)

@@ -28,6 +28,9 @@ def form(of: e.Expression) -> tuple[int, list[str]]:
             return COMPARISON, [*written(left, SUM), *operator.split(), *written(right, SUM)]
         case e.Between(inner, low, high):
             return COMPARISON, [*written(inner, SUM), "between", *written(low, SUM), "and", *written(high, SUM)]
+        case e.IsWithin(inner, distance, middle, negated):
+            ends = [*written(distance, SUM), "of", *written(middle, SUM)]
+            return COMPARISON, [*written(inner, SUM), *no_or_yes(negated), "within", *ends]
         case e.IsOneOf(inner, options, negated):
             listed = joined([written(each, SUM) for each in options])
             return COMPARISON, [*written(inner, SUM), *no_or_yes(negated), "one", "of", "(", *listed, ")"]

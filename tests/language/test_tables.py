@@ -15,7 +15,7 @@ from koirules.cache import VARIABLE
 from koirules.language.parse import tables
 from koirules.language.parse.cleaning import clean
 from koirules.language.parse.reader import _pieces
-from koirules.language.parse.tables import TABLES, grammar, packed_tables
+from koirules.language.parse.tables import grammar, grammar_text, packed_tables
 
 ROOT = Path(__file__).parents[2]
 PAGES = [
@@ -47,7 +47,7 @@ def built_anew(monkeypatch: pytest.MonkeyPatch) -> list[str]:
 
 
 def test_tables_made_before_read_every_statement_as_those_made_now() -> None:
-    text = (TABLES.with_name("grammar.lark")).read_text(encoding="utf-8")
+    text = grammar_text()
     before = tables._unpacked(tables._digest(text), packed_tables())
     assert before is not None
     now = tables._built(text)

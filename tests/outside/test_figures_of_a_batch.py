@@ -16,7 +16,7 @@ from scipy import stats
 from scipy.stats import mstats
 
 import koirules
-from koirules.rounds.figure_ends import half_up
+from koirules.meaning.aggregates import half_up, mean, percentile, standing
 from koirules.rounds.tallies import Counts
 
 LENGTHS = st.lists(st.integers(0, 3_000_000).map(lambda n: n / 10_000), min_size=1, max_size=60)
@@ -34,7 +34,7 @@ def figures(values, figure):
 @settings(max_examples=300)
 @given(LENGTHS, st.decimals(0, 100, places=2))
 def test_percentiles_are_those_of_numpy_and_scipy(values, percent):
-    ours = half_up(figures(values, lambda counts: counts.percentile(percent))) / 1_000_000
+    ours = half_up(figures(values, lambda counts: percentile(counts.at, counts.number, percent))) / 1_000_000
     assert ours == pytest.approx(np.percentile(values, float(percent), method="linear"), abs=1e-6)
     (other,) = mstats.mquantiles(values, prob=[float(percent) / 100], alphap=1, betap=1)
     assert ours == pytest.approx(other, abs=1e-6)
@@ -44,7 +44,7 @@ def test_percentiles_are_those_of_numpy_and_scipy(values, percent):
 @given(LENGTHS, st.data())
 def test_standings_are_percentiles_of_score_of_the_kind_mean(values, data):
     value = data.draw(st.sampled_from(values))
-    ours = figures(values, lambda counts: counts.standing(round(value * 1_000_000)))
+    ours = figures(values, lambda counts: standing(counts, round(value * 1_000_000)))
     assert float(ours) / 1_000_000 == pytest.approx(stats.percentileofscore(values, value, kind="mean"), abs=1e-9)
 
 
@@ -52,7 +52,7 @@ def test_standings_are_percentiles_of_score_of_the_kind_mean(values, data):
 @given(LENGTHS)
 def test_means_are_exact(values):
     exact = sum(Fraction(round(value * 1_000_000)) for value in values) / len(values)
-    assert figures(values, lambda counts: counts.mean()) == exact
+    assert figures(values, mean) == exact
     assert float(exact) / 1_000_000 == pytest.approx(np.mean(values))
 
 

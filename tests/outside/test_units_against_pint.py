@@ -18,6 +18,7 @@ IN_PINT = {
     "mm": "millimeter",
     "cm": "centimeter",
     "m": "meter",
+    "inch": "inch",
     "mg": "milligram",
     "g": "gram",
     "kg": "kilogram",

@@ -5,6 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Set
 
+from koirules.meaning.expressions import FIRST_WORDS
+from koirules.meaning.expressions import PHRASES as COMPARISONS
+
 SIGNS = {
     ">=": "at least",
     "=>": "at least",
@@ -90,7 +93,7 @@ PHRASES = tuple(
         (f"(?:is )?{_LARGER} than", "above"),
         (f"(?:is )?{_SMALLER} than", "below"),
         ("not is", "is not"),
-        ("is (at least|at most|above|below|between|includes)", r"\1"),
+        (f"is ({'|'.join(words for words in COMPARISONS if words != 'is')})", r"\1"),
         ("(?:is )?equals?(?: to)?", "is"),
         ("(?:is )?over", "above"),
         ("(?:is )?under", "below"),
@@ -125,8 +128,8 @@ def _split(names: str) -> tuple[str, ...]:
 NEVER_MISSING = frozenset(
     _split(
         "NAME DIGITS STRING UNIT EDITION_LABEL DATE YES NO SUM_SIGN PRODUCT_SIGN $END ANYTHING_ELSE NOT COUNT LESSER "
-        "GREATER SCORE GRADE FAULT SECTION BATCH EARLIER POSSIBLY ALL MORE LESS SCALE CHOICE PLACES ABOVE BELOW BETWEEN "
-        "INCLUDES GROWN RESCUES"
+        "GREATER SCORE GRADE FAULT SECTION BATCH EARLIER POSSIBLY ALL MORE LESS SCALE CHOICE PLACES GROWN RESCUES "
+        + " ".join(words.upper() for words in COMPARISONS if words != "is" and words.isalpha())
     )
 )
 """Names of the grammar that are never what is missing: classes of words, and words that nobody can mean to write alone."""
@@ -155,7 +158,7 @@ _FULLER = {
 }
 _VALUE = {"NAME", "DIGITS", "LPAR", "COUNT", "LESSER", "GREATER", "SCORE", "SECTION", "FAULT", "GRADE", "BATCH"}
 _VALUE |= {"EARLIER", "YES", "NO", "STRING", "SUM_SIGN", "NOT"}
-_COMPARE = {"AT", "ABOVE", "BELOW", "BETWEEN", "IS", "INCLUDES"}
+_COMPARE = {word.upper() for word in FIRST_WORDS}
 _GO_ON = {"SUM_SIGN", "PRODUCT_SIGN", "GROWN"}
 _MOST_PHRASES = 8
 
@@ -193,7 +196,7 @@ def _phrases(left: set[str], head: str) -> Iterator[str]:
         yield "a trait, a term, a number or a bracket"
         left -= _VALUE
     if left >= _COMPARE:
-        yield "a comparison (at least, at most, above, below, between, is, includes)"
+        yield f"a comparison ({', '.join(COMPARISONS)})"
         left -= _COMPARE | _GO_ON
     if "DIGITS" in left:
         left.discard("SUM_SIGN")

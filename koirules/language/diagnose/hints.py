@@ -20,14 +20,16 @@ from koirules.language.diagnose.hint_words import (
 )
 from koirules.language.diagnose.spots import WHOLE, Spot, spot_of
 from koirules.language.parse.builder import Builder
+from koirules.meaning.expressions import FIRST_WORDS
 from koirules.problems import Problem, misfits
 from koirules.problems import reading as say
 from koirules.vocabulary.nearness import near
-from koirules.vocabulary.units import UNITS, WRITTEN_OTHERWISE
+from koirules.vocabulary.units import UNIT_WORDS, UNITS, WRITTEN_OTHERWISE
 from koirules.vocabulary.words import HEAD_WORDS, OPERATOR_WORDS
 
+_NUMBER_WITH_UNIT = re.compile(rf"-?\s*[0-9.]+(?:\s?(?:{'|'.join(UNIT_WORDS)})(?!\w)|\s?%)?")
 _JOINTS = {"and", "or", "except", "if"}
-_COMPARISONS = {"at", "above", "below", "between", "includes"}
+_COMPARISONS = {*FIRST_WORDS} - {"is"}
 _OUTCOMES = {"comes", "stays", "scores", "shows", "leaves"}
 _HEADER_WORDS = {"edition", "variety", "any", "stage", "valid", "based", "note"}
 _UNTITLED = {("sample", "with"), *(("standard", word) for word in _HEADER_WORDS)}
@@ -145,7 +147,7 @@ def _unit(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
     if "UNIT" not in spot.accepts or not (word[:1].isalpha() or word in WRITTEN_OTHERWISE):
         return None
     if word in WRITTEN_OTHERWISE:
-        return say.unknown_unit(spot.place, word, WRITTEN_OTHERWISE[word])
+        return say.unknown_unit(spot.place, word, WRITTEN_OTHERWISE[word], tuple(UNITS))
     if word in HEAD_WORDS | OPERATOR_WORDS | OTHER_WORDS.keys() | {"to", "wide", "than"}:
         return None
     fits = near(word, words_of(spot.accepts))
@@ -154,7 +156,7 @@ def _unit(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
     if "COMMA" in spot.accepts and spot.reach("COMMA") > 1:
         return None
     meant = near(word, [*UNITS, *WRITTEN_OTHERWISE]) if len(word) > 2 else None
-    return say.unknown_unit(spot.place, word, WRITTEN_OTHERWISE.get(meant, meant) if meant else None)
+    return say.unknown_unit(spot.place, word, WRITTEN_OTHERWISE.get(meant, meant) if meant else None, tuple(UNITS))
 
 
 def _silence(spot: Spot, head: str) -> Problem | None:
@@ -268,9 +270,7 @@ def _repair(spot: Spot, head: str) -> Problem | None:
 
 def _written_number(spot: Spot) -> str:
     """The number at a spot as it stands there, with its unit."""
-    found = re.compile(r"-?\s*[0-9.]+(?:\s?(?:mm|cm|mg|kg|days|weeks|months|years|degC|deg|m|g)(?!\w)|\s?%)?").match(
-        spot.text, spot.at
-    )
+    found = _NUMBER_WITH_UNIT.match(spot.text, spot.at)
     return found.group() if found else spot.word
 
 

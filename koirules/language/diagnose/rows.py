@@ -7,10 +7,11 @@ import re
 from koirules.language.diagnose.spots import Spot
 from koirules.problems import Problem
 from koirules.problems import rows as say
+from koirules.vocabulary.units import UNIT_WORDS
 
 _NAME = r"[^\W\d]\w*"
 _NUMBER = r"-?[0-9]*\.?[0-9]+"
-_UNIT = r"(?:\s?(?:mm|cm|mg|kg|days|weeks|months|years|degC|deg|m|g)(?!\w)|\s?%)?"
+_UNIT = rf"(?:\s?(?:{'|'.join(UNIT_WORDS)})(?!\w)|\s?%)?"
 _QUANTITY = rf"{_NUMBER}{_UNIT}"
 _LARGER = r"(?:more|above|over|larger|bigger|longer|higher|greater|up|upwards|better)"
 _SMALLER = r"(?:less|below|under|smaller|shorter|lower|fewer|worse)"

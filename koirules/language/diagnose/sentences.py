@@ -6,6 +6,8 @@ import re
 
 from koirules.language.diagnose.hint_words import FILLERS, wants_value
 from koirules.language.diagnose.spots import WHOLE, Spot
+from koirules.meaning.aggregates import AGGREGATES, Gives
+from koirules.meaning.expressions import FIRST_WORDS
 from koirules.problems import Problem, misfits
 from koirules.problems import sentences as say
 from koirules.vocabulary.nearness import near
@@ -24,13 +26,19 @@ _HEADER = r"(?:edition|variety|any\s+variety|stage|valid|based|note)"
 _HEADER_WORDS = ("edition", "variety", "any", "stage", "valid", "based", "note")
 _TITLE_ENDS = {"standard": rf"\s+{_HEADER}\s", "sample": r"\s+with\s"}
 _OPENS = {"if", "and", "or", "not", "except", "means", "by", "("}
-_COMPARES = {"at", "above", "below", "between", "is", "includes"}
+_COMPARES = {*FIRST_WORDS}
 _ROW = rf"({_NAME}(?:(?:\s*,\s*|\s+(?:and|or|with)\s+|\s+)(?!with\s)(?!{_HEADER}\s){_NAME})+)"
 _SKINS = re.compile(rf"(?<!\w)with\s+{_ROW}")
 _VARIETIES = re.compile(rf"(?<!\w)variety\s+{_ROW}".replace("and|or|with", "and|or"))
 _EDITION = re.compile(rf"(?<!\w)edition[ \t]+((?!{_HEADER}\s)[^\s\"]+(?:[ \t]+(?!(?:{_HEADER}|seal)(?!\w))[^\s\"]+)*)")
 _OF_SEVERAL = re.compile(r"(?<!\w)(median|mean|average|sum|total|min|max)\s+of\s*\(([^()\"]*)\)")
-_FIGURE = re.compile(r"(?<!batch )(?<!\w)(?:median|mean|standing|share|percentile\s+[0-9]+)\s+of(?=\s+[^\W\d])")
+_FIGURES = "|".join(
+    rf"{one.name}\s+[0-9]+" if one.percent else one.name
+    for one in AGGREGATES.values()
+    # `highest` and `lowest` begin an order as well.
+    if one.gives is not Gives.ONE_VALUE
+)
+_FIGURE = re.compile(rf"(?<!batch )(?<!\w)(?:{_FIGURES})\s+of(?=\s+[^\W\d])")
 _OUTCOME_SAID = re.compile(
     r"(?:(?:at\s+most|at\s+best|at\s+least|maximum|minimum|max|min|not\s+(?:better|worse)\s+than|then|grade|is|becomes)\s+)?"
     r"([^\W\d]\w*)(?=\s*(?:\Z|\n|say\s))"

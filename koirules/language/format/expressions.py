@@ -10,10 +10,10 @@ from attrs import frozen
 from koirules.language import syntax
 from koirules.language.format.pieces import NEVER, WITHIN, Pen
 from koirules.language.syntax import Expression, Quantity, Word
+from koirules.meaning.expressions import BY_WORDS, Binding
 from koirules.vocabulary.kinds import shortest
 
-OR, AND, NOT, COMPARISON, SUM, PRODUCT, SIGN, GROWN, ATOM, PRIMARY = range(10)
-"""How tightly an expression binds, as the ladder of the grammar has it."""
+OR, AND, NOT, COMPARISON, SUM, PRODUCT, SIGN, GROWN, ATOM, PRIMARY = Binding
 
 
 @frozen
@@ -128,20 +128,15 @@ class ExpressionWriter:
             self.write(operand, least, NEVER, depth + 1)
 
     def _tail(self, tail: syntax.Tail, depth: int) -> None:
-        first, *others = tail.operator.split()
-        operator = " ".join([first, *(["not"] if tail.negated else []), *others])
-        self.pen.words(operator, WITHIN + depth, tail.place)
-        match tail.operator:
-            case "is one of":
-                self.items(tail.operands, SUM, depth)
-            case "between":
-                low, high = tail.operands
-                self.write(low, SUM, NEVER, depth + 1)
-                self.pen.words("and")
-                self.write(high, SUM, NEVER, depth + 1)
-            case _:
-                for operand in tail.operands:
-                    self.write(operand, SUM, NEVER, depth + 1)
+        comparison = BY_WORDS[tail.operator]
+        self.pen.words(comparison.spelled(negated=tail.negated), WITHIN + depth, tail.place)
+        if comparison.value.joints is None:
+            self.items(tail.operands, SUM, depth)
+            return
+        for joint, operand in zip(comparison.value.joints, tail.operands, strict=True):
+            if joint:
+                self.pen.words(joint)
+            self.write(operand, SUM, NEVER, depth + 1)
 
     def _figure(self, node: syntax.BatchFigure, level: int, depth: int) -> None:
         pen = self.pen

@@ -1,11 +1,11 @@
 """Makes the tables of the grammar when the wheel is built (a build hook of hatchling).
 
-Nothing of koirules is imported but the module beside this one, by its path: the build knows Lark and hatchling alone.
+Of koirules only what the grammar is made of is imported: the build knows Lark, attrs and hatchling alone.
 """
 
 from __future__ import annotations
 
-from importlib.util import module_from_spec, spec_from_file_location
+import sys
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any
@@ -24,7 +24,7 @@ class GrammarTables(BuildHookInterface):  # type: ignore[type-arg]
             return
         self._folder = TemporaryDirectory()
         made = Path(self._folder.name, "grammar.tables")
-        made.write_bytes(_tables(Path(self.root, _ROOM, "tables.py")))
+        made.write_bytes(_tables(self.root))
         build_data["force_include"][str(made)] = f"{_ROOM}/grammar.tables"
 
     def finalize(self, version: str, build_data: dict[str, Any], artifact_path: str) -> None:  # noqa: ARG002
@@ -33,11 +33,11 @@ class GrammarTables(BuildHookInterface):  # type: ignore[type-arg]
             self._folder.cleanup()
 
 
-def _tables(path: Path) -> bytes:
-    spec = spec_from_file_location("koirules_grammar_tables", path)
-    if spec is None or spec.loader is None:
-        raise ImportError(f"{path} is not there")
-    module = module_from_spec(spec)
-    spec.loader.exec_module(module)
-    made: bytes = module.packed_tables()
-    return made
+def _tables(root: str) -> bytes:
+    # The checkout is imported as it is: the build knows Lark, attrs and hatchling alone, and nothing more is needed.
+    sys.path.insert(0, root)
+    try:
+        from koirules.language.parse.tables import packed_tables
+    finally:
+        sys.path.remove(root)
+    return packed_tables()

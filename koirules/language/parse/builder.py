@@ -14,6 +14,7 @@ from lark import Token, Tree
 
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Quantity, Title, Word
+from koirules.meaning.expressions import BY_RULE
 from koirules.problems import Place
 
 Node = Any
@@ -92,21 +93,11 @@ class Builder:
 
 
 def _tail(build: Builder, node: Node) -> syntax.Tail:
-    words = {
-        "at_least": "at least",
-        "at_most": "at most",
-        "above": "above",
-        "below": "below",
-        "between": "between",
-        "is_same": "is",
-        "is_one_of": "is one of",
-        "is_recorded": "is recorded",
-        "includes": "includes",
-    }
+    comparison = BY_RULE[node.data]
     negated, operands = False, node.children
-    if node.data in {"is_same", "is_one_of", "is_recorded"}:
+    if comparison.value.negated:
         negated, operands = operands[0] is not None, operands[1:]
-    return syntax.Tail(words[node.data], negated, build.expressions(operands), build.place(node))
+    return syntax.Tail(comparison.value.words, negated, build.expressions(operands), build.place(node))
 
 
 def _chain(build: Builder, node: Node) -> Expression:

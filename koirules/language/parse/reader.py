@@ -17,6 +17,7 @@ from koirules.language.parse.incremental import Memory
 from koirules.language.parse.statement_builder import NoSuchDateError, build_statement
 from koirules.language.parse.tables import grammar
 from koirules.language.statements import Header, RuleFile, Statement
+from koirules.meaning.expressions import FIRST_WORDS
 from koirules.problems import Place, Problem
 from koirules.problems import reading as say
 from koirules.vocabulary.nearness import near
@@ -29,7 +30,7 @@ _FIRST_WORD = re.compile(r"[^\W\d]\w*|\S+")
 _STATEMENT = re.compile(
     r"\s+(?:points|bonus|penalty|trait|term|setting|lift)\s+"
     # A step may be called like a head word: `points gives 5` goes on with a table.
-    r"(?!(?:gives|and|or|if|otherwise|is|at|above|below|between|includes)(?!\w))[^\W\d]\w*"
+    rf"(?!(?:gives|and|or|if|otherwise|{'|'.join(FIRST_WORDS)})(?!\w))[^\W\d]\w*"
     r'\s+(?:"|weight\s|by\s|as\s|means\s|=|[0-9]|if\s)'
     r'|\s+(?:sample|points|bonus|penalty|fault|lift|setting|trait|alert)\s+"'
 )

@@ -7,7 +7,7 @@ Lark and the text of the grammar that they were made from; otherwise they are bu
 Tables are what `Lark.save` gives: dictionaries, lists, texts and numbers. They are written by `marshal`, and a value of any
 other type is refused before it is written; so reading them runs no code, as `Lark.load` of a pickle might.
 
-This module needs nothing but Lark, so that the build of the wheel can use it.
+This module needs nothing but Lark and attrs, so that the build of the wheel can use it.
 """
 
 from __future__ import annotations
@@ -25,6 +25,10 @@ from lark import Lark
 from lark import lexer as lark_lexer
 from lark.lexer import PatternRE, PatternStr, TerminalDef
 
+from koirules.meaning.aggregates import FIGURES
+from koirules.meaning.expressions import Comparison
+from koirules.vocabulary.units import UNIT_WORDS
+
 TABLES = Path(__file__).with_name("grammar.tables")
 """Where the tables are in an installed wheel."""
 
@@ -38,7 +42,7 @@ _KIND = "grammar"
 @cache
 def grammar() -> Lark:
     """The parser of one statement."""
-    text = _GRAMMAR.read_text(encoding="utf-8")
+    text = grammar_text()
     name = _digest(text)
     made = _unpacked(name, _shipped()) or _unpacked(name, _kept(name))
     if made is not None:
@@ -48,9 +52,17 @@ def grammar() -> Lark:
     return built
 
 
+def grammar_text() -> str:
+    """The grammar, with what stands in tables filled in: units, comparisons and figures of a batch."""
+    text = _GRAMMAR.read_text(encoding="utf-8")
+    text = text.replace("(?:UNITS)", f"(?:{'|'.join(UNIT_WORDS)})")
+    text = text.replace("tail: COMPARISONS", "tail: " + " | ".join(one.alternative for one in Comparison))
+    return text.replace("!figure: FIGURES", f"!figure: {FIGURES}")
+
+
 def packed_tables() -> bytes:
     """The tables of the grammar, for the wheel."""
-    text = _GRAMMAR.read_text(encoding="utf-8")
+    text = grammar_text()
     return _packed(_digest(text), _built(text))
 
 

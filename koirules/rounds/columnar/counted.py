@@ -93,7 +93,7 @@ def look_up_ends(
     valued = dict(_valued(plans, figures, over.later, graded=graded, ends=True))
     for supplied in figures:
         table, frame = tables[supplied.key], valued[supplied.key]
-        asked = frame if table.figure.kind == "standing" else frame.drop("v", "high")
+        asked = frame if table.figure.kind.own else frame.drop("v", "high")
         if not asked.width:
             asked = pl.DataFrame({"all": pl.zeros(over.later.height, pl.UInt8, eager=True)})
         different = asked.unique()
@@ -156,7 +156,7 @@ def look_up(
     for key, frame in _valued(plans, figures, rows, graded=graded):
         table = tables[key]
         # For all but a standing the value of the row itself does not matter.
-        asked = frame if table.figure.kind == "standing" else frame.drop("v")
+        asked = frame if table.figure.kind.own else frame.drop("v")
         if not asked.width:
             asked = pl.DataFrame({"all": pl.zeros(rows.height, pl.UInt8, eager=True)})
         different = asked.unique()

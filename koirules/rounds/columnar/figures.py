@@ -7,22 +7,21 @@ every figure of a value: the rows of a group lie side by side, in the order of t
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from decimal import Decimal
-from fractions import Fraction
+from functools import cached_property
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from attrs import define, frozen
 
+from koirules.meaning.aggregates import WHOLE
 from koirules.rounds.columnar.of_nodes import NodeColumns, NodePlans
 from koirules.rounds.columnar.rows import Rows
 from koirules.rounds.evaluation_levels import Asked
-from koirules.rounds.figure_ends import half_up
 from koirules.standard.tree import Figure, Node, meaning
 
 if TYPE_CHECKING:
     import polars as pl
 
-_WHOLE = 100 * 1_000_000
 _MOST_KEYS = 2**62
 _FEW_EACH = 4
 
@@ -59,9 +58,7 @@ def _supply_level(
     for i, (key, figure) in enumerate(figures):
         shape = shapes[i]
         if shape not in ordered:
-            ranked = any(
-                one == shape and each.kind == "standing" for one, (_, each) in zip(shapes, figures, strict=True)
-            )
+            ranked = any(one == shape and each.kind.own for one, (_, each) in zip(shapes, figures, strict=True))
             others = counted[figure.kept_by]
             count = own[i] if others is asking else _values(plans, [(key, figure)], others, graded=graded)[0]
             lacks = lacks or count.lacks
@@ -134,7 +131,7 @@ def _ranked(column: pl.Series) -> pl.Series:
     return column.rank("dense").cast(pl.Int64) - 1
 
 
-@define
+@define(slots=False)
 class _Ordered:
     """What is counted, in order: keys of group and value, where each group begins; the keys that ask.
 
@@ -176,11 +173,9 @@ class _Ordered:
         """How many a group has."""
         return self.starts[group + 1] - self.starts[group]
 
-    def at(self, places: Sequence[int]) -> list[int]:
-        """The values at places of the order."""
-        import polars as pl
-
-        return [key % self.span + self.least for key in self.keys.gather(pl.Series(places, dtype=pl.Int64)).to_list()]
+    def at(self, place: int) -> int:
+        """The value at a place of the order."""
+        return int(self.keys[place]) % self.span + self.least
 
     def below_and_upto(self) -> tuple[pl.Series, pl.Series]:
         """For each row that asks, how many keys are smaller than its own, and how many no greater."""
@@ -198,15 +193,31 @@ class _Ordered:
         left, right = (blank.clone().scatter(self.order, runs[name].cast(pl.UInt32)) for name in ("left", "right"))
         return left, right
 
-    def sums(self) -> list[int]:
+    @cached_property
+    def totals(self) -> list[int]:
         """The sum of the values of each group."""
+        return [total + number * self.least for number, total in zip(self._numbers, self._added(1), strict=True)]
+
+    @cached_property
+    def squares(self) -> list[int]:
+        """The sum of the squares of the values of each group: (a + least)^2 = a^2 + 2 a least + least^2."""
+        return [
+            square + self.least * (2 * total + number * self.least)
+            for number, total, square in zip(self._numbers, self._added(1), self._added(2), strict=True)
+        ]
+
+    @property
+    def _numbers(self) -> list[int]:
+        return [self.number_of(group) for group in range(len(self.starts) - 1)]
+
+    def _added(self, power: int) -> list[int]:
+        """The sum, over each group, of how far the values lie above the least, to a power."""
         import polars as pl
 
-        added = [0, *((self.keys % self.span).cast(pl.Int128).cum_sum().to_list() if len(self.keys) else [])]
-        return [
-            added[end] - added[start] + (end - start) * self.least
-            for start, end in zip(self.starts, self.starts[1:], strict=False)
-        ]
+        above = (self.keys % self.span).cast(pl.Int128)
+        summed = (above if power == 1 else above * above).cum_sum()
+        added = [0, *(summed.to_list() if len(self.keys) else [])]
+        return [added[end] - added[start] for start, end in pairwise(self.starts)]
 
 
 def _with_order(asks: pl.Series, most: int) -> tuple[pl.Series, pl.Series]:
@@ -226,38 +237,41 @@ def _figure(figure: Figure, ordered: _Ordered) -> pl.Series:
     """The millionths of a figure for each row, null where it is not recorded."""
     import polars as pl
 
-    if figure.kind == "standing":
+    if figure.kind.own:
         return _standings(figure, ordered)
     groups = [group for group in range(len(ordered.starts) - 1) if ordered.number_of(group) >= max(1, figure.least)]
     found: list[int | None] = [None] * (len(ordered.starts) - 1)
-    for group, value in zip(groups, _of_groups(figure, ordered, groups), strict=True):
-        found[group] = value
+    for group in groups:
+        found[group] = figure.kind.value(_Group(ordered, group), figure.percent, None)
     return pl.Series(found, dtype=pl.Int64).gather(ordered.groups)
 
 
-def _of_groups(figure: Figure, ordered: _Ordered, groups: Sequence[int]) -> list[int]:
-    match figure.kind:
-        case "lowest":
-            return ordered.at([ordered.starts[group] for group in groups])
-        case "highest":
-            return ordered.at([ordered.starts[group + 1] - 1 for group in groups])
-        case "mean" | "share":
-            sums, whole = ordered.sums(), _WHOLE if figure.kind == "share" else 1
-            return [half_up(Fraction(whole * sums[group], ordered.number_of(group))) for group in groups]
-        case kind:
-            percent = figure.percent if kind == "percentile" and figure.percent is not None else Decimal(50)
-            places = [Fraction(percent) / 100 * (ordered.number_of(group) - 1) for group in groups]
-            low = ordered.at([ordered.starts[group] + int(place) for group, place in zip(groups, places, strict=True)])
-            high = ordered.at(
-                [
-                    min(ordered.starts[group] + int(place) + 1, ordered.starts[group + 1] - 1)
-                    for group, place in zip(groups, places, strict=True)
-                ]
-            )
-            return [
-                half_up(below + (above - below) * (place - int(place)))
-                for below, above, place in zip(low, high, places, strict=True)
-            ]
+@frozen
+class _Group:
+    """What was counted of one group (`meaning.aggregates.Counted`)."""
+
+    ordered: _Ordered
+    group: int
+
+    @property
+    def number(self) -> int:
+        return self.ordered.number_of(self.group)
+
+    def at(self, place: int) -> int:
+        return self.ordered.at(self.ordered.starts[self.group] + place)
+
+    @property
+    def total(self) -> int:
+        return self.ordered.totals[self.group]
+
+    @property
+    def squares(self) -> int:
+        return self.ordered.squares[self.group]
+
+    def below(self, value: int) -> int:  # noqa: ARG002
+        raise AssertionError("standings are read off whole columns")
+
+    upto = below
 
 
 def _standings(figure: Figure, ordered: _Ordered) -> pl.Series:
@@ -277,7 +291,7 @@ def _standings(figure: Figure, ordered: _Ordered) -> pl.Series:
         }
     )
     twice = (pl.col("left") - pl.col("start")) + (pl.col("right") - pl.col("start"))
-    made = (2 * _WHOLE * twice + 2 * pl.col("n")) // (4 * pl.col("n"))
+    made = (2 * WHOLE * twice + 2 * pl.col("n")) // (4 * pl.col("n"))
     known = pl.col("known") & (pl.col("n") >= max(1, figure.least))
     return frame.select(pl.when(known).then(made)).to_series()
 

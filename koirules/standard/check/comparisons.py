@@ -7,8 +7,9 @@ from attrs import evolve
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Quantity, Word
 from koirules.meaning import operators as ops
+from koirules.meaning.expressions import BY_WORDS, Comparison
 from koirules.problems import Edit, Place, Problem, misfits, naming, reading, values
-from koirules.standard.check.arithmetic import mismatch, type_shown
+from koirules.standard.check.arithmetic import held_within, mismatch, type_shown
 from koirules.standard.check.guesses import not_of_type, recorded_meant
 from koirules.standard.check.typer import Typing
 from koirules.standard.numbers import written
@@ -27,13 +28,6 @@ from koirules.standard.tree import (
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, type_words
 from koirules.standard.wording import range_words
 from koirules.vocabulary.nearness import near
-
-_ORDER = {
-    "at least": (ops.NUMBER_AT_LEAST, ops.STEP_AT_LEAST, False),
-    "at most": (ops.NUMBER_AT_LEAST, ops.STEP_AT_LEAST, True),
-    "above": (ops.NUMBER_ABOVE, ops.STEP_ABOVE, False),
-    "below": (ops.NUMBER_ABOVE, ops.STEP_ABOVE, True),
-}
 
 
 def compared(typer: Typing, expression: syntax.Comparison) -> Node | None:
@@ -77,8 +71,8 @@ def _why_known(left: Node) -> str:
 
 
 def _tail(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Comparison) -> Node | None:
-    match tail.operator:
-        case "is recorded":
+    match BY_WORDS[tail.operator]:
+        case Comparison.IS_RECORDED:
             what = recordable_of(left)
             if what is None or (isinstance(what, Supplied) and isinstance(what.source, Grown)):
                 typer.problems.append(values.not_recordable(expression.left.place))
@@ -86,19 +80,44 @@ def _tail(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Compa
             if isinstance(what, TraitRead) and what.trait.name in typer.silent:
                 what = as_written(what)
             return recorded(what, left, expression.place)
-        case "includes":
+        case Comparison.INCLUDES:
             return _includes(typer, left, tail.operands[0], expression.place)
-        case "is" | "is one of":
+        case Comparison.IS | Comparison.IS_ONE_OF:
             return _same(typer, left, tail, expression)
-        case "between":
+        case Comparison.BETWEEN:
             low = _ordered(typer, left, "at least", tail.operands[0], expression.place, "between")
             high = _ordered(typer, left, "at most", tail.operands[1], expression.place, "between")
             if low is not None and high is not None and _above(low, high):
                 typer.problems.append(values.ends_swapped(expression.place))
                 return None
             return typer.built(ops.ALL_OF, (low, high), Truth(), expression.place)
-        case word:
-            return _ordered(typer, left, word, tail.operands[0], expression.place)
+        case Comparison.IS_WITHIN:
+            return _within(typer, left, tail, expression.place)
+        case Comparison.AT_LEAST | Comparison.AT_MOST | Comparison.ABOVE | Comparison.BELOW:
+            return _ordered(typer, left, tail.operator, tail.operands[0], expression.place)
+
+
+def _within(typer: Typing, left: Node, tail: syntax.Tail, place: Place) -> Node | None:
+    """`is within A of B`: at least B - A and at most B + A."""
+    words = tail.operator
+    if not isinstance(left.type, Numeric):
+        typer.problems.append(values.no_order(place, type_words(left.type), words))
+        return None
+    distance, middle = (typer.number(operand, words) for operand in tail.operands)
+    if distance is None or middle is None:
+        return None
+    for node, operand in ((distance, tail.operands[0]), (middle, tail.operands[1])):
+        if not isinstance(node.type, Numeric) or node.type.dimension != left.type.dimension:
+            typer.problems.append(mismatch(left, node, words, operand))
+            return None
+    kind, at = Numeric(left.type.dimension), distance.place.to(middle.place)
+    low = held_within(apply(ops.SUBTRACT, (middle, distance), kind, at))
+    high = held_within(apply(ops.ADD, (middle, distance), kind, at))
+    inside = (
+        apply(ops.NUMBER_AT_LEAST, (_millionths(left), _millionths(low)), Truth(), place),
+        apply(ops.NUMBER_AT_LEAST, (_millionths(high), _millionths(left)), Truth(), place),
+    )
+    return apply(ops.ALL_OF, inside, Truth(), place)
 
 
 def _above(low: Node, high: Node) -> bool:
@@ -127,19 +146,21 @@ def _ordered(
     right = typer.node(operand, expected)
     if right is None:
         return None
-    numbers, steps, turned = _ORDER[word]
+    order = BY_WORDS[word].value.order
+    if order is None:
+        raise AssertionError(f"{word} puts nothing in order")
     match left.type, right.type:
         case Numeric(one), Numeric(other):
             if one != other:
                 typer.problems.append(mismatch(left, right, said, operand))
                 return None
             pair = (_millionths(left), _millionths(right))
-            return apply(numbers, pair[::-1] if turned else pair, Truth(), place)
+            return apply(order.numbers, pair[::-1] if order.turned else pair, Truth(), place)
         case Steps(words, ordered), Steps(others) if words == others:
             if not ordered:
                 typer.problems.append(values.no_order(place, type_words(left.type), said))
                 return None
-            return apply(steps, (right, left) if turned else (left, right), Truth(), place)
+            return apply(order.levels, (right, left) if order.turned else (left, right), Truth(), place)
     typer.problems.append(values.cannot_compare(place, type_shown(left), type_shown(right), said))
     return None
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import assert_never
 
 from koirules.language import syntax
+from koirules.meaning.aggregates import AGGREGATES, Aggregate, Gives, Over
 from koirules.meaning.operators import MILLIONTHS
 from koirules.problems import batch as say
 from koirules.standard.check.typer import Typing
@@ -32,13 +33,12 @@ from koirules.vocabulary.readings import Span
 from koirules.vocabulary.units import Dimension
 
 _SHARE = Span(0.0, 100.0)
-_OF_NUMBERS = "a number or a count"
 
 
 def figure_of(typer: Typing, expression: syntax.BatchFigure) -> Node | None:
     """The node of a figure of the batch."""
-    kind, operand = expression.figure, expression.operand
-    of = typer.condition(operand) if kind == "share" else typer.node(operand)
+    kind, operand = AGGREGATES[expression.figure], expression.operand
+    of = typer.condition(operand) if kind.over is Over.CONDITIONS else typer.node(operand)
     same = [in_common(typer, word) for word in expression.among_same]
     percent = expression.percent
     if percent is not None and not 0 <= percent <= 100:
@@ -46,9 +46,8 @@ def figure_of(typer: Typing, expression: syntax.BatchFigure) -> Node | None:
         return None
     if of is None or any(node is None for node in same):
         return None
-    needs = _needs(kind, of.type)
-    if needs:
-        typer.problems.append(say.figure_needs(operand.place, kind, type_words(of.type), needs))
+    if not _fits(kind, of.type):
+        typer.problems.append(say.figure_needs(operand.place, kind.name, type_words(of.type), kind.over.value))
         return None
     kept_by = "" if expression.among_kept is None else expression.among_kept.text
     least = expression.recorded_at_least or 0
@@ -66,25 +65,34 @@ def figure_of(typer: Typing, expression: syntax.BatchFigure) -> Node | None:
     return Supplied(key, source, *_result(kind, of), expression.place)
 
 
-def _needs(kind: str, of: Type) -> str:
-    """What the figure needs and this is not; "" where it fits."""
-    match kind:
-        case "share":
-            return "" if isinstance(of, Truth) else "a condition"
-        case "standing":
-            fits = isinstance(of, Numeric) or (isinstance(of, Steps) and of.ordered)
-            return "" if fits else "a number, a count or a scale"
+def _fits(kind: Aggregate, of: Type) -> bool:
+    """Whether a figure can be one of values of a type."""
+    match kind.over:
+        case Over.CONDITIONS:
+            return isinstance(of, Truth)
+        case Over.ORDERED:
+            return isinstance(of, Numeric) or (isinstance(of, Steps) and of.ordered)
+        case Over.NUMBERS:
+            return isinstance(of, Numeric)
         case _:
-            return "" if isinstance(of, Numeric) else _OF_NUMBERS
+            assert_never(kind.over)
 
 
-def _result(kind: str, of: Node) -> tuple[Type, Span]:
-    if kind in {"share", "standing"} or not isinstance(of.type, Numeric):
+def _result(kind: Aggregate, of: Node) -> tuple[Type, Span]:
+    if kind.gives is Gives.SHARE or not isinstance(of.type, Numeric):
         return Numeric(Dimension.SHARE), _SHARE
-    whole = of.type.whole and kind in {"lowest", "highest"}
     # A figure is a whole millionth, and so are the ends of its range.
-    low, high = (MILLIONTHS.range_of((end, end))[0] / 1_000_000.0 for end in of.range)
-    return Numeric(of.type.dimension, whole), Span(low, high)
+    least, most = (MILLIONTHS.range_of((end, end))[0] for end in of.range)
+    low, high = least / 1_000_000.0, most / 1_000_000.0
+    match kind.gives:
+        case Gives.ONE_VALUE:
+            return Numeric(of.type.dimension, of.type.whole), Span(low, high)
+        case Gives.NUMBER:
+            return Numeric(of.type.dimension), Span(low, high)
+        case Gives.DIFFERENCE:
+            return Numeric(of.type.dimension), Span(0.0, (most - least + 1) // 2 / 1_000_000.0)
+        case _:
+            assert_never(kind.gives)
 
 
 def in_common(typer: Typing, word: syntax.Word) -> Node | None:

@@ -226,7 +226,7 @@ def _of_a_fish(node: Node) -> str:
         case Constant() | SettingRead() | TermRead() | Apply():
             return ""
         case Supplied(source=Figure(kind=kind, same=same)):
-            return "a standing" if kind == "standing" else "`among the same`" if same else ""
+            return "a standing" if kind.own else "`among the same`" if same else ""
         case Supplied():
             return "`earlier`"
         case Recorded(of=of):

@@ -7,6 +7,9 @@ language only where they must be.
 
 from __future__ import annotations
 
+from koirules.vocabulary.units import UNIT_WORDS
+from koirules.vocabulary.words import FIGURE_WORDS, OPERATOR_WORDS
+
 
 def _words(text: str) -> list[str]:
     return text.split()
@@ -16,10 +19,7 @@ HEADS = _words(
     "standard setting trait term section points bonus penalty fault lift grade round alert silence phrase sample replace drop"
 )
 
-OPERATORS = _words(
-    "or and not at least most above below between is one of recorded includes grown to lesser greater count score "
-    "grade section fault batch earlier"
-)
+OPERATORS = sorted(OPERATOR_WORDS - {"if", "otherwise", "yes", "no"})
 
 WORDS = _words(
     "if otherwise except after again all among as based better by comes edition from gives highest in kept leaves "
@@ -33,18 +33,14 @@ ONLY = {
     "keep": r"keep(?=[ \t]+those(?!\w))",
     "known": r"(?<=not\s)known(?!\w)",
     "label": r"(?<=as\s)label(?!\w)",
-    "mean": r"(?<=batch\s)mean(?!\w)",
-    "median": r"(?<=batch\s)median(?!\w)",
+    **{name: rf"(?<=batch\s){name}(?!\w)" for name in FIGURE_WORDS if name not in WORDS},
     "note": r'note(?=[ \t]+")',
     "number": r"number(?=[ \t]+(?:in|from)(?!\w))",
     "open": r"(?<=stays\s)open(?!\w)",
-    "percentile": r"(?<=batch\s)percentile(?!\w)",
     "pick": r"pick(?=[ \t]+\w+[ \t]+by(?!\w))",
     "places": r"places(?=[ \t]+of(?!\w))",
     "scale": r"(?<=as\s)scale(?!\w)",
-    "share": r"(?<=batch\s)share(?!\w)",
     "stage": r"stage(?=[ \t]+[^\W\d])",
-    "standing": r"(?<=batch\s)standing(?!\w)",
     "up": r"up(?=[ \t]+to(?!\w))",
     "weight": r"weight(?=[ \t]+[-+.0-9])",
 }
@@ -52,7 +48,7 @@ ONLY = {
 
 CONSTANTS = ("yes", "no", "none")
 
-UNITS = _words("mm cm mg kg days weeks months years degC deg m g")
+UNITS = list(UNIT_WORDS)
 
 CLASSES = {
     "remark": ("Comment.Single", "comment.line.number-sign"),
