@@ -58,3 +58,13 @@ def no_such_trait(file: str, name: str, variety: str, meant: str | None) -> Prob
     """A trait was asked for that the variety does not have."""
     mend = f"Did you mean {quoted(meant)}?" if meant else "Check the spelling, or ask for all traits."
     return Problem("no-such-trait", Cell(file), f"The variety {variety} has no trait {quoted(name)}.", mend)
+
+
+def held_by_another(file: str, who: str) -> Problem:
+    """Another process writes the file. who: in words."""
+    return Problem(
+        "file-held",
+        Cell(file),
+        f"The file is in use: {visible(who)}, holds it.",
+        "End that one first, or write to another file. Nothing was changed.",
+    )

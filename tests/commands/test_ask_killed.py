@@ -1,6 +1,9 @@
 """A run at a terminal that is cut off in the middle, and goes on with nothing lost."""
 
 import csv
+import re
+import socket
+import subprocess
 import sys
 from pathlib import Path
 from random import Random
@@ -12,6 +15,9 @@ import koirules
 if sys.platform == "win32":
     pytest.skip("needs a terminal that a program can hold", allow_module_level=True)
 
+from koirules.commands.asking import session_file
+from koirules.commands.asking.session_file import Book
+from koirules.records.asked_journal import Answered, journal_of, read_journal
 from tests.commands.tub import Sorter
 
 RULES = """standard "Trial (an invented house)" edition 1
@@ -134,3 +140,73 @@ def test_a_terminal_that_is_closed_loses_nothing(one_fish, tmp_path):
     one_fish.shown()
     one_fish.close()
     assert rows_of(tmp_path / "lot.csv")["1"]["spine"] == "slight"
+
+
+def held_answers(path):
+    """What the journal can still take back, by fish and trait."""
+    steps = read_journal(journal_of(path))
+    return [(step.fish, step.trait) for step in steps if isinstance(step, Answered)]
+
+
+def test_a_second_session_on_one_file_is_refused_and_told_who_holds_it(tmp_path):
+    rules, out = tmp_path / "rules.koi", tmp_path / "lot.csv"
+    rules.write_text(RULES, encoding="utf-8")
+    standard = koirules.load_standard(rules)
+    fish = dict(twenty_fish())
+    titles = {trait.title: name for name, trait in standard.traits.items()}
+    sorter = Sorter([rules, "--out", out], titles, fish)
+    for _ in range(4):
+        assert sorter.answer_next()
+    sorter.shown()
+    before = out.read_bytes()
+    second = subprocess.run(
+        [sys.executable, "-m", "koirules", "ask", rules, "--out", out],
+        input="F99\n",
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert second.returncode == 2
+    assert "[file-held]" in second.stderr
+    assert re.search(
+        rf"on {re.escape(socket.gethostname())}, process [0-9]+, since 20", " ".join(second.stderr.split())
+    )
+    assert out.read_bytes() == before
+    sorter.kill()
+    # The lock ends with the process, and nothing hidden is left once a session has ended well.
+    third = Sorter([rules, "--out", out], titles, fish, begun=rows_of(out))
+    while third.answer_next():
+        pass
+    assert third.status() == 0
+    assert sorted(each.name for each in tmp_path.iterdir()) == ["lot.csv", "lot.csv.asked", "rules.koi"]
+
+
+@pytest.mark.parametrize("cut", ["journal", "file"])
+def test_a_kill_between_the_journal_and_the_file_leaves_every_answer_to_be_taken_back(tmp_path, monkeypatch, cut):
+    rules, out = tmp_path / "rules.koi", tmp_path / "lot.csv"
+    rules.write_text(RULES, encoding="utf-8")
+    standard = koirules.load_standard(rules)
+    spine, edge = (standard.traits[name] for name in ("spine", "edge"))
+    book = Book.open(out, standard, None, ())
+    book.begin("F1")
+    book.answer("F1", spine, 0b100)
+
+    class PowerCutError(Exception):
+        pass
+
+    def fail(*_):
+        raise PowerCutError
+
+    with monkeypatch.context() as patched:
+        patched.setattr(session_file, {"journal": "add_to_journal", "file": "write_told"}[cut], fail)
+        with pytest.raises(PowerCutError):
+            book.answer("F1", edge, 0b010)
+    Path(tmp_path / ".lot.99999999-0.csv").write_text("fish", encoding="utf-8")
+    book.hold.release()
+    again = Book.open(out, standard, None, ())
+    assert not list(tmp_path.glob(".lot.99999999*"))
+    answered = [key for key in cells_of(rows_of(out)) if key[1] != "fish"]
+    assert len(held_answers(out)) == len(answered) == 1
+    assert again.back() == "F1"
+    assert [key for key in cells_of(rows_of(out)) if key[1] != "fish"] == []
+    again.hold.release()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 
+import click
 from attrs import define, evolve, field
 
 from koirules.api import Standard
@@ -25,6 +26,7 @@ from koirules.records.asked_journal import (
     read_journal,
     write_journal,
 )
+from koirules.records.holding import Hold, clear_unfinished, hold
 from koirules.records.records import read_records
 from koirules.records.told_records import cell_of, not_kept, write_told
 from koirules.records.writing import check_folder
@@ -38,10 +40,12 @@ from koirules.vocabulary.traits import Trait
 class Book:
     """All fish of a session and what was asked of them.
 
-    path: the file of records. records: by the name of the fish, in order. steps: what was asked, oldest first.
+    path: the file of records. hold: on that file. records: by the name of the fish, in order. steps: what was asked, oldest
+    first.
     """
 
     path: Path
+    hold: Hold
     standard: Standard
     records: dict[str, Record]
     steps: list[Step]
@@ -83,16 +87,17 @@ class Book:
         self._write()
 
     def answer(self, fish: str, trait: Trait, reading: Reading) -> None:
-        """Keep an answer as the file can hold it, to a millionth: first in the records, then in the journal."""
+        """Keep an answer as the file can hold it, to a millionth: first in the journal, so that it can be taken back."""
         kept = read_value(trait.kind, cell_of(trait, reading))
         if kept is not None and not isinstance(kept, Misread):
             reading = kept
         before = cell_of(trait, self.records[fish].readings.get(trait.name))
-        self._change(fish, trait, reading)
         self._keep(Answered(fish, trait.name, before))
+        self._change(fish, trait, reading)
 
     def keep(self, step: Untold | Noted | Looked) -> None:
         """Keep a step that gives no reading; what cannot be told stands as `?` in the file, and a look that is done as well."""
+        self._keep(step)
         record = self.records[step.fish]
         match step:
             case Untold(trait=name) if name not in record.readings:
@@ -103,7 +108,6 @@ class Book:
                 self._write()
             case _:
                 pass
-        self._keep(step)
 
     def back(self) -> str | None:
         """Take the last step back; the fish that it was about, None where there is none."""
@@ -148,7 +152,21 @@ class Book:
 
     @classmethod
     def open(cls, path: Path, standard: Standard, others: Path | None, labels: Sequence[str]) -> Book:
-        """The book of a file: new, or as it was left; with the fish of another file that it does not have yet."""
+        """The book of a file: new, or as it was left; with the fish of another file that it does not have yet.
+
+        The file is held until the command ends: a second session that wrote it would lose answers of the first.
+        """
+        problem = check_folder(path)
+        stop_if_refused([] if problem is None else [problem])
+        held = hold(path)
+        if isinstance(held, Problem):
+            stop_if_refused([held])
+            raise AssertionError("a problem that is no more than a warning")
+        context = click.get_current_context(silent=True)
+        if context is not None:
+            context.call_on_close(held.release)
+        for file in (path, journal_of(path)):
+            clear_unfinished(file)
         records, steps = _as_left(path, standard, labels)
         added = read_records(others, standard.traits, labels) if others is not None else None
         if added is not None:
@@ -159,14 +177,15 @@ class Book:
             problem = not_kept(str(others or path), record, standard.traits)
             stop_if_refused([] if problem is None else [problem])
         carried = dict.fromkeys(label for record in records.values() for label in record.labels)
-        held = {name for record in records.values() for name in record.readings} | standard.grader.traits_to_record()
+        read = {name for record in records.values() for name in record.readings} | standard.grader.traits_to_record()
         book = cls(
             path,
+            held,
             standard,
             records,
             steps,
             tuple(label for label in carried if label not in standard.traits),
-            tuple(trait for name, trait in standard.traits.items() if name in held),
+            tuple(trait for name, trait in standard.traits.items() if name in read),
         )
         book._write()
         if not journal_of(path).exists():
@@ -205,7 +224,16 @@ def _as_left(path: Path, standard: Standard, labels: Sequence[str]) -> tuple[dic
 
 
 def _still_there(steps: Sequence[Step], records: Mapping[str, Record], traits: Mapping[str, Trait]) -> list[Step]:
-    """The steps about fish and traits that are there: somebody may have changed the file or the standard since."""
-    return [
+    """The steps about fish and traits that are there: somebody may have changed the file or the standard since.
+
+    A last answer that the file does not hold was cut off between the journal and the file: it was never acknowledged.
+    """
+    left = [
         step for step in steps if step.fish in records and (isinstance(step, Noted | Looked) or step.trait in traits)
     ]
+    last = left[-1] if left else None
+    if isinstance(last, Answered):
+        cell = cell_of(traits[last.trait], records[last.fish].readings.get(last.trait))
+        if cell == last.before:
+            left.pop()
+    return left
