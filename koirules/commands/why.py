@@ -110,6 +110,7 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
         show_cautions([standard.growth_note])
     if record.labels:
         click.echo("; ".join(f"{shown(name)} {shown(text)}" for name, text in record.labels.items()))
+    _tell_looks(standard, result)
     _tell_silence(standard, record, result)
     _tell_sections(standard, result)
     _tell_left(result)
@@ -124,6 +125,20 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
     tell_changes(standard, result)
     _tell_questions(standard, record, result)
     tell_course(result)
+
+
+def _tell_looks(standard: Standard, result: Result) -> None:
+    """What came of a fish at each look, and what the later ones changed."""
+    titles = shown_titles(standard)
+    for look in result.looks:
+        graded = " or ".join(titles[name] for name in look.possible)
+        score = f", score {figure(look.score_low, look.score_high)}" if standard.rules.sections else ""
+        changes = f"; {'; '.join(look.changes)}" if look.changes else ""
+        click.echo(wrapped(shown(f"look {look.number}: {graded}{score}{changes}")))
+    if result.carried:
+        plain = standard.grader.reasoner.teller.plain
+        told = ", ".join(plain.trait(standard.traits[name]) for name in result.carried)
+        click.echo(wrapped(shown(f"from an earlier look, and not mentioned at the last: {told}")))
 
 
 def _tell_silence(standard: Standard, record: Record, result: Result) -> None:

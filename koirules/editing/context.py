@@ -66,7 +66,7 @@ _AFTER = {
     ("ROUND", "RESCUES"): Role.SETTING,
 }
 _DECLARES = frozenset(
-    head.upper() for head in HEAD_WORDS - {"standard", "silence", "phrase", "sample", "replace", "drop"}
+    head.upper() for head in HEAD_WORDS - {"standard", "silence", "carry", "phrase", "sample", "replace", "drop"}
 )
 
 
@@ -92,6 +92,9 @@ def context_of(words: Sequence[Written], meaning: Meaning) -> Context:
         return _of_sample(words, head, meaning)
     if names[0] == "PHRASE":
         return _of_phrase(words, head, meaning)
+    if names[0] == "CARRY":
+        taken = tuple(word.text for word in words if word.name == "NAME")
+        return Context(Role.OTHER if names[-1] in {"CARRY", "NAME"} else Role.TRAIT, head, taken=taken)
     if names[0] == "SILENCE":
         return _of_silence(words, names, head, meaning)
     if names[0] == "POINTS" and "COLON" in names:

@@ -18,7 +18,7 @@ from koirules.standard.saying import said_by
 VALUE = "value"
 """The group of traits, terms and settings, which share one set of names; every other group is called by its head word."""
 
-_GROUPS = {"setting": VALUE, "trait": VALUE, "term": VALUE, "silence": VALUE}
+_GROUPS = {"setting": VALUE, "trait": VALUE, "term": VALUE, "silence": VALUE, "carry": VALUE}
 _OUTCOMES = {"comes out": "grade", "shows fault": "fault", "leaves in": "round"}
 
 
@@ -48,7 +48,7 @@ def uses_in(statement: st.Statement, lines: list[str]) -> Iterator[Use]:
         case st.Replace(statement=inner):
             yield from uses_in(inner, lines)
         case _:
-            if not isinstance(statement, st.Sample | st.Phrase | st.Silence):
+            if not isinstance(statement, st.Sample | st.Phrase | st.Silence | st.Carry):
                 yield Use(group_of(head_of(statement)), statement.name.text, statement.name.place, gives=True)
             yield from _inside(statement)
             for said in said_by(statement):
@@ -80,6 +80,8 @@ def _inside(part: st.Part) -> Iterator[Use]:
             for outcome in outcomes:
                 if outcome.name is not None:
                     yield _use(_OUTCOMES[outcome.what], outcome.name)
+        case st.Carry(traits=traits):
+            yield from (_use(VALUE, trait) for trait in traits)
         case st.Silence(entries=entries):
             for entry in entries:
                 yield _use(VALUE, entry.stated.trait)

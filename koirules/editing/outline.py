@@ -57,6 +57,9 @@ def _entry(statement: st.Statement) -> Entry:
             if isinstance(part, st.Silence):
                 named = ", ".join(entry.stated.trait.text for entry in part.entries)
                 return Entry("silence", named, "", statement.place, part.name.place)
+            if isinstance(part, st.Carry):
+                named = ", ".join(word.text for word in part.traits)
+                return Entry("carry", named, "", statement.place, part.name.place)
             label = "" if part.title is None else part.title.text
             return Entry(head_of(part), name_of(part), label, statement.place, part.name.place)
 

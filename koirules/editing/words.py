@@ -20,6 +20,7 @@ HEADS = {
     "round": "A step of the selection over the batch.",
     "alert": "A word of warning about the batch as a whole; changes no grade.",
     "phrase": "Words that a sorter says, and what they mean; changes no grade.",
+    "carry": "Traits that a new sorting of a fish takes over from the one before.",
     "silence": "What a trait is taken to be where a sorter did not mention it.",
     "sample": "A fish that the file itself must get right.",
     "replace": "Puts a statement in the place of one of the base.",

@@ -21,7 +21,7 @@ from koirules.grading.batch import BatchGrader
 from koirules.measures.deriving import Doubt
 from koirules.problems import Problem, RecordError, RecordWarning, frames, recording
 from koirules.results.look_again import unlikely
-from koirules.results.mapping_record import LOOKED
+from koirules.results.mapping_record import LOOK, LOOKED
 from koirules.rounds.columnar.earlier import LooksOfRows
 from koirules.rounds.looks import DATE, LOOK_DATE, day_of
 from koirules.standard.parts import Rules
@@ -62,6 +62,8 @@ def graded_frame(grader: BatchGrader, frame: Any) -> Any:
             f"{type(frame).__name__} stays where its rows are: give the files to a cluster, or collect it first"
         )
     eager: Any = wrapped.collect(backend="polars") if isinstance(wrapped, nw.LazyFrame) else wrapped
+    if LOOK in eager.columns and LOOK not in grader.rules.traits:
+        raise RecordError((frames.looks_in_frame(),))
     # pandas takes names that are no text.
     sources = matched([name for name in eager.columns if isinstance(name, str)], grader)
     traits = _as_polars(eager, [source.column for source in sources.values()])

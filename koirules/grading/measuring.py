@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 
 from attrs import evolve, frozen
 
-from koirules.grading.silence import SilenceFiller
+from koirules.grading.silence import SilenceFiller, carried_forward
 from koirules.measures.deriving import Derived, Measurer
 from koirules.problems import Cell, Problem, RecordError, recording
 from koirules.results.record import Record
@@ -80,11 +80,12 @@ def measured_records(
     file: the name that problems show. The look before is measured too; what is doubtful about it was told when it was the
     latest. silence: None where none is to be filled in.
     """
-    batch = _measured(measurer, records, file)
     if silence is None:
-        return batch
+        return _measured(measurer, records, file)
+    records = [carried_forward(silence.rules, record) for record in records]
+    batch = _measured(measurer, records, file)
     both = zip(batch.records, records, strict=True)
-    return evolve(batch, records=tuple(silence.filled(made, record.readings.keys()) for made, record in both))
+    return evolve(batch, records=tuple(silence.filled(made, record) for made, record in both))
 
 
 def _measured(measurer: Measurer, records: Sequence[Record], file: str) -> MeasuredBatch:

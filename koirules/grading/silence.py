@@ -58,13 +58,15 @@ class SilenceFiller:
             frozenset(grown_in(rules)),
         )
 
-    def filled(self, record: Record, own: Collection[str]) -> Record:
-        """A record that was measured, with its silent traits. own: the traits that were recorded of the fish itself."""
+    def filled(self, record: Record, recorded: Record) -> Record:
+        """A record that was measured, with its silent traits. recorded: the same as it was recorded, with nothing derived."""
         if not self.rules.silence:
             return record
+        own = recorded.readings.keys()
+        of_this_sorting = own if not record.looks else record.looks[-1].readings.keys()
         before = None if record.before is None else self.with_written(record.before)
         readings = self.with_written(record.readings)
-        looked = not self.by_eye.isdisjoint(own) if record.looked is None else record.looked
+        looked = not self.by_eye.isdisjoint(of_this_sorting) if record.looked is None else record.looked
         if looked:
             readings |= self._silent(record, own, readings)
         return evolve(record, readings=readings, before=before)
@@ -130,3 +132,18 @@ def within(reading: Reading, other: Reading) -> bool:
             return not bits & ~others
         case _:
             return reading == other
+
+
+def carried_forward(rules: Rules, record: Record) -> Record:
+    """A record with what the page carries forward from the sorting before, of traits that this one does not mention."""
+    if record.measured or not record.earlier:
+        return record
+    missing = [name for name in rules.carried if name not in record.readings and name not in record.cannot_tell]
+    found = {
+        name: next(look[name] for look in reversed(record.earlier) if name in look)
+        for name in missing
+        if any(name in look for look in record.earlier)
+    }
+    if not found:
+        return record
+    return evolve(record, readings={**found, **record.readings}, carried=record.carried | found.keys())

@@ -192,8 +192,8 @@ class Grader:
 
     @cached_property
     def silence(self) -> SilenceFiller | None:
-        """What fills silent traits in; None where the page says nothing of silence."""
-        return SilenceFiller.of(self.rules, self.settings) if self.rules.silence else None
+        """What fills silent traits in, and those carried forward; None where the page says nothing of either."""
+        return SilenceFiller.of(self.rules, self.settings) if self.rules.silence or self.rules.carried else None
 
     @cached_property
     def changes(self) -> ChangeFinder:

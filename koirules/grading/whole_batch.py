@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from decimal import Decimal
 from functools import cached_property
 from typing import Any
 
@@ -16,8 +17,8 @@ from koirules.problems import RecordError
 from koirules.results.course import AlertShown, RoundCourse
 from koirules.results.decisions import Decision
 from koirules.results.look_again import look_again
-from koirules.results.record import Record
-from koirules.results.result import Result
+from koirules.results.record import Look, Record
+from koirules.results.result import LookResult, Result
 from koirules.rounds.course_words import CourseTeller
 from koirules.rounds.decision_checks import check_rescues
 from koirules.rounds.evaluation_levels import Asked, asked_before_grades, asked_by
@@ -100,8 +101,12 @@ class WholeBatch:
         again = look_again(records, self.rules.traits, self.rules.stage)
         records = all_measured(self.grader.measurer, records, self.grader.silence)
         self.grader.evaluator.ahead.prepare([record.readings for record in records])
-        if not self.needed and not decisions:
-            graded = BatchResult(tuple(self.grader.grade(record) for record in records), records=tuple(records))
+        several = any(len(record.looks) > 1 for record in records)
+        if not self.needed and not decisions and not several:
+            results = tuple(self.grader.grade(record) for record in records)
+            for result, record in zip(results, records, strict=True):
+                result.carried = self._carried(record)
+            graded = BatchResult(results, records=tuple(records))
         else:
             graded = self._grade(records, decisions, day, alone=False)
         for result, found in zip(graded.results, again, strict=True):
@@ -132,6 +137,10 @@ class WholeBatch:
             self.grader.result(record, trace, by_grade.get(number))
             for number, (record, trace) in enumerate(zip(records, traces, strict=True))
         ]
+        seen = {} if alone else self._looks(records)
+        for number, (result, record) in enumerate(zip(results, records, strict=True)):
+            result.carried = self._carried(record)
+            result.looks = self._results_of_looks(record, number, traces[number], seen)
         if not self.rules.rounds and not self.rules.alerts:
             return BatchResult(tuple(results), records=tuple(records))
         outcomes = [each | outcome_readings(self.rules, trace) for each, trace in zip(readings, final, strict=True)]
@@ -140,16 +149,71 @@ class WholeBatch:
             if one.round:
                 kept_by_hand.setdefault(one.round, {})[places[one.fish]] = one
         later = self._later(readings, by_grade) if lacks and self.rules.rounds else None
+        at = {
+            look: [
+                each | outcome_readings(self.rules, self._decided(trace, by_grade.get(number)))
+                for number, (each, trace) in enumerate(zip(*then, strict=True))
+            ]
+            for look, then in seen.items()
+        }
         outside = [number for number, record in enumerate(records) if record.outside]
-        runs = self._rounds.run(outcomes, kept_by_hand, later, alone=alone, outside=outside)
+        runs = self._rounds.run(outcomes, kept_by_hand, later, at, alone=alone, outside=outside)
         refused = check_rescues(self.settings, runs, kept_by_hand)
         if refused:
             raise RecordError(tuple(refused))
-        teller = CourseTeller(self.rules, self.settings, self.grader.reasoner.teller.plain, records, final, day)
+        traces_at = {look: then for look, (_, then) in seen.items()}
+        plain = self.grader.reasoner.teller.plain
+        teller = CourseTeller(self.rules, self.settings, plain, records, final, day, traces_at)
         for result, course in zip(results, teller.courses(runs, kept_by_hand), strict=True):
             result.course = course
         alerts, rounds = self._shown(outcomes), teller.rounds(runs, kept_by_hand)
         return BatchResult(tuple(results), tuple(alerts), tuple(rounds), tuple(records))
+
+    def _carried(self, record: Record) -> tuple[str, ...]:
+        return tuple(name for name in self.rules.traits if name in record.carried)
+
+    def _looks(self, records: Sequence[Record]) -> dict[int, tuple[list[Readings], list[Trace]]]:
+        """For each look before the last one of any fish the readings and traces of all fish at that look."""
+        last = max((look.number for record in records for look in record.looks), default=1)
+        asked = {one.look for one in self.rules.rounds if one.look is not None}
+        some = last > 1 or bool(asked)
+        found = {}
+        for number in range(1, last + 1) if some else ():
+            then = all_measured(
+                self.grader.measurer,
+                [_at_look(record, number) for record in records],
+                self.grader.silence,
+            )
+            self.grader.evaluator.ahead.prepare([record.readings for record in then])
+            readings = self._read(then)
+            self._figures.supply(readings, {})
+            found[number] = (readings, [self.grader.evaluator.run_whole(each) for each in readings])
+        return found
+
+    def _results_of_looks(
+        self, record: Record, place: int, last: Trace, seen: Mapping[int, tuple[list[Readings], list[Trace]]]
+    ) -> tuple[LookResult, ...]:
+        """What came of a fish at each look of a sorting that has several."""
+        if len(record.looks) < 2 or not seen:
+            return ()
+        told: list[LookResult] = []
+        before: Look | None = None
+        for look in record.looks:
+            trace = last if look is record.looks[-1] else seen[look.number][1][place]
+            changes = () if before is None else tuple(self._changes(before, look))
+            low, high = (Decimal(end).scaleb(-2) for end in trace.score)
+            told.append(LookResult(look.number, self.grader.named(trace.possible), low, high, changes))
+            before = look
+        return tuple(told)
+
+    def _changes(self, before: Look, look: Look) -> Iterator[str]:
+        """What a look told otherwise than those before it: `outline from above: fair instead of good`."""
+        plain = self.grader.reasoner.teller.plain
+        for name, trait in self.rules.traits.items():
+            was, now = before.readings.get(name), look.readings.get(name)
+            if was is not None and now != was:
+                told = "nobody can tell" if now is None else plain.as_read(trait, look.readings)
+                yield f"{plain.trait(trait)}: {told} instead of {plain.as_read(trait, before.readings)}"
 
     def worked_out(self, records: Sequence[Record]) -> tuple[list[Readings], list[Trace], list[RoundRun]]:
         """The readings and traces of a batch with its derived traits, and what its rounds did, without words."""
@@ -240,3 +304,22 @@ class WholeBatch:
             for alert, (surely, possibly) in zip(self.rules.alerts, states, strict=False)
             if possibly
         ]
+
+
+def _at_look(record: Record, number: int) -> Record:
+    """A record as it stood at a look of its sorting, or at the latest one before it, else at its first."""
+    looks = [look for look in record.looks if look.number <= number] or list(record.looks[:1])
+    if not looks:
+        return record
+    look = looks[-1]
+    return Record(
+        record.fish,
+        record.row,
+        look.readings,
+        record.labels,
+        look.date,
+        record.before,
+        looked=look.looked,
+        cannot_tell=look.cannot_tell,
+        earlier=record.earlier,
+    )

@@ -246,6 +246,19 @@ class Silence:
 
 
 @frozen
+class Carry:
+    """`carry forward T, …`. Once a file has been put together with its base, each has one trait."""
+
+    traits: tuple[Word, ...]
+    place: Place
+
+    @property
+    def name(self) -> Word:
+        """The first trait."""
+        return self.traits[0]
+
+
+@frozen
 class Phrase:
     """`phrase "…", "…" means …`: words that a sorter says, and what they say of a fish; nothing where `stated` is empty."""
 
@@ -272,16 +285,30 @@ class Alert:
 
 @frozen
 class Round:
-    """`round NAME "…"` with its parts, in the order written."""
+    """`round NAME "…" at look N` with its parts, in the order written; look None is everything known."""
 
     name: Word
     title: Title | None
     parts: tuple[RoundPart, ...]
     place: Place
+    look: Quantity | None = None
 
 
 Part = (
-    Setting | HouseTrait | Term | Section | Points | Extra | Limit | Grade | Alert | Round | Silence | Phrase | Sample
+    Setting
+    | HouseTrait
+    | Term
+    | Section
+    | Points
+    | Extra
+    | Limit
+    | Grade
+    | Alert
+    | Round
+    | Silence
+    | Carry
+    | Phrase
+    | Sample
 )
 """What a standard is made of below its header."""
 

@@ -34,3 +34,13 @@ def doubled_column(name: str) -> Problem:
         "Two columns have this name, and nobody knows which of them is meant.",
         "Rename one of them, or leave it out.",
     )
+
+
+def looks_in_frame() -> Problem:
+    """A frame with several looks of one sorting."""
+    return Problem(
+        "looks-in-frame",
+        Cell("frame", None, "look"),
+        "A frame has one row for each sorting of a fish, but this one numbers its looks.",
+        "Grade the looks as records (`grade_batch`, or a file), which puts those of one sorting together.",
+    )

@@ -127,6 +127,26 @@ def doubled_look(file: str, row: int, fish: str, day: str, first: int) -> Proble
     )
 
 
+def doubled_number(file: str, row: int, fish: str, look: int, first: int) -> Problem:
+    """Two rows are the same look at the same fish."""
+    return Problem(
+        "doubled-number",
+        Cell(file, row, "look"),
+        f"Look {look} at the fish {quoted(fish)} stands in row {first} already.",
+        "Give the later one the next number: each look at a fish in one sorting has its own.",
+    )
+
+
+def not_a_look(file: str, row: int | None, written: str) -> Problem:
+    """What stands in the column of looks is none."""
+    return Problem(
+        "not-a-look",
+        Cell(file, row, "look"),
+        f"{quoted(written)} is no number of a look.",
+        "Write 1 for the first look of a sorting, 2 for the second, and so on up to 60.",
+    )
+
+
 def undated_look(file: str, row: int, fish: str, other: int) -> Problem:
     """A fish has several rows, and one of them has no date."""
     return Problem(

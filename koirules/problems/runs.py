@@ -80,6 +80,17 @@ def no_earlier_looks(file: str) -> Problem:
     )
 
 
+def no_looks(file: str) -> Problem:
+    """Numbered looks in whole files, or a standard that judges at a look or carries forward."""
+    return Problem(
+        "no-looks",
+        Cell(file),
+        "The looks of one sorting (`look`, `at look`, `carry forward`) belong together, but whole files are read some rows at a "
+        "time, and the looks at one fish may lie far apart.",
+        "Put the looks into one file of up to 20 MB.",
+    )
+
+
 def not_of_whole_files(file: str, ending: str, endings: Sequence[str]) -> Problem:
     """A format for batches is asked for, of records that are graded as whole files."""
     return Problem(

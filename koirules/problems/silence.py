@@ -46,3 +46,17 @@ def unless_reads(place: Place, what: str) -> Problem:
         f"Behind `unless` this reads {what}, but it can read only what was recorded of the fish.",
         "Compare traits here, such as `unless steps is tancho`.",
     )
+
+
+def carried_twice(place: Place, name: str, first: Place) -> Problem:
+    """A trait that is carried forward twice."""
+    return Problem(
+        "carried-twice", place, f'"{name}" is carried forward on line {first.line} already.', "Delete one of them."
+    )
+
+
+def no_such_look(place: Place) -> Problem:
+    """A round at a look that there cannot be."""
+    return Problem(
+        "no-such-look", place, "Looks count from 1, in whole numbers up to 60.", "Write `at look 1`, or another look."
+    )

@@ -9,7 +9,7 @@ from attrs import frozen
 
 from koirules.problems import Problem, recording
 from koirules.records.table import FISH, Heading, Table, Told, is_blank, letters_of, text_of
-from koirules.results.mapping_record import LOOKED
+from koirules.results.mapping_record import LOOK, LOOKED
 from koirules.rounds.looks import DATE, LOOK_DATE
 from koirules.vocabulary.expected import units_of
 from koirules.vocabulary.kinds import Count, Label, Number
@@ -45,8 +45,8 @@ class Column:
 class Columns:
     """The columns of a table; `fish` is the index of the one that names the fish, `date` of the one that dates the look.
 
-    looked: of the one that says whether there was a look. noted: whether that of the day is that of the trait, in which something
-    else than a day may stand.
+    looked: of the one that says whether there was a look; look: of the one that says which. noted: whether that of the day is
+    that of the trait, in which something else than a day may stand.
     """
 
     fish: int | None
@@ -54,6 +54,7 @@ class Columns:
     date: int | None = None
     noted: bool = False
     looked: int | None = None
+    look: int | None = None
 
 
 def match_columns(
@@ -68,6 +69,7 @@ def match_columns(
     fish: int | None = None
     date: int | None = None
     looked: int | None = None
+    look: int | None = None
     dated = DATE not in known and DATE not in declared
     instead = _instead_of_fish(table, known)
     for index, heading in enumerate(table.headings):
@@ -82,6 +84,9 @@ def match_columns(
         elif folded(heading.text) == LOOKED and LOOKED not in known and LOOKED not in declared:
             problems += _doubled(table.file, heading, taken, LOOKED, LOOKED)
             looked = index if looked is None else looked
+        elif folded(heading.text) == LOOK and LOOK not in known and LOOK not in declared:
+            problems += _doubled(table.file, heading, taken, LOOK, LOOK)
+            look = index if look is None else look
         elif heading.text != instead or folded(instead) in declared:
             column, found = _match(table.file, index, heading, known, declared)
             if column is not None:
@@ -94,8 +99,8 @@ def match_columns(
     problems += _missing(table, labels)
     noted = next((one.index for one in columns if one.trait is not None and one.trait.name == LOOK_DATE), None)
     if date is None and noted is not None:
-        return Columns(fish, tuple(columns), noted, noted=True, looked=looked), tuple(problems)
-    return Columns(fish, tuple(columns), date, looked=looked), tuple(problems)
+        return Columns(fish, tuple(columns), noted, noted=True, looked=looked, look=look), tuple(problems)
+    return Columns(fish, tuple(columns), date, looked=looked, look=look), tuple(problems)
 
 
 def _by_folded_name(traits: Iterable[Trait]) -> dict[str, Trait]:

@@ -12,7 +12,7 @@ from koirules.records.not_graded import NotGraded, Row
 from koirules.results.course import AlertShown, RoundCourse, Step
 from koirules.results.decisions import Decision
 from koirules.results.reason import Reason
-from koirules.results.result import Result
+from koirules.results.result import LookResult, Result
 
 # JSON itself escapes what is below a space; these steer terminals too, or cannot be written as UTF-8 alone.
 _ESCAPED = {code: f"\\u{code:04x}" for code in (*range(0x7F, 0xA0), *range(0xD800, 0xE000))}
@@ -65,7 +65,9 @@ def dumped(value: object, indent: int | None = None) -> str:
 def _row(row: Row, *, silent: bool) -> dict[str, object]:
     """silent: whether anything was assumed of any fish because nobody mentioned it."""
     if not isinstance(row, NotGraded):
-        told = {"assumed": row.assumed, "rests_on_silence": row.rests_on_silence} if silent else {}
+        told: dict[str, object] = {"assumed": row.assumed, "rests_on_silence": row.rests_on_silence} if silent else {}
+        if row.looks or row.carried:
+            told |= {"looks": [_look(look) for look in row.looks], "carried": row.carried}
         return {**_result(row), **told}
     blank: dict[str, object] = {"grade": None, "possible": [], "score": None, "score_low": None, "score_high": None}
     return {"fish": row.fish, **blank, "why": row.why, "labels": dict(row.labels), "reasons": []}
@@ -100,6 +102,17 @@ def _result(result: Result) -> dict[str, object]:
         "course": [_step(step) for step in result.course],
         "labels": dict(result.labels),
         "reasons": [_reason(reason) for reason in result.reasons],
+    }
+
+
+def _look(look: LookResult) -> dict[str, object]:
+    return {
+        "look": look.number,
+        "grade": look.grade,
+        "possible": look.possible,
+        "score_low": _number(look.score_low),
+        "score_high": _number(look.score_high),
+        "changes": look.changes,
     }
 
 

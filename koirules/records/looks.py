@@ -15,9 +15,9 @@ from koirules.rounds.looks import day_of
 
 @define
 class Looks:
-    """The looks of a file that were seen so far: by fish the day and the row of each."""
+    """The looks of a file that were seen so far: by fish the day, the number and the row of each."""
 
-    _rows: dict[str, list[tuple[str, datetime.date | None, int]]] = field(factory=dict)
+    _rows: dict[str, list[tuple[str, datetime.date | None, int, int]]] = field(factory=dict)
 
     def day_of(
         self, file: str, row: Row, index: int | None, *, noted: bool
@@ -32,13 +32,15 @@ class Looks:
         day = day_of(raw)
         return day, None if day is not None or noted else recording.not_a_day(file, row.number, text_of(raw)[:30])
 
-    def seen(self, file: str, row: int, fish: str, day: datetime.date | None) -> list[Problem]:
-        """Note a look; a problem where the fish was looked at that day already."""
+    def seen(self, file: str, row: int, fish: str, day: datetime.date | None, number: int) -> list[Problem]:
+        """Note a look; a problem where the fish has this look of that day already."""
         rows = self._rows.setdefault(normalize("NFC", fish), [])
-        first = next((other for _, its_day, other in rows if its_day == day), None)
-        rows.append((fish, day, row))
+        first = next((other for _, its_day, look, other in rows if (its_day, look) == (day, number)), None)
+        rows.append((fish, day, number, row))
         if first is None:
             return []
+        if number > 1:
+            return [recording.doubled_number(file, row, fish, number, first)]
         if day is None:
             return [recording.doubled_fish(file, row, fish, first)]
         return [recording.doubled_look(file, row, fish, day.isoformat(), first)]
@@ -46,7 +48,7 @@ class Looks:
     def without_a_day(self, file: str) -> Iterator[Problem]:
         """The problem of each fish that has dated looks and one without a day."""
         for rows in self._rows.values():
-            dated = next((row for _, day, row in rows if day is not None), None)
-            undated = next(((fish, row) for fish, day, row in rows if day is None), None)
+            dated = next((row for _, day, number, row in rows if day is not None and number == 1), None)
+            undated = next(((fish, row) for fish, day, number, row in rows if day is None and number == 1), None)
             if dated is not None and undated is not None:
                 yield recording.undated_look(file, undated[1], undated[0], dated)

@@ -8,11 +8,13 @@ from decimal import Decimal
 from attrs import frozen
 
 from koirules.records.not_graded import NotGraded, Row
-from koirules.results.result import Result
+from koirules.results.result import LookResult, Result
+from koirules.vocabulary.kinds import shortest
 
 _BEFORE_SECTIONS = ("fish", "grade", "possible", "score", "score_low", "score_high")
 _AFTER_SECTIONS = ("faults", "lifts", "hangs_on", "why")
 _OF_SILENCE = ("assumed", "rests_on_silence")
+_OF_LOOKS = ("looks", "changed", "carried")
 _OF_DECISIONS = ("by_rules", "decided_by", "decision_reason")
 _OF_ROUNDS = ("kept_by", "left_in", "tied_in", "open_in", "sent_to", "next_look", "course")
 
@@ -22,7 +24,8 @@ class ResultColumns:
     """The headings of a table of results, and the sections and labels whose columns are among them.
 
     decided, rounds, silent, again: whether a person decided about a fish, whether there was a selection, whether anything was
-    assumed of a fish because nobody mentioned it, and whether there is anything to look at again.
+    assumed of a fish because nobody mentioned it, and whether there is anything to look at again. looks: whether a fish had
+    several looks, or carried something forward.
     """
 
     sections: tuple[str, ...]
@@ -31,6 +34,7 @@ class ResultColumns:
     rounds: bool = False
     silent: bool = False
     again: bool = False
+    looks: bool = False
 
     @property
     def headings(self) -> tuple[str, ...]:
@@ -39,6 +43,7 @@ class ResultColumns:
         ours = (*_BEFORE_SECTIONS, *ends, *_AFTER_SECTIONS)
         ours += ("look_again",) if self.again else ()
         ours += _OF_SILENCE if self.silent else ()
+        ours += _OF_LOOKS if self.looks else ()
         ours += _OF_DECISIONS if self.decided else ()
         ours += _OF_ROUNDS if self.rounds else ()
         return (*ours, *(f"{label} (label)" if label in ours else label for label in self.labels))
@@ -68,6 +73,10 @@ class ResultColumns:
         if self.silent:
             yield "|".join(result.assumed)
             yield "yes" if result.rests_on_silence else "no"
+        if self.looks:
+            yield "; ".join(look_words(look) for look in result.looks)
+            yield "; ".join(change for look in result.looks for change in look.changes)
+            yield "|".join(result.carried)
         if self.decided:
             decision = result.decision
             yield "|".join(result.by_rules) if decision else None
@@ -87,5 +96,12 @@ def columns_of(results: Sequence[Row]) -> ResultColumns:
     labels = dict.fromkeys(label for result in results for label in result.labels)
     decided = any(result.decision is not None for result in graded)
     rounds, silent = any(result.course for result in graded), any(result.assumed for result in graded)
+    looks = any(result.looks or result.carried for result in graded)
     again = any(result.look_again for result in graded)
-    return ResultColumns(tuple(sections), tuple(labels), decided, rounds, silent, again)
+    return ResultColumns(tuple(sections), tuple(labels), decided, rounds, silent, again, looks)
+
+
+def look_words(look: LookResult) -> str:
+    """What came of a fish at a look: `look 1: hold, 61.5`."""
+    low, high = (shortest(end) for end in (look.score_low, look.score_high))
+    return f"look {look.number}: {' or '.join(look.possible)}, {low if low == high else f'{low} to {high}'}"

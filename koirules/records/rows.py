@@ -11,8 +11,8 @@ from attrs import define, field
 from koirules.problems import Problem, recording
 from koirules.records.columns import Column, Columns
 from koirules.records.looks import Looks
-from koirules.records.table import FISH, Row, Table, Told, is_blank
-from koirules.results.mapping_record import LOOKED
+from koirules.records.table import FISH, Row, Table, Told, is_blank, text_of
+from koirules.results.mapping_record import LOOKED, look_number
 from koirules.results.record import Record
 from koirules.vocabulary import misreads
 from koirules.vocabulary.cells import CANNOT_TELL, CannotTell, Misread, read_cell, read_value
@@ -67,10 +67,12 @@ def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple
     for row in table.rows:
         day, undated = looks.day_of(table.file, row, columns.date, noted=columns.noted)
         fish, found = _read_fish(table.file, row, columns.fish)
+        number, unclear = _read_look(table.file, row, columns.look)
+        found += unclear
         if undated is not None:
             found.append(undated)
         elif fish is not None:
-            found += looks.seen(table.file, row.number, fish, day)
+            found += looks.seen(table.file, row.number, fish, day, number or 1)
         readings: dict[str, Reading] = {}
         labels: dict[str, str] = {}
         cannot_tell: set[str] = set()
@@ -85,7 +87,8 @@ def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple
         problems += found
         whole = Told.TOLD not in row.cells and all(is_blank(row.cells[index]) for index in unread)
         if fish is not None and not found and whole:
-            made = Record(fish, row.number, readings, labels, day, looked=looked, cannot_tell=frozenset(cannot_tell))
+            untold = frozenset(cannot_tell)
+            made = Record(fish, row.number, readings, labels, day, looked=looked, cannot_tell=untold, look=number)
             records.append(made)
     problems += _fractions(table, remembered)
     return tuple(records), (*problems, *looks.without_a_day(table.file))
@@ -103,6 +106,15 @@ def _read_fish(file: str, row: Row, index: int | None) -> tuple[str | None, list
     if not isinstance(fish, str):
         return None, [_wrong(file, row, FISH, fish)] if isinstance(fish, Misread) else []
     return fish, []
+
+
+def _read_look(file: str, row: Row, index: int | None) -> tuple[int | None, list[Problem]]:
+    """Which look of its sorting a row is, where the file has a column that says so."""
+    raw = None if index is None else row.cells[index]
+    if raw is None or raw is Told.TOLD or is_blank(raw):
+        return None, []
+    number = look_number(raw)
+    return number, [] if number is not None else [recording.not_a_look(file, row.number, text_of(raw)[:30])]
 
 
 def _read_looked(file: str, row: Row, index: int | None) -> tuple[bool | None, list[Problem]]:

@@ -40,6 +40,7 @@ def card(part: Part, asked: Asked, result: Result, standing: Standing, pictures:
         _sections(wording, result, widest) if scored else Markup(""),
         course(wording, result),
         _why(wording, result),
+        _looks(wording, result),
         _silence(result),
         _labels(result, _shown_elsewhere(wording, result, pictures)),
         _choice(name),
@@ -118,6 +119,21 @@ def _bar(section: SectionResult, widest: Decimal) -> Markup:
 def _why(wording: Wording, result: Result) -> Markup:
     told = [wording.foreign("li", reason.words) for reason in result.main_reasons]
     return element("ul", *told, class_="why") if told else Markup("")
+
+
+def _looks(wording: Wording, result: Result) -> Markup:
+    """What came of a fish at each look of its sorting, and what the later ones changed."""
+    told = [
+        element(
+            "li",
+            f"Look {look.number}: ",
+            wording.foreign("span", " or ".join(wording.grades[name].title for name in look.possible)),
+            f", {figure(look.score_low, look.score_high)} points" if result.sections else "",
+            *(element("span", f"; {change}") for change in look.changes),
+        )
+        for look in result.looks
+    ]
+    return element("ul", *told, class_="looks") if told else Markup("")
 
 
 def _silence(result: Result) -> Markup:

@@ -36,8 +36,13 @@ from koirules.vocabulary.units import Unit
 Glance = Callable[[object], Reading | None]
 """The reading of a value that needs no second look; None for any other. What it gives is what read_value would give."""
 
+LOOK = "look"
+"""The key that says which look of its sorting a record is, where no trait is called so."""
+
 LOOKED = "looked"
 """The key that says whether somebody looked at the fish, where no trait is called so."""
+
+_MOST_LOOKS = 60
 
 TINY = 1e-20
 _HUGE = 2.0**53
@@ -64,11 +69,17 @@ class RecordReader:
         problems: list[Problem] = []
         cannot_tell: set[str] = set()
         looked: bool | None = None
+        look: int | None = None
         glances = self.glances
         for name, value in record.items():
             glance = glances.get(name)
             reading = None if glance is None else glance(value)
             if reading is None:
+                if name == LOOK and name not in self.traits:
+                    look = look_number(value)
+                    if look is None and value is not None:
+                        problems.append(recording.not_a_look("record", None, str(value)[:30]))
+                    continue
                 read = self._read_closely(name, value)
                 if read is None:
                     continue
@@ -88,7 +99,7 @@ class RecordReader:
         labels = {name: str(reading) for name, reading in readings.items() if name in self.labels}
         named = record.get("fish")
         name = fish or ("" if named is None else str(named))
-        return Record(name, 0, readings, labels, looked=looked, cannot_tell=frozenset(cannot_tell))
+        return Record(name, 0, readings, labels, looked=looked, cannot_tell=frozenset(cannot_tell), look=look)
 
     def _read_closely(self, name: str, value: object) -> Reading | Problem | CannotTell | bool | None:
         """What a value says that is not plain; of `looked`, where no trait is called so, whether it is yes."""
@@ -212,3 +223,14 @@ def words_known(kind: Scale | Choice | Places | YesNo) -> dict[str, Reading]:
 
 def _glance_at_label(value: object) -> str | None:
     return normalize("NFC", value.strip()) or None if type(value) is str else None
+
+
+def look_number(value: object) -> int | None:
+    """The number of a look, from 1; None for what is none."""
+    if isinstance(value, bool):
+        return None
+    try:
+        number = float(str(value).strip())
+    except ValueError:
+        return None
+    return int(number) if number.is_integer() and 1 <= number <= _MOST_LOOKS else None

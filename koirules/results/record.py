@@ -12,6 +12,20 @@ from koirules.vocabulary.readings import Reading
 
 
 @frozen
+class Look:
+    """What was known of a fish at a look of a sorting, with all that the looks before it had seen: as it was recorded.
+
+    looked, cannot_tell: as those of a record.
+    """
+
+    number: int
+    readings: Mapping[str, Reading] = field(hash=False)
+    date: datetime.date | None = None
+    looked: bool | None = None
+    cannot_tell: frozenset[str] = frozenset()
+
+
+@frozen
 class Record:
     """What was recorded of one fish.
 
@@ -21,7 +35,9 @@ class Record:
     before this one, None where there is none. measured: whether the derived traits have been worked out already, and silence
     filled in. doubts: what is doubtful about derived traits, as warnings. looked: whether somebody looked at the fish; None
     where nobody said so, and one trait that is judged by eye says it. cannot_tell: the traits that the sorter could not tell.
-    earlier: the readings of every look before this one as they were recorded, the first look first. over: by the key of a
+    earlier: the readings of every sorting before this one as they were recorded, the first one first. look: which look of its
+    sorting a row is, None where it does not say. looks: every look of this sorting, the first one first. carried: the traits
+    that an earlier look told and this one did not mention. over: by the key of a
     figure of the batch among the readings, how many fish it counts, of how many.
     """
 
@@ -38,3 +54,6 @@ class Record:
     looked: bool | None = None
     cannot_tell: frozenset[str] = frozenset()
     earlier: tuple[Mapping[str, Reading], ...] = field(default=(), hash=False)
+    look: int | None = None
+    looks: tuple[Look, ...] = field(default=(), hash=False)
+    carried: frozenset[str] = frozenset()

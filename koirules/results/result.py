@@ -28,6 +28,25 @@ class SectionResult:
     high: Decimal
 
 
+@frozen
+class LookResult:
+    """What came of a fish at one look of its sorting, by what was known then.
+
+    number: the look, from 1. changes: what it told otherwise than the looks before it, in words.
+    """
+
+    number: int
+    possible: tuple[str, ...]
+    score_low: Decimal
+    score_high: Decimal
+    changes: tuple[str, ...] = ()
+
+    @property
+    def grade(self) -> str | None:
+        """The grade, where only one is possible."""
+        return self.possible[0] if len(self.possible) == 1 else None
+
+
 class Behind(Protocol):
     """What a result is a view of: works out, when it is asked for, what most callers do not want."""
 
@@ -68,7 +87,8 @@ class Result:
     which then is the only one possible; by_rules: the grades still possible by the rules alone. course: what each round that
     looked at the fish made of it. assumed: the traits that the page read as silence means them, outside
     rounds; rests_on_silence: whether two grades or more would be possible without those. outside: why it is placed nowhere,
-    "" where it is placed like any other. look_again: what was recorded of it and is unlikely; it changes nothing.
+    "" where it is placed like any other. look_again: what was recorded of it and is unlikely; it changes nothing. looks: each
+    look of a sorting that has several. carried: the traits that an earlier look told and the last one did not mention.
     """
 
     fish: str
@@ -85,6 +105,8 @@ class Result:
     course: tuple[Step, ...] = ()
     assumed: tuple[str, ...] = ()
     rests_on_silence: bool = False
+    looks: tuple[LookResult, ...] = ()
+    carried: tuple[str, ...] = ()
     _behind: Behind | None = field(default=None, repr=False, eq=False)
     outside: str = ""
     look_again: tuple[LookAgain, ...] = ()

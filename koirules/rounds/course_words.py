@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from functools import partial
 from typing import Any
 
-from attrs import frozen
+from attrs import field, frozen
 
 from koirules.engines.scalar.evaluator import Trace
 from koirules.engines.scalar.walking import worked_out
@@ -56,7 +56,7 @@ def _mates(tie: Tie, number: int) -> list[int]:
 
 @frozen
 class CourseTeller:
-    """Tells what rounds did to a batch. traces: with the grade that a person decided, where one did."""
+    """Tells what rounds did to a batch. traces: with the grade that a person decided, where one did; at: those of each look."""
 
     rules: Rules
     settings: Mapping[str, Setting]
@@ -64,6 +64,7 @@ class CourseTeller:
     records: Sequence[Record]
     traces: Sequence[Trace]
     day: datetime.date | None
+    at: Mapping[int, Sequence[Trace]] = field(factory=dict)
 
     def courses(self, runs: Sequence[RoundRun], by_hand: ByHand) -> Iterator[tuple[Step, ...]]:
         """For each fish what became of it in each round that looked at it."""
@@ -180,7 +181,8 @@ class CourseTeller:
 
     def _value_of(self, run: RoundRun, number: int) -> Callable[[Node], Any]:
         """What a node comes to for a fish, as the round saw it."""
-        record, trace = run.readings[number], self.traces[number]
+        traces = self.traces if run.round.look is None else self.at.get(run.round.look, self.traces)
+        record, trace = run.readings[number], traces[number]
         return partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
 
     def _said(self, run: RoundRun, number: int) -> str:

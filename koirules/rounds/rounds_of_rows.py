@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Hashable, Mapping, Sequence
+from types import MappingProxyType
 from typing import Any
 
 from attrs import define, evolve, field, frozen
@@ -82,6 +83,7 @@ class RoundsOfRows:
         fish: Sequence[Readings],
         by_hand: Mapping[str, Collection[int]],
         later: Sequence[Readings] | None = None,
+        at: Mapping[int, Sequence[Readings]] = MappingProxyType({}),
         *,
         alone: bool = False,
         outside: Collection[int] = (),
@@ -89,13 +91,16 @@ class RoundsOfRows:
         """Run every round over a batch. fish: readings with outcomes. by_hand: by round those that a person keeps.
 
         later: the same, with outcomes as wide as figures of the batch may make them once more is recorded; None where they
-        make no difference. alone: a fish graded by itself, for which no figure of a batch is recorded. outside: fish that
-        no round looks at, unless a person keeps them.
+        make no difference. at: by look the same as they stood then, for rounds that judge at a look. alone: a fish graded by
+        itself, for which no figure of a batch is recorded. outside: fish that no round looks at, unless a person keeps them.
         """
         runs: list[RoundRun] = []
         tied: set[int] = set(outside)
         for each in self.rounds:
-            run = self._run(each, fish, later, runs, tied, by_hand.get(each.round.name, ()), alone=alone)
+            # At a look before the last one what was known then is judged, which nothing that is recorded later changes.
+            then = None if each.round.look is None else at.get(each.round.look)
+            seen, wide = (fish, later) if then is None else (then, None)
+            run = self._run(each, seen, wide, runs, tied, by_hand.get(each.round.name, ()), alone=alone)
             tied.update(number for number, fate in run.fates.items() if fate is Fate.TIED)
             tied -= run.rescued
             runs.append(run)

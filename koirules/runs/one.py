@@ -18,6 +18,7 @@ from koirules.grading.batch import BatchGrader
 from koirules.grading.frames import unlikely_values
 from koirules.problems import Problem, recording
 from koirules.problems.record_files import unreadable_file
+from koirules.problems.runs import no_looks
 from koirules.problems.saving import unwritable
 from koirules.records.large_files import LargeFile, open_large
 from koirules.records.large_results import LargeResults
@@ -45,6 +46,8 @@ def graded_piece(job: Job, piece: Piece, advance: Advance | None = None) -> Outc
     opened, problems = open_large(Path(piece.file), standard.traits, job.labels)
     if opened is None:
         return Outcome(piece, Totals(), problems)
+    if opened.columns.look is not None:
+        return Outcome(piece, Totals(), (*problems, no_looks(piece.file)))
     try:
         outcome = _graded(job, piece, standard, grader, opened, advance or (lambda _: None))
         return evolve(outcome, problems=(*problems, *outcome.problems))

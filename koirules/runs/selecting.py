@@ -45,7 +45,9 @@ class RoundTotals:
 def what_cannot_be(job: Job) -> list[Problem]:
     """What a standard asks that whole files cannot answer."""
     standard = standard_of(job)
-    return [say.no_earlier_looks(job.file)] if any(standard.whole_batch.earlier) else []
+    found = [say.no_earlier_looks(job.file)] if any(standard.whole_batch.earlier) else []
+    at_looks = standard.rules.carried or any(one.look is not None for one in standard.rules.rounds)
+    return [*found, *([say.no_looks(job.file)] if at_looks else [])]
 
 
 def counted_before(job: Job, pieces: Sequence[Piece], runner: Runner, *, leave_out: bool) -> tuple[Job, list[Outcome]]:

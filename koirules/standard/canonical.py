@@ -20,7 +20,7 @@ from koirules.standard.saying import names_in, said_by
 from koirules.vocabulary.kinds import describe_kind
 
 FORMS = (1, 2)
-"""The numbers of the canonical forms. 2: with what silence means."""
+"""The numbers of the canonical forms. 2: with what silence means, looks that rounds judge at, and what is carried forward."""
 
 _KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
     st.Header,
@@ -28,6 +28,7 @@ _KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
     st.HouseTrait,
     st.Term,
     st.Silence,
+    st.Carry,
     (st.Section, st.Points, st.Extra),
 )
 _LATE_KINDS: Sequence[type[st.Statement]] = (st.Grade, st.Alert, st.Round)
@@ -35,7 +36,7 @@ _LATE_KINDS: Sequence[type[st.Statement]] = (st.Grade, st.Alert, st.Round)
 
 def form_of(rules: Rules) -> int:
     """The number of the canonical form of a standard."""
-    return 2 if rules.silence else 1
+    return 2 if rules.silence or rules.carried or any(one.look is not None for one in rules.rounds) else 1
 
 
 def seal_of(rules: Rules) -> str:
@@ -58,7 +59,7 @@ def canonical_text(rules: Rules) -> str:
 def _by_kind(statements: Sequence[st.Statement]) -> Iterator[st.Statement]:
     for kind in _KINDS:
         found = [one for one in statements if isinstance(one, kind)]
-        yield from sorted(found, key=_trait_of) if kind is st.Silence else found
+        yield from sorted(found, key=_trait_of) if kind in {st.Silence, st.Carry} else found
     for head in ("fault", "lift"):
         yield from (one for one in statements if isinstance(one, st.Limit) and one.head == head)
     for kind in _LATE_KINDS:
@@ -66,7 +67,7 @@ def _by_kind(statements: Sequence[st.Statement]) -> Iterator[st.Statement]:
 
 
 def _trait_of(statement: st.Statement) -> str:
-    return statement.name.text if isinstance(statement, st.Silence) else ""
+    return statement.name.text if isinstance(statement, st.Silence | st.Carry) else ""
 
 
 def _bare(statement: st.Statement) -> st.Statement:
@@ -80,6 +81,8 @@ def _names_read(statement: st.Statement) -> Iterator[str]:
         yield from names_read(expression)
     if isinstance(statement, st.Silence):
         yield from (entry.stated.trait.text for entry in statement.entries)
+    if isinstance(statement, st.Carry):
+        yield from (trait.text for trait in statement.traits)
     if isinstance(statement, st.Round):
         yield from (word.text for part in statement.parts if isinstance(part, Quota) for word in part.same)
     for said in said_by(statement):

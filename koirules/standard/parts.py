@@ -237,7 +237,8 @@ class Rules:
     reads. constants: what measures go by. limits: faults and lifts in the order of the file. order: terms, faults and lifts
     such that each reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file.
     phrases: what words mean in notes. sayings: how the traits of the variety are spoken of. source: the statements as they
-    are written, those of bases among them. silence: what it means, by trait.
+    are written, those of bases among them. silence: what it means, by trait. carried: the traits that a new sorting takes over
+    from the one before.
     """
 
     file: str
@@ -266,6 +267,7 @@ class Rules:
     each_variety: tuple[str, ...] = ()
     silence: Mapping[str, SilentTrait] = field(factory=dict, hash=False)
     sayings: tuple[Saying, ...] = ()
+    carried: tuple[str, ...] = ()
 
     @property
     def points(self) -> tuple[Points, ...]:

@@ -44,7 +44,8 @@ class Round:
     pool: whose fish it looks at: "all", or those "kept" or "passed" over by the round `pool_of`. keep: the condition of
     those that stay (None: all), surely, or possibly. ordered: whether it picks at all; amount: how many (None: all). keys:
     of the pick. send: where those that are kept go, "" for nowhere in particular; again: the days until the next look.
-    rescues: how many a person may keep by hand. ties: "" for left open, "all" in, or by the "first" recorded.
+    rescues: how many a person may keep by hand. ties: "" for left open, "all" in, or by the "first" recorded. look: at which
+    look it judges a fish, None for everything known.
     """
 
     name: str
@@ -63,6 +64,7 @@ class Round:
     ties: str
     say: Titled | None
     place: Place
+    look: int | None = None
 
     @property
     def roots(self) -> tuple[Node, ...]:

@@ -93,6 +93,8 @@ def facets_of(statement: st.Part, head: str, section: str, typed: Typed) -> list
     """What a statement says. section: the one that a criterion stands in."""
     if isinstance(statement, st.Silence):
         return list(_silence(statement, typed))
+    if isinstance(statement, st.Carry):
+        return [Facet("from one sorting to the next", "carried forward", True)]
     return list(_facets(statement, head, section, typed))
 
 

@@ -145,7 +145,9 @@ class Mixer:
         homeless = [entry for key, entry in entries.items() if key[0] in _CRITERIA]
         if sum(isinstance(one, st.Points | st.Extra) for one in laid) != len(homeless):
             return None
-        laid.extend(entry.statement for key, entry in entries.items() if key[0] in _LIMITS or key[0] == "silence")
+        laid.extend(
+            entry.statement for key, entry in entries.items() if key[0] in _LIMITS or key[0] in {"silence", "carry"}
+        )
         laid.extend(entries[key].statement for key in self._grades(entries, taken))
         return [_wordless(statement) for statement in laid]
 
@@ -191,6 +193,8 @@ def _names_in(statement: st.Statement) -> Iterator[str]:
         yield from names_read(expression)
     if isinstance(statement, st.Silence):
         yield from (entry.stated.trait.text for entry in statement.entries)
+    if isinstance(statement, st.Carry):
+        yield from (trait.text for trait in statement.traits)
 
 
 def _wordless(statement: st.Statement) -> st.Statement:

@@ -81,7 +81,11 @@ def _section(page: Page, key: Key, groups: dict[tuple[str, str], str]) -> str:
 
 def _label(entry: Entry) -> str | None:
     statement = entry.statement
-    return None if isinstance(statement, st.Sample | st.Silence) or statement.title is None else statement.title.text
+    return (
+        None
+        if isinstance(statement, st.Sample | st.Silence | st.Carry) or statement.title is None
+        else statement.title.text
+    )
 
 
 def _content(entry: Entry) -> str:

@@ -22,7 +22,7 @@ from koirules.vocabulary.kinds import describe_kind
 from koirules.vocabulary.traits import Trait
 
 _COUNT = frozenset(
-    {"setting", "trait", "term", "section", "points", "bonus", "penalty", "fault", "lift", "grade", "silence"}
+    {"setting", "trait", "term", "section", "points", "bonus", "penalty", "fault", "lift", "grade", "silence", "carry"}
 )
 """The kinds of statement that can bear on a grade."""
 
@@ -35,6 +35,7 @@ _ROWS: Sequence[tuple[str, ...]] = (
     ("fault", "lift"),
     ("grade",),
     ("silence",),
+    ("carry",),
     ("alert",),
     ("round",),
     ("phrase",),

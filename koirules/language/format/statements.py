@@ -27,6 +27,9 @@ def pieces_of(statement: st.Statement, *, bare: bool = False) -> list[Piece]:
             pen.words(name.text if isinstance(name, Word) else f'"{name.text}"', at=name.place)
         case st.Round():
             _head("round", statement, writer)
+            if statement.look is not None:
+                pen.words("at look")
+                _quantity(pen, statement.look)
             write_round(statement, writer)
         case st.Sample():
             write_sample(statement, pen)
@@ -34,6 +37,12 @@ def pieces_of(statement: st.Statement, *, bare: bool = False) -> list[Piece]:
             write_phrase(statement, pen)
         case st.Silence():
             _silence(statement, writer)
+        case st.Carry(traits=traits):
+            pen.words("carry forward", at=statement.place)
+            for i, trait in enumerate(traits):
+                if i:
+                    pen.comma()
+                pen.words(trait.text, WITHIN if i else NEVER, trait.place)
         case _:
             _part(statement, writer)
     return pen.pieces
@@ -93,8 +102,8 @@ def _part(
 
 
 def _head(head: str, statement: st.Part, writer: ExpressionWriter) -> None:
-    if isinstance(statement, st.Sample | st.Phrase | st.Silence):
-        raise AssertionError("samples, phrases and what silence means have no name")
+    if isinstance(statement, st.Sample | st.Phrase | st.Silence | st.Carry):
+        raise AssertionError("samples, phrases, silence and what is carried forward have no name")
     pen = writer.pen
     pen.words(head, at=statement.place)
     pen.words(statement.name.text, at=statement.name.place)

@@ -15,9 +15,10 @@ from koirules.language.syntax import Quantity
 
 def build_round(build: Builder, node: Node) -> st.Round:
     """A round with its parts."""
-    name, title, *rest = node.children
+    name, title, look, *rest = node.children
     made = tuple(_BUILD[part.data](build, part) for part in rest)
-    return st.Round(build.word(name), build.title(title), made, build.place(node))
+    number = None if look is None else Quantity(Decimal(str(look)), None, build.place(look))
+    return st.Round(build.word(name), build.title(title), made, build.place(node), number)
 
 
 def _amount(build: Builder, node: Node) -> parts.Amount:

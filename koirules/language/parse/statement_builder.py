@@ -219,6 +219,10 @@ def _valued(build: Builder, name: Node, value: Node, node: Node) -> st.Fact:
     return st.Fact(trait, (), words, None, value.data == "value_places", place, value.data == "value_steps")
 
 
+def _carry(build: Builder, node: Node) -> st.Carry:
+    return st.Carry(tuple(build.word(child) for child in node.children), build.place(node))
+
+
 def _silence(build: Builder, node: Node) -> st.Silence:
     entries = []
     for child in node.children:
@@ -311,6 +315,7 @@ _BUILD: Mapping[str, Callable[[Builder, Node], st.Statement]] = {
     "grade_if": _grade,
     "grade_otherwise": _grade,
     "silence": _silence,
+    "carry": _carry,
     "sample": _sample,
     "round": build_round,
     "alert": _alert,

@@ -25,7 +25,7 @@ from koirules.standard.check.round_checks import (
 )
 from koirules.standard.check.samples import check_sample
 from koirules.standard.check.sectioning import MOST_WORTH, check_sections, section_worths
-from koirules.standard.check.silence import check_silence, silent_traits
+from koirules.standard.check.silence import check_carried, check_silence, silent_traits
 from koirules.standard.check.warnings import warnings_of
 from koirules.standard.growth_settings import check_growth
 from koirules.standard.parts import Limit, Rules, Sample, Setting, Term
@@ -94,6 +94,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
     alerts = check_alerts(_all(file.statements, st.Alert), typer)
     rounds = check_rounds(_all(file.statements, st.Round), typer)
     silence = check_silence(_all(file.statements, st.Silence), typer)
+    carried = check_carried(_all(file.statements, st.Carry), typer)
     samples = _samples(file, typer, [*grade_names, *unread_grades])
     phrases = check_phrases(_all(file.statements, st.Phrase), typer.traits, typer.vocabulary_known, problems)
     for statement in file.statements:
@@ -117,6 +118,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
         rounds=rounds,
         phrases=phrases,
         silence=silence,
+        carried=carried,
     )
     check_where_read(rules, problems)
     check_growth(rules, problems)

@@ -12,6 +12,7 @@ from koirules.language import statements as st
 from koirules.language.syntax import Quantity
 from koirules.problems import Problem, is_refused, values
 from koirules.problems import batch as say
+from koirules.problems.silence import no_such_look
 from koirules.standard.check.declarations import maybe_titled, titled
 from koirules.standard.check.expressions import Typer
 from koirules.standard.check.figures import in_common
@@ -36,6 +37,7 @@ from koirules.vocabulary.nearness import near
 from koirules.vocabulary.units import Dimension
 
 MOST_FISH = 1_000_000
+MOST_LOOKS = 60
 
 _PLACES = {"pool": 0, "keep": 1, "pick": 2, "quota": 3, "ties": 3, "send": 4, "rescues": 5, "saying": 6}
 _WORDS = {
@@ -112,7 +114,18 @@ def _round(statement: st.Round, before: Sequence[str], typer: Typer) -> Round:
         ties,
         words,
         statement.place,
+        _look(statement, typer.problems),
     )
+
+
+def _look(statement: st.Round, problems: list[Problem]) -> int | None:
+    """At which look a round judges a fish; None for everything known."""
+    if statement.look is None:
+        return None
+    if statement.look.value not in range(1, MOST_LOOKS + 1):
+        problems.append(no_such_look(statement.look.place))
+        return None
+    return int(statement.look.value)
 
 
 def _check_order(statement: st.Round, problems: list[Problem]) -> None:

@@ -1,11 +1,11 @@
-"""Checks what silence means of each trait."""
+"""Checks what silence means of each trait, and what is carried forward."""
 
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from koirules.language import statements as st
-from koirules.language.syntax import Expression
+from koirules.language.syntax import Expression, Word
 from koirules.problems import Place, naming
 from koirules.problems import silence as say
 from koirules.standard.check.expressions import Typer
@@ -46,14 +46,31 @@ def check_silence(statements: Sequence[st.Silence], typer: Typer) -> Mapping[str
             continue
         places[word.text] = word.place
         if trait is None:
-            if typer.vocabulary_known and word.text not in typer.unread:
-                guess, elsewhere = near(word.text, typer.traits), typer.elsewhere.get(word.text)
-                typer.problems.append(naming.unknown_name(word.place, word.text, guess, elsewhere))
+            _unknown(word, typer)
             continue
         reading = _reading(entry, trait, typer)
         if reading is not None and (condition is not None or entry.unless is None):
             found[trait.name] = SilentTrait(trait, reading, condition, entry.place)
     return found
+
+
+def _unknown(word: Word, typer: Typer) -> None:
+    if typer.vocabulary_known and word.text not in typer.unread:
+        guess, elsewhere = near(word.text, typer.traits), typer.elsewhere.get(word.text)
+        typer.problems.append(naming.unknown_name(word.place, word.text, guess, elsewhere))
+
+
+def check_carried(statements: Sequence[st.Carry], typer: Typer) -> tuple[str, ...]:
+    """The traits that a new sorting of a fish takes over from the one before, in the order of the file."""
+    found: dict[str, Place] = {}
+    for word in (word for one in statements for word in one.traits):
+        if word.text not in typer.traits:
+            _unknown(word, typer)
+        elif word.text in found:
+            typer.problems.append(say.carried_twice(word.place, word.text, found[word.text]))
+        else:
+            found[word.text] = word.place
+    return tuple(found)
 
 
 def _reading(entry: st.Silent, trait: Trait, typer: Typer) -> Reading | None:

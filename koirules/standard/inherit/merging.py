@@ -55,6 +55,8 @@ def one_by_one(statements: Iterable[st.Statement]) -> Iterator[st.Statement]:
                 yield from (st.Silence((entry,), entry.place) for entry in entries)
             case st.Replace(statement=st.Silence(entries=entries), place=place):
                 yield from (st.Replace(st.Silence((entry,), entry.place), place) for entry in entries)
+            case st.Carry(traits=traits):
+                yield from (st.Carry((trait,), trait.place) for trait in traits)
             case _:
                 yield statement
 

@@ -16,7 +16,8 @@ def _words(text: str) -> list[str]:
 
 
 HEADS = _words(
-    "standard setting trait term section points bonus penalty fault lift grade round alert silence phrase sample replace drop"
+    "standard setting trait term section points bonus penalty fault lift grade round alert silence carry phrase sample "
+    "replace drop"
 )
 
 OPERATORS = sorted(OPERATOR_WORDS - {"if", "otherwise", "yes", "no"})
@@ -32,8 +33,10 @@ ONLY = {
     "first": r"first(?=[ \t]+recorded(?!\w))",
     "keep": r"keep(?=[ \t]+those(?!\w))",
     "known": r"(?<=not\s)known(?!\w)",
+    "forward": r"(?<=carry\s)forward(?!\w)",
     "label": r"(?<=as\s)label(?!\w)",
     **{name: rf"(?<=batch\s){name}(?!\w)" for name in FIGURE_WORDS if name not in WORDS},
+    "look": r"(?<=at\s)look(?=[ \t]+[0-9])",
     "note": r'note(?=[ \t]+")',
     "number": r"number(?=[ \t]+(?:in|from)(?!\w))",
     "open": r"(?<=stays\s)open(?!\w)",
@@ -71,7 +74,7 @@ CLASSES = {
 _NAME = r"[^\W\d]\w*"
 _UNIT = rf"(?:(?:{'|'.join(UNITS)})(?!\w)|%)"
 _NUMBER = r"(?:[0-9]+(?:\.[0-9]+)?|\.[0-9]+)"
-_NAMED = [head for head in HEADS if head not in {"standard", "sample", "silence", "phrase", "replace", "drop"}]
+_NAMED = [head for head in HEADS if head not in {"standard", "sample", "silence", "carry", "phrase", "replace", "drop"}]
 
 
 def _any(words: list[str]) -> str:
