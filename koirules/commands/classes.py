@@ -13,7 +13,7 @@ from koirules.classes.placing import counted, not_understood, place
 from koirules.classes.table import ClassTable
 from koirules.commands.classing import class_table, measure_among, said_of
 from koirules.commands.grade_files import is_large
-from koirules.commands.inputs import registry
+from koirules.commands.inputs import registry, replace_option, stop_if_there
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
 from koirules.commands.traits import variety_named
 from koirules.plugins import Registry
@@ -31,12 +31,16 @@ from koirules.vocabulary.traits import Trait
 @click.option("--variety", metavar="VARIETY", help="Of all fish, where the records have no column `variety`.")
 @click.option("--out", type=click.Path(), metavar="FILE", help="Write the class of each fish (.csv or .json).")
 @click.option("--json", "as_json", is_flag=True, help="Print them as data.")
-def command(table: str, files: tuple[str, ...], variety: str | None, out: str | None, as_json: bool) -> None:
+@replace_option
+def command(
+    table: str, files: tuple[str, ...], variety: str | None, out: str | None, as_json: bool, replace: bool
+) -> None:
     """Show the classes of TABLE, a .toml file or the name of a shipped one, or put each fish of RECORDS into its class.
 
     The group follows from the column `variety`, the size from what the table measures. A fish that was measured as what it
     could be may fall into several sizes.
     """
+    stop_if_there([] if out is None else [out], replace=replace)
     records = _one_file(files)
     plugins = registry()
     found = class_table(table, plugins.varieties)

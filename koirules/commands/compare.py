@@ -10,7 +10,16 @@ from typing import TYPE_CHECKING
 import click
 
 from koirules.api import Standard
-from koirules.commands.inputs import is_same_file, label_option, pairs_of, setting_option, setting_words, standard_from
+from koirules.commands.inputs import (
+    is_same_file,
+    label_option,
+    pairs_of,
+    replace_option,
+    setting_option,
+    setting_words,
+    standard_from,
+    stop_if_there,
+)
 from koirules.commands.output import DOES_NOT_HOLD, HOLDS, show_problems, shown, stop, stop_if_refused
 from koirules.problems import RecordError, StandardError
 from koirules.records.comparison_files import Edition, check_comparison_path, write_comparison
@@ -41,6 +50,7 @@ if TYPE_CHECKING:
 @click.option("--check", is_flag=True, help="End with 1 unless it is proved that no fish is graded differently.")
 @label_option
 @setting_option
+@replace_option
 def command(
     old: str,
     new: str,
@@ -49,6 +59,7 @@ def command(
     check: bool,
     labels: tuple[str, ...],
     changes: tuple[str, ...],
+    replace: bool,
 ) -> None:
     """Compare two editions of a standard, OLD and NEW: rule files, or names of rule sets.
 
@@ -57,6 +68,7 @@ def command(
     grade to which, and which change did it.
     """
     _check_outs(outs, [name for name in (old, new, records) if name is not None])
+    stop_if_there(outs, replace=replace)
     editions = _editions(old, new, changes)
     for edition in editions:
         show_problems(edition.warnings)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import click
 
 from koirules.commands.classing import class_table, classes_option
@@ -12,8 +14,10 @@ from koirules.commands.inputs import (
     graded,
     label_option,
     language_option,
+    replace_option,
     setting_option,
     standard_from,
+    stop_if_there,
     varieties_installed,
 )
 from koirules.commands.output import CAUTION_IN_SHORT, cautions_of, show_cautions, show_paragraph, show_problems, stop
@@ -54,6 +58,7 @@ from koirules.commands.writing_results import about_of, check_paths, write_all
 @label_option
 @setting_option
 @language_option
+@replace_option
 def command(
     rules: str,
     records: tuple[str, ...],
@@ -69,6 +74,7 @@ def command(
     labels: tuple[str, ...],
     changes: tuple[str, ...],
     language: str | None,
+    replace: bool,
 ) -> None:
     """Grade the fish in RECORDS (.csv, .xlsx, .jsonl or .parquet) by RULES, a rule file or the name of a rule set.
 
@@ -87,6 +93,8 @@ def command(
     large = on is not None or is_large(records, outs)
     given = [*several, *records, *([decisions] if decisions else [])]
     check_paths(outs, plots, given, large=large)
+    if not large or all(Path(out).suffix for out in outs):
+        stop_if_there((*outs, *plots), replace=replace)
     if several != (rules,):
         grade_mixed(
             several,

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import click
 
-from koirules.commands.inputs import language_option, standard_from
+from koirules.commands.inputs import language_option, replace_option, standard_from, stop_if_there
 from koirules.commands.output import DOES_NOT_HOLD, cautions_of, counted, show_problems, shown, stop
 
 
@@ -16,7 +16,8 @@ from koirules.commands.output import DOES_NOT_HOLD, cautions_of, counted, show_p
 @click.option("--out", required=True, type=click.Path(), metavar="FILE", help="Where to write it (.html or .md).")
 @click.option("--remarks", is_flag=True, help="Show the remarks of the file (behind #) beside what they are on.")
 @language_option
-def command(rules: str, out: str, remarks: bool, language: str | None) -> None:
+@replace_option
+def command(rules: str, out: str, remarks: bool, language: str | None, replace: bool) -> None:
     """Write RULES as a page that a committee prints and hands to its judges.
 
     Sections with their worth, every criterion with its curve drawn or its steps, faults and lifts, what decides ties, the
@@ -26,6 +27,7 @@ def command(rules: str, out: str, remarks: bool, language: str | None) -> None:
     from koirules.grading.sample_runs import run_samples
     from koirules.report.handbook import Subject, check_handbook_path, write_handbook
 
+    stop_if_there([out], replace=replace)
     problem = check_handbook_path(Path(out))
     if problem is None:
         standard = standard_from(rules, language=language)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from datetime import date
 from pathlib import Path
 from typing import Any, TypeVar
@@ -19,6 +19,7 @@ from koirules.grading.whole_batch import BatchResult
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Cell, Problem, RecordError, StandardError, mixed
 from koirules.problems import parts as say
+from koirules.problems.quoting import in_words
 from koirules.records.columns import STAGE, VARIETY
 from koirules.records.decision_files import read_decisions
 from koirules.records.records import Batch, is_table, read_records
@@ -44,6 +45,22 @@ def is_same_file(one: str, other: str) -> bool:
         return Path(one).resolve() == Path(other).resolve()
     except (OSError, RuntimeError, ValueError):  # a loop of links, or a name that no file can have
         return one == other
+
+
+def replace_option(function: _F) -> _F:
+    """`--replace`."""
+    return click.option("--replace", is_flag=True, help="Replace a file that is there already.")(function)
+
+
+def stop_if_there(files: Iterable[str], *, replace: bool) -> None:
+    """End the command where a file that it is to write is there already, and may be of worth; before anything is done."""
+    there = [file for file in files if not replace and Path(file).exists()]
+    if there:
+        names = in_words([shown(file) for file in there], "and")
+        stop(
+            f"{names} {'is' if len(there) == 1 else 'are'} there already. "
+            "Name another file, or add --replace. Nothing was written."
+        )
 
 
 def setting_option(function: _F) -> _F:

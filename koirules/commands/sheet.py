@@ -6,7 +6,7 @@ from pathlib import Path
 
 import click
 
-from koirules.commands.inputs import standard_from
+from koirules.commands.inputs import replace_option, standard_from, stop_if_there
 from koirules.commands.output import counted, show_problems, shown, stop
 from koirules.commands.traits import variety_named
 from koirules.records.sheet import write_sheet
@@ -17,7 +17,7 @@ from koirules.vocabulary.traits import Variety
 @click.argument("variety", metavar="[VARIETY [with SKIN…]]", nargs=-1)
 @click.option("--out", required=True, type=click.Path(), metavar="FILE", help="Where to write it (.xlsx or .csv).")
 @click.option("--rules", metavar="RULES", help="Take only the traits that this standard reads, its house traits too.")
-@click.option("--replace", is_flag=True, help="Replace a file that is there already.")
+@replace_option
 @click.option(
     "--fish", default=200, show_default=True, type=click.IntRange(1, 100_000), help="How many rows to prepare."
 )
@@ -26,8 +26,7 @@ def command(variety: tuple[str, ...], out: str, rules: str | None, replace: bool
 
     It has a column a trait, with drop-downs, number checks and notes.
     """
-    if Path(out).exists() and not replace:
-        stop(f"{shown(out)} is there already, and may be filled in. Name another file, or add --replace.")
+    stop_if_there([out], replace=replace)
     if len(variety) == 1 and variety[0].endswith(".koi") and rules is None:
         rules = variety[0]
         variety = ()

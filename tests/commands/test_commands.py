@@ -317,3 +317,27 @@ def test_results_are_written_before_anything_is_printed():
     Path("lot.jsonl").write_text('{"fish": "a\\ud800", "spine": "bent"}\n', encoding="utf-8")
     assert run("grade", "rules.koi", "lot.jsonl", "--out", "out.json").exit_code == 0
     assert Path("out.json").exists()
+
+
+@pytest.mark.parametrize(
+    ("words", "out"),
+    [
+        (("grade", "rules.koi", "lot.csv", "--out"), "out.csv"),
+        (("grade", "rules.koi", "lot.csv", "--plot"), "out.svg"),
+        (("grade", "rules.koi", "lot.csv", "lot.csv", "--out"), "out.csv"),
+        (("sheet", "kohaku", "--out"), "out.csv"),
+        (("handbook", "rules.koi", "--out"), "out.html"),
+        (("compare", "rules.koi", "rules.koi", "--out"), "out.json"),
+        (("classes", "lantern_bay_young", "lot.csv", "--variety", "kohaku", "--out"), "out.csv"),
+    ],
+    ids=lambda one: one[0] if isinstance(one, tuple) else "",
+)
+def test_no_command_writes_over_a_file_unless_it_is_told_to(words, out):
+    Path("lot.csv").write_text("fish,length\na,14\n", encoding="utf-8")
+    Path(out).write_text("of last year", encoding="utf-8")
+    result = run(*words, out)
+    assert result.exit_code == 2
+    assert "is there already. Name another file, or add --replace. Nothing was written." in result.stderr
+    assert Path(out).read_text(encoding="utf-8") == "of last year"
+    assert run(*words, out, "--replace").exit_code == 0
+    assert Path(out).read_bytes() != b"of last year"

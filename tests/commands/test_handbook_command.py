@@ -43,7 +43,7 @@ def test_it_writes_the_page_with_the_cautions(ending):
 def test_it_takes_the_language_of_titles():
     assert run("handbook", "house.koi", "--out", "page.md", "--language", "JA").exit_code == 0
     assert "背曲がり" in Path("page.md").read_text(encoding="utf-8")
-    result = run("handbook", "house.koi", "--out", "page.md", "--language", "fr")
+    result = run("handbook", "house.koi", "--out", "page.md", "--language", "fr", "--replace")
     assert 'No title in house.koi is given in the language "fr"' in result.stderr
     assert "bent spine" in Path("page.md").read_text(encoding="utf-8")
 
