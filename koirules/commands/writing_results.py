@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Sequence
+from datetime import date
 from pathlib import Path
 
 import click
@@ -85,6 +86,7 @@ def about_of(standard: Standard, batch: Graded) -> About:
         language=standard.language,
         records=Path(batch.batch.file).name,
         fish=len(batch.results),
+        day=date.today(),
     )
 
 

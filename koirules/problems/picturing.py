@@ -115,3 +115,13 @@ def letters_not_drawn(file: str, letters: str) -> Problem:
         "Write an .svg, for which whoever shows it chooses the fonts, or install a font that has them.",
         warning=True,
     )
+
+
+def mark_unreadable(file: str, why: str) -> Problem:
+    """The mark of a house that cannot be shown."""
+    return Problem(
+        "mark-unreadable",
+        None,
+        f"The mark {quoted(file)} cannot be shown: {visible(why)}.",
+        "Name an SVG, PNG or JPEG file of at most 300 kB.",
+    )

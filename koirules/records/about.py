@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from datetime import date
 from types import MappingProxyType
 
 from attrs import field, frozen
@@ -25,7 +26,7 @@ class About:
     first, with their lines (empty where nobody said: formats name them as the results do). language: two-letter code of the
     language that titles were asked for in. records: the name of the file of records, without its folder. parts: of a batch that
     several standards graded, each of them; title, edition, file and seal are then those of none. fish: how many fish a part
-    graded; the results of a batch stand part after part.
+    graded; the results of a batch stand part after part. day: that of the grading.
     """
 
     title: str
@@ -43,3 +44,4 @@ class About:
     records: str = ""
     parts: tuple[About, ...] = ()
     fish: int = 0
+    day: date | None = None

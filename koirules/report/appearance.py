@@ -34,7 +34,7 @@ class Appearance:
 
     maps: by the word of their colour (`hi`, `sumi`). length: total, in cm. breadth: greatest width over the length of the body.
     shoulders, stem, pectorals: as multiples of the ordinary ones. sashi_scales: depth of the front edge of the red, in scales.
-    speck_size: in cm. flank_red: height of the red on the flanks, in %. words: what was recorded in one word, by trait. places:
+    specks: how many there are. speck_size: in cm. flank_red: height of the red on the flanks, in %. words: what was recorded in one word, by trait. places:
     where something was recorded, by trait. told: what a drawing cannot place, as short phrases. A trait that was not recorded,
     or not surely, is in none of them.
     """
@@ -46,6 +46,7 @@ class Appearance:
     stem: float = 1.0
     pectorals: float = 1.0
     sashi_scales: float | None = None
+    specks: int = 0
     speck_size: float | None = None
     flank_red: float | None = None
     words: Mapping[str, str] = field(factory=dict, hash=False)
@@ -134,6 +135,7 @@ def _seen(
         stem=stem,
         pectorals=_PECTORALS.get(words.get("pectoral_size", ""), 1.0),
         sashi_scales=numbers.get("sashi_depth"),
+        specks=int(numbers.get("shimi_count", 0)),
         speck_size=numbers.get("shimi_size"),
         flank_red=numbers.get("hi_height"),
         words=words,

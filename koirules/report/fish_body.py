@@ -38,6 +38,9 @@ _SHADES = ((128, 117, 106, 95, 85, 75, 66, 57, 48, 40, 32, 24, 17, 10), "#34444e
 TOP, REACH, LONG = -34, 292, 1285
 """Where a drawing begins before the nose, how far it reaches to each side, and how long it is."""
 
+ORDINARY = 120
+"""Half width of the ordinary form."""
+
 EYES_AT, EYES_ASIDE = 10.0, 0.875
 
 
@@ -58,15 +61,14 @@ class Form:
 
     @classmethod
     def of(cls, look: Appearance, *, card: bool) -> Form:
-        """The form of a fish; widths are taken to a hundredth of the greatest, so that alike fish share one."""
-        return cls(
-            2 * round(look.breadth * 250),
-            round(look.shoulders, 2),
-            round(look.stem, 2),
-            look.pectorals,
-            1.45 if card else _eyes(look.length),
-            card,
-        )
+        """The form of a fish. Small pictures are alike sooner: their widths are taken in steps of 8 units, so that many share one."""
+        if card:
+            half = 8 * round(look.breadth * 500 / 8)
+            return cls(
+                half, _one_of(look.shoulders, 0.95, 1.03), _one_of(look.stem, 0.86, 1.12), look.pectorals, 1.45, card
+            )
+        half = 2 * round(look.breadth * 250)
+        return cls(half, round(look.shoulders, 2), round(look.stem, 2), look.pectorals, _eyes(look.length), card)
 
     def share(self, u: float) -> float:
         """The half width at u over the greatest."""
@@ -120,6 +122,16 @@ class Form:
             end = (start[0] + (x - start[0]) * 0.93, start[1] + (y - start[1]) * 0.93)
             rays += [(start, end), ((-start[0], start[1]), (-end[0], end[1]))]
         return lines(rays)
+
+    @property
+    def wider(self) -> float:
+        """How much wider it is than the ordinary form, from which small pictures take the head and the fin of the back."""
+        return round(self.half / ORDINARY, 2)
+
+    @property
+    def tail_wider(self) -> float:
+        """The same at the root of the tail."""
+        return round(self.half / ORDINARY * self.stem, 2)
 
     @cached_property
     def pectoral(self) -> tuple[int, int, int, float]:
@@ -205,8 +217,14 @@ class Form:
 
     @property
     def shades(self) -> tuple[tuple[int, ...], str, float]:
-        """The strokes that make it look round."""
-        return _SHADES
+        """The strokes that make it look round; on a small picture half of them, each twice as strong."""
+        widths, colour, opacity = _SHADES
+        return (widths[::2], colour, 2 * opacity) if self.card else _SHADES
+
+
+def _one_of(value: float, low: float, high: float) -> float:
+    """The nearest of a small, the ordinary and a large one."""
+    return min((low, 1.0, high), key=lambda one: abs(one - value))
 
 
 def _eyes(length: float | None) -> float:

@@ -12,7 +12,7 @@ from itertools import count
 from attrs import Factory, define, frozen
 
 from koirules.report.appearance import Appearance, described
-from koirules.report.fish_body import FIN, FIN_RAYS, FIN_ROOT, LONG, REACH, TOP, Form, n
+from koirules.report.fish_body import FIN, FIN_RAYS, FIN_ROOT, LONG, ORDINARY, REACH, TOP, Form, n
 from koirules.report.fish_patches import patch_path
 from koirules.report.templating import plain, rendered
 from koirules.vocabulary.maps import Patch
@@ -129,6 +129,9 @@ class _Eye:
     missing: bool
 
 
+_ORDINARY = Form(ORDINARY, 1.0, 1.0, 1.0, 1.45, card=True)
+
+
 @define
 class Shared:
     """What the drawings of one page have in common: outlines, fins, scales and blends of colour, each once.
@@ -178,6 +181,8 @@ class Shared:
                 forms=[(key, form, self._nets.get(form), form in self._scaled) for form, key in self._forms.items()],
                 tails=[(key, colour) for (kind, colour), key in self._blends.items() if kind == "tail"],
                 metals=[(key, *_METALS[name]) for (kind, name), key in self._blends.items() if kind == "metal"],
+                ordinary=_ORDINARY if any(form.card for form in self._forms) else None,
+                fin_sizes=sorted({form.pectorals for form in self._forms if form.card}),
                 fin=FIN,
                 fin_rays="".join(FIN_RAYS),
                 fin_root=FIN_ROOT,
@@ -188,10 +193,12 @@ class Shared:
 
 def fish_group(look: Appearance, shared: Shared, *, card: bool = False) -> str:
     """The fish as a group of SVG, nose up, in units of `fish_body`; needs the definitions of `shared` in the same document."""
+    if not look.is_mapped:
+        # Every fish that was not mapped is the same outline: it is a sign, and no likeness.
+        form = Form(ORDINARY, 1.0, 1.0, 1.0, 1.45, card=card)
+        return _tight(rendered("fish.svg", mapped=False, key=shared.form(form), form=form))
     form = Form.of(look, card=card)
     key = shared.form(form)
-    if not look.is_mapped:
-        return _tight(rendered("fish.svg", mapped=False, key=key, form=form))
     words = look.words
     red = REDS.get(words.get("hi_tone", ""), PLAIN_RED)
     black = BLACKS.get(words.get("sumi_quality", ""), _BLACK)
@@ -226,7 +233,7 @@ def fish_group(look: Appearance, shared: Shared, *, card: bool = False) -> str:
             lustre=_LUSTRES.get(words.get("lustre", "")),
             doitsu=form.large_scales() if _is_doitsu(look) else None,
             scales=shared.scales(form) if _shows_scales(look, form) and not netted else None,
-            eyes=list(_eyes(look, form)),
+            eyes=list(_eyes(look, form)) if any(look.places.get(name) for name in _EYES_DIFFER) else None,
             marks=list(_marks(look, form)),
         )
     )
@@ -325,6 +332,9 @@ def _coloured_fins(look: Appearance, form: Form, red: str, black: str) -> Iterat
                 yield _Fin("rays", side, form.pectoral, black, 0.85)
             case _:
                 pass
+
+
+_EYES_DIFFER = ("hi_on_eyes", "eyes_missing")
 
 
 def _eyes(look: Appearance, form: Form) -> Iterator[_Eye]:

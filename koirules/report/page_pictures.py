@@ -1,4 +1,4 @@
-"""The pictures of a fish on a page: its drawing from above where its pattern was mapped, and its photograph."""
+"""What can be shown of the fish of a page: views from above, and photographs."""
 
 from __future__ import annotations
 
@@ -6,8 +6,8 @@ from collections.abc import Mapping, Sequence
 
 from attrs import field, frozen
 
-from koirules.report.fish_drawing import fish_drawing
-from koirules.report.page_markup import Markup, element
+from koirules.report.appearance import Appearance, described
+from koirules.report.fish_drawing import Shared, fish_group
 from koirules.report.photographs import Photograph
 from koirules.report.views import View
 from koirules.results.result import Result
@@ -20,28 +20,37 @@ class Pictures:
     photographs: Mapping[str, Photograph] = field(factory=dict)
     views: Mapping[str, Sequence[View]] = field(factory=dict)
 
+    def look_of(self, fish: str) -> Appearance | None:
+        """What a fish looks like now, where that is known."""
+        views = self.views.get(fish, ())
+        return views[0].look if views else None
 
-def pictures_of(pictures: Pictures, result: Result, name: str) -> Markup:
-    """What there is to see of a fish. name: the id of its card, with which those in its drawing begin."""
-    views = [view for view in pictures.views.get(result.fish, ()) if view.look.is_mapped]
-    shown = [_view(view, result.fish, f"{name}-drawing-{i}", alone=len(views) == 1) for i, view in enumerate(views)]
-    shown = [element("div", *shown, class_="views")] if shown else []
-    photograph = pictures.photographs.get(result.fish)
-    if photograph is not None:
-        shown.append(
-            element(
-                "img",
-                src=photograph.source,
-                width=photograph.width,
-                height=photograph.height,
-                alt=f"Photograph of {result.fish}",
-            )
+
+@frozen
+class Seen:
+    """A view on a page. group: the fish as markup of SVG. words: of what length it is. mapped: whether its pattern is drawn."""
+
+    key: str
+    title: str
+    describe: str
+    words: str
+    caption: str
+    group: str
+    mapped: bool
+
+
+def seen(pictures: Pictures, result: Result, name: str, shared: Shared, *, large: bool) -> tuple[Seen, ...]:
+    """The views of a fish. name: the id of its card. large: whether the first one is drawn with all that a small one lacks."""
+    views = pictures.views.get(result.fish, ())
+    return tuple(
+        Seen(
+            f"{name}-view-{i}",
+            f"{result.fish} from above" if len(views) == 1 else f"{result.fish} from above, {view.words}",
+            described(view.look),
+            view.words,
+            view.caption,
+            fish_group(view.look, shared, card=not (large and i == 0)),
+            view.look.is_mapped,
         )
-    return element("div", *shown, class_="pictures") if shown else Markup("")
-
-
-def _view(view: View, fish: str, key: str, *, alone: bool) -> Markup:
-    title = f"{fish} from above" if alone else f"{fish} from above, {view.words}"
-    # The one picture that is not made of elements here: it escapes what it is given, and a test holds that.
-    drawing = Markup(fish_drawing(view.look, title=title, key=key, card=True))
-    return drawing if alone else element("figure", drawing, element("figcaption", view.caption))
+        for i, view in enumerate(views)
+    )

@@ -1,124 +1,198 @@
-"""The distribution of the scores on a page: a picture with the lines of the grades, and the same in figures."""
+"""The distribution of the scores on a page: a dot for each fish with the lines of the grades, and the same in figures."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from decimal import Decimal
 
-from koirules.report.page_markup import Inside, Markup, element
+from attrs import frozen
+
 from koirules.report.page_words import Wording
-from koirules.report.score_bins import Bin, bins
+from koirules.report.score_bins import Bin, binned, is_scored
+from koirules.results.reason import State
 from koirules.results.result import Result
 from koirules.vocabulary.kinds import shortest
 
-_LEFT, _RIGHT, _TOP, _FOOT = 34, 14, 8, 26
-_WIDTH, _HEIGHT = 400, 150
-_LINE, _LETTER = 17, 8
-"""Sizes in units of the picture, which is as wide as a phone shows it."""
+_LEFT, _TOP, _FOOT, _RIGHT = 16, 6, 26, 16
+_WIDTH, _HEIGHT, _LEAST = 560, 240, 60
+_LINE, _LETTER = 17, 7.6
+"""Sizes in units of the picture."""
+_SMALLEST = 2.5
+"""A dot with a smaller radius than this is hard to see: bars stand for the fish."""
+OPEN = "open"
 
 
-def distribution(wording: Wording, results: Sequence[Result]) -> Markup:
-    """The picture and its figures; nothing where nobody gives points."""
-    found = bins(results)
+@frozen
+class Dot:
+    """A fish. shade: the class of its grade. held: whether a fault holds it below a grade whose line its score reaches."""
+
+    x: float
+    y: float
+    shade: str
+    held: bool
+    name: str
+
+
+@frozen
+class Block:
+    """The fish of a grade in a step of the scores, where they are too many for dots."""
+
+    x: float
+    y: float
+    wide: float
+    tall: float
+    shade: str
+
+
+@frozen
+class GradeMark:
+    """The line of a grade with its name."""
+
+    x: float
+    y: float
+    words: str
+
+
+@frozen
+class Chart:
+    """The picture, its legend and its figures."""
+
+    wide: int
+    tall: float
+    foot: float
+    end: float
+    radius: float
+    dots: tuple[Dot, ...]
+    blocks: tuple[Block, ...]
+    lines: tuple[GradeMark, ...]
+    ticks: tuple[tuple[float, str], ...]
+    legend: tuple[tuple[str, str], ...]
+    held: int
+    missing: int
+    label: str
+    heads: tuple[str, ...]
+    rows: tuple[tuple[str, tuple[str, ...]], ...]
+
+
+def chart_of(wording: Wording, results: Sequence[Result]) -> Chart | None:
+    """The picture; none where nobody gives points."""
+    found = binned(results)
     if not found:
-        return Markup("")
-    unsettled = any(one.unsettled for one in found)
-    name = f"scores-title{wording.key}"
-    title = element("h3" if wording.key else "h2", "Scores", id=name)
-    note = " Fish whose score or grade is not settled stand, in white, at their lowest score." if unsettled else ""
-    caption = element(
-        "figcaption",
-        "How many fish got which score; the broken lines show the lowest score for each grade." + note,
-    )
-    figures = element("details", element("summary", "The same in figures"), _figures(wording, found))
-    picture = element("figure", _picture(wording, found), _legend(wording, found), caption)
-    return element("section", title, picture, figures, class_="scores", aria_labelledby=name)
-
-
-def _picture(wording: Wording, found: Sequence[Bin]) -> Markup:
+        return None
     lines = sorted((line.score, line.title) for line in wording.grades.values() if line.score is not None)
-    most = found[-1].high
-    top = _TOP + _LINE * len(lines)
-    highest = max(one.fish for one in found) or 1
-    parts = [
-        *_scale(found, top, highest),
-        *(part for one in found for part in _bar(wording, one, most, top, highest)),
-        *(part for row, line in enumerate(lines) for part in _grade_line(wording, line, row, most, top)),
-    ]
+    # Each name stands to the right of its line, the lower scores higher up: no line crosses the name of another.
+    names = [f"{title} {shortest(score)}" for score, title in lines]
+    most = found[-1][0].high
+    right = float(_RIGHT)
+    for (score, _), name in zip(lines, names, strict=True):
+        room = (1 - float(score / most)) * (_WIDTH - _LEFT - _RIGHT)
+        right = max(right, _LETTER * len(name) + 8 - room)
+    end = _WIDTH - right
+    top = _TOP + _LINE * len(lines) + 4
+    highest = max((one.fish for one, _ in found), default=0) or 1
+    step = (end - _LEFT) / len(found)
+    radius = round(min(step / 2 - 0.7, 8.5, _HEIGHT / highest / 2 - 0.3), 2)
+    dotted = radius >= _SMALLEST
+    tall = max(_LEAST, highest * (2 * radius + 1) if dotted else _HEIGHT)
+    foot = top + tall
+    across = [round(_LEFT + step * i, 2) for i in range(len(found) + 1)]
+    dots = tuple(_dots(wording, found, across, radius, foot)) if dotted else ()
     told = "; ".join(f"{title} from {shortest(score)}" for score, title in reversed(lines))
-    label = f"Scores of {sum(one.fish for one in found):,} fish. {f'Grade lines: {told}.' if told else ''}"
-    box = f"0 0 {_WIDTH} {top + _HEIGHT + _FOOT}"
-    return element("svg", *parts, viewBox=box, role="img", aria_label=label.strip(), class_="chart")
+    drawn = sum(one.fish for one, _ in found)
+    held = sum(_is_held(wording, result) for _, fish in found for result in fish)
+    return Chart(
+        wide=_WIDTH,
+        tall=round(foot + _FOOT, 2),
+        foot=round(foot, 2),
+        end=round(end, 2),
+        radius=radius,
+        dots=dots,
+        blocks=() if dotted else tuple(_blocks(wording, found, across, tall, foot, highest)),
+        lines=tuple(
+            GradeMark(round(_LEFT + float(score / most) * (end - _LEFT), 2), _TOP + _LINE * row + 12, name)
+            for row, ((score, _), name) in enumerate(zip(lines, names, strict=True))
+        ),
+        ticks=tuple(_ticks(found, across)),
+        legend=tuple(_legend(wording, found)),
+        held=held if dotted else 0,
+        missing=sum(not is_scored(result, results) for result in results),
+        label=f"Scores of {drawn:,} fish. {f'Grade lines: {told}.' if told else ''}".strip(),
+        heads=("score", *(title for _, title in _legend(wording, found))),
+        rows=tuple(_figures(wording, found)),
+    )
 
 
-def _across(score: Decimal, most: Decimal) -> float:
-    return round(_LEFT + float(score / most) * (_WIDTH - _LEFT - _RIGHT), 2)
+def _order(wording: Wording, result: Result) -> int:
+    """Where a fish stands in its stack: the worst at the foot, those that are not settled on top."""
+    return -wording.place[result.grade] if result.grade is not None else 1
 
 
-def _bar(wording: Wording, one: Bin, most: Decimal, top: int, highest: int) -> Iterator[Markup]:
-    left, right = _across(one.low, most) + 1, _across(one.high, most) - 1
-    foot = float(top + _HEIGHT)
-    stacked = [(wording.shade(name), one.settled[name]) for name in reversed(tuple(wording.grades))]
-    for class_, count in [*stacked, ("open", one.unsettled)]:
-        if count:
-            tall = _HEIGHT * count / highest
-            foot -= tall
-            yield element(
-                "rect", class_=class_, x=left, y=round(foot, 2), width=round(right - left, 2), height=round(tall, 2)
+def _shade(wording: Wording, result: Result) -> str:
+    return OPEN if result.grade is None else wording.shade(result.grade)
+
+
+def _is_held(wording: Wording, result: Result) -> bool:
+    if result.grade is None:
+        return False
+    best = next(
+        (n for n, line in wording.grades.items() if line.score is not None and result.score_low >= line.score), None
+    )
+    if best is None or wording.place[best] >= wording.place[result.grade]:
+        return False
+    return any(one.kind == "fault" and one.state is State.YES for one in result.reasons)
+
+
+def _dots(
+    wording: Wording, found: Sequence[tuple[Bin, Sequence[Result]]], across: Sequence[float], radius: float, foot: float
+) -> Iterator[Dot]:
+    for (_, fish), left, right in zip(found, across, across[1:], strict=False):
+        for place, result in enumerate(sorted(fish, key=lambda one: _order(wording, one))):
+            y = foot - (2 * radius + 1) * place - radius - 1
+            yield Dot(
+                round((left + right) / 2, 2),
+                round(y, 2),
+                _shade(wording, result),
+                _is_held(wording, result),
+                result.fish,
             )
 
 
-def _grade_line(wording: Wording, line: tuple[Decimal, str], row: int, most: Decimal, top: int) -> Iterator[Markup]:
-    """The line of a grade, with its name on a row of its own: lines may lie close together."""
-    score, title = line
-    x, y = _across(score, most), _TOP + _LINE * row + 12
-    yield element("line", class_="grade-line", x1=x, x2=x, y1=y - 10, y2=top + _HEIGHT)
-    language = None if title.isascii() else wording.about.language
-    words = f"{title} {shortest(score)}"
-    late = x + _LETTER * len(words) > _WIDTH
-    yield element("text", words, x=x - 4 if late else x + 4, y=y, lang=language, class_="end" if late else None)
+def _blocks(
+    wording: Wording,
+    found: Sequence[tuple[Bin, Sequence[Result]]],
+    across: Sequence[float],
+    tall: float,
+    foot: float,
+    highest: int,
+) -> Iterator[Block]:
+    for (one, _), left, right in zip(found, across, across[1:], strict=False):
+        y = foot
+        stacked = [(wording.shade(name), one.settled[name]) for name in reversed(tuple(wording.grades))]
+        for shade, count in [*stacked, (OPEN, one.unsettled)]:
+            if count:
+                high = tall * count / highest
+                y -= high
+                yield Block(round(left + 1, 2), round(y, 2), round(right - left - 2, 2), round(high, 2), shade)
 
 
-def _scale(found: Sequence[Bin], top: int, highest: int) -> Iterator[Markup]:
-    foot = top + _HEIGHT
-    most = found[-1].high
-    yield element("line", class_="axis", x1=_LEFT, x2=_WIDTH - _RIGHT, y1=foot, y2=foot)
+def _ticks(found: Sequence[tuple[Bin, Sequence[Result]]], across: Sequence[float]) -> Iterator[tuple[float, str]]:
     every = -(-len(found) // 5)
     for place in range(0, len(found) + 1, every):
-        score = found[place].low if place < len(found) else most
-        yield element("text", shortest(score), x=_across(score, most), y=foot + 18, class_="middle")
-    for count in sorted({0, highest // 2, highest}):
-        y = round(foot - _HEIGHT * count / highest, 2)
-        yield element("text", f"{count:,}", x=_LEFT - 6, y=y + 4, class_="end")
+        score = found[place][0].low if place < len(found) else found[-1][0].high
+        yield across[place], shortest(score)
 
 
-def _legend(wording: Wording, found: Sequence[Bin]) -> Markup:
-    items: list[Markup] = []
+def _legend(wording: Wording, found: Sequence[tuple[Bin, Sequence[Result]]]) -> Iterator[tuple[str, str]]:
     for name, line in wording.grades.items():
-        if any(one.settled[name] for one in found):
-            items.append(_item(wording.shade(name), wording.foreign("span", line.title)))
-    if any(one.unsettled for one in found):
-        items.append(_item("open", "score or grade not settled"))
-    return element("ul", *items, class_="legend")
+        if any(one.settled[name] for one, _ in found):
+            yield wording.shade(name), line.title
+    if any(one.unsettled for one, _ in found):
+        yield OPEN, "not settled"
 
 
-def _item(class_: str, words: Inside) -> Markup:
-    return element("li", element("span", class_=f"mark {class_}", aria_hidden="true"), words)
-
-
-def _figures(wording: Wording, found: Sequence[Bin]) -> Markup:
-    names = [name for name in wording.grades if any(one.settled[name] for one in found)]
-    titles: list[Inside] = ["score", *(wording.foreign("span", wording.grades[name].title) for name in names)]
-    head = element("tr", *(element("th", title, scope="col") for title in [*titles, "score or grade not settled"]))
-    rows = [
-        element(
-            "tr",
-            element("th", f"{shortest(one.low)} to {shortest(one.high)}", scope="row"),
-            *(element("td", f"{one.settled[name]:,}") for name in names),
-            element("td", f"{one.unsettled:,}"),
-        )
-        for one in reversed(found)
-        if one.fish
-    ]
-    table = element("table", element("thead", head), element("tbody", *rows))
-    return element("div", table, class_="wide", tabindex=0, role="group", aria_label="Scores in figures")
+def _figures(wording: Wording, found: Sequence[tuple[Bin, Sequence[Result]]]) -> Iterator[tuple[str, tuple[str, ...]]]:
+    names = [name for name in wording.grades if any(one.settled[name] for one, _ in found)]
+    unsettled = any(one.unsettled for one, _ in found)
+    for one, _ in reversed(found):
+        if one.fish:
+            cells = [f"{one.settled[name]:,}" for name in names] + ([f"{one.unsettled:,}"] if unsettled else [])
+            yield f"{shortest(one.low)} to {shortest(one.high)}", tuple(cells)

@@ -10,10 +10,10 @@ from attrs import define
 
 from koirules.explain.score_lines import GradeLine
 from koirules.records.about import About
-from koirules.report.page_markup import Markup, element
+from koirules.results.course import Fate, Step
 from koirules.results.result import Result
 
-SHADES = 7
+SHADES = 5
 """How many shades the style sheet has for grades, from the best to the last."""
 
 
@@ -58,14 +58,21 @@ class Wording:
         last = len(self.grades) - 1
         return f"shade-{round(self.place[grade] * (SHADES - 1) / last) if last else 0}"
 
+    def pips(self, grade: str) -> tuple[bool, ...]:
+        """A grade as full and empty pips, a full one for each grade from it to the last: the best has no empty one."""
+        return tuple(place >= self.place[grade] for place in range(len(self.grades)))[::-1]
+
     def graded(self, result: Result) -> str:
         """The grade of a fish, or each that it could still get."""
         return " or ".join(self.grades[name].title for name in result.possible)
 
-    def foreign(self, tag: str, text: str, class_: str | None = None) -> Markup:
-        """An element with a text of the rule file, which says its language where it is not English."""
-        language = None if text.isascii() else self.about.language
-        return element(tag, text, class_=class_, lang=language)
+
+_FATES = {Fate.KEPT: "stays", Fate.TIED: "tied"}
+
+
+def fate_word(step: Step) -> str:
+    """What became of a fish in a round, in one word."""
+    return _FATES.get(step.fate, "leaves")
 
 
 def share(part: int, whole: int) -> str:

@@ -8,8 +8,7 @@ from itertools import groupby
 from attrs import frozen
 
 from koirules.records.about import About
-from koirules.report.page_rounds import fate_word
-from koirules.report.page_words import Wording
+from koirules.report.page_words import Wording, fate_word
 from koirules.results.course import Fate
 from koirules.results.ranking import best_first
 from koirules.results.result import Result
@@ -35,14 +34,21 @@ def groups(results: Sequence[Result], about: About) -> tuple[Group, ...]:
     if any(result.course for result in results):
         return _by_round(ordered, about)
     return tuple(
-        Group(title, tuple(fish)) for title, fish in groupby(ordered, lambda result: _grade_title(wording, result))
+        Group(title, tuple(fish))
+        for title, fish in groupby(
+            sorted(
+                ordered,
+                key=lambda result: (wording.place[result.possible[0]], result.grade is None, len(result.possible)),
+            ),
+            lambda result: _grade_title(wording, result),
+        )
     )
 
 
 def _grade_title(wording: Wording, result: Result) -> str:
     if result.grade is not None:
         return wording.grades[result.grade].title
-    return f"not settled ({wording.grades[result.possible[0]].title} or worse)"
+    return f"not settled ({wording.graded(result)})"
 
 
 def _by_round(ordered: Sequence[Result], about: About) -> tuple[Group, ...]:

@@ -16,8 +16,9 @@ from koirules.records.result_sheets import sheets_of
 from koirules.records.workbook import MOST_ROWS
 from koirules.records.writing import check_folder, write_beside
 from koirules.records.xlsx_results import write_xlsx
-from koirules.report.html_results import MOST_FISH, write_html
+from koirules.report.audience import Audience
 from koirules.report.page_pictures import Pictures
+from koirules.report.results_page import MOST_FISH, write_page
 from koirules.results.result import Result
 
 __all__ = ["WRITERS", "About", "check_result_path", "is_page", "result_endings", "write_results"]
@@ -50,10 +51,16 @@ def check_result_path(path: Path) -> Problem | None:
     return check_folder(path)
 
 
-def write_results(path: Path, results: Sequence[Row], about: About, pictures: Pictures | None = None) -> Problem | None:
+def write_results(
+    path: Path,
+    results: Sequence[Row],
+    about: About,
+    pictures: Pictures | None = None,
+    audience: Audience | None = None,
+) -> Problem | None:
     """Write results in the format that the ending of the path names; a problem says why nothing was written.
 
-    pictures: what a page shows of the fish; other formats have no place for it.
+    pictures: what a page shows of the fish. audience: who it is for. Other formats have no place for them.
     """
     problem = check_result_path(path)
     if problem is not None:
@@ -62,7 +69,7 @@ def write_results(path: Path, results: Sequence[Row], about: About, pictures: Pi
     if ending == ".xlsx" and len(results) >= MOST_ROWS:
         return too_many_rows(str(path), len(results), MOST_ROWS - 1)
     if is_page(path):
-        return _write_page(path, results, about, pictures)
+        return _write_page(path, results, about, pictures, audience)
     if ending in WRITERS:
         return write_beside(path, lambda passing: WRITERS[ending](passing, results, about))
     writer, plugin = plugged_formats().writers[ending]
@@ -71,8 +78,10 @@ def write_results(path: Path, results: Sequence[Row], about: About, pictures: Pi
     return write_plugged(path, writer, plugin, sheets_of(results, about))
 
 
-def _write_page(path: Path, results: Sequence[Row], about: About, pictures: Pictures | None) -> Problem | None:
+def _write_page(
+    path: Path, results: Sequence[Row], about: About, pictures: Pictures | None, audience: Audience | None
+) -> Problem | None:
     graded = [one for one in results if isinstance(one, Result)]
     if len(graded) > MOST_FISH:
         return too_many_fish(str(path), len(graded), MOST_FISH)
-    return write_beside(path, lambda passing: write_html(passing, results, about, pictures))
+    return write_beside(path, lambda passing: write_page(passing, results, about, pictures, audience))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from decimal import Decimal
 
 from attrs import frozen
@@ -12,13 +12,16 @@ from koirules.results.result import Result
 
 _STEPS = tuple(Decimal(step).scaleb(power) for power in range(6) for step in (1, 2, 5))
 _MOST_BINS = 25
+_WIDEST = Decimal("0.15")
+"""A fish whose score could lie anywhere in more than this share of all points was set aside early: it has no place."""
 
 
 @frozen
 class Bin:
     """The fish whose score is at least `low` and below `high` (the last one: at most `high`).
 
-    settled: by the name of their grade. unsettled: those whose grade or score is not settled, counted at their lowest score.
+    settled: by the name of their grade, whether or not the score is one number. unsettled: those whose grade is open. A score
+    that is not one number counts in the middle of what it could be.
     """
 
     low: Decimal
@@ -37,23 +40,37 @@ def most_points(results: Sequence[Result]) -> Decimal:
     return max((sum((s.worth for s in result.sections.values()), Decimal(0)) for result in results), default=Decimal(0))
 
 
+def is_scored(result: Result, results: Sequence[Result]) -> bool:
+    """Whether so much was recorded of a fish that its score has a place."""
+    return result.score_high - result.score_low <= _WIDEST * most_points(results)
+
+
 def bins(results: Sequence[Result]) -> tuple[Bin, ...]:
     """The scores from 0 to all that could be had, in the narrowest even step that makes few enough bins."""
-    return tuple(_bins(results, most_points(results)))
+    return tuple(one for one, _ in binned(results))
 
 
-def _bins(results: Sequence[Result], most: Decimal) -> Iterator[Bin]:
+def binned(results: Sequence[Result]) -> list[tuple[Bin, list[Result]]]:
+    """The same, each with its fish."""
+    most = most_points(results)
     if not most:
-        return
+        return []
     step = next(step for step in _STEPS if most / step <= _MOST_BINS)
-    number = -(-most // step)
-    settled: dict[int, Counter[str]] = {}
-    unsettled: Counter[int] = Counter()
+    number = int(-(-most // step))
+    there: list[list[Result]] = [[] for _ in range(number)]
     for result in results:
-        place = int(min(result.score_low // step, number - 1))
-        if result.grade is None or result.score is None:
-            unsettled[place] += 1
-        else:
-            settled.setdefault(place, Counter())[result.grade] += 1
-    for place in range(int(number)):
-        yield Bin(place * step, (place + 1) * step, settled.get(place, Counter()), unsettled[place])
+        if result.score_high - result.score_low <= _WIDEST * most:
+            middle = (result.score_low + result.score_high) / 2
+            there[int(min(max(middle, Decimal(0)) // step, number - 1))].append(result)
+    return [
+        (
+            Bin(
+                place * step,
+                (place + 1) * step,
+                Counter(one.grade for one in fish if one.grade is not None),
+                sum(one.grade is None for one in fish),
+            ),
+            fish,
+        )
+        for place, fish in enumerate(there)
+    ]

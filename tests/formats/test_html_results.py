@@ -12,9 +12,9 @@ import pytest
 from attrs import evolve
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from koirules.report.html_results import MOST_FISH
 
 from koirules.explain.score_lines import GradeLine
-from koirules.report.html_results import MOST_FISH
 from koirules.report.page_markup import Markup, element, escaped
 from koirules.report.result_files import About, write_results
 from koirules.report.score_bins import bins

@@ -1,11 +1,11 @@
-// The page reads without this. It adds: show only some fish, order them, find one, set two or three side by side.
+// The page reads without this. It adds: show only some fish, find one, order the table, set two or three side by side.
 "use strict";
 (() => {
   const at = (id) => document.getElementById(id);
   const MOST = 3;
-  const list = at("fish");
-  const cards = [...list.children];
-  const name = (card) => card.querySelector("h3").textContent;
+  const cards = [...document.querySelectorAll(".fish")];
+  const rowsOfTable = [...document.querySelectorAll("[data-fish]")];
+  const name = (card) => card.querySelector(".name").textContent;
   const plain = (text) => text.normalize("NFKC").toLowerCase();
   const texts = new Map();
   const make = (tag, text = "", className = "") => {
@@ -15,13 +15,14 @@
     return made;
   };
 
-  // Show only, find, order
+  // Show only, find
   const form = document.querySelector(".controls");
   const boxes = [...form.querySelectorAll("[name=grade]")];
+  const folds = [...document.querySelectorAll(".rest")];
 
   const textOf = (card) => {
     if (!texts.has(card)) {
-      const parts = [...card.querySelectorAll("h3, .grade, .by, .course, .why, .labels, details")];
+      const parts = [...card.querySelectorAll(".name, .grade, .sentence, .line, .course, .points, .why")];
       texts.set(card, plain(parts.map((part) => part.textContent).join("\n")));
     }
     return texts.get(card);
@@ -42,47 +43,73 @@
       card.hidden = !there || !hasGrade(card, wanted) || !isAt(card, stop) || !words.every((word) => textOf(card).includes(word));
       count += !card.hidden;
     }
+    for (const row of rowsOfTable) row.hidden = at(row.dataset.fish).hidden;
+    for (const group of document.querySelectorAll(".group, .best, .rest")) group.hidden = !group.querySelector(".fish:not([hidden])");
+    const narrowed = count < cards.length;
+    for (const fold of folds) {
+      if (narrowed && !fold.open) { fold.open = true; fold.dataset.byUs = ""; }
+      if (!narrowed && "byUs" in fold.dataset) { fold.open = false; delete fold.dataset.byUs; }
+    }
     at("shown").textContent = `${count.toLocaleString("en")} of ${cards.length.toLocaleString("en")} fish shown`;
   };
 
-  const numbers = (card, key) => (card.dataset[key] || "").split(" ").map(Number);
-  const inOrder = (one, other) => Number(one.dataset.best) - Number(other.dataset.best);
-  // Points of several standards are not to be compared: their fish stay apart.
-  const apart = (one, other) => Number(one.dataset.standard || 0) - Number(other.dataset.standard || 0);
+  // A table is put in order by any of its columns.
   const byName = new Intl.Collator("en", { numeric: true });
-  const orders = {
-    best: inOrder,
-    recorded: (one, other) => Number(one.dataset.recorded) - Number(other.dataset.recorded),
-    name: (one, other) => byName.compare(name(one), name(other)),
-    score: (one, other) => apart(one, other) || numbers(other, "score")[0] - numbers(one, "score")[0],
-    "-score": (one, other) => apart(one, other) || numbers(one, "score")[0] - numbers(other, "score")[0],
+  const key = (row, column) => {
+    const card = at(row.dataset.fish);
+    if (column.textContent.trim() === "score") return Number((card.dataset.score || "0").split(" ")[0]);
+    if (column.textContent.trim() === "grade") return card.dataset.grades.split(" ").map(Number).reduce((sum, one) => sum + one) / card.dataset.grades.split(" ").length;
+    const text = row.cells[column.cellIndex].textContent.trim();
+    return column.classList.contains("section") || column.cellIndex === 0 ? Number.parseFloat(text) : text;
   };
-  const sort = () => {
-    const [order, place] = at("order").value.split(" ");
-    const points = (one, other) => numbers(other, "sections")[place] - numbers(one, "sections")[place];
-    const first = orders[order] || ((one, other) => apart(one, other) || points(one, other));
-    cards.sort((one, other) => first(one, other) || inOrder(one, other));
-    list.append(...cards);
+  const order = (column) => {
+    const table = column.closest("table");
+    const first = column.getAttribute("aria-sort");
+    const best = column.classList.contains("section") || column.textContent.trim() === "score" ? "descending" : "ascending";
+    const turn = first ? (first === "ascending" ? "descending" : "ascending") : best;
+    for (const one of table.tHead.rows[0].cells) one.removeAttribute("aria-sort");
+    column.setAttribute("aria-sort", turn);
+    const rows = [...table.tBodies[0].rows].map((row) => [key(row, column), row]);
+    rows.sort(([one], [other]) => (typeof one === "number" ? one - other : byName.compare(one, other)) * (turn === "ascending" ? 1 : -1));
+    table.tBodies[0].append(...rows.map(([, row]) => row));
   };
+  for (const column of document.querySelectorAll(".list thead th")) {
+    const button = make("button", "");
+    button.type = "button";
+    button.append(...column.childNodes);
+    column.append(button);
+    button.addEventListener("click", () => order(column));
+  }
 
   const fold = (open) => {
-    for (const card of cards) card.querySelector("details").open = open;
+    for (const card of cards) card.querySelector(".why").open = open;
     at("unfold").setAttribute("aria-pressed", open);
     at("unfold").textContent = open ? "Close all reasons" : "Open all reasons";
   };
 
+  // A link to a fish that is folded away opens the fold.
+  const arrive = () => {
+    const card = location.hash && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    const around = card && card.closest(".rest");
+    if (around) around.open = true;
+    if (card && card.matches(".cautions")) card.open = true;
+    if (card) card.scrollIntoView();
+  };
+
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("input", show);
-  at("order").addEventListener("change", sort);
-  form.addEventListener("reset", () => setTimeout(() => { sort(); show(); }));
+  form.addEventListener("reset", () => setTimeout(show));
   at("unfold").addEventListener("click", () => fold(at("unfold").getAttribute("aria-pressed") !== "true"));
   at("print").addEventListener("click", () => window.print());
+  window.addEventListener("hashchange", arrive);
 
   // Side by side
   let chosen = [];
   const tell = (more = "") => {
     const ask = chosen.length === 1 ? "; choose one or two more" : "";
     at("chosen").textContent = `${more}${chosen.map(name).join(", ")}${ask}`;
+    // What can be done with the chosen stands where the last one was chosen.
+    if (chosen.length) chosen[chosen.length - 1].querySelector(".choice").after(at("tray"));
     at("compare").hidden = at("clear").hidden = !chosen.length;
     at("compare").setAttribute("aria-disabled", chosen.length < 2);
   };
@@ -111,8 +138,10 @@
     const made = make("td");
     if (!row) return made;
     const parts = row.matches("tr") ? [...row.children].map((part) => part.textContent) : [row.textContent];
-    if (row.dataset.row.startsWith("section ")) {
-      made.append(row.querySelector("svg").cloneNode(true), make("span", parts[2]));
+    if (row.closest(".sections")) {
+      const bar = row.querySelector("svg");
+      if (bar) made.append(bar.cloneNode(true));
+      made.append(make("span", parts[parts.length - 1]));
     } else if (row.matches("div")) {
       made.append(row.querySelector("dd").textContent);
     } else {
@@ -125,14 +154,15 @@
   // Drawings refer to parts of themselves by id: those of the card serve its copy too.
   const pictures = (card) => {
     const made = make("td");
-    const shown = card.querySelector(".pictures");
-    if (shown) made.append(shown.cloneNode(true));
+    const shown = card.querySelector(".panel");
+    if (shown && shown.childElementCount) made.append(shown.cloneNode(true));
+    // A drawing that lies refers to the one that stands, which the card keeps.
     for (const part of made.querySelectorAll("[id]")) part.removeAttribute("id");
     return made;
   };
   const addRow = (body, title, cells) => {
     const texts = cells.map((one) => one.textContent);
-    const seen = cells.some((one) => one.querySelector(".pictures"));
+    const seen = cells.some((one) => one.querySelector(".panel"));
     if (!texts.some(Boolean) && !seen) return;
     const same = !seen && texts.every((text) => text === texts[0]);
     const heading = make("th", title);
@@ -176,7 +206,7 @@
     for (const row of at("side").querySelectorAll(".same")) row.hidden = at("differing").checked;
   };
 
-  list.addEventListener("change", (event) => event.target.matches(".chosen") && choose(event.target));
+  document.addEventListener("change", (event) => event.target.matches(".chosen") && choose(event.target));
   at("compare").addEventListener("click", compare);
   at("clear").addEventListener("click", clear);
   at("close").addEventListener("click", () => at("beside").close());
@@ -184,7 +214,8 @@
 
   // A browser that goes back to the page may have kept what was ticked.
   form.reset();
-  for (const box of list.querySelectorAll(".chosen")) box.checked = false;
+  for (const box of document.querySelectorAll(".chosen")) box.checked = false;
   for (const part of document.querySelectorAll(".scripted")) part.hidden = false;
   show();
+  arrive();
 })();

@@ -1,0 +1,179 @@
+"""What a fish is like in words that a buyer understands: one sentence, and what it gained and lost, apart.
+
+Everything comes from the reasons of its result and from what was recorded of its looks; a bonus that was missed is no loss.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from decimal import Decimal
+
+from attrs import frozen
+
+from koirules.report.appearance import Appearance
+from koirules.report.figures import for_people
+from koirules.report.page_words import Wording
+from koirules.results.reason import Reason, State
+from koirules.results.result import Result
+
+_STRONG = Decimal("0.85")
+"""From which share of its points on a criterion is a strength of a fish."""
+_LEAST_LOSS = Decimal("0.5")
+"""A second weakness is named where it cost so many points of the score."""
+_MOST_LISTED = 3
+
+_PATTERNS = {
+    "tancho": "one round mark on the head",
+    "ippon": "one long patch",
+    "inazuma": "a zigzag pattern",
+    "nidan": "two patches",
+    "sandan": "three patches",
+    "yondan": "four patches",
+    "godan": "five patches",
+}
+"""The words for a pattern of the red, for those who do not know them."""
+
+_READ = re.compile(r"([a-z_]+) ([a-z_]+)(?:,|$)")
+"""The first thing that a criterion read, where it was one word: `outline excellent`."""
+
+
+@frozen
+class Line:
+    """A gain or a loss: its points as people read them, and what it is about."""
+
+    points: str
+    title: str
+
+
+@frozen
+class Told:
+    """What is said of a fish. sentence: in one. gains, losses: the most first."""
+
+    sentence: str
+    gains: tuple[Line, ...]
+    losses: tuple[Line, ...]
+
+
+def told(wording: Wording, result: Result, look: Appearance | None = None, *, each: int = 2) -> Told:
+    """Say what a fish is like. each: how many strengths, and how many weaknesses, the sentence names."""
+    gains, losses = _gains(result.reasons), _losses(result)
+    return Told(
+        _sentence(wording, result, gains, losses, look, each),
+        tuple(Line(f"+{for_people(one.score_low or Decimal(0))}", short(one.title)) for one in gains[:_MOST_LISTED]),
+        tuple(Line(f"−{for_people(points)}", short(one.title)) for one, points in losses[:_MOST_LISTED]),
+    )
+
+
+def short(title: str) -> str:
+    """A title without what stands in brackets."""
+    return re.sub(r"\s*\([^()]*\)", "", title).strip() or title
+
+
+def _gains(reasons: Sequence[Reason]) -> list[Reason]:
+    """What surely gave points, the most first; of criteria only those that gave most of what they can."""
+    found = [
+        one
+        for one in reasons
+        if one.score_low is not None
+        and one.score_low > 0
+        and (one.kind == "bonus" or (one.score_most and one.score_low >= _STRONG * one.score_most))
+    ]
+    return sorted(found, key=lambda one: -(one.score_low or 0))
+
+
+def _losses(result: Result) -> list[tuple[Reason, Decimal]]:
+    """What surely missed points or took some, the most first; a bonus that was not given is none."""
+    found = [(one, one.left_on_table) for one in result.left_on_table if one.kind != "bonus"]
+    return [(one, points) for one, points in found if for_people(points) != "0"]
+
+
+def _sentence(
+    wording: Wording,
+    result: Result,
+    gains: Sequence[Reason],
+    losses: Sequence[tuple[Reason, Decimal]],
+    look: Appearance | None,
+    each: int,
+) -> str:
+    if wording.about.language is not None:
+        return "; ".join(reason.words for reason in result.main_reasons)
+    parts = [*_decided(wording, result)]
+    strong = _and([_phrase(one) for one in gains if one.kind == "points"][:each])
+    if strong and not parts:
+        parts.append(strong)
+    seen = [] if look is None else list(_seen(look))
+    missing = sum((points for _, points in losses), Decimal(0))
+    if seen and len(parts) < 2:
+        parts.append(_and(seen))
+    if not result.sections or not (losses or gains):
+        pass
+    elif missing < 1 and result.grade is not None:
+        parts.append("hardly a point is missing")
+    elif losses:
+        weak = [_weakness(one) for one, points in losses if points >= _LEAST_LOSS][:each] or [_weakness(losses[0][0])]
+        parts.append(f"loses most by {_and(weak)}")
+    told = "; ".join(parts) or "; ".join(reason.words for reason in result.main_reasons[:1])
+    return f"{told[:1].upper()}{told[1:]}." if told else ""
+
+
+def _decided(wording: Wording, result: Result) -> list[str]:
+    """What settled the grade more than the points did: a person's word, a fault, or what was not recorded."""
+    if result.decision is not None:
+        return [f"decided by hand: {result.decision.reason}"]
+    if result.grade is None:
+        titles = " or ".join(wording.grades[name].title for name in result.possible)
+        return [f"could be {titles}: more has to be recorded"]
+    biting = [one for one in result.reasons if one.kind == "fault" and one.state is State.YES]
+    deciding = [one for one in biting if one.outcome == result.grade]
+    if deciding:
+        return [
+            f"{_and([short(one.title) for one in deciding[:2]])}: no better than {wording.grades[result.grade].title}"
+        ]
+    return []
+
+
+def _phrase(reason: Reason) -> str:
+    """What a criterion saw, as a strength: `excellent outline from above`, `thick red`, `length`."""
+    title, word = short(reason.title), _word(reason)
+    if word is None:
+        return title
+    if word in _PATTERNS:
+        return _PATTERNS[word]
+    same = re.match(rf"{re.escape(word)}\w*ness of (?:the )?(.+)", title)
+    if same is not None:
+        return f"{word} {same[1]}"
+    return title if word in title.split() else f"{word.replace(' ', '-')} {title}"
+
+
+def _weakness(reason: Reason) -> str:
+    """The same as a weakness: `outline from above (fair)`."""
+    title, word = short(reason.title), _word(reason)
+    if word is None or word in title.split():
+        return title
+    return f"{title} ({_PATTERNS.get(word, word).removeprefix('a ')})"
+
+
+def _word(reason: Reason) -> str | None:
+    """The one word that a criterion read; None where it read a number, or nothing."""
+    read = _READ.match(reason.read)
+    if read is None or reason.kind != "points" or read[2] in {"not", "section", "yes", "no"}:
+        return None
+    return read[2].replace("_", " ")
+
+
+def _seen(look: Appearance) -> list[str]:
+    """What everybody sees at once and a buyer asks about."""
+    found = []
+    eyes = look.places.get("hi_on_eyes", ())
+    if eyes:
+        found.append("red over both eyes" if len(eyes) > 1 else f"red touches the {eyes[0].replace('_', ' ')}")
+    if look.specks:
+        found.append(f"{look.specks} black speck{'s' if look.specks > 1 else ''}")
+    if look.words.get("kuchibeni") == "yes":
+        found.append("red lips")
+    return found
+
+
+def _and(parts: Sequence[str]) -> str:
+    return parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}" if parts else ""

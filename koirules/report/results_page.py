@@ -1,0 +1,58 @@
+"""Results as one page that needs nothing else: it opens from a memory stick, reads without a script, and prints."""
+
+from __future__ import annotations
+
+from base64 import b64encode
+from collections.abc import Sequence
+from hashlib import sha256
+from importlib.resources import files
+from pathlib import Path
+
+from koirules.records.about import About
+from koirules.records.not_graded import Row
+from koirules.report.audience import Audience
+from koirules.report.page_model import page_of
+from koirules.report.page_pictures import Pictures
+from koirules.report.templating import rendered
+
+MOST_FISH = 2_000
+"""How many fish a page goes to: beyond it a phone takes long to open, and nobody reads them one by one."""
+
+
+def write_page(
+    path: Path,
+    results: Sequence[Row],
+    about: About,
+    pictures: Pictures | None = None,
+    audience: Audience | None = None,
+) -> None:
+    """Write the page: the best fish, all fish by grade, a table of them, the scores, the selection, and the cautions."""
+    audience = audience or Audience()
+    style, script = page_file("page.css"), page_file("page.js") if audience.is_house else ""
+    words = [audience.title or about.title] if not audience.is_house else [about.records, about.title]
+    made = rendered(
+        "results.html",
+        page=page_of(results, about, pictures or Pictures(), audience),
+        name=" by ".join(word for word in words if word) or "Results",
+        policy=policy(style, script),
+        style=style,
+        script=script,
+    )
+    path.write_text(made.lstrip(), encoding="utf-8", newline="\n")
+
+
+def policy(style: str, script: str = "") -> str:
+    """What the browser is to allow: this style, this script and pictures in the page; nothing from outside, ever."""
+    rules = ["default-src 'none'", f"style-src {_hash(style)}"]
+    rules += [f"script-src {_hash(script)}"] if script else []
+    rules += ["img-src data:", "base-uri 'none'", "form-action 'none'"]
+    return "; ".join([*rules, "require-trusted-types-for 'script'", "trusted-types 'none'"])
+
+
+def _hash(text: str) -> str:
+    return f"'sha256-{b64encode(sha256(text.encode()).digest()).decode()}'"
+
+
+def page_file(name: str) -> str:
+    """A style or a script of pages."""
+    return files("koirules.report").joinpath("templates", name).read_text(encoding="utf-8").replace("\r\n", "\n")
