@@ -121,7 +121,7 @@ def mark_unreadable(file: str, why: str) -> Problem:
     """The mark of a house that cannot be shown."""
     return Problem(
         "mark-unreadable",
-        None,
+        Cell(file),
         f"The mark {quoted(file)} cannot be shown: {visible(why)}.",
         "Name an SVG, PNG or JPEG file of at most 300 kB.",
     )

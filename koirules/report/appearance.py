@@ -34,9 +34,9 @@ class Appearance:
 
     maps: by the word of their colour (`hi`, `sumi`). length: total, in cm. breadth: greatest width over the length of the body.
     shoulders, stem, pectorals: as multiples of the ordinary ones. sashi_scales: depth of the front edge of the red, in scales.
-    specks: how many there are. speck_size: in cm. flank_red: height of the red on the flanks, in %. words: what was recorded in one word, by trait. places:
-    where something was recorded, by trait. told: what a drawing cannot place, as short phrases. A trait that was not recorded,
-    or not surely, is in none of them.
+    specks: how many there are. speck_size: in cm. flank_red: height of the red on the flanks, in %. words: what was recorded
+    in one word, by trait. places: where something was recorded, by trait. told: what a drawing cannot place, as short phrases.
+    A trait that was not recorded, or not surely, is in none of them.
     """
 
     maps: Mapping[str, PatchMap] = field(factory=dict, hash=False)

@@ -61,7 +61,7 @@ class Form:
 
     @classmethod
     def of(cls, look: Appearance, *, card: bool) -> Form:
-        """The form of a fish. Small pictures are alike sooner: their widths are taken in steps of 8 units, so that many share one."""
+        """The form of a fish; widths of small pictures are taken in steps of 8 units, so that many share one."""
         if card:
             half = 8 * round(look.breadth * 500 / 8)
             return cls(

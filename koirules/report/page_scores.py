@@ -16,6 +16,8 @@ _LEFT, _TOP, _FOOT, _RIGHT = 16, 6, 26, 16
 _WIDTH, _HEIGHT, _LEAST = 560, 240, 60
 _LINE, _LETTER = 17, 7.6
 """Sizes in units of the picture."""
+_LONGEST = 24
+"""How many letters the name of a line may have."""
 _SMALLEST = 2.5
 """A dot with a smaller radius than this is hard to see: bars stand for the fish."""
 OPEN = "open"
@@ -80,7 +82,7 @@ def chart_of(wording: Wording, results: Sequence[Result]) -> Chart | None:
         return None
     lines = sorted((line.score, line.title) for line in wording.grades.values() if line.score is not None)
     # Each name stands to the right of its line, the lower scores higher up: no line crosses the name of another.
-    names = [f"{title} {shortest(score)}" for score, title in lines]
+    names = [f"{_clipped(title)} {shortest(score)}" for score, title in lines]
     most = found[-1][0].high
     right = float(_RIGHT)
     for (score, _), name in zip(lines, names, strict=True):
@@ -90,8 +92,8 @@ def chart_of(wording: Wording, results: Sequence[Result]) -> Chart | None:
     top = _TOP + _LINE * len(lines) + 4
     highest = max((one.fish for one, _ in found), default=0) or 1
     step = (end - _LEFT) / len(found)
-    radius = round(min(step / 2 - 0.7, 8.5, _HEIGHT / highest / 2 - 0.3), 2)
-    dotted = radius >= _SMALLEST
+    dotted = _HEIGHT / highest / 2 - 0.3 >= _SMALLEST
+    radius = round(min(step / 2 - 0.7, 8.5, max(_HEIGHT / highest / 2 - 0.3, _SMALLEST)), 2)
     tall = max(_LEAST, highest * (2 * radius + 1) if dotted else _HEIGHT)
     foot = top + tall
     across = [round(_LEFT + step * i, 2) for i in range(len(found) + 1)]
@@ -119,6 +121,11 @@ def chart_of(wording: Wording, results: Sequence[Result]) -> Chart | None:
         heads=("score", *(title for _, title in _legend(wording, found))),
         rows=tuple(_figures(wording, found)),
     )
+
+
+def _clipped(title: str) -> str:
+    """A title short enough to stand beside its line; the legend has it whole."""
+    return title if len(title) <= _LONGEST else f"{title[: _LONGEST - 1]}…"
 
 
 def _order(wording: Wording, result: Result) -> int:

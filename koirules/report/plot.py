@@ -15,8 +15,8 @@ from koirules.report.score_bins import most_points
 from koirules.results.result import Result
 from koirules.vocabulary.kinds import shortest
 
-PAINTS = ("#0b525b", "#e69f00", "#2f6db5", "#f0e442", "#4b3f72", "#b9d4ea", "#8c3b1a", "#5aa7a7")
-"""The colours of sections, neighbours apart in lightness and for eyes that do not tell red from green; then over again."""
+PAINTS = ("#0b3238", "#e3b23c", "#356fb3", "#f3efb0", "#7a3a5a", "#bcd6e8", "#2f8f83", "#e08a5b")
+"""The colours of sections: each has a lightness of its own, so that they are told apart in grey too; then over again."""
 
 _OPEN = "#d0d9d6"
 _LEFT, _RIGHT, _TALL = 64.0, 150.0, 360.0

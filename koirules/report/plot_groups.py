@@ -33,16 +33,16 @@ def groups(results: Sequence[Result], about: About) -> tuple[Group, ...]:
     ordered = best_first(tuple(wording.grades), results)
     if any(result.course for result in results):
         return _by_round(ordered, about)
+    alike = sorted(ordered, key=lambda result: _alike(wording, result))
     return tuple(
-        Group(title, tuple(fish))
-        for title, fish in groupby(
-            sorted(
-                ordered,
-                key=lambda result: (wording.place[result.possible[0]], result.grade is None, len(result.possible)),
-            ),
-            lambda result: _grade_title(wording, result),
-        )
+        Group(title, tuple(fish)) for title, fish in groupby(alike, lambda result: _grade_title(wording, result))
     )
+
+
+def _alike(wording: Wording, result: Result) -> tuple[int, bool, tuple[int, ...]]:
+    """Brings fish together that got, or could get, the same grades; the sort keeps their order."""
+    places = tuple(wording.place[name] for name in result.possible)
+    return places[0], result.grade is None, places
 
 
 def _grade_title(wording: Wording, result: Result) -> str:

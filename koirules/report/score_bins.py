@@ -61,7 +61,7 @@ def binned(results: Sequence[Result]) -> list[tuple[Bin, list[Result]]]:
     for result in results:
         if result.score_high - result.score_low <= _WIDEST * most:
             middle = (result.score_low + result.score_high) / 2
-            there[int(min(max(middle, Decimal(0)) // step, number - 1))].append(result)
+            there[min(int(middle // step), number - 1)].append(result)
     return [
         (
             Bin(

@@ -12,11 +12,11 @@ import pytest
 from attrs import evolve
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from koirules.report.html_results import MOST_FISH
 
 from koirules.explain.score_lines import GradeLine
 from koirules.report.page_markup import Markup, element, escaped
 from koirules.report.result_files import About, write_results
+from koirules.report.results_page import MOST_FISH
 from koirules.report.score_bins import bins
 from koirules.results.course import AlertShown, Fate, RoundCourse, Step, Tied
 from koirules.results.decisions import Decision
@@ -79,25 +79,30 @@ def test_a_page_has_the_standard_the_totals_every_fish_and_the_cautions(tmp_path
     for told in (
         "Lantern Bay house standard",
         "edition 2026-1 · kohaku · tosai",
-        "2 fish from lot.csv",
+        "2 fish · lot.csv",
         "Changed for this run: grown_length = 70 cm",
         "Handle each fish briefly.",
         "not settled150 %",
         "could be keep or hold150 %",
-        "71.5 points",
-        "71.5 to 80 points",
+        "71.5 of 100",
+        "71.5 to 80",
         "30 of 50",
         "pond3",
+        "A grade is the result of one look by one standard: before you act on one",
     ):
         assert told in read.text, told
-    assert [attrs["id"] for tag, attrs in read.elements if attrs.get("class") == "fish"] == ["fish-1", "fish-0"]
-    (title,) = re.findall("<title>(.*)</title>", (tmp_path / "results.html").read_text(encoding="utf-8"))
+    cards = [attrs["id"] for tag, attrs in read.elements if (attrs.get("class") or "").split()[:1] == ["fish"]]
+    assert sorted(cards) == ["fish-0", "fish-1"]
+    title, *_ = re.findall("<title>(.*)</title>", (tmp_path / "results.html").read_text(encoding="utf-8"))
     assert title == "lot.csv by Lantern Bay house standard"
 
 
 def test_a_page_names_what_a_picture_shows(tmp_path):
     labels = [attrs["aria-label"] for tag, attrs in page(tmp_path).elements if tag == "svg" and "aria-label" in attrs]
-    assert labels == ["Scores of 2 fish. Grade lines: keep from 75; hold from 60."]
+    assert labels == [
+        "keep 0, hold 1, out 0, not settled 1",
+        "Scores of 2 fish. Grade lines: keep from 75; hold from 60.",
+    ]
 
 
 def test_a_page_allows_its_own_style_and_script_and_nothing_from_outside(tmp_path):
@@ -110,7 +115,7 @@ def test_a_page_allows_its_own_style_and_script_and_nothing_from_outside(tmp_pat
     for name, tag in (("style-src", "style"), ("script-src", "script")):
         (inside,) = re.findall(f"<{tag}>(.*?)</{tag}>", text, re.DOTALL)
         assert rules[name] == f"'sha256-{base64.b64encode(hashlib.sha256(inside.encode()).digest()).decode()}'"
-    assert not re.search(r"https?:|//[a-z]|@import|url\(", text)
+    assert not re.search(r"https?:|//[a-z]|@import|url\((?!#)", text)
     assert " style=" not in text and not re.search(r"<[^>]+ on\w+=", text)
 
 
@@ -123,7 +128,7 @@ def test_titles_in_another_language_say_which_it_is(tmp_path):
 
 def test_a_page_without_sections_or_without_fish_is_a_page(tmp_path):
     plain = {"sections": {}, "score_low": Decimal(0), "score_high": Decimal(0)}
-    assert "points" not in page(tmp_path, [result(**plain)]).text
+    assert "gains" not in page(tmp_path, [result(**plain)]).text
     assert "0 fish" in page(tmp_path, []).text
     assert "hold1100 %" in page(tmp_path, [SETTLED], About("t", "1", None, "r.koi")).text
 
@@ -227,7 +232,9 @@ def test_scores_are_counted_in_even_steps_up_to_all_that_could_be_had():
     found = bins([scored("0"), scored("4.99"), scored("5"), scored("100", grade="keep"), scored("99", "100")])
     assert [(one.low, one.high) for one in found] == [(i * 5, i * 5 + 5) for i in range(20)]
     assert [one.fish for one in found] == [2, 1, *[0] * 17, 2]
-    assert (found[-1].settled, found[-1].unsettled) == (Counter(keep=1), 1)
+    # A grade is settled where the score is not.
+    assert (found[-1].settled, found[-1].unsettled) == (Counter(keep=1, hold=1), 0)
+    assert bins([scored("10", "90")])[2].fish == 0  # set aside early: it could lie anywhere
 
 
 @given(
@@ -247,6 +254,6 @@ def test_every_fish_is_counted_once_where_its_score_lies(worth, shares):
 def test_every_grade_has_a_shade_and_the_last_one_its_own(tmp_path, count):
     grades = tuple(GradeLine(f"g{i}", f"g{i}", None) for i in range(count))
     read = page(tmp_path, [result(possible=("g0",))], evolve(WHOLE, grades=grades))
-    shades = [attrs["class"] for tag, attrs in read.elements if attrs.get("class", "").startswith("mark shade")]
-    assert shades[0] == "mark shade-0"
-    assert shades[count - 1] == ("mark shade-6" if count > 1 else "mark shade-0")
+    shades = [attrs["class"] for tag, attrs in read.elements if (attrs.get("class") or "").startswith("badge shade")]
+    assert shades[0] == "badge shade-0"
+    assert shades[count - 1] == ("badge shade-4" if count > 1 else "badge shade-0")

@@ -171,7 +171,7 @@ def test_a_page_carries_the_photographs_that_are_there_and_names_the_others(page
 def test_a_photograph_is_seen_on_the_card_side_by_side_and_on_paper(page, tmp_path):
     with running_browser() as browser:
         shown = Page(browser, 390, 844, script=True, touch=True).open(page)
-        assert shown.run("document.querySelector('.pictures img').decode().then(() => true)")
+        assert shown.run("document.querySelector('.panel img').decode().then(() => true)")
         shown.run("document.querySelectorAll('.chosen')[0].click(); document.querySelectorAll('.chosen')[1].click()")
         shown.run("document.getElementById('compare').click()")
         assert shown.run("document.querySelectorAll('#side img').length") == 1

@@ -92,12 +92,15 @@ def test_fish_stand_best_first_in_groups_with_a_cut_between_them(tmp_path, lot):
     found = groups(results, about)
     assert [(group.title, len(group.fish)) for group in found] == [
         ("keep", 10),
-        ("not settled (keep or worse)", 3),
+        ("not settled (keep or hold)", 2),
+        ("not settled (keep or pond grade)", 1),
         ("hold", 15),
-        ("not settled (hold or worse)", 6),
+        ("not settled (hold or sell)", 2),
+        ("not settled (hold or sell or pond grade or out of the lot)", 3),
+        ("not settled (hold or pond grade)", 1),
         ("sell", 22),
         ("pond grade", 10),
-        ("not settled (pond grade or worse)", 1),
+        ("not settled (pond grade or out of the lot)", 1),
         ("out of the lot", 5),
     ]
     root = plotted(tmp_path, results, about)
@@ -149,7 +152,7 @@ def test_a_plot_says_in_words_what_it_shows_and_which_settings_were_changed(tmp_
     assert root.find(f"{SVG}title").text == "lot.csv by Lantern Bay house standard, edition 2026-1"
     told = root.find(f"{SVG}desc").text
     assert told == (
-        "Points of 2 fish by section. 1 not settled (keep or worse); 1 hold. Grade lines: keep from 75; hold from 60."
+        "Points of 2 fish by section. 1 not settled (keep or hold); 1 hold. Grade lines: keep from 75; hold from 60."
     )
     assert any("changed for this run: grown_length = 70 cm" in word for word in words(root))
 

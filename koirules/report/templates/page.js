@@ -188,10 +188,12 @@
     }
     table.createTHead().append(head);
     const body = table.createTBody();
-    addRow(body, "Grade", chosen.map((card) => make("td", card.querySelector(".grade").textContent)));
-    addRow(body, "Standard", chosen.map((card) => make("td", (card.querySelector(".by") || make("p")).textContent)));
+    addRow(body, "Grade", chosen.map((card) => make("td", card.querySelector(".grade").textContent.trim())));
+    const standards = at("standard") ? [...at("standard").options] : [];
+    const by = (card) => (standards.find((one) => one.value === card.dataset.standard) || make("p")).textContent;
+    if (standards.length) addRow(body, "Standard", chosen.map((card) => make("td", by(card))));
     addRow(body, "Pictures", chosen.map(pictures));
-    addRow(body, "Score", chosen.map((card) => make("td", (card.querySelector(".score") || make("p")).textContent)));
+    addRow(body, "Score", chosen.map((card) => make("td", (card.querySelector(".score") || make("p")).textContent.trim())));
     for (const row of at("rows").children) {
       const rows = chosen.map((card) => rowOf(card, row.dataset.row));
       const most = rows.map((one) => one && one.matches(".criteria tr") && one.children[2].textContent).find(Boolean);
