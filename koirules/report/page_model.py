@@ -87,6 +87,7 @@ class Fish:
     labels: tuple[tuple[str, str, str], ...]
     course: tuple[tuple[str, str, str, str], ...]
     points: tuple[str, ...]
+    silence: str = ""
 
     @property
     def picture(self) -> Seen | None:
@@ -334,6 +335,7 @@ class _Maker:
             labels=tuple(self._labels(result, photograph)) if house else (),
             course=tuple(_course(wording, self.titles, result)) if house else (),
             points=tuple(for_people(one.low, one.high) for one in result.sections.values()),
+            silence=_silence(result) if house else "",
         )
 
     def _labels(self, result: Result, photograph: Photograph | None) -> Iterator[tuple[str, str, str]]:
@@ -344,6 +346,15 @@ class _Maker:
         yield from (
             (name, text, self.titles.row("label", name)) for name, text in result.labels.items() if name not in shown
         )
+
+
+def _silence(result: Result) -> str:
+    """What was assumed of a fish because nobody mentioned it, apart from what was seen."""
+    if not result.assumed:
+        return ""
+    told = ", ".join(name.replace("_", " ") for name in result.assumed)
+    rests = "; without that, another grade is possible" if result.rests_on_silence else ""
+    return f"Not mentioned, and taken as the page says: {told}{rests}."
 
 
 def _badge(wording: Wording, grade: str) -> Badge:

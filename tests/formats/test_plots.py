@@ -105,7 +105,7 @@ def test_fish_stand_best_first_in_groups_with_a_cut_between_them(tmp_path, lot):
     ]
     root = plotted(tmp_path, results, about)
     assert [f"{group.title}, {len(group.fish)}" for group in found] == [word for word in words(root) if ", " in word][
-        -8:
+        -len(found) :
     ]
     upright = [one.text for one in root.iter(f"{SVG}text") if one.get("transform")]
     assert upright == [fish.fish for group in found for fish in group.fish]
