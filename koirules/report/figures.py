@@ -5,8 +5,7 @@ from __future__ import annotations
 from decimal import ROUND_FLOOR, ROUND_HALF_UP, Decimal
 
 from koirules.vocabulary.kinds import shortest
-
-_TENTH = Decimal("0.1")
+from koirules.vocabulary.rounding import round_to
 
 
 def figure(low: Decimal, high: Decimal) -> str:
@@ -19,8 +18,8 @@ def in_hundredths(low: Decimal, high: Decimal) -> str:
     return f"{low:.2f}" if low == high else f"{low:.2f} to {high:.2f}"
 
 
-def for_people(low: Decimal, high: Decimal | None = None) -> str:
-    """Points with one decimal, halves up: `99.8`, `81 to 82.9`.
+def in_tenths(low: Decimal, high: Decimal | None = None) -> str:
+    """Points as a page shows them, with one decimal, halves up: `99.8`, `81 to 82.9`.
 
     A number is never rounded up to a whole one: 75.98 is 75.9 and not 76, on which a grade may hang.
     """
@@ -29,7 +28,7 @@ def for_people(low: Decimal, high: Decimal | None = None) -> str:
 
 
 def _tenth(value: Decimal) -> str:
-    rounded = value.quantize(_TENTH, ROUND_HALF_UP)
-    if rounded == rounded.to_integral_value() and rounded > value:
-        rounded = value.quantize(_TENTH, ROUND_FLOOR)
-    return shortest(rounded)
+    told = round_to(value, 1, ROUND_HALF_UP)
+    if told == told.to_integral_value() and told > value:
+        told = round_to(value, 1, ROUND_FLOOR)
+    return shortest(told)

@@ -12,7 +12,7 @@ from decimal import Decimal
 from attrs import frozen
 
 from koirules.report.appearance import Appearance
-from koirules.report.figures import for_people
+from koirules.report.figures import in_tenths
 from koirules.report.page_words import Wording
 from koirules.results.reason import Reason, State
 from koirules.results.result import Result
@@ -60,8 +60,8 @@ def told(wording: Wording, result: Result, look: Appearance | None = None, *, ea
     gains, losses = _gains(result.reasons), _losses(result)
     return Told(
         _sentence(wording, result, gains, losses, look, each),
-        tuple(Line(f"+{for_people(one.score_low or Decimal(0))}", short(one.title)) for one in gains[:_MOST_LISTED]),
-        tuple(Line(f"−{for_people(points)}", short(one.title)) for one, points in losses[:_MOST_LISTED]),
+        tuple(Line(f"+{in_tenths(one.score_low or Decimal(0))}", short(one.title)) for one in gains[:_MOST_LISTED]),
+        tuple(Line(f"−{in_tenths(points)}", short(one.title)) for one, points in losses[:_MOST_LISTED]),
     )
 
 
@@ -85,7 +85,7 @@ def _gains(reasons: Sequence[Reason]) -> list[Reason]:
 def _losses(result: Result) -> list[tuple[Reason, Decimal]]:
     """What surely missed points or took some, the most first; a bonus that was not given is none."""
     found = [(one, one.left_on_table) for one in result.left_on_table if one.kind != "bonus"]
-    return [(one, points) for one, points in found if for_people(points) != "0"]
+    return [(one, points) for one, points in found if in_tenths(points) != "0"]
 
 
 def _sentence(

@@ -12,7 +12,7 @@ from attrs import field, frozen
 from koirules.records.about import About
 from koirules.records.not_graded import NotGraded, Row, by_standard
 from koirules.report.audience import Audience
-from koirules.report.figures import figure, for_people, in_hundredths
+from koirules.report.figures import figure, in_hundredths, in_tenths
 from koirules.report.fish_drawing import Shared
 from koirules.report.fish_words import Told, told
 from koirules.report.page_pictures import Pictures, Seen, seen
@@ -317,7 +317,7 @@ class _Maker:
             standing=standing,
             recorded=recorded,
             badge=_badge_of(wording, result),
-            score=for_people(result.score_low, result.score_high) if result.sections else "",
+            score=in_tenths(result.score_low, result.score_high) if result.sections else "",
             scores=f"{result.score_low} {result.score_high}",
             grades=" ".join(str(self.titles.grades.index(wording.grades[one].title)) for one in result.possible),
             stops=_stops_of(wording, result) if house else "",
@@ -334,7 +334,7 @@ class _Maker:
             else (),
             labels=tuple(self._labels(result, photograph)) if house else (),
             course=tuple(_course(wording, self.titles, result)) if house else (),
-            points=tuple(for_people(one.low, one.high) for one in result.sections.values()),
+            points=tuple(in_tenths(one.low, one.high) for one in result.sections.values()),
             silence=_silence(result) if house else "",
         )
 
@@ -399,7 +399,7 @@ def _open_words(wording: Wording, results: Sequence[Result]) -> Iterator[tuple[s
 def _bar(titles: _Titles, section: SectionResult, widest: Decimal) -> Bar:
     return Bar(
         section.title,
-        f"{for_people(section.low, section.high)} of {figure(section.worth, section.worth)}",
+        f"{in_tenths(section.low, section.high)} of {figure(section.worth, section.worth)}",
         titles.row("section", section.name),
         width(section.worth, widest),
         width(section.low, widest),

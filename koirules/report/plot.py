@@ -15,7 +15,7 @@ from koirules.report.score_bins import most_points
 from koirules.results.result import Result
 from koirules.vocabulary.kinds import shortest
 
-PAINTS = ("#0b3238", "#e3b23c", "#356fb3", "#f3efb0", "#7a3a5a", "#bcd6e8", "#2f8f83", "#e08a5b")
+PAINTS = ("#0b3238", "#e88931", "#2a427e", "#cfb49b", "#7a2bc9", "#edc9c9", "#a25f22", "#e1efde")
 """The colours of sections: each has a lightness of its own, so that they are told apart in grey too; then over again."""
 
 _OPEN = "#d0d9d6"
