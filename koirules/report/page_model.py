@@ -88,6 +88,7 @@ class Fish:
     course: tuple[tuple[str, str, str, str], ...]
     points: tuple[str, ...]
     silence: str = ""
+    looks: tuple[str, ...] = ()
 
     @property
     def picture(self) -> Seen | None:
@@ -336,6 +337,7 @@ class _Maker:
             course=tuple(_course(wording, self.titles, result)) if house else (),
             points=tuple(in_tenths(one.low, one.high) for one in result.sections.values()),
             silence=_silence(result) if house else "",
+            looks=tuple(_looks(wording, result)) if house else (),
         )
 
     def _labels(self, result: Result, photograph: Photograph | None) -> Iterator[tuple[str, str, str]]:
@@ -355,6 +357,14 @@ def _silence(result: Result) -> str:
     told = ", ".join(name.replace("_", " ") for name in result.assumed)
     rests = "; without that, another grade is possible" if result.rests_on_silence else ""
     return f"Not mentioned, and taken as the page says: {told}{rests}."
+
+
+def _looks(wording: Wording, result: Result) -> Iterator[str]:
+    """What came of a fish at each look of its sorting, and what the later ones changed."""
+    for look in result.looks:
+        titles = " or ".join(wording.grades[name].title for name in look.possible)
+        points = f", {in_tenths(look.score_low, look.score_high)} points" if result.sections else ""
+        yield f"Look {look.number}: {titles}{points}{''.join(f'; {change}' for change in look.changes)}"
 
 
 def _badge(wording: Wording, grade: str) -> Badge:
