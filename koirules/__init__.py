@@ -60,7 +60,18 @@ _ROOMS = {
 }
 
 
+def __dir__() -> list[str]:
+    return sorted([*__all__, "__version__"])
+
+
 def __getattr__(name: str) -> Any:
+    if name == "__version__":
+        from importlib.metadata import PackageNotFoundError, version
+
+        try:
+            return version("koirules")
+        except PackageNotFoundError:  # run from a checkout that was never installed
+            return "0"
     # The public names are fetched when they are first asked for: `koirules --help` needs none of them.
     from importlib import import_module
 

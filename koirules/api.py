@@ -8,9 +8,9 @@ from decimal import Decimal
 from functools import cached_property
 from os import PathLike
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, TypeVar, overload
 
-from attrs import define, evolve, field
+from attrs import evolve, field, fields, frozen
 
 from koirules.loading.files import load
 from koirules.plugins import Registry, load_registry
@@ -19,6 +19,8 @@ from koirules.standard.parts import Rules, Setting
 from koirules.vocabulary.traits import Trait
 
 if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of them
+    import polars as pl
+
     from koirules.analysis.diff.comparison import Comparison
     from koirules.explain.score_lines import GradeLine
     from koirules.grading.at_once import AtOnce
@@ -34,8 +36,11 @@ if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of
     from koirules.results.result import Result
     from koirules.standard.check.checker import Checked
 
+_Frame = TypeVar("_Frame")
+"""A frame of any library that `Standard.grade_frame` takes."""
 
-@define(slots=False, frozen=True)
+
+@frozen(slots=False, repr=False)
 class Standard:
     """A checked standard, ready to grade.
 
@@ -51,6 +56,20 @@ class Standard:
     exact: bool = False
     warnings: tuple[Problem, ...] = field(default=(), repr=False)
     _batches: dict[tuple[bool, bool], BatchGrader] = field(factory=dict, init=False, eq=False, repr=False)
+
+    def __repr__(self) -> str:
+        changes = "".join(f", {name}={self.settings[name].value}" for name in self.changed)
+        return f"Standard({self.title!r}, edition={self.edition!r}, seal={self.seal[:6] + '…'!r}{changes})"
+
+    def __hash__(self) -> int:
+        return hash((self.seal, self.changed, self.language))
+
+    def __getstate__(self) -> dict[str, object]:
+        """A standard is copied and pickled as what it says; what was compiled of it is compiled again where it is needed."""
+        return {one.name: getattr(self, one.name) for one in fields(type(self)) if one.init}
+
+    def __setstate__(self, state: Mapping[str, object]) -> None:
+        self.__dict__.update(state, _batches={})
 
     @property
     def title(self) -> str:
@@ -286,6 +305,10 @@ class Standard:
 
         return BatchGrader(self.rules, self.settings, self.grader, sections, faults)
 
+    @overload
+    def grade_frame(self, frame: pl.LazyFrame, *, sections: bool = True, faults: bool = False) -> pl.DataFrame: ...
+    @overload
+    def grade_frame(self, frame: _Frame, *, sections: bool = True, faults: bool = False) -> _Frame: ...
     def grade_frame(self, frame: Any, *, sections: bool = True, faults: bool = False) -> Any:
         """Grade every row of a frame: Polars (eager or lazy), pandas, Arrow or a DuckDB relation, and what comes is the same.
 

@@ -15,7 +15,7 @@ from koirules.api import Standard, load_standard
 from koirules.classes.table import ClassTable
 from koirules.commands.classing import with_classes
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
-from koirules.grading.whole_batch import BatchResult
+from koirules.grading.whole_batch import BatchResult, looked_at_again
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Cell, Problem, RecordError, StandardError, mixed
 from koirules.problems import parts as say
@@ -244,8 +244,7 @@ def graded(
         return Graded(batch, graded_together(standard, batch.records, decided))
     with click.progressbar(batch.records, label="Grading", file=sys.stderr) as bar:
         results = tuple(standard.grade_record(record) for record in bar)
-    for result, found in zip(results, look_again(batch.records, standard.traits, standard.rules.stage), strict=True):
-        result.look_again = found
+    results = looked_at_again(results, look_again(batch.records, standard.traits, standard.rules.stage))
     return Graded(batch, BatchResult(results, records=batch.records))
 
 

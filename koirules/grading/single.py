@@ -83,8 +83,7 @@ class Grader:
         if sure is None:
             return self.result(whole, self.evaluator.run_whole(whole.readings))
         result = self.settled(whole.fish, whole.labels, sure, whole)
-        result.outside = whole.outside
-        return result
+        return evolve(result, outside=whole.outside) if whole.outside else result
 
     def _whole(self, record: Record) -> Record:
         """A record with its derived traits, and its grown ones beside it. A result tells no doubts."""
@@ -137,10 +136,9 @@ class Grader:
 
     def _told_of_silence(self, result: Result, readings: Mapping[str, Any]) -> Result:
         """A result that says what was assumed of its fish, and whether its grade rests on that."""
-        if self.silence is not None:
-            result.assumed = self.silence.assumed(readings)
-            result.rests_on_silence = self.rests_on_silence(readings)
-        return result
+        if self.silence is None:
+            return result
+        return evolve(result, assumed=self.silence.assumed(readings), rests_on_silence=self.rests_on_silence(readings))
 
     def rests_on_silence(self, readings: Mapping[str, Any]) -> bool:
         """Whether something was assumed of a fish without which two grades or more would be possible."""

@@ -16,7 +16,7 @@ from koirules.grading.single import Grader
 from koirules.problems import RecordError
 from koirules.results.course import AlertShown, RoundCourse
 from koirules.results.decisions import Decision
-from koirules.results.look_again import look_again
+from koirules.results.look_again import LookAgain, look_again
 from koirules.results.record import Look, Record
 from koirules.results.result import LookResult, Result
 from koirules.rounds.course_words import CourseTeller
@@ -34,7 +34,7 @@ from koirules.standard.types import TextLabel
 Readings = dict[str, Any]
 
 
-@frozen
+@frozen(repr=False)
 class BatchResult:
     """What came of a batch: the results in the order of the records, alerts, and what each round did.
 
@@ -46,10 +46,25 @@ class BatchResult:
     rounds: tuple[RoundCourse, ...] = ()
     records: tuple[Record, ...] = field(default=(), repr=False, eq=False)
 
+    def __repr__(self) -> str:
+        return f"BatchResult({len(self.results)} fish, {len(self.alerts)} alerts, {len(self.rounds)} rounds)"
+
     @property
     def decided(self) -> int:
         """How many fish have a grade that a person decided."""
         return sum(result.decision is not None for result in self.results)
+
+
+def looked_at_again(results: Sequence[Result], found: Sequence[tuple[LookAgain, ...]]) -> tuple[Result, ...]:
+    """Results with what was recorded of each fish and is unlikely."""
+    return tuple(
+        evolve(result, look_again=unlikely) if unlikely else result
+        for result, unlikely in zip(results, found, strict=True)
+    )
+
+
+def _carrying(result: Result, carried: tuple[str, ...]) -> Result:
+    return evolve(result, carried=carried) if carried else result
 
 
 @define(slots=False)
@@ -103,15 +118,11 @@ class WholeBatch:
         self.grader.evaluator.ahead.prepare([record.readings for record in records])
         several = any(len(record.looks) > 1 for record in records)
         if not self.needed and not decisions and not several:
-            results = tuple(self.grader.grade(record) for record in records)
-            for result, record in zip(results, records, strict=True):
-                result.carried = self._carried(record)
+            results = tuple(_carrying(self.grader.grade(record), self._carried(record)) for record in records)
             graded = BatchResult(results, records=tuple(records))
         else:
             graded = self._grade(records, decisions, day, alone=False)
-        for result, found in zip(graded.results, again, strict=True):
-            result.look_again = found
-        return graded
+        return evolve(graded, results=looked_at_again(graded.results, again))
 
     def alone(self, record: Record) -> Result:
         """Grade a fish by itself, for which no figure of a batch is recorded."""
@@ -138,9 +149,10 @@ class WholeBatch:
             for number, (record, trace) in enumerate(zip(records, traces, strict=True))
         ]
         seen = {} if alone else self._looks(records)
-        for number, (result, record) in enumerate(zip(results, records, strict=True)):
-            result.carried = self._carried(record)
-            result.looks = self._results_of_looks(record, number, traces[number], seen)
+        for number, record in enumerate(records):
+            looks = self._results_of_looks(record, number, traces[number], seen)
+            carrying = _carrying(results[number], self._carried(record))
+            results[number] = evolve(carrying, looks=looks) if looks else carrying
         if not self.rules.rounds and not self.rules.alerts:
             return BatchResult(tuple(results), records=tuple(records))
         outcomes = [each | outcome_readings(self.rules, trace) for each, trace in zip(readings, final, strict=True)]
@@ -164,8 +176,8 @@ class WholeBatch:
         traces_at = {look: then for look, (_, then) in seen.items()}
         plain = self.grader.reasoner.teller.plain
         teller = CourseTeller(self.rules, self.settings, plain, records, final, day, traces_at)
-        for result, course in zip(results, teller.courses(runs, kept_by_hand), strict=True):
-            result.course = course
+        courses = teller.courses(runs, kept_by_hand)
+        results = [evolve(result, course=course) for result, course in zip(results, courses, strict=True)]
         alerts, rounds = self._shown(outcomes), teller.rounds(runs, kept_by_hand)
         return BatchResult(tuple(results), tuple(alerts), tuple(rounds), tuple(records))
 

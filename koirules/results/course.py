@@ -7,12 +7,12 @@ from collections.abc import Callable
 from enum import Enum
 from functools import cached_property
 
-from attrs import define, field, frozen
+from attrs import field, frozen
 
 from koirules.results.decisions import Decision
 
 
-@define(slots=False)
+@frozen(slots=False)
 class Step:
     """What became of a fish in a round that looked at it.
 
@@ -33,6 +33,10 @@ class Step:
     sent: str = ""
     again: datetime.date | None = None
     _tell: Callable[[], str] = field(default=str, repr=False, eq=False)
+
+    def __getstate__(self) -> dict[str, object]:
+        """A step is copied and pickled with its words, and not with what tells them."""
+        return {**self.__dict__, "why": self.why, "_tell": str}
 
     @property
     def kept(self) -> bool:

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from decimal import Decimal
 from enum import Enum
 from itertools import repeat
+from operator import eq
 from typing import NamedTuple, Protocol, overload
 
 from attrs import frozen
@@ -77,6 +78,15 @@ class Reason(tuple[Given, Tale]):
     """Why: one criterion, fault, lift or grade, with what was read and what it gave (`Given`)."""
 
     __slots__ = ()
+
+    def __repr__(self) -> str:
+        return f"Reason({self.kind} {self.name!r}: {self.words!r})"
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Reason) and self[0] == other[0] and self.words == other.words
+
+    def __hash__(self) -> int:
+        return hash(self[0])
 
     @property
     def given(self) -> Given:
@@ -208,4 +218,10 @@ class Reasons(Sequence[Reason]):
         return Reason((self._given[at], self._tale))
 
     def __repr__(self) -> str:
-        return f"Reasons({list(self._given)!r})"
+        return f"Reasons({len(self)} of {', '.join(dict.fromkeys(one.about.kind for one in self._given))})"
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Reasons) and len(self) == len(other) and all(map(eq, self, other))
+
+    def __hash__(self) -> int:
+        return hash(tuple(self._given))

@@ -6,9 +6,10 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 from decimal import Decimal
 from functools import cached_property
+from types import MappingProxyType
 from typing import Protocol
 
-from attrs import define, field, frozen
+from attrs import field, frozen
 
 from koirules.candidates.changes import NearestChanges
 from koirules.results.course import Fate, Step
@@ -78,7 +79,15 @@ class Contribution:
     reason: Reason | None
 
 
-@define(slots=False)
+def _unchanging_sections(sections: Mapping[str, SectionResult]) -> Mapping[str, SectionResult]:
+    return MappingProxyType(sections)
+
+
+def _unchanging_labels(labels: Mapping[str, str]) -> Mapping[str, str]:
+    return MappingProxyType(labels)
+
+
+@frozen(slots=False, repr=False)
 class Result:
     """The result of one fish.
 
@@ -95,10 +104,10 @@ class Result:
     possible: tuple[str, ...]
     score_low: Decimal
     score_high: Decimal
-    sections: Mapping[str, SectionResult]
+    sections: Mapping[str, SectionResult] = field(hash=False, converter=_unchanging_sections)
     faults: tuple[str, ...]
     lifts: tuple[str, ...]
-    labels: Mapping[str, str] = field(factory=dict)
+    labels: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_labels)
     hangs_on: tuple[str, ...] = ()
     decision: Decision | None = None
     by_rules: tuple[str, ...] = ()
@@ -111,6 +120,11 @@ class Result:
     outside: str = ""
     look_again: tuple[LookAgain, ...] = ()
     _reasons: Sequence[Reason] | None = field(default=None, init=False, repr=False, eq=False)
+
+    def __repr__(self) -> str:
+        low, high = self.score_low, self.score_high
+        score = f"{low}" if low == high else f"{low} to {high}"
+        return f"Result({self.fish!r}, {' or '.join(self.possible)!r}, score={score})"
 
     @property
     def grade(self) -> str | None:
@@ -158,9 +172,11 @@ class Result:
     def reasons(self) -> Sequence[Reason]:
         """Every reason, in the order of the rule file."""
         # A cached property would take a lock, longer than the reasons take themselves.
-        if self._reasons is None:
-            self._reasons = () if self._behind is None else self._behind.reasons()
-        return self._reasons
+        known = self._reasons
+        if known is None:
+            known = () if self._behind is None else self._behind.reasons()
+            self.__dict__["_reasons"] = known
+        return known
 
     @cached_property
     def main_reasons(self) -> tuple[Reason, ...]:
