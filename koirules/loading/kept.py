@@ -38,7 +38,9 @@ _KIND, _FORM = "standards", "1"
 
 _ROOMS = tuple(f"koirules.{room}." for room in ("language", "meaning", "problems", "standard", "vocabulary"))
 _PLAIN = {("decimal", "Decimal"), ("datetime", "date"), ("koirules.read_only", "read_only")}
-_UNITS = ("koirules.vocabulary.units", "unit_of")
+_ROWS = {("koirules.vocabulary.units", "unit_of"), ("koirules.meaning.aggregates", "_named")}
+"""Functions that give a row of one of our tables by its name."""
+_KNOWN = _PLAIN | _ROWS
 _DAMAGED = (
     pickle.UnpicklingError,
     EOFError,
@@ -132,7 +134,7 @@ class _Writer(pickle.Pickler):
     def persistent_id(self, one: Any) -> Any:
         if callable(one) and not isinstance(one, type) and not attrs.has(type(one)):
             # The functions that pickle writes for a class or a unit are no part of what is kept, and are known by name.
-            if (getattr(one, "__module__", ""), getattr(one, "__name__", "")) in {*_PLAIN, _UNITS}:
+            if (getattr(one, "__module__", ""), getattr(one, "__name__", "")) in _KNOWN:
                 return None
             raise pickle.PicklingError(f"{one!r} is code")
         return self._names.get(id(one))
@@ -149,10 +151,10 @@ class _Reader(pickle.Unpickler):
         return variety.traits[which] if kind.endswith("trait") else variety.measures[int(which)]
 
     def find_class(self, module: str, name: str) -> Any:
-        if (module, name) not in {*_PLAIN, _UNITS} and not module.startswith(_ROOMS):
+        if (module, name) not in _KNOWN and not module.startswith(_ROOMS):
             raise pickle.UnpicklingError(f"{module}.{name} is no part of a standard")
         found = getattr(import_module(module), name)
-        if (module, name) in {*_PLAIN, _UNITS} or _is_data(found):
+        if (module, name) in _KNOWN or _is_data(found):
             return found
         raise pickle.UnpicklingError(f"{module}.{name} is no part of a standard")
 
