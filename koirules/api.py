@@ -30,6 +30,7 @@ if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of
     from koirules.grading.questions import Known, Question, Questioner
     from koirules.grading.single import Grader
     from koirules.grading.whole_batch import BatchResult, WholeBatch
+    from koirules.notes.reader import Notes, NotesReader
     from koirules.results.decisions import Decision
     from koirules.results.mapping_record import RecordReader
     from koirules.results.record import Record
@@ -248,10 +249,25 @@ class Standard:
         """
         from koirules.records.records import read_every_look
 
-        batch = read_every_look(Path(path), self.traits, labels)
+        batch = read_every_look(Path(path), self.traits, labels, lambda: self.notes_reader)
         if is_refused(batch.problems):
             raise RecordError([problem for problem in batch.problems if not problem.warning])
         return batch.records
+
+    @cached_property
+    def notes_reader(self) -> NotesReader:
+        """What reads notes by the phrases of this standard and of its varieties."""
+        from koirules.notes.reader import NotesReader
+
+        return NotesReader.of(self.rules)
+
+    def read_notes(self, text: str, file: str = "notes") -> Notes:
+        """Notes in free order, as they are said at the tub: a line a fish, its remarks between commas.
+
+        Each fish of what comes back says what was understood, by which phrase, and what was not; `records` are ready for
+        `grade_batch`. What is wrong with the lines is in `problems`, and nothing is raised for it.
+        """
+        return self.notes_reader.read(text, file)
 
     @cached_property
     def whole_batch(self) -> WholeBatch:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from pathlib import Path
 
 import click
@@ -21,7 +22,7 @@ from koirules.commands.inputs import (
     varieties_installed,
 )
 from koirules.commands.output import CAUTION_IN_SHORT, cautions_of, show_cautions, show_paragraph, show_problems, stop
-from koirules.commands.render.batch import is_short, tell_batch
+from koirules.commands.render.batch import is_short, tell_batch, unread_in
 from koirules.commands.writing_results import about_of, check_paths, write_all
 
 
@@ -136,3 +137,5 @@ def command(
     if failed:
         show_problems(failed)
         stop("Not everything was written.")
+    if unread_in(batch.results):
+        sys.exit(1)  # nobody knows yet what was said of these fish

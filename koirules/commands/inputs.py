@@ -193,7 +193,7 @@ class Graded:
 
 def records_from(standard: Standard, records: str, labels: Sequence[str]) -> Batch:
     """Read a file of records and derive their traits; what is wrong is among its problems."""
-    batch = read_records(Path(records), standard.traits, labels)
+    batch = read_records(Path(records), standard.traits, labels, lambda: standard.notes_reader)
     measured = standard.measured(batch.records, batch.file)
     others = meant_for_others(standard, measured.records, batch.file, varieties_installed())
     return evolve(batch, records=measured.records, problems=(*batch.problems, *measured.problems, *others))

@@ -15,7 +15,7 @@ from koirules.problems import noting as say
 from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Rules, Said
 from koirules.vocabulary.kinds import Kind, Places
-from koirules.vocabulary.readings import PlaceSet, words_in, write_reading
+from koirules.vocabulary.readings import PlaceSet, Reading, words_in, write_reading
 from koirules.vocabulary.said_places import SaidPlaces
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import tokens_of
@@ -147,6 +147,23 @@ class NotesReader:
             found.append(remark)
         return found
 
+    def cell(self, trait: Trait, text: str) -> Reading | None:
+        """What a cell of a trait says in words of a phrase: `crisp`, `no tail stop`; None where it says nothing of it alone."""
+        tokens = tokens_of(text)
+        level = self.lexicon.level(tokens, 0, (trait.name,)) if tokens else None
+        if level is not None and level.end == len(tokens) and level.means is not None:
+            return _plain(level.means.stated[0].said)
+        remark = self.remarks.read(text)
+        if remark.sort is not Sort.TRAITS or remark.verdict or any(found.hedged for found in remark.found):
+            return None
+        if (
+            {found.trait for found in remark.found} != {trait.name}
+            or len(remark.found) != 1
+            or remark.found[0].said is None
+        ):
+            return None
+        return _plain(remark.found[0].said)
+
     def _leaning(self, text: str, before: Sequence[Remark]) -> Remark | None:
         """A remark that takes up the one before it: `no, two`, `nothing on the right`, `the right one too`."""
         if not before:
@@ -191,6 +208,11 @@ class NotesReader:
         more = tuple(found for found in together.found if found.trait not in known)
         return Remark(text, Sort.TRAITS, more) if more else None
 
+    def _is_whole(self, trait: str) -> bool:
+        """Whether places that nobody named are out: where silence means that there are none."""
+        silent = self.rules.silence.get(trait)
+        return silent is not None and silent.reading == PlaceSet(0, 0)
+
     def _as(self, text: str, other: str) -> Remark | None:
         remark = self.remarks.read(other)
         return evolve(remark, text=text) if remark.sort is Sort.TRAITS else None
@@ -219,6 +241,14 @@ class NotesReader:
                 elif trait not in said:
                     said[trait] = found.said
                 text[trait] = remark.text
+        for trait, each in said.items():
+            if (
+                self._is_whole(trait)
+                and isinstance(each, SaidPlaces)
+                and each.sure
+                and not each.most < each.sure.bit_count()
+            ):
+                said[trait] = SaidPlaces.exactly(each.sure) if each.least <= each.sure.bit_count() else each
         for remark in remarks:
             if remark.sort in {Sort.UNKNOWN, Sort.NO, Sort.CORRECTION}:
                 said |= dict.fromkeys(remark.named)
@@ -235,6 +265,10 @@ class NotesReader:
             tuple(dict.fromkeys(unread)),
             {trait: tuple(dict.fromkeys(phrases)) for trait, phrases in by.items()},
         )
+
+
+def _plain(said: Said) -> Reading:
+    return said.reading if isinstance(said, SaidPlaces) else said
 
 
 def _names_again(line: Line, text: str) -> bool:

@@ -7,6 +7,7 @@ from collections.abc import Collection, Iterable, Mapping
 
 from attrs import frozen
 
+from koirules.notes.sheet import NOTE_COLUMNS
 from koirules.problems import Problem, recording
 from koirules.records.table import FISH, Heading, Table, Told, is_blank, letters_of, text_of
 from koirules.results.mapping_record import LOOK, LOOKED
@@ -22,6 +23,7 @@ from koirules.vocabulary.units import Unit
 VARIETY, STAGE = "variety", "stage"
 """The columns that say by which of several standards a fish is graded; carried along where there is one standard."""
 
+_CARRIED = {VARIETY, STAGE, *NOTE_COLUMNS}
 _IN_BRACKETS = re.compile(r"(.+?) ?[(\[] ?([^()\[\]]+?) ?[)\]]")
 _NAMES_OF_FISH = ("id", "fish_id", "name", "tag", "number", "no", "nr", "koi", "koi_id", "fish_no", "fish_name")
 
@@ -119,7 +121,7 @@ def _match(
 ) -> tuple[Column | None, list[Problem]]:
     text = plain(heading.text)
     trait = known.get(folded(text))
-    label = declared.get(folded(text)) or (folded(text) if trait is None and folded(text) in {VARIETY, STAGE} else None)
+    label = declared.get(folded(text)) or (folded(text) if trait is None and folded(text) in _CARRIED else None)
     if trait is None and label is None and (bracketed := _IN_BRACKETS.fullmatch(text)):
         name, word = bracketed.groups()
         trait = known.get(folded(name))

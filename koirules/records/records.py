@@ -7,11 +7,14 @@ from pathlib import Path
 
 from attrs import evolve, frozen
 
+from koirules.notes.reader import NotesReader
 from koirules.problems import Cell, Problem
 from koirules.problems.record_files import no_such_file, unknown_record_ending, unreadable_file
 from koirules.records.columns import match_columns
 from koirules.records.csv_records import read_csv
 from koirules.records.jsonl_records import read_json, read_jsonl
+from koirules.records.notes_records import ENDING as NOTES
+from koirules.records.notes_records import read_notes_file
 from koirules.records.plugged_formats import plugged_formats, read_plugged
 from koirules.records.rows import read_rows
 from koirules.records.table import Table, refused
@@ -49,27 +52,40 @@ class Batch:
     label_columns: tuple[str, ...]
 
 
-def read_records(path: Path, traits: Mapping[str, Trait], labels: Collection[str] = ()) -> Batch:
+def read_records(
+    path: Path,
+    traits: Mapping[str, Trait],
+    labels: Collection[str] = (),
+    notes: Callable[[], NotesReader] | None = None,
+) -> Batch:
     """Read a file of records; what is wrong with it is in the batch's problems, and nothing is ever raised for it.
 
     traits: what columns may hold, by name. labels: further columns that are carried into the results as they are. Of a fish
-    that was looked at on several days it is the latest look, with the one before.
+    that was looked at on several days it is the latest look, with the one before. notes: makes what reads files of notes and
+    phrases in cells; without it there are none.
     """
-    batch = read_every_look(path, traits, labels)
+    batch = read_every_look(path, traits, labels, notes)
     return evolve(batch, records=latest_looks(batch.records))
 
 
-def read_every_look(path: Path, traits: Mapping[str, Trait], labels: Collection[str] = ()) -> Batch:
+def read_every_look(
+    path: Path,
+    traits: Mapping[str, Trait],
+    labels: Collection[str] = (),
+    notes: Callable[[], NotesReader] | None = None,
+) -> Batch:
     """The same with every look at a fish as a record of its own, in the order of the file."""
-    table = read_table(path)
+    table = read_table(path, notes)
     columns, of_headings = match_columns(table, traits, labels)
-    records, of_rows = read_rows(table, columns)
+    records, of_rows = read_rows(
+        table, columns, None if notes is None else lambda trait, text: notes().cell(trait, text)
+    )
     problems = sorted([*table.problems, *of_headings, *of_rows], key=_row_of)
     carried = tuple(column.label for column in columns.others if column.label is not None)
     return Batch(table.file, records, tuple(problems), carried)
 
 
-def read_table(path: Path) -> Table:
+def read_table(path: Path, notes: Callable[[], NotesReader] | None = None) -> Table:
     """The table of a file in whatever format its ending names; what is wrong with the file is in the table."""
     file = str(path)
     ending = path.suffix.lower()
@@ -82,6 +98,8 @@ def read_table(path: Path) -> Table:
         return refused(file, unreadable_file(file, str(error), "Check the name."))
     if ending in READERS:
         return READERS[ending](path)
+    if ending == NOTES and notes is not None:
+        return read_notes_file(path, notes)
     plugged = plugged_formats().readers
     if ending not in plugged:
         others = [f"{end} ({reader.title})" for end, (reader, _) in plugged.items()]
@@ -93,7 +111,7 @@ def read_table(path: Path) -> Table:
 def is_table(name: str) -> bool:
     """Whether a name ends as files of records do."""
     ending = Path(name).suffix.lower()
-    return ending in READERS or (ending not in _RULES and ending in plugged_formats().readers)
+    return ending in {*READERS, NOTES} or (ending not in _RULES and ending in plugged_formats().readers)
 
 
 def _near_file(path: Path) -> str | None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 
 from attrs import define, field
 
@@ -18,6 +18,7 @@ from koirules.vocabulary import misreads
 from koirules.vocabulary.cells import CANNOT_TELL, CannotTell, Misread, read_cell, read_value
 from koirules.vocabulary.kinds import Label, Number, Patches, YesNo
 from koirules.vocabulary.readings import NO, YES, Reading, Span
+from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Dimension
 
 _MOST_REMEMBERED = 10_000
@@ -31,12 +32,16 @@ _PATCH = re.compile(r"\s*[0-9.]+ to [0-9.]+ (?:left|right|both)\b", re.IGNORECAS
 
 _Read = Reading | Misread | CannotTell | None
 
+Phrases = Callable[[Trait, str], Reading | None]
+"""What a phrase says of one trait; None where it says nothing of it alone."""
+
 
 @define
 class _Remembered:
-    """The values of a column that were read before."""
+    """The values of a column that were read before. phrases: reads words that are no value of their trait."""
 
     column: Column
+    phrases: Phrases | None = None
     values: dict[tuple[type, object], _Read] = field(factory=dict)
 
     def read(self, raw: object) -> _Read:
@@ -47,18 +52,24 @@ class _Remembered:
             return read_cell(kind, raw, self.column.unit)
         key = (type(raw), raw)
         if key not in self.values:
+            value = read_cell(kind, raw, self.column.unit)
+            if isinstance(value, Misread) and isinstance(raw, str) and trait is not None and self.phrases is not None:
+                said = self.phrases(trait, raw)
+                value = value if said is None else said
             if len(self.values) >= _MOST_REMEMBERED:
-                return read_cell(kind, raw, self.column.unit)
-            self.values[key] = read_cell(kind, raw, self.column.unit)
+                return value
+            self.values[key] = value
         return self.values[key]
 
 
-def read_rows(table: Table, columns: Columns) -> tuple[tuple[Record, ...], tuple[Problem, ...]]:
-    """Read every row, each look at a fish by itself.
+def read_rows(
+    table: Table, columns: Columns, phrases: Phrases | None = None
+) -> tuple[tuple[Record, ...], tuple[Problem, ...]]:
+    """Read every row, each look at a fish by itself. phrases: reads words that are no value of their trait, if they say one.
 
     A row with a problem becomes no record, so that nothing wrong is ever taken as not recorded.
     """
-    remembered = [_Remembered(column) for column in columns.others if not column.told]
+    remembered = [_Remembered(column, phrases) for column in columns.others if not column.told]
     unread = [column.index for column in columns.others if column.told]
     mapped = any(column.trait and isinstance(column.trait.kind, Patches) for column in columns.others)
     looks = Looks()

@@ -15,6 +15,7 @@ from koirules.commands.inputs import Graded, setting_words, shown_titles, standa
 from koirules.commands.output import counted, show_paragraph, shown
 from koirules.commands.render.changes import wrapped
 from koirules.commands.render.rounds import tell_alerts, tell_rounds, tell_rounds_in_short
+from koirules.notes.sheet import UNREAD
 from koirules.report.figures import figure
 from koirules.results.ranking import best_first
 from koirules.results.result import Result
@@ -154,7 +155,9 @@ def print_table(standard: Standard, results: Sequence[Result]) -> None:
             cells.pop()
         if classed:
             cells.append(Text(shown(" ".join(result.labels.get(name, "?") for name in classed))))
-        table.add_row(*cells, Text(shown(result.why)))
+        unread = result.labels.get(UNREAD)
+        why = f"not understood: “{unread}”; {result.why}" if unread else result.why
+        table.add_row(*cells, Text(shown(why)))
     console.print(table)
 
 
@@ -175,6 +178,7 @@ def print_totals(standard: Standard, batch: Graded) -> None:
         for possible, count in still_open.most_common():
             click.echo(f"    {count:>3} could be {' or '.join(titles[name] for name in possible)}")
     _print_silence(batch.results)
+    _print_unread(batch.results)
     _print_decided(titles, batch)
 
 
@@ -184,6 +188,19 @@ def _print_silence(results: Sequence[Result]) -> None:
     if resting:
         most = ": most of the lot. Look again where it matters" if 2 * resting > len(results) else ""
         click.echo(f"  rest on what nobody mentioned: {resting} of {len(results)}{most}")
+
+
+def unread_in(results: Sequence[Result]) -> list[Result]:
+    """The fish with remarks that were not understood, which nobody should call settled."""
+    return [result for result in results if result.labels.get(UNREAD)]
+
+
+def _print_unread(results: Sequence[Result]) -> None:
+    found = unread_in(results)
+    if found:
+        click.echo(f"  read again, since something was not understood: {len(found)}")
+    for result in found:
+        click.echo(f"    {shown(f'{result.fish}: {result.labels[UNREAD]}')}")
 
 
 def _print_decided(titles: dict[str, str], batch: Graded) -> None:

@@ -1,0 +1,81 @@
+"""Notes as a sheet of records: a row for each fish, a column for each trait that was spoken of.
+
+Of a fish with a later look the row holds what that look says, trait by trait, over what the look before it said.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from attrs import evolve
+
+from koirules.notes.reader import NotedFish, Notes, cells
+from koirules.vocabulary.traits import Trait
+
+LOOKED = "looked"
+VERDICT, UNSURE, FORECAST, COMPARISON, UNREAD, READ_BY = (
+    "verdict",
+    "unsure",
+    "forecast",
+    "comparison",
+    "unread",
+    "read_by",
+)
+NOTE_COLUMNS = (VERDICT, UNSURE, FORECAST, COMPARISON, UNREAD, READ_BY)
+"""Columns beside the traits, which no rule reads: what the sorter said of the fish, and what could not be read."""
+
+_SEAL_SHOWN = 16
+
+
+def headings_of(notes: Notes) -> tuple[str, ...]:
+    """The headings of the sheet of some notes, the traits in the order of their vocabulary."""
+    said = {name for one in (*notes.fish, *([notes.lot] if notes.lot else [])) for name in one.said}
+    looked = [LOOKED] if LOOKED not in notes.traits else []
+    return (
+        "fish",
+        *looked,
+        *(name for name in notes.traits if name in said),
+        *(name for name in NOTE_COLUMNS if name not in notes.traits),
+    )
+
+
+def latest(notes: Notes) -> tuple[NotedFish, ...]:
+    """Each fish once, with what its later looks add to the earlier ones and correct in them."""
+    found: dict[str, NotedFish] = {}
+    for one in notes.fish:
+        before = found.get(one.name)
+        found[one.name] = one if before is None else _over(before, one)
+    return tuple(found.values())
+
+
+def _over(before: NotedFish, later: NotedFish) -> NotedFish:
+    return evolve(
+        later,
+        line=before.line,
+        said={**before.said, **later.said},
+        verdict=later.verdict or before.verdict,
+        unsure=tuple(name for name in before.unsure if name not in later.said) + later.unsure,
+        forecasts=(*before.forecasts, *later.forecasts),
+        comparisons=(*before.comparisons, *later.comparisons),
+        unread=(*before.unread, *later.unread),
+        phrases={**before.phrases, **later.phrases},
+    )
+
+
+def row_of(fish: NotedFish, notes: Notes) -> dict[str, str]:
+    """The row of a fish, by heading. A trait of a house that is named like a column of notes keeps its column."""
+    told = {
+        LOOKED: "yes" if was_looked_at(fish, notes.traits) else "no",
+        VERDICT: fish.verdict,
+        UNSURE: ", ".join(fish.unsure),
+        FORECAST: "; ".join(fish.forecasts),
+        COMPARISON: "; ".join(fish.comparisons),
+        UNREAD: "; ".join(fish.unread),
+        READ_BY: notes.seal[:_SEAL_SHOWN],
+    }
+    return {"fish": fish.name, **told, **cells(fish, notes.traits, notes.lot)}
+
+
+def was_looked_at(fish: NotedFish, traits: Mapping[str, Trait]) -> bool:
+    """Whether somebody said anything of a fish that only who looks at it can say."""
+    return any(traits[name].by_eye for name in fish.said)
