@@ -17,6 +17,7 @@ COMMANDS = {
     "grade": "Grade a batch of fish by a rule file.",
     "why": "Show everything about the grade of one fish.",
     "ask": "Ask at the tub, one fish after another, until each is settled.",
+    "note": "Take notes of fish in your own words, or make records of them.",
     "check": "Check rule files and the samples in them.",
     "tidy": "Lay out rule files in the one way.",
     "seal": "Print the seal of a standard.",

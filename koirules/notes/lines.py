@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 
-from attrs import frozen
+from attrs import define, evolve, field, frozen
 
 from koirules.notes.numbers import plain_numbers
 from koirules.vocabulary.plain_text import plain
@@ -29,63 +29,80 @@ _UNIT = re.compile(r"(?:mm|cm|m|mg|kg|g|%|per\s*cent|percent|to|or|-)(?!\w)")
 class Line:
     """A stretch of notes about the same fish. names: of whom it speaks; look: under which heading it stands, 0 for none.
 
-    number: of the line of the text, from 1. again: whether it says so.
+    number: of the line of the text, from 1. named: whether it names its fish itself; again: whether it says that it was named
+    before.
     """
 
     number: int
     names: tuple[str, ...]
     remarks: tuple[str, ...]
     look: int = 0
+    named: bool = True
     again: bool = False
 
 
-def lines_of(text: str, counted: Callable[[str], bool], known: Sequence[str] = ()) -> Iterator[Line]:
-    """The lines of notes that say something.
+@define
+class LineCutter:
+    """Cuts lines of notes, one after another.
 
     counted: whether words begin with something that is counted (`2 shimi`), so that the digits before it are no name.
-    known: names of fish that were said before.
+    spoken: whether words are said of a fish, so that they are no name before a colon (`kiwa: sharp`).
     """
+
+    counted: Callable[[str], bool]
+    spoken: Callable[[str], bool]
     names: tuple[str, ...] = ()
-    said, look, highest = {name.casefold(): name for name in known}, 0, _highest(known)
-    for number, raw in enumerate(text.splitlines(), 1):
+    look: int = 0
+    highest: int = 0
+    said: dict[str, str] = field(factory=dict)
+    number: int = 0
+
+    def cut(self, raw: str) -> list[Line]:
+        """What the next line says of whom; nothing where it says nothing."""
+        self.number += 1
         if not raw.strip() or raw.lstrip().startswith("#"):
-            continue
+            return []
         heading = _LOOK.match(raw)
         if heading:
-            look = int(heading[1])
-            continue
+            self.look = int(heading[1])
+            return []
+        lines: list[Line] = []
         for piece in _LATER.split(raw.strip()):
-            found = _whose(piece, counted, said, highest)
+            found = self._whose(piece)
             again = False
             if found is not None:
-                names, rest, again = found
-                for name in names:
-                    said.setdefault(name.casefold(), name)
-                highest = max(highest, _highest(names))
+                self.names, rest, again = found
+                for name in self.names:
+                    self.said.setdefault(name.casefold(), name)
+                self.highest = max(self.highest, _highest(self.names))
             else:
-                rest = piece
+                rest = piece.replace(":", " ")
             remarks = tuple(part.strip() for part in _SPLIT.split(plain_numbers(rest)) if part.strip())
             if remarks or found is not None:
-                yield Line(number, names, remarks, look, again)
+                lines.append(Line(self.number, self.names, remarks, self.look, found is not None, again))
+        return lines
 
+    def copy(self) -> LineCutter:
+        """A cutter at the same place, so that a line can be tried."""
+        return evolve(self, said=dict(self.said))
 
-def _whose(
-    piece: str, counted: Callable[[str], bool], said: dict[str, str], highest: int
-) -> tuple[tuple[str, ...], str, bool] | None:
-    """The names that a line begins with, what stands behind them, and whether it says `again`."""
-    found = _NAMED.match(piece)
-    if found is not None:
-        return _names(found["name"], said, highest), piece[found.end() :], found["again"] is not None
-    found = _NUMBER.match(f"{piece} ")
-    if found is not None:
-        rest = piece[found.end() :]
-        if not _UNIT.match(rest.casefold()) and not counted(rest):
-            return (said.get(found["name"], found["name"]),), rest, found["again"] is not None
+    def _whose(self, piece: str) -> tuple[tuple[str, ...], str, bool] | None:
+        """The names that a line begins with, what stands behind them, and whether it says `again`."""
+        found = _NAMED.match(piece)
+        if found is not None:
+            if found["name"].casefold() not in self.said and not found["again"] and self.spoken(found["name"]):
+                return None
+            return _names(found["name"], self.said, self.highest), piece[found.end() :], found["again"] is not None
+        found = _NUMBER.match(f"{piece} ")
+        if found is not None:
+            rest = piece[found.end() :]
+            if not _UNIT.match(rest.casefold()) and not self.counted(rest):
+                return (self.said.get(found["name"], found["name"]),), rest, found["again"] is not None
+            return None
+        first = piece.split(maxsplit=1)
+        if first and first[0].casefold() in self.said and not first[0].isalpha():
+            return (self.said[first[0].casefold()],), "".join(first[1:]), False
         return None
-    first = piece.split(maxsplit=1)
-    if first and first[0].casefold() in said and not first[0].isalpha():
-        return (said[first[0].casefold()],), "".join(first[1:]), False
-    return None
 
 
 def _names(text: str, said: dict[str, str], highest: int) -> tuple[str, ...]:

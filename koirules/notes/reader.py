@@ -8,7 +8,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from attrs import define, evolve, field, frozen
 
 from koirules.notes.lexicon import Lexicon
-from koirules.notes.lines import ALL, Line, lines_of
+from koirules.notes.lines import ALL, Line, LineCutter
 from koirules.notes.remarks import Found, Remark, RemarkReader, Sort
 from koirules.problems import Cell, Problem
 from koirules.problems import noting as say
@@ -24,6 +24,7 @@ UNKNOWN = "?"
 """What a cell holds of a trait that was spoken of and cannot be told."""
 
 _MOST_SETS = 8
+_MOST_REMEMBERED = 10_000
 _PLACING = frozenset({"on", "in", "at", "near", "behind", "before", "over", "under"})
 
 
@@ -86,6 +87,7 @@ class NotesReader:
     rules: Rules
     lexicon: Lexicon
     remarks: RemarkReader
+    _lines: dict[tuple[str, ...], list[Remark]] = field(factory=dict, init=False, repr=False, eq=False)
 
     @classmethod
     def of(cls, rules: Rules) -> NotesReader:
@@ -98,30 +100,19 @@ class NotesReader:
 
     def read(self, text: str, file: str = "notes") -> Notes:
         """Read a text of notes. What is wrong with it is in `problems`; nothing is raised for it."""
-        heard: dict[tuple[str, int], _Heard] = {}
-        lot: _Heard | None = None
-        problems: list[Problem] = []
-        for line in lines_of(text, self._counted):
-            site = Cell(file, line.number)
-            if not line.names:
-                problems.append(say.nameless(site, line.remarks[0]))
-                continue
-            remarks = self.read_line(line)
-            for name in line.names:
-                if name.casefold() == ALL:
-                    lot = lot or _Heard(ALL, 0, line.number)
-                    lot.remarks += remarks
-                    continue
-                key = (name, line.look)
-                there = heard.get(key)
-                if there is None:
-                    heard[key] = there = _Heard(name, line.look, line.number)
-                elif there.line != line.number and not line.again and len(line.names) == 1 and _names_again(line, text):
-                    problems.append(say.named_again(site, name, there.line))
-                there.remarks += remarks
-        fish = tuple(self.gather(one.name, one.look, one.line, one.remarks) for one in heard.values())
-        together = None if lot is None else self.gather(ALL, 0, lot.line, lot.remarks)
-        return Notes(file, fish, together, tuple(problems), self.lexicon.traits, self.lexicon.seal)
+        hearing = Hearing.of(self, file)
+        for raw in text.splitlines():
+            hearing.take(raw)
+        return hearing.notes
+
+    def cutter(self) -> LineCutter:
+        """What cuts lines of notes by these phrases."""
+        return LineCutter(self._counted, self._spoken)
+
+    def _spoken(self, words: str) -> bool:
+        """Whether words before a colon are said of a fish."""
+        tokens = tokens_of(words)
+        return any(hit.end == len(tokens) for hit in self.lexicon.hits(tokens, 0)) and not words.isdigit()
 
     def _counted(self, rest: str) -> bool:
         """Whether a text begins with something that is counted or measured by name."""
@@ -131,8 +122,13 @@ class NotesReader:
         )
 
     def read_line(self, line: Line) -> list[Remark]:
-        """The remarks of a line, without what later ones take back."""
-        return _corrected(self.read_each(line))
+        """The remarks of a line, without what later ones take back. What was read before is remembered."""
+        found = self._lines.get(line.remarks)
+        if found is None:
+            if len(self._lines) >= _MOST_REMEMBERED:
+                self._lines.clear()
+            self._lines[line.remarks] = found = _corrected(self.read_each(line))
+        return found
 
     def read_each(self, line: Line) -> list[Remark]:
         """The remarks of a line as they were said, each read with those before it."""
@@ -271,10 +267,67 @@ def _plain(said: Said) -> Reading:
     return said.reading if isinstance(said, SaidPlaces) else said
 
 
-def _names_again(line: Line, text: str) -> bool:
-    """Whether the line itself names its fish; one that goes on about the fish before does not."""
-    shown = text.splitlines()[line.number - 1]
-    return any(name.casefold() in shown.casefold() for name in line.names) and ":" in shown
+@define
+class Hearing:
+    """Notes while they are taken, a line after another."""
+
+    reader: NotesReader
+    file: str
+    cutter: LineCutter
+    heard: dict[tuple[str, int], _Heard] = field(factory=dict)
+    lot: _Heard | None = None
+    problems: list[Problem] = field(factory=list)
+    _gathered: dict[tuple[str, int], NotedFish] = field(factory=dict)
+
+    @classmethod
+    def of(cls, reader: NotesReader, file: str) -> Hearing:
+        """Nothing heard yet."""
+        return cls(reader, file, reader.cutter())
+
+    def take(self, raw: str, *, whole: bool = False) -> list[Problem]:
+        """Take a line; what is wrong with it. whole: whether a line with anything wrong is not taken at all."""
+        before = self.cutter.copy()
+        lines = self.cutter.cut(raw)
+        wrong = [problem for line in lines for problem in self._wrong(line)]
+        if wrong and whole:
+            self.cutter = before
+            return wrong
+        self.problems += wrong
+        for line in lines:
+            if line.names:
+                self._take(line)
+        return wrong
+
+    def _wrong(self, line: Line) -> list[Problem]:
+        site = Cell(self.file, line.number)
+        if not line.names:
+            return [say.nameless(site, line.remarks[0])]
+        there = self.heard.get((line.names[0], line.look))
+        again = there is not None and there.line != line.number and line.named and not line.again
+        return [say.named_again(site, there.name, there.line)] if there and again and len(line.names) == 1 else []
+
+    def _take(self, line: Line) -> None:
+        remarks = self.reader.read_line(line)
+        for name in line.names:
+            if name.casefold() == ALL:
+                self.lot = self.lot or _Heard(ALL, 0, line.number)
+                self.lot.remarks += remarks
+                continue
+            key = (name, line.look)
+            self._gathered.pop(key, None)
+            self.heard.setdefault(key, _Heard(name, line.look, line.number)).remarks += remarks
+
+    @property
+    def notes(self) -> Notes:
+        """What the lines so far come to."""
+        gather = self.reader.gather
+        for key, one in self.heard.items():
+            if key not in self._gathered:
+                self._gathered[key] = gather(one.name, one.look, one.line, one.remarks)
+        fish = tuple(self._gathered[key] for key in self.heard)
+        lot = None if self.lot is None else gather(ALL, 0, self.lot.line, self.lot.remarks)
+        lexicon = self.reader.lexicon
+        return Notes(self.file, fish, lot, tuple(self.problems), lexicon.traits, lexicon.seal)
 
 
 def _corrected(remarks: Sequence[Remark]) -> list[Remark]:
@@ -355,10 +408,11 @@ def nearest(lexicon: Lexicon, text: str, most: int = 3) -> tuple[str, ...]:
     """The wordings that are nearest to a remark that was not understood."""
     from rapidfuzz import fuzz, process
 
+    scorer = fuzz.token_sort_ratio
     found = process.extract(
-        " ".join(tokens_of(text)), list(lexicon.phrases), scorer=fuzz.WRatio, limit=most, score_cutoff=60
+        " ".join(tokens_of(text)), list(lexicon.phrases), scorer=scorer, limit=most, score_cutoff=70
     )
     return tuple(wording for wording, _, _ in found)
 
 
-__all__ = ["ALL", "Found", "NotedFish", "Notes", "NotesReader", "cell_of", "cells", "nearest", "understood"]
+__all__ = ["ALL", "Found", "Hearing", "NotedFish", "Notes", "NotesReader", "cell_of", "cells", "nearest", "understood"]

@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from enum import Enum
+from functools import lru_cache
 from itertools import pairwise
 
-from attrs import evolve, frozen
+from attrs import evolve, field, frozen
 
 from koirules.notes.lexicon import ARTICLES, SKIPPED, Hit, Lexicon, is_text, none_of, noted_at_least, takes_number
 from koirules.notes.numbers import Written, number_at, plain_numbers
@@ -168,6 +169,7 @@ _COMPARATIVE = re.compile(
     r"(?:better|worse|longer|shorter|bigger|smaller|slimmer|heavier|lighter|darker|redder|whiter|wider|narrower|thicker|thinner|"
     r"sharper|softer|cleaner|stronger|weaker|finer|broader|deeper|paler|higher|lower|nicer|fuller|more|less)\Z"
 )
+_MOST_REMEMBERED = 10_000
 _OF_BODIES = frozenset({"long", "wide", "broad", "deep", "high"})
 _SOME = {"few": (2, None), "several": (2, None), "couple": (2, 3), "some": (1, None), "many": (3, None)}
 _SOME |= {"lot": (3, None), "plenty": (3, None), "another": (1, None), "any": (1, None), "a": (1, 1), "an": (1, 1)}
@@ -180,6 +182,7 @@ class RemarkReader:
     lexicon: Lexicon
     verdicts: Mapping[tuple[str, ...], str]
     corrections: frozenset[tuple[str, ...]] = CORRECTIONS
+    _read: dict[tuple[str, bool], Remark] = field(factory=dict, init=False, repr=False, eq=False)
 
     @classmethod
     def of(cls, lexicon: Lexicon, grades: Mapping[str, str]) -> RemarkReader:
@@ -190,6 +193,15 @@ class RemarkReader:
 
     def read(self, text: str, before: Sequence[Remark] = ()) -> Remark:
         """A remark. before: those of the same fish and line that stand before it, the last one last."""
+        key = (text, bool(before) and before[-1].sort is Sort.COMPARISON)
+        found = self._read.get(key)
+        if found is None:
+            if len(self._read) >= _MOST_REMEMBERED:
+                self._read.clear()
+            self._read[key] = found = self._read_anew(text, before)
+        return found
+
+    def _read_anew(self, text: str, before: Sequence[Remark]) -> Remark:
         shown = text.strip()
         tokens = tokens_of(plain_numbers(shown))
         if not tokens:
@@ -301,9 +313,14 @@ def _starts(tokens: Sequence[str], at: int) -> bool:
 
 def _without(tokens: tuple[str, ...], phrases: Sequence[tuple[str, ...]]) -> tuple[tuple[str, ...], bool]:
     """Tokens without some phrases, and whether there were any."""
+    begins = _by_first_word(tuple(phrases))
+    if begins.keys().isdisjoint(tokens):
+        return tokens, False
     at, kept, found = 0, [], False
     while at < len(tokens):
-        size = max((len(words) for words in phrases if tokens[at : at + len(words)] == words), default=0)
+        size = max(
+            (len(words) for words in begins.get(tokens[at], ()) if tokens[at : at + len(words)] == words), default=0
+        )
         if size:
             found = True
             at += size
@@ -311,6 +328,14 @@ def _without(tokens: tuple[str, ...], phrases: Sequence[tuple[str, ...]]) -> tup
             kept.append(tokens[at])
             at += 1
     return tuple(kept), found
+
+
+@lru_cache(maxsize=8)
+def _by_first_word(phrases: tuple[tuple[str, ...], ...]) -> dict[str, list[tuple[str, ...]]]:
+    found: dict[str, list[tuple[str, ...]]] = {}
+    for words in phrases:
+        found.setdefault(words[0], []).append(words)
+    return found
 
 
 def _is_forecast(tokens: Sequence[str]) -> bool:
@@ -378,7 +403,7 @@ class _Scan:
             level = self.lexicon.level(self.tokens, at, self.about)
             if level is not None and (best is None or level.end >= best.end):
                 best = level
-        if best is not None and hits[0].names and hits[0].end == best.end:
+        if best is not None and hits and hits[0].names and hits[0].end == best.end:
             best = None  # `white gap at the shoulder` has a name of its own
         if best is not None and (named is None or named.end <= best.end) and not self._measured(named, best):
             self.about = best.about or self._names_within(at, best.end)

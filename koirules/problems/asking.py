@@ -50,3 +50,33 @@ def value_not_kept(file: str, fish: str, column: str, text: str) -> Problem:
         f"{quoted(text)} of the fish {quoted(fish)} would not be read again as it is.",
         "Write it with at most six decimals, and without a sign such as = at its beginning.",
     )
+
+
+def written_by_another(file: str) -> Problem:
+    """Two sessions at one file."""
+    return Problem(
+        "written-by-another",
+        Cell(file),
+        "Another session writes into this file.",
+        "End that session first, or give this one another file.",
+    )
+
+
+def not_noted(file: str, journal: str) -> Problem:
+    """A sheet that no session of notes has made."""
+    return Problem(
+        "not-noted",
+        Cell(file),
+        f"This file is there already, and {journal} with the notes that it was made of is not.",
+        "Give another name, so that nothing of it is lost.",
+    )
+
+
+def changed_since(file: str) -> Problem:
+    """A sheet that was changed by hand since it was made of its notes."""
+    return Problem(
+        "changed-since",
+        Cell(file),
+        "This file is not what its notes say: somebody has changed it since.",
+        "Give another name for the sheet of this session, or put the changes into the notes and delete this file.",
+    )

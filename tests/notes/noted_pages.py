@@ -6,7 +6,6 @@ from pathlib import Path
 from attrs import frozen
 
 from koirules.notes.lexicon import read_means
-from koirules.notes.lines import lines_of
 from koirules.notes.reader import NotesReader
 from koirules.notes.remarks import Sort
 from koirules.standard.check.phrasing import meet
@@ -49,7 +48,8 @@ def outcomes(page, key, rules):
     reader = NotesReader.of(rules)
     text = page.read_text(encoding="utf-8")
     meant = [re.findall(_MEANT, line) if not line.startswith("#") else [] for line in text.split("\n")]
-    for line in lines_of(_MEANT.sub("", text), reader._counted):
+    cutter = reader.cutter()
+    for line in (line for raw in _MEANT.sub("", text).split("\n") for line in cutter.cut(raw)):
         found = reader.read_each(line)
         wanted = meant[line.number - 1]
         assert len(found) == len(wanted), (page.name, line.number, [remark.text for remark in found], wanted)

@@ -1,0 +1,316 @@
+"""`koirules note`: what is said at the tub, in free order, made into records."""
+
+from __future__ import annotations
+
+import sys
+from collections import Counter
+from collections.abc import Sequence
+from pathlib import Path
+
+import click
+
+from koirules.api import Standard
+from koirules.commands.asking.keyboard import Ended, Keyboard
+from koirules.commands.inputs import language_option, setting_option, shown_titles, standard_from
+from koirules.commands.output import CAUTIONS, counted, show_problems, shown, stop, stop_if_refused
+from koirules.notes.lexicon import Lexicon
+from koirules.notes.reader import Hearing, NotedFish, Notes, NotesReader, cell_of, cells, nearest, understood
+from koirules.notes.remarks import Remark, Sort
+from koirules.notes.sheet import headings_of, latest, row_of, was_looked_at
+from koirules.problems import Problem
+from koirules.problems.asking import changed_since, not_noted, told_only_as_csv
+from koirules.records.noted_journal import Journal, journal_of, write_sheet
+from koirules.records.text_files import read_text
+from koirules.records.writing import check_folder
+from koirules.report.figures import figure
+from koirules.vocabulary.kinds import words_of
+from koirules.vocabulary.phrases import Spoken, wordings_in
+
+_INTERRUPTED = 130
+_MOST_QUESTIONS = 5
+_MOST_UNREAD = 20
+
+
+@click.command("note")
+@click.argument("rules")
+@click.argument("notes", type=click.Path(), required=False)
+@click.option(
+    "--out", type=click.Path(), metavar="FILE", help="The records that come of it (.csv); goes on where it is."
+)
+@click.option("--phrases", is_flag=True, help="Print the words that are understood, as a crib sheet.")
+@click.option("--understood", is_flag=True, help="Say how much of NOTES is understood, and what is not most often.")
+@setting_option
+@language_option
+def command(
+    rules: str,
+    notes: str | None,
+    out: str | None,
+    phrases: bool,
+    understood: bool,
+    changes: tuple[str, ...],
+    language: str | None,
+) -> None:
+    """Take notes of the fish at the tub by RULES, a line after another, or make records of a file of NOTES (.txt).
+
+    A line names the fish and says what strikes you, in any order: `7: sandan, sharp kiwa, hi on one eye, 14 cm, in`. Every
+    line is on disk before it is answered. `?` says what the fish hangs on, `back` takes the last line back, `done` ends.
+    """
+    standard = standard_from(rules, changes, language)
+    if phrases:
+        _print_phrases(standard)
+        return
+    if notes is None and understood:
+        stop("--understood says how much of a file of notes is understood: name the file.")
+    if notes is not None and understood:
+        _print_understood(standard, _read(standard, notes))
+        return
+    if out is None:
+        stop("Say where the records go: --out FILE.csv.")
+    path = Path(out)
+    problem = told_only_as_csv(out, path.suffix) if path.suffix.lower() != ".csv" else check_folder(path)
+    stop_if_refused([] if problem is None else [problem])
+    if notes is not None:
+        _convert(standard, _read(standard, notes), path)
+        return
+    if path.exists() and not journal_of(path).exists():
+        stop_if_refused([not_noted(str(path), journal_of(path).name)])
+    journal = Journal.open(path)
+    if isinstance(journal, Problem):
+        stop_if_refused([journal])
+        return
+    try:
+        status = _Session(standard, path, journal).run()
+    finally:
+        journal.close()
+    sys.exit(status)
+
+
+def _read(standard: Standard, file: str) -> Notes:
+    text = read_text(Path(file)) if Path(file).exists() else None
+    if text is None:
+        stop(f"There is no file {shown(file)}.")
+    if isinstance(text, Problem):
+        stop_if_refused([text])
+        raise AssertionError("a problem that is no more than a warning")
+    notes = standard.read_notes(text, file)
+    stop_if_refused(notes.problems)
+    return notes
+
+
+def _convert(standard: Standard, notes: Notes, path: Path) -> None:
+    if path.exists() and not journal_of(path).exists():
+        stop_if_refused([not_noted(str(path), journal_of(path).name)])
+    failed = write_sheet(path, headings_of(notes), [row_of(one, notes) for one in latest(notes)])
+    stop_if_refused([] if failed is None else [failed])
+    every, read = understood(notes.fish)
+    click.echo(
+        f"Wrote {shown(str(path))}: {counted(len(latest(notes)), 'fish', 'fish')}, {read} of {every} remarks understood."
+    )
+    unread = [text for one in notes.fish for text in one.unread]
+    if unread:
+        _print_unread(standard.notes_reader.lexicon, unread)
+        sys.exit(1)
+
+
+def _print_unread(lexicon: Lexicon, unread: Sequence[str]) -> None:
+    """What was not understood, the most frequent first, each with the line that would teach it."""
+    click.echo("Not understood; write into the rules what it means, or `means nothing`:")
+    for text, times in Counter(unread).most_common(_MOST_UNREAD):
+        near = nearest(lexicon, text)
+        hint = f"  # near: {', '.join(near)}" if near else ""
+        click.echo(shown(f'  {times:>3} x  phrase "{text.replace(chr(34), chr(39))}" means …{hint}'))
+    left = len(set(unread)) - _MOST_UNREAD
+    if left > 0:
+        click.echo(f"  and {left} more")
+
+
+def _print_understood(standard: Standard, notes: Notes) -> None:
+    every, read = understood(notes.fish)
+    share = 100 * read / every if every else 100.0
+    click.echo(f"{read} of {every} remarks understood ({share:.1f} %), on {counted(len(notes.fish), 'fish', 'fish')}.")
+    sorts = Counter(remark.sort for one in notes.fish for remark in one.remarks)
+    click.echo(", ".join(f"{sort.value} {count}" for sort, count in sorts.most_common()))
+    unread = [text for one in notes.fish for text in one.unread]
+    if unread:
+        _print_unread(standard.notes_reader.lexicon, unread)
+
+
+def _print_phrases(standard: Standard) -> None:
+    """The words of the page, then for each trait what it is called, and what is said for each of its words."""
+    rules = standard.rules
+    own = [wording for phrase in rules.phrases for _, wording in phrase.wordings]
+    if own:
+        click.echo(shown(f"Of this page: {', '.join(own)}"))
+    spoken: dict[str, list[Spoken]] = {}
+    for saying in rules.sayings:
+        if isinstance(saying, Spoken):
+            spoken.setdefault(saying.trait, []).append(saying)
+    for name, trait in rules.traits.items():
+        sayings = spoken.get(name, [])
+        nouns = dict.fromkeys(noun for one in sayings for noun in wordings_in(f"{one.nouns}, {one.beside}"))
+        click.echo(shown(f"{name} ({trait.within(standard.language)})" + (f": {', '.join(nouns)}" if nouns else "")))
+        for word in words_of(trait.kind):
+            said = [each for one in sayings for each in wordings_in(one.levels.get(word, ""))]
+            if said:
+                click.echo(shown(f"    {word}: {', '.join(said)}"))
+        for one in sayings:
+            for reading, wordings in one.alone.items():
+                click.echo(shown(f"    {reading}: {', '.join(wordings_in(wordings))}"))
+
+
+class _Session:
+    """Notes taken a line after another."""
+
+    def __init__(self, standard: Standard, path: Path, journal: Journal) -> None:
+        self.standard, self.path, self.journal = standard, path, journal
+        self.reader: NotesReader = standard.notes_reader
+        self.hearing = self._heard(journal.lines)
+        self.notes = self.hearing.notes
+        if path.exists() and not self._is_as_left():
+            stop_if_refused([changed_since(str(path))])
+        self._write()
+
+    def _heard(self, lines: Sequence[str]) -> Hearing:
+        hearing = Hearing.of(self.reader, str(self.path))
+        for line in lines:
+            hearing.take(line)
+        return hearing
+
+    def _is_as_left(self) -> bool:
+        """Whether the sheet is what its notes say, with the last line or, after a power cut, without it."""
+        passing = self.path.with_name(f".{self.path.name}.compared")
+        try:
+            for lines in (self.journal.lines, self.journal.lines[:-1]):
+                notes = self._heard(lines).notes
+                if write_sheet(passing, headings_of(notes), [row_of(one, notes) for one in latest(notes)]) is not None:
+                    return True
+                if passing.read_bytes() == self.path.read_bytes():
+                    return True
+        except OSError:
+            return True
+        finally:
+            passing.unlink(missing_ok=True)
+        return False
+
+    def _write(self) -> None:
+        failed = write_sheet(
+            self.path, headings_of(self.notes), [row_of(one, self.notes) for one in latest(self.notes)]
+        )
+        if failed is not None:
+            show_problems([failed])
+            stop("The notes before this one are in the file.")
+
+    def run(self) -> int:
+        """Take notes until nothing more comes; the exit status."""
+        click.echo(CAUTIONS[1])
+        if self.notes.fish:
+            click.echo(f"{shown(str(self.path))} goes on behind fish {shown(self.notes.fish[-1].name)}.")
+        keyboard, status = Keyboard(), 0
+        try:
+            while True:
+                line = keyboard.line()
+                if line == "done":
+                    break
+                self._take(line)
+        except Ended:
+            click.echo()
+        except KeyboardInterrupt:
+            click.echo()
+            status = _INTERRUPTED
+        unread = [one for one in latest(self.notes) if one.unread]
+        click.echo(f"{shown(str(self.path))}: {counted(len(latest(self.notes)), 'fish', 'fish')}.")
+        for one in unread:
+            click.echo(shown(f"  read again {one.name}: {'; '.join(one.unread)}"))
+        return status or (1 if unread else 0)
+
+    def _take(self, line: str) -> None:
+        if not line:
+            return
+        if line == "?":
+            self._ask()
+            return
+        if line == "back":
+            back = self.journal.back()
+            if isinstance(back, Problem):
+                show_problems([back])
+                stop("The notes before this one are in the file.")
+            if back is not None:
+                self.hearing = self._heard(self.journal.lines)
+                self.notes = self.hearing.notes
+                self._write()
+            click.echo("Nothing is left to take back." if back is None else shown(f"taken back: {back}"))
+            return
+        wrong = self.hearing.take(line, whole=True)
+        if wrong:
+            for problem in wrong:
+                click.echo(shown(f"{problem.cause} {problem.mend}"))
+            return
+        failed = self.journal.add(line)
+        if failed is not None:
+            show_problems([failed])
+            stop("The notes before this one are in the file.")
+        before = {(one.name, one.look): one for one in self.notes.fish}
+        was_lot, notes = self.notes.lot, self.hearing.notes
+        self.notes = notes
+        self._write()
+        told = [one for one in notes.fish if before.get((one.name, one.look)) != one]
+        for fish in told:
+            self._tell(fish, before.get((fish.name, fish.look)))
+        if notes.lot is not None and notes.lot != was_lot:
+            click.echo(shown(f"all: {_words(notes.lot, was_lot, notes)}"))
+
+    def _tell(self, fish: NotedFish, before: NotedFish | None) -> None:
+        """One line: what was understood, what was not, the grade so far, and what it still hangs on."""
+        parts = [_words(fish, before, self.notes)]
+        unread = fish.unread[len(before.unread) if before else 0 :]
+        for text in unread:
+            near = nearest(self.reader.lexicon, text, 1)
+            parts.append(f'not understood: "{text}"' + (f' (near "{near[0]}"?)' if near else ""))
+        record = self._record(fish)
+        result = self.standard.grade(record)
+        titles = shown_titles(self.standard)
+        every = len(result.possible) == len(titles) > 1
+        grades = "any grade" if every else " or ".join(titles[name] for name in result.possible)
+        if self.standard.rules.sections:
+            grades += f" {figure(result.score_low, result.score_high)}"
+        parts.append(grades)
+        if result.grade is None:
+            asked = [one.trait.name for one in self.standard.questions(record)[:2]]
+            parts.append(f"hangs on {', '.join(asked)}".replace("_", " ") if asked else "")
+        click.echo(shown(f"{fish.name}: {' | '.join(part for part in parts if part)}"))
+
+    def _record(self, fish: NotedFish) -> dict[str, object]:
+        whole = next(one for one in latest(self.notes) if one.name == fish.name)
+        looked = (
+            {"looked": "yes"} if was_looked_at(whole, self.notes.traits) and "looked" not in self.notes.traits else {}
+        )
+        return {"fish": fish.name, **looked, **cells(whole, self.notes.traits, self.notes.lot)}
+
+    def _ask(self) -> None:
+        """What the last fish still hangs on."""
+        if not self.notes.fish:
+            click.echo("No fish was named yet.")
+            return
+        fish = self.notes.fish[-1]
+        result = self.standard.grade(self._record(fish))
+        if result.grade is not None:
+            click.echo(shown(f"{fish.name} is settled: {shown_titles(self.standard)[result.grade]}."))
+            return
+        click.echo(shown(f"{fish.name} hangs on:"))
+        for trait in [one.trait for one in self.standard.questions(self._record(fish))[:_MOST_QUESTIONS]]:
+            words = " / ".join(words_of(trait.kind))
+            click.echo(shown(f"  {trait.within(self.standard.language)}" + (f": {words}" if words else "")))
+
+
+def _words(fish: NotedFish, before: NotedFish | None, notes: Notes) -> str:
+    """What a line said of a fish, trait by trait, in the words of a sheet."""
+    old = {} if before is None else before.said
+    new = [
+        f"{name.replace('_', ' ')} {cell_of(notes.traits[name].kind, said).replace('_', ' ')}"
+        for name, said in fish.said.items()
+        if name not in old or old[name] != said
+    ]
+    remarks: list[Remark] = list(fish.remarks[len(before.remarks) if before else 0 :])
+    new += [f"{one.sort.value}: {one.text}" for one in remarks if one.sort in {Sort.FORECAST, Sort.COMPARISON}]
+    new += [f"verdict {fish.verdict}"] if fish.verdict and (before is None or before.verdict != fish.verdict) else []
+    return ", ".join(new)

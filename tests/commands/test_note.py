@@ -1,0 +1,129 @@
+"""`koirules note`: lines taken at the tub, kept whatever happens, and files of notes made into records."""
+
+from pathlib import Path
+from random import Random
+
+import pytest
+from click.testing import CliRunner
+
+from koirules.commands import main
+from tests.commands.noting import PAGE, acknowledged_until_killed, fish_in, said_in, started
+
+
+@pytest.fixture(autouse=True)
+def tub(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    Path("page.koi").write_text(PAGE, encoding="utf-8")
+
+
+def noted(*lines, out="lot.csv", status=0):
+    result = CliRunner().invoke(main, ["note", "page.koi", "--out", out], input="".join(f"{line}\n" for line in lines))
+    assert result.exit_code == status, result.output
+    return result.output
+
+
+def test_a_line_is_answered_with_what_was_understood_and_what_not():
+    output = noted("7: sandan, sharp kiwa, splendid", "8: kiwa fair", status=1)
+    assert '7: steps sandan, kiwa sharp | not understood: "splendid" | keep\n' in output
+    assert "8: kiwa fair | sell\n" in output
+    assert "read again 7: splendid" in output
+    rows = fish_in(Path("lot.csv"))
+    assert (rows["7"]["steps"], rows["7"]["unread"], rows["8"]["kiwa"]) == ("sandan", "splendid", "fair")
+
+
+def test_a_session_goes_on_where_it_was_left_and_everything_can_be_taken_back():
+    noted("7: sandan", "8: kiwa fair")
+    output = noted("again 7: kiwa sharp", "back", "back", "back", "back", "9: nidan")
+    assert "goes on behind fish 8" in output
+    assert "taken back: 7: sandan" in output
+    assert "Nothing is left to take back." in output
+    assert list(fish_in(Path("lot.csv"))) == ["9"]
+
+
+def test_a_question_mark_says_what_the_fish_hangs_on():
+    output = noted("?", "7: sandan", "?", "again 7: kiwa blurred", "?")
+    assert "No fish was named yet." in output
+    assert "rear and side edge of the red (kiwa): blurred / fair / sharp / razor" in output
+    assert "7 is settled: cull." in output
+
+
+def test_a_line_with_a_problem_is_told_and_not_taken():
+    output = noted("sandan", "7: sandan", "7: nidan", "again 7: kiwa fair")
+    assert "No fish is named before" in output
+    assert "was noted in line 1 already" in output
+    rows = fish_in(Path("lot.csv"))
+    assert (rows["7"]["steps"], rows["7"]["kiwa"]) == ("sandan", "fair")
+
+
+def test_a_sheet_that_notes_did_not_make_or_somebody_changed_is_left_alone():
+    Path("own.csv").write_text("fish\na\n", encoding="utf-8")
+    assert "not-noted" in noted(out="own.csv", status=2)
+    noted("7: sandan")
+    text = Path("lot.csv").read_text(encoding="utf-8").replace("sandan", "nidan")
+    Path("lot.csv").write_text(text, encoding="utf-8")
+    assert "changed-since" in noted("8: nidan", status=2)
+    assert Path("lot.csv").read_text(encoding="utf-8") == text
+
+
+def test_two_sessions_at_once_are_refused(tmp_path):
+    first = started(tmp_path, "lot.csv")
+    first.stdin.write("7: sandan\n")
+    first.stdin.flush()
+    while not first.stdout.readline().removeprefix("> ").startswith("7:"):
+        pass
+    assert "written-by-another" in noted(out="lot.csv", status=2)
+    first.communicate("done\n")
+    assert first.returncode == 0
+    noted("8: nidan")
+    assert list(fish_in(Path("lot.csv"))) == ["7", "8"]
+
+
+def test_no_answered_line_is_lost_when_the_session_is_killed(tmp_path):
+    """A twentieth of tests/benchmarks/noted_kills.py."""
+    random, known = Random(3), []
+    for _ in range(3):
+        done = acknowledged_until_killed(tmp_path, "lot.csv", len(known) + 1, random.uniform(0, 0.3))
+        known += [f"{number}: sandan, kiwa sharp" for number in done]
+        lines = said_in(tmp_path, "lot.csv")
+        assert lines[: len(known)] == known
+        assert len(lines) <= len(known) + 1
+        assert {line.split(":")[0] for line in known} <= fish_in(tmp_path / "lot.csv").keys()
+        known = lines
+
+
+def test_a_file_of_notes_becomes_records_with_what_was_not_understood():
+    Path("notes.txt").write_text("1: sandan, sharp kiwa, in\n2: kiwa soft, splendid, out\n", encoding="utf-8")
+    result = CliRunner().invoke(main, ["note", "page.koi", "notes.txt", "--out", "lot.csv"])
+    assert result.exit_code == 1
+    assert "5 of 6 remarks understood" in result.output
+    assert 'phrase "splendid" means …' in result.output
+    rows = fish_in(Path("lot.csv"))
+    assert [(row["kiwa"], row["verdict"], row["unread"]) for row in rows.values()] == [
+        ("sharp", "in", ""),
+        ("blurred", "out", "splendid"),
+    ]
+    graded = CliRunner().invoke(main, ["grade", "page.koi", "lot.csv"])
+    assert graded.exit_code == 1
+    assert "read again" in graded.output
+    direct = CliRunner().invoke(main, ["grade", "page.koi", "notes.txt"])
+    assert direct.output == graded.output
+
+
+def test_the_crib_sheet_and_the_share_understood():
+    Path("notes.txt").write_text("1: sandan, sharp kiwa, in\n2: kiwa soft, splendid, out\n", encoding="utf-8")
+    result = CliRunner().invoke(main, ["note", "page.koi", "notes.txt", "--understood"])
+    assert "5 of 6 remarks understood (83.3 %), on 2 fish." in result.output
+    crib = CliRunner().invoke(main, ["note", "page.koi", "--phrases"]).output
+    assert "    sharp: sharp, crisp, clean" in crib
+
+
+def test_a_phrase_may_stand_in_a_cell_of_its_trait():
+    page = f'{PAGE}phrase "cut by a barber" means kiwa is razor\nphrase "two things" means kiwa is fair and steps is nidan\n'
+    Path("page.koi").write_text(page, encoding="utf-8")
+    Path("lot.csv").write_text("fish,kiwa,steps\na,crisp,three patches\nb,cut by a barber,\n", encoding="utf-8")
+    result = CliRunner().invoke(main, ["grade", "page.koi", "lot.csv", "--as-recorded"])
+    assert [line.split()[:2] for line in result.output.splitlines()[3:5]] == [["a", "keep"], ["b", "keep"]] or (
+        "keep" in result.output
+    )
+    Path("lot.csv").write_text("fish,kiwa\na,two things\n", encoding="utf-8")
+    assert "value-unknown-word" in CliRunner().invoke(main, ["grade", "page.koi", "lot.csv"]).output
