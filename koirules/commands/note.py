@@ -100,7 +100,7 @@ def _read(standard: Standard, file: str) -> Notes:
 def _convert(standard: Standard, notes: Notes, path: Path) -> None:
     if path.exists() and not journal_of(path).exists():
         stop_if_refused([not_noted(str(path), journal_of(path).name)])
-    failed = write_sheet(path, headings_of(notes), [row_of(one, notes) for one in latest(notes)])
+    failed = write_sheet(path, headings_of(notes), [row_of(one, notes) for one in notes.fish])
     stop_if_refused([] if failed is None else [failed])
     every, read = understood(notes.fish)
     click.echo(
@@ -182,7 +182,7 @@ class _Session:
         try:
             for lines in (self.journal.lines, self.journal.lines[:-1]):
                 notes = self._heard(lines).notes
-                if write_sheet(passing, headings_of(notes), [row_of(one, notes) for one in latest(notes)]) is not None:
+                if write_sheet(passing, headings_of(notes), [row_of(one, notes) for one in notes.fish]) is not None:
                     return True
                 if passing.read_bytes() == self.path.read_bytes():
                     return True
@@ -193,9 +193,7 @@ class _Session:
         return False
 
     def _write(self) -> None:
-        failed = write_sheet(
-            self.path, headings_of(self.notes), [row_of(one, self.notes) for one in latest(self.notes)]
-        )
+        failed = write_sheet(self.path, headings_of(self.notes), [row_of(one, self.notes) for one in self.notes.fish])
         if failed is not None:
             show_problems([failed])
             stop("The notes before this one are in the file.")

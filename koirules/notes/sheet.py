@@ -1,7 +1,4 @@
-"""Notes as a sheet of records: a row for each fish, a column for each trait that was spoken of.
-
-Of a fish with a later look the row holds what that look says, trait by trait, over what the look before it said.
-"""
+"""Notes as a sheet of records: a row for each look at a fish, a column for each trait that was spoken of."""
 
 from __future__ import annotations
 
@@ -12,7 +9,7 @@ from attrs import evolve
 from koirules.notes.reader import NotedFish, Notes, cells
 from koirules.vocabulary.traits import Trait
 
-LOOKED = "looked"
+LOOK, LOOKED = "look", "looked"
 VERDICT, UNSURE, FORECAST, COMPARISON, UNREAD, READ_BY = (
     "verdict",
     "unsure",
@@ -30,10 +27,11 @@ _SEAL_SHOWN = 16
 def headings_of(notes: Notes) -> tuple[str, ...]:
     """The headings of the sheet of some notes, the traits in the order of their vocabulary."""
     said = {name for one in (*notes.fish, *([notes.lot] if notes.lot else [])) for name in one.said}
-    looked = [LOOKED] if LOOKED not in notes.traits else []
+    looks = [LOOK] if any(one.look > 1 for one in notes.fish) else []
+    own = [name for name in (*looks, LOOKED) if name not in notes.traits]
     return (
         "fish",
-        *looked,
+        *own,
         *(name for name in notes.traits if name in said),
         *(name for name in NOTE_COLUMNS if name not in notes.traits),
     )
@@ -65,6 +63,7 @@ def _over(before: NotedFish, later: NotedFish) -> NotedFish:
 def row_of(fish: NotedFish, notes: Notes) -> dict[str, str]:
     """The row of a fish, by heading. A trait of a house that is named like a column of notes keeps its column."""
     told = {
+        LOOK: str(max(fish.look, 1)),
         LOOKED: "yes" if was_looked_at(fish, notes.traits) else "no",
         VERDICT: fish.verdict,
         UNSURE: ", ".join(fish.unsure),

@@ -52,16 +52,6 @@ def value_not_kept(file: str, fish: str, column: str, text: str) -> Problem:
     )
 
 
-def written_by_another(file: str) -> Problem:
-    """Two sessions at one file."""
-    return Problem(
-        "written-by-another",
-        Cell(file),
-        "Another session writes into this file.",
-        "End that session first, or give this one another file.",
-    )
-
-
 def not_noted(file: str, journal: str) -> Problem:
     """A sheet that no session of notes has made."""
     return Problem(

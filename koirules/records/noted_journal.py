@@ -1,4 +1,4 @@
-"""The notes of a session, as they were typed, beside the sheet that is made of them; and who may write into them.
+"""The notes of a session, as they were typed, beside the sheet that is made of them.
 
 The journal is a file of notes like any other: a line for each line that was typed, forced to the disk before it is answered. What
 is taken back is said by a line of its own, so that nothing is ever rewritten. A line that a power cut left unfinished is dropped.
@@ -7,7 +7,7 @@ is taken back is said by a line of its own, so that nothing is ever rewritten. A
 from __future__ import annotations
 
 import os
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from contextlib import suppress
 from pathlib import Path
 from typing import IO
@@ -15,8 +15,8 @@ from typing import IO
 from attrs import define
 
 from koirules.problems import Problem
-from koirules.problems.asking import written_by_another
 from koirules.problems.saving import unwritable
+from koirules.records.holding import Hold, clear_unfinished, hold
 from koirules.records.safe_text import for_csv
 from koirules.records.text_files import read_text
 from koirules.records.told_records import keep_folder
@@ -33,9 +33,10 @@ def journal_of(path: Path) -> Path:
 
 @define
 class Journal:
-    """The notes of a session. file: open and locked as long as the session lasts. lines: those that still stand."""
+    """The notes of a session. hold: on the sheet, as long as the session lasts. lines: those that still stand."""
 
     path: Path
+    hold: Hold
     file: IO[bytes]
     lines: list[str]
 
@@ -43,24 +44,28 @@ class Journal:
     def open(cls, path: Path) -> Journal | Problem:
         """The journal of a sheet, new or as it was left; a problem where another session writes into it."""
         journal = journal_of(path)
+        held = hold(path)
+        if isinstance(held, Problem):
+            return held
+        for left in (path, journal):
+            clear_unfinished(left)
         new = not journal.exists()
         try:
             file = journal.open("ab")
         except OSError as error:
+            held.release()
             return unwritable(str(journal), str(journal.parent), error.strerror or str(error))
-        if not _locked(file):
-            file.close()
-            return written_by_another(str(path))
         if new:
             keep_folder(journal)
         text = read_text(journal)
         if isinstance(text, Problem):
             file.close()
+            held.release()
             return text
         whole = text[: text.rfind("\n") + 1]
         if len(whole) < len(text):
             file.truncate(len(whole.encode()))
-        return cls(journal, file, standing(whole.splitlines()))
+        return cls(journal, held, file, standing(whole.splitlines()))
 
     def add(self, line: str) -> Problem | None:
         """Put a line at the end and force it to the disk."""
@@ -79,6 +84,7 @@ class Journal:
     def close(self) -> None:
         """Give the notes up, so that another session may write into them."""
         self.file.close()
+        self.hold.release()
 
     def _write(self, line: str) -> Problem | None:
         try:
@@ -99,23 +105,6 @@ def standing(lines: Sequence[str]) -> list[str]:
         else:
             found.append(line)
     return found
-
-
-def _locked(file: IO[bytes]) -> bool:
-    """Whether this process alone may write into a file from now on; a process that ends in any way gives it up."""
-    try:
-        if os.name == "nt":
-            import msvcrt
-
-            lock: Callable[[int, int, int], None] = msvcrt.locking  # type: ignore[attr-defined,unused-ignore]
-            lock(file.fileno(), 2, 1)
-        else:
-            import fcntl
-
-            fcntl.flock(file.fileno(), fcntl.LOCK_EX | fcntl.LOCK_NB)
-    except OSError:
-        return False
-    return True
 
 
 def write_sheet(path: Path, headings: Sequence[str], rows: Sequence[Mapping[str, str]]) -> Problem | None:

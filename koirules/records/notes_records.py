@@ -6,7 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from koirules.notes.reader import NotesReader
-from koirules.notes.sheet import headings_of, latest, row_of
+from koirules.notes.sheet import headings_of, row_of
 from koirules.problems import Problem
 from koirules.records.table import Heading, Row, Table, refused
 from koirules.records.text_files import read_text
@@ -23,8 +23,6 @@ def read_notes_file(path: Path, reader: Callable[[], NotesReader]) -> Table:
     notes = reader().read(text, str(path))
     headings = headings_of(notes)
     rows = tuple(
-        Row(fish.line, [row.get(name, "") for name in headings])
-        for fish in latest(notes)
-        for row in [row_of(fish, notes)]
+        Row(fish.line, [row.get(name, "") for name in headings]) for fish in notes.fish for row in [row_of(fish, notes)]
     )
     return Table(str(path), tuple(Heading(name, 1) for name in headings), rows, notes.problems)

@@ -71,7 +71,7 @@ def test_two_sessions_at_once_are_refused(tmp_path):
     first.stdin.flush()
     while not first.stdout.readline().removeprefix("> ").startswith("7:"):
         pass
-    assert "written-by-another" in noted(out="lot.csv", status=2)
+    assert "file-held" in noted(out="lot.csv", status=2)
     first.communicate("done\n")
     assert first.returncode == 0
     noted("8: nidan")
