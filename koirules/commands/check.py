@@ -23,7 +23,9 @@ from koirules.records.records import is_table
 
 @click.command("check")
 @click.argument("rules", nargs=-1, required=True)
-@click.option("--reach", is_flag=True, help="List what no sample reaches: faults, steps, pieces of curves, grades.")
+@click.option(
+    "--reach", is_flag=True, help="List what no sample reaches: faults, words of scales, pieces of curves, grades."
+)
 @click.option("--changes", is_flag=True, help="List small changes to the rules that no sample would notice.")
 def command(rules: tuple[str, ...], reach: bool, changes: bool) -> None:
     """Check RULES: every problem of every file is shown with its place and what to try, then the samples are run."""

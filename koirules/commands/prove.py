@@ -42,7 +42,7 @@ def command(rules: str, as_json: bool, changes: tuple[str, ...]) -> None:
         stop_if_refused(error.problems)
         raise
     except TooManyReadings:
-        stop("Some condition of these rules chooses among too many steps to be worked out for every fish at once.")
+        stop("Some condition of these rules chooses among too many words to be worked out for every fish at once.")
     if sys.stderr.isatty():
         click.echo("\r\x1b[K", err=True, nl=False)
     if as_json:

@@ -96,7 +96,7 @@ def told_step(word: str, kind: Type | None) -> Told | None:
     if not kind.ordered:
         return Told("option", lambda: f"{word}: one of {', '.join(kind.words)}")
     at = kind.words.index(word) + 1
-    short, scale = f"step {at} of {len(kind.words)}", " < ".join(kind.words)
+    short, scale = f"level {at} of {len(kind.words)}", " < ".join(kind.words)
     return Told(short, lambda: f"{word}: {short}\n{scale}")
 
 

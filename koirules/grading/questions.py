@@ -166,6 +166,28 @@ class Questioner:
             found = [question for question in asked if question.changes or question.trait.name in read]
         return tuple(sorted(found, key=lambda question: (question.expected_grades, question.expected_width)))
 
+    def to_place(self, known: Known, ordered_by: Collection[str], by_score: bool) -> tuple[Question, ...]:
+        """What to ask of a fish of a settled grade whose place in a round is not settled yet, what narrows it most first.
+
+        ordered_by: the traits that the round orders by. by_score: whether it orders by the score or a section.
+        """
+        now = self.trace(known)
+        wanted = set(ordered_by)
+        if by_score and now.score[0] < now.score[1]:
+            wanted |= self._read_for_score(now)
+        names = [n for n in self.answers if n in wanted and self._is_open(n, known.readings) and n not in known.untold]
+        asked = [question for name in names if (question := self._question(name, known, now)) is not None]
+        return tuple(sorted(asked, key=lambda question: question.expected_width))
+
+    def _read_for_score(self, now: Trace) -> frozenset[str]:
+        """The traits that are read by criteria whose points are still open."""
+        rules = self.grader.rules
+        found: list[Part] = [
+            part for part, (_, _, low, high) in zip(rules.points, now.points, strict=True) if low < high
+        ]
+        found.extend(part for part, (low, high) in zip(rules.extras, now.extras, strict=True) if low != high)
+        return frozenset(trait.name for part in found for trait in traits_in(part))
+
     def _is_open(self, name: str, record: Mapping[str, Reading]) -> bool:
         """Whether a trait was not recorded, or not as one value."""
         return name not in record or not is_sure(self.grader.rules.traits[name].kind, record[name])

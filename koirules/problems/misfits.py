@@ -222,7 +222,7 @@ def wrong_steps(place: Place, was: str, steps: Sequence[str]) -> Problem:
     return Problem(
         "sign-for-word",
         place,
-        f'The steps of a scale are joined with "<", the lowest first, but here stands "{was}".',
+        f'The words of a scale are joined with "<", the lowest first, but here stands "{was}".',
         f'Write "{meant}".',
         edit=Edit(place, meant),
     )

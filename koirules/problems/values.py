@@ -26,7 +26,7 @@ def not_a_number_here(place: Place, is_a: str, word: str) -> Problem:
         "not-a-quantity",
         place,
         f"`{word}` needs numbers, but this is {is_a}.",
-        "Use a number or a count; for a scale, compare with one of its steps.",
+        "Use a number or a count; for a scale, compare with one of its words.",
     )
 
 
@@ -223,7 +223,7 @@ def different_branches(place: Place, left: str, right: str) -> Problem:
         return Problem(
             "different-branches",
             place,
-            f"`(A if C otherwise B)` chooses numbers, conditions or steps of a scale or choice, but here is {left}.",
+            f"`(A if C otherwise B)` chooses numbers, conditions or words of a scale or choice, but here is {left}.",
             "Write two statements, one with the condition and one with `not`.",
         )
     return Problem(

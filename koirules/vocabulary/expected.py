@@ -106,7 +106,7 @@ def noun_of(kind: Kind) -> str:
     """What a word of this kind is, as the end of a sentence."""
     match kind:
         case Scale():
-            return "one of the steps"
+            return "one of its words"
         case Choice():
             return "one of the choices"
         case Places():

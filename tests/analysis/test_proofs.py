@@ -245,7 +245,7 @@ def test_rules_that_choose_among_too_many_steps_are_answered(rules, monkeypatch)
     monkeypatch.setattr("koirules.engines.symbolic.meaning.MOST_READINGS", 1)
     result = run(rules)
     assert result.exit_code == 2
-    assert "too many steps" in result.stderr
+    assert "too many words" in result.stderr
 
 
 def test_alerts_rounds_and_values_from_beside_the_record_may_stand_in_the_rules(rules):

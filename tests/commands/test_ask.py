@@ -140,7 +140,7 @@ def test_a_name_that_is_there_is_not_taken_twice():
 
 def test_what_cannot_be_read_is_said_and_asked_again():
     told = ask("\n9\nbnet\n3\n0\n2\n500\n5,5\nabout 3\n4\n", "--thorough")
-    assert '"9"' in told and '"bnet" is not one of the steps. Type one of the keys.' in told
+    assert '"9"' in told and '"bnet" is not one of its words. Type one of the keys.' in told
     assert "500" in told and "Write a number from 0 % to 100 %" in told
 
 
@@ -274,3 +274,41 @@ def test_places_are_chosen_by_number_or_word():
     assert form.read("1 3") == PlaceSet(5, 5) == form.read("1,3")
     assert isinstance(form.read("0 1"), Unread)
     assert form.read("dorsal") is not None and not isinstance(form.read("dorsal"), Unread)
+
+
+def test_a_number_is_no_answer_to_yes_or_no():
+    # 1 is the first word of other questions, so that a hand that types ahead must not say yes by it.
+    form = form_of(koirules.load_standard("rules.koi").traits["kuchibeni"].kind)
+    assert isinstance(form.read("1"), Unread) and isinstance(form.read("0"), Unread)
+    assert form.read("y") == form.written("yes")
+
+
+def test_what_cannot_be_told_and_one_back_are_the_same_keys_where_a_value_is_written():
+    form = form_of(koirules.load_standard("rules.koi").traits["odome"].kind)
+    assert (form.sheet("-"), form.sheet("u"), form.sheet("U")) == (Order.CANNOT_TELL, Order.BACK, Order.BACK)
+    assert form.sheet("3 %") == form.read("3")
+
+
+def test_what_was_marked_as_noted_is_asked_and_stored_though_it_changes_nothing():
+    # Two red fins settle the grade at once; the lips were marked before, and are asked for all the same.
+    told = ask("K1\n3\n1\n3\n5\n1 2\ny\nq\n")
+    assert "K1: red lips" in told
+    assert rows()["K1"]["kuchibeni"] == "yes"
+
+
+def test_a_finished_fish_can_be_opened_again():
+    told = ask("K1\n1\nagain K1\n1\n3\n0\n3\n4.5\n0\nq\n")
+    assert "1 spine: bent" in told
+    assert rows()["K1"]["spine"] == "straight"
+    assert "K1: keep" in told
+
+
+def test_where_a_round_picks_by_score_a_fish_is_asked_until_its_place_is_settled():
+    picking = RULES.replace("grade keep if score at least 60", "grade keep if spine is straight") + (
+        'round heated "heated house" keep those with grade is keep pick 1 by highest score\n'
+    )
+    Path("rules.koi").write_text(picking, encoding="utf-8")
+    told = ask("K1\n3\n0\n0\n3\n4.5\nK2\n1\nq\n")
+    assert "K1: white before the tail" in told  # its grade was settled by the spine
+    assert "K1: keep, score 96.67;" in told
+    assert "K2: tail stem" not in told  # it leaves before the round picks

@@ -92,7 +92,7 @@ def parting(joint: Joint, *, solver: bool, progress: Callable[[str], None] = lam
     asker = _asker(joint)
     if asker is None:
         told = _told(search, Verdict.OPEN if found is None else Verdict.DIFFER, found, fewest=False)
-        return evolve(told, reasons=("some condition chooses among too many steps",) if found is None else ())
+        return evolve(told, reasons=("some condition chooses among too many words",) if found is None else ())
     if found is None:
         proved, found = asker.ask(search.near)
         if found is None:
@@ -134,7 +134,7 @@ def _reasons(joint: Joint) -> tuple[str, ...]:
 
 
 def _asker(joint: Joint) -> Asker | None:
-    """What asks the solver; None where some condition chooses among too many steps."""
+    """What asks the solver; None where some condition chooses among too many words."""
     from koirules.analysis.diff.asking import Asker
     from koirules.engines.symbolic.meaning import TooManyReadings
 

@@ -23,7 +23,7 @@ from koirules.vocabulary.kinds import (
     YesNo,
     words_of,
 )
-from koirules.vocabulary.readings import NO, YES, PlaceSet, Reading
+from koirules.vocabulary.readings import PlaceSet, Reading
 
 _T = TypeVar("_T")
 
@@ -48,7 +48,6 @@ KEYS = "? explains, - I can't tell, u one back, w write it as in a sheet, s set 
 
 _ORDERS = {order.value: order for order in Order}
 _LETTERS = [*"123456789", *(letter for letter in "abcdefghijklmnoprtvxyz" if letter not in _ORDERS)]
-_MORE_YES_NO = {"0": NO, "1": YES}
 
 
 @frozen
@@ -83,11 +82,20 @@ class Form:
         text = typed.strip()
         return _ORDERS[text.lower()] if text.lower() in _ORDERS else self.written(text)
 
+    def sheet(self, typed: str) -> Order | Reading | Unread | None:
+        """What was typed as in a sheet: `-` and `u` are the orders that they are everywhere, unless they can be read."""
+        text = typed.strip()
+        read = self.written(text)
+        order = _ORDERS.get(text.lower())
+        return (
+            order if order in {Order.CANNOT_TELL, Order.BACK} and (read is None or isinstance(read, Unread)) else read
+        )
+
     def written(self, text: str) -> Reading | Unread | None:
         """What was typed as an answer, and surely no order."""
         kind = self.kind
-        if isinstance(kind, YesNo) and text in _MORE_YES_NO:
-            return _MORE_YES_NO[text]
+        if isinstance(kind, YesNo) and text.isdecimal():
+            return Unread(f'"{text}" is neither y nor n. {self._expected()}')  # 1 is the first word of other questions
         if isinstance(kind, Places):
             chosen = chosen_of(self.options, text)
             if chosen is not None:

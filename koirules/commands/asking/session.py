@@ -16,13 +16,17 @@ from koirules.commands.inputs import shown_titles
 from koirules.commands.output import counted, shown
 from koirules.commands.render.batch import score_words
 from koirules.grading.next_look import Asker, Noting
-from koirules.grading.questions import Question
+from koirules.grading.questions import Known, Question
 from koirules.records.asked_journal import Looked, Noted, Untold
 from koirules.records.told_records import name_of
+from koirules.results.course import Fate
+from koirules.results.record import Record
+from koirules.standard.tree import ScoreRead, SectionRead, TraitRead, walk
 from koirules.vocabulary.readings import show_reading
 from koirules.vocabulary.traits import Trait
 
 _WIDEST = 80
+_AGAIN = "again "
 
 
 class Stopped(Exception):  # noqa: N818 - nothing went wrong
@@ -66,10 +70,13 @@ class Session:
     def _last(self) -> str | None:
         """What follows when no fish of a file is left: its last answer may still be taken back."""
         while True:
-            say("No fish is left to ask about. u goes back, Enter ends")
-            text = self.keyboard.line().lower()
+            say(f"No fish is left to ask about. u goes back, {_AGAIN}NAME opens a fish again, Enter ends")
+            text = self.keyboard.line()
+            text = text.lower() if text.lower() in {Order.STOP.value, Order.BACK.value} else text
             if text in {"", Order.STOP.value}:
                 return None
+            if self._reopen(text):
+                continue
             if text == Order.BACK.value:
                 self._back()
                 if self._reopened is not None:
@@ -80,11 +87,10 @@ class Session:
         if fish in self._done:
             return False
         record = self.book.records[fish]
-        if record.readings and not self.book.steps_of(fish) and self.standard.grade_record(record).grade is not None:
+        elsewhere = record.readings and not self.book.steps_of(fish)
+        if elsewhere and self.standard.grade_record(record).grade is not None and not self._is_placed(record):
             return False
-        known = self.book.known(fish)
-        questioner = self.standard.questioner_of(record)
-        return not questioner.is_settled(known) and self._question(fish) is not None
+        return self._question(fish) is not None
 
     def _named(self) -> str | None:
         """The name of a new fish."""
@@ -94,7 +100,13 @@ class Session:
             text = self.keyboard.line()
             order = text.lower()
             if order == Order.EXPLAIN.value:
-                say("Any name or number that no other fish has. u goes back, q stops.")
+                say(
+                    f"Any name or number that no other fish has. u goes back, {_AGAIN}NAME opens a fish again, q stops."
+                )
+            elif order == Order.CANNOT_TELL.value:
+                say("There is no question here. Type a name, or Enter.")
+            elif self._reopen(text):
+                continue
             elif order == Order.BACK.value:
                 self._back()
                 if self._reopened is not None:
@@ -108,11 +120,39 @@ class Session:
                     return name
                 if name in self.book.records:
                     self._tell_end(name)
+                    say(f'"{_AGAIN}{shown(name)}" opens it again.')
                 elif name != name_of(name) or order in {one.value for one in Order}:
                     say(f'"{shown(name)}" cannot be the name of a fish here. Type another one.')
                 else:
                     self.book.begin(name)
                     return name
+
+    def _reopen(self, text: str) -> bool:
+        """Open a finished fish again, `again K01`: its answers are listed, and those that are named are asked anew."""
+        fish = text.removeprefix(_AGAIN).strip()
+        if not text.startswith(_AGAIN) or fish not in self.book.records:
+            return False
+        held = self.book.records[fish].readings
+        traits = [trait for name, trait in self.standard.traits.items() if name in held or name in self._asked_of(fish)]
+        options = {str(i): trait for i, trait in enumerate(traits, 1)}
+        for key, trait in options.items():
+            seen = show_reading(trait.kind, held[trait.name]) if trait.name in held else "can't tell"
+            say(f"{key} {trait.within(self.standard.language)}: {seen.replace('_', ' ')}")
+        say(f"{fish}: which are to be asked again? Numbers, or 0 for none, then Enter")
+        keys: dict[str, Trait | None] = {**options, "0": None}
+        while (chosen := chosen_of(keys, self.keyboard.line() or "0")) is None:
+            say(f"Type 0, or numbers from 1 to {len(options)} with spaces between them.")
+        self._aside.discard(fish)
+        self._done.discard(fish)
+        self._asker = None
+        for one in chosen:
+            if one is not None and not self._ask(fish, Question(one, (), 0.0, 0.0, changes=False)):
+                return True
+        self._ask_about(fish)
+        return True
+
+    def _asked_of(self, fish: str) -> set[str]:
+        return {step.trait for step in self.book.steps_of(fish) if isinstance(step, Untold)}
 
     def _ask_about(self, fish: str) -> None:
         while (question := self._question(fish)) is not None:
@@ -127,9 +167,34 @@ class Session:
             others = [self.book.known(name).readings for name in self.book.records if name != fish]
             self._asker = fish, Asker.of(self.standard.questioner_of(self.book.records[fish]), others)
         asker, known = self._asker[1], self.book.known(fish)
-        if self.thorough or self.book.was_noted(fish):
-            return asker.next_one(known)
-        return asker.next_asked(known)
+        again = self.thorough or self.book.was_noted(fish)
+        question = asker.next_one(known) if again else asker.next_asked(known)
+        if question is not None:
+            return question
+        # What the sorter marked as noted is asked and kept, whether or not it can still change the grade.
+        marked = [name for name in self.book.marked(fish) if name not in known.readings and name not in known.untold]
+        if marked:
+            return Question(self.standard.traits[marked[0]], (), 0.0, 0.0, changes=False)
+        return self._placing(fish, known)
+
+    def _placing(self, fish: str, known: Known) -> Question | None:
+        """What to ask of a fish that a round picks by its score, or by traits, as long as its place is not settled."""
+        record = self.book.records[fish]
+        if not self._is_placed(record):
+            return None
+        keys = [node for one in self.standard.rules.rounds for key in one.keys for node in walk(key.by)]
+        by_score = any(isinstance(node, ScoreRead | SectionRead) for node in keys)
+        traits = {node.trait.name for node in keys if isinstance(node, TraitRead)}
+        return next(iter(self.standard.questioner_of(record).to_place(known, traits, by_score)), None)
+
+    def _is_placed(self, record: Record) -> bool:
+        """Whether a round orders the fish that it looks at, and does not surely leave this one out before."""
+        ordering = {one.name for one in self.standard.rules.rounds if one.keys}
+        if not ordering:
+            return False
+        (result,) = self.standard.grade_records([record]).results
+        looked = {step.round: step for step in result.course}
+        return any(name in looked and (looked[name].fate is not Fate.LEFT or looked[name].open) for name in ordering)
 
     def _ask(self, fish: str, question: Question) -> bool:
         """Ask for one trait; False where this fish is left."""
@@ -145,7 +210,7 @@ class Session:
             typed = form.read(self.keyboard.line() if not form.single else self.keyboard.key())
             if typed is Order.WRITE:
                 say("Write it as in a sheet (also what it could be), then Enter")
-                typed = form.written(self.keyboard.line())
+                typed = form.sheet(self.keyboard.line())
             if typed is Order.EXPLAIN:
                 say(trait.describe or f"No more is said about it than its name: {title}.")
                 say(self._keys)

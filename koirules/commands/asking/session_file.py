@@ -73,6 +73,10 @@ class Book:
         """Whether a fish was asked what else is to be noted."""
         return any(isinstance(step, Noted) for step in self.steps_of(fish))
 
+    def marked(self, fish: str) -> tuple[str, ...]:
+        """The traits that the sorter marked as noted, in the order of the question."""
+        return tuple(name for step in self.steps_of(fish) if isinstance(step, Noted) for name in step.names)
+
     def steps_of(self, fish: str) -> Sequence[Step]:
         """What was asked of a fish, oldest first."""
         if self._of_fish is None:
