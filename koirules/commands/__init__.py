@@ -23,6 +23,7 @@ COMMANDS = {
     "seal": "Print the seal of a standard.",
     "handbook": "Write a standard as a page to print and hand to judges.",
     "prove": "Prove what holds for every fish, or show one of which it does not.",
+    "agree": "Set a sorter's own verdicts beside the rules, another sorter or another look.",
     "compare": "Compare two editions of a standard.",
     "sheet": "Make a blank record sheet for a variety or a standard.",
     "plugins": "List the varieties, skins, rule sets and plugins that are installed, and from where.",
