@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from koirules.vocabulary.phrases import Spoken
 from koirules.vocabulary.traits import Vocabulary
 
 KOHAKU = Vocabulary(
@@ -11,5 +12,12 @@ KOHAKU = Vocabulary(
     includes=("shared", "red_pattern", "red_on_white"),
     describe="White koi with red patches on head and back.",
     also=("紅白",),
+    sayings=tuple(
+        Spoken(
+            trait,
+            "black spot, small black spot, tiny black spot, black dot, little black dot, small black dot, black mark",
+        )
+        for trait in ("shimi_count", "shimi_places")
+    ),
 )
 """Kohaku has nothing of its own: red, where it lies, and white are parts that other varieties have too."""

@@ -40,8 +40,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     ),
     Spoken(
         "shimi_count",
-        "shimi, black speck, speck, black spot, small black spot, tiny black spot, black dot, little "
-        "black dot, small black dot, fleck, black fleck, "
+        "shimi, black speck, speck, small tiny little "
+        "small fleck, black fleck, "
         "freckle, fine black speck, fine speck, pinhead, シミ, しみ",
         alone={
             "at least 4": "many shimi, lots of shimi, full of shimi, many specks, lots of specks, many black specks, lots "
@@ -58,8 +58,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     ),
     Spoken(
         "shimi_places",
-        "shimi, black speck, speck, black spot, small black spot, tiny black spot, black dot, little "
-        "black dot, small black dot, fleck, black fleck, "
+        "shimi, black speck, speck, small tiny little "
+        "small fleck, black fleck, "
         "another, another speck, another black speck, another 1, specks, freckle, シミ",
     ),
     Spoken("hikui", "hikui, raised patch, yellowish patch in the red, raised red, hi kui, red disease, ヒクイ"),

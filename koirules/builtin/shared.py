@@ -21,6 +21,7 @@ from koirules.builtin.net import MEASURES_OF_NET, NET
 from koirules.builtin.red_colour import RED_COLOUR
 from koirules.builtin.red_measures import MEASURES_OF_RED
 from koirules.builtin.red_pattern import DETAILS, PATTERN
+from koirules.builtin.said_of_black import SAID_OF_BANDS, SAID_OF_BLACK, SAID_OF_HEADS, SAID_OF_NETS, SAID_OF_SPOTS
 from koirules.builtin.said_of_body import SAID_OF_BODY
 from koirules.builtin.said_of_red import SAID_OF_AMOUNTS, SAID_OF_PATTERN, SAID_OF_RED, SAID_OF_WHITE
 from koirules.builtin.said_of_skin import SAID_OF_SKIN
@@ -112,16 +113,37 @@ PARTS_OF_VARIETIES = (
         BLACK_COLOUR,
         "Depth, edges and share of black, whatever its form.",
         MEASURES_OF_BLACK,
+        SAID_OF_BLACK,
     ),
-    _part("black_spots", "black in spots (sumi)", BLACK_SPOTS, "Black that lies on the back like stepping stones."),
+    _part(
+        "black_spots",
+        "black in spots (sumi)",
+        BLACK_SPOTS,
+        "Black that lies on the back like stepping stones.",
+        phrases=SAID_OF_SPOTS,
+    ),
     _part(
         "black_bands",
         "black in bands (sumi)",
         BLACK_BANDS,
         "Black that wraps round body, head and fin joints.",
         MEASURES_OF_BANDS,
+        SAID_OF_BANDS,
     ),
-    _part("clear_head", "clear head", CLEAR_HEAD, "A head of one clear tone, without specks or dark bone."),
-    _part("net", "net of the scales", NET, "A dark centre or rim on each scale, seen as a net.", MEASURES_OF_NET),
+    _part(
+        "clear_head",
+        "clear head",
+        CLEAR_HEAD,
+        "A head of one clear tone, without specks or dark bone.",
+        phrases=SAID_OF_HEADS,
+    ),
+    _part(
+        "net",
+        "net of the scales",
+        NET,
+        "A dark centre or rim on each scale, seen as a net.",
+        MEASURES_OF_NET,
+        SAID_OF_NETS,
+    ),
 )
 """Parts that a variety includes where it has them, so that the same thing has the same name in each."""

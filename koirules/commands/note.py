@@ -11,7 +11,14 @@ import click
 
 from koirules.api import Standard
 from koirules.commands.asking.keyboard import Ended, Keyboard
-from koirules.commands.inputs import language_option, setting_option, shown_titles, standard_from
+from koirules.commands.inputs import (
+    language_option,
+    replace_option,
+    setting_option,
+    shown_titles,
+    standard_from,
+    stop_if_there,
+)
 from koirules.commands.output import CAUTIONS, counted, show_problems, shown, stop, stop_if_refused
 from koirules.notes.lexicon import Lexicon
 from koirules.notes.reader import Hearing, NotedFish, Notes, NotesReader, cell_of, cells, nearest, understood
@@ -39,6 +46,7 @@ _MOST_UNREAD = 20
 )
 @click.option("--phrases", is_flag=True, help="Print the words that are understood, as a crib sheet.")
 @click.option("--understood", is_flag=True, help="Say how much of NOTES is understood, and what is not most often.")
+@replace_option
 @setting_option
 @language_option
 def command(
@@ -47,6 +55,7 @@ def command(
     out: str | None,
     phrases: bool,
     understood: bool,
+    replace: bool,
     changes: tuple[str, ...],
     language: str | None,
 ) -> None:
@@ -70,6 +79,7 @@ def command(
     problem = told_only_as_csv(out, path.suffix) if path.suffix.lower() != ".csv" else check_folder(path)
     stop_if_refused([] if problem is None else [problem])
     if notes is not None:
+        stop_if_there([out], replace=replace)
         _convert(standard, _read(standard, notes), path)
         return
     if path.exists() and not journal_of(path).exists():
@@ -98,8 +108,6 @@ def _read(standard: Standard, file: str) -> Notes:
 
 
 def _convert(standard: Standard, notes: Notes, path: Path) -> None:
-    if path.exists() and not journal_of(path).exists():
-        stop_if_refused([not_noted(str(path), journal_of(path).name)])
     failed = write_sheet(path, headings_of(notes), [row_of(one, notes) for one in notes.fish])
     stop_if_refused([] if failed is None else [failed])
     every, read = understood(notes.fish)

@@ -43,6 +43,7 @@ _TYPES_OF_VOCABULARY: Mapping[str, type] = {
     "also": tuple,
     "forms": tuple,
     "phrases": Mapping,
+    "sayings": tuple,
 }
 _TYPES_OF_TRAIT: Mapping[str, type] = {
     "name": str,

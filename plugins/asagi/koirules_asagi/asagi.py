@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import YES_NO, count, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_asagi.said import SAID_OF_ASAGI
 
 GROUND = (
     Trait(
@@ -55,5 +56,6 @@ ASAGI = Vocabulary(
     includes=("shared", "net", "asagi_and_shusui"),
     describe="Blue-grey koi with a net of pale-rimmed scales and red on belly, cheeks and fins.",
     also=("浅黄",),
+    sayings=SAID_OF_ASAGI,
 )
 """The traits of asagi, with those it shares."""

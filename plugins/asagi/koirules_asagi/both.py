@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import CHEEKS, YES_NO, count, places, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_asagi.said import SAID_OF_BOTH
 
 HEAD = (
     Trait(
@@ -82,5 +83,6 @@ BOTH = Vocabulary(
     includes=("clear_head",),
     describe="The head, and the red of belly, flank, cheeks and fins.",
     is_variety=False,
+    sayings=SAID_OF_BOTH,
 )
 """The traits that asagi and shusui share."""

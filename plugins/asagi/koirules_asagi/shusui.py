@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import choice, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_asagi.said import SAID_OF_SHUSUI
 
 SHUSUI = Vocabulary(
     name="shusui",
@@ -45,5 +46,6 @@ SHUSUI = Vocabulary(
     describe="Doitsu asagi: light blue bare skin, a row of dark scales each side of the back, red on the flanks.",
     also=("秋翠",),
     forms=("hana shusui", "hi shusui"),
+    sayings=SAID_OF_SHUSUI,
 )
 """The traits of shusui, with those it shares."""

@@ -10,6 +10,7 @@ from __future__ import annotations
 from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.shorthand import YES_NO, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_hikari.said import SAID_OF_METAL
 
 METAL = Vocabulary(
     name="metal",
@@ -99,5 +100,6 @@ METAL = Vocabulary(
             "lesser of (shine_head, shine_shoulder, shine_rear) / greater of (shine_head, shine_shoulder, shine_rear)",
         ),
     ),
+    sayings=SAID_OF_METAL,
 )
 """The traits of metal."""

@@ -9,6 +9,7 @@ from __future__ import annotations
 from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.shorthand import YES_NO, choice, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_hikari.said import SAID_OF_MOYO
 
 HIKARI_MOYO = Vocabulary(
     name="hikari_moyo",
@@ -79,5 +80,6 @@ HIKARI_MOYO = Vocabulary(
         "yamatonishiki",
         "sakura ogon",
     ),
+    sayings=SAID_OF_MOYO,
 )
 """The traits of hikari moyo, with those of metal and net."""

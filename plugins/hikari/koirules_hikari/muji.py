@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import choice, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_hikari.said import SAID_OF_MUJI
 
 HIKARI_MUJI = Vocabulary(
     name="hikari_muji",
@@ -64,5 +65,6 @@ HIKARI_MUJI = Vocabulary(
         "kin matsuba",
         "matsuba ogon",
     ),
+    sayings=SAID_OF_MUJI,
 )
 """The traits of hikari muji, with those of metal and net."""

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import YES_NO, choice, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_hikari.said import SAID_OF_HIKARI_UTSURI
 
 HIKARI_UTSURI = Vocabulary(
     name="hikari_utsuri",
@@ -51,5 +52,6 @@ HIKARI_UTSURI = Vocabulary(
     describe="Metallic showa and utsuri: black bands, and silver, gold or red between them, under one shine.",
     also=("hikariutsuri", "hikari utsurimono", "光写り"),
     forms=("kin showa", "gin showa", "kin ki utsuri", "kin hi utsuri", "gin shiro", "gin shiro utsuri"),
+    sayings=SAID_OF_HIKARI_UTSURI,
 )
 """The traits of hikari utsuri, with those of metal, red, white and black."""

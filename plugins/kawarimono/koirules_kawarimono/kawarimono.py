@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import PECTORALS, choice, places, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_kawarimono.said import SAID_OF_KAWARIMONO
 
 KAWARIMONO = Vocabulary(
     name="kawarimono",
@@ -87,5 +88,6 @@ KAWARIMONO = Vocabulary(
         "kanoko showa",
         "midorigoi",
     ),
+    sayings=SAID_OF_KAWARIMONO,
 )
 """The traits of kawarimono, with those of clear head, net and black."""

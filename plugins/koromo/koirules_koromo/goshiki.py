@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import choice, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_koromo.said import SAID_OF_GOSHIKI
 
 GOSHIKI = Vocabulary(
     name="goshiki",
@@ -59,5 +60,6 @@ GOSHIKI = Vocabulary(
     describe="A kohaku with a blue-grey to black net over its white.",
     also=("五色",),
     forms=("kuro goshiki",),
+    sayings=SAID_OF_GOSHIKI,
 )
 """The traits of goshiki, with those of red, white and net."""

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import YES_NO, choice, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_koromo.said import SAID_OF_KOROMO
 
 KOROMO = Vocabulary(
     name="koromo",
@@ -69,5 +70,6 @@ KOROMO = Vocabulary(
     describe="A kohaku whose red carries a net of blue, black or grape: ai goromo, sumi goromo, budo goromo.",
     also=("goromo", "衣"),
     forms=("ai goromo", "aigoromo", "sumi goromo", "budo goromo", "ai koromo"),
+    sayings=SAID_OF_KOROMO,
 )
 """The traits of koromo, with those of red, white and net."""

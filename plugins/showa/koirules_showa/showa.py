@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import choice, count, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_showa.said import SAID_OF_SHOWA
 
 SHOWA = Vocabulary(
     name="showa",
@@ -54,5 +55,6 @@ SHOWA = Vocabulary(
     describe="Koi with black that wraps the body and splits the head, red and white between it.",
     also=("showa sanshoku", "showa sanke", "昭和", "昭和三色"),
     forms=("hi showa", "kindai showa", "mukashi showa", "boke showa"),
+    sayings=SAID_OF_SHOWA,
 )
 """The traits of showa, with those of red, white and black."""

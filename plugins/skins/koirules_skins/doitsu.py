@@ -10,6 +10,7 @@ from __future__ import annotations
 from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.shorthand import count, number, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_skins.said import SAID_OF_DOITSU
 
 ROWS = (
     Trait(
@@ -116,5 +117,6 @@ DOITSU = Vocabulary(
         ),
     ),
     also=("ドイツ", "ドイツ鯉"),
+    sayings=SAID_OF_DOITSU,
 )
 """The traits of doitsu, to lie over those of a variety."""

@@ -9,6 +9,7 @@ from __future__ import annotations
 from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.shorthand import choice, count, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_skins.said import SAID_OF_GINRIN
 
 TRAITS = (
     Trait(
@@ -102,5 +103,6 @@ GINRIN = Vocabulary(
         ),
     ),
     also=("gin rin", "kin gin rin", "金銀鱗", "銀鱗"),
+    sayings=SAID_OF_GINRIN,
 )
 """The traits of kinginrin, to lie over those of a variety."""

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import YES_NO, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_taisho_sanke.said import SAID_OF_SANKE
 
 TAISHO_SANKE = Vocabulary(
     name="taisho_sanke",
@@ -45,5 +46,6 @@ TAISHO_SANKE = Vocabulary(
     describe="White koi with the red of a kohaku and a few bold black spots on the back.",
     also=("sanke", "taisho sanshoku", "taishosanke", "大正三色"),
     forms=("aka sanke",),
+    sayings=SAID_OF_SANKE,
 )
 """The traits of taisho sanke, with those of red, white and black."""

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import CHEEKS, EYES, choice, count, number, places, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_tancho.said import SAID_OF_TANCHO
 
 TANCHO = Vocabulary(
     name="tancho",
@@ -93,5 +94,6 @@ TANCHO = Vocabulary(
     describe="Koi with one red mark on the head and no other red: tancho kohaku, tancho sanke, tancho showa.",
     also=("丹頂",),
     forms=("tancho kohaku", "tancho sanke", "tancho taisho sanke", "tancho showa"),
+    sayings=SAID_OF_TANCHO,
 )
 """The traits of tancho, with those of red, white and black."""

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import FINS, choice, places, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_utsurimono.said import SAID_OF_GROUND
 
 GROUND = Vocabulary(
     name="one_ground",
@@ -49,5 +50,6 @@ GROUND = Vocabulary(
     ),
     describe="The white, red or yellow of a koi that has one colour and black.",
     is_variety=False,
+    sayings=SAID_OF_GROUND,
 )
 """What bekko and utsurimono share beside black."""

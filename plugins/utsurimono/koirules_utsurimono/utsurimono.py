@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.shorthand import number, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
+from koirules_utsurimono.said import SAID_OF_UTSURI
 
 UTSURIMONO = Vocabulary(
     name="utsurimono",
@@ -35,5 +36,6 @@ UTSURIMONO = Vocabulary(
     describe="Black koi with white, red or yellow in clear patches: shiro, hi and ki utsuri.",
     also=("utsuri", "写り物", "写り"),
     forms=("shiro utsuri", "hi utsuri", "ki utsuri"),
+    sayings=SAID_OF_UTSURI,
 )
 """The traits of utsurimono."""

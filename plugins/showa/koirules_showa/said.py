@@ -1,0 +1,49 @@
+"""How sorters speak of the form of a showa. Common practice, no source; wordings from memory."""
+
+from koirules.vocabulary.phrases import Saying, Spoken
+
+SAID_OF_SHOWA: tuple[Saying, ...] = (
+    Spoken(
+        "showa_style",
+        "style, showa style",
+        levels={
+            "hi_showa": "hi, red",
+            "mukashi": "old, old style, classic",
+            "kindai": "modern, white",
+            "boke": "blurred, grey",
+        },
+        alone={
+            "is hi_showa": "hi showa, mostly red showa, 緋昭和",
+            "is mukashi": "mukashi, old style showa, old style",
+            "is kindai": "kindai, kindai showa, modern showa, much white, 近代昭和",
+            "is boke": "boke, boke showa, ぼけ昭和",
+        },
+    ),
+    Spoken(
+        "shiro_cover",
+        "white, shiroji, white share, share of white, white on the back",
+        alone={
+            "below 20 %": "little white, hardly any white, very little white, not much white",
+            "above 40 %": "much white, lots of white, plenty of white, a lot of white",
+            "is 45 % to 55 %": "half white, about half white",
+            "is 28 % to 38 %": "a third white, about a third white",
+        },
+    ),
+    Spoken(
+        "head_colours",
+        "colours on the head, colour on the head, head colours",
+        alone={
+            "is 3": "all three colours on the head, three coloured head, three colours in the face",
+            "is 2": "only two colours on the head, two coloured head",
+            "is 1": "head of one colour, one colour on the head",
+        },
+    ),
+    Spoken(
+        "third_balance",
+        alone={
+            "is 3": "all three colours everywhere, three colours from head to tail, all colours well spread, "
+            "colours well spread",
+            "at most 1": "colours badly spread, colours in one place",
+        },
+    ),
+)
