@@ -3,14 +3,39 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TypeVar
+from typing import Protocol, TypeVar
 
-from koirules.meaning.algebra import Algebra, Ends
+from koirules.meaning.algebra import Ends
 
 V = TypeVar("V")
 
 
-def bites(m: Algebra[V], condition: Ends[V], exception: Ends[V] | None) -> Ends[V]:
+class Sets(Protocol[V]):
+    """What is needed of a value algebra: truths, and sets of grades."""
+
+    def bits(self, value: int) -> V:
+        """A set that is the same for every record."""
+
+    def every(self, *parts: V) -> V:
+        """Whether all of some truths hold."""
+
+    def no(self, part: V) -> V:
+        """Whether a truth does not hold."""
+
+    def common(self, a: V, b: V) -> V:
+        """The members that two sets share."""
+
+    def either(self, a: V, b: V) -> V:
+        """The members of two sets together."""
+
+    def meets(self, a: V, b: V) -> V:
+        """Whether two sets share a member."""
+
+    def where(self, test: V, one: V, other: V) -> V:
+        """One set where a truth holds, else the other."""
+
+
+def bites(m: Sets[V], condition: Ends[V], exception: Ends[V] | None) -> Ends[V]:
     """Where a lift or fault surely and possibly bites: its condition holds and its exception does not."""
     if exception is None:
         return condition
@@ -20,7 +45,7 @@ def bites(m: Algebra[V], condition: Ends[V], exception: Ends[V] | None) -> Ends[
     return Ends(surely, m.every(condition.last, m.no(exception.first)))
 
 
-def possible(m: Algebra[V], conditions: Sequence[Ends[V]]) -> V:
+def possible(m: Sets[V], conditions: Sequence[Ends[V]]) -> V:
     """The grades that may be the first whose condition holds, best first."""
     left = m.bits(0)
     for place, holds in reversed(list(enumerate(conditions))):
@@ -32,28 +57,33 @@ def possible(m: Algebra[V], conditions: Sequence[Ends[V]]) -> V:
     return left
 
 
-def lifted(m: Algebra[V], grades: V, floor: int, count: int) -> V:
+def lifted(m: Sets[V], grades: V, floor: int, count: int) -> V:
     """The grades that a lift makes of some: each that is worse than the floor becomes it. count: how many grades there are."""
     kept = (2 << floor) - 1
-    return _moved(m, grades, kept, ((1 << count) - 1) & ~kept, floor)
+    return _moved_to(m, grades, kept, ((1 << count) - 1) & ~kept, floor)
 
 
-def capped(m: Algebra[V], grades: V, cap: int, count: int) -> V:
+def capped(m: Sets[V], grades: V, cap: int, count: int) -> V:
     """The grades that a fault makes of some: each that is better than the cap becomes it."""
     beyond = (1 << cap) - 1
-    return _moved(m, grades, ((1 << count) - 1) & ~beyond, beyond, cap)
+    return _moved_to(m, grades, ((1 << count) - 1) & ~beyond, beyond, cap)
 
 
-def _moved(m: Algebra[V], grades: V, kept: int, beyond: int, to: int) -> V:
+def _moved_to(m: Sets[V], grades: V, kept: int, beyond: int, to: int) -> V:
     left = m.common(grades, m.bits(kept))
     return m.either(left, m.where(m.meets(grades, m.bits(beyond)), m.bits(1 << to), m.bits(0))) if beyond else left
 
 
-def limited(m: Algebra[V], grades: V, moved: V, bites: Ends[V]) -> V:
+def limited(m: Sets[V], grades: V, moved: V, bites: Ends[V]) -> V:
     """The grades after a lift or fault that makes `moved` of them where it bites."""
     if bites.sure:
         return m.where(bites.first, moved, grades)
     return m.where(bites.last, m.either(moved, m.where(bites.first, m.bits(0), grades)), grades)
+
+
+def moved(m: Sets[V], grades: V, head: str, to: int, count: int) -> V:
+    """The grades that a lift or a fault (`head`) makes of some."""
+    return (lifted if head == "lift" else capped)(m, grades, to, count)
 
 
 def worst_first(grades: int, count: int) -> int:

@@ -119,11 +119,11 @@ class Evaluation(Generic[V]):
     def after_limits(self, grades: V) -> V:
         """The possible grades after all lifts, and then all faults."""
         count = len(self.rules.grades)
-        for head, change in (("lift", of_grades.lifted), ("fault", of_grades.capped)):
+        for head in ("lift", "fault"):
             for place, limit in enumerate(self.rules.limits):
                 if limit.head == head:
                     *_, bites = self.limits[head, limit.name]
-                    moved = change(self.algebra, grades, limit.grade, count)
+                    moved = of_grades.moved(self.algebra, grades, head, limit.grade, count)
                     grades = of_grades.limited(self.algebra, grades, moved, bites)
                     self.bitten(place, bites, grades)
         return grades

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
 def applied(operation: Operation, operands: Sequence[Pair], ranges: Sequence[Any]) -> Pair:
     """An operation over columns. ranges: what each operand can be at all, which may show that the result is one value."""
-    made = operation.over(_COLUMNS, [Ends(pair.first, pair.second) for pair in operands], ranges)
+    made = operation.over(COLUMNS, [Ends(pair.first, pair.second) for pair in operands], ranges)
     return Pair(made.first, made.second)
 
 
@@ -177,7 +177,7 @@ class _Columns:
         raise NotImplementedError
 
 
-_COLUMNS: Algebra[Any] = _Columns()
+COLUMNS: Algebra[Any] = _Columns()
 
 
 class Comparison(Enum):

@@ -9,11 +9,13 @@ from attrs import frozen
 
 from koirules.engines.columnar.expressions import Expressions
 from koirules.engines.columnar.held import Held
-from koirules.engines.columnar.meaning import every, no, total
+from koirules.engines.columnar.meaning import COLUMNS, total
 from koirules.engines.columnar.outcomes import after_limits, by_points
 from koirules.engines.columnar.points import points_by_section
 from koirules.engines.columnar.stages import Stages
 from koirules.engines.columnar.values import Pair
+from koirules.meaning import grades as of_grades
+from koirules.meaning.algebra import Ends
 from koirules.program.evaluation_order import late_parts, order_key, reading_grade
 from koirules.standard.parts import Limit, Rules, Setting, Term
 
@@ -68,9 +70,7 @@ def _work_out(columns: Expressions, bites: dict[tuple[str, str], Pair], parts: I
         pair = columns.condition(part.condition)
         if part.exception is not None:
             other = columns.condition(part.exception)
-            surely = every([pair.first, no(other.second)])
-            sure = pair.sure and other.sure
-            pair = Pair(surely, surely if sure else every([pair.second, no(other.first)]))
+            pair = Pair(*of_grades.bites(COLUMNS, Ends(pair.first, pair.second), Ends(other.first, other.second)))
         bites[part.head, part.name] = pair = columns.kept(pair)
         if part.head == "fault":
             columns.fault(part, pair)

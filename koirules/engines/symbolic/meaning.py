@@ -18,7 +18,7 @@ from attrs import field, frozen
 from koirules.engines.symbolic.arithmetic import Arithmetic
 from koirules.engines.symbolic.numbers import Num, Whole, known
 from koirules.engines.symbolic.values import Bits, Cases, Logic, Pair
-from koirules.meaning.algebra import Ends
+from koirules.meaning.algebra import Algebra, Ends
 from koirules.meaning.curves import Shape
 from koirules.meaning.operators import Operation
 
@@ -39,6 +39,11 @@ class Meaning:
     _known: dict[tuple[Any, ...], Any] = field(factory=dict)
     _kept: list[Any] = field(factory=list)
 
+    @property
+    def terms(self) -> Algebra[Any]:
+        """The value algebra of this context."""
+        return _Terms(self.arithmetic, self.logic)
+
     def applied(self, operation: Operation, operands: Sequence[Any], ranges: Sequence[Any]) -> Any:
         """An operation over operands: pairs, cases, or readings that are known. ranges: what each can be at all."""
         key = (operation.name, *(id(operand) for operand in operands))
@@ -54,7 +59,7 @@ class Meaning:
             return self._tabled(operation, operands)
         pairs = [operand if isinstance(operand, Pair) else _pair(operand) for operand in operands]
         ends = [Ends(pair.first, pair.second) for pair in pairs]
-        made = operation.over(_Terms(self.arithmetic, self.logic), ends, ranges)
+        made = operation.over(self.terms, ends, ranges)
         return Pair(made.first, made.second)
 
     def _tabled(self, operation: Operation, operands: Sequence[Any]) -> Any:

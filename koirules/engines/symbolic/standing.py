@@ -14,7 +14,10 @@ from koirules.engines.symbolic.numbers import Num
 from koirules.engines.symbolic.points import Curved
 from koirules.engines.symbolic.universe import Universe
 from koirules.engines.symbolic.values import Pair
+from koirules.meaning import grades as of_grades
+from koirules.meaning.algebra import Ends
 from koirules.meaning.curves import Curve
+from koirules.meaning.planes import PlaneSets
 from koirules.program.evaluation_order import late_parts, order_key, order_of_grading
 from koirules.standard.parts import Limit, Points, Rules, Setting, Term, part_key
 from koirules.standard.tree import (
@@ -108,34 +111,25 @@ class Standing:
 
     def after(self, limits: Collection[Limit]) -> list[Any]:
         """The grades that are possible after some of the lifts and faults."""
-        possible = list(self.plain)
+        sets, possible = self._sets, tuple(self.plain)
         for head in ("lift", "fault"):
             for limit in self.rules.limits:
                 if limit.head == head and limit in limits:
-                    possible = self._limited(possible, limit)
-        return possible
-
-    def _limited(self, possible: list[Any], limit: Limit) -> list[Any]:
-        logic, at, bites = self.universe.logic, limit.grade, self.bites[limit.head, limit.name]
-        beyond = possible[at + 1 :] if limit.head == "lift" else possible[:at]
-        made: list[Any] = []
-        for i, before in enumerate(possible):
-            kept = i <= at if limit.head == "lift" else i >= at
-            after = logic.some([before, *beyond]) if i == at else before if kept else False
-            open_ = logic.some([after, logic.every([logic.no(bites.first), before])])
-            made.append(logic.chosen(bites.second, open_, before))
-        return made
+                    bites = self.bites[head, limit.name]
+                    moved = of_grades.moved(sets, possible, head, limit.grade, len(possible))
+                    possible = of_grades.limited(sets, possible, moved, Ends(bites.first, bites.second))
+        return list(possible)
 
     def _by_points(self) -> list[Any]:
-        logic = self.universe.logic
-        found: list[Any] = []
-        better: list[Any] = []
-        for grade in self.rules.grades:
-            ends = Pair(True, True) if grade.condition is None else self.condition(grade.condition)
-            self.grades.append(ends)
-            found.append(logic.every([ends.second, *(logic.no(surely) for surely in better)]))
-            better.append(ends.first)
-        return found
+        self.grades = [
+            Pair(True, True) if grade.condition is None else self.condition(grade.condition)
+            for grade in self.rules.grades
+        ]
+        return list(of_grades.possible(self._sets, [Ends(pair.first, pair.second) for pair in self.grades]))
+
+    @property
+    def _sets(self) -> of_grades.Sets[Any]:
+        return PlaneSets(self.universe.meaning.terms, len(self.rules.grades))
 
     def _work_out(self, parts: list[Term | Limit]) -> None:
         for part in parts:
@@ -145,14 +139,13 @@ class Standing:
                 self._limit(part)
 
     def _limit(self, limit: Limit) -> None:
-        logic = self.universe.logic
         condition = self.condition(limit.condition)
-        exception = Pair(False, False) if limit.exception is None else self.condition(limit.exception)
+        exception = Pair(False, False)
         bites = condition
         if limit.exception is not None:
-            first = logic.every([condition.first, logic.no(exception.second)])
-            second = logic.every([condition.second, logic.no(exception.first)])
-            bites = Pair(first, first if condition.sure and exception.sure else second)
+            exception = self.condition(limit.exception)
+            both = (Ends(pair.first, pair.second) for pair in (condition, exception))
+            bites = Pair(*of_grades.bites(self.universe.meaning.terms, *both))
         self.conditions[limit.head, limit.name] = (condition, exception)
         self.bites[limit.head, limit.name] = bites
 
