@@ -16,6 +16,7 @@ from koirules.commands.plugged import TRACEBACK, PluggedCommands
 COMMANDS = {
     "grade": "Grade a batch of fish by a rule file.",
     "why": "Show everything about the grade of one fish.",
+    "print": "Write a certificate, labels, or lists of ponds, to print.",
     "ask": "Ask at the tub, one fish after another, until each is settled.",
     "note": "Take notes of fish in your own words, or make records of them.",
     "check": "Check rule files and the samples in them.",

@@ -22,6 +22,7 @@ from koirules.commands.inputs import (
     varieties_installed,
 )
 from koirules.commands.output import CAUTION_IN_SHORT, cautions_of, show_cautions, show_paragraph, show_problems, stop
+from koirules.commands.page_options import Wishes, wishes_options
 from koirules.commands.render.batch import is_short, tell_batch, unread_in
 from koirules.commands.writing_results import about_of, check_paths, write_all
 
@@ -60,6 +61,7 @@ from koirules.commands.writing_results import about_of, check_paths, write_all
 @setting_option
 @language_option
 @replace_option
+@wishes_options
 def command(
     rules: str,
     records: tuple[str, ...],
@@ -76,6 +78,7 @@ def command(
     changes: tuple[str, ...],
     language: str | None,
     replace: bool,
+    wishes: Wishes,
 ) -> None:
     """Grade the fish in RECORDS (.csv, .xlsx, .jsonl or .parquet) by RULES, a rule file or the name of a rule set.
 
@@ -110,11 +113,17 @@ def command(
             large=large,
             as_recorded=as_recorded,
             in_full=in_full,
+            wishes=wishes,
         )
         return
     standard = standard_from(rules, changes, language)
     if large and decisions is not None:
         stop("--decisions is for a batch that is listed; of whole files nobody is decided about. Nothing was written.")
+    if large and wishes != Wishes():
+        stop(
+            "--for, --offer, --title, --contact, --mark and --with-records are for a batch that is listed. Give one file of "
+            "records that fits on a screen. Nothing was written."
+        )
     if large and as_recorded:
         click.echo("--as-recorded is for a batch that is listed; of whole files the best are.", err=True)
     if large and table is not None:
@@ -127,7 +136,7 @@ def command(
         grade_files(standard, records, outs, labels, settings, top, on, leave_out_broken)
         return
     batch = graded(standard, records[0], labels, decisions, table)
-    failed = write_all(outs, plots, batch.results, about_of(standard, batch), [(standard, batch.batch)])
+    failed = write_all(outs, plots, batch.results, about_of(standard, batch), [(standard, batch.batch)], wishes)
     tell_batch(standard, batch, as_recorded=as_recorded, in_full=in_full)
     if is_short(batch, as_recorded=as_recorded, in_full=in_full):
         show_paragraph(CAUTION_IN_SHORT, dim=True)

@@ -24,6 +24,7 @@ from koirules.commands.output import (
     stop,
     stop_if_refused,
 )
+from koirules.commands.page_options import Wishes
 from koirules.commands.render.batch import tell_batch
 from koirules.commands.render.changes import wrapped
 from koirules.commands.writing_results import about_of, write_all
@@ -74,6 +75,7 @@ def grade_mixed(
     large: bool,
     as_recorded: bool,
     in_full: bool,
+    wishes: Wishes,
 ) -> None:
     """Grade a batch by several standards, each ranked by itself; ends with status 1 where a fish was not graded."""
     if large:
@@ -105,7 +107,7 @@ def grade_mixed(
     rows: list[Row] = [*(row for part in graded for row in part.results), *map(_not_graded, batch.left)]
     about = _about(standards, graded, Path(batch.file).name)
     given = [(standard, part.batch) for standard, part in zip(standards, graded, strict=True)]
-    failed = write_all(outs, plots, rows, about, given)
+    failed = write_all(outs, plots, rows, about, given, wishes)
     for standard, part in zip(standards, graded, strict=True):
         if part.results:
             tell_batch(standard, part, as_recorded=as_recorded, in_full=in_full)

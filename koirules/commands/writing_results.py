@@ -8,19 +8,27 @@ from datetime import date
 from pathlib import Path
 
 import click
+from attrs import evolve
 
 from koirules.api import Standard
 from koirules.commands.drawn_fish import views_of
 from koirules.commands.inputs import Graded, is_same_file, setting_words
 from koirules.commands.output import cautions_of, show_problems, shown, stop
+from koirules.commands.page_options import Wishes
 from koirules.problems import Problem
 from koirules.problems.picturing import plot_of_whole_files
 from koirules.records.not_graded import Row
+from koirules.records.recorded_values import recorded_values
 from koirules.records.records import Batch
 from koirules.report.page_pictures import Pictures
 from koirules.report.photographs import named_photographs, read_photographs
 from koirules.report.plots import check_plot_path, write_plot
 from koirules.report.result_files import About, check_result_path, is_page, write_results
+from koirules.results.result import Result
+from koirules.vocabulary.nearness import near
+
+_MOST_ASKED = 2_000
+"""For how many fish that are not settled a table says what their grades hang on: it takes some milliseconds each."""
 
 _MANY_PHOTOGRAPHS = 30
 """From how many on it takes seconds to make them smaller."""
@@ -51,13 +59,20 @@ def write_all(
     results: Sequence[Row],
     about: About,
     given: Sequence[tuple[Standard, Batch]],
+    wishes: Wishes | None = None,
 ) -> list[Problem]:
     """Write the results to each file, before anything is printed; the problems of those that could not be written.
 
-    given: each standard with its records, for what a page shows of the fish.
+    given: each standard with its records, for what a page shows of the fish. wishes: what was asked of the files.
     """
-    pictures = _pictures(given) if any(is_page(Path(out)) for out in outs) else None
-    written = [(out, write_results(Path(out), results, about, pictures)) for out in outs]
+    wishes = wishes or Wishes()
+    _check_offered(wishes, [standard for standard, _ in given])
+    if outs:
+        results = with_hangs_on(results, given)
+    if wishes.with_records:
+        about = evolve(about, recorded=recorded_values((standard.traits, batch.records) for standard, batch in given))
+    pictures = pictures_of(given) if any(is_page(Path(out)) for out in outs) else None
+    written = [(out, write_results(Path(out), results, about, pictures, wishes.audience)) for out in outs]
     written += [(plot, write_plot(Path(plot), results, about)) for plot in plots]
     failed: list[Problem] = []
     for name, problem in written:
@@ -90,7 +105,36 @@ def about_of(standard: Standard, batch: Graded) -> About:
     )
 
 
-def _pictures(given: Sequence[tuple[Standard, Batch]]) -> Pictures:
+def _check_offered(wishes: Wishes, standards: Sequence[Standard]) -> None:
+    """End the command where a grade is offered that no standard has."""
+    known = list(dict.fromkeys(name for standard in standards for name in standard.grades))
+    for name in sorted(wishes.audience.offered):
+        if name not in known:
+            guess = near(name, known)
+            did = f' Did you mean "{guess}"?' if guess else f" There are {', '.join(known)}."
+            stop(f"--offer {shown(name)}: no grade is called so.{did} Nothing was written.")
+
+
+def with_hangs_on(results: Sequence[Row], given: Sequence[tuple[Standard, Batch]]) -> list[Row]:
+    """The results, each that is not settled with the traits that its grade hangs on, the most decisive first."""
+    still = {one.fish: one for one in results if isinstance(one, Result) and one.grade is None and not one.hangs_on}
+    if len(still) > _MOST_ASKED:
+        return list(results)
+    told: dict[str, tuple[str, ...]] = {}
+    for standard, batch in given:
+        for record in batch.records:
+            if record.fish in still:
+                now = len(still[record.fish].possible)
+                asked = standard.questioner.hangs_on(record.readings)
+                deciding = [one for one in asked if one.expected_grades < now] or asked
+                told[record.fish] = tuple(one.trait.name for one in deciding)
+    return [
+        evolve(one, hangs_on=told[one.fish]) if isinstance(one, Result) and one.fish in told and one.grade is None else one
+        for one in results
+    ]
+
+
+def pictures_of(given: Sequence[tuple[Standard, Batch]]) -> Pictures:
     """What a page can show of the fish; photographs that cannot be shown are named."""
     records = [record for _, batch in given for record in batch.records]
     file = next((Path(batch.file) for _, batch in given), Path())

@@ -9,6 +9,7 @@ from types import MappingProxyType
 from attrs import field, frozen
 
 from koirules.explain.score_lines import GradeLine
+from koirules.records.recorded_values import Recorded
 from koirules.results.course import AlertShown, RoundCourse
 
 
@@ -26,7 +27,8 @@ class About:
     first, with their lines (empty where nobody said: formats name them as the results do). language: two-letter code of the
     language that titles were asked for in. records: the name of the file of records, without its folder. parts: of a batch that
     several standards graded, each of them; title, edition, file and seal are then those of none. fish: how many fish a part
-    graded; the results of a batch stand part after part. day: that of the grading.
+    graded; the results of a batch stand part after part. day: that of the grading. recorded: the values
+    that tables have beside the results.
     """
 
     title: str
@@ -45,3 +47,4 @@ class About:
     parts: tuple[About, ...] = ()
     fish: int = 0
     day: date | None = None
+    recorded: Recorded = field(factory=Recorded, hash=False)

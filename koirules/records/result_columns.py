@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
-from attrs import frozen
+from attrs import field, frozen
 
 from koirules.records.not_graded import NotGraded, Row
+from koirules.records.recorded_values import Recorded
 from koirules.results.result import LookResult, Result
 from koirules.vocabulary.kinds import shortest
 
@@ -25,7 +26,7 @@ class ResultColumns:
 
     decided, rounds, silent, again: whether a person decided about a fish, whether there was a selection, whether anything was
     assumed of a fish because nobody mentioned it, and whether there is anything to look at again. looks: whether a fish had
-    several looks, or carried something forward.
+    several looks, or carried something forward. recorded: the values beside the results.
     """
 
     sections: tuple[str, ...]
@@ -35,6 +36,7 @@ class ResultColumns:
     silent: bool = False
     again: bool = False
     looks: bool = False
+    recorded: Recorded = field(factory=Recorded, hash=False)
 
     @property
     def headings(self) -> tuple[str, ...]:
@@ -46,6 +48,7 @@ class ResultColumns:
         ours += _OF_LOOKS if self.looks else ()
         ours += _OF_DECISIONS if self.decided else ()
         ours += _OF_ROUNDS if self.rounds else ()
+        ours += tuple(f"{one} (recorded)" if one in ours else one for one in self.recorded.headings)
         return (*ours, *(f"{label} (label)" if label in ours else label for label in self.labels))
 
     def row(self, result: Row) -> Iterator[str | Decimal | None]:
@@ -56,6 +59,8 @@ class ResultColumns:
             yield from (result.labels.get(label) for label in self.labels)
         else:
             yield from self._graded(result)
+            yield from self.recorded.of(result.fish)
+            yield from (result.labels.get(label) for label in self.labels)
 
     def _graded(self, result: Result) -> Iterator[str | Decimal | None]:
         yield result.fish
@@ -86,11 +91,10 @@ class ResultColumns:
             yield from (result.left_in, result.tied_in, "|".join(result.open_in), result.sent_to)
             yield None if result.next_look is None else result.next_look.isoformat()
             yield "; ".join(f"{step.title}: {step.why}" for step in result.course)
-        yield from (result.labels.get(label) for label in self.labels)
 
 
-def columns_of(results: Sequence[Row]) -> ResultColumns:
-    """Find the columns that results need: their sections, and every label that any of them carries."""
+def columns_of(results: Sequence[Row], recorded: Recorded | None = None) -> ResultColumns:
+    """Find the columns that results need: their sections, every label that any of them carries, and what was recorded."""
     graded = [result for result in results if not isinstance(result, NotGraded)]
     sections = dict.fromkeys(name for result in graded for name in result.sections)
     labels = dict.fromkeys(label for result in results for label in result.labels)
@@ -98,7 +102,7 @@ def columns_of(results: Sequence[Row]) -> ResultColumns:
     rounds, silent = any(result.course for result in graded), any(result.assumed for result in graded)
     looks = any(result.looks or result.carried for result in graded)
     again = any(result.look_again for result in graded)
-    return ResultColumns(tuple(sections), tuple(labels), decided, rounds, silent, again, looks)
+    return ResultColumns(tuple(sections), tuple(labels), decided, rounds, silent, again, looks, recorded or Recorded())
 
 
 def look_words(look: LookResult) -> str:

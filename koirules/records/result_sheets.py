@@ -39,7 +39,7 @@ class _ResultRows(Sequence[_Cells]):
 
 def sheets_of(results: Sequence[Row], about: About) -> tuple[Sheet, ...]:
     """The sheets `results`, one row a fish, `rounds` where fish were selected, and `standard`."""
-    columns = columns_of(results)
+    columns = columns_of(results, about.recorded)
     first = Sheet("results", columns.headings, _ResultRows(columns, results))
     return (first, *([_rounds(about)] if about.rounds else []), _standard(about))
 

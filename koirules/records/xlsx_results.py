@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from koirules.records.about import About
 from koirules.records.exchange import Sheet
 from koirules.records.not_graded import Row
+from koirules.records.recorded_values import Measured
 from koirules.records.result_sheets import sheets_of
 from koirules.records.safe_text import for_workbook
 from koirules.records.workbook import (
@@ -54,6 +55,8 @@ def _write_results(page: Worksheet, sheet: Sheet, styles: Styles) -> None:
         page.set_row(row, height_for(shown))
         for column, cell in enumerate(cells):
             match cell:
+                case Measured():
+                    page.write_number(row, column, float(cell), styles.beside)
                 case Decimal():
                     page.write_number(row, column, float(cell), styles.score)
                 case str() if cell:

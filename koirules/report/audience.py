@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from base64 import b64encode
+from collections.abc import Sequence
 from pathlib import Path
 
 from attrs import frozen
@@ -41,6 +42,10 @@ class Audience:
         if result.grade is None or result.tied_in is not None:
             return False
         return result.grade in self.offered if self.offered else result.grade != last or len(wording.grades) == 1
+
+    def cautions(self, told: Sequence[str]) -> tuple[str, ...]:
+        """The cautions for a reader: a customer sorts no fish, and needs none about culling."""
+        return tuple(one for one in told if self.is_house or "kill" not in one)
 
 
 def read_mark(path: Path) -> str | Problem:

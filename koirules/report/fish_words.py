@@ -123,7 +123,8 @@ def _decided(wording: Wording, result: Result) -> list[str]:
         return [f"decided by hand: {result.decision.reason}"]
     if result.grade is None:
         titles = " or ".join(wording.grades[name].title for name in result.possible)
-        return [f"could be {titles}: more has to be recorded"]
+        asked = _and([name.replace("_", " ") for name in result.hangs_on[:2]])
+        return [f"could be {titles}; {f'still to look at: {asked}' if asked else 'more has to be recorded'}"]
     biting = [one for one in result.reasons if one.kind == "fault" and one.state is State.YES]
     deciding = [one for one in biting if one.outcome == result.grade]
     if deciding:

@@ -41,7 +41,11 @@ class Badge:
 
 @frozen
 class Bar:
-    """A section of a fish. got, might: how much of the widest section it surely got, and may still get, in %."""
+    """A section of a fish.
+
+    worth, got, might: how long its bar is, how much it surely got and may still get, in % of the widest section. filled: how
+    much it surely got, in % of its own worth.
+    """
 
     title: str
     words: str
@@ -49,6 +53,7 @@ class Bar:
     worth: str
     got: str
     might: str
+    filled: str
 
 
 @frozen
@@ -187,7 +192,7 @@ def page_of(results: Sequence[Row], about: About, pictures: Pictures, audience: 
         before += len(one.rounds)
         recorded += len(fish)
     left = tuple(one for one in results if isinstance(one, NotGraded)) if audience.is_house else ()
-    common = [words for words in about.cautions if all(words in part.wording.about.cautions for part in parts)]
+    common = [words for words in audience.cautions(about.cautions) if all(words in part.cautions for part in parts)]
     first = parts[0].wording.about
     whole = sum(len(part.table) for part in parts)
     day = f"{about.day.day} {about.day:%B %Y}" if about.day else ""
@@ -272,7 +277,7 @@ class _Maker:
             wording=wording,
             facts=" · ".join(filter(None, (f"edition {about.edition}", about.variety, about.stage))),
             number=f"{len(ranked):,} fish",
-            counts=tuple(_counts(wording, ranked)),
+            counts=tuple(one for one in _counts(wording, ranked) if self.audience.is_house or one.number != "0"),
             open_words=tuple(_open_words(wording, ranked)),
             best=tuple(shown),
             groups=tuple(self._groups(ranked, fish, shown)),
@@ -281,7 +286,7 @@ class _Maker:
             chart=chart_of(wording, ranked) if self.audience.is_house else None,
             rounds=tuple(_rounds(about.rounds)) if self.audience.is_house else (),
             stops=tuple(_stops(wording, ranked)) if self.audience.is_house else (),
-            cautions=about.cautions,
+            cautions=self.audience.cautions(about.cautions),
             settings="; ".join(f"{name} = {value}" for name, value in about.settings.items()),
             most=figure(most, most),
         )
@@ -414,6 +419,7 @@ def _bar(titles: _Titles, section: SectionResult, widest: Decimal) -> Bar:
         width(section.worth, widest),
         width(section.low, widest),
         width(section.high - section.low, widest),
+        width(section.low, section.worth),
     )
 
 

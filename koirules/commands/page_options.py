@@ -1,0 +1,69 @@
+"""What a person may wish of files of results: who a page is for, and what the house says about itself."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import wraps
+from pathlib import Path
+from typing import Any
+
+import click
+from attrs import field, frozen
+
+from koirules.commands.output import stop_if_refused
+from koirules.report.audience import Audience, read_mark
+
+
+@frozen
+class Wishes:
+    """What was asked for. with_records: whether tables have what was recorded beside the results."""
+
+    audience: Audience = field(factory=Audience)
+    with_records: bool = False
+
+
+def house_options(function: Callable[..., Any]) -> Callable[..., Any]:
+    """Options for what stands at the top of a page or a sheet: they come as one argument, `house`."""
+
+    @click.option("--title", default="", help="What the page is called, such as the name of the lot.")
+    @click.option("--contact", default="", help="A line about the house: how to reach it.")
+    @click.option("--mark", type=click.Path(), metavar="FILE", help="The mark of the house (.svg, .png or .jpg).")
+    @wraps(function)
+    def wrapped(*, title: str, contact: str, mark: str | None, **rest: Any) -> Any:
+        shown = ""
+        if mark is not None:
+            read = read_mark(Path(mark))
+            if not isinstance(read, str):
+                stop_if_refused([read])
+            else:
+                shown = read
+        return function(house=Audience(title=title, contact=contact, mark=shown), **rest)
+
+    return wrapped
+
+
+def wishes_options(function: Callable[..., Any]) -> Callable[..., Any]:
+    """Options for files of results: they come as one argument, `wishes`."""
+
+    @click.option(
+        "--for",
+        "reader",
+        type=click.Choice(("house", "customer")),
+        default="house",
+        help="Whether a page shows everything, or only fish on offer without notes, rounds and reasons in full.",
+    )
+    @click.option(
+        "--offer",
+        "offered",
+        multiple=True,
+        metavar="GRADE",
+        help="A grade whose fish a customer sees; all but the last.",
+    )
+    @click.option("--with-records", is_flag=True, help="Put what was recorded beside the results, in .csv and .xlsx.")
+    @house_options
+    @wraps(function)
+    def wrapped(*, house: Audience, reader: str, offered: tuple[str, ...], with_records: bool, **rest: Any) -> Any:
+        audience = Audience(reader == "house", house.title, house.contact, house.mark, frozenset(offered))
+        return function(wishes=Wishes(audience, with_records), **rest)
+
+    return wrapped

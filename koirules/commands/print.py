@@ -1,0 +1,117 @@
+"""`koirules print`: sheets for paper, a certificate, labels, lists of ponds."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from koirules.commands.inputs import (
+    Graded,
+    decisions_option,
+    graded,
+    label_option,
+    language_option,
+    replace_option,
+    setting_option,
+    standard_from,
+    stop_if_there,
+)
+from koirules.commands.output import show_problems, shown, stop
+from koirules.commands.page_options import house_options
+from koirules.commands.writing_results import about_of, with_hangs_on, pictures_of
+from koirules.problems import Problem
+from koirules.records.writing import check_folder, write_beside
+from koirules.report.audience import Audience
+from koirules.report.page_pictures import Pictures
+from koirules.report.paper import PAPERS, SHEETS, write_certificate, write_labels, write_places
+from koirules.results.result import Result
+from koirules.vocabulary.nearness import near
+
+
+@click.command("print")
+@click.argument("what", type=click.Choice(SHEETS))
+@click.argument("rules")
+@click.argument("records", type=click.Path())
+@click.option(
+    "--out", type=click.Path(), required=True, metavar="FILE", help="The page to write, .html: print it there."
+)
+@click.option("--fish", default="", help="Of which fish a certificate is.")
+@click.option("--paper", type=click.Choice(PAPERS), default="a5", help="The size of a certificate.")
+@click.option(
+    "--by",
+    default="",
+    metavar="COLUMN",
+    help="The column that says where a fish goes; else where a round sends it, or `pond`.",
+)
+@decisions_option
+@label_option
+@setting_option
+@language_option
+@replace_option
+@house_options
+def command(
+    what: str,
+    rules: str,
+    records: str,
+    out: str,
+    fish: str,
+    paper: str,
+    by: str,
+    decisions: str | None,
+    labels: tuple[str, ...],
+    changes: tuple[str, ...],
+    language: str | None,
+    replace: bool,
+    house: Audience,
+) -> None:
+    """Write a sheet to print about the fish of RECORDS, graded by RULES.
+
+    WHAT is a certificate of one fish (--fish), labels for bags and tubs, lists of the fish of each pond to hang up, or ponds,
+    a page for each of them with drawings. The sheet is one HTML file; a browser prints it, or saves it as PDF.
+    """
+    path = Path(out)
+    if path.suffix.lower() != ".html":
+        stop(f"A sheet is written as HTML: let {shown(out)} end in .html. Nothing was written.")
+    if what == "certificate" and not fish:
+        stop("A certificate is of one fish: name it with --fish. Nothing was written.")
+    stop_if_there([out], replace=replace)
+    problem = check_folder(path)
+    if problem is None:
+        standard = standard_from(rules, changes, language)
+        batch = graded(standard, records, (*labels, *([by] if by else [])), decisions)
+        results = [one for one in with_hangs_on(batch.results, [(standard, batch.batch)]) if isinstance(one, Result)]
+        pictures = pictures_of([(standard, batch.batch)]) if what in {"certificate", "ponds"} else Pictures()
+        about = about_of(standard, batch)
+        problem = write_beside(
+            path,
+            {
+                "certificate": lambda passing: write_certificate(
+                    passing, results[_place(batch, fish, records)], results, about, pictures, house, paper
+                ),
+                "labels": lambda passing: write_labels(passing, results, about, by, house),
+                "lists": lambda passing: write_places(passing, results, about, by, house),
+                "ponds": lambda passing: write_places(passing, results, about, by, house, pictures),
+            }[what],
+        )
+    _tell(problem, out)
+
+
+def _place(batch: Graded, fish: str, records: str) -> int:
+    """Where a fish stands among the results; ends the command where there is none, or where its grade is open."""
+    names = [one.fish for one in batch.results]
+    if fish not in names:
+        guess = near(fish, names)
+        more = f' Did you mean "{shown(guess)}"?' if guess else ""
+        stop(f'There is no fish "{shown(fish)}" in {shown(records)}.{more} Nothing was written.')
+    place = names.index(fish)
+    if batch.results[place].grade is None:
+        stop(f"The grade of {shown(fish)} is not settled; `koirules why` says what it hangs on. Nothing was written.")
+    return place
+
+
+def _tell(problem: Problem | None, out: str) -> None:
+    if problem is not None:
+        show_problems([problem])
+        stop("Nothing was written.")
+    click.echo(f"Wrote {shown(out)}.")

@@ -1,0 +1,145 @@
+"""Sheets to print: the certificate of one fish, labels for bags and tubs, lists of ponds to hang up, and a page for each pond."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+
+from attrs import frozen
+
+from koirules.records.about import About
+from koirules.report.audience import Audience
+from koirules.report.page_model import Fish, Page, page_of
+from koirules.report.page_pictures import Pictures
+from koirules.report.results_page import page_file, policy
+from koirules.report.templating import rendered
+from koirules.results.ranking import best_first
+from koirules.results.result import Result
+
+SHEETS = ("certificate", "labels", "lists", "ponds")
+"""What can be printed."""
+
+PAPERS = ("a5", "a4")
+
+_DRAWN = 112.0
+"""How long a fish is drawn on a certificate, in mm."""
+_BARS = (1, 2, 5, 10, 20, 50)
+_LONGEST_BAR = 46.0
+_ORDER = ("first", "second", "third")
+_NOWHERE = "no place"
+_PLACE = "pond"
+
+
+@frozen
+class _Bar:
+    """The bar that shows the scale of a drawing: its length in cm of the fish, and in mm of the paper."""
+
+    words: str
+    long: str
+
+
+@frozen
+class Place:
+    """The fish that go to one place, best first. name: of a pond, a tub or a round's target."""
+
+    name: str
+    fish: tuple[Fish, ...]
+    counts: str
+
+
+def write_certificate(
+    path: Path,
+    result: Result,
+    results: Sequence[Result],
+    about: About,
+    pictures: Pictures,
+    house: Audience,
+    paper: str = "a5",
+) -> None:
+    """Write the certificate of a fish whose grade is settled; results: of its whole lot. paper: one of `PAPERS`."""
+    page = page_of([result], about, pictures, house)
+    fish = page.parts[0].table[0]
+    ranked = best_first(tuple(page.parts[0].wording.grades), results)
+    place = next(at for at, one in enumerate(ranked) if one is result)
+    standing = f"{_ORDER[place]} of its lot" if place < len(_ORDER) else f"place {place + 1} of {len(ranked)}"
+    look = pictures.look_of(result.fish)
+    length = None if look is None else look.length
+    facts = {
+        "variety": about.variety or "",
+        "length": "" if length is None else f"{length:.1f}".removesuffix(".0") + " cm",
+        "stage": about.stage or "",
+        "line": result.labels.get("bloodline", ""),
+        "lot": f"{len(results):,} fish",
+    }
+    _write(
+        path,
+        "certificate.html",
+        page=page,
+        fish=fish,
+        rank=standing,
+        facts={name: words for name, words in facts.items() if words},
+        bar=_bar(length),
+        paper=paper,
+        name=f"Certificate of {result.fish}",
+    )
+
+
+def _bar(length: float | None) -> _Bar | None:
+    if not length:
+        return None
+    fitting = [step for step in _BARS if step / length * _DRAWN <= _LONGEST_BAR]
+    step = max(fitting, default=_BARS[0])
+    return _Bar(f"{step} cm on the drawing", f"{step / length * _DRAWN:.1f}")
+
+
+def write_labels(path: Path, results: Sequence[Result], about: About, by: str, house: Audience) -> None:
+    """Write a label for each fish: its name, its grade, and where it goes. by: the label of the records that names the place."""
+    page = page_of(results, about, Pictures(), house)
+    places = _places_of(results, by)
+    fish = [(one, places.get(one.name, "")) for part in page.parts for one in part.table]
+    _write(path, "labels.html", page=page, labels=fish, name="Labels", paper="a4")
+
+
+def write_places(
+    path: Path, results: Sequence[Result], about: About, by: str, house: Audience, pictures: Pictures | None = None
+) -> None:
+    """Write the fish of each place as lists to hang up; with pictures as a page for each place."""
+    page = page_of(results, about, pictures or Pictures(), house)
+    _write(
+        path,
+        "places.html",
+        page=page,
+        places=_gathered(page, _places_of(results, by)),
+        apart=pictures is not None,
+        name="Ponds and tubs",
+        paper="a4",
+    )
+
+
+def _places_of(results: Sequence[Result], by: str) -> Mapping[str, str]:
+    """Where each fish goes: where a round sends it, else what its records name."""
+    label = by or _PLACE
+    return {one.fish: (one.sent_to if not by else "") or one.labels.get(label, "") for one in results}
+
+
+def _gathered(page: Page, places: Mapping[str, str]) -> tuple[Place, ...]:
+    found: dict[str, list[Fish]] = {}
+    for part in page.parts:
+        for fish in part.table:
+            found.setdefault(places.get(fish.name, "") or _NOWHERE, []).append(fish)
+    names = sorted(found, key=lambda name: (name == _NOWHERE, name.casefold()))
+    return tuple(Place(name, tuple(found[name]), _counts(found[name])) for name in names)
+
+
+def _counts(fish: Sequence[Fish]) -> str:
+    """How many fish each grade has there, in words."""
+    counted: dict[str, int] = {}
+    for one in fish:
+        counted[one.badge.title] = counted.get(one.badge.title, 0) + 1
+    return ", ".join(f"{number:,} {title}" for title, number in counted.items())
+
+
+def _write(path: Path, template: str, *, paper: str, **values: object) -> None:
+    style = page_file("paper.css").replace("@page { size: A4;", f"@page {{ size: {paper.upper()};")
+    made = rendered(template, style=style, policy=policy(style), paper=paper, **values)
+    path.write_text(made.lstrip(), encoding="utf-8", newline="\n")

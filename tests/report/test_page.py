@@ -1,0 +1,274 @@
+"""The page of results and the sheets for paper: what a house sees, what a customer sees, and what comes out of a printer."""
+
+from __future__ import annotations
+
+import csv
+import re
+from decimal import Decimal
+from importlib.resources import files
+from itertools import pairwise
+from pathlib import Path
+from unicodedata import normalize
+
+import pypdf
+import pytest
+from attrs import evolve
+from click.testing import CliRunner, Result
+
+from koirules.api import load_standard
+from koirules.commands import main
+from koirules.commands.inputs import graded
+from koirules.commands.writing_results import about_of
+from koirules.report.figures import in_tenths
+from koirules.report.fish_words import told
+from koirules.report.page_scores import chart_of
+from koirules.report.page_words import Wording
+from tests.formats.browser import Page, running_browser
+
+LOT = Path(__file__).parents[2] / "examples" / "01-autumn-lot" / "records.csv"
+
+
+@pytest.fixture(scope="module")
+def lot():
+    standard = load_standard("tosai_kohaku")
+    batch = graded(standard, str(LOT), (), None)
+    about = about_of(standard, batch)
+    return Wording.of(batch.results, about), {one.fish: one for one in batch.results}
+
+
+@pytest.fixture(scope="module")
+def made(tmp_path_factory):
+    return tmp_path_factory.mktemp("made")
+
+
+@pytest.fixture(scope="module")
+def browser():
+    with running_browser() as running:
+        yield running
+
+
+def run(*words: object) -> Result:
+    return CliRunner().invoke(main, [str(word) for word in words])
+
+
+def grade(*words: object) -> Result:
+    return run("grade", "tosai_kohaku", LOT, "--replace", *words)
+
+
+@pytest.fixture(scope="module")
+def page(made):
+    done = grade("--out", made / "lot.html")
+    assert done.exit_code == 0, done.output
+    return (made / "lot.html").read_text(encoding="utf-8")
+
+
+def test_a_page_of_72_fish_with_both_views_stays_small(page):
+    assert page.count('class="fish') == 72
+    assert page.count("grown to 60 cm, by a model</title>") > 30
+    assert len(page.encode()) < 700_000
+
+
+def test_views_on_a_page_share_what_they_have_in_common(page):
+    (shared,) = re.findall(r'<svg class="unseen".*?</svg>', page, re.DOTALL)
+    drawn = re.findall(r'<g transform="rotate\(-90\)">.*?</svg>|<g id="[^"]*-g">.*?</svg>', page, re.DOTALL)
+    assert len(drawn) > 100
+    assert (len(shared) + sum(map(len, drawn))) / len(drawn) < 4_500
+    ids = re.findall(r'\bid="([^"]+)"', page)
+    assert len(ids) == len(set(ids))
+    assert set(re.findall(r'(?:href="|url\()#([^")]+)', page)) <= set(ids)
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "words"),
+    [
+        ("99.78", None, "99.8"),
+        ("99.97", None, "99.9"),  # it is not 100
+        ("75.98", None, "75.9"),  # and this is below a line at 76
+        ("100.00", None, "100"),
+        ("71.25", None, "71.3"),
+        ("80.00", "82.94", "80 to 82.9"),
+    ],
+)
+def test_points_are_told_with_one_decimal_and_never_reach_what_they_do_not(low, high, words):
+    assert in_tenths(Decimal(low), None if high is None else Decimal(high)) == words
+
+
+def test_a_fish_is_told_in_a_sentence_with_gains_and_losses_apart(lot):
+    wording, results = lot
+    best = told(wording, results["L09"])
+    assert best.sentence == "Excellent outline from above and snow white ground; hardly a point is missing."
+    assert [(one.points, one.title) for one in best.gains] == [
+        ("+10.7", "outline from above"),
+        ("+7.5", "white ground"),
+        ("+7.5", "lustre"),
+    ]
+    assert best.losses[0].points == "−0.5"
+    faulty = told(wording, results["L23"], each=1)
+    assert faulty.sentence.startswith("Film over an eye: no better than hold")
+    still_open = told(wording, evolve(results["L25"], hangs_on=("health",)))
+    assert still_open.sentence.startswith("Could be keep or hold; still to look at: health; ")
+    # A bonus that was not given is no loss.
+    bonuses = {one.title for result in results.values() for one in result.reasons if one.kind == "bonus"}
+    assert not any(line.title in bonuses for one in results.values() for line in told(wording, one).losses)
+
+
+def luminance(paint: str) -> float:
+    """Relative luminance (WCAG 2.2, definition)."""
+    parts = [int(paint[i : i + 2], 16) / 255 for i in (1, 3, 5)]
+    linear = [part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4 for part in parts]
+    return sum(weight * part for weight, part in zip((0.2126, 0.7152, 0.0722), linear, strict=True))
+
+
+@pytest.mark.parametrize("sheet", ["page.css", "paper.css"])
+def test_grades_are_told_apart_in_grey_and_their_names_are_read(sheet):
+    style = files("koirules.report").joinpath("templates", sheet).read_text(encoding="utf-8")
+    shades = [luminance(re.search(f"--shade-{i}: (#[0-9a-f]{{6}})", style)[1]) for i in range(5)]
+    lightness = [116 * one ** (1 / 3) - 16 for one in shades]  # L* (CIE 15:2004)
+    assert all(other - one > 8 for one, other in pairwise(lightness)), lightness
+    inks = [luminance("#ffffff")] * 2 + [luminance("#10201d")] * 3
+    for shade, ink in zip(shades, inks, strict=True):
+        low, high = sorted((shade, ink))
+        assert (high + 0.05) / (low + 0.05) >= 7  # WCAG 2.2, success criterion 1.4.6
+
+
+def test_the_chart_shows_each_fish_by_its_grade_and_no_line_crosses_a_name(lot):
+    wording, results = lot
+    chart = chart_of(wording, list(results.values()))
+    assert len(chart.dots) + chart.missing == 72
+    settled = {one.fish for one in results.values() if one.grade is not None}
+    assert all((dot.shade == "open") == (dot.name not in settled) for dot in chart.dots)
+    ranges = [one.fish for one in results.values() if one.grade and one.score is None]
+    assert any(dot.name in ranges and dot.shade != "open" for dot in chart.dots)
+    for line in chart.lines:
+        end = line.x + 4 + 7.6 * len(line.words)
+        assert end <= chart.wide
+        crossing = [other for other in chart.lines if line.x < other.x < end]
+        # A line begins at its own name: those that would cross this one begin below it.
+        assert all(other.y - 10 > line.y for other in crossing)
+    held = {dot.name for dot in chart.dots if dot.held}
+    assert "L17" in held and "L09" not in held  # 65.1 points and pond grade: a fault
+    assert "held down by a fault" in (chart.held and "held down by a fault")
+    assert ("open", "not settled") in chart.legend
+    wide = evolve(wording.about, grades=tuple(evolve(one, title=one.title * 30) for one in wording.about.grades))
+    assert chart_of(Wording(wide), list(results.values())).end > 250
+
+
+def test_a_customer_sees_the_fish_on_offer_without_what_is_for_the_house(made):
+    (made / "mark.svg").write_text('<svg xmlns="http://www.w3.org/2000/svg"><script>alert(1)</script></svg>')
+    words = ["--for", "customer", "--offer", "hold", "--offer", "sell", "--contact", "By <appointment>"]
+    done = grade("--out", made / "offer.html", *words, "--title", "Autumn lot", "--mark", made / "mark.svg")
+    assert done.exit_code == 0, done.output
+    text = (made / "offer.html").read_text(encoding="utf-8")
+    assert text.count('class="fish') == 37  # 15 hold and 22 sell
+    assert "<h1>Autumn lot</h1>" in text and "By &lt;appointment&gt;" in text
+    assert 'src="data:image/svg+xml;base64,' in text and "<script" not in text
+    with LOT.open(encoding="utf-8", newline="") as file:
+        notes = [row["note"] for row in csv.DictReader(file) if row["note"]]
+    for internal in (*notes, "records.csv", "kill", "All reasons", "Put side by side", "not settled", "What was seen"):
+        assert internal not in text, internal
+    grade("--out", made / "all.html", "--for", "customer")
+    everyone = (made / "all.html").read_text(encoding="utf-8")
+    assert everyone.count('class="fish') == 72 - 10 - 5  # not settled, and the last grade
+
+
+@pytest.mark.parametrize(
+    ("words", "wanted"),
+    [
+        (("--offer", "hodl", "--for", "customer"), 'Did you mean "hold"?'),
+        (("--mark", "no.svg"), "cannot be shown"),
+        (("--mark", str(LOT)), "ends in none of"),
+    ],
+)
+def test_what_cannot_be_offered_or_shown_is_told(made, words, wanted):
+    done = grade("--out", made / "none.html", *words)
+    assert done.exit_code == 2
+    assert wanted in " ".join(done.output.split())
+    assert not (made / "none.html").exists()
+
+
+def test_a_table_has_what_was_recorded_and_what_open_grades_hang_on(made):
+    done = grade("--out", made / "whole.csv", "--out", made / "whole.xlsx", "--with-records")
+    assert done.exit_code == 0, done.output
+    with (made / "whole.csv").open(encoding="utf-8", newline="") as file:
+        rows = {row["fish"]: row for row in csv.DictReader(file)}
+    with LOT.open(encoding="utf-8", newline="") as file:
+        given = {row["fish"]: row for row in csv.DictReader(file)}
+    assert rows["L01"]["length (cm)"] == "16.3" and given["L01"]["length (mm)"] == "163"
+    assert rows["L02"]["hi_cover (%)"] == "40 % to 50 %"
+    words = ("blurred", "fair", "sharp", "razor")
+    assert all(rows[fish]["kiwa"] == row["kiwa"] for fish, row in given.items() if row["kiwa"] in words)
+    assert rows["L09"]["hi_patches"] == given["L09"]["hi_patches"]
+    assert rows["L01"]["pond"] == "long pond" and "pond (label)" not in rows["L01"]
+    assert all(bool(row["hangs_on"]) == (row["grade"] == "") for row in rows.values())
+    assert rows["L25"]["hangs_on"] == "health"
+    import openpyxl
+
+    sheet = openpyxl.load_workbook(made / "whole.xlsx")["results"]
+    head, first, *_ = list(sheet.iter_rows(values_only=True))
+    assert first[head.index("length (cm)")] == 16.3
+
+
+def sheet(made, what: str, *words: object) -> Path:
+    path = made / f"{what}.html"
+    done = run("print", what, "tosai_kohaku", LOT, "--replace", "--out", path, *words)
+    assert done.exit_code == 0, done.output
+    return path
+
+
+@pytest.mark.parametrize(("paper", "size"), [("a5", (148, 210)), ("a4", (210, 297))])
+def test_a_certificate_is_one_sheet(browser, made, paper, size):
+    path = sheet(made, "certificate", "--fish", "L09", "--paper", paper, "--contact", "Cold Sluice, at the ponds")
+    shown = Page(browser, 1000, 1400, script=False, touch=False).open(path)
+    (only,) = pypdf.PdfReader(shown.printed(made / f"{paper}.pdf")).pages
+    assert [float(one) / 72 * 25.4 for one in only.mediabox[2:]] == pytest.approx(size, abs=1)
+    text = " ".join(normalize("NFKC", only.extract_text()).split())
+    for words in (
+        "Fish L09, first of its lot",
+        "99.8",
+        "15.8 cm",
+        "old line",
+        "25 of 25",
+        "5 cm on the drawing",
+        "ponds",
+    ):
+        assert words in text, words
+    assert shown.told == [] and shown.requests == []
+
+
+@pytest.mark.parametrize(
+    ("words", "wanted"),
+    [
+        (("--fish", "L25"), "is not settled"),
+        (("--fish", "L99"), "There is no fish"),
+        ((), "name it with --fish"),
+    ],
+)
+def test_a_certificate_is_of_a_fish_whose_grade_is_settled(made, words, wanted):
+    done = run("print", "certificate", "tosai_kohaku", LOT, "--out", made / "no.html", *words)
+    assert done.exit_code == 2
+    assert wanted in done.output
+    assert not (made / "no.html").exists()
+
+
+def test_labels_and_lists_have_every_fish_once_where_it_goes(made):
+    with LOT.open(encoding="utf-8", newline="") as file:
+        ponds = {row["fish"]: row["pond"] for row in csv.DictReader(file)}
+    labels = sheet(made, "labels").read_text(encoding="utf-8")
+    found = dict(re.findall(r'<bdi>([^<]+)</bdi>.*?class="where">([^<]+)<', labels))
+    assert found == ponds
+    for what in ("lists", "ponds"):
+        text = sheet(made, what).read_text(encoding="utf-8")
+        parts = re.findall(r"<h2>(.*?) <span>(\d+) fish.*?(?=<h2>|</main>)", text, re.DOTALL)
+        assert {name: int(count) for name, count in parts} == {
+            name: list(ponds.values()).count(name) for name in set(ponds.values())
+        }
+        assert sorted(re.findall(r'scope="row"><bdi>([^<]+)', text)) == sorted(ponds)
+    assert sheet(made, "lists", "--by", "bloodline").read_text(encoding="utf-8").count("<h2>") > 1
+
+
+def test_a_page_for_each_pond_begins_on_a_sheet_of_its_own(browser, made):
+    shown = Page(browser, 1000, 1400, script=False, touch=False).open(sheet(made, "ponds"))
+    pages = pypdf.PdfReader(shown.printed(made / "ponds.pdf")).pages
+    texts = ["".join(normalize("NFKC", one.extract_text()).split()) for one in pages]
+    begins = [re.findall(r"(longpond|millpond|upperpond|Mill)\d+fish", text) for text in texts]
+    assert [len(one) for one in begins if one] == [1, 1, 1], texts[0][:200]
