@@ -19,7 +19,7 @@ from koirules.commands.inputs import (
 )
 from koirules.commands.output import show_problems, shown, stop
 from koirules.commands.page_options import house_options
-from koirules.commands.writing_results import about_of, with_hangs_on, pictures_of
+from koirules.commands.writing_results import about_of, pictures_of, with_hangs_on
 from koirules.problems import Problem
 from koirules.records.writing import check_folder, write_beside
 from koirules.report.audience import Audience

@@ -129,7 +129,9 @@ def with_hangs_on(results: Sequence[Row], given: Sequence[tuple[Standard, Batch]
                 deciding = [one for one in asked if one.expected_grades < now] or asked
                 told[record.fish] = tuple(one.trait.name for one in deciding)
     return [
-        evolve(one, hangs_on=told[one.fish]) if isinstance(one, Result) and one.fish in told and one.grade is None else one
+        evolve(one, hangs_on=told[one.fish])
+        if isinstance(one, Result) and one.fish in told and one.grade is None
+        else one
         for one in results
     ]
 
