@@ -2,9 +2,34 @@
 
 from __future__ import annotations
 
-from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether, each_of
 
 _GOOD = "good, fine, nice, right, sound, well made, よい, 良い"
+
+
+def _of_a_side(nouns: str, side: str, faults: str) -> str:
+    """What is said of something that is wrong on one side: `left gill plate curled`, `gill plate on the left is curled`."""
+    return ", ".join(
+        each_of(pattern, noun=nouns, fault=faults).replace("SIDE", side)
+        for pattern in (
+            "SIDE {noun} {fault}",
+            "{noun} SIDE {fault}",
+            "{noun} on the SIDE {fault}",
+            "{noun} {fault} SIDE",
+            "{noun} {fault} on the SIDE",
+            "{fault} SIDE {noun}",
+            "{fault} {noun} on the SIDE",
+            "{fault} {noun} SIDE",
+        )
+    )
+
+
+_GILLS = "gill cover|gill plate|gill|operculum|gill lid"
+_GILL_FAULTS = (
+    "short|curled|bent|folded|missing|bad|faulty|deformed|malformed|open|turned out|turned in|damaged|too short"
+)
+_FILMED = "cloudy|milky|clouded|grey|dim|filmed|white|hazy|with a film"
+_BLIND = "missing|gone|blind|lost|dead|damaged"
 
 SAID_OF_BODY: tuple[Saying, ...] = (
     Spoken("length", "long, in length, tall of, total length, size, measures, 全長, 体長"),
@@ -28,7 +53,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "figure, frame, form, lines, 体型, 体形",
         levels={
             "poor": "poor, bad, ugly, weak, off, wrong, clumsy, 悪い",
-            "fair": "fair, average, middling, passable, acceptable, ordinary, so so, 普通",
+            "fair": "fair, average, middling, passable, acceptable, ordinary, so so, ok, okay, not bad, 普通",
             "good": _GOOD,
             "excellent": "excellent, perfect, superb, outstanding, very good, great, first class, faultless, ideal, 抜群, 極上",
         },
@@ -108,13 +133,14 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         levels={
             "bent": "bent, crooked, curved, kinked, twisted, malformed, deformed, s shaped, 曲がり",
             "slight": "slightly bent, slightly crooked, slightly kinked, slightly off, a little bent, not quite straight",
-            "straight": "straight, good, fine, sound, まっすぐ",
+            "straight": "straight, good, fine, sound, ok, okay, in order, まっすぐ",
         },
         alone={
             "is bent": "bent, bent fish, crooked, crooked body, bent body, body bent, body crooked, body is bent to the left, "
             "body is bent to the right, bent to the left, bent to the right, bent left, bent right, kink, "
             "kink in the spine, kinked, kink in the tail, "
-            "kink near the dorsal, a kink, twisted, twisted body, deformed spine, s shaped, bend in the "
+            "kink near the dorsal, kink near the tail, kink at the tail, kink behind the dorsal, a "
+            "kink, twisted, twisted body, deformed spine, s shaped, bend in the "
             "body, bend in the spine, banana, 背曲がり",
             "is straight": "straight, straight body, body straight, straight as an arrow, straight back, straight fish",
         },
@@ -159,12 +185,16 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     ),
     Spoken(
         "barbels_missing",
-        "barbel missing, missing barbel, barbels missing, missing barbels, barbel gone, whisker missing, "
+        "barbel missing on the left, barbel missing on the right, missing barbel on the left, "
+        "missing barbel on the right, barbel on the left, barbel on the right, barbel missing, "
+        "missing barbel, barbels missing, missing barbels, barbel gone, whisker missing, "
         "missing whisker, barbels gone, lost barbel",
         alone={
             "is 0": "all barbels, barbels complete, all four barbels, barbels good, barbels all there, no barbel "
             "missing, whiskers complete",
-            "is 1": "a barbel missing, a barbel gone, one barbel short, three barbels, only three barbels",
+            "is 1": "missing 1 barbel, missing 1 barbel on the right, missing 1 barbel on the left, 1 barbel "
+            "missing on the left, 1 barbel missing on the right, a barbel missing, a barbel gone, "
+            "one barbel short, three barbels, only three barbels",
             "at least 1": "barbels not complete, barbel missing, barbels missing",
         },
     ),
@@ -325,14 +355,16 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "dorsal_fin",
         "dorsal, dorsal fin, back fin, 背鰭",
         levels={
-            "folded": "folded, lying over, flat, drooping, down, collapsed",
+            "folded": "folded, folded over, bent over, lying over, flat, drooping, down, collapsed",
             "fair": "fair",
             "upright": "upright, up, good, standing, erect, straight",
         },
     ),
     Spoken(
         "scale_loss",
-        "lost scale, missing scale, scale missing, scale lost, scale gone, bare spot, scale off, scales "
+        "left side scale missing, right side scale missing, scale missing left, scale missing "
+        "right, lost scale, missing scale, scale missing, scale lost, scale gone, bare spot, "
+        "scale off, scales "
         "missing on the side, scale missing on the left side, "
         "scale missing on the right side, scale missing on the flank, scale missing on the left flank, "
         "scale missing on the right flank, "
@@ -397,7 +429,21 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "is kawa": "leather skin",
         },
     ),
+    Spoken(
+        "gill_cover_faults",
+        alone={f"includes {side}_gill": _of_a_side(_GILLS, side, _GILL_FAULTS) for side in ("left", "right")},
+    ),
+    Spoken("eye_film", alone={f"includes {side}_eye": _of_a_side("eye", side, _FILMED) for side in ("left", "right")}),
+    Spoken(
+        "eyes_missing", alone={f"includes {side}_eye": _of_a_side("eye", side, _BLIND) for side in ("left", "right")}
+    ),
     SpokenTogether(
+        "fins ok, fins okay, all fins ok, fins in order, fins undamaged, fins all ok, fins all good",
+        "fin_damage is none and fin_faults is none",
+    ),
+    SpokenTogether(
+        "no faults, no fault, no faults at all, nothing wrong at all, clean fish no faults, "
+        "without fault, too small, too bad really, one for the lot, "
         "good fish, clean fish, nothing wrong with it, nothing wrong, otherwise fine, otherwise good, "
         "otherwise clean, fine otherwise, clean otherwise, "
         "good otherwise, nothing else, that is all, no problem, a pity, pity, shame, a shame, what a "

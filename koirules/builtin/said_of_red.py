@@ -5,7 +5,7 @@ Common practice, no source; wordings from memory.
 
 from __future__ import annotations
 
-from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether, each_of
 
 _RED = "hi, red, beni, orange, colour, 緋, 緋盤"
 
@@ -13,6 +13,10 @@ _RED = "hi, red, beni, orange, colour, 緋, 緋盤"
 def _counted(number: str) -> str:
     """What is said for so many steps."""
     nouns = (
+        "dan",
+        "dan pattern",
+        "spots of red",
+        "red areas",
         "steps",
         "patches",
         "red patches",
@@ -33,6 +37,40 @@ def _counted(number: str) -> str:
         ]
     )
 
+
+_SUBJECTS = "red|head red|head patch|patch|head mark||front of the red|it|first patch|first step"
+_REACHES = "to|reaches|runs to|down to|goes to|up to|as far as|ends at|stops at|runs down to|comes "
+"to|goes as far as|touches|extends to"
+_BEGINS = "begins|starts|ends|stops|behind|is|"
+
+
+def _front(place: str) -> str:
+    return each_of("{red} {to} the {place}", red=_SUBJECTS, to=_REACHES, place=place)
+
+
+_MOST = "mostly|mainly|more|too much|heavier|heavy|most|concentrated|more of it|loaded|more weight"
+_ALL = "all|only|completely|everything|nothing but"
+
+
+def _side(most: str, side: str) -> str:
+    """What is said for red that lies more, or only, at one end or on one side."""
+    reds = "red|pattern||hi|the red is|pattern is|it is"
+    return ", ".join(
+        (
+            each_of("{red} {most} {side}", red=reds, most=most, side=side),
+            each_of("{most} red {side}", most=most, side=side),
+            each_of("{most} the red {side}", most=most, side=side),
+            each_of("{most} of the red {side}", most=most, side=side),
+            each_of("{most} the pattern {side}", most=most, side=side),
+        )
+    )
+
+
+_FRONT = "in front|on the front|at the front|in the front half|on the front half|towards the front|on the shoulder side"
+_REAR = "behind|at the rear|at the back|on the rear half|on the rear|in the rear half|towards "
+"the tail|behind the dorsal|at the tail end"
+_LEFT = "on the left|on the left side|to the left|left"
+_RIGHT = "on the right|on the right side|to the right|right"
 
 SAID_OF_PATTERN: tuple[Saying, ...] = (
     Spoken(
@@ -78,7 +116,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "straight red, straight hi, one piece, red in one piece, red without a break, one solid red, one "
             "continuous red, single long patch, one step, 一本緋",
             "is inazuma": "inazuma, lightning, lightning pattern, zigzag, a zigzag, one long zigzag, zigzag pattern, "
-            "lightning bolt, like lightning, inazuma pattern, "
+            "lightning bolt, lightning bolt pattern, like lightning, zigzag red, zigzag hi, inazuma pattern, "
             "red zigzags, zig zag, 稲妻",
         },
     ),
@@ -135,7 +173,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "tail fin, hi runs into the tail, "
             "no white at the tail, no stop at the tail, red right to the tail, red reaches the tail, hi "
             "reaches the tail, 尾止めなし, 尾止め無し",
-            "is 3 % to 12 %": "good odome, odome good, nice odome, odome nice, odome fine, odome right, odome clean, clean "
+            "is 3 % to 12 %": "good odome, odome good, odome perfect, perfect odome, excellent odome, odome excellent, "
+            "odome ok, odome okay, odome present, odome very good, fine odome, nice odome, odome "
+            "nice, odome fine, odome right, odome clean, clean "
             "odome, tail stop, good tail stop, "
             "tail stop good, nice tail stop, clean tail stop, nice gap before the tail, good gap before the "
             "tail, clear gap before the tail, has a tail stop, "
@@ -331,8 +371,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "hood": "hood",
         },
         alone={
-            "is u_shape": "u shape on the head, u shaped head, good head, good head patch, nice head patch, nice head, "
-            "horseshoe, nice cap"
+            "is u_shape": "u shape on the head, u shaped head, good head patch, nice head patch, horseshoe, nice cap"
         },
     ),
     Spoken(
@@ -371,8 +410,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "head_patch_shape",
-        "head patch, head spot, patch on the head, spot on the head, spot, head mark, shape of the head "
-        "patch, head red, tancho spot, tancho patch, mark on the head, patch",
+        "shape of the head patch",
+        beside="head patch, head spot, patch on the head, spot on the head, spot, head mark, head red, tancho spot, "
+        "tancho patch, mark on the head, patch",
         levels={
             "round": "round, circular, perfectly round, like a coin, like the sun, nicely round, very round",
             "oval": "oval, egg shaped, long",
@@ -389,7 +429,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "head_patch_place",
-        "head patch, head spot, patch on the head, spot on the head, spot, head mark, tancho spot, tancho patch, patch",
+        beside="head patch, head spot, patch on the head, spot on the head, spot, head mark, tancho spot, tancho patch, patch",
         levels={
             "centred": "centred, central, in the middle, well placed, in the centre, sits well, well centred",
             "off_left": "off to the left, to the left, left of centre, shifted left, sits left",
@@ -410,7 +450,11 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "hi_on_eyes",
-        beside=f"{_RED}, red touches, hi touches, red patch, patch, red covers, hi covers, red on, red reaches",
+        beside=f"{_RED}, "
+        "red touches, hi touches, red patch, patch, red covers, hi covers, red on, red reaches, "
+        "head patch touches, head patch covers, patch touches, spot touches, head red touches, "
+        "first patch touches, first patch covers, head patch reaches, head patch, head red, "
+        "first patch, red spot",
         alone={
             "is none": "eyes free, eyes clean, eyes free of red, nothing on the eyes, eyes white, no red near the eyes, "
             "both eyes free, no red on either eye, eyes clear of red",
@@ -498,6 +542,49 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "shoulder": "left shoulder, right shoulder",
         },
     ),
+    Spoken(
+        "head_hi_front",
+        alone={
+            "is eye_line": _front("eyes|eye line|line of the eyes"),
+            "is nostrils": _front("nostrils|nose holes"),
+            "is nose": _front("nose|tip of the nose|snout"),
+            "is lips": _front("lips|mouth|lip"),
+            "is behind_eyes": each_of("{red} {begins} behind the eyes", red=_SUBJECTS, begins=_BEGINS),
+            "at most nostrils": each_of(
+                "{red} {stops} {before} the nose",
+                red=_SUBJECTS,
+                stops="stops|ends",
+                before="before|short of|in front of",
+            )
+            + ", face clear, clear face, clean front, no red in the face, no red on the face, face without red",
+        },
+    ),
+    Spoken(
+        "hi_front_share",
+        alone={
+            "above 92 %": _side(_ALL, _FRONT),
+            "above 70 %": _side(_MOST, _FRONT) + ", front-loaded, bow heavy",
+            "below 8 %": _side(_ALL, _REAR),
+            "below 30 %": _side(_MOST, _REAR),
+        },
+    ),
+    Spoken(
+        "hi_left_share",
+        alone={
+            "above 90 %": _side(_ALL, _LEFT),
+            "above 60 %": _side(_MOST, _LEFT),
+            "below 10 %": _side(_ALL, _RIGHT),
+            "below 40 %": _side(_MOST, _RIGHT),
+        },
+    ),
+    SpokenTogether(
+        each_of(
+            "{fins} {white}",
+            fins="pectorals|pectoral fins|both pectorals|pecs|both pectoral fins",
+            white="white|clean|clear|free|without red|free of red",
+        ),
+        "hi_amount_left_pectoral is none and hi_amount_right_pectoral is none and count of hi_on_fins at most 4",
+    ),
     SpokenTogether(
         "no other red, nothing else red, no red elsewhere, no more red, red nowhere else",
         "nothing",
@@ -533,6 +620,11 @@ SAID_OF_AMOUNTS: tuple[Saying, ...] = tuple(
                     "{place} entirely red",
                     "all red {place}",
                 )
+            ),
+            "is none": each_of(
+                "{place} {clean}",
+                place=names,
+                clean="white|clean|clear|free|without red|free of red|has no red|not red",
             ),
             "is part": ", ".join(
                 form.format(place=said)
@@ -681,6 +773,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         alone={
             "is pale": "pale, almost pink, pink, pinkish, washed out, faded colour",
             "is deep": "lovely deep red, a deep red",
+            "at least strong": "dark red, red dark, good red, nice red, lovely red, good colour, love the red, gorgeous "
+            "colour, beautiful red, dark hi, colour good, rich red, rich colour, intense colour",
             "is strong": "strong colour, a strong red, bright red",
         },
     ),
@@ -740,7 +834,9 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
         },
         alone={
             "is snow": "snow white skin, white as snow, snow white, skin snow white",
-            "at least white": "the rest white, rest white, body white, white body, rest of the body white, body is white",
+            "at least white": "pure white skin, pure white, white pure, very white skin, lovely white, good white "
+            "skin, good white, the rest white, rest white, body white, white body, rest of the body "
+            "white, body is white",
             "at most cream": "yellow cast, yellow tinge, yellow tint, yellow skin, yellow in the white",
             "at most white": "white greyish, white grey, greyish white, grey white, white a bit grey, dull white, white dull",
         },

@@ -20,7 +20,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "is dull": "dull, dull skin, no shine, no shine at all, no lustre, without lustre, no gloss, dull as paper, "
             "matt, 艶なし",
             "is good": "shiny, shining, glossy, good shine, shines nicely, shines, shines well",
-            "is superb": "like varnish, varnished, skin like porcelain, porcelain skin, like porcelain, shines like "
+            "is superb": "like varnish, shiny like lacquer, like lacquer, varnished, skin like porcelain, "
+            "porcelain skin, like porcelain, shines like "
             "glass, shines like a mirror, "
             "superb skin",
         },
@@ -47,7 +48,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "at least 4": "many shimi, lots of shimi, full of shimi, many specks, lots of specks, many black specks, lots "
             "of black specks, peppered, "
             "full of specks, specks all over, shimi all over, covered in specks, peppered with specks",
-            "is 0": "no shimi, not a single speck, no specks, no black specks, without specks, not 1 speck, no "
+            "is 0": "no shimi, not a shimi anywhere, not a shimi, not a speck anywhere, no speck anywhere, "
+            "not a single speck, no specks, no black specks, without specks, not 1 speck, no "
             "specks at all, free of shimi, free of specks, "
             "no black spots, clean of specks, not a speck, シミなし",
         },
@@ -104,7 +106,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         alone={
             "is excellent": "best fish so far, best so far, best of the day, best of the lot, favourite, my favourite, top "
             "fish, super fish, fantastic fish, "
-            "outstanding fish, best of the batch",
+            "outstanding fish, best of the batch, best of the tub, best of the pond, best one, best "
+            "one so far, best fish of the day",
             "is poor": "poor fish, nothing to like, bad fish",
             "is fair": "average fish, ordinary fish, average, an average fish",
         },

@@ -41,7 +41,8 @@ SKIPPED = _words(
     "a an the is are was were be been has have had it its this that these those there here with of all also just very "
     "really quite rather pretty so too well oh ah hm hmm ok okay now still nice nicely lovely beautiful definitely clearly "
     "simply only real little bit slightly somewhat fish my for me and but i see got having shows show showing looks look "
-    "sit sits lies lie which shade yes yeah great big deal bit much"
+    "sit sits lies lie which yes yeah deal has can covered covers by completely fully entirely visible present plainly "
+    "there already again overall basically"
 )
 """Words that may stand inside of a phrase or beside it, and say nothing."""
 
@@ -214,12 +215,18 @@ class Lexicon:
                 said = opposite_of(self.traits[trait].kind, said)
             if said is not None:
                 wording = f"{first} {'not ' if negated else ''}{second}"
-                stated = (
-                    Stated(trait, said),
-                    *(() if negated or said == none_of(self.traits[trait].kind) else self.implied.get(trait, ())),
-                )
+                along = self.implied.get(trait, ())
+                if said == none_of(self.traits[trait].kind):
+                    along = denied(along, self.traits)
+                stated = (Stated(trait, said), *(() if negated else along))
                 yield Hit(end, Means(wording, stated), (), wording, whole=False, about=(*name.names, *name.beside))
                 return
+
+
+def denied(stated: Sequence[Stated], traits: Mapping[str, Trait]) -> tuple[Stated, ...]:
+    """The opposite of what goes along with a trait, where it has one."""
+    opposites = ((one.trait, opposite_of(traits[one.trait].kind, one.said)) for one in stated)
+    return tuple(Stated(trait, said) for trait, said in opposites if said is not None)
 
 
 def _once(found: list[tuple[int, _Node]]) -> list[tuple[int, _Node]]:
@@ -310,7 +317,9 @@ class _Building:
                 stated = read_means(text, self.rules.traits)
                 for wording in wordings_in(wordings):
                     if stated is not None:
-                        self.add(wording, stated if reading == "is none" else (*stated, *(implied or ())))
+                        along = implied or ()
+                        along = denied(along, self.rules.traits) if reading == "is none" else along
+                        self.add(wording, (*stated, *along))
 
     def _of_trait(self, trait: Trait, spoken: Sequence[Spoken]) -> None:
         kind = trait.kind

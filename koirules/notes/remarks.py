@@ -13,7 +13,7 @@ from attrs import evolve, field, frozen
 from koirules.notes.lexicon import ARTICLES, SKIPPED, Hit, Lexicon, is_text, none_of, noted_at_least, takes_number
 from koirules.notes.numbers import Written, number_at, plain_numbers
 from koirules.standard.parts import Said
-from koirules.vocabulary.kinds import Count, Kind, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo, words_of
 from koirules.vocabulary.phrases import wordings_in
 from koirules.vocabulary.readings import NO, YES, Span, anything
 from koirules.vocabulary.said_places import SaidPlaces
@@ -145,7 +145,7 @@ VERDICTS = {
     ),
     **_each(
         "out",
-        "out, out after all, is out, goes out, definitely out, surely out, take out, no good out, so "
+        "out, cull, culled, cull it, out after all, is out, goes out, definitely out, surely out, take out, no good out, so "
         "out, no good, not for me, no thanks, goes, "
         "it goes, can go, has to go, must go, away with it, not good enough, i would not keep it, would "
         "not keep, not a keeper, not worth keeping, "
@@ -155,7 +155,8 @@ VERDICTS = {
         "unsure",
         "unsure, not sure, i am not sure, undecided, maybe in, maybe out, perhaps in, perhaps out, do "
         "not know, i do not know, second look, "
-        "look again, to look again, cannot decide, can not decide, in or out, on the fence, not sure "
+        "look again, look again later, look again in spring, look again in autumn, look at it "
+        "again, to look again, cannot decide, can not decide, in or out, on the fence, not sure "
         "yet, cannot say, can not say, open, maybe, perhaps, "
         "let us see again, needs a second look, second look please, borderline, fifty fifty, 保留, 迷う",
     ),
@@ -170,6 +171,15 @@ _COMPARATIVE = re.compile(
     r"sharper|softer|cleaner|stronger|weaker|finer|broader|deeper|paler|higher|lower|nicer|fuller|more|less)\Z"
 )
 _MOST_REMEMBERED = 10_000
+_SIZES = frozenset({"small", "tiny", "little", "big", "large", "fine", "minute"})
+_PRAISE = frozenset(
+    {"good", "nice", "fine", "clear", "clean", "proper", "true", "typical", "strong", "great", "everyday", "simple"}
+)
+_PASSED = SKIPPED | _SIZES
+_BEFORE_NAMES = _SIZES | _PRAISE
+_GENERAL = frozenset(
+    {"hi", "red", "beni", "colour", "orange", "white", "black", "sumi", "head", "body", "skin", "eye", "shape"}
+)
 _OF_BODIES = frozenset({"long", "wide", "broad", "deep", "high"})
 _SOME = {"few": (2, None), "several": (2, None), "couple": (2, 3), "some": (1, None), "many": (3, None)}
 _SOME |= {"lot": (3, None), "plenty": (3, None), "another": (1, None), "any": (1, None), "a": (1, 1), "an": (1, 1)}
@@ -384,7 +394,7 @@ class _Scan:
         at = 0
         while at < len(self.tokens):
             hit = next(iter(self.lexicon.hits(self.tokens, at)), None)
-            if hit is not None:
+            if hit is not None and not (hit.names and hit.end - at == 1 and self.tokens[at] in _GENERAL):
                 named += hit.names or [each.trait for each in ([] if hit.means is None else hit.means.stated)]
             at = at + 1 if hit is None else hit.end
         return tuple(dict.fromkeys(named))
@@ -413,7 +423,30 @@ class _Scan:
             return self._negated(best)
         if named is not None:
             return self._named(named, negated)
-        return self._some(at) if not negated else None
+        if negated:
+            return None
+        return self._some(at) or self._sized(at)
+
+    def _sized(self, at: int) -> int | None:
+        """The place behind words of size or praise before what is counted or named: `big shimi`, `good nidan`."""
+        end = at
+        while end < len(self.tokens) and self.tokens[end] in _BEFORE_NAMES:
+            end += 1
+        if end == at or end == len(self.tokens):
+            return None
+        sizes = set(self.tokens[at:end]) <= _SIZES
+        if sizes and self._counted_at(end):
+            return end
+        best = next((hit for hit in self.lexicon.hits(self.tokens, end) if hit.means is not None), None)
+        kinds = (
+            [] if best is None or best.means is None else [self.lexicon.traits[s.trait].kind for s in best.means.stated]
+        )
+        wanted: type[Kind] | tuple[type[Kind], ...] = Places if sizes else Choice
+        return end if kinds and isinstance(kinds[0], wanted) and (sizes or (best is not None and best.whole)) else None
+
+    def _counted_at(self, at: int) -> bool:
+        names = [name for hit in self.lexicon.hits(self.tokens, at) for name in hit.names]
+        return any(isinstance(self.lexicon.traits[name].kind, Count | Places) for name in names)
 
     def _measured(self, named: Hit | None, best: Hit) -> bool:
         """Whether the name of a number stands here with its number, so that its words are no phrase."""
@@ -439,6 +472,8 @@ class _Scan:
         while start < len(self.tokens) and self.tokens[start] in {"of", "few", "lot", "couple"}:
             bounds = _SOME.get(self.tokens[start], bounds)
             start += 1
+        while start < len(self.tokens) and self.tokens[start] in _SIZES and not self._counted_at(start):
+            start += 1
         for hit in self.lexicon.hits(self.tokens, start):
             for name in hit.names:
                 kind = self.lexicon.traits[name].kind
@@ -463,12 +498,18 @@ class _Scan:
             if self._counts(name, number, ""):
                 return self._behind(number)
         start = number.end
-        while start < len(self.tokens) and self.tokens[start] in SKIPPED:
+        while start < len(self.tokens):
+            for hit in self.lexicon.hits(self.tokens, start):
+                for name in hit.names:
+                    if self._counts(name, number, hit.wording):
+                        return self._where(hit, start)
+            if self.tokens[start] not in _PASSED:
+                break
             start += 1
-        for hit in self.lexicon.hits(self.tokens, start):
-            for name in hit.names:
-                if self._counts(name, number, hit.wording):
-                    return self._where(hit, start)
+        for name in self.about:
+            # `clean odome of 3 cm`: the number is of what was just spoken of.
+            if self._counts(name, number, ""):
+                return self._behind(number)
         if before or number.unit is None:
             return None
         for dimension, symbol, name in ((Dimension.LENGTH, "cm", "length"), (Dimension.MASS, "", "weight")):

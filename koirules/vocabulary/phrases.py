@@ -7,6 +7,7 @@ stands here is what people say beside that.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from itertools import product
 from types import MappingProxyType
 
 from attrs import field, frozen
@@ -44,6 +45,14 @@ class SpokenTogether:
 
 
 Saying = Spoken | SpokenTogether
+
+
+def each_of(pattern: str, **words: str) -> str:
+    """Every wording of a pattern such as `{red} to the {place}`, with commas; words: for each name, wordings parted by `|`."""
+    return ", ".join(
+        " ".join(pattern.format(**dict(zip(words, chosen, strict=True))).split())
+        for chosen in product(*(each.split("|") for each in words.values()))
+    )
 
 
 def wordings_in(text: str) -> tuple[str, ...]:
