@@ -176,7 +176,7 @@ def test_a_customer_sees_the_fish_on_offer_without_what_is_for_the_house(made):
     [
         (("--offer", "hodl", "--for", "customer"), 'Did you mean "hold"?'),
         (("--mark", "no.svg"), "cannot be shown"),
-        (("--mark", str(LOT)), "ends in none of"),
+        (("--mark", str(LOT)), "[mark-unreadable]"),
     ],
 )
 def test_what_cannot_be_offered_or_shown_is_told(made, words, wanted):
