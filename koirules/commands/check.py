@@ -18,7 +18,7 @@ from koirules.commands.output import (
 )
 from koirules.grading.sample_runs import SampleRun, run_samples
 from koirules.problems import StandardError
-from koirules.records.records import is_table
+from koirules.records.plugged_formats import is_table
 
 
 @click.command("check")

@@ -33,7 +33,8 @@ from koirules.plugins import Registry, load_registry
 from koirules.problems import StandardError, mixed
 from koirules.records.mixed_records import LeftOver, MixedBatch, Reading, read_mixed
 from koirules.records.not_graded import NotGraded, Row
-from koirules.records.records import Batch, is_table
+from koirules.records.plugged_formats import is_table
+from koirules.records.records import Batch
 from koirules.report.result_files import About
 from koirules.results.record import Record
 from koirules.vocabulary.nearness import near

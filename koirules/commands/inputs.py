@@ -6,32 +6,29 @@ import sys
 from collections.abc import Callable, Iterable, Sequence
 from datetime import date
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 import click
 from attrs import evolve, frozen
 
 from koirules.api import Standard, load_standard
-from koirules.classes.table import ClassTable
-from koirules.commands.classing import with_classes
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
-from koirules.grading.whole_batch import BatchResult, looked_at_again
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Cell, Problem, RecordError, StandardError, mixed
 from koirules.problems import parts as say
 from koirules.problems.quoting import in_words
-from koirules.records.columns import STAGE, VARIETY
-from koirules.records.decision_files import read_decisions
-from koirules.records.records import Batch, is_table, read_records
-from koirules.results.decisions import Decision
-from koirules.results.look_again import look_again
-from koirules.results.record import Record
-from koirules.results.result import Result
-from koirules.rounds.decision_checks import check_decisions
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.spoken import Said, known, said
+
+if TYPE_CHECKING:
+    from koirules.classes.table import ClassTable
+    from koirules.grading.whole_batch import BatchResult
+    from koirules.records.records import Batch
+    from koirules.results.decisions import Decision
+    from koirules.results.record import Record
+    from koirules.results.result import Result
 
 _SEAL_SHOWN = 14
 """So much of a seal tells editions apart; the whole is in the files of results, and `koirules seal` prints it."""
@@ -118,6 +115,8 @@ def standard_from(
 
     plugins: those to use, whose problems have been shown.
     """
+    from koirules.records.plugged_formats import is_table
+
     plugins = registry() if plugins is None else plugins
     if is_table(rules):
         stop(f"{shown(rules)} is a table of records by its name. The rule file comes first, then the records.")
@@ -193,6 +192,8 @@ class Graded:
 
 def records_from(standard: Standard, records: str, labels: Sequence[str]) -> Batch:
     """Read a file of records and derive their traits; what is wrong is among its problems."""
+    from koirules.records.records import read_records
+
     batch = read_records(Path(records), standard.traits, labels, lambda: standard.notes_reader)
     measured = standard.measured(batch.records, batch.file)
     others = meant_for_others(standard, measured.records, batch.file, varieties_installed())
@@ -203,6 +204,8 @@ def meant_for_others(
     standard: Standard, records: Sequence[Record], file: str, varieties: Varieties
 ) -> tuple[Problem, ...]:
     """A warning for the fish that are recorded as of another variety than a standard is for, and one for the stage."""
+    from koirules.records.columns import STAGE, VARIETY
+
     wanted: dict[str, list[Said | str | None]] = {
         VARIETY: [said(one, varieties) for one in standard.varieties],
         STAGE: [] if standard.rules.stage is None else [folded(standard.rules.stage)],
@@ -234,6 +237,10 @@ def graded(
 
     decisions: a file of what a person decided. classes: the table by which each fish is put into its class.
     """
+    from koirules.commands.classing import with_classes
+    from koirules.grading.whole_batch import BatchResult, looked_at_again
+    from koirules.results.look_again import look_again
+
     batch = with_classes(records_from(standard, records, labels), standard, classes, load_registry().varieties)
     decided, problems = _decisions(standard, decisions, [record.fish for record in batch.records])
     stop_if_refused([*batch.problems, *problems])
@@ -260,6 +267,9 @@ def graded_together(standard: Standard, records: Sequence[Record], decisions: Se
 def _decisions(
     standard: Standard, file: str | None, fish: Sequence[str]
 ) -> tuple[tuple[Decision, ...], Sequence[Problem]]:
+    from koirules.records.decision_files import read_decisions
+    from koirules.rounds.decision_checks import check_decisions
+
     if file is None:
         return (), ()
     decided, problems = read_decisions(Path(file))
@@ -273,6 +283,9 @@ def decisions_by(
 
     fish: the names of the fish that each standard grades.
     """
+    from koirules.records.decision_files import read_decisions
+    from koirules.rounds.decision_checks import check_decisions
+
     if file is None:
         return [() for _ in standards]
     decided, problems = read_decisions(Path(file))

@@ -5,15 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from functools import cached_property
 from operator import getitem
-from typing import Any, Protocol
+from typing import TYPE_CHECKING, Any, Protocol
 
 from attrs import define, evolve, field, frozen
 
-from koirules.candidates.changes import NearestChanges
 from koirules.engines.scalar.complete import Complete, Sure
 from koirules.engines.scalar.evaluator import Evaluator, Trace, compile_rules
-from koirules.explain.choosing import Standing, main_reasons
-from koirules.explain.contributions import Contributor
 from koirules.explain.reasons import Reasoner, hundredths
 from koirules.explain.telling import Teller, fails_on_score_of
 from koirules.grading.measuring import leaves_as_it_is, measured_record
@@ -24,11 +21,14 @@ from koirules.results.parts_read import keys_needed, traits_beneath
 from koirules.results.reason import Given, Reason, Reasons, State, Told
 from koirules.results.record import Record
 from koirules.results.result import Contribution, Result, SectionResult
-from koirules.search.nearest_changes import ChangeFinder
 from koirules.standard.measured import constant_settings, needed_for
 from koirules.standard.parts import Rules, Section, Setting, part_key
 from koirules.standard.silencing import without_silence
 from koirules.vocabulary.readings import Reading
+
+if TYPE_CHECKING:
+    from koirules.candidates.changes import NearestChanges
+    from koirules.search.nearest_changes import ChangeFinder
 
 _MOST_KEPT = 1_000
 """Of so many combinations of faults and lifts the names are kept ready."""
@@ -196,6 +196,8 @@ class Grader:
     @cached_property
     def changes(self) -> ChangeFinder:
         """What finds the nearest changes of its fish."""
+        from koirules.search.nearest_changes import ChangeFinder
+
         return ChangeFinder.of(self.rules, self.reasoner.teller.settings, self.possible)
 
     def traits_read(self) -> frozenset[str]:
@@ -269,6 +271,8 @@ class _Fish:
 
     def main_reasons(self, reasons: Sequence[Reason]) -> tuple[Reason, ...]:
         """The two or three that mattered most, most first."""
+        from koirules.explain.choosing import Standing, main_reasons
+
         teller, trace = self.grader.reasoner.teller, self.trace
         best, worst = _ends(trace.possible)
         best_by_points, worst_by_points = _ends(trace.by_points)
@@ -289,6 +293,8 @@ class _Fish:
 
     def contributions(self, result: Result) -> tuple[Contribution, ...]:
         """What each criterion gave."""
+        from koirules.explain.contributions import Contributor
+
         return Contributor(self.grader.rules).contributions(self.trace, result.sections, result.reasons)
 
 

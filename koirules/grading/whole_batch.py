@@ -6,7 +6,7 @@ import datetime
 from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
 from functools import cached_property
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from attrs import define, evolve, field, frozen
 
@@ -19,17 +19,16 @@ from koirules.results.decisions import Decision
 from koirules.results.look_again import LookAgain, look_again
 from koirules.results.record import Look, Record
 from koirules.results.result import LookResult, Result
-from koirules.rounds.course_words import CourseTeller
-from koirules.rounds.decision_checks import check_rescues
-from koirules.rounds.evaluation_levels import Asked, asked_before_grades, asked_by
-from koirules.rounds.figures_of_rows import FiguresOfRows, Seen
-from koirules.rounds.node_values import compile_nodes, outcome_readings
-from koirules.rounds.rounds_of_rows import RoundRun, RoundsOfRows
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import whether_recorded
 from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Node, Supplied
 from koirules.standard.types import TextLabel
+
+if TYPE_CHECKING:
+    from koirules.rounds.evaluation_levels import Asked
+    from koirules.rounds.figures_of_rows import FiguresOfRows
+    from koirules.rounds.rounds_of_rows import RoundRun, RoundsOfRows
 
 Readings = dict[str, Any]
 
@@ -86,18 +85,26 @@ class WholeBatch:
     @cached_property
     def asked(self) -> Asked:
         """What has to be known of the batch and of earlier looks before the fish are graded."""
+        from koirules.rounds.evaluation_levels import asked_before_grades
+
         return asked_before_grades(self.rules)
 
     @cached_property
     def _figures(self) -> FiguresOfRows:
+        from koirules.rounds.figures_of_rows import FiguresOfRows
+
         return FiguresOfRows.of(self.rules, self.settings, self.asked, graded=False)
 
     @cached_property
     def _alerts(self) -> FiguresOfRows:
+        from koirules.rounds.figures_of_rows import FiguresOfRows
+
         return FiguresOfRows.of(self.rules, self.settings, self.asked_by_alerts, graded=True)
 
     @cached_property
     def _rounds(self) -> RoundsOfRows:
+        from koirules.rounds.rounds_of_rows import RoundsOfRows
+
         return RoundsOfRows.of(self.rules, self.settings)
 
     @property
@@ -133,6 +140,10 @@ class WholeBatch:
     def _grade(
         self, records: Sequence[Record], decisions: Sequence[Decision], day: datetime.date | None, *, alone: bool
     ) -> BatchResult:
+        from koirules.rounds.course_words import CourseTeller
+        from koirules.rounds.decision_checks import check_rescues
+        from koirules.rounds.node_values import outcome_readings
+
         readings = self._read(records)
         lacks = not alone and self._figures.supply(readings, {})
         over = [{}] * len(records) if alone else self._figures.counts(readings)
@@ -229,6 +240,8 @@ class WholeBatch:
 
     def worked_out(self, records: Sequence[Record]) -> tuple[list[Readings], list[Trace], list[RoundRun]]:
         """The readings and traces of a batch with its derived traits, and what its rounds did, without words."""
+        from koirules.rounds.node_values import outcome_readings
+
         self.grader.evaluator.ahead.prepare([record.readings for record in records])
         readings = self._read(records)
         lacks = self._figures.supply(readings, {})
@@ -240,6 +253,9 @@ class WholeBatch:
 
     def _later(self, readings: Sequence[Readings], decisions: Mapping[int, Decision]) -> list[Readings] | None:
         """The readings of a batch with outcomes as wide as figures may yet make them; None where no figure moves."""
+        from koirules.rounds.figures_of_rows import Seen
+        from koirules.rounds.node_values import outcome_readings
+
         seen = [Seen(each, dict(each)) for each in readings]
         if not self._figures.supply_ends(seen, {}):
             return None
@@ -263,12 +279,16 @@ class WholeBatch:
     @cached_property
     def earlier(self) -> tuple[Supplied, ...]:
         """What the standard asks of the look before."""
+        from koirules.rounds.evaluation_levels import asked_by
+
         later = asked_by(self.rules, self.rules.roots, graded=True).earlier
         return tuple({one.key: one for one in (*self.asked.earlier, *later)}.values())
 
     @cached_property
     def _earlier_values(self) -> tuple[tuple[tuple[str, Node, bool], ...], Any]:
         """What is asked of the look before; whether a second value says if that was recorded; the function for them all."""
+        from koirules.rounds.node_values import compile_nodes
+
         asked = [(one.key, one.source.of, whether_recorded(one.source.of)) for one in self.earlier]
         nodes = [each for _, node, said in asked for each in (node, said) if each is not None]
         told = tuple((key, node, said is not None) for key, node, said in asked)
@@ -289,6 +309,8 @@ class WholeBatch:
     @property
     def asked_by_alerts(self) -> Asked:
         """What alerts ask of the batch, in their conditions and in what they say."""
+        from koirules.rounds.evaluation_levels import asked_by
+
         roots = [alert.condition for alert in self.rules.alerts]
         roots += [self.rules.terms[name].node for name in self._said_by_alerts if name in self.rules.terms]
         return asked_by(self.rules, roots, graded=True)
@@ -304,6 +326,8 @@ class WholeBatch:
 
     def alerts(self, figures: Readings) -> list[AlertShown]:
         """The alerts that hold, or may hold, of a batch with these figures."""
+        from koirules.rounds.node_values import compile_nodes
+
         terms = [self.rules.terms[name] for name in self._said_by_alerts if name in self.rules.terms]
         nodes = [*(alert.condition for alert in self.rules.alerts), *(term.node for term in terms)]
         states = compile_nodes(self.rules, self.settings, nodes, graded=True).run(figures)

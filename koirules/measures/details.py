@@ -9,13 +9,13 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import define
 
-from koirules.measures.figures import Figures
-from koirules.measures.shapes import box
 from koirules.vocabulary.maps import BELLY, LENGTH
 
 if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
+
+    from koirules.measures.figures import Figures
 
     Floats = NDArray[np.float64]
     Truths = NDArray[np.bool_]
@@ -150,6 +150,8 @@ class Details:
     def _on_lips(self, parts: Any) -> Truths:
         import shapely
 
+        from koirules.measures.shapes import box
+
         lips = box(0, self.constants["lips"], -_LIPS_WIDE, _LIPS_WIDE)
         ends = shapely.bounds(parts)[:, 2] if len(parts) else shapely.get_x(parts)
         on_lips: Truths = shapely.intersects(parts, lips) & (ends < self.constants["eyes"] - _EYE_LONG)
@@ -157,6 +159,8 @@ class Details:
 
     def _touched(self, front: float, rear: float, left: float, right: float) -> Truths:
         import shapely
+
+        from koirules.measures.shapes import box
 
         touched: Truths = shapely.intersects(self.figures.shapes.whole, box(front, rear, left, right))
         return touched

@@ -7,9 +7,7 @@ from functools import partial
 from typing import TYPE_CHECKING, Any
 
 from koirules.measures.details import FRONTS, Details
-from koirules.measures.figures import Figures
 from koirules.measures.profiles import FOR_GIRTH, WIDTHS, girths_of, skin_of
-from koirules.measures.shapes import shapes_of
 from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo
 from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.measures import Column, Computed, Found, Given
@@ -114,6 +112,9 @@ def pattern_measure(maps: str, outputs: Mapping[str, Trait], outline: Outline = 
 
 
 def _measured(maps: str, outputs: Mapping[str, tuple[str, Kind]], outline: Outline, given: Given) -> Found:
+    from koirules.measures.figures import Figures
+    from koirules.measures.shapes import shapes_of
+
     column = given.readings[maps]
     if any(reading is not None and not isinstance(reading, PatchMap) for reading in column):
         raise TypeError(f"{maps} is no map: a pattern is measured on a trait of the kind patches")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from importlib.metadata import EntryPoint, PackageNotFoundError, entry_points, version
+from importlib.metadata import Distribution, EntryPoint, PackageNotFoundError, distribution, entry_points
 from types import ModuleType
 
 from attrs import frozen
@@ -32,7 +32,7 @@ class Found:
 def find_box() -> Found:
     """What ships with koirules, whether it is installed or runs from a checkout."""
     try:
-        source = f"koirules {version('koirules')}"
+        source = _name_and_version(distribution("koirules")) or "koirules"
     except PackageNotFoundError:
         source = "koirules"
     return Found(source, source, lambda: builtin, is_box=True, module=builtin.__name__)
@@ -62,7 +62,12 @@ def _hashable(plugin: object, name: str) -> object:
 
 
 def _source(entry: EntryPoint) -> str:
-    metadata = None if entry.dist is None else entry.dist.metadata
-    if metadata is None or "Name" not in metadata or "Version" not in metadata:
-        return "an unknown distribution"  # what a half-finished uninstall leaves behind
-    return f"{metadata['Name']} {metadata['Version']}"
+    told = None if entry.dist is None else _name_and_version(entry.dist)
+    return told or "an unknown distribution"  # what a half-finished uninstall leaves behind
+
+
+def _name_and_version(found: Distribution) -> str | None:
+    """The name and the version of a distribution, from the head of its metadata: `metadata` takes the parser of mails."""
+    head = (found.read_text("METADATA") or "").partition("\n\n")[0]
+    fields = dict(line.split(": ", 1) for line in head.splitlines() if line.startswith(("Name: ", "Version: ")))
+    return f"{fields['Name']} {fields['Version']}" if len(fields) == 2 else None

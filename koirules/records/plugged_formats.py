@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from attrs import define, frozen
 
@@ -23,11 +24,14 @@ from koirules.records.exchange import (
     Sheet,
     UnreadableError,
 )
-from koirules.records.table import Table, Told, letters_of, refused, table_of
-from koirules.records.text_files import check_readable
-from koirules.records.writing import write_beside
 
-ENDINGS_READ = (".csv", ".tsv", ".xlsx", ".jsonl", ".ndjson", ".json", ".parquet", ".txt", ".koi")
+if TYPE_CHECKING:
+    from koirules.records.table import Table
+
+TABLES = (".csv", ".tsv", ".xlsx", ".jsonl", ".ndjson", ".json", ".txt")
+"""The endings of the formats of records that we read ourselves (`koirules.records.records.READERS`, and notes)."""
+
+ENDINGS_READ = (*TABLES, ".parquet", ".koi")
 """The endings that no plugin can claim for a reader: those of our own formats, and of rule files."""
 
 ENDINGS_WRITTEN = (".csv", ".xlsx", ".json", ".html", ".parquet", ".koi")
@@ -60,8 +64,17 @@ def plugged_formats() -> Formats:
     return _plugged.load()
 
 
+def is_table(name: str) -> bool:
+    """Whether a name ends as files of records do."""
+    ending = Path(name).suffix.lower()
+    return ending in TABLES or (ending not in {"", ".koi"} and ending in plugged_formats().readers)
+
+
 def read_plugged(path: Path, reader: RecordReader, plugin: str) -> Table:
     """The table of a file by the reader of a plugin; whatever it raises is a problem of the file that names the plugin."""
+    from koirules.records.table import refused
+    from koirules.records.text_files import check_readable
+
     file = str(path)
     unreadable = check_readable(path)
     if unreadable is not None:
@@ -80,6 +93,8 @@ def read_plugged(path: Path, reader: RecordReader, plugin: str) -> Table:
 
 
 def _table(file: str, grid: Grid) -> Table:
+    from koirules.records.table import Table, Told, letters_of, refused, table_of
+
     if grid.merged:
         row = int("".join(letter for letter in grid.merged[0].partition(":")[0] if letter.isdigit()) or 1)
         return refused(file, recording.merged_cells(file, row, grid.merged))
@@ -106,6 +121,8 @@ def _table(file: str, grid: Grid) -> Table:
 
 def write_plugged(path: Path, writer: ResultWriter, plugin: str, sheets: Sequence[Sheet]) -> Problem | None:
     """Write sheets by the writer of a plugin; a problem says why nothing was written."""
+    from koirules.records.writing import write_beside
+
     failed: list[Problem] = []
 
     def write(passing: Path) -> None:

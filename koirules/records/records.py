@@ -15,7 +15,7 @@ from koirules.records.csv_records import read_csv
 from koirules.records.jsonl_records import read_json, read_jsonl
 from koirules.records.notes_records import ENDING as NOTES
 from koirules.records.notes_records import read_notes_file
-from koirules.records.plugged_formats import plugged_formats, read_plugged
+from koirules.records.plugged_formats import is_table, plugged_formats, read_plugged
 from koirules.records.rows import read_rows
 from koirules.records.table import Table, refused
 from koirules.records.xlsx_records import read_xlsx
@@ -33,8 +33,6 @@ READERS: dict[str, Callable[[Path], Table]] = {
     ".json": read_json,
 }
 """The reader of each ending."""
-
-_RULES = {"", ".koi"}
 
 
 @frozen
@@ -106,12 +104,6 @@ def read_table(path: Path, notes: Callable[[], NotesReader] | None = None) -> Ta
         return refused(file, unknown_record_ending(file, path.suffix, others))
     reader, plugin = plugged[ending]
     return read_plugged(path, reader, plugin)
-
-
-def is_table(name: str) -> bool:
-    """Whether a name ends as files of records do."""
-    ending = Path(name).suffix.lower()
-    return ending in {*READERS, NOTES} or (ending not in _RULES and ending in plugged_formats().readers)
 
 
 def _near_file(path: Path) -> str | None:

@@ -8,9 +8,7 @@ from functools import lru_cache
 from attrs import evolve
 
 from koirules.language import statements as st
-from koirules.language.parse.reader import read_text
 from koirules.problems import Place, Problem, is_refused, measuring
-from koirules.standard.check.expressions import Typer
 from koirules.standard.derivations import TypedFormula, TypedMeasure, inputs_of
 from koirules.standard.parts import Setting
 from koirules.standard.titles import Titled
@@ -117,6 +115,9 @@ def constant_settings(constants: Iterable[declared.Constant], settings: Mapping[
 def _typed(
     formula: Formula, traits: Mapping[str, Trait], settings: Mapping[str, Setting]
 ) -> TypedFormula | list[Problem]:
+    from koirules.language.parse.reader import read_text
+    from koirules.standard.check.expressions import Typer
+
     trait = traits[formula.trait]
     read = read_text(f"term measured means {formula.expression}\n", _FILE)
     terms = [statement for statement in read.rules.statements if isinstance(statement, st.Term)]

@@ -13,6 +13,9 @@ from koirules.commands import main
 from koirules.hooks import Grid, RecordReader, ResultWriter, Sheet
 from koirules.plugins import registry_with
 from koirules.records.exchange import MOST_CELLS
+from koirules.records.notes_records import ENDING as NOTES
+from koirules.records.plugged_formats import TABLES
+from koirules.records.records import READERS
 from tests.plugins.installing import Install, installer
 from tests.plugins.invented import Gives, assert_left_out, lace, only_problem
 
@@ -159,3 +162,7 @@ def test_a_format_that_could_not_be_used_takes_its_plugin_out(given: dict[str, A
     registry = registry_with(Gives(lace(), **given))
     assert_left_out(registry)
     assert only_problem(registry).code == code
+
+
+def test_our_own_endings_are_those_of_our_own_readers() -> None:
+    assert (*READERS, NOTES) == TABLES

@@ -8,15 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from decimal import Decimal
-from typing import Any, assert_never
+from typing import TYPE_CHECKING, Any, assert_never
 
 from attrs import frozen
 
 from koirules.language import syntax
 from koirules.meaning import operators as ops
 from koirules.problems import Edit, Place, Problem, growing, values
-from koirules.standard.check.arithmetic import type_shown
-from koirules.standard.check.typer import Typing
 from koirules.standard.derivations import TypedMeasure
 from koirules.standard.folding import folded
 from koirules.standard.numbers import written
@@ -48,6 +46,9 @@ from koirules.vocabulary.kinds import Count, Number, Patches
 from koirules.vocabulary.readings import Span, anything
 from koirules.vocabulary.traits import Growth, Trait
 from koirules.vocabulary.units import Dimension
+
+if TYPE_CHECKING:
+    from koirules.standard.check.typer import Typing
 
 LENGTH = "length"
 """The trait that says how long a fish is now."""
@@ -143,6 +144,8 @@ def grown(typer: Typing, expression: syntax.GrownTo) -> Node | None:
 
 def _target(typer: Typing, expression: syntax.Expression) -> Node | None:
     """The node of the length that a fish shall grow to."""
+    from koirules.standard.check.arithmetic import type_shown
+
     node = typer.node(expression)
     if node is None:
         return None
