@@ -35,7 +35,7 @@ if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of
     from koirules.results.mapping_record import RecordReader
     from koirules.results.record import Record
     from koirules.results.result import Result
-    from koirules.standard.check.checker import Checked
+    from koirules.standard.checked import Checked
 
 _Frame = TypeVar("_Frame")
 """A frame of any library that `Standard.grade_frame` takes."""

@@ -15,7 +15,6 @@ import os
 import sys
 from contextlib import suppress
 from pathlib import Path
-from tempfile import NamedTemporaryFile
 
 VARIABLE = "KOIRULES_CACHE"
 """The environment variable that moves the folder, or turns it off."""
@@ -44,6 +43,8 @@ def keep(kind: str, name: str, contents: bytes) -> None:
     folder = _folder(kind, make=True)
     if folder is None:
         return
+    from tempfile import NamedTemporaryFile
+
     with suppress(OSError):
         _make_room(folder)
         with NamedTemporaryFile(dir=folder, prefix=".", suffix=".part", delete=False) as file:

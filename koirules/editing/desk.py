@@ -19,7 +19,7 @@ from koirules.loading.opening import bytes_of, without_collector
 from koirules.loading.tidying import Tidied, tidied_read
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Problem
-from koirules.standard.check.checker import Checked, Known
+from koirules.standard.checked import Checked, Known
 
 _Used = dict[int, tuple[Statement, tuple[Use, ...]]]
 """The names of each statement, by its identity; the statement is kept, so that no other can have that."""

@@ -10,7 +10,7 @@ from attrs import field, frozen
 
 from koirules.language import statements as st
 from koirules.language.parse.reader import Read
-from koirules.standard.check.checker import Checked, Known
+from koirules.standard.checked import Checked, Known
 from koirules.standard.inherit.merging import head_of, name_of
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Node

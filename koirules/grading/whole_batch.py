@@ -140,9 +140,6 @@ class WholeBatch:
     def _grade(
         self, records: Sequence[Record], decisions: Sequence[Decision], day: datetime.date | None, *, alone: bool
     ) -> BatchResult:
-        from koirules.rounds.course_words import CourseTeller
-        from koirules.rounds.decision_checks import check_rescues
-        from koirules.rounds.node_values import outcome_readings
 
         readings = self._read(records)
         lacks = not alone and self._figures.supply(readings, {})
@@ -166,6 +163,10 @@ class WholeBatch:
             results[number] = evolve(carrying, looks=looks) if looks else carrying
         if not self.rules.rounds and not self.rules.alerts:
             return BatchResult(tuple(results), records=tuple(records))
+        from koirules.rounds.course_words import CourseTeller
+        from koirules.rounds.decision_checks import check_rescues
+        from koirules.rounds.node_values import outcome_readings
+
         outcomes = [each | outcome_readings(self.rules, trace) for each, trace in zip(readings, final, strict=True)]
         kept_by_hand: dict[str, dict[int, Decision]] = {}
         for one in decisions:

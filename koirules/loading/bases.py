@@ -15,7 +15,8 @@ from koirules.loading.opening import bytes_of, installed_base, why_not
 from koirules.problems import Place, Problem, is_refused
 from koirules.problems import sharing as say
 from koirules.standard.canonical import FORMS, seal_of
-from koirules.standard.check.checker import Checked, check, in_order
+from koirules.standard.check.checker import check, in_order
+from koirules.standard.checked import Checked
 from koirules.standard.inherit.merging import alone, merged
 from koirules.standard.parts import Rules
 from koirules.vocabulary.nearness import near

@@ -13,7 +13,7 @@ from koirules.vocabulary.nearness import near
 from koirules.vocabulary.skins import Varieties
 
 if TYPE_CHECKING:
-    from koirules.standard.check.checker import Checked
+    from koirules.standard.checked import Checked
 
 
 def load(name: str, varieties: Varieties, rulesets: Mapping[str, Path], key: str = "") -> Checked:
@@ -34,7 +34,7 @@ def load(name: str, varieties: Varieties, rulesets: Mapping[str, Path], key: str
 
 
 def _refused(problem: Problem) -> Checked:
-    from koirules.standard.check.checker import Checked
+    from koirules.standard.checked import Checked
 
     return Checked(None, (problem,))
 

@@ -32,7 +32,7 @@ from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.traits import Variety
 
 if TYPE_CHECKING:
-    from koirules.standard.check.checker import Checked
+    from koirules.standard.checked import Checked
 
 _KIND, _FORM = "standards", "1"
 

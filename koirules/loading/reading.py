@@ -16,7 +16,7 @@ from koirules.loading.bases import Link, Shelf, first_link
 from koirules.loading.kept import Base
 from koirules.loading.opening import bytes_of, without_collector
 from koirules.problems import Problem
-from koirules.standard.check.checker import Checked
+from koirules.standard.checked import Checked
 from koirules.vocabulary.skins import Varieties
 
 MOST_TRIED = 12

@@ -7,15 +7,17 @@ from datetime import date
 from decimal import Decimal
 from functools import cached_property
 from types import MappingProxyType
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from attrs import field, frozen
 
-from koirules.candidates.changes import NearestChanges
 from koirules.results.course import Fate, Step
 from koirules.results.decisions import Decision
 from koirules.results.look_again import LookAgain
 from koirules.results.reason import Reason
+
+if TYPE_CHECKING:
+    from koirules.candidates.changes import NearestChanges
 
 
 @frozen
@@ -195,6 +197,8 @@ class Result:
 
     @cached_property
     def _nearest(self) -> NearestChanges:
+        from koirules.candidates.changes import NearestChanges
+
         return NearestChanges() if self._behind is None else self._behind.nearest_changes()
 
     @cached_property

@@ -14,7 +14,7 @@ from koirules import cache, read_standard
 from koirules.loading import files, kept
 from koirules.loading.files import load
 from koirules.plugins import Registry, load_registry, registry_with
-from koirules.standard.check.checker import Checked
+from koirules.standard.checked import Checked
 from tests.repo.snippets import whole
 
 ROOT = Path(__file__).parents[2]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from typing import TypeVar
 
-from attrs import evolve, field, frozen
+from attrs import evolve, frozen
 
 from koirules.language import statements as st
 from koirules.problems import Place, Problem, is_refused
@@ -27,39 +27,15 @@ from koirules.standard.check.samples import check_sample
 from koirules.standard.check.sectioning import MOST_WORTH, check_sections, section_worths
 from koirules.standard.check.silence import check_carried, check_silence, silent_traits
 from koirules.standard.check.warnings import warnings_of
+from koirules.standard.checked import Checked, Known
 from koirules.standard.growth_settings import check_growth
-from koirules.standard.parts import Limit, Rules, Sample, Setting, Term
+from koirules.standard.parts import Limit, Rules, Sample, Term
 from koirules.standard.saying import check_languages, check_say, said_by
 from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.traits import Trait
 
 _T = TypeVar("_T")
-
-
-@frozen
-class Known:
-    """What the names of a file mean as far as it could be told, the file refused or not: for who writes at it.
-
-    terms: None for one that has problems. source: all statements, those of bases among them.
-    """
-
-    traits: Mapping[str, Trait]
-    settings: Mapping[str, Setting]
-    terms: Mapping[str, Term | None]
-    source: st.RuleFile
-
-
-@frozen
-class Checked:
-    """The rules, None where the file is refused, and every problem, in the order of the file.
-
-    known: None where the file was not looked at, as when its base is refused.
-    """
-
-    rules: Rules | None
-    problems: tuple[Problem, ...]
-    known: Known | None = field(default=None, repr=False, eq=False)
 
 
 @frozen
