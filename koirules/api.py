@@ -56,6 +56,7 @@ class Standard:
     language: str | None = None
     exact: bool = False
     warnings: tuple[Problem, ...] = field(default=(), repr=False)
+    _known_seal: str = field(default="", eq=False)
     _batches: dict[tuple[bool, bool], BatchGrader] = field(factory=dict, init=False, eq=False, repr=False)
 
     def __repr__(self) -> str:
@@ -124,6 +125,8 @@ class Standard:
     @cached_property
     def seal(self) -> str:
         """The seal: the number of the canonical form and the SHA-256 of the canonical text (rulesets/README.md)."""
+        if self._known_seal:
+            return self._known_seal
         from koirules.standard.canonical import seal_of
 
         return seal_of(self.rules)
@@ -403,7 +406,7 @@ def read_standard(
 def _standard(checked: Checked) -> Standard:
     if checked.rules is None or is_refused(checked.problems):
         raise StandardError(checked.problems)
-    return Standard(checked.rules, checked.rules.settings, warnings=checked.problems)
+    return Standard(checked.rules, checked.rules.settings, warnings=checked.problems, known_seal=checked.seal)
 
 
 def tidy(

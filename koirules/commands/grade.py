@@ -23,8 +23,6 @@ from koirules.commands.inputs import (
 )
 from koirules.commands.output import CAUTION_IN_SHORT, cautions_of, show_cautions, show_paragraph, show_problems, stop
 from koirules.commands.page_options import Wishes, wishes_options
-from koirules.commands.render.batch import is_short, tell_batch, unread_in
-from koirules.commands.writing_results import about_of, check_paths, write_all
 
 
 @click.command("grade")
@@ -92,6 +90,9 @@ def command(
     Several files, a folder, a pattern, Parquet, or a text file beyond 20 MB are graded as whole files, however large: the
     totals, the scores and the best fish are printed.
     """
+    from koirules.commands.render.batch import is_short, tell_batch, unread_in
+    from koirules.commands.writing_results import about_of, check_paths, write_all
+
     table = None if classes is None else class_table(classes, varieties_installed())
     several, records = told_apart(rules, records)
     large = on is not None or is_large(records, outs)

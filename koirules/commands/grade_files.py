@@ -6,24 +6,21 @@ import signal
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
 from koirules.api import Standard
 from koirules.commands.inputs import setting_words, shown_titles, standard_words
 from koirules.commands.output import cautions_of, counted, show_cautions, show_problems, shown, stop_if_refused
-from koirules.commands.render.rounds import tell_alerts, tell_round_totals
 from koirules.problems import Problem
 from koirules.problems import runs as say
 from koirules.problems.saving import unknown_output_ending
-from koirules.records.large_files import ENDINGS
-from koirules.records.large_results import RESULT_ENDINGS
-from koirules.report.result_files import result_endings
-from koirules.runs.clusters import ClusterError, chosen
-from koirules.runs.run import Finished, Runner, here, run_files
-from koirules.runs.totals import Totals
-from koirules.runs.work import Job
 from koirules.vocabulary.kinds import shortest
+
+if TYPE_CHECKING:
+    from koirules.runs.run import Finished, Runner
+    from koirules.runs.totals import Totals
 
 LARGE_BYTES = 20_000_000
 """A text file of records beyond this is read piece by piece, and its fish are not listed one by one."""
@@ -39,6 +36,8 @@ _WIDTH = 40
 
 def is_large(records: Sequence[str], outs: Sequence[str]) -> bool:
     """Whether records are graded as whole files: several, a folder, a pattern, Parquet, or a large text file."""
+    from koirules.records.large_files import ENDINGS
+
     if len(records) > 1 or any(not Path(out).suffix or Path(out).suffix.lower() == ".parquet" for out in outs):
         return True
     path = Path(records[0])
@@ -63,6 +62,10 @@ def grade_files(
     leave_out: bool,
 ) -> None:
     """Grade whole files, print what came of them, and end the command with status 2 where nothing did."""
+    from koirules.runs.clusters import ClusterError
+    from koirules.runs.run import run_files
+    from koirules.runs.work import Job
+
     stop_if_refused(_early(outs))
     job = Job(standard.whole_text, standard.rules.file, tuple(changes), tuple(labels), top)
     runner, done = _runner(on)
@@ -83,6 +86,8 @@ def grade_files(
 
 
 def _early(outs: Sequence[str]) -> list[Problem]:
+    from koirules.records.large_results import RESULT_ENDINGS
+
     problems = [] if _has_frames() else [say.needs_frames("records")]
     if len(outs) > 1:
         problems.append(say.one_file_of_results(outs[1]))
@@ -91,6 +96,9 @@ def _early(outs: Sequence[str]) -> list[Problem]:
 
 
 def _wrong_ending(out: str, ending: str) -> Problem:
+    from koirules.records.large_results import RESULT_ENDINGS
+    from koirules.report.result_files import result_endings
+
     if ending.lower() in result_endings():
         return say.not_of_whole_files(out, ending, RESULT_ENDINGS)
     return unknown_output_ending(out, ending, RESULT_ENDINGS)
@@ -104,6 +112,9 @@ def _has_frames() -> bool:
 
 def _runner(on: str | None) -> tuple[Runner, Callable[[], None]]:
     """What does the pieces, and what to call when they are done."""
+    from koirules.runs.clusters import chosen
+    from koirules.runs.run import here
+
     if on is None:
         counter = _Counter()
         return here(counter.advance), counter.finish
@@ -132,6 +143,8 @@ class _Counter:
 
 
 def _print(standard: Standard, finished: Finished, top: int) -> None:
+    from koirules.commands.render.rounds import tell_alerts, tell_round_totals
+
     totals = finished.totals
     titles = shown_titles(standard)
     tell_alerts(finished.alerts)

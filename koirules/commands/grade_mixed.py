@@ -6,6 +6,7 @@ import sys
 from collections.abc import Sequence
 from itertools import groupby
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 from attrs import evolve
@@ -25,21 +26,17 @@ from koirules.commands.output import (
     stop_if_refused,
 )
 from koirules.commands.page_options import Wishes
-from koirules.commands.render.batch import tell_batch
-from koirules.commands.render.changes import wrapped
-from koirules.commands.writing_results import about_of, write_all
-from koirules.grading.purposes import Purpose
 from koirules.plugins import Registry, load_registry
 from koirules.problems import StandardError, mixed
-from koirules.records.mixed_records import LeftOver, MixedBatch, Reading, read_mixed
-from koirules.records.not_graded import NotGraded, Row
-from koirules.records.plugged_formats import is_table
-from koirules.records.records import Batch
-from koirules.report.result_files import About
 from koirules.results.record import Record
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.spoken import said
+
+if TYPE_CHECKING:
+    from koirules.records.mixed_records import LeftOver, MixedBatch, Reading
+    from koirules.records.not_graded import NotGraded, Row
+    from koirules.report.result_files import About
 
 
 def told_apart(rules: str, records: tuple[str, ...]) -> tuple[tuple[str, ...], tuple[str, ...]]:
@@ -48,6 +45,8 @@ def told_apart(rules: str, records: tuple[str, ...]) -> tuple[tuple[str, ...], t
     The first is rules, or a folder of rule files (unless it is the folder of one rule set); then come more rules for as long
     as one ends in .koi, or is the name of a rule set and no file; the others are records.
     """
+    from koirules.records.plugged_formats import is_table
+
     if is_table(rules):
         return (rules,), records  # told as what it is where the rules are read
     several = _in_folder(Path(rules)) or (rules,)
@@ -79,6 +78,11 @@ def grade_mixed(
     wishes: Wishes,
 ) -> None:
     """Grade a batch by several standards, each ranked by itself; ends with status 1 where a fish was not graded."""
+    from koirules.commands.render.batch import tell_batch
+    from koirules.commands.writing_results import write_all
+    from koirules.records.mixed_records import read_mixed
+    from koirules.records.records import Batch
+
     if large:
         stop(
             "A batch of mixed varieties is one file of records, .csv, .xlsx or .jsonl, of at most 20 MB. Give one file at a "
@@ -144,6 +148,8 @@ def _check_there(given: str) -> None:
 
 
 def _is_rule_set(given: str) -> bool:
+    from koirules.records.plugged_formats import is_table
+
     if is_table(given) or any(sign in given for sign in "/\\*?["):
         return False
     try:
@@ -177,6 +183,9 @@ def _standards(rules: Sequence[str], changes: Sequence[str], language: str | Non
 
 
 def _reading(standard: Standard, plugins: Registry) -> Reading:
+    from koirules.grading.purposes import Purpose
+    from koirules.records.mixed_records import Reading
+
     named = tuple(meant for one in standard.varieties if (meant := said(one, plugins.varieties)) is not None)
     stage = standard.rules.stage
     name = f"{standard.title}, edition {standard.edition}"
@@ -189,12 +198,17 @@ def _marked(record: Record, standard: Standard, name: str) -> Record:
 
 
 def _not_graded(one: LeftOver) -> NotGraded:
+    from koirules.records.not_graded import NotGraded
+
     given = {"variety": one.variety, "stage": one.stage}
     labels = {name: value for name, value in given.items() if value}
     return NotGraded(one.fish or f"row {one.row}", f"not graded: {one.why}", labels)
 
 
 def _about(standards: Sequence[Standard], graded: Sequence[Graded], records: str) -> About:
+    from koirules.commands.writing_results import about_of
+    from koirules.report.result_files import About
+
     every = tuple(about_of(standard, part) for standard, part in zip(standards, graded, strict=True))
     parts = tuple(part for part in every if part.fish) or every
     rounds = tuple(evolve(one, title=f"{part.title}: {one.title}") for part in parts for one in part.rounds)
@@ -205,6 +219,8 @@ def _about(standards: Sequence[Standard], graded: Sequence[Graded], records: str
 
 def _tell_left(batch: MixedBatch, standards: Sequence[Standard]) -> None:
     """Say which fish were not graded, by the reason."""
+    from koirules.commands.render.changes import wrapped
+
     if not batch.left:
         return
     click.echo(click.style(f"Not graded: {counted(len(batch.left), 'fish', 'fish')}", bold=True))

@@ -6,26 +6,25 @@ import sys
 from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 from attrs import evolve
 
 from koirules.api import Standard
-from koirules.commands.drawn_fish import views_of
 from koirules.commands.inputs import Graded, is_same_file, setting_words
 from koirules.commands.output import cautions_of, show_problems, shown, stop
 from koirules.commands.page_options import Wishes
 from koirules.problems import Problem
 from koirules.problems.picturing import plot_of_whole_files
-from koirules.records.not_graded import Row
-from koirules.records.recorded_values import recorded_values
-from koirules.records.records import Batch
-from koirules.report.page_pictures import Pictures
-from koirules.report.photographs import named_photographs, read_photographs
-from koirules.report.plots import check_plot_path, write_plot
-from koirules.report.result_files import About, check_result_path, is_page, write_results
 from koirules.results.result import Result
 from koirules.vocabulary.nearness import near
+
+if TYPE_CHECKING:
+    from koirules.records.not_graded import Row
+    from koirules.records.records import Batch
+    from koirules.report.page_pictures import Pictures
+    from koirules.report.result_files import About
 
 _MOST_ASKED = 2_000
 """For how many fish that are not settled a table says what their grades hang on: it takes some milliseconds each."""
@@ -39,6 +38,11 @@ def check_paths(outs: Sequence[str], plots: Sequence[str], given: Sequence[str],
 
     given: the files that the command reads. large: whether whole files are graded; what is wrong with their results they say.
     """
+    if not outs and not plots:
+        return
+    from koirules.report.plots import check_plot_path
+    from koirules.report.result_files import check_result_path
+
     checked = [plot_of_whole_files(plot) if large else check_plot_path(Path(plot)) for plot in plots]
     if not large:
         checked = [*(check_result_path(Path(out)) for out in outs), *checked]
@@ -65,6 +69,12 @@ def write_all(
 
     given: each standard with its records, for what a page shows of the fish. wishes: what was asked of the files.
     """
+    if not outs and not plots:
+        return []
+    from koirules.records.recorded_values import recorded_values
+    from koirules.report.plots import write_plot
+    from koirules.report.result_files import is_page, write_results
+
     wishes = wishes or Wishes()
     _check_offered(wishes, [standard for standard, _ in given])
     if outs:
@@ -86,6 +96,8 @@ def write_all(
 
 def about_of(standard: Standard, batch: Graded) -> About:
     """What a file of results says about where they come from."""
+    from koirules.report.result_files import About
+
     return About(
         title=standard.title,
         edition=standard.edition,
@@ -138,6 +150,10 @@ def with_hangs_on(results: Sequence[Row], given: Sequence[tuple[Standard, Batch]
 
 def pictures_of(given: Sequence[tuple[Standard, Batch]]) -> Pictures:
     """What a page can show of the fish; photographs that cannot be shown are named."""
+    from koirules.commands.drawn_fish import views_of
+    from koirules.report.page_pictures import Pictures
+    from koirules.report.photographs import named_photographs, read_photographs
+
     records = [record for _, batch in given for record in batch.records]
     file = next((Path(batch.file) for _, batch in given), Path())
     number = named_photographs(records)

@@ -86,10 +86,12 @@ def keep_standard(name: str, checked: Checked, bases: Sequence[Base], varieties:
     """Keep a checked standard, where it can be kept."""
     if not name or checked.rules is None:
         return
+    from koirules.standard.canonical import seal_of
+
     body = io.BytesIO()
     # What cannot be written is not kept: a function, or a class that this version of Python cannot pickle.
     with suppress(pickle.PicklingError, TypeError, AttributeError):
-        _Writer(body, varieties).dump(attrs.evolve(checked, known=None))
+        _Writer(body, varieties).dump(attrs.evolve(checked, known=None, seal=seal_of(checked.rules)))
         written = body.getvalue()
         head = json.dumps({"body": sha256(written).hexdigest(), "bases": bases})
         keep(_KIND, name, head.encode() + b"\n" + written)

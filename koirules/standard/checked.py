@@ -32,9 +32,10 @@ class Known:
 class Checked:
     """The rules, None where the file is refused, and every problem, in the order of the file.
 
-    known: None where the file was not looked at, as when its base is refused.
+    known: None where the file was not looked at, as when its base is refused. seal: of rules from the cache, else "".
     """
 
     rules: Rules | None
     problems: tuple[Problem, ...]
     known: Known | None = field(default=None, repr=False, eq=False)
+    seal: str = field(default="", repr=False, eq=False)

@@ -15,8 +15,6 @@ from koirules.commands.inputs import Graded, setting_words, shown_titles, standa
 from koirules.commands.output import counted, show_paragraph, shown
 from koirules.commands.render.changes import wrapped
 from koirules.commands.render.rounds import tell_alerts, tell_rounds, tell_rounds_in_short
-from koirules.notes.sheet import UNREAD
-from koirules.report.figures import figure
 from koirules.results.ranking import best_first
 from koirules.results.result import Result
 
@@ -125,6 +123,8 @@ def print_short_totals(standard: Standard, batch: Graded) -> None:
 
 def score_words(result: Result) -> str:
     """A score or its range: `71.25`, `40.5 to 78`."""
+    from koirules.report.figures import figure
+
     return figure(result.score_low, result.score_high)
 
 
@@ -134,6 +134,8 @@ def print_table(standard: Standard, results: Sequence[Result]) -> None:
     from rich.console import Console
     from rich.table import Table
     from rich.text import Text
+
+    from koirules.notes.sheet import UNREAD
 
     console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)
     table = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False)
@@ -192,10 +194,14 @@ def _print_silence(results: Sequence[Result]) -> None:
 
 def unread_in(results: Sequence[Result]) -> list[Result]:
     """The fish with remarks that were not understood, which nobody should call settled."""
+    from koirules.notes.sheet import UNREAD
+
     return [result for result in results if result.labels.get(UNREAD)]
 
 
 def _print_unread(results: Sequence[Result]) -> None:
+    from koirules.notes.sheet import UNREAD
+
     found = unread_in(results)
     if found:
         click.echo(f"  read again, since something was not understood: {len(found)}")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 import click
 
@@ -10,7 +11,9 @@ from koirules.commands.output import counted, show_paragraph, shown
 from koirules.commands.render.changes import wrapped
 from koirules.results.course import AlertShown, Fate, RoundCourse, Step
 from koirules.results.result import Result
-from koirules.runs.selecting import RoundTotals
+
+if TYPE_CHECKING:
+    from koirules.runs.selecting import RoundTotals
 
 _MOST_STAYING = 200
 _MOST_TIED = 60
