@@ -23,7 +23,8 @@ from koirules.builtin.red_measures import MEASURES_OF_RED
 from koirules.builtin.red_pattern import DETAILS, PATTERN
 from koirules.builtin.said_of_black import SAID_OF_BANDS, SAID_OF_BLACK, SAID_OF_HEADS, SAID_OF_NETS, SAID_OF_SPOTS
 from koirules.builtin.said_of_body import SAID_OF_BODY
-from koirules.builtin.said_of_red import SAID_OF_AMOUNTS, SAID_OF_PATTERN, SAID_OF_RED, SAID_OF_WHITE
+from koirules.builtin.said_of_pattern import SAID_OF_AMOUNTS, SAID_OF_PATTERN
+from koirules.builtin.said_of_red import SAID_OF_RED, SAID_OF_WHITE
 from koirules.builtin.said_of_skin import SAID_OF_SKIN
 from koirules.builtin.skin import SKIN, WHOLE
 from koirules.builtin.white_ground import WHITE_COLOUR

@@ -1,0 +1,648 @@
+"""How sorters speak of the pattern of red (hi): where it lies, and how much of it.
+
+Common practice, no source; wordings from memory.
+"""
+
+from __future__ import annotations
+
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether, each_of
+
+_RED = "hi, red, beni, orange, colour, 緋, 緋盤"
+
+
+def _counted(number: str) -> str:
+    """What is said for so many steps."""
+    nouns = (
+        "dan",
+        "dan pattern",
+        "spots of red",
+        "red areas",
+        "steps",
+        "patches",
+        "red patches",
+        "hi patches",
+        "islands",
+        "separate patches",
+        "separate steps",
+        "step pattern",
+        "patches of red",
+        "red steps",
+    )
+    return ", ".join(
+        [
+            *(f"{number} {noun}" for noun in nouns),
+            f"{number} big patches",
+            f"{number} red islands",
+            f"{number} steps of red",
+        ]
+    )
+
+
+_SUBJECTS = "red|head red|head patch|patch|head mark||front of the red|it|first patch|first step"
+_REACHES = "to|reaches|runs to|down to|goes to|up to|as far as|ends at|stops at|runs down to|comes "
+"to|goes as far as|touches|extends to"
+_BEGINS = "begins|starts|ends|stops|behind|is|"
+
+
+def _front(place: str) -> str:
+    return each_of("{red} {to} the {place}", red=_SUBJECTS, to=_REACHES, place=place)
+
+
+_MOST = "mostly|mainly|more|too much|heavier|heavy|most|concentrated|more of it|loaded|more weight"
+_ALL = "all|only|completely|everything|nothing but"
+
+
+def _side(most: str, side: str) -> str:
+    """What is said for red that lies more, or only, at one end or on one side."""
+    reds = "red|pattern||hi|the red is|pattern is|it is"
+    return ", ".join(
+        (
+            each_of("{red} {most} {side}", red=reds, most=most, side=side),
+            each_of("{most} red {side}", most=most, side=side),
+            each_of("{most} the red {side}", most=most, side=side),
+            each_of("{most} of the red {side}", most=most, side=side),
+            each_of("{most} the pattern {side}", most=most, side=side),
+        )
+    )
+
+
+_FRONT = "in front|on the front|at the front|in the front half|on the front half|towards the front|on the shoulder side"
+_REAR = "behind|at the rear|at the back|on the rear half|on the rear|in the rear half|towards "
+"the tail|behind the dorsal|at the tail end"
+_LEFT = "on the left|on the left side|to the left|left"
+_RIGHT = "on the right|on the right side|to the right|right"
+
+SAID_OF_PATTERN: tuple[Saying, ...] = (
+    Spoken(
+        "hi_cover",
+        "cover, hi cover, red cover, red, hi, beni, covered, red share, share of red, red on the back, 緋の割合",
+        alone={
+            "is 45 % to 55 %": "half red, half of it red, about half red, half the back is red, half red half white, red on "
+            "half of the back, half and half",
+            "below 20 %": "hardly any red, hardly any pattern, very little red, hardly any hi, nearly all white, almost "
+            "all white, too little red, "
+            "not much red, little red, little hi, sparse, mostly white, red is sparse",
+            "is 0 %": "all white, no red, no red anywhere, pure white fish, no hi, plain white, white all "
+            "over, shiromuji, 白無地",
+            "above 75 %": "mostly red, nearly all red, almost all red, red nearly everywhere, too much red, heavy red, "
+            "heavy hi, too much hi, a lot of red, lots of red",
+            "above 97 %": "all red, red all over, red everywhere, red from head to tail, akamuji, 赤無地",
+            "is 30 % to 36 %": "a third red, a third of it red, about a third red",
+            "is 62 % to 71 %": "two thirds red, about two thirds red",
+            "is 70 % to 80 %": "three quarters red, about three quarters red",
+            "is 20 % to 30 %": "a quarter red, about a quarter red",
+        },
+    ),
+    Spoken(
+        "steps",
+        "steps, dan, pattern, 段",
+        levels={"none": "no", "many": "many, lots of, a lot of, very many"},
+        alone={
+            "is nidan": f"nidan, nidan kohaku, nidan pattern, two step, a two step, {_counted('two')}, 二段",
+            "is sandan": f"sandan, sandan kohaku, sandan pattern, three step, a three step, {_counted('three')}, 三段",
+            "is yondan": f"yondan, yondan kohaku, yondan pattern, four step, a four step, {_counted('four')}, 四段",
+            "is godan": f"godan, godan kohaku, godan pattern, five step, a five step, {_counted('five')}, 五段",
+            "is many": f"many steps, many patches, lots of patches, {_counted('six')}, more than five steps",
+            "is nidan or sandan": "two or three steps, two or three patches, two to three steps, two to three patches",
+            "is sandan or yondan": "three or four steps, three or four patches, three to four steps, three to four patches",
+            "is yondan or godan": "four or five steps, four or five patches, four to five steps, four to five patches",
+            "is tancho": "tancho, a tancho, a real tancho, true tancho, tancho kohaku, tancho pattern, only a head patch, "
+            "head patch only, "
+            "only the head patch, spot on the head and nothing else, just the head patch, 丹頂",
+            "is ippon": "ippon, ippon hi, one long patch, one long red, one unbroken red, one long patch from head to "
+            "tail, one long red without a break, "
+            "one long red patch, no breaks, unbroken red, red unbroken, no cut, no cut anywhere, no break, "
+            "no break in the red, unbroken from head to tail, "
+            "straight red, straight hi, one piece, red in one piece, red without a break, one solid red, one "
+            "continuous red, single long patch, one step, 一本緋",
+            "is inazuma": "inazuma, lightning, lightning pattern, zigzag, a zigzag, one long zigzag, zigzag pattern, "
+            "lightning bolt, lightning bolt pattern, like lightning, zigzag red, zigzag hi, inazuma pattern, "
+            "red zigzags, zig zag, 稲妻",
+        },
+    ),
+    Spoken(
+        "step_count",
+        "",
+        alone={
+            "is 1": "only one patch, one patch, one red patch, a single patch, single patch, just one patch, only "
+            "one red patch, one patch only"
+        },
+    ),
+    Spoken(
+        "pattern_type",
+        "pattern type, type of pattern",
+        levels={"omoyo": "large, big, bold", "komoyo": "small, fine, busy"},
+        alone={
+            "is omoyo": "omoyo, big patches, large patches, big bold patches, bold patches, large bold patches, big "
+            "pattern, large pattern, bold pattern, "
+            "patches big, patches large, 大模様",
+            "is komoyo": "komoyo, small patches, little patches, small pattern, patches small, fine pattern, busy, busy "
+            "pattern, lots of small patches, "
+            "many small patches, tiny patches, 小模様",
+            "is gotenzakura": "gotenzakura, goten zakura, grape clusters, like cherry blossom, 御殿桜",
+            "is kanoko": "kanoko, dappled, single red scales, fawn pattern, 鹿の子",
+        },
+    ),
+    Spoken(
+        "maruten",
+        "maruten, separate head patch, round head patch, round patch on the head, round spot on the "
+        "head, round mark on the head, head patch separate, 丸点",
+        alone={
+            "is yes": "head patch apart, head patch stands alone, head patch parted from the body, round head spot, "
+            "round patch on head, "
+            "round spot on the head like a coin, crown patch, round crown patch, a coin on the head",
+            "is no": "head runs into the shoulder, head patch joined, head joined to the shoulder, no maruten, head "
+            "patch not separate",
+        },
+    ),
+    Spoken(
+        "hi_start",
+        "red begins, red starts, hi starts, hi begins, start of the red, beginning of the red, from the nose to the red",
+    ),
+    Spoken(
+        "odome",
+        "odome, ojime, white before the tail, white at the tail, gap before the tail, white gap before "
+        "the tail, tail stop, space before the tail, "
+        "white behind the last red, 尾止め, 尾どめ",
+        alone={
+            "below 1 %": "no odome, odome none, without odome, odome missing, no tail stop, runs into the tail, runs to "
+            "the tail, "
+            "red runs into the tail, red runs right into the tail, red goes into the tail, hi into the tail, "
+            "hi to the tail, red to the tail, "
+            "red up to the tail, no white before the tail, no gap before the tail, no stop, red down to the "
+            "tail fin, hi runs into the tail, "
+            "no white at the tail, no stop at the tail, red right to the tail, red reaches the tail, hi "
+            "reaches the tail, 尾止めなし, 尾止め無し",
+            "is 3 % to 12 %": "good odome, odome good, odome perfect, perfect odome, excellent odome, odome excellent, "
+            "odome ok, odome okay, odome present, odome very good, fine odome, nice odome, odome "
+            "nice, odome fine, odome right, odome clean, clean "
+            "odome, tail stop, good tail stop, "
+            "tail stop good, nice tail stop, clean tail stop, nice gap before the tail, good gap before the "
+            "tail, clear gap before the tail, has a tail stop, "
+            "white before the tail good, stops well before the tail, stops before the tail, nice white "
+            "before the tail, odome present, has odome, "
+            "proper odome, clear odome, ends nicely before the tail, red stops before the tail, clean white "
+            "before the tail, good stop at the tail, 尾止め良し",
+            "is 1 % to 4 %": "short odome, odome short, little white before the tail, weak odome, odome weak, narrow odome, "
+            "odome narrow, small gap before the tail, "
+            "short gap before the tail, odome tight, tight odome, odome a bit short",
+            "above 12 %": "long odome, odome long, much white before the tail, long white before the tail, odome too long, "
+            "wide gap before the tail, "
+            "big gap before the tail",
+        },
+    ),
+    Spoken(
+        "odome_gap",
+        "odome, ojime, white before the tail, white at the tail, gap before the tail, white gap before "
+        "the tail, tail stop, white behind the last red, "
+        "before the tail, ends before the tail, red ends before the tail, to the tail, ends, red ends, "
+        "stops, red stops, end of the red",
+    ),
+    Spoken(
+        "bongiri",
+        "bongiri, bon giri, red stops too early, red stops early, long white rear, ends too early, stops "
+        "too early, rear all white, white rear, rear white, "
+        "red ends too early, ボンギリ",
+        alone={
+            "is yes": "nothing behind the dorsal, no red behind the dorsal, nothing behind, no red on the rear, empty "
+            "behind, empty rear, no red at the back, "
+            "nothing on the rear"
+        },
+    ),
+    Spoken(
+        "longest_white_gap",
+        "white gap, longest white gap, largest white gap, biggest white gap, longest white stretch, "
+        "white stretch, white between the steps, white between the patches",
+    ),
+    Spoken(
+        "white_gap",
+        "white gap, largest white gap, gap, white stretch, white between the steps, gap between the "
+        "steps, gap between the patches, white between the patches",
+        levels={
+            "none": "no",
+            "short": "short, small, narrow, little, tight",
+            "fair": "fair, right, good, nice",
+            "long": "long, large, big, wide, huge, too long, too big",
+        },
+        alone={
+            "is long": "long white stretch, large white gap, big white gap, long white gap, big gap between the "
+            "patches, wide gap between the steps, "
+            "too much white in between, patches far apart",
+            "is short": "patches close together, steps close together",
+        },
+    ),
+    Spoken(
+        "white_gap_place",
+        "white gap, largest white gap, longest white gap, biggest white gap, white stretch, long white "
+        "stretch, large white gap, long white gap, gap",
+        levels={
+            "front": "in front, at the front, at the shoulder, behind the shoulder, behind the head, on the shoulder, "
+            "at the neck",
+            "middle": "in the middle, in the middle of the back, at the dorsal, under the dorsal, below the dorsal, on "
+            "the back",
+            "rear": "at the rear, behind the dorsal, at the back end",
+        },
+    ),
+    Spoken(
+        "small_patches",
+        "small patches, little patches",
+        levels={"none": "no, without", "few": "few, a few, some, one or two", "many": "many, lots of, too many, all"},
+        alone={
+            "is few": "one small patch, last patch small, the last patch small, small last patch, second patch small, "
+            "first patch small, third patch small, "
+            "the third very small, one patch very small, a small patch, one patch is small, last step small, "
+            "small last step, second step small, third step small",
+        },
+    ),
+    Spoken("smallest_patch", "smallest patch, smallest red patch, smallest step"),
+    Spoken(
+        "hi_front_share",
+        "red in front, share in front, red in the front half, in front",
+        alone={
+            "above 70 %": "front heavy, heavy front, pattern heavy in front, pattern heavy front, heavy in front, "
+            "front-heavy, more red in front, most of the red in front, red mostly in front, "
+            "top heavy, pattern front heavy, too much in front, too much red in front, loaded in front, weight in front",
+            "above 92 %": "all red in front, all the red is in front, all the red is on the front, all the red on the "
+            "front half, all red on the front half, only the front is red, all in front, "
+            "all front, red only in front, pattern only on the front, everything in front, red only on the "
+            "front half, all hi in front",
+            "below 30 %": "rear heavy, heavy behind, heavy at the rear, rear-heavy, more red behind, more red at the rear, "
+            "most of the red behind, back heavy, "
+            "too much behind, too much red behind, pattern rear heavy, heavy rear, weight behind",
+            "below 8 %": "all rear, all the red is behind, all red behind, all the red on the rear, all red on the rear "
+            "half, only the rear is red, red only on the rear, "
+            "all behind, red only behind, everything behind, pattern only on the rear, all hi behind",
+        },
+    ),
+    Spoken(
+        "hi_left_share",
+        "red on the left side, share on the left, red left of the spine",
+        alone={
+            "above 60 %": "left heavy, left-heavy, heavy on the left, more on the left, more red on the left, too much on "
+            "the left, too much on the left side, most of the red on the left, "
+            "heavier on the left, leans to the left, more red on the left side, mostly on the left, more hi "
+            "on the left, too much red on the left, mostly left",
+            "below 40 %": "right heavy, right-heavy, heavy on the right, more on the right, more red on the right, too "
+            "much on the right, too much on the right side, most of the red on the right, "
+            "heavier on the right, leans to the right, more red on the right side, mostly on the right, more "
+            "hi on the right, too much red on the right, mostly right",
+            "above 90 %": "all on the left, only on the left, all red on the left, red only on the left, pattern only on "
+            "the left, nothing on the right side",
+            "below 10 %": "all on the right, only on the right, all red on the right, red only on the right, pattern only "
+            "on the right, nothing on the left side",
+            "is 40 % to 60 %": "left and right balanced, even left and right red, red balanced left and right",
+        },
+    ),
+    Spoken(
+        "one_sided",
+        "one-sided, one sided, pattern one sided, pattern on one side only, red on one side only, only "
+        "on one side, all on one side, 片側",
+    ),
+    Spoken(
+        "balance",
+        "balance, pattern balance, balance of the pattern, バランス",
+        levels={
+            "poor": "poor, bad, off, no, weak, lacking, wrong, 悪い",
+            "fair": "fair, average, ok, acceptable, so so",
+            "good": "good, nice, fine, well, perfect, excellent, great, right, very good, 良い",
+        },
+        alone={
+            "is good": "balanced, well balanced, balanced pattern, well balanced pattern, nicely balanced, pattern "
+            "balanced, pattern well balanced, good balance, evenly spread, "
+            "pattern evenly spread, red evenly spread, red well distributed, pattern well distributed, evenly distributed",
+            "is poor": "unbalanced, out of balance, badly balanced, no balance, lopsided, lopsided pattern, pattern "
+            "lopsided, pattern unbalanced",
+        },
+    ),
+    Spoken(
+        "hi_below_line",
+        "red below the lateral line, red under the lateral line, below the lateral line, under the "
+        "lateral line, hi below the line",
+        alone={
+            "is 0 %": "red stays above the lateral line, red above the lateral line, nothing below the lateral line, "
+            "no red below the lateral line, "
+            "stays above the lateral line, red stays on the back, red high on the back, no red on the sides, "
+            "above the lateral line",
+            "above 5 %": "red down the sides, red below the line, reaches below the lateral line, red goes below the "
+            "lateral line, red far down the sides",
+        },
+    ),
+    Spoken(
+        "makibara",
+        "makibara, red round the belly, red wraps round the belly, red on the belly, belly red, red "
+        "under the belly, wraps round the belly, red wrapped round the belly, 巻腹",
+        alone={
+            "is yes": "red goes down over the belly, red goes down over the belly on both sides, red down to the "
+            "belly, red down to the belly on the left, "
+            "red down to the belly on the right, red runs under the belly, red to the belly, red reaches the "
+            "belly, wrapped, wraps down, wraps under, belly wrapped, "
+            "red round the belly on both sides, red goes under, wraps the belly, red wraps the belly, hi "
+            "wraps, wraps around the belly, red comes round the belly",
+            "is no": "belly white, white belly, clean belly, no red on the belly, belly clean",
+        },
+    ),
+    Spoken(
+        "shoulder_cut",
+        "kata nuki, kata-nuki, katanuki, shoulder cut, white cut at the shoulder, white notch at the "
+        "shoulder, white at the shoulder, white gap at the shoulder, notch at the shoulder, "
+        "cut at the shoulder, white on the shoulder, cut behind the head, white notch behind the head, "
+        "shoulder notch, notch in the shoulder, step at the shoulder, 肩抜き",
+    ),
+    SpokenTogether(
+        "menkaburi, hood, red hood, a hood, full hood, hood over the face, a hood right over the face, "
+        "hooded, face all red, red face, whole head red, "
+        "head all red, red covers the whole head, red over the whole face, red over the whole head, 面かぶり",
+        "head_hi is hood",
+    ),
+    SpokenTogether(
+        "bozu, white head, head white, no red on the head, no head red, no hi on the head, head has no "
+        "red, head without red, head is completely white, "
+        "head all white, no head hi, bald, bald head, plain white head, head blank, head completely white, 坊主",
+        "head_hi is none",
+    ),
+    Spoken(
+        "head_hi",
+        "head red, red on the head, head hi, hi on the head, head patch, head pattern, head mark, 頭の緋",
+        levels={
+            "none": "no, without",
+            "small": "small, little, tiny, short, too small",
+            "u_shape": "u shape, u shaped, good, nice, u, right size, right, fine, perfect, ideal, ok",
+            "large": "large, big, wide, too large, too big",
+            "hood": "hood",
+        },
+        alone={
+            "is u_shape": "u shape on the head, u shaped head, good head patch, nice head patch, horseshoe, nice cap"
+        },
+    ),
+    Spoken(
+        "head_hi_front",
+        "head red front, front of the head red",
+        alone={
+            "at most nostrils": "clean face, face free, face clean, free face, clean nose, nose clean, nose is clean, nose "
+            "white, white nose, no red on the nose, nothing on the nose, "
+            "nose free, red stops before the nose, clear nose, nose clear, nose is white, face is clean, nose is free",
+            "is behind_eyes": "red begins behind the eyes, red starts behind the eyes, hi starts behind the eyes, head red "
+            "behind the eyes, stops behind the eyes, "
+            "red stops behind the eyes, hi begins behind the eyes, hi stops behind the eyes, head hi behind "
+            "the eyes, head patch ends behind the eyes, ends behind the eyes",
+            "is eye_line": "red stops at the eyes, red ends at the eyes, red to the eyes, hi to the eyes, head red to the "
+            "eyes, stops at the eyes, to the eye line, "
+            "red stops at the eye line, ends at the eyes, hi stops at the eyes, head patch to the eyes, head "
+            "patch ends at the eyes, up to the eyes, reaches the eyes, "
+            "red reaches the eyes, hi to the eye line, red to the eye line, red begins at the eyes",
+            "is nostrils": "hi to the nostrils, red to the nostrils, stops at the nostrils, red stops at the nostrils, head "
+            "patch reaches the nostrils, reaches the nostrils, "
+            "red reaches the nostrils, head red to the nostrils, up to the nostrils, head patch to the "
+            "nostrils, hi reaches the nostrils, ends at the nostrils, "
+            "red ends at the nostrils, red down to the nostrils",
+            "is nose": "hanazuki, hana zuki, red on the nose, red to the nose, hi to the nose, red runs to the nose, "
+            "runs down to the nose, red nose, nose red, hi on the nose, "
+            "red spot on the nose, red down to the nose, head red to the nose, reaches the nose, head patch "
+            "reaches the nose, red runs down to the nose, 鼻つき",
+            "is lips": "red to the lips, hi to the lips, red runs to the lips, red down to the lips, red reaches the "
+            "lips, head red to the lips, red to the mouth, "
+            "red down to the mouth, hi to the mouth",
+        },
+    ),
+    Spoken(
+        "head_roundness",
+        "roundness of the head patch, roundness",
+    ),
+    Spoken(
+        "head_patch_shape",
+        "shape of the head patch",
+        beside="head patch, head spot, patch on the head, spot on the head, spot, head mark, head red, tancho spot, "
+        "tancho patch, mark on the head, patch",
+        levels={
+            "round": "round, circular, perfectly round, like a coin, like the sun, nicely round, very round",
+            "oval": "oval, egg shaped, long",
+            "heart": "heart, heart shaped, heart-shaped, like a heart",
+            "straight_edged": "square, squared, straight edged, cut straight, angular, cornered, diamond, diamond shaped",
+            "ragged": "ragged, uneven, frayed, irregular, untidy, torn",
+            "split": "split, split in two, in two parts, double, parted, divided, broken, cut in two",
+        },
+        alone={
+            "is heart": "heart on the head, heart shape on the head",
+            "is split": "split head, two spots on the head",
+            "is round": "spot perfectly round, perfect circle on the head",
+        },
+    ),
+    Spoken(
+        "head_patch_place",
+        beside="head patch, head spot, patch on the head, spot on the head, spot, head mark, tancho spot, tancho patch, patch",
+        levels={
+            "centred": "centred, central, in the middle, well placed, in the centre, sits well, well centred",
+            "off_left": "off to the left, to the left, left of centre, shifted left, sits left",
+            "off_right": "off to the right, to the right, right of centre, shifted right, sits right",
+            "off_front": "too far forward, too far in front, forward",
+            "off_rear": "too far back, set back",
+        },
+        alone={
+            "is off_left or off_right or off_front or off_rear": "spot off centre, head patch off centre, "
+            "patch off centre, off centre, spot not in the middle, not centred"
+        },
+    ),
+    Spoken(
+        "kuchibeni",
+        "kuchibeni, red lips, lipstick, red on the lips, lips red, hi on the lips, red mouth, little red "
+        "on the lips, trace of red on the lips, bit of red on the lips, 口紅",
+        alone={"is no": "lips clean, clean lips, white lips, lips white, no lipstick, no red on the lips"},
+    ),
+    Spoken(
+        "hi_on_eyes",
+        beside=f"{_RED}, "
+        "red touches, hi touches, red patch, patch, red covers, hi covers, red on, red reaches, "
+        "head patch touches, head patch covers, patch touches, spot touches, head red touches, "
+        "first patch touches, first patch covers, head patch reaches, head patch, head red, "
+        "first patch, red spot",
+        alone={
+            "is none": "eyes free, eyes clean, eyes free of red, nothing on the eyes, eyes white, no red near the eyes, "
+            "both eyes free, no red on either eye, eyes clear of red",
+            "is (left_eye, right_eye)": "both eyes covered, both eyes red",
+            "count is 1": "patch over an eye, 1 eye covered, 1 eye red, red over an eye, red on an eye, hi on an eye, hi "
+            "over an eye, red touches an eye",
+        },
+    ),
+    Spoken(
+        "hi_on_cheeks",
+        beside=f"{_RED}, red spot, red reaches, red down to, red runs down to",
+        alone={
+            "is none": "cheeks clean, cheeks white, clean cheeks, cheeks free",
+            "is (left_cheek, right_cheek)": "red cheeks, both cheeks red",
+        },
+    ),
+    Spoken(
+        "hi_on_fins",
+        beside=f"{_RED}, some red, red streak, red tinge, splash of red, red patch",
+        alone={
+            "is none": "fins clean, clean fins, fins white, white fins, no red in the fins, no red on the fins, no hi "
+            "in the fins, no hi on the fins, fins free of red, fins all white, fins clear, "
+            "all fins white, nothing in the fins, no red on any fin, no red in any fin, no colour in the fins",
+            "count at least 1": "red in the fins, hi in the fins, red in a fin, red in one fin, red on the fins, red on a fin, "
+            "red fins, hi on the fins, some red in the fins, colour in the fins",
+        },
+    ),
+    Spoken("hi_at_fins", beside="red at the root, red round the root, red skin at"),
+    Spoken(
+        "motoaka",
+        "motoaka, moto aka, red joint, red in the joint, red at the joint, red at the base, red at the "
+        "joint of, red in the joint of, red at the base of, hi at the base of, "
+        "hi in the joint of, base red, joint red, red root, 元赤",
+        alone={
+            "is (left_pectoral, right_pectoral)": "motoaka on both sides, motoaka both, motoaka both sides, "
+            "both joints red, red in both joints, red at the base of both pectorals, motoaka left and right",
+            "includes left_pectoral": "motoaka left, left motoaka, motoaka on the left, red in the left joint, left joint red",
+            "includes right_pectoral": "motoaka right, right motoaka, motoaka on the right, red in the right joint, right joint "
+            "red",
+            "count at least 1": "red at the base of a pectoral, only at the base, at the base, red at the base of the "
+            "fin, only "
+            "the joint, only in the joint, just at the base, red at the pectoral base",
+            "is none": "joints clean, joints white, no motoaka",
+        },
+    ),
+    Spoken(
+        "windows",
+        "window, mado, white hole, hole, hole in the red, white hole in the red, window in the red, "
+        "white spot in the red, white island, "
+        + ", ".join(
+            f"{noun} in the {where} {patch}"
+            for noun in ("window", "hole", "mado", "white hole")
+            for where in ("first", "second", "third", "last", "front", "rear", "middle", "shoulder", "body", "red")
+            for patch in ("patch", "step")
+        )
+        + ", hole behind the dorsal, hole in the red behind the dorsal, window on the shoulder, window in "
+        "the back, hole in the hi, hole on the back, 窓",
+        alone={
+            "is 0": "no windows, no window, no holes, no holes in the red, red without holes, closed red, red "
+            "closed, solid red, 窓なし",
+            "at least 2": "windows, holes, full of holes, several windows, holes in the red",
+        },
+    ),
+    Spoken(
+        "head_windows",
+        "window in the head, window on the head, hole in the head patch, window in the head patch, head "
+        "window, hole in the head red, hole on the head, "
+        "white hole in the head patch",
+    ),
+    Spoken(
+        "tobihi",
+        "tobihi, stray spot, splash, stray red spot, red dot, little red dot, small red dot, small red "
+        "spot, little red spot, stray scale of red, stray red scale, "
+        "red splash, stray hi, red speck, stray red, isolated red spot, loose red spot, flying red, red scale, 飛び緋",
+        alone={"is 0": "no tobihi, no splashes, no stray spots, no stray red, no stray red spots, no red dots"},
+    ),
+    Spoken(
+        "tobihi_places",
+        "tobihi, stray spot, splash, stray red spot, red dot, little red dot, small red dot, small red "
+        "spot, little red spot, stray scale of red, stray red scale, "
+        "red splash, stray hi, red speck, stray red, isolated red spot, loose red spot, red scale",
+        levels={
+            "left_flank": "left side of the body",
+            "right_flank": "right side of the body",
+            "shoulder": "left shoulder, right shoulder",
+        },
+    ),
+    Spoken(
+        "head_hi_front",
+        alone={
+            "is eye_line": _front("eyes|eye line|line of the eyes"),
+            "is nostrils": _front("nostrils|nose holes"),
+            "is nose": _front("nose|tip of the nose|snout"),
+            "is lips": _front("lips|mouth|lip"),
+            "is behind_eyes": each_of("{red} {begins} behind the eyes", red=_SUBJECTS, begins=_BEGINS),
+            "at most nostrils": each_of(
+                "{red} {stops} {before} the nose",
+                red=_SUBJECTS,
+                stops="stops|ends",
+                before="before|short of|in front of",
+            )
+            + ", face clear, clear face, clean front, no red in the face, no red on the face, face without red",
+        },
+    ),
+    Spoken(
+        "hi_front_share",
+        alone={
+            "above 92 %": _side(_ALL, _FRONT),
+            "above 70 %": _side(_MOST, _FRONT) + ", front-loaded, bow heavy",
+            "below 8 %": _side(_ALL, _REAR),
+            "below 30 %": _side(_MOST, _REAR),
+        },
+    ),
+    Spoken(
+        "hi_left_share",
+        alone={
+            "above 90 %": _side(_ALL, _LEFT),
+            "above 60 %": _side(_MOST, _LEFT),
+            "below 10 %": _side(_ALL, _RIGHT),
+            "below 40 %": _side(_MOST, _RIGHT),
+        },
+    ),
+    SpokenTogether(
+        each_of(
+            "{fins} {white}",
+            fins="pectorals|pectoral fins|both pectorals|pecs|both pectoral fins",
+            white="white|clean|clear|free|without red|free of red",
+        ),
+        "hi_amount_left_pectoral is none and hi_amount_right_pectoral is none and count of hi_on_fins at most 4",
+    ),
+    SpokenTogether(
+        "no other red, nothing else red, no red elsewhere, no more red, red nowhere else",
+        "nothing",
+    ),
+)
+"""What is said of where red lies."""
+
+SAID_OF_AMOUNTS: tuple[Saying, ...] = tuple(
+    Spoken(
+        f"hi_amount_{place}",
+        ", ".join(
+            f"{red} {on} the {said}"
+            for said in names.split("|")
+            for red in ("red", "hi", "orange", "colour")
+            for on in ("on", "inside")
+        ),
+        levels={
+            "trace": "a little, a trace of, a touch of, a bit of, a hint of, a tiny bit of, trace of, a streak of, "
+            "very little, a spot of, a tinge of, a thin line of, "
+            "a splash of, slight, small, some little",
+            "part": "some, half",
+            "all": "full, solid, much, lots of, a lot of",
+        },
+        alone={
+            "is all": ", ".join(
+                form.format(place=said)
+                for said in names.split("|")
+                for form in (
+                    "{place} all red",
+                    "{place} completely red",
+                    "{place} fully red",
+                    "whole {place} red",
+                    "{place} entirely red",
+                    "all red {place}",
+                )
+            ),
+            "is none": each_of(
+                "{place} {clean}",
+                place=names,
+                clean="white|clean|clear|free|without red|free of red|has no red|not red",
+            ),
+            "is part": ", ".join(
+                form.format(place=said)
+                for said in names.split("|")
+                for form in ("{place} half red", "{place} partly red", "half the {place} red")
+            ),
+        },
+        implies=f"{trait} includes {place}",
+    )
+    for trait, place, names in (
+        ("hi_on_fins", "left_pectoral", "left pectoral|left pectoral fin|left pec"),
+        ("hi_on_fins", "right_pectoral", "right pectoral|right pectoral fin|right pec"),
+        ("hi_on_fins", "dorsal", "dorsal|dorsal fin|back fin"),
+        ("hi_on_fins", "pelvic", "pelvic fin|pelvic|ventral fin"),
+        ("hi_on_fins", "anal", "anal fin"),
+        ("hi_on_fins", "tail", "tail|tail fin"),
+        ("hi_on_eyes", "left_eye", "left eye"),
+        ("hi_on_eyes", "right_eye", "right eye"),
+    )
+)
+"""What is said of how much red a fin or an eye has."""
