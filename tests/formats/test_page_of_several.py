@@ -140,7 +140,7 @@ def test_fish_of_two_standards_are_set_side_by_side_with_their_standards(desk):
         "document.getElementById('compare').click()"
     )
     told = desk.run("document.getElementById('side').innerText")
-    assert "Cold Sluice, first-year kohaku, edition 2026-1" in told
+    assert "Cold Sluice, first-year kohaku, edition 2026-2" in told
     assert "Tin Bucket, second-year kohaku, edition 7" in told
     assert "frame" in told
     assert "growth and impression" in told

@@ -26,7 +26,7 @@ SPOKEN_OF = {
 
 KOROMO = {
     "spine": "straight",
-    "sound": "yes",
+    "whole": "yes",
     "health": "well",
     "outline": "good",
     "tail_stem": "strong",
@@ -46,7 +46,7 @@ KOROMO = {
 }
 GOSHIKI = {
     "spine": "straight",
-    "sound": "yes",
+    "whole": "yes",
     "health": "well",
     "outline": "good",
     "tail_stem": "strong",

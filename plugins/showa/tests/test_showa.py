@@ -23,7 +23,7 @@ SPOKEN_OF = {
 
 TO_KEEP = {
     "spine": "straight",
-    "sound": "yes",
+    "whole": "yes",
     "health": "well",
     "outline": "good",
     "shoulders": "strong",
@@ -92,7 +92,7 @@ def test_how_much_a_head_grows_is_for_the_house_to_say(tosai: Standard) -> None:
 
 def test_larvae_that_nobody_parted_are_not_held_against_a_fry() -> None:
     fry = load_standard(RULESETS["fry_showa"], REGISTRY)
-    fish = {"spine": "straight", "sound": "yes", "length": 3.8, "second_colour": "plain", "head_colours": 2}
+    fish = {"spine": "straight", "whole": "yes", "length": 3.8, "second_colour": "plain", "head_colours": 2}
     fish |= {"sumi_bands": 1, "sumi_linked": "partly"}
     assert fry.grade(fish).grade == "stay"
     assert fry.grade({**fish, "black_as_larva": "no"}).grade == "out"

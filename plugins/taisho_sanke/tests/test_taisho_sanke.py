@@ -22,7 +22,7 @@ SPOKEN_OF = {
 
 KOHAKU_TO_KEEP = {
     "spine": "straight",
-    "sound": "yes",
+    "whole": "yes",
     "health": "well",
     "outline": "good",
     "tail_stem": "strong",
@@ -85,7 +85,7 @@ def test_black_on_white_earns_more_than_the_same_black_on_red(tosai: Standard) -
 
 def test_pepper_at_the_second_look_is_read_from_size_and_number() -> None:
     fry = load_standard(RULESETS["fry_taisho_sanke"], REGISTRY)
-    fish = {"spine": "straight", "sound": "yes", "length": 7.2, "hi_cover": "60 %", "head_hi": "u_shape"}
+    fish = {"spine": "straight", "whole": "yes", "length": 7.2, "hi_cover": "60 %", "head_hi": "u_shape"}
     fish |= {"hi_left_share": "50 %", "head_hi_front": "eye_line", "odome": "3 %", "shiroji": "white"}
     assert fry.grade({**fish, "sumi_spots": 4, "sumi_size": "pepper"}).grade == "stay"
     assert fry.grade({**fish, "sumi_spots": 30, "sumi_size": "bold"}).grade == "stay"
@@ -98,7 +98,7 @@ def test_black_that_is_there_goes_before_black_that_is_promised(tosai: Standard)
     lot = [
         {**fish, "fish": "promised"},
         {**fish, "fish": "there", "kata_sumi": "yes"},
-        {**fish, "fish": "waits", "sumi_rising": "none"},
+        {**fish, "fish": "waits", "sumi_quality": "grey", "sumi_rising": "none"},
         {**fish, "fish": "unwell", "health": "sick"},
     ]
     graded = tosai.with_settings({"places": 1}).grade_batch(lot)

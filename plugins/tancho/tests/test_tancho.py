@@ -22,7 +22,7 @@ SPOKEN_OF = {
 
 TO_KEEP = {
     "spine": "straight",
-    "sound": "yes",
+    "whole": "yes",
     "health": "well",
     "outline": "good",
     "tail_stem": "strong",

@@ -24,7 +24,7 @@ SPOKEN_OF = {
 }
 """What is looked at on these fish, as the trade speaks of them: common practice, no source."""
 
-BODY = {"spine": "straight", "sound": "yes", "health": "well", "outline": "good", "tail_stem": "strong", "length": 13}
+BODY = {"spine": "straight", "whole": "yes", "health": "well", "outline": "good", "tail_stem": "strong", "length": 13}
 BEKKO = {
     **BODY,
     "pectoral_size": "fair",
@@ -115,7 +115,7 @@ def test_stripes_in_place_of_a_base_lower_an_utsuri_more_than_no_base_yet(motogu
 
 def test_fry_of_a_yellow_line_need_not_have_been_black() -> None:
     standard = load_standard(RULESETS["fry_utsurimono"], REGISTRY)
-    fry = {"spine": "straight", "sound": "yes", "sumi_cover": "50 %", "head_split": "weak", "black_as_larva": "no"}
+    fry = {"spine": "straight", "whole": "yes", "sumi_cover": "50 %", "head_split": "weak", "black_as_larva": "no"}
     assert standard.grade({**fry, "ground": "ki"}).grade == "stay"
     assert standard.grade({**fry, "ground": "shiro"}).grade == "out"
     assert set(standard.grade(fry).possible) == {"stay", "out"}

@@ -1,0 +1,89 @@
+"""No serious flaw leaves an ideal fish at the best grade, in any standard that is shipped.
+
+`serious.csv` was written from what trade texts say, before any rule was changed by it; its keys are those of the domain notes
+of this project: P and H numbers are texts, C is common practice without a single source. Its table stands in the NOTES.md of
+each rule set; `--refresh-cases` writes it anew.
+"""
+
+from __future__ import annotations
+
+import csv
+import re
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+
+from koirules.analysis.flaws import fish_with, flaw_table, flaws_for, read_flaws
+from koirules.commands import main
+from tests.rulesets.shipped import COMMON, FOLDERS, flaws, standard
+
+SERIOUS = Path(__file__).with_name("serious.csv")
+LISTED = read_flaws(SERIOUS)
+BEGIN = "## An ideal fish, and each single serious flaw\n"
+INTRODUCTION = (
+    "Each row is an ideal fish of this page with one thing wrong. Made by `koirules flaws RULES --serious "
+    "tests/rulesets/serious.csv`; the source is a key of the trade texts, C common practice.\n\n"
+)
+
+
+def section_of(name: str) -> str:
+    """The section of NOTES.md as it should stand."""
+    return f"{BEGIN}\n{INTRODUCTION}{flaw_table(flaws(name), flaws_for(standard(name).rules, LISTED))}"
+
+
+def test_the_table_of_serious_flaws_reads() -> None:
+    with SERIOUS.open(encoding="utf-8", newline="") as file:
+        rows = list(csv.DictReader(file))
+    assert len(rows) == len({(row["trait"], row["value"], row["stages"], row["varieties"]) for row in rows})
+    assert [row["trait"] for row in rows if not re.fullmatch(r"(C|H[0-9]+)( (C|H[0-9]+))*", row["key"])] == []
+    # Each is met by some standard, so that none is misspelt.
+    met = {flaw for name in FOLDERS for flaw in flaws_for(standard(name).rules, LISTED)}
+    assert [flaw for flaw in LISTED if flaw not in met] == []
+
+
+@pytest.mark.parametrize("name", FOLDERS)
+def test_every_standard_builds_on_the_common_page_of_its_stage(name: str) -> None:
+    rules = standard(name).rules
+    common = COMMON[rules.stage or ""]
+    if name == common:
+        return
+    named = [base.named for base in rules.source.chain]
+    assert common in named
+    # What the common page says no better than stays in force: the page may replace a fault, and drops none.
+    of_base = {limit.name for limit in standard(common).rules.limits}
+    assert of_base - {limit.name for limit in rules.limits} == set()
+
+
+@pytest.mark.parametrize("name", FOLDERS)
+def test_no_serious_flaw_leaves_an_ideal_fish_at_the_best_grade(name: str) -> None:
+    found = flaws(name)
+    best = standard(name).grades[0]
+    assert found.ideal.result.possible == (best,)
+    assert found.ideal.result.faults == ()
+    graded = {flaw: fish_with(found, flaw)[1] for flaw in flaws_for(standard(name).rules, LISTED)}
+    assert [f"{flaw.trait} {flaw.value}" for flaw, fish in graded.items() if fish.result.possible == (best,)] == []
+
+
+@pytest.mark.parametrize("name", FOLDERS)
+def test_the_notes_of_a_rule_set_hold_its_table(name: str, refresh_cases: bool) -> None:
+    notes = FOLDERS[name] / "NOTES.md"
+    text = notes.read_text(encoding="utf-8")
+    before, found, rest = text.partition(BEGIN)
+    after = rest[rest.find("\n## ") + 1 :] if "\n## " in rest else ""
+    if refresh_cases:
+        parts = [before.rstrip("\n"), section_of(name).rstrip("\n"), after.rstrip("\n")]
+        notes.write_text("\n\n".join(part for part in parts if part) + "\n", encoding="utf-8")
+        return
+    assert found
+    assert f"{found}{rest[: len(rest) - len(after)]}".rstrip("\n") == section_of(name).rstrip("\n")
+
+
+def test_the_command_prints_the_table() -> None:
+    arguments = ["flaws", str(FOLDERS["tosai_kohaku"]), "--serious", str(SERIOUS)]
+    printed = CliRunner().invoke(main, arguments)
+    assert printed.exit_code == 0
+    assert printed.stdout in section_of("tosai_kohaku")
+    every = CliRunner().invoke(main, ["flaws", str(FOLDERS["tosai_kohaku"]), "--ideal"])
+    assert "spine straight" in every.stdout
+    assert "| spine | bent | cull |" in every.stdout
