@@ -6,12 +6,15 @@ from collections.abc import Callable, Iterable
 from typing import Any
 
 from koirules.meaning import operators as ops
+from koirules.meaning.operators import Nature
 from koirules.standard.tree import Apply, Node, walk
 
 
 def can_be_any(roots: Iterable[Node]) -> bool:
     """Whether expressions hold an operation that can make a number any number at all."""
-    return any(isinstance(node, Apply) and node.operation in _LOSING for root in roots for node in walk(root))
+    return any(
+        isinstance(node, Apply) and Nature.LOSES in node.operation.nature for root in roots for node in walk(root)
+    )
 
 
 def causes(roots: Iterable[Node], value_of: Callable[[Node], Any]) -> tuple[str, ...]:
@@ -30,6 +33,3 @@ def causes(roots: Iterable[Node], value_of: Callable[[Node], Any]) -> tuple[str,
                 if low < -ops.LIMIT or high > ops.LIMIT:
                     found["a value beyond 1,000,000"] = None
     return tuple(found)
-
-
-_LOSING = (ops.DIVIDE, ops.HELD_WITHIN)

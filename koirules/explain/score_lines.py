@@ -9,7 +9,8 @@ from attrs import frozen
 
 from koirules.engines.scalar.evaluator import Trace
 from koirules.engines.scalar.walking import worked_out
-from koirules.standard.cuts import COMPARED, known_millionths
+from koirules.meaning.operators import Nature
+from koirules.standard.cuts import known_millionths
 from koirules.standard.parts import Grade, Rules, Setting
 from koirules.standard.reading_nodes import unrounded
 from koirules.standard.tree import Apply, Node, ScoreRead, walk
@@ -66,7 +67,7 @@ def _first(condition: Node, below: int, score: int, rules: Rules, settings: Mapp
 def _cuts(condition: Node, settings: Mapping[str, Setting]) -> Iterator[int]:
     """The scores, in hundredths, at which a comparison of the score with a known number changes."""
     for node in walk(condition):
-        if isinstance(node, Apply) and node.operation.name in COMPARED:
+        if isinstance(node, Apply) and Nature.COMPARES_NUMBERS in node.operation.nature:
             operands = [unrounded(operand) for operand in node.operands]
             if any(isinstance(operand, ScoreRead) for operand in operands):
                 known = [known_millionths(operand, settings) for operand in operands]

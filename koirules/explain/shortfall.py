@@ -7,6 +7,7 @@ from typing import Any
 
 from koirules.explain.plain_words import PlainWords
 from koirules.meaning import operators as ops
+from koirules.meaning.operators import Nature
 from koirules.standard.reading_nodes import trait_of, unit_shown, unrounded
 from koirules.standard.tree import Apply, Constant, GradeRead, Node, ScoreRead, SettingRead, walk
 from koirules.standard.types import Numeric, Steps, Truth
@@ -14,7 +15,7 @@ from koirules.standard.wording import number_words
 
 NOT_SETTLED = " (not settled)"
 
-_ORDERED = {ops.NUMBER_AT_LEAST.name, ops.NUMBER_ABOVE.name}
+_ORDERED = Nature.COMPARES_NUMBERS | Nature.ORDERS
 
 
 def shortfalls(condition: Node, plain: PlainWords, value_of: Callable[[Node], Any]) -> Iterator[str]:
@@ -50,7 +51,7 @@ def _joined(node: Node) -> Iterator[Node]:
 
 def _gap(node: Node, plain: PlainWords, value_of: Callable[[Node], Any]) -> str | None:
     """How much is missing, or too much, in a comparison of a number with a known one: `the score is 67.54, 8.46 below 76`."""
-    if not isinstance(node, Apply) or node.operation.name not in _ORDERED:
+    if not isinstance(node, Apply) or _ORDERED not in node.operation.nature:
         return None
     left, right = (unrounded(operand) for operand in node.operands)
     # `at most` and `below` are `at least` and `above` with their sides turned round.

@@ -10,6 +10,7 @@ sets says that the highest level of the one reaches that of the other.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from enum import Flag, auto
 from typing import Any
 
 from attrs import field, frozen
@@ -23,9 +24,24 @@ M = Algebra[Any]
 E = Ends[Any]
 
 
+class Nature(Flag):
+    """What others than the engines have to know of an operator.
+
+    COMMUTES: its operands may change places. LOSES: it can make a number any number at all. CHOOSES: one of its first and
+    last operands, by the one in the middle. COMPARES_NUMBERS: two numbers in millionths. ORDERS: a comparison in order.
+    """
+
+    PLAIN = 0
+    COMMUTES = auto()
+    LOSES = auto()
+    CHOOSES = auto()
+    COMPARES_NUMBERS = auto()
+    ORDERS = auto()
+
+
 @frozen
 class Operation:
-    """A row of the table: the name of the operator, its words, and its meaning.
+    """A row of the table: the name of the operator, its words, what it does besides, and its meaning.
 
     first, second: what each end of the result is, from an algebra and the ends of the operands; `second` None where the
     result has one end. opens: whether operands that are one value each can still give several, from the ranges of the
@@ -34,6 +50,7 @@ class Operation:
 
     name: str
     words: str
+    nature: Nature
     first: Callable[..., Any] = field(repr=False, eq=False)
     second: Callable[..., Any] | None = field(repr=False, eq=False, default=None)
     opens: Callable[..., bool] = field(repr=False, eq=False, default=lambda *_: False)
@@ -105,127 +122,177 @@ def _lasts(parts: Sequence[E]) -> list[Any]:
     return [part.last for part in parts]
 
 
-ADD = Operation("add", "+", lambda m, a, b: m.add(a.first, b.first), lambda m, a, b: m.add(a.last, b.last))
+ADD = Operation(
+    "add", "+", Nature.COMMUTES, lambda m, a, b: m.add(a.first, b.first), lambda m, a, b: m.add(a.last, b.last)
+)
 SUBTRACT = Operation(
-    "subtract", "-", lambda m, a, b: m.subtract(a.first, b.last), lambda m, a, b: m.subtract(a.last, b.first)
+    "subtract",
+    "-",
+    Nature.PLAIN,
+    lambda m, a, b: m.subtract(a.first, b.last),
+    lambda m, a, b: m.subtract(a.last, b.first),
 )
 MULTIPLY = Operation(
     "multiply",
     "*",
+    Nature.COMMUTES,
     lambda m, a, b: m.least(*_corners(m.multiply, a, b)),
     lambda m, a, b: m.most(*_corners(m.multiply, a, b)),
 )
 DIVIDE = Operation(
     "divide",
     "/",
+    Nature.LOSES,
     lambda m, a, b: _quotient(m, a, b, -LIMIT, m.least),
     lambda m, a, b: _quotient(m, a, b, LIMIT, m.most),
     opens=lambda _, b: b[0] <= 0 <= b[1],
 )
-NEGATE = Operation("negate", "-", lambda m, a: m.negate(a.last), lambda m, a: m.negate(a.first))
+NEGATE = Operation("negate", "-", Nature.PLAIN, lambda m, a: m.negate(a.last), lambda m, a: m.negate(a.first))
 HELD_WITHIN = Operation(
     "held within",
     "",
+    Nature.LOSES,
     lambda m, a: m.where(_inside(m, a), a.first, m.constant(-LIMIT)),
     lambda m, a: m.where(_inside(m, a), a.last, m.constant(LIMIT)),
     opens=lambda _: True,
 )
-MILLIONTHS = Operation("millionths", "", lambda m, a: m.millionths(a.first), lambda m, a: m.millionths(a.last))
+MILLIONTHS = Operation(
+    "millionths", "", Nature.PLAIN, lambda m, a: m.millionths(a.first), lambda m, a: m.millionths(a.last)
+)
 LESSER = Operation(
-    "lesser", "lesser of", lambda m, *parts: m.least(*_firsts(parts)), lambda m, *parts: m.least(*_lasts(parts))
+    "lesser",
+    "lesser of",
+    Nature.COMMUTES,
+    lambda m, *parts: m.least(*_firsts(parts)),
+    lambda m, *parts: m.least(*_lasts(parts)),
 )
 GREATER = Operation(
-    "greater", "greater of", lambda m, *parts: m.most(*_firsts(parts)), lambda m, *parts: m.most(*_lasts(parts))
+    "greater",
+    "greater of",
+    Nature.COMMUTES,
+    lambda m, *parts: m.most(*_firsts(parts)),
+    lambda m, *parts: m.most(*_lasts(parts)),
 )
 CHOOSE_NUMBER = Operation(
     "choose number",
     "if … otherwise",
+    Nature.CHOOSES,
     lambda m, a, c, b: _choice(m, c, a.first, b.first, m.least),
     lambda m, a, c, b: _choice(m, c, a.last, b.last, m.most),
 )
 CHOOSE_TRUTH = Operation(
     "choose truth",
     "if … otherwise",
+    Nature.CHOOSES,
     lambda m, a, c, b: _choice(m, c, a.first, b.first, m.every),
     lambda m, a, c, b: _choice(m, c, a.last, b.last, m.some),
 )
-CHOOSE_STEPS = Operation("choose steps", "if … otherwise", lambda m, a, c, b: _choice(m, c, a.first, b.first, m.either))
+CHOOSE_STEPS = Operation(
+    "choose steps", "if … otherwise", Nature.CHOOSES, lambda m, a, c, b: _choice(m, c, a.first, b.first, m.either)
+)
 COUNT_CONDITIONS = Operation(
     "count conditions",
     "count of",
+    Nature.COMMUTES,
     lambda m, *parts: m.count(*_firsts(parts)),
     lambda m, *parts: m.count(*_lasts(parts)),
 )
-COUNT_PLACES = Operation("count places", "count of", lambda m, a: m.members(a.first), lambda m, a: m.members(a.last))
+COUNT_PLACES = Operation(
+    "count places", "count of", Nature.PLAIN, lambda m, a: m.members(a.first), lambda m, a: m.members(a.last)
+)
 
 ALL_OF = Operation(
-    "all of", "and", lambda m, *parts: m.every(*_firsts(parts)), lambda m, *parts: m.every(*_lasts(parts))
+    "all of",
+    "and",
+    Nature.COMMUTES,
+    lambda m, *parts: m.every(*_firsts(parts)),
+    lambda m, *parts: m.every(*_lasts(parts)),
 )
-ANY_OF = Operation("any of", "or", lambda m, *parts: m.some(*_firsts(parts)), lambda m, *parts: m.some(*_lasts(parts)))
-NOT = Operation("not", "not", lambda m, a: m.no(a.last), lambda m, a: m.no(a.first))
+ANY_OF = Operation(
+    "any of", "or", Nature.COMMUTES, lambda m, *parts: m.some(*_firsts(parts)), lambda m, *parts: m.some(*_lasts(parts))
+)
+NOT = Operation("not", "not", Nature.PLAIN, lambda m, a: m.no(a.last), lambda m, a: m.no(a.first))
 
 NUMBER_AT_LEAST = Operation(
     "number at least",
     "at least",
+    Nature.COMPARES_NUMBERS | Nature.ORDERS,
     lambda m, a, b: m.at_least(a.first, b.last),
     lambda m, a, b: m.at_least(a.last, b.first),
 )
 NUMBER_ABOVE = Operation(
-    "number above", "above", lambda m, a, b: m.above(a.first, b.last), lambda m, a, b: m.above(a.last, b.first)
+    "number above",
+    "above",
+    Nature.COMPARES_NUMBERS | Nature.ORDERS,
+    lambda m, a, b: m.above(a.first, b.last),
+    lambda m, a, b: m.above(a.last, b.first),
 )
 NUMBER_IS = Operation(
     "number is",
     "is",
+    Nature.COMPARES_NUMBERS,
     lambda m, a, b: _all_equal(m, a.first, a.last, b.first, b.last),
     lambda m, a, b: m.every(m.at_least(b.last, a.first), m.at_least(a.last, b.first)),
 )
 STEP_AT_LEAST = Operation(
     "step at least",
     "at least",
+    Nature.ORDERS,
     lambda m, a, b: m.above(m.lowest(a.first), m.halved(b.first)),
     lambda m, a, b: m.at_least(a.first, m.lowest(b.first)),
 )
 STEP_ABOVE = Operation(
     "step above",
     "above",
+    Nature.ORDERS,
     lambda m, a, b: m.above(m.lowest(a.first), b.first),
     lambda m, a, b: m.at_least(m.halved(a.first), m.lowest(b.first)),
 )
 STEP_IS = Operation(
     "step is",
     "is",
+    Nature.PLAIN,
     lambda m, a, b: m.every(m.equal(a.first, b.first), m.equal(m.lowest(a.first), a.first)),
     lambda m, a, b: m.meets(a.first, b.first),
 )
 STEP_IN = Operation(
     "step in",
     "is one of",
+    Nature.PLAIN,
     lambda m, a, b: m.equal(m.common(a.first, b.first), a.first),
     lambda m, a, b: m.meets(a.first, b.first),
 )
 TRUTH_IS = Operation(
     "truth is",
     "is",
+    Nature.PLAIN,
     lambda m, a, b: m.some(m.every(a.first, b.first), m.no(m.some(a.last, b.last))),
     lambda m, a, b: m.some(m.every(a.last, b.last), m.no(m.some(a.first, b.first))),
 )
 TEXT_IS = Operation(
     "text is",
     "is",
+    Nature.PLAIN,
     lambda m, a, b: m.equal(a.first, b.first),
     lambda m, a, b: m.some(m.missing(a.first), m.equal(a.first, b.first)),
 )
 INCLUDES = Operation(
-    "includes", "includes", lambda m, a, b: m.meets(a.first, b.first), lambda m, a, b: m.meets(a.last, b.first)
+    "includes",
+    "includes",
+    Nature.PLAIN,
+    lambda m, a, b: m.meets(a.first, b.first),
+    lambda m, a, b: m.meets(a.last, b.first),
 )
 STEPS_OF_TRUTH = Operation(
     "steps of truth",
     "",
+    Nature.PLAIN,
     lambda m, a: m.either(m.where(a.first, m.bits(0), m.bits(1)), m.where(a.last, m.bits(2), m.bits(0))),
 )
 TRUTH_OF_STEPS = Operation(
     "truth of steps",
     "",
+    Nature.PLAIN,
     lambda m, a: m.equal(a.first, m.bits(2)),
     lambda m, a: m.at_least(a.first, m.bits(2)),
 )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from koirules.meaning import operators as ops
+from koirules.meaning.operators import Nature
 from koirules.standard.parts import Part, Rules
 from koirules.standard.reading_nodes import traits_at, written_key
 from koirules.standard.saying import names_in
@@ -61,7 +61,9 @@ def supplied_looked_at(part: Part, value_of: Callable[[Node], Any]) -> tuple[Sup
             continue
         seen.add(id(node))
         match node:
-            case Apply(operation=operation, operands=(value, condition, otherwise)) if operation in _CHOICES:
+            case Apply(operation=operation, operands=(value, condition, otherwise)) if (
+                Nature.CHOOSES in operation.nature
+            ):
                 could_be = value_of(condition)
                 branches = ((value, (False, False)), (otherwise, (True, True)))
                 waiting.extend((condition, *(branch for branch, shut in branches if could_be != shut)))
@@ -74,9 +76,6 @@ def supplied_looked_at(part: Part, value_of: Callable[[Node], Any]) -> tuple[Sup
             case _:
                 pass
     return tuple(found.values())
-
-
-_CHOICES = (ops.CHOOSE_NUMBER, ops.CHOOSE_TRUTH, ops.CHOOSE_STEPS)
 
 
 def keys_needed(rules: Rules) -> frozenset[str]:

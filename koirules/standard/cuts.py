@@ -14,14 +14,12 @@ from attrs import frozen
 
 from koirules.meaning import operators as ops
 from koirules.meaning.curves import Curve
+from koirules.meaning.operators import Nature
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import trait_of, traits_at, unrounded
 from koirules.standard.tree import Apply, Constant, Node, Recorded, SettingRead, Supplied, TermRead, TraitRead, walk
 from koirules.standard.types import TextLabel
 from koirules.vocabulary.kinds import Count, Kind, Number
-
-COMPARED = {ops.NUMBER_AT_LEAST.name, ops.NUMBER_ABOVE.name, ops.NUMBER_IS.name}
-"""The operations that compare two numbers."""
 
 _EVEN = 4
 
@@ -84,7 +82,7 @@ def cuts_of(rules: Rules, settings: Mapping[str, Setting]) -> dict[str, Cuts]:
 
 def _of_comparison(node: Apply, settings: Mapping[str, Setting]) -> Iterator[tuple[str, tuple[int, ...]]]:
     """The trait and the cuts of a comparison of one trait with one known number."""
-    if node.operation.name not in COMPARED:
+    if Nature.COMPARES_NUMBERS not in node.operation.nature:
         return
     left, right = (unrounded(operand) for operand in node.operands)
     for one, other, turned in ((left, right, False), (right, left, True)):

@@ -7,7 +7,7 @@ from typing import assert_never
 
 from attrs import define, field
 
-from koirules.meaning import operators as ops
+from koirules.meaning.operators import Nature
 from koirules.standard.parts import Setting
 from koirules.standard.tree import (
     Apply,
@@ -28,10 +28,6 @@ from koirules.standard.tree import (
     Written,
 )
 from koirules.vocabulary.kinds import describe_kind
-
-_IN_ANY_ORDER = frozenset(
-    one.name for one in (ops.ADD, ops.MULTIPLY, ops.LESSER, ops.GREATER, ops.COUNT_CONDITIONS, ops.ALL_OF, ops.ANY_OF)
-)
 
 
 @define(eq=False)
@@ -103,7 +99,7 @@ class SameValues:
     def _operands(self, node: Apply, mark: str) -> tuple[int, ...]:
         """The numbers of operands, in one order where their order changes nothing."""
         numbers = (self._known[id(one), mark] for one in node.operands)
-        return tuple(sorted(numbers) if node.operation.name in _IN_ANY_ORDER else numbers)
+        return tuple(sorted(numbers) if Nature.COMMUTES in node.operation.nature else numbers)
 
     def _own(self, what: str, mark: str) -> Hashable:
         return (what, "" if what in self.alike else mark)
