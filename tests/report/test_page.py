@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import json
 import re
 from decimal import Decimal
 from importlib.resources import files
@@ -15,12 +16,18 @@ import pytest
 from attrs import evolve
 from click.testing import CliRunner, Result
 
-from koirules.api import load_standard
+from koirules.api import load_standard, read_standard
 from koirules.commands import main
 from koirules.commands.inputs import graded
 from koirules.commands.writing_results import about_of
+from koirules.grading.sample_runs import run_samples
+from koirules.report.appearance import appearance_of
 from koirules.report.figures import in_tenths
+from koirules.report.fish_drawing import fish_drawing
 from koirules.report.fish_words import told
+from koirules.report.handbook import Subject, blocks_of
+from koirules.report.handbook.as_html import html_of
+from koirules.report.handbook.as_markdown import markdown_of
 from koirules.report.page_scores import chart_of
 from koirules.report.page_words import Wording
 from tests.formats.browser import Page, running_browser
@@ -272,3 +279,49 @@ def test_a_page_for_each_pond_begins_on_a_sheet_of_its_own(browser, made):
     texts = ["".join(normalize("NFKC", one.extract_text()).split()) for one in pages]
     begins = [re.findall(r"(longpond|millpond|upperpond|Mill)\d+fish", text) for text in texts]
     assert [len(one) for one in begins if one] == [1, 1, 1], texts[0][:200]
+
+
+@pytest.mark.parametrize("what", ["customer", "certificate", "labels", "lists", "ponds"])
+def test_nothing_stands_in_the_way_of_a_screen_reader_or_weak_eyes(browser, made, what):
+    # axe-core is a public checker of the Web Content Accessibility Guidelines, here with the contrast of level AAA.
+    if what == "customer":
+        path = made / "axe.html"
+        assert grade("--out", path, "--for", "customer").exit_code == 0
+    else:
+        path = sheet(made, what, *(("--fish", "L09") if what == "certificate" else ()))
+    page = Page(browser, 820, 1000, script=True, touch=False).open(path)
+    page.run(files("axe_core_python").joinpath("axe.min.js").read_text(encoding="utf-8") + ";0")
+    answer = page.run(
+        "axe.run({runOnly: ['wcag2a', 'wcag2aa', 'wcag2aaa', 'wcag21a', 'wcag21aa', 'best-practice']})"
+        ".then((found) => JSON.stringify(found.violations.map((one) => [one.id, one.nodes[0].html.slice(0, 200)])))"
+    )
+    assert json.loads(answer) == []
+
+
+NETTED = """standard "try" edition 1 variety kohaku
+trait net_clarity "clearness of the net" as scale none < faint < clear < crisp
+trait blue_tone "tone of the blue" as choice of (black_blue, dark, mid, light)
+section net "net" worth 100
+points clear by net_clarity: none gives 0, faint gives 3, clear gives 8, crisp gives 10
+grade a if score at least 50
+grade b otherwise
+sample "a crisp net"
+  with net_clarity crisp, blue_tone light
+  comes out a
+sample "nothing of the looks"
+  with length 12 cm
+  scores from 0 to 100
+"""
+
+
+def test_a_sample_that_can_be_seen_is_drawn_in_the_handbook():
+    standard = read_standard(NETTED)
+    blocks = blocks_of(Subject(standard.grader, run_samples(standard.grader), standard.seal, ()))
+    (drawn,) = re.findall(r'<div class="portrait">(.*?)</div>', html_of(blocks), re.DOTALL)
+    assert "a crisp net from above" in drawn and "#8fa9c0" in drawn
+    assert drawn in fish_drawing(
+        appearance_of(standard.traits, standard.rules.samples[0].record),
+        title="a crisp net from above",
+        key="example-1-fish",
+    )
+    assert "A koi seen from above." in markdown_of(blocks)

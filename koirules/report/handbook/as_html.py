@@ -10,6 +10,7 @@ from typing import assert_never
 
 from attrs import frozen
 
+from koirules.report.fish_drawing import fish_drawing
 from koirules.report.handbook.blocks import (
     Block,
     Drawing,
@@ -20,6 +21,7 @@ from koirules.report.handbook.blocks import (
     Listed,
     Paragraph,
     Piece,
+    Portrait,
     Row,
     Table,
 )
@@ -85,7 +87,7 @@ def _anchors(blocks: Sequence[Block]) -> Iterator[str]:
                 yield from (row.anchor for row in rows)
             case Group(blocks=inner):
                 yield from _anchors(inner)
-            case Paragraph() | Listed() | Facts():
+            case Paragraph() | Listed() | Facts() | Portrait():
                 pass
             case _:
                 assert_never(block)
@@ -113,6 +115,9 @@ class _Page:
                 return self._table(block)
             case Drawing():
                 return curve_svg(block)
+            case Portrait(anchor, title, look):
+                # The one picture that is not made of elements here: it escapes what it is given, and a test holds that.
+                return element("div", Markup(fish_drawing(look, title=title, key=anchor)), class_="portrait")
             case Group(kind, inner):
                 return element("div", *_lines(self.block(one) for one in inner), class_=kind)
             case _:

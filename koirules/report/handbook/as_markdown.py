@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from typing import assert_never
 
 from koirules.records.safe_text import without_controls
+from koirules.report.appearance import described
 from koirules.report.handbook.blocks import (
     Block,
     Drawing,
@@ -17,6 +18,7 @@ from koirules.report.handbook.blocks import (
     Listed,
     Paragraph,
     Piece,
+    Portrait,
     Table,
 )
 
@@ -51,6 +53,8 @@ def _written(blocks: Sequence[Block]) -> Iterator[str]:
                 yield "\n".join(_table(block))
             case Drawing():
                 yield "A curve, by its knots: straight lines in between, flat beyond."
+            case Portrait(_, _, look):
+                yield escaped(described(look))
             case Group(_, inner):
                 yield from _written(inner)
             case _:

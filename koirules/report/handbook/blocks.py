@@ -6,6 +6,8 @@ from decimal import Decimal
 
 from attrs import frozen
 
+from koirules.report.appearance import Appearance
+
 
 @frozen
 class Piece:
@@ -131,6 +133,15 @@ class Drawing:
 
 
 @frozen
+class Portrait:
+    """A fish from above, as it was recorded. anchor: begins the ids in it. title: whose it is."""
+
+    anchor: str
+    title: str
+    look: Appearance
+
+
+@frozen
 class Group:
     """Blocks that belong together and stay on one page of paper where they can. kind: a word of the style sheet."""
 
@@ -138,4 +149,4 @@ class Group:
     blocks: tuple[Block, ...]
 
 
-Block = Heading | Paragraph | Listed | Facts | Table | Drawing | Group
+Block = Heading | Paragraph | Listed | Facts | Table | Drawing | Portrait | Group

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from koirules.grading.sample_runs import SampleRun
+from koirules.report.appearance import appearance_of
 from koirules.report.figures import figure, in_hundredths
 from koirules.report.handbook.blocks import (
     Block,
@@ -15,6 +16,7 @@ from koirules.report.handbook.blocks import (
     Line,
     Listed,
     Paragraph,
+    Portrait,
     Row,
     Table,
     line,
@@ -48,6 +50,9 @@ def _example(voice: Voice, number: int, run: SampleRun) -> Iterator[Block]:
     for failure in run.failures:
         yield Paragraph(line(strong("Not as the standard says: "), f"{failure}."))
     yield Facts((("recorded", _recorded(voice, run)),))
+    look = appearance_of(voice.rules.traits, run.sample.record)
+    if look.is_mapped:
+        yield Portrait(f"example-{number}-fish", f"{run.sample.title} from above", look)
     if result.sections:
         yield _points(voice, result)
     yield Listed((*_settling(voice, result), *_leaving(voice, run)))
