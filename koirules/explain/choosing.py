@@ -8,7 +8,7 @@ from operator import itemgetter
 
 from attrs import frozen
 
-from koirules.results.reason import Reason, State
+from koirules.results.reason import Grounds, Reason, State
 
 MOST_REASONS = 3
 
@@ -35,35 +35,53 @@ class Standing:
         return self.best == self.worst
 
 
-def main_reasons(reasons: Sequence[Reason], standing: Standing) -> tuple[Reason, ...]:
-    """The reasons that mattered most, most first.
+def grounds_of(reasons: Sequence[Reason], standing: Standing) -> Grounds:
+    """Why a fish has its grade.
 
-    What decided comes before what weighed: faults that cap the grade where it is, lifts that hold it there; for a fish
-    that is not settled, the faults and lifts that could still change its grade and the criteria with most points open. Then
-    the points: of a fish of the best grade its greatest strengths and what it missed most; of any other the condition of the
-    next better grade, where it is not the score that is missing, and what it missed most.
+    First all faults that bite, then those that were held back, then the lifts that decided. Of a fish that is not settled,
+    the faults and lifts that could still change its grade and the criteria with most points open. Then the points, unless a
+    fault settled the grade: of a fish of the best grade its greatest strengths, and apart from them what it missed most; of
+    any other the condition of the next better grade, where it is not the score that is missing, and what it missed most.
     """
-    found = _deciding(reasons, standing)
-    if not standing.is_settled:
-        found.extend(_still_open(reasons, standing))
+    faults, forgiven = (
+        tuple(reason for reason in reasons if reason.kind == "fault" and reason.state is state)
+        for state in (State.YES, State.HELD_BACK)
+    )
+    deciding = _deciding(reasons, standing)
+    lifts = tuple(reason for reason in deciding if reason.kind == "lift")
+    others = [] if standing.is_settled else _still_open(reasons, standing)
     scored = [reason for reason in reasons if reason.kind == "points" or (reason.state is State.YES and reason.section)]
-    missed, strong = _most_first(scored, _missed), _most_first(scored, _strength)
-    if standing.is_settled and any(reason.kind == "fault" for reason in found):
-        pass  # a fault settled it: no point that it missed has mattered
-    elif standing.best == 0 and standing.is_settled:
-        found.extend([*strong[:2], *missed[:1], *strong[2:]])
+    wide = {id(reason) for reason in others}
+    missed = [reason for reason in _most_first(scored, _missed) if id(reason) not in wide]
+    strong = [reason for reason in _most_first(scored, _strength) if id(reason) not in wide]
+    best = standing.best == 0 and standing.is_settled
+    if standing.is_settled and any(reason.kind == "fault" for reason in deciding):
+        missed, strong = [], []  # a fault settled it: no point that it missed has mattered
+    elif not best and not deciding and not others:
+        others = _next_grade(reasons, standing)
+    room = max(0, MOST_REASONS - len(deciding) - len(others))
+    if best:
+        gains = tuple(strong[: room - 1] if missed else strong[:room])
+        losses = tuple([reason for reason in missed if all(reason is not gain for gain in gains)][: min(room, 1)])
     else:
-        if not found:
-            found.extend(_next_grade(reasons, standing))
-        found.extend([*missed, *strong])
-    found.extend(reason for reason in reasons if reason.kind == "fault" and reason.state is State.YES)
+        losses = tuple(missed[:room])
+        gains = tuple([reason for reason in strong if all(reason is not loss for loss in losses)][: room - len(losses)])
+    found = (*faults, *forgiven, *lifts, *others, *losses, *gains)
     if not found:
         # Nothing but the conditions of the grades: the one that is still open, or the one that holds.
         grades = [reason for reason in reasons if reason.kind == "grade" and reason.state is not State.NO]
-        return tuple(sorted(grades, key=lambda reason: reason.state is not State.OPEN)[:1])
-    # What was seen stands before what nobody mentioned.
-    found.sort(key=lambda reason: (reason.kind, reason.name) in standing.assumed)
-    return tuple({id(reason): reason for reason in found}.values())[:MOST_REASONS]
+        others = sorted(grades, key=lambda reason: reason.state is not State.OPEN)[:1]
+    return Grounds(
+        faults,
+        forgiven,
+        lifts,
+        frozenset((reason.kind, reason.name) for reason in deciding),
+        tuple(others[:MOST_REASONS]),
+        losses,
+        gains,
+        best,
+        frozenset(standing.assumed),
+    )
 
 
 def _most_first(reasons: Sequence[Reason], amount_of: Callable[[Reason], Decimal]) -> list[Reason]:

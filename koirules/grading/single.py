@@ -18,7 +18,7 @@ from koirules.grading.silence import SilenceFiller
 from koirules.measures.deriving import Measurer
 from koirules.results.decisions import Decision
 from koirules.results.parts_read import keys_needed, traits_beneath
-from koirules.results.reason import Given, Reason, Reasons, State, Told
+from koirules.results.reason import Given, Grounds, Reason, Reasons, State, Told
 from koirules.results.record import Record
 from koirules.results.result import Contribution, Result, SectionResult
 from koirules.standard.measured import constant_settings, needed_for
@@ -269,9 +269,9 @@ class _Fish:
         """What was read, by names."""
         return self.grader.reasoner.seen(about, self.trace, self.record.readings)
 
-    def main_reasons(self, reasons: Sequence[Reason]) -> tuple[Reason, ...]:
-        """The two or three that mattered most, most first."""
-        from koirules.explain.choosing import Standing, main_reasons
+    def grounds(self, reasons: Sequence[Reason]) -> Grounds:
+        """Those that decided and that weighed most."""
+        from koirules.explain.choosing import Standing, grounds_of
 
         teller, trace = self.grader.reasoner.teller, self.trace
         best, worst = _ends(trace.possible)
@@ -285,7 +285,7 @@ class _Fish:
             if any(trait.name in assumed for trait in teller.traits_of(part_key(part)))
         }
         standing = Standing(self.grader.grades, best, worst, best_by_points, worst_by_points, asks_more, rest)
-        return main_reasons(tuple(reasons), standing)
+        return grounds_of(tuple(reasons), standing)
 
     def nearest_changes(self) -> NearestChanges:
         """The smallest changes that would have given another grade."""

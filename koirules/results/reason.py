@@ -191,6 +191,54 @@ class Reason(tuple[Given, Tale]):
         return self.score_most - self.score_high
 
 
+@frozen
+class Grounds:
+    """Why a fish has the grade that it has, what decided apart from what weighed.
+
+    faults: all that bite, also where the score alone gives that grade. forgiven: faults whose `except` held them back. lifts:
+    those that decided. decided: those of the faults and lifts without which the grade would be another, by kind and name. others:
+    what is open or missing. losses, gains: the criteria that cost most, and that gave most. assumed: the parts that read
+    what nobody mentioned, by kind and name.
+    """
+
+    faults: tuple[Reason, ...] = ()
+    forgiven: tuple[Reason, ...] = ()
+    lifts: tuple[Reason, ...] = ()
+    decided: frozenset[tuple[str, str]] = frozenset()
+    others: tuple[Reason, ...] = ()
+    losses: tuple[Reason, ...] = ()
+    gains: tuple[Reason, ...] = ()
+    gains_first: bool = False
+    assumed: frozenset[tuple[str, str]] = frozenset()
+
+    @property
+    def every(self) -> tuple[Reason, ...]:
+        """All of them, what mattered most first; what was seen stands before what nobody mentioned."""
+        weighed = (*self.gains, *self.losses) if self.gains_first else (*self.losses, *self.gains)
+        found = [*self.faults, *self.forgiven, *self.lifts, *self.others, *weighed]
+        return tuple(sorted(found, key=lambda reason: (reason.kind, reason.name) in self.assumed))
+
+    @property
+    def first(self) -> str:
+        """In a few words: all faults that bite, else what mattered most; "" where nothing did."""
+        return self._told(self.faults or self.every[:1])
+
+    @property
+    def words(self) -> str:
+        """All of them as one line: what decided is marked, and losses and gains are told apart."""
+        return self._told(self.every)
+
+    def _told(self, reasons: Sequence[Reason]) -> str:
+        sides = {id(reason): "lost: " for reason in self.losses} | {id(reason): "gained: " for reason in self.gains}
+        told: list[str] = []
+        side = ""
+        for reason in reasons:
+            before, side = side, sides.get(id(reason), "")
+            mark = " (decides)" if (reason.kind, reason.name) in self.decided else ""
+            told.append(f"{side if side != before else ''}{reason.words}{mark}")
+        return "; ".join(told)
+
+
 class Reasons(Sequence[Reason]):
     """The reasons of one fish in the order of the rule file: worked out, and each put together when it is looked at."""
 

@@ -14,7 +14,7 @@ from attrs import field, frozen
 from koirules.results.course import Fate, Step
 from koirules.results.decisions import Decision
 from koirules.results.look_again import LookAgain
-from koirules.results.reason import Reason
+from koirules.results.reason import Grounds, Reason
 
 if TYPE_CHECKING:
     from koirules.candidates.changes import NearestChanges
@@ -56,8 +56,8 @@ class Behind(Protocol):
     def reasons(self) -> Sequence[Reason]:
         """Every reason, in the order of the rule file."""
 
-    def main_reasons(self, reasons: Sequence[Reason]) -> tuple[Reason, ...]:
-        """The two or three that mattered most, most first."""
+    def grounds(self, reasons: Sequence[Reason]) -> Grounds:
+        """Those that decided and that weighed most."""
 
     def nearest_changes(self) -> NearestChanges:
         """The smallest changes that would have given another grade."""
@@ -181,15 +181,21 @@ class Result:
         return known
 
     @cached_property
+    def grounds(self) -> Grounds:
+        """What decided, and what weighed most, apart from each other."""
+        return Grounds() if self._behind is None else self._behind.grounds(self.reasons)
+
+    @property
     def main_reasons(self) -> tuple[Reason, ...]:
-        """The two or three reasons that mattered most, most first."""
-        return () if self._behind is None else self._behind.main_reasons(self.reasons)
+        """All faults that bite and that were forgiven, then the two or three other reasons that mattered most, most first."""
+        return self.grounds.every
 
     @property
     def why(self) -> str:
-        """The main reasons as one line."""
-        words = [reason.words for reason in self.main_reasons]
-        return "; ".join([f"placed nowhere: {self.outside}", *words] if self.outside else words)
+        """The main reasons as one line: what decided is marked, and losses and gains are told apart."""
+        words = self.grounds.words
+        outside = f"placed nowhere: {self.outside}" if self.outside else ""
+        return "; ".join(part for part in (outside, words) if part)
 
     def nearest_changes(self) -> NearestChanges:
         """The smallest changes that would have given the next better grade, or lost the best one (nearest_changes.py)."""

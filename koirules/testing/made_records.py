@@ -21,6 +21,7 @@ from koirules.vocabulary.kinds import (
     YesNo,
     shortest,
 )
+from koirules.vocabulary.quantities import may_be_part_of_one
 from koirules.vocabulary.traits import Trait
 
 _MISSING, _UNSURE, _AT_AN_END = 0.2, 0.15, 0.2
@@ -63,7 +64,9 @@ def _cell(kind: Kind, random: Random, share: float) -> str:
             return " to ".join(str(value) for value in sorted(values))
         case Number():
             numbers = sorted(_number(kind, random) for _ in range(2 if unsure else 1))
-            return " to ".join(shortest(value) for value in numbers)
+            # A bare share of at most 1 could be a part of one, and is refused.
+            unit = " %" if may_be_part_of_one(kind) else ""
+            return " to ".join(f"{shortest(value)}{unit}" for value in numbers)
         case Label():
             return random.choice(_LABELS)
         case Colours():

@@ -21,6 +21,7 @@ from koirules.vocabulary.kinds import (
     YesNo,
     shortest,
 )
+from koirules.vocabulary.quantities import may_be_part_of_one
 from koirules.vocabulary.traits import Trait
 
 
@@ -50,7 +51,9 @@ def values(kind: Kind, *, unsure: bool = True) -> st.SearchStrategy[str]:
         case Count(high):
             return _between(st.integers(0, high).map(Decimal), unsure)
         case Number(_, low, high):
-            return _between(st.decimals(low, high, places=_places(kind), allow_nan=False), unsure)
+            found = _between(st.decimals(low, high, places=_places(kind), allow_nan=False), unsure)
+            # A bare share of at most 1 could be a part of one, and is refused.
+            return found.map(lambda text: f"{text} %") if may_be_part_of_one(kind) else found
         case Label():
             return st.sampled_from(("mill pond", "line A", "7"))
         case Colours():

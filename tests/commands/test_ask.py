@@ -49,7 +49,7 @@ def rows(path="lot.csv"):
 def test_a_fish_is_asked_about_until_it_is_settled_and_the_reason_is_told_in_one_line():
     told = ask("\n1\nq\n")
     assert "1: spine? 1 bent, 2 slight, 3 straight > bent." in told
-    assert "1: cull, score 0 to 100; bent spine: no better than cull. 1 question." in told
+    assert "1: cull, score 0 to 100; bent spine: no better than cull (decides). 1 question." in told
     assert "Next fish: name, or Enter for 2" in told
     assert "lot.csv: 1 fish, 1 settled." in told
     assert "not an instruction to kill" in told and "wet hands" in told

@@ -47,7 +47,7 @@ def test_grade_prints_every_fish_its_reasons_and_the_totals():
     result = run(*GRADE)
     assert result.exit_code == 0
     lines = [line.split() for line in result.output.splitlines()]
-    assert ["1", "keep", "100", "tail", "stem:", "strong,", "10", "of", "10"] in lines
+    assert ["1", "keep", "100", "gained:", "tail", "stem:", "strong,", "10", "of", "10"] in lines
     assert "bent spine: no better than cull" in result.output
     assert "keep or cull" in result.output
     assert ["keep", "1"] in lines

@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 import koirules
 from koirules.records.safe_text import for_csv
 from koirules.report.result_files import WRITERS, About, check_result_path, write_results
-from koirules.results.reason import Given, Reason, State, Told
+from koirules.results.reason import Given, Grounds, Reason, State, Told
 from koirules.results.result import Result, SectionResult
 
 ABOUT = About(
@@ -73,8 +73,8 @@ class Behind:
     def reasons(self):
         return self._reasons
 
-    def main_reasons(self, reasons):
-        return reasons
+    def grounds(self, reasons):
+        return Grounds(others=tuple(reasons))
 
     def contributions(self, result):
         return ()
@@ -147,6 +147,10 @@ def test_a_json_file_holds_the_same_with_numbers_lists_and_reasons(tmp_path):
     assert whole["cautions"] == ["Handle each fish briefly."]
     settled, still_open = whole["results"]
     of_the_batch = [
+        "decided",
+        "forgiven",
+        "losses",
+        "gains",
         "outside",
         "look_again",
         "decision",

@@ -160,3 +160,43 @@ def test_a_remark_inside_a_condition_is_no_part_of_the_reason():
     text = 'standard "x" edition 1\ntrait a as yes or no\ngrade keep if a is # no "remark"\n  yes # none\ngrade cull otherwise'
     keep, _ = koirules.read_standard(text).grade({"a": "yes"}).reasons
     assert keep.words == "keep: yes, a is yes"
+
+
+FAULTY = """standard "Tin Bucket, faults" edition 1
+trait bent as yes or no
+trait specks as count up to 9
+trait small as yes or no
+trait edge as scale blurred < fair < sharp
+trait shoulders as scale weak < strong
+fault bent "bent spine" if bent: no better than sell
+fault specked "specks" if specks at least 1 except small: no better than hold
+section body worth 100
+points edge "edge" weight 3 by edge: blurred gives 0, fair gives 5, sharp gives 10
+points shoulders "shoulders" by shoulders: weak gives 0, strong gives 10
+grade keep if score at least 75
+grade hold if score at least 40
+grade sell otherwise
+"""
+
+
+@pytest.mark.parametrize(
+    ("record", "why"),
+    [
+        # The score alone gives the grade that the first fault allows, and a worse one than the second: both are named.
+        (
+            {"bent": "yes", "specks": 2, "small": "no", "edge": "blurred", "shoulders": "weak"},
+            "bent spine: no better than sell; specks: no better than hold; lost: edge: blurred, 0 of 10; shoulders: weak, 0 of 10",
+        ),
+        (
+            {"bent": "yes", "specks": 2, "small": "no", "edge": "sharp", "shoulders": "strong"},
+            "bent spine: no better than sell (decides); specks: no better than hold",
+        ),
+        (
+            {"bent": "no", "specks": 2, "small": "yes", "edge": "sharp", "shoulders": "weak"},
+            "specks: held back, since small; gained: edge: sharp, 10 of 10; lost: shoulders: weak, 0 of 10",
+        ),
+    ],
+)
+def test_faults_that_bite_stand_first_what_decided_is_marked_and_losses_stand_apart_from_gains(record, why):
+    result = koirules.read_standard(FAULTY).grade(record)
+    assert result.why == why

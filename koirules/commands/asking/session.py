@@ -303,7 +303,7 @@ class Session:
         titles = shown_titles(self.standard)
         asked = counted(len(self.book.steps_of(fish)), "question")
         graded = " or ".join(titles[name] for name in result.possible)
-        why = f"; {result.main_reasons[0].words}" if result.main_reasons else ""
+        why = f"; {result.grounds.first}" if result.grounds.first else ""
         open_still = "" if result.grade is not None else " (not settled; nothing more can be told)"
         say(f"{fish}: {graded}{open_still}, score {score_words(result)}{why}. {asked}.")
 
