@@ -171,7 +171,7 @@ trait shoulders as scale weak < strong
 fault bent "bent spine" if bent: no better than sell
 fault specked "specks" if specks at least 1 except small: no better than hold
 section body worth 100
-points edge "edge" weight 3 by edge: blurred gives 0, fair gives 5, sharp gives 10
+points edge "rim" weight 3 by edge: blurred gives 0, fair gives 5, sharp gives 10
 points shoulders "shoulders" by shoulders: weak gives 0, strong gives 10
 grade keep if score at least 75
 grade hold if score at least 40
@@ -185,7 +185,7 @@ grade sell otherwise
         # The score alone gives the grade that the first fault allows, and a worse one than the second: both are named.
         (
             {"bent": "yes", "specks": 2, "small": "no", "edge": "blurred", "shoulders": "weak"},
-            "bent spine: no better than sell; specks: no better than hold; lost: edge: blurred, 0 of 10; shoulders: weak, 0 of 10",
+            "bent spine: no better than sell; specks: no better than hold; lost: rim: blurred, 0 of 10; shoulders: weak, 0 of 10",
         ),
         (
             {"bent": "yes", "specks": 2, "small": "no", "edge": "sharp", "shoulders": "strong"},
@@ -193,7 +193,7 @@ grade sell otherwise
         ),
         (
             {"bent": "no", "specks": 2, "small": "yes", "edge": "sharp", "shoulders": "weak"},
-            "specks: held back, since small; gained: edge: sharp, 10 of 10; lost: shoulders: weak, 0 of 10",
+            "specks: held back, since small; gained: rim: sharp, 10 of 10; lost: shoulders: weak, 0 of 10",
         ),
     ],
 )
