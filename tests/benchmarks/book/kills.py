@@ -44,8 +44,9 @@ def main(kills: int) -> None:
                 looks = book.db.execute("SELECT count(*) FROM looks").fetchone()[0]
                 if book.damage() or looks % ROWS:
                     sys.exit(f"kill {number}: {looks} looks, {book.damage()}")
-            if subprocess.run(words, capture_output=True, check=False).returncode:
-                sys.exit(f"kill {number}: the file cannot be entered again")
+            again = subprocess.run(words, capture_output=True, text=True, check=False)
+            if again.returncode:
+                sys.exit(f"kill {number}: the file cannot be entered again: {again.stderr}")
         with Book.open(path) as book:
             looks = book.db.execute("SELECT count(*) FROM looks").fetchone()[0]
         print(
