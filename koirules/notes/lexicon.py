@@ -42,7 +42,7 @@ SKIPPED = _words(
     "really quite rather pretty so too well oh ah hm hmm ok okay now still nice nicely lovely beautiful definitely clearly "
     "simply only real little bit slightly somewhat fish my for me and but i see got having shows show showing looks look "
     "sit sits lies lie which yes yeah deal has can covered covers by completely fully entirely visible present plainly "
-    "there already again overall basically"
+    "there already again overall basically enough after"
 )
 """Words that may stand inside of a phrase or beside it, and say nothing."""
 

@@ -104,7 +104,7 @@ def test_a_file_of_notes_becomes_records_with_what_was_not_understood():
     ]
     graded = CliRunner().invoke(main, ["grade", "page.koi", "lot.csv"])
     assert graded.exit_code == 1
-    assert "read again" in graded.output
+    assert "Read again 1 fish, not understood: 2: splendid" in graded.output
     direct = CliRunner().invoke(main, ["grade", "page.koi", "notes.txt"])
     assert direct.output == graded.output
 

@@ -22,6 +22,7 @@ _MOST_OUTSIDE = 20
 _MOST_LOOKED_AT = 20
 _MOST_IN_SHORT = 3
 _BEST = 10
+_MOST_UNREAD = 10
 _FEW = 4
 """A batch of so few fish is listed in full."""
 
@@ -39,6 +40,7 @@ def tell_batch(standard: Standard, batch: Graded, *, as_recorded: bool, in_full:
     listed = list(batch.results) if as_recorded else best_first(standard.grades, batch.results)
     tell_alerts(batch.outcome.alerts)
     tell_outside(batch.results)
+    tell_unread(batch.results)
     if is_short(batch, as_recorded=as_recorded, in_full=in_full):
         print_short_totals(standard, batch)
         tell_rounds_in_short(batch.outcome.rounds)
@@ -180,7 +182,6 @@ def print_totals(standard: Standard, batch: Graded) -> None:
         for possible, count in still_open.most_common():
             click.echo(f"    {count:>3} could be {' or '.join(titles[name] for name in possible)}")
     _print_silence(batch.results)
-    _print_unread(batch.results)
     _print_decided(titles, batch)
 
 
@@ -199,14 +200,16 @@ def unread_in(results: Sequence[Result]) -> list[Result]:
     return [result for result in results if result.labels.get(UNREAD)]
 
 
-def _print_unread(results: Sequence[Result]) -> None:
+def tell_unread(results: Sequence[Result]) -> None:
+    """Print which fish are to be read again, since something that was said of them was not understood."""
     from koirules.notes.sheet import UNREAD
 
     found = unread_in(results)
     if found:
-        click.echo(f"  read again, since something was not understood: {len(found)}")
-    for result in found:
-        click.echo(f"    {shown(f'{result.fish}: {result.labels[UNREAD]}')}")
+        told = "; ".join(f"{result.fish}: {result.labels[UNREAD]}" for result in found[:_MOST_UNREAD])
+        more = f"; and {len(found) - _MOST_UNREAD:,} more" if len(found) > _MOST_UNREAD else ""
+        fish = counted(len(found), "fish", "fish")
+        click.echo(click.style(wrapped(shown(f"Read again {fish}, not understood: {told}{more}")), bold=True))
 
 
 def _print_decided(titles: dict[str, str], batch: Graded) -> None:
