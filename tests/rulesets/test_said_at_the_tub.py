@@ -1,5 +1,6 @@
 """The example of notes: what was said, the records and the results that stand beside it are what the commands make of it."""
 
+import csv
 import shutil
 from pathlib import Path
 
@@ -20,6 +21,16 @@ def test_the_notes_come_to_the_records_and_results_beside_them(tmp_path, monkeyp
     graded = CliRunner().invoke(main, ["grade", "standard.koi", "lot.csv", "--out", "results.csv"])
     assert graded.exit_code == 1
     assert "39: quite splendid" in graded.output
-    for name in ("lot.csv", "results.csv"):
-        # After a change that was meant: run the two commands of the README, then read what changed.
-        assert Path(name).read_text(encoding="utf-8") == (FOLDER / name).read_text(encoding="utf-8")
+    # After a change that was meant: run the two commands of the README, then read what changed.
+    assert Path("lot.csv").read_text(encoding="utf-8") == (FOLDER / "lot.csv").read_text(encoding="utf-8")
+    assert grades(Path("results.csv")) == grades(FOLDER / "results.csv")
+    rows = {row["fish"]: row for row in grades(Path("results.csv"))}
+    assert rows["2"]["possible"] == "hold|sell"  # red over one eye, nobody said which
+    assert (rows["7"]["grade"], rows["40"]["grade"]) == ("keep", "pond")  # the second look counts; bent
+
+
+def grades(path):
+    """What stands in a file of results, without the words of its reasons."""
+    kept = ("fish", "grade", "possible", "score", "score_low", "score_high", "verdict", "unread")
+    rows = csv.DictReader(path.read_text(encoding="utf-8").splitlines())
+    return [{name: row[name] for name in kept} for row in rows]
