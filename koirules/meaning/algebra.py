@@ -53,8 +53,11 @@ class Ends(NamedTuple, Generic[V]):
         return self.first is self.second
 
 
-class Algebra(Protocol[V]):
-    """The primitive operations. Each takes and gives values of one record (or of every row, or of every fish at once)."""
+class OperatorAlgebra(Protocol[V]):
+    """The primitive operations that operators and grades are made of.
+
+    Each takes and gives values of one record, of every row, or of every fish at once.
+    """
 
     def constant(self, value: Any) -> V:
         """A number, a truth or a text that is the same for every record."""
@@ -83,17 +86,11 @@ class Algebra(Protocol[V]):
     def millionths(self, a: V) -> V:
         """A number in whole millionths, rounded half up: floor(1000000 a + 1/2), in doubles."""
 
-    def divide_down(self, a: V, by: int) -> V:
-        """The whole number floor(a / by) of a whole number; by: above 0."""
-
     def least(self, *parts: V) -> V:
         """The smallest of some numbers."""
 
     def most(self, *parts: V) -> V:
         """The largest of some numbers."""
-
-    def total(self, *parts: V) -> V:
-        """The sum of some whole numbers."""
 
     def count(self, *parts: V) -> V:
         """How many of some truths hold."""
@@ -139,6 +136,16 @@ class Algebra(Protocol[V]):
 
     def missing(self, a: V) -> V:
         """Whether no text was recorded."""
+
+
+class Algebra(OperatorAlgebra[V], Protocol[V]):
+    """All primitive operations: those of which criteria, sections and the score are made, too."""
+
+    def divide_down(self, a: V, by: int) -> V:
+        """The whole number floor(a / by) of a whole number; by: above 0."""
+
+    def total(self, *parts: V) -> V:
+        """The sum of some whole numbers."""
 
     def hundredths(self, a: V) -> V:
         """Whole hundredths as a number: a / 100, in doubles."""

@@ -15,12 +15,12 @@ from typing import Any
 
 from attrs import field, frozen
 
-from koirules.meaning.algebra import PLAIN, Algebra, Ends, ends_of
+from koirules.meaning.algebra import PLAIN, Ends, OperatorAlgebra, ends_of
 
 LIMIT = 1_000_000.0
 """A value beyond this on either side of 0 is not recorded: any number at all."""
 
-M = Algebra[Any]
+M = OperatorAlgebra[Any]
 E = Ends[Any]
 
 

@@ -6,6 +6,9 @@ that the judge does not know, a unit without a factor, an example that cannot be
 
 from __future__ import annotations
 
+import inspect
+import pickle
+
 import polars as pl
 import pytest
 import z3
@@ -176,6 +179,19 @@ def test_a_complete_record_comes_to_the_same_by_both_functions(
     assert sure is not None
     bits = sum(1 << place for place, states in enumerate(trace.limits) if states[4])
     assert sure[:4] == (trace.possible, trace.score[0], tuple(low for low, _ in trace.sections), bits)
+
+
+def test_generated_source_can_be_shown_and_holds_no_text_of_the_rule_file(loaded: koirules.Standard) -> None:
+    for run in (loaded.grader.evaluator.run_whole, loaded.grader.complete.run):
+        source = inspect.getsource(run)
+        assert source.startswith("def run(record")
+        assert "'" not in source
+        assert '"' not in source
+
+
+def test_rows_are_pickled_as_what_they_are() -> None:
+    for row in (*OPERATIONS.values(), *AGGREGATES.values()):
+        assert pickle.loads(pickle.dumps(row)) is row
 
 
 @pytest.mark.parametrize("records", [COMPLETE, OPEN, [*COMPLETE, *OPEN]], ids=["complete", "open", "both"])

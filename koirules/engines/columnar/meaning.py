@@ -8,8 +8,7 @@ from functools import reduce
 from typing import TYPE_CHECKING, Any, assert_never
 
 from koirules.engines.columnar.values import End, Millionths, Pair, divided, filled
-from koirules.meaning.algebra import PLAIN, Algebra, Ends
-from koirules.meaning.curves import Shape
+from koirules.meaning.algebra import PLAIN, Ends, OperatorAlgebra
 from koirules.meaning.operators import Operation
 
 if TYPE_CHECKING:
@@ -111,17 +110,11 @@ class _Columns:
         number = filled(a)
         return PLAIN.millionths(number) if not _is_column(number) else (1_000_000.0 * number + 0.5).floor()
 
-    def divide_down(self, a: End, by: int) -> Any:
-        return filled(a) // by
-
     def least(self, *parts: End) -> Any:
         return _extreme("min", [filled(part) for part in parts])
 
     def most(self, *parts: End) -> Any:
         return _extreme("max", [filled(part) for part in parts])
-
-    def total(self, *parts: End) -> Any:
-        return total([filled(part) for part in parts])
 
     def count(self, *parts: End) -> Any:
         return total([_counted(part) for part in parts])
@@ -170,14 +163,8 @@ class _Columns:
     def missing(self, a: Any) -> Any:
         return a.is_null() if _is_column(a) else a is None
 
-    def hundredths(self, a: End) -> Any:
-        return self.divide(a, 100.0)
 
-    def points(self, shape: Shape, read: Ends[Any]) -> Ends[Any]:
-        raise NotImplementedError
-
-
-COLUMNS: Algebra[Any] = _Columns()
+COLUMNS: OperatorAlgebra[Any] = _Columns()
 
 
 class Comparison(Enum):

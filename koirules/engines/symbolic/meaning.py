@@ -18,8 +18,7 @@ from attrs import field, frozen
 from koirules.engines.symbolic.arithmetic import Arithmetic
 from koirules.engines.symbolic.numbers import Num, Whole, known
 from koirules.engines.symbolic.values import Bits, Cases, Logic, Pair
-from koirules.meaning.algebra import Algebra, Ends
-from koirules.meaning.curves import Shape
+from koirules.meaning.algebra import Ends, OperatorAlgebra
 from koirules.meaning.operators import Operation
 
 MOST_READINGS = 200_000
@@ -40,7 +39,7 @@ class Meaning:
     _kept: list[Any] = field(factory=list)
 
     @property
-    def terms(self) -> Algebra[Any]:
+    def terms(self) -> OperatorAlgebra[Any]:
         """The value algebra of this context."""
         return _Terms(self.arithmetic, self.logic)
 
@@ -132,17 +131,11 @@ class _Terms:
     def millionths(self, a: Any) -> Any:
         return Whole(self.add(self.multiply(1_000_000.0, a), 0.5))
 
-    def divide_down(self, a: Any, by: int) -> Any:
-        raise NotImplementedError
-
     def least(self, *parts: Any) -> Any:
         return self.arithmetic.extreme("min", [_number(part) for part in parts])
 
     def most(self, *parts: Any) -> Any:
         return self.arithmetic.extreme("max", [_number(part) for part in parts])
-
-    def total(self, *parts: Any) -> Any:
-        raise NotImplementedError
 
     def count(self, *parts: Any) -> Any:
         sure = sum(part is True for part in parts)
@@ -191,32 +184,16 @@ class _Terms:
             return self.logic.chosen(test, one, other)
         return self.arithmetic.choose(test, _number(one), _number(other))
 
-    def common(self, a: Any, b: Any) -> Any:
-        raise NotImplementedError("sets are tabled")
-
-    def either(self, a: Any, b: Any) -> Any:
-        raise NotImplementedError("sets are tabled")
-
     def meets(self, a: Bits, b: int) -> Any:
         return self.logic.some([truth for i, truth in enumerate(a.truths) if b >> i & 1])
 
-    def lowest(self, a: Any) -> Any:
-        raise NotImplementedError("sets are tabled")
+    def _tabled(self, *_: Any) -> Any:
+        raise AssertionError("levels and texts are tabled (`Meaning.applied`)")
 
-    def halved(self, a: Any) -> Any:
-        raise NotImplementedError("sets are tabled")
+    common = either = lowest = halved = missing = _tabled
 
     def members(self, a: Bits) -> Any:
         return self.count(*a.truths)
-
-    def missing(self, a: Any) -> Any:
-        raise NotImplementedError("texts are tabled")
-
-    def hundredths(self, a: Any) -> Any:
-        return self.divide(a, 100.0)
-
-    def points(self, shape: Shape, read: Ends[Any]) -> Ends[Any]:
-        raise NotImplementedError
 
 
 def _number(value: Any) -> Num:
