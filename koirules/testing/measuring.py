@@ -11,6 +11,8 @@ from koirules.api import Standard, read_standard
 from koirules.plugins import Registry
 from koirules.problems import StandardError
 from koirules.results.record import Record
+from koirules.standard.derivations import TypedFormula
+from koirules.standard.measured import measures_of, unsound_formulas
 from koirules.testing.made_records import made_records
 from koirules.testing.whole_rules import whole_rules
 from koirules.vocabulary.kinds import Kind, words_of
@@ -28,6 +30,11 @@ def of_measures(variety: Variety, registry: Registry, number: int) -> Iterator[s
     Sound: a trait that is derived while an input is missing, or not sure, holds what is derived of the same fish in full.
     What only helps a measure to be more exact (`helped_by`) stays as it is.
     """
+    for problem in unsound_formulas(variety):
+        yield f"{problem.cause} {problem.mend}"
+    for typed in measures_of(variety):
+        if isinstance(typed, TypedFormula) and not typed.inputs:
+            yield f'the formula of "{typed.trait.name}" names no trait: what never changes is a constant'
     derived = [name for measure in variety.measures for name in outputs_of(measure)]
     if not derived:
         return

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from koirules.vocabulary.kinds import Choice, Label, Number
+from koirules.vocabulary.kinds import Choice, Label, Number, YesNo, words_of
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.spoken import said, skin_said
 from koirules.vocabulary.traits import Better, Trait, Variety, Vocabulary
 from koirules.vocabulary.units import Dimension
+from koirules.vocabulary.words import OPERATOR_WORDS
 
 _LONGEST_TITLE = 60
 _SHORTEST_TELLING = 20
@@ -26,6 +27,9 @@ def of_vocabulary(vocabulary: Vocabulary) -> Iterator[str]:
         yield f"{what} has no trait and includes none"
     for trait in vocabulary.traits:
         yield from _of_trait(trait)
+        for word in () if isinstance(trait.kind, YesNo) else words_of(trait.kind):
+            if word in OPERATOR_WORDS:
+                yield f'"{word}", a word of the trait "{trait.name}", is an operator of the rule language: choose another'
 
 
 def of_variety(variety: Variety) -> Iterator[str]:

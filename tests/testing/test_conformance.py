@@ -16,11 +16,15 @@ from attrs import evolve
 from koirules import builtin
 from koirules.plugins import registry_with
 from koirules.testing import check_plugin, conformance, findings
+from koirules.testing.importing import of_import
+from koirules.testing.measuring import of_measures
+from koirules.testing.wording import of_vocabulary
 from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo
+from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.traits import Better, Trait, Variety, Vocabulary
 from koirules.vocabulary.units import UNITS
-from tests.plugins.invented import Gives
+from tests.plugins.invented import Gives, lace
 
 TOLD = "Look from above in even light, and write what you see."
 SOUND = Trait("shine", "metallic shine", Scale(("dull", "fair", "good")), Better.MORE, describe=TOLD)
@@ -270,3 +274,35 @@ def test_a_heavy_import_is_named(on_disk: Any) -> None:
 def test_a_module_that_only_imports_here_is_told(on_disk: Any) -> None:
     module = on_disk("import sys\nif 'pytest' not in sys.modules: raise RuntimeError('only in a test')")
     assert "cannot be imported in a new Python: RuntimeError: only in a test" in only(module)
+
+
+def test_words_that_are_operators_and_formulas_of_nothing_are_told() -> None:
+    word = Trait(
+        "tone", "tone of the net", Scale(("within", "clear")), describe="How clear the net is, seen from above."
+    )
+    told = [*of_vocabulary(lace(word, describe="Net over white."))]
+    assert told == ['"within", a word of the trait "tone", is an operator of the rule language: choose another']
+    share = Trait("tone", "tone of the net", Count(9), describe="How many lines of the net are clear, seen from above.")
+    plain = lace(share, describe="Net over white.", measures=(Formula("tone", "1"),))
+    registry = registry_with(Gives(plain))
+    assert [*of_measures(registry.varieties["lace"], registry, 2)][:1] == [
+        'the formula of "tone" names no trait: what never changes is a constant'
+    ]
+
+
+def test_an_import_that_is_slow_or_not_declared_is_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    waits = "import time\nend = time.process_time() + 0.4\nwhile time.process_time() < end: pass\n"
+    code = f"import attrs\n{waits}\ndef f():\n    import z3\n"
+    (tmp_path / "invented_slow.py").write_text(code, encoding="utf-8")
+    info = tmp_path / "invented_slow-1.dist-info"
+    info.mkdir()
+    (info / "METADATA").write_text(
+        "Metadata-Version: 2.1\nName: invented-slow\nVersion: 1\nRequires-Dist: attrs\n", "utf-8"
+    )
+    (info / "entry_points.txt").write_text("[koirules]\nslow = invented_slow\n", encoding="utf-8")
+    monkeypatch.syspath_prepend(tmp_path)
+    module = importlib.import_module("invented_slow")
+    told = [*of_import(module)]
+    assert any("every command waits for it" in one for one in told)
+    assert "invented_slow imports z3, but its distribution does not depend on z3-solver" in told
+    assert len(told) == 2
