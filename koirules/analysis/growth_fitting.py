@@ -6,7 +6,7 @@ file and what is to be borne in mind.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Decimal
 
 from attrs import frozen
@@ -14,10 +14,11 @@ from attrs import frozen
 from koirules.measures.growing_maps import area_without_sashi
 from koirules.measures.growth_fit import FEW, LEAST_CHANGE, Fit, GrowthFit, Look, fit_growth
 from koirules.results.record import Record
-from koirules.standard.check.growing import COEFFICIENTS, EXPONENT, LENGTH, WHITE
+from koirules.standard.check.growing import COEFFICIENTS, EXPONENT, LENGTH, SIDES, WHITE
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import Span
+from koirules.vocabulary.traits import Trait
 
 METHOD = (
     "ordinary least squares through the origin over logarithms of what changed between two looks at the same fish; the "
@@ -36,10 +37,11 @@ class GrowthOfFish:
     cautions: tuple[str, ...]
 
 
-def growth_of(records: Sequence[Record]) -> GrowthOfFish:
+def growth_of(records: Sequence[Record], traits: Mapping[str, Trait]) -> GrowthOfFish:
     """Fit growth to records, each a look at a fish on a day; those without a day, or without a sure length, say nothing."""
-    fit = fit_growth([look for record in records if (look := _look(record)) is not None])
-    found = [(EXPONENT, fit.exponent), (WHITE, fit.white)]
+    covers = [trait.name for trait in traits.values() if trait.white_from_sides]
+    fit = fit_growth([look for record in records if (look := _look(record, covers)) is not None])
+    found = [(EXPONENT, fit.exponent), (WHITE, fit.white), (SIDES, fit.sides)]
     settings = [line for name, one in found if one is not None and (line := setting_line(name, one)) is not None]
     return GrowthOfFish(fit, tuple(settings), tuple(_cautions(fit)))
 
@@ -61,13 +63,20 @@ def setting_line(name: str, fit: Fit) -> str | None:
     return f'setting {name} = {shortest(value)}{stretch} "{told}"'
 
 
-def _look(record: Record) -> Look | None:
+def _look(record: Record, covers: Sequence[str]) -> Look | None:
     length = _sure(record, LENGTH)
     if record.date is None or not length:
         return None
     ratio = _sure(record, "girth_ratio")
     girth = _sure(record, "girth") or (ratio * length if ratio else None)
-    return Look(record.fish, record.date, length, _sure(record, "weight"), girth, _area(record))
+    return Look(record.fish, record.date, length, _sure(record, "weight"), girth, _area(record), _cover(record, covers))
+
+
+def _cover(record: Record, covers: Sequence[str]) -> float | None:
+    """The share of red that was judged by eye; None where a map was drawn, which says more."""
+    if any(isinstance(reading, PatchMap) for reading in record.readings.values()):
+        return None
+    return next((cover for name in covers if (cover := _sure(record, name)) is not None), None)
 
 
 def _area(record: Record) -> float | None:
@@ -95,7 +104,7 @@ def _cautions(fit: GrowthFit) -> Iterator[str]:
             "Weight and girth do not agree on b: fish full of eggs or of food weigh more than their outline says, and a tape "
             "that is pulled says less. The setting goes by weight."
         )
-    for name, one in ((EXPONENT, exponent), (WHITE, fit.white)):
+    for name, one in ((EXPONENT, exponent), (WHITE, fit.white), (SIDES, fit.sides)):
         if one is not None:
             least, most, _ = COEFFICIENTS[name]
             if not least <= one.value <= most:

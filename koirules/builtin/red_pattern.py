@@ -41,6 +41,7 @@ PATTERN = (
         Better.TARGET,
         Growth.FALLS,
         "From above, fins left out: how much of the fish is red; half red is 50 %.",
+        white_from_sides=True,
     ),
     Trait(
         "steps",

@@ -15,7 +15,7 @@ from koirules.problems import Cell
 from koirules.problems.growth_fitting import too_few_looks
 from koirules.problems.measuring import measuring_needs
 from koirules.records.records import read_every_look
-from koirules.standard.check.growing import EXPONENT, WHITE
+from koirules.standard.check.growing import EXPONENT, SIDES, WHITE
 
 
 @click.command("growth")
@@ -26,14 +26,14 @@ def command(rules: str, records: str, as_json: bool) -> None:
     """Fit how fish grow to RECORDS of the same fish on several days, with the traits of RULES.
 
     RECORDS has the columns `fish` and `date`, a row for each look, with `length` and `weight` or `girth`, and maps such as
-    `hi_patches` where there are some. Prints the
+    `hi_patches` where there are some, or `hi_cover` by eye. Prints the
     coefficients of `grown to` with their uncertainty, and the lines that set them in a rule file.
     """
     standard = standard_from(rules)
     batch = read_every_look(Path(records), standard.traits)
     stop_if_refused(batch.problems)
     try:
-        found = growth_of(batch.records)
+        found = growth_of(batch.records, standard.traits)
     except ImportError as error:
         show_problems([measuring_needs(Cell(records), "the area of a map", error.name or str(error))])
         stop("Nothing was fitted.")
@@ -55,6 +55,8 @@ def _tell(found: GrowthOfFish) -> None:
     _tell_fit("by girth", fit.by_girth)
     click.echo(click.style(f"s, the share of new skin across the body that stays white ({WHITE})", bold=True))
     _tell_fit("by pattern", fit.white)
+    click.echo(click.style(f"w, by which red becomes less as white grows in from the sides ({SIDES})", bold=True))
+    _tell_fit("by eye", fit.sides)
     click.echo(click.style("For a rule file", bold=True))
     for line in found.settings:
         click.echo(line)
@@ -85,6 +87,7 @@ def _as_data(found: GrowthOfFish) -> dict[str, object]:
         f"{EXPONENT}_by_weight": _fit_as_data(fit.by_weight),
         f"{EXPONENT}_by_girth": _fit_as_data(fit.by_girth),
         f"{WHITE}_by_pattern": _fit_as_data(fit.white),
+        f"{SIDES}_by_eye": _fit_as_data(fit.sides),
         "settings": list(found.settings),
         "cautions": list(found.cautions),
     }

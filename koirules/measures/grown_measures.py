@@ -10,13 +10,13 @@ from attrs import define, field
 
 from koirules.measures.deriving import Measurer
 from koirules.measures.growing_maps import grown_maps
-from koirules.measures.growth import Grower, GrowthModel, across
+from koirules.measures.growth import Grower, GrowthModel, across, cover_by_eye
 from koirules.problems import RecordError
-from koirules.standard.check.growing import LENGTH, follows_length, is_raw
+from koirules.standard.check.growing import LENGTH, Growing, follows_length, is_raw
 from koirules.standard.derivations import inputs_of
 from koirules.standard.measured import constant_settings, needed_for
 from koirules.standard.parts import Rules, Setting
-from koirules.vocabulary.kinds import Count, Number
+from koirules.vocabulary.kinds import Count, Number, Patches
 from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import PlaceSet, Reading, Span
 
@@ -30,7 +30,8 @@ Row = tuple[Reading | None, ...]
 class MeasuresAhead:
     """Works out derived traits at one length.
 
-    target: the length in cm. keys: under which name each trait stands beside the record. inputs: what the measures read.
+    target: the length in cm. keys: under which name each trait stands beside the record. inputs: what the measures read, and
+    after it the traits of `by_eye`, which are told without a map as well: of each its name and on which maps it is measured.
     """
 
     target: float
@@ -39,6 +40,7 @@ class MeasuresAhead:
     model: GrowthModel
     growers: Mapping[str, Grower]
     inputs: tuple[str, ...]
+    by_eye: Mapping[str, frozenset[str]] = field(factory=dict)
     _found: dict[tuple[Row, Span], Mapping[str, Reading]] = field(factory=dict)
 
     @classmethod
@@ -55,7 +57,16 @@ class MeasuresAhead:
             if follows_length(trait) and trait.allometry is not None and isinstance(trait.kind, Number | Count)
         }
         wanted = frozenset(keys)
-        return cls(target, keys, Measurer(measures, rules.traits, constants, wanted), model, growers, tuple(raw))
+        growing = Growing(rules.traits, rules.measures)
+        by_eye = {
+            name: frozenset(
+                each.name for each in growing.inputs(rules.traits[name]) or () if isinstance(each.kind, Patches)
+            )
+            for name in keys
+            if rules.traits[name].white_from_sides
+        }
+        measurer = Measurer(measures, rules.traits, constants, wanted)
+        return cls(target, keys, measurer, model, growers, (*raw, *by_eye), by_eye)
 
     def rows(self, rows: Sequence[Row], lengths: Sequence[Span]) -> list[Mapping[str, Reading]]:
         """What each fish will have, by key. rows: of each what was recorded of the inputs, in their order."""
@@ -74,14 +85,14 @@ class MeasuresAhead:
         columns = {
             name: [row[i] for row in flat]
             for i, name in enumerate(self.inputs)
-            if any(row[i] is not None for row in flat)
+            if name not in self.by_eye and any(row[i] is not None for row in flat)
         }
         derived = self.measurer.derive(columns, len(flat))
         if derived.failed:
             raise RecordError(tuple(derived.failed))
         start = 0
-        for rows in variants:
-            found: dict[str, Reading] = {}
+        for rows, one in zip(variants, asked, strict=True):
+            found: dict[str, Reading] = dict(self._seen(*one))
             for trait, key in self.keys.items():
                 column = derived.columns.get(trait, [None] * len(flat))[start : start + len(rows)]
                 joined = _any_of(column)
@@ -89,6 +100,14 @@ class MeasuresAhead:
                     found[key] = joined
             start += len(rows)
             yield found
+
+    def _seen(self, row: Row, length: Span) -> Iterator[tuple[str, Reading]]:
+        """What is told of a fish without a map, by key."""
+        readings = dict(zip(self.inputs, row, strict=True))
+        for name, maps in self.by_eye.items():
+            reading = readings[name]
+            if isinstance(reading, Span) and all(readings[each] is None for each in maps):
+                yield self.keys[name], cover_by_eye(self.model, reading, length, self.target)
 
     def _variants(self, row: Row, length: Span) -> Iterator[Row]:
         """The rows that a row can become; the row itself for a fish that is that long already, none where nothing is known."""

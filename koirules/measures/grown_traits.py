@@ -10,9 +10,9 @@ from collections.abc import Mapping, Sequence
 from attrs import frozen
 
 from koirules.measures.grown_measures import MeasuresAhead
-from koirules.measures.growth import DEFAULT_EXPONENT, DEFAULT_WHITE, Grower, GrowthModel
+from koirules.measures.growth import DEFAULT_EXPONENT, DEFAULT_SIDES, DEFAULT_WHITE, Grower, GrowthModel
 from koirules.problems.quoting import in_words
-from koirules.standard.check.growing import EXPONENT, LENGTH, WHITE
+from koirules.standard.check.growing import EXPONENT, LENGTH, SIDES, WHITE
 from koirules.standard.growth_settings import grown_in, length_grown_to
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Grown
@@ -123,13 +123,26 @@ def growth_note(rules: Rules, settings: Mapping[str, Setting]) -> str:
         f"Figures for the fish grown to {words} come from a model: they are an estimate, not a promise. A fish that is that "
         "long already counts as it is. In the model, weight follows length to the power b, girth follows length to the power "
         f"(b - 1) / 2, and a share s of the new skin across the body stays white (b: {told[0]}; s: {told[1]})."
+        + (_without_a_map(settings) if any(source.of.trait.white_from_sides for source in asked) else "")
+    )
+
+
+def _without_a_map(settings: Mapping[str, Setting]) -> str:
+    """By what a share of red is told that was judged by eye."""
+    sides = model_of(settings).sides
+    low, high = (number_words(end, Numeric(None)) for end in sides)
+    told = low if low == high else f"from {low} to {high}, as is usual"
+    return (
+        " Where red was judged by eye and no map of it was drawn, its share goes as length to the power -w, since white grows in "
+        f"from the sides (w: {SIDES} = {told})."
     )
 
 
 def model_of(settings: Mapping[str, Setting]) -> GrowthModel:
     """The model of growth with the coefficients of a standard, or with those that are taken where it names none."""
-    exponent, white = settings.get(EXPONENT), settings.get(WHITE)
+    exponent, white, sides = settings.get(EXPONENT), settings.get(WHITE), settings.get(SIDES)
     return GrowthModel(
         DEFAULT_EXPONENT if exponent is None else float(exponent.value),
         DEFAULT_WHITE if white is None else float(white.value),
+        DEFAULT_SIDES if sides is None else Span(float(sides.value), float(sides.value)),
     )

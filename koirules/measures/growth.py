@@ -4,6 +4,10 @@ Weight follows length as W = a L^b. With the outline and the density kept, W is 
 and girth over length changes by q = (L2 / L1)^((b-3)/2) (worked out from the definition; Froese 2006, J. Appl. Ichthyol.
 22:241-253, for W = a L^b and its b). The share s of the skin that is new across the body comes in white, so that what was
 drawn at v across the body lies at v q^(-s); along the body a pattern keeps its place.
+
+Where only the share of red was judged by eye and no map was drawn, the share goes as (L2 / L1)^(-w), where w is by how much
+white grows in from the sides. It is a number of its own and does not follow from b: a pattern that fills the back of a fish of
+12 cm with room to spare looks small on the same fish at 60 cm (common practice, no source).
 """
 
 from __future__ import annotations
@@ -23,12 +27,17 @@ DEFAULT_WHITE = 1.0
 """s: all new skin of belly and flank is white (common practice, no source)."""
 
 
+DEFAULT_SIDES = Span(0.1, 0.25)
+"""Between which ends w lies: from 12 cm to 60 cm a red of 25 % becomes 17 % to 21 % (common practice, no source)."""
+
+
 @frozen
 class GrowthModel:
-    """exponent: b of W = a L^b. white: s, the share of the new girth that stays white."""
+    """exponent: b of W = a L^b. white: s, the share of the new girth that stays white. sides: w, by which cover becomes less."""
 
     exponent: float = DEFAULT_EXPONENT
     white: float = DEFAULT_WHITE
+    sides: Span = DEFAULT_SIDES
 
 
 def girth_gain(model: GrowthModel, length: float, target: float) -> float:
@@ -39,6 +48,13 @@ def girth_gain(model: GrowthModel, length: float, target: float) -> float:
 def across(model: GrowthModel, length: float, target: float) -> float:
     """What a distance across the body, as a share of the girth, is multiplied by: q^(-s)."""
     return float(girth_gain(model, length, target) ** -model.white)
+
+
+def cover_by_eye(model: GrowthModel, cover: Span, lengths: Span, target: float) -> Span:
+    """What a share of red that was judged by eye will be, to a millionth; a fish that is that long already stays as it is."""
+    least = cover.low * _ratio(lengths.low, target) ** -model.sides.high
+    most = cover.high * _ratio(lengths.high, target) ** -model.sides.low
+    return Span(_to_a_millionth(least), _to_a_millionth(most))
 
 
 @frozen
@@ -77,7 +93,11 @@ class Grower:
         return Span(self._held(low), self._held(high))
 
     def _held(self, value: float) -> float:
-        return min(max(floor(value * 1_000_000 + 0.5) / 1_000_000, self.least), self.most)
+        return min(max(_to_a_millionth(value), self.least), self.most)
+
+
+def _to_a_millionth(value: float) -> float:
+    return floor(value * 1_000_000 + 0.5) / 1_000_000
 
 
 def _ratio(length: float, target: float) -> float:

@@ -3,7 +3,8 @@
 Each is a line through the origin by ordinary least squares over logarithms, since a fish is compared with itself: whatever
 made it stout or slim at the first look is there at the second. Of weight, ln(W2 / W1) = b ln(L2 / L1); of girth,
 ln(G2 / G1) = (b - 1) / 2 ln(L2 / L1); of the pattern, ln(A2 / A1) = -s ln q with A the area of the patches in body
-coordinates and q how girth over length changed between the looks. Standard error: residual standard deviation with n - 1
+coordinates and q how girth over length changed between the looks; of red that was judged by eye on fish without a map,
+ln(c2 / c1) = -w ln(L2 / L1). Standard error: residual standard deviation with n - 1
 degrees of freedom over the root of the sum of squares of x.
 """
 
@@ -76,6 +77,7 @@ class Look:
     """What was measured of one fish on one day. length in cm; weight in g, girth in cm and the area of the patches where known.
 
     area: of the red (or what the pattern's colour is) in body coordinates, where no patch is thin and sashi is left out.
+    cover: the share of red that was judged by eye, where no map was drawn.
     """
 
     fish: str
@@ -84,20 +86,22 @@ class Look:
     weight: float | None = None
     girth: float | None = None
     area: float | None = None
+    cover: float | None = None
 
 
 @frozen
 class GrowthFit:
     """What pairs of looks say about growth; None where there are too few that bear on it.
 
-    by_weight, by_girth: b of W = a L^b, by either. white: s. fish: how many were looked at more than once. pairs: how many
-    pairs of looks that makes in which they had grown. bearing: those of them with the weight or the girth of both looks.
+    by_weight, by_girth: b of W = a L^b, by either. white: s. sides: w. fish: how many were looked at more than once. pairs: how
+    many pairs of looks that makes in which they had grown. bearing: those of them with the weight or the girth of both looks.
     not_longer: pairs that were left out because the fish was no longer at the second look.
     """
 
     by_weight: Fit | None
     by_girth: Fit | None
     white: Fit | None
+    sides: Fit | None
     fish: int
     pairs: int
     bearing: int
@@ -110,7 +114,7 @@ class GrowthFit:
 
 
 def fit_growth(looks: Sequence[Look]) -> GrowthFit:
-    """Fit b and s; of a fish that was looked at more than twice, each look is compared with the one before it."""
+    """Fit b, s and w; of a fish that was looked at more than twice, each look is compared with the one before it."""
     pairs = _pairs(looks)
     grown = [(before, after) for before, after in pairs if after.length > before.length]
     weight = [
@@ -128,11 +132,17 @@ def fit_growth(looks: Sequence[Look]) -> GrowthFit:
         for before, after in grown
         if before.area and after.area and abs(gain := _gain(before, after)) >= log(1 + LEAST_CHANGE)
     ]
-    by_girth = _through_origin(girth)
+    cover = [
+        (log(after.length / before.length), log(after.cover / before.cover))
+        for before, after in grown
+        if before.cover and after.cover
+    ]
+    by_girth, by_eye = _through_origin(girth), _through_origin(cover)
     return GrowthFit(
         _through_origin(weight),
         None if by_girth is None else by_girth.moved(2.0, 1.0),
         _through_origin(white),
+        None if by_eye is None else by_eye.moved(-1.0, 0.0),
         len({before.fish for before, _ in pairs}),
         len(grown),
         max(len(weight), len(girth)),

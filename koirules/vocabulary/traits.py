@@ -83,8 +83,9 @@ class Trait:
     helper understands. titles: the title in further languages, by two-letter code. allometry: how a number follows the
     length as the fish grows, None where nobody can say (what does not change at all says so by `growth`). by_eye: whether
     who looks at the fish judges it, and neither board, scale, tape nor reader give it; by default of words, counts, places,
-    plain numbers and shares. never_silent: what nobody may take for granted, such as health and injuries. usual: by stage
-    (`tosai`) between which ends a number lies for nearly every fish, in the unit of the trait.
+    plain numbers and shares. never_silent: what nobody may take for granted, such as health and injuries. white_from_sides:
+    whether it is a share that becomes less as white grows in from the sides, so that it can be asked grown without a map. usual:
+    by stage (`tosai`) between which ends a number lies for nearly every fish, in the unit of the trait.
     """
 
     name: str
@@ -97,6 +98,7 @@ class Trait:
     allometry: Allometry | None = None
     by_eye: bool = field(default=Factory(lambda self: _is_by_eye(self.kind), takes_self=True))
     never_silent: bool = False
+    white_from_sides: bool = False
     usual: Mapping[str, tuple[Decimal, Decimal]] = field(factory=dict, hash=False, eq=False)
 
     def usual_at(self, stage: str | None) -> tuple[Decimal, Decimal] | None:

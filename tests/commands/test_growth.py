@@ -121,3 +121,16 @@ def test_a_file_that_cannot_be_read_is_told_as_everywhere(rules, tmp_path):
     told = run(rules, path)
     assert told.exit_code == 2
     assert "not-a-day" in told.output
+
+
+def test_red_by_eye_without_maps_says_by_how_much_white_grows_in_from_the_sides(rules, tmp_path):
+    path = looks(tmp_path, 6)
+    head, *rows = path.read_text(encoding="utf-8").splitlines()
+    covered = [f"{row},{40 * float(row.split(',')[2]) ** -0.18:.6f}" for row in rows]
+    path.write_text("\n".join([f"{head},hi_cover", *covered]) + "\n", encoding="utf-8")
+    data = json.loads(run(rules, path, "--json").output)
+    assert data["growth_white_sides_by_eye"]["value"] == pytest.approx(0.18, abs=1e-5)
+    assert data["growth_white_sides_by_eye"]["pairs"] == 6
+    told = run(rules, path).output
+    assert "setting growth_white_sides = 0.18 " in told
+    koirules.read_standard(RULES.replace("SETTINGS", next(x for x in told.splitlines() if "growth_white_sides =" in x)))

@@ -164,3 +164,47 @@ def test_figures_of_the_batch_and_earlier_looks_read_what_fish_will_be():
     graded = {result.fish: result for result in standard.grade_batch(dated).results}
     # At 20 cm 0.23 would have grown to 0.2588.
     assert graded["c"].grade == "cull"
+
+
+BY_EYE = """standard "Dark Tub" edition 1 variety kohaku
+section body worth 10
+points cover "red when grown" by hi_cover grown to 60 cm: 10 % gives 0, 30 % gives 10
+grade keep if score at least 5
+grade cull otherwise
+"""
+
+
+def test_red_by_eye_without_a_map_becomes_less_as_white_grows_in_from_the_sides():
+    standard = koirules.read_standard(BY_EYE)
+    result = standard.grade({"length": 12, "hi_cover": "25 %"})
+    # 25 % times 5 to the power of -0.25 is 16.72 %, and to the power of -0.1 it is 21.28 %.
+    assert (result.score_low, result.score_high) == (Decimal("3.36"), Decimal("5.64"))
+    assert "growth_white_sides = from 0.1 to 0.25, as is usual" in standard.growth_note
+    today = koirules.read_standard(BY_EYE.replace(" grown to 60 cm", "")).grade({"length": 12, "hi_cover": "25 %"})
+    assert result.score_high < today.score_low == 7.5
+
+
+def test_by_how_much_white_grows_in_is_a_setting_apart_from_the_exponent_of_the_weight():
+    told = "setting growth_white_sides = 0.2 from 0 to 0.5\nsetting growth_exponent = 3 from 2 to 4\nsection"
+    standard = koirules.read_standard(BY_EYE.replace("section", told, 1))
+    fish = {"length": 12, "hi_cover": "25 %"}
+    result = standard.grade(fish)
+    assert result.score_low == result.score_high == Decimal("4.06")
+    assert standard.with_settings({"growth_exponent": "3.5"}).grade(fish).score_low == result.score_low
+    assert standard.with_settings({"growth_white_sides": "0"}).grade(fish).score_low == 7.5
+
+
+def test_red_by_eye_of_a_fish_that_is_that_long_stays_and_a_map_says_more():
+    standard = koirules.read_standard(BY_EYE)
+    assert standard.grade({"length": 62, "hi_cover": "25 %"}).score_low == 7.5
+    drawn = {"length": 12, "hi_patches": "10 to 40 left 60 right 60"}
+    assert standard.grade(drawn).score_low == standard.grade({**drawn, "hi_cover": "90 %"}).score_low
+
+
+def test_red_by_eye_in_frames_is_what_it_is_in_one_record():
+    standard = koirules.read_standard(BY_EYE)
+    fish = [{"fish": str(n), "length": 10 + n, "hi_cover": f"{20 + 3 * n} %"} for n in range(6)]
+    frame = standard.grade_frame(pl.DataFrame(fish))
+    one_by_one = [standard.grade({k: v for k, v in one.items() if k != "fish"}) for one in fish]
+    assert frame["score_low"].to_list() == [float(each.score_low) for each in one_by_one]
+    assert frame["score_high"].to_list() == [float(each.score_high) for each in one_by_one]

@@ -55,9 +55,11 @@ LENGTH = "length"
 
 EXPONENT = "growth_exponent"
 WHITE = "growth_white_share"
+SIDES = "growth_white_sides"
 COEFFICIENTS: Mapping[str, tuple[Decimal, Decimal, str]] = {
     EXPONENT: (Decimal(2), Decimal(4), "b of W = a L^b, by which fish grow"),
     WHITE: (Decimal(0), Decimal(1), "the share of new skin across the body that stays white"),
+    SIDES: (Decimal(0), Decimal(1), "w, by which red becomes less as white grows in from the sides"),
 }
 """The settings that are coefficients of growth: the least and the most that they can be, and what they are."""
 
@@ -78,16 +80,17 @@ class Growing:
         if follows_length(trait):
             return (trait,)
         measure = next((one for one in self.measures if trait.name in one.outputs), None)
+        by_eye = (trait,) if trait.white_from_sides else None
         if measure is None:
-            return None
+            return by_eye
         found: dict[str, Trait] = {}
         for name in measure.inputs:
             needed = self.traits[name]
             grown = (needed,) if is_raw(needed) else self.inputs(needed)
             if grown is None:
-                return None
+                return by_eye
             found.update((one.name, one) for one in grown)
-        return tuple(found.values())
+        return (*found.values(), *(by_eye or ()))
 
 
 def follows_length(trait: Trait) -> bool:
