@@ -324,7 +324,7 @@ def test_the_command_says_why_and_by_which_model(pages, tmp_path):
     out = tmp_path / "comparison.json"
     told = " ".join(run(*pages(SECTION + COVER, SECTION + COVER + odd), "--out", out).output.split())
     assert "there is none (of hi_cover grown to 60 cm the proof knows nothing" in told
-    assert "a model, not a promise" in told
+    assert "an estimate, not a promise" in told
     made = json.loads(out.read_text("utf-8"))["graded_differently"]
     assert (made["verdict"], len(made["not_decided_because"])) == ("not decided", 1)
 

@@ -177,7 +177,7 @@ def run(*options):
 def test_the_command_tells_what_was_worked_out_and_by_which_model(rules):
     result = run(rules)
     assert result.exit_code == 0
-    assert "a model, not a promise" in " ".join(result.output.split())
+    assert "an estimate, not a promise" in " ".join(result.output.split())
     assert "grown to" not in result.output.split("An ordinary fish")[1].split("What stands as grown")[0]
 
 

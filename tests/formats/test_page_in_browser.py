@@ -413,7 +413,7 @@ def test_a_fish_whose_pattern_was_mapped_is_drawn_on_its_card_side_by_side_and_o
     assert captions == ["grown to 60 cm, by a model; broken edge: thin, may go"]
     told = page.run("[...document.querySelectorAll('.why p.quiet')].map((one) => one.textContent)")
     assert "Drawn now, 14.5 cm; pale: under white scales; broken edge: thin, may go" in told
-    assert "a model, not a promise" in page.run("document.querySelector('.cautions').textContent")
+    assert "an estimate, not a promise" in page.run("document.querySelector('.cautions').textContent")
     ids = page.run("[...document.querySelectorAll('[id]')].map((one) => one.id)")
     assert len(ids) == len(set(ids))
     page.run("document.querySelectorAll('.chosen').forEach((one) => one.click())")

@@ -55,7 +55,7 @@ def test_the_length_that_is_asked_for_is_a_setting_of_the_run(standard):
 def test_without_a_setting_the_usual_coefficients_are_taken_and_said():
     usual = koirules.read_standard(RULES)
     assert "growth_exponent = 3.02, the usual value" in usual.growth_note
-    assert "a model, not a promise" in usual.growth_note
+    assert "an estimate, not a promise" in usual.growth_note
     # 0.22 (65 / 20)^0.01 = 0.222608.
     result = usual.grade({"length": 20, "girth_ratio": 0.22, "weight": 150})
     assert reason(result, "outline").read.endswith("0.222608")
@@ -130,7 +130,7 @@ def test_every_way_of_showing_results_names_the_model_and_its_coefficients(tmp_p
     graded = run(main, ["grade", str(rules), str(records), "--out", str(out)])
     assert graded.exit_code == 0
     for shown in (graded.output, run(main, ["why", str(rules), str(records), "a"]).output):
-        assert "a model, not a promise" in " ".join(shown.split())
+        assert "an estimate, not a promise" in " ".join(shown.split())
         assert "growth_exponent = 3.2" in " ".join(shown.split())
     assert "growth_exponent = 3.2" in json.loads(out.read_text(encoding="utf-8"))["cautions"][0]
     folder = tmp_path / "lots"
