@@ -8,7 +8,6 @@ from attrs import frozen
 
 from koirules.report.page_words import Wording
 from koirules.report.score_bins import Bin, binned, is_scored
-from koirules.results.reason import State
 from koirules.results.result import Result
 from koirules.vocabulary.kinds import shortest
 
@@ -100,7 +99,7 @@ def chart_of(wording: Wording, results: Sequence[Result]) -> Chart | None:
     dots = tuple(_dots(wording, found, across, radius, foot)) if dotted else ()
     told = "; ".join(f"{title} from {shortest(score)}" for score, title in reversed(lines))
     drawn = sum(one.fish for one, _ in found)
-    held = sum(_is_held(wording, result) for _, fish in found for result in fish)
+    held = sum(wording.is_held(result) for _, fish in found for result in fish)
     return Chart(
         wide=_WIDTH,
         tall=round(foot + _FOOT, 2),
@@ -137,17 +136,6 @@ def _shade(wording: Wording, result: Result) -> str:
     return OPEN if result.grade is None else wording.shade(result.grade)
 
 
-def _is_held(wording: Wording, result: Result) -> bool:
-    if result.grade is None:
-        return False
-    best = next(
-        (n for n, line in wording.grades.items() if line.score is not None and result.score_low >= line.score), None
-    )
-    if best is None or wording.place[best] >= wording.place[result.grade]:
-        return False
-    return any(one.kind == "fault" and one.state is State.YES for one in result.reasons)
-
-
 def _dots(
     wording: Wording, found: Sequence[tuple[Bin, Sequence[Result]]], across: Sequence[float], radius: float, foot: float
 ) -> Iterator[Dot]:
@@ -158,7 +146,7 @@ def _dots(
                 round((left + right) / 2, 2),
                 round(y, 2),
                 _shade(wording, result),
-                _is_held(wording, result),
+                wording.is_held(result),
                 result.fish,
             )
 

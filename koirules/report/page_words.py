@@ -11,6 +11,7 @@ from attrs import define
 from koirules.explain.score_lines import GradeLine
 from koirules.records.about import About
 from koirules.results.course import Fate, Step
+from koirules.results.reason import State
 from koirules.results.result import Result
 
 SHADES = 5
@@ -61,6 +62,16 @@ class Wording:
     def pips(self, grade: str) -> tuple[bool, ...]:
         """A grade as full and empty pips, a full one for each grade from it to the last: the best has no empty one."""
         return tuple(place >= self.place[grade] for place in range(len(self.grades)))[::-1]
+
+    def is_held(self, result: Result) -> bool:
+        """Whether a fault holds a fish below a grade whose line its score reaches."""
+        if result.grade is None:
+            return False
+        lines = ((name, line.score) for name, line in self.grades.items())
+        best = next((name for name, score in lines if score is not None and result.score_low >= score), None)
+        if best is None or self.place[best] >= self.place[result.grade]:
+            return False
+        return any(one.kind == "fault" and one.state is State.YES for one in result.reasons)
 
     def graded(self, result: Result) -> str:
         """The grade of a fish, or each that it could still get."""

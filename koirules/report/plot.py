@@ -9,6 +9,7 @@ from attrs import frozen
 
 from koirules.records.about import About
 from koirules.report.figures import figure
+from koirules.report.page_words import Wording
 from koirules.report.plot_groups import Group, groups
 from koirules.report.plot_marks import GRID, GROUND, INK, QUIET, Area, Drawing, Line, Mark, Words, box, words_width
 from koirules.report.score_bins import most_points
@@ -22,6 +23,7 @@ _OPEN = "#d0d9d6"
 _LEFT, _RIGHT, _TALL = 64.0, 150.0, 360.0
 _WIDE, _GAP = 1200.0, 14.0
 _ROW, _SIZE = 21.0, 15.0
+_SLANT = 7.0
 _NAMED, _PARTED = 9.0, 4.0
 """How wide a bar must be for the name of its fish to stand below it, and for fine lines between it and the next."""
 
@@ -42,11 +44,12 @@ def plot_of(results: Sequence[Result], about: About) -> Drawing:
 
 @frozen
 class _Column:
-    """A bar: its fish and where it stands."""
+    """A bar: its fish and where it stands. held: whether a fault holds the fish below a line that it reaches."""
 
     result: Result
     left: float
     right: float
+    held: bool = False
 
 
 @frozen
@@ -67,7 +70,7 @@ class _Sheet:
     def of(cls, results: Sequence[Result], about: About) -> _Sheet:
         """Give everything its place."""
         found = groups(results, about)
-        columns = tuple(_columns(found, len(results)))
+        columns = tuple(_columns(found, len(results), Wording.of(results, about)))
         sections = tuple({s.name: s.title for result in results for s in result.sections.values()}.items())
         legend = tuple(_legend(sections, opened=any(result.score is None for result in results)))
         narrow = columns[0][0].right - columns[0][0].left < _NAMED
@@ -113,7 +116,11 @@ class _Sheet:
         """The title, the settings of the run, and which colour is which section."""
         yield Words(self.title, (_LEFT, 22), 19, bold=True)
         changed = "; ".join(f"{name} = {value}" for name, value in self.about.settings.items())
-        told = f"Points of each fish by section, best first{f'; changed for this run: {changed}' if changed else ''}"
+        held = any(column.held for columns in self.columns for column in columns)
+        told = "Points of each fish by section, best first" + (
+            "; a bar over a fish: held down by a fault" if held else ""
+        )
+        told += f"{f'; changed for this run: {changed}' if changed else ''}"
         yield Words(told, (_LEFT, 43), 13, ink=QUIET)
         for left, row, title, paint in self.legend:
             middle = 64 + _ROW * row
@@ -148,6 +155,8 @@ class _Sheet:
                 for column, low, most in zip(columns, under, high, strict=True):
                     if most > low:
                         yield from self._frame(column, low, most)
+                        yield from self._hatch(column, low, most)
+                yield from (self._held(column, most) for column, most in zip(columns, high, strict=True) if column.held)
             if self.names:
                 yield from (self._name(column) for column in columns)
 
@@ -168,6 +177,19 @@ class _Sheet:
         corners = [(x, y) for x in (column.left, column.right) for y in (self.at(low), self.at(high))]
         for one, other in ((0, 1), (2, 3), (1, 3)):
             yield Line(corners[one], corners[other], QUIET, 0.75)
+
+    def _hatch(self, column: _Column, low: Decimal, high: Decimal) -> Iterator[Line]:
+        """Slanted strokes over what may still come of a fish: it is told from points in grey print too."""
+        wide = column.right - column.left
+        y, top = self.at(low), self.at(high)
+        while y - wide >= top:
+            yield Line((column.left, y), (column.right, y - wide), QUIET, 0.75)
+            y -= _SLANT
+
+    def _held(self, column: _Column, high: Decimal) -> Line:
+        """A bar over a fish that a fault holds below a line that it reaches."""
+        y = self.at(high) - 4
+        return Line((column.left + 1, y), (column.right - 1, y), INK, 3)
 
     def _name(self, column: _Column) -> Words:
         return Words(column.result.fish, ((column.left + column.right) / 2, self.foot + 6), 11, "end", upright=True)
@@ -209,14 +231,16 @@ def _gap(found: Sequence[Group]) -> float:
     return min(_GAP, 0.3 * (_WIDE - _LEFT - _RIGHT) / len(found))
 
 
-def _columns(found: Sequence[Group], fish: int) -> Iterator[tuple[_Column, ...]]:
+def _columns(found: Sequence[Group], fish: int, wording: Wording) -> Iterator[tuple[_Column, ...]]:
     gap = _gap(found)
     each = (_WIDE - _LEFT - _RIGHT - gap * (len(found) + 1)) / fish
     left = _LEFT + gap
     for group in found:
         lefts = [left + each * number for number in range(len(group.fish))]
         yield tuple(
-            _Column(result, round(x, 2), round(x + each, 2)) for result, x in zip(group.fish, lefts, strict=True)
+            # Where bars are fine lines, a mark over one would be none.
+            _Column(result, round(x, 2), round(x + each, 2), each > _PARTED and wording.is_held(result))
+            for result, x in zip(group.fish, lefts, strict=True)
         )
         left = lefts[-1] + each + gap
 
