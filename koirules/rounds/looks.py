@@ -20,19 +20,35 @@ LOOK_DATE = "look_date"
 """The trait that holds the day of a look; what is no day in it is a note like any other."""
 
 
-_DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
+_DAY = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})|([0-9]{4})[./年] ?([0-9]{1,2})[./月] ?([0-9]{1,2})日?")
+_DAY_FIRST = re.compile(r"([0-9]{1,2})\. ?([0-9]{1,2})\. ?([0-9]{4})")
+_MONTHS = 12
+_SLASHED = re.compile(r"([0-9]{1,2})/([0-9]{1,2})/([0-9]{4})")
 
 
 def day_of(value: object) -> datetime.date | None:
-    """The day that a value gives, as a date or as a text such as 2026-11-25; None where it gives none."""
+    """The day that a value gives, as a date or as a text; None where it gives none, or may give several.
+
+    Read are 2026-11-25, 2026/11/25, 2026年11月25日, 25.11.2026, and with slashes what can be one day only: 25/11/2026.
+    """
     if isinstance(value, datetime.datetime):
         return value.date()
     if isinstance(value, datetime.date):
         return value
-    if not isinstance(value, str) or not _DAY.fullmatch(value.strip()):
+    text = value.strip() if isinstance(value, str) else ""
+    if match := _DAY.fullmatch(text):
+        year, month, day = (int(part) for part in match.groups() if part is not None)
+    elif match := _DAY_FIRST.fullmatch(text):
+        day, month, year = map(int, match.groups())
+    elif match := _SLASHED.fullmatch(text):
+        one, other, year = map(int, match.groups())
+        day, month = (one, other) if one > _MONTHS else (other, one)
+        if day <= _MONTHS and day != month:
+            return None
+    else:
         return None
     try:
-        return datetime.date.fromisoformat(value.strip())
+        return datetime.date(year, month, day)
     except ValueError:
         return None
 

@@ -57,7 +57,12 @@ _AND = re.compile(r"\s*(?:((?<![\w-])and(?![\w-])|&)\s*)+", re.IGNORECASE)
 _NUMBER = re.compile(r"[+-]?[0-9][0-9.,]*")
 _MOST_LETTERS = 1000
 """No value of a trait is longer, so that no time is lost on one that is none."""
-_TRUTHS = {"true": YES, "false": NO}
+_YES = (
+    "true wahr vrai verdadero verdadeiro vero waar sant sann prawda ja oui sí si sì sim tak да hai はい ✓ ✔ ☑ x y 是 예"
+)
+_NO = "false falsch faux falso onwaar falskt usann fałsz nein nee nej nei non não nie нет いいえ ☐ n 否 아니요"
+_TRUTHS = dict.fromkeys(_YES.split(), YES) | dict.fromkeys(_NO.split(), NO)
+"""What people and spreadsheet programs of several countries write for yes and no, where it can mean nothing else."""
 
 _Words = Scale | Choice | YesNo
 

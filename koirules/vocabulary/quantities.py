@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from decimal import Decimal, localcontext
+from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal, localcontext
 
 from attrs import frozen
 
@@ -30,6 +30,15 @@ _ROUGH = re.compile(
     rf"|(?=.*[0-9])(?P<unsure>.*?)\s*(?:(?P<more>\+)|\?)+",
     re.IGNORECASE,
 )
+_OPEN = re.compile(
+    r"(?P<words>(?P<least>at least\b|from\b|>=|=>|≥)|(?P<most>at most\b|up to\b|<=|=<|≤)"
+    r"|(?P<above>over\b|above\b|more than\b|>)|(?P<below>under\b|below\b|less than\b|<)"
+    r"|(?P<about>about\b|around\b|roughly\b|approx(?:imately)?\b|ca\b|circa\b|~|≈))\.?\s*(?P<rest>\S.*)"
+    r"|(?P<number>\S.*?)\s+or\s+(?:(?P<more>more)|(?P<less>less))",
+    re.IGNORECASE,
+)
+_TWENTIETH = Decimal("0.05")
+_MILLIONTH = Decimal("0.000001")
 _TO = re.compile(r"\s+to\s+", re.IGNORECASE)
 _OR = re.compile(r"\s+or\s+", re.IGNORECASE)
 _MOST_DIGITS = 40
@@ -55,8 +64,56 @@ class Quantity:
 
 def read_quantity(kind: Number | Count, text: str, unit: Unit | None) -> Span | Misread:
     """The span that a plain text says. unit: of the column, for numbers without a unit of their own."""
+    open_ended = _read_open(kind, text, unit)
+    if open_ended is not None:
+        return open_ended
     odd = _not_one_number(kind, text, unit)
     return _read_stretch(kind, text, unit) if odd is None else odd
+
+
+def _read_open(kind: Number | Count, text: str, unit: Unit | None) -> Span | Misread | None:
+    """The span of an open-ended or rough number: `at least 3 %`, `over 0`, `about 14 cm`; None for any other text.
+
+    `over` and `under` stop a millionth of the held unit beside the number (one for counts); `about` is the number less and
+    more a twentieth (rounded outward for counts). Nothing lies outside the range of the trait.
+    """
+    match = _OPEN.fullmatch(text)
+    one = None if match is None else _read_end(kind, match["rest"] or match["number"])
+    if (
+        match is None
+        or not isinstance(one, Quantity)
+        or one.unit.strip("?+ ") != one.unit
+        or (match["about"] and not one.value)
+    ):
+        return None
+    words = match["words"] or ""
+    before, behind = (f"{words} ", "") if words else ("", text[match.end("number") :])
+    doubtful = _share_or_part(kind, text, one, one, unit, before, behind)
+    if doubtful is not None:
+        return doubtful
+    held = _held(kind, one, one.unit, unit)
+    if isinstance(held, Misread):
+        return held
+    least, most = (Decimal(0), Decimal(kind.high)) if isinstance(kind, Count) else (kind.held_low, kind.held_high)
+    step = Decimal(1) if isinstance(kind, Count) else _MILLIONTH
+    low, high = least, most
+    if match["about"]:
+        width = abs(held) * _TWENTIETH
+        low, high = held - width, held + width
+        if isinstance(kind, Count):
+            low, high = low.to_integral_value(ROUND_FLOOR), high.to_integral_value(ROUND_CEILING)
+    elif match["least"] or match["more"]:
+        low = held
+    elif match["most"] or match["less"]:
+        high = held
+    elif match["above"]:
+        low = held + step
+    else:
+        high = held - step
+    low, high = max(low, least), min(high, most)
+    if low > high:
+        return misreads.out_of_range(text, "", kind, None)
+    return Span(float(low) + 0.0, float(high) + 0.0)
 
 
 def _read_stretch(kind: Number | Count, text: str, unit: Unit | None) -> Span | Misread:
@@ -213,11 +270,18 @@ def _span(kind: Number | Count, text: str, low: Quantity, high: Quantity, column
 
 
 def _share_or_part(
-    kind: Number | Count, text: str, low: Quantity, high: Quantity, column: Unit | None
+    kind: Number | Count,
+    text: str,
+    low: Quantity,
+    high: Quantity,
+    column: Unit | None,
+    before: str = "",
+    behind: str = "",
 ) -> Misread | None:
     """What is wrong with 0.45 where a share in % is expected: it may be 45 % or 0.45 %.
 
-    A column whose header has the unit takes it at its word, unless the share would be an unusual one.
+    A column whose header has the unit takes it at its word, unless the share would be an unusual one. before, behind: what
+    stands beside the number.
     """
     if not isinstance(kind, Number) or not may_be_part_of_one(kind) or low.unit or high.unit:
         return None
@@ -228,7 +292,8 @@ def _share_or_part(
     if column is not None and (usual is None or (usual[0] <= low.value and high.value <= usual[1])):
         return None
     shares, parts = ([f"{shortest(end)} %" for end in ends] for ends in (times, (low.value, high.value)))
-    return misreads.share_or_part(text, " to ".join(dict.fromkeys(shares)), " to ".join(dict.fromkeys(parts)))
+    whole, part = (f"{before}{' to '.join(dict.fromkeys(told))}{behind}" for told in (shares, parts))
+    return misreads.share_or_part(text, whole, part)
 
 
 def _stretch(low: Quantity, high: Quantity) -> str:

@@ -9,6 +9,7 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 
+from koirules.rounds.looks import day_of
 from koirules.vocabulary.cells import Misread, read_value
 from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo
 from koirules.vocabulary.readings import NO, NO_OR_YES, YES, PlaceSet, Span, write_reading
@@ -194,26 +195,12 @@ def test_the_example_of_an_unsure_value_is_one_that_the_trait_can_have(kind, men
 @pytest.mark.parametrize(
     ("kind", "raw", "unit", "mend"),
     [
-        (LENGTH, "ca. 120", "mm", "115 to 125"),
-        (LENGTH, "~120", "mm", "115 to 125"),
-        (LENGTH, "About 120", "mm", "115 to 125"),
         (LENGTH, "120?", "mm", "115 to 125"),
         (LENGTH, "roughly 1.2E+02 ??", "mm", "115 to 125"),
-        (LENGTH, "ca. 12 cm", "mm", "11.5 to 12.5 cm"),
-        (LENGTH, "ca. 12,5", None, "12 to 13"),
-        (LENGTH, "~ 890", "mm", "870 to 900"),
-        (LENGTH, "over 120", "mm", "120 to 130"),
         (LENGTH, "120+", "mm", "120 to 130"),
-        (LENGTH, "<120", "mm", "110 to 120"),
-        (LENGTH, "up to 120", "mm", "110 to 120"),
         (LENGTH, "about 12-13 cm", "mm", "12 to 13 cm"),
         (LENGTH, "about 12 to 13 cm", "mm", "12 to 13 cm"),
         (LENGTH, "~0", "mm", "0 to 20"),
-        (LENGTH, "ca. 1200", "mm", "36 cm to 45 cm"),
-        (LENGTH, "ca. 12 kg", "mm", "36 cm to 45 cm"),
-        (AGE, "ca. 6 weeks", None, "5.8 to 6.2 weeks"),
-        (RATIO, "~-0.24", None, "-0.25 to -0.23"),
-        (SPECKS, "about 3", None, "2 to 4"),
         (SPECKS, "~0", None, "0 to 1"),
         (SPECKS, "48?", None, "46 to 50"),
     ],
@@ -222,6 +209,63 @@ def test_a_rough_number_is_answered_with_what_it_may_have_meant(kind, raw, unit,
     misread = read_value(kind, raw, UNITS[unit] if unit else None)
     assert misread.code == "value-roughly"
     assert misread.mend == f'Write the lowest and the highest that it could be, such as "{mend}".'
+
+
+@pytest.mark.parametrize(
+    ("kind", "raw", "unit", "low", "high"),
+    [
+        # said.md: `about N` is N less and more a twentieth, counts rounded outward; `over` stops a millionth beside N.
+        (LENGTH, "about 14 cm", None, 13.3, 14.7),
+        (LENGTH, "ca. 120", "mm", 11.4, 12.6),
+        (LENGTH, "~120", "mm", 11.4, 12.6),
+        (LENGTH, "ca. 12,5", None, 11.875, 13.125),
+        (LENGTH, "~ 890", "mm", 84.55, 90.0),
+        (LENGTH, "over 120", "mm", 12.000001, 90.0),
+        (LENGTH, ">=120", "mm", 12.0, 90.0),
+        (LENGTH, "120 or more", "mm", 12.0, 90.0),
+        (LENGTH, "<120", "mm", 0.0, 11.999999),
+        (LENGTH, "up to 120", "mm", 0.0, 12.0),
+        (COVER, "at least 3 %", None, 3.0, 100.0),
+        (COVER, "over 0", None, 0.000001, 100.0),
+        (COVER, "under 20 %", None, 0.0, 19.999999),
+        (SPECKS, "about 3", None, 2.0, 4.0),
+        (SPECKS, "over 3", None, 4.0, 50.0),
+        (SPECKS, "fewer than 3", None, None, None),
+        (SPECKS, "less than 3", None, 0.0, 2.0),
+        (RATIO, "~-0.24", None, -0.252, -0.228),
+    ],
+)
+def test_an_open_ended_number_is_every_number_that_it_could_be(kind, raw, unit, low, high):
+    read = read_value(kind, raw, UNITS[unit] if unit else None)
+    assert (read == Span(low, high)) if low is not None else isinstance(read, Misread)
+
+
+@pytest.mark.parametrize(
+    ("raw", "code"),
+    [
+        ("over 90 cm", "value-out-of-range"),
+        ("about 1400", "value-out-of-range"),
+        ("ca. 12 kg", "value-wrong-unit"),
+        ("over 5 ft", "value-unknown-unit"),
+    ],
+)
+def test_an_open_ended_number_that_cannot_be_is_told(raw, code):
+    assert read_value(LENGTH, raw).code == code
+
+
+def test_an_open_ended_bare_share_of_at_most_one_is_refused_with_both_mends():
+    misread = read_value(COVER, "over 0.4")
+    assert misread.mend.split('"')[1::2] == ["over 40 %", "over 0.4 %"]
+
+
+@pytest.mark.parametrize("word", ["WAHR", "Oui", "ja", "はい", "x", "✓", "sí", "Y", "sim"])
+def test_yes_is_read_as_people_of_several_countries_write_it(word):
+    assert read_value(YesNo(), word) == YES
+
+
+@pytest.mark.parametrize("word", ["FALSCH", "nein", "non", "いいえ", "n"])
+def test_no_is_read_as_people_of_several_countries_write_it(word):
+    assert read_value(YesNo(), word) == NO
 
 
 ROUGH = ("ca. {}", "~{}", "about {}", "{}?", "{}+", "< {}", "ca. {}-{}", "~{} to {}", "{}-Apr", "Apr-{}", "{}:30")
@@ -307,3 +351,15 @@ READINGS = st.one_of(
 def test_what_is_written_is_read_again_as_the_same(pair):
     kind, reading = pair
     assert read_value(kind, write_reading(kind, reading)) == reading
+
+
+@pytest.mark.parametrize("written", ["2026-11-03", "03.11.2026", "3. 11. 2026", "2026/11/03", "2026年11月3日"])
+def test_a_day_is_read_as_spreadsheets_of_several_countries_write_it(written):
+    assert day_of(written) == datetime.date(2026, 11, 3)
+
+
+def test_a_day_with_slashes_is_read_only_where_it_can_be_one_day():
+    assert day_of("25/11/2026") == day_of("11/25/2026") == datetime.date(2026, 11, 25)
+    assert day_of("11/11/2026") == datetime.date(2026, 11, 11)
+    assert day_of("03/11/2026") is None
+    assert day_of("31.02.2026") is None
