@@ -108,7 +108,7 @@ grade b if score at least 40
 grade c otherwise
 """
     found = proved(SECTION + text)
-    assert words(found, "under") == ["under the fault bad the lift fine is never seen"]
+    assert words(found, "under") == ["no fish shows the lift fine while the fault bad caps its grade"]
 
 
 def test_the_lowest_and_the_highest_score_are_exact_where_criteria_pull_against_each_other():
@@ -262,3 +262,66 @@ round first keep those with fine and size above batch median of size
     assert result.exit_code == 0, result.output
     assert "0 slips; 0 questions not decided." in result.output
     assert "the lowest score is 0.00" in result.output
+
+
+QUOTIENT = """trait wide as number in cm from 0.1 to 30, more is better
+trait long as number in cm from 0.1 to 90, more is better
+section body worth 60
+points slim by wide / long: 0.14 gives 0, 0.18 gives 10, 0.22 gives 0
+section look worth 40
+points size by long: 10 cm gives 0, 22 cm gives 10, 30 cm gives 4
+grade a if score at least 80
+grade b otherwise
+"""
+
+
+def test_the_highest_score_of_a_curve_over_a_quotient_is_found():
+    # 3.96 / 22 is 0.18, the knot that gives 10, and a length of 22 cm gives 10 as well.
+    (highest, _) = of_kind(proofs(standard(QUOTIENT).grader).statements, "score")
+    assert highest.words == "the highest score is 100.00"
+    (fish,) = highest.fish
+    assert fish.record["wide"].low / fish.record["long"].low == pytest.approx(0.18, abs=1e-6)
+
+
+@pytest.mark.parametrize(
+    ("rounds", "said"),
+    [
+        ("round first keep those with grade is a\n", ["some fish pass the round first, and some leave in it"]),
+        (
+            "round first keep those with grade is a\nround second keep those with score at least 40\n",
+            [
+                "some fish pass the round first, and some leave in it",
+                "every fish that the round second looks at passes it",
+            ],
+        ),
+        (
+            "round first keep those with score at least 60\nround second keep those with grade is c\n",
+            ["some fish pass the round first, and some leave in it", "no fish can pass the round second"],
+        ),
+        ("round first keep those with score at least batch median of score\n", []),
+    ],
+)
+def test_rounds_that_no_fish_or_every_fish_passes_are_told(rounds, said):
+    grades = "grade a if score at least 50\ngrade c otherwise\n"
+    found = proved(SECTION + grades + rounds)
+    assert words(found, "round") == said
+    assert words(found, "round", slips=True) == said[1:]
+
+
+def test_answers_come_kind_by_kind_and_what_no_time_was_left_for_is_named():
+    text = SECTION + "grade a if score at least 50\ngrade c otherwise\n"
+    kinds = []
+    whole = proofs(standard(text).grader, told=lambda kind, answers: kinds.append((kind, answers.statements)))
+    assert [one for _, answers in kinds for one in answers] == list(whole.statements)
+    assert whole.unreached == ()
+    cut = proofs(standard(text).grader, seconds=1e-9)
+    assert cut.statements == ()
+    assert cut.unreached[0] == "Which grades can be reached"
+    assert "Better never scores worse" in cut.unreached
+
+
+def test_too_little_time_ends_with_status_1_and_says_so(tmp_path):
+    (tmp_path / "s.koi").write_text(HEAD + TRAITS + SECTION + "grade a if score at least 50\ngrade c otherwise\n")
+    result = CliRunner().invoke(main, ["prove", str(tmp_path / "s.koi"), "--seconds", "0.000001"])
+    assert result.exit_code == 1
+    assert "No time was left for: Which grades can be reached" in " ".join(result.stdout.split())

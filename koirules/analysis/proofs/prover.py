@@ -7,7 +7,9 @@ seed and a budget in its own units of work instead of seconds, and everything is
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from itertools import permutations
 from random import Random
+from time import process_time
 from typing import Any
 
 import z3
@@ -24,13 +26,20 @@ from koirules.engines.symbolic.universe import Universe, fish_of
 from koirules.grading.single import Grader
 from koirules.standard.cuts import cuts_of
 from koirules.standard.parts import Rules, Setting
-from koirules.vocabulary.readings import Reading
+from koirules.standard.tree import TraitRead, walk
+from koirules.vocabulary.kinds import Number
+from koirules.vocabulary.readings import Reading, Span
 
 DRAWN = 1_500
 """How many fish are drawn and graded before anything is asked."""
 
 WORK = 2_500_000
 """How much work the solver may put into one question, in its own units: some seconds."""
+
+STRETCHES = 40
+"""Into so many parts the range of a number is cut that moves together with another one."""
+
+SMALLEST = 0.00001
 
 Shows = Callable[[Mapping[str, Reading], Trace], bool]
 
@@ -56,6 +65,10 @@ class Answer:
     sure: bool
 
 
+class OutOfTimeError(Exception):
+    """The time that somebody gave is used up."""
+
+
 @define
 class Prover:
     """Answers questions about all fish of one standard, in one run."""
@@ -70,10 +83,14 @@ class Prover:
     universe: Universe
     standing: Standing
     relevant: Relevant
+    until: float | None = None
 
     @classmethod
-    def of(cls, grader: Grader, *, whole: bool = False) -> Prover:
-        """The prover of a standard with the settings of a grader; whole: of fish whose every trait is recorded."""
+    def of(cls, grader: Grader, *, whole: bool = False, until: float | None = None) -> Prover:
+        """The prover of a standard with the settings of a grader.
+
+        whole: of fish whose every trait is recorded. until: the processor time of this process at which it gives up.
+        """
         rules, settings = grader.rules, grader.reasoner.teller.settings
         universe = Universe.made()
         standing = Standing.of(rules, settings, universe, fish_of(rules, settings, universe, whole=whole))
@@ -87,7 +104,7 @@ class Prover:
                 # An ordinary fish does not say one thing by its map and another by its traits.
                 del ordinary[name]
         values = values_to_try(grader, cuts, standing.fish)
-        made = cls(grader, rules, settings, following, values, ordinary, [], universe, standing, relevant)
+        made = cls(grader, rules, settings, following, values, ordinary, [], universe, standing, relevant, until)
         made.pool.extend(made._all_seen(list(made._drawn())))
         return made
 
@@ -123,7 +140,49 @@ class Prover:
             yield record
 
     def climbed(self, start: Seen, sign: int) -> Seen:
-        """A fish made better (with sign -1: worse) in its score, trait by trait, as long as that helps."""
+        """A fish made better (with sign -1: worse) in its score, trait by trait, as long as that helps.
+
+        Where no single trait helps, two numbers move together: a curve over `width / length` is at its best at a ratio.
+        """
+        best, one_by_one = start, None
+        while one_by_one is not best:
+            one_by_one = best = self._climbed_alone(best, sign)
+            best = self._climbed_in_pairs(best, sign)
+        return best
+
+    def _climbed_in_pairs(self, start: Seen, sign: int) -> Seen:
+        best = start
+        for one, other in pairs_read_together(self.rules, self.values):
+            low, high = self._reach(other)
+            for value in self.values[one]:
+                near = best
+                for number in stretched(low, high):
+                    seen = self.seen({**best.record, one: value, other: Span(number, number)})
+                    near = seen if seen.height(sign) > near.height(sign) else near
+                best = self._refined(near, other, sign, (high - low) / STRETCHES) if near is not best else best
+        return best
+
+    def _refined(self, seen: Seen, name: str, sign: int, width: float) -> Seen:
+        """A fish with one number moved by ever smaller steps, as long as that helps."""
+        while width > SMALLEST:
+            now = seen.record[name]
+            if not isinstance(now, Span):
+                return seen
+            low, high = self._reach(name)
+            moved = [min(max(round(now.low + by, 6), low), high) for by in (-width, width)]
+            tried = [self.seen({**seen.record, name: Span(value, value)}) for value in moved]
+            better = max(tried, key=lambda one: one.height(sign))
+            if better.height(sign) > seen.height(sign):
+                seen = better
+            else:
+                width /= 2
+        return seen
+
+    def _reach(self, name: str) -> tuple[float, float]:
+        kind = self.rules.traits[name].kind
+        return (float(kind.held_low), float(kind.held_high)) if isinstance(kind, Number) else (0.0, 0.0)
+
+    def _climbed_alone(self, start: Seen, sign: int) -> Seen:
         best, improved = start, True
         while improved:
             improved = False
@@ -184,7 +243,12 @@ class Prover:
 
         stated: what was proved before; alone: nothing else is taken as given; exact: with every rounding, which takes long.
         """
+        left = None if self.until is None else self.until - process_time()
+        if left is not None and left <= 0:
+            raise OutOfTimeError
         solver = z3.SimpleSolver(ctx=self.universe.context)
+        if left is not None:
+            solver.set("timeout", int(left * 1000) + 1)
         solver.set("random_seed", 0)
         solver.set("rlimit", WORK)
         if not alone:
@@ -214,3 +278,22 @@ class Prover:
         """A fish with what the evaluator makes of it."""
         trace = self.seen(record).trace
         return Shown(record, self.grader.named(trace.possible), trace.score, self.following.doubts(record))
+
+
+def pairs_read_together(rules: Rules, values: Mapping[str, Sequence[Reading]]) -> list[tuple[str, str]]:
+    """The numbers that one curve reads two of, as in `width / length`, each pair in both orders."""
+    found: dict[tuple[str, str], None] = {}
+    for part in rules.points:
+        names = [
+            node.trait.name
+            for node in walk(part.by)
+            if isinstance(node, TraitRead) and isinstance(node.trait.kind, Number) and node.trait.name in values
+        ]
+        for pair in permutations(dict.fromkeys(names), 2):
+            found[pair] = None
+    return list(found)
+
+
+def stretched(low: float, high: float) -> list[float]:
+    """Numbers over a range, as far apart as each other."""
+    return [round(low + (high - low) * i / STRETCHES, 6) for i in range(STRETCHES + 1)]

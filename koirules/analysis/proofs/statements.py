@@ -57,7 +57,8 @@ KINDS: Mapping[str, str] = {
     "extra": "Bonuses and penalties that can never, or always, hold",
     "comparison": "Conditions that can never, or always, hold",
     "together": "Faults that always bite together",
-    "under": "Faults under which a lift can never be seen",
+    "under": "Lifts that a fault always hides",
     "score": "The lowest and the highest score",
+    "round": "Rounds that no fish, or every fish, passes",
     "better": "Better never scores worse",
 }

@@ -6,7 +6,7 @@ better fish can be worse off there; what is proved is stated, and of the whole o
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Collection, Iterator
 from typing import Any
 
 import z3
@@ -19,6 +19,8 @@ from koirules.engines.symbolic.points import Curved
 from koirules.engines.symbolic.standing import Standing
 from koirules.engines.symbolic.universe import twin_of
 from koirules.engines.symbolic.values import Pair
+from koirules.standard.parts import Limit, part_key
+from koirules.standard.tree import FaultRead, GradeRead, Recorded, ScoreRead, SectionRead, Supplied, TraitRead, walk
 from koirules.vocabulary.readings import Reading, Span
 from koirules.vocabulary.traits import Better, Trait
 
@@ -65,7 +67,7 @@ class Goals:
         worse, better = one.fish.slots[trait.name], fish.slots[trait.name]
         sign = 1 if trait.better is Better.MORE else -1
         moved = logic.every([sign * better.order > sign * worse.order, worse.recorded, better.recorded])
-        made = cls(twin, logic.truth(moved), list(_in_order(prover, twin)), [], True)
+        made = cls(twin, logic.truth(moved), list(_in_order(prover, twin)), list(_the_same(prover, twin)), True)
         made._take_apart(prover)
         return made
 
@@ -112,19 +114,33 @@ class Goals:
 
     def _take_apart(self, prover: Prover) -> None:
         one, twin, logic = prover.standing, self.twin, prover.universe.logic
-        for name, held in twin.sections.items():
-            ours = one.sections[name]
-            for end in _ends(ours, held):
-                # Of sections that are one or the other the solver hears what their sums are.
-                lower = getattr(held, end) < getattr(ours, end)
-                self.steady &= self._proved(prover, lower)
+        lower = [
+            # Of sections that are one or the other the solver hears what their sums are.
+            getattr(held, end) < getattr(one.sections[name], end)
+            for name, held in twin.sections.items()
+            for end in _ends(one.sections[name], held)
+        ]
+        self.steady = self._all_proved(prover, lower)
+        contrary = []
         pairs = [(one.bites[key], twin.bites[key], key[0] == "fault") for key in twin.bites]
         pairs.extend((ours, theirs, False) for ours, theirs in zip(one.grades, twin.grades, strict=True))
         for ours, theirs, is_bad in pairs:
             for end in _ends(ours, theirs):
                 mine, its = getattr(ours, end), getattr(theirs, end)
                 worse = logic.every([its, logic.no(mine)] if is_bad else [mine, logic.no(its)])
-                self._proved(prover, logic.truth(worse))
+                contrary.append(logic.truth(worse))
+        self._all_proved(prover, contrary)
+
+    def _all_proved(self, prover: Prover, worse: list[Any]) -> bool:
+        """Whether none of several things can be worse: asked of all at once, and only where that fails one by one."""
+        if len(worse) > 1:
+            together = z3.Or(*worse)
+            if prover.asked(self.moved, together, stated=[*self.given, *self.stated])[1] == z3.unsat:
+                self.stated.extend(z3.Implies(self.moved, z3.Not(one)) for one in worse)
+                return True
+        # Each one that is proved helps with the next.
+        proved = [self._proved(prover, one) for one in worse]
+        return all(proved)
 
     def _proved(self, prover: Prover, worse: Any) -> bool:
         if prover.asked(self.moved, worse, stated=[*self.given, *self.stated])[1] != z3.unsat:
@@ -138,6 +154,36 @@ def _ends(ours: Pair, theirs: Pair) -> tuple[str, ...]:
     if ours is theirs:
         return ()
     return ("first",) if ours.sure and theirs.sure else ("first", "second")
+
+
+def _the_same(prover: Prover, twin: Standing) -> Iterator[Any]:
+    """Faults and lifts that read nothing in which the two fish differ are the same for both.
+
+    Where the solver has only bounds, as of a product, it would else take them for two things.
+    """
+    one, truth = prover.standing, prover.universe.logic.truth
+    differs: dict[str, bool] = {}
+    for limit in prover.rules.limits:
+        if not _differs(prover, limit, twin.fish.moved, differs):
+            ours, theirs = one.bites[limit.head, limit.name], twin.bites[limit.head, limit.name]
+            for end in _ends(ours, theirs):
+                yield truth(getattr(ours, end)) == truth(getattr(theirs, end))
+
+
+def _differs(prover: Prover, limit: Limit, moved: Collection[str], known: dict[str, bool]) -> bool:
+    """Whether a fault or lift may differ between two fish that differ in some traits, and so perhaps in their scores."""
+    key = part_key(limit)
+    if key not in known:
+        nodes = [node for root in limit.roots for node in walk(root, into_terms=True, into_sources=True)]
+        known[key] = any(
+            isinstance(node, ScoreRead | SectionRead | GradeRead)
+            or (isinstance(node, TraitRead | Recorded | Supplied) and node.key in moved)
+            for node in nodes
+        )
+        read = {node.name for node in nodes if isinstance(node, FaultRead)}
+        others = [other for other in prover.rules.limits if other.head == "fault" and other.name in read]
+        known[key] = known[key] or any(_differs(prover, other, moved, known) for other in others)
+    return known[key]
 
 
 def _in_order(prover: Prover, twin: Standing) -> Iterator[Any]:

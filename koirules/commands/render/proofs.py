@@ -22,20 +22,29 @@ _ALL_WELL: Mapping[str, str] = {
     "comparison": "Each holds of some fish and not of others.",
     "together": "None do.",
     "under": "None.",
+    "round": "Some fish pass each of them, and some leave.",
     "better": "Proved of each.",
 }
 
 
-def tell(standard: Standard, found: Proofs) -> None:
-    """Print what was found, question by question."""
+def tell_about(standard: Standard) -> None:
+    """Print which standard is asked about, and of which fish."""
     rules = standard.rules
     click.echo(click.style(f"{shown(standard.title)}, edition {shown(rules.edition)}", bold=True))
     show_paragraph(
         "These answers are about every fish with one known value for each trait. A trait that a rule asks about with "
         "`is recorded` may also be missing, except where better and worse are compared."
     )
-    for kind, heading in KINDS.items():
-        _tell_kind(standard, found, heading, [one for one in found.statements if one.kind == kind])
+
+
+def tell_kind(standard: Standard, kind: str, found: Proofs) -> None:
+    """Print the answers to one question."""
+    _tell_kind(standard, found, KINDS[kind], found.statements)
+
+
+def tell_end(standard: Standard, found: Proofs) -> None:
+    """Print what goes for all answers, what was not reached, and the totals."""
+    rules = standard.rules
     if any(statement.fish for statement in found.statements):
         click.echo(
             click.style(
@@ -48,6 +57,8 @@ def tell(standard: Standard, found: Proofs) -> None:
     slips = sum(statement.slip for statement in found.statements)
     left = sum(statement.outcome is Outcome.OPEN for statement in found.statements)
     click.echo(f"\n{counted(slips, 'slip')}; {counted(left, 'question')} not decided.")
+    if found.unreached:
+        show_paragraph(f"No time was left for: {'; '.join(map(shown, found.unreached))}. Give more with --seconds.")
 
 
 def _tell_kind(standard: Standard, found: Proofs, heading: str, statements: Sequence[Statement]) -> None:
@@ -102,7 +113,7 @@ def _is_plain(statement: Statement) -> bool:
     """Whether a statement says only that all is as it should be."""
     if statement.kind == "better":
         return statement.outcome is Outcome.PROVED
-    return statement.outcome is Outcome.FOUND and statement.kind in {"grade", "limit", "extra", "comparison"}
+    return statement.outcome is Outcome.FOUND and statement.kind in {"grade", "limit", "extra", "comparison", "round"}
 
 
 def _rows(standard: Standard, found: Proofs, fish: Sequence[Shown]) -> list[Row]:
@@ -117,6 +128,7 @@ def as_data(standard: Standard, found: Proofs) -> str:
         "standard": standard.title,
         "edition": standard.edition,
         "settings_changed": list(standard.changed),
+        "not_reached": list(found.unreached),
         "ordinary_fish": _record(standard, found.ordinary),
         "statements": [
             {
