@@ -178,7 +178,7 @@ def test_the_command_tells_what_was_worked_out_and_by_which_model(rules):
     result = run(rules)
     assert result.exit_code == 0
     assert "an estimate, not a promise" in " ".join(result.output.split())
-    assert "grown to" not in result.output.split("An ordinary fish")[1].split("What stands as grown")[0]
+    assert "grown to" not in result.output.split("The ordinary fish")[1].split("Figures for the fish grown")[0]
 
 
 def test_the_fish_of_the_data_are_records_that_somebody_can_write(rules):

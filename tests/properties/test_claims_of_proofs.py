@@ -85,8 +85,9 @@ READINGS: dict[str, st.SearchStrategy[object]] = {
     "fineness": numbers(1, 12, 2, 4),
     "condition": numbers(0.1, 6, 0.8, 0.799),
     "hi_patches": st.sampled_from(MAPS),
-    "hi_cover": numbers(0, 100, 10, 45),
-    "odome": numbers(0, 100),
+    # With their unit: a bare 1 would be refused, since it may stand for all of it or for one of a hundred.
+    "hi_cover": numbers(0, 100, 10, 45).map("{:.6f} %".format),
+    "odome": numbers(0, 100).map("{:.6f} %".format),
     "steps": st.sampled_from(("ippon", "nidan", "sandan")),
     "tail_stem": st.sampled_from(("thin", "fair", "strong")),
     "shiroji_lightness": numbers(0, 100, 60, 90),
