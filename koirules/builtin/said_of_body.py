@@ -32,11 +32,11 @@ _FILMED = "cloudy|milky|clouded|grey|dim|filmed|white|hazy|with a film"
 _BLIND = "missing|gone|blind|lost|dead|damaged"
 
 SAID_OF_BODY: tuple[Saying, ...] = (
-    Spoken("length", "long, in length, tall of, total length, size, measures, 全長, 体長"),
+    Spoken("length", "l, long, in length, tall of, total length, size, measures, 全長, 体長"),
     Spoken("standard_length", "length without the tail"),
-    Spoken("weight", "weighs, heavy, grams, 体重"),
+    Spoken("weight", "w, weighs, heavy, grams, 体重"),
     Spoken("depth", "deep, high, height, body height, depth of body, 体高"),
-    Spoken("width", "wide, broad, breadth, body breadth, 体幅"),
+    Spoken("width", "w, wide, broad, breadth, body breadth, 体幅"),
     Spoken("girth", "round, around, girth"),
     Spoken(
         "sex",
@@ -58,8 +58,10 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "excellent": "excellent, perfect, superb, outstanding, very good, great, first class, faultless, ideal, 抜群, 極上",
         },
         alone={
+            "at most poor": "no body, nothing of a body, no frame",
             "is excellent": "perfect torpedo, a perfect torpedo, textbook torpedo, perfect body, ideal torpedo",
-            "is good": "torpedo, a torpedo, torpedo shape, torpedo shaped, nice torpedo, good torpedo, well built, well "
+            "is good": "elegant fish, elegant body, elegant, good lines, nice lines, torpedo, a torpedo, "
+            "torpedo shape, torpedo shaped, nice torpedo, good torpedo, well built, well "
             "proportioned",
             "is poor": "snake, thin as a snake, like a snake, tubby, badly built, balloon, potbellied",
         },
@@ -77,7 +79,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "skinny, thin fish, thin body, narrow body, body slim, body thin, 細い, 細身",
             "is trim": "trim, trim body, neat body",
             "is torpedo": "torpedo build",
-            "is heavy": "stocky, stocky fish, stocky body, stout, stout body, bulky, heavy body, heavy bodied, heavyset, "
+            "is heavy": "big body, big frame, large frame, stocky, stocky fish, stocky body, stout, stout body, "
+            "bulky, heavy body, heavy bodied, heavyset, "
             "fat, fat fish, fat body, "
             "plump, chubby, thick body, thickset, wide body, big body, volume, good volume, lots of volume, "
             "full bodied, compact, compact body, "
@@ -95,7 +98,10 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "fair": "fair, average, ordinary, okay",
             "strong": "strong, broad, wide, big, thick, powerful, full, good, heavy, massive, 太い, 張りのある",
         },
-        alone={"is weak": "pinched neck, pinched behind the head, step behind the head, no shoulders, neck pinched"},
+        alone={
+            "is weak": "pinched behind the gills, pinched at the shoulder, narrow behind the head, pinched "
+            "neck, pinched behind the head, step behind the head, no shoulders, neck pinched"
+        },
     ),
     Spoken(
         "tail_stem",
@@ -109,7 +115,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     ),
     Spoken(
         "back_line",
-        "back line, top line, topline, line of the back, back from the side",
+        "back, back line, top line, topline, line of the back, back from the side",
         levels={
             "humped": "humped, hollow, hunched, arched, bent",
             "uneven": "uneven, wavy",
@@ -229,7 +235,9 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "bent, bent "
             "gill cover, "
             "gill cover missing, gill cover bad, gill cover folded, short gill plate, gill plate curled",
-            "is none": "gill covers good, gill covers fine, gill covers whole, gill covers sound, gills good, gills "
+            "is none": "both gill covers fine, both gill covers good, both gill covers ok, both gills fine, "
+            "gill covers in order, gill plates good, gill plates fine, gill covers good, gill covers "
+            "fine, gill covers whole, gill covers sound, gills good, gills "
             "fine, gill covers ok",
             "is (left_gill, right_gill)": "both gill covers short, both gill covers curled, both gill covers bad, short gill "
             "covers on "
@@ -256,9 +264,9 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "eye_clarity",
         "eyes, eye, clarity of the eyes",
         levels={
-            "cloudy": "cloudy, dim, milky, dull",
+            "cloudy": "cloudy, dim, milky, dull, clouded",
             "fair": "fair",
-            "clear": "clear, bright, good, clean, shiny, sound, fine",
+            "clear": "clear, bright, good, clean, shiny, sound, fine, ok, okay",
         },
         alone={
             "is clear": "clear eyes, bright eyes, both eyes clear, both eyes good",
@@ -377,7 +385,9 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "missing a scale on the side, missing a scale on the back, missing a scale on the left side, "
             "missing a scale on the right side, "
             "missing a scale on the left, missing a scale on the right, missing 1 scale, lost 1 scale, 1 scale missing",
-            "at least 2": "a few scales missing, some scales missing, missing some scales, lost some scales, scales "
+            "at least 2": "lost a few scales on the flank, lost a few scales on the side, a few scales lost, a few "
+            "scales gone, lost a few scales, a few scales missing on the flank, a few scales "
+            "missing, some scales missing, missing some scales, lost some scales, scales "
             "missing, missing scales, missing a few scales",
             "is 2": "missing 2 scales, lost 2 scales",
             "is 3": "missing 3 scales, lost 3 scales",
@@ -410,7 +420,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "smooth": "smooth, smoothly, well, good, straight, fine, easily",
         },
         alone={
-            "is off": "rolls, leans, lists to one side, leans to one side, swims on its side, swims crooked, rolls "
+            "is off": "swims in circles, swims oddly, swims badly, hangs in the water, rolls, leans, lists to "
+            "one side, leans to one side, swims on its side, swims crooked, rolls "
             "when it swims"
         },
     ),
@@ -444,7 +455,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     SpokenTogether(
         "no faults, no fault, no faults at all, nothing wrong at all, clean fish no faults, "
         "without fault, too small, too bad really, one for the lot, "
-        "good fish, clean fish, nothing wrong with it, nothing wrong, otherwise fine, otherwise good, "
+        "wow, well, as before, still the same, good fish, clean fish, nothing wrong with it, "
+        "nothing wrong, otherwise fine, otherwise good, "
         "otherwise clean, fine otherwise, clean otherwise, "
         "good otherwise, nothing else, that is all, no problem, a pity, pity, shame, a shame, what a "
         "shame, sorry, lovely, lovely fish, nice fish, "

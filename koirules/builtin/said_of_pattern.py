@@ -39,8 +39,10 @@ def _counted(number: str) -> str:
 
 
 _SUBJECTS = "red|head red|head patch|patch|head mark||front of the red|it|first patch|first step"
-_REACHES = "to|reaches|runs to|down to|goes to|up to|as far as|ends at|stops at|runs down to|comes "
-"to|goes as far as|touches|extends to"
+_REACHES = (
+    "over|goes down over|runs over|goes over|down over|down onto|to|reaches|runs to|down to|goes to|up to|as far as|ends at|"
+    "stops at|runs down to|comes to|goes as far as|touches|extends to"
+)
 _BEGINS = "begins|starts|ends|stops|behind|is|"
 
 
@@ -77,7 +79,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "hi_cover",
         "cover, hi cover, red cover, red, hi, beni, covered, red share, share of red, red on the back, 緋の割合",
         alone={
-            "is 45 % to 55 %": "half red, half of it red, about half red, half the back is red, half red half white, red on "
+            "is 45 % to 55 %": "red covers half, covers half, red covers about half, covers about half, half covered, "
+            "half red, half of it red, about half red, half the back is red, half red half white, "
+            "red on "
             "half of the back, half and half",
             "below 20 %": "hardly any red, hardly any pattern, very little red, hardly any hi, nearly all white, almost "
             "all white, too little red, "
@@ -88,7 +92,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "heavy hi, too much hi, a lot of red, lots of red",
             "above 97 %": "all red, red all over, red everywhere, red from head to tail, akamuji, 赤無地",
             "is 30 % to 36 %": "a third red, a third of it red, about a third red",
-            "is 62 % to 71 %": "two thirds red, about two thirds red",
+            "is 62 % to 71 %": "red covers two thirds, covers two thirds, red covers about two thirds, covers about two "
+            "thirds, two thirds covered, two thirds red, about two thirds red",
             "is 70 % to 80 %": "three quarters red, about three quarters red",
             "is 20 % to 30 %": "a quarter red, about a quarter red",
         },
@@ -307,7 +312,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "good": "good, nice, fine, well, perfect, excellent, great, right, very good, 良い",
         },
         alone={
-            "is good": "balanced, well balanced, balanced pattern, well balanced pattern, nicely balanced, pattern "
+            "is good": "balanced front and back, balanced front and rear, patches well placed, patches well "
+            "distributed, balanced, well balanced, balanced pattern, well balanced pattern, nicely "
+            "balanced, pattern "
             "balanced, pattern well balanced, good balance, evenly spread, "
             "pattern evenly spread, red evenly spread, red well distributed, pattern well distributed, evenly distributed",
             "is poor": "unbalanced, out of balance, badly balanced, no balance, lopsided, lopsided pattern, pattern "
@@ -355,7 +362,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "head_hi is hood",
     ),
     SpokenTogether(
-        "bozu, white head, head white, no red on the head, no head red, no hi on the head, head has no "
+        "bozu, no pattern on the head, no head pattern, head patch missing, head patch misses, "
+        "no head patch, white head, head white, no red on the head, no head red, no hi on the "
+        "head, head has no "
         "red, head without red, head is completely white, "
         "head all white, no head hi, bald, bald head, plain white head, head blank, head completely white, 坊主",
         "head_hi is none",
@@ -412,7 +421,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "head_patch_shape",
         "shape of the head patch",
         beside="head patch, head spot, patch on the head, spot on the head, spot, head mark, head red, tancho spot, "
-        "tancho patch, mark on the head, patch",
+        "tancho patch, mark on the head",
         levels={
             "round": "round, circular, perfectly round, like a coin, like the sun, nicely round, very round",
             "oval": "oval, egg shaped, long",
@@ -422,14 +431,14 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "split": "split, split in two, in two parts, double, parted, divided, broken, cut in two",
         },
         alone={
-            "is heart": "heart on the head, heart shape on the head",
+            "is heart": "heart on its head, a heart on its head, heart on the head, heart shape on the head",
             "is split": "split head, two spots on the head",
             "is round": "spot perfectly round, perfect circle on the head",
         },
     ),
     Spoken(
         "head_patch_place",
-        beside="head patch, head spot, patch on the head, spot on the head, spot, head mark, tancho spot, tancho patch, patch",
+        beside="head patch, head spot, patch on the head, spot on the head, spot, head mark, tancho spot, tancho patch",
         levels={
             "centred": "centred, central, in the middle, well placed, in the centre, sits well, well centred",
             "off_left": "off to the left, to the left, left of centre, shifted left, sits left",
@@ -520,7 +529,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "head_windows",
-        "window in the head, window on the head, hole in the head patch, window in the head patch, head "
+        "mado in the head patch, mado in the head, mado on the head, window in the head, window "
+        "on the head, hole in the head patch, window in the head patch, head "
         "window, hole in the head red, hole on the head, "
         "white hole in the head patch",
     ),

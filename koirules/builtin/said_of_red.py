@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from koirules.vocabulary.phrases import Saying, Spoken
 
-_RED = "hi, red, beni, orange, colour, 緋, 緋盤"
+_RED = "hi, red, beni, orange, colour, beni plate, hi plate, red plate, plate, hiban, 緋, 緋盤"
 
 SAID_OF_RED: tuple[Saying, ...] = (
     Spoken(
@@ -26,11 +26,13 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "excellent, superb, extremely sharp, outstanding, 抜群",
         },
         alone={
+            "at most fair": "kiwa not there yet, kiwa not yet there, kiwa not ready, edges not there yet, kiwa still coming",
             "is razor": "razor cut, razor edge, razor edges, cut with a knife, cut as with a knife, sharp as a knife, "
             "like cut with scissors",
             "is sharp": "sharp edges all round, sharp edges everywhere, edges sharp all round, crisp all round, edges "
             "sharp everywhere",
-            "is blurred": "red runs into the white, red bleeds into the white, kiwa bokeh, キワぼけ",
+            "is blurred": "red bleeding at the edges, red bleeds at the edges, edges bleeding, edges run, red runs "
+            "into the white, red bleeds into the white, kiwa bokeh, キワぼけ",
         },
     ),
     Spoken(
@@ -53,7 +55,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "big sashi, lots of sashi",
             "is 0.5": "half a scale, sashi half a scale, half scale sashi, half a scale of sashi, front edges half a "
             "scale, front edge half a scale, half a scale deep",
-            "at most 1": "short sashi, sashi short, narrow sashi, sashi narrow, little sashi, tight sashi, sashi tight, "
+            "at most 1": "sashi nearly gone, sashi almost gone, hardly any sashi, sashi almost finished, short "
+            "sashi, sashi short, narrow sashi, sashi narrow, little sashi, tight sashi, sashi tight, "
             "sashi good, good sashi, clean sashi, sashi clean, sashi fine, fine sashi, "
             "nice sashi, sharp sashi, sashi sharp, sashi small, small sashi, sashi neat",
             "is 0": "no sashi, sashi none, without sashi, sashi gone, sashi finished, サシなし",
@@ -119,7 +122,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "the scales through it, scales visible, scales can be seen, thin at the rear, "
             "can see the scales through the red, you can see the scales through the red, scales visible "
             "through the red, single scales show, scales shine through, thin in places, コケ透き",
-            "is thick": "no scales visible, no kokesuki, scales hidden",
+            "is thick": "good thickness, good thickness of red, plenty of thickness, thick plate, no scales "
+            "visible, no kokesuki, scales hidden",
         },
     ),
     Spoken(

@@ -17,10 +17,12 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "very good, like varnish, 極上",
         },
         alone={
-            "is dull": "dull, dull skin, no shine, no shine at all, no lustre, without lustre, no gloss, dull as paper, "
+            "is dull": "dull and flat, flat and dull, dull, dull skin, no shine, no shine at all, no lustre, "
+            "without lustre, no gloss, dull as paper, "
             "matt, 艶なし",
-            "is good": "shiny, shining, glossy, good shine, shines nicely, shines, shines well",
-            "is superb": "like varnish, shiny like lacquer, like lacquer, varnished, skin like porcelain, "
+            "is good": "high gloss, good gloss, shiny, shining, glossy, good shine, shines nicely, shines, shines well",
+            "is superb": "skin like glass, like glass, skin like silk, like varnish, shiny like lacquer, like "
+            "lacquer, varnished, skin like porcelain, "
             "porcelain skin, like porcelain, shines like "
             "glass, shines like a mirror, "
             "superb skin",
@@ -35,13 +37,13 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "clean": "clean, clear, spotless, pure, unmarked, flawless, without a mark, 綺麗, きれい",
         },
         alone={
-            "is dirty": "stains, stains on the skin, a stain, dirty, cloudy spots, cloudy skin",
+            "is dirty": "stained, stained skin, stains, stains on the skin, a stain, dirty, cloudy spots, cloudy skin",
             "is clean": "clean skin, spotless, no stains",
         },
     ),
     Spoken(
         "shimi_count",
-        "shimi, black speck, speck, small tiny little "
+        "shimi, sumi speck, black speck, speck, small tiny little "
         "small fleck, black fleck, "
         "freckle, fine black speck, fine speck, pinhead, シミ, しみ",
         alone={
@@ -104,7 +106,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "excellent": "excellent, outstanding, superb, great, very good, top",
         },
         alone={
-            "is excellent": "best fish so far, best so far, best of the day, best of the lot, favourite, my favourite, top "
+            "is excellent": "fish of the day, best fish so far, best so far, best of the day, best of the lot, "
+            "favourite, my favourite, top "
             "fish, super fish, fantastic fish, "
             "outstanding fish, best of the batch, best of the tub, best of the pond, best one, best "
             "one so far, best fish of the day",
@@ -125,7 +128,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         },
         alone={
             "is plain": "plain, boring, dull pattern, nothing special pattern, plain as can be",
-            "at most mild": "everyday pattern, hardly a pattern, not much of a pattern, no design",
+            "at most mild": "not interesting, uninteresting, not an interesting pattern, everyday pattern, hardly a "
+            "pattern, not much of a pattern, no design",
             "is unique": "unique, one of a kind, never seen 1 like it, never seen one like it, never seen anything like "
             "it, unlike any other",
             "is striking": "striking, eye catching, stunning pattern, a stunner",

@@ -44,11 +44,13 @@ _NUMBER = re.compile(r"[0-9]+(?:\.[0-9]+)?\Z")
 # Before a text is cut into remarks: a decimal comma stands directly before a unit, a hyphen between two numbers means `to`.
 _COMMA = re.compile(r"(?<![\d.,])(\d+),(\d+)(?=\s*(?:mm|cm|m|mg|kg|g|%)(?!\w))")
 _DASH = re.compile(r"(\d)\s*[-–—]\s*(?=\d)")
+_AND_HALF = re.compile(r"(?<![\d.])(\d+)(?:\s*½|(?:\s+|-)1\s*[/⁄]\s*2(?![\d/])|\s+and a half(?!\w))")
 _HALF = re.compile(r"(?<![\d/])1\s*[/⁄]\s*2(?![\d/])|½")
 
 
 def plain_numbers(text: str) -> str:
     """A text with its numbers written in one way: a point for the decimal comma, `to` for a dash, 0.5 for a half."""
+    text = _AND_HALF.sub(r"\1.5", text)
     return _DASH.sub(r"\1 to ", _COMMA.sub(r"\1.\2", _HALF.sub("0.5", text)))
 
 

@@ -25,7 +25,7 @@ UNKNOWN = "?"
 
 _MOST_SETS = 8
 _MOST_REMEMBERED = 10_000
-_PLACING = frozenset({"on", "in", "at", "near", "behind", "before", "over", "under"})
+_PLACING = frozenset({"left", "right", "both", "on", "in", "at", "near", "behind", "before", "over", "under"})
 
 
 @frozen
@@ -197,11 +197,12 @@ class NotesReader:
         tokens = tokens_of(text)
         if not tokens or tokens[0] not in _PLACING:
             return None
-        together = self.remarks.read(f"{last.text} {text}")
+        sided = tokens in {("left",), ("right",), ("both",), ("on", "the", "left"), ("on", "the", "right")}
+        together = self.remarks.read(f"{tokens[-1]} {last.text}" if sided else f"{last.text} {text}")
         if together.sort is not Sort.TRAITS:
             return None
         known = {found.trait for found in last.found}
-        more = tuple(found for found in together.found if found.trait not in known)
+        more = tuple(found for found in together.found if sided or found.trait not in known)
         return Remark(text, Sort.TRAITS, more) if more else None
 
     def _is_whole(self, trait: str) -> bool:

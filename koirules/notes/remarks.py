@@ -98,7 +98,19 @@ HEDGES = tuple(
     ]
 )
 _SOFTENERS = tuple(
-    tuple(words.split()) for words in ("a bit", "a little bit", "slightly", "somewhat", "a little", "a touch")
+    tuple(words.split())
+    for words in (
+        "a tad",
+        "a shade",
+        "fairly",
+        "a trifle",
+        "a bit",
+        "a little bit",
+        "slightly",
+        "somewhat",
+        "a little",
+        "a touch",
+    )
 )
 FORECASTS = frozenset({"will", "may", "might", "could", "should", "shall", "later", "tomorrow"})
 _FORECASTS = (
@@ -109,6 +121,8 @@ _FORECASTS = (
     ("next", "year"),
     ("expected", "to"),
     ("promise",),
+    ("tategoi",),
+    ("tateshita",),
 )
 CORRECTIONS = frozenset(
     tuple(words.split())
@@ -137,7 +151,8 @@ CORRECTIONS = frozenset(
 VERDICTS = {
     **_each(
         "in",
-        "in, in after all, is in, goes in, definitely in, surely in, in please, take it, take in, stays "
+        "in, keeper for sure, for sure in, a sure keeper, in but only just, just in, in after "
+        "all, is in, goes in, definitely in, surely in, in please, take it, take in, stays "
         "in, yes in, in for me, take this one, "
         "keeper, a keeper, definitely a keeper, one to keep, worth keeping, stays, it stays, i would "
         "keep it, i would keep this, would keep, "
@@ -145,7 +160,8 @@ VERDICTS = {
     ),
     **_each(
         "out",
-        "out, cull, culled, cull it, out after all, is out, goes out, definitely out, surely out, take out, no good out, so "
+        "out, throw out, throw it out, leave it, leave it out, let it go, cull, culled, cull it, "
+        "out after all, is out, goes out, definitely out, surely out, take out, no good out, so "
         "out, no good, not for me, no thanks, goes, "
         "it goes, can go, has to go, must go, away with it, not good enough, i would not keep it, would "
         "not keep, not a keeper, not worth keeping, "
@@ -153,7 +169,8 @@ VERDICTS = {
     ),
     **_each(
         "unsure",
-        "unsure, not sure, i am not sure, undecided, maybe in, maybe out, perhaps in, perhaps out, do "
+        "unsure, could go either way, either way, not sure, i am not sure, undecided, maybe in, "
+        "maybe out, perhaps in, perhaps out, do "
         "not know, i do not know, second look, "
         "look again, look again later, look again in spring, look again in autumn, look at it "
         "again, to look again, cannot decide, can not decide, in or out, on the fence, not sure "
@@ -177,6 +194,7 @@ _PRAISE = frozenset(
 )
 _PASSED = SKIPPED | _SIZES
 _BEFORE_NAMES = _SIZES | _PRAISE
+_NO_LABELS = frozenset({"grade", "fish", "quality", "good", "bad", "fine", "ok"})
 _GENERAL = frozenset(
     {"hi", "red", "beni", "colour", "orange", "white", "black", "sumi", "head", "body", "skin", "eye", "shape"}
 )
@@ -555,7 +573,7 @@ class _Scan:
             end = hit.end
         if not negated and len(hit.names) == 1 and is_text(traits[hit.names[0]].kind):
             words = " ".join(self.tokens[at:])
-            if words:
+            if words and not _NO_LABELS & set(self.tokens[at:]):
                 self.found.append(Found(hit.names[0], words, hit.wording))
                 return len(self.tokens)
             return None
@@ -608,6 +626,10 @@ def hedge(found: Found, trait: Trait, *, number_too: bool = True) -> Found:
             whole = anything(kind)
             if not isinstance(whole, Span):
                 raise AssertionError("a number is read as a span")
+            if isinstance(kind, Number) and low == high == 0:
+                return evolve(
+                    found, said=None, hedged=True
+                )  # a tenth of nothing would be nothing: `nearly none` is some
             by = (1.0, 1.0) if isinstance(kind, Count) else (abs(low) / 10, abs(high) / 10)
             return evolve(found, said=Span(max(low - by[0], whole.low), min(high + by[1], whole.high)), hedged=True)
         case _:

@@ -1,0 +1,71 @@
+"""How well and how fast notes are read: the three invented pages, ten thousand lines, and the answer to one line.
+
+Run it as `python -m tests.benchmarks.notes` from the root of the checkout.
+"""
+
+import random
+import re
+import sys
+import time
+
+import koirules
+from koirules.notes.reader import Hearing, NotesReader, cells
+from tests.notes.noted_pages import _MEANT, HERE, meanings, outcomes
+
+PAGE = """standard "Tin Bucket, nothing of its own (invented)" edition 1 variety kohaku
+grade keep if kiwa at least sharp
+grade hold if kiwa is fair
+grade sell if kiwa is blurred and length above 10 cm
+grade out otherwise
+"""
+PAGES = ("laconic_breeder", "talkative_dealer", "careful_helper")
+
+
+def shares():
+    """Of each page, how many remarks were read as they were meant, how many not at all, and how many as something else."""
+    rules, key = koirules.read_standard(PAGE).rules, meanings(*sorted(HERE.glob("meanings*.txt")))
+    for name in PAGES:
+        found = list(outcomes(HERE / f"{name}.txt", key, rules))
+        right, unread = sum(one.right for one in found), sum(one.unread and not one.right for one in found)
+        wrong = len(found) - right - unread
+        print(f"{name}: {len(found)} remarks, {100 * right / len(found):.1f} % right, {unread} unread, {wrong} misread")
+
+
+def lines(number):
+    """Lines of four remarks each, drawn from the pages."""
+    texts = [_MEANT.sub("", (HERE / f"{name}.txt").read_text(encoding="utf-8")) for name in PAGES]
+    said = [line.split(":", 1)[1] for text in texts for line in text.splitlines() if re.match(r"\d", line)]
+    remarks = [remark.strip() for line in said for remark in line.split(",") if remark.strip()]
+    draw = random.Random(1)
+    return [f"{fish}: {', '.join(draw.sample(remarks, 4))}" for fish in range(1, number + 1)]
+
+
+def main():
+    """Print the shares and the times."""
+    shares()
+    standard = koirules.load_standard("tosai_kohaku")
+    begun = time.perf_counter()
+    reader = NotesReader.of(standard.rules)
+    print(f"the phrases of tosai_kohaku are put together in {time.perf_counter() - begun:.2f} s")
+    text = "\n".join(lines(10_000))
+    begun = time.perf_counter()
+    reader.read(text)
+    print(f"10,000 lines of four remarks are read in {time.perf_counter() - begun:.2f} s")
+    hearing = Hearing.of(NotesReader.of(standard.rules), "")
+    standard.questions({"kiwa": "sharp"})
+    took = []
+    for line in lines(300):
+        begun = time.perf_counter()
+        hearing.take(line)
+        record = {"fish": "x", **cells(hearing.notes.fish[-1], standard.traits)}
+        standard.grade(record)
+        standard.questions(record)
+        took.append(1000 * (time.perf_counter() - begun))
+    took.sort()
+    print(
+        f"a line is read and graded, and what it hangs on is found, in {took[150]:.0f} ms (median), {took[285]:.0f} ms (95 %)"
+    )
+
+
+if __name__ == "__main__":
+    sys.exit(main())
