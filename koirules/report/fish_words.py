@@ -14,7 +14,7 @@ from attrs import frozen
 from koirules.report.appearance import Appearance
 from koirules.report.figures import in_tenths
 from koirules.report.page_words import Wording
-from koirules.results.reason import Reason, State
+from koirules.results.reason import Reason
 from koirules.results.result import Result
 
 _STRONG = Decimal("0.85")
@@ -125,13 +125,16 @@ def _decided(wording: Wording, result: Result) -> list[str]:
         titles = " or ".join(wording.grades[name].title for name in result.possible)
         asked = _and([name.replace("_", " ") for name in result.hangs_on[:2]])
         return [f"could be {titles}; {f'still to look at: {asked}' if asked else 'more has to be recorded'}"]
-    biting = [one for one in result.reasons if one.kind == "fault" and one.state is State.YES]
-    deciding = [one for one in biting if one.outcome == result.grade]
+    grounds = result.grounds
+    deciding = [one for one in grounds.faults if (one.kind, one.name) in grounds.decided]
+    others = [one for one in grounds.faults if one not in deciding]
+    found = []
     if deciding:
-        return [
-            f"{_and([short(one.title) for one in deciding[:2]])}: no better than {wording.grades[result.grade].title}"
-        ]
-    return []
+        names = _and([short(one.title) for one in deciding])
+        found.append(f"{names}: no better than {wording.grades[result.grade].title}")
+    if others:
+        found.append(f"{'also ' if found else ''}{_and([short(one.title) for one in others])}")
+    return found
 
 
 def _phrase(reason: Reason) -> str:

@@ -7,10 +7,7 @@ from html import escape
 
 from attrs import frozen
 
-from koirules.records.safe_text import without_controls
-
-_TURNS = dict.fromkeys([*range(0x202A, 0x202F), *range(0x2066, 0x206A), 0xFFFE, 0xFFFF])
-"""Letters that turn the direction of what follows, with which a text could show as another, and those that XML has not."""
+from koirules.report.templating import plain
 
 _VOID = frozenset({"br", "hr", "img", "input", "link", "meta"})
 """The elements of HTML that hold nothing and have no end tag."""
@@ -29,8 +26,7 @@ Inside = Markup | str
 
 def escaped(text: str) -> str:
     """A text as it stands in an element or between the quotation marks of an attribute; shows the same and acts never."""
-    plain = without_controls(text.replace("\r\n", "\n").replace("\r", "\n")).translate(_TURNS)
-    return escape(plain, quote=True)
+    return escape(plain(text), quote=True)
 
 
 def element(tag: str, *inside: Inside, **attributes: str | float | bool | None) -> Markup:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from attrs import frozen
 
-from koirules.report.page_words import Wording
+from koirules.report.page_words import Wording, is_held
 from koirules.report.score_bins import Bin, binned, is_scored
 from koirules.results.result import Result
 from koirules.vocabulary.kinds import shortest
@@ -99,7 +99,7 @@ def chart_of(wording: Wording, results: Sequence[Result]) -> Chart | None:
     dots = tuple(_dots(wording, found, across, radius, foot)) if dotted else ()
     told = "; ".join(f"{title} from {shortest(score)}" for score, title in reversed(lines))
     drawn = sum(one.fish for one, _ in found)
-    held = sum(wording.is_held(result) for _, fish in found for result in fish)
+    held = sum(is_held(result) for _, fish in found for result in fish)
     return Chart(
         wide=_WIDTH,
         tall=round(foot + _FOOT, 2),
@@ -146,7 +146,7 @@ def _dots(
                 round((left + right) / 2, 2),
                 round(y, 2),
                 _shade(wording, result),
-                wording.is_held(result),
+                is_held(result),
                 result.fish,
             )
 

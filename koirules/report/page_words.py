@@ -11,7 +11,6 @@ from attrs import define
 from koirules.explain.score_lines import GradeLine
 from koirules.records.about import About
 from koirules.results.course import Fate, Step
-from koirules.results.reason import State
 from koirules.results.result import Result
 
 SHADES = 5
@@ -63,16 +62,6 @@ class Wording:
         """A grade as full and empty pips, a full one for each grade from it to the last: the best has no empty one."""
         return tuple(place >= self.place[grade] for place in range(len(self.grades)))[::-1]
 
-    def is_held(self, result: Result) -> bool:
-        """Whether a fault holds a fish below a grade whose line its score reaches."""
-        if result.grade is None:
-            return False
-        lines = ((name, line.score) for name, line in self.grades.items())
-        best = next((name for name, score in lines if score is not None and result.score_low >= score), None)
-        if best is None or self.place[best] >= self.place[result.grade]:
-            return False
-        return any(one.kind == "fault" and one.state is State.YES for one in result.reasons)
-
     def graded(self, result: Result) -> str:
         """The grade of a fish, or each that it could still get."""
         return " or ".join(self.grades[name].title for name in result.possible)
@@ -84,6 +73,11 @@ _FATES = {Fate.KEPT: "stays", Fate.TIED: "tied"}
 def fate_word(step: Step) -> str:
     """What became of a fish in a round, in one word."""
     return _FATES.get(step.fate, "leaves")
+
+
+def is_held(result: Result) -> bool:
+    """Whether a fault surely holds a fish below the grade that its points alone would give."""
+    return result.grade is not None and any(kind == "fault" for kind, _ in result.grounds.decided)
 
 
 def share(part: int, whole: int) -> str:

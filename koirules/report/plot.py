@@ -9,7 +9,7 @@ from attrs import frozen
 
 from koirules.records.about import About
 from koirules.report.figures import figure
-from koirules.report.page_words import Wording
+from koirules.report.page_words import is_held
 from koirules.report.plot_groups import Group, groups
 from koirules.report.plot_marks import GRID, GROUND, INK, QUIET, Area, Drawing, Line, Mark, Words, box, words_width
 from koirules.report.score_bins import most_points
@@ -70,7 +70,7 @@ class _Sheet:
     def of(cls, results: Sequence[Result], about: About) -> _Sheet:
         """Give everything its place."""
         found = groups(results, about)
-        columns = tuple(_columns(found, len(results), Wording.of(results, about)))
+        columns = tuple(_columns(found, len(results)))
         sections = tuple({s.name: s.title for result in results for s in result.sections.values()}.items())
         legend = tuple(_legend(sections, opened=any(result.score is None for result in results)))
         narrow = columns[0][0].right - columns[0][0].left < _NAMED
@@ -231,7 +231,7 @@ def _gap(found: Sequence[Group]) -> float:
     return min(_GAP, 0.3 * (_WIDE - _LEFT - _RIGHT) / len(found))
 
 
-def _columns(found: Sequence[Group], fish: int, wording: Wording) -> Iterator[tuple[_Column, ...]]:
+def _columns(found: Sequence[Group], fish: int) -> Iterator[tuple[_Column, ...]]:
     gap = _gap(found)
     each = (_WIDE - _LEFT - _RIGHT - gap * (len(found) + 1)) / fish
     left = _LEFT + gap
@@ -239,7 +239,7 @@ def _columns(found: Sequence[Group], fish: int, wording: Wording) -> Iterator[tu
         lefts = [left + each * number for number in range(len(group.fish))]
         yield tuple(
             # Where bars are fine lines, a mark over one would be none.
-            _Column(result, round(x, 2), round(x + each, 2), each > _PARTED and wording.is_held(result))
+            _Column(result, round(x, 2), round(x + each, 2), each > _PARTED and is_held(result))
             for result, x in zip(group.fish, lefts, strict=True)
         )
         left = lefts[-1] + each + gap

@@ -19,7 +19,7 @@ from koirules.commands import main
 from koirules.explain.score_lines import GradeLine
 from koirules.records.records import read_records
 from koirules.report import plot_png
-from koirules.report.page_words import Wording
+from koirules.report.page_words import is_held
 from koirules.report.plot import PAINTS
 from koirules.report.plot_groups import groups
 from koirules.report.plots import MOST_FISH, write_plot
@@ -119,11 +119,10 @@ def test_a_fish_that_a_fault_holds_down_has_a_bar_over_it(tmp_path, lot):
     standard, results = lot
     about = evolve(WHOLE, grades=standard.grade_lines)
     root = plotted(tmp_path, results, about)
-    wording = Wording.of(results, about)
-    held = [one for one in results if wording.is_held(one)]
-    # Told from its lines alone: the score reaches the line of a better grade, and the fish has another one.
+    held = [one for one in results if is_held(one)]
+    # Told from its lines alone: the score can reach the line of a better grade, and the fish has another one.
     lines = [(line.name, line.score) for line in standard.grade_lines if line.score is not None]
-    reached = {one.fish: next((name for name, score in lines if one.score_low >= score), one.grade) for one in results}
+    reached = {one.fish: next((name for name, score in lines if one.score_high >= score), one.grade) for one in results}
     assert {one.fish for one in held} <= {one.fish for one in results if one.grade and reached[one.fish] != one.grade}
     assert "L17" in {one.fish for one in held}
     bars = [one for one in root.iter(f"{SVG}line") if one.get("stroke-width") == "3"]

@@ -110,8 +110,10 @@ def test_a_fish_is_told_in_a_sentence_with_gains_and_losses_apart(lot):
         ("+7.5", "lustre"),
     ]
     assert best.losses[0].points == "−0.5"
-    faulty = told(wording, results["L23"], each=1)
-    assert faulty.sentence.startswith("Film over an eye: no better than hold")
+    assert told(wording, results["L23"]).sentence.startswith(
+        "Film over an eye; loses most by"
+    )  # it bites, and is no cause
+    assert "no better than pond grade; " in told(wording, results["L17"]).sentence  # and here it decides
     still_open = told(wording, evolve(results["L25"], hangs_on=("health",)))
     assert still_open.sentence.startswith("Could be keep or hold; still to look at: health; ")
     # A bonus that was not given is no loss.
