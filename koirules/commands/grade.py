@@ -52,7 +52,12 @@ from koirules.commands.page_options import Wishes, wishes_options
     "--top", type=click.IntRange(0, 1000), default=10, metavar="N", help="Of whole files: list the N best fish."
 )
 @click.option("--on", metavar="CLUSTER", default=None, help="Of whole files: let dask or spark do them (dask:ADDRESS).")
-@click.option("--leave-out-broken", is_flag=True, help="Of whole files: name those that cannot be read, and go on.")
+@click.option(
+    "--leave-out-broken",
+    is_flag=True,
+    help="Name the rows that are wrong, or of whole files those that cannot be read, and go on without them.",
+)
+@click.option("--broken-as-open", is_flag=True, help="Take a value that cannot be read as not recorded, and say so.")
 @decisions_option
 @classes_option
 @label_option
@@ -70,6 +75,7 @@ def command(
     top: int,
     on: str | None,
     leave_out_broken: bool,
+    broken_as_open: bool,
     decisions: str | None,
     classes: str | None,
     labels: tuple[str, ...],
@@ -136,7 +142,15 @@ def command(
         settings = [(name.strip(), value.strip()) for name, _, value in (change.partition("=") for change in changes)]
         grade_files(standard, records, outs, labels, settings, top, on, leave_out_broken)
         return
-    batch = graded(standard, records[0], labels, decisions, table)
+    batch = graded(
+        standard,
+        records[0],
+        labels,
+        decisions,
+        table,
+        leave_out_broken=leave_out_broken,
+        broken_as_open=broken_as_open,
+    )
     failed = write_all(outs, plots, batch.results, about_of(standard, batch), [(standard, batch.batch)], wishes)
     tell_batch(standard, batch, as_recorded=as_recorded, in_full=in_full)
     if is_short(batch, as_recorded=as_recorded, in_full=in_full):
@@ -147,5 +161,5 @@ def command(
     if failed:
         show_problems(failed)
         stop("Not everything was written.")
-    if unread_in(batch.results):
+    if batch.broken or unread_in(batch.results):
         sys.exit(1)  # nobody knows yet what was said of these fish

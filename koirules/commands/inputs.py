@@ -12,7 +12,7 @@ import click
 from attrs import evolve, frozen
 
 from koirules.api import Standard, load_standard
-from koirules.commands.output import show_problems, shown, stop, stop_if_refused
+from koirules.commands.output import counted, show_problems, shown, stop, stop_if_refused
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Cell, Problem, RecordError, StandardError, mixed
 from koirules.problems import parts as say
@@ -32,6 +32,23 @@ if TYPE_CHECKING:
 
 _SEAL_SHOWN = 14
 """So much of a seal tells editions apart; the whole is in the files of results, and `koirules seal` prints it."""
+
+_OF_ROWS = (
+    "value-",
+    "unnamed-fish",
+    "doubled-fish",
+    "doubled-look",
+    "undated-look",
+    "not-a-day",
+    "row-too-long",
+    "cell-too-long",
+    "formula-error",
+    "formula-without-value",
+    "broken-line",
+    "not-an-object",
+    "doubled-key",
+)
+"""How the codes begin of problems that are of one row, so that the others can be graded without it."""
 
 _F = TypeVar("_F", bound=Callable[..., Any])
 
@@ -179,10 +196,14 @@ def out_of_date(standard: Standard, today: date) -> list[Problem]:
 
 @frozen
 class Graded:
-    """A batch with what came of it, in the order of the records."""
+    """A batch with what came of it, in the order of the records.
+
+    broken: whether rows were left out, or values taken as not recorded, since they could not be read.
+    """
 
     batch: Batch
     outcome: BatchResult
+    broken: bool = False
 
     @property
     def results(self) -> tuple[Result, ...]:
@@ -190,11 +211,13 @@ class Graded:
         return self.outcome.results
 
 
-def records_from(standard: Standard, records: str, labels: Sequence[str]) -> Batch:
+def records_from(standard: Standard, records: str, labels: Sequence[str], *, broken_as_open: bool = False) -> Batch:
     """Read a file of records and derive their traits; what is wrong is among its problems."""
     from koirules.records.records import read_records
 
-    batch = read_records(Path(records), standard.traits, labels, lambda: standard.notes_reader)
+    batch = read_records(
+        Path(records), standard.traits, labels, lambda: standard.notes_reader, broken_as_open=broken_as_open
+    )
     measured = standard.measured(batch.records, batch.file)
     others = meant_for_others(standard, measured.records, batch.file, varieties_installed())
     return evolve(batch, records=measured.records, problems=(*batch.problems, *measured.problems, *others))
@@ -232,27 +255,43 @@ def graded(
     labels: Sequence[str],
     decisions: str | None = None,
     classes: ClassTable | None = None,
+    *,
+    leave_out_broken: bool = False,
+    broken_as_open: bool = False,
 ) -> Graded:
     """Read and grade a file of records; ends the command with its problems where it cannot be read.
 
     decisions: a file of what a person decided. classes: the table by which each fish is put into its class.
+    leave_out_broken: rows that are wrong are told and left out. broken_as_open: values that cannot be read are told and taken
+    as not recorded.
     """
     from koirules.commands.classing import with_classes
     from koirules.grading.whole_batch import BatchResult, looked_at_again
     from koirules.results.look_again import look_again
 
-    batch = with_classes(records_from(standard, records, labels), standard, classes, load_registry().varieties)
+    read = records_from(standard, records, labels, broken_as_open=broken_as_open)
+    batch = with_classes(read, standard, classes, load_registry().varieties)
     decided, problems = _decisions(standard, decisions, [record.fish for record in batch.records])
-    stop_if_refused([*batch.problems, *problems])
+    of_rows = [problem for problem in batch.problems if leave_out_broken and _is_of_a_row(problem)]
+    stop_if_refused([*(problem for problem in batch.problems if problem not in of_rows), *problems])
+    if of_rows:
+        show_problems(of_rows)
+        left = len({problem.site.row for problem in of_rows if isinstance(problem.site, Cell)})
+        click.echo(f"{counted(left, 'row is', 'rows are')} left out.", err=True)
+    broken = bool(of_rows) or any(record.unreadable for record in batch.records)
     if not batch.records:
         click.echo(f"There is no fish in {shown(records)}.", err=True)
     many = len(batch.records) > 5_000
     if not many or decided or standard.whole_batch.needed:
-        return Graded(batch, graded_together(standard, batch.records, decided))
+        return Graded(batch, graded_together(standard, batch.records, decided), broken)
     with click.progressbar(batch.records, label="Grading", file=sys.stderr) as bar:
         results = tuple(standard.grade_record(record) for record in bar)
     results = looked_at_again(results, look_again(batch.records, standard.traits, standard.rules.stage))
-    return Graded(batch, BatchResult(results, records=batch.records))
+    return Graded(batch, BatchResult(results, records=batch.records), broken)
+
+
+def _is_of_a_row(problem: Problem) -> bool:
+    return not problem.warning and problem.code.startswith(_OF_ROWS)
 
 
 def graded_together(standard: Standard, records: Sequence[Record], decisions: Sequence[Decision]) -> BatchResult:

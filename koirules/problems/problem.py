@@ -33,6 +33,7 @@ class Cell:
     file: str
     row: int | None = None
     column: str | None = None
+    fish: str = field(default="", eq=False)
 
     def __str__(self) -> str:
         parts = [self.file]
@@ -40,6 +41,8 @@ class Cell:
             parts.append(f"row {self.row}")
         if self.column is not None:
             parts.append(f'column "{self.column}"')
+        if self.fish:
+            parts.append(f"fish {self.fish}")
         return ", ".join(parts)
 
 

@@ -55,14 +55,16 @@ def read_records(
     traits: Mapping[str, Trait],
     labels: Collection[str] = (),
     notes: Callable[[], NotesReader] | None = None,
+    *,
+    broken_as_open: bool = False,
 ) -> Batch:
     """Read a file of records; what is wrong with it is in the batch's problems, and nothing is ever raised for it.
 
     traits: what columns may hold, by name. labels: further columns that are carried into the results as they are. Of a fish
     that was looked at on several days it is the latest look, with the one before. notes: makes what reads files of notes and
-    phrases in cells; without it there are none.
+    phrases in cells; without it there are none. broken_as_open: what cannot be read is taken as not recorded (read_rows).
     """
-    batch = read_every_look(path, traits, labels, notes)
+    batch = read_every_look(path, traits, labels, notes, broken_as_open=broken_as_open)
     return evolve(batch, records=latest_looks(batch.records))
 
 
@@ -71,12 +73,17 @@ def read_every_look(
     traits: Mapping[str, Trait],
     labels: Collection[str] = (),
     notes: Callable[[], NotesReader] | None = None,
+    *,
+    broken_as_open: bool = False,
 ) -> Batch:
     """The same with every look at a fish as a record of its own, in the order of the file."""
     table = read_table(path, notes)
     columns, of_headings = match_columns(table, traits, labels)
     records, of_rows = read_rows(
-        table, columns, None if notes is None else lambda trait, text: notes().cell(trait, text)
+        table,
+        columns,
+        None if notes is None else lambda trait, text: notes().cell(trait, text),
+        broken_as_open=broken_as_open,
     )
     problems = sorted([*table.problems, *of_headings, *of_rows], key=_row_of)
     carried = tuple(column.label for column in columns.others if column.label is not None)

@@ -6,9 +6,10 @@ import datetime
 import re
 from collections.abc import Callable, Iterator, Sequence
 
-from attrs import define, field
+from attrs import define, evolve, field
 
-from koirules.problems import Problem, recording
+from koirules.problems import Cell, Problem, recording
+from koirules.problems.quoting import visible
 from koirules.records.columns import Column, Columns
 from koirules.records.looks import Looks
 from koirules.records.table import FISH, Row, Table, Told, is_blank, text_of
@@ -63,11 +64,12 @@ class _Remembered:
 
 
 def read_rows(
-    table: Table, columns: Columns, phrases: Phrases | None = None
+    table: Table, columns: Columns, phrases: Phrases | None = None, *, broken_as_open: bool = False
 ) -> tuple[tuple[Record, ...], tuple[Problem, ...]]:
     """Read every row, each look at a fish by itself. phrases: reads words that are no value of their trait, if they say one.
 
-    A row with a problem becomes no record, so that nothing wrong is ever taken as not recorded.
+    A row with a problem becomes no record, so that nothing wrong is ever taken as not recorded. broken_as_open: where a value
+    cannot be read, the trait is not recorded instead; a warning says so, and the record.
     """
     remembered = [_Remembered(column, phrases) for column in columns.others if not column.told]
     unread = [column.index for column in columns.others if column.told]
@@ -87,22 +89,36 @@ def read_rows(
         readings: dict[str, Reading] = {}
         labels: dict[str, str] = {}
         cannot_tell: set[str] = set()
+        opened: list[Problem] = []
+        unreadable: list[tuple[str, str]] = []
         for cells in remembered:
             problem = _read_cell(table.file, row, cells, readings, labels, cannot_tell)
-            if problem is not None:
+            trait = cells.column.trait
+            if problem is not None and broken_as_open and trait is not None:
+                cannot_tell.add(trait.name)
+                unreadable.append((trait.name, problem.cause))
+                opened.append(evolve(_of_fish(problem, fish), warning=True))
+            elif problem is not None:
                 found.append(problem)
         looked, unclear = _read_looked(table.file, row, columns.looked)
         found += unclear
         astray = (name for name, text in labels.items() if mapped and _PATCH.match(text))
         found += [recording.patch_astray(table.file, row.number, name, labels[name]) for name in astray]
-        problems += found
+        problems += [_of_fish(problem, fish) for problem in found] + opened
         whole = Told.TOLD not in row.cells and all(is_blank(row.cells[index]) for index in unread)
         if fish is not None and not found and whole:
             untold = frozenset(cannot_tell)
             made = Record(fish, row.number, readings, labels, day, looked=looked, cannot_tell=untold, look=number)
-            records.append(made)
+            records.append(evolve(made, unreadable=tuple(unreadable)) if unreadable else made)
     problems += _fractions(table, remembered)
     return tuple(records), (*problems, *looks.without_a_day(table.file))
+
+
+def _of_fish(problem: Problem, fish: str | None) -> Problem:
+    """A problem of a row that names the fish of that row."""
+    if fish is None or not isinstance(problem.site, Cell):
+        return problem
+    return evolve(problem, site=evolve(problem.site, fish=visible(fish)))
 
 
 def _read_fish(file: str, row: Row, index: int | None) -> tuple[str | None, list[Problem]]:

@@ -43,7 +43,14 @@ def look_again(
     records: Sequence[Record], traits: Mapping[str, Trait], stage: str | None
 ) -> list[tuple[LookAgain, ...]]:
     """For each record what of it to look at again; it changes nothing. stage: that of the standard."""
-    found: list[list[LookAgain]] = [[] for _ in records]
+    found: list[list[LookAgain]] = [
+        [
+            LookAgain(name, traits[name].title, "not read", f"{cause} It was taken as not recorded.")
+            for name, cause in record.unreadable
+            if name in traits
+        ]
+        for record in records
+    ]
     for trait in traits.values():
         kind = trait.kind
         if not isinstance(kind, Number):

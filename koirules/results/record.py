@@ -51,6 +51,7 @@ class Record:
     doubts: tuple[Problem, ...] = ()
     over: Mapping[str, tuple[int, int]] = field(factory=dict, hash=False)
     outside: str = ""
+    unreadable: tuple[tuple[str, str], ...] = ()
     looked: bool | None = None
     cannot_tell: frozenset[str] = frozenset()
     earlier: tuple[Mapping[str, Reading], ...] = field(default=(), hash=False)

@@ -92,7 +92,7 @@ def test_a_row_with_a_problem_becomes_no_record(read):
 
 
 def test_a_column_in_an_unknown_unit_is_told_once_and_nothing_is_taken_from_it(read):
-    batch = read("fish,length (inch),kiwa\nK01,5 1/2,fair\nK02,6,fare\nK03,,fair\n")
+    batch = read("fish,length (ell),kiwa\nK01,5 1/2,fair\nK02,6,fare\nK03,,fair\n")
     assert [problem.code for problem in batch.problems] == ["unknown-column-unit", "value-unknown-word"]
     assert [record.fish for record in batch.records] == ["K03"]
 
