@@ -25,6 +25,8 @@ from koirules.standard.tree import (
     Supplied,
     TermRead,
     TraitRead,
+    operands_of,
+    post_order,
 )
 from koirules.standard.types import Numeric, PlaceWords, Truth, Type
 
@@ -161,23 +163,14 @@ class Evaluation(Generic[V]):
     def node(self, root: Node) -> Ends[V]:
         """The value of an expression; without recursion, since sums can be long."""
         done: dict[int, Ends[V]] = {}
-        waiting: list[tuple[Node, bool]] = [(root, False)]
-        while waiting:
-            node, ready = waiting.pop()
-            if id(node) in done:
-                continue
-            if not ready:
-                beneath: tuple[Node, ...] = ()
-                if isinstance(node, Apply):
-                    beneath = node.operands
-                elif isinstance(node, TermRead) and node.name not in self.terms:
-                    beneath = (node.node,)
-                if beneath:
-                    waiting.append((node, True))
-                    waiting.extend((operand, False) for operand in reversed(beneath))
-                    continue
+        for node in post_order(root, self._beneath):
             done[id(node)] = self._one(node, done)
         return done[id(root)]
+
+    def _beneath(self, node: Node) -> tuple[Node, ...]:
+        if isinstance(node, TermRead):
+            return () if node.name in self.terms else (node.node,)
+        return operands_of(node)
 
     def _one(self, node: Node, done: Mapping[int, Ends[V]]) -> Ends[V]:
         match node:

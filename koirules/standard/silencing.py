@@ -8,7 +8,7 @@ import attrs
 from attrs import evolve
 
 from koirules.standard.parts import Rules
-from koirules.standard.tree import Apply, Node, Recorded, Supplied, TermRead, Written
+from koirules.standard.tree import Apply, Node, Recorded, Supplied, TermRead, Written, post_order
 
 _HOLDERS = ("terms", "sections", "limits", "order", "grades", "alerts", "rounds")
 """The parts of a standard that hold expressions."""
@@ -49,15 +49,7 @@ class _Plain:
 
     def node(self, root: Node) -> Node:
         """An expression, changed; without recursion into operands, since sums can be long."""
-        waiting = [(root, False)]
-        while waiting:
-            node, ready = waiting.pop()
-            if id(node) in self._nodes:
-                continue
-            if isinstance(node, Apply) and not ready:
-                waiting.append((node, True))
-                waiting.extend((operand, False) for operand in node.operands)
-                continue
+        for node in post_order(root, known=lambda node: id(node) in self._nodes):
             # The node itself is kept too, so that no other one is given its number.
             self._nodes[id(node)] = (node, self._one(node))
         return self._nodes[id(root)][1]

@@ -8,6 +8,7 @@ it will be when the fish is grown, a trait as it was written whatever silence me
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator
 from decimal import Decimal
 from typing import Any, assert_never
 
@@ -237,6 +238,35 @@ Node = (
 def apply(operation: Operation, operands: tuple[Node, ...], kind: Type, place: Place) -> Apply:
     """An operation over operands, with its range worked out from theirs."""
     return Apply(operation, operands, kind, operation.range_of(*(node.range for node in operands)), place)
+
+
+def operands_of(node: Node) -> tuple[Node, ...]:
+    """The operands of an operation; none of any other node."""
+    return node.operands if isinstance(node, Apply) else ()
+
+
+def post_order(
+    root: Node,
+    beneath: Callable[[Node], tuple[Node, ...]] = operands_of,
+    known: Callable[[Node], bool] = lambda _: False,
+) -> Iterator[Node]:
+    """Each node once, after those beneath it from left to right; without recursion, since sums can be long.
+
+    beneath: which nodes come before a node. known: nodes that are left out, with what is beneath them.
+    """
+    found: set[int] = set()
+    waiting: list[tuple[Node, bool]] = [(root, False)]
+    while waiting:
+        node, ready = waiting.pop()
+        if id(node) in found or known(node):
+            continue
+        first = () if ready else beneath(node)
+        if first:
+            waiting.append((node, True))
+            waiting.extend((one, False) for one in reversed(first))
+        else:
+            found.add(id(node))
+            yield node
 
 
 def walk(node: Node, *, into_terms: bool = True, into_sources: bool = False) -> list[Node]:

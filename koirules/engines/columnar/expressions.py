@@ -29,6 +29,7 @@ from koirules.standard.tree import (
     Supplied,
     TermRead,
     TraitRead,
+    post_order,
 )
 from koirules.standard.types import TextLabel
 from koirules.vocabulary.readings import Span, anything
@@ -91,15 +92,7 @@ class Expressions:
     def node(self, root: Node) -> Value:
         """What an expression is over columns; without recursion, since sums can be long."""
         done: dict[int, Value] = {}
-        waiting: list[tuple[Node, bool]] = [(root, False)]
-        while waiting:
-            node, ready = waiting.pop()
-            if id(node) in done:
-                continue
-            if isinstance(node, Apply) and not ready:
-                waiting.append((node, True))
-                waiting.extend((operand, False) for operand in reversed(node.operands))
-                continue
+        for node in post_order(root):
             done[id(node)] = self._one(node, done)
         return done[id(root)]
 

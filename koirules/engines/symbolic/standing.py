@@ -33,6 +33,7 @@ from koirules.standard.tree import (
     Supplied,
     TermRead,
     TraitRead,
+    post_order,
     walk,
 )
 from koirules.standard.types import Truth
@@ -186,15 +187,7 @@ class Standing:
 
     def node(self, root: Node) -> Any:
         """What an expression is; without recursion, since sums can be long."""
-        waiting: list[tuple[Node, bool]] = [(root, False)]
-        while waiting:
-            node, ready = waiting.pop()
-            if id(node) in self._nodes:
-                continue
-            if isinstance(node, Apply) and not ready:
-                waiting.append((node, True))
-                waiting.extend((operand, False) for operand in reversed(node.operands))
-                continue
+        for node in post_order(root, known=lambda node: id(node) in self._nodes):
             self._nodes[id(node)] = self._one(node)
         return self._nodes[id(root)]
 

@@ -26,6 +26,8 @@ from koirules.standard.tree import (
     TermRead,
     TraitRead,
     Written,
+    operands_of,
+    post_order,
 )
 from koirules.vocabulary.kinds import describe_kind
 
@@ -48,16 +50,11 @@ class SameValues:
 
     def number(self, root: Node, settings: Mapping[str, Setting], mark: str) -> int:
         """The number of an expression; without recursion over sums, which can be long."""
-        waiting: list[tuple[Node, bool]] = [(root, False)]
-        while waiting:
-            node, ready = waiting.pop()
-            if (id(node), mark) in self._known:
-                continue
-            inner = node.operands if isinstance(node, Apply) else (node.node,) if isinstance(node, TermRead) else ()
-            if inner and not ready:
-                waiting.append((node, True))
-                waiting.extend((one, False) for one in inner)
-                continue
+
+        def beneath(node: Node) -> tuple[Node, ...]:
+            return (node.node,) if isinstance(node, TermRead) else operands_of(node)
+
+        for node in post_order(root, beneath, lambda node: (id(node), mark) in self._known):
             said = self._said(node, settings, mark)
             self._kept.append(node)  # a node that is gone gives its id to another one
             self._known[id(node), mark] = said if isinstance(said, int) else self._numbered(said)
