@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime
 import re
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence, Set
 
 from attrs import define, evolve, field
 
@@ -18,6 +18,7 @@ from koirules.results.record import Record
 from koirules.vocabulary import misreads
 from koirules.vocabulary.cells import CANNOT_TELL, CannotTell, Misread, read_cell, read_value
 from koirules.vocabulary.kinds import Label, Number, Patches, YesNo
+from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.readings import NO, YES, Reading, Span
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Dimension
@@ -30,6 +31,9 @@ _FEW = 3
 
 _PATCH = re.compile(r"\s*[0-9.]+ to [0-9.]+ (?:left|right|both)\b", re.IGNORECASE)
 """How a patch of a map begins as sorters write it."""
+
+LOT = "all_fish"
+"""What names the fish of a first row that holds for the whole lot, folded: it is no fish and no look."""
 
 _Read = Reading | Misread | CannotTell | None
 
@@ -111,6 +115,9 @@ def read_rows(
             made = Record(fish, row.number, readings, labels, day, looked=looked, cannot_tell=untold, look=number)
             records.append(evolve(made, unreadable=tuple(unreadable)) if unreadable else made)
     problems += _fractions(table, remembered)
+    if records and table.rows and records[0].row == table.rows[0].number and folded(records[0].fish) == LOT:
+        by_eye = {one.trait.name for one in columns.others if one.trait is not None and one.trait.by_eye}
+        records = [_of_lot(records[0], record, by_eye) for record in records[1:]]
     return tuple(records), (*problems, *looks.without_a_day(table.file))
 
 
@@ -119,6 +126,20 @@ def _of_fish(problem: Problem, fish: str | None) -> Problem:
     if fish is None or not isinstance(problem.site, Cell):
         return problem
     return evolve(problem, site=evolve(problem.site, fish=visible(fish)))
+
+
+def _of_lot(lot: Record, record: Record, by_eye: Set[str]) -> Record:
+    """A record with what holds for the lot, where it says nothing itself. by_eye: traits whose recording is a look."""
+    told = {name: held for name, held in lot.readings.items() if name not in record.cannot_tell}
+    untold = {name for name in lot.cannot_tell if name not in record.readings}
+    return evolve(
+        record,
+        readings={**told, **record.readings},
+        labels={**lot.labels, **record.labels},
+        cannot_tell=record.cannot_tell | untold,
+        # What is said of the lot makes no look at any of its fish.
+        looked=not by_eye.isdisjoint(record.readings) if record.looked is None else record.looked,
+    )
 
 
 def _read_fish(file: str, row: Row, index: int | None) -> tuple[str | None, list[Problem]]:

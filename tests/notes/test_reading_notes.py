@@ -9,6 +9,7 @@ from koirules.notes.lexicon import read_means
 from koirules.notes.reader import NotesReader, cells
 from koirules.notes.remarks import Sort
 from koirules.testing import registry_with
+from koirules.vocabulary.readings import write_reading
 from tests.notes.noted_pages import HERE, meanings, outcomes
 
 BOX = registry_with()
@@ -227,3 +228,25 @@ def test_whatever_the_text_it_is_read_and_every_cell_can_be_graded(text):
         for name, said_of in one.said.items():
             assert name in READER.lexicon.traits, said_of
     koirules.read_standard(PAGE, registry=BOX).grade_batch([dict(each) for each in notes.records])
+
+
+def test_the_first_row_of_a_sheet_may_hold_for_the_lot(tmp_path):
+    page = f"{PAGE}silence means shiroji is white\n"
+    standard = koirules.read_standard(page, registry=BOX)
+    (tmp_path / "lot.csv").write_text(
+        "fish,health,kiwa,length\nall fish,well,sharp,14\na,,,15\nb,doubtful,?,\nc,,fair,\n", encoding="utf-8"
+    )
+    records = {record.fish: record for record in standard.read_records(tmp_path / "lot.csv")}
+    assert list(records) == ["a", "b", "c"]
+    written = {
+        fish: {name: write_reading(standard.traits[name].kind, held) for name, held in record.readings.items()}
+        for fish, record in records.items()
+    }
+    assert written == {
+        "a": {"health": "well", "kiwa": "sharp", "length": "15 cm"},
+        "b": {"health": "doubtful", "length": "14 cm"},
+        "c": {"health": "well", "kiwa": "fair", "length": "14 cm"},
+    }
+    assert records["b"].cannot_tell == {"kiwa"}
+    # What is said of the lot is no look at a fish: of `a` nobody saw anything that only an eye can see.
+    assert [record.looked for record in records.values()] == [False, True, True]
