@@ -87,7 +87,11 @@ def read_value(kind: Kind, raw: object, unit: Unit | None = None) -> Reading | M
         case ColourReadings() if isinstance(kind, Colours):
             return raw
         case str():
-            return _read_text(kind, raw, unit)
+            found = _read_text(kind, raw, unit)
+            if not isinstance(found, Misread) or not found.offers:
+                return found
+            kept = [one for one in found.offers if not isinstance(_read_text(kind, one, unit), Misread)]
+            return misreads.with_offers(found, kind, kept)
         case bool():
             return _read_truth(kind, raw)
         case int() | float() | Decimal():

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from attrs import frozen
+from collections.abc import Sequence
+
+from attrs import evolve, frozen
 
 from koirules.problems.quoting import in_words, quoted
 from koirules.vocabulary.expected import (
@@ -24,12 +26,22 @@ _LEAVE_BLANK = "leave the cell blank if it was not recorded"
 class Misread:
     """Why a value cannot be read.
 
-    code: the stable name of what is wrong. cause: one sentence that says what was read. mend: what to try.
+    code: the stable name of what is wrong. cause: one sentence that says what was read. mend: what to try. offers: the
+    values that the mend would have written in its place.
     """
 
     code: str
     cause: str
     mend: str
+    offers: tuple[str, ...] = ()
+
+
+def with_offers(misread: Misread, kind: Kind, kept: Sequence[str]) -> Misread:
+    """A misread that offers only those of its values that can be read where they would stand."""
+    if len(kept) == len(misread.offers):
+        return misread
+    mend = f'Write "{kept[0]}".' if kept else f"{example_of(kind)}, or {_LEAVE_BLANK}."
+    return evolve(misread, mend=mend, offers=tuple(kept))
 
 
 def not_a_number(was: str, kind: Number | Count) -> Misread:
@@ -77,6 +89,7 @@ def joined_by_sign(was: str, better: str) -> Misread:
         "value-joined-by-sign",
         f"{quoted(was)} joins two values by a sign, which can be read in more than one way.",
         f'For what it could be, write "{better}".',
+        (better,),
     )
 
 
@@ -97,6 +110,7 @@ def either_number(was: str, better: str) -> Misread:
         "value-either-number",
         f'{quoted(was)} joins numbers by "or".',
         f'Write the lowest and the highest that it could be: "{better}".',
+        (better,),
     )
 
 
@@ -106,6 +120,7 @@ def comma_in_number(was: str, whole: str, part: str) -> Misread:
         "value-comma",
         f"The comma in {quoted(was)} can be read in two ways.",
         f'Write "{whole}.{part}" for a number with decimals, or "{whole}{part}" for a number in the thousands.',
+        (f"{whole}.{part}", f"{whole}{part}"),
     )
 
 
@@ -115,6 +130,7 @@ def grouped_digits(was: str, better: str) -> Misread:
         "value-grouped-digits",
         f"{quoted(was)} has its digits set in groups.",
         f'Write the digits without gaps, and decimals after a point: "{better}".',
+        (better,),
     )
 
 
@@ -156,7 +172,7 @@ def out_of_range(was: str, means: str, kind: Number | Count, better: str | None)
 
 def ends_swapped(was: str, better: str) -> Misread:
     """The low end stands above the high end."""
-    return Misread("value-ends-swapped", f"{quoted(was)} has its higher end first.", f'Write "{better}".')
+    return Misread("value-ends-swapped", f"{quoted(was)} has its higher end first.", f'Write "{better}".', (better,))
 
 
 def unknown_unit(was: str, kind: Number) -> Misread:
@@ -184,6 +200,7 @@ def unit_on_plain(was: str, better: str | None, kind: Number | Count) -> Misread
         "value-unit-not-wanted",
         f"What stands behind the number in {quoted(was)} does not fit: {without_unit(kind)}.",
         mend,
+        (better,) if better else (),
     )
 
 
@@ -230,6 +247,7 @@ def word_between_places(word: str, was: str, better: str, kind: Places) -> Misre
         "value-unknown-word",
         f"{quoted(word)} in {quoted(was)} is not {noun_of(kind)}.",
         f'Leave out "{word}": write "{better}".',
+        (better,),
     )
 
 
@@ -239,6 +257,7 @@ def no_order(was: str, better: str) -> Misread:
         "value-no-order",
         f"{quoted(was)} is a stretch, but these words have no order.",
         f'Write every word that it could be: "{better}".',
+        (better,),
     )
 
 

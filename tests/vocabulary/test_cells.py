@@ -16,6 +16,7 @@ from koirules.vocabulary.readings import NO, NO_OR_YES, YES, PlaceSet, Span, wri
 from koirules.vocabulary.units import UNITS
 
 LENGTH = Number(UNITS["cm"], Decimal(0), Decimal(90))
+WEIGHT = Number(UNITS["g"], Decimal(0), Decimal(25_000))
 COVER = Number(UNITS["%"], Decimal(0), Decimal(100))
 AGE = Number(UNITS["months"], Decimal(0), Decimal(240))
 RATIO = Number(None, Decimal(-1), Decimal(1))
@@ -113,9 +114,11 @@ def test_a_conversion_is_exact_before_it_becomes_a_double():
 @pytest.mark.parametrize(
     ("kind", "raw", "code", "words"),
     [
-        (LENGTH, "1,250", "value-comma", ['"1.250"', '"1250"']),
-        (LENGTH, "1 250 mm", "value-grouped-digits", ['"1250 mm"']),
-        (LENGTH, "1.250,5 mm", "value-grouped-digits", ['"1250.5 mm"']),
+        (WEIGHT, "1,250", "value-comma", ['"1.250"', '"1250"']),
+        (LENGTH, "1,250", "value-comma", ['Write "1.250".']),  # 1250 cm is no length of a koi
+        (WEIGHT, "1 250 g", "value-grouped-digits", ['"1250 g"']),
+        (WEIGHT, "1.250,5 g", "value-grouped-digits", ['"1250.5 g"']),
+        (LENGTH, "1 250 mm", "value-grouped-digits", ["from 0 cm to 90 cm"]),
         (LENGTH, "140", "value-out-of-range", ["0 cm to 90 cm", '"140 mm"']),
         (LENGTH, 1400, "value-out-of-range", ["0 cm to 90 cm"]),
         (LENGTH, "5 ft", "value-unknown-unit", ["mm, cm, m or inch"]),
