@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import sys
+from pathlib import Path
 
 import click
 
 from koirules.api import Standard, load_standard
-from koirules.commands.inputs import out_of_date, registry
+from koirules.commands.inputs import out_of_date, registry, rule_files_in
 from koirules.commands.output import (
     DOES_NOT_HOLD,
     HOLDS,
@@ -28,12 +29,15 @@ from koirules.records.plugged_formats import is_table
 )
 @click.option("--changes", is_flag=True, help="List small changes to the rules that no sample would notice.")
 def command(rules: tuple[str, ...], reach: bool, changes: bool) -> None:
-    """Check RULES: every problem of every file is shown with its place and what to try, then the samples are run."""
+    """Check RULES, rule files or folders of them: every problem is shown with its place and what to try.
+
+    Then the samples of each file are run.
+    """
     from datetime import date
 
     plugins = registry()
     status = HOLDS
-    for name in rules:
+    for name in [each for given in rules for each in rule_files_in(Path(given)) or (given,)]:
         if is_table(name):
             click.echo(f"{shown(name)} is a table of records by its name, not a rule file.", err=True)
             status = PROBLEMS

@@ -14,7 +14,15 @@ from attrs import evolve
 from koirules.api import Standard
 from koirules.classes.table import ClassTable
 from koirules.commands.classing import with_classes
-from koirules.commands.inputs import Graded, decisions_by, graded_together, pairs_of, registry, standard_from
+from koirules.commands.inputs import (
+    Graded,
+    decisions_by,
+    graded_together,
+    pairs_of,
+    registry,
+    rule_files_in,
+    standard_from,
+)
 from koirules.commands.output import (
     CAUTIONS,
     DOES_NOT_HOLD,
@@ -49,7 +57,7 @@ def told_apart(rules: str, records: tuple[str, ...]) -> tuple[tuple[str, ...], t
 
     if is_table(rules):
         return (rules,), records  # told as what it is where the rules are read
-    several = _in_folder(Path(rules)) or (rules,)
+    several = rule_files_in(Path(rules)) or (rules,)
     count = 0
     for given in records:
         if not given.lower().endswith(".koi") and not _is_rule_set(given):
@@ -124,15 +132,6 @@ def grade_mixed(
         stop("Not everything was written.")
     if batch.left:
         sys.exit(DOES_NOT_HOLD)
-
-
-def _in_folder(path: Path) -> tuple[str, ...]:
-    try:
-        if not path.is_dir() or (path / "standard.koi").is_file():
-            return ()
-        return tuple(str(file) for file in sorted([*path.glob("*.koi"), *path.glob("*/standard.koi")]))
-    except OSError:
-        return ()
 
 
 def _check_there(given: str) -> None:

@@ -77,6 +77,16 @@ def stop_if_there(files: Iterable[str], *, replace: bool) -> None:
         )
 
 
+def rule_files_in(path: Path) -> tuple[str, ...]:
+    """The rule files of a folder, none where it is no folder, or the folder of one rule set."""
+    try:
+        if not path.is_dir() or (path / "standard.koi").is_file():
+            return ()
+        return tuple(str(file) for file in sorted([*path.glob("*.koi"), *path.glob("*/standard.koi")]))
+    except OSError:
+        return ()
+
+
 def setting_option(function: _F) -> _F:
     """`--set NAME=VALUE`, any number of times."""
     return click.option(

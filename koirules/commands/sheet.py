@@ -6,11 +6,11 @@ from pathlib import Path
 
 import click
 
-from koirules.commands.inputs import replace_option, standard_from, stop_if_there
+from koirules.commands.inputs import replace_option, rule_files_in, standard_from, stop_if_there
 from koirules.commands.output import counted, show_problems, shown, stop
 from koirules.commands.traits import variety_named
 from koirules.records.sheet import write_sheet
-from koirules.vocabulary.traits import Variety
+from koirules.vocabulary.traits import Trait, Variety
 
 
 @click.command("sheet")
@@ -31,7 +31,7 @@ def command(variety: tuple[str, ...], out: str, rules: str | None, replace: bool
         rules = variety[0]
         variety = ()
     if rules is not None:
-        found = _read_by(rules, variety)
+        found = _read_by_any(rules, variety)
     elif variety:
         found = variety_named(variety)
     else:
@@ -41,6 +41,22 @@ def command(variety: tuple[str, ...], out: str, rules: str | None, replace: bool
         show_problems([problem])
         stop("Nothing was written.")
     click.echo(f"Wrote {shown(out)}: {counted(len(found.traits), 'trait')}, a row a fish.")
+
+
+def _read_by_any(rules: str, variety: tuple[str, ...]) -> Variety:
+    """The traits that the standards of a folder read, together; of a file those of its one standard."""
+    files = rule_files_in(Path(rules))
+    if not files:
+        return _read_by(rules, variety)
+    read = [_read_by(file, ()) for file in files]
+    traits: dict[str, Trait] = {}
+    for file, one in zip(files, read, strict=True):
+        for name, trait in one.traits.items():
+            if traits.setdefault(name, trait).kind != trait.kind:
+                stop(
+                    f'The rule files of {shown(rules)} mean different things by "{shown(name)}"; {shown(file)} is one of them.'
+                )
+    return Variety("", Path(rules).name, traits)
 
 
 def _read_by(rules: str, variety: tuple[str, ...]) -> Variety:
