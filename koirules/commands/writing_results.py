@@ -21,7 +21,7 @@ from koirules.results.result import Result
 from koirules.vocabulary.nearness import near
 
 if TYPE_CHECKING:
-    from koirules.records.not_graded import Row
+    from koirules.records.not_graded import Row, by_standard
     from koirules.records.records import Batch
     from koirules.report.page_pictures import Pictures
     from koirules.report.result_files import About
@@ -81,7 +81,10 @@ def write_all(
         results = with_hangs_on(results, given)
     if wishes.with_records:
         about = evolve(about, recorded=recorded_values((standard.traits, batch.records) for standard, batch in given))
-    pictures = pictures_of(given) if any(is_page(Path(out)) for out in outs) else None
+    pages = [out for out in outs if is_page(Path(out))]
+    if pages and not _shows_any(wishes, results, about):
+        click.echo("No fish is of a grade that is on offer: the page for a customer shows none.", err=True)
+    pictures = pictures_of(given) if pages else None
     written = [(out, write_results(Path(out), results, about, pictures, wishes.audience)) for out in outs]
     written += [(plot, write_plot(Path(plot), results, about)) for plot in plots]
     failed: list[Problem] = []
@@ -127,6 +130,13 @@ def _check_offered(wishes: Wishes, standards: Sequence[Standard]) -> None:
             stop(f"--offer {shown(name)}: no grade is called so.{did} Nothing was written.")
 
 
+def _shows_any(wishes: Wishes, results: Sequence[Row], about: About) -> bool:
+    """Whether a page would show a fish, where there is one at all."""
+    parts = [(Wording.of(fish, one), fish) for one, fish in by_standard(results, about)]
+    there = [wishes.audience.shows(wording, one) for wording, fish in parts for one in fish]
+    return any(there) or not there
+
+
 def with_hangs_on(results: Sequence[Row], given: Sequence[tuple[Standard, Batch]]) -> list[Row]:
     """The results, each that is not settled with the traits that its grade hangs on, the most decisive first."""
     still = {one.fish: one for one in results if isinstance(one, Result) and one.grade is None and not one.hangs_on}
@@ -152,7 +162,8 @@ def pictures_of(given: Sequence[tuple[Standard, Batch]]) -> Pictures:
     """What a page can show of the fish; photographs that cannot be shown are named."""
     from koirules.commands.drawn_fish import views_of
     from koirules.report.page_pictures import Pictures
-    from koirules.report.photographs import named_photographs, read_photographs
+    from koirules.report.page_words import Wording
+from koirules.report.photographs import named_photographs, read_photographs
 
     records = [record for _, batch in given for record in batch.records]
     file = next((Path(batch.file) for _, batch in given), Path())

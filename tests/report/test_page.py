@@ -175,6 +175,10 @@ def test_a_customer_sees_the_fish_on_offer_without_what_is_for_the_house(made):
         notes = [row["note"] for row in csv.DictReader(file) if row["note"]]
     for internal in (*notes, "records.csv", "kill", "All reasons", "Put side by side", "not settled", "What was seen"):
         assert internal not in text, internal
+    few = made / "few.csv"
+    few.write_text("\n".join(LOT.read_text(encoding="utf-8").splitlines()[:2]), encoding="utf-8")  # L01, which is kept
+    done = run("grade", "tosai_kohaku", few, "--out", made / "few.html", "--for", "customer", "--offer", "sell")
+    assert "shows none" in done.stderr
     grade("--out", made / "all.html", "--for", "customer")
     everyone = (made / "all.html").read_text(encoding="utf-8")
     assert everyone.count('class="fish') == 72 - 10 - 5  # not settled, and the last grade
