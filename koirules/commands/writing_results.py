@@ -21,7 +21,7 @@ from koirules.results.result import Result
 from koirules.vocabulary.nearness import near
 
 if TYPE_CHECKING:
-    from koirules.records.not_graded import Row, by_standard
+    from koirules.records.not_graded import Row
     from koirules.records.records import Batch
     from koirules.report.page_pictures import Pictures
     from koirules.report.result_files import About
@@ -132,6 +132,9 @@ def _check_offered(wishes: Wishes, standards: Sequence[Standard]) -> None:
 
 def _shows_any(wishes: Wishes, results: Sequence[Row], about: About) -> bool:
     """Whether a page would show a fish, where there is one at all."""
+    from koirules.records.not_graded import by_standard
+    from koirules.report.page_words import Wording
+
     parts = [(Wording.of(fish, one), fish) for one, fish in by_standard(results, about)]
     there = [wishes.audience.shows(wording, one) for wording, fish in parts for one in fish]
     return any(there) or not there
@@ -162,8 +165,7 @@ def pictures_of(given: Sequence[tuple[Standard, Batch]]) -> Pictures:
     """What a page can show of the fish; photographs that cannot be shown are named."""
     from koirules.commands.drawn_fish import views_of
     from koirules.report.page_pictures import Pictures
-    from koirules.report.page_words import Wording
-from koirules.report.photographs import named_photographs, read_photographs
+    from koirules.report.photographs import named_photographs, read_photographs
 
     records = [record for _, batch in given for record in batch.records]
     file = next((Path(batch.file) for _, batch in given), Path())
