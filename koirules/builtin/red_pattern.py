@@ -82,7 +82,7 @@ PATTERN = (
         "separate head patch (maruten)",
         YES_NO,
         Better.MORE,
-        Growth.FIXED,
+        Growth.VARIES,
         "Yes if a round patch on the head is parted by white from the red of the body.",
     ),
     Trait(
@@ -90,7 +90,7 @@ PATTERN = (
         "where the red begins (hi)",
         share(),
         Better.TARGET,
-        Growth.FIXED,
+        Growth.RISES,
         "From the nose to the front of the first red, in % of the length.",
     ),
     Trait(
@@ -224,7 +224,7 @@ DETAILS = (
         "how far forward the head red runs (hi)",
         scale(*FRONTS),
         Better.TARGET,
-        Growth.FIXED,
+        Growth.VARIES,
         "Where the front end of the red on the head lies; leave it out if the head has none.",
     ),
     Trait(
@@ -257,7 +257,7 @@ DETAILS = (
         "red lips (kuchibeni)",
         YES_NO,
         Better.NEITHER,
-        Growth.FIXED,
+        Growth.VARIES,
         "Yes if there is red on the lips that is parted from the red of the head.",
         {"ja": "口紅"},
     ),
@@ -266,7 +266,7 @@ DETAILS = (
         "red over the eyes",
         places(*EYES),
         Better.LESS,
-        Growth.FIXED,
+        Growth.VARIES,
         "The eyes, the fish's own left and right, that red lies over.",
     ),
     Trait(

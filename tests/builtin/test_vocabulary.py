@@ -177,7 +177,8 @@ def test_left_and_right_come_together() -> None:
 
 
 def test_what_a_fish_is_born_with_does_not_change() -> None:
-    assert {KOHAKU[name].growth for name in ("spine", "barbels_missing", "sex", "mouth")} == {Growth.FIXED}
+    assert {KOHAKU[name].growth for name in ("barbels_missing", "sex", "mouth")} == {Growth.FIXED}
+    assert KOHAKU["spine"].growth is Growth.FALLS
 
 
 def _numbers() -> dict[str, Number]:

@@ -96,10 +96,10 @@ def test_the_nearest_change_is_in_the_trait_as_it_is_now(standard):
 def test_what_does_not_change_with_growth_may_stand_beside_it():
     standard = koirules.read_standard(
         'standard "Lantern Bay" edition 1 variety kohaku\n'
-        "grade keep if (maruten and girth_ratio at least 0.2) grown to 65 cm\ngrade cull otherwise\n"
+        "grade keep if (barbels_missing is 0 and girth_ratio at least 0.2) grown to 65 cm\ngrade cull otherwise\n"
     )
-    assert standard.grade({"maruten": "yes", "girth_ratio": 0.25, "length": 20}).grade == "keep"
-    assert standard.grade({"maruten": "no", "girth_ratio": 0.25, "length": 20}).grade == "cull"
+    assert standard.grade({"barbels_missing": 0, "girth_ratio": 0.25, "length": 20}).grade == "keep"
+    assert standard.grade({"barbels_missing": 1, "girth_ratio": 0.25, "length": 20}).grade == "cull"
     assert standard.grade({"girth_ratio": 0.25, "length": 20}).possible == ("keep", "cull")
 
 
@@ -208,3 +208,21 @@ def test_red_by_eye_in_frames_is_what_it_is_in_one_record():
     one_by_one = [standard.grade({k: v for k, v in one.items() if k != "fish"}) for one in fish]
     assert frame["score_low"].to_list() == [float(each.score_low) for each in one_by_one]
     assert frame["score_high"].to_list() == [float(each.score_high) for each in one_by_one]
+
+
+@pytest.mark.parametrize(
+    ("patches", "condition", "possible"),
+    [
+        # The front edge moves back by the sashi: from 9 % to 12 %.
+        ("9 to 28 both 60 sashi 3", "hi_start grown to 60 cm is 12 %", ("keep",)),
+        # The thin patch may go: then the red begins at 40 %.
+        ("9 to 28 both 60 thin; 40 to 60 both 50", "hi_start grown to 60 cm at most 20 %", ("keep", "cull")),
+        ("9 to 28 both 60 thin; 40 to 60 both 50", "hi_start grown to 60 cm between 9 % and 40 %", ("keep",)),
+        ("9 to 28 both 60; 40 to 60 both 50", "hi_start grown to 60 cm is 9 %", ("keep",)),
+    ],
+)
+def test_where_the_red_begins_moves_with_sashi_and_with_a_thin_patch(patches, condition, possible):
+    standard = koirules.read_standard(
+        f'standard "Lantern Bay" edition 1\n  variety kohaku\ngrade keep if {condition}\ngrade cull otherwise\n'
+    )
+    assert standard.grade({"length": 14, "hi_patches": patches}).possible == possible
