@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from fractions import Fraction
 
 from attrs import frozen
 
@@ -20,12 +21,12 @@ MILLION = 1_000_000
 class Answer:
     """One answer, or a stretch of answers between which the standard sees no threshold and no knot.
 
-    reading: any of them. words: in plain words, `at least 3 %`. share: its part of the trait's range, all together 1.
+    reading: any of them. words: in plain words, `at least 3 %`. share: its part of the trait's range, exactly, all together 1.
     """
 
     reading: Reading
     words: str
-    share: float
+    share: Fraction
 
 
 def answers_to(trait: Trait, cuts: Cuts) -> tuple[Answer, ...]:
@@ -36,24 +37,24 @@ def answers_to(trait: Trait, cuts: Cuts) -> tuple[Answer, ...]:
             return _stretches(kind, cuts)
         case Scale() | Choice() | YesNo():
             words = words_of(kind)
-            return tuple(Answer(1 << i, word, 1 / len(words)) for i, word in enumerate(words))
+            return tuple(Answer(1 << i, word, Fraction(1, len(words))) for i, word in enumerate(words))
         case Places(places):
             # Most fish show a mark in no place or in one; all sets would be too many to try, so all places stand for them.
-            share = 1 / (len(places) + 2)
+            share = Fraction(1, len(places) + 2)
             single = [Answer(PlaceSet(1 << i, 1 << i), place, share) for i, place in enumerate(places)]
             whole = (1 << len(places)) - 1
             several = [Answer(PlaceSet(whole, whole), "all of them", share)] if len(places) > 1 else []
             return (Answer(PlaceSet(0, 0), "none", share), *single, *several)
         case Label():
-            share = 1 / (len(cuts.texts) + 1)
+            share = Fraction(1, len(cuts.texts) + 1)
             # A text that no rule can hold, since texts of rules have no line break.
             other = Answer("\n", "anything else", share)
             return (*(Answer(text, f'"{text}"', share) for text in cuts.texts), other)
         case Patches():
             # Rules read what is measured on a map, and of the map itself only whether it was recorded.
-            return (Answer(PatchMap(), "a map", 1),)
+            return (Answer(PatchMap(), "a map", Fraction(1)),)
         case Colours():
-            return (Answer(ColourReadings(ColourSpace.LAB, ((50.0, 0.0, 0.0),)), "colour readings", 1),)
+            return (Answer(ColourReadings(ColourSpace.LAB, ((50.0, 0.0, 0.0),)), "colour readings", Fraction(1)),)
 
 
 def answer_words(trait: Trait, answers: Sequence[Answer]) -> str:
@@ -111,7 +112,7 @@ def _stretches(kind: Number | Count, cuts: Cuts) -> tuple[Answer, ...]:
         Answer(
             Span(begin / MILLION, end / MILLION),
             _words(kind, begin, end, low, high),
-            (end - begin + step) / whole,
+            Fraction(end - begin + step, whole),
         )
         for begin, end in zip(begins, ends, strict=True)
     )

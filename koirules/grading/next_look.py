@@ -16,6 +16,7 @@ JAIR 42, 2011; both from memory). tests/grading/test_asking.py counts small stan
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
+from fractions import Fraction
 from random import Random
 from typing import TypeVar
 
@@ -53,7 +54,7 @@ class Asker:
     """
 
     questioner: Questioner
-    shares: Mapping[str, tuple[float, ...]]
+    shares: Mapping[str, tuple[Fraction, ...]]
     remarks: frozenset[str]
 
     @classmethod
@@ -95,12 +96,12 @@ class Asker:
         if len(questions) < 2:
             return next(iter(questions), None)
         questions = sorted(questions, key=lambda question: (self._expected_grades(question), question.expected_width))
-        need = dict.fromkeys((question.trait.name for question in questions), 0.0)
+        need = dict.fromkeys((question.trait.name for question in questions), Fraction(0))
         random = Random(0)  # noqa: S311 - the same record is asked the same question
         for _ in range(_FISH_THOUGHT_UP):
             needed = self._needed(known, questions, random)
             for name in needed:
-                need[name] += 1 / len(needed)
+                need[name] += Fraction(1, len(needed))
         return max(questions, key=lambda question: need[question.trait.name])
 
     def _needed(self, known: Known, questions: Sequence[Question], random: Random) -> list[str]:
@@ -128,16 +129,17 @@ class Asker:
         return needed
 
     def _drawn(self, question: Question, random: Random) -> Reading:
-        (drawn,) = random.choices(question.outlooks, self._shares(question))
+        (drawn,) = random.choices(question.outlooks, [float(share) for share in self._shares(question)])
         return drawn.answer.reading
 
-    def _expected_grades(self, question: Question) -> float:
+    def _expected_grades(self, question: Question) -> Fraction:
         """The grades left after a question, as likely as its answers are in this batch."""
         shares = self._shares(question)
         left = (len(outlook.possible) for outlook in question.outlooks)
-        return sum(share * grades for share, grades in zip(shares, left, strict=True)) / sum(shares)
+        weighed = (share * grades for share, grades in zip(shares, left, strict=True))
+        return sum(weighed, Fraction(0)) / sum(shares, Fraction(0))
 
-    def _shares(self, question: Question) -> list[float]:
+    def _shares(self, question: Question) -> list[Fraction]:
         """How likely each answer of a question is."""
         name = question.trait.name
         by_words = dict(zip((a.words for a in self.questioner.answers[name]), self.shares[name], strict=True))
@@ -151,9 +153,9 @@ def _put(mapping: dict[str, _T], name: str, value: _T | None) -> None:
         mapping[name] = value
 
 
-def _count(questioner: Questioner, readings: Mapping[str, Reading], weights: Mapping[str, list[float]]) -> None:
+def _count(questioner: Questioner, readings: Mapping[str, Reading], weights: Mapping[str, list[Fraction]]) -> None:
     """Add what was read of one fish: one to the answer that it was, or its part to each that it could have been."""
     for name, reading in readings.items():
         hit = [i for i, answer in enumerate(questioner.answers.get(name, ())) if within(answer, reading) is not None]
         for i in hit:
-            weights[name][i] += 1 / len(hit)
+            weights[name][i] += Fraction(1, len(hit))

@@ -15,6 +15,7 @@ Induction of decision trees, Machine Learning 1, 1986); both from memory.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
+from fractions import Fraction
 
 from attrs import evolve, field, frozen
 
@@ -55,8 +56,8 @@ class Question:
 
     trait: Trait
     outlooks: tuple[Outlook, ...]
-    expected_grades: float
-    expected_width: float
+    expected_grades: Fraction
+    expected_width: Fraction
     changes: bool
 
     @property
@@ -213,9 +214,10 @@ class Questioner:
             answers = [left for answer in answers if (left := within(answer, record[name])) is not None]
         if len(answers) < 2 and name in record:
             return None
-        whole = sum(answer.share for answer in answers)
+        # Fractions, so that of two questions that narrow as much the last bit of a double does not decide.
+        whole = sum((answer.share for answer in answers), Fraction(0))
         outlooks = []
-        grades = width = 0.0
+        grades = width = Fraction(0)
         # What a grown trait makes of a map shows only when the map is there.
         kind = self.grader.rules.traits[name].kind
         changes = isinstance(kind, Patches) and name not in record and name in self.evaluator.ahead.reads

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import shutil
 import textwrap
+from fractions import Fraction
 
 import click
 from attrs import define, field
@@ -146,7 +147,7 @@ class Session:
         self._done.discard(fish)
         self._asker = None
         for one in chosen:
-            if one is not None and not self._ask(fish, Question(one, (), 0.0, 0.0, changes=False)):
+            if one is not None and not self._ask(fish, Question(one, (), Fraction(0), Fraction(0), changes=False)):
                 return True
         self._ask_about(fish)
         return True
@@ -174,7 +175,7 @@ class Session:
         # What the sorter marked as noted is asked and kept, whether or not it can still change the grade.
         marked = [name for name in self.book.marked(fish) if name not in known.readings and name not in known.untold]
         if marked:
-            return Question(self.standard.traits[marked[0]], (), 0.0, 0.0, changes=False)
+            return Question(self.standard.traits[marked[0]], (), Fraction(0), Fraction(0), changes=False)
         return self._placing(fish, known)
 
     def _placing(self, fish: str, known: Known) -> Question | None:
