@@ -182,7 +182,7 @@ def test_the_autumn_lot_shows_what_its_readme_says() -> None:
 
     assert "bent_spine" in lot["L04"].faults
     assert lot["L04"].grade == "cull"
-    assert lot["L04"].score_high - lot["L04"].score_low > 50
+    assert lot["L04"].score_high - lot["L04"].score_low > 20
     assert states("M14", "fault")["many_specks"] == "held back"
     assert states("M26", "fault")["wide_sashi"] == "held back"
     assert states("U12", "fault")["runt"] == "held back"
@@ -198,7 +198,7 @@ def test_the_autumn_lot_shows_what_its_readme_says() -> None:
     assert states("M22", "fault")["hikui"] == "open"
     assert lot["L10"].score is None
     assert lot["L10"].grade == "sell"
-    assert lot["U17"].possible == ("hold", "sell", "pond", "cull")
+    assert lot["U17"].possible == ("hold", "sell", "pond")
 
 
 def test_looking_ahead_moves_the_fish_of_the_lot_that_its_readme_names_and_says_so() -> None:
