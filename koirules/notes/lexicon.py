@@ -41,7 +41,7 @@ SKIPPED = _words(
     "a an the is are was were be been has have had it its this that these those there here with of all also just very "
     "really quite rather pretty so too well oh ah hm hmm ok okay now still nice nicely lovely beautiful definitely clearly "
     "simply only real little bit slightly somewhat fish my for me and but i see got having shows show showing looks look "
-    "sit sits lies lie which yes yeah deal has can covered covers by completely fully entirely visible present plainly "
+    "sit sits which yes yeah deal has can covered covers by completely fully entirely visible present plainly "
     "there already again overall basically enough after"
 )
 """Words that may stand inside of a phrase or beside it, and say nothing."""

@@ -1,5 +1,8 @@
 """Notes in free order: whose a line is, what its remarks say, and what is told as not understood."""
 
+import re
+from random import Random
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -10,7 +13,7 @@ from koirules.notes.reader import NotesReader, cells
 from koirules.notes.remarks import Sort
 from koirules.testing import registry_with
 from koirules.vocabulary.readings import write_reading
-from tests.notes.noted_pages import HERE, meanings, outcomes
+from tests.notes.noted_pages import _MEANT, HERE, meanings, outcomes
 
 BOX = registry_with()
 PAGE = """standard "Tin Bucket, what is said (invented)" edition 1 variety kohaku
@@ -194,6 +197,31 @@ def test_the_remarks_of_the_pages_are_read_as_they_were_meant(page, least):
     assert sum(one.right for one in found) >= least * len(found)
 
 
+def said_in_pages():
+    """The remarks of the three pages."""
+    texts = [
+        _MEANT.sub("", path.read_text(encoding="utf-8")) for path in HERE.glob("*.txt") if "meanings" not in path.name
+    ]
+    lines = [line.split(":", 1)[1] for text in texts for line in text.splitlines() if re.match(r"\d", line)]
+    return sorted({remark.strip() for line in lines for remark in line.split(",")})
+
+
+def test_a_misspelt_word_is_never_a_trait_and_always_told():
+    draw, tried = Random(2), 0
+    for text in said_in_pages():
+        right = READER.remarks.read(text)
+        for word in re.finditer(r"[a-z]{4,}", text) if right.found else ():
+            at = draw.randrange(1, len(word[0]) - 1)
+            swapped = word[0][:at] + word[0][at + 1] + word[0][at] + word[0][at + 2 :]
+            for wrong in {swapped, word[0][:at] + word[0][at + 1 :]} - {word[0]}:
+                read = READER.remarks.read(text[: word.start()] + wrong + text[word.end() :])
+                told = read.sort in {Sort.UNKNOWN, Sort.COMPARISON, Sort.FORECAST}
+                same = [(one.trait, one.said) for one in read.found] == [(one.trait, one.said) for one in right.found]
+                assert told or same, read
+                tried += 1
+    assert tried > 900
+
+
 def test_every_phrase_of_the_box_says_what_its_traits_can_be():
     for variety in BOX.varieties:
         page = f'standard "x" edition 1 variety {variety}\ngrade all otherwise\n'
@@ -221,6 +249,7 @@ def test_each_word_of_each_trait_is_understood_beside_its_name():
 @given(
     st.text(max_size=80)
     | st.lists(st.sampled_from(EXAMPLE.replace("\n", " \n ").split(" ")), max_size=30).map(" ".join)
+    | st.lists(st.sampled_from(said_in_pages()), max_size=6).map(lambda said: f"1: {', '.join(said)}")
 )
 def test_whatever_the_text_it_is_read_and_every_cell_can_be_graded(text):
     notes = READER.read(text)
