@@ -487,6 +487,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "is none": "fins clean, clean fins, fins white, white fins, no red in the fins, no red on the fins, no hi "
             "in the fins, no hi on the fins, fins free of red, fins all white, fins clear, "
             "all fins white, nothing in the fins, no red on any fin, no red in any fin, no colour in the fins",
+            "is (left_pectoral, right_pectoral, dorsal, pelvic, anal, tail)": "red on all fins, red in all fins, all fins red, "
+            "red in every fin, red on every fin",
             "count at least 1": "red in the fins, hi in the fins, red in a fin, red in one fin, red on the fins, red on a fin, "
             "red fins, hi on the fins, some red in the fins, colour in the fins",
         },

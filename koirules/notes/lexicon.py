@@ -46,6 +46,9 @@ SKIPPED = _words(
 )
 """Words that may stand inside of a phrase or beside it, and say nothing."""
 
+_INSIDE = SKIPPED - _words("but and all also so too then well just only me for after enough again")
+"""Those of them that may stand inside of a phrase: `but` begins another one."""
+
 ARTICLES = frozenset({"a", "an", "the", "is", "are", "of", "one's"})
 """Words that phrases are compared without."""
 
@@ -168,12 +171,12 @@ class Lexicon:
                 after = node.after.get(alike(tokens[at]))
                 if after is not None:
                     open_ones.append((after, at + 1, False))
-                if at > start and node.after and tokens[at] in SKIPPED:
+                if at > start and node.after and tokens[at] in _INSIDE:
                     open_ones.append((node, at + 1, True))
         return found if len(found) < 2 else _once(found)
 
     def _skip(self, tokens: Sequence[str], at: int) -> int:
-        while at < len(tokens) and tokens[at] in SKIPPED:
+        while at < len(tokens) and tokens[at] in _INSIDE:
             at += 1
         return at
 

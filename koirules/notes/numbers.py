@@ -126,6 +126,8 @@ def number_at(tokens: Sequence[str], start: int) -> Written | None:
         return None
     if low > high:
         return None
+    if tuple(tokens[end : end + 2]) == ("or", "so"):
+        end, about = end + 2, True
     if rises:
         return Written(end, value if rises > 0 else None, None if rises > 0 else value, unit, open_at=is_open)
     return Written(end, low, high, unit, about)

@@ -149,6 +149,9 @@ def test_what_remarks_say(text, cells):
 @pytest.mark.parametrize(
     "text",
     [
+        "no red on the fins but a bit on the tail",
+        "not nidan",
+        "no sharp kiwa",
         "hardly a sharp kiwa",
         "kiwa shrap",
         "the kiwa could be sharper",
