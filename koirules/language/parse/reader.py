@@ -35,9 +35,23 @@ _STATEMENT = re.compile(
     r'|\s+(?:sample|points|bonus|penalty|fault|lift|setting|trait|alert)\s+"'
 )
 _DEPTH = re.compile(r'"[^"\n]*"|[()]|(?:(?:not(?!\w)|-)\s*)+')
-_HEADER_LINES = frozenset({"edition", "variety", "stage", "valid", "based", "note"})
+_HEADER_LINES = frozenset({"edition", "variety", "any", "stage", "valid", "based", "note"})
 _CONTINUATIONS = frozenset(
-    {"edition", "variety", "stage", "valid", "based", "note", "with", "comes", "stays", "scores", "shows", "leaves"}
+    {
+        "edition",
+        "variety",
+        "any",
+        "stage",
+        "valid",
+        "based",
+        "note",
+        "with",
+        "comes",
+        "stays",
+        "scores",
+        "shows",
+        "leaves",
+    }
     | {"if", "except", "say", "by", "weight", "worth", "no", "as", "means", "from", "keep", "pick", "send", "rescues"}
     | {"ties", "otherwise", "and", "or", "unless"}
 )
