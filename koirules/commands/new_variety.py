@@ -60,11 +60,18 @@ def command(name: str, skin: bool, into: str) -> None:
     click.echo(f"Begin with {shown(str(target / 'README.md'))}.")
 
 
+_MOST_LETTERS = 40
+
+
 def _check_name(name: str) -> None:
     if re.fullmatch(r"[a-z][a-z0-9_]*", name) is None:
         meant = re.sub(r"[^a-z0-9]+", "_", name.lower()).strip("_")
         guess = f' such as "{meant}"' if re.fullmatch(r"[a-z][a-z0-9_]*", meant) else ""
         stop(f"A variety has a name of lower-case letters, digits and _, a letter first{guess}.")
+    if len(name) > _MOST_LETTERS:
+        stop(
+            f"The name has {len(name)} letters. Files and packages are called by it: choose one of at most {_MOST_LETTERS}."
+        )
     if name in RESERVED:
         stop(f'"{name}" is a word of the rule language. Choose another name.')
     plugins = registry()

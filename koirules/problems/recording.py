@@ -208,6 +208,16 @@ def fractions_for_percent(file: str, column: str, sample: str) -> Problem:
     )
 
 
+def too_many_columns(file: str, row: int, columns: int, most: int) -> Problem:
+    """More headings than a spreadsheet can have."""
+    return Problem(
+        "too-many-columns",
+        Cell(file, row),
+        f"The header has {columns:,} columns, and a sheet has at most {most:,}.",
+        "Check the sign that parts the cells, and keep the columns of traits only.",
+    )
+
+
 def value_unlikely(site: Cell, value: str, why: str, more: int) -> Problem:
     """A number that can be, but is unlikely. why: as a clause; more: how many others of its column are unlikely."""
     others = f" ({more:,} more in this column)" if more else ""

@@ -28,6 +28,10 @@ _IN_BRACKETS = re.compile(r"(.+?) ?[(\[] ?([^()\[\]]+?) ?[)\]]")
 _NAMES_OF_FISH = ("id", "fish_id", "name", "tag", "number", "no", "nr", "koi", "koi_id", "fish_no", "fish_name")
 
 
+MOST_COLUMNS = 16_384
+"""So many columns a spreadsheet can have."""
+
+
 @frozen
 class Column:
     """A column that holds a trait, a label, or both; `index` counts from 0.
@@ -63,6 +67,9 @@ def match_columns(
     table: Table, traits: Mapping[str, Trait], labels: Collection[str]
 ) -> tuple[Columns, tuple[Problem, ...]]:
     """Find what each column holds: headings are trait names or titles, with a unit in brackets if there is one."""
+    if len(table.headings) > MOST_COLUMNS:
+        told = recording.too_many_columns(table.file, table.headings[0].row, len(table.headings), MOST_COLUMNS)
+        return Columns(None, ()), (told,)
     known = _by_folded_name(traits.values())
     declared = {folded(label): label for label in labels}
     problems: list[Problem] = []

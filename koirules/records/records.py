@@ -99,6 +99,8 @@ def read_table(path: Path, notes: Callable[[], NotesReader] | None = None) -> Ta
             return refused(file, unreadable_file(file, "it is a folder", "Give the file in it."))
         if not path.exists():
             return refused(file, no_such_file(file, _near_file(path)))
+        if not path.is_file():
+            return refused(file, unreadable_file(file, "it is no ordinary file", "Give a file of records."))
     except (OSError, ValueError) as error:
         return refused(file, unreadable_file(file, str(error), "Check the name."))
     if ending in READERS:

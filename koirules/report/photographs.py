@@ -124,6 +124,10 @@ def _near(path: Path, name: str) -> str | None:
         return None
 
 
+_MOST_PIXELS = 40_000_000
+"""Decoded, a picture of so many takes 160 MB; a JPEG is decoded smaller at once."""
+
+
 class _TooManyPixelsError(Exception):
     """A picture that would fill the memory."""
 
@@ -140,9 +144,11 @@ def _smaller(path: Path, side: int) -> Photograph:
     with opened:
         profile = opened.info.get("icc_profile") if opened.mode == "RGB" else None
         opened.draft("RGB", (side, side))
-        upright = ImageOps.exif_transpose(opened)
-        upright.thumbnail((side, side))
-        plain = _on_white(upright)
+        # Told by the size in the header, before anything is decoded: a small file may hold very many pixels.
+        if opened.width * opened.height > _MOST_PIXELS:
+            raise _TooManyPixelsError
+        opened.thumbnail((side, side))
+        plain = _on_white(ImageOps.exif_transpose(opened))
     written = BytesIO()
     kept = profile if isinstance(profile, bytes) and len(profile) <= _MOST_PROFILE_BYTES else None
     plain.save(written, "JPEG", quality=80, optimize=True, icc_profile=kept)

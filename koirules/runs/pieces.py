@@ -21,9 +21,8 @@ def files_of(given: Sequence[str]) -> tuple[tuple[str, ...], tuple[Problem, ...]
     for name in given:
         path = Path(name)
         if path.is_dir():
-            found = sorted(
-                str(each) for each in path.iterdir() if each.suffix.lower() in ENDINGS and not each.name.startswith(".")
-            )
+            inside = (each for each in path.iterdir() if each.suffix.lower() in ENDINGS and each.is_file())
+            found = sorted(str(each) for each in inside if not each.name.startswith("."))
             problems += [] if found else [runs.nothing_in_folder(name, ENDINGS)]
         elif path.exists():
             found = [name] if path.suffix.lower() in ENDINGS else []

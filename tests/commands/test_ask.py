@@ -139,7 +139,7 @@ def test_a_name_that_is_there_is_not_taken_twice():
 
 
 def test_what_cannot_be_read_is_said_and_asked_again():
-    told = ask("\n9\nbnet\n3\n0\n2\n500\n5,5\nabout 3\n4\n", "--thorough")
+    told = ask("\n9\nbnet\n3\n0\n2\n500\n5,5\nthreeish\n4\n", "--thorough")
     assert '"9"' in told and '"bnet" is not one of its words. Type one of the keys.' in told
     assert "500" in told and "Write a number from 0 % to 100 %" in told
 

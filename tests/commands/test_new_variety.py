@@ -95,3 +95,10 @@ def test_new_plugins_pass_their_own_tests_in_a_fresh_environment(tmp_path):
     assert "10 fish by Lantern Bay" in call(
         koirules, "grade", "tosai_glitter", "glitter/tests/records.csv", cwd=tmp_path
     )
+
+
+def test_a_name_that_no_file_can_have_is_refused(tmp_path):
+    result = CliRunner().invoke(main, ["new-variety", "x" * 300, "--into", str(tmp_path)])
+    assert result.exit_code == 2
+    assert "The name has 300 letters." in result.stderr
+    assert not list(tmp_path.iterdir())

@@ -178,3 +178,15 @@ def test_a_photograph_is_seen_on_the_card_side_by_side_and_on_paper(page, tmp_pa
         assert shown.run("document.documentElement.scrollWidth") == 390
         assert b"/DCTDecode" in shown.printed(tmp_path / "page.pdf").read_bytes()
         assert (shown.told, shown.requests) == ([], [])
+
+
+def test_a_small_file_of_very_many_pixels_is_decided_by_its_size_before_it_is_decoded(tmp_path, monkeypatch):
+    Image.new("1", (9_000, 9_000)).save(tmp_path / "wide.png")
+    assert (tmp_path / "wide.png").stat().st_size < 100_000
+
+    def load(_):
+        raise AssertionError("decoded")
+
+    monkeypatch.setattr("PIL.PngImagePlugin.PngImageFile.load", load)
+    with pytest.raises(photographs._TooManyPixelsError):
+        photographs._smaller(tmp_path / "wide.png", 200)

@@ -1,6 +1,7 @@
 """Records from CSV and JSON files that are in order, in the many ways that programs write them."""
 
 import json
+import os
 
 import pytest
 from hypothesis import given, settings
@@ -8,6 +9,7 @@ from hypothesis import strategies as st
 
 from koirules.plugins import registry_with
 from koirules.records.records import READERS, Batch, read_records
+from koirules.runs.pieces import files_of
 from koirules.vocabulary.readings import PlaceSet, Span
 
 KOHAKU = registry_with().varieties["kohaku"].traits
@@ -191,3 +193,15 @@ def test_a_map_in_quotes_is_whole_and_words_of_a_note_are_a_note(tmp_path):
     (tmp_path / "lot.csv").write_text(text, encoding="utf-8")
     (record,) = read_records(tmp_path / "lot.csv", KOHAKU).records
     assert len(record.readings["hi_patches"].patches) == 2
+
+
+def test_more_columns_than_a_sheet_has_are_refused_at_once(read):
+    (problem,) = read("fish," + ",".join(f"kiwa{n}" for n in range(20_000)) + "\na\n").problems
+    assert problem.code == "too-many-columns"
+
+
+def test_what_is_no_ordinary_file_is_not_waited_for(tmp_path):
+    os.mkfifo(tmp_path / "pipe.csv")
+    (problem,) = read_records(tmp_path / "pipe.csv", {}).problems
+    assert problem.code == "unreadable-file"
+    assert files_of([str(tmp_path)])[0] == ()
