@@ -59,10 +59,18 @@ class Edit:
 
 _LONG = re.compile(r'"[^"]{160,}"|[^\s"]{120,}')
 _KEPT = 60
+_STEERING = re.compile("[\x00-\x09\x0b-\x1f\x7f-\x9f\u202a-\u202e\u2066-\u2069]")
+"""Letters that steer a terminal or turn the direction of a text."""
+
+
+def _neutral(text: str) -> str:
+    """A text in which letters that steer are written out, whoever prints it."""
+    return _STEERING.sub(lambda found: f"\\u{ord(found.group()):04x}", text)
 
 
 def _clipped(text: str) -> str:
     """A sentence whose long words and quotations are cut: a person reads no word of a thousand letters."""
+    text = _neutral(text)
     if len(text) < _KEPT * 2:
         return text
     return _LONG.sub(lambda found: found.group()[:_KEPT] + ('…"' if found.group()[0] == '"' else "…"), text)
@@ -87,7 +95,7 @@ class Problem:
     beside: tuple[tuple[Place, str], ...] = ()
 
     def __str__(self) -> str:
-        return f"{self.site}: {self.cause} {self.mend} [{self.code}]"
+        return f"{_neutral(str(self.site))}: {self.cause} {self.mend} [{self.code}]"
 
 
 def is_refused(problems: Iterable[Problem]) -> bool:

@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 
 import koirules
+from koirules.problems import Cell, Problem
 from koirules.testing import registry_with
 
 
@@ -152,3 +153,8 @@ def test_every_case_has_its_expected_texts():
     texts = {path.stem for path in CASES.glob("*.expected")}
     assert texts == set(NAMES)
     assert len(NAMES) >= 60
+
+
+def test_no_problem_carries_a_letter_that_steers_a_terminal() -> None:
+    problem = Problem("too-large", Cell("lot\x1b[31m.csv"), "\x1b[2J is no value.", "Write \u202e2.")
+    assert str(problem) == r"lot\u001b[31m.csv: \u001b[2J is no value. Write \u202e2. [too-large]"
