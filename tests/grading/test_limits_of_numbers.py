@@ -43,7 +43,7 @@ grade low otherwise
     assert [reason.words for reason in reasons][:4] == [
         "p: any number, 0 to 10 of 10 (any number: a value beyond 1,000,000)",
         "b: perhaps +1 (any number: divides by what may be 0)",
-        "f: perhaps no better than low (large 600000, small 0) (any number: divides by what may be 0)",
+        "f: perhaps no better than low; large 600000, small 0 (any number: divides by what may be 0)",
         "high: not settled, asks for score at least 50; large / small at least 5 (any number: divides by what may be 0)",
     ]
 

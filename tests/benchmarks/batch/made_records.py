@@ -30,11 +30,15 @@ def made_frame(
     columns = [pl.Series("id", np.arange(rows))]
     if names:
         columns = [pl.select(pl.format("fish {}", columns[0]).alias("id")).to_series()]
-    for name, (_, low, high) in NUMBERS.items():
+    for name, (unit, low, high) in NUMBERS.items():
         # The sum of two draws: most fish lie in the middle. A quotient by ten is the double nearest to the decimal.
         steps = round((high - low) * 10)
         drawn = (draw.integers(0, steps + 1, rows) + draw.integers(0, steps + 1, rows)) // 2
-        columns.append(pl.Series(name, (drawn + round(low * 10)) / 10.0))
+        tenths = drawn + round(low * 10)
+        if unit == "%":
+            # A bare share above 0 and up to 1 is refused: it may be a percent, or a part of one.
+            tenths = np.where((tenths > 0) & (tenths <= 10), tenths + 10, tenths)
+        columns.append(pl.Series(name, tenths / 10.0))
     for name in YES_NO:
         columns.append(pl.Series(name, draw.random(rows) < RARE.get(name, 0.4)))
     for name, steps in SCALES.items():
