@@ -164,13 +164,13 @@ def test_the_standard_of_this_file_uses_every_row(loaded: koirules.Standard) -> 
     assert set(UNITS) == set(HELD_IN) - {""}
 
 
-@pytest.mark.parametrize("record", [*COMPLETE, *OPEN], ids=str)
+@pytest.mark.parametrize("record", [*COMPLETE, *OPEN], ids=range(len(COMPLETE) + len(OPEN)))
 def test_one_record_comes_to_what_the_judge_says(loaded: koirules.Standard, record: dict[str, object]) -> None:
     found = loaded.grade(to_mapping(STANDARD, record))
     assert by_koirules(found) == by_judge(judge(STANDARD, record))
 
 
-@pytest.mark.parametrize("record", COMPLETE, ids=str)
+@pytest.mark.parametrize("record", COMPLETE, ids=range(len(COMPLETE)))
 def test_a_complete_record_comes_to_the_same_by_both_functions(
     loaded: koirules.Standard, record: dict[str, object]
 ) -> None:
@@ -206,7 +206,7 @@ def test_columns_come_to_what_rows_come_to(loaded: koirules.Standard, records: l
         assert row == expected(loaded.grade(mapping))
 
 
-@pytest.mark.parametrize("record", COMPLETE, ids=str)
+@pytest.mark.parametrize("record", COMPLETE, ids=range(len(COMPLETE)))
 def test_the_solver_allows_the_outcome_of_a_record(loaded: koirules.Standard, record: dict[str, object]) -> None:
     universe = Universe.made()
     fish = fish_of(loaded.rules, loaded.settings, universe)
