@@ -6,9 +6,13 @@ import csv
 import io
 import json
 import re
+import subprocess
+import sys
 from collections.abc import AsyncIterator, Mapping
 from functools import partial
 from importlib.resources import files
+from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import TYPE_CHECKING, cast
 
 from anyio import to_thread
@@ -334,6 +338,31 @@ class Tub:
             headers={"content-disposition": 'attachment; filename="tub.csv"'},
         )
 
+    async def results(self, _: Request) -> Response:
+        """The page of results, as `koirules grade … --out` writes it."""
+        page = await to_thread.run_sync(self._results)
+        return Response(
+            page, media_type="text/html", headers={"content-disposition": 'attachment; filename="results.html"'}
+        )
+
+    def _results(self) -> str:
+        with TemporaryDirectory() as folder:
+            out = Path(folder) / "results.html"
+            words = [
+                sys.executable,
+                "-m",
+                "koirules",
+                "grade",
+                self.standard.rules.file,
+                str(self.store.path),
+                "--out",
+                str(out),
+            ]
+            subprocess.run(words, capture_output=True, check=False)  # noqa: S603 - our own command, words of ours
+            if not out.is_file():
+                raise Refused(422, "There is nothing to show yet.")
+            return out.read_text(encoding="utf-8")
+
     def csv_text(self) -> str:
         """Everything so far as CSV; a cell that a spreadsheet would carry out is quoted."""
         out = io.StringIO()
@@ -470,6 +499,7 @@ def application(standard: Standard, store: Store, key: str, hosts: frozenset[str
         Route("/photographs/{id}", tub.picture),
         Route("/drawings/{name:path}", tub.drawing),
         Route("/records.{ending}", tub.table),
+        Route("/results.html", tub.results),
         Route("/favicon.ico", lambda _: Response(status_code=204)),
         Route("/{name}", tub.file),
     ]

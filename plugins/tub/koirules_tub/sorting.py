@@ -250,10 +250,11 @@ class Judge:
             return [{"problem": str(error)}]
         return [
             {
-                "round": course.round,
+                "round": course.name,
                 "title": course.title,
-                "kept": [one.fish for one in batch.results if course.round in one.kept_by],
-                "tied": [one.fish for one in batch.results if one.tied_in == course.round],
+                "kept": list(course.kept),
+                "tied": [one.fish for one in batch.results if one.tied_in == course.name],
+                "places": None if course.places is None else course.places - len(course.kept),
             }
             for course in batch.rounds
         ]

@@ -14,7 +14,8 @@ from pathlib import Path
 import httpx
 import pytest
 from koirules_tub.access import Rate, cookie_of, key_of
-from koirules_tub.store import APPLICATION, Store, StoreError
+from koirules_tub.sorting import Judge
+from koirules_tub.store import APPLICATION, Entry, Store, StoreError
 from PIL import Image
 
 import koirules
@@ -171,6 +172,40 @@ def test_another_look_carries_on_and_corrects(shed):
         looks = {one["look"]: one["record"] for one in told["fish"][0]["by"]}
         assert looks[1] == {"steps": "nidan", "outline": "good"}
         assert looks[2] == {"steps": "nidan", "outline": "fair"}
+
+
+ROUNDS = """
+standard "rounds" edition 1 variety kohaku
+section s worth 100
+points o by outline: poor gives 0, fair gives 4, good gives 8, excellent gives 10
+grade keep if score at least 50
+grade sell otherwise
+round first "heated house" pick 2 by highest score
+"""
+
+
+def test_rounds_show_who_is_kept_who_is_tied_and_the_places_left(tmp_path):
+    judge = Judge(koirules.read_standard(ROUNDS))
+    store = Store(tmp_path / "r.tub")
+    with store.change():
+        for fish, word in (("1", "excellent"), ("2", "good"), ("3", "good")):
+            one = Entry(secrets.token_hex(8), fish, "Mika", 1, "set", {"trait": "outline", "value": word})
+            store.add([one])
+            store.keep_look(judge.look(fish, "Mika", 1, judge.told([one], [])))
+    (course,) = judge.rounds(store)
+    assert (course["title"], course["kept"], course["tied"], course["places"]) == ("heated house", ["1"], ["2", "3"], 1)
+    store.db.execute("INSERT INTO decisions VALUES ('3', 'first', '', 'Mika', 'her mother')")
+    (course,) = judge.rounds(store)
+    assert (course["kept"], course["tied"], course["places"]) == (["1", "3"], [], 0)
+
+
+def test_the_page_of_results_is_that_of_the_command(shed):
+    with shed.client() as client:
+        entered(client, entry("line", {"text": "nidan, outline good, 14 cm"}))
+        answer = client.get("/results.html")
+    assert answer.status_code == 200, answer.text
+    assert "<html" in answer.text
+    assert "Cold Sluice" in answer.text
 
 
 def test_a_decision_needs_a_reason_and_can_be_taken_back(shed):

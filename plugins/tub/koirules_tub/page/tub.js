@@ -389,12 +389,12 @@ function decide(fish, round, grade) {
 }
 function roundParts() {
   if (!selection.length) return [];
-  return [el("h2", {}, say("in-rounds")), ...selection.map((one) => one.problem ? el("p", { class: "warn" }, one.problem) : el("p", {}, `${one.title}: ${one.kept.length} ${say("kept")}${one.kept.length ? ` (${one.kept.slice(0, 30).join(", ")})` : ""}${one.tied.length ? `; ${say("tied")}: ${one.tied.join(", ")}` : ""}`))];
+  return [el("h2", {}, say("in-rounds")), ...selection.map((one) => one.problem ? el("p", { class: "warn" }, one.problem) : el("p", {}, `${one.title}: ${one.kept.length} ${say("kept")}${one.kept.length ? ` (${one.kept.slice(0, 30).join(", ")})` : ""}${one.tied.length ? `; ${say("tied")}: ${one.tied.join(", ")}` : ""}${one.places > 0 ? `; ${say("left", { n: one.places })}` : ""}`))];
 }
 function shedPage() {
   const rows = inOrder(latest()), counts = new Map();
   for (const row of rows) { const key = row[3].length === 1 ? gradeWords(row) : say("not-settled"); counts.set(key, (counts.get(key) ?? 0) + 1); }
-  return [el("h1", {}, about.title), el("h2", {}, say("totals")), el("p", {}, `${rows.length} ${say("fish").toLowerCase()}. ${[...counts].map(([name, n]) => `${name} ${n}`).join(", ")}`), ...roundParts(), el("p", { class: "row" }, el("a", { class: "button", href: "/records.csv" }, say("csv")), el("a", { class: "button", href: "/records.xlsx" }, say("xlsx"))), el("h2", {}, say("order")), el("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": say("order") }, el("table", {}, el("tbody", {}, ...rows.slice(0, 300).map((row) => el("tr", {}, el("th", { scope: "row" }, row[0]), el("td", {}, gradeWords(row)), el("td", {}, row[4] === row[5] ? Math.round(row[4] / 100) : `${Math.round(row[4] / 100)}–${Math.round(row[5] / 100)}`), el("td", {}, row[1]))))))];
+  return [el("h1", {}, about.title), el("h2", {}, say("totals")), el("p", {}, `${rows.length} ${say("fish").toLowerCase()}. ${[...counts].map(([name, n]) => `${name} ${n}`).join(", ")}`), ...roundParts(), el("p", { class: "row" }, el("a", { class: "button", href: "/results.html" }, say("page")), el("a", { class: "button", href: "/records.csv" }, say("csv")), el("a", { class: "button", href: "/records.xlsx" }, say("xlsx"))), el("h2", {}, say("order")), el("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": say("order") }, el("table", {}, el("tbody", {}, ...rows.slice(0, 300).map((row) => el("tr", {}, el("th", { scope: "row" }, row[0]), el("td", {}, gradeWords(row)), el("td", {}, row[4] === row[5] ? Math.round(row[4] / 100) : `${Math.round(row[4] / 100)}–${Math.round(row[5] / 100)}`), el("td", {}, row[1]))))))];
 }
 
 // --- start -----------------------------------------------------------------------------------------------------------
