@@ -15,7 +15,7 @@ RED_READINGS = (
         COLOURS,
         Better.NEITHER,
         Growth.VARIES,
-        'L*, a* and b* on the middle of each patch from head to tail, wet skin, no glare: "45 42 38; 47 40 36".',
+        'L*, a* and b* on each patch from head to tail, wet skin, seconds out of water: "45 42 38; 47 40 36".',
         {"ja": "緋の測色値"},
     ),
 )
@@ -28,7 +28,7 @@ WHITE_READINGS = (
         COLOURS,
         Better.NEITHER,
         Growth.VARIES,
-        'L*, a* and b* on the white behind the head and before the tail, wet skin, no glare: "82 0 7; 80 1 9".',
+        'L*, a* and b* behind the head and before the tail, wet skin, seconds out of water: "82 0 7; 80 1 9".',
         {"ja": "白地の測色値"},
     ),
 )

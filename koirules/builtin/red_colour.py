@@ -137,7 +137,7 @@ RED_COLOUR = (
         number("0", "120"),
         Better.LESS,
         Growth.VARIES,
-        "The largest CIEDE2000 difference between readings from head to tail: under 3 is even, over 6 is patchy.",
+        "The largest CIEDE2000 difference between readings from head to tail: under 3 even, over 6 patchy (from memory).",
         by_eye=False,
     ),
     Trait(

@@ -23,7 +23,14 @@ CAUTIONS = (
         "A grade is a sorting result, not an instruction to kill. Fish that are not kept are sold, rehomed or, where there "
         "is no other way, killed humanely by trained people, by methods lawful in your country; ask a fish vet."
     ),
-    "Handle each fish briefly, with wet hands, in calm aerated water; do not sort sick fish or in heat.",
+    (
+        "Handle each fish briefly, with wet hands, in calm aerated water; do not sort sick fish or in heat. Switch off and "
+        "unplug pumps, heaters and lights before hands or nets go in."
+    ),
+    (
+        "Where fish move, to a show, a buyer or another pond, ask for quarantine and nets of their own; some diseases must be "
+        "reported by law."
+    ),
 )
 
 CAUTION_IN_SHORT = (

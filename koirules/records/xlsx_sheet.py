@@ -53,6 +53,13 @@ _HEADINGS = ("column", "title", "what to write", "which is better", "what it mea
 _ROWS_ON_PAPER = 24
 
 
+_HANDLING = (
+    "Wet hands, wet board, ruler and tape; seconds out of the water, head and belly supported. Unplug pumps, heaters and "
+    "lights before hands go in. No sick fish, none in heat."
+)
+"""What stands at the foot of each printed page, where a fish is measured: common practice, no source."""
+
+
 @frozen
 class _Page:
     """The sheet of records with what its columns need; `last` is its last prepared row, counted from 0."""
@@ -93,6 +100,7 @@ def write_xlsx_sheet(path: Path, variety: Variety, traits: Sequence[Trait], fish
 def _print_blank(sheet: Worksheet, last: int, columns: int) -> None:
     """Let the first rows print as a form with lines, for those who write on paper at the tub."""
     print_across(sheet)
+    sheet.set_footer(f"&L&8{_HANDLING}")
     sheet.hide_gridlines(0)
     sheet.print_area(0, 0, min(last, _ROWS_ON_PAPER), columns)
 
@@ -206,6 +214,7 @@ def _explain(sheet: Worksheet, variety: Variety, traits: Sequence[Trait], styles
     """Fill the sheet that explains each trait, under the title of the variety."""
     title = f"{variety.title}: what the columns of the sheet “{SHEET}” mean"
     sheet.write_string(0, 0, for_workbook(title), styles.header)
+    sheet.set_footer(f"&L&8{_HANDLING}")
     write_texts(sheet, 1, _HEADINGS, styles.header)
     for row, trait in enumerate(traits, 2):
         better = "" if trait.better is Better.NEITHER else trait.better.value

@@ -1,9 +1,11 @@
 """Sizes of shows as published reports give them, against the tables that are shipped as invented examples.
 
-Reports of shows in hobby journals say: at the Japanese show of young koi the sizes are 12, 15, 18, then 23, 28 … 63, each
-number is the largest length of its size in cm (53 is over 48 to 53), and none is above 63; at the Japanese main show sizes
-go by 5 cm and the largest is open, so that a fish of 93 cm won in 90; a club of the east coast of the United States (2025) judges
-8 sizes, 10.0 to 19.9, 20.0 to 29.9 … 70.0 to 79.9, and 80 and more, and none under 10 cm.
+Sources, by what they are: The young-koi show explained, 2017, and a magazine report of a young-koi show (sizes of young
+koi); a report of the 40th national show, 2009 (93 cm in 90; sizes by 5 cm from memory); show categories of a US club,
+2025. They say: at the Japanese show of young koi the sizes are 12, 15, 18, then 23, 28 … 63, each number is the largest
+length of its size in cm (53 is over 48 to 53), and none is above 63; at the Japanese main show sizes go by 5 cm and the
+largest is open, so that a fish of 93 cm won in 90; a club of the east coast of the United States (2025) judges 8 sizes,
+10.0 to 19.9, 20.0 to 29.9 … 70.0 to 79.9, and 80 and more, and none under 10 cm.
 """
 
 from decimal import Decimal

@@ -18,7 +18,17 @@ HIKARI_MOYO = Vocabulary(
         Trait(
             "moyo_kind",
             "kind of hikari moyo",
-            choice("hariwake", "kikusui", "kujaku", "yamato_nishiki", "sakura_ogon", "other"),
+            choice(
+                "hariwake",
+                "kikusui",
+                "kujaku",
+                "yamato_nishiki",
+                "sakura_ogon",
+                "kikokuryu",
+                "kinsui",
+                "ginsui",
+                "other",
+            ),
             Better.NEITHER,
             Growth.FIXED,
             "Hariwake is gold or orange on platinum, kikusui wavy and doitsu, kujaku netted, yamato has black spots too.",

@@ -126,6 +126,9 @@ SAID_OF_MOYO: tuple[Saying, ...] = (
             "is kujaku": "kujaku, 孔雀",
             "is yamato_nishiki": "yamato nishiki, yamatonishiki, 大和錦",
             "is sakura_ogon": "sakura ogon, 桜黄金",
+            "is kikokuryu": "kikokuryu, 輝黒竜",
+            "is kinsui": "kinsui, 錦水",
+            "is ginsui": "ginsui, 銀水",
         },
     ),
     Spoken(

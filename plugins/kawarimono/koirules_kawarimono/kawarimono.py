@@ -20,7 +20,7 @@ KAWARIMONO = Vocabulary(
             "kind of kawarimono",
             choice(
                 *("chagoi", "soragoi", "ochiba", "karasugoi", "hajiro", "kumonryu", "beni_kumonryu", "benigoi"),
-                *("kigoi", "aka_matsuba", "kage", "kanoko", "midorigoi", "other"),
+                *("kigoi", "aka_matsuba", "ki_matsuba", "shiro_matsuba", "kage", "kanoko", "midorigoi", "other"),
             ),
             Better.NEITHER,
             Growth.VARIES,
@@ -80,6 +80,7 @@ KAWARIMONO = Vocabulary(
         "matsuba",
         "aka matsuba",
         "ki matsuba",
+        "shiro matsuba",
         "kage showa",
         "kage utsuri",
         "kage shiro utsuri",

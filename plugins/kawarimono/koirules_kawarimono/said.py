@@ -16,6 +16,8 @@ SAID_OF_KAWARIMONO: tuple[Saying, ...] = (
             "is beni_kumonryu": "beni kumonryu, 紅九紋竜",
             "is benigoi": "benigoi, 紅鯉",
             "is kigoi": "kigoi, 黄鯉",
+            "is ki_matsuba": "ki matsuba, 黄松葉",
+            "is shiro_matsuba": "shiro matsuba, 白松葉",
         },
     ),
     Spoken(

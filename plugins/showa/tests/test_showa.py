@@ -63,7 +63,7 @@ def test_what_is_looked_at_can_be_written_down(variety: str, names: str) -> None
 
 
 def test_its_rule_sets_are_shipped() -> None:
-    assert set(RULESETS) == {"tosai_showa", "fry_showa"}
+    assert set(RULESETS) == {"tosai_showa", "nisai_showa", "fry_showa"}
 
 
 @pytest.mark.parametrize("name", RULESETS)

@@ -28,7 +28,7 @@ ROWS = (
         scale("uneven", "none", "fair", "even"),
         Better.MORE,
         Growth.FIXED,
-        "Along the lateral line: even is one straight row, none is bare skin, uneven has gaps or mixed sizes.",
+        "Along the lateral line: even is one straight row, fair hardly broken, none bare skin, uneven has gaps or mixed sizes.",
         {"ja": "側線の鱗並び"},
     ),
     Trait(

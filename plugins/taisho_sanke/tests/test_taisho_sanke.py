@@ -60,7 +60,7 @@ def test_a_sanke_has_all_that_a_kohaku_has() -> None:
 
 
 def test_its_rule_sets_are_shipped() -> None:
-    assert set(RULESETS) == {"tosai_taisho_sanke", "fry_taisho_sanke"}
+    assert set(RULESETS) == {"tosai_taisho_sanke", "nisai_taisho_sanke", "fry_taisho_sanke"}
 
 
 @pytest.mark.parametrize("name", RULESETS)
