@@ -12,7 +12,8 @@ from itertools import pairwise
 from koirules.engines.scalar.evaluator import Trace
 from koirules.grading.single import Grader
 from koirules.meaning.curves import Curve
-from koirules.standard.parts import Limit, Points
+from koirules.results.record import Record
+from koirules.standard.parts import Limit, Points, Sample
 from koirules.standard.reading_nodes import unit_shown
 from koirules.standard.types import Numeric, Steps
 from koirules.standard.wording import number_words
@@ -20,8 +21,14 @@ from koirules.standard.wording import number_words
 
 def unreached(grader: Grader) -> tuple[str, ...]:
     """The outcomes that no sample reaches, in words, in the order of the rules."""
-    traces = [grader.trace(sample.record) for sample in grader.rules.samples]
+    traces = [_trace(grader, sample) for sample in grader.rules.samples]
     return tuple(_missing(grader, traces))
+
+
+def _trace(grader: Grader, sample: Sample) -> Trace:
+    """What comes of the fish of a sample, with what silence means of it."""
+    record = Record(sample.title, sample.place.line, sample.record, cannot_tell=sample.cannot_tell)
+    return grader.evaluator.run_whole(grader.measured(record).readings)
 
 
 def _missing(grader: Grader, traces: list[Trace]) -> Iterator[str]:
