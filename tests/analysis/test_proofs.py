@@ -325,3 +325,13 @@ def test_too_little_time_ends_with_status_1_and_says_so(tmp_path):
     result = CliRunner().invoke(main, ["prove", str(tmp_path / "s.koi"), "--seconds", "0.000001"])
     assert result.exit_code == 1
     assert "No time was left for: Which grades can be reached" in " ".join(result.stdout.split())
+
+
+def test_words_that_hang_on_a_condition_are_worked_out_for_every_fish():
+    standard = koirules.read_standard(
+        'standard "s" edition 1 variety kohaku\nsection s worth 10\npoints p by kiwa: blurred gives 0, anything else gives 1\n'
+        'fault plain "plain" if outline below (fair if length below 20 cm otherwise good): no better than b\n'
+        "grade a if score at least 1\ngrade b otherwise\n"
+    )
+    found = proofs(standard.grader.of_known_fish)
+    assert any("plain" in str(statement) for statement in found.statements)

@@ -54,7 +54,9 @@ class Meaning:
     def _applied(self, operation: Operation, operands: Sequence[Any], ranges: Sequence[Any]) -> Any:
         if not any(isinstance(operand, Pair | Cases) for operand in operands):
             return operation.range_of(*operands)
-        if any(isinstance(operand, Cases) for operand in operands) or operation.name == "steps of truth":
+        # Words of a scale that are known are plain numbers: no terms, so what chooses between them is tabled.
+        is_of_words = any(isinstance(operand, Cases) for operand in operands) or operation.name == "choose steps"
+        if is_of_words or operation.name == "steps of truth":
             return self._tabled(operation, operands)
         pairs = [operand if isinstance(operand, Pair) else _pair(operand) for operand in operands]
         ends = [Ends(pair.first, pair.second) for pair in pairs]
