@@ -30,6 +30,7 @@ COMMANDS = {
     "sheet": "Make a blank record sheet for a variety or a standard.",
     "plugins": "List the varieties, skins, rule sets and plugins that are installed, and from where.",
     "classes": "Show a table of show classes, or put each fish into its class.",
+    "prizes": "Award the prizes of a show as its committee wrote them down.",
     "new-variety": "Lay down a plugin for a variety of your own, with tests that pass.",
     "growth": "Fit how fish grow from looks at the same fish on several days.",
     "traits": "List the traits that rules and records can name.",

@@ -16,6 +16,7 @@ _HEADINGS = {
     "sharing": "Of standards that are based on another, and of skins",
     "records": "Of records",
     "classes": "Of tables of classes",
+    "prizes": "Of tables of prizes, votes and decisions about ties",
     "commands": "Of commands, files and clusters",
     "plugins": "Of plugins",
 }

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import click
-from attrs import evolve
+from attrs import evolve, frozen
 
 from koirules.api import Standard
 from koirules.classes.table import ClassTable
@@ -45,6 +45,7 @@ if TYPE_CHECKING:
     from koirules.records.mixed_records import LeftOver, MixedBatch, Reading
     from koirules.records.not_graded import NotGraded, Row
     from koirules.report.result_files import About
+    from koirules.results.result import Result
 
 
 def told_apart(rules: str, records: tuple[str, ...]) -> tuple[tuple[str, ...], tuple[str, ...]]:
@@ -88,37 +89,16 @@ def grade_mixed(
     """Grade a batch by several standards, each ranked by itself; ends with status 1 where a fish was not graded."""
     from koirules.commands.render.batch import tell_batch
     from koirules.commands.writing_results import write_all
-    from koirules.records.mixed_records import read_mixed
-    from koirules.records.records import Batch
 
     if large:
         stop(
             "A batch of mixed varieties is one file of records, .csv, .xlsx or .jsonl, of at most 20 MB. Give one file at a "
             "time, or grade whole files by one standard each."
         )
-    plugins = registry()
-    standards = _standards(rules, changes, language, plugins)
-    readings = [_reading(standard, plugins) for standard in standards]
-    batch = read_mixed(Path(records[0]), readings, lambda text: said(text, plugins.varieties), labels)
-    named = [reading.name for reading in readings]
-    measured = [
-        standard.measured([_marked(record, standard, name) for record in group], batch.file)
-        for standard, group, name in zip(standards, batch.records, named, strict=True)
-    ]
-    stop_if_refused([*batch.problems, *(problem for part in measured for problem in part.problems)])
-    parts = [
-        with_classes(Batch(batch.file, part.records, (), ()), standard, classes, plugins.varieties)
-        for standard, part in zip(standards, measured, strict=True)
-    ]
-    decided = decisions_by(standards, decisions, [[record.fish for record in part.records] for part in parts])
-    graded = [
-        Graded(part, graded_together(standard, part.records, words))
-        for standard, part, words in zip(standards, parts, decided, strict=True)
-    ]
-    if not any(part.records for part in parts) and not batch.left:
-        click.echo(f"There is no fish in {shown(records[0])}.", err=True)
-    rows: list[Row] = [*(row for part in graded for row in part.results), *map(_not_graded, batch.left)]
-    about = _about(standards, graded, Path(batch.file).name)
+    several = graded_by_several(rules, records[0], labels, changes, language, decisions, classes)
+    standards, graded, batch = several.standards, several.graded, several.batch
+    rows: list[Row] = [*several.results, *map(_not_graded, batch.left)]
+    about = about_several(standards, graded, Path(batch.file).name)
     given = [(standard, part.batch) for standard, part in zip(standards, graded, strict=True)]
     failed = write_all(outs, plots, rows, about, given, wishes)
     for standard, part in zip(standards, graded, strict=True):
@@ -132,6 +112,57 @@ def grade_mixed(
         stop("Not everything was written.")
     if batch.left:
         sys.exit(DOES_NOT_HOLD)
+
+
+@frozen
+class Several:
+    """A batch that several standards graded. graded: what each of them did, in the order of `standards`."""
+
+    standards: tuple[Standard, ...]
+    graded: tuple[Graded, ...]
+    batch: MixedBatch
+
+    @property
+    def results(self) -> tuple[Result, ...]:
+        """The results of its fish, standard after standard."""
+        return tuple(row for part in self.graded for row in part.results)
+
+
+def graded_by_several(
+    rules: Sequence[str],
+    records: str,
+    labels: Sequence[str],
+    changes: Sequence[str],
+    language: str | None,
+    decisions: str | None,
+    classes: ClassTable | None,
+) -> Several:
+    """Grade a file of records by several standards; ends the command with its problems where it cannot be read."""
+    from koirules.records.mixed_records import read_mixed
+    from koirules.records.records import Batch
+
+    plugins = registry()
+    standards = _standards(rules, changes, language, plugins)
+    readings = [_reading(standard, plugins) for standard in standards]
+    batch = read_mixed(Path(records), readings, lambda text: said(text, plugins.varieties), labels)
+    named = [reading.name for reading in readings]
+    measured = [
+        standard.measured([_marked(record, standard, name) for record in group], batch.file)
+        for standard, group, name in zip(standards, batch.records, named, strict=True)
+    ]
+    stop_if_refused([*batch.problems, *(problem for part in measured for problem in part.problems)])
+    parts = [
+        with_classes(Batch(batch.file, part.records, (), ()), standard, classes, plugins.varieties)
+        for standard, part in zip(standards, measured, strict=True)
+    ]
+    decided = decisions_by(standards, decisions, [[record.fish for record in part.records] for part in parts])
+    graded = tuple(
+        Graded(part, graded_together(standard, part.records, words))
+        for standard, part, words in zip(standards, parts, decided, strict=True)
+    )
+    if not any(part.records for part in parts) and not batch.left:
+        click.echo(f"There is no fish in {shown(records)}.", err=True)
+    return Several(tuple(standards), graded, batch)
 
 
 def _check_there(given: str) -> None:
@@ -204,7 +235,8 @@ def _not_graded(one: LeftOver) -> NotGraded:
     return NotGraded(one.fish or f"row {one.row}", f"not graded: {one.why}", labels)
 
 
-def _about(standards: Sequence[Standard], graded: Sequence[Graded], records: str) -> About:
+def about_several(standards: Sequence[Standard], graded: Sequence[Graded], records: str) -> About:
+    """What files say about where the results of several standards come from."""
     from koirules.commands.writing_results import about_of
     from koirules.report.result_files import About
 

@@ -42,16 +42,15 @@ def house_options(function: Callable[..., Any]) -> Callable[..., Any]:
     return wrapped
 
 
+def reader_option(told: str) -> Callable[[Callable[..., Any]], Callable[..., Any]]:
+    """`--for READER`, as `reader`. told: what it changes."""
+    return click.option("--for", "reader", type=click.Choice(("house", "customer")), default="house", help=told)
+
+
 def wishes_options(function: Callable[..., Any]) -> Callable[..., Any]:
     """Options for files of results: they come as one argument, `wishes`."""
 
-    @click.option(
-        "--for",
-        "reader",
-        type=click.Choice(("house", "customer")),
-        default="house",
-        help="Whether a page shows everything, or only fish on offer without notes, rounds and reasons in full.",
-    )
+    @reader_option("Whether a page shows everything, or only fish on offer without notes, rounds and reasons in full.")
     @click.option(
         "--offer",
         "offered",

@@ -71,7 +71,7 @@ def write_certificate(
         "line": result.labels.get("bloodline", ""),
         "lot": f"{len(results):,} fish",
     }
-    _write(
+    write_sheet(
         path,
         "certificate.html",
         page=page,
@@ -97,7 +97,7 @@ def write_labels(path: Path, results: Sequence[Result], about: About, by: str, h
     page = page_of(results, about, Pictures(), house)
     places = _places_of(results, by)
     fish = [(one, places.get(one.name, "")) for part in page.parts for one in part.table]
-    _write(path, "labels.html", page=page, labels=fish, name="Labels", paper="a4")
+    write_sheet(path, "labels.html", page=page, labels=fish, name="Labels", paper="a4")
 
 
 def write_places(
@@ -105,7 +105,7 @@ def write_places(
 ) -> None:
     """Write the fish of each place as lists to hang up; with pictures as a page for each place."""
     page = page_of(results, about, pictures or Pictures(), house)
-    _write(
+    write_sheet(
         path,
         "places.html",
         page=page,
@@ -139,7 +139,8 @@ def _counts(fish: Sequence[Fish]) -> str:
     return ", ".join(f"{number:,} {title}" for title, number in counted.items())
 
 
-def _write(path: Path, template: str, *, paper: str, **values: object) -> None:
+def write_sheet(path: Path, template: str, *, paper: str, **values: object) -> None:
+    """Write a template that extends `paper.html`; paper: one of `PAPERS`."""
     style = page_file("paper.css").replace("@page { size: A4;", f"@page {{ size: {paper.upper()};")
     made = rendered(template, style=style, policy=policy(style), paper=paper, **values)
     path.write_text(made.lstrip(), encoding="utf-8", newline="\n")

@@ -11,6 +11,7 @@ import koirules
 from koirules.classes.placing import check_measure
 from koirules.classes.reading import read_table_text
 from koirules.commands import main
+from koirules.prizes.reading import read_occasion_text
 from koirules.problems.pages import AREAS, pages
 from koirules.records.records import read_records
 from koirules.testing import registry_with
@@ -62,6 +63,9 @@ def problems_of(page, text, folder):
         table = read_table_text(text, "classes.toml")
         wrong = table if isinstance(table, tuple) else [check_measure(table, BOX.varieties["kohaku"].traits)]
         return [problem for problem in wrong if problem is not None]
+    if page.area == "prizes":
+        occasion = read_occasion_text(text, "day.toml")
+        return occasion if isinstance(occasion, tuple) else ()
     path = folder / (page.named or "records.csv")
     path.write_text(text + "\n", encoding="utf-8")
     read = read_records(path, BOX.varieties["kohaku"].traits)

@@ -12,7 +12,7 @@ from importlib.resources import files
 
 from attrs import frozen
 
-AREAS = ("rules", "sharing", "records", "classes", "commands", "plugins")
+AREAS = ("rules", "sharing", "records", "classes", "prizes", "commands", "plugins")
 
 
 @frozen

@@ -1,0 +1,122 @@
+"""A list of prizes: the occasion with what came of it, as every output shows it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from attrs import field, frozen
+
+from koirules.classes.placing import GROUP, NONE, SIZE
+from koirules.classes.table import ClassTable
+from koirules.prizes.awarding import Award, Entrant, Part, Placings, Waiting
+from koirules.prizes.occasion import Occasion
+from koirules.records.columns import VARIETY
+from koirules.results.result import Result
+
+OWNER = "owner"
+"""The column that says whose a fish is: shown to the house, and to nobody else."""
+
+
+@frozen
+class Left:
+    """A fish that is in no class or was not graded, and why. may_win: whether a prize of the table is for it all the same."""
+
+    fish: str
+    why: str
+    may_win: bool = False
+
+
+@frozen
+class By:
+    """A standard that graded fish."""
+
+    title: str
+    edition: str
+    seal: str
+
+    @property
+    def words(self) -> str:
+        """Its title with the edition."""
+        return f"{self.title}, edition {self.edition}"
+
+
+@frozen
+class PrizeList:
+    """What came of an occasion. left: fish in no class, then fish not graded. labels: of each graded fish. records: the file."""
+
+    occasion: Occasion
+    table: ClassTable | None
+    placings: tuple[Placings, ...]
+    left: tuple[Left, ...]
+    standards: tuple[By, ...]
+    labels: Mapping[str, Mapping[str, str]] = field(hash=False)
+    records: str = ""
+
+    @property
+    def class_words(self) -> str:
+        """The class table with its edition, "" without one."""
+        return "" if self.table is None else f"{self.table.title}, edition {self.table.edition}"
+
+    @property
+    def awards(self) -> tuple[tuple[Placings, Part, Award], ...]:
+        """Every place that is given, prize after prize."""
+        return tuple((one, part, each) for one in self.placings for part in one.parts for each in part.awards)
+
+    @property
+    def waiting(self) -> tuple[tuple[Placings, Part, Waiting], ...]:
+        """Every place that waits."""
+        return tuple((one, part, each) for one in self.placings for part in one.parts for each in part.waiting)
+
+    @property
+    def left_together(self) -> tuple[tuple[str, tuple[str, ...]], ...]:
+        """Each reason why fish are in no class or not graded, with these fish."""
+        found: dict[str, list[str]] = {}
+        for one in self.left:
+            why = f"{one.why}; can win where a prize says so" if one.may_win else one.why
+            found.setdefault(why, []).append(one.fish)
+        return tuple((why, tuple(fish)) for why, fish in found.items())
+
+    def told(self, fish: str, label: str) -> str:
+        """A label of a fish, "" where it has none."""
+        return self.labels.get(fish, {}).get(label, "")
+
+    def variety(self, fish: str) -> str:
+        """The variety of a fish, as it was recorded."""
+        return self.told(fish, VARIETY).replace("_", " ")
+
+    def has_owners(self) -> bool:
+        """Whether an owner is recorded of any fish."""
+        return any(labels.get(OWNER) for labels in self.labels.values())
+
+
+def entrants_of(parts: Sequence[Sequence[Result]], table: ClassTable | None) -> tuple[Entrant, ...]:
+    """Graded fish as prizes look at them. parts: the results by standard, with their classes as labels."""
+    return tuple(_entrant(one, table, number) for number, results in enumerate(parts) for one in results)
+
+
+def _entrant(result: Result, table: ClassTable | None, standard: int) -> Entrant:
+    groups = () if table is None else tuple(group.name for group in table.groups)
+    sizes = () if table is None or table.sizes is None else tuple(size.name for size in table.sizes.sizes)
+    labels = dict(result.labels)
+    group, size = (labels.pop(label, "") if table is not None else "" for label in (GROUP, SIZE))
+    why: list[str] = []
+    if groups and group not in groups:
+        why.append("no class for its variety" if group == NONE else "its variety is not recorded")
+    if sizes and size not in sizes:
+        measured = "" if table is None or table.sizes is None else table.sizes.trait.replace("_", " ")
+        if not size:
+            why.append(f"its {measured} is not recorded")
+        elif size == NONE:
+            why.append(f"no size for its {measured}")
+        else:
+            why.append(f"its size could be {size}: measure it again")
+    settled = {GROUP: group if group in groups else "", SIZE: size if size in sizes else ""}
+    return Entrant(
+        fish=result.fish,
+        outside=" and ".join(why),
+        labels={**labels, **{label: name for label, name in settled.items() if name}},
+        grades=result.possible,
+        score=(result.score_low, result.score_high),
+        sections={name: (one.low, one.high) for name, one in result.sections.items()},
+        standard=standard,
+    )
