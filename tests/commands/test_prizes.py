@@ -109,11 +109,15 @@ def test_fish_in_no_class_come_first_and_a_tie_waits_with_what_hangs_on_it():
     assert "these fish are tied (body 40.00, score 88.00). Fish: a, b." in " ".join(told.split())
     assert "Places 1 to 2 wait for a decision" in " ".join(told.split())
     waits = " ".join(told[told.index("to settle\n") :].split())
-    assert "Best of its size, size 15: Place 1 waits for what is not settled" not in waits  # d has the votes of two judges
+    assert (
+        "Best of its size, size 15: Place 1 waits for what is not settled" not in waits
+    )  # d has the votes of two judges
 
 
 def test_all_that_is_decided_gives_the_whole_list():
-    result = run("--decisions", "decided.csv", "--out", "p.json", "--out", "p.csv", "--out", "p.xlsx", "--out", "p.html")
+    result = run(
+        "--decisions", "decided.csv", "--out", "p.json", "--out", "p.csv", "--out", "p.xlsx", "--out", "p.html"
+    )
     assert result.exit_code == 1  # a fish was not graded
     read = json.loads(Path("p.json").read_text(encoding="utf-8"))
     assert (read["title"], read["date"]) == ("Duck Pond, club day (invented)", "2026-05-02")
@@ -144,7 +148,9 @@ def test_all_that_is_decided_gives_the_whole_list():
     sheets = openpyxl.load_workbook("p.xlsx")
     assert sheets.sheetnames == ["prizes", "no class", "occasion"]
     told = [[cell.value for cell in row] for row in sheets["prizes"].iter_rows(min_row=2)]
-    assert [(row[0], row[4], row[5]) for row in told] == [(row["prize"], int(row["place"]), row["fish"]) for row in rows]
+    assert [(row[0], row[4], row[5]) for row in told] == [
+        (row["prize"], int(row["place"]), row["fish"]) for row in rows
+    ]
     assert told[0][7] == "=A. Rill"
     assert sheets["prizes"]["H2"].data_type == "s"
     page = Path("p.html").read_text(encoding="utf-8")

@@ -56,15 +56,14 @@ def by_hand(table, entrants, rank, ballots=()):
                 known = {"score": one.score[0], "votes": votes, "section body": one.sections["body"][0]}
                 return [known[key] for key in prize.by]
 
-            if prize.by[0] == "votes":
-                mine = [one for one in mine if value(one)[0]]
+            voted = [one for one in mine if prize.by[0] != "votes" or value(one)[0]]
             told = []
-            for one in mine:
-                before = sum(value(other) > value(one) for other in mine)
+            for one in voted:
+                before = sum(value(other) > value(one) for other in voted)
                 if prize.ties.value == "decide":
                     before += sum(
                         value(other) == value(one) and rank[prize.name, other.fish] < rank[prize.name, one.fish]
-                        for other in mine
+                        for other in voted
                     )
                 if before < places:
                     told.append((before + 1, one.fish))
@@ -249,7 +248,9 @@ def codes(table, entrants, ballots=(), rulings=()):
 
 
 def test_votes_and_decisions_that_mean_nothing_are_told():
-    table = occasion('[[prize]]\nname = "cup"\nby = ["votes"]\nwhere = { tub = "1" }\n[[prize]]\nname = "dish"\nby = "score"\n')
+    table = occasion(
+        '[[prize]]\nname = "cup"\nby = ["votes"]\nwhere = { tub = "1" }\n[[prize]]\nname = "dish"\nby = "score"\n'
+    )
     entrants = [fish("a", 3, tub="1"), fish("b", 2, tub="2")]
     vote, twice = Ballot("K", "a", "cup", 2), Ballot("K", "a", "", 3)
     assert codes(table, entrants, [vote]) == []

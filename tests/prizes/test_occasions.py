@@ -8,7 +8,7 @@ import pytest
 
 from koirules.classes.reading import read_table
 from koirules.prizes.occasion import Fewer, Ties, Winners
-from koirules.prizes.reading import Entered, check_names, read_occasion, read_occasion_text, votes_wanted
+from koirules.prizes.reading import _KEYS, Entered, check_names, read_occasion, read_occasion_text, votes_wanted
 from koirules.problems import Place
 
 TOP = 'title = "Duck Pond (invented)"\ndate = 2026-05-02\n'
@@ -67,21 +67,30 @@ spawning = ["A", "B"]
     ("text", "told"),
     [
         ("", [("prize-key-missing", None)] * 3),
-        ("title = 3\ndate = 4\nprize = 5\n", [("prize-value-wrong", 1), ("prize-value-wrong", 2), ("prize-value-wrong", 3)]),
+        (
+            "title = 3\ndate = 4\nprize = 5\n",
+            [("prize-value-wrong", 1), ("prize-value-wrong", 2), ("prize-value-wrong", 3)],
+        ),
         (TOP + "prizes = 1\n" + PRIZE, [("prize-key-unknown", 3)]),
         (TOP + "[[prize]]\n", [("prize-key-missing", 3)] * 2),
         (TOP + PRIZE + 'ties = "draw lots"\nplaces = 0\n', [("prize-value-wrong", 7), ("prize-value-wrong", 6)]),
         (TOP + PRIZE + "fewest = 2\n", [("prize-key-missing", 3)]),
         (TOP + PRIZE + 'if_fewer = "no prize"\n', [("prize-key-missing", 6)]),
         (TOP + PRIZE + PRIZE, [("prize-named-twice", 7)]),
-        (TOP + PRIZE + 'among = "worst"\nnot_with = { prize = "x", upto = 1 }\n', [("prize-name-unknown", 6), ("prize-key-unknown", 7), ("prize-name-unknown", 7)]),
+        (
+            TOP + PRIZE + 'among = "worst"\nnot_with = { prize = "x", upto = 1 }\n',
+            [("prize-name-unknown", 6), ("prize-key-unknown", 7), ("prize-name-unknown", 7)],
+        ),
         (TOP + PRIZE + 'among = "best"\n', [("prize-name-unknown", 6)]),
-        (TOP + PRIZE + 'for_each = ["pond", "pond"]\nwhere = { sizes = [3] }\n', [("prize-value-wrong", 6), ("prize-value-wrong", 7)]),
+        (
+            TOP + PRIZE + 'for_each = ["pond", "pond"]\nwhere = { sizes = [3] }\n',
+            [("prize-value-wrong", 6), ("prize-value-wrong", 7)],
+        ),
         (TOP + '[[prize]]\nname = "best"\nby = ["points"]\n', [("prize-name-unknown", 5)]),
         (TOP + '[[prize]]\nname = "best"\nby = []\n', [("prize-value-wrong", 5)]),
         (TOP + "[[prize]\n", [("prize-table-unread", 3)]),
     ],
-)  # fmt: skip
+)
 def test_every_problem_is_told_at_its_line(text, told):
     assert sorted(found(text), key=str) == sorted(told, key=str)
 
@@ -139,3 +148,13 @@ def test_a_file_that_is_not_there_is_told_with_the_one_that_was_meant(tmp_path):
     (problem,) = read_occasion(tmp_path / ("x" * 300))
     assert problem.code in {"no-such-file", "unreadable-file"}
     assert read_occasion(Path(tmp_path / "spring.toml")).prizes
+
+
+def test_the_table_of_the_reference_holds():
+    reference = (Path(__file__).parents[2] / "rulesets" / "README.md").read_text(encoding="utf-8")
+    block = reference.split("## 19. The prizes of a show")[1].split("```toml\n")[1].split("```")[0]
+    read = read_occasion_text(block, "day.toml")
+    assert not check_names(read, read_table(read.classes), [entered("one", body=40)], ("fish", "variety"), "lot.csv")
+    keys = reference.split("| key | what it says |")[1].split("\n\n")[0]
+    for key in _KEYS:
+        assert f"`{key}`" in keys
