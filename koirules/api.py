@@ -124,7 +124,7 @@ class Standard:
 
     @cached_property
     def seal(self) -> str:
-        """The seal: the number of the canonical form and the SHA-256 of the canonical text (rulesets/README.md)."""
+        """The seal: the number of the canonical form and the SHA-256 of the canonical text (examples/guide/reference/seal.md)."""
         if self._known_seal:
             return self._known_seal
         from koirules.standard.canonical import seal_of

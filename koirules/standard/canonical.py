@@ -1,4 +1,6 @@
-"""The canonical text of a standard and its seal, as rulesets/README.md specifies them: what it says, not how it looks.
+"""The canonical text of a standard and its seal, as the guide specifies them (reference/seal.md).
+
+They say what a standard says, not how it looks.
 
 A standard is written in the first form that has words for all that it says, so that a page keeps its seal for good.
 """

@@ -151,8 +151,10 @@ def test_a_file_that_is_not_there_is_told_with_the_one_that_was_meant(tmp_path):
 
 
 def test_the_table_of_the_reference_holds():
-    reference = (Path(__file__).parents[2] / "rulesets" / "README.md").read_text(encoding="utf-8")
-    block = reference.split("## 19. The prizes of a show")[1].split("```toml\n")[1].split("```")[0]
+    reference = (Path(__file__).parents[2] / "examples" / "guide" / "reference" / "prizes.md").read_text(
+        encoding="utf-8"
+    )
+    block = reference.split("```toml\n")[1].split("```")[0]
     read = read_occasion_text(block, "day.toml")
     assert not check_names(read, read_table(read.classes), [entered("one", body=40)], ("fish", "variety"), "lot.csv")
     keys = reference.split("| key | what it says |")[1].split("\n\n")[0]

@@ -11,7 +11,7 @@ from koirules.testing import registry_with
 
 BOX = registry_with()
 ROOT = Path(__file__).parents[2]
-SPECIFICATION = (ROOT / "rulesets" / "README.md").read_text(encoding="utf-8").split("### The seal, exactly")[1]
+SPECIFICATION = (ROOT / "examples" / "guide" / "reference" / "seal.md").read_text(encoding="utf-8")
 PAGE = """standard "Thornwick Open (invented)" edition 2026-1 variety kohaku stage tosai
 setting line = 75 from 70 to 90
 trait bridge "bridge" as scale none < thin < broad
