@@ -36,6 +36,7 @@ if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of
     from koirules.results.record import Record
     from koirules.results.result import Result
     from koirules.standard.checked import Checked
+    from koirules.vocabulary.subject import Cautions, Subject
 
 _Frame = TypeVar("_Frame")
 """A frame of any library that `Standard.grade_frame` takes."""
@@ -102,6 +103,16 @@ class Standard:
     def grade_titles(self) -> Mapping[str, str]:
         """The title of each grade by its name, in the language of this standard, best first."""
         return {grade.name: grade.title.within(self.language) for grade in self.rules.grades}
+
+    @property
+    def subject(self) -> Subject:
+        """What its records are about, as sentences name it."""
+        return self.rules.subject
+
+    @property
+    def cautions(self) -> Cautions:
+        """What to bear in mind on the kind of occasion that it is for."""
+        return self.rules.subject.cautions_for(self.rules.occasion)
 
     @property
     def growth_note(self) -> str:

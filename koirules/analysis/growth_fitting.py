@@ -14,11 +14,14 @@ from attrs import frozen
 from koirules.measures.growing_maps import area_without_sashi
 from koirules.measures.growth_fit import FEW, LEAST_CHANGE, Fit, GrowthFit, Look, fit_growth
 from koirules.results.record import Record
-from koirules.standard.check.growing import COEFFICIENTS, EXPONENT, LENGTH, SIDES, WHITE
+from koirules.standard.check.growing import COEFFICIENTS, EXPONENT, SIDES, WHITE
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.traits import Trait
+
+LENGTH = "length"
+"""The length of a koi that fits go by, as weight and girth are other names of what its vocabulary measures."""
 
 METHOD = (
     "ordinary least squares through the origin over logarithms of what changed between two looks at the same fish; the "

@@ -15,6 +15,7 @@ from koirules.builtin.colour_measures import (
     RED_READINGS,
     WHITE_READINGS,
 )
+from koirules.builtin.koi import KOI
 from koirules.builtin.look import LOOK
 from koirules.builtin.measures_of_body import MEASURES_OF_BODY
 from koirules.builtin.net import MEASURES_OF_NET, NET
@@ -71,6 +72,7 @@ SHARED = Vocabulary(
     measures=(ELLIPSE, *FORMULAS),
     constants=(*LANDMARKS, *LIMITS),
     sayings=(*SAID_OF_BODY, *SAID_OF_SKIN),
+    subject=KOI,
 )
 """The shared traits, for a variety to include."""
 

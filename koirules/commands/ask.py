@@ -9,7 +9,7 @@ from pathlib import Path
 import click
 
 from koirules.commands.inputs import label_option, language_option, setting_option, standard_from
-from koirules.commands.output import CAUTIONS, HOLDS, counted
+from koirules.commands.output import HOLDS
 
 _INTERRUPTED = 130
 _CLOSED = {errno.EIO, errno.EPIPE, errno.EBADF}
@@ -51,7 +51,8 @@ def command(
     try:
         if standard.growth_note:
             say(standard.growth_note)
-        say(CAUTIONS[1])
+        for caution in standard.cautions.handling:
+            say(caution)
         try:
             session.run()
         except (Stopped, Ended):
@@ -60,8 +61,9 @@ def command(
             click.echo()
             status = _INTERRUPTED
         settled = sum(map(session.is_settled, book.records))
-        say(f"{out}: {counted(len(book.records), 'fish', 'fish')}, {settled} settled.")
-        say(CAUTIONS[0])
+        say(f"{out}: {standard.subject.counted(len(book.records))}, {settled} settled.")
+        for caution in standard.cautions.deciding:
+            say(caution)
     except OSError as error:
         # The terminal was closed: every answer is on disk already, and nobody is there to be told.
         if error.errno not in _CLOSED:

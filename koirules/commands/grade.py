@@ -21,7 +21,7 @@ from koirules.commands.inputs import (
     stop_if_there,
     varieties_installed,
 )
-from koirules.commands.output import CAUTION_IN_SHORT, cautions_of, show_cautions, show_paragraph, show_problems, stop
+from koirules.commands.output import cautions_of, show_cautions, show_paragraph, show_problems, stop
 from koirules.commands.page_options import Wishes, wishes_options
 
 
@@ -154,7 +154,7 @@ def command(
     failed = write_all(outs, plots, batch.results, about_of(standard, batch), [(standard, batch.batch)], wishes)
     tell_batch(standard, batch, as_recorded=as_recorded, in_full=in_full)
     if is_short(batch, as_recorded=as_recorded, in_full=in_full):
-        show_paragraph(CAUTION_IN_SHORT, dim=True)
+        show_paragraph(standard.cautions.short, dim=True)
     else:
         click.echo()
         show_cautions(cautions_of(standard))

@@ -24,7 +24,6 @@ from koirules.commands.inputs import (
     standard_from,
 )
 from koirules.commands.output import (
-    CAUTIONS,
     DOES_NOT_HOLD,
     counted,
     show_cautions,
@@ -40,6 +39,7 @@ from koirules.results.record import Record
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.spoken import said
+from koirules.vocabulary.subject import in_common
 
 if TYPE_CHECKING:
     from koirules.records.mixed_records import LeftOver, MixedBatch, Reading
@@ -244,8 +244,11 @@ def about_several(standards: Sequence[Standard], graded: Sequence[Graded], recor
     parts = tuple(part for part in every if part.fish) or every
     rounds = tuple(evolve(one, title=f"{part.title}: {one.title}") for part in parts for one in part.rounds)
     alerts = tuple(alert for part in parts for alert in part.alerts)
-    cautions = tuple(dict.fromkeys(words for part in parts for words in part.cautions)) or CAUTIONS
-    return About("", "", None, "", cautions=cautions, alerts=alerts, rounds=rounds, records=records, parts=parts)
+    cautions = tuple(dict.fromkeys(words for part in parts for words in part.cautions))
+    subject = in_common(part.subject for part in parts)
+    return About(
+        "", "", None, "", cautions=cautions, alerts=alerts, rounds=rounds, records=records, parts=parts, subject=subject
+    )
 
 
 def _tell_left(batch: MixedBatch, standards: Sequence[Standard]) -> None:

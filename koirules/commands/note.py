@@ -19,7 +19,7 @@ from koirules.commands.inputs import (
     standard_from,
     stop_if_there,
 )
-from koirules.commands.output import CAUTIONS, counted, show_problems, shown, stop, stop_if_refused
+from koirules.commands.output import counted, show_problems, shown, stop, stop_if_refused
 from koirules.notes.lexicon import Lexicon
 from koirules.notes.reader import Hearing, NotedFish, Notes, NotesReader, cell_of, cells, nearest, understood
 from koirules.notes.remarks import Remark, Sort
@@ -208,7 +208,8 @@ class _Session:
 
     def run(self) -> int:
         """Take notes until nothing more comes; the exit status."""
-        click.echo(CAUTIONS[1])
+        for caution in self.standard.cautions.handling:
+            click.echo(caution)
         if self.notes.fish:
             click.echo(f"{shown(str(self.path))} goes on behind fish {shown(self.notes.fish[-1].name)}.")
         keyboard, status = Keyboard(), 0

@@ -18,27 +18,6 @@ from koirules.problems import Place, Problem, is_refused
 HOLDS, DOES_NOT_HOLD, PROBLEMS = 0, 1, 2
 """Exit statuses."""
 
-CAUTIONS = (
-    (
-        "A grade is a sorting result, not an instruction to kill. Fish that are not kept are sold, rehomed or, where there "
-        "is no other way, killed humanely by trained people, by methods lawful in your country; ask a fish vet."
-    ),
-    (
-        "Handle each fish briefly, with wet hands, in calm aerated water; do not sort sick fish or in heat. Switch off and "
-        "unplug pumps, heaters and lights before hands or nets go in."
-    ),
-    (
-        "Where fish move, to a show, a buyer or another pond, ask for quarantine and nets of their own; some diseases must be "
-        "reported by law."
-    ),
-)
-
-CAUTION_IN_SHORT = (
-    "A grade is no instruction to kill: sell or rehome first; else only trained people, humanely and lawfully. Handle fish "
-    "briefly, with wet hands; none that are sick, and none in heat."
-)
-"""The same where the best fish must stay on the screen; the whole stands under --all, and on every page."""
-
 _UNSHOWN = dict.fromkeys(
     [*range(32), *range(0x7F, 0xA0), *range(0x202A, 0x202F), *range(0x2066, 0x206A), *range(0xD800, 0xE000)]
 )
@@ -103,9 +82,9 @@ def show_paragraph(text: str, *, dim: bool = False) -> None:
 
 
 def cautions_of(standard: Standard) -> tuple[str, ...]:
-    """The usual cautions, after what is to be known about the model of growth where a standard asks for one."""
+    """The cautions of its subject and occasion, after what is to be known of the model of growth where one is asked."""
     note = standard.growth_note
-    return (note, *CAUTIONS) if note else CAUTIONS
+    return (note, *standard.cautions.all) if note else standard.cautions.all
 
 
 def show_cautions(parts: Iterable[str]) -> None:

@@ -10,6 +10,7 @@ from koirules.commands.inputs import replace_option, rule_files_in, standard_fro
 from koirules.commands.output import counted, show_problems, shown, stop
 from koirules.commands.traits import variety_named
 from koirules.records.sheet import write_sheet
+from koirules.vocabulary.subject import in_common
 from koirules.vocabulary.traits import Trait, Variety
 
 
@@ -40,7 +41,7 @@ def command(variety: tuple[str, ...], out: str, rules: str | None, replace: bool
     if problem is not None:
         show_problems([problem])
         stop("Nothing was written.")
-    click.echo(f"Wrote {shown(out)}: {counted(len(found.traits), 'trait')}, a row a fish.")
+    click.echo(f"Wrote {shown(out)}: {counted(len(found.traits), 'trait')}, a row for each {found.subject.one}.")
 
 
 def _read_by_any(rules: str, variety: tuple[str, ...]) -> Variety:
@@ -56,7 +57,8 @@ def _read_by_any(rules: str, variety: tuple[str, ...]) -> Variety:
                 stop(
                     f'The rule files of {shown(rules)} mean different things by "{shown(name)}"; {shown(file)} is one of them.'
                 )
-    return Variety("", Path(rules).name, traits)
+    about = in_common(one.subject for one in read)
+    return Variety("", Path(rules).name, traits, subject=about)
 
 
 def _read_by(rules: str, variety: tuple[str, ...]) -> Variety:
@@ -66,4 +68,4 @@ def _read_by(rules: str, variety: tuple[str, ...]) -> Variety:
         stop(f'{shown(rules)} is not for the variety "{shown(" ".join(variety))}".')
     read = standard.grader.traits_to_record()
     traits = {name: trait for name, trait in standard.traits.items() if name in read}
-    return Variety(standard.variety or "", standard.title, traits)
+    return Variety(standard.variety or "", standard.title, traits, subject=standard.rules.subject)

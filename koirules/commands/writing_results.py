@@ -117,6 +117,7 @@ def about_of(standard: Standard, batch: Graded) -> About:
         records=Path(batch.batch.file).name,
         fish=len(batch.results),
         day=date.today(),
+        subject=standard.subject,
     )
 
 

@@ -6,7 +6,7 @@ from koirules.meaning.aggregates import AGGREGATES
 from koirules.meaning.expressions import BY_WORDS, FORMS
 
 HEADS = {
-    "standard": "The header: title, edition, variety and stage. It stands once, first.",
+    "standard": "The header: title, edition, variety, stage and occasion. It stands once, first.",
     "setting": "A number that a run may change, within its range.",
     "trait": "A trait of this house, beside those of the variety.",
     "term": "A name for an expression.",
@@ -33,6 +33,7 @@ PHRASES = {
     **{words.removeprefix("is "): one.value.about for words, one in BY_WORDS.items() if words.startswith("is ")},
     **{words: form.about for words, form in FORMS.items() if words[0].isalpha()},
     **{f"batch {name}": one.about for name, one in AGGREGATES.items()},
+    "for": "The kind of occasion: sorting or show. It decides which cautions pages carry.",
     "except": "A condition that holds the fault or lift back.",
     "no better than": "The best grade that is still possible.",
     "no worse than": "The lowest grade that is still possible.",

@@ -9,7 +9,6 @@ from attrs import frozen
 from koirules.measures.growing_maps import map_ahead
 from koirules.measures.grown_traits import model_of
 from koirules.measures.growth import across, girth_gain
-from koirules.standard.check.growing import LENGTH
 from koirules.standard.growth_settings import grown_in, length_grown_to
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Grown
@@ -32,7 +31,7 @@ def maps_ahead(rules: Rules, settings: Mapping[str, Setting], readings: Mapping[
 
     None where the rules ask for no grown pattern, where the length is not one value, or where the fish is that long already.
     """
-    length = readings.get(LENGTH)
+    length = readings.get(rules.subject.grows_by)
     maps = {name: reading for name, reading in readings.items() if isinstance(reading, PatchMap)}
     if not maps or not isinstance(length, Span) or length.low != length.high:
         return ()

@@ -28,6 +28,7 @@ class Header:
     """The standard's own statement: what it is called and what it is for.
 
     varieties: those that it names, one or several. any_variety: the words `any variety`, None where it does not have them.
+    occasion: the word behind `for`, what kind of occasion it is for.
     """
 
     title: Title
@@ -43,6 +44,7 @@ class Header:
     notes: tuple[Text, ...]
     repeated: tuple[Word, ...]
     place: Place
+    occasion: Word | None = None
 
     @property
     def speaks(self) -> Word | None:

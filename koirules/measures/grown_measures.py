@@ -12,7 +12,7 @@ from koirules.measures.deriving import Measurer
 from koirules.measures.growing_maps import grown_maps
 from koirules.measures.growth import Grower, GrowthModel, across, cover_by_eye
 from koirules.problems import RecordError
-from koirules.standard.check.growing import LENGTH, Growing, follows_length, is_raw
+from koirules.standard.check.growing import Growing, follows_length, is_raw
 from koirules.standard.derivations import inputs_of
 from koirules.standard.measured import constant_settings, needed_for
 from koirules.standard.parts import Rules, Setting
@@ -52,7 +52,7 @@ class MeasuresAhead:
         constants = constant_settings(rules.constants, settings)
         raw = {n: t for m in measures for n in inputs_of(m) if is_raw(t := rules.traits[n])}
         growers = {
-            name: Grower.of(trait.kind, trait.allometry, target, model, is_length=name == LENGTH)
+            name: Grower.of(trait.kind, trait.allometry, target, model, is_length=name == rules.subject.grows_by)
             for name, trait in raw.items()
             if follows_length(trait) and trait.allometry is not None and isinstance(trait.kind, Number | Count)
         }

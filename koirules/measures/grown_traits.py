@@ -12,7 +12,7 @@ from attrs import frozen
 from koirules.measures.grown_measures import MeasuresAhead
 from koirules.measures.growth import DEFAULT_EXPONENT, DEFAULT_SIDES, DEFAULT_WHITE, Grower, GrowthModel
 from koirules.problems.quoting import in_words
-from koirules.standard.check.growing import EXPONENT, LENGTH, SIDES, WHITE
+from koirules.standard.check.growing import EXPONENT, SIDES, WHITE
 from koirules.standard.growth_settings import grown_in, length_grown_to
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Grown
@@ -38,18 +38,19 @@ class Ahead:
     """Works out grown traits of records, for one standard with the settings of one run.
 
     wanted: those that follow the length. derived: those that are measured. any_length: the range of the length, for a fish
-    whose length was not recorded.
+    whose length was not recorded. grows_by: the trait that says how long it is.
     """
 
     wanted: tuple[Wanted, ...]
     derived: tuple[MeasuresAhead, ...]
     any_length: Span
+    grows_by: str
 
     @classmethod
     def of(cls, rules: Rules, settings: Mapping[str, Setting]) -> Ahead:
         """What a standard asks for."""
         model = model_of(settings)
-        length = rules.traits.get(LENGTH)
+        length = rules.traits.get(rules.subject.grows_by)
         reach = anything(length.kind) if length is not None else None
         wanted: list[Wanted] = []
         derived: dict[float, dict[str, str]] = {}
@@ -58,7 +59,9 @@ class Ahead:
                 raise AssertionError("a value beside the record that does not grow")
             trait, target = node.source.of.trait, length_grown_to(node.source, settings)
             if trait.allometry is not None and isinstance(trait.kind, Number | Count):
-                grower = Grower.of(trait.kind, trait.allometry, target, model, is_length=trait.name == LENGTH)
+                grower = Grower.of(
+                    trait.kind, trait.allometry, target, model, is_length=trait.name == rules.subject.grows_by
+                )
                 wanted.append(Wanted(key, trait, grower))
             else:
                 derived.setdefault(target, {})[trait.name] = key
@@ -66,6 +69,7 @@ class Ahead:
             tuple(wanted),
             tuple(MeasuresAhead.of(rules, settings, target, keys, model) for target, keys in derived.items()),
             reach if isinstance(reach, Span) else Span(0.0, 0.0),
+            rules.subject.grows_by,
         )
 
     @property
@@ -77,7 +81,7 @@ class Ahead:
     def reads(self) -> frozenset[str]:
         """The traits that it is worked out from."""
         names = {name for one in self.derived for name in one.inputs} | {one.trait.name for one in self.wanted}
-        return frozenset(names if self.nothing else names | {LENGTH})
+        return frozenset(names if self.nothing else names | {self.grows_by})
 
     def prepare(self, fish: Sequence[Mapping[str, Reading]]) -> None:
         """Measure many fish at once, so that each of them is ready when it is asked for."""
@@ -86,7 +90,7 @@ class Ahead:
             one.rows([tuple(readings.get(name) for name in one.inputs) for readings in fish], lengths)
 
     def _length(self, readings: Mapping[str, Reading]) -> Span:
-        length = readings.get(LENGTH)
+        length = readings.get(self.grows_by)
         return length if isinstance(length, Span) else self.any_length
 
     def whole(self, readings: Mapping[str, Reading]) -> Mapping[str, Reading]:
@@ -120,8 +124,9 @@ def growth_note(rules: Rules, settings: Mapping[str, Setting]) -> str:
         for name, value in ((EXPONENT, model.exponent), (WHITE, model.white))
     ]
     return (
-        f"Figures for the fish grown to {words} come from a model: they are an estimate, not a promise. A fish that is that "
-        "long already counts as it is. In the model, weight follows length to the power b, girth follows length to the power "
+        f"Figures for the {rules.subject.one} grown to {words} come from a model: they are an estimate, not a promise. "
+        f"{rules.subject.opening} that is that long already counts as it is. In the model, weight follows length to the power "
+        "b, girth follows length to the power "
         f"(b - 1) / 2, and a share s of the new skin across the body stays white (b: {told[0]}; s: {told[1]})."
         + (_without_a_map(settings) if any(source.of.trait.white_from_sides for source in asked) else "")
     )

@@ -66,13 +66,13 @@ def length_not_above_0(place: Place, low: str) -> Problem:
     )
 
 
-def no_length_trait(place: Place) -> Problem:
-    """A standard without the trait of how long a fish is."""
+def no_length_trait(place: Place, name: str) -> Problem:
+    """A standard without the trait that growth goes by."""
     return Problem(
         "growth-without-length",
         place,
-        "`grown to` starts from how long the fish is now, and this standard has no trait `length` that is a length above 0.",
-        "Name a `variety` in the header that has it; those that include the shared traits do.",
+        f"`grown to` starts from the length today, and this standard has no trait `{name}` that is a length above 0.",
+        "Name a `variety` in the header that has it.",
     )
 
 

@@ -42,6 +42,17 @@ def no_edition(place: Place) -> Problem:
     )
 
 
+def no_such_occasion(place: Place, said: str, guess: str | None) -> Problem:
+    """The header names a kind of occasion that there is not."""
+    edit = Edit(place, guess) if guess else None
+    mend = (
+        f"Write `for {guess}`."
+        if guess
+        else "Write `for sorting` or `for show`; what a standard is about stands behind `variety`."
+    )
+    return Problem("no-such-occasion", place, f'A standard is for no occasion called "{said}".', mend, edit=edit)
+
+
 def valid_backwards(place: Place) -> Problem:
     """The validity ends before it begins."""
     return Problem("valid-backwards", place, "The standard would end before it begins.", "Swap the two dates.")

@@ -11,6 +11,7 @@ from attrs import field, frozen
 from koirules.explain.score_lines import GradeLine
 from koirules.records.recorded_values import Recorded
 from koirules.results.course import AlertShown, RoundCourse
+from koirules.vocabulary.subject import ITEM, Subject
 
 
 def _unchanging(settings: Mapping[str, str]) -> Mapping[str, str]:
@@ -28,7 +29,7 @@ class About:
     language that titles were asked for in. records: the name of the file of records, without its folder. parts: of a batch that
     several standards graded, each of them; title, edition, file and seal are then those of none. fish: how many fish a part
     graded; the results of a batch stand part after part. day: that of the grading. recorded: the values
-    that tables have beside the results.
+    that tables have beside the results. subject: what the results are about, as sentences name it.
     """
 
     title: str
@@ -48,3 +49,4 @@ class About:
     fish: int = 0
     day: date | None = None
     recorded: Recorded = field(factory=Recorded, hash=False)
+    subject: Subject = ITEM

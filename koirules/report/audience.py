@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from base64 import b64encode
-from collections.abc import Sequence
 from pathlib import Path
 
 from attrs import frozen
 
 from koirules.problems import Problem
 from koirules.problems import picturing as say
+from koirules.records.about import About
 from koirules.report.page_words import Wording
 from koirules.results.result import Result
 
@@ -43,9 +43,13 @@ class Audience:
             return False
         return result.grade in self.offered if self.offered else result.grade != last or len(wording.grades) == 1
 
-    def cautions(self, told: Sequence[str]) -> tuple[str, ...]:
-        """The cautions for a reader: a customer sorts no fish, and needs none about culling."""
-        return tuple(one for one in told if self.is_house or "kill" not in one)
+    def cautions(self, about: About) -> tuple[str, ...]:
+        """The cautions for a reader: a customer decides nothing about what is not kept, and needs none about that."""
+        if self.is_house:
+            return about.cautions
+        subjects = (about.subject, *(part.subject for part in about.parts))
+        deciding = {words for one in subjects for kind in one.cautions.values() for words in kind.deciding}
+        return tuple(one for one in about.cautions if one not in deciding)
 
 
 def read_mark(path: Path) -> str | Problem:

@@ -192,7 +192,7 @@ def page_of(results: Sequence[Row], about: About, pictures: Pictures, audience: 
         before += len(one.rounds)
         recorded += len(fish)
     left = tuple(one for one in results if isinstance(one, NotGraded)) if audience.is_house else ()
-    common = [words for words in audience.cautions(about.cautions) if all(words in part.cautions for part in parts)]
+    common = [words for words in audience.cautions(about) if all(words in part.cautions for part in parts)]
     first = parts[0].wording.about
     whole = sum(len(part.table) for part in parts)
     day = f"{about.day.day} {about.day:%B %Y}" if about.day else ""
@@ -286,7 +286,7 @@ class _Maker:
             chart=chart_of(wording, ranked) if self.audience.is_house else None,
             rounds=tuple(_rounds(about.rounds)) if self.audience.is_house else (),
             stops=tuple(_stops(wording, ranked)) if self.audience.is_house else (),
-            cautions=self.audience.cautions(about.cautions),
+            cautions=self.audience.cautions(about),
             settings="; ".join(f"{name} = {value}" for name, value in about.settings.items()),
             most=figure(most, most),
         )

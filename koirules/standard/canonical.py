@@ -22,7 +22,7 @@ from koirules.standard.saying import names_in, said_by
 from koirules.vocabulary.kinds import describe_kind
 
 FORMS = (1, 2)
-"""The numbers of the canonical forms. 2: with what silence means, looks that rounds judge at, and what is carried forward."""
+"""The numbers of the canonical forms. 2: with silence, looks that rounds judge at, what is carried forward, or an occasion."""
 
 _KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
     st.Header,
@@ -38,7 +38,11 @@ _LATE_KINDS: Sequence[type[st.Statement]] = (st.Grade, st.Alert, st.Round)
 
 def form_of(rules: Rules) -> int:
     """The number of the canonical form of a standard."""
-    return 2 if rules.silence or rules.carried or any(one.look is not None for one in rules.rounds) else 1
+    return (
+        2
+        if rules.occasion or rules.silence or rules.carried or any(one.look is not None for one in rules.rounds)
+        else 1
+    )
 
 
 def seal_of(rules: Rules) -> str:

@@ -15,6 +15,7 @@ from koirules.standard.titles import Titled
 from koirules.standard.tree import Apply, Constant, Recorded, SettingRead, TraitRead, walk
 from koirules.standard.types import Numeric, Steps, type_of_kind, type_words
 from koirules.vocabulary import measures as declared
+from koirules.vocabulary import subject as subjects
 from koirules.vocabulary.measure_names import misnamed
 from koirules.vocabulary.measures import Computed, Formula, Measure
 from koirules.vocabulary.traits import Better, Trait, Variety
@@ -82,7 +83,8 @@ def in_common(varieties: tuple[Variety, ...], name: str) -> Variety:
     title = ", ".join(one.title for one in varieties)
     phrases = {said: means for one in varieties for said, means in one.phrases.items()}
     sayings = tuple(dict.fromkeys(saying for one in varieties for saying in one.sayings))
-    return Variety(name, title, traits, "", measures, constants, phrases=phrases, sayings=sayings)
+    subject = subjects.in_common(one.subject for one in varieties)
+    return Variety(name, title, traits, "", measures, constants, phrases=phrases, sayings=sayings, subject=subject)
 
 
 def _alike(one: Trait, other: Trait) -> bool:

@@ -21,6 +21,7 @@ from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.phrases import Saying
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.said_places import SaidPlaces
+from koirules.vocabulary.subject import ITEM, Subject
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
 
@@ -238,7 +239,7 @@ class Rules:
     such that each reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file.
     phrases: what words mean in notes. sayings: how the traits of the variety are spoken of. source: the statements as they
     are written, those of bases among them. silence: what it means, by trait. carried: the traits that a new sorting takes over
-    from the one before.
+    from the one before. subject: what its records are about. occasion: the kind that it is for, None where it says none.
     """
 
     file: str
@@ -268,6 +269,8 @@ class Rules:
     silence: Mapping[str, SilentTrait] = field(factory=dict, hash=False)
     sayings: tuple[Saying, ...] = ()
     carried: tuple[str, ...] = ()
+    subject: Subject = ITEM
+    occasion: str | None = None
 
     @property
     def points(self) -> tuple[Points, ...]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from koirules.vocabulary.kinds import YesNo, words_of
+from koirules.vocabulary.subject import ITEM
 from koirules.vocabulary.traits import Trait, Variety, Vocabulary
 
 
@@ -74,4 +75,5 @@ def join(vocabulary: Vocabulary, known: Mapping[str, Vocabulary]) -> Variety:
         forms=forms,
         phrases=phrases,
         sayings=sayings,
+        subject=next((one.subject for one in reversed(line) if one.subject is not None), ITEM),
     )

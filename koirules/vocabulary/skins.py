@@ -8,6 +8,7 @@ from attrs import field, frozen
 
 from koirules.vocabulary.joining import steps_like_traits
 from koirules.vocabulary.measures import outputs_of
+from koirules.vocabulary.subject import ITEM
 from koirules.vocabulary.traits import Variety
 
 
@@ -57,7 +58,10 @@ def lay_over(under: Variety, skin: Variety, name: str) -> Variety:
     title, describe = f"{under.title}, {skin.title}", under.describe or skin.describe
     phrases = {**skin.phrases, **under.phrases}
     sayings = tuple(dict.fromkeys((*under.sayings, *skin.sayings)))
-    return Variety(name, title, traits, describe, measures, constants, phrases=phrases, sayings=sayings)
+    subject = skin.subject if under.subject == ITEM else under.subject
+    return Variety(
+        name, title, traits, describe, measures, constants, phrases=phrases, sayings=sayings, subject=subject
+    )
 
 
 def clashes(under: Variety, skin: Variety) -> Iterator[str]:

@@ -12,6 +12,7 @@ from attrs import Factory, field, frozen
 from koirules.vocabulary.kinds import Colours, Kind, Label, Number, Patches
 from koirules.vocabulary.measures import Constant, Measure
 from koirules.vocabulary.phrases import Saying
+from koirules.vocabulary.subject import ITEM, Subject
 from koirules.vocabulary.units import Dimension
 
 
@@ -121,7 +122,8 @@ class Vocabulary:
     the traits are derived from others. constants: what measures go by. also: what else people write for it into a cell of
     records or a table of classes, `sanke`. forms: those among such fish that have a name of their own, `shiro utsuri`.
     phrases: what people say, and what it means as a rule file would write it after `means`: `"two patches": "steps is nidan"`.
-    sayings: how people speak of the traits, for whole tables of phrases.
+    sayings: how people speak of the traits, for whole tables of phrases. subject: what its records are about; None for that of
+    what it includes, the last one that has one.
     """
 
     name: str
@@ -137,6 +139,7 @@ class Vocabulary:
     forms: tuple[str, ...] = ()
     phrases: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)
     sayings: tuple[Saying, ...] = ()
+    subject: Subject | None = None
 
 
 @frozen
@@ -160,7 +163,8 @@ class Variety:
     """A variety, with its skins if any, and all of its traits put together, by name, in the order of its sources.
 
     name: as a header has it: `showa`, `showa with ginrin`, `showa with (ginrin, doitsu)`. Measures and constants likewise.
-    also, forms: as those of its vocabulary. phrases: of all its sources, its own before those of what it includes.
+    also, forms: as those of its vocabulary. phrases: of all its sources, its own before those of what it includes. subject:
+    what its records are about.
     """
 
     name: str
@@ -173,3 +177,4 @@ class Variety:
     forms: tuple[str, ...] = ()
     phrases: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)
     sayings: tuple[Saying, ...] = ()
+    subject: Subject = ITEM

@@ -217,7 +217,7 @@ def test_a_value_that_has_no_end_in_its_own_unit_reads_back_as_it_was_told():
     standard = koirules.load_standard("rules.koi")
     (record,) = read_records(Path("lot.csv"), standard.traits).records
     assert standard.grade_record(record).grade == "keep"
-    assert "1 fish, 1 settled" in ask("")
+    assert "1 item, 1 settled" in ask("")
 
 
 def test_a_fish_that_was_begun_and_not_answered_is_asked_about_when_the_run_goes_on():
@@ -226,7 +226,7 @@ def test_a_fish_that_was_begun_and_not_answered_is_asked_about_when_the_run_goes
         "grade cull if spine is recorded and spine is bent\ngrade keep otherwise\n"
     )
     Path("rules.koi").write_text(rules, encoding="utf-8")
-    assert "1 fish, 0 settled" in ask("A\n", "--thorough")
+    assert "1 item, 0 settled" in ask("A\n", "--thorough")
     assert "A: spine?" in ask("1\n", "--thorough")
     assert rows()["A"]["spine"] == "bent"
 

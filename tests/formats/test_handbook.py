@@ -15,7 +15,6 @@ from attrs import evolve
 from markdown_it import MarkdownIt
 
 from koirules import load_standard, read_standard
-from koirules.commands.output import CAUTIONS
 from koirules.grading.sample_runs import run_samples
 from koirules.meaning.curves import Curve
 from koirules.report.handbook import Subject, blocks_of, check_handbook_path, write_handbook
@@ -485,5 +484,7 @@ def test_the_page_of_the_example_is_the_file_beside_it():
     # After a change that was meant: `koirules handbook …/standard.koi --out …/handbook.md`, then read what changed.
     folder = ROOT / "examples" / "12-a-handbook"
     standard = load_standard(folder / "standard.koi")
-    text = markdown_of(blocks_of(Subject(standard.grader, run_samples(standard.grader), standard.seal, CAUTIONS)))
+    text = markdown_of(
+        blocks_of(Subject(standard.grader, run_samples(standard.grader), standard.seal, standard.cautions.all))
+    )
     assert text == (folder / "handbook.md").read_text(encoding="utf-8")

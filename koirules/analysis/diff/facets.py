@@ -258,6 +258,7 @@ def header_facets(header: st.Header) -> list[Facet]:
         ("edition", "" if header.edition is None else header.edition.text),
         ("variety", said_of(header)),
         ("stage", "" if header.stage is None else header.stage.text),
+        ("for", "" if header.occasion is None else header.occasion.text),
         ("valid", valid),
         *((f"note {i}", f'"{note.text}"') for i, note in enumerate(header.notes, 1)),
     )

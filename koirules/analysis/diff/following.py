@@ -11,7 +11,7 @@ from koirules.grading.single import Grader
 from koirules.measures.grown_traits import model_of
 from koirules.measures.growth import Grower
 from koirules.results.record import Record
-from koirules.standard.check.growing import COEFFICIENTS, LENGTH, follows_length
+from koirules.standard.check.growing import COEFFICIENTS, follows_length
 from koirules.standard.cuts import cuts_of
 from koirules.standard.derivations import TypedFormula, TypedMeasure, inputs_of
 from koirules.standard.measured import constant_settings, needed_for
@@ -68,14 +68,14 @@ def grown_by(follows: Follows, own: frozenset[str], mark: str) -> dict[tuple[str
     grader, ahead = follows.grader, follows.grader.evaluator.ahead
     found: dict[tuple[str, str], Hashable] = {}
     for one in ahead.wanted:
-        its_own = mark if own & {one.trait.name, LENGTH} else ""
+        its_own = mark if own & {one.trait.name, ahead.grows_by} else ""
         found[mark, one.key] = ("figure", one.trait.name, one.trait.kind, one.grower, ahead.any_length, its_own)
     for measured in ahead.derived:
         for name, key in measured.keys.items():
             measures = needed_for(grader.rules.measures, [name])
             inputs = {read for one in measures for read in inputs_of(one)}
             raw = [read for read in measured.inputs if read in inputs]
-            its_own = mark if own.intersection([*raw, LENGTH]) else ""
+            its_own = mark if own.intersection([*raw, ahead.grows_by]) else ""
             by = _worked_out_by(grader, measures, [name])
             found[mark, key] = ("measured", name, measured.target, by, _growth(grader, raw), ahead.any_length, its_own)
     return found
@@ -88,7 +88,7 @@ def _growth(grader: Grader, raw: Collection[str]) -> Hashable:
     for name in raw:
         trait = rules.traits[name]
         if follows_length(trait) and trait.allometry is not None and isinstance(trait.kind, Number | Count):
-            growers[name] = Grower.of(trait.kind, trait.allometry, 1.0, model, is_length=name == LENGTH)
+            growers[name] = Grower.of(trait.kind, trait.allometry, 1.0, model, is_length=name == rules.subject.grows_by)
     maps = any(isinstance(rules.traits[name].kind, Patches) for name in raw)
     return (frozenset(raw), frozenset(growers.items()), model if maps else None)
 

@@ -55,6 +55,7 @@ def rechecked(
         vocabulary,
         measures=tuple(one for one in measures if _names_in(one) <= vocabulary.keys()),
         constants=tuple(constants),
+        subject=like.subject,
     )
     varieties = Varieties({called: spoken_of})
     named = (Word(called, header.place),)

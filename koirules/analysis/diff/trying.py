@@ -17,7 +17,6 @@ from attrs import define, field, frozen
 from koirules.analysis.diff.joint import Joint, Record, Seen, in_common
 from koirules.analysis.diff.values import between, values_of
 from koirules.candidates.ordinary import made_ordinary
-from koirules.standard.check.growing import LENGTH
 from koirules.vocabulary.kinds import Count, Number, Patches
 from koirules.vocabulary.readings import Reading
 
@@ -142,8 +141,9 @@ class Search:
     def _starts(self, ordinary: Step) -> Iterator[Step]:
         """Fish to set out from: where rules ask what grows a short one, those of the samples, and some that were drawn."""
         joint = self.joint
-        if LENGTH in self.values and not all(ahead.nothing for ahead in joint.aheads):
-            yield self.step({**ordinary.record, LENGTH: self.values[LENGTH][0]})
+        for name in dict.fromkeys(ahead.grows_by for ahead in joint.aheads if not ahead.nothing):
+            if name in self.values:
+                yield self.step({**ordinary.record, name: self.values[name][0]})
         for rules, words in ((joint.old.rules, joint.old_words), (joint.new.rules, joint.new_words)):
             for sample in rules.samples:
                 told = in_common(sample.record, joint.traits, words)

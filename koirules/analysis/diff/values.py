@@ -8,7 +8,6 @@ from koirules.analysis.diff.joint import Joint
 from koirules.candidates.maps_to_try import MAPS, map_between, maps_of_samples
 from koirules.candidates.ordinary import SOME_MAP, telling_values
 from koirules.candidates.places_to_move import range_in_notches
-from koirules.standard.check.growing import LENGTH
 from koirules.standard.cuts import Cuts
 from koirules.vocabulary.kinds import Count, Kind, Number, Patches
 from koirules.vocabulary.maps import PatchMap
@@ -36,7 +35,7 @@ def _telling(joint: Joint, name: str, cut: Cuts, *, measured: bool) -> tuple[Rea
     if isinstance(trait.kind, Patches) and measured:
         samples = [one for grader in (joint.old, joint.new) for one in maps_of_samples(grader.rules, name)]
         return tuple(dict.fromkeys([SOME_MAP, *MAPS, *samples]))
-    if name == LENGTH and isinstance(trait.kind, Number):
+    if any(name == ahead.grows_by for ahead in joint.aheads) and isinstance(trait.kind, Number):
         low, high, notch = range_in_notches(trait.kind)
         ends = (round(target * notch) - off for target in _targets(joint) for off in (0, notch))
         inside = (float(Decimal(end) / notch) for end in ends if low <= end <= high)

@@ -14,7 +14,6 @@ from koirules.engines.columnar.codes import fits_codes
 from koirules.engines.columnar.held import CodeColumn, Held, NoColumn, NumberColumn
 from koirules.engines.columnar.reading import ReadFrame
 from koirules.measures.grown_traits import Ahead
-from koirules.standard.check.growing import LENGTH
 from koirules.vocabulary.readings import Reading, Span
 
 if TYPE_CHECKING:
@@ -30,7 +29,7 @@ def with_grown(read: ReadFrame, ahead: Ahead, rows: int) -> ReadFrame:
     held: dict[str, Held] = dict(read.held)
     columns: list[pl.Series] = []
     shortest, longest = ahead.any_length
-    lengths = _ends(read, LENGTH)
+    lengths = _ends(read, ahead.grows_by)
     of_fish = [(shortest, longest)] * rows if lengths is None else list(_filled(*lengths, shortest, longest))
     for each in wanted:
         values = ([0.0] * rows,) * 2 if each.grower.is_length else _ends(read, each.trait.name)

@@ -20,7 +20,6 @@ from koirules.engines.symbolic.meaning import TooManyReadings
 from koirules.engines.symbolic.values import Bits, Cases, Logic, Pair
 from koirules.measures.grown_traits import Ahead
 from koirules.measures.growth import Grower
-from koirules.standard.check.growing import LENGTH
 from koirules.standard.reading_nodes import YES_NO_STEPS
 from koirules.standard.tree import Grown, Supplied, TraitRead
 from koirules.standard.types import Numeric, PlaceWords, Steps
@@ -48,9 +47,9 @@ def read_by(fish: Fish, read: Supplied) -> tuple[TraitRead, ...]:
 
 def worked_from(ahead: Ahead) -> dict[str, frozenset[str]]:
     """All traits that each grown one is worked out from, by its key."""
-    found = {one.key: frozenset({one.trait.name, LENGTH}) for one in ahead.wanted}
+    found = {one.key: frozenset({one.trait.name, ahead.grows_by}) for one in ahead.wanted}
     for one in ahead.derived:
-        found.update((key, frozenset({*one.inputs, LENGTH})) for key in one.keys.values())
+        found.update((key, frozenset({*one.inputs, ahead.grows_by})) for key in one.keys.values())
     return found
 
 

@@ -22,8 +22,8 @@ _DOES_NOT = re.compile(
 _OUTCOME = r"(?:comes|stays|scores|shows|leaves)(?!\w)"
 _COMMA_BEFORE_OUTCOME = re.compile(rf",(?=\s*{_OUTCOME}(?:\s+\w+)?\s*\Z)")
 _RUN = re.compile(rf"{_NAME}(?:\s+(?:and\s+)?(?!{_OUTCOME}){_NAME})+(?=\s*(?:,|\Z|\s{_OUTCOME}))")
-_HEADER = r"(?:edition|variety|any\s+variety|stage|valid|based|note)"
-_HEADER_WORDS = ("edition", "variety", "any", "stage", "valid", "based", "note")
+_HEADER = r"(?:edition|variety|any\s+variety|stage|for|valid|based|note)"
+_HEADER_WORDS = ("edition", "variety", "any", "stage", "for", "valid", "based", "note")
 _TITLE_ENDS = {"standard": rf"\s+{_HEADER}\s", "sample": r"\s+with\s"}
 _OPENS = {"if", "and", "or", "not", "except", "means", "by", "("}
 _COMPARES = {*FIRST_WORDS}

@@ -152,6 +152,7 @@ def _header(statement: st.Header, pen: Pen) -> None:
             pen.words("with")
             names(pen, statement.skins)
     _labelled(pen, "stage", statement.stage)
+    _labelled(pen, "for", statement.occasion)
     if statement.valid_from is not None and statement.valid_place is not None:
         until = "" if statement.valid_until is None else f" until {statement.valid_until}"
         pen.words(f"valid from {statement.valid_from}{until}", ALWAYS, statement.valid_place)

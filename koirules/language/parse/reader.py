@@ -35,13 +35,14 @@ _STATEMENT = re.compile(
     r'|\s+(?:sample|points|bonus|penalty|fault|lift|setting|trait|alert)\s+"'
 )
 _DEPTH = re.compile(r'"[^"\n]*"|[()]|(?:(?:not(?!\w)|-)\s*)+')
-_HEADER_LINES = frozenset({"edition", "variety", "any", "stage", "valid", "based", "note"})
+_HEADER_LINES = frozenset({"edition", "variety", "any", "stage", "for", "valid", "based", "note"})
 _CONTINUATIONS = frozenset(
     {
         "edition",
         "variety",
         "any",
         "stage",
+        "for",
         "valid",
         "based",
         "note",

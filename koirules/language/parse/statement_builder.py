@@ -60,6 +60,7 @@ def _header(build: Builder, node: Node) -> st.Header:
         notes=tuple(notes),
         repeated=tuple(repeated),
         place=build.place(node),
+        occasion=only("occasion"),
     )
 
 

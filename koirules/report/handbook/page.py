@@ -73,6 +73,8 @@ def _facts(voice: Voice, seal: str) -> Iterator[tuple[str, Line]]:
         yield "variety", line(", ".join(rules.each_variety or (rules.variety,)).replace("_", " "))
     if rules.stage is not None:
         yield "stage", line(rules.stage.replace("_", " "))
+    if rules.occasion is not None:
+        yield "for", line(rules.occasion)
     begins, ends = rules.valid_from, rules.valid_until
     if begins is not None or ends is not None:
         told = [f"from {begins}"] if begins is not None else []

@@ -33,6 +33,7 @@ from koirules.standard.parts import Limit, Rules, Sample, Term
 from koirules.standard.saying import check_languages, check_say, said_by
 from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.skins import Varieties
+from koirules.vocabulary.subject import ITEM
 from koirules.vocabulary.traits import Trait
 
 _T = TypeVar("_T")
@@ -134,6 +135,7 @@ def _declare(
         faults=[limit.name.text for limit in limits if limit.head == "fault"],
         elsewhere=elsewhere(spoken, varieties),
         measures=() if spoken is None else spoken.measures,
+        grows_by=ITEM.grows_by if spoken is None else spoken.subject.grows_by,
         grades=[grade.name.text for grade in _all(file.statements, st.Grade)]
         + [name for head, name in file.unread if head == "grade"],
         score_most=sum(worths.values()) + MOST_WORTH * sum(head == "section" for head, _ in file.unread),
@@ -224,6 +226,8 @@ def _rules(
         measures=() if declared.spoken is None else declared.spoken.measures,
         constants=() if declared.spoken is None else declared.spoken.constants,
         sayings=() if declared.spoken is None else declared.spoken.sayings,
+        subject=ITEM if declared.spoken is None else declared.spoken.subject,
+        occasion=None if header.occasion is None else header.occasion.text,
         house_traits=tuple(declared.house),
         settings=typer.settings,
         terms=terms,

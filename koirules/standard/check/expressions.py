@@ -75,6 +75,7 @@ class Typer:
     misses. vocabulary_known: False where the file names a variety that is not there, so that no trait can be missed.
     measures: how some of the traits are derived. in_section: what is typed now gives points, and so cannot read what is
     worked out from them. silent: the names of the traits of which silence means something.
+    grows_by: the trait, a length, that growth goes by.
     """
 
     traits: Mapping[str, Trait]
@@ -89,6 +90,7 @@ class Typer:
     vocabulary_known: bool = True
     measures: Sequence[TypedMeasure] = ()
     silent: frozenset[str] = frozenset()
+    grows_by: str = "length"
     terms: dict[str, Term | None] = field(factory=dict)
     problems: list[Problem] = field(factory=list)
     in_section: bool = False

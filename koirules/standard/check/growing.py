@@ -50,9 +50,6 @@ from koirules.vocabulary.units import Dimension
 if TYPE_CHECKING:
     from koirules.standard.check.typer import Typing
 
-LENGTH = "length"
-"""The trait that says how long a fish is now."""
-
 EXPONENT = "growth_exponent"
 WHITE = "growth_white_share"
 SIDES = "growth_white_sides"
@@ -117,9 +114,9 @@ def grown(typer: Typing, expression: syntax.GrownTo) -> Node | None:
     target = _target(typer, expression.target)
     if operand is None or target is None:
         return None
-    length = typer.traits.get(LENGTH)
+    length = typer.traits.get(typer.grows_by)
     if length is None or not _is_length(length):
-        typer.problems.append(growing.no_length_trait(expression.place))
+        typer.problems.append(growing.no_length_trait(expression.place, typer.grows_by))
         return None
     growth = Growing(typer.traits, typer.measures)
     wrong = list(dict.fromkeys(_wrong(operand, expression.place, growth)))
@@ -234,7 +231,7 @@ def _ahead(root: Node, grown_of: Callable[[TraitRead], Grown], place: Place) -> 
             case TraitRead(trait=trait) if trait.growth is not Growth.FIXED:
                 source = grown_of(node)
                 key = f"{trait.name} grown to {_words(source.target)}"
-                return Supplied(key, source, node.type, _reach(trait, source.target), place)
+                return Supplied(key, source, node.type, _reach(trait, source), place)
             case Apply() | TermRead():
                 return None
             case _:
@@ -250,11 +247,11 @@ def _ahead(root: Node, grown_of: Callable[[TraitRead], Grown], place: Place) -> 
     return folded(root, leaf, joined)
 
 
-def _reach(trait: Trait, target: Node) -> Any:
+def _reach(trait: Trait, source: Grown) -> Any:
     """The range of a grown trait: that of the trait, and for the length itself nothing below what it grows to."""
     reach = anything(trait.kind)
-    if trait.name == LENGTH and isinstance(reach, Span):
-        return Span(max(reach.low, min(target.range[0], reach.high)), reach.high)
+    if trait.name == source.length.trait.name and isinstance(reach, Span):
+        return Span(max(reach.low, min(source.target.range[0], reach.high)), reach.high)
     return reach
 
 

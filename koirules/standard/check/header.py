@@ -17,6 +17,7 @@ from koirules.vocabulary.nearness import near
 from koirules.vocabulary.phrases import Saying, SpokenTogether
 from koirules.vocabulary.skins import ANY_VARIETY, Varieties, clashes, lay_over, name_with, names_together
 from koirules.vocabulary.spoken import said
+from koirules.vocabulary.subject import ITEM, OCCASIONS, Subject
 from koirules.vocabulary.traits import Trait, Variety
 
 
@@ -26,6 +27,7 @@ class Spoken:
 
     name: as `said_of` writes it. each: the varieties that it names, with their skins; none where it names none or is for
     any. alone: the variety without its skins, "" unless there is exactly one. measures, constants: what all of them have.
+    subject: what their records are about.
     """
 
     name: str
@@ -36,6 +38,7 @@ class Spoken:
     measures: tuple[TypedMeasure, ...] = ()
     constants: tuple[Constant, ...] = ()
     sayings: tuple[Saying, ...] = ()
+    subject: Subject = ITEM
 
 
 def check_header(file: st.RuleFile, problems: list[Problem]) -> st.Header | None:
@@ -54,6 +57,9 @@ def check_header(file: st.RuleFile, problems: list[Problem]) -> st.Header | None
         problems.append(parts.header_twice(repeated.place, repeated.text))
     if header.edition is None:
         problems.append(parts.no_edition(header.place))
+    said = header.occasion
+    if said is not None and said.text not in OCCASIONS:
+        problems.append(parts.no_such_occasion(said.place, said.text, near(said.text, OCCASIONS)))
     begins, ends = header.valid_from, header.valid_until
     if begins is not None and ends is not None and ends < begins and header.valid_place is not None:
         problems.append(parts.valid_backwards(header.valid_place))
@@ -74,7 +80,14 @@ def spoken_variety(header: st.Header | None, varieties: Varieties, problems: lis
     if header.any_variety is not None:
         shared = varieties.shared or Variety(ANY_VARIETY, ANY_VARIETY, {})
         measures, sayings = measures_of(shared), _sayings(shared)
-        return Spoken(ANY_VARIETY, shared.traits, measures=measures, constants=shared.constants, sayings=sayings)
+        return Spoken(
+            ANY_VARIETY,
+            shared.traits,
+            measures=measures,
+            constants=shared.constants,
+            sayings=sayings,
+            subject=shared.subject,
+        )
     if not header.varieties:
         return Spoken("", {})
     found: list[Problem] = []
@@ -101,6 +114,7 @@ def spoken_variety(header: st.Header | None, varieties: Varieties, problems: lis
         measures=measures_of(whole),
         constants=whole.constants,
         sayings=_sayings(whole),
+        subject=whole.subject,
     )
 
 

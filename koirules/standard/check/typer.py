@@ -38,6 +38,10 @@ class Typing(Protocol):
     def settings(self) -> Mapping[str, Setting]:
         """The settings of the file, by name."""
 
+    @property
+    def grows_by(self) -> str:
+        """The trait, a length, that growth goes by."""
+
     def names(self) -> list[str]:
         """Every name that an expression can read."""
 

@@ -100,7 +100,7 @@ def merged(own: st.RuleFile, header: st.Header, base: Rules, problems: list[Prob
 
 
 def _header(own: st.Header, base: Rules, problems: list[Problem]) -> st.Header:
-    """Title and edition are the file's own; varieties, stage and dates are those of the base where it says none."""
+    """Title and edition are the file's own; varieties, stage, occasion and dates are those of the base where it says none."""
     inherited = next(each for each in base.source.statements if isinstance(each, st.Header))
     speaking = own if own.speaks is not None else inherited
     if own.speaks is not None and not _is_among(own, inherited):
@@ -113,6 +113,7 @@ def _header(own: st.Header, base: Rules, problems: list[Problem]) -> st.Header:
         any_variety=speaking.any_variety,
         skins=speaking.skins,
         stage=own.stage or inherited.stage,
+        occasion=own.occasion or inherited.occasion,
         valid_from=dates.valid_from,
         valid_until=dates.valid_until,
         valid_place=dates.valid_place,

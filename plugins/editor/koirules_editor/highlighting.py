@@ -30,6 +30,7 @@ WORDS = _words(
 
 ONLY = {
     "choice": r"choice(?=[ \t]+of(?!\w))",
+    "for": r"for(?=[ \t]+[^\W\d])",
     "first": r"first(?=[ \t]+recorded(?!\w))",
     "keep": r"keep(?=[ \t]+those(?!\w))",
     "known": r"(?<=not\s)known(?!\w)",
