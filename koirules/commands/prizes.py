@@ -45,6 +45,7 @@ from koirules.problems.saving import unknown_output_ending
 from koirules.records.writing import check_folder, write_beside
 from koirules.report.audience import Audience
 from koirules.vocabulary.plain_text import folded
+from koirules.vocabulary.subject import SHOW, in_common
 
 if TYPE_CHECKING:
     from koirules.classes.table import ClassTable
@@ -53,11 +54,6 @@ if TYPE_CHECKING:
 
 _ENDINGS = (".html", ".csv", ".xlsx", ".json")
 _PAPERS = ("a5", "a4")
-CAUTION = (
-    "Fish at a show: test and match water and temperature before they go in, never share nets, bowls or water, watch for "
-    "stress, and quarantine every fish that comes home; ask a fish vet, and follow the law on notifiable diseases."
-)
-"""The usual cautions of a show."""
 
 
 @click.command("prizes")
@@ -150,7 +146,7 @@ def command(
     house = evolve(house, is_house=reader == "house")
     _write(listed, several, outs, certificates, paper, house)
     _tell(listed, owners=house.is_house)
-    show_paragraph(CAUTION, dim=True)
+    show_paragraph(_caution(several), dim=True)
     if listed.waiting or several.batch.left:
         sys.exit(DOES_NOT_HOLD)
 
@@ -221,6 +217,11 @@ def _listed(
     return PrizeList(occasion, table, placings, tuple(left), standards, labels, records)
 
 
+def _caution(several: Several) -> str:
+    """What to bear in mind at a show with what its standards are about."""
+    return in_common(one.subject for one in several.standards).cautions_for(SHOW).short
+
+
 def _write(
     listed: PrizeList, several: Several, outs: Sequence[str], certificates: str | None, paper: str, house: Audience
 ) -> None:
@@ -246,7 +247,7 @@ def _write(
     seen = Drawn(tuple(row for part in graded for row in part.results), about, pictures)
     owners = house.is_house
     makers: Mapping[str, Callable[[Path], None]] = {
-        ".html": lambda path: write_prizes_page(path, listed, seen, house, (CAUTION,)),
+        ".html": lambda path: write_prizes_page(path, listed, seen, house, (_caution(several),)),
         ".csv": lambda path: write_prizes_csv(path, listed, owners=owners),
         ".xlsx": lambda path: write_prizes_xlsx(path, listed, owners=owners),
         ".json": lambda path: write_prizes_json(path, listed, owners=owners),

@@ -18,7 +18,8 @@ class Cautions:
     """What to bear in mind on one kind of occasion, each a paragraph of plain text.
 
     deciding: before one acts on a grade; for those who decide, so that a page for a customer goes without. handling: before
-    one takes the first in hand. moving: where they go from one place or owner to another. short: the first two on two or three lines of a terminal.
+    one takes the first in hand. moving: where they go to another place or owner. short: the gist on two or three lines of a
+    terminal.
     """
 
     deciding: tuple[str, ...] = ()
@@ -93,7 +94,7 @@ class Subject:
 
 _GRADE = "A grade is the result of one look by one standard. What is done about it, a person decides."
 
-ITEM = Subject("item", "items", {SORTING: Cautions((_GRADE,), (), _GRADE)})
+ITEM = Subject("item", "items", {SORTING: Cautions((_GRADE,), short=_GRADE)})
 """What records are about where no vocabulary says it."""
 
 
