@@ -11,7 +11,7 @@ from typing import Any
 
 import click
 
-from koirules.commands.plugged import TRACEBACK, PluggedCommands
+from koirules.commands.plugged import PluggedCommands
 
 COMMANDS = {
     "grade": "Grade a batch of fish by a rule file.",
@@ -66,22 +66,55 @@ class _Commands(click.Group):
             formatter.write_paragraph()
             formatter.write_text("Something of a plugin was left out; `koirules plugins` says what and why.")
 
+    def parse_args(self, ctx: click.Context, args: list[str]) -> list[str]:
+        # What follows a command is the plugin's own where the command is.
+        end = args.index("--") if "--" in args else len(args)
+        first = next((word for word in args[:end] if not word.startswith("-")), "")
+        if "--debug" in args[:end] and first in COMMANDS:
+            args = ["--debug", *(word for word in args[:end] if word != "--debug"), *args[end:]]
+        return super().parse_args(ctx, args)
+
     def invoke(self, ctx: click.Context) -> Any:
         try:
             return super().invoke(ctx)
         except (click.ClickException, click.exceptions.Exit, click.Abort, OSError):
             raise  # click tells these, and ends quietly where nobody reads on
         except Exception as error:
+            from koirules.problems import KoirulesError
+            from koirules.problems.failing import is_traceback_wanted
+
+            if isinstance(error, KoirulesError):
+                from koirules.commands.output import stop_if_refused
+
+                stop_if_refused(error.problems)
             name = ctx.invoked_subcommand or ""
-            if name in COMMANDS or name not in self._plugged.by_name or os.environ.get(TRACEBACK):
+            if name in COMMANDS or name not in self._plugged.by_name or is_traceback_wanted():
                 raise
             self._plugged.by_name[name].end_failed(error)
+
+
+def _debug(ctx: click.Context, _: click.Parameter, wanted: bool) -> None:
+    if wanted:
+        from koirules.problems.failing import TRACEBACK
+
+        before = os.environ.get(TRACEBACK)
+        os.environ[TRACEBACK] = "1"  # the processes that a command starts are told by it too
+        if before is None:
+            ctx.call_on_close(lambda: os.environ.pop(TRACEBACK, None))
 
 
 @click.group(
     cls=_Commands,
     context_settings={"help_option_names": ["--help"], "max_content_width": 100},
     epilog="Exit status: 0 all is well; 1 something asked for does not hold; 2 problems in what was given.",
+)
+@click.option(
+    "--debug",
+    is_flag=True,
+    expose_value=False,
+    is_eager=True,
+    callback=_debug,
+    help="Show the traceback of each error of a plugin, for its author.",
 )
 @click.version_option(package_name="koirules", prog_name="koirules", message="%(prog)s %(version)s")
 def main() -> None:

@@ -18,7 +18,7 @@ from koirules.commands.output import (
     shown,
 )
 from koirules.grading.sample_runs import SampleRun, run_samples
-from koirules.problems import StandardError
+from koirules.problems import RecordError, StandardError
 from koirules.records.plugged_formats import is_table
 
 
@@ -51,7 +51,13 @@ def command(rules: tuple[str, ...], reach: bool, changes: bool) -> None:
             status = PROBLEMS
             continue
         show_problems([*standard.warnings, *out_of_date(standard, date.today())])
-        runs = run_samples(standard.grader)
+        try:
+            runs = run_samples(standard.grader)
+        except RecordError as error:
+            show_problems(error.problems)
+            click.echo(f"{shown(name)}: its samples cannot be run.")
+            status = PROBLEMS
+            continue
         failed = [run for run in runs if run.failures]
         for run in failed:
             _show_failure(run)

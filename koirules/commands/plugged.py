@@ -25,9 +25,6 @@ if TYPE_CHECKING:
     from koirules.plugins import Registry
     from koirules.problems import Problem
 
-TRACEBACK = "KOIRULES_TRACEBACK"
-"""The environment variable that lets the error of a plugin's command through as it is, for the author of the plugin."""
-
 _KIND, _FORM = "commands", 1
 
 _Kept: TypeAlias = tuple[list[list[str]], int]
@@ -66,6 +63,7 @@ class PluggedCommand:
     def end_failed(self, error: Exception) -> NoReturn:
         """End with status 2 and a problem that names the plugin, whose command raised an error."""
         from koirules.problems import plugging
+        from koirules.problems.failing import TRACEBACK
         from koirules.problems.quoting import error_told
 
         _end(plugging.command_failed(self.plugin, self.name, error_told(error), TRACEBACK))

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from decimal import Decimal
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import WholeBatch
 from koirules.language.statements import Outcome
+from koirules.problems import RecordError
 from koirules.results.reason import State
 from koirules.results.record import Record
 from koirules.results.result import Result
@@ -27,13 +28,17 @@ class SampleRun:
 
 
 def run_samples(grader: Grader) -> tuple[SampleRun, ...]:
-    """Run every sample of a standard."""
+    """Run every sample of a standard. Raises RecordError, with the line of the sample, where one cannot be measured."""
     batch = WholeBatch(grader)
     return tuple(_run(batch, sample) for sample in grader.rules.samples)
 
 
 def _run(batch: WholeBatch, sample: Sample) -> SampleRun:
-    result = batch.alone(Record(sample.title, sample.place.line, sample.record, cannot_tell=sample.cannot_tell))
+    record = Record(sample.title, sample.place.line, sample.record, cannot_tell=sample.cannot_tell)
+    try:
+        result = batch.alone(record)
+    except RecordError as error:
+        raise RecordError([evolve(problem, site=sample.place) for problem in error.problems]) from error
     failures = [words for outcome in sample.outcomes if (words := _failure(outcome, result)) is not None]
     return SampleRun(sample, result, tuple(failures))
 

@@ -9,8 +9,8 @@ from attrs import define, field, frozen
 
 from koirules.measures.formulas import Unrecorded, as_reading, worked_out
 from koirules.problems import Problem, measuring
+from koirules.problems.failing import failure_told
 from koirules.problems.problem import Cell
-from koirules.problems.quoting import visible
 from koirules.standard.derivations import TypedFormula, TypedMeasure, inputs_of
 from koirules.standard.parts import Setting
 from koirules.vocabulary.expected import range_of
@@ -129,9 +129,11 @@ class Measurer:
         except ImportError as error:
             derived.failed.append(measuring.measuring_needs(Cell("record"), measure.name, error.name or str(error)))
             return
-        except Exception as error:  # a plugin's code may raise anything
-            said = visible(" ".join(f"{type(error).__name__}: {error}".split()))
-            derived.failed.append(measuring.measure_failed(Cell("record"), measure.name, said))
+        except KeyboardInterrupt:
+            raise
+        except BaseException as error:  # a plugin's code may raise anything, and extensions in Rust no Exception
+            said = failure_told(error, measure.compute)
+            derived.failed.append(measuring.measure_failed(Cell("record"), measure.name, said, measure.plugin))
             return
         for name, misreads in found.wrong.items():
             derived.wrong += [Wrong(i, name, misreads[number]) for i, number in enumerate(at) if number in misreads]

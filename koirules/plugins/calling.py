@@ -14,7 +14,7 @@ from koirules.hooks import API, OLDEST_API, Hooks
 from koirules.plugins.contributions import Contributions, take
 from koirules.plugins.finding import GROUP, Found
 from koirules.problems import Problem, plugging
-from koirules.problems.quoting import error_told
+from koirules.problems.failing import failure_told
 from koirules.vocabulary.nearness import near
 
 PATIENCE = 5.0
@@ -56,7 +56,9 @@ class Manager:
         try:
             self._run(call)
         except BaseException as error:  # a stranger's code may raise anything, and extensions in Rust no Exception
-            call.problems = [plugging.plugin_raises(call.plugin.label, call.when, error_told(error))]
+            call.problems = [
+                plugging.plugin_raises(call.plugin.label, call.when, failure_told(error, call.plugin.module))
+            ]
 
     def _run(self, call: _Call) -> None:
         code = call.plugin.load()

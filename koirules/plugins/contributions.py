@@ -7,12 +7,13 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import TypeVar
 
-from attrs import field, frozen
+from attrs import evolve, field, frozen
 
 from koirules.hooks import Subcommand
 from koirules.plugins.finding import Found
 from koirules.problems import Problem, plugging
 from koirules.records.exchange import RecordReader, ResultWriter
+from koirules.vocabulary.measures import Computed, Measure
 from koirules.vocabulary.traits import Addition, Vocabulary
 from koirules.vocabulary.wellformed import check_vocabulary
 from koirules.vocabulary.words import is_name
@@ -51,15 +52,25 @@ def take(plugin: Found, given: Mapping[str, Sequence[object]], problems: list[Pr
                 taken.append(one)
         return tuple(taken)
 
+    vocabularies = listed("koirules_vocabularies", Vocabulary, check_vocabulary)
+    additions = listed("koirules_additions", Addition, _check_addition)
+    if not problems and not plugin.is_box:
+        vocabularies = tuple(evolve(one, measures=_signed(one.measures, plugin.label)) for one in vocabularies)
+        additions = tuple(evolve(one, measures=_signed(one.measures, plugin.label)) for one in additions)
     return Contributions(
         plugin,
-        vocabularies=listed("koirules_vocabularies", Vocabulary, check_vocabulary),
+        vocabularies=vocabularies,
         rulesets=_rulesets(plugin.label, given["koirules_rulesets"], problems),
         subcommands=listed("koirules_subcommands", Subcommand, _check_subcommand),
         readers=listed("koirules_record_readers", RecordReader, _check_format),
         writers=listed("koirules_result_writers", ResultWriter, _check_format),
-        additions=listed("koirules_additions", Addition, _check_addition),
+        additions=additions,
     )
+
+
+def _signed(measures: tuple[Measure, ...], plugin: str) -> tuple[Measure, ...]:
+    """Measures that say whose they are, so that one that fails can be told with its plugin."""
+    return tuple(evolve(one, plugin=plugin) if isinstance(one, Computed) else one for one in measures)
 
 
 def _members(plugin: str, hook: str, answer: object, type_: type[_T], problems: list[Problem]) -> Iterator[_T]:

@@ -95,13 +95,13 @@ def measuring_needs(site: Cell, measure: str, library: str) -> Problem:
     )
 
 
-def measure_failed(site: Cell, measure: str, error: str) -> Problem:
-    """The code of a measure, which may be a plugin's, raised an error."""
+def measure_failed(site: Cell, measure: str, error: str, plugin: str) -> Problem:
+    """The code of a measure raised an error. plugin: whose it is, "" where it is koirules' own."""
     return Problem(
         "measure-failed",
         site,
-        f"The measure of {measure} failed ({error}).",
-        "Update the plugin that it comes from, or leave out what it reads.",
+        f"The measure of {measure}{f' of the plugin {plugin}' if plugin else ''} failed ({error}).",
+        "Update the plugin that it comes from, or leave out what it reads; `koirules --debug` shows the traceback.",
     )
 
 

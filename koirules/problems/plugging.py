@@ -131,7 +131,7 @@ def command_failed(plugin: str, command: str, error: str, variable: str) -> Prob
         "plugin-command-failed",
         Cell(f"plugin {plugin}"),
         f"The command {quoted(command)} failed ({error}).",
-        f"Update the plugin, or tell its author; with the environment variable {variable}=1 the whole error is shown.",
+        f"Update the plugin, or tell its author; with `koirules --debug`, or {variable}=1, the whole error is shown.",
     )
 
 

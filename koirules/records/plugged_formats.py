@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 from attrs import define, frozen
 
 from koirules.problems import Problem, plugging, recording
-from koirules.problems.quoting import error_told
+from koirules.problems.failing import failure_told
 from koirules.problems.record_files import far_cell, unreadable_file
 from koirules.records.exchange import (
     MOST_CELLS,
@@ -86,7 +86,7 @@ def read_plugged(path: Path, reader: RecordReader, plugin: str) -> Table:
     except OSError as error:
         return refused(file, unreadable_file(file, error.strerror or str(error)))
     except Exception as error:  # a stranger's code may raise anything
-        return refused(file, plugging.reader_failed(file, plugin, error_told(error)))
+        return refused(file, plugging.reader_failed(file, plugin, failure_told(error, reader.read)))
     if not isinstance(grid, Grid):
         return refused(file, plugging.reader_failed(file, plugin, f"it gave a {type(grid).__name__}, and no Grid"))
     return _table(file, grid)
@@ -131,7 +131,7 @@ def write_plugged(path: Path, writer: ResultWriter, plugin: str, sheets: Sequenc
         except OSError:
             raise
         except Exception as error:  # a stranger's code may raise anything
-            failed.append(plugging.writer_failed(str(path), plugin, error_told(error)))
+            failed.append(plugging.writer_failed(str(path), plugin, failure_told(error, writer.write)))
             raise OSError(str(error)) from error
 
     problem = write_beside(path, write)

@@ -41,7 +41,11 @@ def of_ruleset(name: str, registry: Registry, number: int) -> Iterator[str]:
         yield from (f"{what}, {problem.site}: {problem.cause}" for problem in error.problems)
         return
     yield from (f"{what}, {warning.site}: {warning.cause}" for warning in standard.warnings)
-    runs = run_samples(standard.grader)
+    try:
+        runs = run_samples(standard.grader)
+    except RecordError as error:
+        yield from (f"{what}, {problem.site}: {problem.cause}" for problem in error.problems)
+        return
     if not runs:
         yield f"{what} has no sample: add a fish or two that it must get right"
     for run in runs:

@@ -85,7 +85,8 @@ class Computed:
 
     inputs: without these it says nothing. helped_by: traits that make it more exact where they are there. outputs: what it
     gives. compute: called with whole columns; it imports what is heavy when it is called. estimate: whether its outputs
-    are no more than likely, so that a record that says otherwise is nothing to wonder at.
+    are no more than likely, so that a record that says otherwise is nothing to wonder at. plugin: whose it is, which
+    koirules fills in when it loads the plugin.
     """
 
     name: str
@@ -94,6 +95,7 @@ class Computed:
     compute: Callable[[Given], Found] = field(repr=False, eq=_what_is_called)
     helped_by: tuple[str, ...] = ()
     estimate: bool = False
+    plugin: str = field(default="", eq=False, repr=False)
 
 
 Measure = Formula | Computed

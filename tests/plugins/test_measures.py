@@ -3,20 +3,27 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from pathlib import Path
 
 import pytest
+from click.testing import CliRunner
 
 import koirules
+from koirules.commands import main
 from koirules.measures.pattern import pattern_measure
 from koirules.plugins import Registry, registry_with
 from koirules.problems import RecordError
+from koirules.testing import findings
 from koirules.vocabulary.kinds import Count, Number, Scale, YesNo
 from koirules.vocabulary.measures import Computed, Constant, Formula, Found, Given, Measure
 from koirules.vocabulary.misreads import Misread
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.traits import Trait, Vocabulary
 from koirules.vocabulary.units import UNITS
+from tests.plugins.installing import Install, installer
 from tests.plugins.invented import Gives, only_problem
+
+install = pytest.fixture(installer, name="install")
 
 ALONG = Trait("rows_along", "rows along", Count(60))
 ACROSS = Trait("rows_across", "rows across", Count(60))
@@ -111,7 +118,8 @@ def test_a_function_that_fails_is_named_and_brings_nothing_down() -> None:
     records = [standard.reader.read({"rows_along": rows}, str(rows)) for rows in (1, 2)]
     measured = standard.measured(records, "tub.csv")  # type: ignore[arg-type]
     assert [problem.code for problem in measured.problems] == ["measure-failed"]
-    assert "the doubled rows failed (ValueError: too many \\u001b[31mfish)" in measured.problems[0].cause
+    said = "the doubled rows of the plugin invented failed (ValueError: too many \\u001b[31mfish, in "
+    assert said in measured.problems[0].cause
 
 
 @pytest.mark.parametrize(
@@ -205,6 +213,67 @@ def test_a_measure_that_gives_what_is_no_column_of_readings_is_told(column: list
     (problem,) = standard.measured(read, "records").problems
     assert problem.code == "measure-failed"
     assert said in problem.cause
+
+
+FAILING = """
+from decimal import Decimal
+
+from koirules.hooks import hookimpl
+from koirules.vocabulary.kinds import Count, Number
+from koirules.vocabulary.measures import Computed
+from koirules.vocabulary.traits import Trait, Vocabulary
+
+KOIRULES_API = 1
+
+
+def halved(given):
+    return 1 / 0
+
+
+@hookimpl
+def koirules_vocabularies():
+    along = Trait("rows_along", "rows along", Count(60), describe="x")
+    ratio = Trait("row_ratio", "ratio", Number(None, Decimal(0), Decimal(60)), describe="x")
+    measure = Computed("the halved rows", ("rows_along",), ("row_ratio",), halved)
+    return [Vocabulary("lace", "lace", (along, ratio), ("shared",), measures=(measure,))]
+"""
+
+
+@pytest.mark.parametrize("words", [("check",), ("check", "--reach"), ("handbook", "--out", "page.html"), ("flaws",)])
+def test_a_measure_that_fails_in_a_sample_is_told_with_its_plugin_file_and_line(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, install: Install, words: tuple[str, ...]
+) -> None:
+    monkeypatch.setenv("KOIRULES_CACHE", "off")
+    monkeypatch.delenv("KOIRULES_TRACEBACK", raising=False)
+    monkeypatch.chdir(tmp_path)
+    file = install("invented-koi", FAILING)
+    sample = 'sample "one" with rows_along 12\n  comes out a\n'
+    Path("lace.koi").write_text(ODD + sample, encoding="utf-8")
+    told = CliRunner().invoke(main, [*words, "lace.koi"])
+    line = FAILING.splitlines().index("    return 1 / 0") + 1
+    assert isinstance(told.exception, SystemExit)
+    assert told.exit_code == 2
+    assert "of the plugin lace of invented-koi 1.2 failed (ZeroDivisionError" in told.stderr
+    assert f"{file}, line {line})" in told.stderr
+    assert "lace.koi, line 5" in told.stderr
+    assert "Traceback" not in told.output
+    assert "Traceback" in CliRunner().invoke(main, [*words, "lace.koi", "--debug"]).output
+    assert "Traceback" not in CliRunner().invoke(main, [*words, "lace.koi"]).output
+    assert not Path("page.html").exists()
+
+
+def test_a_failing_measure_is_told_to_the_author_with_the_sample(tmp_path: Path) -> None:
+    (tmp_path / "lace.koi").write_text(ODD + 'sample "one" with rows_along 13\n  comes out a\n', encoding="utf-8")
+
+    def fails(_: Given) -> Found:
+        raise OverflowError("rows")
+
+    measure = Computed("the rows", ("rows_along",), ("row_ratio",), fails)
+    lace = Vocabulary("lace", "lace", (ALONG, RATIO), ("shared",), measures=(measure,))
+    found = findings(Gives(lace, rulesets={"lace": tmp_path / "lace.koi"}))
+    assert any(
+        'rule set "lace"' in told and "lace.koi:5:" in told and "OverflowError: rows" in told for told in found
+    ), found
 
 
 def test_a_pattern_is_measured_on_a_map_and_on_nothing_else() -> None:
