@@ -10,11 +10,21 @@ import pytest
 from click.testing import CliRunner
 
 from koirules.commands import COMMANDS, main
+from koirules.plugins.registry import load_registry
 from tests.repo.command_pages import reference
 from tests.repo.pages import GUIDE, PAGES, REFERENCE, ROOT, agrees, blocks_of, runs_of
 
 OF_PLUGINS = {"book": "book", "learn": "book", "tub": "tub"}
 """Which distribution each command of a plugin comes from."""
+
+
+@pytest.fixture
+def koirules_alone(monkeypatch):
+    """The pages show what koirules prints by itself: a plugin that is installed here would add its varieties."""
+    monkeypatch.setattr("koirules.plugins.registry.find_installed", list)
+    load_registry.cache_clear()
+    yield
+    load_registry.cache_clear()
 
 
 def page_name(path):
@@ -50,6 +60,7 @@ def printed_by(words):
     return done.output
 
 
+@pytest.mark.usefixtures("koirules_alone")
 @pytest.mark.parametrize("path", PAGES, ids=page_name)
 def test_every_command_prints_what_its_page_shows(path, tmp_path, monkeypatch, refresh_cases):
     page = text_of(path)
