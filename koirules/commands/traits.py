@@ -5,18 +5,21 @@ from __future__ import annotations
 import json
 import re
 import sys
-from collections.abc import Mapping, Sequence
+import textwrap
+from collections.abc import Iterable, Mapping, Sequence
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 import click
 
 from koirules.commands.inputs import registry, standard_from
-from koirules.commands.output import shown, stop
+from koirules.commands.output import show_paragraph, show_problems, shown, stop
+from koirules.records.writing import write_beside
 from koirules.standard.check.growing import Growing
 from koirules.standard.measured import in_common, measures_of
 from koirules.vocabulary.expected import range_of
 from koirules.vocabulary.joining import join
-from koirules.vocabulary.kinds import describe_kind, shortest
+from koirules.vocabulary.kinds import Label, describe_kind, shortest
 from koirules.vocabulary.measures import Formula, outputs_of
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.skins import ANY_VARIETY, Varieties, clashes, lay_over, name_with
@@ -29,20 +32,146 @@ if TYPE_CHECKING:
 
 @click.command("traits")
 @click.argument("variety", metavar="VARIETY [with SKIN…]", nargs=-1, required=True)
+@click.option("--search", metavar="TEXT", help="List the traits in whose name, title or words TEXT stands.")
+@click.option("--about", metavar="TRAIT", help="Tell all about one trait.")
+@click.option(
+    "--drawing", metavar="FILE", type=click.Path(), help="With --about: draw where on the fish it is looked at (.svg)."
+)
+@click.option("--all", "in_full", is_flag=True, help="List every trait in full, and what measures go by.")
 @click.option("--json", "as_json", is_flag=True, help="Print them as data.")
-def command(variety: tuple[str, ...], as_json: bool) -> None:
-    """List the traits of VARIETY: name, kind and range, which way is better, how it changes as the fish grows.
+def command(
+    variety: tuple[str, ...], search: str | None, about: str | None, drawing: str | None, in_full: bool, as_json: bool
+) -> None:
+    """List the traits of VARIETY: what rules and records can name.
 
-    `showa with ginrin` lists those of a variety and of a skin that lies over it. A rule file in place of VARIETY lists the
-    traits of its variety and its own house traits; the name of a skin, or of a vocabulary that varieties include, such as
-    `shared`, those of it alone.
+    By default it lists their names alone. `showa with ginrin` lists those of a variety and of a skin
+    that lies over it. A rule file in place of VARIETY lists the traits of its variety and its own house traits; the name of
+    a skin, or of a vocabulary that varieties include, such as `shared`, those of it alone.
     """
+    asked = {"--search": search, "--about": about, "--all": in_full or None, "--json": as_json or None}
+    given = [name for name, value in asked.items() if value is not None]
+    if len(given) > 1:
+        stop(f"{given[0]} and {given[1]} cannot go together.")
+    if drawing is not None and about is None:
+        stop("--drawing needs --about TRAIT.")
     found = _found(variety)
+    follows = _follows(found)
     growth = Growing(found.traits, measures_of(found))
     if as_json:
-        follows = _follows(found)
         click.echo(json.dumps([_as_data(trait, follows, growth) for trait in found.traits.values()], indent=1))
-        return
+    elif about is not None:
+        _tell(_trait(found, about), follows, growth, drawing)
+    elif search is not None:
+        _list_found(found, search, variety)
+    elif in_full:
+        _list_in_full(found, follows, growth)
+    elif len(found.traits) <= _FEW:
+        _list_lines(found.traits.values())
+    else:
+        _list_names(found, follows)
+
+
+_FEW = 24
+"""So many traits are listed with a line each, and more by their names alone."""
+
+
+def _list_names(found: Variety, follows: Mapping[str, str]) -> None:
+    groups: dict[str, list[str]] = {
+        "You look at": [],
+        "You measure or write down": [],
+        "Follows from others, where it is not written": [],
+        "About the record": [],
+    }
+    looked, measured, derived, about = groups.values()
+    for name, trait in found.traits.items():
+        if isinstance(trait.kind, Label):
+            about.append(name)
+        elif name in follows:
+            derived.append(name)
+        else:
+            (looked if trait.by_eye else measured).append(name)
+    click.echo(shown(f"{found.title}: {len(found.traits)} traits"))
+    for title, names in groups.items():
+        if names:
+            click.echo(click.style(f"{title} ({len(names)})", bold=True))
+            for line in textwrap.wrap(", ".join(names), 78, break_long_words=False):
+                click.echo(f"  {shown(line)}")
+    click.echo("--about TRAIT tells all about one; --search TEXT finds by words; --all has all.")
+
+
+def _list_lines(traits: Iterable[Trait]) -> None:
+    rows = [
+        (shown(one.name), shown(one.title), shown(textwrap.shorten(describe_kind(one.kind), 60, placeholder=" …")))
+        for one in traits
+    ]
+    wide = max((len(name) for name, _, _ in rows), default=0)
+    for name, title, kind in rows:
+        click.echo(f"{name:{wide}}  {title}: {kind}")
+
+
+def _list_found(found: Variety, text: str, variety: Sequence[str]) -> None:
+    wanted = text.casefold()
+    hits = [
+        one
+        for one in found.traits.values()
+        if any(
+            wanted in words.casefold()
+            for words in (one.name, one.title, one.describe, describe_kind(one.kind), *one.titles.values())
+        )
+    ]
+    if not hits:
+        stop(
+            f'No trait has "{shown(text)}" in its words. `koirules traits {shown(" ".join(variety))}` lists all names.'
+        )
+    _list_lines(hits)
+
+
+def _trait(found: Variety, name: str) -> Trait:
+    if name not in found.traits:
+        guess = near(name, found.traits)
+        mend = f'Did you mean "{guess}"?' if guess else "--search TEXT finds traits by their words."
+        stop(f'There is no trait "{shown(name)}" in {shown(found.title)}. {mend}')
+    return found.traits[name]
+
+
+def _tell(trait: Trait, follows: Mapping[str, str], growth: Growing, drawing: str | None) -> None:
+    from koirules.report.trait_drawing import has_drawing, trait_drawing
+
+    if drawing is not None:
+        if not has_drawing(trait.name):
+            stop(f"There is no drawing for {trait.name}: no one place on the fish shows it.")
+        if not drawing.lower().endswith(".svg"):
+            stop(f"A drawing is written as SVG: let {shown(drawing)} end in .svg.")
+        made = trait_drawing([trait.name], trait.title)
+        problem = write_beside(Path(drawing), lambda passing: _write(passing, made))
+        if problem is not None:
+            show_problems([problem])
+            stop("Nothing was written.")
+    click.echo(click.style(shown(f"{trait.name}: {trait.title}"), bold=True))
+    show_paragraph(shown(trait.describe))
+    rows = {
+        "is": describe_kind(trait.kind),
+        "better": trait.better.value,
+        "with growth": trait.growth.value + ("; can be asked grown" if growth.inputs(trait) else ""),
+        "is had": "by eye" if trait.by_eye else "by measuring, or from a note",
+        "follows from": follows.get(trait.name, ""),
+        "other languages": ", ".join(f"{title} ({code})" for code, title in trait.titles.items()),
+    }
+    for title, words in rows.items():
+        if words:
+            for number, line in enumerate(textwrap.wrap(shown(words), 60)):
+                click.echo(f"  {title if number == 0 else '':15}  {line}")
+    if drawing is not None:
+        click.echo(f"Wrote {shown(drawing)}.", err=True)
+    elif has_drawing(trait.name):
+        click.echo(f"--drawing {trait.name}.svg draws where on the fish it is.")
+
+
+def _write(passing: Path, text: str) -> None:
+    passing.write_text(text, encoding="utf-8")
+
+
+def _list_in_full(found: Variety, follows: Mapping[str, str], growth: Growing) -> None:
     from rich.box import SIMPLE_HEAD
     from rich.console import Console
     from rich.table import Table
@@ -55,7 +184,6 @@ def command(variety: tuple[str, ...], as_json: bool) -> None:
     for heading in ("trait", "kind", "better", "with growth"):
         table.add_column(heading, overflow="fold")
     table.add_column("what it is", overflow="fold", ratio=1)
-    follows = _follows(found)
     for trait in found.traits.values():
         derived = f" Follows from {follows[trait.name]}, where it is not written." if trait.name in follows else ""
         grows = trait.growth.value + ("; can be asked grown" if growth.inputs(trait) else "")

@@ -130,7 +130,7 @@ def test_what_cannot_be_drawn_is_told(words: tuple[str, ...], told: str) -> None
 
 
 def test_the_list_of_traits_says_what_follows_from_what() -> None:
-    shown = " ".join(run("traits", "kohaku").output.split())
+    shown = " ".join(run("traits", "kohaku", "--all").output.split())
     assert "`girth / length`" in shown
     assert "gill_edge" in shown
     data = {one["name"]: one["follows_from"] for one in json.loads(run("traits", "kohaku", "--json").output)}

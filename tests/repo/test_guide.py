@@ -136,7 +136,7 @@ def test_the_pictures_are_what_their_script_makes(tmp_path, monkeypatch, refresh
     folder = GUIDE / "pictures"
     monkeypatch.syspath_prepend(str(folder))
     import_module("make").make(folder if refresh_cases else tmp_path)
-    for name in ("results.svg", "rules.svg"):
+    for name in ("results.svg", "rules.svg", "where.svg"):
         assert refresh_cases or text_of(tmp_path / name) == text_of(folder / name), name
 
 

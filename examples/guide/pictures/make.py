@@ -18,6 +18,7 @@ from koirules.report.figures import in_tenths
 from koirules.report.fish_drawing import fish_drawing
 from koirules.report.fish_words import told
 from koirules.report.page_words import Wording
+from koirules.report.trait_drawing import trait_drawing
 from koirules.report.views_of_fish import views_of
 from koirules.results.ranking import best_first
 
@@ -149,7 +150,8 @@ def rules_and_result(batch: Batch) -> str:
 def make(folder: Path) -> None:
     """Write the pictures into a folder."""
     batch = Batch()
-    for name, made in {"results": results(batch), "rules": rules_and_result(batch)}.items():
+    where = trait_drawing(["shoulders", "sashi_depth", "kiwa", "odome"], "Where words of the trade lie on a fish")
+    for name, made in {"results": results(batch), "rules": rules_and_result(batch), "where": where}.items():
         (folder / f"{name}.svg").write_text(made, encoding="utf-8")
 
 

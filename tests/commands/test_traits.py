@@ -1,0 +1,83 @@
+"""`koirules traits`: a short list, a search, one trait in full with its drawing."""
+
+from pathlib import Path
+from xml.etree import ElementTree
+
+import pytest
+from click.testing import CliRunner
+
+from koirules.commands import main
+from koirules.plugins import load_registry
+from koirules.report.trait_drawing import has_drawing, trait_drawing
+
+KOHAKU = load_registry().varieties["kohaku"].traits
+
+
+def run(*words):
+    result = CliRunner().invoke(main, ["traits", *words])
+    assert result.exception is None or isinstance(result.exception, SystemExit), result.exception
+    return result
+
+
+def test_the_short_list_has_every_name_once_and_fits_a_terminal():
+    output = run("kohaku").output
+    names = [name for line in output.splitlines() if line.startswith("  ") for name in line.replace(",", " ").split()]
+    assert sorted(names) == sorted(KOHAKU)
+    assert len(output.splitlines()) < 45
+    assert max(map(len, output.splitlines())) <= 80
+
+
+def test_a_search_finds_by_name_title_and_other_languages():
+    assert [line.split()[0] for line in run("kohaku", "--search", "tsuya").output.splitlines()] == ["lustre"]
+    assert "odome " in run("kohaku", "--search", "尾止め").output
+    found = run("kohaku", "--search", "no such thing")
+    assert found.exit_code == 2
+    assert "lists all names" in found.output
+
+
+def test_one_trait_is_told_in_full():
+    output = run("kohaku", "--about", "odome").output
+    for words in ("white before the tail", "from 0 to 100", "best in between", "hi_patches", "尾止め"):
+        assert words in output
+    wrong = run("kohaku", "--about", "odom")
+    assert wrong.exit_code == 2
+    assert 'Did you mean "odome"?' in wrong.output
+
+
+def test_a_drawing_says_where_it_is(tmp_path):
+    path = tmp_path / "odome.svg"
+    assert run("kohaku", "--about", "odome", "--drawing", str(path)).exit_code == 0
+    words = "".join(ElementTree.fromstring(path.read_text(encoding="utf-8")).itertext())  # noqa: S314
+    assert "tail stop" in words
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        (("--drawing", "x.svg"), "--drawing needs --about TRAIT"),
+        (("--about", "health", "--drawing", "x.svg"), "no drawing for health"),
+        (("--about", "odome", "--drawing", "x.png"), "end in .svg"),
+        (("--all", "--json"), "cannot go together"),
+    ],
+)
+def test_what_cannot_be_is_said(words, told, tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    result = run("kohaku", *words)
+    assert result.exit_code == 2
+    assert told in result.output
+    assert not list(Path.cwd().iterdir())
+
+
+def test_every_drawing_is_of_a_trait_and_stays_in_its_frame():
+    drawn = [name for name in KOHAKU if has_drawing(name)]
+    assert len(drawn) > 20
+    for name in drawn:
+        root = ElementTree.fromstring(trait_drawing([name], name))  # noqa: S314
+        left, top, wide, tall = map(float, root.get("viewBox").split())
+        for words in root.iter("{http://www.w3.org/2000/svg}text"):
+            x, long = float(words.get("x")), 15 * len(words.text)
+            if words.get("text-anchor") == "start":
+                assert x + long <= left + wide, name
+            elif words.get("text-anchor") == "end":
+                assert x - long >= left, name
+            assert top < float(words.get("y")) < top + tall
