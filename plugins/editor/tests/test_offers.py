@@ -96,7 +96,7 @@ def test_what_the_base_has_is_offered_to_be_replaced_or_dropped(editors, tmp_pat
         ("length", 1, 0, ["length", "number in cm from", "as the fish grows: rises"]),
         ("smallest", 1, 1, ["8 cm, from 6 cm to 12 cm", "shortest that is kept"]),
         ("small ", 1, 1, ["term small: a yes-or-no", "means length below smallest"]),
-        ("straight", 1, 0, ["step 3 of 3", "bent < slight < straight"]),
+        ("straight", 1, 0, ["level 3 of 3", "bent < slight < straight"]),
         ("than sell", 6, 0, ["grade 2 of 3, best first", "score at least 35", "no better, for fault short"]),
         ("section body at", 9, 0, ["worth 100", "points outline: outline"]),
         ("fault short\n", 7, 0, ['fault short "short"', "no better than sell"]),

@@ -56,7 +56,7 @@ def test_ranges_are_in_the_units_that_were_agreed_on(editors, tmp_path, encoding
     assert told.range.end.character == character + len("spin")
     behind = lsp.Position(told.range.start.line, character + len("spin is bent or spine is b"))
     found = editor.ask("hover", editor.uri("fish.koi"), position=behind)
-    assert "step 1 of 3" in found.contents.value
+    assert "level 1 of 3" in found.contents.value
 
 
 def test_what_an_editor_does_not_compose_keeps_its_place(shared):
