@@ -1,0 +1,151 @@
+"""The example of a show, recalculated from its files alone: nothing of koirules takes part in the recalculation."""
+
+import csv
+import re
+import tomllib
+from collections import Counter, defaultdict
+from decimal import ROUND_FLOOR, Decimal
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+
+from koirules.commands import grade_mixed, inputs, main
+from tests.rulesets.shipped import registry
+
+FOLDER = Path(__file__).resolve().parents[2] / "examples" / "14-a-show"
+
+
+def rows(path):
+    with path.open(encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+def points(variety):
+    """{section: (worth, {trait: {word: points}})} of the page of a variety and the common page, read with two patterns."""
+    found = {}
+    for path in (FOLDER / "rules" / "common" / "open.koi", FOLDER / "rules" / f"{variety}.koi"):
+        section = None
+        for line in path.read_text(encoding="utf-8").splitlines():
+            if begun := re.match(r'section (\w+) ".*" worth (\d+)', line):
+                section = begun[1]
+                found[section] = (Decimal(begun[2]), {})
+            elif given := re.match(r"points \w+ by (\w+): (.+)", line):
+                told = re.findall(r"(\w+) gives (\d+)", given[2])
+                found[section][1][given[1]] = {word: Decimal(number) for word, number in told}
+    return found
+
+
+def ends(fish):
+    """The lowest and highest points of each section; a blank can still be anything."""
+    told = {}
+    for section, (worth, criteria) in points(fish["variety"]).items():
+        most = sum(max(table.values()) for table in criteria.values())
+        low = sum(table[fish[trait]] if fish[trait] else min(table.values()) for trait, table in criteria.items())
+        high = sum(table[fish[trait]] if fish[trait] else max(table.values()) for trait, table in criteria.items())
+        told[section] = (worth * low / most, worth * high / most)
+    return told
+
+
+def class_of(fish):
+    table = tomllib.loads((FOLDER / "classes.toml").read_text(encoding="utf-8"))
+    named = [one["name"] for one in table["groups"] if fish["variety"] in one.get("varieties", ())]
+    group = named[0] if named else next(one["name"] for one in table["groups"] if one.get("others"))
+    if not re.fullmatch(r"[0-9.]+", fish["length (cm)"]):
+        return None
+    half = Decimal("0.5")
+    read = (Decimal(fish["length (cm)"]) / half).to_integral_value(ROUND_FLOOR) * half
+    size = next((one["name"] for one in table["sizes"]["sizes"] if read <= one["to"]), None)
+    return None if size is None else (group, size)
+
+
+def recalculated():
+    """{(prize, group, size): [fish of each place]} by hand, with what was voted and decided."""
+    decided = {(row["prize"], row["fish"]): place for place, row in enumerate(rows(FOLDER / "decisions.csv"))}
+    votes = Counter(row["fish"] for row in rows(FOLDER / "votes.csv"))
+    fish = {}
+    for row in rows(FOLDER / "entries.csv"):
+        told = ends(row)
+        low = sum(each[0] for each in told.values())
+        is_placed = row["spine"] != "bent" and low >= 50
+        if (its := class_of(row)) is not None:
+            fish[row["fish"]] = {
+                "score": low,
+                "class": its,
+                "placed": is_placed,
+                **{s: e[0] for s, e in told.items()},
+            }
+
+    def best(prize, names, *keys):
+        return sorted(names, key=lambda name: (*(-fish[name][key] for key in keys), decided.get((prize, name), 99)))
+
+    found = {}
+    classes = defaultdict(list)
+    for name, one in fish.items():
+        if one["placed"]:
+            classes[one["class"]].append(name)
+    for its, names in classes.items():
+        found["class", *its] = best("class", names, "score", "body")[: 3 if len(names) >= 3 else 1]
+    firsts = [told[0] for (prize, *_), told in found.items() if prize == "class"]
+    for group in {fish[name]["class"][0] for name in firsts}:
+        named = [name for name in firsts if fish[name]["class"][0] == group]
+        found["group", group, ""] = best("group", named, "score", "body")[:1]
+    for size in {fish[name]["class"][1] for name in firsts}:
+        named = [name for name in firsts if fish[name]["class"][1] == size]
+        found["size", "", size] = best("size", named, "body", "skin", "score")[:1]
+    voted = {told[0] for (prize, *_), told in found.items() if prize in {"group", "size"} and votes[told[0]]}
+    found["show", "", ""] = sorted(
+        voted, key=lambda name: (-votes[name], -fish[name]["body"], decided.get(("show", name), 99))
+    )[:1]
+    young = [told[0] for (prize, _, size), told in found.items() if prize == "size" and size in {"15", "25"}]
+    young = [name for name in young if name not in found["show", "", ""]]
+    found["young", "", ""] = best("young", young, "body", "skin", "score")[:1]
+    return found
+
+
+@pytest.fixture
+def run(tmp_path, monkeypatch):
+    for module in (inputs, grade_mixed):
+        monkeypatch.setattr(module, "load_registry", registry)
+    monkeypatch.chdir(tmp_path)
+
+    def told(*words):
+        given = [str(FOLDER / name) for name in ("day.toml", "entries.csv", "rules", "votes.csv")]
+        words = ["prizes", *given[:2], "--rules", given[2], "--votes", given[3], *words]
+        result = CliRunner().invoke(main, words)
+        assert result.exception is None or isinstance(result.exception, SystemExit), result.exception
+        return result
+
+    return told
+
+
+def test_every_place_is_the_one_that_a_recalculation_gives(run):
+    result = run(
+        "--decisions", str(FOLDER / "decisions.csv"), "--out", "prizes.csv", "--out", "p.html", "--for", "house"
+    )
+    assert result.exit_code == 0, result.output
+    told = defaultdict(list)
+    for row in rows(Path("prizes.csv")):
+        assert row["place"] == str(len(told[row["prize"], row["class group"], row["class size"]]) + 1)
+        told[row["prize"], row["class group"], row["class size"]].append(row["fish"])
+    assert told == recalculated()
+    assert Path("prizes.csv").read_bytes() == (FOLDER / "prizes.csv").read_bytes()
+
+
+def test_three_ties_wait_and_the_prize_that_hangs_on_one_of_them(run):
+    result = run()
+    assert result.exit_code == 1
+    text = " ".join(result.stdout.split())
+    assert "4 to settle" in text
+    assert text.count("for a decision: these fish are tied") == 3
+    assert "Best young koi: Place 1 waits for what is not settled: Best of the show." in text
+
+
+def test_the_show_is_as_its_page_says():
+    entries = rows(FOLDER / "entries.csv")
+    assert (len(entries), len({row["variety"] for row in entries})) == (240, 12)
+    assert len({row["owner"] for row in entries}) == 31
+    assert [row["fish"] for row in entries if class_of(row) is None] == ["017", "058", "102"]
+    (blank,) = [row for row in entries if not row["lustre"]]
+    # Its lustre was not recorded, and it is placed nowhere; that no lustre would place it, the command says by waiting for none.
+    assert all(blank["fish"] not in told for told in recalculated().values())
