@@ -22,6 +22,7 @@ from koirules.report.handbook.as_html import html_of
 from koirules.report.handbook.as_markdown import markdown_of
 from koirules.standard.reading_nodes import trait_of, unit_shown
 from koirules.vocabulary.kinds import Number
+from tests.rulesets import shipped
 
 ROOT = Path(__file__).parents[2]
 RULE_FILES = sorted([*ROOT.glob("rulesets/*/*.koi"), *ROOT.glob("examples/**/*.koi")])
@@ -85,7 +86,7 @@ def shown(text):
 
 @pytest.fixture(params=RULE_FILES, ids=lambda path: f"{path.parent.name}/{path.name}")
 def standard(request):
-    return load_standard(request.param)
+    return load_standard(request.param, shipped.registry())
 
 
 def parts_of(standard):

@@ -23,16 +23,21 @@ def rows(path):
 
 def points(variety):
     """{section: (worth, {trait: {word: points}})} of the page of a variety and the common page, read with two patterns."""
-    found = {}
+    found, named = {}, {}
     for path in (FOLDER / "rules" / "common" / "open.koi", FOLDER / "rules" / f"{variety}.koi"):
         section = None
         for line in path.read_text(encoding="utf-8").splitlines():
             if begun := re.match(r'section (\w+) ".*" worth (\d+)', line):
                 section = begun[1]
                 found[section] = (Decimal(begun[2]), {})
-            elif given := re.match(r"points \w+ by (\w+): (.+)", line):
-                told = re.findall(r"(\w+) gives (\d+)", given[2])
-                found[section][1][given[1]] = {word: Decimal(number) for word, number in told}
+            elif continued := re.fullmatch(r"section (\w+)", line):
+                section = continued[1]
+            elif dropped := re.fullmatch(r"drop points (\w+)", line):
+                del found[section][1][named[dropped[1]]]
+            elif given := re.match(r'points (\w+)(?: ".*")? by (\w+): (.+)', line):
+                told = re.findall(r"(\w+) gives (\d+)", given[3])
+                named[given[1]] = given[2]
+                found[section][1][given[2]] = {word: Decimal(number) for word, number in told}
     return found
 
 

@@ -16,6 +16,7 @@ from koirules.problems import Cell, is_refused
 from koirules.records.records import Batch, read_records
 from koirules.report.result_files import About, write_results
 from koirules.results.result import Result
+from tests.rulesets import shipped
 
 ROOT = Path(__file__).resolve().parents[2]
 RULE_FILES = sorted((*ROOT.glob("rulesets/*/*.koi"), *ROOT.glob("examples/**/*.koi")))
@@ -55,19 +56,19 @@ def test_there_are_rule_sets_and_examples() -> None:
 
 @pytest.mark.parametrize("path", RULE_FILES, ids=_name)
 def test_a_rule_file_reads_without_problem_or_warning(path: Path) -> None:
-    assert [str(problem) for problem in load_standard(path).warnings] == []
+    assert [str(problem) for problem in load_standard(path, shipped.registry()).warnings] == []
 
 
 @pytest.mark.parametrize("path", RULE_FILES, ids=_name)
 def test_a_rule_file_is_tidy(path: Path) -> None:
     # After a change that was meant: `koirules tidy rulesets examples`.
     text = path.read_text(encoding="utf-8")
-    assert tidy(text, str(path), folder=path.parent) == text
+    assert tidy(text, str(path), registry=shipped.registry(), folder=path.parent) == text
 
 
 @pytest.mark.parametrize("path", RULE_FILES, ids=_name)
 def test_every_sample_in_a_rule_file_holds(path: Path) -> None:
-    runs = run_samples(load_standard(path).grader)
+    runs = run_samples(load_standard(path, shipped.registry()).grader)
     assert {run.sample.title: run.failures for run in runs if run.failures} == {}
 
 
