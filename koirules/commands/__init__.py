@@ -20,6 +20,7 @@ COMMANDS = {
     "ask": "Ask at the tub, one fish after another, until each is settled.",
     "note": "Take notes of fish in your own words, or make records of them.",
     "check": "Check rule files and the samples in them.",
+    "new": "Write a standard to begin with, from a template.",
     "tidy": "Lay out rule files in the one way.",
     "seal": "Print the seal of a standard.",
     "handbook": "Write a standard as a page to print and hand to judges.",
