@@ -153,6 +153,11 @@ class ClassTable:
     groups: tuple[Group, ...]
     notes: tuple[str, ...] = ()
 
+    @property
+    def words(self) -> str:
+        """Its title with the edition."""
+        return f"{self.title}, edition {self.edition}"
+
     def group_of(self, variety: Said) -> str | None:
         """The name of the group that names a variety, else of the first that names a skin of it, else of that for others.
 

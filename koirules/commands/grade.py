@@ -6,6 +6,7 @@ import sys
 from pathlib import Path
 
 import click
+from attrs import evolve
 
 from koirules.commands.classing import class_table, classes_option
 from koirules.commands.grade_files import grade_files, is_large
@@ -151,7 +152,8 @@ def command(
         leave_out_broken=leave_out_broken,
         broken_as_open=broken_as_open,
     )
-    failed = write_all(outs, plots, batch.results, about_of(standard, batch), [(standard, batch.batch)], wishes)
+    about = evolve(about_of(standard, batch), classes="" if table is None else table.words)
+    failed = write_all(outs, plots, batch.results, about, [(standard, batch.batch)], wishes)
     tell_batch(standard, batch, as_recorded=as_recorded, in_full=in_full)
     if is_short(batch, as_recorded=as_recorded, in_full=in_full):
         show_paragraph(standard.cautions.short, dim=True)

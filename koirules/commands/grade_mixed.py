@@ -99,6 +99,7 @@ def grade_mixed(
     standards, graded, batch = several.standards, several.graded, several.batch
     rows: list[Row] = [*several.results, *map(_not_graded, batch.left)]
     about = about_several(standards, graded, Path(batch.file).name)
+    about = evolve(about, classes="" if classes is None else classes.words)
     given = [(standard, part.batch) for standard, part in zip(standards, graded, strict=True)]
     failed = write_all(outs, plots, rows, about, given, wishes)
     for standard, part in zip(standards, graded, strict=True):

@@ -55,7 +55,7 @@ class PrizeList:
     @property
     def class_words(self) -> str:
         """The class table with its edition, "" without one."""
-        return "" if self.table is None else f"{self.table.title}, edition {self.table.edition}"
+        return "" if self.table is None else self.table.words
 
     @property
     def awards(self) -> tuple[tuple[Placings, Part, Award], ...]:

@@ -29,7 +29,8 @@ class About:
     language that titles were asked for in. records: the name of the file of records, without its folder. parts: of a batch that
     several standards graded, each of them; title, edition, file and seal are then those of none. fish: how many fish a part
     graded; the results of a batch stand part after part. day: that of the grading. recorded: the values
-    that tables have beside the results. subject: what the results are about, as sentences name it.
+    that tables have beside the results. classes: the class table
+    that fish were put into classes by, with its edition. subject: what the results are about, as sentences name it.
     """
 
     title: str
@@ -48,5 +49,6 @@ class About:
     parts: tuple[About, ...] = ()
     fish: int = 0
     day: date | None = None
+    classes: str = ""
     recorded: Recorded = field(factory=Recorded, hash=False)
     subject: Subject = ITEM

@@ -34,6 +34,8 @@ def _pieces(results: Sequence[Row], about: About) -> Iterator[str]:
         parts = [{**_standard(part), "stage": part.stage, "settings": dict(part.settings)} for part in about.parts]
         yield f'"standards": {dumped(parts)},\n'
     yield f'"stage": {dumped(about.stage)},\n'
+    if about.classes:
+        yield f'"class_table": {dumped(about.classes)},\n'
     yield f'"settings": {dumped(dict(about.settings))},\n'
     yield f'"cautions": {dumped(about.cautions)},\n'
     yield f'"alerts": {dumped([_alert(alert) for alert in about.alerts])},\n'

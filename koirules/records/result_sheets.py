@@ -60,6 +60,7 @@ def _rounds(about: About) -> Sheet:
 
 def _standard(about: About) -> Sheet:
     lines = [line for part in about.parts for line in _lines_about(part)] if about.parts else _lines_about(about)
+    lines += [("class table", about.classes)] if about.classes else []
     lines += [("caution", caution) for caution in about.cautions]
     return Sheet("standard", ("what", "is"), lines)
 

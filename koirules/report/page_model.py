@@ -205,7 +205,9 @@ def page_of(results: Sequence[Row], about: About, pictures: Pictures, audience: 
                 None, (first.title if audience.title else "", f"edition {first.edition}", first.variety, first.stage)
             )
         ),
-        facts=" · ".join(filter(None, (f"{whole:,} fish", about.records if audience.is_house else "", day))),
+        facts=" · ".join(
+            filter(None, (f"{whole:,} fish", about.records if audience.is_house else "", day, about.classes))
+        ),
         audience=audience,
         parts=tuple(parts),
         several=bool(about.parts),

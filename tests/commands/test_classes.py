@@ -4,6 +4,7 @@ import csv
 import json
 from pathlib import Path
 
+import openpyxl
 import pytest
 from click.testing import CliRunner
 
@@ -173,6 +174,20 @@ def test_results_of_a_mixed_batch_carry_the_class():
     assert run("grade", *words).exit_code == 0
     came = {row["fish"]: (row["class_group"], row["class_size"]) for row in rows("out.csv")}
     assert came == {"1": ("open", "none"), "2": ("patterned", "1")}
+
+
+@pytest.mark.parametrize("rules", [("rules.koi",), ("rules.koi", "lace.koi")])
+def test_what_is_written_names_the_class_table_with_its_edition(rules):
+    lace_rules = RULES.replace("variety kohaku", "variety lace").replace("Trial", "Lace")
+    Path("lace.koi").write_text(lace_rules, encoding="utf-8")
+    Path("lot.csv").write_text("fish,variety,length,tail_stem\n2,kohaku,10,strong\n", encoding="utf-8")
+    outs = [word for ending in ("html", "xlsx", "json") for word in ("--out", f"out.{ending}")]
+    assert run("grade", *rules, "lot.csv", "--classes", "tin_bucket_club", *outs).exit_code == 0
+    words = "Tin Bucket, club day (an invented club), edition 2026-1"
+    assert words in Path("out.html").read_text(encoding="utf-8")
+    assert json.loads(Path("out.json").read_text(encoding="utf-8"))["class_table"] == words
+    sheet = openpyxl.load_workbook("out.xlsx")["standard"]
+    assert ("class table", words) in [tuple(cell.value for cell in row) for row in sheet]
 
 
 @pytest.mark.parametrize(
