@@ -41,7 +41,7 @@ def command(name: str, skin: bool, into: str) -> None:
     """Lay down a plugin for the variety NAME in a new folder: traits, a standard, records, tests. It works at once.
 
     NAME is what rule files write after `variety`: lower-case letters, digits and _. What stands in the files is invented,
-    and there to be replaced; DEVELOPERS.md goes through it step by step.
+    and there to be replaced; the guide goes through it step by step (how-to/add-a-variety.md).
     """
     _check_name(name)
     target = Path(into) / name

@@ -102,3 +102,26 @@ def test_the_table_of_classes_in_the_guide_reads():
     table = read_table_text(example, "show.toml")
     assert isinstance(table, ClassTable), table
     assert table.sizes.told(table.sizes.sizes[0]) == "over 5 cm up to 12 cm"
+
+
+def test_every_file_that_the_page_for_developers_names_is_there():
+    """Names with capitals (NAME) or `*` stand for several files."""
+    page = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+    there = {f"/{path.relative_to(ROOT)}{'/' if path.is_dir() else ''}" for path in files_and_folders()}
+    named = set(re.findall(r"`([a-z_/]+(?:\.py|\.lark|/))`", page))
+    assert len(named) > 60
+    assert not sorted(name for name in named if not any(path.endswith(f"/{name}") for path in there))
+
+
+def files_and_folders():
+    for room in ("koirules", "plugins", "tests", "examples"):
+        yield ROOT / room
+        yield from (path for path in (ROOT / room).rglob("*") if "__pycache__" not in path.parts)
+
+
+def test_the_page_for_developers_is_short():
+    lines = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8").splitlines()
+    assert len(lines) <= 350
+    headings = [line for line in lines if line.startswith("## ")]
+    assert headings[:2] == ["## The map", "## Recipes"]
+    assert headings[-1] == "## Where the code falls short"
