@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from datetime import date
 from decimal import Decimal
 from functools import cached_property
@@ -14,7 +14,7 @@ from attrs import evolve, field, fields, frozen
 
 from koirules.loading.files import load
 from koirules.plugins import Registry, load_registry
-from koirules.problems import Problem, RecordError, StandardError, is_refused
+from koirules.problems import KoirulesError, Problem, RecordError, StandardError, is_refused
 from koirules.standard.parts import Rules, Setting
 from koirules.vocabulary.traits import Trait
 
@@ -22,12 +22,14 @@ if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of
     import polars as pl
 
     from koirules.analysis.diff.comparison import Comparison
+    from koirules.analysis.proofs.every import Proofs
     from koirules.explain.score_lines import GradeLine
     from koirules.grading.at_once import AtOnce
     from koirules.grading.batch import BatchGrader
     from koirules.grading.measuring import MeasuredBatch
     from koirules.grading.next_look import Asker
     from koirules.grading.questions import Known, Question, Questioner
+    from koirules.grading.sample_runs import SampleRun
     from koirules.grading.single import Grader
     from koirules.grading.whole_batch import BatchResult, WholeBatch
     from koirules.notes.reader import Notes, NotesReader
@@ -283,6 +285,89 @@ class Standard:
         """
         return self.notes_reader.read(text, file)
 
+    def prove(self, *, seconds: float | None = None, progress: Callable[[str], None] = lambda _: None) -> Proofs:
+        """What holds for every fish, proved, or shown to fail by a fish (`koirules prove`); needs the extra `proofs`.
+
+        seconds: of processor time, after which what was not reached stands in `unreached`. progress: is told which question is
+        next.
+        """
+        from koirules.analysis.proofs.every import proofs
+
+        return proofs(self.grader.of_known_fish, progress, seconds)
+
+    def sample_runs(self) -> tuple[SampleRun, ...]:
+        """The samples of the file, each with its result and, in words, every outcome that does not hold."""
+        from koirules.grading.sample_runs import run_samples
+
+        return run_samples(self.grader)
+
+    def unreached(self) -> tuple[str, ...]:
+        """What no sample reaches: faults, words of scales, pieces of curves, grades (`koirules check --reach`)."""
+        from koirules.analysis.coverage import unreached
+
+        return unreached(self.grader)
+
+    def unnoticed_changes(self, progress: Callable[[int], None] = lambda _: None) -> tuple[str, ...]:
+        """Small changes to the rules that no sample would notice (`koirules check --changes`).
+
+        progress: is told how many were tried.
+        """
+        from koirules.analysis.mutation import unnoticed
+
+        return unnoticed(self.grader, progress)
+
+    def write_sheet(self, path: str | PathLike[str], *, fish: int = 200) -> None:
+        """Write a blank record sheet (.xlsx or .csv) with the traits that this standard reads. Raises KoirulesError."""
+        from koirules.records.sheet import write_sheet
+        from koirules.vocabulary.traits import Variety
+
+        read = self.grader.traits_to_record()
+        traits = {name: trait for name, trait in self.traits.items() if name in read}
+        found = Variety(self.variety or "", self.title, traits, subject=self.rules.subject)
+        _raise(write_sheet(Path(path), found, fish=fish))
+
+    def write_handbook(self, path: str | PathLike[str], *, remarks: bool = False) -> None:
+        """Write the standard as a page for judges (.html or .md). remarks: show those of the rule file. Raises KoirulesError."""
+        from koirules.report.handbook import Subject, write_handbook
+
+        subject = Subject(self.grader, self.sample_runs(), self.seal, self._cautions, remarks)
+        _raise(write_handbook(Path(path), subject))
+
+    def write_results(self, path: str | PathLike[str], batch: BatchResult, records: str = "") -> None:
+        """Write the results of a batch (.html, .csv, .xlsx, .json or a format of a plugin). Raises KoirulesError.
+
+        records: what the batch is called, for the page.
+        """
+        from koirules.records.about import About
+        from koirules.report.page_pictures import Pictures
+        from koirules.report.result_files import write_results
+        from koirules.report.views_of_fish import views_of
+
+        about = About(
+            title=self.title,
+            edition=self.edition,
+            variety=self.variety,
+            file=self.rules.file,
+            settings={name: str(self.settings[name].value) for name in self.changed},
+            stage=self.rules.stage,
+            cautions=self._cautions,
+            alerts=batch.alerts,
+            rounds=batch.rounds,
+            seal=self.seal,
+            grades=self.grade_lines,
+            language=self.language,
+            records=records,
+            fish=len(batch.results),
+            day=date.today(),
+        )
+        views = {one.fish: views_of(self.rules, self.settings, one.readings) for one in batch.records}
+        _raise(write_results(Path(path), batch.results, about, Pictures({}, views)))
+
+    @property
+    def _cautions(self) -> tuple[str, ...]:
+        note = self.growth_note
+        return (note, *self.cautions.all) if note else self.cautions.all
+
     @cached_property
     def whole_batch(self) -> WholeBatch:
         """The compiled standard for batches of records that are graded together."""
@@ -438,3 +523,8 @@ def tidy(
     if found.text is None:
         raise StandardError(found.problems)
     return found.text
+
+
+def _raise(problem: Problem | None) -> None:
+    if problem is not None and not problem.warning:
+        raise KoirulesError((problem,))
