@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+import errno
 import io
 import os
 import sys
+from contextlib import suppress
 from functools import cached_property
 from importlib import import_module
-from typing import Any
+from typing import Any, NoReturn
 
 import click
 
 from koirules.commands.plugged import PluggedCommands
+from koirules.problems.failing import TRACEBACK, is_traceback_wanted
 
 COMMANDS = {
     "grade": "Grade a batch of fish by a rule file.",
@@ -67,7 +70,15 @@ class _Commands(click.Group):
             formatter.write_paragraph()
             formatter.write_text("Something of a plugin was left out; `koirules plugins` says what and why.")
 
+    def make_context(self, info_name: str | None, args: list[str], *rest: Any, **more: Any) -> click.Context:
+        try:
+            return super().make_context(info_name, args, *rest, **more)
+        except OSError as error:  # the help could not be printed
+            _end_refused(error)
+
     def parse_args(self, ctx: click.Context, args: list[str]) -> list[str]:
+        if any("\0" in word for word in args):
+            raise click.UsageError("A name holds the character NUL, which no file can have in its name.", ctx)
         # What follows a command is the plugin's own where the command is.
         end = args.index("--") if "--" in args else len(args)
         first = next((word for word in args[:end] if not word.startswith("-")), "")
@@ -77,12 +88,16 @@ class _Commands(click.Group):
 
     def invoke(self, ctx: click.Context) -> Any:
         try:
-            return super().invoke(ctx)
-        except (click.ClickException, click.exceptions.Exit, click.Abort, OSError):
-            raise  # click tells these, and ends quietly where nobody reads on
+            try:
+                return super().invoke(ctx)
+            finally:
+                sys.stdout.flush()  # what is refused only now is told too
+        except (click.ClickException, click.exceptions.Exit, click.Abort):
+            raise  # click tells these
+        except OSError as error:
+            _end_refused(error)
         except Exception as error:
             from koirules.problems import KoirulesError
-            from koirules.problems.failing import is_traceback_wanted
 
             if isinstance(error, KoirulesError):
                 from koirules.commands.output import stop_if_refused
@@ -94,10 +109,21 @@ class _Commands(click.Group):
             self._plugged.by_name[name].end_failed(error)
 
 
+def _end_refused(error: OSError) -> NoReturn:
+    """End with status 2 where the system refused to read or write, and nobody nearer knew what to say."""
+    if error.errno == errno.EPIPE or is_traceback_wanted():
+        raise error  # click ends quietly where nobody reads on
+    with suppress(OSError, ValueError):
+        # What waits to be printed would be refused once more when Python ends.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    why = (error.strerror or str(error)).lower()
+    what = f'"{error.filename}"' if error.filename else "what the command prints"
+    click.echo(f"The system refused {what}: {why}. Files that were told as written are whole; no other was.", err=True)
+    sys.exit(2)
+
+
 def _debug(ctx: click.Context, _: click.Parameter, wanted: bool) -> None:
     if wanted:
-        from koirules.problems.failing import TRACEBACK
-
         before = os.environ.get(TRACEBACK)
         os.environ[TRACEBACK] = "1"  # the processes that a command starts are told by it too
         if before is None:

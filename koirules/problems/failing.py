@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 import sys
-import traceback
 from functools import partial
 
 from koirules.problems.quoting import error_told, visible
@@ -25,6 +24,8 @@ def failure_told(error: BaseException, code: object) -> str:
 
     Shows the traceback on the error stream where it is wanted.
     """
+    import traceback
+
     if is_traceback_wanted():
         traceback.print_exception(error, file=sys.stderr)
     place = _place(error, code)
@@ -33,6 +34,8 @@ def failure_told(error: BaseException, code: object) -> str:
 
 def _place(error: BaseException, code: object) -> str | None:
     """The last line of the function's own package that the error went through; else where the function begins."""
+    import traceback
+
     while isinstance(code, partial):
         code = code.func
     package = _package(code if isinstance(code, str) else getattr(code, "__module__", None))

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+import errno
+import os
 from collections.abc import Sequence
 
 from koirules.problems.problem import Cell, Problem
 from koirules.problems.quoting import in_words, quoted, visible
+
+_FULL = {os.strerror(getattr(errno, name)).casefold() for name in ("ENOSPC", "EDQUOT", "EFBIG") if hasattr(errno, name)}
+"""How systems say that a disk, a share of it or a file is full."""
 
 
 def unknown_output_ending(file: str, ending: str, endings: Sequence[str]) -> Problem:
@@ -26,6 +31,13 @@ def no_such_folder(file: str, folder: str) -> Problem:
 
 def unwritable(file: str, folder: str, why: str) -> Problem:
     """The system does not let us write there."""
+    if any(full in why.casefold() for full in _FULL):
+        return Problem(
+            "unwritable",
+            Cell(file),
+            f'It was not written: there is no room for it in "{visible(folder)}" ({visible(why)}).',
+            "Make room on the disk, or give a folder on another one. What stood there before is as it was.",
+        )
     return Problem(
         "unwritable",
         Cell(file),

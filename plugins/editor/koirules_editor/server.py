@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import logging
+
 from lsprotocol import types as lsp
+from pygls.exceptions import JsonRpcException
 from pygls.lsp.server import LanguageServer
 
 from koirules_editor import __version__, answers
@@ -12,11 +15,21 @@ from koirules_editor.session import Session
 def make_server() -> LanguageServer:
     """A server with nothing open yet."""
     # Whole texts: they are small, and no editor and server disagree about where a line ends.
+    logging.getLogger("pygls.protocol.json_rpc").addFilter(_in_one_line)
     server = LanguageServer("koirules-editor", __version__, lsp.TextDocumentSyncKind.Full)
     session = Session(server)
     _hear(server, session)
     answers.register(server, session)
     return server
+
+
+def _in_one_line(record: logging.LogRecord) -> bool:
+    """Let a refusal that is told to the editor in words be logged as these words; what else fails keeps its traceback."""
+    error = record.exc_info[1] if isinstance(record.exc_info, tuple) else None
+    if isinstance(error, JsonRpcException) and error.code == answers.REQUEST_FAILED:
+        record.msg, record.args, record.exc_info = "Refused: %s", (error.message,), None
+        record.levelno, record.levelname = logging.WARNING, logging.getLevelName(logging.WARNING)
+    return True
 
 
 def _hear(server: LanguageServer, session: Session) -> None:

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import json
+import subprocess
+import sys
+
 import pytest
 from lsprotocol import types as lsp
 from pygls.exceptions import JsonRpcException
@@ -91,3 +95,34 @@ def test_a_mend_is_offered_where_it_can_be_made(shared):
     assert applied(text, edits) == text.replace("spin is", "spine is").replace("≥ 35", "at least 35")
     blank = lsp.Range(lsp.Position(1, 0), lsp.Position(1, 0))
     assert not [each for each in actions(blank) if each.kind == lsp.CodeActionKind.QuickFix]
+
+
+def test_an_ordinary_refusal_is_one_line_of_the_log():
+    text = "standard"  # a page that cannot be laid out
+    hello = {"jsonrpc": "2.0", "id": 0, "method": "initialize", "params": {"capabilities": {}}}
+    item = {"uri": "file:///a.koi", "languageId": "koirules", "version": 1, "text": text}
+    messages = [hello, {"jsonrpc": "2.0", "method": "textDocument/didOpen", "params": {"textDocument": item}}]
+    asked = {"textDocument": {"uri": "file:///a.koi"}, "options": {"tabSize": 2, "insertSpaces": True}}
+    messages += [
+        {"jsonrpc": "2.0", "id": number, "method": "textDocument/formatting", "params": asked} for number in (1, 2, 3)
+    ]
+    sent = b""
+    for message in messages:
+        body = json.dumps(message).encode()
+        sent += b"Content-Length: %d\r\n\r\n%s" % (len(body), body)
+    with subprocess.Popen(
+        [sys.executable, "-m", "koirules_editor"],
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+    ) as server:
+        assert server.stdin and server.stdout and server.stderr
+        server.stdin.write(sent)
+        server.stdin.flush()
+        answers = b""
+        while answers.count(b"Mend the problems first") < 3:
+            answers += server.stdout.read1()
+        server.stdin.close()
+        logged = server.stderr.read().decode()
+    assert logged.count("Refused: Mend the problems first: then it can be laid out.") == 3
+    assert "Traceback" not in logged
