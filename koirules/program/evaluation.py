@@ -11,7 +11,7 @@ from koirules.meaning import grades as of_grades
 from koirules.meaning import sections as of_sections
 from koirules.meaning.algebra import Algebra, Ends
 from koirules.program.evaluation_order import late_parts, order_key, reading_grade
-from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term
+from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term, part_key
 from koirules.standard.tree import (
     Apply,
     Constant,
@@ -68,6 +68,8 @@ class Evaluation(Generic[V]):
     """One evaluation. settings: those of the rules, with the values of this run.
 
     terms, faults, hundredths (of sections by name, of the score by ""), grade: what was evaluated before, or is given.
+    limits: by head word and name, each with its condition, its exception and where it bites. points, extras: by key.
+    by_points: the possible grades before lifts and faults.
     """
 
     rules: Rules
@@ -80,8 +82,10 @@ class Evaluation(Generic[V]):
     grade: Ends[V] | None = None
     limits: dict[tuple[str, str], tuple[Ends[V], Ends[V], Ends[V]]] = field(factory=dict)
     reads: list[Ends[V]] = field(factory=list)
-    points: list[Ends[V]] = field(factory=list)
-    extras: list[Ends[V]] = field(factory=list)
+    points: dict[str, Ends[V]] = field(factory=dict)
+    extras: dict[str, Ends[V]] = field(factory=dict)
+    _nodes: dict[int, Ends[V]] = field(factory=dict, init=False)
+    _kept: list[Node] = field(factory=list, init=False)
 
     def outcome(self, wanted: Callable[[Term | Limit], bool] = lambda _: True) -> Outcome[V]:
         """Evaluate everything, the grade at last. wanted: which terms and limits are evaluated."""
@@ -92,15 +96,15 @@ class Evaluation(Generic[V]):
         self.evaluate(part for part in order if order_key(part) in late)
         always = self.one(self.algebra.constant(True))
         conditions = [always if grade.condition is None else self.node(grade.condition) for grade in self.rules.grades]
-        by_points = of_grades.possible(self.algebra, conditions)
+        by_points = of_grades.possible(self.grade_sets, conditions)
         return Outcome(
             self.after_limits(by_points),
             by_points,
             self.hundredths[_NO_SECTION],
             [self.hundredths[section.name] for section in self.rules.sections],
             self.reads,
-            self.points,
-            self.extras,
+            list(self.points.values()),
+            list(self.extras.values()),
             [self.limits[limit.head, limit.name] for limit in self.rules.limits],
             conditions,
         )
@@ -118,15 +122,20 @@ class Evaluation(Generic[V]):
         sections = [self._section(section) for section in self.rules.sections]
         self.hundredths[_NO_SECTION] = of_sections.score(self.algebra, sections)
 
-    def after_limits(self, grades: V) -> V:
-        """The possible grades after all lifts, and then all faults."""
+    @property
+    def grade_sets(self) -> of_grades.Sets[V]:
+        """The algebra of sets of grades."""
+        return self.algebra
+
+    def after_limits(self, grades: V, among: Callable[[Limit], bool] = lambda _: True) -> V:
+        """The possible grades after all lifts, and then all faults. among: which of them."""
         count = len(self.rules.grades)
         for head in ("lift", "fault"):
             for place, limit in enumerate(self.rules.limits):
-                if limit.head == head:
+                if limit.head == head and among(limit):
                     *_, bites = self.limits[head, limit.name]
-                    moved = of_grades.moved(self.algebra, grades, head, limit.grade, count)
-                    grades = of_grades.limited(self.algebra, grades, moved, bites)
+                    moved = of_grades.moved(self.grade_sets, grades, head, limit.grade, count)
+                    grades = of_grades.limited(self.grade_sets, grades, moved, bites)
                     self.bitten(place, bites, grades)
         return grades
 
@@ -143,13 +152,18 @@ class Evaluation(Generic[V]):
         self.limits[limit.head, limit.name] = (condition, never, bites)
 
     def _section(self, section: Section) -> Ends[V]:
-        points = [(part.weight, self.criterion(part)) for part in section.points]
-        extras = [(part.sign * part.amount, self.node(part.condition)) for part in section.extras]
-        self.points.extend(given for _, given in points)
-        self.extras.extend(applies for _, applies in extras)
-        made = of_sections.section(self.algebra, points, extras, section.worth, section.divisor)
-        self.hundredths[section.name] = made
+        for part in section.points:
+            self.points[part_key(part)] = self.criterion(part)
+        for extra in section.extras:
+            self.extras[part_key(extra)] = self.node(extra.condition)
+        made = self.hundredths[section.name] = self.section(section)
         return made
+
+    def section(self, section: Section) -> Ends[V]:
+        """What a section comes to, of its points and extras."""
+        points = [(part.weight, self.points[part_key(part)]) for part in section.points]
+        extras = [(part.sign * part.amount, self.extras[part_key(part)]) for part in section.extras]
+        return of_sections.section(self.algebra, points, extras, section.worth, section.divisor)
 
     def criterion(self, part: Points) -> Ends[V]:
         """What a criterion gives."""
@@ -162,17 +176,18 @@ class Evaluation(Generic[V]):
 
     def node(self, root: Node) -> Ends[V]:
         """The value of an expression; without recursion, since sums can be long."""
-        done: dict[int, Ends[V]] = {}
-        for node in post_order(root, self._beneath):
-            done[id(node)] = self._one(node, done)
-        return done[id(root)]
+        for node in post_order(root, self._beneath, lambda node: id(node) in self._nodes):
+            self._kept.append(node)  # a node that is gone gives its id to another one
+            self._nodes[id(node)] = self.value(node)
+        return self._nodes[id(root)]
 
     def _beneath(self, node: Node) -> tuple[Node, ...]:
         if isinstance(node, TermRead):
             return () if node.name in self.terms else (node.node,)
         return operands_of(node)
 
-    def _one(self, node: Node, done: Mapping[int, Ends[V]]) -> Ends[V]:
+    def value(self, node: Node) -> Ends[V]:
+        """The value of an expression, of which the operands are evaluated."""
         match node:
             case Constant(type=kind, range=value):
                 return self._constant(value, kind)
@@ -183,7 +198,7 @@ class Evaluation(Generic[V]):
             case Recorded(of=of):
                 return self.inputs.recorded(of)
             case TermRead(name=name, node=inner):
-                return self.terms[name] if name in self.terms else done[id(inner)]
+                return self.terms[name] if name in self.terms else self._nodes[id(inner)]
             case FaultRead(name=name):
                 return self.faults[name]
             case GradeRead():
@@ -191,11 +206,11 @@ class Evaluation(Generic[V]):
                     raise AssertionError("the grade, read by what makes it")
                 return self.grade
             case SectionRead(name=name):
-                return self._as_number(self.hundredths[name])
+                return self.number(name)
             case ScoreRead():
-                return self._as_number(self.hundredths[_NO_SECTION])
+                return self.number(_NO_SECTION)
             case Apply(operands=operands):
-                return self.apply(node, [done[id(operand)] for operand in operands])
+                return self.apply(node, [self._nodes[id(operand)] for operand in operands])
             case _:
                 assert_never(node)
 
@@ -212,7 +227,9 @@ class Evaluation(Generic[V]):
             return self.one(make(first)) if _same(first, second) else Ends(make(first), make(second))
         return self.one(make(value))
 
-    def _as_number(self, hundredths: Ends[V]) -> Ends[V]:
+    def number(self, section: str) -> Ends[V]:
+        """The hundredths of a section, or of the score (""), as a number."""
+        hundredths = self.hundredths[section]
         first = self.algebra.hundredths(hundredths.first)
         return Ends(first, first if hundredths.sure else self.algebra.hundredths(hundredths.last))
 

@@ -19,9 +19,10 @@ from koirules.engines.symbolic.found import before_growth, record_of
 from koirules.engines.symbolic.relevant import Relevant
 from koirules.engines.symbolic.shared import Shared, SharedStanding, in_order
 from koirules.engines.symbolic.universe import Universe, fish_of
-from koirules.engines.symbolic.values import Bits, Cases, Logic, Pair
+from koirules.engines.symbolic.values import Bits, Cases, Logic
 from koirules.grading.single import Grader
 from koirules.language.syntax import Word
+from koirules.meaning.algebra import Ends
 from koirules.problems import Place
 from koirules.standard.reading_nodes import read_trait, recordable_of
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, type_of_kind
@@ -157,20 +158,21 @@ def _in_words(slot: Slot, trait: Trait, places: tuple[int, ...], logic: Logic) -
     """A trait of the fish in the words that an edition has for it: at which place each common word stands there."""
     kind, size = type_of_kind(trait.kind), len(words_of(trait.kind))
     if isinstance(kind, PlaceWords):
-        pair: Pair = slot.read
         ends = []
-        for end in (pair.first, pair.second):
+        for end in (slot.read.first, slot.read.last):
             truths = [False] * size
             for place, truth in zip(places, end.truths, strict=True):
                 truths[place] = truth
             ends.append(Bits(tuple(truths)))
-        return Slot(kind, slot.value, Pair(ends[0], ends[0]) if pair.sure else Pair(*ends), slot.recorded, slot.names)
+        return Slot(
+            kind, slot.value, Ends(ends[0], ends[0]) if slot.read.sure else Ends(*ends), slot.recorded, slot.names
+        )
     cases: list[tuple[Any, Any]] = [
         (1 << place, logic.every([slot.recorded, when])) for place, when in zip(places, slot.value, strict=True)
     ]
     if slot.recorded is not True:
         cases.append(((1 << size) - 1, logic.no(slot.recorded)))
-    return Slot(kind, slot.value, Cases(tuple(cases)), slot.recorded, slot.names)
+    return Slot(kind, slot.value, Ends(Cases(tuple(cases))), slot.recorded, slot.names)
 
 
 def _differ(joint: Joint, old: SharedStanding, new: SharedStanding) -> Any:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import combinations
 from typing import Any
 
@@ -204,7 +204,7 @@ def _seen_under(prover: Prover, fault: tuple[int, Limit], lift: tuple[int, Limit
     return prover.ask(prover.universe.logic.every([bites, changed]), shows)
 
 
-def _differs(prover: Prover, possible: list[Any]) -> Any:
+def _differs(prover: Prover, possible: Sequence[Any]) -> Any:
     """Where the grades that are possible are others than those of the whole standard."""
     logic = prover.universe.logic
     pairs = zip(prover.standing.possible, possible, strict=True)

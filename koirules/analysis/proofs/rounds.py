@@ -111,7 +111,7 @@ def _asked(prover: Prover, keep: Node) -> _Asked:
     for part in _joined(keep):
         nodes = list(walk(part))
         if not any(isinstance(node, GradeRead) for node in nodes):
-            pair = prover.standing.condition(part)
+            pair = prover.standing.node(part)
             passes.append(pair.first)
             fails.append(logic.no(pair.second))
         elif any(isinstance(node, TraitRead | Supplied | ScoreRead | SectionRead | FaultRead) for node in nodes):

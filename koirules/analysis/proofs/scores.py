@@ -26,7 +26,7 @@ def _extreme(prover: Prover, sign: int, word: str) -> Statement:
     best = prover.climbed(max(prover.pool, key=lambda seen: seen.height(sign)), sign)
     # What no fish goes beyond, brought nearer to what one has by halves.
     beyond = sum(section.worth for section in prover.rules.sections) if sign > 0 else 0
-    score = prover.standing.score.first if sign > 0 else -prover.standing.score.second
+    score = prover.standing.score.first if sign > 0 else -prover.standing.score.last
     slack = prover.universe.meaning.arithmetic.slack
     for _ in range(_ROUNDS):
         least = best.height(sign)

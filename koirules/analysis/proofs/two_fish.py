@@ -18,7 +18,7 @@ from koirules.engines.symbolic.grown import in_order
 from koirules.engines.symbolic.points import Curved
 from koirules.engines.symbolic.standing import Standing
 from koirules.engines.symbolic.universe import twin_of
-from koirules.engines.symbolic.values import Pair
+from koirules.meaning.algebra import Ends
 from koirules.standard.parts import Limit, part_key
 from koirules.standard.tree import FaultRead, GradeRead, Recorded, ScoreRead, SectionRead, Supplied, TraitRead, walk
 from koirules.vocabulary.readings import Reading, Span
@@ -96,7 +96,7 @@ class Goals:
         if one is None:
             raise AssertionError("a twin of nothing")
         # The lower end of a score lies below its higher end, so whoever is surely lower is lower at both.
-        return z3.And(self.twin.score.first < one.score.first, self.twin.score.second < one.score.second)
+        return z3.And(self.twin.score.first < one.score.first, self.twin.score.last < one.score.last)
 
     def _worse(self, prover: Prover) -> Any:
         one, twin, logic = prover.standing, self.twin, prover.universe.logic
@@ -149,7 +149,7 @@ class Goals:
         return True
 
 
-def _ends(ours: Pair, theirs: Pair) -> tuple[str, ...]:
+def _ends(ours: Ends[Any], theirs: Ends[Any]) -> tuple[str, ...]:
     """The ends in which two values may differ."""
     if ours is theirs:
         return ()

@@ -116,7 +116,7 @@ def labels(evaluation: Evaluation[Value]) -> dict[Value, str]:
         name(condition, f"condition{number}")
     for number, (key, ends) in enumerate(evaluation.hundredths.items()):
         name(ends, f"section{number}" if key else "score")
-    for number, ends in enumerate(evaluation.points):
+    for number, ends in enumerate(evaluation.points.values()):
         name(ends, f"points{number}")
     return named
 

@@ -21,7 +21,8 @@ from koirules.candidates.ordinary import other_text
 from koirules.candidates.places_to_move import MILLION, range_in_notches
 from koirules.engines.symbolic.grown import grown_slot, is_grown
 from koirules.engines.symbolic.numbers import Num
-from koirules.engines.symbolic.values import Bits, Cases, Logic, Pair
+from koirules.engines.symbolic.values import Bits, Cases, Logic
+from koirules.meaning.algebra import Ends
 from koirules.measures.growth import Grower
 from koirules.standard.tree import Supplied, TraitRead
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
@@ -43,7 +44,7 @@ class Slot:
 
     type: Type
     value: Any
-    read: Any
+    read: Ends[Any]
     recorded: Any
     names: frozenset[str]
     order: Any = None
@@ -76,6 +77,15 @@ class Fish:
     moved: Collection[str] = ()
     mark: str = ""
     slots: dict[str, Slot] = field(factory=dict)
+
+    def given(self, node: TraitRead | Supplied) -> Ends[Any]:
+        """What is read of a trait, or of a value beside the record."""
+        return self.slot(node).read
+
+    def recorded(self, of: TraitRead | Supplied) -> Ends[Any]:
+        """Whether it is recorded."""
+        there = self.slot(of).recorded
+        return Ends(there, there)
 
     def slot(self, read: TraitRead | Supplied) -> Slot:
         """The variables of what is read."""
@@ -121,10 +131,10 @@ class Fish:
         if recorded is not True:
             found = [self._if_recorded(recorded, one, end) for one, end in zip(found, ends, strict=True)]
         sure = recorded is True and low is high
-        pair = Pair(found[0], found[0]) if sure else Pair(*found)
+        pair = Ends(found[0], found[0]) if sure else Ends(*found)
         return Slot(read.type, low, pair, recorded, frozenset(), low, MILLION)
 
-    def of_reading(self, read: Supplied, reading: Any) -> Slot:
+    def of_reading(self, read: Supplied, reading: Ends[Any]) -> Slot:
         """The slot of steps or places that are worked out from the fish."""
         return Slot(read.type, None, reading, True, frozenset())
 
@@ -151,7 +161,7 @@ class Fish:
                 return self._truth(read.key, kind, recorded)
             case PatternMap() | ColourList() as kind:
                 # A rule can only ask whether it is there.
-                return Slot(kind, None, None, recorded, self._named(read.key))
+                return Slot(kind, None, Ends(None), recorded, self._named(read.key))
             case _:
                 assert_never(read.type)
 
@@ -172,9 +182,9 @@ class Fish:
         # What is worked out beside the record may lie between two millionths.
         step = Fraction(1, notch) if isinstance(read, TraitRead) else Fraction(0)
         value = Num(name * z3.Q(1, notch, self.context), least, most, step, Fraction(0), error)
-        pair = Pair(value, value)
+        pair = Ends(value, value)
         if recorded is not True:
-            pair = Pair(*(self._if_recorded(recorded, value, end) for end in (least, most)))
+            pair = Ends(*(self._if_recorded(recorded, value, end) for end in (least, most)))
         return Slot(kind, name, pair, recorded, self._named(key, ""), name, notch, not isinstance(read, TraitRead))
 
     def _if_recorded(self, recorded: Any, value: Num, end: Fraction) -> Num:
@@ -205,23 +215,23 @@ class Fish:
         cases = [(1 << i, logic.every([recorded, when])) for i, when in enumerate(each) if reach >> i & 1]
         if recorded is not True:
             cases.append((reach, logic.no(recorded)))
-        return Slot(kind, tuple(each), Cases(tuple(cases)), recorded, self._chained(key, size), order)
+        return Slot(kind, tuple(each), Ends(Cases(tuple(cases))), recorded, self._chained(key, size), order)
 
     def _truth(self, key: str, kind: Type, recorded: Any) -> Slot:
         logic = Logic(self.context)
         name = z3.Bool(f"{key}{self.mark}", self.context)
-        pair = Pair(logic.every([recorded, name]), logic.some([logic.no(recorded), name]))
-        return Slot(kind, name, Pair(name, name) if recorded is True else pair, recorded, self._named(key, ""))
+        pair = Ends(logic.every([recorded, name]), logic.some([logic.no(recorded), name]))
+        return Slot(kind, name, Ends(name, name) if recorded is True else pair, recorded, self._named(key, ""))
 
     def _places(self, key: str, kind: Type, places: tuple[str, ...], recorded: Any) -> Slot:
         logic = Logic(self.context)
         names = tuple(z3.Bool(f"{key} {place}{self.mark}", self.context) for place in places)
         sure = Bits(names)
         if recorded is True:
-            return Slot(kind, names, Pair(sure, sure), recorded, self._named(key, *places))
+            return Slot(kind, names, Ends(sure, sure), recorded, self._named(key, *places))
         first = Bits(tuple(logic.every([recorded, name]) for name in names))
         second = Bits(tuple(logic.some([logic.no(recorded), name]) for name in names))
-        return Slot(kind, names, Pair(first, second), recorded, self._named(key, *places))
+        return Slot(kind, names, Ends(first, second), recorded, self._named(key, *places))
 
     def _label(self, key: str, kind: Type, recorded: Any) -> Slot:
         logic = Logic(self.context)
@@ -232,7 +242,7 @@ class Fish:
         cases: list[tuple[Any, Any]] = [(text, logic.every([recorded, when])) for text, when in told]
         if recorded is not True:
             cases.append((None, logic.no(recorded)))
-        return Slot(kind, told, Cases(tuple(cases)), recorded, self._chained(key, len(texts)))
+        return Slot(kind, told, Ends(Cases(tuple(cases))), recorded, self._chained(key, len(texts)))
 
 
 def notches(trait: Trait) -> tuple[int, int, int]:

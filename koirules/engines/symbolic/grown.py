@@ -17,7 +17,8 @@ from attrs import evolve
 
 from koirules.candidates.places_to_move import MILLION
 from koirules.engines.symbolic.meaning import TooManyReadings
-from koirules.engines.symbolic.values import Bits, Cases, Logic, Pair
+from koirules.engines.symbolic.values import Bits, Cases, Logic
+from koirules.meaning.algebra import Ends
 from koirules.measures.grown_traits import Ahead
 from koirules.measures.growth import Grower
 from koirules.standard.reading_nodes import YES_NO_STEPS
@@ -71,12 +72,12 @@ def grown_slot(fish: Fish, read: Supplied) -> Slot | None:
             fish.facts.append(low <= high)
             return fish.of_ends(read, low, high)
         case Steps():
-            return fish.of_reading(read, _some_steps(fish, read))
+            return fish.of_reading(read, Ends(_some_steps(fish, read)))
         case PlaceWords(places):
             sure = [fish.named_truth(read, f"{place} surely") for place in places]
             possible = [fish.named_truth(read, place) for place in places]
             fish.facts.extend(z3.Implies(one, other) for one, other in zip(sure, possible, strict=True))
-            return fish.of_reading(read, Pair(Bits(tuple(sure)), Bits(tuple(possible))))
+            return fish.of_reading(read, Ends(Bits(tuple(sure)), Bits(tuple(possible))))
         case _:
             return None
 

@@ -17,9 +17,9 @@ from attrs import field, frozen
 
 from koirules.engines.symbolic.arithmetic import Arithmetic
 from koirules.engines.symbolic.numbers import Num, Whole, known
-from koirules.engines.symbolic.values import Bits, Cases, Logic, Pair
-from koirules.meaning.algebra import Ends, OperatorAlgebra
-from koirules.meaning.operators import Operation
+from koirules.engines.symbolic.values import Bits, Cases, Logic
+from koirules.meaning.algebra import Algebra, Ends
+from koirules.meaning.operators import CHOOSE_STEPS, STEPS_OF_TRUTH, Operation
 
 MOST_READINGS = 200_000
 """More combinations of readings than this are not tabled."""
@@ -35,35 +35,33 @@ class Meaning:
 
     arithmetic: Arithmetic
     logic: Logic
-    _known: dict[tuple[Any, ...], Any] = field(factory=dict)
+    _known: dict[tuple[Any, ...], Ends[Any]] = field(factory=dict)
     _kept: list[Any] = field(factory=list)
 
     @property
-    def terms(self) -> OperatorAlgebra[Any]:
+    def terms(self) -> Algebra[Any]:
         """The value algebra of this context."""
         return _Terms(self.arithmetic, self.logic)
 
-    def applied(self, operation: Operation, operands: Sequence[Any], ranges: Sequence[Any]) -> Any:
-        """An operation over operands: pairs, cases, or readings that are known. ranges: what each can be at all."""
-        key = (operation.name, *(id(operand) for operand in operands))
+    def applied(self, operation: Operation, operands: Sequence[Ends[Any]], ranges: Sequence[Any]) -> Ends[Any]:
+        """An operation over operands: of terms, of cases, or of Python values. ranges: what each can be at all."""
+        # Python values are read anew for each fish; terms of the same value stand in the same pair.
+        key = (operation.name, *(tuple(map(id, one)) if _is_known(one) else id(one) for one in operands))
         if key not in self._known:
             self._kept.extend(operands)
             self._known[key] = self._applied(operation, operands, ranges)
         return self._known[key]
 
-    def _applied(self, operation: Operation, operands: Sequence[Any], ranges: Sequence[Any]) -> Any:
-        if not any(isinstance(operand, Pair | Cases) for operand in operands):
-            return operation.range_of(*operands)
+    def _applied(self, operation: Operation, operands: Sequence[Ends[Any]], ranges: Sequence[Any]) -> Ends[Any]:
+        if all(map(_is_known, operands)):
+            return _plain(operation.range_of(*operands))
         # Words of a scale that are known are plain numbers: no terms, so what chooses between them is tabled.
-        is_of_words = any(isinstance(operand, Cases) for operand in operands) or operation.name == "choose steps"
-        if is_of_words or operation.name == "steps of truth":
+        of_words = operation in {CHOOSE_STEPS, STEPS_OF_TRUTH}
+        if of_words or any(isinstance(operand.first, Cases) for operand in operands):
             return self._tabled(operation, operands)
-        pairs = [operand if isinstance(operand, Pair) else _pair(operand) for operand in operands]
-        ends = [Ends(pair.first, pair.second) for pair in pairs]
-        made = operation.over(self.terms, ends, ranges)
-        return Pair(made.first, made.second)
+        return operation.over(self.terms, [_with_terms(operand) for operand in operands], ranges)
 
-    def _tabled(self, operation: Operation, operands: Sequence[Any]) -> Any:
+    def _tabled(self, operation: Operation, operands: Sequence[Ends[Any]]) -> Ends[Any]:
         each = [self._readings(operand) for operand in operands]
         if prod(len(cases) for cases in each) > MOST_READINGS:
             raise TooManyReadings
@@ -74,29 +72,40 @@ class Meaning:
         if all(isinstance(made, tuple) for made in found):
             surely = self.logic.some([when for made, parts in found.items() if made[0] for when in parts])
             if all(made[0] == made[1] for made in found):
-                return Pair(surely, surely)
-            return Pair(surely, self.logic.some([when for made, parts in found.items() if made[1] for when in parts]))
-        return Cases(tuple((made, self.logic.some(parts)) for made, parts in found.items()))
+                return Ends(surely, surely)
+            return Ends(surely, self.logic.some([when for made, parts in found.items() if made[1] for when in parts]))
+        return Ends(Cases(tuple((made, self.logic.some(parts)) for made, parts in found.items())))
 
-    def _readings(self, operand: Any) -> Sequence[tuple[Any, Any]]:
-        match operand:
-            case Cases(each):
-                return each
-            case Pair(first, second) if operand.sure:
-                return (((True, True), first), ((False, False), self.logic.no(first)))
-            case Pair(first, second):
-                open_ = self.logic.every([second, self.logic.no(first)])
-                return (((True, True), first), ((False, True), open_), ((False, False), self.logic.no(second)))
-            case _:
-                return ((operand, True),)
+    def _readings(self, operand: Ends[Any]) -> Sequence[tuple[Any, Any]]:
+        """The readings that an operand can be, each with when it is that."""
+        first, second = operand
+        if isinstance(first, Cases):
+            return first.each
+        if _is_known(operand):
+            return ((operand, True),)
+        if operand.sure:
+            return (((True, True), first), ((False, False), self.logic.no(first)))
+        open_ = self.logic.every([second, self.logic.no(first)])
+        return (((True, True), first), ((False, True), open_), ((False, False), self.logic.no(second)))
 
 
-def _pair(reading: Any) -> Pair:
-    if not isinstance(reading, tuple):
-        return Pair(reading, reading)
-    first, second = reading
-    one = known(first) if isinstance(first, float) else first
-    return Pair(one, one if first == second else known(second) if isinstance(second, float) else second)
+def _is_known(operand: Ends[Any]) -> bool:
+    """Whether both ends are Python values, and so the same for every fish."""
+    return all(end is None or isinstance(end, int | float | str) for end in operand)
+
+
+def _plain(made: Any) -> Ends[Any]:
+    """The ends of a reading; one value where they are the same."""
+    first, second = made if isinstance(made, tuple) else (made, made)
+    return Ends(first, first if first == second else second)
+
+
+def _with_terms(operand: Ends[Any]) -> Ends[Any]:
+    """The ends of an operand, numbers as terms."""
+    first = known(operand.first) if isinstance(operand.first, float) else operand.first
+    if operand.sure:
+        return Ends(first, first)
+    return Ends(first, known(operand.second) if isinstance(operand.second, float) else operand.second)
 
 
 @frozen
@@ -138,6 +147,9 @@ class _Terms:
 
     def most(self, *parts: Any) -> Any:
         return self.arithmetic.extreme("max", [_number(part) for part in parts])
+
+    def total(self, *parts: Any) -> Any:
+        return z3.Sum([z3.RealVal(0, self.arithmetic.context), *parts])
 
     def count(self, *parts: Any) -> Any:
         sure = sum(part is True for part in parts)
@@ -193,6 +205,11 @@ class _Terms:
         raise AssertionError("levels and texts are tabled (`Meaning.applied`)")
 
     common = either = lowest = halved = missing = _tabled
+
+    def _bounded(self, *_: Any) -> Any:
+        raise AssertionError("points and hundredths have bounds, of which only the rules know (`Standing`)")
+
+    divide_down = hundredths = points = _bounded
 
     def members(self, a: Bits) -> Any:
         return self.count(*a.truths)

@@ -16,7 +16,8 @@ from attrs import frozen
 
 from koirules.engines.symbolic.arithmetic import Arithmetic
 from koirules.engines.symbolic.numbers import Num, Whole, short
-from koirules.engines.symbolic.values import Cases, Logic, Pair
+from koirules.engines.symbolic.values import Cases, Logic
+from koirules.meaning.algebra import Ends
 from koirules.meaning.curves import Curve, Table
 from koirules.standard.parts import Section
 
@@ -56,16 +57,16 @@ class Giving:
         """What holds of the names that were made."""
         return self.arithmetic.facts
 
-    def table(self, read: Any, table: Table) -> Pair:
+    def table(self, read: Any, table: Table) -> Ends[Any]:
         """The least and most thousandths of a table."""
         if not isinstance(read, Cases):
             low, high = table.span(read)
-            return Pair(z3.RealVal(low, self._context), z3.RealVal(high, self._context))
+            return Ends(z3.RealVal(low, self._context), z3.RealVal(high, self._context))
         spans = [(table.span(bits), when) for bits, when in read.each]
         first = self._one_of([(low, when) for (low, _), when in spans])
         if all(low == high for (low, high), _ in spans):
-            return Pair(first, first)
-        return Pair(first, self._one_of([(high, when) for (_, high), when in spans]))
+            return Ends(first, first)
+        return Ends(first, self._one_of([(high, when) for (_, high), when in spans]))
 
     def _one_of(self, each: Sequence[tuple[int, Any]]) -> Any:
         by_points: dict[int, list[Any]] = {}
@@ -79,11 +80,11 @@ class Giving:
             self.facts.append(z3.Implies(self.logic.truth(self.logic.some(parts)), given == points))
         return given
 
-    def curve(self, read: Pair, curve: Curve) -> tuple[Pair, tuple[Curved, ...]]:
+    def curve(self, read: Ends[Any], curve: Curve) -> tuple[Ends[Any], tuple[Curved, ...]]:
         """The least and most thousandths of a curve, and how each end came about."""
         first = self._curved(read.first, curve)
         if read.sure:
-            return Pair(first.points, first.points), (first,)
+            return Ends(first.points, first.points), (first,)
         second = self._curved(read.second, curve)
         least, most = [first.points, second.points], [first.points, second.points]
         passed = []
@@ -94,7 +95,7 @@ class Giving:
         for when, gives in passed:
             least.append(z3.If(when, z3.RealVal(gives, self._context), first.points))
             most.append(z3.If(when, z3.RealVal(gives, self._context), first.points))
-        return Pair(_extreme(least, least=True), _extreme(most, least=False)), (first, second)
+        return Ends(_extreme(least, least=True), _extreme(most, least=False)), (first, second)
 
     def _curved(self, end: Any, curve: Curve) -> Curved:
         if isinstance(end, int):
@@ -134,11 +135,13 @@ class Giving:
         above = 2 * (line.low * run + rise * (self.arithmetic.whole(whole) - line.left)) + run
         return z3.And(z3.IsInt(given), 2 * run * given <= above, above < 2 * run * (given + 1))
 
-    def section(self, section: Section, points: Sequence[Pair], extras: Sequence[Pair]) -> tuple[Pair, Pair]:
+    def section(
+        self, section: Section, points: Sequence[Ends[Any]], extras: Sequence[Ends[Any]]
+    ) -> tuple[Ends[Any], Ends[Any]]:
         """The least and most hundredths of a section, and the same before they were rounded and held within its worth."""
         if all(pair.sure for pair in (*points, *extras)):
             held, total = self._hundredths(section, [pair.first for pair in points], [pair.first for pair in extras])
-            return Pair(held, held), Pair(total, total)
+            return Ends(held, held), Ends(total, total)
         low = [
             (pair.first if part.sign > 0 else pair.second) for part, pair in zip(section.extras, extras, strict=True)
         ]
@@ -147,7 +150,7 @@ class Giving:
         ]
         least, before = self._hundredths(section, [pair.first for pair in points], low)
         most, after = self._hundredths(section, [pair.second for pair in points], high)
-        return Pair(least, most), Pair(before, after)
+        return Ends(least, most), Ends(before, after)
 
     def _hundredths(self, section: Section, points: Sequence[Any], extras: Sequence[Any]) -> tuple[Any, Any]:
         divisor, nothing = section.divisor, z3.RealVal(0, self._context)

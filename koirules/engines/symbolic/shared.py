@@ -16,7 +16,7 @@ from koirules.engines.symbolic.points import Curved
 from koirules.engines.symbolic.standing import Standing
 from koirules.engines.symbolic.universe import Universe
 from koirules.engines.symbolic.value_numbering import SameValues
-from koirules.engines.symbolic.values import Pair
+from koirules.meaning.algebra import Ends
 from koirules.meaning.curves import Curve
 from koirules.standard.parts import Points, Rules, Section, Setting, part_key
 from koirules.standard.tree import Node
@@ -30,9 +30,9 @@ class Shared:
     """
 
     same: SameValues
-    nodes: dict[int, Any] = field(factory=dict)
-    points: dict[Hashable, tuple[Pair, tuple[Curved, ...]]] = field(factory=dict)
-    sections: dict[Hashable, tuple[Pair, Pair]] = field(factory=dict)
+    nodes: dict[int, Ends[Any]] = field(factory=dict)
+    points: dict[Hashable, tuple[Ends[Any], tuple[Curved, ...]]] = field(factory=dict)
+    sections: dict[Hashable, tuple[Ends[Any], Ends[Any]]] = field(factory=dict)
 
 
 @define(eq=False)
@@ -53,43 +53,41 @@ class SharedStanding(Standing):
         mark: str,
     ) -> SharedStanding:
         """Work a standard out beside others."""
-        made = cls(rules, settings, universe, fish, shared=shared, mark=mark)
-        made.work_out()
+        made = cls(
+            rules, settings, universe.meaning.terms, fish, universe=universe, fish=fish, shared=shared, mark=mark
+        )
+        made.evaluate_all()
         return made
 
-    def _one(self, node: Node) -> Any:
+    def value(self, node: Node) -> Ends[Any]:
+        """The value of an expression; that of any that says the same."""
         number = self._number_of(node)
         if number not in self.shared.nodes:
-            self.shared.nodes[number] = super()._one(node)
+            self.shared.nodes[number] = super().value(node)
         return self.shared.nodes[number]
 
     def _number_of(self, node: Node) -> int:
         return self.shared.same.number(node, self.settings, self.mark)
 
-    def _criterion(self, part: Points) -> bool:
+    def criterion(self, part: Points) -> Ends[Any]:
+        """What a criterion gives; what any gives that says the same."""
         key, said = part_key(part), self._said(part)
         if said not in self.shared.points:
-            super()._criterion(part)
-            self.shared.points[said] = (self.points[key], self.curved.get(key, ()))
-        self.points[key], self.curved[key] = self.shared.points[said]
-        return False
+            self.shared.points[said] = (super().criterion(part), self.curved.get(key, ()))
+        made, self.curved[key] = self.shared.points[said]
+        return made
 
     def _said(self, part: Points) -> Hashable:
         shape: Hashable = part.shape if isinstance(part.shape, Curve) else part.shape.gives
         return (self._number_of(part.reads), shape)
 
-    def _section(self, name: str) -> None:
-        section = next(section for section in self.rules.sections if section.name == name)
+    def section(self, section: Section) -> Ends[Any]:
+        """What a section comes to; what any comes to that says the same."""
         said = self._section_said(section)
         if said not in self.shared.sections:
-            super()._section(name)
-            self.shared.sections[said] = (self.sections[name], self.totals[name])
-            return
-        for part in section.points:
-            self._criterion(part)
-        for extra in section.extras:
-            self.extras[part_key(extra)] = self.condition(extra.condition)
-        self.sections[name], self.totals[name] = self.shared.sections[said]
+            self.shared.sections[said] = (super().section(section), self.totals[section.name])
+        made, self.totals[section.name] = self.shared.sections[said]
+        return made
 
     def _section_said(self, section: Section) -> Hashable:
         points = sorted((repr(self._said(part)), part.weight) for part in section.points if part.weight)

@@ -1,4 +1,4 @@
-"""What else the solver knows of a fish that is not known yet: truths, steps, sets of places, and both ends of a value."""
+"""What else the solver knows of a fish that is not known yet: truths, levels, and sets of places."""
 
 from __future__ import annotations
 
@@ -10,19 +10,6 @@ from attrs import frozen
 
 
 @frozen(eq=False)
-class Pair:
-    """Both ends of a value; the same object where it is one."""
-
-    first: Any
-    second: Any
-
-    @property
-    def sure(self) -> bool:
-        """Whether both ends are one, whatever the fish."""
-        return self.first is self.second
-
-
-@frozen(eq=False)
 class Bits:
     """A set of places: for each place whether it is in."""
 
@@ -31,7 +18,7 @@ class Bits:
 
 @frozen(eq=False)
 class Cases:
-    """One of several readings (steps as bits, a text, None), each with when it is that: exactly one of them holds."""
+    """One of several readings (levels as bits, a text, None), each with when it is that: exactly one of them holds."""
 
     each: tuple[tuple[Any, Any], ...]
 
