@@ -57,7 +57,7 @@ def no_ruleset(place: Place, name: str, meant: str | None) -> Problem:
         f'No rule set "{name}" is installed, and this folder has no such file.',
         f'Did you mean "{meant}"?'
         if meant
-        else f'Install the plugin that gives it (`koirules varieties` lists what is there), or write a path: "{name}.koi".',
+        else f'Install the plugin that gives it (`koirules plugins` lists what is there), or write a path: "{name}.koi".',
         edit=Edit(place, f'"{meant}"') if meant else None,
     )
 

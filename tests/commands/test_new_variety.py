@@ -89,7 +89,7 @@ def test_new_plugins_pass_their_own_tests_in_a_fresh_environment(tmp_path):
         call(*install, *(tmp_path / "built").glob(f"koirules_{name}-*.whl"), cwd=tmp_path)
         call(*install, "--group", "test", cwd=folder)
         assert " passed" in call(python, "-m", "pytest", "-q", "-W", "error", cwd=folder)
-    listed = call(koirules, "varieties", cwd=tmp_path)
+    listed = call(koirules, "plugins", cwd=tmp_path)
     assert "koirules-hill-ogon 0.1.0" in listed
     assert "koirules-glitter 0.1.0" in listed
     assert "10 fish by Lantern Bay" in call(

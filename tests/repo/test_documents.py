@@ -98,7 +98,7 @@ def test_every_problem_code_is_seen_in_a_test_or_a_case():
 
 def test_the_table_of_classes_in_the_guide_reads():
     page = (GUIDE / "how-to" / "judge-a-show.md").read_text(encoding="utf-8")
-    (example,) = [block.text for block in blocks_of(page) if block.kind == "toml"]
+    (example,) = [block.text for block in blocks_of(page) if block.name == "show.toml"]
     table = read_table_text(example, "show.toml")
     assert isinstance(table, ClassTable), table
     assert table.sizes.told(table.sizes.sizes[0]) == "over 5 cm up to 12 cm"

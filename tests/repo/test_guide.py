@@ -58,7 +58,18 @@ def printed_by(words):
     else:
         done = CliRunner().invoke(main, words, input=said, prog_name="koirules")
     assert done.exception is None or isinstance(done.exception, SystemExit), done.exc_info
+    assert done.exit_code == ENDS_WITH.get(" ".join(words), 0), done.output
     return done.output
+
+
+ENDS_WITH = {
+    "check slip.koi": 2,
+    "agree examples/guide/house.koi sorted.csv": 1,
+    "note examples/guide/house.koi notes.txt --out lot.csv": 1,
+    "grade examples/guide/house.koi lot.csv": 1,
+    "prizes day.toml entries.csv --rules examples/guide/house.koi": 1,
+}
+"""How the commands end that show a mistake, a difference, a tie, or what was not understood; every other one ends with 0."""
 
 
 @pytest.mark.usefixtures("koirules_alone")
