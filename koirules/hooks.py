@@ -12,6 +12,25 @@ version of these hooks it was written for, and marks its functions with `hookimp
 Each hook is called once, when the first command or library call needs it, and gives data. Wrappers of pluggy are not called.
 A plugin that raises, gives something of another type, or does not answer within five seconds is named, left out as a whole,
 and takes neither the command nor another plugin down.
+
+What can be plugged in, and what cannot:
+
+| what | how | since |
+| --- | --- | --- |
+| varieties, skins, shared vocabularies | `koirules_vocabularies` | 1 |
+| traits: yes or no, count, number, scale, choice, places, label, patches, colours (`vocabulary.kinds`) | in a vocabulary | 1 |
+| the noun, cautions by occasion, headings, the trait that growth goes by, and whether a page draws | `Vocabulary.subject` | 2 |
+| measures, constants, phrases, sayings of a vocabulary of one's own | in a vocabulary | 1 |
+| traits, measures, constants, phrases, sayings for a vocabulary of somebody else | `koirules_additions` | 2 |
+| rule sets | `koirules_rulesets` | 1 |
+| commands | `koirules_subcommands` | 2 |
+| formats of records, decisions and classes; formats of results | `koirules_record_readers`, `koirules_result_writers` | 2 |
+| units (`vocabulary.units`: lengths, weights, shares and a few more) and dimensions | cannot | |
+| kinds of traits, and figures of a batch | cannot: every evaluator has to know them | |
+| occasions: `sorting` and `show` | cannot; a subject says what each of them warns of | |
+| drawings: `FISH_FROM_ABOVE` is the only one | cannot; a subject may name none | |
+| the model of growth, and `koirules growth`, which fits it by `length`, `weight` and `girth` | cannot | |
+| the column `fish` of records and results, and names and help of commands | cannot: they are keys, whatever is graded | |
 """
 
 from __future__ import annotations

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from koirules.vocabulary.subject import SHOW, SORTING, Cautions, Subject
+from koirules.vocabulary.subject import FISH_FROM_ABOVE, SHOW, SORTING, Cautions, Subject
 
 _SORTING = Cautions(
     deciding=(
@@ -68,10 +68,12 @@ KOI = Subject(
     many="fish",
     cautions={SORTING: _SORTING, SHOW: _SHOW},
     in_hand="Before a fish is in your hands",
+    on_paper="Wet hands, wet board, ruler and tape; seconds out of the water, head and belly supported. Unplug pumps, heaters "
+    "and lights before hands go in. No sick fish, none in heat.",
     at_work="What is said at the tub",
     place="pond",
     places="Ponds and tubs",
     grows_by="length",
-    drawing="fish from above",
+    drawing=FISH_FROM_ABOVE,
 )
 """Koi of any variety."""

@@ -25,6 +25,8 @@ def draw_fish(standard: Standard, record: Record, file: str) -> None:
     if path.suffix.lower() != ".svg":
         stop(f"A drawing is written as SVG: let {shown(file)} end in .svg.")
     views = views_of(standard, record)
+    if not views:
+        stop(f"Nothing draws {standard.subject.with_article}. Nothing was written.")
     if not views[0].look.is_mapped:
         stop(f"No map of the patches of {shown(record.fish)} was recorded, so it cannot be drawn. Nothing was written.")
     made = views_drawn(views, record.fish)

@@ -12,7 +12,7 @@ import click
 
 from koirules.api import Standard
 from koirules.commands.inputs import setting_words, shown_titles, standard_words
-from koirules.commands.output import cautions_of, counted, show_cautions, show_problems, shown, stop_if_refused
+from koirules.commands.output import cautions_of, show_cautions, show_problems, shown, stop_if_refused
 from koirules.problems import Problem
 from koirules.problems import runs as say
 from koirules.problems.saving import unknown_output_ending
@@ -21,6 +21,7 @@ from koirules.vocabulary.kinds import shortest
 if TYPE_CHECKING:
     from koirules.runs.run import Finished, Runner
     from koirules.runs.totals import Totals
+    from koirules.vocabulary.subject import Subject
 
 LARGE_BYTES = 20_000_000
 """A text file of records beyond this is read piece by piece, and its fish are not listed one by one."""
@@ -135,7 +136,7 @@ class _Counter:
     def advance(self, rows: int) -> None:
         self.done += rows
         if self.shown:
-            click.echo(f"\rGrading: {self.done:,} fish", nl=False, err=True)
+            click.echo(f"\rGrading: {self.done:,} rows", nl=False, err=True)
 
     def finish(self) -> None:
         if self.shown and self.done:
@@ -149,30 +150,30 @@ def _print(standard: Standard, finished: Finished, top: int) -> None:
     titles = shown_titles(standard)
     tell_alerts(finished.alerts)
     if top and totals.best:
-        _print_best(totals, titles, scored=bool(standard.rules.sections))
+        _print_best(totals, titles, standard.subject.one, scored=bool(standard.rules.sections))
     click.echo(
-        f"{counted(totals.fish, 'fish', 'fish')} {standard_words(standard)}"
+        f"{standard.subject.counted(totals.fish)} {standard_words(standard)}"
         + "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
     )
     _print_grades(standard, totals, titles)
     if standard.rules.sections:
-        _print_scores(totals)
-    tell_round_totals(finished.rounds)
+        _print_scores(totals, standard.subject)
+    tell_round_totals(finished.rounds, standard.subject)
     for file in finished.left_out:
         click.echo(f"Left out: {shown(file)}")
-    click.echo("(Fish that are named twice were looked for in each 100,000 rows of a file, not among all.)")
+    click.echo("(Names that stand twice were looked for in each 100,000 rows of a file, not among all.)")
     click.echo()
     show_cautions(cautions_of(standard))
 
 
-def _print_best(totals: Totals, titles: dict[str, str], *, scored: bool) -> None:
+def _print_best(totals: Totals, titles: dict[str, str], noun: str, *, scored: bool) -> None:
     from rich.box import SIMPLE_HEAD
     from rich.console import Console
     from rich.table import Table
     from rich.text import Text
 
     table = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False)
-    for heading in ("", "fish", "grade", *(("score",) if scored else ())):
+    for heading in ("", noun, "grade", *(("score",) if scored else ())):
         table.add_column(heading, justify="right" if heading in {"", "score"} else "left")
     for place, best in enumerate(totals.best, 1):
         grades = " or ".join(titles[name] for name in best.possible.split("|"))
@@ -200,11 +201,11 @@ def _print_grades(standard: Standard, totals: Totals, titles: dict[str, str]) ->
         click.echo(f"    {sum(count for _, count in ordered[_MOST_SETS:]):>13,} could be others")
 
 
-def _print_scores(totals: Totals) -> None:
+def _print_scores(totals: Totals, subject: Subject) -> None:
     sure = sum(totals.scores.values())
     if not sure:
         return
-    click.echo(f"Scores of the {sure:,} fish whose score is sure:")
+    click.echo(f"Scores of the {subject.counted(sure)} whose score is sure:")
     found = [(percent, totals.percentile(percent)) for percent in _PERCENTILES]
     told = ", ".join(f"{percent} % at {shortest(round(score, 2))}" for percent, score in found if score is not None)
     click.echo(f"  percentiles: {told}")

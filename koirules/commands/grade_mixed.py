@@ -25,7 +25,6 @@ from koirules.commands.inputs import (
 )
 from koirules.commands.output import (
     DOES_NOT_HOLD,
-    counted,
     show_cautions,
     show_problems,
     shown,
@@ -162,7 +161,7 @@ def graded_by_several(
         for standard, part, words in zip(standards, parts, decided, strict=True)
     )
     if not any(part.records for part in parts) and not batch.left:
-        click.echo(f"There is no fish in {shown(records)}.", err=True)
+        click.echo(f"There is no record in {shown(records)}.", err=True)
     return Several(tuple(standards), graded, batch)
 
 
@@ -258,7 +257,9 @@ def _tell_left(batch: MixedBatch, standards: Sequence[Standard]) -> None:
 
     if not batch.left:
         return
-    click.echo(click.style(f"Not graded: {counted(len(batch.left), 'fish', 'fish')}", bold=True))
+    click.echo(
+        click.style(f"Not graded: {in_common(one.subject for one in standards).counted(len(batch.left))}", bold=True)
+    )
     known = sorted({variety for standard in standards for variety in standard.varieties})
     for why, fish in groupby(sorted(batch.left, key=lambda one: (one.why, one.row)), key=lambda one: one.why):
         named = [shown(one.fish) or f"row {one.row}" for one in fish]

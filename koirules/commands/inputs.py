@@ -290,7 +290,7 @@ def graded(
         click.echo(f"{counted(left, 'row is', 'rows are')} left out.", err=True)
     broken = bool(of_rows) or any(record.unreadable for record in batch.records)
     if not batch.records:
-        click.echo(f"There is no fish in {shown(records)}.", err=True)
+        click.echo(f"There is no {standard.subject.one} in {shown(records)}.", err=True)
     many = len(batch.records) > 5_000
     if not many or decided or standard.whole_batch.needed:
         return Graded(batch, graded_together(standard, batch.records, decided), broken)

@@ -19,7 +19,7 @@ from koirules.commands.inputs import (
     standard_from,
     stop_if_there,
 )
-from koirules.commands.output import counted, show_problems, shown, stop, stop_if_refused
+from koirules.commands.output import show_problems, shown, stop, stop_if_refused
 from koirules.notes.lexicon import Lexicon
 from koirules.notes.reader import Hearing, NotedFish, Notes, NotesReader, cell_of, cells, nearest, understood
 from koirules.notes.remarks import Remark, Sort
@@ -112,7 +112,7 @@ def _convert(standard: Standard, notes: Notes, path: Path) -> None:
     stop_if_refused([] if failed is None else [failed])
     every, read = understood(notes.fish)
     click.echo(
-        f"Wrote {shown(str(path))}: {counted(len(latest(notes)), 'fish', 'fish')}, {read} of {every} remarks understood."
+        f"Wrote {shown(str(path))}: {standard.subject.counted(len(latest(notes)))}, {read} of {every} remarks understood."
     )
     unread = [text for one in notes.fish for text in one.unread]
     if unread:
@@ -135,7 +135,7 @@ def _print_unread(lexicon: Lexicon, unread: Sequence[str]) -> None:
 def _print_understood(standard: Standard, notes: Notes) -> None:
     every, read = understood(notes.fish)
     share = 100 * read / every if every else 100.0
-    click.echo(f"{read} of {every} remarks understood ({share:.1f} %), on {counted(len(notes.fish), 'fish', 'fish')}.")
+    click.echo(f"{read} of {every} remarks understood ({share:.1f} %), on {standard.subject.counted(len(notes.fish))}.")
     sorts = Counter(remark.sort for one in notes.fish for remark in one.remarks)
     click.echo(", ".join(f"{sort.value} {count}" for sort, count in sorts.most_common()))
     unread = [text for one in notes.fish for text in one.unread]
@@ -211,7 +211,9 @@ class _Session:
         for caution in self.standard.cautions.handling:
             click.echo(caution)
         if self.notes.fish:
-            click.echo(f"{shown(str(self.path))} goes on behind fish {shown(self.notes.fish[-1].name)}.")
+            click.echo(
+                f"{shown(str(self.path))} goes on behind {self.standard.subject.one} {shown(self.notes.fish[-1].name)}."
+            )
         keyboard, status = Keyboard(), 0
         try:
             while True:
@@ -225,7 +227,7 @@ class _Session:
             click.echo()
             status = _INTERRUPTED
         unread = [one for one in latest(self.notes) if one.unread]
-        click.echo(f"{shown(str(self.path))}: {counted(len(latest(self.notes)), 'fish', 'fish')}.")
+        click.echo(f"{shown(str(self.path))}: {self.standard.subject.counted(len(latest(self.notes)))}.")
         for one in unread:
             click.echo(shown(f"  read again {one.name}: {'; '.join(one.unread)}"))
         return status or (1 if unread else 0)
@@ -296,7 +298,7 @@ class _Session:
     def _ask(self) -> None:
         """What the last fish still hangs on."""
         if not self.notes.fish:
-            click.echo("No fish was named yet.")
+            click.echo(f"No {self.standard.subject.one} was named yet.")
             return
         fish = self.notes.fish[-1]
         result = self.standard.grade(self._record(fish))

@@ -74,7 +74,7 @@ def command(
     if path.suffix.lower() != ".html":
         stop(f"A sheet is written as HTML: let {shown(out)} end in .html. Nothing was written.")
     if what == "certificate" and not fish:
-        stop("A certificate is of one fish: name it with --fish. Nothing was written.")
+        stop("A certificate is of one of the records: name it with --fish. Nothing was written.")
     stop_if_there([out], replace=replace)
     problem = check_folder(path)
     if problem is None:
@@ -87,7 +87,13 @@ def command(
             path,
             {
                 "certificate": lambda passing: write_certificate(
-                    passing, results[_place(batch, fish, records)], results, about, pictures, house, paper
+                    passing,
+                    results[_place(batch, fish, records, standard.subject.one)],
+                    results,
+                    about,
+                    pictures,
+                    house,
+                    paper,
                 ),
                 "labels": lambda passing: write_labels(passing, results, about, by, house),
                 "lists": lambda passing: write_places(passing, results, about, by, house),
@@ -97,13 +103,13 @@ def command(
     _tell(problem, out)
 
 
-def _place(batch: Graded, fish: str, records: str) -> int:
+def _place(batch: Graded, fish: str, records: str, noun: str) -> int:
     """Where a fish stands among the results; ends the command where there is none, or where its grade is open."""
     names = [one.fish for one in batch.results]
     if fish not in names:
         guess = near(fish, names)
         more = f' Did you mean "{shown(guess)}"?' if guess else ""
-        stop(f'There is no fish "{shown(fish)}" in {shown(records)}.{more} Nothing was written.')
+        stop(f'There is no {noun} "{shown(fish)}" in {shown(records)}.{more} Nothing was written.')
     place = names.index(fish)
     if batch.results[place].grade is None:
         stop(f"The grade of {shown(fish)} is not settled; `koirules why` says what it hangs on. Nothing was written.")

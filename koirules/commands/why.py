@@ -74,11 +74,11 @@ def command(
         standard = standard.in_exact_words()
     batch = graded(standard, records, labels, decisions)
     listed = batch.outcome.records
-    found = [_found(name, listed, records) for name in (fish, other) if name is not None]
+    found = [_found(name, listed, records, standard.subject.one) for name in (fish, other) if name is not None]
     results = [batch.results[place] for place in found]
     if drawing is not None:
         if other is not None:
-            stop("A drawing shows one fish: name one.")
+            stop(f"A drawing shows one {standard.subject.one}: name one.")
         draw_fish(standard, listed[found[0]], drawing)
     if len(found) == 1:
         _tell(standard, listed[found[0]], results[0])
@@ -86,12 +86,12 @@ def command(
         tell_two(standard, results)
 
 
-def _found(fish: str, listed: Sequence[Record], records: str) -> int:
+def _found(fish: str, listed: Sequence[Record], records: str, noun: str) -> int:
     place = next((place for place, record in enumerate(listed) if record.fish == fish), None)
     if place is None:
         guess = near(fish, [record.fish for record in listed])
         stop(
-            f'There is no fish "{shown(fish)}" in {shown(records)}.'
+            f'There is no {noun} "{shown(fish)}" in {shown(records)}.'
             + (f' Did you mean "{shown(guess)}"?' if guess else "")
         )
     return place
@@ -100,7 +100,9 @@ def _found(fish: str, listed: Sequence[Record], records: str) -> int:
 def _tell(standard: Standard, record: Record, result: Result) -> None:
     titles = shown_titles(standard)
     graded = " or ".join(titles[name] for name in result.possible)
-    click.echo(click.style(f"Fish {shown(result.fish)}: {graded}, score {score_words(result)}", bold=True))
+    click.echo(
+        click.style(f"{standard.subject.begins} {shown(result.fish)}: {graded}, score {score_words(result)}", bold=True)
+    )
     click.echo(standard_words(standard))
     if result.decision is not None:
         by_rules = " or ".join(titles[name] for name in result.by_rules)
@@ -246,7 +248,8 @@ def _tell_questions(standard: Standard, record: Record, result: Result) -> None:
         click.echo(f"  {shown(plain.trait(question.trait))}: {shown(told)}")
     for trait in standard.questioner.thin_ahead(record.readings):
         click.echo(
-            f"  {shown(plain.trait(trait))}: whether what is thin stays as the fish grows; nobody can tell today"
+            f"  {shown(plain.trait(trait))}: whether what is thin stays as the {standard.subject.one} grows; "
+            "nobody can tell today"
         )
     rest = [plain.trait(question.trait) for question in questions if question not in decisive]
     if rest:

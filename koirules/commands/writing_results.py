@@ -83,7 +83,9 @@ def write_all(
         about = evolve(about, recorded=recorded_values((standard.traits, batch.records) for standard, batch in given))
     pages = [out for out in outs if is_page(Path(out))]
     if pages and not _shows_any(wishes, results, about):
-        click.echo("No fish is of a grade that is on offer: the page for a customer shows none.", err=True)
+        click.echo(
+            f"No {about.subject.one} is of a grade that is on offer: the page for a customer shows none.", err=True
+        )
     pictures = pictures_of(given) if pages else None
     written = [(out, write_results(Path(out), results, about, pictures, wishes.audience)) for out in outs]
     written += [(plot, write_plot(Path(plot), results, about)) for plot in plots]

@@ -112,7 +112,7 @@ class Teller:
             if one.key in over and isinstance(one.source, Figure):
                 counted, every = over[one.key]
                 number = f"all {every:,}" if counted == every else f"{counted:,} of {every:,}"
-                told.append(f"batch {one.source.kind} over {number} fish")
+                told.append(f"batch {one.source.kind} over {number} {self.rules.subject.noun(every)}")
         return ", ".join(dict.fromkeys(told))
 
     def criterion(self, part: Points | Extra, place: int, trace: Trace, record: Mapping[str, Reading]) -> str:

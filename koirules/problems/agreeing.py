@@ -13,7 +13,7 @@ def no_verdicts(file: str) -> Problem:
     return Problem(
         "no-verdicts",
         Cell(file, None, "verdict"),
-        "No fish of this file has a verdict.",
+        "No record of this file has a verdict.",
         "Add a column `verdict` with in, out, unsure or the name of a grade.",
     )
 
@@ -33,7 +33,7 @@ def no_two_looks(file: str) -> Problem:
     return Problem(
         "no-two-verdicts",
         Cell(file, None, "verdict"),
-        "No fish of this file has a verdict at two looks.",
+        "No record of this file has a verdict at two looks.",
         "Number the looks in a column `look`, or date them in a column `date`, each look with its verdict.",
     )
 

@@ -47,7 +47,7 @@ def value_not_kept(file: str, fish: str, column: str, text: str) -> Problem:
     return Problem(
         "ask-value-not-kept",
         Cell(file, None, visible(column)),
-        f"{quoted(text)} of the fish {quoted(fish)} would not be read again as it is.",
+        f"{quoted(text)} of {quoted(fish)} would not be read again as it is.",
         "Write it with at most six decimals, and without a sign such as = at its beginning.",
     )
 

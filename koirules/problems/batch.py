@@ -42,7 +42,7 @@ def kept_by_not_here(place: Place) -> Problem:
     return Problem(
         "kept-by-not-here",
         place,
-        "`among those kept by` can only stand in a round, since no round has run before the fish are graded.",
+        "`among those kept by` can only stand in a round, since no round has run before grading.",
         "Leave it out, or put this into a round.",
     )
 
@@ -91,7 +91,7 @@ def not_an_amount(place: Place, written: str, why: str, near: str | None = None)
     return Problem(
         "not-an-amount",
         place,
-        f"A number of fish must stand here, but {written} {why}.",
+        f"A number of records must stand here, but {written} {why}.",
         f'Did you mean "{near}"?' if near else "Write a whole number, or the name of a setting that holds one.",
         edit=Edit(place, near) if near else None,
     )
@@ -103,7 +103,7 @@ def not_an_order(place: Place, word: str, is_a: str) -> Problem:
         "not-an-order",
         place,
         f"`{word}` needs a number, a count or a scale, but this is {is_a}.",
-        "For a condition, write `those with …`: the fish for which it holds come first.",
+        "For a condition, write `those with …`: those for which it holds come first.",
     )
 
 
@@ -122,6 +122,6 @@ def alert_of_a_fish(place: Place, what: str) -> Problem:
     return Problem(
         "alert-of-a-fish",
         place,
-        f"An alert is about the batch as a whole, and {what} differs from fish to fish.",
+        f"An alert is about the batch as a whole, and {what} differs from record to record.",
         "Read it through a figure: `batch share of (…) above 33 %`, `batch median of …`.",
     )

@@ -71,7 +71,7 @@ def class_varieties_unknown(file: str, words: Mapping[str, str | None]) -> list[
     ]
     others = tuple(word for word, near in words.items() if not near)
     if others:
-        told.append((others, "Only fish that are recorded in just these words come into their groups."))
+        told.append((others, "Only those that are recorded in just these words come into their groups."))
     return [
         Problem(
             "class-variety-unknown",
@@ -100,7 +100,7 @@ def class_word_unknown(file: str, row: int, words: str, group: str, near: str | 
 
 def class_name_unfit(file: str, where: str, name: str) -> Problem:
     """A size or group is called by nothing, or by the word for no class."""
-    why = "which is what a fish without a class has" if name.strip() else "which is blank"
+    why = "which is what one without a class has" if name.strip() else "which is blank"
     return Problem(
         "class-value-wrong", Cell(file), f'"name" {where} is {quoted(name)}, {why}.', "Give it another name."
     )

@@ -17,7 +17,7 @@ def decision_of_nobody(file: str, row: int, fish: str, near: str | None) -> Prob
     return Problem(
         "decision-of-nobody",
         _row(file, row, "fish"),
-        f"There is no fish {quoted(fish)} in the batch.",
+        f"There is no {quoted(fish)} in the batch.",
         f"Did you mean {quoted(near)}?" if near else "Take the names from the record sheet.",
     )
 
@@ -86,9 +86,9 @@ def tie_half_settled(file: str, row: int, name: str, fish: Sequence[str], short:
     return Problem(
         "tie-half-settled",
         _row(file, row, "round"),
-        f"In the round {quoted(name)} only {whom} of the tied fish {'is' if len(fish) == 1 else 'are'} chosen, "
+        f"In the round {quoted(name)} only {whom} of those that are tied {'is' if len(fish) == 1 else 'are'} chosen, "
         f"and {_places(short)} of the tie {'is' if short == 1 else 'are'} left.",
-        f"Choose {short} more of the tied fish, or take the decision back: then all of them stay tied.",
+        f"Choose {short} more of those that are tied, or take the decision back: then all of them stay tied.",
     )
 
 

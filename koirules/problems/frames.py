@@ -41,6 +41,6 @@ def looks_in_frame() -> Problem:
     return Problem(
         "looks-in-frame",
         Cell("frame", None, "look"),
-        "A frame has one row for each sorting of a fish, but this one numbers its looks.",
+        "A frame has one row for each sorting of a record, but this one numbers its looks.",
         "Grade the looks as records (`grade_batch`, or a file), which puts those of one sorting together.",
     )

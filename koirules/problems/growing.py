@@ -10,7 +10,7 @@ def no_model(place: Place, name: str) -> Problem:
     return Problem(
         "no-model-of-growth",
         place,
-        f'Nothing says what "{name}" becomes as the fish grows.',
+        f'Nothing says what "{name}" becomes with growth.',
         "Ask for it as it is now, or for a figure that follows the length, such as girth_ratio: `koirules traits` marks them.",
     )
 
@@ -20,7 +20,7 @@ def not_of_this_fish(place: Place, what: str) -> Problem:
     return Problem(
         "cannot-grow",
         place,
-        f"`grown to` asks what a trait becomes, but {what} is no trait of this fish.",
+        f"`grown to` asks what a trait becomes, but {what} is no trait of the same record.",
         "Put the bracket around the traits only.",
     )
 
@@ -40,7 +40,7 @@ def not_a_length(place: Place, is_a: str, edit: Edit | None) -> Problem:
     return Problem(
         "growth-not-a-length",
         place,
-        f"A fish grows to a length, but this is {is_a}.",
+        f"What grows, grows to a length, but this is {is_a}.",
         f'Write "{edit.text}".' if edit else "Write a length with its unit, such as `65 cm`, or the name of a setting.",
         edit=edit,
     )
@@ -51,7 +51,7 @@ def length_of_the_fish(place: Place, what: str) -> Problem:
     return Problem(
         "growth-length-of-the-fish",
         place,
-        f"What a fish shall grow to is one length for all, but {what} differs from fish to fish.",
+        f"What is grown to is one length for all, but {what} differs from record to record.",
         "Write a length, a setting, or a sum of these.",
     )
 
@@ -61,7 +61,7 @@ def length_not_above_0(place: Place, low: str) -> Problem:
     return Problem(
         "growth-length-not-above-0",
         place,
-        f"A fish cannot grow to {low}, which this may be.",
+        f"Nothing can grow to {low}, which this may be.",
         "Write a length above 0 cm, and give its settings a range above 0 cm.",
     )
 

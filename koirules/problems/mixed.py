@@ -10,25 +10,25 @@ from koirules.problems.quoting import quoted
 
 def column_of_others(file: str, row: int, column: str, fish: int, standard: str) -> Problem:
     """Fish have something written in a column that only other varieties have."""
-    many = f"{fish} fish have" if fish > 1 else "One fish has"
+    many = f"{fish} records have" if fish > 1 else "One record has"
     return Problem(
         "column-of-others",
         Cell(file, row, column),
         f"{many} a value here, but the standard that grades them, {quoted(standard)}, has no such trait.",
-        "The value was not used. Check the variety of these fish, or leave the cells blank.",
+        "The value was not used. Check the variety of these, or leave the cells blank.",
         warning=True,
     )
 
 
 def meant_for_others(file: str, row: int, column: str, fish: int, words: Sequence[str], own: str) -> Problem:
     """Fish are recorded as of another variety or stage than the one standard that grades them is for."""
-    many = f"{fish} fish are" if fish > 1 else "One fish is"
+    many = f"{fish} records are" if fish > 1 else "One record is"
     more = f" and {len(words) - 3} others" if len(words) > 3 else ""
     return Problem(
         "fish-for-others",
         Cell(file, row, column),
         f"{many} recorded as {', '.join(map(quoted, words[:3]))}{more}, but this standard is for {quoted(own)}.",
-        "They were graded by this standard. To grade each fish by its own, give the rules of each variety and stage.",
+        "They were graded by this standard. To grade each by its own, give the rules of each variety and stage.",
         warning=True,
     )
 
@@ -39,7 +39,7 @@ def standard_named_twice(rules: str) -> Problem:
         "standard-named-twice",
         Cell(rules),
         "These rules are named twice.",
-        "Name them once: a fish is graded by one standard.",
+        "Name them once: a record is graded by one standard.",
     )
 
 

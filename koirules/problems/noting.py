@@ -10,8 +10,8 @@ def nameless(site: Site, remark: str) -> Problem:
     return Problem(
         "nameless-note",
         site,
-        f'No fish is named before "{remark}".',
-        "Begin the line with the fish and a colon, such as `1:`; or with `all:` for what holds for every fish.",
+        f'No name stands before "{remark}".',
+        "Begin the line with the name and a colon, such as `1:`; or with `all:` for what holds for all of them.",
     )
 
 
@@ -20,6 +20,6 @@ def named_again(site: Site, name: str, first: int) -> Problem:
     return Problem(
         "named-again",
         site,
-        f'Fish "{name}" was noted in line {first} already.',
+        f'"{name}" was noted in line {first} already.',
         f"Write `again {name}:` to go on about it, `look 2` on a line of its own for a second look, or another name.",
     )

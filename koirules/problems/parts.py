@@ -174,8 +174,8 @@ def no_otherwise(place: Place) -> Problem:
     return Problem(
         "no-otherwise",
         place,
-        "No grade is left for a fish that meets no other grade's condition.",
-        "End the grades with one such as `grade cull otherwise`.",
+        "No grade is left for what meets no other grade's condition.",
+        "End the grades with one such as `grade last otherwise`.",
     )
 
 
@@ -194,7 +194,7 @@ def unreachable_grade(place: Place, name: str) -> Problem:
     return Problem(
         "unreachable-grade",
         place,
-        f'No fish can reach the grade "{name}" by its own condition.',
+        f'Nothing can reach the grade "{name}" by its own condition.',
         "Check the numbers against what the sections are worth.",
     )
 
@@ -273,7 +273,7 @@ def knot_outside(place: Place, key: str, low: str, high: str) -> Problem:
 def flat_curve(place: Place, name: str) -> Problem:
     """A criterion that always gives the same."""
     return Problem(
-        "flat", place, f'The criterion "{name}" gives the same whatever the fish.', "Delete it, or mend a row.", True
+        "flat", place, f'The criterion "{name}" gives the same whatever is recorded.', "Delete it, or mend a row.", True
     )
 
 

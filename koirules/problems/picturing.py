@@ -60,7 +60,7 @@ def photographs_left_out(file: str, number: int, most_bytes: int) -> Problem:
         "photos-left-out",
         Cell(file, None, "photo"),
         f"A page holds {most_bytes // 1_000_000} MB of photographs; the last {number:,} are left out.",
-        "Grade the ponds or baskets one by one for their pages.",
+        "Grade them in parts for their pages.",
         warning=True,
     )
 
@@ -77,7 +77,7 @@ def plot_needs_extra(file: str) -> Problem:
 
 def no_points_to_plot(file: str, *, fish: bool) -> Problem:
     """There is no score to plot."""
-    what = "No section of this standard gives points" if fish else "There is no fish"
+    what = "No section of this standard gives points" if fish else "There is no record"
     return Problem(
         "nothing-to-plot",
         Cell(file),
@@ -91,8 +91,8 @@ def too_many_to_plot(file: str, fish: int, most: int) -> Problem:
     return Problem(
         "too-many-fish",
         Cell(file),
-        f"There are {fish:,} fish, but a plot goes to {most:,}: nobody could tell their bars apart.",
-        "Grade the ponds or baskets one by one for their plots, or write a .csv file of them all.",
+        f"There are {fish:,} records, but a plot goes to {most:,}: nobody could tell their bars apart.",
+        "Grade them in parts for their plots, or write a .csv file of them all.",
     )
 
 

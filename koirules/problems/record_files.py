@@ -141,7 +141,9 @@ def wrong_delimiter(file: str, row: int, sign: str) -> Problem:
 
 def not_a_list(file: str, lines: bool) -> Problem:
     """A .json file does not hold one list of objects; lines: it looks like JSON lines."""
-    mend = "It looks like one object on each line: end its name in .jsonl." if lines else "Put all fish into one list."
+    mend = (
+        "It looks like one object on each line: end its name in .jsonl." if lines else "Put all records into one list."
+    )
     return Problem(
         "not-a-list", Cell(file), 'A .json file of records holds one list of objects: [{"fish": "A1"}, …].', mend
     )

@@ -28,9 +28,9 @@ def no_fish_column(file: str, row: int | None, instead: str | None, later: int |
     if later is not None:
         mend = f'Row {later} looks like the header: delete the rows above it, or begin each of them with "# ".'
     elif instead is not None:
-        mend = f'If the column {quoted(instead)} names the fish, rename it to "fish".'
+        mend = f'If the column {quoted(instead)} names them, rename it to "fish".'
     else:
-        mend = 'Add a column "fish" with a name or number for each fish, no two the same.'
+        mend = 'Add a column "fish" with a name or number for each row, no two the same.'
     return Problem("no-fish-column", Cell(file, row), 'There is no column "fish".', mend)
 
 
@@ -102,8 +102,8 @@ def unnamed_fish(file: str, row: int) -> Problem:
     return Problem(
         "unnamed-fish",
         Cell(file, row, "fish"),
-        "The row has values, but does not say of which fish.",
-        "Write the name or number of the fish, or empty the row.",
+        "The row has values, but no name in the column `fish`.",
+        "Write the name or number, or empty the row.",
     )
 
 
@@ -112,8 +112,8 @@ def doubled_fish(file: str, row: int, fish: str, first: int) -> Problem:
     return Problem(
         "doubled-fish",
         Cell(file, row, "fish"),
-        f"The fish {quoted(fish)} stands in row {first} already.",
-        "If it is another fish, give it another name; if it is the same, keep one of the two rows.",
+        f"{quoted(fish)} stands in row {first} already.",
+        "If it is another one, give it another name; if it is the same, keep one of the two rows.",
     )
 
 
@@ -122,8 +122,8 @@ def doubled_look(file: str, row: int, fish: str, day: str, first: int) -> Proble
     return Problem(
         "doubled-look",
         Cell(file, row, "fish"),
-        f"The fish {quoted(fish)} was looked at on {day} in row {first} already.",
-        "If it is another fish, give it another name; if it is another look, give it its own day.",
+        f"{quoted(fish)} was looked at on {day} in row {first} already.",
+        "If it is another one, give it another name; if it is another look, give it its own day.",
     )
 
 
@@ -132,8 +132,8 @@ def doubled_number(file: str, row: int, fish: str, look: int, first: int) -> Pro
     return Problem(
         "doubled-number",
         Cell(file, row, "look"),
-        f"Look {look} at the fish {quoted(fish)} stands in row {first} already.",
-        "Give the later one the next number: each look at a fish in one sorting has its own.",
+        f"Look {look} at {quoted(fish)} stands in row {first} already.",
+        "Give the later one the next number: each look in one sorting has its own.",
     )
 
 
@@ -152,7 +152,7 @@ def undated_look(file: str, row: int, fish: str, other: int) -> Problem:
     return Problem(
         "undated-look",
         Cell(file, row, "date"),
-        f"The fish {quoted(fish)} also stands in row {other}, and without its day nobody knows which look came first.",
+        f"{quoted(fish)} also stands in row {other}, and without its day nobody knows which look came first.",
         "Write the day of each look: 2026-11-25.",
     )
 
@@ -225,7 +225,7 @@ def value_unlikely(site: Cell, value: str, why: str, more: int) -> Problem:
         "value-unlikely",
         site,
         f"{value} is {why}{others}.",
-        "Look at the fish again. It was graded as recorded.",
+        "Look again. It was graded as recorded.",
         warning=True,
     )
 
@@ -266,7 +266,7 @@ def merged_cells(file: str, row: int, ranges: Sequence[str]) -> Problem:
     return Problem(
         "merged-cells",
         Cell(file, row),
-        f"Cells are merged ({shown}), so a value there belongs to several fish or traits.",
+        f"Cells are merged ({shown}), so a value there belongs to several rows or traits.",
         "Select the sheet, undo the merging, and write each value into its own cell.",
     )
 
@@ -277,7 +277,7 @@ def broken_line(file: str, row: int, why: str) -> Problem:
         "broken-line",
         Cell(file, row),
         f"This is not JSON: {visible(why)}.",
-        'Each fish is one object such as {"fish": "A1", "length": "12 cm"}, with " around every text.',
+        'Each record is one object such as {"fish": "A1", "length": "12 cm"}, with " around every text.',
     )
 
 
@@ -286,7 +286,7 @@ def not_an_object(file: str, row: int, what: str) -> Problem:
     return Problem(
         "not-an-object",
         Cell(file, row),
-        f"Here stands {what}, but each fish is an object.",
+        f"Here stands {what}, but each record is an object.",
         'Write {"fish": "A1", "length": "12 cm"}, with a key for each trait.',
     )
 

@@ -24,7 +24,7 @@ def row_for_unknown(place: Place, was: str, *, alone: bool = True) -> Problem:
         "row-for-unknown",
         place,
         f'"{was}" cannot have a row: a trait that was not recorded may still have any of its values.',
-        "Delete the row; what such a fish can still score is shown as a range.",
+        "Delete the row; what can still be scored is shown as a range.",
         edit=Edit(place, "") if alone else None,
     )
 

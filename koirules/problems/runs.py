@@ -86,7 +86,7 @@ def no_looks(file: str) -> Problem:
         "no-looks",
         Cell(file),
         "The looks of one sorting (`look`, `at look`, `carry forward`) belong together, but whole files are read some rows at a "
-        "time, and the looks at one fish may lie far apart.",
+        "time, and the looks at one of them may lie far apart.",
         "Put the looks into one file of up to 20 MB.",
     )
 

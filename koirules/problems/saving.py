@@ -61,8 +61,8 @@ def too_many_fish(file: str, fish: int, most: int) -> Problem:
     return Problem(
         "too-many-fish",
         Cell(file),
-        f"There are {fish:,} fish, but a page goes to {most:,}: a phone would hardly open it, and nobody reads that many.",
-        "Grade the ponds or baskets one by one for their pages, or write a .csv or .xlsx file of them all.",
+        f"There are {fish:,} records, but a page goes to {most:,}: a phone would hardly open it, and nobody reads that many.",
+        "Grade them in parts for their pages, or write a .csv or .xlsx file of them all.",
     )
 
 

@@ -46,7 +46,7 @@ def stands_twice(place: Place, word: str) -> Problem:
 
 def figure_of_several(place: Place, word: str, instead: str | None) -> Problem:
     """A mean, median or sum of several values of one fish."""
-    cause = f'"{word} of (…)" does not fit here: a {word} of several values of one fish is not in the language.'
+    cause = f'"{word} of (…)" does not fit here: a {word} of several values of one record is not in the language.'
     if instead is None:
         return Problem(
             "figure-of-several",
@@ -96,7 +96,7 @@ def comma_before_outcome(place: Place, instead: str) -> Problem:
     return Problem(
         "not-needed",
         place,
-        "No comma stands before what must come of the fish.",
+        "No comma stands before what must come of the sample.",
         "Delete the comma.",
         edit=Edit(place, instead),
     )
@@ -159,6 +159,6 @@ def about_a_number(place: Place, word: str, number: str) -> Problem:
     return Problem(
         "misplaced",
         place,
-        f'"{word} {number}" does not say how far off a fish may be.',
+        f'"{word} {number}" does not say how far off a value may be.',
         "Write both ends, both of them in: `between 45 % and 55 %`.",
     )

@@ -43,7 +43,7 @@ def unless_reads(place: Place, what: str) -> Problem:
     return Problem(
         "unless-reads",
         place,
-        f"Behind `unless` this reads {what}, but it can read only what was recorded of the fish.",
+        f"Behind `unless` this reads {what}, but it can read only what was recorded.",
         "Compare traits here, such as `unless steps is tancho`.",
     )
 

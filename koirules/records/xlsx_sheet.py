@@ -48,16 +48,9 @@ _LISTS = "lists"
 _LONGEST_LIST = 255
 """How long the list of a drop-down may be; a longer one is kept in a sheet of its own."""
 
-_FISH_NOTE = "A name or number for each fish, no two the same. Leave a cell blank where nothing was recorded."
+_FISH_NOTE = "A name or number for each row, no two the same. Leave a cell blank where nothing was recorded."
 _HEADINGS = ("column", "title", "what to write", "which is better", "what it means")
 _ROWS_ON_PAPER = 24
-
-
-_HANDLING = (
-    "Wet hands, wet board, ruler and tape; seconds out of the water, head and belly supported. Unplug pumps, heaters and "
-    "lights before hands go in. No sick fish, none in heat."
-)
-"""What stands at the foot of each printed page, where a fish is measured: common practice, no source."""
 
 
 @frozen
@@ -92,17 +85,23 @@ def write_xlsx_sheet(path: Path, variety: Variety, traits: Sequence[Trait], fish
         records.set_column(column, column, width_for([heading_of(trait)]), _format_of(page, trait.kind))
         _write_heading(records, column, heading_of(trait), _note(trait), styles)
         _check(page, column, trait.kind)
-    _print_blank(records, page.last, len(traits))
+    _print_blank(records, page.last, len(traits), variety.subject.on_paper)
     records.activate()
     close_workbook(workbook)
 
 
-def _print_blank(sheet: Worksheet, last: int, columns: int) -> None:
+def _print_blank(sheet: Worksheet, last: int, columns: int, caution: str) -> None:
     """Let the first rows print as a form with lines, for those who write on paper at the tub."""
     print_across(sheet)
-    sheet.set_footer(f"&L&8{_HANDLING}")
+    _set_footer(sheet, caution)
     sheet.hide_gridlines(0)
     sheet.print_area(0, 0, min(last, _ROWS_ON_PAPER), columns)
+
+
+def _set_footer(sheet: Worksheet, caution: str) -> None:
+    """Let each printed page say how what is recorded is handled."""
+    if caution:
+        sheet.set_footer(f"&L&8{caution.replace('&', '&&')}")
 
 
 def _write_heading(sheet: Worksheet, column: int, heading: str, note: str, styles: Styles) -> None:
@@ -214,7 +213,7 @@ def _explain(sheet: Worksheet, variety: Variety, traits: Sequence[Trait], styles
     """Fill the sheet that explains each trait, under the title of the variety."""
     title = f"{variety.title}: what the columns of the sheet “{SHEET}” mean"
     sheet.write_string(0, 0, for_workbook(title), styles.header)
-    sheet.set_footer(f"&L&8{_HANDLING}")
+    _set_footer(sheet, variety.subject.on_paper)
     write_texts(sheet, 1, _HEADINGS, styles.header)
     for row, trait in enumerate(traits, 2):
         better = "" if trait.better is Better.NEITHER else trait.better.value

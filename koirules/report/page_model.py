@@ -23,6 +23,7 @@ from koirules.results.course import RoundCourse, Step
 from koirules.results.ranking import best_first
 from koirules.results.reason import Reason, State
 from koirules.results.result import Contribution, Result, SectionResult
+from koirules.vocabulary.subject import Subject
 
 BEST = 3
 """How many fish are shown large."""
@@ -172,6 +173,7 @@ class Page:
     chips: tuple[tuple[str, str], ...]
     rows: tuple[str, ...]
     definitions: str
+    subject: Subject
     language: str | None = None
     about: About | None = field(default=None, repr=False)
 
@@ -206,7 +208,7 @@ def page_of(results: Sequence[Row], about: About, pictures: Pictures, audience: 
             )
         ),
         facts=" · ".join(
-            filter(None, (f"{whole:,} fish", about.records if audience.is_house else "", day, about.classes))
+            filter(None, (about.subject.counted(whole), about.records if audience.is_house else "", day, about.classes))
         ),
         audience=audience,
         parts=tuple(parts),
@@ -217,6 +219,7 @@ def page_of(results: Sequence[Row], about: About, pictures: Pictures, audience: 
         chips=tuple((str(i), title) for i, title in enumerate(titles.grades)) if audience.is_house else (),
         rows=tuple(titles.rows.values()),
         definitions=shared.definitions,
+        subject=about.subject,
         language=first.language,
         about=about,
     )
@@ -278,7 +281,7 @@ class _Maker:
         return Part(
             wording=wording,
             facts=" · ".join(filter(None, (f"edition {about.edition}", about.variety, about.stage))),
-            number=f"{len(ranked):,} fish",
+            number=about.subject.counted(len(ranked)),
             counts=tuple(one for one in _counts(wording, ranked) if self.audience.is_house or one.number != "0"),
             open_words=tuple(_open_words(wording, ranked)),
             best=tuple(shown),
@@ -286,7 +289,7 @@ class _Maker:
             table=tuple(fish[id(one)] for one in ranked),
             sections=sections,
             chart=chart_of(wording, ranked) if self.audience.is_house else None,
-            rounds=tuple(_rounds(about.rounds)) if self.audience.is_house else (),
+            rounds=tuple(_rounds(about.rounds, about.subject)) if self.audience.is_house else (),
             stops=tuple(_stops(wording, ranked)) if self.audience.is_house else (),
             cautions=self.audience.cautions(about),
             settings="; ".join(f"{name} = {value}" for name, value in about.settings.items()),
@@ -306,7 +309,7 @@ class _Maker:
             if not rest:
                 continue
             badge = _open_badge() if is_open else _badge(self.wording, name)
-            words = f"{len(rest):,} {'more ' if len(rest) < len(everyone) else ''}fish"
+            words = f"{len(rest):,} {'more ' if len(rest) < len(everyone) else ''}{self.wording.about.subject.noun(len(rest))}"
             if is_open:
                 words += f", at best {self.wording.grades[name].title}"
             key = f"group{self.wording.key}-{place}{'-open' if is_open else ''}"
@@ -452,10 +455,10 @@ def _reason(titles: _Titles, reason: Reason) -> Criterion:
     return Criterion(reason.words, "", "", titles.row(reason.kind, reason.name))
 
 
-def _rounds(found: Sequence[RoundCourse]) -> Iterator[Round]:
+def _rounds(found: Sequence[RoundCourse], subject: Subject) -> Iterator[Round]:
     for one in found:
         tied = sum(len(tie.fish) for tie in one.ties)
-        parts = [f"{len(one.looked_at):,} fish", f"{len(one.kept):,} stay", f"{len(one.left):,} leave"]
+        parts = [subject.counted(len(one.looked_at)), f"{len(one.kept):,} stay", f"{len(one.left):,} leave"]
         parts += [f"{tied:,} tied"] if tied else []
         parts += [f"{len(one.by_hand):,} of those that stay kept by hand"] if one.by_hand else []
         parts += [f"{len(one.open):,} still open"] if one.open else []

@@ -116,7 +116,7 @@ def chart_of(wording: Wording, results: Sequence[Result]) -> Chart | None:
         legend=tuple(_legend(wording, found)),
         held=held if dotted else 0,
         missing=sum(not is_scored(result, results) for result in results),
-        label=f"Scores of {drawn:,} fish. {f'Grade lines: {told}.' if told else ''}".strip(),
+        label=f"Scores of {wording.about.subject.counted(drawn)}. {f'Grade lines: {told}.' if told else ''}".strip(),
         heads=("score", *(title for _, title in _legend(wording, found))),
         rows=tuple(_figures(wording, found)),
     )

@@ -27,7 +27,6 @@ _BARS = (1, 2, 5, 10, 20, 50)
 _LONGEST_BAR = 46.0
 _ORDER = ("first", "second", "third")
 _NOWHERE = "no place"
-_PLACE = "pond"
 
 
 @frozen
@@ -69,7 +68,7 @@ def write_certificate(
         "length": "" if length is None else f"{length:.1f}".removesuffix(".0") + " cm",
         "stage": about.stage or "",
         "line": result.labels.get("bloodline", ""),
-        "lot": f"{len(results):,} fish",
+        "lot": about.subject.counted(len(results)),
     }
     write_sheet(
         path,
@@ -95,7 +94,7 @@ def _bar(length: float | None) -> _Bar | None:
 def write_labels(path: Path, results: Sequence[Result], about: About, by: str, house: Audience) -> None:
     """Write a label for each fish: its name, its grade, and where it goes. by: the label of the records that names the place."""
     page = page_of(results, about, Pictures(), house)
-    places = _places_of(results, by)
+    places = _places_of(results, by, about.subject.place)
     fish = [(one, places.get(one.name, "")) for part in page.parts for one in part.table]
     write_sheet(path, "labels.html", page=page, labels=fish, name="Labels", paper="a4")
 
@@ -109,16 +108,16 @@ def write_places(
         path,
         "places.html",
         page=page,
-        places=_gathered(page, _places_of(results, by)),
+        places=_gathered(page, _places_of(results, by, about.subject.place)),
         apart=pictures is not None,
-        name="Ponds and tubs",
+        name=about.subject.places,
         paper="a4",
     )
 
 
-def _places_of(results: Sequence[Result], by: str) -> Mapping[str, str]:
+def _places_of(results: Sequence[Result], by: str, place: str) -> Mapping[str, str]:
     """Where each fish goes: where a round sends it, else what its records name."""
-    label = by or _PLACE
+    label = by or place
     return {one.fish: (one.sent_to if not by else "") or one.labels.get(label, "") for one in results}
 
 

@@ -110,15 +110,16 @@ class _Sheet:
         told = "; ".join(f"{len(group.fish):,} {group.title}" for group in self.groups)
         lines = [f"{line.title} from {shortest(line.score)}" for line in self.about.grades if line.score is not None]
         fish = sum(len(group.fish) for group in self.groups)
-        return f"Points of {fish:,} fish by section. {told}." + (f" Grade lines: {'; '.join(lines)}." if lines else "")
+        of = self.about.subject.counted(fish)
+        return f"Points of {of} by section. {told}." + (f" Grade lines: {'; '.join(lines)}." if lines else "")
 
     def heading(self) -> Iterator[Mark]:
         """The title, the settings of the run, and which colour is which section."""
         yield Words(self.title, (_LEFT, 22), 19, bold=True)
         changed = "; ".join(f"{name} = {value}" for name, value in self.about.settings.items())
         held = any(column.held for columns in self.columns for column in columns)
-        told = "Points of each fish by section, best first" + (
-            "; a bar over a fish: held down by a fault" if held else ""
+        told = f"Points of each {self.about.subject.one} by section, best first" + (
+            "; a bar above: held down by a fault" if held else ""
         )
         told += f"{f'; changed for this run: {changed}' if changed else ''}"
         yield Words(told, (_LEFT, 43), 13, ink=QUIET)

@@ -12,6 +12,7 @@ from koirules.report.plot import plot_of
 from koirules.report.plot_marks import GROUND, INK, QUIET, Area, Drawing, Line, Mark, Words, box
 from koirules.report.score_bins import most_points
 from koirules.results.result import Result
+from koirules.vocabulary.subject import in_common
 
 _LEFT, _ROW, _BETWEEN = 64.0, 40.0, 26.0
 """Where words begin, the height of a row that is only words, and the room between two rows."""
@@ -24,7 +25,7 @@ def plot_of_rows(parts: Sequence[tuple[About, Sequence[Result]]], records: str, 
     """
     rows = [_row(about, results) for about, results in parts]
     if left:
-        rows.append(_said(f"Not graded: {left:,} fish", ""))
+        rows.append(_said(f"Not graded: {in_common(about.subject for about, _ in parts).counted(left)}", ""))
     wide = max(row.width for row in rows)
     tops = [sum(row.height + _BETWEEN for row in rows[:number]) for number in range(len(rows))]
     high = tops[-1] + rows[-1].height

@@ -9,10 +9,13 @@ from koirules.report.appearance import appearance_of, colour_of
 from koirules.report.views import View
 from koirules.standard.parts import Rules, Setting
 from koirules.vocabulary.readings import Reading
+from koirules.vocabulary.subject import FISH_FROM_ABOVE
 
 
 def views_of(rules: Rules, settings: Mapping[str, Setting], readings: Mapping[str, Reading]) -> tuple[View, ...]:
-    """The views of a fish; as an outline alone where no map was recorded."""
+    """The views of a fish; as an outline alone where no map was recorded; none where its subject is not drawn."""
+    if rules.subject.drawing != FISH_FROM_ABOVE:
+        return ()
     look = appearance_of(rules.traits, readings)
     grown = [
         View(

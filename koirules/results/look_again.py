@@ -110,8 +110,8 @@ def _unusual(kind: Number, value: float, usual: tuple[Decimal, Decimal], stage: 
     if usual[0] <= given <= usual[1]:
         return ""
     symbol = "" if unit is None else f" {unit.symbol}"
-    whom = f"a {stage}" if stage else "a koi"
-    why = f"unlikely for {whom} (usually {shortest(usual[0])}{symbol} to {shortest(usual[1])}{symbol})"
+    whom = f" for a {stage}" if stage else ""
+    why = f"unlikely{whom} (usually {shortest(usual[0])}{symbol} to {shortest(usual[1])}{symbol})"
     others = [other for other in UNITS.values() if unit is not None and other.dimension is unit.dimension]
     near = usual[0] / _FACTOR <= given <= usual[1] * _FACTOR
     for other in () if near else others:

@@ -137,7 +137,7 @@ def _typed(
     if isinstance(kind, Numeric) and isinstance(node.type, Numeric):
         same = node.type.dimension == kind.dimension and (node.type.whole or not kind.whole)
     if not all(isinstance(part, Constant | TraitRead | SettingRead | Recorded | Apply) for part in walk(node)):
-        cause = "it reads what is only known once a fish is graded."
+        cause = "it reads what is only known once the record is graded."
         return [measuring.formula_does_not_hold(formula.trait, formula.expression, cause)]
     if not same:
         cause = f"it gives {type_words(node.type)}, and the trait is {type_words(kind)}."

@@ -48,4 +48,4 @@ def range_words(node: Node) -> str:
         case Steps(words):
             return f"is one of {', '.join(word for i, word in enumerate(words) if node.range >> i & 1)}"
         case _:
-            return "is known before any fish is looked at"
+            return "is known before anything is looked at"

@@ -6,7 +6,7 @@ from koirules.problems.quoting import quoted
 from koirules.vocabulary.expected import MAP_EXAMPLE
 from koirules.vocabulary.misreads import Misread
 
-_LOOK = "Look at the fish again, or leave the cell blank if its pattern was not written down."
+_LOOK = "Look again, or leave the cell blank if its pattern was not written down."
 
 
 def not_a_map(number: int, was: str) -> Misread:
@@ -83,7 +83,7 @@ def several_maps() -> Misread:
     """What could be one map or another."""
     return Misread(
         "value-map-or-map",
-        "A map is one look at the fish, and this cell holds two, joined by a word.",
+        "A map is one look, and this cell holds two, joined by a word.",
         'Keep the likelier one, and mark a patch that may go with "thin".',
     )
 

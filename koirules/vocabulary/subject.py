@@ -9,6 +9,9 @@ from attrs import field, frozen
 
 SORTING, SHOW = "sorting", "show"
 
+FISH_FROM_ABOVE = "fish from above"
+"""The one drawing that there is: a koi from above, with its patches."""
+
 OCCASIONS = (SORTING, SHOW)
 """The kinds of occasion that a standard can be for; the first one is meant where it says none."""
 
@@ -42,11 +45,11 @@ class Subject:
     """What the records of a vocabulary are about, as sentences name it.
 
     one, many: the noun, singular and plural: `fish` and `fish`, `pot` and `pots`. cautions: by kind of occasion (`OCCASIONS`);
-    on an occasion that has none, those for sorting hold. in_hand: the heading above them in a handbook. at_work: where people
-    speak of them, for the heading of phrases. place, places: where one of them goes, as a column and as the title of printed
-    lists. grows_by: the trait, a length, that `grown to` goes by; standards without a vocabulary may
-    have one of that name as well. drawing: which drawing shows one
-    of them (`report.views.DRAWINGS`); "" where none does, and pages draw nothing then.
+    on an occasion that has none, those for sorting hold. in_hand: the heading above them in a handbook. at_work: the heading
+    of phrases, which names where people say them. on_paper: how one is handled, in at most 250 letters, for the foot of a
+    printed sheet. place, places: where one of them goes, as a column and as the title of printed lists. grows_by: the trait, a
+    length, that `grown to` goes by; standards without a vocabulary may have one of that name as well. drawing: which drawing
+    shows one of them, `FISH_FROM_ABOVE`; "" where none does, and pages draw nothing then.
     """
 
     one: str
@@ -54,6 +57,7 @@ class Subject:
     cautions: Mapping[str, Cautions] = field(factory=dict, hash=False, converter=_unchanging)
     in_hand: str = "Before you begin"
     at_work: str = "What is said at work"
+    on_paper: str = ""
     place: str = "place"
     places: str = "Places"
     grows_by: str = "length"

@@ -13,6 +13,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 import koirules
+from koirules.builtin.koi import KOI
 from koirules.records.safe_text import for_csv
 from koirules.report.result_files import WRITERS, About, check_result_path, write_results
 from koirules.results.reason import Given, Grounds, Reason, State, Told
@@ -27,6 +28,7 @@ ABOUT = About(
     stage="tosai",
     cautions=("Handle each fish briefly.",),
     seal="1-0f3a",
+    subject=KOI,
 )
 HEADINGS = [
     "fish",

@@ -43,7 +43,7 @@ class Order(Enum):
 DONE_KEY = "d the look is done"
 """The order by which what nobody mentioned counts as the page says, where it says so."""
 
-KEYS = "? explains, - I can't tell, u one back, w write it as in a sheet, s set this fish aside, q stop"
+KEYS = "? explains, - I can't tell, u one back, w write it as in a sheet, s set this one aside, q stop"
 """The orders in words."""
 
 _ORDERS = {order.value: order for order in Order}

@@ -71,7 +71,9 @@ class Session:
     def _last(self) -> str | None:
         """What follows when no fish of a file is left: its last answer may still be taken back."""
         while True:
-            say(f"No fish is left to ask about. u goes back, {_AGAIN}NAME opens a fish again, Enter ends")
+            say(
+                f"No {self.standard.subject.one} is left to ask about. u goes back, {_AGAIN}NAME opens one again, Enter ends"
+            )
             text = self.keyboard.line()
             text = text.lower() if text.lower() in {Order.STOP.value, Order.BACK.value} else text
             if text in {"", Order.STOP.value}:
@@ -97,12 +99,13 @@ class Session:
         """The name of a new fish."""
         number = next(n for n in range(1, len(self.book.records) + 2) if str(n) not in self.book.records)
         while True:
-            say(f"Next fish: name, or Enter for {number}")
+            say(f"Next {self.standard.subject.one}: name, or Enter for {number}")
             text = self.keyboard.line()
             order = text.lower()
             if order == Order.EXPLAIN.value:
                 say(
-                    f"Any name or number that no other fish has. u goes back, {_AGAIN}NAME opens a fish again, q stops."
+                    f"Any name or number that no other {self.standard.subject.one} has. u goes back, "
+                    f"{_AGAIN}NAME opens one again, q stops."
                 )
             elif order == Order.CANNOT_TELL.value:
                 say("There is no question here. Type a name, or Enter.")
@@ -123,7 +126,9 @@ class Session:
                     self._tell_end(name)
                     say(f'"{_AGAIN}{shown(name)}" opens it again.')
                 elif name != name_of(name) or order in {one.value for one in Order}:
-                    say(f'"{shown(name)}" cannot be the name of a fish here. Type another one.')
+                    say(
+                        f'"{shown(name)}" cannot be the name of {self.standard.subject.with_article} here. Type another one.'
+                    )
                 else:
                     self.book.begin(name)
                     return name

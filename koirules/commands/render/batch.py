@@ -12,7 +12,7 @@ import click
 from koirules.api import Standard
 from koirules.classes.placing import GROUP, SIZE
 from koirules.commands.inputs import Graded, setting_words, shown_titles, standard_words
-from koirules.commands.output import counted, show_paragraph, shown
+from koirules.commands.output import show_paragraph, shown
 from koirules.commands.render.changes import wrapped
 from koirules.commands.render.rounds import tell_alerts, tell_rounds, tell_rounds_in_short
 from koirules.results.ranking import best_first
@@ -39,8 +39,8 @@ def tell_batch(standard: Standard, batch: Graded, *, as_recorded: bool, in_full:
     """
     listed = list(batch.results) if as_recorded else best_first(standard.grades, batch.results)
     tell_alerts(batch.outcome.alerts)
-    tell_outside(batch.results)
-    tell_unread(batch.results)
+    tell_outside(standard, batch.results)
+    tell_unread(standard, batch.results)
     if is_short(batch, as_recorded=as_recorded, in_full=in_full):
         print_short_totals(standard, batch)
         tell_rounds_in_short(batch.outcome.rounds)
@@ -48,21 +48,23 @@ def tell_batch(standard: Standard, batch: Graded, *, as_recorded: bool, in_full:
         print_best(standard, listed[:_BEST])
         rest = len(listed) - _BEST
         more = f"{rest:,} more: " if rest > 0 else ""
-        click.echo(f"{more}--all lists every fish with its reasons; `koirules why` tells all about one.")
+        click.echo(
+            f"{more}--all lists every {standard.subject.one} with its reasons; `koirules why` tells all about one."
+        )
         return
     print_table(standard, listed)
     print_totals(standard, batch)
-    tell_rounds(batch.outcome.rounds, batch.results)
+    tell_rounds(batch.outcome.rounds, batch.results, standard.subject)
     tell_look_again(batch.results)
 
 
-def tell_outside(results: Sequence[Result]) -> None:
+def tell_outside(standard: Standard, results: Sequence[Result]) -> None:
     """Print which fish are placed nowhere, and why."""
     outside = [result for result in results if result.outside]
     if outside:
         told = "; ".join(f"{result.fish}: {result.outside}" for result in outside[:_MOST_OUTSIDE])
         more = f"; and {len(outside) - _MOST_OUTSIDE:,} more" if len(outside) > _MOST_OUTSIDE else ""
-        fish = counted(len(outside), "fish is", "fish are")
+        fish = f"{standard.subject.counted(len(outside))} {'is' if len(outside) == 1 else 'are'}"
         click.echo(click.style(wrapped(shown(f"! {fish} placed nowhere. {told}{more}")), bold=True))
 
 
@@ -119,7 +121,7 @@ def print_short_totals(standard: Standard, batch: Graded) -> None:
     decided = sum(result.decision is not None for result in batch.results)
     told += [f"decided by hand {decided:,}, counted above"] if decided else []
     changed = "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
-    show_paragraph(f"{counted(len(batch.results), 'fish', 'fish')} {standard_words(standard)}{changed}")
+    show_paragraph(f"{standard.subject.counted(len(batch.results))} {standard_words(standard)}{changed}")
     show_paragraph(", ".join(told))
 
 
@@ -141,7 +143,7 @@ def print_table(standard: Standard, results: Sequence[Result]) -> None:
 
     console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)
     table = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False)
-    table.add_column("fish", no_wrap=True, overflow="fold")
+    table.add_column(standard.subject.one, no_wrap=True, overflow="fold")
     table.add_column("grade", overflow="fold", min_width=6, max_width=16)
     scored = bool(standard.rules.sections)
     if scored:
@@ -170,7 +172,7 @@ def print_totals(standard: Standard, batch: Graded) -> None:
     settled = Counter(result.grade for result in batch.results if result.grade is not None)
     still_open = Counter(result.possible for result in batch.results if result.grade is None)
     click.echo(
-        f"{counted(len(batch.results), 'fish', 'fish')} {standard_words(standard)}"
+        f"{standard.subject.counted(len(batch.results))} {standard_words(standard)}"
         + "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
     )
     titles = shown_titles(standard)
@@ -200,7 +202,7 @@ def unread_in(results: Sequence[Result]) -> list[Result]:
     return [result for result in results if result.labels.get(UNREAD)]
 
 
-def tell_unread(results: Sequence[Result]) -> None:
+def tell_unread(standard: Standard, results: Sequence[Result]) -> None:
     """Print which fish are to be read again, since something that was said of them was not understood."""
     from koirules.notes.sheet import UNREAD
 
@@ -208,7 +210,7 @@ def tell_unread(results: Sequence[Result]) -> None:
     if found:
         told = "; ".join(f"{result.fish}: {result.labels[UNREAD]}" for result in found[:_MOST_UNREAD])
         more = f"; and {len(found) - _MOST_UNREAD:,} more" if len(found) > _MOST_UNREAD else ""
-        fish = counted(len(found), "fish", "fish")
+        fish = standard.subject.counted(len(found))
         click.echo(click.style(wrapped(shown(f"Read again {fish}, not understood: {told}{more}")), bold=True))
 
 

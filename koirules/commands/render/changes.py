@@ -61,7 +61,9 @@ def _table(standard: Standard, changes: Sequence[Change], assumed: Collection[st
     table = Table(box=None, padding=(0, 1), pad_edge=False, expand=True)
     table.add_column("change", overflow="fold", ratio=1, header_style="")
     table.add_column("then", overflow="fold", max_width=20, header_style="")
-    table.add_column("as the fish grows", overflow="fold", min_width=18, max_width=18, header_style="")
+    table.add_column(
+        f"as the {standard.subject.one} grows", overflow="fold", min_width=18, max_width=18, header_style=""
+    )
     for change in changes:
         for i, move in enumerate(change.moves):
             look = "look at " if move.trait.name in assumed else ""

@@ -14,6 +14,7 @@ from koirules.results.result import Result
 
 if TYPE_CHECKING:
     from koirules.runs.selecting import RoundTotals
+    from koirules.vocabulary.subject import Subject
 
 _MOST_STAYING = 200
 _MOST_TIED = 60
@@ -28,7 +29,7 @@ def tell_alerts(alerts: Sequence[AlertShown]) -> None:
         click.echo(click.style(f"! {shown(alert.words)}{sure}", bold=True))
 
 
-def tell_rounds(rounds: Sequence[RoundCourse], results: Sequence[Result]) -> None:
+def tell_rounds(rounds: Sequence[RoundCourse], results: Sequence[Result], subject: Subject) -> None:
     """Print what each round did with each fish."""
     steps = {(result.fish, step.round): step for result in results for step in result.course}
     for number, one in enumerate(rounds, 1):
@@ -36,7 +37,7 @@ def tell_rounds(rounds: Sequence[RoundCourse], results: Sequence[Result]) -> Non
         click.echo(click.style(f"Round {number}, {shown(one.title)}: {shown(one.asks)}", bold=True))
         tied = sum(len(tie.fish) for tie in one.ties)
         parts = [
-            f"{counted(len(one.looked_at), 'fish', 'fish')}",
+            subject.counted(len(one.looked_at)),
             counted(len(one.kept), "stays", "stay"),
             counted(len(one.left), "leaves", "leave"),
         ]
@@ -88,14 +89,14 @@ def tell_course(result: Result) -> None:
         click.echo(wrapped(f"{shown(step.title)}: {stays}{why}{where}{again}{still}"))
 
 
-def tell_round_totals(rounds: Sequence[RoundTotals]) -> None:
+def tell_round_totals(rounds: Sequence[RoundTotals], subject: Subject) -> None:
     """Print what each round did with the fish of whole files."""
     for number, one in enumerate(rounds, 1):
         click.echo(click.style(f"Round {number}, {shown(one.title)}: {shown(one.asks)}", bold=True))
         tied = f", {one.tied:,} tied" if one.tied else ""
         stay, leave = counted(one.kept, "stays", "stay"), counted(one.left, "leaves", "leave")
         where = f"; to {shown(one.sent)}" if one.sent else ""
-        click.echo(f"  {counted(one.looked_at, 'fish', 'fish')}, {stay}, {leave}{tied}{where}")
+        click.echo(f"  {subject.counted(one.looked_at)}, {stay}, {leave}{tied}{where}")
         if one.open:
             click.echo(f"  {one.open:,} of them still open: not everything was recorded")
         if one.named and one.kept <= len(one.named):

@@ -26,7 +26,8 @@ def tell_two(standard: Standard, results: Sequence[Result]) -> None:
     titles = shown_titles(standard)
     for result in (above, below):
         graded = " or ".join(titles[name] for name in result.possible)
-        click.echo(click.style(f"Fish {shown(result.fish)}: {graded}, score {score_words(result)}", bold=True))
+        named = f"{standard.subject.begins} {shown(result.fish)}"
+        click.echo(click.style(f"{named}: {graded}, score {score_words(result)}", bold=True))
     click.echo(standard_words(standard))
     click.echo(_standing(above, below))
     _tell_partings(told.partings, above, below)

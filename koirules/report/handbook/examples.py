@@ -25,6 +25,7 @@ from koirules.report.handbook.blocks import (
 from koirules.report.handbook.voice import Voice
 from koirules.results.reason import Reason, State
 from koirules.results.result import Contribution, Result
+from koirules.vocabulary.subject import FISH_FROM_ABOVE
 
 
 def examples(voice: Voice, runs: Sequence[SampleRun]) -> Iterator[Block]:
@@ -33,7 +34,10 @@ def examples(voice: Voice, runs: Sequence[SampleRun]) -> Iterator[Block]:
         return
     yield Heading(2, line("Worked examples"), "examples")
     yield Paragraph(
-        line("The fish that the standard itself names as examples, graded by it. What is not listed was not recorded.")
+        line(
+            f"The {voice.rules.subject.many} that the standard itself names as examples, graded by it. "
+            "What is not listed was not recorded."
+        )
     )
     worked = (Group("example", tuple(_example(voice, number, run))) for number, run in enumerate(runs, 1))
     yield Group("examples", tuple(worked))
@@ -51,7 +55,7 @@ def _example(voice: Voice, number: int, run: SampleRun) -> Iterator[Block]:
         yield Paragraph(line(strong("Not as the standard says: "), f"{failure}."))
     yield Facts((("recorded", _recorded(voice, run)),))
     look = appearance_of(voice.rules.traits, run.sample.record)
-    if look.is_mapped:
+    if look.is_mapped and voice.rules.subject.drawing == FISH_FROM_ABOVE:
         yield Portrait(f"example-{number}-fish", f"{run.sample.title} from above", look)
     if result.sections:
         yield _points(voice, result)

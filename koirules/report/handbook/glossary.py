@@ -43,7 +43,7 @@ def phrases(voice: Voice) -> Iterator[Block]:
     found = [one for one in voice.rules.source.statements if isinstance(one, Phrase)]
     if not found:
         return
-    yield Heading(2, line("What is said at the tub"), "phrases")
+    yield Heading(2, line(voice.rules.subject.at_work), "phrases")
     yield Paragraph(
         line("Words of this page, and what they mean in notes. The words of the variety are understood too.")
     )
@@ -59,7 +59,7 @@ def _wordings(phrase: Phrase) -> str:
 
 def _means(voice: Voice, phrase: Phrase) -> Line:
     if not phrase.stated:
-        return line("nothing about the fish")
+        return line(f"nothing about the {voice.rules.subject.one}")
     return voice.told(phrase.stated[0].place.to(phrase.stated[-1].place))
 
 
@@ -71,7 +71,8 @@ def silence(voice: Voice) -> Iterator[Block]:
     yield Heading(2, line("What silence means"), "silence")
     yield Paragraph(
         line(
-            "Of a fish that was looked at, what nobody mentioned is taken to be as follows; a recorded value goes before."
+            f"Of {voice.rules.subject.with_article} that was looked at, what nobody mentioned is taken to be as follows; "
+            "a recorded value goes before."
         )
     )
     rows = tuple(
@@ -131,7 +132,7 @@ def _trait(voice: Voice, trait: Trait) -> Row:
     if own:
         said.append("A trait of this standard's own.")
     elif trait.growth is not Growth.VARIES:
-        said.append(f"{trait.growth.value.capitalize()} as the fish grows.")
+        said.append(f"{trait.growth.value.capitalize()} as the {voice.rules.subject.one} grows.")
     raw = [name for one in voice.rules.measures if trait.name in one.outputs for name in one.inputs]
     if raw:
         titles = [voice.plain.trait(voice.rules.traits[name]) for name in raw if name in voice.rules.traits]

@@ -14,7 +14,9 @@ _WHERE = Column("where")
 def grades(voice: Voice) -> Iterator[Block]:
     """The grades, best first, each with what it asks for."""
     yield Heading(2, line("The grades"), "grades")
-    yield Paragraph(line("From the best down: a fish gets the first grade whose condition holds."))
+    yield Paragraph(
+        line(f"From the best down: {voice.rules.subject.with_article} gets the first grade whose condition holds.")
+    )
     rows = []
     for place, grade in enumerate(voice.rules.grades):
         condition: Line = line("all others") if grade.condition is None else voice.told(grade.condition.place)
@@ -32,7 +34,8 @@ def faults(voice: Voice) -> Iterator[Block]:
     yield Heading(2, line("Faults"), "faults")
     yield Paragraph(
         line(
-            "A fault leaves a fish no better a grade than the one named here, whatever its points. Of two faults the worse "
+            f"A fault leaves {voice.rules.subject.with_article} no better a grade than the one named here, "
+            "whatever its points. Of two faults the worse "
             "one counts, and a fault counts more than any lift."
         )
     )
@@ -48,7 +51,10 @@ def lifts(voice: Voice) -> Iterator[Block]:
     if not found:
         return
     yield Heading(2, line("Lifts"), "lifts")
-    yield Paragraph(line("A lift gives a fish no worse a grade than the one named here, unless a fault takes it away."))
+    noun = voice.rules.subject.with_article
+    yield Paragraph(
+        line(f"A lift gives {noun} no worse a grade than the one named here, unless a fault takes it away.")
+    )
     for place in sorted({lift.grade for lift in found}):
         yield Heading(3, line("No worse than ", voice.grade(place)))
         yield _limits(voice, [lift for lift in found if lift.grade == place], "lift")
@@ -73,7 +79,7 @@ def alerts(voice: Voice) -> Iterator[Block]:
     if not found:
         return
     yield Heading(2, line("Alerts"), "alerts")
-    yield Paragraph(line("Said of a batch as a whole, before its fish; they change no grade."))
+    yield Paragraph(line(f"Said of a batch as a whole, before its {voice.rules.subject.many}; they change no grade."))
     rows = tuple(
         Row((line(voice.title(alert.title)), voice.told(alert.condition.place)), anchor("alert", alert.name))
         for alert in found

@@ -24,7 +24,7 @@ from koirules.standard.titles import Titled
 class Subject:
     """What a page is about.
 
-    runs: the samples of the standard, run. cautions: what to bear in mind with fish in hand. remarks: whether the remarks of
+    runs: the samples of the standard, run. cautions: what to bear in mind before work begins. remarks: whether the remarks of
     the rule file are shown beside what they are on.
     """
 
@@ -41,7 +41,7 @@ def blocks_of(subject: Subject) -> tuple[Block, ...]:
     voice = Voice(subject.grader, source.remarks if subject.remarks else {})
     return (
         *_opening(voice, subject.seal),
-        *_cautions(subject.cautions),
+        *_cautions(subject.cautions, voice.rules.subject.in_hand),
         *_way(voice.rules),
         *grades(voice),
         *sections(voice),
@@ -89,9 +89,9 @@ def _facts(voice: Voice, seal: str) -> Iterator[tuple[str, Line]]:
     yield "seal", line(seal)
 
 
-def _cautions(cautions: Sequence[str]) -> Iterator[Block]:
+def _cautions(cautions: Sequence[str], heading: str) -> Iterator[Block]:
     if cautions:
-        title = Heading(2, line("Before a fish is in your hands"), "cautions")
+        title = Heading(2, line(heading), "cautions")
         yield Group("caution", (title, Listed(tuple(line(caution) for caution in cautions))))
 
 
@@ -115,12 +115,13 @@ def _way(rules: Rules) -> Iterator[Block]:
     if "fault" in heads:
         told.append("A fault brings it down to the grade that the fault names: a fault has the last word.")
     if rules.rounds:
-        told.append("Then the rounds choose among the fish of the batch.")
+        told.append(f"Then the rounds choose among the {rules.subject.many} of the batch.")
     yield Heading(2, line("How a grade comes about"), "way")
     yield Listed(tuple(line(sentence) for sentence in told), numbered=True)
     yield Paragraph(
         line(
-            "What was not recorded is not guessed: it may be anything. The fish then keeps each grade and each score that it "
+            f"What was not recorded is not guessed: it may be anything. The {rules.subject.one} then "
+            "keeps each grade and each score that it "
             "could still get."
         )
     )

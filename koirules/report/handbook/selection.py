@@ -11,27 +11,31 @@ from koirules.standard.rounds import Round
 from koirules.vocabulary.kinds import shortest
 
 _TIES = {
-    "": "fish alike in all of this at the last place stay tied and are in no later round: a person decides between them",
-    "all": "fish that are alike in all of this at the last place all stay",
-    "first": "of fish that are alike in all of this, the one that was recorded first stands first",
+    "": "those alike in all of this at the last place stay tied and are in no later round: a person decides between them",
+    "all": "those that are alike in all of this at the last place all stay",
+    "first": "of those that are alike in all of this, the one that was recorded first stands first",
 }
 
 
 def selection(voice: Voice) -> Iterator[Block]:
-    """What decides between fish, and the rounds if there are any."""
-    rounds = voice.rules.rounds
+    """What decides between those that tie, and the rounds if there are any."""
+    rounds, subject = voice.rules.rounds, voice.rules.subject
     yield Heading(2, line("Rounds, and what decides ties" if rounds else "What decides ties"), "selection")
     scored = ", then by score, the highest first" if voice.rules.sections else ""
     listed = (
-        f"In a list of results fish stand by grade{scored}; those that are alike in that stand as they were recorded."
+        f"In a list of results {subject.many} stand by grade{scored}; those that are alike in that stand as they were "
+        "recorded."
     )
     if not rounds:
-        yield Paragraph(line(listed, " This standard picks no fish over another: each gets its grade by itself."))
+        yield Paragraph(
+            line(listed, f" This standard picks no {subject.one} over another: each gets its grade by itself.")
+        )
         return
     yield Paragraph(
         line(
-            "The rounds run in this order over the fish of a batch, once all grades are fixed. What a pick goes by also decides "
-            "between fish that tie: each line counts only where those above it leave two fish alike."
+            f"The rounds run in this order over the {subject.many} of a batch, once all grades are fixed. "
+            "What a pick goes by also decides "
+            "between those that tie: each line counts only where those above it leave two alike."
         )
     )
     for number, one in enumerate(rounds, 1):
@@ -50,7 +54,7 @@ def _facts(voice: Voice, one: Round) -> Iterator[tuple[str, Line]]:
     if one.keep is not None:
         yield f"keeps those {'possibly ' if one.possibly else ''}with", voice.told(one.keep.place)
         if one.possibly:
-            yield "possibly", line("what was not recorded does not send a fish away here")
+            yield "possibly", line(f"what was not recorded does not send {voice.rules.subject.with_article} away here")
     if one.ordered:
         yield "picks", line("all, in order") if one.amount is None else line("the first ", voice.amount(one.amount))
     for quota in one.quotas:
@@ -72,4 +76,4 @@ def _pool(voice: Voice, one: Round) -> Line:
             of = voice.title(rounds[one.pool_of], anchor("round", one.pool_of), named=True)
             return line("those passed over by ", of)
         case _:
-            return line("all fish")
+            return line(f"all {voice.rules.subject.many}")

@@ -50,7 +50,7 @@
       if (narrowed && !fold.open) { fold.open = true; fold.dataset.byUs = ""; }
       if (!narrowed && "byUs" in fold.dataset) { fold.open = false; delete fold.dataset.byUs; }
     }
-    at("shown").textContent = `${count.toLocaleString("en")} of ${cards.length.toLocaleString("en")} fish shown`;
+    at("shown").textContent = `${count.toLocaleString("en")} of ${cards.length.toLocaleString("en")} ${at("shown").dataset.noun} shown`;
   };
 
   // A table is put in order by any of its columns.

@@ -158,7 +158,7 @@ class Typer:
         while isinstance(inside, TermRead):
             inside = inside.node
         if isinstance(inside, Constant) and isinstance(inside.type, Truth):
-            why = "it reads nothing of the fish"
+            why = "it reads nothing of the record"
             self.problems.append(values.always_or_never(expression.place, inside.range[0], why))
             return None
         if node is None or isinstance(node.type, Truth):

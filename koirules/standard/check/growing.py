@@ -54,7 +54,7 @@ EXPONENT = "growth_exponent"
 WHITE = "growth_white_share"
 SIDES = "growth_white_sides"
 COEFFICIENTS: Mapping[str, tuple[Decimal, Decimal, str]] = {
-    EXPONENT: (Decimal(2), Decimal(4), "b of W = a L^b, by which fish grow"),
+    EXPONENT: (Decimal(2), Decimal(4), "b of W = a L^b, by which weight grows"),
     WHITE: (Decimal(0), Decimal(1), "the share of new skin across the body that stays white"),
     SIDES: (Decimal(0), Decimal(1), "w, by which red becomes less as white grows in from the sides"),
 }
