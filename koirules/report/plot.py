@@ -119,7 +119,7 @@ class _Sheet:
         changed = "; ".join(f"{name} = {value}" for name, value in self.about.settings.items())
         held = any(column.held for columns in self.columns for column in columns)
         told = f"Points of each {self.about.subject.one} by section, best first" + (
-            "; a bar above: held down by a fault" if held else ""
+            f"; a bar over {self.about.subject.with_article}: held down by a fault" if held else ""
         )
         told += f"{f'; changed for this run: {changed}' if changed else ''}"
         yield Words(told, (_LEFT, 43), 13, ink=QUIET)

@@ -105,8 +105,8 @@ def test_fish_are_ranked_within_their_standard_and_what_was_not_graded_is_said()
     assert order == ["c", "a", "b", "d"]
     told = " ".join(result.stdout.split())
     assert "2 fish by Lantern Bay, kohaku, edition 1" in told
-    assert "2 fish by Tin Bucket, lace, edition 7" in told
-    assert "Not graded: 4 fish" in told
+    assert "2 items by Tin Bucket, lace, edition 7" in told
+    assert "Not graded: 4 items" in told
     assert "no standard for kohaku, nisai: e" in told
     assert "no variety recorded: f" in told
     assert "no standard for chagoi: g" in told
@@ -231,7 +231,7 @@ def test_what_a_fish_has_in_a_column_of_others_is_a_warning():
     result = run(*WAYS[0], "lot.csv")
     assert result.exit_code == 0
     assert "column-of-others" in result.stderr
-    assert "2 fish have a value here" in result.stderr
+    assert "2 records have a value here" in result.stderr
 
 
 def test_what_cannot_be_is_answered():
@@ -245,7 +245,7 @@ def test_what_cannot_be_is_answered():
     twice = run("rules/kohaku.koi", "rules/lace.koi", "rules/../rules/kohaku.koi", "lot.csv")
     assert twice.exit_code == 2 and "standard-named-twice" in twice.stderr
     Path("empty.csv").write_text("fish,variety\n", encoding="utf-8")
-    assert "There is no fish" in run(*WAYS[0], "empty.csv").stderr
+    assert "There is no record" in run(*WAYS[0], "empty.csv").stderr
 
 
 def test_one_rule_file_is_what_it_was_and_a_folder_with_one_is_for_its_fish_alone():
@@ -267,8 +267,8 @@ def test_one_standard_carries_variety_and_stage_along_and_tells_who_is_of_others
     result = run("rules/kohaku.koi", "lot.csv", "--out", "out.csv")
     assert result.exit_code == 0
     assert result.stderr.count("fish-for-others") == 2
-    assert '2 fish are recorded as "lace", but this standard is for "kohaku"' in result.stderr
-    assert 'One fish is recorded as "nisai", but this standard is for "tosai"' in result.stderr
+    assert '2 records are recorded as "lace", but this standard is for "kohaku"' in result.stderr
+    assert 'One record is recorded as "nisai", but this standard is for "tosai"' in result.stderr
     assert {fish: (row["variety"], row["stage"]) for fish, row in rows("out.csv").items()}["b"] == ("lace", "tosai")
 
 
@@ -281,7 +281,7 @@ def test_a_mark_for_what_is_not_known_is_neither_variety_nor_stage():
 def test_a_fish_is_picked_for_by_what_people_call_it():
     Path("lot.csv").write_text("fish,variety,net\na,Open-Work,clear\nb,Fine Lace,clear\n", encoding="utf-8")
     result = run(*WAYS[0], "lot.csv")
-    assert result.exit_code == 0 and "2 fish by Tin Bucket, lace" in result.output
+    assert result.exit_code == 0 and "2 items by Tin Bucket, lace" in result.output
     Path("lot.csv").write_text("fish,variety,tail_stem\na,kohaku,fair\nb,Fine Lace,\n", encoding="utf-8")
     Path("one").mkdir()
     Path("one/kohaku.koi").write_text(KOHAKU, encoding="utf-8")
@@ -312,8 +312,8 @@ def test_a_plot_has_a_row_for_each_standard():
     words = [one.text for one in svg.iter("{http://www.w3.org/2000/svg}text")]
     heights = {one.text: float(one.get("y")) for one in svg.iter("{http://www.w3.org/2000/svg}text")}
     assert "Lantern Bay, kohaku, edition 1" in words
-    assert heights["c"] < heights["Tin Bucket, lace, edition 7"] < heights["b"] < heights["Not graded: 4 fish"]
-    assert heights["Not graded: 4 fish"] < float(svg.get("height"))
+    assert heights["c"] < heights["Tin Bucket, lace, edition 7"] < heights["b"] < heights["Not graded: 4 items"]
+    assert heights["Not graded: 4 items"] < float(svg.get("height"))
     assert svg.findtext("{http://www.w3.org/2000/svg}title") == "lot.csv by 2 standards"
     assert Path("plot.png").read_bytes().startswith(b"\x89PNG")
 

@@ -49,7 +49,7 @@ def test_a_question_mark_says_what_the_fish_hangs_on():
 
 def test_a_line_with_a_problem_is_told_and_not_taken():
     output = noted("sandan", "7: sandan", "7: nidan", "again 7: kiwa fair")
-    assert "No fish is named before" in output
+    assert "No name stands before" in output
     assert "was noted in line 1 already" in output
     rows = fish_in(Path("lot.csv"))
     assert (rows["7"]["steps"], rows["7"]["kiwa"]) == ("sandan", "fair")

@@ -437,7 +437,7 @@ def test_rounds_say_whom_they_look_at_what_they_go_by_and_what_becomes_of_ties()
         "those with fit to travel highest score lowest black specks (shimi)",
         "of those that are alike in all of this, the one that was recorded first stands first.",
         "3. left over looks at those passed over by the house picks all, in order",
-        "fish that are alike in all of this at the last place all stay.",
+        "those that are alike in all of this at the last place all stay.",
         "4. late look looks at those kept by the house picks the first 1",
         "those alike in all of this at the last place stay tied and are in no later round: a person decides between them.",
         "many are thin batch share of (tail stem (ozutsu) is thin) above 33 %",

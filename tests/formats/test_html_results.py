@@ -136,7 +136,7 @@ def test_a_page_without_sections_or_without_fish_is_a_page(tmp_path):
 def test_a_page_goes_to_so_many_fish_and_says_so(tmp_path):
     problem = write_results(tmp_path / "results.html", [SETTLED] * (MOST_FISH + 1), WHOLE)
     assert problem.code == "too-many-fish"
-    assert "2,001 fish" in problem.cause and ".csv" in problem.mend
+    assert "2,001 records" in problem.cause and ".csv" in problem.mend
     assert list(tmp_path.iterdir()) == []
 
 

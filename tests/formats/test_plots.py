@@ -256,7 +256,7 @@ def test_a_path_that_cannot_be_is_said_before_anything_is_graded(tmp_path, name,
 def test_what_cannot_be_plotted_is_said(tmp_path):
     path = tmp_path / "plot.svg"
     assert write_plot(path, [result(sections={})], WHOLE).code == "nothing-to-plot"
-    assert "There is no fish" in write_plot(path, [], WHOLE).cause
+    assert "There is no record" in write_plot(path, [], WHOLE).cause
     assert write_plot(path, [SETTLED] * (MOST_FISH + 1), WHOLE).code == "too-many-fish"
     assert list(tmp_path.iterdir()) == []
 

@@ -104,7 +104,7 @@ def test_keeping_by_hand_what_the_rules_keep_makes_no_room_for_another():
 @pytest.mark.parametrize(
     ("rules", "chosen", "code", "words"),
     [
-        ("pick 2 by highest n", "a", "tie-half-settled", 'only "a" of the tied fish is chosen, and 1 place'),
+        ("pick 2 by highest n", "a", "tie-half-settled", 'only "a" of those that are tied is chosen, and 1 place'),
         ("pick 2 by highest n", "abc", "too-many-rescues", 'keeps "c" beyond those that its 2 places went to'),
         ("pick 3 by highest n", "d", "too-many-rescues", 'keeps "d" beyond'),
         ("keep those with n above 3", "d", "too-many-rescues", 'keeps "d" although it would leave it'),
