@@ -171,3 +171,14 @@ def test_every_page_of_the_guide_is_in_its_list():
     listed = re.findall(r"\]\(([^)#]+\.md)\)", text_of(GUIDE / "README.md"))
     pages = {str(path.relative_to(GUIDE)) for path in GUIDE.rglob("*.md")} - {"README.md"}
     assert set(listed) >= pages
+
+
+def test_the_snippets_of_the_library_run(capsys):
+    scope = {}
+    for block in blocks_of(text_of(REFERENCE / "library.md")):
+        if block.kind == "python":
+            exec(block.text, scope)  # noqa: S102
+    assert scope["result"].grade is None
+    assert "kiwa" in capsys.readouterr().out
+    assert scope["graded"].shape[0] == 2
+    assert scope["question"] is not None
