@@ -129,7 +129,8 @@ def command(
         )
         for standard in used or several.standards
     ]
-    entrants = entrants_of([part.results for part in several.graded], table)
+    lowest = [standard.grades[-1] for standard in several.standards]
+    entrants = entrants_of([part.results for part in several.graded], table, lowest)
     stop_if_refused(
         [
             *check_names(found, table, entered, list(headings.values()), shown(records)),
@@ -306,7 +307,7 @@ def _tell_prize(listed: PrizeList, one: Placings, *, owners: bool) -> None:
             words = [listed.variety(award.fish), listed.told(award.fish, OWNER) if owners else "", *award.standing]
             words += ["shared"] if award.shared else []
             if award.ruling is not None:
-                words.append(f"decided by {award.ruling.by}: {award.ruling.reason}")
+                words.append(f"decided by {award.ruling.by}{f': {award.ruling.reason}' if award.ruling.reason else ''}")
             line = f"{head}{award.place:>2}  {shown(award.fish):<{width}}  {shown(', '.join(filter(None, words)))}"
             _line(line, len(head) + width + 6)
             head = blank

@@ -13,7 +13,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
 from enum import Enum
 
-from attrs import define, field, frozen
+from attrs import define, evolve, field, frozen
 
 from koirules.classes.placing import GROUP, SIZE
 from koirules.classes.table import ClassTable
@@ -409,8 +409,9 @@ class _Awarding:
             order += rest
         for number, fish in enumerate(order, place):
             if number <= places:
-                # The last of them has its place by what was decided about the others.
-                awards.append(Award(number, fish, standing, ruling=said.get(fish, rulings[-1])))
+                # The last of them has its place by what was decided about the others, whose reason is not its own.
+                ruling = said.get(fish) or evolve(rulings[-1], fish=fish, reason="")
+                awards.append(Award(number, fish, standing, ruling=ruling))
                 self._give(prize, fish, _Chance(number, number, sure=True, title=title))
         first, last = place + len(order), place + len(tied) - 1
         if len(rest) < 2 or first > places:

@@ -89,12 +89,20 @@ class PrizeList:
         return any(labels.get(OWNER) for labels in self.labels.values())
 
 
-def entrants_of(parts: Sequence[Sequence[Result]], table: ClassTable | None) -> tuple[Entrant, ...]:
-    """Graded fish as prizes look at them. parts: the results by standard, with their classes as labels."""
-    return tuple(_entrant(one, table, number) for number, results in enumerate(parts) for one in results)
+def entrants_of(
+    parts: Sequence[Sequence[Result]], table: ClassTable | None, lowest: Sequence[str] = ()
+) -> tuple[Entrant, ...]:
+    """Graded fish as prizes look at them. parts: the results by standard, with their classes as labels.
+
+    lowest: the lowest grade of each standard. A fish that a fault puts there has its last word: it wins nothing.
+    """
+    grades = [*lowest, *[""] * len(parts)]
+    return tuple(
+        _entrant(one, table, number, grades[number]) for number, results in enumerate(parts) for one in results
+    )
 
 
-def _entrant(result: Result, table: ClassTable | None, standard: int) -> Entrant:
+def _entrant(result: Result, table: ClassTable | None, standard: int, last: str) -> Entrant:
     groups = () if table is None else tuple(group.name for group in table.groups)
     sizes = () if table is None or table.sizes is None else tuple(size.name for size in table.sizes.sizes)
     labels = dict(result.labels)
@@ -110,6 +118,13 @@ def _entrant(result: Result, table: ClassTable | None, standard: int) -> Entrant
             why.append(f"no size for its {measured}")
         else:
             why.append(f"its size could be {size}: measure it again")
+    barred = (
+        []
+        if result.grade != last
+        else [one.title for one in result.reasons if one.kind == "fault" and one.name in result.faults]
+    )
+    if barred:
+        why.append(f"{', '.join(barred)}: no better than the lowest grade")
     settled = {GROUP: group if group in groups else "", SIZE: size if size in sizes else ""}
     return Entrant(
         fish=result.fish,

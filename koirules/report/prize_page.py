@@ -160,7 +160,7 @@ def _block(one: Placings, listed: PrizeList, fish: Mapping[str, Fish], audience:
 def _told(award: Award) -> str:
     words = ["shared"] if award.shared else []
     if award.ruling is not None:
-        words.append(f"decided by {award.ruling.by}: {award.ruling.reason}")
+        words.append(f"decided by {award.ruling.by}{f': {award.ruling.reason}' if award.ruling.reason else ''}")
     return ", ".join(words)
 
 

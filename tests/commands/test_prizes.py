@@ -228,3 +228,38 @@ def test_a_prize_for_each_owner_cannot_be_shown_without_owners():
     Path("day.toml").write_text(DAY.replace('for_each = "class size"', 'for_each = "owner"'), encoding="utf-8")
     assert "owner" in run("--for", "customer").stderr
     assert run("--for", "customer").exit_code == 2
+
+
+BEST = """
+title = "Show"
+date = 2027-04-10
+
+[[prize]]
+name = "best"
+places = 2
+by = ["score"]
+"""
+
+
+def test_a_fish_that_a_fault_bars_wins_nothing_and_is_named_first(tmp_path):
+    rules = tmp_path / "rules.koi"
+    rules.write_text(
+        'standard "Show" edition 1 variety kohaku\nfault bent "bent spine" if spine is bent: no better than out\n'
+        "section body worth 100\npoints o by outline: poor gives 0, fair gives 4, good gives 8, excellent gives 10\n"
+        "grade first if score at least 50\ngrade out otherwise\n",
+        encoding="utf-8",
+    )
+    occasion = tmp_path / "day.toml"
+    occasion.write_text(
+        'title = "Show"\ndate = 2027-04-10\n\n[[prize]]\nname = "best"\nplaces = 2\nby = ["score"]\n', encoding="utf-8"
+    )
+    records = tmp_path / "records.csv"
+    records.write_text("fish,outline,spine\nA,excellent,bent\nB,good,straight\nC,poor,straight\n", encoding="utf-8")
+    done = CliRunner().invoke(
+        main, ["prizes", str(occasion), str(records), "--rules", str(rules), "--out", str(tmp_path / "p.csv")]
+    )
+    assert "bent spine: no better than the lowest grade" in done.output, done.output
+    with (tmp_path / "p.csv").open(encoding="utf-8-sig") as file:
+        winners = [row["fish"] for row in csv.DictReader(line for line in file if not line.startswith("#"))]
+    assert winners[:1] == ["B"]
+    assert "A" not in winners
