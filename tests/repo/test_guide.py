@@ -4,6 +4,7 @@ import re
 import shlex
 import sys
 from importlib import import_module
+from importlib.metadata import version
 from pathlib import Path
 
 import click
@@ -182,3 +183,9 @@ def test_the_snippets_of_the_library_run(capsys):
     assert "kiwa" in capsys.readouterr().out
     assert scope["graded"].shape[0] == 2
     assert scope["question"] is not None
+
+
+def test_ci_installs_the_wheel_as_the_guide_says():
+    line = f"pipx install koirules-{version('koirules')}-py3-none-any.whl"
+    assert line in text_of(GUIDE / "install.md")
+    assert line in text_of(ROOT / ".ci" / "run")
