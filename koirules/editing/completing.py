@@ -71,7 +71,7 @@ def offers_at(desk: Desk, key: str, line: int, column: int) -> Offers:
     if found.within == "text":
         return _in_text(found, meaning, page.path, desk.registry.rulesets)
     if found.is_fresh:
-        return Offers(len(found.part), tuple(_heads(meaning)))
+        return Offers(len(found.part), tuple(_heads(meaning, line)))
     context = context_of(found.words, meaning)
     return Offers(len(found.part), tuple(dict.fromkeys(_fitting(found, context, meaning))))
 
@@ -154,11 +154,12 @@ def _sort(name: str, role: Role, meaning: Meaning) -> Sort:
     return Sort.SETTING if name in meaning.settings else Sort.TERM
 
 
-def _heads(meaning: Meaning) -> Iterator[Offer]:
+def _heads(meaning: Meaning, line: int) -> Iterator[Offer]:
     header = meaning.header
+    begins = header is None or header.place.line == line
     for head in sorted(HEAD_WORDS):
         changes = head in {"replace", "drop"}
-        if (head == "standard") is (header is None) and (not changes or (header and header.based_on)):
+        if (head == "standard") is begins and (not changes or (header and header.based_on)):
             yield Offer(head, Sort.WORD, told_word(head, begins=True))
 
 

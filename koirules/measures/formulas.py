@@ -11,7 +11,7 @@ from attrs import frozen
 from koirules.standard.parts import Setting
 from koirules.standard.tree import Apply, Constant, Node, Recorded, SettingRead, TraitRead
 from koirules.vocabulary.kinds import Count, Kind, Number, YesNo
-from koirules.vocabulary.readings import NO, NO_OR_YES, YES, Reading, Span, anything, write_number
+from koirules.vocabulary.readings import NO, NO_OR_YES, YES, Reading, Span, anything, show_number
 
 MILLION = 1_000_000.0
 
@@ -61,6 +61,6 @@ def _as_number(kind: Number | Count, low: float, high: float, reach: Reading | N
         raise AssertionError("a number without a range")
     low, high = (end if end in {inf, -inf} else floor(MILLION * end + 0.5) / MILLION for end in (low, high))
     if low > reach.high or high < reach.low:
-        return Unrecorded(write_number(low if low > reach.high else high, kind))
+        return Unrecorded(show_number(low if low > reach.high else high, kind))
     made = Span(max(low, reach.low), min(high, reach.high))
     return Unrecorded() if made == reach else made

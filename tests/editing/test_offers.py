@@ -33,7 +33,7 @@ def test_the_next_word_of_a_file_is_among_what_is_offered(path):
     ]
     rng = random.Random(1)
     made_up = {use.place.line * 1_000 + use.place.column for use in page.uses if use.gives}
-    for line, column, word in rng.sample(spots, 400):
+    for line, column, word in rng.sample(spots, min(400, len(spots))):
         if line * 1_000 + column in made_up:
             continue
         found = so_far(lines, line, column)

@@ -97,12 +97,10 @@ def test_fish_stand_best_first_in_groups_with_a_cut_between_them(tmp_path, lot):
         ("not settled (keep or pond grade)", 1),
         ("hold", 15),
         ("not settled (hold or sell)", 2),
-        ("not settled (hold or sell or pond grade)", 1),
-        ("not settled (hold or sell or pond grade or out of the lot)", 2),
+        ("not settled (hold or sell or pond grade)", 3),
         ("not settled (hold or pond grade)", 1),
         ("sell", 22),
-        ("pond grade", 10),
-        ("not settled (pond grade or out of the lot)", 1),
+        ("pond grade", 11),
         ("out of the lot", 5),
     ]
     root = plotted(tmp_path, results, about)

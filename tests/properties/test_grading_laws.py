@@ -57,8 +57,8 @@ VALUES = {
     "tail_stem": st.sampled_from(["thin", "fair", "strong"]),
     "spine": st.sampled_from(["bent", "slight", "straight"]),
     "belly_mark": st.sampled_from(["none", "faint", "strong"]),
-    "hi_cover": st.integers(0, 200).map(lambda n: n / 2),
-    "odome": st.integers(0, 10),
+    "hi_cover": st.integers(0, 200).map(lambda n: f"{n / 2} %"),
+    "odome": st.integers(0, 10).map(lambda n: f"{n} %"),
     "kiwa": st.sampled_from(["blurred", "fair", "sharp", "razor"]),
     "kuchibeni": st.booleans(),
     "shimi_count": st.integers(0, 5),
@@ -169,7 +169,7 @@ def test_writing_one_more_trait_down_never_opens_more(whole, missing, found):
 @settings(max_examples=200, deadline=None)
 @given(whole_records, st.integers(0, 60), st.integers(0, 60), st.sampled_from(["fair or sharp", "razor or blurred"]))
 def test_the_true_grade_is_among_those_of_a_record_that_says_what_may_be(whole, below, above, edges):
-    cover = whole["hi_cover"]
+    cover = float(whole["hi_cover"].split()[0])
     low, high = max(0, cover - below), min(100, cover + above)
     unsure = whole | {"hi_cover": f"{low} % to {high} %", "kiwa": edges}
     told = BASE.grade(unsure)

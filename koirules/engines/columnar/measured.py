@@ -16,7 +16,7 @@ from koirules.measures.deriving import APART, Derived, Doubt, Measurer
 from koirules.measures.formulas import MILLION
 from koirules.standard.derivations import TypedFormula, inputs_of
 from koirules.vocabulary.kinds import Count, Number
-from koirules.vocabulary.readings import Reading, Span, anything, write_number
+from koirules.vocabulary.readings import Reading, Span, anything, show_reading
 from koirules.vocabulary.traits import Trait
 
 if TYPE_CHECKING:
@@ -88,7 +88,7 @@ class MeasuredFrame:
             gap = _larger(least - high, low - most)
             size = _larger(_larger(least.abs(), most.abs()), _larger(low.abs(), high.abs()))
             for row in (gap > APART * size).arg_true()[:_MOST_DOUBTS]:
-                derived = _shown(trait, low[row], high[row])
+                derived = show_reading(trait.kind, Span(low[row], high[row]))
                 self._doubt(row, trait, Span(least[row], most[row]), derived, formula.inputs)
             blank = least.is_null()
             low, high = low.zip_with(blank, least), high.zip_with(blank, most)
@@ -97,7 +97,7 @@ class MeasuredFrame:
                 one, other = made[f"{name}0"][row], made[f"{name}1"][row]
                 reach = anything(trait.kind)
                 end = one if isinstance(reach, Span) and one > reach.high else other
-                self._doubt(row, trait, None, _shown(trait, end, end), formula.inputs)
+                self._doubt(row, trait, None, show_reading(trait.kind, Span(end, end)), formula.inputs)
         self._hold_numbers(trait, name, low, high)
 
     def _derive(self, number: int, measure: Any, names: Sequence[str]) -> None:
@@ -176,10 +176,3 @@ def _end(end: Any) -> pl.Expr:
 
 def _millionth(end: pl.Expr) -> pl.Expr:
     return divided((end * MILLION + 0.5).floor(), MILLION)
-
-
-def _shown(trait: Trait, low: float, high: float) -> str:
-    kind = trait.kind
-    if not isinstance(kind, Number | Count):
-        raise AssertionError("a number of a trait that has none")
-    return write_number(low, kind) if low == high else f"{write_number(low, kind)} to {write_number(high, kind)}"
