@@ -130,7 +130,7 @@ def test_interrupting_ends_in_order_with_what_was_answered_in_the_file(one_fish,
     one_fish.shown()
     one_fish.type(keys)
     assert one_fish.shown() is None
-    assert "lot.csv:1fish,0settled." in "".join(one_fish.screen.split())  # a long path is broken over lines
+    assert "lot.csv:1item,0settled." in "".join(one_fish.screen.split())  # a long path is broken over lines
     assert one_fish.status() == status
     assert rows_of(tmp_path / "lot.csv")["1"]["spine"] == "slight"
 

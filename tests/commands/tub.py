@@ -73,7 +73,7 @@ class Sorter:
         told = self.shown()
         if told is None:
             return False
-        if "Next fish: name" in told:
+        if re.search(r"Next (fish|item): name", told):
             name = next((name for name in self.fish if name not in self.begun), "q")
             self.begun.add(name)
             self.type(f"{name}\n")

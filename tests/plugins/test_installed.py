@@ -46,10 +46,11 @@ def test_the_registry_is_made_once(install: Install) -> None:
 
 
 def test_a_plugin_that_raises_at_import_is_left_out(install: Install) -> None:
-    install("invented-koi", "raise RuntimeError('out of paper')")
+    file = install("invented-koi", "raise RuntimeError('out of paper')")
     registry = load_registry()
+    why = f"RuntimeError: out of paper, in {file}, line 1"
     assert problems_with("invented-koi", registry) == [
-        ("plugin-raises", "The plugin was left out. It failed when it was imported (RuntimeError: out of paper).")
+        ("plugin-raises", f"The plugin was left out. It failed when it was imported ({why}).")
     ]
     assert "kohaku" in registry.varieties
 

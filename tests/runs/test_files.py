@@ -210,7 +210,7 @@ def test_the_command_takes_whole_files_and_one_file_of_results(tmp_path: Path) -
     words = ["grade", str(rules), str(tmp_path / "*.parquet"), "--top", "2"]
     done = CliRunner().invoke(main, [*words, "--out", str(tmp_path / "out.parquet")])
     assert done.exit_code == 0, done.output
-    assert "600 fish by Lantern Bay trial" in done.output
+    assert "600 items by Lantern Bay trial" in done.output
     assert pl.read_parquet(tmp_path / "out.parquet").height == 600
     best = run([tmp_path / "0.parquet", tmp_path / "1.parquet"]).totals.best
     assert best[0].fish in done.output
