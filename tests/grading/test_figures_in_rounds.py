@@ -143,4 +143,4 @@ def test_a_reason_that_reads_a_figure_says_over_how_many_of_how_many_fish_it_is(
     fish = [("a", 4, "1"), ("b", 9, "1"), ("c", None, "1"), ("d", 5, "2"), ("e", 7, "2")]
     results = standard.grade_batch([{"fish": name, "length": n, "pond": pond} for name, n, pond in fish]).results
     assert results[0].why == ("slim for this batch: no better than sell (batch mean over 2 of 3 items) (decides)")
-    assert results[3].why.endswith("(batch mean over all 2 fish) (decides)")
+    assert results[3].why.endswith("(batch mean over all 2 items) (decides)")
