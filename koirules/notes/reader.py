@@ -145,6 +145,8 @@ class NotesReader:
 
     def cell(self, trait: Trait, text: str) -> Reading | None:
         """What a cell of a trait says in words of a phrase: `crisp`, `no tail stop`; None where it says nothing of it alone."""
+        if text.rstrip().endswith(("?", "？")):
+            return None  # who asks is not sure, and a cell has no place for that
         tokens = tokens_of(text)
         level = self.lexicon.level(tokens, 0, (trait.name,)) if tokens else None
         if level is not None and level.end == len(tokens) and level.means is not None:

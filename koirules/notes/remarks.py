@@ -61,7 +61,7 @@ class Remark:
 
 
 HEDGES = tuple(
-    tuple(words.split())
+    tokens_of(words)
     for words in [
         "i think",
         "i guess",
@@ -234,6 +234,8 @@ class RemarkReader:
         tokens = tokens_of(plain_numbers(shown))
         if not tokens:
             return Remark(shown, Sort.NOTHING)
+        if shown.endswith(("?", "？")):  # "sharp?" is said by somebody who is not sure
+            return evolve(self.read(f"maybe {shown.rstrip('?？ ')}", before), text=shown)
         verdict = self._verdict(tokens)
         if verdict is not None:
             return Remark(shown, Sort.VERDICT, verdict=verdict)
@@ -265,7 +267,7 @@ class RemarkReader:
     def _with_verdict(self, shown: str, tokens: tuple[str, ...]) -> Remark | None:
         """A remark without commas that ends or begins with a verdict: `sandan sharp kiwa out`."""
         for word, rest in ((tokens[-1:], tokens[:-1]), (tokens[:1], tokens[1:])):
-            if word in self.verdicts and len(rest) > 1:
+            if word in self.verdicts and word not in HEDGES and len(rest) > 1:
                 remark = self._said(shown, rest, hedged=False)
                 if remark.found and remark.sort is Sort.TRAITS:
                     return evolve(remark, verdict=self.verdicts[word])

@@ -282,3 +282,18 @@ def test_the_first_row_of_a_sheet_may_hold_for_the_lot(tmp_path):
     assert records["b"].cannot_tell == {"kiwa"}
     # What is said of the lot is no look at a fish: of `a` nobody saw anything that only an eye can see.
     assert [record.looked for record in records.values()] == [False, True, True]
+
+
+@pytest.mark.parametrize("said", ["kiwa sharp?", "maybe kiwa sharp", "perhaps kiwa sharp", "kiwa sharp I think"])
+def test_who_is_not_sure_is_not_taken_at_their_word(said):
+    fish = koirules.load_standard("tosai_kohaku").read_notes(f"1: {said}")
+    assert fish.records[0]["kiwa"] == "fair or sharp or razor"
+    assert fish.fish[0].unsure == ("kiwa",)
+
+
+def test_a_cell_with_a_question_mark_is_no_value(tmp_path):
+    path = tmp_path / "r.csv"
+    path.write_text("fish,kiwa,spine\na,sharp?,straight?\n", encoding="utf-8")
+    with pytest.raises(koirules.RecordError) as caught:
+        koirules.load_standard("tosai_kohaku").read_records(path)
+    assert [problem.code for problem in caught.value.problems] == ["value-unknown-word"] * 2
