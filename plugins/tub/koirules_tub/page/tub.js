@@ -50,21 +50,23 @@ function inStore(kind, mode, act) {
 }
 const remember = () => inStore("me", "readwrite", (kept) => kept.put({ me, fishOpen, now }, "me"));
 
-async function enter(kind, body, fish = now) {
-  const entry = { id: newName(), order: Date.now(), kind, fish: kind === "lot" ? "" : fish, sorter: me.sorter, look: lookOf(fish), body, entered: new Date().toISOString() };
-  await inStore("entries", "readwrite", (kept) => kept.put(entry));
+let putting = 0; // what is on its way into the phone: until it is there, nothing is called saved
+async function keepHere(entry) {
+  putting += 1;
+  renderSafe();
+  await inStore("entries", "readwrite", (kept) => kept.put(entry)).finally(() => { putting -= 1; });
   waiting.push(entry);
   render();
   flush();
   return entry;
 }
+async function enter(kind, body, fish = now) {
+  const entry = { id: newName(), order: Date.now(), kind, fish: kind === "lot" ? "" : fish, sorter: me.sorter, look: lookOf(fish), body, entered: new Date().toISOString() };
+  return keepHere(entry);
+}
 async function keepPhoto(file, fish = now) {
   const entry = { id: newName(), order: Date.now(), kind: "photograph", fish, sorter: me.sorter, look: lookOf(fish), body: {}, file };
-  await inStore("entries", "readwrite", (kept) => kept.put(entry));
-  waiting.push(entry);
-  render();
-  flush();
-  return entry;
+  return keepHere(entry);
 }
 function lookOf(fish) { return me.looks?.[fish] ?? 1; }
 
@@ -164,7 +166,8 @@ function render() {
 }
 function renderSafe() {
   const line = $("safe"), n = waiting.length;
-  line.className = n || !reachable ? "only-here" : "";
+  line.className = n || putting || !reachable ? "only-here" : "";
+  if (putting) { line.textContent = "…"; return; }
   line.textContent = n ? say("only-here", { n }) : reachable ? (me.sorter ? say("saved") : "") : say("only-here", { n: 0 });
 }
 function renderTabs() {
