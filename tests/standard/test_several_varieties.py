@@ -70,16 +70,16 @@ def box(tmp_path, monkeypatch):
     folder.mkdir(parents=True)
     (folder / "standard.koi").write_text(INSTALLED, encoding="utf-8")
     monkeypatch.setattr(Plugin, "folder", tmp_path / "installed")
-    Path("farm").mkdir()
+    Path("hall").mkdir()
     return registry_with(Plugin())
 
 
-def loaded(box, text, file="farm/page.koi"):
+def loaded(box, text, file="hall/page.koi"):
     Path(file).write_text(text, encoding="utf-8")
     return koirules.load_standard(file, box)
 
 
-def told(box, text, file="farm/page.koi"):
+def told(box, text, file="hall/page.koi"):
     with pytest.raises(koirules.StandardError) as found:
         loaded(box, text, file)
     return found.value.problems
@@ -125,12 +125,12 @@ def test_any_variety_does_not_hang_on_which_plugins_are_installed(box):
     assert set(loaded(box, text).traits) == set(box.vocabularies["shared"].includes) | {
         trait.name for trait in box.vocabularies["shared"].traits
     }
-    Path("farm/page.koi").write_text(text, encoding="utf-8")
-    assert koirules.load_standard("farm/page.koi", registry_with()).seal == loaded(box, text).seal
+    Path("hall/page.koi").write_text(text, encoding="utf-8")
+    assert koirules.load_standard("hall/page.koi", registry_with()).seal == loaded(box, text).seal
 
 
 def test_a_page_for_one_variety_builds_on_it_and_reads_all_that_it_has(box):
-    Path("farm/base.koi").write_text(head("variety (amber, birch)", "") + FAULTS, encoding="utf-8")
+    Path("hall/base.koi").write_text(head("variety (amber, birch)", "") + FAULTS, encoding="utf-8")
     page = loaded(box, head("variety amber") + "fault dotted if dots at least 3: no better than out\n")
     assert (page.variety, page.varieties) == ("amber", ("amber",))
     good = {"spine": "straight", "outline": "good", "dots": 0}
@@ -138,7 +138,7 @@ def test_a_page_for_one_variety_builds_on_it_and_reads_all_that_it_has(box):
     assert page.grade(good | {"dots": 3}).grade == "out"
     assert page.grade(good | {"spine": "bent"}).grade == "out"
     # The base alone grades by what it says, and by nothing else.
-    assert koirules.load_standard("farm/base.koi", box).grade({"spine": "straight", "outline": "good"}).grade == "first"
+    assert koirules.load_standard("hall/base.koi", box).grade({"spine": "straight", "outline": "good"}).grade == "first"
     # Who says no variety has those of the base.
     assert loaded(box, head("")).variety == "(amber, birch)"
     assert loaded(box, head("variety (birch, amber)")).varieties == ("birch", "amber")
@@ -155,7 +155,7 @@ def test_a_page_for_one_variety_builds_on_it_and_reads_all_that_it_has(box):
     ],
 )
 def test_a_page_is_never_for_more_than_its_base(box, base, page):
-    Path("farm/base.koi").write_text(head(base, "") + FAULTS, encoding="utf-8")
+    Path("hall/base.koi").write_text(head(base, "") + FAULTS, encoding="utf-8")
     assert [problem.code for problem in told(box, head(page))] == ["other-variety"]
 
 
@@ -180,16 +180,16 @@ def test_a_name_means_no_other_file_and_a_file_in_the_folder_goes_before_it(box)
     (problem,) = told(box, head("", '"open_hose" edition 2026-1'))
     assert (problem.code, problem.mend) == ("no-base-file", 'Did you mean "open_house"?')
     assert problem.edit.text == '"open_house"'
-    Path("farm/open_house").write_text(head("variety amber", "", "9") + FAULTS, encoding="utf-8")
+    Path("hall/open_house").write_text(head("variety amber", "", "9") + FAULTS, encoding="utf-8")
     assert loaded(box, head("", '"open_house" edition 9')).variety == "amber"
     # The base of an installed base lies beside that, and not beside the page.
     own = Plugin.folder / "open_house"
     (own / "standard.koi").write_text(head("", '"ours.koi" edition 3', "2026-1"), encoding="utf-8")
     (own / "ours.koi").write_text(head("any variety", "", "3") + FAULTS, encoding="utf-8")
-    Path("farm/open_house").unlink()
-    Path("farm/ours.koi").write_text("nothing that reads", encoding="utf-8")
+    Path("hall/open_house").unlink()
+    Path("hall/ours.koi").write_text("nothing that reads", encoding="utf-8")
     assert loaded(box, head("", '"open_house" edition 2026-1')).variety == "any variety"
-    (own / "standard.koi").write_text(head("", '"../../farm/ours.koi" edition 3', "2026-1"), encoding="utf-8")
+    (own / "standard.koi").write_text(head("", '"../../hall/ours.koi" edition 3', "2026-1"), encoding="utf-8")
     codes = [problem.code for problem in told(box, head("", '"open_house" edition 2026-1'))]
     assert codes == ["base-has-problems", "base-outside"]
 
