@@ -105,7 +105,7 @@ def _names(context: Context, own: str, meaning: Meaning) -> Iterator[Offer]:
             names = [name for name in meaning.settings if meaning.type_of(name) == Numeric(None, whole=True)] or [
                 name for name, each in meaning.settings.items() if each.unit is None
             ]
-        case Role.SECTION | Role.FAULT | Role.GRADE | Role.ROUND:
+        case Role.SECTION | Role.FAULT | Role.LIFT | Role.BONUS | Role.PENALTY | Role.GRADE | Role.ROUND:
             names = meaning.named(role.name.lower())
         case Role.OF_BASE:
             names = meaning.of_base(context.head)

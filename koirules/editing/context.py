@@ -26,6 +26,9 @@ class Role(Enum):
     SETTING = "a setting"
     SECTION = "a section"
     FAULT = "a fault"
+    LIFT = "a lift"
+    BONUS = "a bonus"
+    PENALTY = "a penalty"
     GRADE = "a grade"
     ROUND = "a round"
     VARIETY = "a variety"
@@ -59,6 +62,9 @@ _AFTER = {
     ("GRADE", "AFTER"): Role.GRADE,
     ("SAMPLE", "OUT"): Role.GRADE,
     ("SAMPLE", "FAULT"): Role.FAULT,
+    ("SAMPLE", "LIFT"): Role.LIFT,
+    ("SAMPLE", "BONUS"): Role.BONUS,
+    ("SAMPLE", "PENALTY"): Role.PENALTY,
     ("SAMPLE", "ROUND"): Role.ROUND,
     ("STANDARD", "STAGE"): Role.OTHER,
     ("ROUND", "PICK"): Role.SETTING,

@@ -130,7 +130,7 @@ def _named(spot: Spot | None, meaning: Meaning) -> Use | None:
             if isinstance(wanted, Steps) and spot.word in wanted.words:
                 return Use("grade", spot.word, spot.place) if wanted == meaning.grade_type else None
             return Use(VALUE, spot.word, spot.place)
-        case Role.SECTION | Role.FAULT | Role.GRADE | Role.ROUND:
+        case Role.SECTION | Role.FAULT | Role.LIFT | Role.BONUS | Role.PENALTY | Role.GRADE | Role.ROUND:
             return Use(context.role.name.lower(), spot.word, spot.place)
         case Role.OF_BASE:
             return Use(group_of(context.head), spot.word, spot.place)

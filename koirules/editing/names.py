@@ -19,7 +19,6 @@ VALUE = "value"
 """The group of traits, terms and settings, which share one set of names; every other group is called by its head word."""
 
 _GROUPS = {"setting": VALUE, "trait": VALUE, "term": VALUE, "silence": VALUE, "carry": VALUE}
-_OUTCOMES = {"comes out": "grade", "shows fault": "fault", "leaves in": "round"}
 
 
 @frozen
@@ -79,7 +78,7 @@ def _inside(part: st.Part) -> Iterator[Use]:
             yield from (_use(VALUE, fact.trait) for fact in facts)
             for outcome in outcomes:
                 if outcome.name is not None:
-                    yield _use(_OUTCOMES[outcome.what], outcome.name)
+                    yield _use(outcome.names, outcome.name)
         case st.Carry(traits=traits):
             yield from (_use(VALUE, trait) for trait in traits)
         case st.Silence(entries=entries):

@@ -20,14 +20,6 @@ from koirules.vocabulary.units import UNITS
 
 _MOST_CRITERIA = 30
 
-_HEADS_OF = {
-    Role.SECTION: ("section",),
-    Role.FAULT: ("fault",),
-    Role.GRADE: ("grade",),
-    Role.ROUND: ("round",),
-    Role.SETTING: ("setting",),
-}
-
 
 @frozen
 class Told:
@@ -47,8 +39,8 @@ def told_name(role: Role, head: str, name: str, meaning: Meaning) -> Told | None
     match role:
         case Role.VALUE | Role.TRAIT | Role.SETTING | Role.STEP:
             return told_value(name, meaning)
-        case Role.SECTION | Role.FAULT | Role.GRADE | Role.ROUND:
-            return _told_part(meaning.named(*_HEADS_OF[role]), name, meaning)
+        case Role.SECTION | Role.FAULT | Role.LIFT | Role.BONUS | Role.PENALTY | Role.GRADE | Role.ROUND:
+            return _told_part(meaning.named(role.name.lower()), name, meaning)
         case Role.NEW if head in {"setting", "trait", "term"}:
             return told_value(name, meaning)
         case Role.NEW | Role.OF_BASE:

@@ -52,28 +52,41 @@ def _failure(outcome: Outcome, result: Result) -> str | None:
         case "stays open":
             return None if len(result.possible) > 1 else f"should stay open, {_came(result)}"
         case "scores from":
-            return _score_failure(outcome, result)
+            return _between(outcome, "should score", "scores", result.score_low, result.score_high)
+        case "section from":
+            came = result.sections[name]
+            return _between(outcome, f"section {name} should give", "gives", came.low, came.high)
         case "shows fault":
-            return None if name in result.faults else f"should show the fault {name}, {_shows(result)}"
+            return None if name in result.faults else f"should show the fault {name}, {_shows(result.faults)}"
+        case "shows lift":
+            return None if name in result.lifts else f"should show the lift {name}, {_shows(result.lifts)}"
+        case "shows bonus" | "shows penalty":
+            return _extra_failure(outcome.names, name, result)
         case "shows no fault":
             still = [r.name for r in result.reasons if r.kind == "fault" and r.state in {State.YES, State.OPEN}]
             return f"should show no fault, but could show {_listed(still)}" if still else None
         case "leaves in":
             return None if result.left_in == name else f"should leave in round {name}, {_left(result)}"
+        case "kept in":
+            return None if name in result.kept_by else f"should be kept in round {name}, {_left(result)}"
         case what:
             raise AssertionError(f"an outcome that the checker lets pass and nobody runs: {what}")
 
 
-def _score_failure(outcome: Outcome, result: Result) -> str | None:
+def _between(outcome: Outcome, should: str, does: str, came_low: Decimal, came_high: Decimal) -> str | None:
     low, high = outcome.low or Decimal(0), outcome.high or Decimal(0)
-    if low <= result.score_low and result.score_high <= high:
+    if low <= came_low and came_high <= high:
         return None
-    came = (
-        shortest(result.score_low)
-        if result.score is not None
-        else f"{shortest(result.score_low)} to {shortest(result.score_high)}"
-    )
-    return f"should score from {shortest(low)} to {shortest(high)}, but scores {came}"
+    came = shortest(came_low) if came_low == came_high else f"{shortest(came_low)} to {shortest(came_high)}"
+    return f"{should} from {shortest(low)} to {shortest(high)}, but {does} {came}"
+
+
+def _extra_failure(head: str, name: str, result: Result) -> str | None:
+    state = next(reason.state for reason in result.reasons if (reason.kind, reason.name) == (head, name))
+    if state is State.YES:
+        return None
+    came = "it stays open" if state is State.OPEN else "its condition does not hold"
+    return f"should show the {head} {name}, but {came}"
 
 
 def _came(result: Result) -> str:
@@ -88,8 +101,8 @@ def _left(result: Result) -> str:
     return f"but leaves in round {result.left_in}" if result.left_in is not None else "but leaves in none"
 
 
-def _shows(result: Result) -> str:
-    return f"but surely shows {_listed(result.faults)}" if result.faults else "but surely shows none"
+def _shows(names: Sequence[str]) -> str:
+    return f"but surely shows {_listed(names)}" if names else "but surely shows none"
 
 
 def _listed(names: Sequence[str]) -> str:

@@ -185,15 +185,36 @@ class Fact:
     not_known: bool = False
 
 
+OUTCOMES = {
+    "comes out": "grade",
+    "stays open": "",
+    "scores from": "",
+    "section from": "section",
+    "shows fault": "fault",
+    "shows lift": "lift",
+    "shows bonus": "bonus",
+    "shows penalty": "penalty",
+    "shows no fault": "",
+    "leaves in": "round",
+    "kept in": "round",
+}
+"""What a sample can be asked to come to, and the head word of what it then names."""
+
+
 @frozen
 class Outcome:
-    """What a sample must come to: `comes out`, `stays open`, `scores from`, `shows fault`, `shows no fault`, `leaves in`."""
+    """What a sample must come to, one of OUTCOMES."""
 
     what: str
     name: Word | None
     low: Decimal | None
     high: Decimal | None
     place: Place
+
+    @property
+    def names(self) -> str:
+        """The head word of what it names; "" where it names nothing."""
+        return OUTCOMES[self.what]
 
 
 @frozen

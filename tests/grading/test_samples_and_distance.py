@@ -1,8 +1,11 @@
 """Samples say what does not hold; the next grade says what stands in its way; reach says what nobody tried."""
 
+import pytest
+
 import koirules
 from koirules.analysis.coverage import unreached
 from koirules.grading.distance import to_next_grade
+from koirules.grading.sample_runs import run_samples
 from koirules.testing import sample_runs, told
 
 TEXT = """standard "Trial (an invented house)" edition 2026-1
@@ -39,6 +42,48 @@ def test_shows_no_fault_needs_every_fault_to_be_a_sure_no(tmp_path):
     path = tmp_path / "s.koi"
     path.write_text(TEXT + 'sample "s" with kiwa sharp shows no fault\n')
     assert sample_runs(path)[0].failures == ("should show no fault, but could show bent",)
+
+
+ROUNDS = """lift quality if kiwa is sharp: no worse than keep
+penalty small 2 if length below 12 cm
+round first keep those with grade is keep
+round last pick 1 by highest score
+"""
+
+
+@pytest.mark.parametrize(
+    ("record", "outcomes", "failures"),
+    [
+        (
+            "kiwa sharp, spine straight, length 85 cm",
+            "shows lift quality shows bonus tip section body from 99 to 100",
+            (),
+        ),
+        ("kiwa sharp, spine straight, length 85 cm", "kept in round first kept in round last", ()),
+        ("kiwa fair, spine straight, length 11 cm", "shows penalty small leaves in round first", ()),
+        (
+            "kiwa fair, spine straight, length 11 cm",
+            "shows lift quality shows bonus tip kept in round first",
+            (
+                "should show the lift quality, but surely shows none",
+                "should show the bonus tip, but its condition does not hold",
+                "should be kept in round first, but leaves in round first",
+            ),
+        ),
+        (
+            "kiwa fair, spine straight, length 11 to 20 cm",
+            "shows penalty small section body from 30 to 40",
+            (
+                "should show the penalty small, but it stays open",
+                "section body should give from 30 to 40, but gives 25 to 45",
+            ),
+        ),
+    ],
+)
+def test_samples_of_lifts_extras_sections_and_rounds(record, outcomes, failures):
+    text = TEXT.replace("grade keep", ROUNDS + "grade keep")
+    loaded = koirules.read_standard(f'{text}sample "s" with {record} {outcomes}\n')
+    assert run_samples(loaded.grader)[0].failures == failures
 
 
 def test_reach_lists_outcomes_that_no_sample_shows():

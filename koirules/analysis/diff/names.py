@@ -37,11 +37,7 @@ def in_names(statement: st.Part, head: str, renames: Renames) -> st.Part:
 
 
 def _outcome(outcome: st.Outcome, renames: Renames) -> st.Outcome:
-    groups = {"comes out": "grade", "shows fault": "fault", "leaves in": "round"}
-    group = groups.get(outcome.what)
-    return (
-        outcome if group is None or outcome.name is None else evolve(outcome, name=_word(outcome.name, group, renames))
-    )
+    return outcome if outcome.name is None else evolve(outcome, name=_word(outcome.name, outcome.names, renames))
 
 
 def _word(word: Word, group: str, renames: Renames) -> Word:

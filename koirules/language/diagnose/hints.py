@@ -30,7 +30,7 @@ from koirules.vocabulary.words import HEAD_WORDS, OPERATOR_WORDS
 _NUMBER_WITH_UNIT = re.compile(rf"-?\s*[0-9.]+(?:\s?(?:{'|'.join(UNIT_WORDS)})(?!\w)|\s?%)?")
 _JOINTS = {"and", "or", "except", "if"}
 _COMPARISONS = {*FIRST_WORDS} - {"is"}
-_OUTCOMES = {"comes", "stays", "scores", "shows", "leaves"}
+_OUTCOMES = {"comes", "stays", "scores", "section", "shows", "kept", "leaves"}
 _HEADER_WORDS = {"edition", "variety", "any", "stage", "for", "valid", "based", "note"}
 _UNTITLED = {("sample", "with"), *(("standard", word) for word in _HEADER_WORDS)}
 _NEVER_DROPPED = {"not", "no", "except", "and", "or", "if"}

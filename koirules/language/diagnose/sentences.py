@@ -19,7 +19,7 @@ _WORDS = rf"{_NAME}(?:[ \-]+\w+)*"
 _DOES_NOT = re.compile(
     rf"(?<!\w)({_NAME})\s+((?:do(?:es)?(?:\s+not|n't)|has\s+not|not)\s+(?:includes?|contains?|have|has|show))(?!\w)"
 )
-_OUTCOME = r"(?:comes|stays|scores|shows|leaves)(?!\w)"
+_OUTCOME = r"(?:comes|stays|scores|section|shows|kept|leaves)(?!\w)"
 _COMMA_BEFORE_OUTCOME = re.compile(rf",(?=\s*{_OUTCOME}(?:\s+\w+)?\s*\Z)")
 _RUN = re.compile(rf"{_NAME}(?:\s+(?:and\s+)?(?!{_OUTCOME}){_NAME})+(?=\s*(?:,|\Z|\s{_OUTCOME}))")
 _HEADER = r"(?:edition|variety|any\s+variety|stage|for|valid|based|note)"

@@ -70,8 +70,8 @@ def _value(fact: st.Fact, pen: Pen) -> None:
 
 
 def _outcome_words(outcome: st.Outcome) -> str:
+    name = "" if outcome.name is None else f" {outcome.name.text}"
     if outcome.low is not None and outcome.high is not None:
-        return f"{outcome.what} {shortest(outcome.low)} to {shortest(outcome.high)}"
-    if outcome.what == "leaves in" and outcome.name is not None:
-        return f"leaves in round {outcome.name.text}"
-    return outcome.what if outcome.name is None else f"{outcome.what} {outcome.name.text}"
+        what, _, joint = outcome.what.partition(" ")
+        return f"{what}{name} {joint} {shortest(outcome.low)} to {shortest(outcome.high)}"
+    return f"{outcome.what} round{name}" if outcome.names == "round" else f"{outcome.what}{name}"

@@ -77,10 +77,13 @@ def _settling(voice: Voice, result: Result) -> Iterator[Line]:
 
 
 def _leaving(voice: Voice, run: SampleRun) -> Iterator[Line]:
-    """The round that it leaves in, where the sample is about that: by itself a fish is no batch."""
-    left = next((step for step in run.result.course if step.round == run.result.left_in), None)
-    if left is not None and any(outcome.what == "leaves in" for outcome in run.sample.outcomes):
-        yield line(voice.sentence(f"leaves in {left.title}: {left.why}"))
+    """What the rounds that the sample is about make of it, and where it leaves: by itself a fish is no batch."""
+    named = {outcome.name.text for outcome in run.sample.outcomes if outcome.name and outcome.names == "round"}
+    for step in run.result.course if named else ():
+        if step.kept and step.round in named:
+            yield line(voice.sentence(f"kept in {step.title}: {step.why}"))
+        elif step.round == run.result.left_in:
+            yield line(voice.sentence(f"leaves in {step.title}: {step.why}"))
 
 
 def _scored(result: Result) -> str:

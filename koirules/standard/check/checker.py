@@ -29,6 +29,7 @@ from koirules.standard.check.silence import check_carried, check_silence, silent
 from koirules.standard.check.warnings import warnings_of
 from koirules.standard.checked import Checked, Known
 from koirules.standard.growth_settings import check_growth
+from koirules.standard.inherit.merging import head_of
 from koirules.standard.parts import Limit, Rules, Sample, Term
 from koirules.standard.saying import check_languages, check_say, said_by
 from koirules.vocabulary.kinds import words_of
@@ -187,16 +188,14 @@ def _term(statement: st.Term, typer: Typer) -> Term | None:
 
 
 def _samples(file: st.RuleFile, typer: Typer, grades: Sequence[str]) -> list[Sample]:
-    names = {
-        "grade": grades,
-        "fault": [*typer.faults, *(name for head, name in file.unread if head == "fault")],
-        "round": [
-            *(each.name.text for each in _all(file.statements, st.Round)),
-            *(name for head, name in file.unread if head == "round"),
-        ],
-    }
-    most = sum(typer.sections.values())
-    checked = [check_sample(sample, typer, names, most) for sample in _all(file.statements, st.Sample)]
+    names: dict[str, list[str]] = {head: [] for head in st.OUTCOMES.values()}
+    for statement in file.statements:
+        if isinstance(statement, st.Section | st.Extra | st.Limit | st.Round):
+            names.setdefault(head_of(statement), []).append(statement.name.text)
+    for head, name in file.unread:
+        names.get(head, []).append(name)
+    names["grade"] = list(grades)
+    checked = [check_sample(sample, typer, names) for sample in _all(file.statements, st.Sample)]
     return [sample for sample in checked if sample is not None]
 
 

@@ -11,6 +11,7 @@ from koirules.language import statements as st
 from koirules.language.syntax import Quantity
 from koirules.problems import Edit, Place, Problem, naming, parts, sentences, values
 from koirules.standard.check.expressions import Typer
+from koirules.standard.check.sectioning import MOST_WORTH
 from koirules.standard.numbers import decimals, dimension_of, held, share_meant, written
 from koirules.standard.parts import Sample
 from koirules.vocabulary.kinds import (
@@ -32,8 +33,8 @@ from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Dimension
 
 
-def check_sample(statement: st.Sample, typer: Typer, names: Mapping[str, Sequence[str]], most: int) -> Sample | None:
-    """A sample, None where it has problems. names: the grades and faults that outcomes may name; most: hundredths."""
+def check_sample(statement: st.Sample, typer: Typer, names: Mapping[str, Sequence[str]]) -> Sample | None:
+    """A sample, None where it has problems. names: of each kind of part, those that outcomes may name."""
     problems = typer.problems
     before = len(problems)
     record: dict[str, Reading] = {}
@@ -59,7 +60,7 @@ def check_sample(statement: st.Sample, typer: Typer, names: Mapping[str, Sequenc
         if reading is not None:
             record[trait.name] = reading
     for outcome in statement.outcomes:
-        _check_outcome(outcome, names, most, problems)
+        _check_outcome(outcome, names, typer.sections, problems)
     if len(problems) > before:
         return None
     return Sample(statement.title.text, record, statement.outcomes, statement.place, frozenset(cannot_tell))
@@ -72,17 +73,24 @@ def _comma_before_outcome(before: st.Fact, fact: st.Fact) -> Problem:
     return sentences.comma_before_outcome(between, " " if last.end_line == first.line else "\n  ")
 
 
-def _check_outcome(outcome: st.Outcome, names: Mapping[str, Sequence[str]], most: int, problems: list[Problem]) -> None:
-    kind = {"comes out": "grade", "shows fault": "fault", "leaves in": "round"}.get(outcome.what)
-    if kind is not None and outcome.name is not None and outcome.name.text not in names[kind]:
-        word, known = outcome.name, names[kind]
+def _check_outcome(
+    outcome: st.Outcome, names: Mapping[str, Sequence[str]], worths: Mapping[str, int], problems: list[Problem]
+) -> None:
+    """worths: of each section, in hundredths."""
+    kind, word = outcome.names, outcome.name
+    if word is not None and word.text not in names[kind]:
+        known = names[kind]
         problems.append(naming.unknown_part(word.place, kind, word.text, near(word.text, known), known))
+        return
+    most, what = sum(worths.values()), "A score here"
+    if word is not None and kind == "section":
+        most, what = worths.get(word.text, MOST_WORTH), "What a section gives"
     if outcome.low is not None and outcome.high is not None:
         if outcome.low > outcome.high:
             problems.append(parts.wrong_outcome(outcome.place))
         elif outcome.low < 0 or outcome.low * 100 > most:
             worth = shortest(Decimal(most) / 100)
-            problems.append(values.out_of_bounds(outcome.place, "A score here", "0", worth))
+            problems.append(values.out_of_bounds(outcome.place, what, "0", worth))
 
 
 def fact_reading(fact: st.Fact, trait: Trait, problems: list[Problem]) -> Reading | None:

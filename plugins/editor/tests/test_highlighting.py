@@ -33,6 +33,9 @@ replace section body "body" worth 30
 sample "錦" with hi_on_fins none, whole no, count 3
   shows no fault
   leaves in round first
+  kept in round first
+  section body from 1 to 2
+  shows lift quality
 say "{length}, {unclosed" 鯉_name
 """
 GRAMMAR = json.loads(FILE.read_text(encoding="utf-8"))
