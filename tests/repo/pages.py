@@ -49,3 +49,14 @@ def agrees(shown: str, printed: str) -> bool:
     """Whether a page shows what was printed. A line `…` stands for any lines."""
     parts = [re.escape(part) for part in re.split(r"^…\n", shown, flags=re.MULTILINE)]
     return re.fullmatch(".*".join(parts), printed, re.DOTALL) is not None
+
+
+def shortened(printed: str, shown: str) -> str:
+    """What was printed, with as many lines before and after a line `…` as the page shows."""
+    if "…\n" not in shown.splitlines(keepends=True):
+        return printed
+    before, _, after = (
+        part.count("\n") for part in re.split(r"(^…\n(?:.*^…\n)?)", shown, maxsplit=1, flags=re.DOTALL | re.MULTILINE)
+    )
+    lines = printed.splitlines(keepends=True)
+    return "".join([*lines[:before], "…\n", *lines[len(lines) - after :]])

@@ -14,7 +14,7 @@ from click.testing import CliRunner
 from koirules.commands import COMMANDS, main
 from koirules.plugins.registry import load_registry
 from tests.repo.command_pages import reference
-from tests.repo.pages import GUIDE, PAGES, REFERENCE, ROOT, agrees, blocks_of, runs_of
+from tests.repo.pages import GUIDE, PAGES, REFERENCE, ROOT, agrees, blocks_of, runs_of, shortened
 
 OF_PLUGINS = {"book": "book", "learn": "book", "tub": "tub"}
 """Which distribution each command of a plugin comes from."""
@@ -83,7 +83,9 @@ def test_every_command_prints_what_its_page_shows(path, tmp_path, monkeypatch, r
     monkeypatch.setenv("COLUMNS", "100")
     fresh = page
     for block in blocks_of(page):
-        if block.name is not None:
+        if block.name is not None and (ROOT / block.name).exists():
+            assert block.text == text_of(ROOT / block.name), block.name
+        elif block.name is not None:
             Path(block.name).write_text(block.text, encoding="utf-8")
         if block.kind != "console":
             continue
@@ -93,7 +95,9 @@ def test_every_command_prints_what_its_page_shows(path, tmp_path, monkeypatch, r
             printed = printed_by(words)
             printed = "\n".join(line.rstrip() for line in printed.splitlines()) + "\n" if printed else ""
             if refresh_cases and not agrees(run.prints, printed):
-                fresh = fresh.replace(f"{run.command}\n{run.prints}", f"{run.command}\n{printed}", 1)
+                fresh = fresh.replace(
+                    f"{run.command}\n{run.prints}", f"{run.command}\n{shortened(printed, run.prints)}", 1
+                )
             else:
                 assert agrees(run.prints, printed), f"{path.name}:{block.line} {run.command}\n{printed}"
     if fresh != page:
