@@ -8,7 +8,7 @@ from collections.abc import Iterable, Sequence
 from pathlib import Path
 
 import click
-from attrs import asdict, frozen
+from attrs import asdict, evolve, frozen
 
 from koirules.api import load_standard
 from koirules.commands import COMMANDS
@@ -17,8 +17,10 @@ from koirules.commands.output import counted, show_problems, shown
 from koirules.commands.plugged import taken_by_koirules
 from koirules.loading.reading import header_of
 from koirules.plugins import Registry
-from koirules.problems import StandardError
+from koirules.problems import Cell, Problem, StandardError, measuring
 from koirules.standard.check.header import said_of
+from koirules.standard.measured import formulas_left_out, unsound_formulas
+from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.traits import Addition, Variety
 
 
@@ -67,7 +69,8 @@ def command(as_json: bool) -> None:
     """
     plugins = registry()
     clashes = taken_by_koirules(plugins, COMMANDS)
-    show_problems(clashes)
+    formulas = _formulas(plugins)
+    show_problems((*clashes, *formulas))
     varieties = _rows(plugins.varieties.values(), plugins)
     skins = _rows(plugins.varieties.skins.values(), plugins)
     rule_sets = _rule_sets(plugins)
@@ -75,7 +78,7 @@ def command(as_json: bool) -> None:
     if as_json:
         left_out = [
             {"plugin": str(problem.site), "code": problem.code, "cause": problem.cause, "mend": problem.mend}
-            for problem in (*plugins.problems, *clashes)
+            for problem in (*plugins.problems, *clashes, *formulas)
         ]
         data = {
             "varieties": [asdict(row) for row in varieties],
@@ -96,6 +99,20 @@ def _others(plugins: Registry) -> list[_Given]:
         *(_Given("results", ending, one.what.title, one.source) for ending, one in plugins.writers.items()),
         *(_Given("addition", one.what.to, _added(one.what), one.source) for one in plugins.additions),
     ]
+
+
+def _formulas(plugins: Registry) -> list[Problem]:
+    """What is wrong with the formulas of varieties: the other commands read them only where a rule file names the variety."""
+    added_by = {measure: one.source for one in plugins.additions for measure in one.what.measures}
+    told: dict[Formula | str, Problem] = {}
+    for name, variety in plugins.varieties.items():
+        source = plugins.sources[name]
+        for problem in unsound_formulas(variety):
+            told.setdefault(problem.cause, evolve(problem, site=Cell(f"plugin {source}"), warning=True))
+        for one in formulas_left_out(variety):
+            site = Cell(f"plugin {added_by.get(one, source)}")
+            told.setdefault(one, measuring.formula_of_no_trait(site, one.trait, one.expression))
+    return [*told.values()]
 
 
 def _added(addition: Addition) -> str:

@@ -59,6 +59,17 @@ def formula_does_not_hold(trait: str, expression: str, why: str) -> Problem:
     )
 
 
+def formula_of_no_trait(site: Cell, trait: str, expression: str) -> Problem:
+    """A formula of a vocabulary comes out the same for every fish."""
+    return Problem(
+        "formula-of-no-trait",
+        site,
+        f"The measure of {quoted(trait)} was left out: its formula {quoted(expression)} names no trait.",
+        "Name a trait in the formula, or give the number as a constant.",
+        warning=True,
+    )
+
+
 def derived_differs(site: Cell, trait: str, written: str, derived: str, inputs: Sequence[str]) -> Problem:
     """A derived trait was written too, and not as what it was derived from has it."""
     return Problem(

@@ -26,7 +26,10 @@ _FILE = "formula"
 def typed_measures(
     measures: Iterable[Measure], traits: Mapping[str, Trait], constants: Sequence[declared.Constant]
 ) -> tuple[tuple[TypedMeasure, ...], tuple[Problem, ...]]:
-    """The measures of a variety in the order in which they can be worked out, or what is wrong with them."""
+    """The measures of a variety in the order in which they can be worked out, or what is wrong with them.
+
+    A formula that names no trait is left out: what never changes is a constant, and says nothing of a fish.
+    """
     settings = constant_settings(constants, {})
     typed: list[TypedMeasure] = []
     listed = list(measures)
@@ -36,7 +39,7 @@ def typed_measures(
             typed.append(measure)
         elif measure.trait in traits:
             made = _typed(measure, traits, settings)
-            typed += [made] if isinstance(made, TypedFormula) else []
+            typed += [made] if isinstance(made, TypedFormula) and made.inputs else []
             problems += [] if isinstance(made, TypedFormula) else made
     return ((), tuple(problems)) if problems else _in_order(typed)
 
@@ -55,6 +58,14 @@ def measures_of(variety: Variety) -> tuple[TypedMeasure, ...]:
 def unsound_formulas(variety: Variety) -> tuple[Problem, ...]:
     """What is wrong with the formulas of a variety; the names of its measures have been looked at when it was loaded."""
     return _typed_of(variety)[1]
+
+
+def formulas_left_out(variety: Variety) -> tuple[Formula, ...]:
+    """The formulas of a variety that name no trait and were therefore left out of its measures."""
+    if unsound_formulas(variety):
+        return ()  # nothing is measured then
+    given = {name for measure in measures_of(variety) for name in measure.outputs}
+    return tuple(one for one in variety.measures if isinstance(one, Formula) and one.trait not in given)
 
 
 # As above: bases for several varieties are loaded again with every page that builds on them.

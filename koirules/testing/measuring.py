@@ -9,14 +9,13 @@ from attrs import evolve
 
 from koirules.api import Standard, read_standard
 from koirules.plugins import Registry
-from koirules.problems import StandardError
+from koirules.problems import Cell, StandardError, measuring
 from koirules.results.record import Record
-from koirules.standard.derivations import TypedFormula
-from koirules.standard.measured import measures_of, unsound_formulas
+from koirules.standard.measured import formulas_left_out, measures_of, unsound_formulas
 from koirules.testing.made_records import made_records
 from koirules.testing.whole_rules import whole_rules
 from koirules.vocabulary.kinds import Kind, words_of
-from koirules.vocabulary.measures import Computed, outputs_of
+from koirules.vocabulary.measures import Computed
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, show_reading
 from koirules.vocabulary.traits import Variety
 
@@ -32,10 +31,10 @@ def of_measures(variety: Variety, registry: Registry, number: int) -> Iterator[s
     """
     for problem in unsound_formulas(variety):
         yield f"{problem.cause} {problem.mend}"
-    for typed in measures_of(variety):
-        if isinstance(typed, TypedFormula) and not typed.inputs:
-            yield f'the formula of "{typed.trait.name}" names no trait: what never changes is a constant'
-    derived = [name for measure in variety.measures for name in outputs_of(measure)]
+    for one in formulas_left_out(variety):
+        problem = measuring.formula_of_no_trait(Cell("measures"), one.trait, one.expression)
+        yield f"{problem.cause} {problem.mend}"
+    derived = [name for measure in measures_of(variety) for name in measure.outputs]
     if not derived:
         return
     helping = {name for measure in variety.measures if isinstance(measure, Computed) for name in measure.helped_by}

@@ -10,6 +10,7 @@ from koirules.commands import inputs, main
 from koirules.hooks import RecordReader, ResultWriter, Subcommand
 from koirules.plugins import registry_with
 from koirules.vocabulary.kinds import Count
+from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.traits import Addition, Trait
 from tests.plugins.invented import Gives, lace
 
@@ -101,3 +102,22 @@ def test_what_else_plugins_give_is_listed_too(monkeypatch):
     data = json.loads(run("plugins", "--json").stdout)
     assert [one["name"] for one in data["others"]] == ["ponds", ".dbf", ".dbf", "shared"]
     assert [one["code"] for one in data["left_out"]] == ["plugin-name-taken"]
+
+
+def test_formulas_that_say_nothing_or_do_not_hold_are_told(monkeypatch):
+    rows, tone = Trait("rows", "rows", Count(9)), Trait("tone", "tone of the net", Count(9))
+    idle = Gives(lace(rows, tone, measures=(Formula("tone", "1"),)), name="idle 1")
+    odd = Gives(lace(rows, tone, name="mesh", measures=(Formula("tone", "rows / 2"),)), name="odd 2")
+    added = Gives(
+        additions=[Addition("mesh", (Trait("knots", "knots", Count(9)),), (Formula("knots", "2"),))], name="more 3"
+    )
+    monkeypatch.setattr(inputs, "load_registry", lambda: registry_with(idle, odd, added))
+    told = run("plugins")
+    assert told.exit_code == 0
+    assert (
+        'warning: plugin idle 1\n  The measure of "tone" was left out: its formula "1" names no trait.' in told.stderr
+    )
+    assert 'warning: plugin odd 2\n  The formula "rows / 2" does not give "tone"' in told.stderr
+    monkeypatch.setattr(inputs, "load_registry", lambda: registry_with(Gives(lace(rows, tone, name="mesh")), added))
+    left_out = json.loads(run("plugins", "--json").stdout)["left_out"]
+    assert [(row["plugin"], row["code"]) for row in left_out] == [("plugin more 3", "formula-of-no-trait")]

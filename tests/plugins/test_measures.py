@@ -162,6 +162,13 @@ def test_a_formula_that_does_not_hold_is_one_problem_of_the_rule_files_of_its_va
     koirules.read_standard('standard "try" edition 1 variety kohaku\ngrade b otherwise', registry=found)
 
 
+def test_a_formula_that_names_no_trait_is_left_out_of_the_measures() -> None:
+    rule = "fault x if row_ratio is 24: no better than b"
+    assert graded(rule, {"rows_along": 12}, Formula("row_ratio", "24")).faults == ()
+    assert graded(rule, {"rows_along": 12, "row_ratio": "24"}, Formula("row_ratio", "24")).faults == ("x",)
+    assert graded(rule, {"rows_along": 12}, Formula("row_ratio", "long_net / 1 cm")).faults == ()
+
+
 @pytest.mark.parametrize(
     ("measure", "told"),
     [

@@ -286,7 +286,10 @@ def test_words_that_are_operators_and_formulas_of_nothing_are_told() -> None:
     plain = lace(share, describe="Net over white.", measures=(Formula("tone", "1"),))
     registry = registry_with(Gives(plain))
     assert [*of_measures(registry.varieties["lace"], registry, 2)][:1] == [
-        'the formula of "tone" names no trait: what never changes is a constant'
+        (
+            'The measure of "tone" was left out: its formula "1" names no trait. Name a trait in the formula, or give the number '
+            "as a constant."
+        )
     ]
 
 
