@@ -122,6 +122,8 @@ def command(
             as_recorded=as_recorded,
             in_full=in_full,
             wishes=wishes,
+            leave_out_broken=leave_out_broken,
+            broken_as_open=broken_as_open,
         )
         return
     standard = standard_from(rules, changes, language)
@@ -131,6 +133,11 @@ def command(
         stop(
             "--for, --offer, --title, --contact, --mark and --with-records are for a batch that is listed. Give one file of "
             "records that fits on a screen. Nothing was written."
+        )
+    if large and broken_as_open:
+        stop(
+            "--broken-as-open is for one file of records that fits on a screen. Of whole files, --leave-out-broken leaves the "
+            "broken rows out. Nothing was written."
         )
     if large and as_recorded:
         click.echo("--as-recorded is for a batch that is listed; of whole files the best are.", err=True)

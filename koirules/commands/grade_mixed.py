@@ -20,6 +20,7 @@ from koirules.commands.inputs import (
     graded_together,
     pairs_of,
     registry,
+    rows_left_out,
     rule_files_in,
     standard_from,
 )
@@ -84,9 +85,11 @@ def grade_mixed(
     as_recorded: bool,
     in_full: bool,
     wishes: Wishes,
+    leave_out_broken: bool,
+    broken_as_open: bool,
 ) -> None:
     """Grade a batch by several standards, each ranked by itself; ends with status 1 where a fish was not graded."""
-    from koirules.commands.render.batch import tell_batch
+    from koirules.commands.render.batch import tell_batch, unread_in
     from koirules.commands.writing_results import write_all
 
     if large:
@@ -94,7 +97,17 @@ def grade_mixed(
             "A batch of mixed varieties is one file of records, .csv, .xlsx or .jsonl, of at most 20 MB. Give one file at a "
             "time, or grade whole files by one standard each."
         )
-    several = graded_by_several(rules, records[0], labels, changes, language, decisions, classes)
+    several = graded_by_several(
+        rules,
+        records[0],
+        labels,
+        changes,
+        language,
+        decisions,
+        classes,
+        leave_out_broken=leave_out_broken,
+        broken_as_open=broken_as_open,
+    )
     standards, graded, batch = several.standards, several.graded, several.batch
     rows: list[Row] = [*several.results, *map(_not_graded, batch.left)]
     about = about_several(standards, graded, Path(batch.file).name)
@@ -110,17 +123,21 @@ def grade_mixed(
     if failed:
         show_problems(failed)
         stop("Not everything was written.")
-    if batch.left:
+    if batch.left or several.broken or unread_in(several.results):
         sys.exit(DOES_NOT_HOLD)
 
 
 @frozen
 class Several:
-    """A batch that several standards graded. graded: what each of them did, in the order of `standards`."""
+    """A batch that several standards graded. graded: what each of them did, in the order of `standards`.
+
+    broken: whether rows were left out, or values taken as not recorded, since they could not be read.
+    """
 
     standards: tuple[Standard, ...]
     graded: tuple[Graded, ...]
     batch: MixedBatch
+    broken: bool = False
 
     @property
     def results(self) -> tuple[Result, ...]:
@@ -136,21 +153,32 @@ def graded_by_several(
     language: str | None,
     decisions: str | None,
     classes: ClassTable | None,
+    *,
+    leave_out_broken: bool = False,
+    broken_as_open: bool = False,
 ) -> Several:
-    """Grade a file of records by several standards; ends the command with its problems where it cannot be read."""
+    """Grade a file of records by several standards; ends the command with its problems where it cannot be read.
+
+    leave_out_broken, broken_as_open: as for a batch of one standard (graded).
+    """
     from koirules.records.mixed_records import read_mixed
     from koirules.records.records import Batch
 
     plugins = registry()
     standards = _standards(rules, changes, language, plugins)
     readings = [_reading(standard, plugins) for standard in standards]
-    batch = read_mixed(Path(records), readings, lambda text: said(text, plugins.varieties), labels)
+    batch = read_mixed(
+        Path(records), readings, lambda text: said(text, plugins.varieties), labels, broken_as_open=broken_as_open
+    )
     named = [reading.name for reading in readings]
     measured = [
         standard.measured([_marked(record, standard, name) for record in group], batch.file)
         for standard, group, name in zip(standards, batch.records, named, strict=True)
     ]
-    stop_if_refused([*batch.problems, *(problem for part in measured for problem in part.problems)])
+    broken = rows_left_out(
+        [*batch.problems, *(problem for part in measured for problem in part.problems)],
+        leave_out_broken=leave_out_broken,
+    )
     parts = [
         with_classes(Batch(batch.file, part.records, (), ()), standard, classes, plugins.varieties)
         for standard, part in zip(standards, measured, strict=True)
@@ -162,7 +190,8 @@ def graded_by_several(
     )
     if not any(part.records for part in parts) and not batch.left:
         click.echo(f"There is no record in {shown(records)}.", err=True)
-    return Several(tuple(standards), graded, batch)
+    broken = broken or any(record.unreadable for part in parts for record in part.records)
+    return Several(tuple(standards), graded, batch, broken)
 
 
 def _check_there(given: str) -> None:

@@ -282,13 +282,8 @@ def graded(
     read = records_from(standard, records, labels, broken_as_open=broken_as_open)
     batch = with_classes(read, standard, classes, load_registry().varieties)
     decided, problems = _decisions(standard, decisions, [record.fish for record in batch.records])
-    of_rows = [problem for problem in batch.problems if leave_out_broken and _is_of_a_row(problem)]
-    stop_if_refused([*(problem for problem in batch.problems if problem not in of_rows), *problems])
-    if of_rows:
-        show_problems(of_rows)
-        left = len({problem.site.row for problem in of_rows if isinstance(problem.site, Cell)})
-        click.echo(f"{counted(left, 'row is', 'rows are')} left out.", err=True)
-    broken = bool(of_rows) or any(record.unreadable for record in batch.records)
+    broken = rows_left_out((*batch.problems, *problems), leave_out_broken=leave_out_broken)
+    broken = broken or any(record.unreadable for record in batch.records)
     if not batch.records:
         click.echo(f"There is no {standard.subject.one} in {shown(records)}.", err=True)
     many = len(batch.records) > 5_000
@@ -298,6 +293,18 @@ def graded(
         results = tuple(standard.grade_record(record) for record in bar)
     results = looked_at_again(results, look_again(batch.records, standard.traits, standard.rules.stage))
     return Graded(batch, BatchResult(results, records=batch.records), broken)
+
+
+def rows_left_out(problems: Iterable[Problem], *, leave_out_broken: bool) -> bool:
+    """Tell the problems of records, and whether rows are left out for them; others end the command."""
+    told = [*problems]
+    of_rows = [problem for problem in told if leave_out_broken and _is_of_a_row(problem)]
+    stop_if_refused([problem for problem in told if problem not in of_rows])
+    if of_rows:
+        show_problems(of_rows)
+        left = len({problem.site.row for problem in of_rows if isinstance(problem.site, Cell)})
+        click.echo(f"{counted(left, 'row is', 'rows are')} left out.", err=True)
+    return bool(of_rows)
 
 
 def _is_of_a_row(problem: Problem) -> bool:

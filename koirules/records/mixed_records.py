@@ -51,11 +51,17 @@ class MixedBatch:
 
 
 def read_mixed(
-    path: Path, readings: Sequence[Reading], say: Callable[[str], Said | None], labels: Collection[str] = ()
+    path: Path,
+    readings: Sequence[Reading],
+    say: Callable[[str], Said | None],
+    labels: Collection[str] = (),
+    *,
+    broken_as_open: bool = False,
 ) -> MixedBatch:
     """Read a file of records for several standards; never raises for what is wrong with it.
 
     say: reads the cell of a variety. labels: columns that are carried along; `variety` and `stage` are carried anyway.
+    broken_as_open: what cannot be read is taken as not recorded (read_rows).
     """
     table = read_table(path)
     places = {folded(heading.text): place for place, heading in reversed(list(enumerate(table.headings)))}
@@ -72,10 +78,14 @@ def read_mixed(
     groups: list[tuple[Record, ...]] = []
     for reading, columns_of, mine in zip(readings, columns, rows, strict=True):
         part = evolve(table, rows=tuple(mine), problems=())
-        records, of_rows = read_rows(part, columns_of)
+        records, of_rows = read_rows(part, columns_of, broken_as_open=broken_as_open)
         problems += [*of_rows, *_unread(part, columns_of, columns, reading)]
         groups.append(records)
-    problems += _in_two_groups(table.file, groups, left)
+    doubled = _in_two_groups(table.file, groups, left)
+    problems += doubled
+    again = {_row_of(problem) for problem in doubled}
+    groups = [tuple(record for record in group if record.row not in again) for group in groups]
+    left = [one for one in left if one.row not in again]
     return MixedBatch(table.file, tuple(groups), tuple(left), tuple(sorted(dict.fromkeys(problems), key=_row_of)))
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from koirules.vocabulary.kinds import Choice, Colours, Count, Number, Patches, Places, Scale, YesNo
-from koirules.vocabulary.units import UNITS
+from koirules.vocabulary.units import UNITS, WRITTEN_OTHERWISE
 
 YES_NO = YesNo()
 """Yes or no."""
@@ -32,8 +32,12 @@ EVERYWHERE = (*HEAD, *TRUNK, *FINS)
 def number(low: str, high: str, unit: str | None = None, usual: tuple[str, str] | None = None) -> Number:
     """A number from low to high, both written as decimals, in the unit with this symbol or plain.
 
-    usual: between which ends it lies for nearly every fish.
+    usual: between which ends it lies for nearly every fish. Raises ValueError for a unit that is not known.
     """
+    if unit is not None and unit not in UNITS:
+        meant = WRITTEN_OTHERWISE.get(unit)
+        advice = f'write "{meant}"' if meant else f"the units are {', '.join(UNITS)}"
+        raise ValueError(f'"{unit}" is not the symbol of a unit: {advice}')
     ends = None if usual is None else (Decimal(usual[0]), Decimal(usual[1]))
     return Number(None if unit is None else UNITS[unit], Decimal(low), Decimal(high), ends)
 

@@ -73,3 +73,10 @@ def test_a_file_without_wrong_cells_ends_well():
     Path("lot.csv").write_text("fish,edge,length\nA1,sharp,14\n", encoding="utf-8")
     result = CliRunner().invoke(main, ["grade", "rules.koi", "lot.csv", "--leave-out-broken"])
     assert result.exit_code == 0
+
+
+def test_whole_files_refuse_to_take_broken_cells_as_open():
+    Path("more.csv").write_text(RECORDS, encoding="utf-8")
+    result = CliRunner().invoke(main, ["grade", "rules.koi", "lot.csv", "more.csv", "--broken-as-open"])
+    assert result.exit_code == 2
+    assert "--leave-out-broken leaves the broken rows out" in result.stderr

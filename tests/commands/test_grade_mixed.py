@@ -348,3 +348,37 @@ def test_a_word_that_is_neither_rules_nor_records_is_told_with_what_is_near():
     assert result.exit_code == 2
     assert "no-rules-or-records" in result.output
     assert "lace_house" in result.output
+
+
+BROKEN = RECORDS + "i,kohaku,tosai,stronger,,no,\nj,lace,,,clear,40,\na,lace,,,clear,1,\n"
+
+
+def test_broken_rows_of_a_mixed_batch_are_left_out_where_that_is_asked():
+    Path("lot.csv").write_text(BROKEN, encoding="utf-8")
+    assert run("rules", "lot.csv", "--out", "all.csv").exit_code == 2
+    assert not Path("all.csv").exists()
+    told = run("rules", "lot.csv", "--out", "all.csv", "--leave-out-broken")
+    assert told.exit_code == 1
+    assert "3 rows are left out." in told.stderr
+    assert "stronger" in told.stderr
+    assert sorted(rows("all.csv")) == ["a", "b", "c", "d", "e", "f", "g", "h"]
+
+
+def test_a_broken_cell_of_a_mixed_batch_is_taken_as_open_where_that_is_asked():
+    Path("lot.csv").write_text(BROKEN.replace("\na,lace", "\nk,lace"), encoding="utf-8")
+    told = run("rules", "lot.csv", "--out", "all.json", "--broken-as-open")
+    assert told.exit_code == 1
+    results = {one["fish"]: one for one in json.loads(Path("all.json").read_text(encoding="utf-8"))["results"]}
+    for fish, trait in (("i", "tail_stem"), ("j", "maruten")):
+        (again,) = results[fish]["look_again"]
+        assert again["trait"] == trait
+        assert again["why"].endswith("It was taken as not recorded.")
+
+
+def test_a_batch_whose_only_fault_is_a_broken_cell_does_not_end_well():
+    lines = BROKEN.splitlines()
+    Path("lot.csv").write_text("\n".join([lines[0], lines[1], lines[9]]) + "\n", encoding="utf-8")
+    assert run("rules", "lot.csv", "--broken-as-open").exit_code == 1
+    assert run("rules", "lot.csv", "--leave-out-broken").exit_code == 1
+    Path("lot.csv").write_text("\n".join(lines[:2]) + "\n", encoding="utf-8")
+    assert run("rules", "lot.csv", "--broken-as-open", "--leave-out-broken").exit_code == 0
