@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
+from itertools import islice
 
 from attrs import frozen
 
@@ -11,10 +12,11 @@ from koirules.standard.cuts import Cuts
 from koirules.vocabulary.colour_readings import ColourReadings, ColourSpace
 from koirules.vocabulary.kinds import Choice, Colours, Count, Label, Number, Patches, Places, Scale, YesNo, words_of
 from koirules.vocabulary.maps import PatchMap
-from koirules.vocabulary.readings import PlaceSet, Reading, Span, write_number
+from koirules.vocabulary.readings import PlaceSet, Reading, Span, words_in, write_number
 from koirules.vocabulary.traits import Trait
 
 MILLION = 1_000_000
+_MOST_SETS = 16
 
 
 @frozen
@@ -76,14 +78,26 @@ def answer_words(trait: Trait, answers: Sequence[Answer]) -> str:
     return " or ".join(_words(kind, begin, end, low, high) for begin, end in runs)
 
 
+def answers_left(answers: Sequence[Answer], trait: Trait, reading: Reading) -> Sequence[Answer]:
+    """The answers that a reading leaves possible; of places of which none of them is left, the sets that it means."""
+    left = [one for answer in answers if (one := within(answer, reading)) is not None]
+    if not left and isinstance(reading, PlaceSet):
+        sets = list(islice(reading.sets, _MOST_SETS))
+        words = (" and ".join(words_in(trait.kind, bits)) for bits in sets)
+        return [
+            Answer(PlaceSet(bits, bits), each, Fraction(1, len(sets))) for bits, each in zip(sets, words, strict=True)
+        ]
+    return left
+
+
 def within(answer: Answer, reading: Reading) -> Answer | None:
     """The part of an answer that a reading leaves possible, None where it leaves nothing; its share as it was."""
     match answer.reading, reading:
         case Span(low, high), Span(least, most):
             low, high = max(low, least), min(high, most)
             return Answer(Span(low, high), answer.words, answer.share) if low <= high else None
-        case PlaceSet(sure, _), PlaceSet(surely, possibly):
-            return answer if sure & surely == surely and sure & ~possibly == 0 else None
+        case PlaceSet(), PlaceSet():
+            return answer if reading.holds(answer.reading) else None
         case int(bits), int(possible):
             return answer if bits & possible else None
         case _:

@@ -121,7 +121,7 @@ class PlainWords:
 
     def both_ends(self, node: Node, value: object) -> str:
         """The same, from a value as a node has it: both ends in one, or one alone."""
-        first, second = value if isinstance(value, tuple) else (value, None)
+        first, second, *_ = value if isinstance(value, tuple) else (value, None)
         return self.value(node, first, second) or str(value)
 
     def told(self, place: Place) -> str:

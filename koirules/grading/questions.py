@@ -19,7 +19,7 @@ from fractions import Fraction
 
 from attrs import evolve, field, frozen
 
-from koirules.candidates.answers import Answer, answer_words, answers_to, within
+from koirules.candidates.answers import Answer, answer_words, answers_left, answers_to
 from koirules.engines.scalar.evaluator import Evaluator, Trace, compile_rules
 from koirules.grading.single import Grader
 from koirules.program.records import RecordedAs
@@ -211,7 +211,7 @@ class Questioner:
         said = known.said if name in known.unnoted else {**known.said, name: True}
         answers: Sequence[Answer] = self.answers[name]
         if name in record:
-            answers = [left for answer in answers if (left := within(answer, record[name])) is not None]
+            answers = answers_left(answers, self.grader.rules.traits[name], record[name])
         if len(answers) < 2 and name in record:
             return None
         # Fractions, so that of two questions that narrow as much the last bit of a double does not decide.

@@ -126,8 +126,8 @@ def within(reading: Reading, other: Reading) -> bool:
     match reading, other:
         case Span(low, high), Span(least, most):
             return low >= least and high <= most
-        case PlaceSet(sure, possible), PlaceSet(also, perhaps):
-            return not also & ~sure and not possible & ~perhaps
+        case PlaceSet(), PlaceSet():
+            return other.holds(reading)
         case int(bits), int(others):
             return not bits & ~others
         case _:

@@ -35,10 +35,14 @@ class Ends(NamedTuple, Generic[V]):
     | levels | bits of possible levels  | None                     |
     | text   | the text                 | None                     |
     | places | bits of places surely in | bits of places maybe in  |
+
+    least, most: how many places there are, where that was told; None where it is as many as the bits have.
     """
 
     first: V
     second: V | None = None
+    least: V | None = None
+    most: V | None = None
 
     @property
     def last(self) -> V:
@@ -283,5 +287,5 @@ PLAIN: Algebra[Any] = Plain()
 
 
 def ends_of(reading: Any) -> Ends[Any]:
-    """The ends of a reading: a pair for numbers, truths and places, one end for levels and texts."""
+    """The ends of a reading: a pair for numbers and truths, four of places, one end for levels and texts."""
     return Ends(*reading) if isinstance(reading, tuple) else Ends(reading)

@@ -198,7 +198,11 @@ COUNT_CONDITIONS = Operation(
     lambda m, *parts: m.count(*_lasts(parts)),
 )
 COUNT_PLACES = Operation(
-    "count places", "count of", Nature.PLAIN, lambda m, a: m.members(a.first), lambda m, a: m.members(a.last)
+    "count places",
+    "count of",
+    Nature.PLAIN,
+    lambda m, a: m.members(a.first) if a.least is None else a.least,
+    lambda m, a: m.members(a.last) if a.most is None else a.most,
 )
 
 ALL_OF = Operation(

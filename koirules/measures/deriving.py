@@ -196,8 +196,8 @@ def apart(written: Reading, derived: Reading) -> bool:
         case Span(low, high), Span(least, most):
             gap = max(least - high, low - most)
             return gap > APART * max(abs(low), abs(high), abs(least), abs(most))
-        case PlaceSet(sure, possible), PlaceSet(also, perhaps):
-            return bool(sure & ~perhaps or also & ~possible)
+        case PlaceSet(), PlaceSet():
+            return written.meet(derived) is None
         case int(bits), int(others):
             return not bits & others
         case _:

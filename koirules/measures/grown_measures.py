@@ -137,8 +137,8 @@ def _any_of(column: Sequence[Reading | None]) -> Reading | None:
         match first, reading:
             case Span(low, high), Span(least, most):
                 first = Span(min(low, least), max(high, most))
-            case PlaceSet(sure, possible), PlaceSet(surely, possibly):
-                first = PlaceSet(sure & surely, possible | possibly)
+            case PlaceSet(), PlaceSet():
+                first = first.either(reading)
             case int(bits), int(others):
                 first = bits | others
             case _:

@@ -27,8 +27,7 @@ from koirules.vocabulary.kinds import (
     words_of,
 )
 from koirules.vocabulary.phrases import Spoken, SpokenTogether, wordings_in
-from koirules.vocabulary.readings import NO, YES, Span
-from koirules.vocabulary.said_places import SaidPlaces
+from koirules.vocabulary.readings import NO, YES, PlaceSet, Span
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import tokens_of
 
@@ -38,7 +37,7 @@ def _words(text: str) -> frozenset[str]:
 
 
 SKIPPED = _words(
-    "a an the is are was were be been has have had it its this that these those there here with of all also just very "
+    "a an the is are was were be been has have it its this that these those there here with of all also just very "
     "really quite rather pretty so too well oh ah hm hmm ok okay now still nice nicely lovely beautiful definitely clearly "
     "simply only real little bit slightly somewhat fish my for me and but i see got having shows show showing looks look "
     "sit sits which yes yeah deal has can covered covers by completely fully entirely visible present plainly "
@@ -255,9 +254,9 @@ def opposite_of(kind: Kind, said: Said) -> Said | None:
             return None
         case YesNo(), int(bits) if bits in {NO, YES}:
             return NO + YES - bits
-        case Places(), SaidPlaces(sure, possible) if sure and sure != possible:
+        case Places(), PlaceSet(sure, possible) if sure and sure != possible:
             free = possible & ~sure
-            return SaidPlaces(0, free, 0, free.bit_count())
+            return PlaceSet(0, free, 0, free.bit_count())
         case _:
             return None
 
@@ -358,9 +357,9 @@ def _nouns_of(trait: Trait) -> Iterator[str]:
 def _levels(kind: Kind, spoken: Sequence[Spoken]) -> Iterator[tuple[str, Said]]:
     """What is said for each word of a kind, beside the name of its trait."""
     words = words_of(kind)
-    everything = SaidPlaces.any_of(kind) if isinstance(kind, Places) else None
+    everything = PlaceSet.any_of(kind) if isinstance(kind, Places) else None
     for i, word in enumerate(words):
-        said: Said = 1 << i if everything is None else SaidPlaces(1 << i, everything.possible, 1, everything.most)
+        said: Said = 1 << i if everything is None else PlaceSet(1 << i, everything.possible, 1, everything.most)
         heard = [word.replace("_", " "), *_places_said(word, kind)]
         heard += [each for one in spoken for each in wordings_in(one.levels.get(word, ""))]
         for each in dict.fromkeys(heard):
@@ -369,7 +368,7 @@ def _levels(kind: Kind, spoken: Sequence[Spoken]) -> Iterator[tuple[str, Said]]:
         yield from _of_both_sides(kind, everything)
 
 
-def _of_both_sides(kind: Places, everything: SaidPlaces) -> Iterator[tuple[str, Said]]:
+def _of_both_sides(kind: Places, everything: PlaceSet) -> Iterator[tuple[str, Said]]:
     """`both eyes`, `one eye`, and `eye` alone, which may be one or both."""
     for i, word in enumerate(kind.places):
         rest = word.removeprefix("left_")
@@ -379,14 +378,14 @@ def _of_both_sides(kind: Places, everything: SaidPlaces) -> Iterator[tuple[str, 
         # Of eyes or cheeks `one` leaves the other free; of fins there are more.
         one = 1 if bits == everything.possible else everything.most
         for said in wordings_in(_SAID_OF_PLACES.get(rest, rest.replace("_", " "))):
-            both = SaidPlaces(bits, everything.possible, 2, everything.most)
+            both = PlaceSet(bits, everything.possible, 2, everything.most)
             if said.isascii():
                 yield f"both {said}", both
                 yield f"left and right {said}", both
-                yield f"1 {said}", SaidPlaces(0, everything.possible, 1, one)
+                yield f"1 {said}", PlaceSet(0, everything.possible, 1, one)
             else:
                 yield f"両{said}", both
-            yield said, SaidPlaces(0, everything.possible, 1, everything.most)
+            yield said, PlaceSet(0, everything.possible, 1, everything.most)
 
 
 _SAID_OF_PLACES = {
@@ -456,8 +455,8 @@ def noted_at_least(kind: Kind) -> Said | None:
         case Count(high):
             return Span(1.0, float(high))
         case Places():
-            every = SaidPlaces.any_of(kind)
-            return SaidPlaces(0, every.possible, 1, every.most)
+            every = PlaceSet.any_of(kind)
+            return PlaceSet(0, every.possible, 1, every.most)
         case _:
             return None
 
@@ -470,7 +469,7 @@ def none_of(kind: Kind) -> Said | None:
         case Count():
             return Span(0.0, 0.0)
         case Places():
-            return SaidPlaces.exactly(0)
+            return PlaceSet.exactly(0)
         case Scale(steps) if "none" in steps:
             return 1 << steps.index("none")
         case _:

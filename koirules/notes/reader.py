@@ -14,16 +14,14 @@ from koirules.problems import Cell, Problem
 from koirules.problems import noting as say
 from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Rules, Said
-from koirules.vocabulary.kinds import Kind, Places
-from koirules.vocabulary.readings import PlaceSet, Reading, words_in, write_reading
-from koirules.vocabulary.said_places import SaidPlaces
+from koirules.vocabulary.kinds import Kind
+from koirules.vocabulary.readings import PlaceSet, Reading, write_reading
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import tokens_of
 
 UNKNOWN = "?"
 """What a cell holds of a trait that was spoken of and cannot be told."""
 
-_MOST_SETS = 8
 _MOST_REMEMBERED = 10_000
 _PLACING = frozenset({"left", "right", "both", "on", "in", "at", "near", "behind", "before", "over", "under"})
 
@@ -150,7 +148,7 @@ class NotesReader:
         tokens = tokens_of(text)
         level = self.lexicon.level(tokens, 0, (trait.name,)) if tokens else None
         if level is not None and level.end == len(tokens) and level.means is not None:
-            return _plain(level.means.stated[0].said)
+            return level.means.stated[0].said
         remark = self.remarks.read(text)
         if remark.sort is not Sort.TRAITS or remark.verdict or any(found.hedged for found in remark.found):
             return None
@@ -160,7 +158,7 @@ class NotesReader:
             or remark.found[0].said is None
         ):
             return None
-        return _plain(remark.found[0].said)
+        return remark.found[0].said
 
     def _leaning(self, text: str, before: Sequence[Remark]) -> Remark | None:
         """A remark that takes up the one before it: `no, two`, `nothing on the right`, `the right one too`."""
@@ -243,11 +241,11 @@ class NotesReader:
         for trait, each in said.items():
             if (
                 self._is_whole(trait)
-                and isinstance(each, SaidPlaces)
+                and isinstance(each, PlaceSet)
                 and each.sure
                 and not each.most < each.sure.bit_count()
             ):
-                said[trait] = SaidPlaces.exactly(each.sure) if each.least <= each.sure.bit_count() else each
+                said[trait] = PlaceSet.exactly(each.sure) if each.least <= each.sure.bit_count() else each
         for remark in remarks:
             if remark.sort in {Sort.UNKNOWN, Sort.NO, Sort.CORRECTION}:
                 said |= dict.fromkeys(remark.named)
@@ -264,10 +262,6 @@ class NotesReader:
             tuple(dict.fromkeys(unread)),
             {trait: tuple(dict.fromkeys(phrases)) for trait, phrases in by.items()},
         )
-
-
-def _plain(said: Said) -> Reading:
-    return said.reading if isinstance(said, SaidPlaces) else said
 
 
 @define
@@ -370,35 +364,7 @@ def cells(fish: NotedFish, traits: Mapping[str, Trait], lot: NotedFish | None = 
 
 def cell_of(kind: Kind, said: Said | None) -> str:
     """What was said of a trait as a cell of a sheet has it."""
-    if said is None:
-        return UNKNOWN
-    if not isinstance(said, SaidPlaces):
-        return write_reading(kind, said)
-    if not isinstance(kind, Places):
-        raise AssertionError("places were said of a trait that has none")
-    if said.sure == said.possible:
-        return write_reading(kind, PlaceSet(said.sure, said.sure))
-    sets = _sets(said, kind)
-    # Every set by itself where they are few, else the smallest and the largest: what lies between is open either way.
-    ends = sets if sets is not None else (said.sure, said.possible)
-    return " or ".join(" ".join(words_in(kind, bits)) or "none" for bits in ends)
-
-
-def _sets(said: SaidPlaces, kind: Places) -> tuple[int, ...] | None:
-    """Every set that is meant, None where there are many."""
-    if len(kind.places) > _MOST_SETS:
-        return None
-    fits = (
-        bits
-        for bits in range(1 << len(kind.places))
-        if bits & said.sure == said.sure and not bits & ~said.possible and said.least <= bits.bit_count() <= said.most
-    )
-    found: list[int] = []
-    for bits in fits:
-        found.append(bits)
-        if len(found) > _MOST_SETS:
-            return None
-    return tuple(found)
+    return UNKNOWN if said is None else write_reading(kind, said)
 
 
 def understood(fish: Iterable[NotedFish]) -> tuple[int, int]:

@@ -15,8 +15,7 @@ from koirules.notes.numbers import Written, number_at, plain_numbers
 from koirules.standard.parts import Said
 from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo, words_of
 from koirules.vocabulary.phrases import wordings_in
-from koirules.vocabulary.readings import NO, YES, Span, anything
-from koirules.vocabulary.said_places import SaidPlaces
+from koirules.vocabulary.readings import NO, YES, PlaceSet, Span, anything
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Dimension
 from koirules.vocabulary.wordings import tokens_of
@@ -606,11 +605,11 @@ class _Scan:
                 return Span(0.0, 0.0)
             case Scale(steps), int() if "none" in steps:
                 return none_of(kind)
-            case Places(), SaidPlaces(sure, possible) if sure.bit_count() == 1 and sure != possible:
+            case Places(), PlaceSet(sure, possible) if sure.bit_count() == 1 and sure != possible:
                 free = possible & ~sure
-                return SaidPlaces(0, free, 0, free.bit_count())
-            case Places(), SaidPlaces(0, _, 1, _):
-                return SaidPlaces.exactly(0)
+                return PlaceSet(0, free, 0, free.bit_count())
+            case Places(), PlaceSet(0, _, 1, _):
+                return PlaceSet.exactly(0)
             case _:
                 return None
 

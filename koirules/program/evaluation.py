@@ -239,5 +239,7 @@ def _same(first: Any, second: Any) -> bool:
 
 
 def reading(ends: Ends[Any], kind: Type) -> Any:
-    """The reading that plain ends are: a pair for numbers, truths and places, one end for levels and texts."""
+    """The reading that plain ends are: a pair for numbers and truths, four of places, one end for levels and texts."""
+    if isinstance(kind, PlaceWords) and ends.least is not None:
+        return tuple(ends)
     return (ends.first, ends.second) if isinstance(kind, Numeric | Truth | PlaceWords) else ends.first

@@ -71,13 +71,15 @@ class Op(Enum):
 class Part(Enum):
     """What an input takes of what stands under a key of the record.
 
-    FIRST, SECOND: one end of a pair. WHOLE: what stands there, levels as bits or a text. ONE: the one value of a complete
-    record. CODE: the place of its level. RECORDED: whether anything stands there. SURELY, POSSIBLY: whether it is said to be
-    recorded.
+    FIRST, SECOND: one end of a pair. LEAST, MOST: how many places a set of them has. WHOLE: what stands there, levels as
+    bits or a text. ONE: the one value of a complete record. CODE: the place of its level. RECORDED: whether anything stands
+    there. SURELY, POSSIBLY: whether it is said to be recorded.
     """
 
     FIRST = "first"
     SECOND = "second"
+    LEAST = "least"
+    MOST = "most"
     WHOLE = "whole"
     ONE = "one"
     CODE = "code"

@@ -15,6 +15,9 @@ from koirules.standard.tree import Apply, Node, Supplied, TraitRead
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
 from koirules.vocabulary.readings import Reading, anything
 
+OF_A_TUPLE = (Part.FIRST, Part.SECOND, Part.LEAST, Part.MOST)
+"""What an input takes of a reading that is a tuple, by its place there: of a pair the first two."""
+
 
 class RecordedAs(Enum):
     """How `is recorded` of a trait is answered.
@@ -61,8 +64,9 @@ class AnyRecord:
         if not isinstance(reach, tuple):
             return Ends(self.tracer.input(kind, Read(key, Part.WHOLE, reach)))
         pair = tuple(reach)
-        first = self.tracer.input(kind, Read(key, Part.FIRST, pair))
-        return Ends(first, self.tracer.input(kind, Read(key, Part.SECOND, pair)))
+        kinds = (kind, kind, Kind.WHOLE, Kind.WHOLE)[: len(pair)]
+        parts = zip(kinds, OF_A_TUPLE, strict=False)
+        return Ends(*(self.tracer.input(one, Read(key, part, pair)) for one, part in parts))
 
     def recorded(self, of: TraitRead | Supplied) -> Ends[Value]:
         """Whether something stands under the key of a node."""

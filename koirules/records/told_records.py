@@ -21,8 +21,8 @@ from koirules.records.writing import write_beside
 from koirules.results.mapping_record import LOOKED
 from koirules.results.record import Record
 from koirules.vocabulary.cells import read_value
-from koirules.vocabulary.kinds import Count, Kind, Label, Number, Places
-from koirules.vocabulary.readings import PlaceSet, Reading, Span, words_in, write_reading
+from koirules.vocabulary.kinds import Count, Kind, Label, Number
+from koirules.vocabulary.readings import Reading, Span, write_reading
 from koirules.vocabulary.traits import Trait
 
 
@@ -80,9 +80,6 @@ def _short(kind: Kind, reading: Reading | None) -> str:
         case (Number() | Count(), Span(low, high)) if low == high:
             symbol = kind.unit.symbol if isinstance(kind, Number) and kind.unit else ""
             return write_reading(kind, reading).removesuffix(symbol).rstrip()
-        case (Places(), PlaceSet(sure, possible)) if sure != possible:
-            surely, perhaps = (" ".join(words_in(kind, bits)) for bits in (sure, possible))
-            return f"{surely or 'none'} or {perhaps}"
         case (Label(), str(text)):
             return for_csv(text)
         case _:

@@ -13,6 +13,7 @@ from attrs import frozen
 
 from koirules.engines.scalar.evaluator import Trace, ends_shown, function, labels
 from koirules.engines.scalar.source import tupled
+from koirules.meaning.algebra import Ends
 from koirules.meaning.grades import worst_first
 from koirules.meaning.operators import MILLIONTHS
 from koirules.program.evaluation import Evaluation
@@ -30,7 +31,7 @@ Readings = Mapping[str, Any]
 class NodeValues:
     """A compiled list of expressions. `run` takes the readings of a record and gives the value of each, in order.
 
-    A value is a pair of ends for numbers, truths and places, bits for steps, a text or None for labels.
+    A value is a pair of ends for numbers and truths, four ends of places, bits for steps, a text or None for labels.
     """
 
     run: Callable[[Readings], tuple[Any, ...]]
@@ -52,15 +53,19 @@ def compile_nodes(rules: Rules, settings: Mapping[str, Setting], nodes: Sequence
         if "score" in needed:
             evaluation.evaluate_score()
         evaluation.evaluate(part for part in order if order_key(part) in late)
-    ends = [ends_shown(evaluation.node(node), node.type) for node in nodes]
-    outputs = [end for each in ends for end in each if end is not None]
+    ends = [_told(evaluation.node(node), node.type) for node in nodes]
+    outputs = [end for each in ends for end in each]
 
     def result(spell: Callable[[Any], str]) -> str:
-        return tupled(
-            spell(first) if second is None else tupled([spell(first), spell(second)]) for first, second in ends
-        )
+        return tupled(spell(each[0]) if len(each) == 1 else tupled(map(spell, each)) for each in ends)
 
     return NodeValues(function(rules.file, outputs, result, labels=labels(evaluation)).run)
+
+
+def _told(ends: Ends[Value], kind: Type) -> list[Value]:
+    """The ends of a value as a reading has them."""
+    each = ends if isinstance(kind, PlaceWords) else ends_shown(ends, kind)
+    return [end for end in each if end is not None]
 
 
 def _give_outcome(evaluation: Evaluation[Value], tracer: Tracer) -> None:
@@ -95,7 +100,7 @@ def one_value(kind: Type, value: Any) -> Hashable:
             low, high = map(millionths_of, value)
             return low if low == high else None
         case Truth() | PlaceWords():
-            surely, possibly = value
+            surely, possibly, *_ = value
             return int(surely) if surely == possibly else None
         case Steps():
             return value.bit_length() - 1 if value.bit_count() == 1 else None

@@ -51,8 +51,8 @@ def _any_of(readings: Sequence[Reading | None]) -> Reading | None:
         match found, reading:
             case Span(low, high), Span(least, most):
                 found = Span(min(low, least), max(high, most))
-            case PlaceSet(sure, possible), PlaceSet(surely, possibly):
-                found = PlaceSet(sure & surely, possible | possibly)
+            case PlaceSet(), PlaceSet():
+                found = found.either(reading)
             case int(bits), int(others):
                 found = bits | others
             case _:

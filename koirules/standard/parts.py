@@ -20,7 +20,6 @@ from koirules.standard.tree import Node
 from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.phrases import Saying
 from koirules.vocabulary.readings import Reading
-from koirules.vocabulary.said_places import SaidPlaces
 from koirules.vocabulary.subject import ITEM, Subject
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
@@ -183,7 +182,7 @@ class Alert:
     place: Place
 
 
-Said = Reading | SaidPlaces
+Said = Reading
 """What was said of a trait; of places with how many there are."""
 
 

@@ -78,8 +78,8 @@ def holds(wide: Reading, narrow: Reading) -> bool:
     match wide, narrow:
         case Span(low, high), Span(inner_low, inner_high):
             return low <= inner_low and inner_high <= high
-        case PlaceSet(sure, possible), PlaceSet(inner_sure, inner_possible):
-            return not sure & ~inner_sure and not inner_possible & ~possible
+        case PlaceSet(), PlaceSet():
+            return wide.holds(narrow)
         case int(bits), int(inner):
             return not inner & ~bits
         case _:
@@ -102,8 +102,9 @@ def _wider(kind: Kind, reading: Reading, random: Random) -> Reading:
         case Span(low, high):
             width = abs(high) * 0.1 * random.random()
             return Span(low - width, high + width)
-        case PlaceSet(sure, possible):
-            return PlaceSet(sure & random.getrandbits(len(words_of(kind))), possible)
+        case PlaceSet(sure, possible, _, most):
+            sure &= random.getrandbits(len(words_of(kind)))
+            return PlaceSet(sure, possible, random.randint(sure.bit_count(), reading.least), most)
         case int(bits):
             return bits | 1 << random.randrange(len(words_of(kind)))
         case _:

@@ -53,6 +53,14 @@ _OR = re.compile(r"\s+or\s+", re.IGNORECASE)
 _TO = re.compile(r"\s+to\s+", re.IGNORECASE)
 _SIGNS = re.compile(r"\s*[-/,|~;&+]\s*")
 _BETWEEN_PLACES = re.compile(r"\s*[,+;、]\s*")
+_OPEN_PLACES = re.compile(
+    r"(?:^|(?<=[\s,+;、]))(?:(?:(?P<bound>at\s+least|at\s+most|over|under)\s+)?(?P<number>[0-9]{1,3})"
+    r"(?:\s+to\s+(?P<to>[0-9]{1,3}))?"
+    r"(?:\s+of\s+(?:them|\(\s*(?P<places>[^()]+?)\s*\))|(?(bound)|(?!)))"
+    r"|perhaps\s+(?P<perhaps>\S.*))\s*$",
+    re.IGNORECASE,
+)
+"""What may stand behind the places that are in: `1 of them`, `2 of (tail, dorsal)`, `at least 1`, `perhaps tail`."""
 _AND = re.compile(r"\s*(?:((?<![\w-])and(?![\w-])|&)\s*)+", re.IGNORECASE)
 _NUMBER = re.compile(r"[+-]?[0-9][0-9.,]*")
 _MOST_LETTERS = 1000
@@ -255,20 +263,50 @@ def _read_places(kind: Places, text: str, was: str = "") -> PlaceSet | Misread:
     """The places of a plain text; was: what messages show for it, where that is another text."""
     if text.casefold() in MARKS_FOR_UNKNOWN:
         return misreads.not_recorded_mark(text, kind)
-    found: list[PlaceSet] = []
+    whole: PlaceSet | None = None
     for part in _OR.split(text):
-        words: list[str] = []
-        for chunk in _BETWEEN_PLACES.split(part):
-            words += [chunk] if position(kind, chunk) is not None else _named(kind, chunk.split())
-        one = _place_set(kind, words, was or text)
+        one = _some_places(kind, part, was or text)
         if isinstance(one, Misread):
             joined = _AND.search(text)
             return _joined_places(kind, text, joined[1]) or one if joined else one
-        found.append(one)
-    sure, possible = found[0]
-    for other in found[1:]:
-        sure, possible = sure & other.sure, possible | other.possible
-    return PlaceSet(sure, possible)
+        whole = one if whole is None else whole.either(one)
+    if whole is None:
+        raise AssertionError("a text without a part")
+    return whole
+
+
+def _some_places(kind: Places, part: str, text: str) -> PlaceSet | Misread:
+    """Places, then what else may be in: `tail`, `1 of them`, `tail, at least 1 of (dorsal, anal)`, `tail, perhaps dorsal`."""
+    open_ones = _OPEN_PLACES.search(part)
+    if open_ones is None:
+        return _listed(kind, part, text)
+    before = part[: open_ones.start()].strip(" ,+;、")
+    sure = _listed(kind, before, text) if before else PlaceSet(0, 0)
+    inside = open_ones["places"] or open_ones["perhaps"]
+    among = _listed(kind, inside, text) if inside else PlaceSet.any_of(kind)
+    if isinstance(sure, Misread):
+        return sure
+    if isinstance(among, Misread):
+        return among
+    free = among.possible & ~sure.sure
+    size, least, most = free.bit_count(), 0, free.bit_count()
+    if not open_ones["perhaps"]:
+        one, other = int(open_ones["number"]), int(open_ones["to"] or open_ones["number"])
+        by = {"at least": (one, size), "over": (one + 1, size), "at most": (0, one), "under": (0, one - 1)}
+        least, most = by.get(" ".join((open_ones["bound"] or "").casefold().split()), (one, other))
+    if not 0 <= least <= most <= size:
+        return misreads.not_so_many_places(open_ones[0].strip(" ,"), size, kind)
+    told = PlaceSet(sure.sure, sure.sure | free, sure.least + least, sure.least + most).narrowed()
+    if told is None:
+        raise AssertionError("some of the places that are there")
+    return told
+
+
+def _listed(kind: Places, part: str, text: str) -> PlaceSet | Misread:
+    words: list[str] = []
+    for chunk in _BETWEEN_PLACES.split(part):
+        words += [chunk] if position(kind, chunk) is not None else _named(kind, chunk.split())
+    return _place_set(kind, words, text)
 
 
 def _joined_places(kind: Places, text: str, word: str) -> Misread | None:

@@ -231,7 +231,18 @@ def truth_for_number(was: str, kind: Kind) -> Misread:
 
 def number_for_word(was: str, kind: Kind) -> Misread:
     """A number where a word is expected."""
-    return Misread("value-number-for-word", f"{quoted(was)} is a number, but a word is expected here.", choose(kind))
+    how_many = ' If only their number is known, write it as in "1 of them".' if isinstance(kind, Places) else ""
+    cause = f"{quoted(was)} is a number, but a word is expected here."
+    return Misread("value-number-for-word", cause, choose(kind) + how_many)
+
+
+def not_so_many_places(was: str, size: int, kind: Places) -> Misread:
+    """A number of places that there cannot be; size: how many there are to choose from."""
+    return Misread(
+        "value-not-so-many-places",
+        f"{quoted(was)} cannot be: there {'is 1 place' if size == 1 else f'are {size} places'} to choose from.",
+        f"Write a number from 0 to {size}, the lower one of two first. {choose(kind)}",
+    )
 
 
 def unknown_word(word: str, was: str, kind: Kind, meant: str | None) -> Misread:

@@ -7,7 +7,7 @@ A reading is always "what it could be": a value that is known is the case where 
 | number, count  | Span: lowest and highest value, in the held unit                                        |
 | scale, choice  | int: bit i is set where step i is possible                                              |
 | yes or no      | int: bit 0 is set where no is possible, bit 1 where yes is                              |
-| places         | PlaceSet: bits of the places that are surely in, bits of those that may be              |
+| places         | PlaceSet: bits of the places surely in, of those that may be; how many at least, at most |
 | label          | str                                                                                     |
 | patches        | PatchMap                                                                                |
 | colours        | ColourReadings                                                                          |
@@ -15,9 +15,9 @@ A reading is always "what it could be": a value that is known is the case where 
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from decimal import Decimal
-from typing import NamedTuple
+from typing import NamedTuple, Self
 
 from koirules.vocabulary.colour_readings import ColourReadings, write_colour_readings
 from koirules.vocabulary.kinds import (
@@ -46,11 +46,98 @@ class Span(NamedTuple):
     high: float
 
 
-class PlaceSet(NamedTuple):
-    """The places that are surely in (bits), and those that may be (bits; holds the sure ones)."""
-
+class _PlaceSet(NamedTuple):
     sure: int
     possible: int
+    least: int
+    most: int
+
+
+class PlaceSet(_PlaceSet):
+    """Sets of places: each holds all of `sure` (bits), lies within `possible` (bits), and has from `least` to `most` members.
+
+    Without counts there may be as many as the places allow. A reading has the tightest of all four (`narrowed`).
+    """
+
+    __slots__ = ()
+
+    def __new__(cls, sure: int, possible: int, least: int | None = None, most: int | None = None) -> Self:
+        """The sets between two, with their counts where these say more."""
+        return super().__new__(
+            cls,
+            sure,
+            possible,
+            sure.bit_count() if least is None else least,
+            possible.bit_count() if most is None else most,
+        )
+
+    @classmethod
+    def any_of(cls, kind: Places) -> PlaceSet:
+        """Any set at all."""
+        return cls(0, (1 << len(kind.places)) - 1)
+
+    @classmethod
+    def exactly(cls, bits: int) -> PlaceSet:
+        """One set."""
+        return cls(bits, bits)
+
+    @property
+    def is_counted(self) -> bool:
+        """Whether the number of places says more than the places themselves."""
+        return self.least > self.sure.bit_count() or self.most < self.possible.bit_count()
+
+    def meet(self, other: PlaceSet) -> PlaceSet | None:
+        """The sets that both allow; None where there are none."""
+        return PlaceSet(
+            self.sure | other.sure,
+            self.possible & other.possible,
+            max(self.least, other.least),
+            min(self.most, other.most),
+        ).narrowed()
+
+    def either(self, other: PlaceSet) -> PlaceSet:
+        """The sets that one of them allows, and what lies between."""
+        return PlaceSet(
+            self.sure & other.sure,
+            self.possible | other.possible,
+            min(self.least, other.least),
+            max(self.most, other.most),
+        )
+
+    def within(self, bits: int, *, sure: int = 0) -> PlaceSet | None:
+        """Those of the sets that hold all of `sure` and nothing beside `bits`; None where there are none."""
+        return self.meet(PlaceSet(sure, bits))
+
+    def narrowed(self) -> PlaceSet | None:
+        """The same sets with the tightest bounds; None where there is no such set."""
+        sure, possible = self.sure, self.possible
+        if sure & ~possible:
+            return None
+        least, most = max(self.least, sure.bit_count()), min(self.most, possible.bit_count())
+        if least > most:
+            return None
+        if most == sure.bit_count():
+            return PlaceSet(sure, sure)
+        if least == possible.bit_count():
+            return PlaceSet(possible, possible)
+        return PlaceSet(sure, possible, least, most)
+
+    def holds(self, other: PlaceSet) -> bool:
+        """Whether every set of another reading is one of these."""
+        within = not self.sure & ~other.sure and not other.possible & ~self.possible
+        return within and self.least <= other.least and other.most <= self.most
+
+    @property
+    def sets(self) -> Iterator[int]:
+        """Every set that is meant, as bits."""
+        free = self.possible & ~self.sure
+        part = 0
+        while True:
+            if self.least <= (self.sure | part).bit_count() <= self.most:
+                yield self.sure | part
+            part = (part - free) & free
+            if not part:
+                return
 
 
 Reading = Span | PlaceSet | int | str | PatchMap | ColourReadings
@@ -73,8 +160,8 @@ def anything(kind: Kind) -> Span | PlaceSet | int | None:
             return Span(float(kind.held_low), float(kind.held_high))
         case Scale() | Choice():
             return (1 << len(words_of(kind))) - 1
-        case Places(places):
-            return PlaceSet(0, (1 << len(places)) - 1)
+        case Places():
+            return PlaceSet.any_of(kind)
         case Label() | Patches() | Colours():
             return None
 
@@ -91,6 +178,25 @@ def step_bits(kind: Scale | Choice | Places | YesNo, words: Iterable[str]) -> in
 def words_in(kind: Kind, bits: int) -> tuple[str, ...]:
     """The steps, options or places whose bits are set, in the order of the kind."""
     return tuple(word for i, word in enumerate(words_of(kind)) if bits >> i & 1)
+
+
+def _write_places(kind: Places, reading: PlaceSet) -> str:
+    """`left_pectoral tail`, `none`, `tail, perhaps dorsal`, `1 of them`, `tail, at least 1 of (dorsal, anal)`."""
+    sure, open_ones = words_in(kind, reading.sure), words_in(kind, reading.possible & ~reading.sure)
+    if not open_ones:
+        return " ".join(sure) or "none"
+    if reading.is_counted:
+        least, most = reading.least - len(sure), reading.most - len(sure)
+        if least == most:
+            number = str(least)
+        elif most == len(open_ones):
+            number = f"at least {least}"
+        else:
+            number = f"at most {most}" if least == 0 else f"{least} to {most}"
+        told = f"{number} of them" if len(open_ones) == len(kind.places) else f"{number} of ({', '.join(open_ones)})"
+    else:
+        told = f"perhaps {' '.join(open_ones)}"
+    return f"{' '.join(sure)}, {told}" if sure else told
 
 
 def write_number(value: float, kind: Number | Count) -> str:
@@ -110,10 +216,8 @@ def write_reading(kind: Kind, reading: Reading | None) -> str:
             return lowest if low == high else f"{lowest} to {write_number(high, kind)}"
         case (Scale() | Choice() | YesNo(), int(bits)):
             return " or ".join(words_in(kind, bits))
-        case (Places(), PlaceSet(sure, possible)):
-            if sure != possible:
-                return ""
-            return " ".join(words_in(kind, sure)) or "none"
+        case (Places(), PlaceSet()):
+            return _write_places(kind, reading)
         case (Label(), str(text)):
             return text
         case (Patches(), PatchMap()):
@@ -134,7 +238,7 @@ def show_number(value: float, kind: Number | Count) -> str:
 
 
 def show_reading(kind: Kind, reading: Reading, *, exact: bool = False) -> str:
-    """A reading as a person is told it: numbers rounded, and `tail, perhaps dorsal` for places that are not sure.
+    """A reading as a person is told it: numbers rounded.
 
     exact: numbers with all of their digits.
     """
@@ -142,9 +246,6 @@ def show_reading(kind: Kind, reading: Reading, *, exact: bool = False) -> str:
         lowest, highest = show_number(reading.low, kind), show_number(reading.high, kind)
         if lowest != highest or reading.low == reading.high:
             return lowest if lowest == highest else f"{lowest} to {highest}"
-    if isinstance(kind, Places) and isinstance(reading, PlaceSet) and reading.sure != reading.possible:
-        perhaps = f"perhaps {' '.join(words_in(kind, reading.possible & ~reading.sure))}"
-        return f"{' '.join(words_in(kind, reading.sure))}, {perhaps}" if reading.sure else perhaps
     return write_reading(kind, reading)
 
 

@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from tests.judge import expressions as e
 from tests.judge import model as m
 from tests.judge.drawn_expressions import TEXTS
-from tests.judge.look import HELD_IN, Record, exactly
+from tests.judge.look import HELD_IN, Record, exactly, sets_of
 from tests.judge.scope import MILLION, Draw, decimal_of
 from tests.judge.written import plain
 
@@ -45,10 +45,21 @@ def said(standard: m.Standard, trait: m.Trait) -> st.SearchStrategy[object]:
         case m.YesNoKind():
             return st.sampled_from((False, True, False, True, "unsure"))
         case m.PlacesKind(places):
-            return st.frozensets(st.sampled_from(places))
+            exactly_these = st.frozensets(st.sampled_from(places))
+            return st.one_of(exactly_these, some_places(places))
         case m.LabelKind():
             return st.sampled_from((*TEXTS, "some other"))
     raise AssertionError(trait)
+
+
+@st.composite
+def some_places(draw: Draw, places: tuple[str, ...]) -> object:
+    """Places that are in, with from so many to so many of others: `tail, 1 to 2 of (dorsal, anal)`."""
+    mixed = draw(st.permutations(places))
+    inside = draw(st.integers(0, len(places) - 1))
+    among = draw(st.integers(1, len(places) - inside))
+    least, most = sorted((draw(st.integers(0, among)), draw(st.integers(0, among))))
+    return ("some", frozenset(mixed[:inside]), frozenset(mixed[inside : inside + among]), least, most)
 
 
 def spans(ends: st.SearchStrategy[Any], written: Any) -> st.SearchStrategy[object]:
@@ -154,6 +165,8 @@ def certain(trait: m.Trait, said_so_far: object) -> st.SearchStrategy[object]:
         case m.YesNoKind():
             return st.booleans() if said_so_far in {None, "unsure"} else st.just(said_so_far)
         case m.PlacesKind(places):
+            if isinstance(said_so_far, tuple):
+                return st.sampled_from(sets_of(said_so_far))
             return st.frozensets(st.sampled_from(places)) if said_so_far is None else st.just(said_so_far)
         case m.LabelKind():
             return st.sampled_from((*TEXTS, "some other")) if said_so_far is None else st.just(said_so_far)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from decimal import ROUND_FLOOR, Decimal
 from fractions import Fraction
+from itertools import combinations
 
 from attrs import evolve, frozen
 
@@ -118,11 +119,21 @@ def trait_worth(trait: m.Trait, record: Record) -> v.Worth:
         case m.YesNoKind():
             return v.OPEN if said is None or said == "unsure" else (v.YES if said else v.NO)
         case m.PlacesKind(places):
+            if isinstance(said, tuple):
+                return v.PlaceSet.any_of(sets_of(said))
             assert said is None or isinstance(said, frozenset)
-            return v.PlaceSet(frozenset(), frozenset(places)) if said is None else v.PlaceSet(said, said)
+            return v.PlaceSet.between(said or frozenset(), frozenset(places) if said is None else said)
         case m.LabelKind():
             return v.Label(None if said is None else frozenset({str(said)}))
     raise AssertionError(trait)
+
+
+def sets_of(said: tuple[object, ...]) -> list[frozenset[str]]:
+    """Every set that some places can be: those that are in, with from so many to so many of others."""
+    _some, inside, among, least, most = said
+    assert isinstance(inside, frozenset) and isinstance(among, frozenset)
+    assert isinstance(least, int) and isinstance(most, int)
+    return [inside | frozenset(more) for size in range(least, most + 1) for more in combinations(sorted(among), size)]
 
 
 def ends(said: object) -> tuple[object, object]:

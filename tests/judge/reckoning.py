@@ -79,7 +79,7 @@ def working(expression: e.Working, look: Look) -> v.Span:
         case e.CountPlaces(of):
             places = worth(of, look)
             assert isinstance(places, v.PlaceSet)
-            return v.Span(float(len(places.surely)), float(len(places.possibly)))
+            return v.Span(float(places.least), float(places.most))
         case e.Lesser(of):
             return v.lesser([number(each, look) for each in of])
         case e.Greater(of):

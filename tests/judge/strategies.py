@@ -2,7 +2,7 @@
 
 A record here is a plain dict from trait to: a float, an int or decimal text in the trait's own unit; ("span", low,
 high) with decimal texts; a step or a frozenset of steps; True, False or "unsure"; a frozenset of places; a label's
-text. A trait that is not there was not recorded.
+text; ("some", places that are in, others, least, most of these). A trait that is not there was not recorded.
 """
 
 from __future__ import annotations
@@ -85,6 +85,11 @@ def as_written(kind: m.Kind, said: object) -> object:
         case m.YesNoKind():
             return "yes or no" if said == "unsure" else said
         case m.PlacesKind(places):
+            if isinstance(said, tuple):
+                _some, inside, among, least, most = said
+                number = f"{least} to {most}" if least < most else f"{least}"
+                some = f"{number} of ({', '.join(place for place in places if place in among)})"
+                return " ".join([place for place in places if place in inside]) + (", " if inside else "") + some
             assert isinstance(said, frozenset)
             return " ".join(place for place in places if place in said) or "none"
         case m.LabelKind():

@@ -38,10 +38,23 @@ class Steps:
 
 @frozen
 class PlaceSet:
-    """Places: those surely in, and those possibly in."""
+    """Places: those surely in, those possibly in, and how many there are at least and at most."""
 
     surely: frozenset[str]
     possibly: frozenset[str]
+    least: int
+    most: int
+
+    @classmethod
+    def between(cls, surely: frozenset[str], possibly: frozenset[str]) -> PlaceSet:
+        """As many as the places allow."""
+        return cls(surely, possibly, len(surely), len(possibly))
+
+    @classmethod
+    def any_of(cls, sets: list[frozenset[str]]) -> PlaceSet:
+        """Any of these sets: in surely what all of them hold, possibly what one of them holds; as many as one of them has."""
+        sizes = [len(each) for each in sets]
+        return cls(frozenset.intersection(*sets), frozenset.union(*sets), min(sizes), max(sizes))
 
 
 @frozen
@@ -200,7 +213,8 @@ def either(then: Worth, condition: Truth, otherwise: Worth) -> Worth:
         case Steps(), Steps():
             return Steps(then.order, then.possible | otherwise.possible)
         case PlaceSet(), PlaceSet():
-            return PlaceSet(then.surely & otherwise.surely, then.possibly | otherwise.possibly)
+            least, most = min(then.least, otherwise.least), max(then.most, otherwise.most)
+            return PlaceSet(then.surely & otherwise.surely, then.possibly | otherwise.possibly, least, most)
         case Label(), Label():
             if then.possible is None or otherwise.possible is None:
                 return Label(None)
@@ -227,5 +241,5 @@ def one_value(read: Worth) -> object:
             return one_number(read)
         case Steps(_, possible) | Label(possible):
             return None if possible is None or len(possible) != 1 else possible
-        case PlaceSet(surely, possibly):
+        case PlaceSet(surely, possibly, _, _):
             return surely if surely == possibly else None

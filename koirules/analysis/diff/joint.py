@@ -191,8 +191,9 @@ def _converted(record: Record, words: Mapping[str, tuple[int, ...]]) -> Record:
 
 def _moved(reading: Reading, places: Sequence[int]) -> Reading:
     match reading:
-        case PlaceSet(sure, possible):
-            return PlaceSet(_bits(sure, [1 << i for i in places]), _bits(possible, [1 << i for i in places]))
+        case PlaceSet(sure, possible, least, most):
+            bits = [1 << i for i in places]
+            return PlaceSet(_bits(sure, bits), _bits(possible, bits), least, most)
         case int(bits):
             return _bits(bits, [1 << i for i in places])
         case _:

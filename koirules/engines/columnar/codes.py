@@ -24,7 +24,7 @@ def spread(value: Value, kind: Type) -> Pair:
         case Pair():
             return value
         case Known(reading=reading):
-            one, other = reading if isinstance(reading, tuple) else (reading, reading if _is_one(reading) else None)
+            one, other, *_ = reading if isinstance(reading, tuple) else (reading, reading if _is_one(reading) else None)
             return Pair(one, one) if one == other else Pair(one, other)
         case Coded():
             return _spread(value, kind)
@@ -48,7 +48,7 @@ def _spread(value: Coded, kind: Type) -> Pair:
             first = _bits(held, value.readings, len(kind.words))
             return Pair(first, first if _are_one(value) else None)
         case PlaceWords():
-            surely, possibly = zip(*value.readings, strict=True)
+            surely, possibly, *_ = zip(*value.readings, strict=True)
             first = _bits(held, surely, len(kind.words))
             return Pair(first, first if same else _bits(held, possibly, len(kind.words)))
         case TextLabel():

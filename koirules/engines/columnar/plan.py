@@ -70,7 +70,8 @@ def _work_out(columns: Expressions, bites: dict[tuple[str, str], Pair], parts: I
         pair = columns.condition(part.condition)
         if part.exception is not None:
             other = columns.condition(part.exception)
-            pair = Pair(*of_grades.bites(COLUMNS, Ends(pair.first, pair.second), Ends(other.first, other.second)))
+            bites_at = of_grades.bites(COLUMNS, Ends(pair.first, pair.second), Ends(other.first, other.second))
+            pair = Pair(bites_at.first, bites_at.last)
         bites[part.head, part.name] = pair = columns.kept(pair)
         if part.head == "fault":
             columns.fault(part, pair)

@@ -16,7 +16,7 @@ from koirules.program.evaluation import Evaluation
 from koirules.program.evaluation_order import reading_grade
 from koirules.program.graph import Op, Part, Read, Tracer, Value
 from koirules.program.passes import live
-from koirules.program.records import AnyRecord, RecordedAs
+from koirules.program.records import OF_A_TUPLE, AnyRecord, RecordedAs
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.types import Numeric, PlaceWords, Truth, Type
 from koirules.vocabulary.readings import Reading
@@ -152,16 +152,16 @@ def _taken(outputs: Sequence[Value], constants: Constants) -> tuple[dict[Value, 
         by_key.setdefault(read.key, {})[read.part] = (value, read)
     for number, (key, parts) in enumerate(by_key.items()):
         spelled = constants.named(key)
-        pair = {Part.FIRST: f"t{number}", Part.SECOND: f"u{number}"}
-        taken = {part: name for part, name in pair.items() if part in parts}
+        ends_of = dict(zip(OF_A_TUPLE, (f"t{number}", f"u{number}", f"l{number}", f"m{number}"), strict=True))
+        taken = {part: name for part, name in ends_of.items() if part in parts}
         if taken:
             _, read = next(parts[part] for part in taken)
-            ends = ", ".join(taken.get(part, "_") for part in pair)
+            ends = ", ".join(taken.get(part, "_") for part in OF_A_TUPLE[: len(read.otherwise)])
             statements.append(f"{ends} = get({spelled}, {constants.named(read.otherwise)})")
         for part, (value, read) in parts.items():
             match part:
-                case Part.FIRST | Part.SECOND:
-                    names[value] = pair[part]
+                case Part.FIRST | Part.SECOND | Part.LEAST | Part.MOST:
+                    names[value] = ends_of[part]
                 case Part.WHOLE:
                     names[value] = f"t{number}"
                     otherwise = "" if read.otherwise is None else f", {read.otherwise!r}"

@@ -78,7 +78,7 @@ class Meaning:
 
     def _readings(self, operand: Ends[Any]) -> Sequence[tuple[Any, Any]]:
         """The readings that an operand can be, each with when it is that."""
-        first, second = operand
+        first, second = operand.first, operand.second
         if isinstance(first, Cases):
             return first.each
         if _is_known(operand):

@@ -12,7 +12,7 @@ from koirules.rounds.columnar.rows import Rows
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import whether_recorded
 from koirules.standard.tree import Supplied
-from koirules.standard.types import Numeric, TextLabel
+from koirules.standard.types import Numeric, PlaceWords, TextLabel
 
 if TYPE_CHECKING:
     import polars as pl
@@ -48,18 +48,29 @@ def supply_earlier(
     nodes = [one.source.of for one in asked]
     columns = NodeColumns.of(rules, settings, rows, nodes, graded=False)
     for i, node in enumerate(nodes):
+        whether = whether_recorded(node)
+        if whether is not None:
+            columns.ask(f"said {i}", columns.ends(whether).first)
+        if isinstance(node.type, PlaceWords):
+            columns.ask(f"code {i}", columns.code(node)[0])
+            continue
         pair = columns.ends(node)
         columns.ask(f"low {i}", pair.first)
         if pair.second is not None and not pair.sure:
             columns.ask(f"high {i}", pair.second)
-        whether = whether_recorded(node)
-        if whether is not None:
-            columns.ask(f"said {i}", columns.ends(whether).first)
     made = columns.collect()
     for i, one in enumerate(asked):
+        said = made[f"said {i}"].gather(looks.before).fill_null(value=False) if f"said {i}" in made.columns else None
+        if f"code {i}" in made.columns:
+            _, readings = columns.code(nodes[i])
+            code = made[f"code {i}"].gather(looks.before)
+            there = (
+                said if said is not None else code.is_in([c for c, each in enumerate(readings) if each != one.range])
+            )
+            rows.with_codes(one.key, pl.select(pl.when(there).then(code)).to_series(), readings)
+            continue
         low = made[f"low {i}"].gather(looks.before)
         high = made[f"high {i}"].gather(looks.before) if f"high {i}" in made.columns else low
-        said = made[f"said {i}"].gather(looks.before).fill_null(value=False) if f"said {i}" in made.columns else None
         if isinstance(one.type, Numeric):
             if said is None:
                 least, most = (float(end) for end in one.range)

@@ -87,8 +87,8 @@ def _written(reading: Reading | None) -> str | None:
             return None
         case Span(low, high):
             return f"n{(float(low), float(high))!r}"
-        case PlaceSet(sure, possible):
-            return f"p{(sure, possible)!r}"
+        case PlaceSet():
+            return f"p{tuple(reading)!r}"
         case str():
             return f"t{reading}"
         case _:

@@ -11,7 +11,7 @@ from koirules.engines.columnar.codes import spread
 from koirules.engines.columnar.expressions import Expressions
 from koirules.engines.columnar.held import Profile
 from koirules.engines.columnar.plan import STREAMED, Plan, planned
-from koirules.engines.columnar.values import Coded, Pair, filled
+from koirules.engines.columnar.values import Coded, Known, Pair, filled
 from koirules.meaning import operators as ops
 from koirules.program.evaluation_order import needed_for, order_key
 from koirules.rounds.columnar.rows import Rows
@@ -55,6 +55,19 @@ class NodeColumns:
     def ends(self, node: Node) -> Pair:
         """Both ends of an expression."""
         return spread(self.expressions.node(node), node.type)
+
+    def code(self, node: Node) -> tuple[Any, tuple[Any, ...]]:
+        """The code of a set of places in each row, and the reading that each code stands for."""
+        import polars as pl
+
+        value = self.expressions.node(node)
+        match value:
+            case Coded(column, readings):
+                return column.column.cast(pl.UInt32).fill_null(len(readings) - 1), readings
+            case Known(reading):
+                return pl.lit(0, pl.UInt32), (reading,)
+            case Pair():
+                raise AssertionError("a set of places that is worked out")
 
     def ask(self, name: str, end: Any) -> str:
         """Ask for a column; gives its name."""

@@ -12,10 +12,9 @@ from koirules.language.syntax import Title
 from koirules.problems import Place, Problem, naming, phrasing
 from koirules.standard.check.samples import fact_reading
 from koirules.standard.parts import Phrase, Said, Stated
-from koirules.vocabulary.kinds import Colours, Count, Kind, Number, Patches, Places, Scale, words_of
+from koirules.vocabulary.kinds import Colours, Count, Number, Patches, Places, Scale, words_of
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, anything, step_bits
-from koirules.vocabulary.said_places import SaidPlaces
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import MOST_LETTERS, tokens_of
 
@@ -91,15 +90,11 @@ def check_stated(
 def read_stated(statement: st.Stated, trait: Trait, problems: list[Problem]) -> Said | None:
     """What one reading says of its trait; None, with a problem, where it cannot be read, or where it allows everything."""
     said = _said(statement, trait, problems)
-    whole = _whole(trait.kind)
+    whole = anything(trait.kind)
     if said is not None and said == whole:
         problems.append(phrasing.whole_range(statement.place, trait.name))
         return None
     return said
-
-
-def _whole(kind: Kind) -> Said | None:
-    return SaidPlaces.any_of(kind) if isinstance(kind, Places) else anything(kind)
 
 
 def _said(statement: st.Stated, trait: Trait, problems: list[Problem]) -> Said | None:
@@ -110,8 +105,7 @@ def _said(statement: st.Stated, trait: Trait, problems: list[Problem]) -> Said |
     if statement.counts:
         return _counted(statement, trait, problems)
     if operator == "is":
-        reading = fact_reading(statement.fact, trait, problems)
-        return SaidPlaces.exactly(reading.sure) if isinstance(reading, PlaceSet) else reading
+        return fact_reading(statement.fact, trait, problems)
     if operator == "includes":
         return _included(statement, trait, problems)
     if not isinstance(kind, Number | Count | Scale):
@@ -152,7 +146,7 @@ def _nothing_beyond(statement: st.Stated) -> Problem:
     return phrasing.nothing_beyond(statement.place, statement.trait.text, statement.operator)
 
 
-def _included(statement: st.Stated, trait: Trait, problems: list[Problem]) -> SaidPlaces | None:
+def _included(statement: st.Stated, trait: Trait, problems: list[Problem]) -> PlaceSet | None:
     kind = trait.kind
     if not isinstance(kind, Places):
         needs = f"`{trait.name} is …`"
@@ -167,10 +161,10 @@ def _included(statement: st.Stated, trait: Trait, problems: list[Problem]) -> Sa
     if not good:
         return None
     bits = step_bits(kind, [word.text for word in statement.fact.words])
-    return evolve(SaidPlaces.any_of(kind), sure=bits).narrowed()
+    return PlaceSet(bits, PlaceSet.any_of(kind).possible).narrowed()
 
 
-def _counted(statement: st.Stated, trait: Trait, problems: list[Problem]) -> SaidPlaces | None:
+def _counted(statement: st.Stated, trait: Trait, problems: list[Problem]) -> PlaceSet | None:
     kind = trait.kind
     if not isinstance(kind, Places):
         needs = f"`{trait.name} {statement.operator} …`"
@@ -182,7 +176,7 @@ def _counted(statement: st.Stated, trait: Trait, problems: list[Problem]) -> Sai
         return None
     wanted = int(number.low)
     least, most = {"is": (wanted, wanted), "at least": (wanted, size), "at most": (0, wanted)}[statement.operator]
-    return evolve(SaidPlaces.any_of(kind), least=least, most=most).narrowed()
+    return PlaceSet(0, PlaceSet.any_of(kind).possible, least, most).narrowed()
 
 
 def meet(one: Said, other: Said) -> Said | None:
@@ -191,7 +185,7 @@ def meet(one: Said, other: Said) -> Said | None:
         case Span(), Span():
             low, high = max(one.low, other.low), min(one.high, other.high)
             return Span(low, high) if low <= high else None
-        case SaidPlaces(), SaidPlaces():
+        case PlaceSet(), PlaceSet():
             return one.meet(other)
         case int(), int():
             return one & other or None

@@ -24,7 +24,6 @@ from koirules.standard.tree import (
 )
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.readings import Reading
-from koirules.vocabulary.said_places import SaidPlaces
 from koirules.vocabulary.traits import Trait
 
 
@@ -81,8 +80,7 @@ def _reading(entry: st.Silent, trait: Trait, typer: Typer) -> Reading | None:
     if not trait.by_eye:
         typer.problems.append(say.not_by_eye(word.place, trait.name))
         return None
-    said = read_stated(entry.stated, trait, typer.problems)
-    return said.reading if isinstance(said, SaidPlaces) else said
+    return read_stated(entry.stated, trait, typer.problems)
 
 
 def _unless(expression: Expression, typer: Typer) -> Node | None:
