@@ -19,15 +19,6 @@ def not_a_map(number: int, was: str) -> Misread:
     )
 
 
-def without_sides(number: int, was: str) -> Misread:
-    """A patch that does not say how far it reaches across the body."""
-    return Misread(
-        "value-map-without-sides",
-        f"Patch {number}, {quoted(was)}, does not say how far it reaches to each side.",
-        f'Say it from the line of the back, where 100 is the lateral line: "{was.strip()} left 60 right 55".',
-    )
-
-
 def sides_said_twice(number: int, was: str) -> Misread:
     """A patch that says one thing about itself twice."""
     return Misread(

@@ -2,8 +2,9 @@
 
 The short form says of a patch where it starts and ends along the body and how far it reaches to each side:
 `8 to 26 left 60 right 55`. `left 60` alone reaches from the line of the back to 60, `left 20 to 70` leaves the back free,
-`both 60` is the same on both sides. `sashi 2` and `thin` may follow. The full form is a polygon or multipolygon of WKT (Open
-Geospatial Consortium, Simple Feature Access, part 1) in (u, v); the rings after the first are windows.
+`both 60` is the same on both sides, and without sides it is the whole back between the lateral lines. `sashi 2` and `thin`
+may follow. The full form is a polygon or multipolygon of WKT (Open Geospatial Consortium, Simple Feature Access, part 1) in
+(u, v); the rings after the first are windows.
 """
 
 from __future__ import annotations
@@ -79,7 +80,7 @@ def _sides(piece: str, text: str, number: int) -> tuple[float, float, float, boo
     """How far a patch reaches to the left (below 0) and to the right, its sashi, and whether it is thin."""
     said = _said(piece, text, number)
     if not said.keys() & {"left", "right", "both"}:
-        raise _WrongError(wrong.without_sides(number, piece))
+        said["both"] = "100", None  # the whole back, from one lateral line to the other
     if "both" in said and said.keys() & {"left", "right"}:
         raise _WrongError(wrong.sides_said_twice(number, piece))
     sashi, thin = _marks(said)
