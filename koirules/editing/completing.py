@@ -102,9 +102,10 @@ def _names(context: Context, own: str, meaning: Meaning) -> Iterator[Offer]:
         case Role.TRAIT:
             names = [each for each in meaning.traits if each not in context.taken]
         case Role.SETTING:
-            names = [name for name in meaning.settings if meaning.type_of(name) == Numeric(None, whole=True)] or [
-                name for name, each in meaning.settings.items() if each.unit is None
-            ]
+            types = {name: meaning.type_of(name) for name in meaning.settings}
+            fish = [name for name, kind in types.items() if kind == Numeric(None, whole=True)]
+            fish += [name for name, kind in types.items() if context.measures and kind == Numeric(context.measures)]
+            names = fish or [name for name, each in meaning.settings.items() if each.unit is None]
         case Role.SECTION | Role.FAULT | Role.LIFT | Role.BONUS | Role.PENALTY | Role.GRADE | Role.ROUND:
             names = meaning.named(role.name.lower())
         case Role.OF_BASE:

@@ -67,7 +67,6 @@ _AFTER = {
     ("SAMPLE", "PENALTY"): Role.PENALTY,
     ("SAMPLE", "ROUND"): Role.ROUND,
     ("STANDARD", "STAGE"): Role.OTHER,
-    ("ROUND", "PICK"): Role.SETTING,
     ("ROUND", "THAN"): Role.SETTING,
     ("ROUND", "RESCUES"): Role.SETTING,
 }
@@ -89,6 +88,8 @@ def context_of(words: Sequence[Written], meaning: Meaning) -> Context:
     head, last = words[0].text, names[-1]
     if len(words) == 1 and names[0] in _DECLARES:
         return Context(Role.OF_BASE if replaces else Role.NEW, head)
+    if names[0] == "ROUND" and "PICK" in names[-2:]:
+        return Context(Role.SETTING, head, measures=Dimension.SHARE)
     if (names[0], last) in _AFTER:
         return Context(_AFTER[names[0], last], head)
     simple = _simple(words, names, head)

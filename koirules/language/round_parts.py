@@ -42,7 +42,7 @@ class Order:
 
 @frozen
 class Pick:
-    """`pick N by …`; amount None is `pick all by …`."""
+    """`pick N by …`; amount None is `pick all by …`, one with a unit a share of those that the round looks at."""
 
     amount: Amount | None
     orders: tuple[Order, ...]

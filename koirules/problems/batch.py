@@ -86,13 +86,17 @@ def only_with_pick(place: Place, part: str) -> Problem:
     )
 
 
-def not_an_amount(place: Place, written: str, why: str, near: str | None = None) -> Problem:
-    """A number of fish that is none."""
+def not_an_amount(place: Place, written: str, why: str, near: str | None = None, *, or_share: bool = False) -> Problem:
+    """A number of fish that is none. or_share: whether a share of them may stand there too."""
+    what, mend = "A number of records", "Write a whole number, or the name of a setting that holds one."
+    if or_share:
+        what = "A number of records or a share of them"
+        mend = "Write a whole number, a share such as `10 %`, or the name of a setting that holds one."
     return Problem(
         "not-an-amount",
         place,
-        f"A number of records must stand here, but {written} {why}.",
-        f'Did you mean "{near}"?' if near else "Write a whole number, or the name of a setting that holds one.",
+        f"{what} must stand here, but {written} {why}.",
+        f'Did you mean "{near}"?' if near else mend,
         edit=Edit(place, near) if near else None,
     )
 

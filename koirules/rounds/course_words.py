@@ -20,10 +20,11 @@ from koirules.results.record import Record
 from koirules.rounds.picking import Picked, Tie
 from koirules.rounds.rounds_of_rows import RoundRun
 from koirules.standard.parts import Rules, Setting
-from koirules.standard.rounds import Key, Round
+from koirules.standard.rounds import Key, Round, Share
 from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Node
 from koirules.standard.types import Numeric, Steps
+from koirules.vocabulary.kinds import shortest
 
 _MOST_NAMED = 5
 _TEENS = range(11, 14)
@@ -108,9 +109,15 @@ class CourseTeller:
             told.append(f"those {'possibly ' if one.possibly else ''}with {self.plain.told(one.keep.place)}")
         if one.ordered:
             how_many = "all in order" if places is None else f"the first {places}"
+            if isinstance(one.amount, Share):
+                how_many += f" ({self._share(one.amount)})"
             told.append(f"{how_many} by {', then '.join(self._key(key) for key in one.keys)}")
             told.extend(self.plain.told(quota.place) for quota in one.quotas)
         return "; ".join(told) or "all"
+
+    def _share(self, share: Share) -> str:
+        percent = self.settings[share.of].value if isinstance(share.of, str) else share.of
+        return f"{shortest(percent)} % of those looked at, rounded up"
 
     def _key(self, key: Key) -> str:
         return f"{first_words(key)} {self.plain.told(key.by.place)}"

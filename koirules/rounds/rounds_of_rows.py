@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Hashable, Mapping, Sequence
+from decimal import Decimal
 from types import MappingProxyType
 from typing import Any
 
@@ -15,6 +16,7 @@ from koirules.rounds.node_values import NodeValues, compile_nodes, one_value, va
 from koirules.rounds.open_picks import open_picks
 from koirules.rounds.picking import Candidate, Picked, pick
 from koirules.standard import rounds as parts
+from koirules.standard.numbers import millionths
 from koirules.standard.parts import Rules, Setting
 
 
@@ -126,7 +128,7 @@ class RoundsOfRows:
         lacks = not alone and each.figures.supply(
             list(readings.values()), {name: list(own.values()) for name, own in kept.items()}
         )
-        amount = None if one.amount is None else number_of(one.amount, self.settings)
+        amount = places_of(one, self.settings, len(by_rules))
         quotas = [number_of(quota.amount, self.settings) for quota in one.quotas]
         run = RoundRun(one, pool, readings, amount)
         candidates: list[Candidate] = []
@@ -219,6 +221,18 @@ def _pool(one: parts.Round, before: Sequence[RoundRun], fish: int) -> list[int]:
 def number_of(amount: parts.Amount, settings: Mapping[str, Setting]) -> int:
     """A number of fish, of a setting with the value of this run."""
     return amount if isinstance(amount, int) else int(settings[amount].value)
+
+
+def places_of(one: parts.Round, settings: Mapping[str, Setting], looked_at: int) -> int | None:
+    """How many a round may pick of so many that it looks at, None for all; a share of them is rounded up."""
+    match one.amount:
+        case None:
+            return None
+        case parts.Share(of=of):
+            percent = settings[of].value if isinstance(of, str) else of
+            return -(-looked_at * millionths(percent) // millionths(Decimal(100)))
+        case amount:
+            return number_of(amount, settings)
 
 
 def _candidate(each: _Compiled, number: int, readings: Readings) -> tuple[bool, bool, Candidate]:

@@ -98,6 +98,7 @@ def rounds_of(job: Job, pieces: Sequence[Piece]) -> tuple[tuple[RoundTotals, ...
     from koirules.rounds.columnar.kept_rows import taken_up
     from koirules.rounds.columnar.picks import FATES
     from koirules.rounds.columnar.rows import hold_grade
+    from koirules.rounds.rounds_of_rows import places_of
 
     standard, grader = ready(job)
     files = [file for piece in pieces for file in sorted(Path(job.folder).glob(f"aside-{piece.number:06}-*.parquet"))]
@@ -119,8 +120,7 @@ def rounds_of(job: Job, pieces: Sequence[Piece]) -> tuple[tuple[RoundTotals, ...
     for run in runs:
         one = run.round
         stay, open_end = run.of_fates(kept), run.of_fates(tied)
-        places = None if one.amount is None else one.amount
-        places = int(standard.settings[places].value) if isinstance(places, str) else places
+        places = places_of(one, standard.settings, len(run.rows))
         told.append(
             RoundTotals(
                 teller.plain.of(one.title),

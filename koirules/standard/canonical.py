@@ -18,11 +18,15 @@ from koirules.language.round_parts import Quota
 from koirules.standard.check.needs import expressions_of
 from koirules.standard.check.ordering import names_read
 from koirules.standard.parts import Rules
+from koirules.standard.rounds import Share
 from koirules.standard.saying import names_in, said_by
 from koirules.vocabulary.kinds import describe_kind
 
-FORMS = (1, 2)
-"""The numbers of the canonical forms. 2: with silence, looks that rounds judge at, what is carried forward, or an occasion."""
+FORMS = (1, 2, 3)
+"""The numbers of the canonical forms.
+
+2: with silence, looks that rounds judge at, what is carried forward, or an occasion. 3: with a share that a round picks.
+"""
 
 _KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
     st.Header,
@@ -38,6 +42,8 @@ _LATE_KINDS: Sequence[type[st.Statement]] = (st.Grade, st.Alert, st.Round)
 
 def form_of(rules: Rules) -> int:
     """The number of the canonical form of a standard."""
+    if any(isinstance(one.amount, Share) for one in rules.rounds):
+        return 3
     return (
         2
         if rules.occasion or rules.silence or rules.carried or any(one.look is not None for one in rules.rounds)

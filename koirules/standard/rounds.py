@@ -15,6 +15,13 @@ Amount = int | str
 
 
 @frozen
+class Share:
+    """A share of the fish that a round looks at, in %, or the name of the setting that holds it."""
+
+    of: Decimal | str
+
+
+@frozen
 class Key:
     """One key of a pick.
 
@@ -42,10 +49,10 @@ class Round:
     """A step of the selection.
 
     pool: whose fish it looks at: "all", or those "kept" or "passed" over by the round `pool_of`. keep: the condition of
-    those that stay (None: all), surely, or possibly. ordered: whether it picks at all; amount: how many (None: all). keys:
-    of the pick. send: where those that are kept go, "" for nowhere in particular; again: the days until the next look.
-    rescues: how many a person may keep by hand. ties: "" for left open, "all" in, or by the "first" recorded. look: at which
-    look it judges a fish, None for everything known.
+    those that stay (None: all), surely, or possibly. ordered: whether it picks at all; amount: how many, or which share of
+    those that it looks at, rounded up (None: all). keys: of the pick. send: where those that are kept go, "" for nowhere in
+    particular; again: the days until the next look. rescues: how many a person may keep by hand. ties: "" for left open,
+    "all" in, or by the "first" recorded. look: at which look it judges a fish, None for everything known.
     """
 
     name: str
@@ -55,7 +62,7 @@ class Round:
     possibly: bool
     keep: Node | None
     ordered: bool
-    amount: Amount | None
+    amount: Amount | Share | None
     keys: tuple[Key, ...]
     quotas: tuple[Quota, ...]
     send: str
@@ -78,5 +85,5 @@ class Round:
     @property
     def amounts(self) -> tuple[Amount, ...]:
         """Every number of fish that it names."""
-        first = () if self.amount is None else (self.amount,)
+        first = () if self.amount is None or isinstance(self.amount, Share) else (self.amount,)
         return (*first, *(quota.amount for quota in self.quotas), self.rescues)

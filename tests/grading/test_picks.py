@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from itertools import permutations
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+import koirules
 from koirules.results.course import Fate
 from koirules.rounds.picking import Candidate, pick
 
@@ -41,3 +43,26 @@ def test_who_is_in_without_a_tie_is_in_whatever_the_order_and_who_is_out_is_out(
             assert (fate is Fate.TIED) == (len({number in way for way in ways}) == 2)
     for tie in picked.ties:
         assert max(len(way.intersection(tie.fish)) for way in ways) <= tie.places
+
+
+@pytest.mark.parametrize(
+    ("share", "fish", "places"),
+    [("10 %", 1, 1), ("10 %", 10, 1), ("10 %", 11, 2), ("33.333333 %", 3, 1), ("0 %", 9, 0), ("100 %", 7, 7)],
+)
+def test_a_share_of_those_that_a_round_looks_at_is_rounded_up(share: str, fish: int, places: int) -> None:
+    """Places counted by hand. Those that leave by `keep` were looked at too."""
+    text = f"""standard "Share (invented)" edition 1
+setting part = {share} from 0 % to 100 %
+trait n as count up to 99
+grade all otherwise
+round by_number keep those with n at least 1 pick {share} by highest n
+round by_setting from all pick part by highest n
+"""
+    standard = koirules.read_standard(text)
+    lot = [{"fish": str(n), "n": n} for n in range(fish)]
+    for way in (standard.grade_batch(lot), standard.grade_batch(lot[::-1])):
+        assert [one.places for one in way.rounds] == [places, places]
+        assert [len(one.kept) for one in way.rounds] == [min(places, fish - 1), places]
+        assert f"the first {places} ({share} of those looked at, rounded up)" in way.rounds[0].asks
+    assert standard.seal.startswith("3-")
+    assert standard.with_settings({"part": "100"}).grade_batch(lot).rounds[1].places == fish

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from hypothesis import strategies as st
 
 from tests.judge import drawn_expressions as drawn
@@ -68,7 +70,7 @@ def drawn_keep(scope: Scope) -> e.Expression:
     return drawn.condition(scope, 1)
 
 
-def drawn_amount(scope: Scope) -> int | str | None:
+def drawn_amount(scope: Scope) -> int | str | Decimal | None:
     whole = [
         each.name
         for each in scope.standard.settings
@@ -76,8 +78,15 @@ def drawn_amount(scope: Scope) -> int | str | None:
         and each.amount == each.amount.to_integral_value()
         and (each.amount if each.low is None else each.low) >= 0
     ]
-    if whole and scope.chance(30):
-        return scope.one_of(whole)
+    shares = [
+        each.name
+        for each in scope.standard.settings
+        if each.unit == "%" and (each.low or each.amount) >= 0 and (each.high or each.amount) <= 100
+    ]
+    if (whole or shares) and scope.chance(30):
+        return scope.one_of([*whole, *shares])
+    if scope.chance(25):
+        return scope.one_of((Decimal(30), Decimal("33.333333"), Decimal(50), Decimal(10), Decimal(100), Decimal(0)))
     return scope.one_of((2, 1, 3, 4, 0, None, None, 6))
 
 

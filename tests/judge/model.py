@@ -191,7 +191,9 @@ class Quota:
 
 @frozen
 class Round:
-    """A round; without keys it has no pick, and with `many` None it picks all. `many` may name a setting.
+    """A round; without keys it has no pick, and with `many` None it picks all.
+
+    `many` may name a setting, or be a share in % of those that the round looks at.
 
     pool: "" (those kept by the round before), "all", "kept by" or "passed over by" (of the round `pool_of`).
     """
@@ -201,7 +203,7 @@ class Round:
     pool_of: str = ""
     keep: Expression | None = None
     possibly: bool = False
-    many: int | str | None = None
+    many: int | str | Decimal | None = None
     keys: tuple[Key, ...] = ()
     quotas: tuple[Quota, ...] = ()
     ties: str = ""  # "", "all in" or "by first recorded"

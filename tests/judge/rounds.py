@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from decimal import Decimal
+from fractions import Fraction
 from itertools import groupby, product
+from math import ceil
 
 from attrs import define, field, frozen
 
@@ -47,7 +50,7 @@ def run_rounds(
         looks = compared(sorted(pool), {name: sorted(one.kept) for name, one in done.items()})
         staying = [fish for fish in sorted(by_rules) if stays(each, looks[fish])]
         if each.keys:
-            pick = Pick(each, looks, amount(each, standard), by_hand)
+            pick = Pick(each, looks, amount(each, standard, len(by_rules)), by_hand)
             pick.walk(staying)
             kept, tied, places = frozenset(pick.kept), frozenset(pick.tied), pick.places
             refused += ["half"] * pick.half_settled
@@ -87,11 +90,14 @@ def stays(of: m.Round, look: Look) -> bool:
     return holds.possibly if of.possibly else holds.surely
 
 
-def amount(of: m.Round, standard: m.Standard) -> int | None:
-    """How many places there are; a setting stands at its own amount here."""
-    if not isinstance(of.many, str):
-        return of.many
-    return next(int(each.amount) for each in standard.settings if each.name == of.many)
+def amount(of: m.Round, standard: m.Standard, looked_at: int) -> int | None:
+    """How many places there are; a setting stands at its own amount here, and a share is rounded up."""
+    many, unit = of.many, "%" if isinstance(of.many, Decimal) else ""
+    if isinstance(many, str):
+        many, unit = next((each.amount, each.unit) for each in standard.settings if each.name == many)
+    if many is None or not unit:
+        return None if many is None else int(many)
+    return ceil(Fraction(many) / 100 * looked_at)
 
 
 class RefusedError(Exception):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
 from random import Random
 
 from tests.judge import model as m
@@ -165,7 +166,8 @@ def a_round(of: m.Round) -> list[str]:
     if of.keep is not None:
         words += ["keep", "those", *(["possibly"] if of.possibly else []), "with", *written(of.keep)]
     if of.keys:
-        many = "all" if of.many is None else str(of.many)
+        share = isinstance(of.many, Decimal)
+        many = "all" if of.many is None else f"{plain(of.many)} %" if share else str(of.many)
         keys = [[*key.word.split(), *written(key.of, OR if key.word == "those with" else SUM)] for key in of.keys]
         first, *others = keys
         words += ["pick", many, "by", *first]

@@ -22,10 +22,8 @@ def build_round(build: Builder, node: Node) -> st.Round:
 
 
 def _amount(build: Builder, node: Node) -> parts.Amount:
-    (token,) = node.children
-    if isinstance(token, Token) and token.type == "DIGITS":
-        return Quantity(Decimal(str(token)), None, build.place(token))
-    return build.word(token)
+    first = node.children[0]
+    return build.word(first) if first.type == "NAME" else build.quantity(node)
 
 
 def _pool(build: Builder, node: Node) -> parts.Pool:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from koirules.report.handbook.blocks import Block, Facts, Heading, Line, Listed, Paragraph, line
 from koirules.report.handbook.voice import Voice, anchor
 from koirules.rounds.course_words import first_words
-from koirules.standard.rounds import Round
+from koirules.standard.rounds import Round, Share
 from koirules.vocabulary.kinds import shortest
 
 _TIES = {
@@ -56,7 +56,7 @@ def _facts(voice: Voice, one: Round) -> Iterator[tuple[str, Line]]:
         if one.possibly:
             yield "possibly", line(f"what was not recorded does not send {voice.rules.subject.with_article} away here")
     if one.ordered:
-        yield "picks", line("all, in order") if one.amount is None else line("the first ", voice.amount(one.amount))
+        yield "picks", _picks(voice, one)
     for quota in one.quotas:
         yield "but", voice.told(quota.place)
     if one.send:
@@ -64,6 +64,16 @@ def _facts(voice: Voice, one: Round) -> Iterator[tuple[str, Line]]:
         yield "sends them to", line(one.send, again)
     if one.rescues != 0:
         yield "by hand", line("a person may keep up to ", voice.amount(one.rescues), " more, and says why")
+
+
+def _picks(voice: Voice, one: Round) -> Line:
+    match one.amount:
+        case None:
+            return line("all, in order")
+        case Share():
+            return line("the first ", voice.amount(one.amount), " of those that it looks at, rounded up")
+        case _:
+            return line("the first ", voice.amount(one.amount))
 
 
 def _pool(voice: Voice, one: Round) -> Line:

@@ -12,7 +12,7 @@ from koirules.grading.single import Grader
 from koirules.problems import Place
 from koirules.report.handbook.blocks import Line, Paragraph, Piece, Table, line
 from koirules.standard.parts import Rules
-from koirules.standard.rounds import Amount
+from koirules.standard.rounds import Amount, Share
 from koirules.standard.titles import Titled
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.traits import Trait
@@ -75,8 +75,12 @@ class Voice:
         """A sentence in which titles may stand in the language of the page."""
         return Piece(text, language="" if text.isascii() else self.language)
 
-    def amount(self, amount: Amount) -> Line:
-        """A number of fish, or the setting that holds it with its value."""
+    def amount(self, amount: Amount | Share) -> Line:
+        """A number or share of fish, or the setting that holds it with its value."""
+        if isinstance(amount, Share):
+            if isinstance(amount.of, Decimal):
+                return (Piece(f"{shortest(amount.of)} %"),)
+            amount = amount.of
         if isinstance(amount, int):
             return (Piece(f"{amount:,}"),)
         setting = self.plain.settings[amount]

@@ -17,7 +17,7 @@ from koirules.rounds.columnar.of_nodes import NodeColumns, NodePlans
 from koirules.rounds.columnar.picks import FATES, open_columns, picked_columns
 from koirules.rounds.columnar.rows import Rows
 from koirules.rounds.evaluation_levels import Asked, asked_by
-from koirules.rounds.rounds_of_rows import number_of
+from koirules.rounds.rounds_of_rows import number_of, places_of
 from koirules.standard.rounds import Key, Round
 
 if TYPE_CHECKING:
@@ -107,7 +107,7 @@ class RoundsOfColumns:
         keys = [now[f"k{i}"] for i in range(len(one.keys))]
         groups = [now[f"q{i}"] for i in range(len(one.quotas))]
         frame = pl.DataFrame([*keys, *groups, candidate.alias("candidate")])
-        picked = picked_columns(frame, len(one.keys), self._amount(one), self._quotas(one), one.ties)
+        picked = picked_columns(frame, len(one.keys), self._places(one, now.height), self._quotas(one), one.ties)
         return fates.zip_with(~candidate, picked)
 
     def _open(self, one: Round, now: pl.DataFrame, wide: pl.DataFrame, fates: pl.Series) -> pl.Series:
@@ -126,12 +126,12 @@ class RoundsOfColumns:
         in_it = (candidate | wide["possibly"]).arg_true()
         same = [quota.condition is None for quota in one.quotas]
         frame = pl.DataFrame([*keys, *groups, *loose, *flags])[in_it]
-        opened = open_columns(frame, len(one.keys), self._amount(one), self._quotas(one), same, one.ties)
+        opened = open_columns(frame, len(one.keys), self._places(one, now.height), self._quotas(one), same, one.ties)
         opened = in_it.filter(opened)
         return is_open.scatter(opened, values=True) if len(opened) else is_open
 
-    def _amount(self, one: Round) -> int | None:
-        return None if one.amount is None else number_of(one.amount, self.plans.settings)
+    def _places(self, one: Round, looked_at: int) -> int | None:
+        return places_of(one, self.plans.settings, looked_at)
 
     def _quotas(self, one: Round) -> list[int]:
         return [number_of(quota.amount, self.plans.settings) for quota in one.quotas]

@@ -16,9 +16,9 @@ from koirules.problems.silence import no_such_look
 from koirules.standard.check.declarations import maybe_titled, titled
 from koirules.standard.check.expressions import Typer
 from koirules.standard.check.figures import in_common
-from koirules.standard.numbers import dimension_of, held, written
+from koirules.standard.numbers import dimension_of, held, unit_of, written
 from koirules.standard.parts import Alert, Rules, Setting
-from koirules.standard.rounds import Amount, Key, Quota, Round
+from koirules.standard.rounds import Amount, Key, Quota, Round, Share
 from koirules.standard.tree import (
     Apply,
     Constant,
@@ -34,7 +34,7 @@ from koirules.standard.tree import (
 )
 from koirules.standard.types import Numeric, Steps, type_words
 from koirules.vocabulary.nearness import near
-from koirules.vocabulary.units import Dimension
+from koirules.vocabulary.units import Dimension, Unit
 
 MOST_FISH = 1_000_000
 MOST_LOOKS = 60
@@ -69,7 +69,7 @@ def _round(statement: st.Round, before: Sequence[str], typer: Typer) -> Round:
     _check_order(statement, typer.problems)
     pool, pool_of = ("kept", before[-1]) if before else ("all", "")
     possibly, keep, ordered = False, None, False
-    amount: Amount | None = None
+    amount: Amount | Share | None = None
     keys: list[Key] = []
     quotas: list[Quota] = []
     send, again, rescues, ties, words = "", None, 0, "", None
@@ -84,7 +84,7 @@ def _round(statement: st.Round, before: Sequence[str], typer: Typer) -> Round:
                 keep = typer.condition(condition)
             case rp.Pick(amount=many, orders=orders):
                 ordered = True
-                amount = None if many is None else _amount(many, typer)
+                amount = None if many is None else _amount_or_share(many, typer)
                 keys = [key for order in orders if (key := _key(order, typer)) is not None]
             case rp.Quota():
                 quotas += _quota(part, typer)
@@ -169,33 +169,45 @@ def _quota(quota: rp.Quota, typer: Typer) -> list[Quota]:
 
 
 def _amount(amount: rp.Amount, typer: Typer) -> Amount | None:
+    """A number of fish."""
+    made = _amount_or_share(amount, typer, or_share=False)
+    return None if isinstance(made, Share) else made
+
+
+def _amount_or_share(amount: rp.Amount, typer: Typer, *, or_share: bool = True) -> Amount | Share | None:
+    """A number of fish, or a share of them where one may stand there too."""
+    name = "" if isinstance(amount, Quantity) else amount.text
+    setting = typer.settings.get(name)
     if isinstance(amount, Quantity):
-        if amount.value != amount.value.to_integral_value() or not 0 <= amount.value <= MOST_FISH:
-            why = f"is no whole number from 0 to {MOST_FISH:,}"
-            typer.problems.append(say.not_an_amount(amount.place, written(amount), why))
-            return None
-        return int(amount.value)
-    setting = typer.settings.get(amount.text)
-    if setting is None:
-        if amount.text not in typer.unread:
-            guess = near(amount.text, typer.settings)
-            typer.problems.append(say.not_an_amount(amount.place, f'"{amount.text}"', "is no setting", guess))
+        unit = unit_of(amount)
+        why = _no_amount(amount.value, amount.value, amount.value, unit, or_share=or_share)
+    elif setting is not None:
+        unit = setting.unit
+        why = _no_amount(setting.value, setting.low, setting.high, unit, or_share=or_share)
+    elif name in typer.unread:
         return None
-    why = _not_whole(setting)
+    else:
+        unit, why = None, "is no setting"
     if why:
-        typer.problems.append(say.not_an_amount(amount.place, f'"{amount.text}"', why))
+        guess = near(name, typer.settings) if name and setting is None else None
+        word = written(amount) if isinstance(amount, Quantity) else f'"{name}"'
+        typer.problems.append(say.not_an_amount(amount.place, word, why, guess, or_share=or_share))
         return None
-    return amount.text
+    if not isinstance(amount, Quantity):
+        return name if unit is None else Share(name)
+    value = held(amount, typer.problems)
+    return None if value is None else int(value) if unit is None else Share(value)
 
 
-def _not_whole(setting: Setting) -> str:
-    if setting.unit is not None:
-        return f"is measured in {setting.unit.symbol}"
-    if setting.value != setting.value.to_integral_value():
-        return "is no whole number"
-    if setting.low < 0 or setting.high > MOST_FISH:
-        return f"may lie outside 0 to {MOST_FISH:,}"
-    return ""
+def _no_amount(value: Decimal, low: Decimal, high: Decimal, unit: Unit | None, *, or_share: bool) -> str:
+    """Why a number from low to high, now at `value`, is no number of fish, nor a share of them; "" where it is one."""
+    most, symbol = (MOST_FISH, "") if unit is None else (100, " %")
+    if unit is not None and not (or_share and unit.dimension is Dimension.SHARE):
+        return f"has the unit {unit.symbol}"
+    if unit is None and value != value.to_integral_value():
+        return f"is no whole number from 0 to {MOST_FISH:,}"
+    lies = "lies" if low == high else "may lie"
+    return "" if low >= 0 and high <= most else f"{lies} outside 0{symbol} to {most:,}{symbol}"
 
 
 def _days(again: Quantity, problems: list[Problem]) -> Decimal | None:
