@@ -5,9 +5,24 @@ Meanings are common practice, no source; ranges and steps are from memory.
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from koirules.vocabulary.kinds import Label
 from koirules.vocabulary.shorthand import YES_NO, choice, count, number, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
+
+_AGES = {
+    stage: (Decimal(low), Decimal(high))
+    for stage, low, high in (
+        ("", 0, 7500),
+        ("fry", 0, 150),
+        ("tosai", 60, 550),
+        ("nisai", 330, 950),
+        ("sansai", 690, 1350),
+        ("yonsai", 1000, 1750),
+    )
+}
+"""Ages in days of fry and of fish called tosai to yonsai, whichever way a farm counts them (from memory)."""
 
 LOOK = (
     Trait(
@@ -134,6 +149,7 @@ LOOK = (
         Growth.RISES,
         "The time since the fish hatched; write it in days, weeks, months or years.",
         {"ja": "年齢"},
+        usual=_AGES,
     ),
     Trait(
         "growing_seasons",

@@ -2,8 +2,9 @@
 
 Meanings are common practice, no source. Ranges are from memory: limits for what is written down, from fry to the
 largest koi known (about 125 cm and 45 kg), not limits of quality; those of the ratios leave room for a sick or a
-malformed fish. How they follow the length of a growing fish is that of a fish which keeps its outline: lengths along the
-body as the length, everything across it as the girth, and the weight as W = a L^b.
+malformed fish. Usual values are multiples of the total length, from memory, with room on both sides: what lies outside is
+looked at again, and nothing else comes of it. How measures follow the length of a growing fish is that of a fish which keeps
+its outline: lengths along the body as the length, everything across it as the girth, and the weight as W = a L^b.
 """
 
 from __future__ import annotations
@@ -26,15 +27,35 @@ from koirules.vocabulary.traits import (
 
 _LENGTHS = {
     stage: (Decimal(low), Decimal(high))
-    for stage, low, high in (("tosai", 4, 40), ("nisai", 12, 65), ("sansai", 25, 80), ("yonsai", 30, 90))
+    for stage, low, high in (
+        ("", "3", "100"),
+        ("fry", "0.5", "15"),
+        ("tosai", "4", "40"),
+        ("nisai", "12", "65"),
+        ("sansai", "25", "80"),
+        ("yonsai", "30", "90"),
+    )
 }
-"""Total lengths of fish in their first to fourth year, with room for slow and fast ones (from memory)."""
+"""Total lengths of fry and of fish in their first to fourth year, with room for slow and fast ones (from memory)."""
+
+
+def _usual(low: str, high: str, power: int = 1) -> dict[str, tuple[Decimal, Decimal]]:
+    """By stage what is usual of a measure that lies between two multiples of a power of the total length, to two digits."""
+    return {
+        stage: (_two_digits(Decimal(low) * least**power), _two_digits(Decimal(high) * most**power))
+        for stage, (least, most) in _LENGTHS.items()
+    }
+
+
+def _two_digits(value: Decimal) -> Decimal:
+    return Decimal(f"{value:.2g}")
+
 
 MEASURES_OF_BODY = (
     Trait(
         "length",
         "total length",
-        number("0.5", "125", "cm", usual=("3", "100")),
+        number("0.5", "125", "cm"),
         Better.MORE,
         Growth.RISES,
         "On the wet board, seconds out of water: from the nose to the end of the tail, pressed together.",
@@ -51,6 +72,7 @@ MEASURES_OF_BODY = (
         "On the wet board, from the nose to the end of the spine, where the last scale sits.",
         {"ja": "標準体長"},
         allometry=AS_LENGTH,
+        usual=_usual("0.74", "0.9"),
     ),
     Trait(
         "fork_length",
@@ -61,6 +83,7 @@ MEASURES_OF_BODY = (
         "On the wet board, from the nose to the bottom of the fork of the tail.",
         {"ja": "尾叉長"},
         allometry=AS_LENGTH,
+        usual=_usual("0.83", "0.97"),
     ),
     Trait(
         "weight",
@@ -71,6 +94,7 @@ MEASURES_OF_BODY = (
         "Weigh the fish in a wet sock or bowl and take off the weight of the sock or bowl.",
         {"ja": "体重"},
         allometry=AS_WEIGHT,
+        usual=_usual("0.006", "0.04", power=3),
     ),
     Trait(
         "depth",
@@ -81,6 +105,7 @@ MEASURES_OF_BODY = (
         "From the side, the greatest height from back to belly, fins left out.",
         {"ja": "体高"},
         allometry=AS_GIRTH,
+        usual=_usual("0.15", "0.45"),
     ),
     Trait(
         "width",
@@ -91,6 +116,7 @@ MEASURES_OF_BODY = (
         "From above, the greatest breadth of the body, fins left out.",
         {"ja": "体幅"},
         allometry=AS_GIRTH,
+        usual=_usual("0.08", "0.4"),
     ),
     Trait(
         "girth",
@@ -101,6 +127,7 @@ MEASURES_OF_BODY = (
         "A wet soft tape once round the thickest part, in front of the dorsal fin, seconds out of water.",
         {"ja": "胴回り"},
         allometry=AS_GIRTH,
+        usual=_usual("0.35", "0.95"),
     ),
     Trait(
         "gill_width",
@@ -110,6 +137,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "From above, the breadth of the body at the rear edge of the gill covers.",
         allometry=AS_GIRTH,
+        usual=_usual("0.06", "0.35"),
     ),
     Trait(
         "stem_width",
@@ -119,6 +147,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "From above, the breadth of the tail stem (ozutsu) half way between the anal fin and the tail.",
         allometry=AS_GIRTH,
+        usual=_usual("0.02", "0.15"),
     ),
     Trait(
         "stem_depth",
@@ -128,6 +157,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "From the side, the least height of the tail stem (ozutsu).",
         allometry=AS_GIRTH,
+        usual=_usual("0.06", "0.2"),
     ),
     Trait(
         "head_length",
@@ -137,6 +167,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "From the nose to the rear edge of the gill cover.",
         {"ja": "頭長"},
+        usual=_usual("0.14", "0.35"),
     ),
     Trait(
         "pectoral_length",
@@ -145,6 +176,7 @@ MEASURES_OF_BODY = (
         Better.MORE,
         Growth.RISES,
         "Along the first ray of the longer pectoral fin, from the joint to the tip.",
+        usual=_usual("0.08", "0.3"),
     ),
     Trait(
         "girth_ratio",

@@ -105,7 +105,7 @@ PATTERN = (
     Trait(
         "odome_gap",
         "white before the tail (odome), measured",
-        number("0", "40", "cm"),
+        number("0", "40", "cm", usual=("0", "12")),
         Better.TARGET,
         Growth.RISES,
         "With a ruler from the end of the last red to the end of the tail stem.",

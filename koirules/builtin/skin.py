@@ -38,7 +38,7 @@ SKIN = (
     Trait(
         "shimi_size",
         "largest black speck (shimi)",
-        number("0", "30", "mm"),
+        number("0", "30", "mm", usual=("0", "8")),
         Better.LESS,
         Growth.VARIES,
         "Hold a ruler beside the largest speck and read its width; 0 if there is none.",

@@ -11,6 +11,7 @@ from decimal import Decimal
 
 from attrs import frozen
 
+from koirules.problems.quoting import in_words
 from koirules.results.record import Record
 from koirules.vocabulary.kinds import Number, shortest
 from koirules.vocabulary.readings import Span, show_reading, write_number
@@ -112,12 +113,12 @@ def _unusual(kind: Number, value: float, usual: tuple[Decimal, Decimal], stage: 
     symbol = "" if unit is None else f" {unit.symbol}"
     whom = f" for a {stage}" if stage else ""
     why = f"unlikely{whom} (usually {shortest(usual[0])}{symbol} to {shortest(usual[1])}{symbol})"
-    others = [other for other in UNITS.values() if unit is not None and other.dimension is unit.dimension]
-    near = usual[0] / _FACTOR <= given <= usual[1] * _FACTOR
-    for other in () if near else others:
-        if unit is not None and other is not unit and usual[0] <= unit.from_held(other.to_held(given)) <= usual[1]:
-            return f"{why}; was it {shortest(round(given, 6))} {other.symbol}?"
-    return why
+    if unit is None or usual[0] / _FACTOR <= given <= usual[1] * _FACTOR:
+        return why
+    others = [other for other in UNITS.values() if other.dimension is unit.dimension and other is not unit]
+    meant = [other for other in others if usual[0] <= unit.from_held(other.to_held(given)) <= usual[1]]
+    words = in_words([f"{shortest(round(given, 6))} {other.symbol}" for other in meant], "or")
+    return f"{why}; was it {words}?" if meant else why
 
 
 def _rounded(value: float, kind: Number) -> str:

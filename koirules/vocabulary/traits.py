@@ -86,7 +86,7 @@ class Trait:
     who looks at the fish judges it, and neither board, scale, tape nor reader give it; by default of words, counts, places,
     plain numbers and shares. never_silent: what nobody may take for granted, such as health and injuries. white_from_sides:
     whether it is a share that becomes less as white grows in from the sides, so that it can be asked grown without a map. usual:
-    by stage (`tosai`) between which ends a number lies for nearly every fish, in the unit of the trait.
+    by stage (`tosai`, "" for any other) between which ends a number lies for nearly every fish, in the unit of the trait.
     """
 
     name: str
@@ -105,7 +105,7 @@ class Trait:
     def usual_at(self, stage: str | None) -> tuple[Decimal, Decimal] | None:
         """Between which ends a number lies for nearly every fish of a stage; None where nobody can say."""
         of_kind = self.kind.usual if isinstance(self.kind, Number) else None
-        return self.usual.get((stage or "").strip().casefold(), of_kind)
+        return self.usual.get((stage or "").strip().casefold(), self.usual.get("", of_kind))
 
     def within(self, language: str | None) -> str:
         """The title in a language, or the first one where it is not given in that language."""

@@ -15,6 +15,7 @@ from koirules.report.result_files import write_results
 from koirules.results.look_again import fences, hinges
 from koirules.runs.run import here, run_files
 from koirules.runs.work import Job
+from tests.rulesets import shipped
 
 TOSAI = koirules.read_standard(
     'standard "Tin Bucket" edition 1\n  variety kohaku\n  stage tosai\n'
@@ -38,6 +39,47 @@ def test_what_is_unlikely_for_the_stage_is_told_with_the_unit_that_it_may_have_b
         "2": ["total length 41 cm: unlikely for a tosai (usually 4 cm to 40 cm)"],
     }
     assert told(graded(120))["0"][0].endswith("; was it 120 mm?")
+
+
+SEEN_AS = [
+    # trait, as written, what it was taken for, and in which units it would be usual of a tosai
+    ("length", "85 cm", "85 cm", "85 mm"),
+    ("standard_length", "100", "100 cm", "100 mm"),
+    ("fork_length", "100", "100 cm", "100 mm"),
+    ("weight", "0.05", "0.05 g", "0.05 kg"),
+    ("depth", "38", "38 cm", "38 mm"),
+    ("width", "0.1", "0.1 cm", "0.1 m"),
+    ("girth", "90", "90 cm", "90 mm"),
+    ("gill_width", "30", "30 cm", "30 mm"),
+    ("stem_width", "14", "14 cm", "14 mm"),
+    ("stem_depth", "17", "17 cm", "17 mm"),
+    ("head_length", "30", "30 cm", "30 mm"),
+    ("pectoral_length", "26", "26 cm", "26 mm"),
+    ("odome_gap", "25", "25 cm", "25 mm"),
+    ("shimi_size", "20", "20 mm", ""),
+    ("age", "15", "15 days", "15 weeks or 15 months"),
+]
+"""Sizes of a fish of some 14 cm (common practice, no source), each in a unit that somebody left out or took for another."""
+
+
+@pytest.mark.parametrize(("trait", "written", "read", "meant"), SEEN_AS, ids=[f"{one[0]} {one[1]}" for one in SEEN_AS])
+@pytest.mark.parametrize("variety", ["kohaku", "showa", "asagi", "kawarimono"])
+def test_each_measure_of_each_variety_is_told_where_only_another_unit_makes_it_usual(
+    variety, trait, written, read, meant
+):
+    if trait not in shipped.registry().varieties[variety].traits:
+        assert trait == "odome_gap"
+        return
+    standard = koirules.read_standard(
+        f'standard "Tin Bucket" edition 1\n  variety {variety}\n  stage tosai\n'
+        f"grade keep if {trait} is recorded\ngrade sell otherwise\n",
+        registry=shipped.registry(),
+    )
+    (result,) = standard.grade_batch([{"fish": "a", trait: written}]).results
+    (again,) = [one for one in result.look_again if one.trait == trait]
+    assert again.value == read
+    assert "unlikely for a tosai" in again.why
+    assert again.why.endswith(f"; was it {meant}?" if meant else ")")
 
 
 def test_what_lies_far_from_the_rest_of_ten_fish_is_told_and_of_nine_nothing():
