@@ -15,6 +15,7 @@ from koirules.problems import noting as say
 from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Rules, Said
 from koirules.vocabulary.kinds import Kind
+from koirules.vocabulary.nearness import traits_called
 from koirules.vocabulary.readings import PlaceSet, Reading, write_reading
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import tokens_of
@@ -102,6 +103,10 @@ class NotesReader:
         for raw in text.splitlines():
             hearing.take(raw)
         return hearing.notes
+
+    def called(self, words: str) -> list[str]:
+        """The traits that people call so."""
+        return traits_called(words, self.rules.traits, self.rules.sayings)
 
     def cutter(self) -> LineCutter:
         """What cuts lines of notes by these phrases."""

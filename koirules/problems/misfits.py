@@ -117,6 +117,24 @@ def row_turned(place: Place, value: str, points: str, whole: Place) -> Problem:
     )
 
 
+def value_before_trait(place: Place, value: str, trait: str, fault: str | None) -> Problem:
+    """`bent spine` in a condition. fault: the fault whose name the two words make."""
+    meant = f"{trait} is {value}"
+    also = f', or "{fault}" if you mean that fault' if fault else ""
+    return Problem(
+        "turned-round",
+        place,
+        f'"{value}" is a word of {trait}, and the trait comes first.',
+        f'Write "{meant}"{also}.',
+        edit=Edit(place, meant),
+    )
+
+
+def name_with_a_blank(place: Place, was: str, name: str) -> Problem:
+    """The name of a trait, term, setting or fault with a blank in it."""
+    return Problem("name-in-parts", place, f'"{was}" is one name.', f'Write "{name}".', edit=Edit(place, name))
+
+
 def fact_turned(place: Place, value: str) -> Problem:
     """A fact of a sample that begins with the value."""
     return Problem(

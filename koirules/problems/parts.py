@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from koirules.problems.problem import Cell, Edit, Place, Problem, Site
+from koirules.problems.quoting import in_words
 
 
 def header_first(place: Place) -> Problem:
@@ -274,6 +275,19 @@ def flat_curve(place: Place, name: str) -> Problem:
     """A criterion that always gives the same."""
     return Problem(
         "flat", place, f'The criterion "{name}" gives the same whatever is recorded.', "Delete it, or mend a row.", True
+    )
+
+
+def steps_left_out(place: Place, trait: str, step: str, left: Sequence[str], *, better: bool, above: bool) -> Problem:
+    """`is` with a step of a scale, where the steps beyond it count no less. left: these. above: whether they stand higher."""
+    meant = f"{trait} {'at least' if above else 'at most'} {step}"
+    return Problem(
+        "steps-left-out",
+        place,
+        f'"{trait} is {step}" leaves out what is {"better" if better else "worse"}: {in_words(left, "and")}.',
+        f'Write "{meant}" if that counts too.',
+        warning=True,
+        edit=Edit(place, meant),
     )
 
 

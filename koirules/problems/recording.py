@@ -34,9 +34,9 @@ def no_fish_column(file: str, row: int | None, instead: str | None, later: int |
     return Problem("no-fish-column", Cell(file, row), 'There is no column "fish".', mend)
 
 
-def unknown_column(file: str, row: int, column: str, meant: str | None) -> Problem:
-    """A column that no trait claims; meant: the header that may have been meant."""
-    guess = f"Did you mean {quoted(meant)}? Otherwise" if meant else "Check the spelling;"
+def unknown_column(file: str, row: int, column: str, *meant: str) -> Problem:
+    """A column that no trait claims; meant: headers that may have been meant."""
+    guess = f"Did you mean {in_words([quoted(one) for one in meant])}? Otherwise" if meant else "Check the spelling;"
     return Problem(
         "unknown-column",
         cell(file, row, column),

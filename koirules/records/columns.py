@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 
 from attrs import frozen
 
@@ -24,6 +24,7 @@ VARIETY, STAGE = "variety", "stage"
 """The columns that say by which of several standards a fish is graded; carried along where there is one standard."""
 
 _CARRIED = {VARIETY, STAGE, *NOTE_COLUMNS}
+_MOST_MEANT = 3
 _IN_BRACKETS = re.compile(r"(.+?) ?[(\[] ?([^()\[\]]+?) ?[)\]]")
 _NAMES_OF_FISH = ("id", "fish_id", "name", "tag", "number", "no", "nr", "koi", "koi_id", "fish_no", "fish_name")
 
@@ -64,9 +65,15 @@ class Columns:
 
 
 def match_columns(
-    table: Table, traits: Mapping[str, Trait], labels: Collection[str]
+    table: Table,
+    traits: Mapping[str, Trait],
+    labels: Collection[str],
+    called: Callable[[str], Sequence[str]] = lambda _: (),
 ) -> tuple[Columns, tuple[Problem, ...]]:
-    """Find what each column holds: headings are trait names or titles, with a unit in brackets if there is one."""
+    """Find what each column holds: headings are trait names or titles, with a unit in brackets if there is one.
+
+    called: the traits that people call so, for a heading that names none.
+    """
     if len(table.headings) > MOST_COLUMNS:
         told = recording.too_many_columns(table.file, table.headings[0].row, len(table.headings), MOST_COLUMNS)
         return Columns(None, ()), (told,)
@@ -97,7 +104,7 @@ def match_columns(
             problems += _doubled(table.file, heading, taken, LOOK, LOOK)
             look = index if look is None else look
         elif heading.text != instead or folded(instead) in declared:
-            column, found = _match(table.file, index, heading, known, declared)
+            column, found = _match(table.file, index, heading, known, declared, called)
             if column is not None:
                 name = column.trait.name if column.trait else column.label or ""
                 found += _doubled(table.file, heading, taken, f"{bool(column.trait)} {name}", name)
@@ -124,7 +131,12 @@ def _by_folded_name(traits: Iterable[Trait]) -> dict[str, Trait]:
 
 
 def _match(
-    file: str, index: int, heading: Heading, known: Mapping[str, Trait], declared: Mapping[str, str]
+    file: str,
+    index: int,
+    heading: Heading,
+    known: Mapping[str, Trait],
+    declared: Mapping[str, str],
+    called: Callable[[str], Sequence[str]],
 ) -> tuple[Column | None, list[Problem]]:
     text = plain(heading.text)
     trait = known.get(folded(text))
@@ -137,7 +149,7 @@ def _match(
             told = problem is not None and isinstance(trait.kind, Number | Count)
             return Column(index, heading.text, trait, unit, _label_of(trait), told), [problem] if problem else []
     if trait is None and label is None:
-        return None, [_unknown(file, heading, text, known)]
+        return None, [_unknown(file, heading, text, known, called)]
     return Column(index, heading.text, trait, None, label or _label_of(trait)), []
 
 
@@ -160,19 +172,28 @@ def _unit(file: str, heading: Heading, trait: Trait, word: str) -> tuple[Unit | 
     return unit, None
 
 
-def _unknown(file: str, heading: Heading, text: str, known: Mapping[str, Trait]) -> Problem:
-    """The problem of an unknown header, with the name that is near, or the brackets that a unit needs."""
+def _unknown(
+    file: str,
+    heading: Heading,
+    text: str,
+    known: Mapping[str, Trait],
+    called: Callable[[str], Sequence[str]],
+) -> Problem:
+    """The problem of an unknown header, with what is called so, the name that is near, or the brackets of a unit."""
     start, _, word = text.replace("_", " ").rpartition(" ")
     trait = known.get(folded(start.rstrip(",:")))
     if trait is not None and unit_named(word) is not None:
         return recording.unknown_column(file, heading.row, heading.text, f"{trait.name} ({word})")
     bracketed = _IN_BRACKETS.fullmatch(text)
     name = folded(bracketed[1] if bracketed else text)
-    meant = near(name, known)
+    several = called(name)
+    if len(several) > 1:
+        return recording.unknown_column(file, heading.row, heading.text, *several[:_MOST_MEANT])
+    meant = several[0] if several else near(name, known)
     if meant is None:
-        return recording.unknown_column(file, heading.row, heading.text, None)
-    fits = bracketed is not None and _unit(file, heading, known[meant], bracketed[2])[1] is None
-    better = f"{known[meant].name} ({bracketed[2]})" if bracketed and fits else known[meant].name
+        return recording.unknown_column(file, heading.row, heading.text)
+    fits = bracketed is not None and _unit(file, heading, known[folded(meant)], bracketed[2])[1] is None
+    better = f"{known[folded(meant)].name} ({bracketed[2]})" if bracketed and fits else known[folded(meant)].name
     return recording.unknown_column(file, heading.row, heading.text, better)
 
 

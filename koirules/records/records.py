@@ -78,7 +78,9 @@ def read_every_look(
 ) -> Batch:
     """The same with every look at a fish as a record of its own, in the order of the file."""
     table = read_table(path, notes)
-    columns, of_headings = match_columns(table, traits, labels)
+    columns, of_headings = match_columns(
+        table, traits, labels, (lambda _: ()) if notes is None else lambda words: notes().called(words)
+    )
     records, of_rows = read_rows(
         table,
         columns,

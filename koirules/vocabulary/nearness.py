@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from functools import lru_cache
 
 from attrs import frozen
+
+from koirules.vocabulary.phrases import Saying, Spoken, wordings_in
+from koirules.vocabulary.traits import Trait
 
 _MOST = 3
 
@@ -38,6 +41,30 @@ def distance(one: str, other: str, limit: int) -> int:
         if min(row) > limit:
             return limit + 1
     return row[-1]
+
+
+def traits_called(words: str, traits: Mapping[str, Trait], sayings: Iterable[Saying]) -> list[str]:
+    """The traits that people call so: by a title in any language, as sorters do, else by titles that begin so."""
+    low = words.casefold().replace("_", " ").strip()
+    begins: list[str] = []
+    for name, trait in traits.items():
+        titles = [title.casefold() for title in (trait.title, *trait.titles.values())]
+        if low in titles:
+            return [name]
+        if len(low) > 2 and any(title.startswith(f"{low} ") for title in titles):
+            begins.append(name)
+    return _spoken_of(low, traits, sayings) or sorted(begins, key=lambda name: len(traits[name].title))
+
+
+def _spoken_of(low: str, traits: Mapping[str, Trait], sayings: Iterable[Saying]) -> list[str]:
+    """The traits among whose nouns the words stand, those first in which they stand nearer to the front."""
+    found: dict[str, int] = {}
+    for one in sayings:
+        if isinstance(one, Spoken) and one.trait in traits:
+            nouns = wordings_in(one.nouns.casefold())
+            if low in nouns:
+                found[one.trait] = min(nouns.index(low), found.get(one.trait, len(nouns)))
+    return sorted(found, key=lambda trait: found[trait])
 
 
 def near(word: str, known: Iterable[str]) -> str | None:

@@ -7,6 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+import koirules
 from koirules.plugins import registry_with
 from koirules.records.records import READERS, Batch, read_records
 from koirules.runs.pieces import files_of
@@ -205,3 +206,15 @@ def test_what_is_no_ordinary_file_is_not_waited_for(tmp_path):
     (problem,) = read_records(tmp_path / "pipe.csv", {}).problems
     assert problem.code == "unreadable-file"
     assert files_of([str(tmp_path)])[0] == ()
+
+
+def test_a_heading_in_the_words_of_a_sorter_is_told_by_the_trait_that_they_mean(tmp_path):
+    standard = koirules.read_standard('standard "t" edition 1 variety kohaku\ngrade a otherwise')
+    path = tmp_path / "lot.csv"
+    path.write_text("fish,White,edge,Tail\n1,snow,sharp,thin\n", encoding="utf-8")
+    problems = read_records(path, standard.traits, (), lambda: standard.notes_reader).problems
+    assert [one.mend.split("?")[0] for one in problems] == [
+        'Did you mean "shiroji"',
+        'Did you mean "kiwa" or "kiwa_style"',
+        'Did you mean "tail_stem" or "stem_ratio"',
+    ]

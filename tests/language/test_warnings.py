@@ -3,6 +3,7 @@
 import pytest
 
 import koirules
+from koirules.language.diagnose.mending import edited
 from koirules.language.parse.reader import MOST_STATEMENTS, read_text
 
 HEAD = 'standard "Teal Yard house standard" edition 2026-1 variety kohaku\n'
@@ -27,6 +28,15 @@ SLIPS = {
         f"{HEAD}{BODY}points size by length: 5 cm gives 3, 20 cm gives 3\n{GRADES}",
         [(4, '"size"')],
     ),
+    "steps-left-out": (
+        f"""{HEAD}trait wear as scale none < slight < heavy, less is better
+{BODY}fault slight_wear if wear is slight and length above 9 cm: no better than cull
+lift kept if shiroji is white: no worse than keep
+grade keep if score at least 60 and (kiwa is fair or length above 12 cm)
+grade cull otherwise
+""",
+        [(5, "worse: heavy"), (6, "better: snow"), (7, "better: sharp and razor")],
+    ),
 }
 
 
@@ -50,3 +60,26 @@ def test_of_more_statements_than_a_rule_file_may_have_the_first_too_many_is_name
     read = read_text(HEAD + "fault bent if spine is bent: no better than cull\n" * MOST_STATEMENTS, "long.koi")
     (problem,) = read.problems
     assert (problem.code, problem.site.line) == ("too-many-statements", MOST_STATEMENTS + 1)
+
+
+def test_is_with_the_step_that_leaves_nothing_out_or_with_the_others_seen_to_is_no_slip():
+    for rules in (
+        "grade keep if kiwa is razor",
+        "grade keep if not kiwa is fair",
+        "grade best if kiwa is razor\ngrade keep if kiwa is sharp",
+        "grade keep if kiwa is sharp or kiwa is razor",
+        "grade keep if kiwa is one of (fair, sharp)",
+        "grade keep if steps is nidan",
+        "fault a if kiwa is blurred: no better than cull\nfault b if kiwa is fair: no better than keep\ngrade keep if tobi",
+    ):
+        assert koirules.read_standard(f"{HEAD}{rules}\ngrade cull otherwise\n").warnings == (), rules
+
+
+def test_the_mend_of_a_step_that_leaves_others_out_takes_them_in():
+    text, _ = SLIPS["steps-left-out"]
+    standard = koirules.read_standard(text)
+    mended = koirules.read_standard(edited(text, [warning.edit for warning in standard.warnings]))
+    assert mended.warnings == ()
+    record = {"length": "10 cm", "kiwa": "razor", "shiroji": "yellow", "tail_stem": "strong", "wear": "none"}
+    assert (standard.grade(record).grade, mended.grade(record).grade) == ("cull", "keep")
+    assert mended.grade({**record, "wear": "heavy"}).grade == "cull"

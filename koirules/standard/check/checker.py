@@ -11,7 +11,7 @@ from koirules.language import statements as st
 from koirules.problems import Place, Problem, is_refused
 from koirules.standard.check.declarations import Names, check_constants, house_traits, settings, titled
 from koirules.standard.check.expressions import Typer
-from koirules.standard.check.guesses import with_kinds
+from koirules.standard.check.guesses import with_names
 from koirules.standard.check.header import Spoken, check_header, elsewhere, spoken_variety
 from koirules.standard.check.limits import check_grades, check_limit
 from koirules.standard.check.needs import check_early_scores, working_order
@@ -56,7 +56,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
     problems = list(found)
     header = check_header(file, problems)
     declared, typer = _declare(file, header, varieties, problems)
-    problems[:] = with_kinds(problems, file.text, typer.traits, [*declared.terms])
+    problems[:] = with_names(problems, file.text, typer, [*declared.terms])
     steps = {name: words_of(trait.kind) for name, trait in typer.traits.items()}
     order = working_order(declared.terms, declared.limits, steps, problems)
     for key in order:
@@ -136,6 +136,7 @@ def _declare(
         faults=[limit.name.text for limit in limits if limit.head == "fault"],
         elsewhere=elsewhere(spoken, varieties),
         measures=() if spoken is None else spoken.measures,
+        sayings=() if spoken is None else spoken.sayings,
         grows_by=ITEM.grows_by if spoken is None else spoken.subject.grows_by,
         grades=[grade.name.text for grade in _all(file.statements, st.Grade)]
         + [name for head, name in file.unread if head == "grade"],

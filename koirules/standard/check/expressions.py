@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from typing import assert_never
 
 from attrs import define, field
@@ -42,6 +42,7 @@ from koirules.standard.types import (
     type_words,
 )
 from koirules.vocabulary.nearness import near
+from koirules.vocabulary.phrases import Saying
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.words import is_name
@@ -75,7 +76,7 @@ class Typer:
     misses. vocabulary_known: False where the file names a variety that is not there, so that no trait can be missed.
     measures: how some of the traits are derived. in_section: what is typed now gives points, and so cannot read what is
     worked out from them. silent: the names of the traits of which silence means something.
-    grows_by: the trait, a length, that growth goes by.
+    sayings: how people speak of the traits. grows_by: the trait, a length, that growth goes by.
     """
 
     traits: Mapping[str, Trait]
@@ -90,6 +91,7 @@ class Typer:
     vocabulary_known: bool = True
     measures: Sequence[TypedMeasure] = ()
     silent: frozenset[str] = frozenset()
+    sayings: Collection[Saying] = ()
     grows_by: str = "length"
     terms: dict[str, Term | None] = field(factory=dict)
     problems: list[Problem] = field(factory=list)
@@ -218,7 +220,7 @@ class Typer:
         guess = None
         if self._may_guess():
             sections, faults = ([], []) if self.in_section else (list(self.sections), list(self.faults))
-            guess = meant_by(word.text, self.traits, sections, faults, self.names())
+            guess = meant_by(word.text, self.traits, self.sayings, sections, faults, self.names())
         self.problems.append(naming.unknown_name(word.place, word.text, guess, self.elsewhere.get(word.text)))
 
     def _may_guess(self) -> bool:

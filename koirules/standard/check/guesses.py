@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
+import re
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from typing import Protocol
 
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Word
 from koirules.problems import Edit, Place, Problem, misfits, naming, sentences, values
 from koirules.standard.types import PlaceWords, Steps, TextLabel, Truth, Type, type_of_kind
-from koirules.vocabulary.kinds import Count, Kind, Number, Places, YesNo
-from koirules.vocabulary.nearness import near
+from koirules.vocabulary.kinds import Count, Kind, Number, Places, YesNo, words_of
+from koirules.vocabulary.nearness import near, traits_called
+from koirules.vocabulary.phrases import Saying
 from koirules.vocabulary.traits import Trait
 
 _EVERYDAY = {
@@ -34,11 +37,16 @@ _REST = frozenset(("else", "anything", "everything", "other", "others", "otherwi
 
 
 def meant_by(
-    text: str, traits: Mapping[str, Trait], sections: Collection[str], faults: Collection[str], names: Sequence[str]
+    text: str,
+    traits: Mapping[str, Trait],
+    sayings: Collection[Saying],
+    sections: Collection[str],
+    faults: Collection[str],
+    names: Sequence[str],
 ) -> str | tuple[tuple[str, str], ...] | None:
-    """What a word most likely stands for: a section or fault, a number, a trait by its title, or a near name.
+    """What a word most likely stands for: a section or fault, a number, a trait that is called so, a near name.
 
-    Several traits with their titles, where the word begins the titles of several.
+    Several traits with their titles, where the word may stand for several.
     """
     if text in sections:
         return f"section {text}"
@@ -46,23 +54,10 @@ def meant_by(
         return f"fault {text}"
     if text in _EVERYDAY:
         return _EVERYDAY[text]
-    by_title = _by_title(text, traits)
-    if len(by_title) < 2:
-        return by_title[0] if by_title else near(text, names)
-    return tuple((name, traits[name].title) for name in by_title[:_MOST_MEANT])
-
-
-def _by_title(text: str, traits: Mapping[str, Trait]) -> list[str]:
-    """The traits that a person calls so: by a title in any language, else by titles that begin with the word."""
-    low = text.casefold().replace("_", " ")
-    begins: list[str] = []
-    for name, trait in traits.items():
-        titles = [title.casefold() for title in (trait.title, *trait.titles.values())]
-        if low in titles:
-            return [name]
-        if len(low) > 2 and any(title.startswith(f"{low} ") for title in titles):
-            begins.append(name)
-    return sorted(begins, key=lambda name: len(traits[name].title))
+    called = traits_called(text, traits, sayings)
+    if len(called) < 2:
+        return called[0] if called else near(text, names)
+    return tuple((name, traits[name].title) for name in called[:_MOST_MEANT])
 
 
 def step_meant(text: str, words: Sequence[str]) -> str | None:
@@ -124,23 +119,62 @@ def loose_steps(
     return None
 
 
-def with_kinds(
-    problems: Sequence[Problem], text: str, traits: Mapping[str, Trait], terms: Collection[str]
-) -> list[Problem]:
-    """Problems of the reader, those of `no NAME` with the mend that fits what the name reads."""
+_OF_TWO_WORDS = frozenset(("missing-word", "not-needed", "name-in-parts"))
+
+
+class Named(Protocol):
+    """The names that a file can read."""
+
+    @property
+    def traits(self) -> Mapping[str, Trait]:
+        """The traits of its variety and its own."""
+
+    @property
+    def faults(self) -> Iterable[str]:
+        """Its faults."""
+
+    def names(self) -> list[str]:
+        """Traits, settings and terms."""
+
+
+def with_names(problems: Sequence[Problem], text: str, known: Named, terms: Collection[str]) -> list[Problem]:
+    """Problems of the reader; those that hang on what a word names have the mend that fits it."""
+    lines = text.split("\n")
     found: list[Problem] = []
     for problem in problems:
-        if problem.code == "no-before-name" and problem.edit is None and isinstance(problem.site, Place):
-            line = text.split("\n")[problem.site.end_line - 1]
-            name = line[: problem.site.end_column - 1].split()[-1]
+        site = problem.site
+        better = None
+        if isinstance(site, Place) and problem.code == "no-before-name" and problem.edit is None:
+            name = lines[site.end_line - 1][: site.end_column - 1].split()[-1]
             if name in terms:
-                found.append(sentences.no_before_name(problem.site, name, f"not {name}"))
-                continue
-            if name in traits:
-                found.append(sentences.no_before_name(problem.site, name, _none_of(name, traits[name].kind)))
-                continue
-        found.append(problem)
+                better = sentences.no_before_name(site, name, f"not {name}")
+            elif name in known.traits:
+                better = sentences.no_before_name(site, name, _none_of(name, known.traits[name].kind))
+        elif isinstance(site, Place) and problem.code in _OF_TWO_WORDS and site.line == site.end_line:
+            better = _two_words(problem, site, lines[site.line - 1], known)
+        found.append(better or problem)
     return found
+
+
+def _two_words(problem: Problem, site: Place, line: str, known: Named) -> Problem | None:
+    """The problem of two words in a row where they are a name in two parts, or a value before its trait."""
+    begins = re.search(r"\w+\s+$" if problem.code == "missing-word" else "$", line[: site.column - 1])
+    both = None if begins is None else re.compile(r"(\w+)\s+(\w+)").match(line, begins.start())
+    if (
+        both is None or len(line[: both.start()].split()) < 2
+    ):  # what stands behind the first word is the statement's own name
+        return None
+    first, second = both.groups()
+    place = Place(site.file, site.line, both.start() + 1, site.line, both.end() + 1)
+    if problem.code == "missing-word" and problem != misfits.joined_or_compared(site, first, second):
+        return None
+    joined = f"{first}_{second}"
+    fault = f"fault {joined}" if joined in known.faults else None
+    trait = known.traits.get(second)
+    if trait is not None and first in words_of(trait.kind):
+        return misfits.value_before_trait(place, first, second, fault)
+    meant = joined if joined in known.names() else fault
+    return None if meant is None else misfits.name_with_a_blank(place, f"{first} {second}", meant)
 
 
 def _none_of(name: str, kind: Kind) -> str:

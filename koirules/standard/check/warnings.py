@@ -1,13 +1,18 @@
-"""What holds but is likely a slip: unused names, flat criteria, worths that are not 100."""
+"""What holds but is likely a slip: unused names, flat criteria, worths that are not 100, `is` where more counts too."""
 
 from __future__ import annotations
 
+from collections import Counter
+from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
+from koirules.meaning import operators as ops
 from koirules.meaning.curves import Curve
 from koirules.problems import Place, Problem, parts
 from koirules.standard.parts import Rules
 from koirules.standard.tree import (
+    Apply,
+    Constant,
     Grown,
     Node,
     Recorded,
@@ -19,7 +24,8 @@ from koirules.standard.tree import (
     TraitRead,
     walk,
 )
-from koirules.vocabulary.kinds import shortest
+from koirules.vocabulary.kinds import Scale, shortest
+from koirules.vocabulary.traits import Better, Trait
 
 
 def warnings_of(rules: Rules, house_places: dict[str, Place]) -> list[Problem]:
@@ -45,7 +51,44 @@ def warnings_of(rules: Rules, house_places: dict[str, Place]) -> list[Problem]:
         found.append(parts.worths_not_100(rules.sections[0].place, shortest(Decimal(total) / 100)))
     if rules.sections and "score" not in used:
         found.append(parts.unused_section(rules.sections[0].place))
+    found += _left_out(rules)
     return found
+
+
+def _left_out(rules: Rules) -> Iterator[Problem]:
+    """`grade keep if kiwa is sharp`, by which a fish with a better edge is not kept; of a fault, what is worse than it names.
+
+    Where another condition of the same sort reads the trait, the other words are taken to be seen to there.
+    """
+    grades = [grade.condition for grade in rules.grades if grade.condition is not None]
+    lifts, faults = ([one.condition for one in rules.limits if one.head == head] for head in ("lift", "fault"))
+    for roots, best in ((grades, True), (lifts, True), (faults, False)):
+        read = [Counter(one.trait.name for one in walk(root) if isinstance(one, TraitRead)) for root in roots]
+        for place, root in enumerate(roots):
+            others = read[:place] if roots is grades else [*read[:place], *read[place + 1 :]]
+            for leaf, trait, steps, step in _steps_named(root):
+                above = best == (trait.better is Better.MORE)
+                left = steps[step + 1 :] if above else steps[:step]
+                if left and read[place][trait.name] == 1 and not any(trait.name in one for one in others):
+                    yield parts.steps_left_out(leaf.place, trait.name, steps[step], left, better=best, above=above)
+
+
+def _steps_named(root: Node) -> Iterator[tuple[Node, Trait, Sequence[str], int]]:
+    """Each `T is STEP` by which a condition holds, of a scale with a better end: where it is, T, its steps, and which one."""
+    waiting = [root]
+    while waiting:
+        match waiting.pop():
+            case Apply(operation=ops.ALL_OF | ops.ANY_OF, operands=operands):
+                waiting.extend(operands)
+            case (
+                Apply(
+                    operation=ops.STEP_IS,
+                    operands=(TraitRead(trait=Trait(kind=Scale(steps)) as trait), Constant(range=bits)),
+                ) as leaf
+            ) if trait.better in {Better.MORE, Better.LESS} and bits.bit_count() == 1:
+                yield leaf, trait, steps, bits.bit_length() - 1
+            case _:
+                pass
 
 
 def _flat(by: Node, curve: Curve) -> bool:
