@@ -3,20 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING
 
 from attrs import define, field
 
 from koirules.engines.columnar.grown import with_grown
-from koirules.engines.columnar.held import Held, NoColumn, Profile
-from koirules.engines.columnar.outputs import column_names, result_expressions
-from koirules.engines.columnar.plan import STREAMED, Plan, planned
+from koirules.engines.columnar.outputs import Plan, column_names
 from koirules.engines.columnar.reading import FrameReader, ReadFrame, Source
 from koirules.grading.row_by_row import graded_rows
 from koirules.grading.silent_columns import SILENCE_COLUMNS, as_written, told_of_silence, with_silence
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import WholeBatch
 from koirules.grading.whole_frames import ROUND_COLUMNS, WholeFrames
+from koirules.program.held import Held, NoColumn, Profile
 from koirules.rounds.columnar.earlier import LooksOfRows
 from koirules.standard.parts import Rules, Setting
 
@@ -47,7 +46,7 @@ class BatchGrader:
     faults: bool = False
     needed: frozenset[str] = field(init=False)
     whole: WholeFrames = field(init=False)
-    _plans: dict[Profile, tuple[Plan, list[pl.Expr]]] = field(factory=dict)
+    _plans: dict[Profile, Plan] = field(factory=dict)
 
     @needed.default
     def _traits_read(self) -> frozenset[str]:
@@ -119,37 +118,16 @@ class BatchGrader:
         read = with_grown(read, self.grader.evaluator.ahead, rows)
         if self.compares:
             return self.whole.by_column(read, rows, looks)
-        import polars as pl
+        plan = self.plan(read.held)
+        return plan.columns.collect(read.columns, rows, plan.results)
 
-        plan, results = self.plan(read.held)
-        columns = read.columns
-        if not columns.width:
-            columns = pl.DataFrame({"rows": pl.zeros(rows, pl.UInt8, eager=True)})
-        engine: Literal["streaming", "in-memory"] = "streaming" if rows > STREAMED else "in-memory"
-        # A column that is there under another name already is worked out and copied once.
-        there = {result.meta.output_name(): _held_by(result) for result in results}
-        new = [result for result in results if not there[result.meta.output_name()]]
-        names = list(dict.fromkeys(held or name for name, held in there.items()))
-        lazy = plan.stages.collect(columns.lazy(), new).select(names)
-        # What expressions have in common is named by the plan.
-        made = lazy.collect(engine=engine, optimizations=pl.QueryOptFlags(comm_subexpr_elim=False))
-        return pl.DataFrame([made[held or name].alias(name) for name, held in there.items()])
-
-    def plan(self, held: Mapping[str, Held]) -> tuple[Plan, list[pl.Expr]]:
-        """The plan for one shape of frame and the columns of its results, made once."""
+    def plan(self, held: Mapping[str, Held]) -> Plan:
+        """The plan for one shape of frame, made once."""
         profile = tuple(sorted(held.items(), key=lambda pair: pair[0]))
         known = self._plans.get(profile)
         if known is None:
             if len(self._plans) >= _MOST_PLANS:
                 self._plans.pop(next(iter(self._plans)))
-            grades = [grade.name for grade in self.rules.grades]
-            plan = planned(self.rules, self.settings, held)
-            results = list(result_expressions(plan, grades, sections=self.sections, faults=self.faults))
-            known = self._plans[profile] = (plan, results)
+            known = Plan.of(self.rules, self.settings, held, sections=self.sections, faults=self.faults)
+            self._plans[profile] = known
         return known
-
-
-def _held_by(result: pl.Expr) -> str:
-    """The column that a result is, under its own name; "" where it is to be worked out."""
-    inner = result.meta.undo_aliases()
-    return inner.meta.output_name() if inner.meta.is_column() else ""

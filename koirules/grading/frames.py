@@ -15,11 +15,11 @@ from warnings import warn
 
 from attrs import evolve
 
-from koirules.engines.columnar.held import NumberColumn
 from koirules.engines.columnar.reading import ReadFrame, Source, WrongCell, read_looked
 from koirules.grading.batch import BatchGrader
 from koirules.measures.deriving import Doubt
 from koirules.problems import Problem, RecordError, RecordWarning, frames, recording
+from koirules.program.held import NumberColumn
 from koirules.results.look_again import unlikely
 from koirules.results.mapping_record import LOOK, LOOKED
 from koirules.rounds.columnar.earlier import LooksOfRows

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, Any, assert_never
 
-from koirules.engines.columnar.held import CodeColumn, Held, NoColumn, NumberColumn
 from koirules.engines.scalar.complete import Complete, Sure
 from koirules.engines.scalar.evaluator import Trace
 from koirules.grading.single import Grader
+from koirules.program.held import CodeColumn, Held, NoColumn, NumberColumn
 from koirules.program.records import Input
 from koirules.standard.parts import Rules
 from koirules.vocabulary.readings import Reading, Span

@@ -9,11 +9,11 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import evolve, frozen
 
-from koirules.engines.columnar.codes import fits_codes
-from koirules.engines.columnar.held import CodeColumn, Held, NoColumn, NumberColumn, is_there
+from koirules.engines.columnar.codes import fits_codes, is_there
 from koirules.engines.columnar.reading import ReadFrame
 from koirules.grading.silence import SilenceFiller, within
 from koirules.measures.deriving import apart
+from koirules.program.held import CodeColumn, Held, NoColumn, NumberColumn
 from koirules.rounds.columnar.earlier import LooksOfRows
 from koirules.rounds.columnar.of_nodes import NodeColumns
 from koirules.rounds.columnar.rows import Rows, columns_of
@@ -142,7 +142,7 @@ class _Filling:
         frame = Rows(self.read.columns, dict(self.read.held), self.rows)
         made = NodeColumns.of(self.filler.rules, self.filler.settings, frame, list(nodes.values()), graded=False)
         for name, node in nodes.items():
-            made.ask(name, made.ends(node).first)
+            made.ask(name, made.column(made.ends(node).first))
         found = made.collect()
         return {name: found[name].fill_null(value=False) for name in nodes}
 

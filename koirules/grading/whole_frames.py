@@ -8,13 +8,12 @@ from typing import TYPE_CHECKING, Any
 from attrs import define, evolve, field
 
 from koirules.engines.columnar.grown import with_grown
-from koirules.engines.columnar.held import Profile
-from koirules.engines.columnar.outputs import result_expressions
-from koirules.engines.columnar.plan import planned
+from koirules.engines.columnar.outputs import Plan
 from koirules.engines.columnar.reading import ReadFrame
 from koirules.grading.row_by_row import graded_traces, readings_by_row
 from koirules.grading.silent_columns import as_written, told_of_silence
 from koirules.grading.whole_batch import WholeBatch
+from koirules.program.held import Profile
 from koirules.results.course import Fate
 from koirules.results.record import Record
 from koirules.rounds.columnar.counted import Counted, look_up, look_up_ends, supply_ends, tallied
@@ -234,18 +233,17 @@ class WholeFrames:
         """The results of a frame and what rounds have to know of them, with the names of both, made once for its shape."""
         known = self._last.get(frame.profile)
         if known is None:
-            plan = planned(self.rules, self.settings, frame.held)
+            wants = bool(self.rules.rounds) or with_outcome
+            rules, settings, held = self.rules, self.settings, frame.held
+            plan = Plan.of(rules, settings, held, sections=self.sections, faults=self.faults, outputs=wants)
             columns = NodeColumns(frame, plan.columns)
-            names = [grade.name for grade in self.rules.grades]
-            results = list(result_expressions(plan, names, sections=self.sections, faults=self.faults))
-            for result in results:
-                columns.wanted[result.meta.output_name()] = result
-            outcome = outcome_columns(plan) if self.rules.rounds or with_outcome else {}
+            named = [result.meta.output_name() for result in plan.results]
+            columns.wanted |= dict(zip(named, plan.results, strict=True))
+            outcome = outcome_columns(plan.program, plan.columns) if wants else {}
             for name, end in outcome.items():
                 columns.ask(f"outcome {name}", end)
             if len(self._last) >= _MOST_PLANS:
                 self._last.clear()
-            named = [one.meta.output_name() for one in results]
             known = self._last[frame.profile] = (columns.without_rows(), named, list(outcome))
         columns, named, outcomes = known
         return evolve(columns, rows=frame), named, outcomes

@@ -10,7 +10,7 @@ from attrs import define, field
 from koirules.meaning import grades as of_grades
 from koirules.meaning import sections as of_sections
 from koirules.meaning.algebra import Algebra, Ends
-from koirules.program.evaluation_order import late_parts, order_key, reading_grade
+from koirules.program.evaluation_order import late_parts, needed_for, order_key, reading_grade
 from koirules.standard.parts import Limit, Points, Rules, Section, Setting, Term, part_key
 from koirules.standard.tree import (
     Apply,
@@ -64,15 +64,13 @@ class Outcome(Generic[V]):
 
 
 @define(eq=False)
-class Evaluation(Generic[V]):
-    """One evaluation. settings: those of the rules, with the values of this run.
+class Expressions(Generic[V]):
+    """Expressions over what is read of a record, each worked out once.
 
-    terms, faults, hundredths (of sections by name, of the score by ""), grade: what was evaluated before, or is given.
-    limits: by head word and name, each with its condition, its exception and where it bites. points, extras: by key.
-    by_points: the possible grades before lifts and faults.
+    settings: those of the rules, with the values of this run. terms, faults, hundredths (of sections by name, of the score by
+    ""), grade: what was evaluated before, or is given.
     """
 
-    rules: Rules
     settings: Mapping[str, Setting]
     algebra: Algebra[V]
     inputs: Inputs[V]
@@ -80,95 +78,8 @@ class Evaluation(Generic[V]):
     faults: dict[str, Ends[V]] = field(factory=dict)
     hundredths: dict[str, Ends[V]] = field(factory=dict)
     grade: Ends[V] | None = None
-    limits: dict[tuple[str, str], tuple[Ends[V], Ends[V], Ends[V]]] = field(factory=dict)
-    reads: list[Ends[V]] = field(factory=list)
-    points: dict[str, Ends[V]] = field(factory=dict)
-    extras: dict[str, Ends[V]] = field(factory=dict)
     _nodes: dict[int, Ends[V]] = field(factory=dict, init=False)
     _kept: list[Node] = field(factory=list, init=False)
-
-    def outcome(self, wanted: Callable[[Term | Limit], bool] = lambda _: True) -> Outcome[V]:
-        """Evaluate everything, the grade at last. wanted: which terms and limits are evaluated."""
-        late, after = late_parts(self.rules), reading_grade(self.rules)
-        order = [part for part in self.rules.order if order_key(part) not in after and wanted(part)]
-        self.evaluate(part for part in order if order_key(part) not in late)
-        self.evaluate_score()
-        self.evaluate(part for part in order if order_key(part) in late)
-        always = self.one(self.algebra.constant(True))
-        conditions = [always if grade.condition is None else self.node(grade.condition) for grade in self.rules.grades]
-        by_points = of_grades.possible(self.grade_sets, conditions)
-        return Outcome(
-            self.after_limits(by_points),
-            by_points,
-            self.hundredths[_NO_SECTION],
-            [self.hundredths[section.name] for section in self.rules.sections],
-            self.reads,
-            list(self.points.values()),
-            list(self.extras.values()),
-            [self.limits[limit.head, limit.name] for limit in self.rules.limits],
-            conditions,
-        )
-
-    def evaluate(self, parts: Iterable[Term | Limit]) -> None:
-        """Evaluate terms and limits, each after what it reads."""
-        for part in parts:
-            if isinstance(part, Term):
-                self.terms[part.name] = self.node(part.node)
-            else:
-                self._limit(part)
-
-    def evaluate_score(self) -> None:
-        """Evaluate the sections, and the score of them."""
-        sections = [self._section(section) for section in self.rules.sections]
-        self.hundredths[_NO_SECTION] = of_sections.score(self.algebra, sections)
-
-    @property
-    def grade_sets(self) -> of_grades.Sets[V]:
-        """The algebra of sets of grades."""
-        return self.algebra
-
-    def after_limits(self, grades: V, among: Callable[[Limit], bool] = lambda _: True) -> V:
-        """The possible grades after all lifts, and then all faults. among: which of them."""
-        count = len(self.rules.grades)
-        for head in ("lift", "fault"):
-            for place, limit in enumerate(self.rules.limits):
-                if limit.head == head and among(limit):
-                    *_, bites = self.limits[head, limit.name]
-                    moved = of_grades.moved(self.grade_sets, grades, head, limit.grade, count)
-                    grades = of_grades.limited(self.grade_sets, grades, moved, bites)
-                    self.bitten(place, bites, grades)
-        return grades
-
-    def bitten(self, place: int, bites: Ends[V], grades: V) -> None:
-        """Called of each limit, with its place in the rules and the grades that it leaves."""
-
-    def _limit(self, limit: Limit) -> None:
-        condition = self.node(limit.condition)
-        exception = None if limit.exception is None else self.node(limit.exception)
-        bites = of_grades.bites(self.algebra, condition, exception)
-        if limit.head == "fault":
-            self.faults[limit.name] = bites
-        never = self.one(self.algebra.constant(False)) if exception is None else exception
-        self.limits[limit.head, limit.name] = (condition, never, bites)
-
-    def _section(self, section: Section) -> Ends[V]:
-        for part in section.points:
-            self.points[part_key(part)] = self.criterion(part)
-        for extra in section.extras:
-            self.extras[part_key(extra)] = self.node(extra.condition)
-        made = self.hundredths[section.name] = self.section(section)
-        return made
-
-    def section(self, section: Section) -> Ends[V]:
-        """What a section comes to, of its points and extras."""
-        points = [(part.weight, self.points[part_key(part)]) for part in section.points]
-        extras = [(part.sign * part.amount, self.extras[part_key(part)]) for part in section.extras]
-        return of_sections.section(self.algebra, points, extras, section.worth, section.divisor)
-
-    def criterion(self, part: Points) -> Ends[V]:
-        """What a criterion gives."""
-        self.reads.append(self.node(part.by))
-        return self.algebra.points(part.shape, self.node(part.reads))
 
     def one(self, value: V) -> Ends[V]:
         """A value that is not open."""
@@ -232,6 +143,116 @@ class Evaluation(Generic[V]):
         hundredths = self.hundredths[section]
         first = self.algebra.hundredths(hundredths.first)
         return Ends(first, first if hundredths.sure else self.algebra.hundredths(hundredths.last))
+
+
+@define(eq=False)
+class Evaluation(Expressions[V]):
+    """An evaluation of whole rules.
+
+    limits: by head word and name, each with its condition, its exception and where it bites. reads: what criteria read. points,
+    extras: by key.
+    """
+
+    rules: Rules = field(kw_only=True)
+    limits: dict[tuple[str, str], tuple[Ends[V], Ends[V], Ends[V]]] = field(factory=dict, kw_only=True)
+    reads: list[Ends[V]] = field(factory=list, kw_only=True)
+    points: dict[str, Ends[V]] = field(factory=dict, kw_only=True)
+    extras: dict[str, Ends[V]] = field(factory=dict, kw_only=True)
+
+    def outcome(self, wanted: Callable[[Term | Limit], bool] = lambda _: True) -> Outcome[V]:
+        """Evaluate everything, the grade at last. wanted: which terms and limits are evaluated."""
+        late, after = late_parts(self.rules), reading_grade(self.rules)
+        order = [part for part in self.rules.order if order_key(part) not in after and wanted(part)]
+        self.evaluate(part for part in order if order_key(part) not in late)
+        self.evaluate_score()
+        self.evaluate(part for part in order if order_key(part) in late)
+        always = self.one(self.algebra.constant(True))
+        conditions = [always if grade.condition is None else self.node(grade.condition) for grade in self.rules.grades]
+        by_points = of_grades.possible(self.grade_sets, conditions)
+        return Outcome(
+            self.after_limits(by_points),
+            by_points,
+            self.hundredths[_NO_SECTION],
+            [self.hundredths[section.name] for section in self.rules.sections],
+            self.reads,
+            list(self.points.values()),
+            list(self.extras.values()),
+            [self.limits[limit.head, limit.name] for limit in self.rules.limits],
+            conditions,
+        )
+
+    def evaluate_needed(self, roots: Iterable[Node], *, graded: bool) -> None:
+        """Evaluate no more than what expressions need. graded: whether the outcome is given, and only terms are left."""
+        needed, late = needed_for(self.rules, roots), late_parts(self.rules)
+        if graded:
+            self.evaluate(one for one in self.rules.order if isinstance(one, Term) and order_key(one) in needed)
+            return
+        order = [part for part in self.rules.order if order_key(part) in needed]
+        self.evaluate(part for part in order if order_key(part) not in late)
+        if "score" in needed:
+            self.evaluate_score()
+        self.evaluate(part for part in order if order_key(part) in late)
+
+    def evaluate(self, parts: Iterable[Term | Limit]) -> None:
+        """Evaluate terms and limits, each after what it reads."""
+        for part in parts:
+            if isinstance(part, Term):
+                self.terms[part.name] = self.node(part.node)
+            else:
+                self._limit(part)
+
+    def evaluate_score(self) -> None:
+        """Evaluate the sections, and the score of them."""
+        sections = [self._section(section) for section in self.rules.sections]
+        self.hundredths[_NO_SECTION] = of_sections.score(self.algebra, sections)
+
+    @property
+    def grade_sets(self) -> of_grades.Sets[V]:
+        """The algebra of sets of grades."""
+        return self.algebra
+
+    def after_limits(self, grades: V, among: Callable[[Limit], bool] = lambda _: True) -> V:
+        """The possible grades after all lifts, and then all faults. among: which of them."""
+        count = len(self.rules.grades)
+        for head in ("lift", "fault"):
+            for place, limit in enumerate(self.rules.limits):
+                if limit.head == head and among(limit):
+                    *_, bites = self.limits[head, limit.name]
+                    moved = of_grades.moved(self.grade_sets, grades, head, limit.grade, count)
+                    grades = of_grades.limited(self.grade_sets, grades, moved, bites)
+                    self.bitten(place, bites, grades)
+        return grades
+
+    def bitten(self, place: int, bites: Ends[V], grades: V) -> None:
+        """Called of each limit, with its place in the rules and the grades that it leaves."""
+
+    def _limit(self, limit: Limit) -> None:
+        condition = self.node(limit.condition)
+        exception = None if limit.exception is None else self.node(limit.exception)
+        bites = of_grades.bites(self.algebra, condition, exception)
+        if limit.head == "fault":
+            self.faults[limit.name] = bites
+        never = self.one(self.algebra.constant(False)) if exception is None else exception
+        self.limits[limit.head, limit.name] = (condition, never, bites)
+
+    def _section(self, section: Section) -> Ends[V]:
+        for part in section.points:
+            self.points[part_key(part)] = self.criterion(part)
+        for extra in section.extras:
+            self.extras[part_key(extra)] = self.node(extra.condition)
+        made = self.hundredths[section.name] = self.section(section)
+        return made
+
+    def section(self, section: Section) -> Ends[V]:
+        """What a section comes to, of its points and extras."""
+        points = [(part.weight, self.points[part_key(part)]) for part in section.points]
+        extras = [(part.sign * part.amount, self.extras[part_key(part)]) for part in section.extras]
+        return of_sections.section(self.algebra, points, extras, section.worth, section.divisor)
+
+    def criterion(self, part: Points) -> Ends[V]:
+        """What a criterion gives."""
+        self.reads.append(self.node(part.by))
+        return self.algebra.points(part.shape, self.node(part.reads))
 
 
 def _same(first: Any, second: Any) -> bool:

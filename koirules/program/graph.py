@@ -64,6 +64,7 @@ class Op(Enum):
     HUNDREDTHS = "hundredths"
     LEAST_POINTS = "least_points"
     MOST_POINTS = "most_points"
+    PACK = "pack"
 
     __hash__ = object.__hash__
 
@@ -102,7 +103,7 @@ class Value:
     """A value of the program: an operation over earlier values.
 
     data: of a constant its value, of an input what it reads, of a table the value for each code, of `divide_down` the
-    divisor, of points their shape. A table has the code as its operand.
+    divisor, of points their shape, of a pack how many codes each operand has. A table has the code as its operand.
     """
 
     number: int
@@ -120,7 +121,7 @@ class Value:
 _FOLDED: dict[Op, Callable[..., Any]] = {
     op: getattr(PLAIN, op.value)
     for op in Op
-    if op not in {Op.CONSTANT, Op.INPUT, Op.TABLE, Op.DIVIDE_DOWN, Op.LEAST_POINTS, Op.MOST_POINTS}
+    if op not in {Op.CONSTANT, Op.INPUT, Op.TABLE, Op.DIVIDE_DOWN, Op.LEAST_POINTS, Op.MOST_POINTS, Op.PACK}
 }
 
 
@@ -181,14 +182,34 @@ class Tracer:
             if operand.op is Op.TABLE and code in {None, operand.operands[0]}:
                 (code,) = operand.operands
             elif operand.op is not Op.CONSTANT:
-                key = data if op is Op.DIVIDE_DOWN else None if data is None else id(data)
-                return self._value(op, kind, operands, data, key)
-        plain = _plain(op, data)
+                return self._value(op, kind, operands, data, _key_of(op, data))
+        apply = plain(op, data)
         if code is None:
-            return self.constant(plain(*(operand.data for operand in operands)), kind)
+            return self.constant(apply(*(operand.data for operand in operands)), kind)
         size = next(len(operand.data) for operand in operands if operand.op is Op.TABLE)
         each = [operand.data if operand.op is Op.TABLE else (operand.data,) * size for operand in operands]
-        return self.table(code, kind, [plain(*values) for values in zip(*each, strict=True)])
+        return self.table(code, kind, [apply(*values) for values in zip(*each, strict=True)])
+
+    def pack(self, codes: Sequence[Value], sizes: Sequence[int]) -> Value:
+        """One code for several: a number of mixed radix, the last code its lowest digit. sizes: how many codes each has."""
+        return self._value(Op.PACK, Kind.WHOLE, tuple(codes), tuple(sizes), tuple(sizes))
+
+    def over(self, value: Value, operands: tuple[Value, ...]) -> Value:
+        """The same operation over other operands, as it is; not of a table, whose code stays what it is."""
+        return self._value(value.op, value.kind, operands, value.data, _key_of(value.op, value.data))
+
+    def apply(self, op: Op, operands: Sequence[Value], data: Any = None) -> Value:
+        """An operation by its name, simplified as the method of that name does."""
+        match op:
+            case Op.DIVIDE_DOWN:
+                return self.divide_down(operands[0], data)
+            case Op.LEAST_POINTS:
+                return self.points(data, Ends(*operands)).first
+            case Op.MOST_POINTS:
+                return self.points(data, Ends(*operands)).last
+            case _:
+                made: Value = getattr(self, op.value)(*operands)
+                return made
 
     # The algebra
 
@@ -382,7 +403,12 @@ class Tracer:
         return Ends(least, least if read.sure else self._made(Op.MOST_POINTS, Kind.WHOLE, operands, shape))
 
 
-def _plain(op: Op, data: Any) -> Callable[..., Any]:
+def _key_of(op: Op, data: Any) -> Hashable:
+    """What tells the data of an operation apart: a shape is what it is, and anything else its value."""
+    return id(data) if op in {Op.LEAST_POINTS, Op.MOST_POINTS} else data
+
+
+def plain(op: Op, data: Any) -> Callable[..., Any]:
     """The operation over plain values."""
     match op:
         case Op.DIVIDE_DOWN:

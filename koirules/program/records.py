@@ -36,7 +36,8 @@ def reach_of(node: TraitRead | Supplied) -> Any:
     return anything(node.trait.kind) if isinstance(node, TraitRead) else node.range
 
 
-def _kind(kind: Type) -> Kind:
+def kind_of(kind: Type) -> Kind:
+    """The kind of value that each end of a type is."""
     match kind:
         case Numeric():
             return Kind.NUMBER
@@ -57,7 +58,7 @@ class AnyRecord:
 
     def given(self, node: TraitRead | Supplied) -> Ends[Value]:
         """What stands under the key of a node."""
-        return self.read(node.key, _kind(node.type), reach_of(node))
+        return self.read(node.key, kind_of(node.type), reach_of(node))
 
     def read(self, key: str, kind: Kind, reach: Any) -> Ends[Value]:
         """What stands under a key."""
@@ -129,7 +130,7 @@ class CompleteRecord:
             level = self.tracer.table(code, Kind.SET, tuple(one.codes)) if one.codes else code
             return Ends(level, level)
         one = Input(node.key, paired=isinstance(reach, tuple))
-        value = self._value(one, _kind(node.type), Part.ONE)
+        value = self._value(one, kind_of(node.type), Part.ONE)
         return Ends(value, value)
 
     def _value(self, one: Input, kind: Kind, part: Part) -> Value:
@@ -151,9 +152,9 @@ class CompleteEvaluation(Evaluation[Value]):
     the rules. Raises OpenToEveryFishError where no record is like that.
     """
 
-    demands: list[Value] = field(factory=list)
-    bits: Value | None = None
-    stepwise: list[Value] = field(factory=list)
+    demands: list[Value] = field(factory=list, kw_only=True)
+    bits: Value | None = field(default=None, kw_only=True)
+    stepwise: list[Value] = field(factory=list, kw_only=True)
 
     def node(self, root: Node) -> Ends[Value]:
         """The value of an expression."""

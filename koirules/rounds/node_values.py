@@ -17,10 +17,9 @@ from koirules.meaning.algebra import Ends
 from koirules.meaning.grades import worst_first
 from koirules.meaning.operators import MILLIONTHS
 from koirules.program.evaluation import Evaluation
-from koirules.program.evaluation_order import late_parts, needed_for, order_key
 from koirules.program.graph import Kind, Tracer, Value
 from koirules.program.records import AnyRecord
-from koirules.standard.parts import Rules, Setting, Term
+from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Node
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
 
@@ -40,19 +39,10 @@ class NodeValues:
 def compile_nodes(rules: Rules, settings: Mapping[str, Setting], nodes: Sequence[Node], *, graded: bool) -> NodeValues:
     """Generate the function that works expressions out. graded: whether its records carry their outcome."""
     tracer = Tracer()
-    evaluation = Evaluation(rules, settings, tracer, AnyRecord(tracer))
-    needed = needed_for(rules, nodes)
+    evaluation = Evaluation(settings, tracer, AnyRecord(tracer), rules=rules)
     if graded:
         _give_outcome(evaluation, tracer)
-        wanted = [part for part in rules.order if isinstance(part, Term) and order_key(part) in needed]
-        evaluation.evaluate(wanted)
-    else:
-        late = late_parts(rules)
-        order = [part for part in rules.order if order_key(part) in needed]
-        evaluation.evaluate(part for part in order if order_key(part) not in late)
-        if "score" in needed:
-            evaluation.evaluate_score()
-        evaluation.evaluate(part for part in order if order_key(part) in late)
+    evaluation.evaluate_needed(nodes, graded=graded)
     ends = [_told(evaluation.node(node), node.type) for node in nodes]
     outputs = [end for each in ends for end in each]
 

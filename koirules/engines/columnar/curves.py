@@ -1,120 +1,67 @@
-"""A curve over a column: the line between each two knots, and between two ends the knots that lie inside."""
+"""A curve over a column, exactly: as a sum of hinges in doubles, or in whole numbers where doubles are too short."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
 from itertools import pairwise
-from typing import TYPE_CHECKING, Any
+from operator import add
 
-from attrs import evolve
+import polars as pl
 
-from koirules.engines.columnar.rounding import Line
-from koirules.engines.columnar.values import End, Millionths, filled
-from koirules.meaning.curves import Curve
-
-if TYPE_CHECKING:
-    import polars as pl
+from koirules.engines.columnar.doubles import UNIT, balanced
+from koirules.meaning.curves import Curve, Piece
 
 
-def points_at(curve: Curve, end: End, reach: int) -> tuple[Any, int]:
-    """Thousandths at an end, and what comes out in a row where nothing was recorded.
+def points_at(curve: Curve, x: pl.Expr) -> pl.Expr:
+    """Thousandths at a column of whole millionths.
 
-    reach: the most millionths that an end can be away from 0.
+    Each piece is a hinge: its slope times how far x has come between its knots, which is held within them. To add the hinges
+    is quicker than to choose a piece. What they add up to is rounded down with a nudge of 1 / (4 v) upwards, where v is the
+    largest denominator of a slope: the exact sum and 1/2 are a whole number of (2 v)-ths, so that the floor is right whenever the
+    error is below 1 / (4 v). Each step of the sum rounds by at most `UNIT` of the largest value in play.
     """
-    if isinstance(end, int):
-        return float(curve.point(end)), 0
-    n: pl.Expr = end.whole() if isinstance(end, Millionths) else end
-    lines = [line_of(curve, i) for i in range(len(curve.at) - 1)]
-    if any(line.doubles is None for line in lines):
-        pieces = [_flat(curve.gives[0]), *(line.whole(n) for line in lines), _flat(curve.gives[-1])]
-        return _by_halves(n, pieces, [float(knot) for knot in curve.at]), curve.gives[-1]
-    bent = _bent_one_way(curve, [evolve(line, most=max(line.most, reach)) for line in lines], n)
-    if bent is not None:
-        return bent[0].floor(), bent[1]
-    # What is flat is whole, and stays so when it is rounded down.
-    pieces = [_flat(curve.gives[0]), *(line.raised(n) for line in lines), _flat(curve.gives[-1])]
-    return _by_halves(n, pieces, [float(knot) for knot in curve.at]).floor(), curve.gives[-1]
+    knots = list(pairwise(zip(curve.at, curve.gives, strict=True)))
+    slopes = [Fraction(high - low, right - left) for (left, low), (right, high) in knots]
+    if not any(slopes):
+        return x * 0.0 + float(curve.gives[0])
+    nudge = Fraction(1, 4 * max(slope.denominator for slope in slopes))
+    start = curve.gives[0] - sum((slope * left for slope, left in zip(slopes, curve.at, strict=False)), Fraction(0))
+    largest = abs(start) + 1 + sum(abs(slope) for slope in slopes) * max(map(abs, curve.at))
+    if largest * UNIT * (2 * len(slopes) + 4) >= nudge:
+        return _in_whole_numbers(curve, x)
+    hinges = [
+        pl.max_horizontal(pl.min_horizontal(x, float(right)), float(left)) * float(slope)
+        for slope, (left, right) in zip(slopes, pairwise(curve.at), strict=True)
+        if slope
+    ]
+    return (balanced(hinges, add) + float(start + Fraction(1, 2) + nudge)).floor()
 
 
-def _bent_one_way(curve: Curve, lines: Sequence[Line], n: pl.Expr) -> tuple[pl.Expr, int] | None:
-    """A curve that bends one way only, as the least (or the most) of its lines, which is quicker than to choose one.
-
-    Between its ends such a curve is the least of all its lines where it bends down, the most where it bends up (Boyd,
-    Vandenberghe, Convex Optimization, 2004, section 3.2.3, from memory). Beyond the ends that is held within them, which
-    is right where the curve never turns round, or both ends give the same. Each line is worked out beyond its own knots, and
-    has to be proved there too; each then rounds as it would by itself, and the least of them is that of the rounded lines.
-    """
-    import polars as pl
-
-    if any(line.doubles is None for line in lines):
-        return None
-    raised = [line.raised(n) for line in lines]
-    slopes = [line.slope for line in lines]
-    down = all(one >= other for one, other in pairwise(slopes))
-    up = all(one <= other for one, other in pairwise(slopes))
-    one_way = all(slope >= 0 for slope in slopes) or all(slope <= 0 for slope in slopes)
-    ends = curve.gives[0], curve.gives[-1]
-    if not (down or up) or not (one_way or ends[0] == ends[1]):
-        return None
-    low, high = min(ends), max(ends)
-    # In a row without a number the lines that rise or fall are null, and what is flat is left.
-    flat = [line.start for line in lines if not line.slope]
-    if down:
-        inner = pl.min_horizontal(*raised, *([_flat(high)] if one_way else []))
-        left = min([*flat, *([high] if one_way else [])], default=low)
-        return pl.max_horizontal(inner, _flat(low)), max(left, low)
-    inner = pl.max_horizontal(*raised, *([_flat(low)] if one_way else []))
-    left = max([*flat, *([low] if one_way else [])], default=high)
-    return pl.min_horizontal(inner, _flat(high)), min(left, high)
+def _in_whole_numbers(curve: Curve, x: pl.Expr) -> pl.Expr:
+    inside = x.clip(float(curve.at[0]), float(curve.at[-1])).cast(pl.Int128)
+    return _by_halves(inside, curve.pieces, curve.at).cast(pl.Float64)
 
 
-def _flat(gives: int) -> pl.Expr:
-    import polars as pl
-
-    return pl.lit(float(gives))
-
-
-def _by_halves(n: pl.Expr, pieces: Sequence[pl.Expr], knots: Sequence[float]) -> pl.Expr:
-    """The piece before the first knot that is above n; what lies between each two knots, and outside of all."""
-    import polars as pl
-
+def _by_halves(x: pl.Expr, pieces: Sequence[Piece], knots: Sequence[int]) -> pl.Expr:
+    """The piece before the first knot that is above x."""
     if len(pieces) == 1:
-        return pieces[0]
+        (piece,) = pieces
+        return (x * piece.slope + piece.start) // piece.over if piece.slope else pl.lit(piece.point(0), pl.Int128)
     half = len(pieces) // 2
-    knot = knots[half - 1]
     return (
-        pl.when(n < knot)
-        .then(_by_halves(n, pieces[:half], knots[: half - 1]))
-        .otherwise(_by_halves(n, pieces[half:], knots[half:]))
+        pl.when(x < knots[half - 1])
+        .then(_by_halves(x, pieces[:half], knots[: half - 1]))
+        .otherwise(_by_halves(x, pieces[half:], knots[half:]))
     )
 
 
-def line_of(curve: Curve, i: int) -> Line:
-    """The line from knot i to the next."""
-    left, right, low, high = curve.at[i], curve.at[i + 1], curve.gives[i], curve.gives[i + 1]
-    return Line(low, Fraction(high - low, right - left), left, max(abs(left), abs(right)))
-
-
-def points_between(curve: Curve, low: End, high: End, reach: int) -> tuple[Any, Any]:
-    """The least and the most thousandths between two ends, both in; reach: as above."""
-    import polars as pl
-
-    if isinstance(low, int) and isinstance(high, int):
-        least, most = curve.span(low, high)
-        return float(least), float(most)
-    lows, highs = _column(low), _column(high)
-    ends = [points_at(curve, lows, reach)[0], points_at(curve, highs, reach)[0]]
+def points_between(curve: Curve, low: pl.Expr, high: pl.Expr, *, least: bool) -> pl.Expr:
+    """The least, or the most, thousandths between two columns of whole millionths, both in."""
     inside = [
-        pl.when((lows < float(knot)) & (highs >= float(knot))).then(pl.lit(float(gives)))
+        pl.when((low < float(knot)) & (high >= float(knot))).then(pl.lit(float(gives)))
         for knot, gives in zip(curve.at, curve.gives, strict=True)
     ]
     # A knot that is not inside is null, which neither the least nor the most looks at.
-    return pl.min_horizontal(*ends, *inside), pl.max_horizontal(*ends, *inside)
-
-
-def _column(end: End) -> pl.Expr:
-    import polars as pl
-
-    made = filled(end)
-    return pl.lit(float(made)) if isinstance(made, int | float) else made
+    parts = [points_at(curve, low), points_at(curve, high), *inside]
+    return pl.min_horizontal(parts) if least else pl.max_horizontal(parts)

@@ -11,9 +11,9 @@ from typing import TYPE_CHECKING
 from attrs import evolve
 
 from koirules.engines.columnar.codes import fits_codes
-from koirules.engines.columnar.held import CodeColumn, Held, NoColumn, NumberColumn
 from koirules.engines.columnar.reading import ReadFrame
 from koirules.measures.grown_traits import Ahead
+from koirules.program.held import CodeColumn, Held, NoColumn, NumberColumn
 from koirules.vocabulary.readings import Reading, Span
 
 if TYPE_CHECKING:

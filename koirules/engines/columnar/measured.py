@@ -8,12 +8,12 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
-from koirules.engines.columnar.codes import fits_codes, spread
-from koirules.engines.columnar.expressions import Expressions
-from koirules.engines.columnar.held import CodeColumn, Held, NoColumn, NumberColumn
-from koirules.engines.columnar.values import Known, divided, filled
+from koirules.engines.columnar.codes import fits_codes
+from koirules.engines.columnar.doubles import divided
+from koirules.engines.columnar.plan import Columns
 from koirules.measures.deriving import APART, Derived, Doubt, Measurer
 from koirules.measures.formulas import MILLION
+from koirules.program.held import CodeColumn, Held, NoColumn, NumberColumn
 from koirules.standard.derivations import TypedFormula, inputs_of
 from koirules.vocabulary.kinds import Count, Number
 from koirules.vocabulary.readings import Reading, Span, anything, show_reading
@@ -56,13 +56,11 @@ class MeasuredFrame:
     def _work_out(self, formula: TypedFormula, name: str) -> None:
         import polars as pl
 
-        worked = Expressions(self.measurer.constants, self.held)
-        pair = spread(worked.node(formula.node), formula.node.type)
-        ends = [_millionth(_end(end)).alias(f"{name}{i}") for i, end in enumerate((pair.first, pair.second))]
+        columns = Columns.of_formula(formula.node, self.measurer.constants, self.held)
+        first, last = columns.ends(formula.node).first, columns.ends(formula.node).last
+        ends = [_millionth(columns.column(end)).alias(f"{name}{i}") for i, end in enumerate((first, last))]
         there = pl.any_horizontal([self._recorded(trait) for trait in formula.inputs if self._is_there(trait)])
-        names = [f"{name}0", f"{name}1", "there"]
-        lazy = worked.stages.collect(self.columns.lazy(), [*ends, there.alias("there")])
-        made = lazy.select(names).collect()
+        made = columns.collect(self.columns, self.rows, [*ends, there.alias("there")])
         low, high = made[f"{name}0"], made[f"{name}1"]
         reach = anything(formula.trait.kind)
         if not isinstance(reach, Span):
@@ -165,13 +163,6 @@ class MeasuredFrame:
 def _larger(one: pl.Series, other: pl.Series) -> pl.Series:
     """The larger of two columns, row by row; null where either is."""
     return one.zip_with(one >= other, other)
-
-
-def _end(end: Any) -> pl.Expr:
-    import polars as pl
-
-    made = filled(end.reading if isinstance(end, Known) else end)
-    return made if isinstance(made, pl.Expr) else pl.lit(float(made), dtype=pl.Float64)
 
 
 def _millionth(end: pl.Expr) -> pl.Expr:

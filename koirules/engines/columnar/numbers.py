@@ -9,9 +9,9 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
+from koirules.engines.columnar.doubles import divided
 from koirules.engines.columnar.glances import TINY, Glance
-from koirules.engines.columnar.held import NumberColumn
-from koirules.engines.columnar.values import divided
+from koirules.program.held import NumberColumn
 from koirules.results.mapping_record import doubles_between
 from koirules.vocabulary.cells import CannotTell, Misread, read_cell
 from koirules.vocabulary.kinds import Count, Number

@@ -1,47 +1,75 @@
-"""The columns of results, from what a plan works out: their names, types and order."""
+"""The columns of results, from the program of a frame: their names, types and order."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from itertools import combinations
-from typing import TYPE_CHECKING, Any
+from collections.abc import Iterator, Mapping, Sequence
+from itertools import combinations, product
+from typing import Any
 
-from koirules.engines.columnar.plan import Plan
-from koirules.engines.columnar.stages import Stages
-from koirules.engines.columnar.values import Pair, divided
-from koirules.standard.parts import Rules
+import polars as pl
+from attrs import frozen
 
-if TYPE_CHECKING:
-    import polars as pl
+from koirules.engines.columnar.plan import Columns
+from koirules.meaning.algebra import Ends
+from koirules.program.frames import FrameProgram
+from koirules.program.graph import Value
+from koirules.program.held import Held
+from koirules.standard.parts import Rules, Setting
 
 _MOST_TABLED = 8
 """With more grades than this, the possible ones are put together from words and not from a table of all sets of them."""
 
 
-def result_expressions(plan: Plan, grades: Sequence[str], *, sections: bool, faults: bool) -> Iterator[pl.Expr]:
-    """The columns of the results, named as in a file of results.
+@frozen(eq=False)
+class Plan:
+    """A standard compiled for one shape of frame: its program, the columns of it, and the columns of its results.
 
-    grade: null where several are possible. possible: names parted by `|`, best first. score: null where it is open.
-    score_low, score_high and the ends of each section: points. For each fault and lift, on request, `fault NAME`: true
-    where it surely bites, null where it is open.
+    These are named as in a file of results. grade: null where several are possible. possible: names parted by `|`, best first.
+    score: null where it is open. score_low, score_high and the ends of each section: points. For each fault and lift, on
+    request, `fault NAME`: true where it surely bites, null where it is open.
     """
-    import polars as pl
 
-    grade, possible = _grades(plan.possible, grades)
-    yield grade.alias("grade")
-    yield possible.alias("possible")
-    low, high = _ends(plan.stages, plan.score)
-    yield (low if plan.score.sure else pl.when(low == high).then(low)).alias("score")
-    yield low.alias("score_low")
-    yield high.alias("score_high")
-    if sections:
-        for name, pair in plan.sections.items():
-            low, high = _ends(plan.stages, pair)
-            yield low.alias(f"{name}_low")
-            yield high.alias(f"{name}_high")
-    if faults:
-        for (head, name), pair in plan.limits.items():
-            yield _bites(pair).alias(f"{head} {name}")
+    program: FrameProgram
+    columns: Columns
+    results: tuple[pl.Expr, ...]
+
+    @classmethod
+    def of(
+        cls,
+        rules: Rules,
+        settings: Mapping[str, Setting],
+        held: Mapping[str, Held],
+        *,
+        sections: bool,
+        faults: bool,
+        outputs: bool = False,
+    ) -> Plan:
+        """Compile a standard for frames that hold their traits so. outputs: whether those of the program are wanted, too."""
+        program = FrameProgram.of(rules, settings, held)
+        tracer = program.evaluation.tracer
+        numbers = {"score": program.score} | (dict(program.sections) if sections else {})
+        points = {
+            name: Ends(tracer.hundredths(ends.first), tracer.hundredths(ends.last)) for name, ends in numbers.items()
+        }
+        limits = {f"{head} {name}": ends for (head, name), ends in program.limits.items()} if faults else {}
+        grades = _Grades([grade.name for grade in rules.grades], program)
+        # The ends of the score, and the code of the grades, are read twice.
+        read = [*points["score"], *(end for ends in (*points.values(), *limits.values()) for end in ends), *grades.read]
+        wanted = [*read, *(program.outputs.values() if outputs else ())]
+        columns = Columns.of_nodes(program.evaluation, (), [value for value in wanted if value is not None])
+
+        def results() -> Iterator[pl.Expr]:
+            yield from grades.columns(columns)
+            low, high = (columns.column(end) for end in (points["score"].first, points["score"].last))
+            yield (low if points["score"].sure else pl.when(low == high).then(low)).alias("score")
+            for name, ends in points.items():
+                yield columns.column(ends.first).alias(f"{name}_low")
+                yield columns.column(ends.last).alias(f"{name}_high")
+            for name, bites in limits.items():
+                surely, possibly = columns.column(bites.first), columns.column(bites.last)
+                yield (surely if bites.sure else pl.when(surely).then(True).when(~possibly).then(False)).alias(name)
+
+        return cls(program, columns, tuple(results()))
 
 
 def column_names(rules: Rules, *, sections: bool, faults: bool) -> Iterator[str]:
@@ -55,8 +83,6 @@ def column_names(rules: Rules, *, sections: bool, faults: bool) -> Iterator[str]
 
 def column_types(rules: Rules, *, sections: bool, faults: bool) -> dict[str, Any]:
     """The types of the columns of results, by name."""
-    import polars as pl
-
     names = [grade.name for grade in rules.grades]
     types: dict[str, Any] = {
         name: pl.Boolean if " " in name else pl.Float64
@@ -66,66 +92,47 @@ def column_types(rules: Rules, *, sections: bool, faults: bool) -> dict[str, Any
 
 
 def _type_of_sets(names: Sequence[str]) -> Any:
-    import polars as pl
-
     if len(names) > _MOST_TABLED:
         return pl.String
     return pl.Enum(["|".join(some) for size in range(1, len(names) + 1) for some in combinations(names, size)])
 
 
-def _ends(stages: Stages, hundredths: Pair) -> tuple[pl.Expr, pl.Expr]:
-    low = stages.keep(_points(hundredths.first))
-    return low, low if hundredths.sure else stages.keep(_points(hundredths.second))
+class _Grades:
+    """The columns `grade` and `possible`. read: the values that they read."""
 
+    def __init__(self, names: Sequence[str], program: FrameProgram) -> None:
+        self.names = names
+        self.planes = program.possible
+        self.open = [place for place, plane in enumerate(self.planes) if not plane.constant]
+        self.read: list[Value] = list(self.planes)
+        if self.open and len(names) <= _MOST_TABLED:
+            planes = [self.planes[place] for place in self.open]
+            self.read = [program.evaluation.tracer.pack(planes, [2] * len(planes))] * 2
 
-def _points(hundredths: Any) -> pl.Expr:
-    import polars as pl
+    def columns(self, columns: Columns) -> Iterator[pl.Expr]:
+        """Both columns."""
+        if len(self.names) > _MOST_TABLED:
+            yield from self._written_out([columns.column(plane) for plane in self.planes])
+            return
+        known = [place for place, plane in enumerate(self.planes) if plane.constant and plane.data]
+        sets = [
+            sorted([*known, *(place for place, there in zip(self.open, code, strict=True) if there)])
+            for code in product((False, True), repeat=len(self.open))
+        ]
+        alone = [self.names[one[0]] if len(one) == 1 else None for one in sets]
+        words = ["|".join(self.names[place] for place in one) or None for one in sets]
+        for name, found, kind in (
+            ("grade", alone, pl.Enum(self.names)),
+            ("possible", words, _type_of_sets(self.names)),
+        ):
+            if self.open:
+                yield pl.lit(pl.Series(found, dtype=kind)).gather(columns.column(self.read[0])).alias(name)
+            else:
+                yield pl.lit(found[0], kind).alias(name)
 
-    if isinstance(hundredths, int | float):
-        return pl.lit(hundredths / 100.0)
-    return divided(hundredths, 100.0)
-
-
-def _bites(pair: Pair) -> pl.Expr:
-    import polars as pl
-
-    surely, possibly = (pl.lit(end) if isinstance(end, bool) else end for end in (pair.first, pair.second))
-    return surely if pair.sure else pl.when(surely).then(True).when(~possibly).then(False)
-
-
-def _grades(planes: Sequence[Any], grades: Sequence[str]) -> tuple[pl.Expr, pl.Expr]:
-    import polars as pl
-
-    if len(grades) > _MOST_TABLED:
-        return _written_out(planes, grades)
-    names = list(grades)
-    sets = [
-        "|".join(names[i] for i in range(len(names)) if chosen >> i & 1) or None for chosen in range(1 << len(names))
-    ]
-    alone = [names[chosen.bit_length() - 1] if chosen.bit_count() == 1 else None for chosen in range(1 << len(names))]
-    alone_type, sets_type = pl.Enum(names), _type_of_sets(names)
-    known = sum(1 << i for i, plane in enumerate(planes) if plane is True)
-    if all(isinstance(plane, bool) for plane in planes):
-        return pl.lit(alone[known], alone_type), pl.lit(sets[known], sets_type)
-    bits = pl.lit(known, pl.UInt8)
-    for i, plane in enumerate(planes):
-        if not isinstance(plane, bool):
-            bits = bits | (pl.when(plane).then(pl.lit(1 << i, pl.UInt8)).otherwise(pl.lit(0, pl.UInt8)))
-    if not bits.meta.root_names():
-        # What reads no column at all is one row long, and not as many as the frame has.
-        known = pl.select(bits).item()
-        return pl.lit(alone[known], alone_type), pl.lit(sets[known], sets_type)
-    return (
-        pl.lit(pl.Series(alone, dtype=alone_type)).gather(bits),
-        pl.lit(pl.Series(sets, dtype=sets_type)).gather(bits),
-    )
-
-
-def _written_out(planes: Sequence[Any], grades: Sequence[str]) -> tuple[pl.Expr, pl.Expr]:
-    import polars as pl
-
-    there = [pl.lit(plane) if isinstance(plane, bool) else plane for plane in planes]
-    words = [pl.when(plane).then(pl.lit(name)) for plane, name in zip(there, grades, strict=True)]
-    possible = pl.concat_str(words, separator="|", ignore_nulls=True)
-    alone = pl.sum_horizontal([plane.cast(pl.UInt32) for plane in there]) == 1
-    return pl.when(alone).then(possible).cast(pl.Enum(list(grades))), possible
+    def _written_out(self, planes: Sequence[pl.Expr]) -> Iterator[pl.Expr]:
+        words = [pl.when(plane).then(pl.lit(name)) for plane, name in zip(planes, self.names, strict=True)]
+        possible = pl.concat_str(words, separator="|", ignore_nulls=True)
+        alone = pl.sum_horizontal([plane.cast(pl.UInt32) for plane in planes]) == 1
+        yield pl.when(alone).then(possible).cast(pl.Enum(list(self.names))).alias("grade")
+        yield possible.alias("possible")

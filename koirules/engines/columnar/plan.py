@@ -1,77 +1,86 @@
-"""A standard compiled for one shape of frame: the columns of its results as expressions of Polars."""
+"""The expressions of one standard over one shape of frame: a program of the frame, lowered."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from typing import Any
+from typing import Literal
 
+import polars as pl
 from attrs import frozen
 
-from koirules.engines.columnar.expressions import Expressions
-from koirules.engines.columnar.held import Held
-from koirules.engines.columnar.meaning import COLUMNS, total
-from koirules.engines.columnar.outcomes import after_limits, by_points
-from koirules.engines.columnar.points import points_by_section
-from koirules.engines.columnar.stages import Stages
-from koirules.engines.columnar.values import Pair
-from koirules.meaning import grades as of_grades
+from koirules.engines.columnar.lowering import Lowering
 from koirules.meaning.algebra import Ends
-from koirules.program.evaluation_order import late_parts, order_key, reading_grade
-from koirules.standard.parts import Limit, Rules, Setting, Term
+from koirules.program.bounds import Bounds
+from koirules.program.evaluation import Expressions
+from koirules.program.frames import FrameEvaluation, FrameInputs
+from koirules.program.graph import Tracer, Value
+from koirules.program.held import Held
+from koirules.program.holes import HoleTracer
+from koirules.program.sums import Sums
+from koirules.standard.parts import Setting
+from koirules.standard.tree import Node
 
 STREAMED = 20_000
 """Frames with more rows than this go through in pieces: the columns in between then stay in the cache of the processor."""
 
 
-@frozen
-class Plan:
-    """What is worked out.
+@frozen(eq=False)
+class Columns:
+    """What is evaluated over one shape of frame, as columns."""
 
-    stages: what the others read. score, sections: both ends, whole hundredths as doubles. possible: for each grade where it
-    is possible. columns: what further expressions can be asked of. limits: where each fault and lift surely and possibly
-    bites. A plain Python value stands for a column that is the same in every row.
-    """
+    expressions: Expressions[Value]
+    sums: Sums
+    lowering: Lowering
 
-    stages: Stages
-    score: Pair
-    sections: Mapping[str, Pair]
-    possible: tuple[Any, ...]
-    columns: Expressions
-    limits: Mapping[tuple[str, str], Pair]
+    @classmethod
+    def of(
+        cls, expressions: Expressions[Value], tracer: Tracer, outputs: Iterable[Value], bounds: Bounds | None = None
+    ) -> Columns:
+        """Ready to lower some outputs, and what else may be asked for. tracer: of the expressions. bounds: of numbers."""
+        wanted, known = list(outputs), bounds or Bounds()
+        sums = Sums.of(tracer, known, wanted)
+        return cls(expressions, sums, Lowering.of(map(sums.rewritten, wanted), known))
+
+    @classmethod
+    def of_formula(cls, node: Node, constants: Mapping[str, Setting], held: Mapping[str, Held]) -> Columns:
+        """Ready to lower a formula over a frame that holds its traits so."""
+        tracer = HoleTracer()
+        expressions = Expressions(constants, tracer, FrameInputs(tracer, held))
+        return cls.of(expressions, tracer, [end for end in expressions.node(node) if end is not None])
+
+    @classmethod
+    def of_nodes(cls, evaluation: FrameEvaluation, nodes: Iterable[Node], outputs: Iterable[Value] = ()) -> Columns:
+        """Ready to lower some expressions, and some outputs."""
+        ends = [end for node in nodes for end in evaluation.node(node) if end is not None]
+        return cls.of(evaluation, evaluation.tracer, [*outputs, *ends], evaluation.bounds)
+
+    def ends(self, node: Node) -> Ends[Value]:
+        """Both ends of an expression."""
+        return self.expressions.node(node)
+
+    def column(self, value: Value) -> pl.Expr:
+        """The expression of a value; of a constant a literal, which is one row long."""
+        return self.lowering.column(self.sums.rewritten(value))
+
+    def collect(self, frame: pl.DataFrame, rows: int, results: Iterable[pl.Expr]) -> pl.DataFrame:
+        """Results over a frame of so many rows, each as long as the frame."""
+        wanted = list(results)
+        same = {one.meta.output_name(): one for one in wanted if not one.meta.root_names()}
+        # A column that is there under another name already is worked out and copied once.
+        there = {one.meta.output_name(): _column_in(one) for one in wanted}
+        new = [one for one in wanted if (name := one.meta.output_name()) not in same and not there[name]]
+        names = list(dict.fromkeys(there[name] or name for name in there if name not in same))
+        engine: Literal["streaming", "in-memory"] = "streaming" if rows > STREAMED else "in-memory"
+        made = pl.DataFrame()
+        if names:
+            lazy = self.lowering.collect(frame.lazy(), new).select(names)
+            # What expressions have in common is named by the plan.
+            made = lazy.collect(engine=engine, optimizations=pl.QueryOptFlags(comm_subexpr_elim=False))
+        found = {name: pl.select(one).to_series().new_from_index(0, rows) for name, one in same.items()}
+        return pl.DataFrame([found[name] if name in found else made[there[name] or name].alias(name) for name in there])
 
 
-def planned(rules: Rules, settings: Mapping[str, Setting], held: Mapping[str, Held]) -> Plan:
-    """Compile a standard for frames that hold their traits so."""
-    columns = Expressions(settings, held)
-    late = late_parts(rules) | reading_grade(rules)
-    bites: dict[tuple[str, str], Pair] = {}
-    _work_out(columns, bites, (part for part in rules.order if order_key(part) not in late))
-    made = points_by_section(columns, rules.sections)
-    sections = {name: columns.kept(pair) for name, pair in made.items()}
-    for section in rules.sections:
-        columns.points(section.name, sections[section.name], section.worth)
-    low = total([pair.first for pair in sections.values()])
-    sure = all(pair.sure for pair in sections.values())
-    score = Pair(low, low if sure else total([pair.second for pair in sections.values()]))
-    score = columns.kept(score)
-    columns.points("", score, sum(section.worth for section in rules.sections))
-    _work_out(columns, bites, (part for part in rules.order if order_key(part) in late_parts(rules)))
-    planes = after_limits(columns.stages, by_points(columns, rules.grades), rules.limits, bites)
-    # In the order of the file, and not in the one of working out.
-    limits = {(limit.head, limit.name): bites[limit.head, limit.name] for limit in rules.limits}
-    return Plan(columns.stages, score, sections, tuple(planes), columns, limits)
-
-
-def _work_out(columns: Expressions, bites: dict[tuple[str, str], Pair], parts: Iterable[Term | Limit]) -> None:
-    for part in parts:
-        if isinstance(part, Term):
-            columns.term(part)
-            continue
-        pair = columns.condition(part.condition)
-        if part.exception is not None:
-            other = columns.condition(part.exception)
-            bites_at = of_grades.bites(COLUMNS, Ends(pair.first, pair.second), Ends(other.first, other.second))
-            pair = Pair(bites_at.first, bites_at.last)
-        bites[part.head, part.name] = pair = columns.kept(pair)
-        if part.head == "fault":
-            columns.fault(part, pair)
+def _column_in(result: pl.Expr) -> str:
+    """The column that a result is, under its own name; "" where it is to be worked out."""
+    inner = result.meta.undo_aliases()
+    return inner.meta.output_name() if inner.meta.is_column() else ""

@@ -11,13 +11,13 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import define, evolve, field, frozen
 
-from koirules.engines.columnar.codes import fits_codes
+from koirules.engines.columnar.codes import fits_codes, is_there
 from koirules.engines.columnar.glances import Glance, glances
-from koirules.engines.columnar.held import CodeColumn, Held, NoColumn, is_there
 from koirules.engines.columnar.measured import MeasuredFrame
 from koirules.engines.columnar.numbers import doubles_of, read_numbers, value_key
 from koirules.measures.deriving import Doubt, Measurer
 from koirules.problems import Problem
+from koirules.program.held import CodeColumn, Held, NoColumn
 from koirules.vocabulary.cells import CannotTell, Misread, read_cell, read_value
 from koirules.vocabulary.kinds import Count, Kind, Label, Number, YesNo, words_of
 from koirules.vocabulary.readings import NO, YES, Reading

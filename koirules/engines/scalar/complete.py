@@ -76,7 +76,7 @@ class Complete:
         """Trace a standard, with the settings of this run."""
         tracer = Tracer()
         record = CompleteRecord(tracer)
-        evaluation = CompleteEvaluation(rules, settings, tracer, record)
+        evaluation = CompleteEvaluation(settings, tracer, record, rules=rules)
         needed = needed_for(rules, [root for part in rules.parts for root in part.roots])
         try:
             outcome = evaluation.outcome(lambda part: isinstance(part, Limit) or order_key(part) in needed)

@@ -58,7 +58,7 @@ def terms_said(rules: Rules) -> tuple[str, ...]:
 def compiled(rules: Rules, settings: Mapping[str, Setting], recorded: RecordedAs) -> Function:
     """The function that gives the Trace of a record."""
     tracer = Tracer()
-    evaluation = Evaluation(rules, settings, tracer, AnyRecord(tracer, recorded))
+    evaluation = Evaluation(settings, tracer, AnyRecord(tracer, recorded), rules=rules)
     outcome = evaluation.outcome()
     said = terms_said(rules)
     parts: list[list[list[Value | None]]] = [

@@ -9,6 +9,7 @@ from __future__ import annotations
 import linecache
 from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from itertools import count
+from math import prod
 from typing import Any
 from weakref import finalize
 
@@ -220,6 +221,9 @@ class Source:
                 return f"{spelled[0]}.bit_count()"
             case Op.MISSING:
                 return f"({spelled[0]} is None)"
+            case Op.PACK:
+                strides = [prod(value.data[place + 1 :]) for place in range(len(spelled))]
+                return f"({' + '.join(f'{code} * {stride}' for code, stride in zip(spelled, strides, strict=True))})"
             case Op.LEAST_POINTS | Op.MOST_POINTS:
                 return self._points(value, spelled[0])
 

@@ -10,7 +10,7 @@ from attrs import frozen
 from koirules.engines.scalar.evaluator import Trace
 from koirules.meaning.algebra import PLAIN, Ends, ends_of
 from koirules.meaning.grades import worst_first
-from koirules.program.evaluation import Evaluation, reading
+from koirules.program.evaluation import Expressions, reading
 from koirules.program.records import reach_of
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Node, Supplied, TraitRead
@@ -42,5 +42,5 @@ def worked_out(
     limits = zip(rules.limits, trace.limits, strict=True)
     faults = {limit.name: Ends(*states[4:]) for limit, states in limits if limit.head == "fault"}
     grade: Ends[Any] = Ends(worst_first(trace.possible, len(rules.grades)))
-    evaluation = Evaluation(rules, settings, PLAIN, _Record(record), faults=faults, hundredths=hundredths, grade=grade)
+    evaluation = Expressions(settings, PLAIN, _Record(record), faults=faults, hundredths=hundredths, grade=grade)
     return reading(evaluation.node(root), root.type)

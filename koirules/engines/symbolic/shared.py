@@ -54,7 +54,7 @@ class SharedStanding(Standing):
     ) -> SharedStanding:
         """Work a standard out beside others."""
         made = cls(
-            rules, settings, universe.meaning.terms, fish, universe=universe, fish=fish, shared=shared, mark=mark
+            settings, universe.meaning.terms, fish, rules=rules, universe=universe, fish=fish, shared=shared, mark=mark
         )
         made.evaluate_all()
         return made

@@ -67,7 +67,7 @@ class Standing(Evaluation[Any]):
         twin: Standing | None = None,
     ) -> Standing:
         """Evaluate a standard."""
-        made = cls(rules, settings, universe.meaning.terms, fish, universe=universe, fish=fish, twin=twin)
+        made = cls(settings, universe.meaning.terms, fish, rules=rules, universe=universe, fish=fish, twin=twin)
         made.evaluate_all()
         return made
 

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import frozen
 
-from koirules.engines.columnar.held import NumberColumn
+from koirules.program.held import NumberColumn
 from koirules.rounds.columnar.of_nodes import NodeColumns, NodePlans
 from koirules.rounds.columnar.rows import Rows
 from koirules.rounds.evaluation_levels import Asked

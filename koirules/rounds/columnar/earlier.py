@@ -50,14 +50,14 @@ def supply_earlier(
     for i, node in enumerate(nodes):
         whether = whether_recorded(node)
         if whether is not None:
-            columns.ask(f"said {i}", columns.ends(whether).first)
+            columns.ask(f"said {i}", columns.column(columns.ends(whether).first))
         if isinstance(node.type, PlaceWords):
             columns.ask(f"code {i}", columns.code(node)[0])
             continue
         pair = columns.ends(node)
-        columns.ask(f"low {i}", pair.first)
+        columns.ask(f"low {i}", columns.column(pair.first))
         if pair.second is not None and not pair.sure:
-            columns.ask(f"high {i}", pair.second)
+            columns.ask(f"high {i}", columns.column(pair.second))
     made = columns.collect()
     for i, one in enumerate(asked):
         said = made[f"said {i}"].gather(looks.before).fill_null(value=False) if f"said {i}" in made.columns else None

@@ -6,7 +6,7 @@ from ast import literal_eval
 from collections.abc import Collection, Sequence
 from typing import TYPE_CHECKING, Any
 
-from koirules.engines.columnar.held import CodeColumn, Held, NoColumn, NumberColumn
+from koirules.program.held import CodeColumn, Held, NoColumn, NumberColumn
 from koirules.rounds.columnar.rows import Rows
 from koirules.vocabulary.readings import PlaceSet, Reading, Span
 

@@ -3,26 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from typing import TYPE_CHECKING, Any, Literal, assert_never
+from typing import Any, assert_never
 
+import polars as pl
 from attrs import define, evolve, field
 
-from koirules.engines.columnar.codes import spread
-from koirules.engines.columnar.expressions import Expressions
-from koirules.engines.columnar.held import Profile
-from koirules.engines.columnar.plan import STREAMED, Plan, planned
-from koirules.engines.columnar.values import Coded, Known, Pair, filled
+from koirules.engines.columnar.codes import looked_up
+from koirules.engines.columnar.plan import Columns
 from koirules.meaning import operators as ops
-from koirules.program.evaluation_order import needed_for, order_key
+from koirules.meaning.algebra import Ends
+from koirules.program.evaluation import reading
+from koirules.program.frames import FrameEvaluation, FrameProgram
+from koirules.program.graph import Op, Value
+from koirules.program.held import Profile
 from koirules.rounds.columnar.rows import Rows
 from koirules.rounds.node_values import one_value
-from koirules.standard.parts import Rules, Setting, Term
+from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Node, apply
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth
-
-if TYPE_CHECKING:
-    import polars as pl
-
 
 _MOST_PLANS = 128
 
@@ -32,8 +30,8 @@ class NodeColumns:
     """Expressions of a standard over one frame; columns are asked for, and then worked out together."""
 
     rows: Rows
-    expressions: Expressions
-    wanted: dict[str, Any] = field(factory=dict)
+    columns: Columns
+    wanted: dict[str, pl.Expr] = field(factory=dict)
     numbers: dict[str, int] = field(factory=dict)
 
     @classmethod
@@ -41,67 +39,58 @@ class NodeColumns:
         cls, rules: Rules, settings: Mapping[str, Setting], rows: Rows, nodes: Sequence[Node], *, graded: bool
     ) -> NodeColumns:
         """Ready to be asked for these expressions. graded: whether the frame has the columns of its outcome."""
-        needed = needed_for(rules, nodes)
-        if not graded and any(not key.startswith("term ") for key in needed):
-            return cls(rows, planned(rules, settings, rows.held).columns)
-        expressions = Expressions(settings, rows.held)
+        evaluation = FrameEvaluation.of(rules, settings, rows.held)
         if graded:
-            expressions.given_outcome(rules)
-        for part in rules.order:
-            if isinstance(part, Term) and order_key(part) in needed:
-                expressions.term(part)
-        return cls(rows, expressions)
+            evaluation.given_outcome()
+        evaluation.evaluate_needed(nodes, graded=graded)
+        return cls(rows, Columns.of_nodes(evaluation, nodes))
 
-    def ends(self, node: Node) -> Pair:
+    def ends(self, node: Node) -> Ends[Value]:
         """Both ends of an expression."""
-        return spread(self.expressions.node(node), node.type)
+        return self.columns.ends(node)
 
-    def code(self, node: Node) -> tuple[Any, tuple[Any, ...]]:
+    def code(self, node: Node) -> tuple[pl.Expr, list[Any]]:
         """The code of a set of places in each row, and the reading that each code stands for."""
-        import polars as pl
-
-        value = self.expressions.node(node)
-        match value:
-            case Coded(column, readings):
-                return column.column.cast(pl.UInt32).fill_null(len(readings) - 1), readings
-            case Known(reading):
-                return pl.lit(0, pl.UInt32), (reading,)
-            case Pair():
+        coded = self._by_code(node)
+        if coded is None:
+            known = [None if end is None else end.data for end in self.ends(node) if end is None or end.constant]
+            if len(known) < len(self.ends(node)):
                 raise AssertionError("a set of places that is worked out")
+            return pl.lit(0, pl.UInt32), [reading(Ends(*known), node.type)]
+        code, readings = coded
+        return looked_up(code, self.column(code), range(len(readings)), pl.UInt32), readings
 
-    def ask(self, name: str, end: Any) -> str:
-        """Ask for a column; gives its name."""
-        import polars as pl
+    def column(self, end: Value | None) -> pl.Expr:
+        """An end of an expression as a column."""
+        if end is None:
+            raise AssertionError("a value with one end")
+        return self.columns.column(end)
 
-        made = filled(end)
-        self.wanted[name] = made if isinstance(made, pl.Expr) else pl.lit(made)
-        return name
+    def ask(self, name: str, column: pl.Expr) -> None:
+        """Ask for a column."""
+        self.wanted[name] = column.alias(name)
 
-    def one_value(self, name: str, node: Node) -> str:
+    def one_value(self, name: str, node: Node) -> None:
         """Ask for what groups equal values together (node_values.one_value), null where a row could have several."""
         self.ask(name, self._one_value(node))
-        return name
 
     def value_ends(self, node: Node) -> tuple[pl.Expr, pl.Expr]:
         """Between which ends a number, a truth or a step of a scale lies (node_values.value_ends)."""
-        import polars as pl
+        if isinstance(node.type, Steps):
+            bits = self.column(self.ends(node).first).cast(pl.Int64)
+            low = bits.bitwise_trailing_zeros().cast(pl.Int64)
+            return low, pl.lit(63, pl.Int64) - bits.bitwise_leading_zeros().cast(pl.Int64)
+        ends = self._whole_ends(node)
+        return self.column(ends.first).cast(pl.Int64), self.column(ends.last).cast(pl.Int64)
 
-        match node.type:
-            case Numeric():
-                pair = self.ends(apply(ops.MILLIONTHS, (node,), node.type, node.place))
-                return _column(pair.first).cast(pl.Int64), _column(pair.second).cast(pl.Int64)
-            case Steps():
-                bits = _column(self.ends(node).first).cast(pl.Int64)
-                low = bits.bitwise_trailing_zeros().cast(pl.Int64)
-                return low, pl.lit(63, pl.Int64) - bits.bitwise_leading_zeros().cast(pl.Int64)
-            case _:
-                pair = self.ends(node)
-                return _column(pair.first).cast(pl.Int64), _column(pair.second).cast(pl.Int64)
+    def _whole_ends(self, node: Node) -> Ends[Value]:
+        """Both ends of a truth or of places, and the millionths of a number."""
+        if isinstance(node.type, Numeric):
+            return self.ends(apply(ops.MILLIONTHS, (node,), node.type, node.place))
+        return self.ends(node)
 
     def group(self, name: str, nodes: Sequence[Node]) -> None:
         """Ask for a number that rows of this frame with the same values have in common; not recorded is a value too."""
-        import polars as pl
-
         each = [self._numbered(node, unknown=True) for node in nodes]
         if len(each) == 1 and each[0][1]:
             self.ask(name, each[0][0])
@@ -117,66 +106,52 @@ class NodeColumns:
         column, self.numbers[name] = self._numbered(node, unknown=False)
         self.ask(name, column)
 
-    def _numbered(self, node: Node, *, unknown: bool) -> tuple[Any, int]:
+    def _numbered(self, node: Node, *, unknown: bool) -> tuple[pl.Expr, int]:
         """The number of a value in each row, and how many there are; the value itself, and 0, where they are not known."""
-        import polars as pl
+        coded = self._by_code(node)
+        if coded is None:
+            return self._one_value(node), 0
+        code, readings = coded
+        found = [one_value(node.type, reading) for reading in readings]
+        different = {each: i for i, each in enumerate(dict.fromkeys(each for each in found if each is not None))}
+        last = len(different)
+        codes = [different.get(each, last if unknown else None) for each in found]
+        return looked_up(code, self.column(code), codes, pl.Int64), last + 1
 
-        value = self.expressions.node(node)
-        if isinstance(value, Coded):
-            found = [one_value(node.type, reading) for reading in value.readings]
-            different = {each: i for i, each in enumerate(dict.fromkeys(each for each in found if each is not None))}
-            last = len(different)
-            codes = [different.get(each, last if unknown else None) for each in found]
-            table = pl.lit(pl.Series(codes, dtype=pl.Int64))
-            column = value.column.column.cast(pl.UInt32).fill_null(len(value.readings) - 1)
-            return table.gather(column), last + 1
-        made = self._one_value(node)
-        return made if isinstance(made, pl.Expr) else pl.lit(made), 0
+    def _by_code(self, node: Node) -> tuple[Value, list[Any]] | None:
+        """The code that an expression depends on alone, and its reading for each; None where it reads more, or none."""
+        ends = self.ends(node)
+        codes = {end.operands[0] for end in ends if end is not None and end.op is Op.TABLE}
+        if len(codes) != 1 or not all(end is None or end.op in {Op.TABLE, Op.CONSTANT} for end in ends):
+            return None
+        (code,) = codes
+        size = next(len(end.data) for end in ends if end is not None and end.op is Op.TABLE)
+        each = [None if end is None else end.data if end.op is Op.TABLE else (end.data,) * size for end in ends]
+        return code, [reading(Ends(*(None if one is None else one[i] for one in each)), node.type) for i in range(size)]
 
-    def _one_value(self, node: Node) -> Any:
-        import polars as pl
-
+    def _one_value(self, node: Node) -> pl.Expr:
         match node.type:
-            case Numeric():
-                pair = self.ends(apply(ops.MILLIONTHS, (node,), node.type, node.place))
-                return _where_same(pair, lambda end: end.cast(pl.Int64))
-            case Truth():
-                return _where_same(self.ends(node), lambda end: end.cast(pl.Int64))
-            case PlaceWords():
-                return _where_same(self.ends(node), lambda end: end.cast(pl.Int64))
+            case Numeric() | Truth() | PlaceWords():
+                ends = self._whole_ends(node)
+                first = self.column(ends.first).cast(pl.Int64)
+                if ends.sure:
+                    return first
+                return pl.when(first == self.column(ends.last).cast(pl.Int64)).then(first)
             case Steps():
-                bits = _column(self.ends(node).first)
+                bits = self.column(self.ends(node).first)
                 return pl.when(bits.bitwise_count_ones() == 1).then(bits.bitwise_trailing_zeros().cast(pl.Int64))
             case TextLabel() | PatternMap() | ColourList():
-                return self.ends(node).first
+                return self.column(self.ends(node).first)
             case _:
                 assert_never(node.type)
 
     def without_rows(self) -> NodeColumns:
         """The same, for keeping: it holds no frame."""
-        import polars as pl
-
         return evolve(self, rows=Rows(pl.DataFrame(), {}, 0))
 
     def collect(self) -> pl.DataFrame:
         """The columns that were asked for."""
-        import polars as pl
-
-        columns = self.rows.columns
-        if not columns.width:
-            columns = pl.DataFrame({"rows": pl.zeros(self.rows.height, pl.UInt8, eager=True)})
-        same = {name: made for name, made in self.wanted.items() if not made.meta.root_names()}
-        wanted = [made.alias(name) for name, made in self.wanted.items() if name not in same]
-        lazy = (
-            self.expressions.stages.collect(columns.lazy(), []).select(wanted) if wanted else columns.lazy().select([])
-        )
-        engine: Literal["streaming", "in-memory"] = "streaming" if self.rows.height > STREAMED else "in-memory"
-        made = lazy.collect(engine=engine, optimizations=pl.QueryOptFlags(comm_subexpr_elim=False))
-        constant = [
-            pl.select(value.alias(name)).to_series().new_from_index(0, self.rows.height) for name, value in same.items()
-        ]
-        by_name = {column.name: column for column in (*made.get_columns(), *constant)}
-        return pl.DataFrame([by_name[name] for name in self.wanted])
+        return self.columns.collect(self.rows.columns, self.rows.height, self.wanted.values())
 
 
 @define
@@ -202,42 +177,12 @@ class NodePlans:
         return evolve(known, rows=rows)
 
 
-def _column(end: Any) -> pl.Expr:
-    import polars as pl
-
-    made = filled(end)
-    return made if isinstance(made, pl.Expr) else pl.lit(made)
-
-
-def _where_same(pair: Pair, cast: Any) -> Any:
-    import polars as pl
-
-    first = cast(_column(pair.first))
-    if pair.sure:
-        return first
-    second = cast(_column(pair.second))
-    return pl.when(first == second).then(first)
-
-
-def outcome_columns(plan: Plan) -> dict[str, Any]:
-    """What came of each row, by the names under which `Expressions.given_outcome` reads it."""
-    found: dict[str, Any] = {"score low": plan.score.first, "score high": plan.score.second}
-    for name, pair in plan.sections.items():
-        found |= {f"section {name} low": pair.first, f"section {name} high": pair.second}
-    for (head, name), pair in plan.limits.items():
-        if head == "fault":
-            found |= {f"fault {name} surely": pair.first, f"fault {name} possibly": pair.second}
-    found["grade bits"] = _grade_bits(plan.possible)
-    return found
-
-
-def _grade_bits(planes: Sequence[Any]) -> Any:
-    import polars as pl
-
-    bits: Any = pl.lit(0, pl.Int64)
-    for i, plane in enumerate(reversed(planes)):
-        if isinstance(plane, bool):
-            bits = bits + (1 << i if plane else 0)
-        else:
-            bits = bits + pl.when(plane).then(pl.lit(1 << i, pl.Int64)).otherwise(pl.lit(0, pl.Int64))
-    return bits
+def outcome_columns(program: FrameProgram, columns: Columns) -> dict[str, pl.Expr]:
+    """What came of each row, by the names under which it is read (`FrameEvaluation.given_outcome`)."""
+    outputs = program.outputs
+    heads = ("score", "section", "fault")
+    found = {name: columns.column(value) for name, value in outputs.items() if name.partition(" ")[0] in heads}
+    bits = pl.lit(0, pl.Int64)
+    for i, plane in enumerate(reversed(program.possible)):
+        bits = bits + columns.column(plane).cast(pl.Int64) * (1 << i)
+    return found | {"grade bits": bits}

@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import partial, reduce
 from operator import or_
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from attrs import define
 
-from koirules.engines.columnar.values import filled
 from koirules.results.course import Fate
 from koirules.rounds.columnar.counted import Counted, supply_ends
 from koirules.rounds.columnar.figures import supply_figures
@@ -142,8 +141,8 @@ def _ask(one: Round, columns: NodeColumns) -> None:
 
     if one.keep is not None:
         pair = columns.ends(one.keep)
-        columns.ask("surely", pair.first)
-        columns.ask("possibly", pair.second)
+        columns.ask("surely", columns.column(pair.first))
+        columns.ask("possibly", columns.column(pair.second))
     for i, key in enumerate(one.keys):
         sure, best = _key_ends(columns, key)
         columns.ask(f"k{i}", sure)
@@ -151,8 +150,8 @@ def _ask(one: Round, columns: NodeColumns) -> None:
     for i, quota in enumerate(one.quotas):
         if quota.condition is not None:
             pair = columns.ends(quota.condition)
-            columns.ask(f"q{i}", pl.when(_condition(pair.second)).then(pl.lit(1, pl.Int64)))
-            columns.ask(f"surely {i}", pair.first)
+            columns.ask(f"q{i}", pl.when(columns.column(pair.second)).then(pl.lit(1, pl.Int64)))
+            columns.ask(f"surely {i}", columns.column(pair.first))
         else:
             columns.group(f"q{i}", quota.same)
             for j, node in enumerate(quota.same):
@@ -197,10 +196,3 @@ def _key_ends(columns: NodeColumns, key: Key) -> tuple[pl.Expr, pl.Expr]:
     """Where a row surely stands by a key, and where at best (rounds_of_rows.key_ends)."""
     low, high = columns.value_ends(key.by)
     return (-low, -high) if key.highest else (high, low)
-
-
-def _condition(end: Any) -> pl.Expr:
-    import polars as pl
-
-    made = filled(end)
-    return made if isinstance(made, pl.Expr) else pl.lit(made)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any, assert_never
 
 from attrs import define
 
-from koirules.engines.columnar.held import CodeColumn, Held, NoColumn, NumberColumn, Profile
+from koirules.program.held import CodeColumn, Held, NoColumn, NumberColumn, Profile
 from koirules.standard.tree import (
     FaultRead,
     GradeRead,

@@ -1,15 +1,12 @@
-"""How a frame holds what was recorded of each trait, after it has been read: the shape that a plan is made for."""
+"""How a frame holds what was recorded of each trait, after it has been read: the shape that a program is made for."""
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from attrs import frozen
 
 from koirules.vocabulary.readings import Reading
-
-if TYPE_CHECKING:
-    import polars as pl
 
 
 @frozen
@@ -23,13 +20,6 @@ class CodeColumn:
     readings: tuple[Reading | None, ...]
     holes: bool
     truth: bool = False
-
-    @property
-    def column(self) -> pl.Expr:
-        """The column of the codes."""
-        import polars as pl
-
-        return pl.col(self.name)
 
 
 @frozen
@@ -49,21 +39,12 @@ class NoColumn:
     """A trait that no row has."""
 
 
-def is_there(column: pl.Series, how: CodeColumn | NumberColumn | NoColumn) -> pl.Series:
-    """In which rows of its column a trait has a reading."""
-    import polars as pl
-
-    if not isinstance(how, CodeColumn):
-        return column.is_not_null()
-    table = pl.Series([reading is not None for reading in how.readings], dtype=pl.Boolean)
-    return table.gather(column.cast(pl.UInt32)).fill_null(value=False)
-
-
 Held = CodeColumn | NumberColumn | NoColumn
 Profile = tuple[tuple[str, Held], ...]
 """The traits by name, with how they are held: what a plan is made for."""
 
 
 def readings_of(held: CodeColumn, anything: Any) -> tuple[Any, ...]:
-    """The reading of each code, the last that of a null; what was not recorded is anything."""
-    return (*(anything if reading is None else reading for reading in held.readings), anything)
+    """The reading of each code, the last that of a null where there is any; what was not recorded is anything."""
+    found = tuple(anything if reading is None else reading for reading in held.readings)
+    return (*found, anything) if held.holes else found
