@@ -60,8 +60,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         alone={
             "at most poor": "no body, nothing of a body, no frame",
             "is excellent": "perfect torpedo, a perfect torpedo, textbook torpedo, perfect body, ideal torpedo",
-            "is good": "elegant fish, elegant body, elegant, good lines, nice lines, torpedo, a torpedo, "
-            "torpedo shape, torpedo shaped, nice torpedo, good torpedo, well built, well "
+            "is good": "elegant fish, elegant body, elegant, good lines, nice lines, nice torpedo, "
+            "good torpedo, well built, well "
             "proportioned",
             "is poor": "snake, thin as a snake, like a snake, tubby, badly built, balloon, potbellied",
         },
@@ -78,7 +78,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "slim side, lean, lean body, "
             "skinny, thin fish, thin body, narrow body, body slim, body thin, 細い, 細身",
             "is trim": "trim, trim body, neat body",
-            "is torpedo": "torpedo build",
+            "is torpedo": "torpedo build, torpedo, a torpedo, torpedo shape, torpedo shaped, built like a torpedo",
             "is heavy": "big body, big frame, large frame, stocky, stocky fish, stocky body, stout, stout body, "
             "bulky, heavy body, heavy bodied, heavyset, "
             "fat, fat fish, fat body, "
@@ -105,13 +105,16 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     ),
     Spoken(
         "tail_stem",
-        "tail stem, stem, ozutsu, tail tube, tail root, peduncle, caudal peduncle, wrist, tail base, 尾筒",
+        "tail stem, stem, ozutsu, tail stalk, stalk, tail tube, tail root, peduncle, caudal peduncle, wrist, tail base, 尾筒",
         levels={
             "thin": "thin, weak, narrow, slim, slender, poor, 細い",
             "fair": "fair, average, ordinary",
             "strong": "strong, thick, powerful, good, broad, heavy, stout, wide, solid, 太い",
         },
-        alone={"is thin": "thin behind the dorsal, thin at the tail, thin towards the tail"},
+        alone={
+            "is thin": "thin behind the dorsal, thin at the tail, thin towards the tail, thin tail, weak tail, thin tail end",
+            "is strong": "thick tail, strong tail, strong tail end, strong at the tail, thick towards the tail",
+        },
     ),
     Spoken(
         "back_line",
@@ -137,7 +140,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "spine",
         "spine, backbone, back, back bone, 背骨, 背",
         levels={
-            "bent": "bent, crooked, curved, kinked, twisted, malformed, deformed, s shaped, 曲がり",
+            "bent": "bent, crooked, curved, kinked, twisted, malformed, deformed, s shaped, off, wrong, not straight, 曲がり",
             "slight": "slightly bent, slightly crooked, slightly kinked, slightly off, a little bent, not quite straight",
             "straight": "straight, good, fine, sound, ok, okay, in order, まっすぐ",
         },
@@ -174,7 +177,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
         alone={
             "is good": "broad between the eyes, wide between the eyes",
-            "is poor": "pointed nose, dished face, dent in the head, pike head",
+            "is poor": "pointed nose, dished face, dent in the head, pike head, pinhead, pin head, pinheaded",
         },
     ),
     Spoken(
@@ -182,7 +185,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "mouth, jaw, lips form, 口",
         levels={
             "malformed": "malformed, deformed, bent, crooked, twisted, off, bad, undershot, overshot, wrong, stuck, not "
-            "straight, out of shape",
+            "straight, out of shape, odd, funny, strange, skewed, weird",
             "slight": "slightly off, slightly crooked, slightly bent, slightly twisted, a bit off, a little off, not "
             "quite straight, a bit crooked",
             "good": "good, straight, fine, sound, normal, ok, closes well",
@@ -389,6 +392,9 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "scales gone, lost a few scales, a few scales missing on the flank, a few scales "
             "missing, some scales missing, missing some scales, lost some scales, scales "
             "missing, missing scales, missing a few scales",
+            "is 1 to 2": each_of("a scale or two {gone}", gone="missing|gone|lost|off")
+            + ", "
+            + each_of("{missing} a scale or two", missing="missing|lost|has lost|lacks"),
             "is 2": "missing 2 scales, lost 2 scales",
             "is 3": "missing 3 scales, lost 3 scales",
             "is 0": "scales all there, no scales missing, scales complete, no scale missing",
@@ -397,7 +403,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     Spoken("scars", "scar, healed wound, dent, old wound, old scar, little scar, small scar, scar tissue, 傷"),
     Spoken(
         "health",
-        "health, condition, fish, state, 健康",
+        "health, condition, fish, state, lot, whole lot, all of them, every one of them, all fish, 健康",
         levels={
             "sick": "sick, ill, diseased, bad, poorly",
             "doubtful": "doubtful, questionable, unsure, suspicious",
@@ -406,7 +412,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         alone={
             "is well": "well, fish are well, all well, healthy, all healthy, fish well, lively, fit, in good health, "
             "all fit, fish are healthy, fish are fine, "
-            "health good, all are well, 健康",
+            "health good, all are well, no sick fish, none sick, nothing sick, no sick ones, nobody sick, 健康",
             "is sick": "sick, ill, fin rot, ulcer, open wound, parasites, a sore, sore, has a sore",
             "is doubtful": "clamps its fins, clamped fins, hangs back, off its food, listless",
         },
@@ -415,12 +421,13 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "swimming",
         "swimming, swim, swims, movement, moves",
         levels={
-            "off": "off, crooked, badly, wrong, sideways, rolling, lopsided",
+            "off": "off, crooked, badly, wrong, sideways, rolling, lopsided, odd, oddly, funny, strange, strangely",
             "stiff": "stiff, stiffly, slowly",
             "smooth": "smooth, smoothly, well, good, straight, fine, easily",
         },
         alone={
-            "is off": "swims in circles, swims oddly, swims badly, hangs in the water, rolls, leans, lists to "
+            "is off": "swims in circles, swims funny, swims strangely, swims oddly, swims badly, "
+            "hangs in the water, rolls, leans, lists to "
             "one side, leans to one side, swims on its side, swims crooked, rolls "
             "when it swims"
         },
@@ -443,6 +450,13 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     Spoken(
         "gill_cover_faults",
         alone={f"includes {side}_gill": _of_a_side(_GILLS, side, _GILL_FAULTS) for side in ("left", "right")},
+    ),
+    Spoken(
+        "gill_cover_faults",
+        alone={
+            "count is 1": each_of("{one} {noun} {fault}", one="1|1 of the", noun=_GILLS, fault=_GILL_FAULTS),
+            "is (left_gill, right_gill)": each_of("both {noun} {fault}", noun=_GILLS, fault=_GILL_FAULTS),
+        },
     ),
     Spoken("eye_film", alone={f"includes {side}_eye": _of_a_side("eye", side, _FILMED) for side in ("left", "right")}),
     Spoken(
@@ -468,7 +482,11 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "me see, let us see, well well, interesting, hovering gently, "
         "i would say, hard to say, what else, healed, all healed, no wound, rest is fine, the rest is "
         "fine, the rest good, rest good, the rest ok, "
-        "nothing special, too bad, oh dear, good one, a good one, nice one, a nice one, ok, fine fish, as expected, as usual",
+        "poor thing, needs watching, those bother me, that bothers me, it bothers me, does not matter, "
+        "that does not matter, it does not matter, matters little, that is how i like it, how i like it, "
+        "just how i like it, not too bad, not so bad, well fed, nicely fed, sweet, else clean, else fine, else good, "
+        "rest clean, the rest clean, rest is clean, people like that, people pay for that, there you go, good to see, "
+        "too bad, oh dear, good one, a good one, nice one, a nice one, ok, fine fish, as expected, as usual",
         "nothing",
     ),
 )

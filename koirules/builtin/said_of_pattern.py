@@ -34,6 +34,12 @@ def _counted(number: str) -> str:
             f"{number} big patches",
             f"{number} red islands",
             f"{number} steps of red",
+            each_of(
+                "{number} {such} {noun}",
+                number=number,
+                such="clean|clear|big|large|good|bold|strong|separate|neat|distinct|well placed|well spaced",
+                noun="steps|patches|dan|red patches",
+            ),
         ]
     )
 
@@ -41,7 +47,8 @@ def _counted(number: str) -> str:
 _SUBJECTS = "red|head red|head patch|patch|head mark||front of the red|it|first patch|first step"
 _REACHES = (
     "over|goes down over|runs over|goes over|down over|down onto|to|reaches|runs to|down to|goes to|up to|as far as|ends at|"
-    "stops at|runs down to|comes to|goes as far as|touches|extends to"
+    "stops at|runs down to|comes to|goes as far as|touches|extends to|goes all the way to|goes all the way over|"
+    "all the way to|all the way over|right to|right over|goes right to|goes right over"
 )
 _BEGINS = "begins|starts|ends|stops|behind|is|"
 
@@ -69,12 +76,34 @@ def _side(most: str, side: str) -> str:
 
 
 _FRONT = "in front|on the front|at the front|in the front half|on the front half|towards the front|on the shoulder side"
-_REAR = "behind|at the rear|at the back|on the rear half|on the rear|in the rear half|towards "
-"the tail|behind the dorsal|at the tail end"
+_REAR = (
+    "behind|at the rear|at the back|on the rear half|on the rear|in the rear half|towards the tail|behind the dorsal|"
+    "at the tail end"
+)
 _LEFT = "on the left|on the left side|to the left|left"
 _RIGHT = "on the right|on the right side|to the right|right"
 
 SAID_OF_PATTERN: tuple[Saying, ...] = (
+    Spoken(
+        "hi_cover",
+        alone={
+            reading: each_of(
+                "{about} {share} {of} {it} {red}",
+                about="|about|roughly|around|some",
+                share=share,
+                of="of|",
+                it="the fish|it|the back|the body|the skin",
+                red="red|is red|in red|covered",
+            )
+            for reading, share in (
+                ("is 45 % to 55 %", "half|one half"),
+                ("is 30 % to 36 %", "a third|one third"),
+                ("is 62 % to 71 %", "two thirds"),
+                ("is 70 % to 80 %", "three quarters"),
+                ("is 20 % to 30 %", "a quarter|one quarter"),
+            )
+        },
+    ),
     Spoken(
         "hi_cover",
         "cover, hi cover, red cover, red, hi, beni, covered, red share, share of red, red on the back, 緋の割合",
@@ -88,9 +117,10 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "not much red, little red, little hi, sparse, mostly white, red is sparse",
             "is 0 %": "all white, no red, no red anywhere, pure white fish, no hi, plain white, white all "
             "over, shiromuji, 白無地",
-            "above 75 %": "mostly red, nearly all red, almost all red, red nearly everywhere, too much red, heavy red, "
+            "above 75 %": "almost completely red, nearly completely red, red almost all over, mostly red, "
+            "nearly all red, almost all red, red nearly everywhere, too much red, heavy red, "
             "heavy hi, too much hi, a lot of red, lots of red",
-            "above 97 %": "all red, red all over, red everywhere, red from head to tail, akamuji, 赤無地",
+            "above 97 %": "completely red, all red, red all over, red everywhere, red from head to tail, akamuji, 赤無地",
             "is 30 % to 36 %": "a third red, a third of it red, about a third red",
             "is 62 % to 71 %": "red covers two thirds, covers two thirds, red covers about two thirds, covers about two "
             "thirds, two thirds covered, two thirds red, about two thirds red",
@@ -121,7 +151,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "straight red, straight hi, one piece, red in one piece, red without a break, one solid red, one "
             "continuous red, single long patch, one step, 一本緋",
             "is inazuma": "inazuma, lightning, lightning pattern, zigzag, a zigzag, one long zigzag, zigzag pattern, "
-            "lightning bolt, lightning bolt pattern, like lightning, zigzag red, zigzag hi, inazuma pattern, "
+            "lightning bolt, lightning stripe, zigzag stripe, lightning band, lightning bolt pattern, "
+            "like lightning, zigzag red, zigzag hi, inazuma pattern, "
             "red zigzags, zig zag, 稲妻",
         },
     ),
@@ -143,7 +174,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "patches big, patches large, 大模様",
             "is komoyo": "komoyo, small patches, little patches, small pattern, patches small, fine pattern, busy, busy "
             "pattern, lots of small patches, "
-            "many small patches, tiny patches, 小模様",
+            "many small patches, tiny patches, little bits, small bits, lots of little bits, many little bits, "
+            "lots of small bits, "
+            "many small bits, bits and pieces, 小模様",
             "is gotenzakura": "gotenzakura, goten zakura, grape clusters, like cherry blossom, 御殿桜",
             "is kanoko": "kanoko, dappled, single red scales, fawn pattern, 鹿の子",
         },
@@ -151,7 +184,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     Spoken(
         "maruten",
         "maruten, separate head patch, round head patch, round patch on the head, round spot on the "
-        "head, round mark on the head, head patch separate, 丸点",
+        "head, round mark on the head, head patch separate, separate spot on the head, separate patch on the head, "
+        "separate head spot, 丸点",
         alone={
             "is yes": "head patch apart, head patch stands alone, head patch parted from the body, round head spot, "
             "round patch on head, "
@@ -207,7 +241,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "bongiri",
         "bongiri, bon giri, red stops too early, red stops early, long white rear, ends too early, stops "
         "too early, rear all white, white rear, rear white, "
-        "red ends too early, ボンギリ",
+        "red ends too early, long white tail end, white tail end, tail end white, tail end all white, ボンギリ",
         alone={
             "is yes": "nothing behind the dorsal, no red behind the dorsal, nothing behind, no red on the rear, empty "
             "behind, empty rear, no red at the back, "
@@ -271,7 +305,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "front half, all red on the front half, only the front is red, all in front, "
             "all front, red only in front, pattern only on the front, everything in front, red only on the "
             "front half, all hi in front",
-            "below 30 %": "rear heavy, heavy behind, heavy at the rear, rear-heavy, more red behind, more red at the rear, "
+            "below 30 %": "tail heavy, tail-heavy, rear heavy, heavy behind, heavy at the rear, rear-heavy, "
+            "more red behind, more red at the rear, "
             "most of the red behind, back heavy, "
             "too much behind, too much red behind, pattern rear heavy, heavy rear, weight behind",
             "below 8 %": "all rear, all the red is behind, all red behind, all the red on the rear, all red on the rear "
@@ -301,7 +336,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     Spoken(
         "one_sided",
         "one-sided, one sided, pattern one sided, pattern on one side only, red on one side only, only "
-        "on one side, all on one side, 片側",
+        "on one side, all on one side, one side only, 1 side empty, 1 side white, 1 side without red, nothing on 1 side, "
+        "no red on 1 side, 片側",
     ),
     Spoken(
         "balance",
@@ -315,7 +351,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "is good": "balanced front and back, balanced front and rear, patches well placed, patches well "
             "distributed, balanced, well balanced, balanced pattern, well balanced pattern, nicely "
             "balanced, pattern "
-            "balanced, pattern well balanced, good balance, evenly spread, "
+            "balanced, pattern well balanced, good balance, evenly spread, well spread, nicely spread, "
+            "well spaced, nicely spaced, pattern well spread, "
             "pattern evenly spread, red evenly spread, red well distributed, pattern well distributed, evenly distributed",
             "is poor": "unbalanced, out of balance, badly balanced, no balance, lopsided, lopsided pattern, pattern "
             "lopsided, pattern unbalanced",
@@ -336,13 +373,15 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "makibara",
-        "makibara, red round the belly, red wraps round the belly, red on the belly, belly red, red "
+        "makibara, maki, red around the belly, red wraps around the belly, red round the belly, "
+        "red wraps round the belly, red on the belly, belly red, red "
         "under the belly, wraps round the belly, red wrapped round the belly, 巻腹",
         alone={
             "is yes": "red goes down over the belly, red goes down over the belly on both sides, red down to the "
             "belly, red down to the belly on the left, "
             "red down to the belly on the right, red runs under the belly, red to the belly, red reaches the "
-            "belly, wrapped, wraps down, wraps under, belly wrapped, "
+            "belly, wrapped, wraps down, wraps under, belly wrapped, makibara good, good makibara, "
+            "nice makibara, makibara nice, strong makibara, "
             "red round the belly on both sides, red goes under, wraps the belly, red wraps the belly, hi "
             "wraps, wraps around the belly, red comes round the belly",
             "is no": "belly white, white belly, clean belly, no red on the belly, belly clean",
@@ -353,7 +392,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "kata nuki, kata-nuki, katanuki, shoulder cut, white cut at the shoulder, white notch at the "
         "shoulder, white at the shoulder, white gap at the shoulder, notch at the shoulder, "
         "cut at the shoulder, white on the shoulder, cut behind the head, white notch behind the head, "
-        "shoulder notch, notch in the shoulder, step at the shoulder, 肩抜き",
+        "open shoulder, shoulder open, shoulder notch, notch in the shoulder, step at the shoulder, 肩抜き",
     ),
     SpokenTogether(
         "menkaburi, hood, red hood, a hood, full hood, hood over the face, a hood right over the face, "
@@ -363,10 +402,12 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     SpokenTogether(
         "bozu, no pattern on the head, no head pattern, head patch missing, head patch misses, "
-        "no head patch, white head, head white, no red on the head, no head red, no hi on the "
+        "no head patch, white head, head white, no red on the head, "
+        "no head red, no hi on the "
         "head, head has no "
         "red, head without red, head is completely white, "
-        "head all white, no head hi, bald, bald head, plain white head, head blank, head completely white, 坊主",
+        "head all white, head plain, plain head, no head hi, bald, bald head, plain white head, head blank, "
+        "head completely white, 坊主",
         "head_hi is none",
     ),
     Spoken(
@@ -387,7 +428,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "head_hi_front",
         "head red front, front of the head red",
         alone={
-            "at most nostrils": "clean face, face free, face clean, free face, clean nose, nose clean, nose is clean, nose "
+            "at most nostrils": "face nice and clean, face all clean, clean face, face free, face clean, "
+            "free face, clean nose, nose clean, nose is clean, nose "
             "white, white nose, no red on the nose, nothing on the nose, "
             "nose free, red stops before the nose, clear nose, nose clear, nose is white, face is clean, nose is free",
             "is behind_eyes": "red begins behind the eyes, red starts behind the eyes, hi starts behind the eyes, head red "
@@ -404,7 +446,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "red reaches the nostrils, head red to the nostrils, up to the nostrils, head patch to the "
             "nostrils, hi reaches the nostrils, ends at the nostrils, "
             "red ends at the nostrils, red down to the nostrils",
-            "is nose": "hanazuki, hana zuki, red on the nose, red to the nose, hi to the nose, red runs to the nose, "
+            "is nose": "hanazuki, hana zuki, hanatsuki, hana tsuki, red on the nose, red to the nose, "
+            "hi to the nose, red runs to the nose, "
             "runs down to the nose, red nose, nose red, hi on the nose, "
             "red spot on the nose, red down to the nose, head red to the nose, reaches the nose, head patch "
             "reaches the nose, red runs down to the nose, 鼻つき",
@@ -455,7 +498,12 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "kuchibeni",
         "kuchibeni, red lips, lipstick, red on the lips, lips red, hi on the lips, red mouth, little red "
         "on the lips, trace of red on the lips, bit of red on the lips, 口紅",
-        alone={"is no": "lips clean, clean lips, white lips, lips white, no lipstick, no red on the lips"},
+        alone={
+            "is yes": each_of("{faint} kuchibeni", faint="faint|slight|good|nice|clear|strong|little|small|thin")
+            + ", "
+            + each_of("kuchibeni {faint}", faint="faint|slight|good|nice|clear|strong|small|thin|only"),
+            "is no": "lips clean, clean lips, white lips, lips white, no lipstick, no red on the lips",
+        },
     ),
     Spoken(
         "hi_on_eyes",
@@ -465,7 +513,13 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "first patch touches, first patch covers, head patch reaches, head patch, head red, "
         "first patch, red spot",
         alone={
-            "is none": "eyes free, eyes clean, eyes free of red, nothing on the eyes, eyes white, no red near the eyes, "
+            "is none": each_of(
+                "no {red} {on} {the} eyes",
+                red="red|hi|colour",
+                on="on|over|in|near|round|around",
+                the="the|both|either of the|",
+            )
+            + ", eyes free, eyes clean, eyes free of red, nothing on the eyes, eyes white, no red near the eyes, "
             "both eyes free, no red on either eye, eyes clear of red",
             "is (left_eye, right_eye)": "both eyes covered, both eyes red",
             "count is 1": "patch over an eye, 1 eye covered, 1 eye red, red over an eye, red on an eye, hi on an eye, hi "
@@ -482,7 +536,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "hi_on_fins",
-        beside=f"{_RED}, some red, red streak, red tinge, splash of red, red patch",
+        beside=f"{_RED}, some red, red streak, red tinge, splash of red, red patch, red stain, red mark, red spot, red smudge, "
+        "red line, red fleck, red blot",
         alone={
             "is none": "fins clean, clean fins, fins white, white fins, no red in the fins, no red on the fins, no hi "
             "in the fins, no hi on the fins, fins free of red, fins all white, fins clear, "
@@ -515,6 +570,13 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "windows",
         "window, mado, white hole, hole, hole in the red, white hole in the red, window in the red, "
         "white spot in the red, white island, "
+        + each_of(
+            "{hole} in the red {on} the {place}",
+            hole="hole|window|white hole|mado|gap",
+            on="on|at",
+            place="back|shoulder|side|flank|rear|middle|left side|right side|left|right",
+        )
+        + ", "
         + ", ".join(
             f"{noun} in the {where} {patch}"
             for noun in ("window", "hole", "mado", "white hole")
@@ -540,14 +602,16 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "tobihi",
         "tobihi, stray spot, splash, stray red spot, red dot, little red dot, small red dot, small red "
         "spot, little red spot, stray scale of red, stray red scale, "
-        "red splash, stray hi, red speck, stray red, isolated red spot, loose red spot, flying red, red scale, 飛び緋",
+        "red splash, stray hi, red freckle, red fleck, freckle of red, red speck, stray red, isolated red spot, "
+        "loose red spot, flying red, red scale, 飛び緋",
         alone={"is 0": "no tobihi, no splashes, no stray spots, no stray red, no stray red spots, no red dots"},
     ),
     Spoken(
         "tobihi_places",
         "tobihi, stray spot, splash, stray red spot, red dot, little red dot, small red dot, small red "
         "spot, little red spot, stray scale of red, stray red scale, "
-        "red splash, stray hi, red speck, stray red, isolated red spot, loose red spot, red scale",
+        "red splash, stray hi, red freckle, red fleck, freckle of red, red speck, stray red, isolated red spot, "
+        "loose red spot, red scale",
         levels={
             "left_flank": "left side of the body",
             "right_flank": "right side of the body",
@@ -596,6 +660,19 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             white="white|clean|clear|free|without red|free of red",
         ),
         "hi_amount_left_pectoral is none and hi_amount_right_pectoral is none and count of hi_on_fins at most 4",
+    ),
+    *(
+        SpokenTogether(
+            each_of("tancho {shape}", shape=said) + ", " + each_of("{shape} tancho", shape=said),
+            f"steps is tancho and head_patch_shape is {shape}",
+        )
+        for shape, said in (
+            ("round", "round|perfectly round|circular"),
+            ("oval", "oval|egg shaped"),
+            ("heart", "heart|heart shaped"),
+            ("ragged", "ragged|frayed|irregular|uneven"),
+            ("straight_edged", "square|angular"),
+        )
     ),
     SpokenTogether(
         "no other red, nothing else red, no red elsewhere, no more red, red nowhere else",

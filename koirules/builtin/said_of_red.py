@@ -5,7 +5,7 @@ Common practice, no source; wordings from memory.
 
 from __future__ import annotations
 
-from koirules.vocabulary.phrases import Saying, Spoken
+from koirules.vocabulary.phrases import Saying, Spoken, each_of
 
 _RED = "hi, red, beni, orange, colour, beni plate, hi plate, red plate, plate, hiban, 緋, 緋盤"
 
@@ -19,20 +19,23 @@ SAID_OF_RED: tuple[Saying, ...] = (
         levels={
             "blurred": "blurred, soft, fuzzy, woolly, blurry, unclear, ragged, washed out, weak, poor, bad, not there, "
             "faded, dull, bleeding, smudged, indistinct, ぼけ, 甘い",
-            "fair": "fair, average, middling, ok, okay, passable, ordinary, acceptable, so so, 普通",
+            "fair": "fair, average, middling, ok, okay, passable, ordinary, acceptable, decent, reasonable, so so, 普通",
             "sharp": "sharp, crisp, clean, clear, good, cut clean, tight, nice, neat, fine, well cut, well defined, "
             "defined, strong, 良い, シャープ",
-            "razor": "razor, razor sharp, like a razor, cut with a knife, knife sharp, very sharp, perfect, "
+            "razor": "like cut with a knife, as cut with a knife, razor, razor sharp, like a razor, "
+            "cut with a knife, knife sharp, very sharp, perfect, "
             "excellent, superb, extremely sharp, outstanding, 抜群",
         },
         alone={
-            "at most fair": "kiwa not there yet, kiwa not yet there, kiwa not ready, edges not there yet, kiwa still coming",
+            "at most fair": "not quite sharp, not really sharp, not sharp, not crisp, kiwa not there yet, "
+            "kiwa not yet there, kiwa not ready, edges not there yet, kiwa still coming",
             "is razor": "razor cut, razor edge, razor edges, cut with a knife, cut as with a knife, sharp as a knife, "
-            "like cut with scissors",
+            "like cut with scissors, like cut with a knife, as cut with a knife",
             "is sharp": "sharp edges all round, sharp edges everywhere, edges sharp all round, crisp all round, edges "
             "sharp everywhere",
             "is blurred": "red bleeding at the edges, red bleeds at the edges, edges bleeding, edges run, red runs "
-            "into the white, red bleeds into the white, kiwa bokeh, キワぼけ",
+            "into the white, red bleeds into the white, kiwa bokeh, no kiwa, kiwa none, without kiwa, kiwa missing, kiwa gone, "
+            "no edges, キワぼけ",
         },
     ),
     Spoken(
@@ -82,7 +85,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "purple_red": "purple, purple red, purplish, dark red, violet, bluish, wine red, cold, crimson, 紫",
         },
         alone={
-            "is orange": "orange rather than red, more orange than red, orange hi, orange red tone, persimmon, 柿色",
+            "is orange": "orange rather than red, more orange than red, orange hi, orange red tone, persimmon, kaki, beni kaki, "
+            "kaki beni, kaki hi, bright orange, clear orange, light orange, strong orange, nice orange, orange colour, 柿色",
             "is purple_red": "purple hi, purple based, murasaki hi",
         },
     ),
@@ -99,7 +103,16 @@ SAID_OF_RED: tuple[Saying, ...] = (
         },
         alone={
             "is even": "even, evenly coloured, one tone of red, one tone from head to tail, ムラなし",
-            "is patchy": "patchy, uneven, lighter on the head, lighter on the head than on the body, paler on the head, "
+            "is patchy": each_of(
+                "{it} {darker} {at} the {here} than {on} the {there}",
+                it="|red|colour|hi|red is|colour is",
+                darker="darker|lighter|paler|stronger|weaker|deeper|thinner|thicker|redder",
+                at="at|on",
+                here="back|rear|tail|head|front|shoulder",
+                on="at|on",
+                there="back|rear|tail|head|front|shoulder|body",
+            )
+            + ", patchy, uneven, lighter on the head, lighter on the head than on the body, paler on the head, "
             "head paler than the body, head paler, darker on the head, "
             "red darker on the head, red lighter on the head, red paler on the head, red lighter at the "
             "rear, red paler at the rear, red lighter at the tail, red paler at the tail, "
@@ -118,7 +131,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "thick": "thick, dense, solid, heavy, rich, strong thick, full, very thick, opaque, 厚い",
         },
         alone={
-            "is thin": "kokesuki, scales show through, scales show through the red, you can see the scales, you can see "
+            "is thin": "kokesuki, kokesuke, koke suki, koke suke, scales show through, "
+            "scales show through the red, you can see the scales, you can see "
             "the scales through it, scales visible, scales can be seen, thin at the rear, "
             "can see the scales through the red, you can see the scales through the red, scales visible "
             "through the red, single scales show, scales shine through, thin in places, コケ透き",
@@ -155,7 +169,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
         },
         alone={
             "at most slight": "red fading, the red is fading, fading, red is going, hi fading, red fades, red is breaking up, "
-            "red breaking up, red going, fades, red fades out, hi is breaking up, "
+            "red breaking up, red going, that red is going, fades, red fades out, hi is breaking up, "
             "red is fading out, red fading at the edges",
             "is strong": "red nearly gone, red almost gone, hi nearly gone",
             "is none": "no fading, nothing fading, red holds, stable red",
@@ -163,7 +177,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
     ),
     Spoken(
         "fading_places",
-        "fading, red fading, fading red, the red is fading, red fades, red is going, hi fading, red "
+        "fading, red fading, fading red, the red is fading, red fades, red is going, hi fading, hi breaking, red breaking, "
+        "hi breaking up, red gone pale, red going pale, red turned pink, red washed out, red "
         "thinning, red breaking up, thinning red",
         levels={
             "stem": "at the last patch, last patch, on the last patch, on the last step, at the last step, tail end, "
@@ -172,7 +187,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "crown": "head patch, on the head patch",
         },
         alone={
-            "includes stem": "the red on the tail end is fading, red on the tail end fading, last patch fading, last patch is "
+            "includes stem": "tail end pink, tail end is pink, last patch pink, last step pink, rear patch pink, "
+            "pink at the tail end, pink at the tail, the red on the tail end is fading, "
+            "red on the tail end fading, last patch fading, last patch is "
             "fading, the last step is fading, last step fading, rear patch fading, "
             "last patch going, red at the tail is fading, red at the tail end is fading, last step going, "
             "last patch fades, last step breaking up, last patch breaking up",
@@ -195,7 +212,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "cream": "cream, creamy, ivory, off white, slightly yellow, a bit yellow, a little yellow, yellowish, "
             "fair, average, milky, somewhat yellow, slight yellow, slightly creamy",
             "white": "white, good, clean, nice, clear, fine, bright, pure, 白い",
-            "snow": "snow, snow white, snowy, perfect, excellent, superb, milk white, like snow, pure white, "
+            "snow": "snow, snow white, snowy, like fresh snow, fresh snow, as snow, like milk, like paper, "
+            "like chalk, perfect, excellent, superb, milk white, like snow, pure white, "
             "brilliant, dazzling, very white, porcelain, paper white, 雪白, 真っ白",
         },
         alone={
@@ -203,7 +221,9 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "at least white": "pure white skin, pure white, white pure, very white skin, lovely white, good white "
             "skin, good white, the rest white, rest white, body white, white body, rest of the body "
             "white, body is white",
-            "at most cream": "yellow cast, yellow tinge, yellow tint, yellow skin, yellow in the white",
+            "at most cream": "yellow cast, yellow tinge, yellow tint, yellowish tint, yellowish cast, yellowish tinge, "
+            "yellow tint all over, yellowish tint all over, yellowish all over, yellow all over, yellow skin, "
+            "yellow in the white",
             "at most white": "white greyish, white grey, greyish white, grey white, white a bit grey, dull white, white dull",
         },
     ),

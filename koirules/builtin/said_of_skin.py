@@ -14,16 +14,18 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "good": "good, shiny, nice, shining, glossy, bright, fine, strong, well, 良い",
             "superb": "superb, excellent, super, brilliant, outstanding, perfect, fantastic, great, amazing, "
             "wonderful, exceptional, like porcelain, "
-            "very good, like varnish, 極上",
+            "very good, like varnish, top, tops, first class, 極上",
         },
         alone={
-            "is dull": "dull and flat, flat and dull, dull, dull skin, no shine, no shine at all, no lustre, "
+            "is dull": "hardly any shine, hardly any lustre, hardly any gloss, hardly shines, little shine, "
+            "dull and flat, flat and dull, dull, dull skin, no shine, no shine at all, no lustre, "
             "without lustre, no gloss, dull as paper, "
             "matt, 艶なし",
             "is good": "high gloss, good gloss, shiny, shining, glossy, good shine, shines nicely, shines, shines well",
             "is superb": "skin like glass, like glass, skin like silk, like varnish, shiny like lacquer, like "
             "lacquer, varnished, skin like porcelain, "
-            "porcelain skin, like porcelain, shines like "
+            "porcelain skin, like porcelain, silky, like silk, gleams like silk, shines like silk, "
+            "gleams like glass, shines like "
             "glass, shines like a mirror, "
             "superb skin",
         },
@@ -45,7 +47,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "shimi_count",
         "shimi, sumi speck, black speck, speck, small tiny little "
         "small fleck, black fleck, "
-        "freckle, fine black speck, fine speck, pinhead, シミ, しみ",
+        "freckle, fine black speck, fine speck, シミ, しみ",
         alone={
             "at least 4": "many shimi, lots of shimi, full of shimi, many specks, lots of specks, many black specks, lots "
             "of black specks, peppered, "
@@ -82,7 +84,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     ),
     Spoken(
         "presence",
-        "presence, power, 迫力",
+        "presence, power, impact, 迫力",
         levels={
             "plain": "plain, little, no, weak",
             "nice": "nice, some, fair",
@@ -90,7 +92,9 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "imposing": "imposing, huge, enormous, massive, overwhelming",
         },
         alone={
-            "is strong": "power, lots of power, has power, draws the eye, catches the eye, eye catcher, stands out, "
+            "is strong": "impressive, very impressive, impressive fish, impact, has impact, what a beauty, a beauty, beauty, "
+            "a real beauty, what a fish, head turner, magnificent, power, lots of power, has power, "
+            "draws the eye, catches the eye, eye catcher, stands out, "
             "strong presence, jumps out at you",
             "is imposing": "imposing, imposing fish, majestic, 迫力あり",
             "is plain": "no presence, you would not look twice, does not stand out",
@@ -127,10 +131,12 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "unique": "unique, one of a kind, never seen, unseen, 独特",
         },
         alone={
-            "is plain": "plain, boring, dull pattern, nothing special pattern, plain as can be",
+            "is plain": "plain, boring, dull pattern, nothing special, nothing special pattern, plain as can be, "
+            "not the best pattern, nothing remarkable, nothing to remember",
             "at most mild": "not interesting, uninteresting, not an interesting pattern, everyday pattern, hardly a "
             "pattern, not much of a pattern, no design",
-            "is unique": "unique, one of a kind, never seen 1 like it, never seen one like it, never seen anything like "
+            "is unique": "really special, very special, something special, unique, one of a kind, "
+            "never seen 1 like it, never seen one like it, never seen anything like "
             "it, unlike any other",
             "is striking": "striking, eye catching, stunning pattern, a stunner",
             "at least marked": "pretty pattern, this 1 is pretty, pretty fish, attractive fish, interesting pattern, pattern "

@@ -41,11 +41,14 @@ SKIPPED = _words(
     "really quite rather pretty so too well oh ah hm hmm ok okay now still nice nicely lovely beautiful definitely clearly "
     "simply only real little bit slightly somewhat fish my for me and but i see got having shows show showing looks look "
     "sit sits which yes yeah deal has can covered covers by completely fully entirely visible present plainly "
-    "there already again overall basically enough after"
+    "there already again overall basically enough after though honestly frankly please far see indeed actually anyway truly "
+    "absolutely certainly today"
 )
 """Words that may stand inside of a phrase or beside it, and say nothing."""
 
-_INSIDE = SKIPPED - _words("but and all also so too then well just only me for after enough again")
+_INSIDE = SKIPPED - _words(
+    "but and all also so too then well just only me for after enough again though anyway please see today far"
+)
 """Those of them that may stand inside of a phrase: `but` begins another one."""
 
 ARTICLES = frozenset({"a", "an", "the", "is", "are", "of", "one's"})

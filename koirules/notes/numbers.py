@@ -36,6 +36,11 @@ _OPEN = {
     ("below",): -1,
     ("less", "than"): -1,
     ("no", "more", "than"): -1,
+    ("not", "even"): -1,
+    ("not", "quite"): -1,
+    ("well", "over"): 1,
+    ("well", "above"): 1,
+    ("well", "under"): -1,
     ("shorter", "than"): -1,
 }
 _ABOUT = {"about", "around", "roughly", "approximately", "circa", "ca", "some", "approx"}

@@ -119,6 +119,25 @@ _FORECASTS = (
     ("when", "grown"),
     ("next", "year"),
     ("expected", "to"),
+    ("give", "it", "a", "year"),
+    ("give", "it", "time"),
+    ("need", "time"),
+    ("need", "a", "year"),
+    ("in", "a", "year"),
+    ("in", "spring"),
+    ("next", "spring"),
+    ("next", "season"),
+    ("grow", "back"),
+    ("grow", "out"),
+    ("grow", "in"),
+    ("go", "away"),
+    ("come", "in", "later"),
+    ("fill", "in"),
+    ("that", "clear"),
+    ("it", "clear"),
+    ("clear", "up"),
+    ("usually", "clear"),
+    ("usually", "close"),
     ("promise",),
     ("tategoi",),
     ("tateshita",),
@@ -153,6 +172,9 @@ VERDICTS = {
         "in, keeper for sure, for sure in, a sure keeper, in but only just, just in, in after "
         "all, is in, goes in, definitely in, surely in, in please, take it, take in, stays "
         "in, yes in, in for me, take this one, "
+        "i want it, i want this one, i want that one, i would take it, i would have it, would take it, would have it, "
+        "i would buy it, i would buy this one, buy it, mine, that is mine, no doubt in, without doubt in, certainly in, "
+        "in it goes, i would keep this one, i would keep that one, "
         "keeper, a keeper, definitely a keeper, one to keep, worth keeping, stays, it stays, i would "
         "keep it, i would keep this, would keep, "
         "i will keep it, i keep it, i take it, i will take it, this one stays, keep it, keep this one, キープ, 残す, 残し",
@@ -160,7 +182,9 @@ VERDICTS = {
     **_each(
         "out",
         "out, throw out, throw it out, leave it, leave it out, let it go, cull, culled, cull it, "
-        "out after all, is out, goes out, definitely out, surely out, take out, no good out, so "
+        "out it goes, no use, of no use, useless, can not sell it, i can not sell it, i can not sell that, "
+        "that i can not sell, nobody buys that, rubbish, out after all, is out, goes out, definitely out, "
+        "surely out, take out, no good out, so "
         "out, no good, not for me, no thanks, goes, "
         "it goes, can go, has to go, must go, away with it, not good enough, i would not keep it, would "
         "not keep, not a keeper, not worth keeping, "
@@ -174,18 +198,26 @@ VERDICTS = {
         "look again, look again later, look again in spring, look again in autumn, look at it "
         "again, to look again, cannot decide, can not decide, in or out, on the fence, not sure "
         "yet, cannot say, can not say, open, maybe, perhaps, "
+        "wait and see, let us wait and see, let us wait, keep an eye on it, who knows, no idea, "
         "let us see again, needs a second look, second look please, borderline, fifty fifty, 保留, 迷う",
     ),
 }
 """Whole remarks that are a verdict, and the word that the column `verdict` takes."""
 
 _NEGATIONS = frozenset({"no", "not", "without", "never", "neither", "zero", "0", "nothing"})
+_ASKED = frozenset({("that",), ("there",), ("it",), ("this",), ("those",), ("these",)})
 _NONE_BEHIND = frozenset({"none", "no", "nil", "absent", "missing", "0", "nowhere"})
 _COMPARES = ("than", "compared", "same as", "similar to", "twin")
 _COMPARATIVE = re.compile(
     r"(?:better|worse|longer|shorter|bigger|smaller|slimmer|heavier|lighter|darker|redder|whiter|wider|narrower|thicker|thinner|"
-    r"sharper|softer|cleaner|stronger|weaker|finer|broader|deeper|paler|higher|lower|nicer|fuller|more|less)\Z"
+    r"sharper|softer|cleaner|stronger|weaker|finer|broader|deeper|paler|higher|lower|nicer|fuller|rounder|smoother|poorer|"
+    r"duller|[a-z]{3,}ier|more|less)\Z"
 )
+_LIKE = re.compile(
+    r"(?:^|look |just |much |bit |lot )like (?:\d|fish|number|no \d|that (?:one|1|fish)|this (?:one|1|fish)|"
+    r"the (?:\d|one|fish|first|second|third|last|other|previous|next|big|small|winner|mother|father|parent|brother|sister))"
+)
+"""What one fish is compared with: another one, and not what its colour is like."""
 _MOST_REMEMBERED = 10_000
 _SIZES = frozenset({"small", "tiny", "little", "big", "large", "fine", "minute"})
 _PRAISE = frozenset(
@@ -233,7 +265,8 @@ class RemarkReader:
         tokens = tokens_of(plain_numbers(shown))
         if not tokens:
             return Remark(shown, Sort.NOTHING)
-        if shown.endswith(("?", "？")):  # "sharp?" is said by somebody who is not sure
+        if shown.endswith(("?", "？")) or (tokens[0] in {"is", "are"} and tokens[1:2] in _ASKED):
+            # "sharp?" and "is that a speck" are said by somebody who is not sure.
             return evolve(self.read(f"maybe {shown.rstrip('?？ ')}", before), text=shown)
         verdict = self._verdict(tokens)
         if verdict is not None:
@@ -295,7 +328,7 @@ class RemarkReader:
             return not any(
                 number_at(tokens, i) for i in range(len(tokens)) if tokens[i] in {"more", "less", "no", "longer"}
             )
-        if re.search(r"(?:^|look |just |much |bit )like (?:\d|the|that|fish|number|no)", text):
+        if _LIKE.search(text):
             return True
         after = bool(before) and before[-1].sort is Sort.COMPARISON
         led = tokens[0] in {"but", "only", "just", "and"} and len(tokens) > 1

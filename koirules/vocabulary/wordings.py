@@ -20,7 +20,7 @@ _CJK = "\u3005-\u3007\u3040-\u30ff\u3400-\u4dbf\u4e00-\u9fff\uf900-\ufaff"
 _TOKEN = re.compile(rf"[0-9]+(?:\.[0-9]+)?|%|[{_CJK}]|(?:(?![{_CJK}])[^\W\d_])+")
 _APOSTROPHES = re.compile("['’‘`´]")
 _CONTRACTED = re.compile(
-    r"(?<!\w)(?:(ca)n't|(wo)n't|([a-z]+)n't|(it|that|there|here|what|he|she)'s|(i)'d|(i|you|we|they)'(?:ve|re|ll|m))(?!\w)"
+    r"(?<!\w)(?:(ca)n't|(wo)n't|([a-z]+)n't|(let|it|that|there|here|what|he|she)'s|(i)'d|(i|you|we|they)'(?:ve|re|ll|m))(?!\w)"
 )
 _SAME = {
     "color": "colour",
@@ -65,7 +65,7 @@ def _whole(found: re.Match[str]) -> str:
     if negated:
         return f"{negated} not"
     if pronoun:
-        return f"{pronoun} is"
+        return "let us" if pronoun == "let" else f"{pronoun} is"
     return "i would" if would else found.group().partition("'")[0]
 
 
