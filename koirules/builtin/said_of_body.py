@@ -120,11 +120,14 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "back_line",
         "back, back line, top line, topline, line of the back, back from the side",
         levels={
-            "humped": "humped, hollow, hunched, arched, bent",
+            "humped": "humped, hollow, hunched, arched",
             "uneven": "uneven, wavy",
             "smooth": "smooth, good, clean, even",
         },
-        alone={"is humped": "humped, hunched, hunchback, hump, hump on the back, a hump, hollow back, humpback"},
+        alone={
+            "is humped": "hump behind the head, hump behind the shoulder, hump at the shoulder, humped, "
+            "hunched, hunchback, hump, hump on the back, a hump, hollow back, humpback"
+        },
     ),
     Spoken(
         "belly_shape",
@@ -140,7 +143,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "spine",
         "spine, backbone, back, back bone, 背骨, 背",
         levels={
-            "bent": "bent, crooked, curved, kinked, twisted, malformed, deformed, s shaped, off, wrong, not straight, 曲がり",
+            "bent": "bent to the left, bent to the right, bent to one side, bent left, bent right, bent, "
+            "crooked, curved, kinked, twisted, malformed, deformed, s shaped, off, wrong, not straight, 曲がり",
             "slight": "slightly bent, slightly crooked, slightly kinked, slightly off, a little bent, not quite straight",
             "straight": "straight, good, fine, sound, ok, okay, in order, まっすぐ",
         },
@@ -194,7 +198,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     ),
     Spoken(
         "barbels_missing",
-        "barbel missing on the left, barbel missing on the right, missing barbel on the left, "
+        "left barbel missing, right barbel missing, barbel missing on the left, barbel missing on the right, "
+        "missing barbel on the left, "
         "missing barbel on the right, barbel on the left, barbel on the right, barbel missing, "
         "missing barbel, barbels missing, missing barbels, barbel gone, whisker missing, "
         "missing whisker, barbels gone, lost barbel",
@@ -328,7 +333,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "fin damage",
         alone={
             f"includes {fin}": ", ".join(
-                f"{words} {damage}, {damage} {words}, {damage} in the {words}, {noun} in the {words}, {noun} in {words}"
+                f"{words} {damage}, {damage} {words}, {damage} in the {words}, {noun} in the {words}, {noun} in {words}, "
+                f"{words} missing a piece, {words} has a piece missing, piece missing from the {words}"
                 for words in said.split("|")
                 for damage, noun in (
                     ("split", "split"),

@@ -142,7 +142,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "is sandan or yondan": "three or four steps, three or four patches, three to four steps, three to four patches",
             "is yondan or godan": "four or five steps, four or five patches, four to five steps, four to five patches",
             "is tancho": "tancho, a tancho, a real tancho, true tancho, tancho kohaku, tancho pattern, only a head patch, "
-            "head patch only, "
+            "head patch only, red patch on the head only, red on the head only, only a red patch on the head, "
+            "only red on the head, "
+            "patch on the head only, "
             "only the head patch, spot on the head and nothing else, just the head patch, 丹頂",
             "is ippon": "ippon, ippon hi, one long patch, one long red, one unbroken red, one long patch from head to "
             "tail, one long red without a break, "
@@ -200,11 +202,17 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "odome",
-        "odome, ojime, white before the tail, white at the tail, gap before the tail, white gap before "
-        "the tail, tail stop, space before the tail, "
+        "odome, ojime, white before the tail, white at the tail, gap before the tail, gap at the tail, white gap at the tail, "
+        "white gap before the tail, tail stop, space before the tail, "
         "white behind the last red, 尾止め, 尾どめ",
         alone={
-            "below 1 %": "no odome, odome none, without odome, odome missing, no tail stop, runs into the tail, runs to "
+            "below 1 %": each_of(
+                "{patch} {ends} the tail",
+                patch="last patch|second patch|third patch|rear patch|last step|hi",
+                ends="ends at|reaches|runs into|goes into|goes to|runs to|touches",
+            )
+            + ", no gap at the tail, no white gap at the tail, no odome, odome none, without odome, "
+            "odome missing, no tail stop, runs into the tail, runs to "
             "the tail, "
             "red runs into the tail, red runs right into the tail, red goes into the tail, hi into the tail, "
             "hi to the tail, red to the tail, "
@@ -232,8 +240,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "odome_gap",
-        "odome, ojime, white before the tail, white at the tail, gap before the tail, white gap before "
-        "the tail, tail stop, white behind the last red, "
+        "odome, ojime, white before the tail, white at the tail, gap before the tail, gap at the tail, white gap at the tail, "
+        "white gap before the tail, tail stop, white behind the last red, "
         "before the tail, ends before the tail, red ends before the tail, to the tail, ends, red ends, "
         "stops, red stops, end of the red",
     ),
@@ -377,7 +385,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "red wraps round the belly, red on the belly, belly red, red "
         "under the belly, wraps round the belly, red wrapped round the belly, 巻腹",
         alone={
-            "is yes": "red goes down over the belly, red goes down over the belly on both sides, red down to the "
+            "is yes": "red down to the belly on both sides, red round the belly, red goes down over the belly, "
+            "red goes down over the belly on both sides, red down to the "
             "belly, red down to the belly on the left, "
             "red down to the belly on the right, red runs under the belly, red to the belly, red reaches the "
             "belly, wrapped, wraps down, wraps under, belly wrapped, makibara good, good makibara, "
@@ -548,10 +557,25 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "red fins, hi on the fins, some red in the fins, colour in the fins",
         },
     ),
-    Spoken("hi_at_fins", beside="red at the root, red round the root, red skin at"),
+    Spoken(
+        "hi_on_fins",
+        alone={
+            f"includes {fin}": each_of(
+                "{tip}", tip="|".join(f"tip of the {name} red|{name} tip red|red tip on the {name}" for name in names)
+            )
+            for fin, names in (
+                ("left_pectoral", ("left pectoral", "left pectoral fin")),
+                ("right_pectoral", ("right pectoral", "right pectoral fin")),
+                ("dorsal", ("dorsal", "dorsal fin")),
+                ("tail", ("tail", "tail fin")),
+            )
+        },
+    ),
+    Spoken("hi_at_fins", beside="red skin at, red skin round"),
     Spoken(
         "motoaka",
-        "motoaka, moto aka, red joint, red in the joint, red at the joint, red at the base, red at the "
+        "motoaka, moto aka, red at the root, red at the root of, red round the root of, red joint, "
+        "red in the joint, red at the joint, red at the base, red at the "
         "joint of, red in the joint of, red at the base of, hi at the base of, "
         "hi in the joint of, base red, joint red, red root, 元赤",
         alone={
@@ -596,7 +620,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "mado in the head patch, mado in the head, mado on the head, window in the head, window "
         "on the head, hole in the head patch, window in the head patch, head "
         "window, hole in the head red, hole on the head, "
-        "white hole in the head patch",
+        "white hole in the head patch, white window in the head patch, white window on the head, white spot in the head patch",
     ),
     Spoken(
         "tobihi",
@@ -621,10 +645,12 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     Spoken(
         "head_hi_front",
         alone={
-            "is eye_line": _front("eyes|eye line|line of the eyes"),
+            "is eye_line": _front("eyes|eye line|line of the eyes")
+            + ", "
+            + each_of("{red} {ends} between the eyes", red=_SUBJECTS, ends="ends|stops"),
             "is nostrils": _front("nostrils|nose holes"),
             "is nose": _front("nose|tip of the nose|snout"),
-            "is lips": _front("lips|mouth|lip"),
+            "is lips": _front("lips|mouth|lip|upper lip"),
             "is behind_eyes": each_of("{red} {begins} behind the eyes", red=_SUBJECTS, begins=_BEGINS),
             "at most nostrils": each_of(
                 "{red} {stops} {before} the nose",

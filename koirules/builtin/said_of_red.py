@@ -12,7 +12,8 @@ _RED = "hi, red, beni, orange, colour, beni plate, hi plate, red plate, plate, h
 SAID_OF_RED: tuple[Saying, ...] = (
     Spoken(
         "kiwa",
-        "kiwa, edge, edges, rear edge, rear edges, side edge, edge of the red, edges of the red, edge of "
+        "kiwa, edge, edges, all edges, edges all, edges everywhere, rear edge, rear edges, side edge, "
+        "edge of the red, edges of the red, edge of "
         "the patch, edges of the patches, edge of the second patch, "
         "rear edge of the first patch, rear edge of the second patch, rear edge of the last patch, edge "
         "of the hi, border, outline of the red, borders, kiwa edge, キワ, 際",
@@ -102,7 +103,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "the same from head to tail, 均一",
         },
         alone={
-            "is even": "even, evenly coloured, one tone of red, one tone from head to tail, ムラなし",
+            "is even": "evenly coloured, one tone of red, one tone from head to tail, ムラなし",
             "is patchy": each_of(
                 "{it} {darker} {at} the {here} than {on} the {there}",
                 it="|red|colour|hi|red is|colour is",
@@ -112,7 +113,15 @@ SAID_OF_RED: tuple[Saying, ...] = (
                 on="at|on",
                 there="back|rear|tail|head|front|shoulder|body",
             )
-            + ", patchy, uneven, lighter on the head, lighter on the head than on the body, paler on the head, "
+            + ", "
+            + each_of(
+                "{red} {lighter} {at} the {place}",
+                red="red|colour|hi|beni",
+                lighter="lighter|paler|darker|deeper|weaker|thinner",
+                at="at|on|towards",
+                place="tail|rear|head|shoulder|front|back|last patch|first patch",
+            )
+            + ", patchy, lighter on the head, lighter on the head than on the body, paler on the head, "
             "head paler than the body, head paler, darker on the head, "
             "red darker on the head, red lighter on the head, red paler on the head, red lighter at the "
             "rear, red paler at the rear, red lighter at the tail, red paler at the tail, "
@@ -133,7 +142,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         alone={
             "is thin": "kokesuki, kokesuke, koke suki, koke suke, scales show through, "
             "scales show through the red, you can see the scales, you can see "
-            "the scales through it, scales visible, scales can be seen, thin at the rear, "
+            "the scales through it, scales visible, scales visible in the red, scales show in the red, "
+            "scales can be seen, thin at the rear, "
             "can see the scales through the red, you can see the scales through the red, scales visible "
             "through the red, single scales show, scales shine through, thin in places, コケ透き",
             "is thick": "good thickness, good thickness of red, plenty of thickness, thick plate, no scales "

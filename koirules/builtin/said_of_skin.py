@@ -36,7 +36,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         levels={
             "dirty": "dirty, stained, cloudy, blotchy, unclean, spotty, not clean, 汚い",
             "fair": "fairly clean",
-            "clean": "clean, clear, spotless, pure, unmarked, flawless, without a mark, 綺麗, きれい",
+            "clean": "clean, clear, smooth, spotless, pure, unmarked, flawless, without a mark, 綺麗, きれい",
         },
         alone={
             "is dirty": "stained, stained skin, stains, stains on the skin, a stain, dirty, cloudy spots, cloudy skin",

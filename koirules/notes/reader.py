@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from attrs import define, evolve, field, frozen
 
-from koirules.notes.lexicon import Lexicon
+from koirules.notes.lexicon import SKIPPED, Lexicon
 from koirules.notes.lines import ALL, Line, LineCutter
 from koirules.notes.remarks import Found, Remark, RemarkReader, Sort
 from koirules.problems import Cell, Problem
@@ -23,6 +23,8 @@ from koirules.vocabulary.wordings import tokens_of
 UNKNOWN = "?"
 """What a cell holds of a trait that was spoken of and cannot be told."""
 
+_OF_A_PART = frozenset({"even", "uneven", "regular", "irregular", "rough", "round", "oval", "ragged"})
+"""Words that say how a part is, and nothing of a whole fish."""
 _MOST_REMEMBERED = 10_000
 _PLACING = frozenset({"left", "right", "both", "on", "in", "at", "near", "behind", "before", "over", "under"})
 
@@ -138,6 +140,8 @@ class NotesReader:
         found: list[Remark] = []
         for number, text in enumerate(line.remarks):
             remark = self._leaning(text, found) or self.remarks.read(text, found)
+            if remark.sort is Sort.UNKNOWN and found:
+                remark = self._further(text, found[-1]) or remark
             if remark.sort is Sort.UNKNOWN and found and found[-1].sort is Sort.TRAITS:
                 remark = self._placed(text, found[-1]) or remark
             inside = 0 < number < len(line.remarks) - 1
@@ -196,6 +200,19 @@ class NotesReader:
                 swapped = re.sub(rf"\b{other}\b", bare[0], last.text, flags=re.IGNORECASE)
                 return self._as(text, f"no {swapped}" if negated else swapped)
         return None
+
+    def _further(self, text: str, last: Remark) -> Remark | None:
+        """`even` after `sashi deep`: such a word is of what was just spoken of, where that has not been said of it yet."""
+        tokens = tuple(token for token in tokens_of(text) if token not in SKIPPED)
+        said = {found.trait for found in last.found}
+        about = tuple(trait for trait in last.about if trait not in said)
+        if len(tokens) != 1 or tokens[0] not in _OF_A_PART or not about:
+            return None
+        level = self.lexicon.level(tokens, 0, about)
+        if level is None or level.means is None:
+            return None
+        stated = level.means.stated[0]
+        return Remark(text, Sort.TRAITS, (Found(stated.trait, stated.said, level.wording),), about=last.about)
 
     def _placed(self, text: str, last: Remark) -> Remark | None:
         """`on the back` after `a few specks`: what the two say together, beyond what the first says alone."""

@@ -50,13 +50,17 @@ class Found:
 
 @frozen
 class Remark:
-    """A remark with what was understood. named: the traits that one which was not understood speaks of."""
+    """A remark with what was understood.
+
+    named: the traits that one which was not understood speaks of. about: those that its last name may stand for.
+    """
 
     text: str
     sort: Sort
     found: tuple[Found, ...] = ()
     verdict: str = ""
     named: tuple[str, ...] = ()
+    about: tuple[str, ...] = ()
 
 
 HEDGES = tuple(
@@ -280,7 +284,7 @@ class RemarkReader:
             return parted
         whole = self._whole(tokens)
         if whole is not None:
-            return Remark(shown, Sort.TRAITS if whole else Sort.NOTHING, whole)
+            return Remark(shown, Sort.TRAITS if whole else Sort.NOTHING, whole, about=self._named_at_the_head(tokens))
         if self._compares(tokens, before):
             return Remark(shown, Sort.COMPARISON)
         bare, hedged = _without(tokens, HEDGES)
@@ -322,6 +326,10 @@ class RemarkReader:
                     return tuple(Found(each.trait, each.said, hit.means.wording) for each in hit.means.stated)
         return None
 
+    def _named_at_the_head(self, tokens: tuple[str, ...]) -> tuple[str, ...]:
+        """The traits that the first name in a phrase may stand for: `front edges` of `front edges half a scale`."""
+        return next((hit.names for at in range(len(tokens)) for hit in self.lexicon.hits(tokens, at) if hit.names), ())
+
     def _compares(self, tokens: tuple[str, ...], before: Sequence[Remark]) -> bool:
         text = " ".join(tokens)
         if any(re.search(rf"\b{words}\b", text) for words in _COMPARES) and number_at(tokens, 0) is None:
@@ -345,7 +353,7 @@ class RemarkReader:
         verdict = "" if scan.verdict is None else scan.verdict
         if hedged or softened:
             found = tuple(self._hedged(each, hedged=hedged) for each in found)
-        return Remark(shown, Sort.TRAITS if found else Sort.NOTHING, found, verdict)
+        return Remark(shown, Sort.TRAITS if found else Sort.NOTHING, found, verdict, about=scan.about)
 
     def _hedged(self, found: Found, *, hedged: bool) -> Found:
         trait = self.lexicon.traits[found.trait]
@@ -554,6 +562,7 @@ class _Scan:
             for hit in self.lexicon.hits(self.tokens, start):
                 for name in hit.names:
                     if self._counts(name, number, hit.wording):
+                        self.about = hit.names
                         return self._where(hit, start)
             if self.tokens[start] not in _PASSED:
                 break
@@ -566,9 +575,21 @@ class _Scan:
             return None
         for dimension, symbol, name in ((Dimension.LENGTH, "cm", "length"), (Dimension.MASS, "", "weight")):
             fits = number.unit.dimension is dimension and (not symbol or number.unit.symbol == symbol)
+            if fits and name == "length" and not self._is_of_a_body(number):
+                return None
             if fits and name in self.lexicon.traits and self._counts(name, number, name):
                 return number.end
         return None
+
+    def _is_of_a_body(self, number: Written) -> bool:
+        """Whether a length without a name is one that a fish has: `1 cm` is said of a mark."""
+        kind = self.lexicon.traits["length"].kind if "length" in self.lexicon.traits else None
+        if not isinstance(kind, Number) or kind.usual is None:
+            return True
+        ends = [
+            number.unit.to_held(end) for end in (number.low, number.high) if end is not None and number.unit is not None
+        ]
+        return all(kind.usual[0] <= end <= kind.usual[1] for end in ends)
 
     def _behind(self, number: Written) -> int:
         """The place behind a number and a further name of the same thing: `length 14 cm long`."""
@@ -585,6 +606,8 @@ class _Scan:
             return False  # bodies are measured in cm: `8 mm wide` is said of a mark
         if bare_share and number.low is not None and 0 < number.low < 1:
             return False
+        if name == "length" and wording in _OF_BODIES and not self._is_of_a_body(number):
+            return False
         span = number.within(kind, hedged=self.hedged)
         if span is None:
             return False
@@ -600,6 +623,7 @@ class _Scan:
         if not negated and any(takes_number(traits[name].kind) for name in hit.names):
             number = number_at(self.tokens, at)
             if number is not None and (end := self._number(number, hit.names)) is not None:
+                self.about = hit.names
                 return end
         if not negated and at < len(self.tokens) and self.tokens[at] in _NONE_BEHIND:
             negated, end = True, at + 1

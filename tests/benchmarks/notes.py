@@ -1,4 +1,4 @@
-"""How well and how fast notes are read: the three invented pages, ten thousand lines, and the answer to one line.
+"""How well and how fast notes are read: the invented pages, ten thousand lines, and the answer to one line.
 
 Run it as `python -m tests.benchmarks.notes` from the root of the checkout.
 """
@@ -18,7 +18,7 @@ grade hold if kiwa is fair
 grade sell if kiwa is blurred and length above 10 cm
 grade out otherwise
 """
-PAGES = ("laconic_breeder", "talkative_dealer", "careful_helper")
+PAGES = ("laconic_breeder", "talkative_dealer", "careful_helper", "late_breeder", "late_dealer", "late_helper")
 
 
 def shares():

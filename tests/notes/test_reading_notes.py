@@ -13,6 +13,7 @@ from koirules.notes.reader import NotesReader, cells
 from koirules.notes.remarks import Sort
 from koirules.testing import registry_with
 from koirules.vocabulary.readings import write_reading
+from koirules.vocabulary.wordings import NUMBERS
 from tests.notes.noted_pages import _MEANT, HERE, meanings, outcomes
 
 BOX = registry_with()
@@ -136,6 +137,11 @@ def test_lines_of_nobody_and_names_that_return_are_told():
         ("stocky", {"build": "heavy", "outline": "poor or fair"}),
         ("二段、キワ良い、尾止めなし", {"steps": "nidan", "kiwa": "sharp", "odome": "0 % to 0.999999 %"}),
         ("will close", {}),
+        ("red on the tail", {"hi_on_fins": "tail, perhaps left_pectoral right_pectoral dorsal pelvic anal"}),
+        ("red runs into the tail", {"odome": "0 % to 0.999999 %"}),
+        ("let's wait and see", {}),
+        ("is that sharp kiwa", {"kiwa": "fair or sharp or razor"}),
+        ("tancho oval", {"steps": "tancho", "head_patch_shape": "oval"}),
         ("better than number 12, only longer", {}),
     ],
 )
@@ -189,7 +195,12 @@ def test_verdicts_are_whole_remarks_first_or_last():
 
 
 @pytest.mark.parametrize(
-    ("page", "least"), [("laconic_breeder", 0.97), ("talkative_dealer", 0.93), ("careful_helper", 0.95)]
+    ("page", "least"),
+    [
+        ("laconic_breeder", 0.97),
+        ("talkative_dealer", 0.93),
+        ("careful_helper", 0.95),
+    ],
 )
 def test_the_remarks_of_the_pages_are_read_as_they_were_meant(page, least):
     """Of three invented pages with the plain meaning beside each remark; common practice, no source."""
@@ -200,8 +211,47 @@ def test_the_remarks_of_the_pages_are_read_as_they_were_meant(page, least):
     assert sum(one.right for one in found) >= least * len(found)
 
 
+@pytest.mark.parametrize(
+    ("page", "least", "otherwise"),
+    [
+        (
+            "late_breeder",
+            0.92,
+            ["sashi clean", "off centre", "shiroji fair", "shimi fine", "tategoi", "skin fine", "tategoi", "wait"],
+        ),
+        (
+            "late_dealer",
+            0.93,
+            [
+                *(
+                    "good skin though",
+                    "edges like cut with a knife",
+                    "no",
+                    "yes",
+                    "is that a black spot there",
+                    "wow",
+                    "no",
+                ),
+                "best of the day",
+            ],
+        ),
+        ("late_helper", 0.95, ["no gaps", "right eye clear"]),
+    ],
+)
+def test_the_late_pages_are_read_as_they_were_meant_but_for_these(page, least, otherwise):
+    """Pages that were written before they were read; the meanings beside them were not changed to fit.
+
+    The first opening of each read 81.8 %, 57.1 % and 81.0 % as it was meant.
+    """
+    key = meanings(*sorted(HERE.glob("meanings*.txt")))
+    found = list(outcomes(HERE / f"{page}.txt", key, koirules.read_standard(BARE, registry=BOX).rules))
+    assert len(found) > 140
+    assert [one.remark for one in found if not one.right and not one.unread] == otherwise
+    assert sum(one.right for one in found) >= least * len(found)
+
+
 def said_in_pages():
-    """The remarks of the three pages."""
+    """The remarks of the pages."""
     texts = [
         _MEANT.sub("", path.read_text(encoding="utf-8")) for path in HERE.glob("*.txt") if "meanings" not in path.name
     ]
@@ -216,7 +266,7 @@ def test_a_misspelt_word_is_never_a_trait_and_always_told():
         for word in re.finditer(r"[a-z]{4,}", text) if right.found else ():
             at = draw.randrange(1, len(word[0]) - 1)
             swapped = word[0][:at] + word[0][at + 1] + word[0][at] + word[0][at + 2 :]
-            for wrong in {swapped, word[0][:at] + word[0][at + 1 :]} - {word[0]}:
+            for wrong in {swapped, word[0][:at] + word[0][at + 1 :]} - {word[0], *NUMBERS}:  # "there" is no "three"
                 read = READER.remarks.read(text[: word.start()] + wrong + text[word.end() :])
                 told = read.sort in {Sort.UNKNOWN, Sort.COMPARISON, Sort.FORECAST}
                 same = [(one.trait, one.said) for one in read.found] == [(one.trait, one.said) for one in right.found]
@@ -282,6 +332,19 @@ def test_the_first_row_of_a_sheet_may_hold_for_the_lot(tmp_path):
     assert records["b"].cannot_tell == {"kiwa"}
     # What is said of the lot is no look at a fish: of `a` nobody saw anything that only an eye can see.
     assert [record.looked for record in records.values()] == [False, True, True]
+
+
+def test_a_length_that_no_fish_has_is_of_something_else():
+    assert said("round spot on the head 1 cm") is None
+    assert said("1 cm long") is None
+    assert said("length 1 cm") == {"length": "1 cm"}
+    assert said("14 cm long") == {"length": "14 cm"}
+
+
+def test_a_word_of_a_part_is_of_the_part_before_it():
+    assert said("front edges two scales deep, uneven") == {"sashi_depth": "2", "sashi_even": "rough"}
+    assert said("hi orange, even") == {"hi_tone": "orange", "hi_even": "even"}
+    assert said("14 cm, uneven") is None
 
 
 @pytest.mark.parametrize("said", ["kiwa sharp?", "maybe kiwa sharp", "perhaps kiwa sharp", "kiwa sharp I think"])
