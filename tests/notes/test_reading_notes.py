@@ -235,7 +235,7 @@ def test_the_remarks_of_the_pages_are_read_as_they_were_meant(page, least):
                 "best of the day",
             ],
         ),
-        ("late_helper", 0.95, ["no gaps", "right eye clear"]),
+        ("late_helper", 0.95, ["no gaps", "right eye clear", "uneven"]),
     ],
 )
 def test_the_late_pages_are_read_as_they_were_meant_but_for_these(page, least, otherwise):
