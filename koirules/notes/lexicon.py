@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from decimal import Decimal
 from functools import lru_cache
 from hashlib import sha256
 
@@ -112,7 +113,8 @@ _NOT = frozenset({"no", "not", "without"})
 class Lexicon:
     """The phrases of a standard. seal: SHA-256 of what they say, so that a record can name what it was read by.
 
-    implied: what goes along with any but the lowest level of a trait.
+    implied: what goes along with any but the lowest level of a trait. shortest: the length in cm below which there is hardly a
+    fish, at the stage of the standard or at any.
     """
 
     traits: Mapping[str, Trait]
@@ -120,13 +122,17 @@ class Lexicon:
     phrases: Mapping[str, Means] = field(repr=False)
     implied: Mapping[str, tuple[Stated, ...]] = field(repr=False)
     seal: str
+    shortest: Decimal = Decimal(0)
 
     @classmethod
     def of(cls, rules: Rules) -> Lexicon:
         """The lexicon of a checked standard."""
         built = _Building(rules)
         digest = sha256("\n".join(sorted(built.said)).encode()).hexdigest()
-        return cls(rules.traits, built.root, built.phrases, built.implied, digest)
+        length = rules.traits.get("length")
+        usual = [] if length is None else [length.usual_at(stage) for stage in (None, rules.stage)]
+        shortest = min((ends[0] for ends in usual if ends is not None), default=Decimal(0))
+        return cls(rules.traits, built.root, built.phrases, built.implied, digest, shortest)
 
     def hits(self, tokens: Sequence[str], start: int) -> list[Hit]:
         """The phrases and names that begin at a place: the longest first, of equals those of the page, then names last."""

@@ -583,13 +583,8 @@ class _Scan:
 
     def _is_of_a_body(self, number: Written) -> bool:
         """Whether a length without a name is one that a fish has: `1 cm` is said of a mark."""
-        kind = self.lexicon.traits["length"].kind if "length" in self.lexicon.traits else None
-        if not isinstance(kind, Number) or kind.usual is None:
-            return True
-        ends = [
-            number.unit.to_held(end) for end in (number.low, number.high) if end is not None and number.unit is not None
-        ]
-        return all(kind.usual[0] <= end <= kind.usual[1] for end in ends)
+        ends = [end for end in (number.low, number.high) if end is not None]
+        return number.unit is None or all(number.unit.to_held(end) >= self.lexicon.shortest for end in ends)
 
     def _behind(self, number: Written) -> int:
         """The place behind a number and a further name of the same thing: `length 14 cm long`."""
