@@ -20,7 +20,6 @@ from koirules.commands.inputs import (
     stop_if_there,
 )
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
-from koirules.notes.lexicon import Lexicon
 from koirules.notes.reader import Hearing, NotedFish, Notes, NotesReader, cell_of, cells, nearest, understood
 from koirules.notes.remarks import Remark, Sort
 from koirules.notes.sheet import headings_of, latest, row_of, was_looked_at
@@ -116,15 +115,16 @@ def _convert(standard: Standard, notes: Notes, path: Path) -> None:
     )
     unread = [text for one in notes.fish for text in one.unread]
     if unread:
-        _print_unread(standard.notes_reader.lexicon, unread)
+        _print_unread(standard, unread)
         sys.exit(1)
 
 
-def _print_unread(lexicon: Lexicon, unread: Sequence[str]) -> None:
+def _print_unread(standard: Standard, unread: Sequence[str]) -> None:
     """What was not understood, the most frequent first, each with the line that would teach it."""
     click.echo("Not understood; write into the rules what it means, or `means nothing`:")
+    lexicon, read = standard.notes_reader.lexicon, standard.grader.traits_to_record()
     for text, times in Counter(unread).most_common(_MOST_UNREAD):
-        near = nearest(lexicon, text)
+        near = nearest(lexicon, text, read)
         hint = f"  # near: {', '.join(near)}" if near else ""
         click.echo(shown(f'  {times:>3} x  phrase "{text.replace(chr(34), chr(39))}" means …{hint}'))
     left = len(set(unread)) - _MOST_UNREAD
@@ -140,7 +140,7 @@ def _print_understood(standard: Standard, notes: Notes) -> None:
     click.echo(", ".join(f"{sort.value} {count}" for sort, count in sorts.most_common()))
     unread = [text for one in notes.fish for text in one.unread]
     if unread:
-        _print_unread(standard.notes_reader.lexicon, unread)
+        _print_unread(standard, unread)
 
 
 def _print_phrases(standard: Standard) -> None:
@@ -273,7 +273,7 @@ class _Session:
         parts = [_words(fish, before, self.notes)]
         unread = fish.unread[len(before.unread) if before else 0 :]
         for text in unread:
-            near = nearest(self.reader.lexicon, text, 1)
+            near = nearest(self.reader.lexicon, text, self.standard.grader.traits_to_record(), 1)
             parts.append(f'not understood: "{text}"' + (f' (near "{near[0]}"?)' if near else ""))
         record = self._record(fish)
         result = self.standard.grade(record)

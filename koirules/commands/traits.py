@@ -32,6 +32,7 @@ if TYPE_CHECKING:
 
 @click.command("traits")
 @click.argument("variety", metavar="VARIETY [with SKIN…]", nargs=-1, required=True)
+@click.option("--names", is_flag=True, help="List the name of every trait, in groups.")
 @click.option("--search", metavar="TEXT", help="List the traits in whose name, title or words TEXT stands.")
 @click.option("--about", metavar="TRAIT", help="Tell all about one trait.")
 @click.option(
@@ -40,15 +41,28 @@ if TYPE_CHECKING:
 @click.option("--all", "in_full", is_flag=True, help="List every trait in full, and what measures go by.")
 @click.option("--json", "as_json", is_flag=True, help="Print them as data.")
 def command(
-    variety: tuple[str, ...], search: str | None, about: str | None, drawing: str | None, in_full: bool, as_json: bool
+    variety: tuple[str, ...],
+    names: bool,
+    search: str | None,
+    about: str | None,
+    drawing: str | None,
+    in_full: bool,
+    as_json: bool,
 ) -> None:
     """List the traits of VARIETY: what rules and records can name.
 
-    By default it lists their names alone. `showa with ginrin` lists those of a variety and of a skin
-    that lies over it. A rule file in place of VARIETY lists the traits of its variety and its own house traits; the name of
-    a skin, or of a vocabulary that varieties include, such as `shared`, those of it alone.
+    By default it lists those to begin with: what a house standard of `koirules new` reads. `showa with ginrin` lists those
+    of a variety and of a skin that lies over it. A rule file in place of VARIETY lists what it reads, and with --names
+    the traits of its variety and its own; the name of a skin, or of a vocabulary that varieties include, such as
+    `shared`, those of it alone.
     """
-    asked = {"--search": search, "--about": about, "--all": in_full or None, "--json": as_json or None}
+    asked = {
+        "--names": names or None,
+        "--search": search,
+        "--about": about,
+        "--all": in_full or None,
+        "--json": as_json or None,
+    }
     given = [name for name, value in asked.items() if value is not None]
     if len(given) > 1:
         stop(f"{given[0]} and {given[1]} cannot go together.")
@@ -65,14 +79,42 @@ def command(
         _list_found(found, search, variety)
     elif in_full:
         _list_in_full(found, follows, growth)
-    elif len(found.traits) <= _FEW:
+    elif len(found.traits) <= _FEW and not names:
         _list_lines(found.traits.values())
+    elif not names and (first := _to_begin_with(found, variety)):
+        _list_first(found, first, of_rules=variety[0].endswith(".koi"))
     else:
         _list_names(found, follows)
 
 
 _FEW = 24
 """So many traits are listed with a line each, and more by their names alone."""
+
+
+def _to_begin_with(found: Variety, words: Sequence[str]) -> list[Trait]:
+    """The traits that a rule file records, or a house standard to begin with; none of what no standard is for."""
+    import koirules
+    from koirules.commands.new import text_of
+
+    plugins = registry()
+    if words[0].endswith(".koi"):
+        standard = standard_from(words[0])
+    elif found.name.split()[0] in plugins.varieties:
+        text = text_of("house", Path("house.koi"), found, plugins)
+        standard = koirules.read_standard(text, registry=plugins)
+    else:
+        return []
+    read = {*standard.grader.traits_to_record(), *standard.rules.house_traits}
+    return [trait for name, trait in found.traits.items() if name in read]
+
+
+def _list_first(found: Variety, first: Sequence[Trait], *, of_rules: bool) -> None:
+    why = "The rules read these" if of_rules else "Begin with these, as `koirules new` does"
+    click.echo(shown(f"{found.title}: {len(found.traits)} traits. {why} ({len(first)}):"))
+    _list_lines(first)
+    click.echo(
+        "--names lists all; --search TEXT finds by words; --about TRAIT explains one."
+    )
 
 
 def _list_names(found: Variety, follows: Mapping[str, str]) -> None:
@@ -96,17 +138,25 @@ def _list_names(found: Variety, follows: Mapping[str, str]) -> None:
             click.echo(click.style(f"{title} ({len(names)})", bold=True))
             for line in textwrap.wrap(", ".join(names), 78, break_long_words=False):
                 click.echo(f"  {shown(line)}")
-    click.echo("--about TRAIT tells all about one; --search TEXT finds by words; --all has all.")
+    click.echo("--search TEXT finds by words; --about TRAIT explains one; --all has all in full.")
 
 
 def _list_lines(traits: Iterable[Trait]) -> None:
     rows = [
-        (shown(one.name), shown(one.title), shown(textwrap.shorten(describe_kind(one.kind), 60, placeholder=" …")))
+        (
+            shown(one.name),
+            shown(one.title),
+            shown(textwrap.shorten(_in_short(one), 60, placeholder=" …")),
+        )
         for one in traits
     ]
     wide = max((len(name) for name, _, _ in rows), default=0)
     for name, title, kind in rows:
         click.echo(f"{name:{wide}}  {title}: {kind}")
+
+
+def _in_short(trait: Trait) -> str:
+    return describe_kind(trait.kind).removeprefix("scale ")
 
 
 def _list_found(found: Variety, text: str, variety: Sequence[str]) -> None:
@@ -121,7 +171,7 @@ def _list_found(found: Variety, text: str, variety: Sequence[str]) -> None:
     ]
     if not hits:
         stop(
-            f'No trait has "{shown(text)}" in its words. `koirules traits {shown(" ".join(variety))}` lists all names.'
+            f'No trait has "{shown(text)}" in its words. `koirules traits {shown(" ".join(variety))} --names` lists all names.'
         )
     _list_lines(hits)
 

@@ -100,9 +100,8 @@ def _found(fish: str, listed: Sequence[Record], records: str, noun: str) -> int:
 def _tell(standard: Standard, record: Record, result: Result) -> None:
     titles = shown_titles(standard)
     graded = " or ".join(titles[name] for name in result.possible)
-    click.echo(
-        click.style(f"{standard.subject.begins} {shown(result.fish)}: {graded}, score {score_words(result)}", bold=True)
-    )
+    score = f", score {score_words(result)}" if standard.rules.sections else ""
+    click.echo(click.style(f"{standard.subject.begins} {shown(result.fish)}: {graded}{score}", bold=True))
     click.echo(standard_words(standard))
     if result.decision is not None:
         by_rules = " or ".join(titles[name] for name in result.by_rules)

@@ -167,6 +167,11 @@ class Lexicon:
                     break
         return best
 
+    def levels_of(self, tokens: Sequence[str]) -> tuple[str, ...]:
+        """The traits of which the tokens are a word that needs the trait's name beside it: `sharp`."""
+        ends = [node for end, node in self._walk(tokens, 0) if end == len(tokens)]
+        return tuple(dict.fromkeys(trait for node in ends for trait in node.levels))
+
     def _walk(self, tokens: Sequence[str], start: int) -> list[tuple[int, _Node]]:
         """The ends of what begins at a place; words that say nothing may stand inside."""
         found: list[tuple[int, _Node]] = []

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from attrs import define, evolve, field, frozen
 
@@ -395,14 +395,20 @@ def understood(fish: Iterable[NotedFish]) -> tuple[int, int]:
     return len(remarks), sum(remark.sort is not Sort.UNKNOWN for remark in remarks)
 
 
-def nearest(lexicon: Lexicon, text: str, most: int = 3) -> tuple[str, ...]:
-    """The wordings that are nearest to a remark that was not understood."""
+def nearest(lexicon: Lexicon, text: str, read: Collection[str], most: int = 3) -> tuple[str, ...]:
+    """The wordings that are nearest to a remark that was not understood. read: the traits that the rules go by.
+
+    A word that only lacks its trait is said with it, with those first that the rules go by: `kiwa sharp`.
+    """
     from rapidfuzz import fuzz, process
 
+    tokens = tokens_of(text)
+    traits = lexicon.levels_of(tokens[1:] if tokens[:1] == ("not",) else tokens)
+    if traits:
+        first = sorted(traits, key=lambda name: name not in read)[:most]
+        return tuple(f"{name.replace('_', ' ')} {text}" for name in first)
     scorer = fuzz.token_sort_ratio
-    found = process.extract(
-        " ".join(tokens_of(text)), list(lexicon.phrases), scorer=scorer, limit=most, score_cutoff=70
-    )
+    found = process.extract(" ".join(tokens), list(lexicon.phrases), scorer=scorer, limit=most, score_cutoff=70)
     return tuple(wording for wording, _, _ in found)
 
 

@@ -134,6 +134,11 @@ def no_order(place: Place, is_a: str, word: str) -> Problem:
     )
 
 
+def needs_a_number(place: Place, is_a: str, word: str, instead: str) -> Problem:
+    """A comparison of numbers on something else."""
+    return Problem("no-order", place, f"`{word}` needs a number, but this is {is_a}.", f"Use {instead}.")
+
+
 def includes_needs_places(place: Place, is_a: str, word: str = "includes") -> Problem:
     """`includes` or `count of` on something that is no set of places."""
     return Problem(

@@ -341,3 +341,15 @@ def test_no_command_writes_over_a_file_unless_it_is_told_to(words, out):
     assert Path(out).read_text(encoding="utf-8") == "of last year"
     assert run(*words, out, "--replace").exit_code == 0
     assert Path(out).read_bytes() != b"of last year"
+
+
+def test_a_standard_without_points_gives_no_score(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    Path("plain.koi").write_text(
+        'standard "p" edition 1 variety kohaku\ngrade keep if kiwa at least sharp\ngrade sell otherwise\n',
+        encoding="utf-8",
+    )
+    Path("lot.csv").write_text("fish,kiwa\n1,razor\n", encoding="utf-8")
+    told = run("why", "plain.koi", "lot.csv", "1").output
+    assert told.startswith("Fish 1: keep\n")
+    assert "score" not in told

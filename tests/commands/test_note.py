@@ -31,6 +31,14 @@ def test_a_line_is_answered_with_what_was_understood_and_what_not():
     assert (rows["7"]["steps"], rows["7"]["unread"], rows["8"]["kiwa"]) == ("sandan", "splendid", "fair")
 
 
+def test_a_word_that_lacks_its_trait_is_told_with_one_that_the_rules_read():
+    output = noted("7: sharp", "8: not crisp", status=1)
+    assert '7: not understood: "sharp" (near "kiwa sharp"?)' in output
+    assert '8: not understood: "not crisp" (near "kiwa not crisp"?)' in output
+    again = noted("7: kiwa sharp", "8: kiwa not crisp", out="again.csv")
+    assert "not understood" not in again
+
+
 def test_a_session_goes_on_where_it_was_left_and_everything_can_be_taken_back():
     noted("7: sandan", "8: kiwa fair")
     output = noted("again 7: kiwa sharp", "back", "back", "back", "back", "9: nidan")

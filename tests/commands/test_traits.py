@@ -19,8 +19,21 @@ def run(*words):
     return result
 
 
-def test_the_short_list_has_every_name_once_and_fits_a_terminal():
-    output = run("kohaku").output
+def test_the_list_begins_with_what_a_standard_reads_and_fits_a_terminal(tmp_path):
+    lines = run("kohaku").output.splitlines()
+    assert "146 traits" in lines[0]
+    assert {"outline", "spine", "kiwa", "shiroji"} <= {line.split()[0] for line in lines[1:-1]} <= KOHAKU.keys()
+    assert len(lines) < 24
+    assert max(map(len, lines)) <= 90
+    rules = tmp_path / "two.koi"
+    rules.write_text(
+        'standard "t" edition 1 variety kohaku\ngrade a if kiwa is razor\ngrade b otherwise', encoding="utf-8"
+    )
+    assert [line.split()[0] for line in run(str(rules)).output.splitlines()[1:-1]] == ["kiwa"]
+
+
+def test_the_list_of_names_has_every_name_once_and_fits_a_terminal():
+    output = run("kohaku", "--names").output
     names = [name for line in output.splitlines() if line.startswith("  ") for name in line.replace(",", " ").split()]
     assert sorted(names) == sorted(KOHAKU)
     assert len(output.splitlines()) < 45

@@ -101,7 +101,10 @@ def _within(typer: Typing, left: Node, tail: syntax.Tail, place: Place) -> Node 
     """`is within A of B`: at least B - A and at most B + A."""
     words = tail.operator
     if not isinstance(left.type, Numeric):
-        typer.problems.append(values.no_order(place, type_words(left.type), words))
+        instead = (
+            "`between … and …`" if isinstance(left.type, Steps) and left.type.ordered else "`is` or `is one of (…)`"
+        )
+        typer.problems.append(values.needs_a_number(place, type_words(left.type), words, instead))
         return None
     distance, middle = (typer.number(operand, words) for operand in tail.operands)
     if distance is None or middle is None:
