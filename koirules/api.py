@@ -25,7 +25,7 @@ if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of
     from koirules.analysis.proofs.every import Proofs
     from koirules.explain.score_lines import GradeLine
     from koirules.grading.at_once import AtOnce
-    from koirules.grading.batch import BatchGrader
+    from koirules.grading.batch import BatchGrader, Engine
     from koirules.grading.measuring import MeasuredBatch
     from koirules.grading.next_look import Asker
     from koirules.grading.questions import Known, Question, Questioner
@@ -60,7 +60,9 @@ class Standard:
     exact: bool = False
     warnings: tuple[Problem, ...] = field(default=(), repr=False)
     _known_seal: str = field(default="", eq=False)
-    _batches: dict[tuple[bool, bool], BatchGrader] = field(factory=dict, init=False, eq=False, repr=False)
+    _batches: dict[tuple[bool, bool, Engine | None], BatchGrader] = field(
+        factory=dict, init=False, eq=False, repr=False
+    )
 
     def __repr__(self) -> str:
         changes = "".join(f", {name}={self.settings[name].value}" for name in self.changed)
@@ -414,31 +416,39 @@ class Standard:
 
         return measured_records(self.grader.measurer, records, file, self.grader.silence)
 
-    def batch(self, *, sections: bool = True, faults: bool = False) -> BatchGrader:
+    def batch(self, *, sections: bool = True, faults: bool = False, engine: Engine | None = None) -> BatchGrader:
         """The compiled standard for whole frames: see `grade_frame`."""
         from koirules.grading.batch import BatchGrader
 
-        return BatchGrader(self.rules, self.settings, self.grader, sections, faults)
+        return BatchGrader(self.rules, self.settings, self.grader, sections, faults, engine)
 
     @overload
-    def grade_frame(self, frame: pl.LazyFrame, *, sections: bool = True, faults: bool = False) -> pl.DataFrame: ...
+    def grade_frame(
+        self, frame: pl.LazyFrame, *, sections: bool = True, faults: bool = False, engine: Engine | None = None
+    ) -> pl.DataFrame: ...
     @overload
-    def grade_frame(self, frame: _Frame, *, sections: bool = True, faults: bool = False) -> _Frame: ...
-    def grade_frame(self, frame: Any, *, sections: bool = True, faults: bool = False) -> Any:
+    def grade_frame(
+        self, frame: _Frame, *, sections: bool = True, faults: bool = False, engine: Engine | None = None
+    ) -> _Frame: ...
+    def grade_frame(
+        self, frame: Any, *, sections: bool = True, faults: bool = False, engine: Engine | None = None
+    ) -> Any:
         """Grade every row of a frame: Polars (eager or lazy), pandas, Arrow or a DuckDB relation, and what comes is the same.
 
         Columns with the names of traits are read as `grade` reads values; null and NaN are not recorded. All columns stay,
         in their order; after them come `grade` (null where several are possible), `possible` (names parted by `|`),
         `score` (null where it is open), `score_low`, `score_high`, with `sections` the two ends of each section, and with
         `faults` a column `fault NAME` or `lift NAME` for each (true where it surely bites, null where it may). Scores are
-        points. A lazy frame is collected. Raises RecordError with the problems of columns and cells; rows count from 1. Needs
-        the extra `frames`.
+        points. A lazy frame is collected. `engine` is "columnar" or "compiled", with the same results; where it is None, the
+        compiled one grades large frames if the extra `compiled` is installed (`koirules check --engines` tells which). Raises
+        RecordError with the problems of columns and cells; rows count from 1. Raises EngineError where `engine` cannot grade
+        the frame. Needs the extra `frames`.
         """
         from koirules.grading.frames import graded_frame
 
-        key = (sections, faults)
+        key = (sections, faults, engine)
         if key not in self._batches:
-            self._batches[key] = self.batch(sections=sections, faults=faults)
+            self._batches[key] = self.batch(sections=sections, faults=faults, engine=engine)
         return graded_frame(self._batches[key], frame)
 
     def compare(self, newer: Standard, records: Iterable[Mapping[str, object]] | None = None) -> Comparison:

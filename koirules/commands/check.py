@@ -28,7 +28,8 @@ from koirules.records.plugged_formats import is_table
     "--reach", is_flag=True, help="List what no sample reaches: faults, words of scales, pieces of curves, grades."
 )
 @click.option("--changes", is_flag=True, help="List small changes to the rules that no sample would notice.")
-def command(rules: tuple[str, ...], reach: bool, changes: bool) -> None:
+@click.option("--engines", is_flag=True, help="Tell which engine grades large frames by these rules, and why.")
+def command(rules: tuple[str, ...], reach: bool, changes: bool, engines: bool) -> None:
     """Check RULES, rule files or folders of them: every problem is shown with its place and what to try.
 
     Then the samples of each file are run.
@@ -66,6 +67,8 @@ def command(rules: tuple[str, ...], reach: bool, changes: bool) -> None:
             _show_reach(standard)
         if changes:
             _show_changes(standard)
+        if engines:
+            _show_engines(standard)
         status = max(status, DOES_NOT_HOLD if failed else HOLDS)
     sys.exit(status)
 
@@ -108,6 +111,13 @@ def _show_reach(standard: Standard) -> None:
         click.echo("  The samples reach everything.")
     for words in missing:
         click.echo(f"  no sample reaches: {shown(words)}")
+
+
+def _show_engines(standard: Standard) -> None:
+    from koirules.grading.batch import engines_told
+
+    for words in engines_told(standard.batch()):
+        click.echo(f"  {words}")
 
 
 def _show_changes(standard: Standard) -> None:

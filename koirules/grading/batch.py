@@ -1,26 +1,34 @@
-"""A standard over frames of records: small ones row by row, large ones as whole columns, with the same answers."""
+"""A standard over frames of records: row by row, as whole columns or by machine code, as it pays, with the same answers."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
 from attrs import define, field
 
 from koirules.engines.columnar.grown import with_grown
 from koirules.engines.columnar.outputs import Plan, column_names
 from koirules.engines.columnar.reading import FrameReader, ReadFrame, Source
+from koirules.engines.compiled.engine import Compiled, reasons_against
+from koirules.engines.compiled.lowering import CannotLowerError
+from koirules.engines.compiled.objects import is_installed
+from koirules.engines.compiled.running import OtherFrameError
 from koirules.grading.row_by_row import graded_rows
 from koirules.grading.silent_columns import SILENCE_COLUMNS, as_written, told_of_silence, with_silence
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import WholeBatch
 from koirules.grading.whole_frames import ROUND_COLUMNS, WholeFrames
+from koirules.problems.extras import to_install
 from koirules.program.held import Held, NoColumn, Profile
 from koirules.rounds.columnar.earlier import LooksOfRows
 from koirules.standard.parts import Rules, Setting
 
 if TYPE_CHECKING:
     import polars as pl
+
+Engine = Literal["columnar", "compiled"]
+"""An engine for frames, by its name."""
 
 _MOST_PLANS = 16
 _FEW_COMPLETE = 300
@@ -36,7 +44,8 @@ Measured with the neutral standard (complete beyond 450 rows, with 5 % holes in 
 class BatchGrader:
     """A compiled standard, ready to grade frames.
 
-    sections, faults: whether results have the ends of each section, and a column for each fault.
+    sections, faults: whether results have the ends of each section, and a column for each fault. engine: the one that grades
+    frames; where that is None, the compiled one where it pays.
     """
 
     rules: Rules
@@ -44,8 +53,10 @@ class BatchGrader:
     grader: Grader
     sections: bool = True
     faults: bool = False
+    engine: Engine | None = None
     needed: frozenset[str] = field(init=False)
     whole: WholeFrames = field(init=False)
+    compiled: Compiled = field(init=False)
     _plans: dict[Profile, Plan] = field(factory=dict)
 
     @needed.default
@@ -55,6 +66,10 @@ class BatchGrader:
     @whole.default
     def _whole_frames(self) -> WholeFrames:
         return WholeFrames(WholeBatch(self.grader), self.sections, self.faults)
+
+    @compiled.default
+    def _compiled(self) -> Compiled:
+        return Compiled(self.rules, self.settings, self.sections, self.faults)
 
     @property
     def compares(self) -> bool:
@@ -92,8 +107,15 @@ class BatchGrader:
         return read if silence is None else with_silence(silence, read, rows, looks)
 
     def _graded(self, read: ReadFrame, rows: int, looks: LooksOfRows | None) -> pl.DataFrame:
+        if self.engine == "compiled":
+            return self.by_code(read, rows)
         if rows < (_FEW_WITH_HOLES if self.compares or self._has_holes(read.held) else _FEW_COMPLETE):
             return self.by_row(read, rows, looks)
+        if self.engine is None and not self.compares:
+            read = with_grown(read, self.grader.evaluator.ahead, rows)
+            found = self.compiled.graded_at_once(read.columns, read.held, rows)
+            if found is not None:
+                return found
         import polars as pl
 
         try:
@@ -113,6 +135,20 @@ class BatchGrader:
             return self.whole.by_row(read, rows, looks)
         return graded_rows(self.grader, read.columns, read.held, rows, sections=self.sections, faults=self.faults)
 
+    def by_code(self, read: ReadFrame, rows: int) -> pl.DataFrame:
+        """The same by machine code, which is made first where it is not there. Raises EngineError where that cannot be."""
+        if not is_installed():
+            raise EngineError(f"The compiled engine needs the extra `compiled`: {to_install('compiled')}.")
+        if self.compares:
+            raise EngineError(f"The compiled engine cannot grade this standard: {_COMPARED}.")
+        read = with_grown(read, self.grader.evaluator.ahead, rows)
+        try:
+            return self.compiled.graded(read.columns, read.held, rows)
+        except CannotLowerError as error:
+            raise EngineError(f"The compiled engine cannot grade this standard: {error}.") from error
+        except OtherFrameError as error:
+            raise EngineError(f"The compiled engine cannot grade this frame: {error}.") from error
+
     def by_column(self, read: ReadFrame, rows: int, looks: LooksOfRows | None = None) -> pl.DataFrame:
         """The same, as whole columns."""
         read = with_grown(read, self.grader.evaluator.ahead, rows)
@@ -131,3 +167,27 @@ class BatchGrader:
             known = Plan.of(self.rules, self.settings, held, sections=self.sections, faults=self.faults)
             self._plans[profile] = known
         return known
+
+
+class EngineError(Exception):
+    """An engine that was asked for cannot grade a frame; says why, and what to do."""
+
+
+_COMPARED = "it compares fish with each other, or with earlier looks"
+
+
+def engines_told(grader: BatchGrader) -> list[str]:
+    """What grades large frames of a standard, a line for each kind of them, and why it is not the compiled engine."""
+    if grader.compares:
+        return [f"columnar: all frames; {_COMPARED}"]
+    without, holes = reasons_against(grader.rules, grader.settings)
+    if without == holes:
+        told = [f"columnar: all frames; {without}" if without else "compiled: all frames"]
+    else:
+        told = [
+            f"columnar: {which}; {why}" if why else f"compiled: {which}"
+            for which, why in (("complete frames", without), ("frames with holes", holes))
+        ]
+    if not (without and holes) and not is_installed():
+        told.append(f"the compiled engine is not installed, so the columnar one grades: {to_install('compiled')}")
+    return told

@@ -92,6 +92,8 @@ class Bounds:
                 return 0, _sum(each)[1]
             case Op.LOWEST | Op.HALVED:
                 return 0, each[0][1]
+            case Op.MEMBERS:
+                return _mapped((0, each[0][1]), lambda bits: int(bits).bit_length())
             case _:
                 return _ANY
 

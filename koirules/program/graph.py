@@ -156,8 +156,8 @@ class Tracer:
         """A constant set."""
         return self.constant(value, Kind.SET)
 
-    def input(self, kind: Kind, read: Read) -> Value:
-        """What is read of a record."""
+    def input(self, kind: Kind, read: Hashable) -> Value:
+        """What is read of a record: a `Read`, or what takes its place in a program that is made of another."""
         return self._value(Op.INPUT, kind, (), read, read)
 
     def table(self, code: Value, kind: Kind, values: Sequence[Any]) -> Value:

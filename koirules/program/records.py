@@ -49,6 +49,16 @@ def kind_of(kind: Type) -> Kind:
             return Kind.TEXT
 
 
+def ends_read(tracer: Tracer, key: str, kind: Kind, reach: Any) -> Ends[Value]:
+    """The inputs that take all ends of what stands under a key. reach: the reading that stands for nothing recorded."""
+    if not isinstance(reach, tuple):
+        return Ends(tracer.input(kind, Read(key, Part.WHOLE, reach)))
+    ends = tuple(reach)
+    kinds = (kind, kind, Kind.WHOLE, Kind.WHOLE)[: len(ends)]
+    parts = zip(kinds, OF_A_TUPLE, strict=False)
+    return Ends(*(tracer.input(one, Read(key, part, ends)) for one, part in parts))
+
+
 @frozen
 class AnyRecord:
     """What is read of any record: what is not recorded is anything of its range."""
@@ -62,12 +72,7 @@ class AnyRecord:
 
     def read(self, key: str, kind: Kind, reach: Any) -> Ends[Value]:
         """What stands under a key."""
-        if not isinstance(reach, tuple):
-            return Ends(self.tracer.input(kind, Read(key, Part.WHOLE, reach)))
-        pair = tuple(reach)
-        kinds = (kind, kind, Kind.WHOLE, Kind.WHOLE)[: len(pair)]
-        parts = zip(kinds, OF_A_TUPLE, strict=False)
-        return Ends(*(self.tracer.input(one, Read(key, part, pair)) for one, part in parts))
+        return ends_read(self.tracer, key, kind, reach)
 
     def recorded(self, of: TraitRead | Supplied) -> Ends[Value]:
         """Whether something stands under the key of a node."""

@@ -195,15 +195,17 @@ def test_rows_are_pickled_as_what_they_are() -> None:
 
 
 @pytest.mark.parametrize("records", [COMPLETE, OPEN, [*COMPLETE, *OPEN]], ids=["complete", "open", "both"])
-def test_columns_come_to_what_rows_come_to(loaded: koirules.Standard, records: list[dict[str, object]]) -> None:
+def test_columns_and_machine_code_come_to_what_rows_come_to(
+    loaded: koirules.Standard, records: list[dict[str, object]]
+) -> None:
     mappings = [to_mapping(STANDARD, record) for record in records]
     frame = as_frame(mappings, frozenset({"x", "n"}))
     grader = BatchGrader(loaded.rules, loaded.settings, loaded.grader, faults=True)
     read = grader.reader({name: Source(name) for name in frame.columns}).read(frame)
     assert not read.wrong
-    by_column = grader.by_column(read, len(records))
-    for mapping, row in zip(mappings, by_column.iter_rows(named=True), strict=True):
-        assert row == expected(loaded.grade(mapping))
+    for graded in (grader.by_column(read, len(records)), grader.by_code(read, len(records))):
+        for mapping, row in zip(mappings, graded.iter_rows(named=True), strict=True):
+            assert row == expected(loaded.grade(mapping))
 
 
 @pytest.mark.parametrize("record", COMPLETE, ids=range(len(COMPLETE)))

@@ -64,7 +64,7 @@ def expected(result: koirules.Result) -> dict[str, object]:
 
 @moderate
 @given(st.data())
-def test_columns_rows_and_the_judge_give_one_answer(data: st.DataObject) -> None:
+def test_columns_rows_machine_code_and_the_judge_give_one_answer(data: st.DataObject) -> None:
     standard = data.draw(standards())
     text = to_text(standard, None)
     note(text)
@@ -87,6 +87,9 @@ def test_columns_rows_and_the_judge_give_one_answer(data: st.DataObject) -> None
         by_column = grader.grade(read, ROWS)
     assert list(by_column.schema.items()) == list(by_row.schema.items())
     assert by_column.equals(by_row)
+    by_code = grader.by_code(read, ROWS)
+    assert list(by_code.schema.items()) == list(by_row.schema.items())
+    assert by_code.equals(by_row)
     faults = [limit.name for limit in loaded.rules.limits if limit.head == "fault"]
     for record, mapping, row in zip(drawn, mappings, by_column.iter_rows(named=True), strict=True):
         assert row == expected(loaded.grade(mapping))

@@ -26,7 +26,7 @@ def tracked() -> list[str]:
 
 def layers() -> list[str]:
     project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
-    (contract,) = project["tool"]["importlinter"]["contracts"]
+    (contract,) = (one for one in project["tool"]["importlinter"]["contracts"] if one["type"] == "layers")
     return list(contract["layers"])
 
 

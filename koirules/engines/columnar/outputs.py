@@ -97,6 +97,19 @@ def _type_of_sets(names: Sequence[str]) -> Any:
     return pl.Enum(["|".join(some) for size in range(1, len(names) + 1) for some in combinations(names, size)])
 
 
+def sets_of_grades(names: Sequence[str], bits: pl.Series) -> tuple[pl.Series, pl.Series]:
+    """The columns `grade` and `possible` of sets of grades, as bits, bit 0 the best."""
+    different = range(1 << len(names)) if len(names) <= _MOST_TABLED else bits.unique().to_list()
+    words = [[name for i, name in enumerate(names) if chosen >> i & 1] for chosen in different]
+    alone = pl.Series([one[0] if len(one) == 1 else None for one in words], dtype=pl.Enum(names))
+    sets = pl.Series(["|".join(one) or None for one in words], dtype=_type_of_sets(names))
+    if len(names) <= _MOST_TABLED:
+        return alone.gather(bits), sets.gather(bits)
+    told = pl.DataFrame({"bits": pl.Series(different, dtype=bits.dtype), "alone": alone, "sets": sets})
+    found = pl.DataFrame({"bits": bits}).join(told, on="bits", how="left", maintain_order="left")
+    return found["alone"], found["sets"]
+
+
 class _Grades:
     """The columns `grade` and `possible`. read: the values that they read."""
 
