@@ -159,7 +159,7 @@ def _heads(meaning: Meaning, line: int) -> Iterator[Offer]:
     header = meaning.header
     begins = header is None or header.place.line == line
     for head in sorted(HEAD_WORDS):
-        changes = head in {"replace", "drop"}
+        changes = head in {"replace", "drop", "rename"}
         if (head == "standard") is begins and (not changes or (header and header.based_on)):
             yield Offer(head, Sort.WORD, told_word(head, begins=True))
 

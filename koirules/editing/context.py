@@ -71,7 +71,8 @@ _AFTER = {
     ("ROUND", "RESCUES"): Role.SETTING,
 }
 _DECLARES = frozenset(
-    head.upper() for head in HEAD_WORDS - {"standard", "silence", "carry", "phrase", "sample", "replace", "drop"}
+    head.upper()
+    for head in HEAD_WORDS - {"standard", "silence", "carry", "phrase", "sample", "replace", "drop", "rename"}
 )
 
 
@@ -80,6 +81,8 @@ def context_of(words: Sequence[Written], meaning: Meaning) -> Context:
     names = [word.name for word in words]
     if names[0] == "DROP":
         return Context(Role.OF_BASE, words[1].text if len(words) > 1 else "")
+    if names[0] == "RENAME":
+        return Context({"GRADE": Role.OF_BASE, "TO": Role.NEW}.get(names[-1], Role.OTHER), "grade")
     replaces = names[0] == "REPLACE"
     if replaces:
         words, names = words[1:], names[1:]

@@ -24,7 +24,7 @@ _S = TypeVar("_S")
 def part_of(statement: st.Statement) -> st.Part | None:
     """The part of a standard that a statement is, or puts in place of another; None for a header and for `drop`."""
     inner = statement.statement if isinstance(statement, st.Replace) else statement
-    return None if isinstance(inner, st.Header | st.Drop | st.Replace) else inner
+    return None if isinstance(inner, st.Header | st.Drop | st.Replace | st.Rename) else inner
 
 
 @frozen(slots=False)

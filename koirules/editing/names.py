@@ -44,6 +44,9 @@ def uses_in(statement: st.Statement, lines: list[str]) -> Iterator[Use]:
         case st.Drop(head=head, name=name):
             if isinstance(name, Word):
                 yield Use(group_of(head), name.text, name.place)
+        case st.Rename(name=old, to=new):
+            yield _use("grade", old)
+            yield Use("grade", new.text, new.place, gives=True)
         case st.Replace(statement=inner):
             yield from uses_in(inner, lines)
         case _:

@@ -48,6 +48,8 @@ def _entry(statement: st.Statement) -> Entry:
             return Entry("standard", title.text, "", place, title.place)
         case st.Drop(head=head, name=name, place=place):
             return Entry("drop", name.text, head, place, name.place)
+        case st.Rename(to=to, title=title, place=place):
+            return Entry("rename", to.text, "" if title is None else title.text, place, to.place)
         case _:
             part = part_of(statement)
             if part is None:

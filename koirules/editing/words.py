@@ -25,6 +25,7 @@ HEADS = {
     "sample": "A fish that the file itself must get right.",
     "replace": "Puts a statement in the place of one of the base.",
     "drop": "Takes a statement of the base out.",
+    "rename": "Gives a grade of the base another name, wherever it is named.",
 }
 """What each head word begins."""
 

@@ -353,7 +353,17 @@ class Drop:
     place: Place
 
 
-Statement = Header | Part | Replace | Drop
+@frozen
+class Rename:
+    """`rename grade NAME to NAME ["…"]`: the base's grade goes by another name, with another title where one is written."""
+
+    name: Word
+    to: Word
+    title: Title | None
+    place: Place
+
+
+Statement = Header | Part | Replace | Drop | Rename
 
 
 @frozen
@@ -380,8 +390,9 @@ class RuleFile:
 
     unread: head word and name ("" where there is none) of each statement that could not be read. bases: where the
     statements of bases are among these, the text of each base by its file. replaced: where a statement stands in place of
-    one of a base, the place of that one, by its own. chain: the bases, the one that this file names first. remarks: those on each
-    statement that holds, by its place (remarks.py), once the file has been put together with its bases.
+    one of a base, the place of that one, by its own. respelt: words of bases that are other names now, by their places.
+    chain: the bases, the one that this file names first. remarks: those on each statement that holds, by its place
+    (remarks.py), once the file has been put together with its bases.
     """
 
     file: str
@@ -391,5 +402,6 @@ class RuleFile:
     unread: tuple[tuple[str, str], ...] = ()
     bases: Mapping[str, str] = field(factory=dict, hash=False)
     replaced: Mapping[Place, Place] = field(factory=dict, hash=False)
+    respelt: Mapping[Place, str] = field(factory=dict, hash=False)
     chain: tuple[Base, ...] = ()
     remarks: Mapping[Place, tuple[str, ...]] = field(factory=dict, hash=False)

@@ -172,7 +172,7 @@ def _wrong_base(based_on: st.BasedOn, base: Rules) -> Problem | None:
 
 def _about_seal(based_on: st.BasedOn, whole: st.RuleFile, base: Rules, own: st.RuleFile) -> list[Problem]:
     found: list[Problem] = []
-    if based_on.seal is None and any(isinstance(one, st.Replace | st.Drop) for one in own.statements):
+    if based_on.seal is None and any(isinstance(one, st.Replace | st.Drop | st.Rename) for one in own.statements):
         found.append(say.unsealed_base(based_on.place, seal_of(base)))
     if len(whole.statements) > MOST_STATEMENTS:
         found.append(say.too_many_together(based_on.place, len(whole.statements), MOST_STATEMENTS))

@@ -129,7 +129,7 @@ def not_a_seal(place: Place, written: str) -> Problem:
         "not-a-seal",
         place,
         f'"{written}" is no seal that this version of koirules makes.',
-        "`koirules seal FILE` prints the seal of a rule file: a 1 or 2, a hyphen and 64 digits and letters.",
+        "`koirules seal FILE` prints the seal of a rule file: a 1, 2 or 3, a hyphen and 64 digits and letters.",
     )
 
 
@@ -147,7 +147,7 @@ def unsealed_base(place: Place, seal: str) -> Problem:
 
 
 def no_base(place: Place, word: str, until: Place | None = None) -> Problem:
-    """`replace` or `drop` in a standard that is based on nothing. until: the statement behind `replace`."""
+    """`replace`, `drop` or `rename` in a standard that is based on nothing. until: the statement behind `replace`."""
     mend = "Delete it." if until is None else "Delete the word `replace`."
     edit = None if until is None else Edit(Place(place.file, place.line, place.column, until.line, until.column), "")
     return Problem(
@@ -184,6 +184,17 @@ def already_in_base(place: Place, head: str, name: str, kind: str, first: Place)
         f"To change it write `replace {head}`; else choose another name.",
         edit=Edit(Place(place.file, place.line, place.column, place.line, place.column), "replace "),
         beside=beside,
+    )
+
+
+def renamed_to_taken(place: Place, name: str, first: Place) -> Problem:
+    """A grade of the base is to have the name of another one. first: where that one is given."""
+    return Problem(
+        "already-in-base",
+        place,
+        f'A grade is called "{name}" already ({first.file}, line {first.line}).',
+        "Choose another name, or rename that one too.",
+        beside=((first, f'the grade "{name}"'),),
     )
 
 

@@ -329,10 +329,24 @@ class Rules:
         lines = [without_remark(line) for line in text.split("\n")[place.line - 1 : place.end_line]]
         if not lines:
             return []
+        respelt = {
+            (at.line, at.column - 1): (at.end_column - 1, new)
+            for at, new in self.source.respelt.items()
+            if at.file == place.file
+        }
         lines[-1] = lines[-1][: place.end_column - 1]
         lines[0] = " " * (place.column - 1) + lines[0][place.column - 1 :]
+
+        def now(line: str, number: int, start: int, end: int) -> str:
+            """The text between two columns, in the names of today."""
+            for at in range(start, end) if respelt else ():
+                last, new = respelt.get((number, at), (end, ""))
+                if new and last <= end:
+                    return f"{line[start:at]}{new}{now(line, number, last, end)}"
+            return line[start:end]
+
         return [
-            (word.group(), number, word.start() + 1)
+            (now(line, number, *word.span()), number, word.start() + 1)
             for number, line in enumerate(lines, place.line)
             for word in _WORD.finditer(line)
         ]

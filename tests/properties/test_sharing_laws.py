@@ -12,7 +12,7 @@ from koirules.language.format.writer import tidy_statement
 from koirules.language.parse.reader import read_text
 from koirules.standard.inherit.merging import head_of, name_of
 from koirules.testing import registry_with
-from tests.judge.strategies import layouts, records, standards, to_mapping
+from tests.judge.strategies import layouts, records, standards, standards_that_compare, to_mapping
 from tests.judge.text import to_text
 
 BOX = registry_with()
@@ -88,6 +88,40 @@ def test_what_is_dropped_and_written_anew_grades_the_same_and_the_whole_is_one_t
 
 @moderate
 @given(st.data())
+def test_renaming_grades_changes_nothing_but_their_names_and_can_be_taken_back(tmp_path_factory, data):
+    drawn = data.draw(standards_that_compare())
+    base = koirules.tidy(to_text(drawn, data.draw(layouts())), registry=BOX)
+    note(base)
+    grades = [grade.name for grade in drawn.grades]
+    chosen = data.draw(st.lists(st.sampled_from(grades), unique=True))
+    # Now and then all change places, so that each new name was the old one of another.
+    turned = data.draw(st.booleans())
+    new = chosen[1:] + chosen[:1] if turned and len(chosen) > 1 else [f"{name}_here" for name in chosen]
+    names = dict(zip(chosen, new, strict=True))
+    there = "".join(f"rename grade {old} to {name}\n" for old, name in names.items())
+    back = "".join(f"rename grade {name} to {old}\n" for old, name in names.items())
+    club = koirules.read_standard(base, registry=BOX)
+    farm = on_top_of(base, there, tmp_path_factory.mktemp("farm"))
+    whole = koirules.read_standard(farm.whole_text, registry=BOX)
+    assert (whole.seal, whole.canonical_text) == (farm.seal, farm.canonical_text)
+    record = to_mapping(drawn, data.draw(records(drawn)))
+    ours, theirs = told(farm, record), told(club, record)
+    assert ours[0] == tuple(names.get(name, name) for name in theirs[0])
+    assert ours[1:3] == theirs[1:3]
+    lot = [{"fish": str(n), **record} for n in range(2)]
+    kept, also = (one.grade_batch(lot).rounds for one in (farm, club))
+    assert [each.kept for each in kept] == [each.kept for each in also]
+    # What the rounds ask is said in the names of now, as the whole text has them.
+    assert [each.asks for each in kept] == [each.asks for each in whole.grade_batch(lot).rounds]
+    again = Path(tmp_path_factory.mktemp("again"))
+    (again / "farm.koi").write_text(farm.whole_text, encoding="utf-8")
+    head = 'standard "Back (invented)" edition 8 based on "farm.koi" edition 7\n'
+    returned = koirules.read_standard(head + back, registry=BOX, folder=again)
+    assert without_head(returned) == without_head(club)
+
+
+@moderate
+@given(st.data())
 def test_no_layout_reaches_the_seal(data):
     drawn = data.draw(standards())
     bare = koirules.read_standard(to_text(drawn, None), registry=BOX)
@@ -136,7 +170,7 @@ replace section skin "skin" worth 35
 drop penalty thin_bridge
 section growth worth 5
 points long by length: 5 cm gives 0, 20 cm gives 10
-grade hold if score at least 60 after keep
+grade hold if score at least 60 after kept
 replace grade sell if score at least 45
 drop grade cull
 grade out otherwise after sell
@@ -146,6 +180,7 @@ drop alert many
 replace phrase "edge soft" means kiwa is blurred
 phrase "cut clean" means kiwa is razor
 replace sample "bent" with spine bent comes out sell
+rename grade keep to kept "kept on"
 """
 LINES = [*CHANGES.splitlines(), *CLUB.splitlines(), 'drop sample "bent"', "drop section body", "section body"]
 
@@ -160,7 +195,19 @@ def changed_pages(draw):
         end = draw(st.integers(begin, min(len(text), begin + 20)))
         text = (
             text[:begin]
-            + draw(st.sampled_from(("", text[begin:end] * 2, "replace ", "drop ", "after keep")))
+            + draw(
+                st.sampled_from(
+                    (
+                        "",
+                        text[begin:end] * 2,
+                        "replace ",
+                        "drop ",
+                        "after keep",
+                        "\nrename grade cull to out\n",
+                        "\nrename grade keep to sell\n",
+                    )
+                )
+            )
             + text[end:]
         )
     return text
@@ -206,7 +253,7 @@ def test_changes_of_every_kind_hold_together(tmp_path):
     assert [part.name for part in farm.rules.rounds] == ["last"]
     assert [part.name for part in farm.rules.points] == ["stem", "width", "white", "long"]
     assert [part.name for part in farm.rules.extras] == ["lips", "big"]
-    assert (farm.grades, farm.rules.alerts, len(farm.rules.limits)) == (("keep", "hold", "sell", "out"), (), 1)
+    assert (farm.grades, farm.rules.alerts, len(farm.rules.limits)) == (("kept", "hold", "sell", "out"), (), 1)
 
 
 @pytest.mark.parametrize("number", range(len(CLUB.splitlines()) - 1))

@@ -361,3 +361,36 @@ def test_what_a_phrase_says_stops_a_millionth_short():
     assert found["kiwa"] == 0b0011
     eyes = found["hi_on_eyes"]
     assert (eyes.sure, eyes.possible, eyes.least, eyes.most) == (0, 0b11, 1, 1)
+
+
+RENAMED = """term standing means grade
+term firmly means (grade if kiwa at least fair otherwise grade)
+alert few "few" if batch share of (grade is keep) below 10 %
+round first keep those with grade at least sell and standing is one of (keep,sell) and firmly between sell and keep
+round second keep those with not grade is cull and kiwa is not blurred
+sample "sold" with spine bent stays open
+"""
+
+
+def test_a_renamed_grade_is_meant_wherever_it_was_named():
+    Path("club.koi").write_text(CLUB + RENAMED, encoding="utf-8")
+    farm = loaded(
+        'rename grade keep to first\nrename grade sell to second "second class"\nfault f if odome is 0 %: no better than second\n'
+    )
+    assert [(grade.name, grade.title.text) for grade in farm.rules.grades] == [
+        ("first", "first"),
+        ("second", "second class"),
+        ("cull", "cull"),
+    ]
+    text = farm.canonical_text
+    assert "keep if" not in text
+    assert " sell" not in text
+    assert "standing is one of (first, second) and firmly between second and first" in text
+    assert "fault specks if shimi_count at least 3: no better than second" in text
+    asked = [one.asks for one in farm.grade_batch([{"fish": "a", "kiwa": "fair"}]).rounds]
+    assert asked[0] == (
+        "those with grade at least second and standing is one of (first,second) and firmly between second and first"
+    )
+    whole = koirules.read_standard(farm.whole_text, registry=BOX)
+    assert whole.seal == farm.seal
+    assert "unsealed-base" in {problem.code for problem in farm.warnings}

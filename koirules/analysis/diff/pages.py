@@ -38,7 +38,7 @@ class Page:
                 case st.Header():
                     header = statement
                     continue
-                case st.Replace() | st.Drop():
+                case st.Replace() | st.Drop() | st.Rename():
                     continue
                 case st.Section(name=name):
                     section = name.text

@@ -11,10 +11,10 @@ from typing import Any
 
 from attrs import evolve
 
-from koirules.analysis.diff.names import group_of, in_names
 from koirules.analysis.diff.pages import Entry, Key, Page
 from koirules.language import statements as st
 from koirules.language.format.sameness import unplaced
+from koirules.standard.inherit.names import grade_terms, group_of, in_names
 
 _HEADS = (
     "setting",
@@ -50,7 +50,7 @@ def _more(
     now: dict[Key, Key], old: Page, new: Page, found: dict[Key, str], kept: Collection[str]
 ) -> Iterator[tuple[Key, str]]:
     """Further pairs, by what the older statements say in the names that are known so far."""
-    groups = _groups(found)
+    groups, grades = _groups(found), grade_terms(old.statements)
     for head in _HEADS:
         gone = [key for key in old.keys([head]) if now[key] not in new.entries]
         here = set(now.values())
@@ -64,7 +64,14 @@ def _more(
             theirs = _by_mark([(key, marks(new.entries[key])) for key in come if key not in pairs.values()])
             ours = _by_mark(
                 [
-                    (key, marks(Entry(in_names(old.entries[key].statement, head, groups), _section(old, key, groups))))
+                    (
+                        key,
+                        marks(
+                            Entry(
+                                in_names(old.entries[key].statement, head, groups, grades), _section(old, key, groups)
+                            )
+                        ),
+                    )
                     for key in gone
                     if key not in pairs
                 ]
@@ -116,11 +123,11 @@ def renamed(page: Page, renames: dict[Key, str]) -> dict[Key, Key]:
 
 def in_new_names(page: Page, renames: dict[Key, str]) -> Page:
     """The older edition in the names of the newer one."""
-    groups = _groups(renames)
+    groups, grades = _groups(renames), grade_terms(page.statements)
     entries = {
         (head, renames.get((head, name), name)): evolve(
             entry,
-            statement=in_names(entry.statement, head, groups),
+            statement=in_names(entry.statement, head, groups, grades),
             section=groups.get(("section", entry.section), entry.section),
         )
         for (head, name), entry in page.entries.items()

@@ -71,7 +71,10 @@ def _name(spot: Spot, head: str) -> Problem | None:
         return say.missing_name(spot.place, head, "its title" if spot.word.startswith('"') else f'"{spot.word}"')
     if spot.last == head and (head, spot.word) in _UNTITLED:
         return misfits.title_missing(spot.place, head, spot.word)
-    named = head not in {"standard", "sample", "silence", "carry", "replace", "drop"} and spot.word_before(2) == head
+    named = (
+        head not in {"standard", "sample", "silence", "carry", "replace", "drop", "rename"}
+        and spot.word_before(2) == head
+    )
     if named and spot.last in _AFTER_NAME:
         return say.missing_name(spot.before_place, head, f'"{spot.last}"')
     following = spot.following()

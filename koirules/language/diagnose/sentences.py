@@ -80,7 +80,7 @@ def no_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
 
 def name_slip(spot: Spot, head: str) -> Problem | None:
     """A name of several words before a title."""
-    if head in {"standard", "sample", "replace", "drop"} or spot.word_before(2) != head:
+    if head in {"standard", "sample", "replace", "drop", "rename"} or spot.word_before(2) != head:
         return None
     found = re.compile(rf'({_WORDS})\s*"').match(spot.text, spot.at)
     if found is None or not spot.last.isidentifier():

@@ -25,6 +25,13 @@ def pieces_of(statement: st.Statement, *, bare: bool = False) -> list[Piece]:
         case st.Drop(head=head, name=name, place=place):
             pen.words(f"drop {head}", at=place)
             pen.words(name.text if isinstance(name, Word) else f'"{name.text}"', at=name.place)
+        case st.Rename(name=name, to=to, title=title, place=place):
+            pen.words("rename grade", at=place)
+            pen.words(name.text, at=name.place)
+            pen.words("to")
+            pen.words(to.text, at=to.place)
+            if title is not None:
+                pen.title(title)
         case st.Round():
             _head("round", statement, writer)
             if statement.look is not None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bisect import bisect_left
 from collections.abc import Mapping
 
-from koirules.language.statements import Drop, Replace, RuleFile, Section
+from koirules.language.statements import Drop, Rename, Replace, RuleFile, Section
 from koirules.problems import Place
 
 _RULE = "-=*~_#– —"
@@ -28,7 +28,7 @@ def remarks_of(file: RuleFile) -> Mapping[Place, tuple[str, ...]]:
     return {
         (one.statement.place if isinstance(one, Replace) else one.place): paragraphs
         for i, one in enumerate(statements)
-        if not isinstance(one, Drop) and (paragraphs := _paragraphs(found.get(i, [])))
+        if not isinstance(one, Drop | Rename) and (paragraphs := _paragraphs(found.get(i, [])))
     }
 
 

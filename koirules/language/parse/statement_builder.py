@@ -289,9 +289,14 @@ def _alert(build: Builder, node: Node) -> st.Alert:
 
 def _replace(build: Builder, node: Node) -> st.Replace:
     statement = build_statement(build, node.children[0])
-    if isinstance(statement, st.Replace | st.Drop):
+    if isinstance(statement, st.Replace | st.Drop | st.Rename):
         raise AssertionError("the grammar lets replace stand before replace or drop")
     return st.Replace(statement, build.place(node))
+
+
+def _rename(build: Builder, node: Node) -> st.Rename:
+    name, to, title = node.children
+    return st.Rename(build.word(name), build.word(to), build.title(title), build.place(node))
 
 
 def _drop(build: Builder, node: Node) -> st.Drop:
@@ -323,4 +328,5 @@ _BUILD: Mapping[str, Callable[[Builder, Node], st.Statement]] = {
     "phrase": _phrase,
     "replace": _replace,
     "drop": _drop,
+    "rename": _rename,
 }

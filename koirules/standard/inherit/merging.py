@@ -18,6 +18,7 @@ from koirules.problems import sharing as say
 from koirules.standard.check.header import said_of
 from koirules.standard.inherit.based_on import chain_of
 from koirules.standard.inherit.grades import placed_grades
+from koirules.standard.inherit.names import grade_terms, in_names, respelt_in
 from koirules.standard.parts import Rules
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.wordings import tokens_of
@@ -75,6 +76,9 @@ def alone(own: st.RuleFile, problems: list[Problem]) -> st.RuleFile:
             case st.Drop(place=place):
                 if known:
                     problems.append(say.no_base(place, "drop"))
+            case st.Rename(place=place):
+                if known:
+                    problems.append(say.no_base(place, "rename"))
             case _:
                 statements.append(statement)
     return evolve(own, statements=tuple(statements), remarks=remarks_of(own))
@@ -85,6 +89,7 @@ def merged(own: st.RuleFile, header: st.Header, base: Rules, problems: list[Prob
     remarks = {**base.source.remarks, **remarks_of(own)}
     own = evolve(own, statements=tuple(one_by_one(own.statements)))
     merge = _Merge(own, base, problems)
+    merge.rename()
     merge.drop()
     merge.replace()
     merge.add()
@@ -96,7 +101,10 @@ def merged(own: st.RuleFile, header: st.Header, base: Rules, problems: list[Prob
     bases = {**base.source.bases, base.file: base.source.text}
     chain = chain_of(header, base)
     replaced = {**base.source.replaced, **merge.replaced}
-    return evolve(own, statements=statements, bases=bases, replaced=replaced, chain=chain, remarks=remarks)
+    respelt = {**base.source.respelt, **merge.respelt}
+    return evolve(
+        own, statements=statements, bases=bases, replaced=replaced, respelt=respelt, chain=chain, remarks=remarks
+    )
 
 
 def _header(own: st.Header, base: Rules, problems: list[Problem]) -> st.Header:
@@ -176,6 +184,8 @@ class _Merge:
     slots: list[_Slot] = field(init=False)
     index: dict[tuple[str, str], list[_Slot]] = field(init=False)
     replaced: dict[Place, Place] = field(factory=dict)
+    renames: dict[tuple[str, str], str] = field(factory=dict)
+    respelt: dict[Place, str] = field(factory=dict)
     added: list[st.Part] = field(factory=list)
     reopened: dict[str, list[st.Part]] = field(factory=dict)
     grades: list[st.Grade] = field(factory=list)
@@ -185,15 +195,49 @@ class _Merge:
         self.slots = []
         section: str | None = None
         for statement in self.base.source.statements:
-            if isinstance(statement, st.Header | st.Replace | st.Drop):
+            if isinstance(statement, st.Header | st.Replace | st.Drop | st.Rename):
                 continue
             if isinstance(statement, st.Section):
                 section = statement.name.text
             belongs = section if isinstance(statement, st.Section | st.Points | st.Extra) else None
             self.slots.append(_Slot(statement, belongs))
+        self._list()
+
+    def _list(self) -> None:
         self.index = {}
         for slot in self.slots:
             self.index.setdefault(slot.key, []).append(slot)
+
+    # ---- What goes by another name
+
+    def rename(self) -> None:
+        """Put the statements of the base into the names that the file gives its grades, all at once."""
+        told: dict[str, st.Rename] = {}
+        for statement in self.own.statements:
+            if isinstance(statement, st.Rename) and self._found("grade", statement.name.text, statement.name.place):
+                old = statement.name
+                if told.setdefault(old.text, statement) is not statement:
+                    self.problems.append(say.changed_twice(old.place, "grade", old.text, told[old.text].place))
+        given = {
+            name: slots[0].statement.place
+            for (head, name), slots in self.index.items()
+            if head == "grade" and (name not in told or told[name].to.text == name)
+        }
+        for name, one in told.items():
+            if one.to.text in given:
+                self.problems.append(say.renamed_to_taken(one.to.place, one.to.text, given[one.to.text]))
+            else:
+                self.renames["grade", name] = one.to.text
+                given[one.to.text] = one.to.place
+        terms = grade_terms(self.base.source.statements) if self.renames else ()
+        for slot in self.slots if self.renames else ():
+            before = slot.statement
+            slot.statement = in_names(before, head_of(before), self.renames, terms)
+            self.respelt.update(respelt_in(before, slot.statement))
+            if isinstance(slot.statement, st.Grade) and name_of(slot.statement) != name_of(before):
+                by = told[name_of(before)]
+                slot.statement = evolve(slot.statement, name=by.to, title=by.title or slot.statement.title)
+        self._list()
 
     # ---- What is dropped
 
@@ -263,7 +307,8 @@ class _Merge:
         if not found:
             known = [slot.key[1] for slot in self.slots if slot.key[0] == head]
             other = next((slot.key[0] for slot in self.slots if slot.key[1] == name), None)
-            self.problems.append(say.not_in_base(place, head, name, near(name, known), other))
+            meant = self.renames.get((head, name)) or near(name, known)
+            self.problems.append(say.not_in_base(place, head, name, meant, other))
         return found
 
     # ---- What is replaced
@@ -316,7 +361,7 @@ class _Merge:
                     current = name.text
                 case _:
                     pass
-            if isinstance(statement, st.Header | st.Replace | st.Drop):
+            if isinstance(statement, st.Header | st.Replace | st.Drop | st.Rename):
                 continue
             is_bare = isinstance(statement, st.Section) and statement.title is None and statement.worth is None
             if (is_bare and self._live({"section"}, name_of(statement))) or self._is_there(statement):

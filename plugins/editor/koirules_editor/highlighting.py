@@ -17,7 +17,7 @@ def _words(text: str) -> list[str]:
 
 HEADS = _words(
     "standard setting trait term section points bonus penalty fault lift grade round alert silence carry phrase sample "
-    "replace drop"
+    "replace drop rename"
 )
 
 OPERATORS = sorted(OPERATOR_WORDS - {"if", "otherwise", "yes", "no"})
@@ -75,7 +75,11 @@ CLASSES = {
 _NAME = r"[^\W\d]\w*"
 _UNIT = rf"(?:(?:{'|'.join(UNITS)})(?!\w)|%)"
 _NUMBER = r"(?:[0-9]+(?:\.[0-9]+)?|\.[0-9]+)"
-_NAMED = [head for head in HEADS if head not in {"standard", "sample", "silence", "carry", "phrase", "replace", "drop"}]
+_NAMED = [
+    head
+    for head in HEADS
+    if head not in {"standard", "sample", "silence", "carry", "phrase", "replace", "drop", "rename"}
+]
 
 
 def _any(words: list[str]) -> str:
@@ -85,7 +89,7 @@ def _any(words: list[str]) -> str:
 RULES: list[tuple[str, tuple[str | None, ...]]] = [
     ("[#\uff03].*", ("remark",)),
     (
-        rf"^(replace|drop)([ \t]+)({'|'.join(HEADS[1:-2])})(?!\w)(?:([ \t]+)({_NAME}))?",
+        rf"^(replace|drop|rename)([ \t]+)({'|'.join(HEADS[1:-3])})(?!\w)(?:([ \t]+)({_NAME}))?",
         ("head", None, "head", None, "given"),
     ),
     (rf"^({'|'.join(_NAMED)})([ \t]+)({_NAME})", ("head", None, "given")),
