@@ -112,9 +112,7 @@ def _list_first(found: Variety, first: Sequence[Trait], *, of_rules: bool) -> No
     why = "The rules read these" if of_rules else "Begin with these, as `koirules new` does"
     click.echo(shown(f"{found.title}: {len(found.traits)} traits. {why} ({len(first)}):"))
     _list_lines(first)
-    click.echo(
-        "--names lists all; --search TEXT finds by words; --about TRAIT explains one."
-    )
+    click.echo("--names lists all; --search TEXT finds by words; --about TRAIT explains one.")
 
 
 def _list_names(found: Variety, follows: Mapping[str, str]) -> None:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Literal
 
 from attrs import define, field
 
+from koirules.engines.columnar.glances import glances
 from koirules.engines.columnar.grown import with_grown
 from koirules.engines.columnar.outputs import Plan, column_names
 from koirules.engines.columnar.reading import FrameReader, ReadFrame, Source
@@ -87,7 +88,8 @@ class BatchGrader:
         """What reads frames that have these traits."""
         needed = self.needed | self.grader.evaluator.ahead.reads
         noticed = frozenset(self.rules.traits) if self.rules.silence else frozenset[str]()
-        return FrameReader(self.rules.traits, sources, needed, self.grader.measurer, noticed)
+        look = glances if self.engine == "columnar" else self.compiled.glances
+        return FrameReader(self.rules.traits, sources, needed, self.grader.measurer, noticed, look)
 
     def grade(self, read: ReadFrame, rows: int, looks: LooksOfRows | None = None) -> pl.DataFrame:
         """The columns of the results of a frame that was read; rows: how many it has. looks: which are of the same fish."""

@@ -14,8 +14,9 @@ from click.testing import CliRunner
 
 import koirules
 from koirules.commands import main
+from koirules.engines.columnar.glances import glances
 from koirules.engines.columnar.reading import ReadFrame, Source
-from koirules.engines.compiled import engine, objects, running
+from koirules.engines.compiled import engine, glancing, objects, running
 from koirules.engines.compiled.curves import Hinges, Lines, Steps, exact_form
 from koirules.engines.compiled.layout import Layout, Target
 from koirules.engines.compiled.lowering import LANES, lowered
@@ -282,6 +283,44 @@ def test_the_columnar_engine_answers_while_code_is_made(
     assert again.grade(read, 500).equals(wanted)
     assert again.grade(read, 500).equals(wanted)
     assert ran == [500, 500, 500]
+
+
+@pytest.mark.parametrize("rows", [0, 1, LANES, 5 * LANES + 3])
+@pytest.mark.parametrize("odd", [None, float("nan"), 1e-21, -1e-22, float("inf"), 0.5, -0.0])
+def test_a_glance_by_code_sees_what_a_glance_by_columns_sees(rows: int, odd: float | None) -> None:
+    draw = random.Random(rows)
+    for nulls in (False, True):
+        for first in range(3):
+            values: list[float | None] = [float(draw.randint(-3, 90)) for _ in range(rows + first)]
+            if values:
+                values[draw.randrange(len(values))] = odd
+            if nulls:
+                values = [None if draw.random() < 0.3 else value for value in values]
+            column = pl.Series(values, dtype=pl.Float64)[first:]
+            for whole in (False, True):
+                by_columns, by_code = glances([(column, whole)])[0], glancing.glances([(column, whole)])[0]
+                assert by_code.nans == by_columns.nans
+                if not by_code.nans:
+                    assert by_code == by_columns
+
+
+def test_memory_of_results_is_used_again_once_they_are_gone(standard: koirules.Standard) -> None:
+    frame = drawn(1 << 17, 7, holes=False)
+    frame = pl.concat([frame] * 2)
+    names = ["score_low", "score_high", "body_low", "rest_low"]
+    results = standard.grade_frame(frame, engine="compiled")
+    kept = results["score_low"]
+    wanted, held, gone = kept.to_list(), address(kept), {address(results[name]) for name in names}
+    del results
+    again = standard.grade_frame(frame, engine="compiled")
+    found = {address(again[name]) for name in names}
+    assert found & gone
+    assert held not in found
+    assert kept.to_list() == wanted == again["score_low"].to_list()
+
+
+def address(series: pl.Series) -> int:
+    return int(series.to_arrow().buffers()[1].address)
 
 
 def count_runs(monkeypatch: pytest.MonkeyPatch) -> list[int]:

@@ -6,7 +6,7 @@ each once; numbers and truths as whole columns where it is plain that nothing el
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
 from attrs import define, evolve, field, frozen
@@ -86,7 +86,7 @@ class FrameReader:
 
     traits: those that may be named. sources: where each is found. needed: those that the standard reads; the others are
     read too, so that what is wrong in them is told. measurer: what derives the others. noticed: the traits of which it is told in
-    which rows they were recorded, empty where silence means nothing.
+    which rows they were recorded, empty where silence means nothing. look: what takes a glance at columns of numbers.
     """
 
     traits: Mapping[str, Trait]
@@ -94,6 +94,7 @@ class FrameReader:
     needed: frozenset[str]
     measurer: Measurer
     noticed: frozenset[str] = frozenset()
+    look: Callable[[Sequence[tuple[pl.Series, bool]]], list[Glance]] = glances
     _texts: dict[str, _Texts] = field(factory=dict)
 
     def read(self, frame: pl.DataFrame) -> ReadFrame:
@@ -150,7 +151,7 @@ class FrameReader:
             for name, source in self.sources.items()
             if isinstance(self.traits[name].kind, Number | Count)
         }
-        found = glances(named.values())
+        found = self.look(list(named.values()))
         return {name: (doubles, glance) for (name, (doubles, _)), glance in zip(named.items(), found, strict=True)}
 
     def _read_codes(

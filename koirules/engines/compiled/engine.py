@@ -7,18 +7,20 @@ So it is made for frames that are worth it, and until it is there the columnar e
 from __future__ import annotations
 
 import logging
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from threading import Lock, Thread
 from typing import TYPE_CHECKING
 
 from attrs import define, field
 
+from koirules.engines.columnar.glances import Glance, glances
+from koirules.engines.compiled.glancing import glances as glances_by_code
 from koirules.engines.compiled.layout import Layout, Target
 from koirules.engines.compiled.lowering import CannotLowerError, lowered
 from koirules.engines.compiled.objects import Loaded, host, is_installed, keep_object, kept_object, name_of, object_of
 from koirules.engines.compiled.running import Code, OtherFrameError, Results, profile_of
 from koirules.program.held import Held
-from koirules.program.profiles import Profile, RowProgram, row_program
+from koirules.program.profiles import Profile, RowProgram, digest_of, row_program
 from koirules.standard.parts import Rules, Setting
 
 if TYPE_CHECKING:
@@ -77,6 +79,12 @@ class Compiled:
         except (CannotLowerError, OtherFrameError):
             return None
 
+    def glances(self, columns: Sequence[tuple[pl.Series, bool]]) -> list[Glance]:
+        """A glance at each column of numbers; by machine code where that of the standard is there, too."""
+        if self._codes and columns and len(columns[0][0]) >= READY_FROM:
+            return glances_by_code(columns)
+        return glances(columns)
+
     def wait(self) -> None:
         """Wait for code that is being made."""
         for thread in list(self._making.values()):
@@ -94,7 +102,7 @@ class Compiled:
         return Layout.of(self._program(profile), len(self.rules.grades), sections=self.sections, faults=self.faults)
 
     def _name(self, profile: Profile) -> str:
-        return name_of(self._program(profile), host(), f"{self.sections} {self.faults}")
+        return name_of(f"{digest_of(self._program(profile)).hex()} {self.sections} {self.faults}")
 
     def _loaded(self, profile: Profile, layout: Layout, contents: bytes) -> Code:
         results = Results(self.rules, self.sections, self.faults)

@@ -73,6 +73,12 @@ def lowered(layout: Layout, target: Target) -> str:
     return _Module(layout.program, layout, target).text()
 
 
+def attributes(target: Target) -> str:
+    """The attributes of a function: the processor, and that its widest vectors may be used."""
+    wide = '"min-legal-vector-width"="512" "prefer-vector-width"="512"'
+    return f'attributes #0 = {{ nounwind "target-cpu"="{target.cpu}" "target-features"="{target.features}" {wide} }}'
+
+
 class _Module:
     def __init__(self, program: RowProgram, layout: Layout, target: Target) -> None:
         self.program, self.layout, self.target = program, layout, target
@@ -94,7 +100,6 @@ class _Module:
         for slot, value in self.layout.written.items():
             self._store(slot, value)
         entry, body = "\n  ".join(self.entry), "\n  ".join(self.body)
-        wide = '"min-legal-vector-width"="512" "prefer-vector-width"="512"'
         return f"""{chr(10).join(sorted(self.declared))}
 define void @grade(ptr noalias %args, i64 %first, i64 %end) #0 {{
 entry:
@@ -110,7 +115,7 @@ rows:
 done:
   ret void
 }}
-attributes #0 = {{ nounwind "target-cpu"="{self.target.cpu}" "target-features"="{self.target.features}" {wide} }}
+{attributes(self.target)}
 """
 
     # Single instructions

@@ -14,7 +14,6 @@ from typing import Any
 
 from koirules.cache import keep, read_kept
 from koirules.engines.compiled.layout import Target
-from koirules.program.profiles import RowProgram, digest_of
 
 _NUMBERS = count()
 
@@ -85,14 +84,24 @@ class Loaded:
 _KIND = "compiled"
 
 
-def name_of(program: RowProgram, target: Target, results: str) -> str:
-    """Under what the object of a program is kept: all that it follows from.
+def made_or_kept(what: str, module: Callable[[Target], str]) -> bytes:
+    """The object of a module for this processor, from the cache folder or made and kept there. what: all that it follows from."""
+    name = name_of(what)
+    found = kept_object(name)
+    if found is None:
+        found = object_of(module(host()), host())
+        keep_object(name, found)
+    return found
 
-    The program is that of a standard with its settings and traits, for one profile of holes; results: which of them there are.
+
+def name_of(what: str) -> str:
+    """Under what an object is kept: all that it follows from, and this engine, LLVM and the processor.
+
+    what: a digest of the program, which is that of a standard with its settings and traits for one profile of holes; and which of
+    its results there are.
     """
-    told = sha256(digest_of(program))
-    told.update(f"{metadata.version('koirules')}\n{_sources()}\n{version()}\n{target}\n{results}".encode())
-    return told.hexdigest()
+    told = f"{what}\n{metadata.version('koirules')}\n{_sources()}\n{version()}\n{host()}"
+    return sha256(told.encode()).hexdigest()
 
 
 @lru_cache(1)

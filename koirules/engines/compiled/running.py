@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, Any, assert_never
 from attrs import define, field, frozen
 
 from koirules.engines.columnar.outputs import sets_of_grades
+from koirules.engines.compiled.arrow import Memory, Written, as_series, bits_from, taken
 from koirules.engines.compiled.layout import (
     HUNDREDTHS,
     SET,
@@ -24,6 +25,7 @@ from koirules.engines.compiled.layout import (
     VALUES,
     Entry,
     Layout,
+    Slot,
 )
 from koirules.engines.compiled.lowering import LANES
 from koirules.engines.compiled.objects import Loaded
@@ -34,7 +36,6 @@ from koirules.standard.parts import Rules
 
 if TYPE_CHECKING:
     import polars as pl
-    import pyarrow as pa
 
 CHUNK = 1 << 16
 """So many rows a core does at once."""
@@ -121,12 +122,12 @@ class Code:
         bound.words[self.layout.tables_word] = ctypes.addressof(tables)
         memory = {slot: _memory(slot.what, self.layout.bytes_of_sets, rows) for slot in self.layout.written}
         for slot, buffer in memory.items():
-            bound.words[slot.word] = buffer.address
+            bound.words[slot.word] = buffer.block.address
         whole = rows - rows % LANES
-        _run_chunks(self.loaded, bound.array(), whole)
+        words = bound.array()
+        run_all(self.loaded, [(words, first, min(first + CHUNK, whole)) for first in range(0, whole, CHUNK)])
         if whole < rows:
-            words = bound.last_rows(whole)
-            self.loaded.run(ctypes.addressof(words), whole, rows)
+            run_all(self.loaded, [(bound.last_rows(whole), whole, rows)])
         return _Columns(self.layout, self.results, memory, rows).frame()
 
     def _tables_of(self, key: str, readings: tuple[Any, ...]) -> list[tuple[int, bytes]]:
@@ -174,14 +175,13 @@ def _packed(holds: Entry, entries: Sequence[Any]) -> bytes:
             assert_never(holds)
 
 
-def _run_chunks(loaded: Loaded, words: Any, rows: int) -> None:
-    """Run the code over all rows, a chunk to a core at a time; ctypes lets go of Python's lock meanwhile."""
-    address = ctypes.addressof(words)
-    if rows <= CHUNK:
-        if rows:
-            loaded.run(address, 0, rows)
+def run_all(loaded: Loaded, runs: Sequence[tuple[Any, int, int]]) -> None:
+    """Run code over words, each from a row to another, on all cores; ctypes lets go of Python's lock meanwhile."""
+    if len(runs) == 1:
+        words, first, end = runs[0]
+        loaded.run(ctypes.addressof(words), first, end)
         return
-    for _ in _threads().map(lambda first: loaded.run(address, first, min(first + CHUNK, rows)), range(0, rows, CHUNK)):
+    for _ in _threads().map(lambda run: loaded.run(ctypes.addressof(run[0]), run[1], run[2]), runs):
         pass
 
 
@@ -193,14 +193,10 @@ def _threads() -> ThreadPoolExecutor:
     return ThreadPoolExecutor(pl.thread_pool_size(), "koirules")
 
 
-def _memory(what: str, bytes_of_sets: int, rows: int) -> pa.Buffer:
+def _memory(what: str, bytes_of_sets: int, rows: int) -> Written:
     """Memory for a result, up to a whole vector."""
-    import pyarrow as pa
-
     lanes = -(-rows // LANES) * LANES
-    if what == TRUTHS:
-        return pa.allocate_buffer(max(lanes // 8, 1))
-    return pa.allocate_buffer(max(lanes * (8 if what == HUNDREDTHS else bytes_of_sets), 1))
+    return Written(taken(lanes // 8 if what == TRUTHS else lanes * (8 if what == HUNDREDTHS else bytes_of_sets)))
 
 
 @define(eq=False)
@@ -274,10 +270,10 @@ class _Bound:
 
         for part, name in ((VALUES, how.name), (UPPER, how.high)):
             if name and (key, part) in self.layout.inputs:
-                array = self._arrow(self.frame[name].cast(pl.Float64))
-                self._put(key, part, array.buffers()[1].address + 8 * array.offset, 8)
+                memory = self._memory(self.frame[name].cast(pl.Float64), 8)
+                self._put(key, part, memory.data, 8)
                 if part == VALUES:
-                    self._put_there(key, array)
+                    self._put_there(key, memory)
         if (key, UPPER) in self.layout.inputs and not how.high:
             raise OtherFrameError("numbers without upper ends where some had them")
 
@@ -290,9 +286,9 @@ class _Bound:
             table: dict[Any, bool] = {_NO: False, _YES: True}
             truths = pl.Series([table.get(reading) for reading in how.readings], dtype=pl.Boolean)
             column = truths.gather(column.cast(pl.UInt32))
-        array = self._arrow(column)
-        self._put(key, VALUES, self._bits(array.buffers()[1], array.offset), 0)
-        self._put_there(key, array)
+        memory = self._memory(column, 0)
+        self._put(key, VALUES, self._bits(memory.data, memory.shift), 0)
+        self._put_there(key, memory)
 
     def _put_codes(self, key: str, how: CodeColumn) -> None:
         import polars as pl
@@ -304,10 +300,10 @@ class _Bound:
             column, readings = self._classed(key, column, readings)
         elif column.dtype != pl.UInt8:
             column = column.cast(pl.UInt8)
-        array = self._arrow(column)
+        memory = self._memory(column, 1)
         self.readings[key] = readings
-        self._put(key, VALUES, array.buffers()[1].address + array.offset, 1)
-        self._put_there(key, array)
+        self._put(key, VALUES, memory.data, 1)
+        self._put_there(key, memory)
 
     def _classed(self, key: str, column: pl.Series, readings: Sequence[Any]) -> tuple[pl.Series, tuple[Any, ...]]:
         """Codes of which those share one whose values are the same, and a reading for each."""
@@ -328,30 +324,23 @@ class _Bound:
             raise OtherFrameError("too many different readings in one column")
         return pl.Series(codes, dtype=pl.UInt8).gather(column.cast(pl.UInt32)), tuple(firsts)
 
-    def _put_there(self, key: str, array: pa.Array) -> None:
+    def _put_there(self, key: str, memory: Memory) -> None:
         if (key, THERE) not in self.layout.inputs:
             return
-        validity = array.buffers()[0]
-        if validity is None or not array.null_count:
+        if memory.there is None:
             self._put_same(key, THERE, _EVERY)
         else:
-            self._put(key, THERE, self._bits(validity, array.offset), 0)
+            self._put(key, THERE, self._bits(memory.there, memory.shift), 0)
 
-    def _arrow(self, series: pl.Series) -> pa.Array:
-        made = series.rechunk().to_arrow()
+    def _memory(self, series: pl.Series, bytes_each: int) -> Memory:
+        made = Memory.of(series, bytes_each)
         self.kept.append(made)
         return made
 
-    def _bits(self, bitmap: pa.Buffer, offset: int) -> int:
-        """The address of a bitmap from a row on; of a copy where that is not the first of a byte."""
-        begin, shift = divmod(offset, 8)
-        if not shift:
-            return int(bitmap.address) + begin
-        length = -(-(self.rows + shift) // 8)
-        bits = int.from_bytes(ctypes.string_at(bitmap.address + begin, length), "little") >> shift
-        copy = ctypes.create_string_buffer(bits.to_bytes(length, "little"), length + LANES)
+    def _bits(self, address: int, shift: int) -> int:
+        found, copy = bits_from(address, shift, self.rows, LANES)
         self.kept.append(copy)
-        return ctypes.addressof(copy)
+        return found
 
 
 def _signed(word: int) -> int:
@@ -364,7 +353,7 @@ class _Columns:
 
     layout: Layout
     results: Results
-    memory: Mapping[Any, pa.Buffer]
+    memory: Mapping[Slot, Written]
     rows: int
     _made: dict[tuple[int, int | None], pl.Series] = field(factory=dict)
 
@@ -375,37 +364,31 @@ class _Columns:
         return pl.DataFrame(list(self._columns()))
 
     def _columns(self) -> Iterator[pl.Series]:
-        import polars as pl
-
         program, rules = self.layout.program, self.results.rules
-        bits = self._series(program.possible, SET, pl.UInt8 if self.layout.bytes_of_sets == 1 else pl.UInt32)
+        bits = self._series(program.possible, SET, b"C" if self.layout.bytes_of_sets == 1 else b"I")
         alone, sets = sets_of_grades([grade.name for grade in rules.grades], bits)
         yield alone.alias("grade")
         yield sets.alias("possible")
-        low, high = (self._series(end, HUNDREDTHS, pl.Float64) for end in program.score)
-        one = self._series(program.score[0], HUNDREDTHS, pl.Float64, program.is_one)
+        low, high = (self._series(end, HUNDREDTHS, b"g") for end in program.score)
+        one = self._series(program.score[0], HUNDREDTHS, b"g", program.is_one)
         yield one.alias("score")
         yield low.alias("score_low")
         yield high.alias("score_high")
         if self.results.sections:
             for section, ends in zip(rules.sections, program.sections, strict=True):
                 for end, which in zip(ends, ("low", "high"), strict=True):
-                    yield self._series(end, HUNDREDTHS, pl.Float64).alias(f"{section.name}_{which}")
+                    yield self._series(end, HUNDREDTHS, b"g").alias(f"{section.name}_{which}")
         if self.results.faults:
             for limit, (surely, known) in zip(rules.limits, program.limits, strict=True):
-                yield self._series(surely, TRUTHS, pl.Boolean, known).alias(f"{limit.head} {limit.name}")
+                yield self._series(surely, TRUTHS, b"b", known).alias(f"{limit.head} {limit.name}")
 
-    def _series(self, value: Value, what: str, dtype: Any, known: Value | None = None) -> pl.Series:
+    def _series(self, value: Value, what: str, kind: bytes, known: Value | None = None) -> pl.Series:
         """The column of a value, null where it is not known."""
-        import polars as pl
-        import pyarrow as pa
-
         slot = self.layout.slot(value, what)
         sure = known is None or (known.constant and known.data)
         there = None if sure or known is None else self.layout.slot(known, TRUTHS)
         key = (slot.word, None if there is None else there.word)
         if key not in self._made:
-            types = {pl.UInt8: pa.uint8(), pl.UInt32: pa.uint32(), pl.Float64: pa.float64(), pl.Boolean: pa.bool_()}
-            buffers = [None if there is None else self.memory[there], self.memory[slot]]
-            self._made[key] = pl.Series(pa.Array.from_buffers(types[dtype], self.rows, buffers))
+            memory = self.memory[slot]
+            self._made[key] = as_series(kind, self.rows, memory, None if there is None else self.memory[there])
         return self._made[key]
