@@ -23,6 +23,7 @@ if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of
 
     from koirules.analysis.diff.comparison import Comparison
     from koirules.analysis.proofs.every import Proofs
+    from koirules.explain.plain_words import PlainWords
     from koirules.explain.score_lines import GradeLine
     from koirules.grading.at_once import AtOnce
     from koirules.grading.batch import BatchGrader, Engine
@@ -32,6 +33,7 @@ if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of
     from koirules.grading.sample_runs import SampleRun
     from koirules.grading.single import Grader
     from koirules.grading.whole_batch import BatchResult, WholeBatch
+    from koirules.languages import Tongue
     from koirules.notes.reader import Notes, NotesReader
     from koirules.results.decisions import Decision
     from koirules.results.mapping_record import RecordReader
@@ -81,7 +83,7 @@ class Standard:
     @property
     def title(self) -> str:
         """The title of the standard."""
-        return self.rules.title.within(self.language)
+        return self.rules.title.text if self.language is None else self._plain.of(self.rules.title)
 
     @property
     def edition(self) -> str:
@@ -106,7 +108,7 @@ class Standard:
     @property
     def grade_titles(self) -> Mapping[str, str]:
         """The title of each grade by its name, in the language of this standard, best first."""
-        return {grade.name: grade.title.within(self.language) for grade in self.rules.grades}
+        return {grade.name: self._plain.of(grade.title) for grade in self.rules.grades}
 
     @property
     def subject(self) -> Subject:
@@ -123,14 +125,14 @@ class Standard:
         """What a reader of its results should know about the model of growth behind them; "" where it asks for no growth."""
         from koirules.measures.grown_traits import growth_note
 
-        return growth_note(self.rules, self.settings)
+        return growth_note(self.rules, self.settings, self.tongue)
 
     @property
     def grade_lines(self) -> tuple[GradeLine, ...]:
         """Each grade with its title and the score that it asks for in this run, best first."""
         from koirules.explain.score_lines import grade_lines
 
-        return grade_lines(self.rules, self.settings, self.language)
+        return grade_lines(self.rules, self.settings, self._plain.of)
 
     @property
     def traits(self) -> Mapping[str, Trait]:
@@ -256,7 +258,7 @@ class Standard:
         from koirules.report.views import views_drawn
         from koirules.report.views_of_fish import views_of
 
-        views = views_of(self.rules, self.settings, self._read(record, name).readings)
+        views = views_of(self.rules, self.settings, self._read(record, name).readings, self.tongue)
         views = views if grown else (evolve(views[0], words=""),)
         return views_drawn(views, name) if views[0].look.is_mapped else ""
 
@@ -357,12 +359,14 @@ class Standard:
             rounds=batch.rounds,
             seal=self.seal,
             grades=self.grade_lines,
-            language=self.language,
+            tongue=self.tongue,
             records=records,
             fish=len(batch.results),
             day=date.today(),
+            subject=self.subject,
+            traits=self.trait_titles,
         )
-        views = {one.fish: views_of(self.rules, self.settings, one.readings) for one in batch.records}
+        views = {one.fish: views_of(self.rules, self.settings, one.readings, self.tongue) for one in batch.records}
         _raise(write_results(Path(path), batch.results, about, Pictures({}, views)))
 
     @property
@@ -474,8 +478,22 @@ class Standard:
         return evolve(self, settings=changed, changed=names)
 
     def in_language(self, language: str | None) -> Standard:
-        """The same standard, with reasons in another language where its labels carry it."""
+        """The same standard, told in another language as far as its labels and the catalogues carry it."""
         return evolve(self, language=language)
+
+    @property
+    def trait_titles(self) -> Mapping[str, str]:
+        """The title of each trait by its name, in a language other than English; none in English, whose words names are."""
+        return {} if self.language is None else {name: self._plain.trait(one) for name, one in self.traits.items()}
+
+    @property
+    def tongue(self) -> Tongue:
+        """The language that it is told in."""
+        return self._plain.tongue
+
+    @property
+    def _plain(self) -> PlainWords:
+        return self.grader.reasoner.teller.plain
 
     def in_exact_words(self) -> Standard:
         """The same standard, with reasons in which numbers keep all of their digits."""

@@ -27,6 +27,7 @@ COMMANDS = {
     "tidy": "Lay out rule files in the one way.",
     "seal": "Print the seal of a standard.",
     "handbook": "Write a standard as a page to print and hand to judges.",
+    "untranslated": "List what has no translation into a language, and write a catalogue to fill in.",
     "flaws": "Show what each single flaw makes of an ideal fish.",
     "prove": "Prove what holds for every fish, or show one of which it does not.",
     "agree": "Set a sorter's own verdicts beside the rules, another sorter or another look.",

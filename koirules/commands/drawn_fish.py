@@ -16,7 +16,7 @@ from koirules.results.record import Record
 
 def views_of(standard: Standard, record: Record) -> tuple[View, ...]:
     """A fish as it is, and at each length that its pattern is asked for."""
-    return views_of_fish.views_of(standard.rules, standard.settings, record.readings)
+    return views_of_fish.views_of(standard.rules, standard.settings, record.readings, standard.tongue)
 
 
 def draw_fish(standard: Standard, record: Record, file: str) -> None:

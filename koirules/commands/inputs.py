@@ -97,7 +97,10 @@ def setting_option(function: _F) -> _F:
 def language_option(function: _F) -> _F:
     """`--language CODE`."""
     return click.option(
-        "--language", metavar="CODE", default=None, help="Show labels and reasons in this language (two letters)."
+        "--language",
+        metavar="CODE",
+        default=None,
+        help="Say everything in this language, by two letters: de, ja; others as far as they are given.",
     )(function)
 
 
@@ -136,12 +139,18 @@ def varieties_installed() -> Varieties:
 
 
 def standard_from(
-    rules: str, changes: Sequence[str] = (), language: str | None = None, plugins: Registry | None = None
+    rules: str,
+    changes: Sequence[str] = (),
+    language: str | None = None,
+    plugins: Registry | None = None,
+    *,
+    quiet: bool = False,
 ) -> Standard:
     """The standard that a command was given; ends the command with its problems where it does not hold.
 
-    plugins: those to use, whose problems have been shown.
+    plugins: those to use, whose problems have been shown. quiet: whether nothing is said of a language that is not there.
     """
+    from koirules.languages import CatalogueError
     from koirules.records.plugged_formats import is_table
 
     plugins = registry() if plugins is None else plugins
@@ -149,30 +158,38 @@ def standard_from(
         stop(f"{shown(rules)} is a table of records by its name. The rule file comes first, then the records.")
     try:
         standard = load_standard(rules, plugins)
-        standard = standard.with_settings(pairs_of(changes)).in_language(None if language is None else language.lower())
+        standard = standard.with_settings(pairs_of(changes))
+        if language is not None:
+            standard = standard.in_language(language.lower())
+            _ = standard.tongue  # a catalogue that cannot be read is told before anything is graded
     except StandardError as error:
         stop_if_refused(error.problems)
         raise
+    except CatalogueError as error:
+        stop(f"{shown(str(error))}. Nothing was written.")
     show_problems(out_of_date(standard, date.today()))
-    if language is not None and not _speaks(standard, language.lower()):
+    if language is not None and not quiet:
+        _tell_untranslated(standard, rules, language)
+    return standard
+
+
+def _tell_untranslated(standard: Standard, rules: str, language: str) -> None:
+    """Say how much of a standard is not given in a language."""
+    from koirules.explain.texts import Source, texts_of
+
+    texts = [one for one in texts_of(standard.rules) if one.source is Source.TITLE]
+    lacking = sum(not one.is_given(standard.tongue) for one in texts)
+    if lacking == len(texts):
         click.echo(
             f'No title in {shown(rules)} is given in the language "{shown(language)}" (two letters, such as ja).',
             err=True,
         )
-    return standard
-
-
-def _speaks(standard: Standard, language: str) -> bool:
-    """Whether any label of a standard is given in a language."""
-    rules = standard.rules
-    titled = [rules.title]
-    titled.extend(limit.title for limit in rules.limits)
-    titled.extend(grade.title for grade in rules.grades)
-    for section in rules.sections:
-        titled.append(section.title)
-        titled.extend(part.title for part in section.points)
-        titled.extend(part.title for part in section.extras)
-    return any(language in title.others for title in titled)
+    elif lacking:
+        click.echo(
+            f"{lacking} of {len(texts)} texts in {shown(rules)} are not given in {shown(language.lower())}; "
+            f"`koirules untranslated {shown(language.lower())} {shown(rules)}` lists them.",
+            err=True,
+        )
 
 
 def shown_titles(standard: Standard) -> dict[str, str]:

@@ -115,11 +115,12 @@ def about_of(standard: Standard, batch: Graded) -> About:
         rounds=batch.outcome.rounds,
         seal=standard.seal,
         grades=standard.grade_lines,
-        language=standard.language,
+        tongue=standard.tongue,
         records=Path(batch.batch.file).name,
         fish=len(batch.results),
         day=date.today(),
         subject=standard.subject,
+        traits=standard.trait_titles,
     )
 
 

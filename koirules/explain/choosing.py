@@ -8,6 +8,7 @@ from operator import itemgetter
 
 from attrs import frozen
 
+from koirules.languages import ENGLISH, Tongue
 from koirules.results.reason import Grounds, Reason, State
 
 MOST_REASONS = 3
@@ -35,7 +36,7 @@ class Standing:
         return self.best == self.worst
 
 
-def grounds_of(reasons: Sequence[Reason], standing: Standing) -> Grounds:
+def grounds_of(reasons: Sequence[Reason], standing: Standing, tongue: Tongue = ENGLISH) -> Grounds:
     """Why a fish has its grade.
 
     First all faults that bite, then those that were held back, then the lifts that decided. Of a fish that is not settled,
@@ -81,6 +82,7 @@ def grounds_of(reasons: Sequence[Reason], standing: Standing) -> Grounds:
         gains,
         best,
         frozenset(standing.assumed),
+        tongue,
     )
 
 

@@ -15,6 +15,7 @@ from attrs import frozen
 
 from koirules.engines.scalar.evaluator import Trace
 from koirules.explain.reasons import hundredths
+from koirules.languages import ENGLISH, Tongue
 from koirules.results.reason import Reason
 from koirules.results.result import Contribution, SectionResult
 from koirules.standard.parts import Rules, Section
@@ -26,6 +27,7 @@ class Contributor:
     """Tells what each criterion of a standard gave."""
 
     rules: Rules
+    tongue: Tongue = ENGLISH
 
     def contributions(
         self, trace: Trace, sections: Mapping[str, SectionResult], reasons: Sequence[Reason]
@@ -43,11 +45,15 @@ class Contributor:
             given = sum((one.score_low or Decimal(0) for one in inside), Decimal(0))
             result = sections[section.name]
             held, rounding = result.low - added, added - given
-            bound = f"at most {shortest(result.worth)}" if held < 0 else "no less than 0"
-            found.append(Contribution(section.name, "held", "", f"a section gives {bound}", held, None))
-            found.append(
-                Contribution(section.name, "rounding", "", "left over by rounding to hundredths", rounding, None)
+            most = self.tongue.figure(shortest(result.worth))
+            bound = (
+                self.tongue("a section gives at most {points}", points=most)
+                if held < 0
+                else self.tongue("a section gives no less than 0")
             )
+            found.append(Contribution(section.name, "held", "", bound, held, None))
+            left = self.tongue("left over by rounding to hundredths")
+            found.append(Contribution(section.name, "rounding", "", left, rounding, None))
             points += len(section.points)
             extras += len(section.extras)
         return tuple(found)

@@ -6,9 +6,12 @@ import re
 from bisect import bisect_right
 from collections.abc import Iterator, Mapping
 from functools import cached_property
+from pathlib import Path
 
-from attrs import frozen
+from attrs import define
 
+from koirules.explain.retold import Retold, Said
+from koirules.languages import ENGLISH, Tongue, beside, tongue_of
 from koirules.meaning.operators import LIMIT
 from koirules.problems import Place
 from koirules.results.parts_read import is_assumed
@@ -18,8 +21,8 @@ from koirules.standard.titles import Titled
 from koirules.standard.tree import Apply, GradeRead, Node, walk
 from koirules.standard.types import Numeric, Steps, Truth
 from koirules.standard.wording import number_words, told_number
-from koirules.vocabulary.kinds import Label, Places
-from koirules.vocabulary.readings import PlaceSet, Reading, show_reading
+from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.readings import PlaceSet, Reading, Span, show_number, show_reading, words_in, write_number
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
 
@@ -27,24 +30,19 @@ from koirules.vocabulary.units import Unit
 _TOKEN = re.compile(r'"[^"]*"|(?:section|fault|kept by)\s+\w+|[0-9.]+\s*(?:[^\W\d]\w*|%)|[^\W\d]\w*')
 
 
-@frozen
-class Said:
-    """A piece of what a rule says.
-
-    head: the head word of the statement whose title or value it is (`trait`, `term`, `setting`, `section`, `fault`, `round`,
-    `grade`), "" for the words between; name: its name; titled: its title, which the text is except of rounds and grades, where
-    it is the name.
-    """
-
-    text: str
-    head: str = ""
-    name: str = ""
-    titled: Titled | None = None
+def tongue_for(rules: Rules, language: str | None) -> Tongue:
+    """The language to tell a standard in, with the catalogues beside its rule file and those of its bases."""
+    if language is None:
+        return ENGLISH
+    files = dict.fromkeys([*(one.place.file for one in rules.source.statements), rules.file])
+    tongue = tongue_of(language).also(beside(file, language) for file in files if Path(file).name)
+    # What a title says in a language, the same words say wherever else they stand.
+    return tongue.knowing({one.text: one.others[language] for one in rules.titled if language in one.others})
 
 
-@frozen
+@define(slots=False, frozen=True)
 class PlainWords:
-    """Says values and names of a standard in words, in one language where its labels carry it.
+    """Says values and names of a standard in words, in one language as far as its labels and the catalogues carry it.
 
     exact: whether numbers keep all of their digits.
     """
@@ -54,60 +52,131 @@ class PlainWords:
     language: str | None = None
     exact: bool = False
 
+    @cached_property
+    def tongue(self) -> Tongue:
+        """The language that it speaks."""
+        return tongue_for(self.rules, self.language)
+
+    @cached_property
+    def _retold(self) -> Retold:
+        return Retold(self)
+
     def number(self, value: float, kind: Numeric, unit: Unit | None = None, line: float | None = None) -> str:
         """A held number with its unit, rounded for people unless all is said exactly.
 
         line: the number that it is compared with, which it must not be mistaken for.
         """
         if self.exact:
-            return number_words(value, kind, unit)
-        return told_number(value, kind, unit, line)
+            return self.exactly(value, kind, unit)
+        return self.tongue.quantity(told_number(value, kind, unit, line))
+
+    def exactly(self, value: float, kind: Numeric, unit: Unit | None = None) -> str:
+        """A held number with its unit and all of its digits."""
+        return self.tongue.quantity(number_words(value, kind, unit))
 
     def of(self, titled: Titled) -> str:
         """A title."""
-        return titled.within(self.language)
+        if self.language is None or self.language in titled.others:
+            return titled.within(self.language)
+        return self.tongue.of(titled.text)
 
     def trait(self, trait: Trait) -> str:
         """The title of a trait."""
-        return trait.within(self.language)
+        if self.language is None or self.language in trait.titles:
+            return trait.within(self.language)
+        return self.tongue.of(trait.title, trait.name)
+
+    def word(self, word: str, of: str = "") -> str:
+        """A step, an option or a place. of: the name of its trait."""
+        return self.tongue.of(word.replace("_", " "), of)
 
     def recorded(self, trait: Trait, record: Mapping[str, Reading]) -> str:
         """What was recorded of a trait: `14.5 cm`, `fair or sharp`, `fair (not mentioned)`, `not recorded`."""
         reading = record.get(trait.name)
         if reading is None:
-            return "not recorded"
-        silent = " (not mentioned)" if is_assumed(self.rules, trait.name, record) else ""
-        return self.as_read(trait, record) + silent
+            return self.tongue("not recorded")
+        if is_assumed(self.rules, trait.name, record):
+            return self.tongue("{value} (not mentioned)", value=self.as_read(trait, record))
+        return self.as_read(trait, record)
 
     def as_read(self, trait: Trait, record: Mapping[str, Reading]) -> str:
         """The reading of a trait that a record has: `14.5 cm`, `fair or sharp`."""
-        reading = record[trait.name]
-        written = show_reading(trait.kind, reading, exact=self.exact)
-        if isinstance(trait.kind, Places):
+        reading, kind = record[trait.name], trait.kind
+        if self.language is not None:
+            return self._translated(kind, reading, trait.name)
+        written = show_reading(kind, reading, exact=self.exact)
+        if isinstance(kind, Places):
             listed = written if "perhaps" in written else written.replace(" ", ", ")
             return listed.replace("_", " ")
-        return written if isinstance(trait.kind, Label) else written.replace("_", " ")
+        return written if isinstance(kind, Label) else written.replace("_", " ")
+
+    def _translated(self, kind: Kind, reading: Reading, name: str) -> str:
+        """A reading in another language, word by word."""
+        tongue = self.tongue
+        match kind, reading:
+            case (Scale() | Choice() | YesNo(), int(bits)):
+                return tongue.joined((self.word(word, name) for word in words_in(kind, bits)), " or ")
+            case (Places() as kind, PlaceSet() as reading):
+                return self._places(kind, reading, name)
+            case (Number() | Count(), Span(low, high)):
+                write = write_number if self.exact else show_number
+                ends = [tongue.quantity(write(end, kind)) for end in (low, high)]
+                if low != high and ends[0] == ends[1]:
+                    ends = [tongue.quantity(write_number(end, kind)) for end in (low, high)]
+                return ends[0] if low == high else tongue.stretch(*ends)
+            case (Label(), str(text)):
+                return tongue.of(text)
+            case _:
+                return show_reading(kind, reading, exact=self.exact)
+
+    def _places(self, kind: Places, reading: PlaceSet, name: str) -> str:
+        """Places in another language: those that are sure, then those that may be, with how many where that is known."""
+        tongue = self.tongue
+        surely = tongue.joined(self.word(word, name) for word in words_in(kind, reading.sure))
+        free = words_in(kind, reading.possible & ~reading.sure)
+        if not free:
+            return surely or self.word("none", name)
+        places = tongue.joined(self.word(word, name) for word in free)
+        least, most = (count - reading.sure.bit_count() for count in (reading.least, reading.most))
+        if not reading.is_counted:
+            told = tongue("perhaps {places}", places=places)
+        elif least == most:
+            told = tongue("{number} of ({places})", number=least, places=places)
+        elif most == len(free):
+            told = tongue("at least {number} of ({places})", number=least, places=places)
+        elif least == 0:
+            told = tongue("at most {number} of ({places})", number=most, places=places)
+        else:
+            told = tongue("{range} of ({places})", range=tongue.stretch(str(least), str(most)), places=places)
+        return tongue.joined(filter(None, (surely, told)))
 
     def setting(self, setting: Setting) -> str:
         """The value of a setting in this run, with its unit."""
         kind = Numeric(None if setting.unit is None else setting.unit.dimension)
-        return number_words(float(setting.value), kind, setting.unit)
+        return self.exactly(float(setting.value), kind, setting.unit)
 
     def value(self, node: Node, first: object, second: object) -> str:
         """What was worked out of an expression, from both ends of it."""
         match node.type, first, second:
             case Numeric() as kind, int() | float() as low, int() | float() as high:
                 if (low, high) == (-LIMIT, LIMIT):
-                    return "any number"
+                    return self.tongue("any number")
                 unit = unit_shown(node)
                 lowest, highest = self.number(low, kind, unit), self.number(high, kind, unit)
                 if low < high and lowest == highest:
-                    lowest, highest = number_words(low, kind, unit), number_words(high, kind, unit)
-                return lowest if low == high else f"{lowest} to {highest}"
+                    lowest, highest = self.exactly(low, kind, unit), self.exactly(high, kind, unit)
+                return lowest if low == high else self.tongue.stretch(lowest, highest)
             case Truth(), surely, possibly:
-                return "yes" if surely else "yes or no" if possibly else "no"
+                trait = trait_of(node)
+                either = [self.word(word, "" if trait is None else trait.name) for word in ("yes", "no")]
+                return either[0] if surely else self.tongue.listed(either, " or ") if possibly else either[1]
+            case Steps(words), int(bits), _ if self.language is not None and isinstance(node, GradeRead):
+                titles = (self.of(self._titles["grade", name]) for i, name in enumerate(words) if bits >> i & 1)
+                return self.tongue.joined(titles, " or ")
             case Steps(words), int(bits), _:
-                return " or ".join(word for i, word in enumerate(words) if bits >> i & 1).replace("_", " ")
+                trait = trait_of(node)
+                name = "" if trait is None else trait.name
+                return self.tongue.joined((self.word(w, name) for i, w in enumerate(words) if bits >> i & 1), " or ")
             case _:
                 trait = trait_of(node)
                 if trait is None:
@@ -130,6 +199,10 @@ class PlainWords:
 
     def pieces(self, place: Place) -> tuple[Said, ...]:
         """The same in pieces, so that each name can be told from the words between."""
+        if self.language is not None:
+            retold = self._retold.pieces(place)
+            if retold is not None:
+                return retold
         words = self.rules.placed_words(place)
         text = " ".join(word for word, _, _ in words)
         starts = [0]
@@ -171,29 +244,41 @@ class PlainWords:
     def _named(self, word: str, at: Place) -> Iterator[Said]:
         head, _, rest = word.rpartition(" ")
         name = rest.strip()
-        if head == "section" and (head, name) in self._titles:
-            title = self._titles[head, name]
-            yield Said(self.of(title), head, name, title)
-        elif head == "fault" and (head, name) in self._titles:
-            title = self._titles[head, name]
-            yield Said("“")
-            yield Said(self.of(title), head, name, title)
-            yield Said("”")
+        if (head == "section" and (head, name) in self._titles) or (head == "fault" and (head, name) in self._titles):
+            yield from self.named(head, name)
         elif head == "kept by" and ("round", name) in self._titles:
             yield Said("kept by ")
-            yield Said(name.replace("_", " "), "round", name, self._titles["round", name])
+            yield from self.named("round", name)
         elif ("grade", word) in self._titles and any(_within(at, place) for place in self._about_grades):
-            yield Said(word.replace("_", " "), "grade", word, self._titles["grade", word])
-        elif word in self.settings:
-            yield Said(self.setting(self.settings[word]), "setting", word)
-        elif word in self.rules.terms:
-            title = self.rules.terms[word].title
-            yield Said(self.of(title), "term", word, title)
-        elif word in self.rules.traits:
-            trait = self.rules.traits[word]
-            yield Said(self.trait(trait), "trait", word, Titled(trait.title, trait.titles))
+            yield from self.named("grade", word)
+        elif self.is_named(word):
+            yield from self.named("", word)
         else:
-            yield Said(word if word.startswith('"') else word.replace("_", " "))
+            yield Said(word if word.startswith('"') else self.word(word))
+
+    def is_named(self, word: str) -> bool:
+        """Whether a word is the name of a setting, a term or a trait."""
+        return word in self.settings or word in self.rules.terms or word in self.rules.traits
+
+    def words_of(self, trait: Trait) -> tuple[str, ...]:
+        """The words that a trait can be."""
+        return words_of(trait.kind)
+
+    def named(self, head: str, name: str) -> Iterator[Said]:
+        """What a name stands for. head: `section`, `fault`, `grade` or `round`; "" for a setting, a term or a trait."""
+        title = self._titles.get((head, name))
+        if title is not None:
+            text = self.of(title) if head in {"section", "fault"} or self.language else name.replace("_", " ")
+            found = Said(text, head, name, title)
+            yield from (Said("“"), found, Said("”")) if head == "fault" else (found,)
+        elif name in self.settings:
+            yield Said(self.setting(self.settings[name]), "setting", name)
+        elif name in self.rules.terms:
+            title = self.rules.terms[name].title
+            yield Said(self.of(title), "term", name, title)
+        else:
+            trait = self.rules.traits[name]
+            yield Said(self.trait(trait), "trait", name, Titled(trait.title, trait.titles))
 
 
 def _within(at: Place, place: Place) -> bool:

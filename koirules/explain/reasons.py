@@ -133,7 +133,7 @@ class Reasoner:
         """The sentence about a part that a person reads; what was read of the fish as it will be when grown says so."""
         words = self._words(about, state, trace, record)
         ahead = "" if state is State.NO else self.teller.ahead_of(f"{about.kind} {about.name}", record, trace)
-        return f"{words} ({ahead}, by a model)" if ahead else words
+        return self.teller.say("{words} ({ahead}, by a model)", words=words, ahead=ahead) if ahead else words
 
     def _words(self, about: Told, state: State | None, trace: Trace, record: Mapping[str, Reading]) -> str:
         teller, place = self.teller, about.place

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from decimal import Decimal
 
 from attrs import frozen
@@ -13,6 +13,7 @@ from koirules.meaning.operators import Nature
 from koirules.standard.cuts import known_millionths
 from koirules.standard.parts import Grade, Rules, Setting
 from koirules.standard.reading_nodes import unrounded
+from koirules.standard.titles import Titled
 from koirules.standard.tree import Apply, Node, ScoreRead, walk
 
 
@@ -28,15 +29,15 @@ class GradeLine:
     score: Decimal | None
 
 
-def grade_lines(rules: Rules, settings: Mapping[str, Setting], language: str | None = None) -> tuple[GradeLine, ...]:
-    """The line of each grade, best first.
+def grade_lines(
+    rules: Rules, settings: Mapping[str, Setting], told: Callable[[Titled], str] = lambda title: title.text
+) -> tuple[GradeLine, ...]:
+    """The line of each grade, best first. told: says a title.
 
     A condition can hold at a score where it is not a sure no with all else unknown: a grade that asks for a score of 75 and
     for a sound body has its line at 75.
     """
-    return tuple(
-        GradeLine(grade.name, grade.title.within(language), _line(grade, rules, settings)) for grade in rules.grades
-    )
+    return tuple(GradeLine(grade.name, told(grade.title), _line(grade, rules, settings)) for grade in rules.grades)
 
 
 def _line(grade: Grade, rules: Rules, settings: Mapping[str, Setting]) -> Decimal | None:

@@ -5,20 +5,28 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from typing import Any
 
+from attrs import frozen
+
 from koirules.explain.plain_words import PlainWords
+from koirules.languages import to_say
 from koirules.meaning import operators as ops
 from koirules.meaning.operators import Nature
 from koirules.standard.reading_nodes import trait_of, unit_shown, unrounded
 from koirules.standard.tree import Apply, Constant, GradeRead, Node, ScoreRead, SettingRead, walk
 from koirules.standard.types import Numeric, Steps, Truth
-from koirules.standard.wording import number_words
-
-NOT_SETTLED = " (not settled)"
 
 _ORDERED = Nature.COMPARES_NUMBERS | Nature.ORDERS
 
 
-def shortfalls(condition: Node, plain: PlainWords, value_of: Callable[[Node], Any]) -> Iterator[str]:
+@frozen
+class Shortfall:
+    """A part of a condition that does not surely hold. words: what it asks for, or what is missing. told: as a reason."""
+
+    words: str
+    told: str
+
+
+def shortfalls(condition: Node, plain: PlainWords, value_of: Callable[[Node], Any]) -> Iterator[Shortfall]:
     """Each part of a condition joined by `and` that does not surely hold, in words: `body is 15.71, 0.29 short of 16`.
 
     plain: says the words of the rule file and the numbers. value_of: what a node comes to for the fish, both ends.
@@ -29,9 +37,11 @@ def shortfalls(condition: Node, plain: PlainWords, value_of: Callable[[Node], An
             continue
         words = plain.told(part.place)
         if possibly:
-            yield f"{words}{NOT_SETTLED}"
+            yield Shortfall(words, plain.tongue("{words} (not settled)", words=words))
         else:
-            yield _gap(part, plain, value_of) or _other_word(part, plain, value_of) or f"not met: {words}"
+            told = _gap(part, plain, value_of) or _other_word(part, plain, value_of)
+            told = told or plain.tongue("not met: {words}", words=words)
+            yield Shortfall(told, told)
 
 
 def fails_on_score(condition: Node, value_of: Callable[[Node], Any]) -> bool:
@@ -68,12 +78,17 @@ def _gap(node: Node, plain: PlainWords, value_of: Callable[[Node], Any]) -> str 
     unit = unit_shown(read)
     nearest = low if turned else high
     known = value_of(left if turned else right)[0]
-    line = number_words(known, kind, unit)
-    bound = "" if low == high else "at least " if turned else "at most "
-    has = f"{plain.told(read.place)} is {bound}{plain.number(nearest, kind, unit, known)}"
+    line, nearest_told = plain.exactly(known, kind, unit), plain.number(nearest, kind, unit, known)
+    if low != high:
+        nearest_told = plain.tongue(
+            to_say("at least {value}") if turned else to_say("at most {value}"), value=nearest_told
+        )
+    has = plain.tongue("{title} is {value}", title=plain.told(read.place), value=nearest_told)
     if distance == 0:
-        return f"{has}, and must be {'below' if turned else 'above'} it"
-    return f"{has}, {plain.number(distance, kind, unit)} {'over' if turned else 'short of'} {line}"
+        must = to_say("{has}, and must be below it") if turned else to_say("{has}, and must be above it")
+        return plain.tongue(must, has=has)
+    far = to_say("{has}, {distance} over {line}") if turned else to_say("{has}, {distance} short of {line}")
+    return plain.tongue(far, has=has, distance=plain.number(distance, kind, unit), line=line)
 
 
 def _other_word(node: Node, plain: PlainWords, value_of: Callable[[Node], Any]) -> str | None:
@@ -82,7 +97,12 @@ def _other_word(node: Node, plain: PlainWords, value_of: Callable[[Node], Any]) 
         return None
     read = next((one for one in node.operands if trait_of(one) or isinstance(one, GradeRead)), None)
     name, words = ("", "") if read is None else (plain.told(read.place), plain.told(node.place))
-    if read is None or not isinstance(read.type, Steps | Truth) or not name or not words.startswith(f"{name} "):
+    if read is None or not isinstance(read.type, Steps | Truth) or not name:
+        return None
+    if plain.language is not None:
+        has = plain.tongue("{title} is {value}", title=name, value=plain.both_ends(read, value_of(read)))
+        return plain.tongue("{has}; asked for: {words}", has=has, words=words)
+    if not words.startswith(f"{name} "):
         return None
     asked = words.removeprefix(f"{name} ").removeprefix("is ").removeprefix("one of ")
     return f"{name} is {plain.both_ends(read, value_of(read))}, not {asked}".replace(

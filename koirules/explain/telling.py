@@ -13,8 +13,8 @@ from koirules.engines.scalar.evaluator import Trace
 from koirules.engines.scalar.walking import worked_out
 from koirules.explain.any_number import can_be_any, causes
 from koirules.explain.plain_words import PlainWords
-from koirules.explain.shortfall import NOT_SETTLED, fails_on_score, shortfalls
-from koirules.problems.quoting import in_words
+from koirules.explain.shortfall import fails_on_score, shortfalls
+from koirules.languages import to_say
 from koirules.results.parts_read import points_in, supplied_in, supplied_looked_at, traits_in
 from koirules.results.reason import State
 from koirules.standard.growth_settings import length_grown_to
@@ -84,16 +84,24 @@ class Teller:
             )
         for one in self._supplied[key]:
             words = one.key if isinstance(one.source, Grown) else self.rules.words_at(one.place)
-            told.append(f"{words} {self._beside(one, record, evolve(self.plain, exact=True))}")
+            told.append(f"{words} {self._beside(one, record, evolve(self.plain, exact=True, language=None))}")
         return ", ".join(told)
 
     def seen(self, key: str, record: Mapping[str, Reading], trace: Trace) -> str:
         """The same as a person reads it: titles for names, numbers rounded."""
         told = [self._points_read(name, trace, titled=True) for name in self._points[key]]
-        told += [f"{self.plain.trait(trait)} {self.plain.recorded(trait, record)}" for trait in self._traits[key]]
+        told += [
+            self.say("{title} {value}", title=self.plain.trait(trait), value=self.plain.recorded(trait, record))
+            for trait in self._traits[key]
+        ]
         for one in self._supplied[key]:
-            told.append(f"{self.plain.told(one.place)} {self._beside(one, record, self.plain)}")
-        return ", ".join(told)
+            value = self._beside(one, record, self.plain)
+            told.append(self.say("{title} {value}", title=self.plain.told(one.place), value=value))
+        return self.plain.tongue.joined(told)
+
+    def say(self, text: str, /, **values: object) -> str:
+        """A text of the tool in the language of the teller, with what stands in its braces filled in."""
+        return self.plain.tongue(text, **values)
 
     def ahead_of(self, key: str, record: Mapping[str, Reading], trace: Trace) -> str:
         """How long the fish will be that a part looked at, in words: `grown to 65 cm`; "" where it looked at it as it is."""
@@ -103,7 +111,7 @@ class Teller:
         sources = [one.source for one in supplied_looked_at(self._parts[key], value_of)]
         lengths = {length_grown_to(source, self.settings) for source in sources if isinstance(source, Grown)}
         words = [self.plain.number(length, Numeric(Dimension.LENGTH)) for length in sorted(lengths)]
-        return f"grown to {in_words(words, 'and')}" if words else ""
+        return self.say("grown to {length}", length=self.plain.tongue.listed(words)) if words else ""
 
     def counted_in(self, key: str, over: Mapping[str, tuple[int, int]]) -> str:
         """Over how many fish of how many the figures of the batch are that a part reads, in words; "" where it reads none."""
@@ -111,64 +119,97 @@ class Teller:
         for one in self._supplied[key]:
             if one.key in over and isinstance(one.source, Figure):
                 counted, every = over[one.key]
-                number = f"all {every:,}" if counted == every else f"{counted:,} of {every:,}"
-                told.append(f"batch {one.source.kind} over {number} {self.rules.subject.noun(every)}")
-        return ", ".join(dict.fromkeys(told))
+                over_all, over_some = (
+                    to_say("batch {figure} over all {every}"),
+                    to_say("batch {figure} over {number} of {every}"),
+                )
+                tongue, subject = self.plain.tongue, self.rules.subject
+                fish = tongue.counted(subject.one, subject.many, every)
+                figure = tongue.of(str(one.source.kind), "figure of a batch")
+                told.append(
+                    self.say(
+                        over_all if counted == every else over_some,
+                        figure=figure,
+                        number=tongue.whole(counted),
+                        every=fish,
+                    )
+                )
+        return self.plain.tongue.joined(dict.fromkeys(told))
 
     def criterion(self, part: Points | Extra, place: int, trace: Trace, record: Mapping[str, Reading]) -> str:
         """What a criterion read and gave: `tail stem: fair, 6 of 10`, `red lips: +2`."""
+        tongue = self.plain.tongue
         if isinstance(part, Points):
             first, second, low, high = trace.points[place]
-            top = shortest(Decimal(part.shape.most).scaleb(-3))
-            given = _points(low) if low == high else f"{_points(low)} to {_points(high)}"
+            top = tongue.figure(shortest(Decimal(part.shape.most).scaleb(-3)))
+            ends = [tongue.figure(_points(end)) for end in (low, high)]
+            given = ends[0] if low == high else tongue.stretch(*ends)
             value = self._value(part, first, second, record)
             because = self._any_number(part, record, trace) if low < high else ""
-            return f"{self._label(part, record, trace)}: {f'{value}, ' if value else ''}{given} of {top}{because}"
+            label, of = self._label(part, record, trace), self.say("{points} of {most}", points=given, most=top)
+            return self._about(label, tongue.joined(filter(None, (value, of)))) + because
         surely, possibly = trace.extras[place]
-        amount = f"{'+' if part.sign > 0 else '-'}{shortest(Decimal(part.amount).scaleb(-2))}"
+        amount = tongue.figure(f"{'+' if part.sign > 0 else '-'}{shortest(Decimal(part.amount).scaleb(-2))}")
         if surely:
-            return f"{self._label(part, record, trace)}: {amount}"
+            return self._about(self._label(part, record, trace), amount)
         if possibly:
-            return f"{self.title(part)}: perhaps {amount}{self._any_number(part, record, trace)}"
+            perhaps = self.say("perhaps {value}", value=amount)
+            return self._about(self.title(part), perhaps) + self._any_number(part, record, trace)
         missing = [self.plain.trait(trait) for trait in self._traits[part_key(part)] if trait.name not in record]
-        return f"{self.title(part)}: no" + (f" ({', '.join(missing)} not recorded)" if missing else "")
+        if not missing:
+            return self._about(self.title(part), self.say("no"))
+        return self._about(self.title(part), self.say("no ({traits} not recorded)", traits=tongue.joined(missing)))
+
+    def _about(self, title: str, words: str) -> str:
+        """What is said of something: `spine: straight`."""
+        return self.say("{title}: {words}", title=title, words=words)
 
     def limit(self, part: Limit, state: State, grade: Grade, trace: Trace, record: Mapping[str, Reading]) -> str:
         """What a fault or a lift did: `bent spine: no better than cull`."""
-        bound = f"no {'better' if part.head == 'fault' else 'worse'} than {self.plain.of(grade.title)}"
+        bounds = to_say("no better than {grade}"), to_say("no worse than {grade}")
+        bound = self.say(bounds[0 if part.head == "fault" else 1], grade=self.plain.of(grade.title))
         match state:
             case State.YES:
-                return f"{self._label(part, record, trace)}: {bound}"
+                return self._about(self._label(part, record, trace), bound)
             case State.OPEN:
                 because = self._any_number(part, record, trace)
-                return f"{self.title(part)}: perhaps {bound}; {self._open(part, record, trace)}{because}"
+                still = self._open(part, record, trace)
+                return (
+                    self._about(self.title(part), self.say("perhaps {bound}; {open}", bound=bound, open=still))
+                    + because
+                )
             case State.HELD_BACK:
-                because = "" if part.exception is None else f", since {self._exception(part.exception)}"
-                return f"{self.title(part)}: held back{because}"
+                if part.exception is None:
+                    return self._about(self.title(part), self.say("held back"))
+                why = self._exception(part.exception)
+                return self._about(self.title(part), self.say("held back, since {reason}", reason=why))
             case State.NO:
-                return f"{self.title(part)}: no"
+                return self._about(self.title(part), self.say("no"))
 
     def grade(self, place: int, state: State, trace: Trace, record: Mapping[str, Reading]) -> str:
         """Whether the condition of a grade holds, and what is missing where it does not."""
         part = self.rules.grades[place]
         label = self.plain.of(part.title)
         if part.condition is None:
-            return f"{label}: otherwise"
+            return self._about(label, self.say("otherwise"))
         if state is State.YES:
             told = self.plain.told(part.condition.place) if part.say is None else self._label(part, record, trace)
-            return f"{label}: yes, {told}"
+            return self._about(label, self.say("yes, {reason}", reason=told))
         value_of = partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
         missing = shortfalls(part.condition, self.plain, value_of)
         if state is State.OPEN:
-            needs = "; ".join(words.removesuffix(NOT_SETTLED) for words in missing)
-            return f"{label}: not settled, asks for {needs}{self._any_number(part, record, trace)}"
-        return f"{label}: no, {'; '.join(missing)}"
+            needs = self.plain.tongue.joined((one.words for one in missing), "; ")
+            return self._about(
+                label, self.say("not settled, asks for {condition}", condition=needs)
+            ) + self._any_number(part, record, trace)
+        found = self.plain.tongue.joined((one.told for one in missing), "; ")
+        return self._about(label, self.say("no, {reason}", reason=found))
 
     def _beside(self, one: Supplied, record: Mapping[str, Any], plain: PlainWords) -> str:
         """What stands beside a record under a key, in words."""
         value = record.get(one.key)
         if value is None:
-            return "not known" if isinstance(one.source, Grown) else "not recorded"
+            return self.say("not known") if isinstance(one.source, Grown) else self.say("not recorded")
         return plain.both_ends(one, value)
 
     def _any_number(self, part: Part, record: Mapping[str, Reading], trace: Trace) -> str:
@@ -177,16 +218,19 @@ class Teller:
             return ""
         value_of = partial(worked_out, rules=self.rules, settings=self.settings, record=record, trace=trace)
         found = causes(part.roots, value_of)
-        return f" (any number: {', '.join(found)})" if found else ""
+        words = self.plain.tongue.joined(map(self.plain.tongue.of, found))
+        return self.say(" (any number: {causes})", causes=words) if found else ""
 
     def _points_read(self, name: str, trace: Trace, *, titled: bool = False) -> str:
         names = [section.name for section in self.rules.sections]
         low, high = trace.sections[names.index(name)] if name else trace.score
-        shown = [shortest(Decimal(end).scaleb(-2)) for end in (low, high)]
-        label = f"section {name}" if name else "score"
-        if name and titled:
-            label = self.plain.of(self.rules.sections[names.index(name)].title)
-        return f"{label} {shown[0] if low == high else ' to '.join(shown)}"
+        tongue = self.plain.tongue
+        shown = [tongue.figure(shortest(Decimal(end).scaleb(-2))) for end in (low, high)]
+        points = shown[0] if low == high else tongue.stretch(*shown)
+        if not titled:
+            return f"section {name} {points}" if name else f"score {points}"
+        label = self.plain.of(self.rules.sections[names.index(name)].title) if name else self.say("score")
+        return self.say("{title} {value}", title=label, value=points)
 
     def _open(self, part: Limit, record: Mapping[str, Reading], trace: Trace) -> str:
         """What keeps a fault or lift open: what was not recorded, or not surely, and the points it reads."""
@@ -195,12 +239,12 @@ class Teller:
         missing = [self.plain.trait(trait) for trait in self._traits[key] if trait.name not in record]
         for trait in self._traits[key]:
             if trait.name in record and not is_sure(trait.kind, record[trait.name]):
-                told.append(f"{self.plain.trait(trait)}: {self.plain.recorded(trait, record)}")
+                told.append(self._about(self.plain.trait(trait), self.plain.recorded(trait, record)))
         if missing == [self.title(part)]:
-            told.append("not recorded")
+            told.append(self.say("not recorded"))
         elif missing:
-            told.append(f"not recorded: {', '.join(missing)}")
-        return "; ".join(told) or self.seen(key, record, trace)
+            told.append(self.say("not recorded: {traits}", traits=self.plain.tongue.joined(missing)))
+        return self.plain.tongue.joined(told, "; ") or self.seen(key, record, trace)
 
     def _exception(self, node: Node) -> str:
         if isinstance(node, TermRead):
@@ -217,7 +261,7 @@ class Teller:
     def _value(self, part: Points, first: object, second: object, record: Mapping[str, Reading]) -> str:
         trait, read = trait_of(part.by), recordable_of(part.by)
         if isinstance(read, Supplied) and isinstance(read.source, Grown) and read.key not in record:
-            return "not known"
+            return self.say("not known")
         return self.plain.value(part.by, first, second) if trait is None else self.plain.recorded(trait, record)
 
     def _named(self, name: str, record: Mapping[str, Reading], trace: Trace) -> str:

@@ -26,9 +26,10 @@ def to_next_grade(
     for limit, states in zip(rules.limits, trace.limits, strict=True):
         if limit.head == "fault" and states[4] and limit.grade > target:
             bound = plain.of(rules.grades[limit.grade].title)
-            ways.append(f"the fault “{plain.of(limit.title)}” allows no better than {bound}")
+            title = plain.of(limit.title)
+            ways.append(plain.tongue("the fault “{fault}” allows no better than {grade}", fault=title, grade=bound))
     condition = rules.grades[target].condition
     if condition is not None and not trace.by_points & ((2 << target) - 1):
         value_of = partial(worked_out, rules=rules, settings=settings, record=record, trace=trace)
-        ways.extend(shortfalls(condition, plain, value_of))
+        ways.extend(one.told for one in shortfalls(condition, plain, value_of))
     return rules.grades[target].name, tuple(ways)

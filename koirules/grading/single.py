@@ -285,7 +285,7 @@ class _Fish:
             if any(trait.name in assumed for trait in teller.traits_of(part_key(part)))
         }
         standing = Standing(self.grader.grades, best, worst, best_by_points, worst_by_points, asks_more, rest)
-        return grounds_of(tuple(reasons), standing)
+        return grounds_of(tuple(reasons), standing, teller.plain.tongue)
 
     def nearest_changes(self) -> NearestChanges:
         """The smallest changes that would have given another grade."""
@@ -295,7 +295,8 @@ class _Fish:
         """What each criterion gave."""
         from koirules.explain.contributions import Contributor
 
-        return Contributor(self.grader.rules).contributions(self.trace, result.sections, result.reasons)
+        tongue = self.grader.reasoner.teller.plain.tongue
+        return Contributor(self.grader.rules, tongue).contributions(self.trace, result.sections, result.reasons)
 
 
 class _Shown(dict[int, SectionResult]):

@@ -9,9 +9,9 @@ from collections.abc import Mapping, Sequence
 
 from attrs import frozen
 
+from koirules.languages import ENGLISH, Tongue
 from koirules.measures.grown_measures import MeasuresAhead
 from koirules.measures.growth import DEFAULT_EXPONENT, DEFAULT_SIDES, DEFAULT_WHITE, Grower, GrowthModel
-from koirules.problems.quoting import in_words
 from koirules.standard.check.growing import EXPONENT, SIDES, WHITE
 from koirules.standard.growth_settings import grown_in, length_grown_to
 from koirules.standard.parts import Rules, Setting
@@ -111,35 +111,41 @@ class Ahead:
         return whole
 
 
-def growth_note(rules: Rules, settings: Mapping[str, Setting]) -> str:
+def growth_note(rules: Rules, settings: Mapping[str, Setting], tongue: Tongue = ENGLISH) -> str:
     """What a reader of results should know about the model of growth behind them; "" where the rules ask for no growth."""
     asked = [node.source for node in grown_in(rules).values() if isinstance(node.source, Grown)]
     if not asked:
         return ""
-    model = model_of(settings)
+    model, subject = model_of(settings), rules.subject
     lengths = sorted({length_grown_to(source, settings) for source in asked})
-    words = in_words([number_words(length, Numeric(Dimension.LENGTH)) for length in lengths], "and")
+    words = tongue.listed([tongue.quantity(number_words(length, Numeric(Dimension.LENGTH))) for length in lengths])
     told = [
-        f"{name} = {number_words(value, Numeric(None))}" + ("" if name in settings else ", the usual value")
+        f"{name} = {tongue.figure(number_words(value, Numeric(None)))}"
+        + ("" if name in settings else tongue(", the usual value"))
         for name, value in ((EXPONENT, model.exponent), (WHITE, model.white))
     ]
-    return (
-        f"Figures for the {rules.subject.one} grown to {words} come from a model: they are an estimate, not a promise. "
-        f"{rules.subject.opening} that is that long already counts as it is. In the model, weight follows length to the power "
-        "b, girth follows length to the power "
-        f"(b - 1) / 2, and a share s of the new skin across the body stays white (b: {told[0]}; s: {told[1]})."
-        + (_without_a_map(settings) if any(source.of.trait.white_from_sides for source in asked) else "")
+    note = tongue(
+        "Figures for the {fish} grown to {lengths} come from a model: they are an estimate, not a promise. {a_fish} that is "
+        "that long already counts as it is. In the model, weight follows length to the power b, girth follows length to the "
+        "power (b - 1) / 2, and a share s of the new skin across the body stays white (b: {exponent}; s: {white}).",
+        fish=tongue.of(subject.one),
+        a_fish=tongue.of(subject.opening),
+        lengths=words,
+        exponent=told[0],
+        white=told[1],
     )
+    return note + (_without_a_map(settings, tongue) if any(one.of.trait.white_from_sides for one in asked) else "")
 
 
-def _without_a_map(settings: Mapping[str, Setting]) -> str:
+def _without_a_map(settings: Mapping[str, Setting], tongue: Tongue) -> str:
     """By what a share of red is told that was judged by eye."""
-    sides = model_of(settings).sides
-    low, high = (number_words(end, Numeric(None)) for end in sides)
-    told = low if low == high else f"from {low} to {high}, as is usual"
-    return (
-        " Where red was judged by eye and no map of it was drawn, its share goes as length to the power -w, since white grows in "
-        f"from the sides (w: {SIDES} = {told})."
+    low, high = (tongue.figure(number_words(end, Numeric(None))) for end in model_of(settings).sides)
+    told = low if low == high else tongue("from {low} to {high}, as is usual", low=low, high=high)
+    return tongue(
+        " Where red was judged by eye and no map of it was drawn, its share goes as length to the power -w, since white grows "
+        "in from the sides (w: {name} = {value}).",
+        name=SIDES,
+        value=told,
     )
 
 

@@ -7,6 +7,7 @@ from math import log
 
 from attrs import evolve, field, frozen
 
+from koirules.languages import ENGLISH, Tongue, to_say
 from koirules.vocabulary.kinds import Choice, Count, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.maps import PatchMap, decimal
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, is_sure, words_in
@@ -82,8 +83,8 @@ def _lasting(places: Mapping[str, tuple[str, ...]]) -> Mapping[str, tuple[str, .
     return {name: where for name, where in places.items() if name in _LASTING}
 
 
-def appearance_of(traits: Mapping[str, Trait], readings: Mapping[str, Reading]) -> Appearance:
-    """What a record says about the looks of its fish."""
+def appearance_of(traits: Mapping[str, Trait], readings: Mapping[str, Reading], tongue: Tongue = ENGLISH) -> Appearance:
+    """What a record says about the looks of its fish. tongue: the language of what is told of it."""
     words: dict[str, str] = {}
     places: dict[str, tuple[str, ...]] = {}
     numbers: dict[str, float] = {}
@@ -103,7 +104,7 @@ def appearance_of(traits: Mapping[str, Trait], readings: Mapping[str, Reading]) 
                 numbers[name] = low
             case _:
                 pass
-    return _seen(words, places, numbers, maps)
+    return _seen(words, places, numbers, maps, tongue)
 
 
 def colour_of(trait: str) -> str:
@@ -116,6 +117,7 @@ def _seen(
     places: Mapping[str, tuple[str, ...]],
     numbers: Mapping[str, float],
     maps: Mapping[str, PatchMap],
+    tongue: Tongue,
 ) -> Appearance:
     length, width = numbers.get("length"), numbers.get("width")
     body = numbers.get("standard_length") or (None if length is None else length / LENGTH_OVER_BODY)
@@ -140,7 +142,7 @@ def _seen(
         flank_red=numbers.get("hi_height"),
         words=words,
         places=places,
-        told=tuple(_untold(words, places, numbers, maps)),
+        told=tuple(_untold(words, places, numbers, maps, tongue)),
     )
 
 
@@ -163,77 +165,94 @@ def _untold(
     places: Mapping[str, tuple[str, ...]],
     numbers: Mapping[str, float],
     maps: Mapping[str, PatchMap],
+    tongue: Tongue,
 ) -> Iterator[str]:
     """What was recorded without its place, or lies where nobody sees it from above."""
     specks = int(numbers.get("shimi_count", 0))
     shown = [place for place in places.get("shimi_places", ()) if place not in _BELOW]
-    if specks > len(shown):
-        rest = specks - len(shown)
-        yield f"{rest} {'more ' if shown else ''}speck{'s' if rest > 1 else ''}, place not recorded"
-    for trait, what in (
-        ("windows", "white window"),
-        ("head_windows", "white window on the head"),
-        ("tobihi", "red splash"),
-    ):
-        count = int(numbers.get(trait, 0))
-        drawn = any(patch.windows for pattern in maps.values() for patch in pattern.patches)
-        if count and not (trait != "tobihi" and drawn):
-            yield (
-                f"{count} {what}{'s' if count > 1 else ''}, place not recorded"
-                if " on " not in what
-                else f"{count} {what}"
-            )
+    rest = specks - len(shown)
+    if rest > 0 and shown:
+        yield tongue.plural("{number} more speck, place not recorded", "{number} more specks, place not recorded", rest)
+    elif rest > 0:
+        yield tongue.plural("{number} speck, place not recorded", "{number} specks, place not recorded", rest)
+    drawn = any(patch.windows for pattern in maps.values() for patch in pattern.patches)
+    windows, head_windows, splashes, lost, barbels = (
+        int(numbers.get(name, 0)) for name in ("windows", "head_windows", "tobihi", "scale_loss", "barbels_missing")
+    )
+    if windows and not drawn:
+        yield tongue.plural(
+            "{number} white window, place not recorded", "{number} white windows, place not recorded", windows
+        )
+    if head_windows and not drawn:
+        yield tongue("{number} white window on the head", number=head_windows)
+    if splashes:
+        yield tongue.plural(
+            "{number} red splash, place not recorded", "{number} red splashes, place not recorded", splashes
+        )
     if words.get("hikui") == "yes":
-        yield "fading red (hikui), place not recorded"
-    lost = int(numbers.get("scale_loss", 0))
+        yield tongue("fading red (hikui), place not recorded")
     if lost:
-        yield f"{lost} lost scale{'s' if lost > 1 else ''}, place not recorded"
-    barbels = int(numbers.get("barbels_missing", 0))
+        yield tongue.plural("{number} lost scale, place not recorded", "{number} lost scales, place not recorded", lost)
     if barbels:
-        yield f"{barbels} barbel{'s' if barbels > 1 else ''} missing, which is not recorded"
+        yield tongue.plural(
+            "{number} barbel missing, which is not recorded", "{number} barbels missing, which is not recorded", barbels
+        )
     for trait, what in (
-        ("shimi_places", "speck"),
-        ("scars", "scar"),
-        ("fin_damage", "torn fin"),
-        ("fin_faults", "faulty fin"),
+        ("shimi_places", to_say("speck below: {place}")),
+        ("scars", to_say("scar below: {place}")),
+        ("fin_damage", to_say("torn fin below: {place}")),
+        ("fin_faults", to_say("faulty fin below: {place}")),
     ):
         for place in places.get(trait, ()):
             if place in _BELOW:
-                yield f"{what} below: {place}"
+                yield tongue(what, place=tongue.of(place, trait))
 
 
 _BELOW = ("belly", "anal")
 """Places that are not seen from above."""
 
 
-def described(look: Appearance) -> str:
+def described(look: Appearance, tongue: Tongue = ENGLISH) -> str:
     """Where the patches of each colour lie, and what else is drawn, in words for those who do not see the drawing."""
-    told = ["A koi seen from above."]
+    told = [tongue("A koi seen from above.")]
     if not look.is_mapped:
-        told = ["The outline of a koi from above; its pattern was not mapped."]
+        told = [tongue("The outline of a koi from above; its pattern was not mapped.")]
     for colour, pattern in look.maps.items():
+        name = tongue.of(colour, "colour of a map")
         if not pattern.patches:
-            told.append(f"No {colour}.")
+            told.append(tongue("No {colour}.", colour=name))
             continue
-        reach = ", ".join(
-            f"{decimal(min(us))} to {decimal(max(us))} %{' (thin)' if patch.thin else ''}"
-            for patch in pattern.patches
-            if (us := [u for u, _ in patch.outline])
+        told.append(
+            tongue.plural(
+                "{colour}: {number} patch, along the body from nose to tail at {reach}.",
+                "{colour}: {number} patches, along the body from nose to tail at {reach}.",
+                len(pattern.patches),
+                colour=name,
+                reach=tongue.joined(_reach(pattern, tongue)),
+            )
         )
-        count = len(pattern.patches)
-        told.append(f"{colour}: {count} patch{'es' if count > 1 else ''}, along the body from nose to tail at {reach}.")
     if look.maps.get("hi", PatchMap()).patches and "hi_tone" not in look.words:
-        told.append("The tone of the red was not recorded; a plain red stands for it.")
+        told.append(tongue("The tone of the red was not recorded; a plain red stands for it."))
     for trait, what in (
-        ("hi_on_eyes", "red on"),
-        ("hi_on_fins", "red on fins"),
-        ("motoaka", "red fin roots"),
-        ("shimi_places", "specks at"),
-        ("scars", "scars at"),
-        ("fin_damage", "torn fins"),
+        ("hi_on_eyes", to_say("red on: {places}.")),
+        ("hi_on_fins", to_say("red on fins: {places}.")),
+        ("motoaka", to_say("red fin roots: {places}.")),
+        ("shimi_places", to_say("specks at: {places}.")),
+        ("scars", to_say("scars at: {places}.")),
+        ("fin_damage", to_say("torn fins: {places}.")),
     ):
         if look.places.get(trait):
-            told.append(f"{what}: {', '.join(place.replace('_', ' ') for place in look.places[trait])}.")
+            named = (tongue.of(place.replace("_", " "), trait) for place in look.places[trait])
+            told.append(tongue(what, places=tongue.joined(named)))
     if look.told:
-        told.append(f"Not drawn: {'; '.join(look.told)}.")
-    return " ".join(told)
+        told.append(tongue("Not drawn: {what}.", what=tongue.joined(look.told, "; ")))
+    return tongue.joined(told, " ")
+
+
+def _reach(pattern: PatchMap, tongue: Tongue) -> Iterator[str]:
+    """From where to where each patch lies along the body."""
+    for patch in pattern.patches:
+        along = [u for u, _ in patch.outline]
+        if along:
+            ends = tongue.stretch(decimal(min(along)), tongue.quantity(f"{decimal(max(along))} %"))
+            yield tongue("{ends} (thin)", ends=ends) if patch.thin else ends

@@ -4,27 +4,31 @@ from __future__ import annotations
 
 from decimal import ROUND_FLOOR, ROUND_HALF_UP, Decimal
 
+from koirules.languages import ENGLISH, Tongue
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.rounding import round_to
 
 
-def figure(low: Decimal, high: Decimal) -> str:
+def figure(low: Decimal, high: Decimal, tongue: Tongue = ENGLISH) -> str:
     """A number, or from where to where it can lie: `71.25`, `40.5 to 78`."""
-    return shortest(low) if low == high else f"{shortest(low)} to {shortest(high)}"
+    return _stretch(shortest(low), None if low == high else shortest(high), tongue)
 
 
-def in_hundredths(low: Decimal, high: Decimal) -> str:
+def in_hundredths(low: Decimal, high: Decimal, tongue: Tongue = ENGLISH) -> str:
     """The same with both decimals: `71.25`, `40.50 to 78.00`."""
-    return f"{low:.2f}" if low == high else f"{low:.2f} to {high:.2f}"
+    return _stretch(f"{low:.2f}", None if low == high else f"{high:.2f}", tongue)
 
 
-def in_tenths(low: Decimal, high: Decimal | None = None) -> str:
+def in_tenths(low: Decimal, high: Decimal | None = None, tongue: Tongue = ENGLISH) -> str:
     """Points as a page shows them, with one decimal, halves up: `99.8`, `81 to 82.9`.
 
     A number is never rounded up to a whole one: 75.98 is 75.9 and not 76, on which a grade may hang.
     """
-    least = _tenth(low)
-    return least if high is None or high == low else f"{least} to {_tenth(high)}"
+    return _stretch(_tenth(low), None if high is None or high == low else _tenth(high), tongue)
+
+
+def _stretch(low: str, high: str | None, tongue: Tongue) -> str:
+    return tongue.figure(low) if high is None else tongue.stretch(tongue.figure(low), tongue.figure(high))
 
 
 def _tenth(value: Decimal) -> str:

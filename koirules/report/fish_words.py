@@ -11,6 +11,7 @@ from decimal import Decimal
 
 from attrs import frozen
 
+from koirules.languages import Tongue, to_say
 from koirules.report.appearance import Appearance
 from koirules.report.figures import in_tenths
 from koirules.report.page_words import Wording
@@ -24,13 +25,13 @@ _LEAST_LOSS = Decimal("0.5")
 _MOST_LISTED = 3
 
 _PATTERNS = {
-    "tancho": "one round mark on the head",
-    "ippon": "one long patch",
-    "inazuma": "a zigzag pattern",
-    "nidan": "two patches",
-    "sandan": "three patches",
-    "yondan": "four patches",
-    "godan": "five patches",
+    "tancho": to_say("one round mark on the head"),
+    "ippon": to_say("one long patch"),
+    "inazuma": to_say("a zigzag pattern"),
+    "nidan": to_say("two patches"),
+    "sandan": to_say("three patches"),
+    "yondan": to_say("four patches"),
+    "godan": to_say("five patches"),
 }
 """The words for a pattern of the red, for those who do not know them."""
 
@@ -60,8 +61,14 @@ def told(wording: Wording, result: Result, look: Appearance | None = None, *, ea
     gains, losses = _gains(result.reasons), _losses(result)
     return Told(
         _sentence(wording, result, gains, losses, look, each),
-        tuple(Line(f"+{in_tenths(one.score_low or Decimal(0))}", short(one.title)) for one in gains[:_MOST_LISTED]),
-        tuple(Line(f"−{in_tenths(points)}", short(one.title)) for one, points in losses[:_MOST_LISTED]),
+        tuple(
+            Line(f"+{in_tenths(one.score_low or Decimal(0), tongue=wording.tongue)}", short(one.title))
+            for one in gains[:_MOST_LISTED]
+        ),
+        tuple(
+            Line(f"−{in_tenths(points, tongue=wording.tongue)}", short(one.title))
+            for one, points in losses[:_MOST_LISTED]
+        ),
     )
 
 
@@ -96,50 +103,67 @@ def _sentence(
     look: Appearance | None,
     each: int,
 ) -> str:
-    if wording.about.language is not None:
+    tongue = wording.tongue
+    if not tongue.speaks:
         return "; ".join(reason.words for reason in result.main_reasons)
     parts = [*_decided(wording, result)]
-    strong = _and([_phrase(one) for one in gains if one.kind == "points"][:each])
+    strong = tongue.listed([_phrase(tongue, one) for one in gains if one.kind == "points"][:each])
     if strong and not parts:
         parts.append(strong)
-    seen = [] if look is None else list(_seen(look))
+    seen = [] if look is None else list(_seen(look, tongue))
     missing = sum((points for _, points in losses), Decimal(0))
     if seen and len(parts) < 2:
-        parts.append(_and(seen))
+        parts.append(tongue.listed(seen))
     if not result.sections or not (losses or gains):
         pass
     elif missing < 1 and result.grade is not None:
-        parts.append("hardly a point is missing")
+        parts.append(tongue("hardly a point is missing"))
     elif losses:
-        weak = [_weakness(one) for one, points in losses if points >= _LEAST_LOSS][:each] or [_weakness(losses[0][0])]
-        parts.append(f"loses most by {_and(weak)}")
-    told = "; ".join(parts) or "; ".join(reason.words for reason in result.main_reasons[:1])
-    return f"{told[:1].upper()}{told[1:]}." if told else ""
+        worst = [one for one, points in losses if points >= _LEAST_LOSS][:each] or [losses[0][0]]
+        parts.append(tongue("loses most by {what}", what=tongue.listed([_weakness(tongue, one) for one in worst])))
+    return tongue.sentence(
+        tongue.joined(parts, "; ", "halves of a sentence") or "; ".join(one.words for one in result.main_reasons[:1])
+    )
 
 
 def _decided(wording: Wording, result: Result) -> list[str]:
     """What settled the grade more than the points did: a person's word, a fault, or what was not recorded."""
+    tongue = wording.tongue
     if result.decision is not None:
-        return [f"decided by hand: {result.decision.reason}"]
+        return [tongue("decided by hand: {reason}", reason=result.decision.reason)]
     if result.grade is None:
-        titles = " or ".join(wording.grades[name].title for name in result.possible)
-        asked = _and([name.replace("_", " ") for name in result.hangs_on[:2]])
-        return [f"could be {titles}; {f'still to look at: {asked}' if asked else 'more has to be recorded'}"]
+        asked = tongue.listed([wording.trait(name) for name in result.hangs_on[:2]])
+        look = tongue("still to look at: {traits}", traits=asked) if asked else tongue("more has to be recorded")
+        return [tongue("could be {grades}; {look}", grades=wording.titles(result.possible), look=look)]
     grounds = result.grounds
     deciding = [one for one in grounds.faults if (one.kind, one.name) in grounds.decided]
     others = [one for one in grounds.faults if one not in deciding]
     found = []
     if deciding:
-        names = _and([short(one.title) for one in deciding])
-        found.append(f"{names}: no better than {wording.grades[result.grade].title}")
+        names = tongue.listed([short(one.title) for one in deciding])
+        grade = wording.grades[result.grade].title
+        found.append(tongue("{faults}: no better than {grade}", faults=names, grade=grade))
     if others:
-        found.append(f"{'also ' if found else ''}{_and([short(one.title) for one in others])}")
+        names = tongue.listed([short(one.title) for one in others])
+        found.append(tongue("also {faults}", faults=names) if found else names)
     return found
 
 
-def _phrase(reason: Reason) -> str:
+def _told_word(tongue: Tongue, reason: Reason) -> tuple[str, str] | None:
+    """The trait and the one word that a criterion read, in another language; None where it read a number, or nothing."""
+    read = _READ.match(reason.read)
+    if read is None or reason.kind != "points" or _word(reason) is None:
+        return None
+    word = read[2].replace("_", " ")
+    return read[1], tongue.of(_PATTERNS[word]) if word in _PATTERNS else tongue.of(word, read[1])
+
+
+def _phrase(tongue: Tongue, reason: Reason) -> str:
     """What a criterion saw, as a strength: `excellent outline from above`, `thick red`, `length`."""
     title, word = short(reason.title), _word(reason)
+    if tongue.language is not None:
+        read = _told_word(tongue, reason)
+        return title if read is None else tongue("{title} ({word})", title=title, word=read[1])
     if word is None:
         return title
     if word in _PATTERNS:
@@ -150,8 +174,10 @@ def _phrase(reason: Reason) -> str:
     return title if word in title.split() else f"{word.replace(' ', '-')} {title}"
 
 
-def _weakness(reason: Reason) -> str:
+def _weakness(tongue: Tongue, reason: Reason) -> str:
     """The same as a weakness: `outline from above (fair)`."""
+    if tongue.language is not None:
+        return _phrase(tongue, reason)
     title, word = short(reason.title), _word(reason)
     if word is None or word in title.split():
         return title
@@ -166,18 +192,16 @@ def _word(reason: Reason) -> str | None:
     return read[2].replace("_", " ")
 
 
-def _seen(look: Appearance) -> list[str]:
+def _seen(look: Appearance, tongue: Tongue) -> list[str]:
     """What everybody sees at once and a buyer asks about."""
     found = []
     eyes = look.places.get("hi_on_eyes", ())
-    if eyes:
-        found.append("red over both eyes" if len(eyes) > 1 else f"red touches the {eyes[0].replace('_', ' ')}")
+    if len(eyes) > 1:
+        found.append(tongue("red over both eyes"))
+    elif eyes:
+        found.append(tongue("red touches the {eye}", eye=tongue.of(eyes[0].replace("_", " "), "hi_on_eyes")))
     if look.specks:
-        found.append(f"{look.specks} black speck{'s' if look.specks > 1 else ''}")
+        found.append(tongue.plural("{number} black speck", "{number} black specks", look.specks))
     if look.words.get("kuchibeni") == "yes":
-        found.append("red lips")
+        found.append(tongue("red lips"))
     return found
-
-
-def _and(parts: Sequence[str]) -> str:
-    return parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}" if parts else ""

@@ -9,6 +9,7 @@ from itertools import groupby
 
 from attrs import field, frozen
 
+from koirules.languages import ENGLISH, Tongue
 from koirules.records.about import About
 from koirules.records.not_graded import NotGraded, Row, by_standard
 from koirules.report.audience import Audience
@@ -17,7 +18,7 @@ from koirules.report.fish_drawing import Shared
 from koirules.report.fish_words import Told, told
 from koirules.report.page_pictures import Pictures, Seen, seen
 from koirules.report.page_scores import Chart, chart_of
-from koirules.report.page_words import Wording, fate_word, row_name, share, width
+from koirules.report.page_words import FATES, Wording, fate_word, row_name, share, width
 from koirules.report.photographs import PHOTO, Photograph
 from koirules.results.course import RoundCourse, Step
 from koirules.results.ranking import best_first
@@ -156,10 +157,15 @@ class Part:
     settings: str
     most: str
 
+    @property
+    def foreign(self) -> str | None:
+        """The language of titles where it is not that of the page."""
+        return self.wording.tongue.foreign
+
 
 @frozen
 class Page:
-    """Everything on a page."""
+    """Everything on a page. tongue: its language."""
 
     title: str
     kicker: str
@@ -174,8 +180,13 @@ class Page:
     rows: tuple[str, ...]
     definitions: str
     subject: Subject
-    language: str | None = None
+    tongue: Tongue = ENGLISH
     about: About | None = field(default=None, repr=False)
+
+    @property
+    def foreign(self) -> str | None:
+        """The language of titles where it is not that of the page."""
+        return self.tongue.foreign
 
 
 def page_of(results: Sequence[Row], about: About, pictures: Pictures, audience: Audience) -> Page:
@@ -189,26 +200,22 @@ def page_of(results: Sequence[Row], about: About, pictures: Pictures, audience: 
         maker = _Maker(wording, pictures, audience, shared, titles, recorded)
         titles.add(wording, fish)
         if audience.is_house:
-            titles.add_rows(fish)
+            titles.add_rows(wording, fish)
         parts.append(maker.part(fish))
         before += len(one.rounds)
         recorded += len(fish)
     left = tuple(one for one in results if isinstance(one, NotGraded)) if audience.is_house else ()
-    common = [words for words in audience.cautions(about) if all(words in part.cautions for part in parts)]
+    cautions = map(about.tongue.of, audience.cautions(about))
+    common = [words for words in cautions if all(words in part.cautions for part in parts)]
     first = parts[0].wording.about
     whole = sum(len(part.table) for part in parts)
-    day = f"{about.day.day} {about.day:%B %Y}" if about.day else ""
+    tongue = about.tongue
+    day = tongue.day(about.day) if about.day else ""
     return Page(
-        title=audience.title or (first.title if not about.parts else about.records or "Results"),
-        kicker=""
-        if about.parts
-        else " · ".join(
-            filter(
-                None, (first.title if audience.title else "", f"edition {first.edition}", first.variety, first.stage)
-            )
-        ),
+        title=audience.title or (first.title if not about.parts else about.records or tongue("Results")),
+        kicker="" if about.parts else " · ".join(filter(None, (first.title if audience.title else "", *_facts(first)))),
         facts=" · ".join(
-            filter(None, (about.subject.counted(whole), about.records if audience.is_house else "", day, about.classes))
+            filter(None, (about.counted(whole), about.records if audience.is_house else "", day, about.classes))
         ),
         audience=audience,
         parts=tuple(parts),
@@ -220,8 +227,19 @@ def page_of(results: Sequence[Row], about: About, pictures: Pictures, audience: 
         rows=tuple(titles.rows.values()),
         definitions=shared.definitions,
         subject=about.subject,
-        language=first.language,
+        tongue=tongue,
         about=about,
+    )
+
+
+def _facts(about: About) -> Iterator[str]:
+    """What stands below the title of a standard."""
+    tongue = about.tongue
+    yield tongue("edition {edition}", edition=about.edition)
+    yield from (
+        tongue.of(words.replace("_", " ") if tongue.language else words)
+        for words in (about.variety, about.stage)
+        if words
     )
 
 
@@ -234,9 +252,9 @@ class _Titles:
         self.rows: dict[str, str] = {}
         self._numbers: dict[str, int] = {}
 
-    def add_rows(self, results: Sequence[Result]) -> None:
+    def add_rows(self, wording: Wording, results: Sequence[Result]) -> None:
         """Add the rows of fish side by side, in the order of the rule file."""
-        for row, title in _rows(results):
+        for row, title in _rows(wording, results):
             if row not in self.rows:
                 self._numbers[row] = len(self.rows)
                 self.rows[row] = title
@@ -280,8 +298,8 @@ class _Maker:
         about = wording.about
         return Part(
             wording=wording,
-            facts=" · ".join(filter(None, (f"edition {about.edition}", about.variety, about.stage))),
-            number=about.subject.counted(len(ranked)),
+            facts=" · ".join(_facts(about)),
+            number=about.counted(len(ranked)),
             counts=tuple(one for one in _counts(wording, ranked) if self.audience.is_house or one.number != "0"),
             open_words=tuple(_open_words(wording, ranked)),
             best=tuple(shown),
@@ -289,11 +307,11 @@ class _Maker:
             table=tuple(fish[id(one)] for one in ranked),
             sections=sections,
             chart=chart_of(wording, ranked) if self.audience.is_house else None,
-            rounds=tuple(_rounds(about.rounds, about.subject)) if self.audience.is_house else (),
+            rounds=tuple(_rounds(about)) if self.audience.is_house else (),
             stops=tuple(_stops(wording, ranked)) if self.audience.is_house else (),
-            cautions=self.audience.cautions(about),
+            cautions=tuple(map(wording.tongue.of, self.audience.cautions(about))),
             settings="; ".join(f"{name} = {value}" for name, value in about.settings.items()),
-            most=figure(most, most),
+            most=figure(most, most, wording.tongue),
         )
 
     def _groups(self, ranked: Sequence[Result], fish: Mapping[int, Fish], best: Sequence[Fish]) -> Iterator[Group]:
@@ -308,10 +326,13 @@ class _Maker:
             rest = [one for one in everyone if one not in best]
             if not rest:
                 continue
-            badge = _open_badge() if is_open else _badge(self.wording, name)
-            words = f"{len(rest):,} {'more ' if len(rest) < len(everyone) else ''}{self.wording.about.subject.noun(len(rest))}"
+            tongue, subject = self.wording.tongue, self.wording.about.subject
+            badge = _open_badge(tongue("not settled")) if is_open else _badge(self.wording, name)
+            words = self.wording.about.counted(len(rest))
+            if len(rest) < len(everyone):
+                words = tongue.counted(f"more {subject.one}", f"more {subject.many}", len(rest))
             if is_open:
-                words += f", at best {self.wording.grades[name].title}"
+                words = tongue("{fish}, at best {grade}", fish=words, grade=self.wording.grades[name].title)
             key = f"group{self.wording.key}-{place}{'-open' if is_open else ''}"
             yield Group(key, badge, words, tuple(rest[:SHOWN]), tuple(rest[SHOWN:]))
 
@@ -328,25 +349,25 @@ class _Maker:
             standing=standing,
             recorded=recorded,
             badge=_badge_of(wording, result),
-            score=in_tenths(result.score_low, result.score_high) if result.sections else "",
+            score=in_tenths(result.score_low, result.score_high, wording.tongue) if result.sections else "",
             scores=f"{result.score_low} {result.score_high}",
             grades=" ".join(str(self.titles.grades.index(wording.grades[one].title)) for one in result.possible),
             stops=_stops_of(wording, result) if house else "",
             sections=" ".join(str(points.get(title, -1)) for title in self.titles.sections),
             standard=wording.number,
             told=told(wording, result, self.pictures.look_of(result.fish), each=2 if large else 1),
-            views=seen(self.pictures, result, name, self.shared, large=large),
+            views=seen(self.pictures, result, name, self.shared, wording.tongue, large=large),
             photograph=photograph,
-            bars=tuple(_bar(self.titles, section, widest) for section in result.sections.values()),
-            criteria=tuple(_criteria(self.titles, result)) if house else (),
+            bars=tuple(_bar(self.titles, section, widest, wording.tongue) for section in result.sections.values()),
+            criteria=tuple(_criteria(self.titles, result, wording.tongue)) if house else (),
             limits=tuple(_reason(self.titles, one) for one in limits),
             grade_lines=tuple(_reason(self.titles, one) for one in result.reasons if one.kind == "grade")
             if house
             else (),
             labels=tuple(self._labels(result, photograph)) if house else (),
             course=tuple(_course(wording, self.titles, result)) if house else (),
-            points=tuple(in_tenths(one.low, one.high) for one in result.sections.values()),
-            silence=_silence(result) if house else "",
+            points=tuple(in_tenths(one.low, one.high, wording.tongue) for one in result.sections.values()),
+            silence=_silence(wording, result) if house else "",
             looks=tuple(_looks(wording, result)) if house else (),
         )
 
@@ -356,32 +377,40 @@ class _Maker:
         if self.wording.number is not None:
             shown |= {"standard", "seal"}
         yield from (
-            (name, text, self.titles.row("label", name)) for name, text in result.labels.items() if name not in shown
+            (self.wording.label(name), text, self.titles.row("label", name))
+            for name, text in result.labels.items()
+            if name not in shown
         )
 
 
-def _silence(result: Result) -> str:
+def _silence(wording: Wording, result: Result) -> str:
     """What was assumed of a fish because nobody mentioned it, apart from what was seen."""
     if not result.assumed:
         return ""
-    told = ", ".join(name.replace("_", " ") for name in result.assumed)
-    rests = "; without that, another grade is possible" if result.rests_on_silence else ""
-    return f"Not mentioned, and taken as the page says: {told}{rests}."
+    tongue = wording.tongue
+    told = tongue.joined(wording.trait(name) for name in result.assumed)
+    if result.rests_on_silence:
+        return tongue(
+            "Not mentioned, and taken as the page says: {traits}; without that, another grade is possible.", traits=told
+        )
+    return tongue("Not mentioned, and taken as the page says: {traits}.", traits=told)
 
 
 def _looks(wording: Wording, result: Result) -> Iterator[str]:
     """What came of a fish at each look of its sorting, and what the later ones changed."""
+    tongue = wording.tongue
     for look in result.looks:
-        titles = " or ".join(wording.grades[name].title for name in look.possible)
-        points = f", {in_tenths(look.score_low, look.score_high)} points" if result.sections else ""
-        yield f"Look {look.number}: {titles}{points}{''.join(f'; {change}' for change in look.changes)}"
+        told = tongue("Look {number}: {grades}", number=look.number, grades=wording.titles(look.possible))
+        if result.sections:
+            told += tongue(", {points} points", points=in_tenths(look.score_low, look.score_high, tongue))
+        yield tongue.joined([told, *map(str, look.changes)], "; ")
 
 
 def _badge(wording: Wording, grade: str) -> Badge:
     return Badge(wording.grades[grade].title, wording.shade(grade), wording.pips(grade))
 
 
-def _open_badge(title: str = "not settled") -> Badge:
+def _open_badge(title: str) -> Badge:
     return Badge(title, "open")
 
 
@@ -394,12 +423,12 @@ def _counts(wording: Wording, results: Sequence[Result]) -> Iterator[Count]:
     still = sum(result.grade is None for result in results)
     pairs = [(_badge(wording, name), settled[name]) for name in wording.grades]
     left = 0.0
-    for badge, number in [*pairs, *([(_open_badge(), still)] if still else [])]:
+    for badge, number in [*pairs, *([(_open_badge(wording.tongue("not settled")), still)] if still else [])]:
         wide = 100 * number / len(results) if results else 0.0
         yield Count(
             badge,
-            f"{number:,}",
-            share(number, len(results)),
+            wording.tongue.whole(number),
+            share(number, len(results), wording.tongue),
             f"{left:.2f}",
             f"{wide:.2f}",
             f"{left + wide / 2:.2f}",
@@ -412,14 +441,16 @@ def _open_words(wording: Wording, results: Sequence[Result]) -> Iterator[tuple[s
     """What those that are not settled could be, with how many there are."""
     still = Counter(result.possible for result in results if result.grade is None)
     for possible, count in still.most_common():
-        titles = " or ".join(wording.grades[name].title for name in possible)
-        yield titles, f"{count:,}", share(count, len(results))
+        tongue = wording.tongue
+        titles = tongue("could be {grades}", grades=wording.titles(possible))
+        yield titles, tongue.whole(count), share(count, len(results), tongue)
 
 
-def _bar(titles: _Titles, section: SectionResult, widest: Decimal) -> Bar:
+def _bar(titles: _Titles, section: SectionResult, widest: Decimal, tongue: Tongue) -> Bar:
+    got, worth = in_tenths(section.low, section.high, tongue), figure(section.worth, section.worth, tongue)
     return Bar(
         section.title,
-        f"{in_tenths(section.low, section.high)} of {figure(section.worth, section.worth)}",
+        tongue("{points} of {most}", points=got, most=worth),
         titles.row("section", section.name),
         width(section.worth, widest),
         width(section.low, widest),
@@ -428,10 +459,10 @@ def _bar(titles: _Titles, section: SectionResult, widest: Decimal) -> Bar:
     )
 
 
-def _criteria(titles: _Titles, result: Result) -> Iterator[tuple[str, tuple[Criterion, ...]]]:
+def _criteria(titles: _Titles, result: Result, tongue: Tongue) -> Iterator[tuple[str, tuple[Criterion, ...]]]:
     for section in result.sections.values():
         lines = [one for one in result.contributions if one.section == section.name and _counts_for(one)]
-        yield section.title, tuple(_criterion(titles, section, one) for one in lines)
+        yield section.title, tuple(_criterion(titles, section, one, tongue) for one in lines)
 
 
 def _counts_for(line: Contribution) -> bool:
@@ -441,48 +472,65 @@ def _counts_for(line: Contribution) -> bool:
     return line.kind == "points" or line.reason.state is not State.NO
 
 
-def _criterion(titles: _Titles, section: SectionResult, line: Contribution) -> Criterion:
+def _criterion(titles: _Titles, section: SectionResult, line: Contribution, tongue: Tongue) -> Criterion:
     row = titles.row(line.kind, f"{section.name} {line.name}")
     reason = line.reason
     if reason is None or reason.score_low is None or reason.score_high is None:
-        return Criterion(line.title, f"{line.points:.2f}", "", row, foreign=False)
+        return Criterion(line.title, tongue.figure(f"{line.points:.2f}"), "", row, foreign=False)
     most = reason.score_most if reason.kind == "points" else None
-    given = in_hundredths(reason.score_low, reason.score_high)
-    return Criterion(reason.words, given, "" if most is None else f"{most:.2f}", row)
+    given = in_hundredths(reason.score_low, reason.score_high, tongue)
+    return Criterion(reason.words, given, "" if most is None else tongue.figure(f"{most:.2f}"), row)
 
 
 def _reason(titles: _Titles, reason: Reason) -> Criterion:
     return Criterion(reason.words, "", "", titles.row(reason.kind, reason.name))
 
 
-def _rounds(found: Sequence[RoundCourse], subject: Subject) -> Iterator[Round]:
-    for one in found:
+def _rounds(about: About) -> Iterator[Round]:
+    tongue = about.tongue
+    for one in about.rounds:
         tied = sum(len(tie.fish) for tie in one.ties)
-        parts = [subject.counted(len(one.looked_at)), f"{len(one.kept):,} stay", f"{len(one.left):,} leave"]
-        parts += [f"{tied:,} tied"] if tied else []
-        parts += [f"{len(one.by_hand):,} of those that stay kept by hand"] if one.by_hand else []
-        parts += [f"{len(one.open):,} still open"] if one.open else []
+        parts = [
+            about.counted(len(one.looked_at)),
+            tongue("{number} stay", number=tongue.whole(len(one.kept))),
+            tongue("{number} leave", number=tongue.whole(len(one.left))),
+        ]
+        parts += [tongue("{number} tied", number=tongue.whole(tied))] if tied else []
+        if one.by_hand:
+            parts.append(tongue("{number} of those that stay kept by hand", number=tongue.whole(len(one.by_hand))))
+        parts += [tongue("{number} still open", number=tongue.whole(len(one.open)))] if one.open else []
         ties = tuple(
-            f"Tied for {tie.places} place{'' if tie.places == 1 else 's'}, for a person to choose: {', '.join(tie.fish)}"
+            tongue.plural(
+                "Tied for {number} place, for a person to choose: {fish}",
+                "Tied for {number} places, for a person to choose: {fish}",
+                tie.places,
+                fish=tongue.joined(tie.fish),
+            )
             for tie in one.ties
         )
-        yield Round(one.title, one.asks, ", ".join(parts) + _where(one), ties)
+        yield Round(one.title, one.asks, tongue.joined(parts) + _where(one, tongue), ties)
 
 
-def _where(one: RoundCourse | Step) -> str:
-    where = f"; to {one.sent}" if one.sent else ""
-    return where + (f"; next look {one.again.isoformat()}" if one.again else "")
+def _where(one: RoundCourse | Step, tongue: Tongue) -> str:
+    where = tongue("; to {place}", place=tongue.of(one.sent)) if one.sent else ""
+    return where + (tongue("; next look {day}", day=one.again.isoformat()) if one.again else "")
 
 
 def _course(wording: Wording, titles: _Titles, result: Result) -> Iterator[tuple[str, str, str, str]]:
     """What a person decided about a fish and what each round made of it: title, fate, why, and the row it belongs to."""
-    decision = result.decision
+    decision, tongue = result.decision, wording.tongue
     if decision is not None:
-        rules = " or ".join(wording.grades[name].title for name in result.by_rules)
-        yield "Decided by hand", "", f"{decision.reason} ({decision.by}); by the rules: {rules}", ""
+        why = tongue(
+            "{reason} ({judge}); by the rules: {grades}",
+            reason=decision.reason,
+            judge=decision.by,
+            grades=wording.titles(result.by_rules),
+        )
+        yield tongue("Decided by hand"), "", why, ""
     for step in result.course:
-        still = " Still open." if step.open else ""
-        yield step.title, f", {fate_word(step)}", f"{step.why}{_where(step)}.{still}", titles.row("round", step.round)
+        still = tongue(" Still open.") if step.open else ""
+        why = f"{step.why}{_where(step, tongue)}{tongue.of('.', 'end of a sentence')}{still}"
+        yield step.title, tongue(", {fate}", fate=tongue.of(fate_word(step))), why, titles.row("round", step.round)
 
 
 def _stops_of(wording: Wording, result: Result) -> str:
@@ -496,12 +544,13 @@ def _stops(wording: Wording, results: Sequence[Result]) -> Iterator[tuple[str, s
     of = f"{wording.about.title}, " if wording.number is not None else ""
     there = {stop for result in results for stop in _stops_of(wording, result).split()}
     for place, one in enumerate(wording.about.rounds, wording.rounds_before):
-        for word in ("stays", "tied", "leaves"):
+        for word in FATES:
             if f"{place}-{word}" in there:
-                yield f"{place}-{word}", f"{of}{one.title}: {word}"
+                told = wording.tongue("{title}: {words}", title=one.title, words=wording.tongue.of(word))
+                yield f"{place}-{word}", f"{of}{told}"
 
 
-def _rows(results: Sequence[Result]) -> Iterator[tuple[str, str]]:
+def _rows(wording: Wording, results: Sequence[Result]) -> Iterator[tuple[str, str]]:
     """The name and the title of each row; every result of a standard has the same but for its labels."""
     for name, title in {step.round: step.title for result in results for step in result.course}.items():
         yield row_name("round", name), title
@@ -515,4 +564,4 @@ def _rows(results: Sequence[Result]) -> Iterator[tuple[str, str]]:
             if reason.kind in {"fault", "lift"}:
                 yield row_name(reason.kind, reason.name), reason.title
     for name in dict.fromkeys(name for result in results for name in result.labels):
-        yield row_name("label", name), name
+        yield row_name("label", name), wording.label(name)

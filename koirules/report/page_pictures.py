@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from attrs import field, frozen
 
+from koirules.languages import Tongue
 from koirules.report.appearance import Appearance, described
 from koirules.report.fish_drawing import Shared, fish_group
 from koirules.report.photographs import Photograph
@@ -39,16 +40,20 @@ class Seen:
     mapped: bool
 
 
-def seen(pictures: Pictures, result: Result, name: str, shared: Shared, *, large: bool) -> tuple[Seen, ...]:
+def seen(
+    pictures: Pictures, result: Result, name: str, shared: Shared, tongue: Tongue, *, large: bool
+) -> tuple[Seen, ...]:
     """The views of a fish. name: the id of its card. large: whether the first one is drawn with all that a small one lacks."""
     views = pictures.views.get(result.fish, ())
     return tuple(
         Seen(
             f"{name}-view-{i}",
-            f"{result.fish} from above" if len(views) == 1 else f"{result.fish} from above, {view.words}",
-            described(view.look),
+            tongue("{fish} from above", fish=result.fish)
+            if len(views) == 1
+            else tongue("{fish} from above, {view}", fish=result.fish, view=view.words),
+            described(view.look, tongue),
             view.words,
-            view.caption,
+            view.caption(tongue),
             fish_group(view.look, shared, card=not (large and i == 0)),
             view.look.is_mapped,
         )

@@ -81,7 +81,7 @@ def chart_of(wording: Wording, results: Sequence[Result]) -> Chart | None:
         return None
     lines = sorted((line.score, line.title) for line in wording.grades.values() if line.score is not None)
     # Each name stands to the right of its line, the lower scores higher up: no line crosses the name of another.
-    names = [f"{_clipped(title)} {shortest(score)}" for score, title in lines]
+    names = [f"{_clipped(title)} {wording.tongue.figure(shortest(score))}" for score, title in lines]
     most = found[-1][0].high
     right = float(_RIGHT)
     for (score, _), name in zip(lines, names, strict=True):
@@ -97,8 +97,17 @@ def chart_of(wording: Wording, results: Sequence[Result]) -> Chart | None:
     foot = top + tall
     across = [round(_LEFT + step * i, 2) for i in range(len(found) + 1)]
     dots = tuple(_dots(wording, found, across, radius, foot)) if dotted else ()
-    told = "; ".join(f"{title} from {shortest(score)}" for score, title in reversed(lines))
-    drawn = sum(one.fish for one, _ in found)
+    tongue = wording.tongue
+    told = tongue.joined(
+        (
+            tongue("{grade} from {score}", grade=title, score=tongue.figure(shortest(score)))
+            for score, title in reversed(lines)
+        ),
+        "; ",
+    )
+    label = tongue("Scores of {fish}.", fish=wording.about.counted(sum(one.fish for one, _ in found)))
+    if told:
+        label = tongue.joined([label, tongue("Grade lines: {lines}.", lines=told)], " ")
     held = sum(is_held(result) for _, fish in found for result in fish)
     return Chart(
         wide=_WIDTH,
@@ -116,8 +125,8 @@ def chart_of(wording: Wording, results: Sequence[Result]) -> Chart | None:
         legend=tuple(_legend(wording, found)),
         held=held if dotted else 0,
         missing=sum(not is_scored(result, results) for result in results),
-        label=f"Scores of {wording.about.subject.counted(drawn)}. {f'Grade lines: {told}.' if told else ''}".strip(),
-        heads=("score", *(title for _, title in _legend(wording, found))),
+        label=label,
+        heads=(tongue("score"), *(title for _, title in _legend(wording, found))),
         rows=tuple(_figures(wording, found)),
     )
 
@@ -181,13 +190,14 @@ def _legend(wording: Wording, found: Sequence[tuple[Bin, Sequence[Result]]]) -> 
         if any(one.settled[name] for one, _ in found):
             yield wording.shade(name), line.title
     if any(one.unsettled for one, _ in found):
-        yield OPEN, "not settled"
+        yield OPEN, wording.tongue("not settled")
 
 
 def _figures(wording: Wording, found: Sequence[tuple[Bin, Sequence[Result]]]) -> Iterator[tuple[str, tuple[str, ...]]]:
     names = [name for name in wording.grades if any(one.settled[name] for one, _ in found)]
-    unsettled = any(one.unsettled for one, _ in found)
+    unsettled, tongue = any(one.unsettled for one, _ in found), wording.tongue
     for one, _ in reversed(found):
         if one.fish:
-            cells = [f"{one.settled[name]:,}" for name in names] + ([f"{one.unsettled:,}"] if unsettled else [])
-            yield f"{shortest(one.low)} to {shortest(one.high)}", tuple(cells)
+            counts = [*(one.settled[name] for name in names), *([one.unsettled] if unsettled else [])]
+            ends = (tongue.figure(shortest(end)) for end in (one.low, one.high))
+            yield tongue.stretch(*ends), tuple(map(tongue.whole, counts))

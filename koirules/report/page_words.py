@@ -9,6 +9,7 @@ from functools import cached_property
 from attrs import define
 
 from koirules.explain.score_lines import GradeLine
+from koirules.languages import ENGLISH, Tongue, to_say
 from koirules.records.about import About
 from koirules.results.course import Fate, Step
 from koirules.results.result import Result
@@ -64,15 +65,33 @@ class Wording:
 
     def graded(self, result: Result) -> str:
         """The grade of a fish, or each that it could still get."""
-        return " or ".join(self.grades[name].title for name in result.possible)
+        return self.titles(result.possible)
+
+    def titles(self, names: Sequence[str]) -> str:
+        """The titles of grades, one or another."""
+        return self.tongue.joined((self.grades[name].title for name in names), " or ")
+
+    def trait(self, name: str) -> str:
+        """A trait, as a sentence names it."""
+        return self.about.traits.get(name, name.replace("_", " "))
+
+    def label(self, name: str) -> str:
+        """A column that is carried along, as it is headed."""
+        return self.about.traits.get(name) or self.tongue.of(name)
+
+    @property
+    def tongue(self) -> Tongue:
+        """The language of the page."""
+        return self.about.tongue
 
 
-_FATES = {Fate.KEPT: "stays", Fate.TIED: "tied"}
+FATES = (to_say("stays"), to_say("tied"), to_say("leaves"))
+"""What becomes of fish in a round."""
 
 
 def fate_word(step: Step) -> str:
-    """What became of a fish in a round, in one word."""
-    return _FATES.get(step.fate, "leaves")
+    """What became of a fish in a round, in one word of `FATES`."""
+    return {Fate.KEPT: "stays", Fate.TIED: "tied"}.get(step.fate, "leaves")
 
 
 def is_held(result: Result) -> bool:
@@ -80,12 +99,12 @@ def is_held(result: Result) -> bool:
     return result.grade is not None and any(kind == "fault" for kind, _ in result.grounds.decided)
 
 
-def share(part: int, whole: int) -> str:
+def share(part: int, whole: int, tongue: Tongue = ENGLISH) -> str:
     """A share in whole per cent: `14 %`; `below 1 %` for what is there and hardly shows."""
     if not part or not whole:
         return "0 %"
     percent = round(100 * part / whole)
-    return f"{percent} %" if percent else "below 1 %"
+    return f"{percent} %" if percent else tongue("below 1 %")
 
 
 def width(part: Decimal, whole: Decimal) -> str:

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from attrs import frozen
 
+from koirules.languages import ENGLISH, Tongue, to_say
 from koirules.records.about import About
 from koirules.report.audience import Audience
 from koirules.report.page_model import Fish, Page, page_of
@@ -25,8 +26,7 @@ _DRAWN = 112.0
 """How long a fish is drawn on a certificate, in mm."""
 _BARS = (1, 2, 5, 10, 20, 50)
 _LONGEST_BAR = 46.0
-_ORDER = ("first", "second", "third")
-_NOWHERE = "no place"
+_ORDER = (to_say("first of its lot"), to_say("second of its lot"), to_say("third of its lot"))
 
 
 @frozen
@@ -60,15 +60,18 @@ def write_certificate(
     fish = page.parts[0].table[0]
     ranked = best_first(tuple(page.parts[0].wording.grades), results)
     place = next(at for at, one in enumerate(ranked) if one is result)
-    standing = f"{_ORDER[place]} of its lot" if place < len(_ORDER) else f"place {place + 1} of {len(ranked)}"
+    tongue = about.tongue
+    standing = tongue("place {number} of {all}", number=place + 1, all=tongue.whole(len(ranked)))
+    if place < len(_ORDER):
+        standing = tongue(_ORDER[place])
     look = pictures.look_of(result.fish)
     length = None if look is None else look.length
     facts = {
-        "variety": about.variety or "",
-        "length": "" if length is None else f"{length:.1f}".removesuffix(".0") + " cm",
-        "stage": about.stage or "",
-        "line": result.labels.get("bloodline", ""),
-        "lot": about.subject.counted(len(results)),
+        tongue("variety"): tongue.of(about.variety or ""),
+        tongue("length"): "" if length is None else tongue.quantity(f"{length:.1f}".removesuffix(".0") + " cm"),
+        tongue("stage"): tongue.of(about.stage or ""),
+        tongue("line"): result.labels.get("bloodline", ""),
+        tongue("lot"): about.counted(len(results)),
     }
     write_sheet(
         path,
@@ -77,18 +80,19 @@ def write_certificate(
         fish=fish,
         rank=standing,
         facts={name: words for name, words in facts.items() if words},
-        bar=_bar(length),
+        bar=_bar(length, tongue),
         paper=paper,
-        name=f"Certificate of {result.fish}",
+        tongue=tongue,
+        name=tongue("Certificate of {fish}", fish=result.fish),
     )
 
 
-def _bar(length: float | None) -> _Bar | None:
+def _bar(length: float | None, tongue: Tongue) -> _Bar | None:
     if not length:
         return None
     fitting = [step for step in _BARS if step / length * _DRAWN <= _LONGEST_BAR]
     step = max(fitting, default=_BARS[0])
-    return _Bar(f"{step} cm on the drawing", f"{step / length * _DRAWN:.1f}")
+    return _Bar(tongue("{length} on the drawing", length=f"{step} cm"), f"{step / length * _DRAWN:.1f}")
 
 
 def write_labels(path: Path, results: Sequence[Result], about: About, by: str, house: Audience) -> None:
@@ -96,7 +100,9 @@ def write_labels(path: Path, results: Sequence[Result], about: About, by: str, h
     page = page_of(results, about, Pictures(), house)
     places = _places_of(results, by, about.subject.place)
     fish = [(one, places.get(one.name, "")) for part in page.parts for one in part.table]
-    write_sheet(path, "labels.html", page=page, labels=fish, name="Labels", paper="a4")
+    write_sheet(
+        path, "labels.html", page=page, labels=fish, tongue=about.tongue, name=about.tongue("Labels"), paper="a4"
+    )
 
 
 def write_places(
@@ -110,7 +116,8 @@ def write_places(
         page=page,
         places=_gathered(page, _places_of(results, by, about.subject.place)),
         apart=pictures is not None,
-        name=about.subject.places,
+        tongue=about.tongue,
+        name=about.tongue.of(about.subject.places),
         paper="a4",
     )
 
@@ -125,21 +132,24 @@ def _gathered(page: Page, places: Mapping[str, str]) -> tuple[Place, ...]:
     found: dict[str, list[Fish]] = {}
     for part in page.parts:
         for fish in part.table:
-            found.setdefault(places.get(fish.name, "") or _NOWHERE, []).append(fish)
-    names = sorted(found, key=lambda name: (name == _NOWHERE, name.casefold()))
-    return tuple(Place(name, tuple(found[name]), _counts(found[name])) for name in names)
+            found.setdefault(places.get(fish.name, ""), []).append(fish)
+    names = sorted(found, key=lambda name: (not name, name.casefold()))
+    nowhere = page.tongue("no place")
+    return tuple(Place(name or nowhere, tuple(found[name]), _counts(found[name], page.tongue)) for name in names)
 
 
-def _counts(fish: Sequence[Fish]) -> str:
+def _counts(fish: Sequence[Fish], tongue: Tongue) -> str:
     """How many fish each grade has there, in words."""
     counted: dict[str, int] = {}
     for one in fish:
         counted[one.badge.title] = counted.get(one.badge.title, 0) + 1
-    return ", ".join(f"{number:,} {title}" for title, number in counted.items())
+    return tongue.joined(
+        tongue("{number} {grade}", number=tongue.whole(number), grade=title) for title, number in counted.items()
+    )
 
 
-def write_sheet(path: Path, template: str, *, paper: str, **values: object) -> None:
+def write_sheet(path: Path, template: str, *, paper: str, tongue: Tongue = ENGLISH, **values: object) -> None:
     """Write a template that extends `paper.html`; paper: one of `PAPERS`."""
     style = page_file("paper.css").replace("@page { size: A4;", f"@page {{ size: {paper.upper()};")
-    made = rendered(template, style=style, policy=policy(style), paper=paper, **values)
+    made = rendered(template, tongue, style=style, policy=policy(style), paper=paper, **values)
     path.write_text(made.lstrip(), encoding="utf-8", newline="\n")

@@ -8,6 +8,7 @@ from hashlib import sha256
 from importlib.resources import files
 from pathlib import Path
 
+from koirules.languages import Tongue
 from koirules.records.about import About
 from koirules.records.not_graded import Row
 from koirules.report.audience import Audience
@@ -32,13 +33,21 @@ def write_page(
     words = [audience.title or about.title] if not audience.is_house else [about.records, about.title]
     made = rendered(
         "results.html",
+        about.tongue,
         page=page_of(results, about, pictures or Pictures(), audience),
-        name=" by ".join(word for word in words if word) or "Results",
+        name=_name([word for word in words if word], about.tongue),
         policy=policy(style, script),
         style=style,
         script=script,
     )
     path.write_text(made.lstrip(), encoding="utf-8", newline="\n")
+
+
+def _name(words: Sequence[str], tongue: Tongue) -> str:
+    """The name of a page: of the records, by the standard."""
+    if len(words) == 2:
+        return tongue("{records} by {standard}", records=words[0], standard=words[1])
+    return words[0] if words else tongue("Results")
 
 
 def policy(style: str, script: str = "") -> str:

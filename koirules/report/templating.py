@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cache
 from typing import TYPE_CHECKING, Any
 
+from koirules.languages import ENGLISH, Tongue
 from koirules.records.safe_text import without_controls
 
 if TYPE_CHECKING:
@@ -14,9 +15,9 @@ _TURNS = dict.fromkeys([*range(0x202A, 0x202F), *range(0x2066, 0x206A), 0xFFFE, 
 """Letters that turn the direction of what follows, with which a text could show as another, and those that XML has not."""
 
 
-def rendered(template: str, **values: Any) -> str:
-    """A template filled in."""
-    return _environment().get_template(template).render(**values)
+def rendered(template: str, tongue: Tongue = ENGLISH, **values: Any) -> str:
+    """A template filled in, in a language: its texts stand in `_("…")`."""
+    return _environment().get_template(template).render(_=tongue, tongue=tongue, **values)
 
 
 @cache

@@ -7,6 +7,7 @@ from textwrap import wrap
 
 from attrs import frozen
 
+from koirules.languages import ENGLISH, Tongue
 from koirules.report.appearance import LENGTH_OVER_BODY, Appearance
 from koirules.report.fish_body import LONG, REACH, TOP
 from koirules.report.fish_drawing import fish_drawing
@@ -25,18 +26,17 @@ class View:
     words: str
     look: Appearance
 
-    @property
-    def caption(self) -> str:
+    def caption(self, tongue: Tongue = ENGLISH) -> str:
         """What stands under it: its words, what is pale in it, and what was recorded but cannot be drawn."""
         patches = [patch for pattern in self.look.maps.values() for patch in pattern.patches]
         told = [self.words] if self.words else []
         if not self.look.is_mapped:
-            told.append("not mapped")
+            told.append(tongue("not mapped"))
         if any(patch.sashi for patch in patches):
-            told.append("pale: under white scales")
+            told.append(tongue("pale: under white scales"))
         if any(patch.thin for patch in patches):
-            told.append("broken edge: thin, may go")
-        return "; ".join([*told, *self.look.told])
+            told.append(tongue("broken edge: thin, may go"))
+        return tongue.joined([*told, *self.look.told], "; ")
 
 
 @frozen
@@ -61,13 +61,13 @@ def views_drawn(views: Sequence[View], title: str) -> str:
         share = (view.look.length or 0) / longest
         if share < _SMALL:
             more = f"{1 / share:.1f}".removesuffix(".0")
-            row, top = _row(view, title, f"{view.caption}; {more} times as large as below", 1.0, top, len(rows))
+            row, top = _row(view, title, f"{view.caption()}; {more} times as large as below", 1.0, top, len(rows))
             rows.append(row)
     rule_top = top
     top += 100
     for view in views:
         share = (view.look.length or 0) / longest
-        row, top = _row(view, title, view.words if share < _SMALL else view.caption, share, top, len(rows))
+        row, top = _row(view, title, view.words if share < _SMALL else view.caption(), share, top, len(rows))
         rows.append(row)
     # The fish is 122.5 of 100 long where it is drawn; the nose lies at 0.
     centimetre = 10 * 100 * LENGTH_OVER_BODY / longest

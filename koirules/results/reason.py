@@ -11,6 +11,8 @@ from typing import NamedTuple, Protocol, overload
 
 from attrs import frozen
 
+from koirules.languages import ENGLISH, Tongue
+
 
 class State(Enum):
     """What became of a condition."""
@@ -198,7 +200,7 @@ class Grounds:
     faults: all that bite, also where the score alone gives that grade. forgiven: faults whose `except` held them back. lifts:
     those that decided. decided: those of the faults and lifts without which the grade would be another, by kind and name. others:
     what is open or missing. losses, gains: the criteria that cost most, and that gave most. assumed: the parts that read
-    what nobody mentioned, by kind and name.
+    what nobody mentioned, by kind and name. tongue: the language that they are told in.
     """
 
     faults: tuple[Reason, ...] = ()
@@ -210,6 +212,7 @@ class Grounds:
     gains: tuple[Reason, ...] = ()
     gains_first: bool = False
     assumed: frozenset[tuple[str, str]] = frozenset()
+    tongue: Tongue = ENGLISH
 
     @property
     def every(self) -> tuple[Reason, ...]:
@@ -229,14 +232,15 @@ class Grounds:
         return self._told(self.every)
 
     def _told(self, reasons: Sequence[Reason]) -> str:
-        sides = {id(reason): "lost: " for reason in self.losses} | {id(reason): "gained: " for reason in self.gains}
+        lost, gained, decides = (self.tongue(text) for text in ("lost: ", "gained: ", " (decides)"))
+        sides = dict.fromkeys(map(id, self.losses), lost) | dict.fromkeys(map(id, self.gains), gained)
         told: list[str] = []
         side = ""
         for reason in reasons:
             before, side = side, sides.get(id(reason), "")
-            mark = " (decides)" if (reason.kind, reason.name) in self.decided else ""
+            mark = decides if (reason.kind, reason.name) in self.decided else ""
             told.append(f"{side if side != before else ''}{reason.words}{mark}")
-        return "; ".join(told)
+        return self.tongue.joined(told, "; ")
 
 
 class Reasons(Sequence[Reason]):

@@ -13,13 +13,14 @@ from koirules.engines.scalar.evaluator import Trace
 from koirules.engines.scalar.walking import worked_out
 from koirules.explain.plain_words import PlainWords
 from koirules.explain.shortfall import shortfalls
-from koirules.problems.quoting import in_words
+from koirules.languages import Tongue, to_say
 from koirules.results.course import Fate, RoundCourse, Step, Tied
 from koirules.results.decisions import Decision
 from koirules.results.record import Record
 from koirules.rounds.picking import Picked, Tie
 from koirules.rounds.rounds_of_rows import RoundRun
 from koirules.standard.parts import Rules, Setting
+from koirules.standard.reading_nodes import trait_of
 from koirules.standard.rounds import Key, Round, Share
 from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Node
@@ -27,27 +28,20 @@ from koirules.standard.types import Numeric, Steps
 from koirules.vocabulary.kinds import shortest
 
 _MOST_NAMED = 5
-_TEENS = range(11, 14)
 
 ByHand = Mapping[str, Mapping[int, Decision]]
 """By round and place of a fish, the decisions that keep it."""
 
 
-def ordinal(place: int) -> str:
-    """A place as it is said: `1st`, `22nd`."""
-    ending = "th" if place % 100 in _TEENS else {1: "st", 2: "nd", 3: "rd"}.get(place % 10, "th")
-    return f"{place}{ending}"
-
-
-def first_words(key: Key) -> str:
-    """What stands before the expression of a key: `highest`, `lowest`, `those with`."""
+def key_words(key: Key) -> str:
+    """How a key of a pick is told, with `{value}` for its expression."""
     if not isinstance(key.by.type, Numeric | Steps):
-        return "those with"
-    return "highest" if key.highest else "lowest"
+        return to_say("those with {value}")
+    return to_say("highest {value}") if key.highest else to_say("lowest {value}")
 
 
-def _places(number: int) -> str:
-    return f"{number} place{'' if number == 1 else 's'}"
+def _places(tongue: Tongue, number: int) -> str:
+    return tongue.plural("{number} place", "{number} places", number)
 
 
 def _mates(tie: Tie, number: int) -> list[int]:
@@ -105,22 +99,26 @@ class CourseTeller:
     def asks(self, one: Round, places: int | None) -> str:
         """What a round asks: `those with grade at least hold; the best 12 by score, then body`."""
         told = []
+        tongue = self.plain.tongue
         if one.keep is not None:
-            told.append(f"those {'possibly ' if one.possibly else ''}with {self.plain.told(one.keep.place)}")
+            those = to_say("those possibly with {condition}") if one.possibly else to_say("those with {condition}")
+            told.append(tongue(those, condition=self.plain.told(one.keep.place)))
         if one.ordered:
-            how_many = "all in order" if places is None else f"the first {places}"
+            how_many = tongue("all in order") if places is None else tongue("the first {number}", number=places)
             if isinstance(one.amount, Share):
-                how_many += f" ({self._share(one.amount)})"
-            told.append(f"{how_many} by {', then '.join(self._key(key) for key in one.keys)}")
+                how_many = tongue("{which} ({share})", which=how_many, share=self._share(one.amount))
+            keys = tongue.joined((self._key(key) for key in one.keys), ", then ")
+            told.append(tongue("{which} by {keys}", which=how_many, keys=keys))
             told.extend(self.plain.told(quota.place) for quota in one.quotas)
-        return "; ".join(told) or "all"
+        return tongue.joined(told, "; ") or tongue("all")
 
     def _share(self, share: Share) -> str:
         percent = self.settings[share.of].value if isinstance(share.of, str) else share.of
-        return f"{shortest(percent)} % of those looked at, rounded up"
+        tongue = self.plain.tongue
+        return tongue("{share} of those looked at, rounded up", share=tongue.quantity(f"{shortest(percent)} %"))
 
     def _key(self, key: Key) -> str:
-        return f"{first_words(key)} {self.plain.told(key.by.place)}"
+        return self.plain.tongue(key_words(key), value=self.plain.told(key.by.place))
 
     def _named(self, numbers: Sequence[int]) -> tuple[str, ...]:
         return tuple(self.records[number].fish for number in numbers)
@@ -171,20 +169,24 @@ class CourseTeller:
                 return partial(self._tied, tie, number)
 
     def _decided(self, run: RoundRun, number: int, tie: Tie | None, decision: Decision) -> str:
-        said = f"kept by {decision.by}: {decision.reason}"
+        tongue = self.plain.tongue
+        said = tongue("kept by {judge}: {reason}", judge=decision.by, reason=decision.reason)
         if number in run.rescued:
             return said
         if tie is not None:
-            return f"{said} (tied with {self._listed(tie, number)} for {_places(tie.places)})"
-        return f"{self._kept(run, number)}; the rules keep it too, so that no decision was needed"
+            mates, places = self._listed(tie, number), _places(tongue, tie.places)
+            return tongue("{said} (tied with {fish} for {places})", said=said, fish=mates, places=places)
+        return tongue("{kept}; the rules keep it too, so that no decision was needed", kept=self._kept(run, number))
 
     def _settled(self, run: RoundRun, number: int, tie: Tie) -> str:
-        chosen = [self.records[n].fish for n in tie.fish if n in run.chosen]
-        return f"{self._said(run, number)}tied for {_places(tie.places)}; a person chose {in_words(chosen, 'and')}"
+        tongue = self.plain.tongue
+        chosen = tongue.listed([self.records[n].fish for n in tie.fish if n in run.chosen])
+        places = _places(tongue, tie.places)
+        return self._said(run, number) + tongue("tied for {places}; a person chose {fish}", places=places, fish=chosen)
 
     def _kept(self, run: RoundRun, number: int) -> str:
-        place = run.picked.places.get(number) if run.picked else None
-        return "kept" if place is None else f"stands {ordinal(place)}"
+        place, tongue = run.picked.places.get(number) if run.picked else None, self.plain.tongue
+        return tongue("kept") if place is None else tongue("stands {place}", place=tongue.ordinal(place))
 
     def _value_of(self, run: RoundRun, number: int) -> Callable[[Node], Any]:
         """What a node comes to for a fish, as the round saw it."""
@@ -206,50 +208,59 @@ class CourseTeller:
             elif name in self.rules.terms:
                 node = self.rules.terms[name].node
                 values[name] = self.plain.both_ends(node, self._value_of(run, number)(node))
-        return f"{fill(text, values)}: "
+        return fill(text, values) + self.plain.tongue.of(": ")
 
     def _left(self, run: RoundRun, number: int) -> str:
         keep = run.round.keep
         if keep is None:
             raise AssertionError("a fish that left a round which asks nothing")
-        missing = shortfalls(keep, self.plain, self._value_of(run, number))
-        return f"{self._said(run, number)}{'; '.join(missing)}"
+        missing = [one.told for one in shortfalls(keep, self.plain, self._value_of(run, number))]
+        return f"{self._said(run, number)}{self.plain.tongue.joined(missing, '; ')}"
 
     def _over(self, run: RoundRun, number: int) -> str:
-        said = self._said(run, number)
-        places = f"{said}{_places(run.places or 0)}"
+        said, tongue = self._said(run, number), self.plain.tongue
         above = run.picked.above.get(number) if run.picked else None
-        if above is None:
-            return f"{places}, all of them held for those that are tied above it" if run.places else f"{said}no places"
-        return f"{places}; {self.records[above].fish} stood above it{self._by(run, above, number)}"
+        if above is not None:
+            return f"{said}{_places(tongue, run.places or 0)}{self._stood(run, above, number)}"
+        if not run.places:
+            return said + tongue("no places")
+        places = _places(tongue, run.places)
+        return said + tongue("{places}, all of them held for those that are tied above it", places=places)
+
+    def _stood(self, run: RoundRun, above: int, number: int) -> str:
+        """Who stood above a fish, and by how much, as the end of a sentence."""
+        return self.plain.tongue(
+            "; {fish} stood above it{by}", fish=self.records[above].fish, by=self._by(run, above, number)
+        )
 
     def _quota(self, run: RoundRun, number: int) -> str:
         if run.picked is None:
             raise AssertionError("a quota without a pick")
         words = self._said(run, number) + self.plain.told(run.round.quotas[run.picked.quota[number]].place)
         above = run.picked.above.get(number)
-        return (
-            words
-            if above is None
-            else f"{words}; {self.records[above].fish} stood above it{self._by(run, above, number)}"
-        )
+        return words if above is None else words + self._stood(run, above, number)
 
     def _tied(self, tie: Tie | None, number: int) -> str:
         if tie is None:
             raise AssertionError("a fish that is tied with none")
-        listed = self._listed(tie, number)
-        with_them = f"tied with {listed} " if listed else ""
-        return f"{with_them}for {_places(tie.places)}; a person decides"
+        listed, tongue = self._listed(tie, number), self.plain.tongue
+        places = _places(tongue, tie.places)
+        if not listed:
+            return tongue("for {places}; a person decides", places=places)
+        return tongue("tied with {fish} for {places}; a person decides", fish=listed, places=places)
 
     def _listed(self, tie: Tie, number: int) -> str:
         """The fish that one is tied with, the first of them by name."""
         named = self._named(_mates(tie, number))
         more = len(tie.fish) - 1 - len(named)
-        return ", ".join(named) + (f" and {more:,} more" if more else "")
+        tongue = self.plain.tongue
+        listed = tongue.joined(named)
+        return tongue("{fish} and {number} more", fish=listed, number=tongue.whole(more)) if more else listed
 
     def _by(self, run: RoundRun, above: int, number: int) -> str:
         """By how much one fish stands above another: by the first key in which they differ."""
         one, other = run.candidates[above].key, run.candidates[number].key
+        tongue = self.plain.tongue
         for key, mine, theirs in zip(run.round.keys, other, one, strict=True):
             if mine == theirs:
                 continue
@@ -258,10 +269,11 @@ class CourseTeller:
                 case Numeric():
                     sign = -1 if key.highest else 1
                     has, had = (self.plain.value(key.by, sign * n / 1e6, sign * n / 1e6) for n in (mine, theirs))
-                    return f" by {words}: {had} against {has}"
                 case Steps(steps):
-                    has, had = (steps[abs(n)].replace("_", " ") for n in (mine, theirs))
-                    return f" by {words}: {had} against {has}"
+                    trait = trait_of(key.by)
+                    name = "" if trait is None else trait.name
+                    has, had = (self.plain.word(steps[abs(n)], name) for n in (mine, theirs))
                 case _:
-                    return f" by {words}"
-        return ", recorded before it"
+                    return tongue(" by {key}", key=words)
+            return tongue(" by {key}: {theirs} against {own}", key=words, theirs=had, own=has)
+        return tongue(", recorded before it")

@@ -272,6 +272,21 @@ class Rules:
     occasion: str | None = None
 
     @property
+    def titled(self) -> tuple[Titled, ...]:
+        """Every title of its parts, its own first, with the words of each `say`."""
+        words = (
+            *self.settings.values(),
+            *self.terms.values(),
+            *self.sections,
+            *self.criteria,
+            *self.limits,
+            *self.grades,
+        )
+        parts = (*words, *self.alerts, *self.rounds)
+        says = (getattr(one, "say", None) for one in parts)
+        return (self.title, *(one.title for one in parts), *(say for say in says if say is not None))
+
+    @property
     def points(self) -> tuple[Points, ...]:
         """Every `points`, section by section."""
         return tuple(part for section in self.sections for part in section.points)

@@ -14,6 +14,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from koirules.explain.score_lines import GradeLine
+from koirules.languages import tongue_of
 from koirules.report.page_markup import Markup, element, escaped
 from koirules.report.result_files import About, write_results
 from koirules.report.results_page import MOST_FISH
@@ -120,10 +121,12 @@ def test_a_page_allows_its_own_style_and_script_and_nothing_from_outside(tmp_pat
 
 
 def test_titles_in_another_language_say_which_it_is(tmp_path):
-    about = evolve(WHOLE, language="ja", grades=(GradeLine("keep", "立て鯉", None), GradeLine("hold", "hold", None)))
+    about = evolve(
+        WHOLE, tongue=tongue_of("ko"), grades=(GradeLine("keep", "보관", None), GradeLine("hold", "hold", None))
+    )
     found = [(attrs["lang"], tag) for tag, attrs in page(tmp_path, about=about).elements if "lang" in attrs]
     assert found[0] == ("en", "html")
-    assert set(found[1:]) and {language for language, _ in found[1:]} == {"ja"}
+    assert set(found[1:]) and {language for language, _ in found[1:]} == {"ko"}
 
 
 def test_a_page_without_sections_or_without_fish_is_a_page(tmp_path):

@@ -1,6 +1,7 @@
 """The page of results in a real Chromium: by keyboard, without a script, on paper, and full of texts that would act."""
 
 import json
+import re
 import unicodedata
 from importlib.resources import files
 from pathlib import Path
@@ -311,7 +312,18 @@ def test_the_page_in_the_language_of_the_titles(browser, tmp_path):
         "[...document.querySelectorAll('.totals tbody tr:not(.detail) th')].map((one) => one.textContent)"
     )
     assert titles[:5] == ["立て鯉", "保留", "販売", "池用", "選外"]
-    assert page.run("document.querySelector('.totals [lang=ja]').textContent") == "立て鯉"
+    assert page.run("document.documentElement.lang") == "ja"
+    page.run(
+        "document.querySelector('#find').value = '丹頂'; document.querySelector('.controls').dispatchEvent(new Event('input'))"
+    )
+    assert re.fullmatch(r"72尾中\d+尾の鯉を表示", page.run("document.querySelector('#shown').textContent"))
+    page.run("document.querySelector('#unfold').click()")
+    assert page.run("document.querySelector('#unfold').textContent") == "理由をすべて閉じる"
+    page.run("document.querySelector('.by-score button').click()")
+    assert page.run("document.querySelector('.by-score').getAttribute('aria-sort')") == "descending"
+    page.run("[...document.querySelectorAll('.chosen')].slice(0, 2).forEach((box) => box.click())")
+    page.run("document.querySelector('#compare').click()")
+    assert page.run("document.querySelector('#side th[scope=rowgroup]').textContent") == "等級"
 
 
 ROUNDS = """standard "Tin Bucket, places" edition 1 variety kohaku

@@ -10,6 +10,8 @@ from typing import assert_never
 
 from attrs import frozen
 
+from koirules.languages import ENGLISH, Tongue
+from koirules.report.appearance import described
 from koirules.report.fish_drawing import fish_drawing
 from koirules.report.handbook.blocks import (
     Block,
@@ -29,8 +31,8 @@ from koirules.report.handbook.curve_svg import curve_svg
 from koirules.report.page_markup import Inside, Markup, element, joined
 
 
-def html_of(blocks: Sequence[Block]) -> str:
-    """The whole text of the file."""
+def html_of(blocks: Sequence[Block], tongue: Tongue = ENGLISH) -> str:
+    """The whole text of the file, in a language."""
     style = files("koirules.report.handbook").joinpath("handbook.css").read_text(encoding="utf-8").replace("\r\n", "\n")
     page = _Page(frozenset(_anchors(blocks)))
     begin = next((i for i, block in enumerate(blocks) if _opens(block)), len(blocks))
@@ -47,10 +49,12 @@ def html_of(blocks: Sequence[Block]) -> str:
     )
     body = (
         element("header", *_lines(page.block(block) for block in opening)),
-        element("nav", page.contents(rest), aria_label="On this page"),
+        element("nav", page.contents(rest), aria_label=tongue("On this page")),
         element("main", *_lines(page.block(block) for block in rest)),
     )
-    whole = element("html", "\n", element("head", *_lines(head)), "\n", element("body", *_lines(body)), "\n", lang="en")
+    whole = element(
+        "html", "\n", element("head", *_lines(head)), "\n", element("body", *_lines(body)), "\n", lang=tongue.page
+    )
     return f"<!doctype html>\n{whole.text}\n"
 
 
@@ -115,9 +119,13 @@ class _Page:
                 return self._table(block)
             case Drawing():
                 return curve_svg(block)
-            case Portrait(anchor, title, look):
+            case Portrait(anchor, title, look, tongue):
                 # The one picture that is not made of elements here: it escapes what it is given, and a test holds that.
-                return element("div", Markup(fish_drawing(look, title=title, key=anchor)), class_="portrait")
+                return element(
+                    "div",
+                    Markup(fish_drawing(look, title=title, describe=described(look, tongue), key=anchor)),
+                    class_="portrait",
+                )
             case Group(kind, inner):
                 return element("div", *_lines(self.block(one) for one in inner), class_=kind)
             case _:

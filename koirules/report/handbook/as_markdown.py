@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator, Sequence
 from typing import assert_never
 
+from koirules.languages import ENGLISH, Tongue
 from koirules.records.safe_text import without_controls
 from koirules.report.appearance import described
 from koirules.report.handbook.blocks import (
@@ -31,12 +32,12 @@ _BEGINS = re.compile(r"^(\s*)([-+=:]|\d+(?=[.)]))")
 _TURNS = dict.fromkeys([*range(0x202A, 0x202F), *range(0x2066, 0x206A), 0xFFFE, 0xFFFF])
 
 
-def markdown_of(blocks: Sequence[Block]) -> str:
-    """The whole text of the file."""
-    return "\n\n".join(_written(blocks)) + "\n"
+def markdown_of(blocks: Sequence[Block], tongue: Tongue = ENGLISH) -> str:
+    """The whole text of the file, in a language."""
+    return "\n\n".join(_written(blocks, tongue)) + "\n"
 
 
-def _written(blocks: Sequence[Block]) -> Iterator[str]:
+def _written(blocks: Sequence[Block], tongue: Tongue) -> Iterator[str]:
     for block in blocks:
         match block:
             case Heading(level, line, _):
@@ -50,23 +51,23 @@ def _written(blocks: Sequence[Block]) -> Iterator[str]:
             case Facts(pairs):
                 yield "\n".join(f"- **{escaped(word)}**: {_line(line)}" for word, line in pairs)
             case Table():
-                yield "\n".join(_table(block))
+                yield "\n".join(_table(block, tongue))
             case Drawing():
-                yield "A curve, by its knots: straight lines in between, flat beyond."
-            case Portrait(_, _, look):
-                yield escaped(described(look))
+                yield tongue("A curve, by its knots: straight lines in between, flat beyond.")
+            case Portrait(_, _, look, _):
+                yield escaped(described(look, tongue))
             case Group(_, inner):
-                yield from _written(inner)
+                yield from _written(inner, tongue)
             case _:
                 assert_never(block)
 
 
-def _table(table: Table) -> Iterator[str]:
+def _table(table: Table, tongue: Tongue) -> Iterator[str]:
     yield _row([escaped(column.title) for column in table.columns])
     yield _row(["---:" if column.number else "---" for column in table.columns])
     for row in table.rows:
         *cells, last = (_line(cell) for cell in row.cells)
-        yield _row([*cells, "; ".join([last, *(f"remark: {escaped(text)}" for text in row.remarks)])])
+        yield _row([*cells, "; ".join([last, *(escaped(tongue("remark: {text}", text=text)) for text in row.remarks)])])
 
 
 def _row(cells: Sequence[str]) -> str:

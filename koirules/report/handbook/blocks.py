@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from attrs import frozen
 
+from koirules.languages import ENGLISH, Tongue
 from koirules.report.appearance import Appearance
 
 
@@ -130,15 +131,17 @@ class Drawing:
     knots: tuple[Knot, ...]
     low: Decimal
     high: Decimal
+    tongue: Tongue = ENGLISH
 
 
 @frozen
 class Portrait:
-    """A fish from above, as it was recorded. anchor: begins the ids in it. title: whose it is."""
+    """A fish from above, as it was recorded. anchor: begins the ids in it. title: whose it is. tongue: the language told in."""
 
     anchor: str
     title: str
     look: Appearance
+    tongue: Tongue = ENGLISH
 
 
 @frozen

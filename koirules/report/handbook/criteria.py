@@ -22,11 +22,10 @@ from koirules.report.handbook.blocks import (
     line,
     strong,
 )
-from koirules.report.handbook.voice import Voice, anchor, given, points
+from koirules.report.handbook.voice import Voice, anchor
 from koirules.standard.parts import Points, Section
 from koirules.standard.reading_nodes import trait_of, unit_shown
 from koirules.standard.types import Numeric, Steps
-from koirules.standard.wording import number_words
 from koirules.vocabulary.kinds import shortest
 
 
@@ -35,26 +34,28 @@ def sections(voice: Voice) -> Iterator[Block]:
     rules = voice.rules
     if not rules.sections:
         return
-    yield Heading(2, line("What gives points"), "points")
+    yield Heading(2, line(voice.say("What gives points")), "points")
     rows = [
         Row(
             (
                 line(voice.title(section.title, anchor("section", section.name), named=True)),
-                line(points(section.worth)),
+                line(voice.points(section.worth)),
                 line(str(len(section.points))),
                 line(str(len(section.extras))),
             )
         )
         for section in rules.sections
     ]
-    rows.append(Row((line(strong("Together")), line(strong(points(_whole(voice)))), (), ()), sums=True))
-    columns = (
-        Column("section"),
-        Column("worth", number=True),
-        Column("criteria", number=True),
-        Column("bonuses, penalties", number=True),
+    rows.append(
+        Row((line(strong(voice.say("Together"))), line(strong(voice.points(_whole(voice)))), (), ()), sums=True)
     )
-    yield Table(line("Sections and what they are worth"), columns, tuple(rows))
+    columns = (
+        Column(voice.say("section")),
+        Column(voice.say("worth"), number=True),
+        Column(voice.say("criteria"), number=True),
+        Column(voice.say("bonuses, penalties"), number=True),
+    )
+    yield Table(line(voice.say("Sections and what they are worth")), columns, tuple(rows))
     for section in rules.sections:
         yield from _section(voice, section)
 
@@ -64,8 +65,13 @@ def _whole(voice: Voice) -> int:
 
 
 def _section(voice: Voice, section: Section) -> Iterator[Block]:
-    worth = f": {points(section.worth)} of {points(_whole(voice))} points"
-    yield Heading(3, line(voice.title(section.title), worth), anchor("section", section.name))
+    heading = voice.line(
+        "{section}: {worth} of {whole} points",
+        section=voice.title(section.title),
+        worth=voice.points(section.worth),
+        whole=voice.points(_whole(voice)),
+    )
+    yield Heading(3, heading, anchor("section", section.name))
     yield from voice.remarks_on(section.place)
     for part in section.points:
         yield _criterion(voice, section, part)
@@ -75,29 +81,34 @@ def _section(voice: Voice, section: Section) -> Iterator[Block]:
 
 def _criterion(voice: Voice, section: Section, part: Points) -> Group:
     most = share(section.worth * part.weight, section.divisor, part.shape.most)
-    worth = f"Worth at most {shortest(most)} of the score, with weight {points(part.weight)}."
+    worth = voice.say(
+        "Worth at most {points} of the score, with weight {weight}.",
+        points=voice.tongue.figure(shortest(most)),
+        weight=voice.points(part.weight),
+    )
     if part.weight == 0:
-        worth = "Told, but with weight 0: it counts for nothing."
+        worth = voice.say("Told, but with weight 0: it counts for nothing.")
     trait = trait_of(part.by)
-    looked: Line = line("By ", voice.told(part.by.place), ".")
+    looked: Line = voice.line("By {what}.", what=voice.told(part.by.place))
     if trait is not None and trait.describe:
-        looked = line(*looked, f" {trait.describe}")
-    shown = _curve(voice, section, part) if isinstance(part.shape, Curve) else (_table(section, part),)
+        looked = line(looked, voice.tongue.of(" "), voice.tongue.of(trait.describe))
+    shown = _curve(voice, section, part) if isinstance(part.shape, Curve) else (_table(voice, section, part),)
     blocks: tuple[Block, ...] = (
         Heading(4, line(voice.title(part.title)), anchor("points", part.name)),
-        Paragraph(line(strong(worth), " ", looked)),
+        Paragraph(line(strong(worth), voice.tongue.of(" "), looked)),
         Group("shape", shown),
         *voice.remarks_on(part.place),
     )
     return Group("criterion", blocks)
 
 
-_GIVES = (Column("points", number=True), Column("of the score", number=True))
+def _gives(voice: Voice) -> tuple[Column, Column]:
+    return Column(voice.say("points"), number=True), Column(voice.say("of the score"), number=True)
 
 
-def _given(section: Section, part: Points, thousandths: int) -> tuple[Line, Line]:
+def _given(voice: Voice, section: Section, part: Points, thousandths: int) -> tuple[Line, Line]:
     of_score = share(section.worth * part.weight, section.divisor, thousandths)
-    return line(given(thousandths)), line(f"{of_score:.2f}")
+    return line(voice.given(thousandths)), line(voice.tongue.figure(f"{of_score:.2f}"))
 
 
 def _curve(voice: Voice, section: Section, part: Points) -> tuple[Block, ...]:
@@ -114,33 +125,44 @@ def _curve(voice: Voice, section: Section, part: Points) -> tuple[Block, ...]:
         Knot(
             shown(Decimal(at).scaleb(-6)),
             Decimal(gives).scaleb(-3),
-            number_words(float(Decimal(at).scaleb(-6)), kind, unit),
+            voice.plain.exactly(float(Decimal(at).scaleb(-6)), kind, unit),
         )
         for at, gives in zip(shape.at, shape.gives, strict=True)
     )
     rows = tuple(
-        Row((line(knot.words), *_given(section, part, gives))) for knot, gives in zip(knots, shape.gives, strict=True)
+        Row((line(knot.words), *_given(voice, section, part, gives)))
+        for knot, gives in zip(knots, shape.gives, strict=True)
     )
     low, high = (shown(Decimal(repr(float(end)))) for end in part.by.range)
     title = voice.plain.of(part.title)
-    about = f"{title}: {', '.join(f'{knot.words} gives {shortest(knot.gives)}' for knot in knots)}; straight in between"
-    axis = line(voice.told(part.by.place), f" ({symbol})" if symbol else "")
-    drawing = Drawing(anchor("curve", part.name), about, axis, symbol, knots, low, high)
-    return drawing, Table(
-        line("Knots of the curve; straight lines in between, flat beyond"), (Column("seen"), *_GIVES), rows, "steps"
+    tongue = voice.tongue
+    told = tongue.joined(
+        voice.say("{seen} gives {points}", seen=knot.words, points=tongue.figure(shortest(knot.gives)))
+        for knot in knots
     )
+    about = voice.say("{title}: {knots}; straight in between", title=title, knots=told)
+    symbol = tongue.of(symbol, "unit")
+    axis = voice.told(part.by.place)
+    if symbol:
+        axis = voice.line("{what} ({unit})", what=axis, unit=symbol)
+    drawing = Drawing(anchor("curve", part.name), about, axis, symbol, knots, low, high, tongue)
+    words = voice.say("Knots of the curve; straight lines in between, flat beyond")
+    return drawing, Table(line(words), (Column(voice.say("seen")), *_gives(voice)), rows, "steps")
 
 
-def _table(section: Section, part: Points) -> Table:
+def _table(voice: Voice, section: Section, part: Points) -> Table:
     """What each step gives."""
     shape, kind = part.shape, part.reads.type
     if not isinstance(shape, StepTable) or not isinstance(kind, Steps):
         raise AssertionError("a table over something without steps")
+    trait = trait_of(part.reads)
+    name = "" if trait is None else trait.name
     rows = tuple(
-        Row((line(word.replace("_", " ")), *_given(section, part, gives)))
+        Row((line(voice.plain.word(word, name)), *_given(voice, section, part, gives)))
         for word, gives in zip(kind.words, shape.gives, strict=True)
     )
-    return Table(line("What each of them gives"), (Column("seen"), *_GIVES), rows, "steps")
+    columns = (Column(voice.say("seen")), *_gives(voice))
+    return Table(line(voice.say("What each of them gives")), columns, rows, "steps")
 
 
 def _extras(voice: Voice, section: Section) -> Group:
@@ -148,14 +170,18 @@ def _extras(voice: Voice, section: Section) -> Group:
         Row(
             (
                 line(voice.title(extra.title)),
-                line(f"{'+' if extra.sign > 0 else '−'}{points(extra.amount)}"),
+                line(f"{'+' if extra.sign > 0 else '−'}{voice.points(extra.amount)}"),
                 voice.told(extra.condition.place),
             ),
             anchor(extra.head, extra.name),
         )
         for extra in section.extras
     )
-    columns = (Column("bonus or penalty"), Column("of the score", number=True), Column("where"))
-    heading = Heading(4, line(voice.title(section.title), ": bonuses and penalties"))
-    table = Table(line("Bonuses and penalties"), columns, rows, "conditions")
+    columns = (
+        Column(voice.say("bonus or penalty")),
+        Column(voice.say("of the score"), number=True),
+        Column(voice.say("where")),
+    )
+    heading = Heading(4, voice.line("{section}: bonuses and penalties", section=voice.title(section.title)))
+    table = Table(line(voice.say("Bonuses and penalties")), columns, rows, "conditions")
     return Group("extras", (heading, voice.remarked(table, [extra.place for extra in section.extras])))

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 
 from attrs import frozen
 
+from koirules.languages import Tongue
 from koirules.report.handbook.blocks import Drawing, Knot, Line, Piece
 from koirules.report.page_markup import Markup, element
 from koirules.vocabulary.kinds import shortest
@@ -50,11 +51,11 @@ def curve_svg(drawing: Drawing) -> Markup:
     return element(
         "svg",
         element("title", drawing.about, id=title),
-        *_frame(foot, most),
-        *(part for at in placed for part in _guides(at, foot)),
+        *_frame(foot, most, drawing.tongue),
+        *(part for at in placed for part in _guides(at, foot, drawing.tongue)),
         element("polyline", class_="line", points=" ".join(f"{_short(x)},{_short(y)}" for x, y in line)),
         *(element("circle", class_="knot", cx=_short(at.x), cy=_short(at.y), r=4) for at in placed),
-        *_values(placed),
+        *_values(placed, drawing.tongue),
         element("text", *axis, class_="middle axis-title", x=_short((_LEFT + _WIDTH - _RIGHT) / 2), y=high - 5),
         viewBox=f"0 0 {_WIDTH} {high}",
         role="img",
@@ -81,28 +82,28 @@ def _axis(drawing: Drawing) -> Line:
     return drawing.axis if wide * _LETTER * 0.9 <= _WIDTH else (Piece(drawing.unit),)
 
 
-def _frame(foot: int, most: float) -> Iterator[Markup]:
+def _frame(foot: int, most: float, tongue: Tongue) -> Iterator[Markup]:
     yield element("line", class_="axis", x1=_LEFT, x2=_WIDTH - _RIGHT, y1=foot, y2=foot)
     yield element("line", class_="axis", x1=_LEFT, x2=_LEFT, y1=_TOP, y2=foot)
     yield element("text", "0", class_="end", x=_LEFT - 6, y=foot + 4)
-    yield element("text", _short(most), class_="end", x=_LEFT - 6, y=_TOP + 4)
-    yield element("text", "points", x=0, y=12)
+    yield element("text", tongue.figure(_short(most)), class_="end", x=_LEFT - 6, y=_TOP + 4)
+    yield element("text", tongue("points"), x=0, y=12)
 
 
-def _guides(at: _At, foot: int) -> Iterator[Markup]:
+def _guides(at: _At, foot: int, tongue: Tongue) -> Iterator[Markup]:
     """A broken line from the knot down to its value at the foot."""
     if at.row is None:
         return
     below = foot + 6 + at.row * _ROW
     yield element("line", class_="guide", x1=_short(at.x), x2=_short(at.x), y1=_short(at.y), y2=below)
-    yield element("text", shortest(at.knot.at), class_="middle", x=_short(at.x), y=below + 11)
+    yield element("text", tongue.figure(shortest(at.knot.at)), class_="middle", x=_short(at.x), y=below + 11)
 
 
-def _values(placed: tuple[_At, ...]) -> Iterator[Markup]:
+def _values(placed: tuple[_At, ...], tongue: Tongue) -> Iterator[Markup]:
     """The points of each knot, above its ring; left out where the one before leaves no room."""
     before = (float("-inf"), 0.0)
     for at in placed:
-        words = shortest(at.knot.gives)
+        words = tongue.figure(shortest(at.knot.gives))
         half = len(words) * _LETTER / 2
         if at.x - half < before[0] and abs(at.y - before[1]) < _ROW - 3:
             continue  # the table beside the picture has it

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from koirules.grading.sample_runs import SampleRun
+from koirules.languages import to_say
 from koirules.report.appearance import appearance_of
 from koirules.report.figures import figure, in_hundredths
 from koirules.report.handbook.blocks import (
@@ -32,11 +33,13 @@ def examples(voice: Voice, runs: Sequence[SampleRun]) -> Iterator[Block]:
     """Each sample with what was recorded, what came of it, and why."""
     if not runs:
         return
-    yield Heading(2, line("Worked examples"), "examples")
+    yield Heading(2, line(voice.say("Worked examples")), "examples")
     yield Paragraph(
         line(
-            f"The {voice.rules.subject.many} that the standard itself names as examples, graded by it. "
-            "What is not listed was not recorded."
+            voice.say(
+                "The {fish} that the standard itself names as examples, graded by it. What is not listed was not recorded.",
+                fish=voice.many,
+            )
         )
     )
     worked = (Group("example", tuple(_example(voice, number, run))) for number, run in enumerate(runs, 1))
@@ -44,19 +47,20 @@ def examples(voice: Voice, runs: Sequence[SampleRun]) -> Iterator[Block]:
 
 
 def _example(voice: Voice, number: int, run: SampleRun) -> Iterator[Block]:
-    result = run.result
-    yield Heading(3, line(f"{number}. {run.sample.title}"), f"example-{number}")
-    came = line("Comes out ", voice.graded(result.possible), _scored(result), ".")
+    result, title = run.result, voice.tongue.of(run.sample.title)
+    yield Heading(3, line(f"{number}. {title}"), f"example-{number}")
+    grades, scored = voice.graded(result.possible), _scored(voice, result)
+    came = voice.line("Comes out {grade}{scored}.", grade=grades, scored=scored)
     if result.grade is None:
-        came = line("Not settled: could still be ", voice.graded(result.possible), _scored(result), ".")
+        came = voice.line("Not settled: could still be {grades}{scored}.", grades=grades, scored=scored)
     yield from voice.remarks_on(run.sample.place)
     yield Paragraph(came)
     for failure in run.failures:
-        yield Paragraph(line(strong("Not as the standard says: "), f"{failure}."))
-    yield Facts((("recorded", _recorded(voice, run)),))
-    look = appearance_of(voice.rules.traits, run.sample.record)
+        yield Paragraph(line(strong(voice.say("Not as the standard says: ")), f"{failure}."))
+    yield Facts(((voice.say("recorded"), _recorded(voice, run)),))
+    look = appearance_of(voice.rules.traits, run.sample.record, voice.tongue)
     if look.is_mapped and voice.rules.subject.drawing == FISH_FROM_ABOVE:
-        yield Portrait(f"example-{number}-fish", f"{run.sample.title} from above", look)
+        yield Portrait(f"example-{number}-fish", voice.say("{fish} from above", fish=title), look, voice.tongue)
     if result.sections:
         yield _points(voice, result)
     yield Listed((*_settling(voice, result), *_leaving(voice, run)))
@@ -70,10 +74,15 @@ def _settling(voice: Voice, result: Result) -> Iterator[Line]:
     for reason in (*sure, *_grades(result)):
         yield line(voice.sentence(reason.words))
     if still_open:
-        then = "the grade is the same either way" if result.grade is not None else "what was not recorded decides"
-        yield line("could still show: ", voice.sentence(", ".join(still_open)), f"; {then}")
+        then = (
+            to_say("could still show: {faults}; the grade is the same either way")
+            if result.grade is not None
+            else to_say("could still show: {faults}; what was not recorded decides")
+        )
+        yield voice.line(then, faults=voice.sentence(voice.tongue.joined(still_open)))
     elif limits and not sure:
-        yield line("no fault" if all(reason.kind == "fault" for reason in limits) else "no fault, and no lift")
+        faults_only = all(reason.kind == "fault" for reason in limits)
+        yield line(voice.say("no fault") if faults_only else voice.say("no fault, and no lift"))
 
 
 def _leaving(voice: Voice, run: SampleRun) -> Iterator[Line]:
@@ -81,13 +90,15 @@ def _leaving(voice: Voice, run: SampleRun) -> Iterator[Line]:
     named = {outcome.name.text for outcome in run.sample.outcomes if outcome.name and outcome.names == "round"}
     for step in run.result.course if named else ():
         if step.kept and step.round in named:
-            yield line(voice.sentence(f"kept in {step.title}: {step.why}"))
+            yield line(voice.sentence(voice.say("kept in {round}: {reason}", round=step.title, reason=step.why)))
         elif step.round == run.result.left_in:
-            yield line(voice.sentence(f"leaves in {step.title}: {step.why}"))
+            yield line(voice.sentence(voice.say("leaves in {round}: {reason}", round=step.title, reason=step.why)))
 
 
-def _scored(result: Result) -> str:
-    return f", with {figure(result.score_low, result.score_high)} points" if result.sections else ""
+def _scored(voice: Voice, result: Result) -> str:
+    if not result.sections:
+        return ""
+    return voice.say(", with {points} points", points=figure(result.score_low, result.score_high, voice.tongue))
 
 
 def _recorded(voice: Voice, run: SampleRun) -> Line:
@@ -95,8 +106,10 @@ def _recorded(voice: Voice, run: SampleRun) -> Line:
     for name, trait in voice.rules.traits.items():
         if name in run.sample.record:
             value = voice.plain.recorded(trait, run.sample.record)
-            told.append(line("; " if told else "", voice.trait(trait), f" {value}"))
-    return line(*told) if told else line("nothing")
+            if told:
+                told.append(line(voice.tongue.of("; ")))
+            told.append(voice.line("{title} {value}", title=voice.trait(trait), value=value))
+    return line(*told) if told else line(voice.say("nothing"))
 
 
 def _points(voice: Voice, result: Result) -> Table:
@@ -107,8 +120,8 @@ def _points(voice: Voice, result: Result) -> Table:
             Row(
                 (
                     line(voice.title(title, strong=True)),
-                    line(strong(in_hundredths(section.low, section.high))),
-                    line(strong(f"{section.worth:.2f}")),
+                    line(strong(in_hundredths(section.low, section.high, voice.tongue))),
+                    line(strong(voice.tongue.figure(f"{section.worth:.2f}"))),
                 ),
                 sums=True,
             )
@@ -116,11 +129,11 @@ def _points(voice: Voice, result: Result) -> Table:
         inside = [one for one in result.contributions if one.section == section.name]
         rows.extend(_criterion(voice, one) for one in inside if _counts(one))
     columns = (
-        Column("what was seen, and what it gave"),
-        Column("of the score", number=True),
-        Column("at most", number=True),
+        Column(voice.say("what was seen, and what it gave")),
+        Column(voice.say("of the score"), number=True),
+        Column(voice.say("at most"), number=True),
     )
-    return Table(line("How the points add up"), columns, tuple(rows), "working")
+    return Table(line(voice.say("How the points add up")), columns, tuple(rows), "working")
 
 
 def _counts(one: Contribution) -> bool:
@@ -133,13 +146,13 @@ def _counts(one: Contribution) -> bool:
 def _criterion(voice: Voice, one: Contribution) -> Row:
     reason = one.reason
     if reason is None or reason.score_low is None or reason.score_high is None:
-        return Row((line(one.title), line(f"{one.points:.2f}"), ()))
+        return Row((line(one.title), line(voice.tongue.figure(f"{one.points:.2f}")), ()))
     most = reason.score_most if reason.kind == "points" else None
     return Row(
         (
             line(voice.sentence(reason.words)),
-            line(in_hundredths(reason.score_low, reason.score_high)),
-            line("" if most is None else f"{most:.2f}"),
+            line(in_hundredths(reason.score_low, reason.score_high, voice.tongue)),
+            line("" if most is None else voice.tongue.figure(f"{most:.2f}")),
         )
     )
 

@@ -4,15 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from koirules.explain.plain_words import PlainWords
 from koirules.language.statements import HouseTrait, Phrase
 from koirules.report.handbook.blocks import Block, Column, Heading, Line, Paragraph, Row, Table, line
 from koirules.report.handbook.voice import Voice, anchor
 from koirules.standard.parts import Setting
 from koirules.standard.types import Numeric
-from koirules.standard.wording import number_words
-from koirules.vocabulary.expected import COLOURS_EXAMPLE, MAP_EXAMPLE, range_of
-from koirules.vocabulary.kinds import Choice, Colours, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
-from koirules.vocabulary.readings import show_reading
+from koirules.vocabulary.expected import COLOURS_EXAMPLE, MAP_EXAMPLE
+from koirules.vocabulary.kinds import (
+    Choice,
+    Colours,
+    Count,
+    Kind,
+    Label,
+    Number,
+    Patches,
+    Places,
+    Scale,
+    YesNo,
+    shortest,
+)
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 
@@ -21,21 +32,24 @@ def settings(voice: Voice) -> Iterator[Block]:
     found = voice.plain.settings.values()
     if not found:
         return
-    yield Heading(2, line("Numbers that may be changed"), "settings")
+    yield Heading(2, line(voice.say("Numbers that may be changed")), "settings")
     yield Paragraph(
         line(
-            "For one batch, and within these limits; results then name what was changed. This page shows them as they stand."
+            voice.say(
+                "For one batch, and within these limits; results then name what was changed. This page shows them as they "
+                "stand."
+            )
         )
     )
     rows = tuple(
         Row(
-            (line(voice.title(one.title)), line(voice.plain.setting(one)), line(_limits(one))),
+            (line(voice.title(one.title)), line(voice.plain.setting(one)), line(_limits(voice, one))),
             anchor("setting", one.name),
         )
         for one in found
     )
-    columns = (Column("what"), Column("stands at", number=True), Column("may be"))
-    yield voice.remarked(Table(line("Settings"), columns, rows, "settings"), [one.place for one in found])
+    columns = (Column(voice.say("what")), Column(voice.say("stands at"), number=True), Column(voice.say("may be")))
+    yield voice.remarked(Table(line(voice.say("Settings")), columns, rows, "settings"), [one.place for one in found])
 
 
 def phrases(voice: Voice) -> Iterator[Block]:
@@ -43,23 +57,25 @@ def phrases(voice: Voice) -> Iterator[Block]:
     found = [one for one in voice.rules.source.statements if isinstance(one, Phrase)]
     if not found:
         return
-    yield Heading(2, line(voice.rules.subject.at_work), "phrases")
+    yield Heading(2, line(voice.tongue.of(voice.rules.subject.at_work)), "phrases")
     yield Paragraph(
-        line("Words of this page, and what they mean in notes. The words of the variety are understood too.")
+        line(voice.say("Words of this page, and what they mean in notes. The words of the variety are understood too."))
     )
-    rows = tuple(Row((line(_wordings(one)), _means(voice, one)), "") for one in found)
-    table = Table(line("Phrases"), (Column("said"), Column("means")), rows, "conditions")
+    rows = tuple(Row((line(_wordings(voice, one)), _means(voice, one)), "") for one in found)
+    table = Table(
+        line(voice.say("Phrases")), (Column(voice.say("said")), Column(voice.say("means"))), rows, "conditions"
+    )
     yield voice.remarked(table, [one.place for one in found])
 
 
-def _wordings(phrase: Phrase) -> str:
+def _wordings(voice: Voice, phrase: Phrase) -> str:
     said = [text for title in phrase.wordings for text in (title.text, *title.others.values())]
-    return ", ".join(f"“{text}”" for text in said)
+    return voice.tongue.joined(f"“{text}”" for text in said)
 
 
 def _means(voice: Voice, phrase: Phrase) -> Line:
     if not phrase.stated:
-        return line(f"nothing about the {voice.rules.subject.one}")
+        return line(voice.say("nothing about the {fish}", fish=voice.fish))
     return voice.told(phrase.stated[0].place.to(phrase.stated[-1].place))
 
 
@@ -68,34 +84,38 @@ def silence(voice: Voice) -> Iterator[Block]:
     found = voice.rules.silence.values()
     if not found:
         return
-    yield Heading(2, line("What silence means"), "silence")
+    yield Heading(2, line(voice.say("What silence means")), "silence")
     yield Paragraph(
         line(
-            f"Of {voice.rules.subject.with_article} that was looked at, what nobody mentioned is taken to be as follows; "
-            "a recorded value goes before."
+            voice.say(
+                "Of {a_fish} that was looked at, what nobody mentioned is taken to be as follows; a recorded value goes "
+                "before.",
+                a_fish=voice.a_fish,
+            )
         )
     )
     rows = tuple(
         Row(
             (
                 line(voice.plain.trait(one.trait)),
-                line(show_reading(one.trait.kind, one.reading).replace("_", " ")),
+                line(voice.plain.as_read(one.trait, {one.trait.name: one.reading})),
                 line("") if one.unless is None else voice.told(one.unless.place),
             )
         )
         for one in found
     )
-    columns = (Column("trait"), Column("not mentioned, it is"), Column("unless"))
-    table = Table(line("What silence means"), columns, rows, "conditions")
+    columns = (Column(voice.say("trait")), Column(voice.say("not mentioned, it is")), Column(voice.say("unless")))
+    table = Table(line(voice.say("What silence means")), columns, rows, "conditions")
     yield voice.remarked(table, [one.place for one in found])
 
 
-def _limits(setting: Setting) -> str:
+def _limits(voice: Voice, setting: Setting) -> str:
     if not setting.changeable:
-        return "nothing else"
+        return voice.say("nothing else")
     kind = Numeric(None if setting.unit is None else setting.unit.dimension)
-    low, high = (number_words(float(end), kind, setting.unit) for end in (setting.low, setting.high))
-    return f"{low} to {high}"
+    return voice.tongue.stretch(
+        *(voice.plain.exactly(float(end), kind, setting.unit) for end in (setting.low, setting.high))
+    )
 
 
 def glossary(voice: Voice) -> Iterator[Block]:
@@ -107,67 +127,83 @@ def glossary(voice: Voice) -> Iterator[Block]:
     terms = sorted(voice.rules.terms.values(), key=lambda term: plain.of(term.title).casefold())
     if not traits and not terms:
         return
-    yield Heading(2, line("What the words mean"), "glossary")
+    yield Heading(2, line(voice.say("What the words mean")), "glossary")
     if terms:
-        yield Heading(3, line("Terms of this standard"), "terms")
+        yield Heading(3, line(voice.say("Terms of this standard")), "terms")
         rows = tuple(
             Row((line(voice.title(term.title)), voice.told(term.node.place)), anchor("term", term.name))
             for term in terms
         )
-        table = Table(line("Terms"), (Column("term"), Column("means")), rows, "conditions")
+        table = Table(
+            line(voice.say("Terms")), (Column(voice.say("term")), Column(voice.say("means"))), rows, "conditions"
+        )
         yield voice.remarked(table, [term.place for term in terms])
     if traits:
-        yield Heading(3, line("What is looked at and written down"), "traits")
+        yield Heading(3, line(voice.say("What is looked at and written down")), "traits")
         rows = tuple(_trait(voice, trait) for trait in traits)
-        columns = (Column("trait"), Column("name on a record sheet"), Column("what it is"), Column("written as"))
+        columns = (
+            Column(voice.say("trait")),
+            Column(voice.say("name on a record sheet")),
+            Column(voice.say("what it is")),
+            Column(voice.say("written as")),
+        )
         own = {one.name.text: one.place for one in voice.rules.source.statements if isinstance(one, HouseTrait)}
-        yield voice.remarked(Table(line("Traits"), columns, rows, "traits"), [own.get(trait.name) for trait in traits])
+        yield voice.remarked(
+            Table(line(voice.say("Traits")), columns, rows, "traits"), [own.get(trait.name) for trait in traits]
+        )
 
 
 def _trait(voice: Voice, trait: Trait) -> Row:
     own = trait.name in voice.rules.house_traits
-    said = [] if not trait.describe else [trait.describe]
+    tongue = voice.tongue
+    said = [] if not trait.describe else [tongue.of(trait.describe)]
     if trait.better is not Better.NEITHER:
-        said.append(f"{trait.better.value.capitalize()}.")
+        said.append(tongue.of(f"{trait.better.value.capitalize()}."))
     if own:
-        said.append("A trait of this standard's own.")
+        said.append(voice.say("A trait of this standard's own."))
     elif trait.growth is not Growth.VARIES:
-        said.append(f"{trait.growth.value.capitalize()} as the {voice.rules.subject.one} grows.")
+        growing = tongue.of(f"{trait.growth.value.capitalize()} as the {{fish}} grows.")
+        said.append(tongue(growing, fish=voice.fish))
     raw = [name for one in voice.rules.measures if trait.name in one.outputs for name in one.inputs]
     if raw:
         titles = [voice.plain.trait(voice.rules.traits[name]) for name in raw if name in voice.rules.traits]
-        said.append(f"Where it is not written down it is worked out from: {', '.join(titles)}.")
+        said.append(
+            voice.say("Where it is not written down it is worked out from: {traits}.", traits=tongue.joined(titles))
+        )
     cells = (
         line(voice.trait(trait, linked=False)),
         line(trait.name),
-        line(" ".join(said)),
-        line(written_as(trait.kind)),
+        line(tongue.joined(said, " ")),
+        line(written_as(trait.kind, voice.plain, trait.name)),
     )
     return Row(cells, anchor("trait", trait.name))
 
 
-def written_as(kind: Kind) -> str:
-    """What can be written down of a trait, with its unit."""
+def written_as(kind: Kind, plain: PlainWords, name: str = "") -> str:
+    """What can be written down of a trait, with its unit. name: of the trait."""
+    tongue = plain.tongue
+
+    def listed(words: tuple[str, ...]) -> str:
+        return tongue.joined(plain.word(word, name) for word in words)
+
     match kind:
         case YesNo():
-            return "yes or no"
+            return tongue.joined((plain.word("yes", name), plain.word("no", name)), " or ")
         case Scale(words):
-            return f"from the lowest: {_listed(words)}"
+            return tongue("from the lowest: {words}", words=listed(words))
         case Choice(words):
-            return f"one of: {_listed(words)}"
+            return tongue("one of: {words}", words=listed(words))
         case Places(words):
-            return f"none, or any of: {_listed(words)}"
-        case Count():
-            return f"a whole number, {range_of(kind)}"
-        case Number():
-            return range_of(kind) if kind.unit is not None else f"a number, {range_of(kind)}"
+            return tongue("none, or any of: {words}", words=listed(words))
+        case Count(high):
+            return tongue("a whole number, {range}", range=tongue.stretch("0", tongue.figure(str(high))))
+        case Number(unit, low, high):
+            symbol = f" {unit.symbol}" if unit else ""
+            ends = tongue.stretch(*(tongue.quantity(f"{shortest(end)}{symbol}") for end in (low, high)))
+            return ends if unit is not None else tongue("a number, {range}", range=ends)
         case Label():
-            return "any text"
+            return tongue("any text")
         case Patches():
-            return f'the patches, such as "{MAP_EXAMPLE}", or none'
+            return tongue('the patches, such as "{example}", or none', example=MAP_EXAMPLE)
         case Colours():
-            return f'L*, a* and b* of each reading, such as "{COLOURS_EXAMPLE}"'
-
-
-def _listed(words: tuple[str, ...]) -> str:
-    return ", ".join(word.replace("_", " ") for word in words)
+            return tongue('L*, a* and b* of each reading, such as "{example}"', example=COLOURS_EXAMPLE)

@@ -8,21 +8,26 @@ from koirules.report.handbook.blocks import Block, Column, Heading, Line, Paragr
 from koirules.report.handbook.voice import Voice, anchor
 from koirules.standard.parts import Limit
 
-_WHERE = Column("where")
-
 
 def grades(voice: Voice) -> Iterator[Block]:
     """The grades, best first, each with what it asks for."""
-    yield Heading(2, line("The grades"), "grades")
+    yield Heading(2, line(voice.say("The grades")), "grades")
     yield Paragraph(
-        line(f"From the best down: {voice.rules.subject.with_article} gets the first grade whose condition holds.")
+        line(voice.say("From the best down: {a_fish} gets the first grade whose condition holds.", a_fish=voice.a_fish))
     )
     rows = []
     for place, grade in enumerate(voice.rules.grades):
-        condition: Line = line("all others") if grade.condition is None else voice.told(grade.condition.place)
+        condition: Line = (
+            line(voice.say("all others")) if grade.condition is None else voice.told(grade.condition.place)
+        )
         title = voice.title(grade.title, strong=True)
         rows.append(Row((line(f"{place + 1}. ", title), condition), anchor("grade", grade.name)))
-    table = Table(line("Grades and their bounds"), (Column("grade"), Column("asks for")), tuple(rows), "grades")
+    table = Table(
+        line(voice.say("Grades and their bounds")),
+        (Column(voice.say("grade")), Column(voice.say("asks for"))),
+        tuple(rows),
+        "grades",
+    )
     yield voice.remarked(table, [grade.place for grade in voice.rules.grades])
 
 
@@ -31,16 +36,18 @@ def faults(voice: Voice) -> Iterator[Block]:
     found = [limit for limit in voice.rules.limits if limit.head == "fault"]
     if not found:
         return
-    yield Heading(2, line("Faults"), "faults")
+    yield Heading(2, line(voice.say("Faults")), "faults")
     yield Paragraph(
         line(
-            f"A fault leaves {voice.rules.subject.with_article} no better a grade than the one named here, "
-            "whatever its points. Of two faults the worse "
-            "one counts, and a fault counts more than any lift."
+            voice.say(
+                "A fault leaves {a_fish} no better a grade than the one named here, whatever its points. Of two faults the "
+                "worse one counts, and a fault counts more than any lift.",
+                a_fish=voice.a_fish,
+            )
         )
     )
     for place in sorted({fault.grade for fault in found}, reverse=True):
-        heading = Heading(3, line("No better than ", voice.grade(place)))
+        heading = Heading(3, voice.line("No better than {grade}", grade=voice.grade(place)))
         yield heading
         yield _limits(voice, [fault for fault in found if fault.grade == place], "fault")
 
@@ -50,19 +57,26 @@ def lifts(voice: Voice) -> Iterator[Block]:
     found = [limit for limit in voice.rules.limits if limit.head == "lift"]
     if not found:
         return
-    yield Heading(2, line("Lifts"), "lifts")
-    noun = voice.rules.subject.with_article
+    yield Heading(2, line(voice.say("Lifts")), "lifts")
     yield Paragraph(
-        line(f"A lift gives {noun} no worse a grade than the one named here, unless a fault takes it away.")
+        line(
+            voice.say(
+                "A lift gives {a_fish} no worse a grade than the one named here, unless a fault takes it away.",
+                a_fish=voice.a_fish,
+            )
+        )
     )
     for place in sorted({lift.grade for lift in found}):
-        yield Heading(3, line("No worse than ", voice.grade(place)))
+        yield Heading(3, voice.line("No worse than {grade}", grade=voice.grade(place)))
         yield _limits(voice, [lift for lift in found if lift.grade == place], "lift")
 
 
 def _limits(voice: Voice, found: Sequence[Limit], head: str) -> Table:
     rows = tuple(Row((line(voice.title(one.title)), _condition(voice, one)), anchor(head, one.name)) for one in found)
-    table = Table(line("Faults" if head == "fault" else "Lifts"), (Column(head), _WHERE), rows, "conditions")
+    title, column = (
+        (voice.say("Faults"), voice.say("fault")) if head == "fault" else (voice.say("Lifts"), voice.say("lift"))
+    )
+    table = Table(line(title), (Column(column), Column(voice.say("where"))), rows, "conditions")
     return voice.remarked(table, [one.place for one in found])
 
 
@@ -70,7 +84,13 @@ def _condition(voice: Voice, limit: Limit) -> Line:
     condition = voice.told(limit.condition.place)
     if limit.exception is None:
         return condition
-    return line(*condition, "; ", strong("except"), " where ", voice.told(limit.exception.place))
+    except_ = strong(voice.say("except"))
+    return voice.line(
+        "{condition}; {except_} where {exception}",
+        condition=condition,
+        except_=except_,
+        exception=voice.told(limit.exception.place),
+    )
 
 
 def alerts(voice: Voice) -> Iterator[Block]:
@@ -78,11 +98,15 @@ def alerts(voice: Voice) -> Iterator[Block]:
     found = voice.rules.alerts
     if not found:
         return
-    yield Heading(2, line("Alerts"), "alerts")
-    yield Paragraph(line(f"Said of a batch as a whole, before its {voice.rules.subject.many}; they change no grade."))
+    yield Heading(2, line(voice.say("Alerts")), "alerts")
+    yield Paragraph(
+        line(voice.say("Said of a batch as a whole, before its {fish}; they change no grade.", fish=voice.many))
+    )
     rows = tuple(
         Row((line(voice.title(alert.title)), voice.told(alert.condition.place)), anchor("alert", alert.name))
         for alert in found
     )
-    table = Table(line("Alerts"), (Column("alert"), _WHERE), rows, "conditions")
+    table = Table(
+        line(voice.say("Alerts")), (Column(voice.say("alert")), Column(voice.say("where"))), rows, "conditions"
+    )
     yield voice.remarked(table, [alert.place for alert in found])

@@ -15,8 +15,7 @@ from koirules.report.handbook.examples import examples
 from koirules.report.handbook.glossary import glossary, phrases, settings, silence
 from koirules.report.handbook.limits import alerts, faults, grades, lifts
 from koirules.report.handbook.selection import selection
-from koirules.report.handbook.voice import Voice, points
-from koirules.standard.parts import Rules
+from koirules.report.handbook.voice import Voice
 from koirules.standard.titles import Titled
 
 
@@ -41,8 +40,8 @@ def blocks_of(subject: Subject) -> tuple[Block, ...]:
     voice = Voice(subject.grader, source.remarks if subject.remarks else {})
     return (
         *_opening(voice, subject.seal),
-        *_cautions(subject.cautions, voice.rules.subject.in_hand),
-        *_way(voice.rules),
+        *_cautions(voice, subject.cautions),
+        *_way(voice),
         *grades(voice),
         *sections(voice),
         *faults(voice),
@@ -62,66 +61,78 @@ def _opening(voice: Voice, seal: str) -> Iterator[Block]:
     yield Heading(1, line(voice.title(rules.title)))
     yield Facts(tuple(_facts(voice, seal)))
     for note in rules.notes:
-        yield Paragraph(line(note))
+        yield Paragraph(line(voice.tongue.of(note)))
     yield from voice.remarks_on(next(one.place for one in rules.source.statements if isinstance(one, Header)))
 
 
 def _facts(voice: Voice, seal: str) -> Iterator[tuple[str, Line]]:
-    rules = voice.rules
-    yield "edition", line(strong(rules.edition))
+    rules, tongue = voice.rules, voice.tongue
+    yield voice.say("edition"), line(strong(rules.edition))
     if rules.variety is not None:
-        yield "variety", line(", ".join(rules.each_variety or (rules.variety,)).replace("_", " "))
+        names = (tongue.of(name.replace("_", " ")) for name in rules.each_variety or (rules.variety,))
+        yield voice.say("variety"), line(tongue.joined(names))
     if rules.stage is not None:
-        yield "stage", line(rules.stage.replace("_", " "))
+        yield voice.say("stage"), line(tongue.of(rules.stage.replace("_", " ")))
     if rules.occasion is not None:
-        yield "for", line(rules.occasion)
+        yield voice.say("for"), line(tongue.of(rules.occasion, "occasion"))
     begins, ends = rules.valid_from, rules.valid_until
     if begins is not None or ends is not None:
-        told = [f"from {begins}"] if begins is not None else []
-        yield "valid", line(" ".join([*told, *([f"until {ends}"] if ends is not None else [])]))
+        told = [voice.say("from {day}", day=begins)] if begins is not None else []
+        told += [voice.say("until {day}", day=ends)] if ends is not None else []
+        yield voice.say("valid"), line(tongue.joined(told, " "))
     for number, base in enumerate(rules.source.chain):
         title = voice.title(Titled(base.title.text, base.title.others))
-        held = f", seal {base.seal}" if base.seal else ", not held by a seal"
+        held = voice.say(", seal {seal}", seal=base.seal) if base.seal else voice.say(", not held by a seal")
         yield (
-            "based on" if number == 0 else "which is based on",
-            line(title, f" ({base.named}), edition {base.edition}{held}"),
+            voice.say("based on") if number == 0 else voice.say("which is based on"),
+            voice.line(
+                "{title} ({name}), edition {edition}{held}",
+                title=title,
+                name=base.named,
+                edition=base.edition,
+                held=held,
+            ),
         )
-    yield "seal", line(seal)
+    yield voice.say("seal"), line(seal)
 
 
-def _cautions(cautions: Sequence[str], heading: str) -> Iterator[Block]:
+def _cautions(voice: Voice, cautions: Sequence[str]) -> Iterator[Block]:
     if cautions:
-        title = Heading(2, line(heading), "cautions")
-        yield Group("caution", (title, Listed(tuple(line(caution) for caution in cautions))))
+        title = Heading(2, line(voice.tongue.of(voice.rules.subject.in_hand)), "cautions")
+        yield Group("caution", (title, Listed(tuple(line(voice.tongue.of(caution)) for caution in cautions))))
 
 
-def _way(rules: Rules) -> Iterator[Block]:
+def _way(voice: Voice) -> Iterator[Block]:
     """How a grade comes about, by what the standard has of it."""
+    rules, say = voice.rules, voice.say
     told: list[str] = []
     if rules.sections:
-        worth = points(sum(section.worth for section in rules.sections))
         told.append(
-            "Each criterion gives points for what is seen; of two criteria the one with twice the weight counts twice."
+            say(
+                "Each criterion gives points for what is seen; of two criteria the one with twice the weight counts twice."
+            )
         )
         told.append(
-            "A section adds up its criteria to what it is worth, then its bonuses and penalties, and is never below 0 nor above "
-            "its worth."
+            say(
+                "A section adds up its criteria to what it is worth, then its bonuses and penalties, and is never below 0 nor "
+                "above its worth."
+            )
         )
-        told.append(f"The score is the sum of the sections, {worth} at most, to the hundredth.")
-    told.append("The grade is the best one whose condition holds.")
+        worth = voice.points(sum(section.worth for section in rules.sections))
+        told.append(say("The score is the sum of the sections, {points} at most, to the hundredth.", points=worth))
+    told.append(say("The grade is the best one whose condition holds."))
     heads = {limit.head for limit in rules.limits}
     if "lift" in heads:
-        told.append("A lift raises it to the grade that the lift names.")
+        told.append(say("A lift raises it to the grade that the lift names."))
     if "fault" in heads:
-        told.append("A fault brings it down to the grade that the fault names: a fault has the last word.")
+        told.append(say("A fault brings it down to the grade that the fault names: a fault has the last word."))
     if rules.rounds:
-        told.append(f"Then the rounds choose among the {rules.subject.many} of the batch.")
-    yield Heading(2, line("How a grade comes about"), "way")
+        told.append(say("Then the rounds choose among the {fish} of the batch.", fish=voice.many))
+    yield Heading(2, line(say("How a grade comes about")), "way")
     yield Listed(tuple(line(sentence) for sentence in told), numbered=True)
-    yield Paragraph(
-        line(
-            f"What was not recorded is not guessed: it may be anything. The {rules.subject.one} then "
-            "keeps each grade and each score that it "
-            "could still get."
-        )
+    open_words = say(
+        "What was not recorded is not guessed: it may be anything. The {fish} then keeps each grade and each score that it "
+        "could still get.",
+        fish=voice.fish,
     )
+    yield Paragraph(line(open_words))

@@ -7,8 +7,10 @@ from decimal import Decimal
 
 from attrs import evolve, field, frozen
 
-from koirules.explain.plain_words import PlainWords, Said
+from koirules.explain.plain_words import PlainWords
+from koirules.explain.retold import Said
 from koirules.grading.single import Grader
+from koirules.languages import Tongue
 from koirules.problems import Place
 from koirules.report.handbook.blocks import Line, Paragraph, Piece, Table, line
 from koirules.standard.parts import Rules
@@ -38,19 +40,53 @@ class Voice:
         return self.grader.reasoner.teller.plain
 
     @property
-    def language(self) -> str:
-        """The language of labels, "" for that of the file."""
-        return self.plain.language or ""
+    def tongue(self) -> Tongue:
+        """The language of the page."""
+        return self.plain.tongue
+
+    def say(self, text: str, /, **values: object) -> str:
+        """A text of the tool, in the language of the page."""
+        return self.tongue(text, **values)
+
+    def line(self, text: str, /, **values: Line | Piece | str) -> Line:
+        """The same with pieces in its braces."""
+        return line(*self.tongue.pieces(text, **values))
+
+    @property
+    def a_fish(self) -> str:
+        """What a record is about, with its article."""
+        return self.tongue.of(self.rules.subject.with_article)
+
+    @property
+    def fish(self) -> str:
+        """The noun for one."""
+        return self.tongue.of(self.rules.subject.one)
+
+    @property
+    def many(self) -> str:
+        """The noun for many."""
+        return self.tongue.of(self.rules.subject.many)
+
+    def points(self, hundredths: int) -> str:
+        """Hundredths as people write them: `40`, `2.5`."""
+        return self.tongue.figure(shortest(Decimal(hundredths).scaleb(-2)))
+
+    def given(self, thousandths: int) -> str:
+        """Points of a curve or table, from thousandths."""
+        return self.tongue.figure(shortest(Decimal(thousandths).scaleb(-3)))
 
     def title(self, titled: Titled, to: str = "", *, strong: bool = False, named: bool = False) -> Piece:
         """A title, in the language of the page where it is given in it."""
-        given = self.language if self.language in titled.others else ""
+        foreign = self.tongue.foreign or ""
+        given = foreign if foreign in titled.others else ""
         return Piece(self.plain.of(titled), strong=strong, named=named, language=given, to=to)
 
     def trait(self, trait: Trait, *, linked: bool = True) -> Piece:
         """The title of a trait."""
-        return self.title(
-            Titled(trait.title, trait.titles), anchor("trait", trait.name) if linked else "", named=linked
+        titled = Titled(trait.title, trait.titles)
+        return evolve(
+            self.title(titled, anchor("trait", trait.name) if linked else "", named=linked),
+            text=self.plain.trait(trait),
         )
 
     def grade(self, place: int, *, strong: bool = False) -> Piece:
@@ -63,7 +99,7 @@ class Voice:
         found: list[Piece] = []
         for place, grade in enumerate(self.rules.grades):
             if grade.name in names:
-                found.extend([Piece(" or ")] if found else [])
+                found.extend([Piece(self.tongue.of(" or "))] if found else [])
                 found.append(self.grade(place, strong=True))
         return tuple(found)
 
@@ -73,7 +109,7 @@ class Voice:
 
     def sentence(self, text: str) -> Piece:
         """A sentence in which titles may stand in the language of the page."""
-        return Piece(text, language="" if text.isascii() else self.language)
+        return Piece(text, language="" if text.isascii() else self.tongue.foreign or "")
 
     def amount(self, amount: Amount | Share) -> Line:
         """A number or share of fish, or the setting that holds it with its value."""
@@ -82,7 +118,7 @@ class Voice:
                 return (Piece(f"{shortest(amount.of)} %"),)
             amount = amount.of
         if isinstance(amount, int):
-            return (Piece(f"{amount:,}"),)
+            return (Piece(self.tongue.whole(amount)),)
         setting = self.plain.settings[amount]
         return (
             Piece(f"{self.plain.setting(setting)} ("),
@@ -93,12 +129,14 @@ class Voice:
     def remarks_on(self, place: Place) -> Iterator[Paragraph]:
         """The remarks on a statement."""
         for text in self.remarks.get(place, ()):
-            yield Paragraph(line(text), quiet=True)
+            yield Paragraph(line(self.tongue.of(text)), quiet=True)
 
     def remarked(self, table: Table, places: Sequence[Place | None]) -> Table:
         """A table with the remarks on what its rows are about."""
         told = [() if place is None else self.remarks.get(place, ()) for place in places]
-        rows = [evolve(row, remarks=texts) for row, texts in zip(table.rows, told, strict=True)]
+        rows = [
+            evolve(row, remarks=tuple(map(self.tongue.of, texts))) for row, texts in zip(table.rows, told, strict=True)
+        ]
         return evolve(table, rows=tuple(rows))
 
     def _piece(self, said: Said) -> Piece:
@@ -106,19 +144,12 @@ class Voice:
             return Piece(said.text)
         to = anchor(said.head, said.name)
         # Of a setting its value stands there, which is no name.
-        return Piece(said.text, to=to) if said.titled is None else self.title(said.titled, to, named=True)
+        if said.titled is None:
+            return Piece(said.text, to=to)
+        told = self.title(said.titled, to, named=True)
+        return evolve(told, text=said.text) if said.head == "trait" else told
 
 
 def anchor(head: str, name: str) -> str:
     """Under which name a part of the page can be found."""
     return f"{head}-{name}"
-
-
-def points(hundredths: int) -> str:
-    """Hundredths as people write them: `40`, `2.5`."""
-    return shortest(Decimal(hundredths).scaleb(-2))
-
-
-def given(thousandths: int) -> str:
-    """Points of a curve or table, from thousandths."""
-    return shortest(Decimal(thousandths).scaleb(-3))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
+from koirules.languages import Tongue
 from koirules.problems import Problem
 from koirules.problems.saving import unknown_output_ending
 from koirules.records.writing import check_folder, write_beside
@@ -13,7 +14,7 @@ from koirules.report.handbook.as_markdown import markdown_of
 from koirules.report.handbook.blocks import Block
 from koirules.report.handbook.page import Subject, blocks_of
 
-WRITERS: dict[str, Callable[[Sequence[Block]], str]] = {".html": html_of, ".md": markdown_of}
+WRITERS: dict[str, Callable[[Sequence[Block], Tongue], str]] = {".html": html_of, ".md": markdown_of}
 """What makes the text of a page, by the ending of its file."""
 
 
@@ -29,7 +30,8 @@ def write_handbook(path: Path, subject: Subject) -> Problem | None:
     problem = check_handbook_path(path)
     if problem is not None:
         return problem
-    text = WRITERS[path.suffix.lower()](blocks_of(subject))
+    tongue = subject.grader.reasoner.teller.plain.tongue
+    text = WRITERS[path.suffix.lower()](blocks_of(subject), tongue)
     return write_beside(path, lambda passing: _write(passing, text))
 
 

@@ -6,6 +6,9 @@
   const cards = [...document.querySelectorAll(".fish")];
   const rowsOfTable = [...document.querySelectorAll("[data-fish]")];
   const name = (card) => card.querySelector(".name").textContent;
+  // What the script says stands on the page, in its language; what stands in braces is filled in.
+  const say = (key, values = {}) => at("words").dataset[key].replace(/\{(\w+)\}/g, (_, part) => values[part]);
+  const language = document.documentElement.lang;
   const plain = (text) => text.normalize("NFKC").toLowerCase();
   const texts = new Map();
   const make = (tag, text = "", className = "") => {
@@ -50,22 +53,22 @@
       if (narrowed && !fold.open) { fold.open = true; fold.dataset.byUs = ""; }
       if (!narrowed && "byUs" in fold.dataset) { fold.open = false; delete fold.dataset.byUs; }
     }
-    at("shown").textContent = `${count.toLocaleString("en")} of ${cards.length.toLocaleString("en")} ${at("shown").dataset.noun} shown`;
+    at("shown").textContent = say("shown", { count: count.toLocaleString(language), all: cards.length.toLocaleString(language) });
   };
 
   // A table is put in order by any of its columns.
-  const byName = new Intl.Collator("en", { numeric: true });
+  const byName = new Intl.Collator(language, { numeric: true });
   const key = (row, column) => {
     const card = at(row.dataset.fish);
-    if (column.textContent.trim() === "score") return Number((card.dataset.score || "0").split(" ")[0]);
-    if (column.textContent.trim() === "grade") return card.dataset.grades.split(" ").map(Number).reduce((sum, one) => sum + one) / card.dataset.grades.split(" ").length;
+    if (column.matches(".by-score")) return Number((card.dataset.score || "0").split(" ")[0]);
+    if (column.matches(".by-grade")) return card.dataset.grades.split(" ").map(Number).reduce((sum, one) => sum + one) / card.dataset.grades.split(" ").length;
     const text = row.cells[column.cellIndex].textContent.trim();
-    return column.classList.contains("section") || column.cellIndex === 0 ? Number.parseFloat(text) : text;
+    return column.classList.contains("section") || column.cellIndex === 0 ? Number.parseFloat(text.replace(",", ".")) : text;
   };
   const order = (column) => {
     const table = column.closest("table");
     const first = column.getAttribute("aria-sort");
-    const best = column.classList.contains("section") || column.textContent.trim() === "score" ? "descending" : "ascending";
+    const best = column.matches(".section, .by-score") ? "descending" : "ascending";
     const turn = first ? (first === "ascending" ? "descending" : "ascending") : best;
     for (const one of table.tHead.rows[0].cells) one.removeAttribute("aria-sort");
     column.setAttribute("aria-sort", turn);
@@ -84,7 +87,7 @@
   const fold = (open) => {
     for (const card of cards) card.querySelector(".why").open = open;
     at("unfold").setAttribute("aria-pressed", open);
-    at("unfold").textContent = open ? "Close all reasons" : "Open all reasons";
+    at("unfold").textContent = say(open ? "close" : "open");
   };
 
   // A link to a fish that is folded away opens the fold.
@@ -106,8 +109,8 @@
   // Side by side
   let chosen = [];
   const tell = (more = "") => {
-    const ask = chosen.length === 1 ? "; choose one or two more" : "";
-    at("chosen").textContent = `${more}${chosen.map(name).join(", ")}${ask}`;
+    const ask = chosen.length === 1 ? say("more") : "";
+    at("chosen").textContent = `${more}${chosen.map(name).join(say("joint"))}${ask}`;
     // What can be done with the chosen stands where the last one was chosen.
     if (chosen.length) chosen[chosen.length - 1].querySelector(".choice").after(at("tray"));
     at("compare").hidden = at("clear").hidden = !chosen.length;
@@ -118,7 +121,7 @@
     chosen = chosen.filter((one) => one !== card);
     if (box.checked && chosen.length === MOST) {
       box.checked = false;
-      tell("Three at most: take one out first. ");
+      tell(say("most"));
       return;
     }
     if (box.checked) chosen.push(card);
@@ -145,7 +148,8 @@
     } else if (row.matches("div")) {
       made.append(row.querySelector("dd").textContent);
     } else {
-      const words = parts[0].startsWith(`${title}: `) ? parts[0].slice(title.length + 2) : parts[0];
+      const head = `${title}${say("colon")}`;
+      const words = parts[0].startsWith(head) ? parts[0].slice(head.length) : parts[0];
       if (words !== title) made.append(words);
       if (parts[1]) made.append(make("span", parts[1], "points"));
     }
@@ -188,17 +192,17 @@
     }
     table.createTHead().append(head);
     const body = table.createTBody();
-    addRow(body, "Grade", chosen.map((card) => make("td", card.querySelector(".grade").textContent.trim())));
+    addRow(body, say("grade"), chosen.map((card) => make("td", card.querySelector(".grade").textContent.trim())));
     const standards = at("standard") ? [...at("standard").options] : [];
     const by = (card) => (standards.find((one) => one.value === card.dataset.standard) || make("p")).textContent;
-    if (standards.length) addRow(body, "Standard", chosen.map((card) => make("td", by(card))));
-    addRow(body, "Pictures", chosen.map(pictures));
-    addRow(body, "Score", chosen.map((card) => make("td", (card.querySelector(".score") || make("p")).textContent.trim())));
+    if (standards.length) addRow(body, say("standard"), chosen.map((card) => make("td", by(card))));
+    addRow(body, say("pictures"), chosen.map(pictures));
+    addRow(body, say("score"), chosen.map((card) => make("td", (card.querySelector(".score") || make("p")).textContent.trim())));
     for (const row of at("rows").children) {
       const rows = chosen.map((card) => rowOf(card, row.dataset.row));
       const most = rows.map((one) => one && one.matches(".criteria tr") && one.children[2].textContent).find(Boolean);
       const title = row.textContent;
-      addRow(body, most ? `${title} (at most ${most})` : title, rows.map((one) => cell(one, title)));
+      addRow(body, most ? say("atMost", { title, points: most }) : title, rows.map((one) => cell(one, title)));
     }
     at("side").replaceChildren(table);
     differ();
