@@ -8,16 +8,10 @@ from attrs import evolve
 
 from koirules.notes.reader import NotedFish, Notes, cells
 from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.wordings import UNREAD
 
 LOOK, LOOKED = "look", "looked"
-VERDICT, UNSURE, FORECAST, COMPARISON, UNREAD, READ_BY = (
-    "verdict",
-    "unsure",
-    "forecast",
-    "comparison",
-    "unread",
-    "read_by",
-)
+VERDICT, UNSURE, FORECAST, COMPARISON, READ_BY = "verdict", "unsure", "forecast", "comparison", "read_by"
 NOTE_COLUMNS = (VERDICT, UNSURE, FORECAST, COMPARISON, UNREAD, READ_BY)
 """Columns beside the traits, which no rule reads: what the sorter said of the fish, and what could not be read."""
 

@@ -96,6 +96,7 @@ def _result(result: Result) -> dict[str, object]:
         "losses": [reason.name for reason in result.grounds.losses],
         "gains": [reason.name for reason in result.grounds.gains],
         "outside": result.outside or None,
+        "unread": result.unread or None,
         "look_again": [{"trait": one.trait, "value": one.value, "why": one.why} for one in result.look_again],
         "decision": None if result.decision is None else _decision(result.decision),
         "by_rules": result.by_rules,

@@ -25,6 +25,7 @@ from koirules.results.ranking import best_first
 from koirules.results.reason import Reason, State
 from koirules.results.result import Contribution, Result, SectionResult
 from koirules.vocabulary.subject import Subject
+from koirules.vocabulary.wordings import UNREAD
 
 BEST = 3
 """How many fish are shown large."""
@@ -95,6 +96,7 @@ class Fish:
     course: tuple[tuple[str, str, str, str], ...]
     points: tuple[str, ...]
     silence: str = ""
+    unread: str = ""
     looks: tuple[str, ...] = ()
 
     @property
@@ -116,7 +118,7 @@ class Group:
 
 @frozen
 class Count:
-    """How many fish a grade got. left, wide: where its part of the strip lies, in %."""
+    """How many fish a grade got. left, wide: where its part of the strip lies, in %. again: of how many a remark was not read."""
 
     badge: Badge
     number: str
@@ -125,6 +127,7 @@ class Count:
     wide: str
     middle: str
     shown: bool
+    again: str = ""
 
 
 @frozen
@@ -368,12 +371,13 @@ class _Maker:
             course=tuple(_course(wording, self.titles, result)) if house else (),
             points=tuple(in_tenths(one.low, one.high, wording.tongue) for one in result.sections.values()),
             silence=_silence(wording, result) if house else "",
+            unread=result.unread if house else "",
             looks=tuple(_looks(wording, result)) if house else (),
         )
 
     def _labels(self, result: Result, photograph: Photograph | None) -> Iterator[tuple[str, str, str]]:
         """What was carried along, but for what is shown already."""
-        shown = {PHOTO} if photograph is not None else set()
+        shown = {UNREAD} | ({PHOTO} if photograph is not None else set())
         if self.wording.number is not None:
             shown |= {"standard", "seal"}
         yield from (
@@ -421,9 +425,13 @@ def _badge_of(wording: Wording, result: Result) -> Badge:
 def _counts(wording: Wording, results: Sequence[Result]) -> Iterator[Count]:
     settled = Counter(result.grade for result in results if result.grade is not None)
     still = sum(result.grade is None for result in results)
-    pairs = [(_badge(wording, name), settled[name]) for name in wording.grades]
+    unread = Counter(result.grade for result in results if result.unread)
+    pairs = [(_badge(wording, name), settled[name], unread[name]) for name in wording.grades]
     left = 0.0
-    for badge, number in [*pairs, *([(_open_badge(wording.tongue("not settled")), still)] if still else [])]:
+    for badge, number, again in [
+        *pairs,
+        *([(_open_badge(wording.tongue("not settled")), still, unread[None])] if still else []),
+    ]:
         wide = 100 * number / len(results) if results else 0.0
         yield Count(
             badge,
@@ -433,6 +441,7 @@ def _counts(wording: Wording, results: Sequence[Result]) -> Iterator[Count]:
             f"{wide:.2f}",
             f"{left + wide / 2:.2f}",
             wide >= 3,
+            wording.tongue("{number} to be read again", number=f"{again:,}") if again else "",
         )
         left += wide
 

@@ -15,6 +15,7 @@ from koirules.results.course import Fate, Step
 from koirules.results.decisions import Decision
 from koirules.results.look_again import LookAgain
 from koirules.results.reason import Grounds, Reason
+from koirules.vocabulary.wordings import UNREAD
 
 if TYPE_CHECKING:
     from koirules.candidates.changes import NearestChanges
@@ -134,6 +135,11 @@ class Result:
         return self.possible[0] if len(self.possible) == 1 else None
 
     @property
+    def unread(self) -> str:
+        """What was said of it and nobody understood; "" where nothing was. Its grade is to be read again."""
+        return self.labels.get(UNREAD, "")
+
+    @property
     def score(self) -> Decimal | None:
         """The score, where only one is possible."""
         return self.score_low if self.score_low == self.score_high else None
@@ -194,8 +200,9 @@ class Result:
     def why(self) -> str:
         """The main reasons as one line: what decided is marked, and losses and gains are told apart."""
         words = self.grounds.words
+        unread = f"not understood: “{self.unread}”" if self.unread else ""
         outside = f"placed nowhere: {self.outside}" if self.outside else ""
-        return "; ".join(part for part in (outside, words) if part)
+        return "; ".join(part for part in (outside, unread, words) if part)
 
     def nearest_changes(self) -> NearestChanges:
         """The smallest changes that would have given the next better grade, or lost the best one (nearest_changes.py)."""

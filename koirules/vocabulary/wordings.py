@@ -7,6 +7,9 @@ from functools import lru_cache
 
 from koirules.vocabulary.plain_text import plain
 
+UNREAD = "unread"
+"""The column of remarks that nobody understood."""
+
 MOST_LETTERS = 200
 """No phrase is longer."""
 

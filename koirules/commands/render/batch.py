@@ -115,7 +115,8 @@ def print_short_totals(standard: Standard, batch: Graded) -> None:
     """Print how many fish have each grade, on as many lines as it takes."""
     settled = Counter(result.grade for result in batch.results if result.grade is not None)
     titles = shown_titles(standard)
-    told = [f"{titles[name]} {settled[name]:,}" for name in standard.grades]
+    again = Counter(result.grade for result in unread_in(batch.results))
+    told = [f"{titles[name]} {settled[name]:,}{_again(again[name])}" for name in standard.grades]
     still_open = sum(result.grade is None for result in batch.results)
     told += [f"not settled {still_open:,}"] if still_open else []
     decided = sum(result.decision is not None for result in batch.results)
@@ -139,8 +140,6 @@ def print_table(standard: Standard, results: Sequence[Result]) -> None:
     from rich.table import Table
     from rich.text import Text
 
-    from koirules.notes.sheet import UNREAD
-
     console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)
     table = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False)
     table.add_column(standard.subject.one, no_wrap=True, overflow="fold")
@@ -161,9 +160,7 @@ def print_table(standard: Standard, results: Sequence[Result]) -> None:
             cells.pop()
         if classed:
             cells.append(Text(shown(" ".join(result.labels.get(name, "?") for name in classed))))
-        unread = result.labels.get(UNREAD)
-        why = f"not understood: “{unread}”; {result.why}" if unread else result.why
-        table.add_row(*cells, Text(shown(why)))
+        table.add_row(*cells, Text(shown(result.why)))
     console.print(table)
 
 
@@ -175,16 +172,21 @@ def print_totals(standard: Standard, batch: Graded) -> None:
         f"{standard.subject.counted(len(batch.results))} {standard_words(standard)}"
         + "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
     )
-    titles = shown_titles(standard)
+    titles, again = shown_titles(standard), Counter(result.grade for result in unread_in(batch.results))
     width = max(len("not settled"), *(len(title) for title in titles.values()))
     for name in standard.grades:
-        click.echo(f"  {titles[name]:<{width}}  {settled[name]:>5}")
+        click.echo(f"  {titles[name]:<{width}}  {settled[name]:>5}{_again(again[name])}")
     if still_open:
         click.echo(f"  {'not settled':<{width}}  {sum(still_open.values()):>5}")
         for possible, count in still_open.most_common():
             click.echo(f"    {count:>3} could be {' or '.join(titles[name] for name in possible)}")
     _print_silence(batch.results)
     _print_decided(titles, batch)
+
+
+def _again(number: int) -> str:
+    """The mark behind how many fish a grade has, where remarks on some of them were not understood."""
+    return f" ({number:,} to be read again)" if number else ""
 
 
 def _print_silence(results: Sequence[Result]) -> None:
@@ -197,18 +199,14 @@ def _print_silence(results: Sequence[Result]) -> None:
 
 def unread_in(results: Sequence[Result]) -> list[Result]:
     """The fish with remarks that were not understood, which nobody should call settled."""
-    from koirules.notes.sheet import UNREAD
-
-    return [result for result in results if result.labels.get(UNREAD)]
+    return [result for result in results if result.unread]
 
 
 def tell_unread(standard: Standard, results: Sequence[Result]) -> None:
     """Print which fish are to be read again, since something that was said of them was not understood."""
-    from koirules.notes.sheet import UNREAD
-
     found = unread_in(results)
     if found:
-        told = "; ".join(f"{result.fish}: {result.labels[UNREAD]}" for result in found[:_MOST_UNREAD])
+        told = "; ".join(f"{result.fish}: {result.unread}" for result in found[:_MOST_UNREAD])
         more = f"; and {len(found) - _MOST_UNREAD:,} more" if len(found) > _MOST_UNREAD else ""
         fish = standard.subject.counted(len(found))
         click.echo(click.style(wrapped(shown(f"Read again {fish}, not understood: {told}{more}")), bold=True))
