@@ -428,14 +428,32 @@ class Standard:
 
     @overload
     def grade_frame(
-        self, frame: pl.LazyFrame, *, sections: bool = True, faults: bool = False, engine: Engine | None = None
+        self,
+        frame: pl.LazyFrame,
+        *,
+        sections: bool = True,
+        faults: bool = False,
+        engine: Engine | None = None,
+        lot: Mapping[str, object] | None = None,
     ) -> pl.DataFrame: ...
     @overload
     def grade_frame(
-        self, frame: _Frame, *, sections: bool = True, faults: bool = False, engine: Engine | None = None
+        self,
+        frame: _Frame,
+        *,
+        sections: bool = True,
+        faults: bool = False,
+        engine: Engine | None = None,
+        lot: Mapping[str, object] | None = None,
     ) -> _Frame: ...
     def grade_frame(
-        self, frame: Any, *, sections: bool = True, faults: bool = False, engine: Engine | None = None
+        self,
+        frame: Any,
+        *,
+        sections: bool = True,
+        faults: bool = False,
+        engine: Engine | None = None,
+        lot: Mapping[str, object] | None = None,
     ) -> Any:
         """Grade every row of a frame: Polars (eager or lazy), pandas, Arrow or a DuckDB relation, and what comes is the same.
 
@@ -443,17 +461,20 @@ class Standard:
         in their order; after them come `grade` (null where several are possible), `possible` (names parted by `|`),
         `score` (null where it is open), `score_low`, `score_high`, with `sections` the two ends of each section, and with
         `faults` a column `fault NAME` or `lift NAME` for each (true where it surely bites, null where it may). Scores are
-        points. A lazy frame is collected. `engine` is "columnar" or "compiled", with the same results; where it is None, the
-        compiled one grades large frames if the extra `compiled` is installed (`koirules check --engines` tells which). Raises
-        RecordError with the problems of columns and cells; rows count from 1. Raises EngineError where `engine` cannot grade
-        the frame. Needs the extra `frames`.
+        points. A lazy frame is collected. `lot` is what holds for every row that says nothing of a trait itself, as a first row
+        `all fish` of a sheet: `{"health": "well"}`.
+
+        `engine` is "columnar" or "compiled", with the same results; where it is None, the compiled one grades large frames if
+        the extra `compiled` is installed (`koirules check --engines` tells which). Raises RecordError with
+        the problems of columns and cells; rows count from 1. Raises EngineError where `engine` cannot grade the frame. Needs the
+        extra `frames`.
         """
         from koirules.grading.frames import graded_frame
 
         key = (sections, faults, engine)
         if key not in self._batches:
             self._batches[key] = self.batch(sections=sections, faults=faults, engine=engine)
-        return graded_frame(self._batches[key], frame)
+        return graded_frame(self._batches[key], frame, lot)
 
     def compare(self, newer: Standard, records: Iterable[Mapping[str, object]] | None = None) -> Comparison:
         """Compare this standard with a newer edition of it.

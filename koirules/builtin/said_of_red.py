@@ -28,7 +28,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "excellent, superb, extremely sharp, outstanding, 抜群",
         },
         alone={
-            "at most fair": "not quite sharp, not really sharp, not sharp, not crisp, kiwa not there yet, "
+            "at most fair": "kiwa not there yet, "
             "kiwa not yet there, kiwa not ready, edges not there yet, kiwa still coming",
             "is razor": "razor cut, razor edge, razor edges, cut with a knife, cut as with a knife, sharp as a knife, "
             "like cut with scissors, like cut with a knife, as cut with a knife",

@@ -25,9 +25,11 @@ from koirules.results.mapping_record import LOOK, LOOKED
 from koirules.rounds.columnar.earlier import LooksOfRows
 from koirules.rounds.looks import DATE, LOOK_DATE, day_of
 from koirules.standard.parts import Rules
+from koirules.vocabulary.cells import CannotTell, Misread, read_cell
 from koirules.vocabulary.kinds import Number
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.quantities import unit_named
+from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
 
@@ -42,8 +44,8 @@ CANNOT_TELL = "cannot_tell"
 _NAMES = re.compile(r"[^\W\d]\w*")
 
 
-def graded_frame(grader: BatchGrader, frame: Any) -> Any:
-    """A frame of the caller's own kind with the columns of the results after its own.
+def graded_frame(grader: BatchGrader, frame: Any, lot: Mapping[str, object] | None = None) -> Any:
+    """A frame of the caller's own kind with the columns of the results after its own. lot: what holds for every row.
 
     Raises RecordError for columns and cells that cannot be read, TypeError for what is no frame.
     """
@@ -67,7 +69,8 @@ def graded_frame(grader: BatchGrader, frame: Any) -> Any:
     # pandas takes names that are no text.
     sources = matched([name for name in eager.columns if isinstance(name, str)], grader)
     traits = _as_polars(eager, [source.column for source in sources.values()])
-    read = _looked_at(eager, grader, grader.reader(sources).read(traits))
+    reader = evolve(grader.reader(sources), lot=_read_lot(lot or {}, grader.rules.traits))
+    read = _looked_at(eager, grader, reader.read(traits, _untold_in(eager, grader)))
     stop_at(read.wrong, "frame", 1)
     if read.failed:
         raise RecordError(read.failed)
@@ -78,17 +81,40 @@ def graded_frame(grader: BatchGrader, frame: Any) -> Any:
     return _joined(eager, results, wrapped.implementation.name if lazy else "")
 
 
-def _looked_at(eager: Any, grader: BatchGrader, read: ReadFrame) -> ReadFrame:
-    """What a frame says of its looks: whether there was one (`looked`), and what the sorter could not tell (`cannot_tell`).
+def _read_lot(lot: Mapping[str, object], traits: Mapping[str, Trait]) -> dict[str, Reading | CannotTell]:
+    """The readings of what holds for the lot. Raises RecordError with every problem."""
+    found: dict[str, Reading | CannotTell] = {}
+    problems: list[Problem] = []
+    for name, raw in lot.items():
+        reading = read_cell(traits[name].kind, raw) if name in traits else None
+        if name not in traits:
+            problems.append(recording.unknown_trait(name, near(str(name), traits)))
+        elif isinstance(reading, Misread):
+            site = recording.cell("lot", None, name)
+            problems.append(recording.wrong_value(site, reading.code, reading.cause, reading.mend))
+        elif reading is not None:
+            found[name] = reading
+    if problems:
+        raise RecordError(tuple(problems))
+    return found
 
-    Raises RecordError for a name in `cannot_tell` that no trait has.
-    """
-    traits = grader.rules.traits
-    if LOOKED in eager.columns and LOOKED not in traits:
-        looked, wrong = read_looked(_as_polars(eager, [LOOKED])[LOOKED])
-        read = evolve(read, looked=looked, wrong=(*read.wrong, *wrong))
-    if CANNOT_TELL not in eager.columns or CANNOT_TELL in traits or not grader.rules.silence:
+
+def _looked_at(eager: Any, grader: BatchGrader, read: ReadFrame) -> ReadFrame:
+    """What a frame says of its looks: whether there was one (`looked`)."""
+    if LOOKED not in eager.columns or LOOKED in grader.rules.traits:
         return read
+    looked, wrong = read_looked(_as_polars(eager, [LOOKED])[LOOKED])
+    if read.looked is not None:
+        looked = looked.zip_with(looked.is_not_null(), read.looked)
+    made: ReadFrame = evolve(read, looked=looked, wrong=(*read.wrong, *wrong))
+    return made
+
+
+def _untold_in(eager: Any, grader: BatchGrader) -> dict[str, pl.Series]:
+    """By trait the rows whose sorter could not tell it (`cannot_tell`). Raises RecordError for a name that no trait has."""
+    traits = grader.rules.traits
+    if CANNOT_TELL not in eager.columns or CANNOT_TELL in traits:
+        return {}
     import polars as pl
 
     given = _as_polars(eager, [CANNOT_TELL])[CANNOT_TELL]
@@ -100,15 +126,10 @@ def _looked_at(eager: Any, grader: BatchGrader, read: ReadFrame) -> ReadFrame:
     ]
     if unknown:
         raise RecordError(tuple(unknown))
-    untold = {
+    return {
         name: pl.Series([name in names for names in named], dtype=pl.Boolean)
         for name in {name for names in named for name in names}
     }
-    both = {
-        name: column | read.cannot_tell[name] if name in read.cannot_tell else column for name, column in untold.items()
-    }
-    made: ReadFrame = evolve(read, cannot_tell={**read.cannot_tell, **both})
-    return made
 
 
 def _looks(eager: Any, grader: BatchGrader) -> LooksOfRows | None:

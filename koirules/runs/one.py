@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import ExitStack
 from functools import lru_cache
@@ -23,12 +23,16 @@ from koirules.problems.saving import unwritable
 from koirules.records.large_files import LargeFile, open_large
 from koirules.records.large_results import LargeResults
 from koirules.records.large_rows import RefusedError, Rows
+from koirules.records.rows import LOT
 from koirules.results.mapping_record import LOOKED
 from koirules.runs.comparing import comparing
 from koirules.runs.counting import counted
 from koirules.runs.parts import open_part
 from koirules.runs.totals import Totals
 from koirules.runs.work import Job, Outcome, Piece
+from koirules.vocabulary.cells import CannotTell, Misread, read_cell
+from koirules.vocabulary.plain_text import folded
+from koirules.vocabulary.readings import Reading
 
 if TYPE_CHECKING:
     import polars as pl
@@ -86,9 +90,13 @@ def _graded(
     headings |= {str(opened.columns.looked): LOOKED}
     totals, problems, doubts = Totals(), list[Problem](), list[Problem]()
     row = opened.first_row + piece.before
+    lot: dict[str, str] = {}
     with ExitStack() as closing:
         out = closing.enter_context(open_part(job, piece, standard)) if job.ending and not job.phase else None
-        for rows, read, fish in _read(opened, piece, reader):
+        for rows, read, fish in _read(opened, piece, reader, lot, problems):
+            if not rows.frame.height:
+                row += rows.taken
+                continue
             problems += [*_wrong(piece.file, rows, read, fish, headings, row), *read.failed]
             doubts += _doubtful(grader, piece.file, rows, read, row)
             named = {column.trait.name: column.heading for column in columns if column.trait}
@@ -105,7 +113,7 @@ def _graded(
                 )
                 totals = totals.merged(counted(standard.grades, results, fish, piece.number, row, job.top))
                 if out is not None:
-                    _write(out, fish, results, _labels(opened, rows.frame, job.carried))
+                    _write(out, fish, results, _labels(opened, rows.frame, job.carried, lot))
             row += rows.taken
             advance(rows.frame.height)
             if len(problems) >= _MOST_TOLD:
@@ -122,18 +130,57 @@ def _graded(
     return Outcome(piece, totals, told, written, {} if compare is None else compare.tallies)
 
 
-def _read(opened: LargeFile, piece: Piece, reader: FrameReader) -> Iterator[tuple[Rows, ReadFrame, pl.Series]]:
+def _read(
+    opened: LargeFile, piece: Piece, reader: FrameReader, lot: dict[str, str], problems: list[Problem]
+) -> Iterator[tuple[Rows, ReadFrame, pl.Series]]:
+    """The rows of a piece. lot: is given the labels that hold for every row; problems: those of the row that says so."""
     import polars as pl
 
+    if opened.columns.fish is None:
+        raise AssertionError("a file without a column of fish")
+    fish_column = str(opened.columns.fish)
+    if piece.before:
+        # The row that holds for the lot is the first of the file, and its problems are told with the first piece.
+        _take_lot(next(iter(opened.frames(0, 1))), fish_column, opened, reader, lot, [])
+    first = not piece.before
     for rows in _ahead(opened.frames(piece.first, piece.last)):
-        if opened.columns.fish is None:
-            raise AssertionError("a file without a column of fish")
-        fish = rows.frame[str(opened.columns.fish)].cast(pl.String).str.strip_chars().fill_null("")
+        if first:
+            rows = _take_lot(rows, fish_column, opened, reader, lot, problems)  # noqa: PLW2901 - without that row
+            first = False
+        fish = rows.frame[fish_column].cast(pl.String).str.strip_chars().fill_null("")
         read = reader.read(rows.frame)
         if opened.columns.looked is not None:
             looked, wrong = read_looked(rows.frame[str(opened.columns.looked)])
+            if read.looked is not None:
+                looked = looked.zip_with(looked.is_not_null(), read.looked)
             read = evolve(read, looked=looked, wrong=(*read.wrong, *wrong))
         yield rows, read, fish.alias("fish")
+
+
+def _take_lot(
+    rows: Rows, fish_column: str, opened: LargeFile, reader: FrameReader, lot: dict[str, str], problems: list[Problem]
+) -> Rows:
+    """The rows without a first one that holds for all of them, of which the reader is told."""
+    import polars as pl
+
+    if not rows.frame.height or folded(str(rows.frame[fish_column][0] or "")) != LOT:
+        return rows
+    told: dict[str, Reading | CannotTell] = {}
+    for column in opened.columns.others:
+        raw = rows.frame[str(column.index)][0]
+        if column.trait is None:
+            if column.label is not None and raw is not None and str(raw).strip():
+                lot[column.label] = str(raw)
+            continue
+        reading = read_cell(column.trait.kind, raw, column.unit)
+        if isinstance(reading, Misread):
+            site = recording.cell(opened.file, opened.first_row + rows.place(0), column.heading)
+            problems.append(recording.wrong_value(site, reading.code, reading.cause, reading.mend))
+        elif reading is not None:
+            told[column.trait.name] = reading
+    reader.lot = told
+    places = pl.Series(range(1, rows.frame.height)) if rows.places is None else rows.places[1:]
+    return Rows(rows.frame[1:], rows.taken, places)
 
 
 def _ahead(frames: Iterator[Rows]) -> Iterator[Rows]:
@@ -169,17 +216,22 @@ def _doubtful(grader: BatchGrader, file: str, rows: Rows, read: ReadFrame, first
         yield grader.grader.measurer.problem(doubt, recording.cell(file, first + rows.place(doubt.fish), doubt.trait))
 
 
-def _labels(opened: LargeFile, frame: pl.DataFrame, carried: Sequence[str]) -> list[pl.Series]:
-    """A column for each label of the run, empty where this file has none."""
+def _labels(opened: LargeFile, frame: pl.DataFrame, carried: Sequence[str], lot: Mapping[str, str]) -> list[pl.Series]:
+    """A column for each label of the run, empty where this file has none. lot: what stands in the blank cells of some."""
     import polars as pl
 
     found = {column.label: str(column.index) for column in opened.columns.others}
-    return [
-        frame[found[label]].cast(pl.String).alias(label)
-        if label in found
-        else pl.Series(label, [None] * frame.height, dtype=pl.String)
-        for label in carried
-    ]
+    made = []
+    for label in carried:
+        if label not in found:
+            made.append(pl.Series(label, [None] * frame.height, dtype=pl.String))
+            continue
+        cells = frame[found[label]].cast(pl.String).alias(label)
+        blank = cells.fill_null("").str.strip_chars() == ""
+        made.append(
+            cells.zip_with(~blank, pl.Series([lot[label]]).new_from_index(0, len(cells))) if label in lot else cells
+        )
+    return made
 
 
 def ready(job: Job) -> tuple[Standard, BatchGrader]:

@@ -221,7 +221,7 @@ def test_the_remarks_of_the_pages_are_read_as_they_were_meant(page, least):
         ),
         (
             "late_dealer",
-            0.93,
+            0.92,
             [
                 *(
                     "good skin though",

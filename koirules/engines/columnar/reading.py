@@ -7,6 +7,8 @@ each once; numbers and truths as whole columns where it is plain that nothing el
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from functools import reduce
+from operator import or_
 from typing import TYPE_CHECKING, Any
 
 from attrs import define, evolve, field, frozen
@@ -17,10 +19,10 @@ from koirules.engines.columnar.measured import MeasuredFrame
 from koirules.engines.columnar.numbers import doubles_of, read_numbers, value_key
 from koirules.measures.deriving import Doubt, Measurer
 from koirules.problems import Problem
-from koirules.program.held import CodeColumn, Held, NoColumn
+from koirules.program.held import CodeColumn, Held, NoColumn, NumberColumn
 from koirules.vocabulary.cells import CannotTell, Misread, read_cell, read_value
 from koirules.vocabulary.kinds import Count, Kind, Label, Number, YesNo, words_of
-from koirules.vocabulary.readings import NO, YES, Reading
+from koirules.vocabulary.readings import NO, YES, Reading, Span
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
 
@@ -86,7 +88,8 @@ class FrameReader:
 
     traits: those that may be named. sources: where each is found. needed: those that the standard reads; the others are
     read too, so that what is wrong in them is told. measurer: what derives the others. noticed: the traits of which it is told in
-    which rows they were recorded, empty where silence means nothing. look: what takes a glance at columns of numbers.
+    which rows they were recorded, empty where silence means nothing. look: what takes a glance at columns of numbers. lot: what
+    holds for every row that says nothing of a trait itself: it counts as recorded, and as no look.
     """
 
     traits: Mapping[str, Trait]
@@ -95,10 +98,11 @@ class FrameReader:
     measurer: Measurer
     noticed: frozenset[str] = frozenset()
     look: Callable[[Sequence[tuple[pl.Series, bool]]], list[Glance]] = glances
+    lot: Mapping[str, Reading | CannotTell] = field(factory=dict)
     _texts: dict[str, _Texts] = field(factory=dict)
 
-    def read(self, frame: pl.DataFrame) -> ReadFrame:
-        """Read the columns that hold traits."""
+    def read(self, frame: pl.DataFrame, untold: Mapping[str, pl.Series] | None = None) -> ReadFrame:
+        """Read the columns that hold traits. untold: by trait the rows of which it is said that nobody could tell it."""
         import polars as pl
 
         held: dict[str, Held] = {name: NoColumn() for name in self.needed}
@@ -106,7 +110,7 @@ class FrameReader:
         columns: list[pl.Series] = []
         wrong: list[WrongCell] = []
         recorded: dict[str, pl.Series] = {}
-        cannot_tell: dict[str, pl.Series] = {}
+        cannot_tell: dict[str, pl.Series] = dict(untold or {})
         numbers = self._numbers(frame)
         for number, (name, source) in enumerate(self.sources.items()):
             kind, series = self.traits[name].kind, frame[source.column]
@@ -124,14 +128,29 @@ class FrameReader:
             if name in taken:
                 held[name] = how
                 columns.extend(made)
-            if name in self.noticed:
+            if name in self.noticed or name in self.lot:
                 recorded[name] = is_there(made[0], how)
-                untold = _untold(series)
-                if untold is not None:
-                    cannot_tell[name] = untold
-        read = ReadFrame(pl.DataFrame(columns), held, tuple(wrong))
+                marked = _untold(series)
+                if marked is not None:
+                    cannot_tell[name] = cannot_tell[name] | marked if name in cannot_tell else marked
+        seen = [column for name, column in recorded.items() if self.traits[name].by_eye]
+        by_name = {column.name: column for column in columns}
+        for number, (name, reading) in enumerate(self.lot.items()):
+            nobody = pl.Series([False]).new_from_index(0, frame.height)
+            silent = ~recorded.get(name, nobody) & ~cannot_tell.get(name, nobody)
+            if isinstance(reading, CannotTell):
+                cannot_tell[name] = cannot_tell.get(name, nobody) | silent
+                continue
+            recorded[name] = recorded.get(name, nobody) | silent
+            if name in taken:
+                held[name], made = _of_lot(reading, silent, held.get(name, NoColumn()), by_name, f"l{number}")
+                by_name |= {column.name: column for column in made}
+        read = ReadFrame(pl.DataFrame(list(by_name.values())), held, tuple(wrong))
         measured = self._measured(read, frame.height)
-        return evolve(measured, recorded=recorded, cannot_tell=cannot_tell) if self.noticed else measured
+        if not self.noticed:
+            return measured
+        looked = reduce(or_, seen, pl.Series([False]).new_from_index(0, frame.height)) if self.lot else None
+        return evolve(measured, looked=looked, recorded=recorded, cannot_tell=cannot_tell)
 
     def _measured(self, read: ReadFrame, rows: int) -> ReadFrame:
         """A frame with its derived traits, and without what only these were read from."""
@@ -191,6 +210,38 @@ class FrameReader:
             texts = self._texts[trait.name] = _Texts()
             texts.learn(trait.kind, words_of(trait.kind))
         return texts
+
+
+def _of_lot(
+    reading: Reading, silent: pl.Series, how: Held, columns: Mapping[str, pl.Series], name: str
+) -> tuple[Held, list[pl.Series]]:
+    """How a trait is held, and its columns, with what holds for the lot in the rows that say nothing of it."""
+    import polars as pl
+
+    if isinstance(reading, Span):
+        if isinstance(how, CodeColumn):
+            raise AssertionError("codes of a number")
+        none = pl.Series([None], dtype=pl.Float64).new_from_index(0, len(silent))
+        low = none if isinstance(how, NoColumn) else columns[how.name]
+        high = columns[how.high] if isinstance(how, NumberColumn) and how.high else low
+        ends = [
+            pl.select(pl.when(silent).then(pl.lit(at)).otherwise(end)).to_series()
+            for end, at in ((low, reading.low), (high, reading.high))
+        ]
+        own = how.name if isinstance(how, NumberColumn) else name
+        above = (how.high if isinstance(how, NumberColumn) else "") or f"{own}h"
+        made = [ends[0].alias(own), *([] if ends[0].equals(ends[1]) else [ends[1].alias(above)])]
+        return NumberColumn(own, ends[0].null_count() > 0, above if len(made) > 1 else ""), made
+    if isinstance(how, NumberColumn):
+        raise AssertionError("a number of a trait that has none")
+    codes = columns[how.name] if isinstance(how, CodeColumn) else pl.Series([None], dtype=pl.UInt8)
+    known = how.readings if isinstance(how, CodeColumn) else ()
+    if isinstance(how, NoColumn):
+        codes = codes.new_from_index(0, len(silent))
+    codes = codes.cast(fits_codes(len(known) + 1))
+    filled = pl.select(pl.when(silent).then(pl.lit(len(known), codes.dtype)).otherwise(codes)).to_series()
+    own = how.name if isinstance(how, CodeColumn) else name
+    return CodeColumn(own, (*known, reading), filled.null_count() > 0), [filled.alias(own)]
 
 
 def read_looked(series: pl.Series) -> tuple[pl.Series, list[WrongCell]]:
