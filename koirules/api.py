@@ -248,7 +248,7 @@ class Standard:
 
     def grade_record(self, record: Record) -> Result:
         """Grade one fish whose record has been read already."""
-        return self.grader.grade(record)
+        return self.whole_batch.alone(record) if record.seats else self.grader.grade(record)
 
     def drawing(self, record: Mapping[str, object], name: str = "", *, grown: bool = True) -> str:
         """A drawing of a fish from above as SVG; with `grown` also as it may be when grown, where the standard asks for that.
@@ -418,7 +418,7 @@ class Standard:
         """
         from koirules.grading.measuring import measured_records
 
-        return measured_records(self.grader.measurer, records, file, self.grader.silence)
+        return measured_records(self.grader.measurer, records, file, self.grader.silence, self.rules)
 
     def batch(self, *, sections: bool = True, faults: bool = False, engine: Engine | None = None) -> BatchGrader:
         """The compiled standard for whole frames: see `grade_frame`."""

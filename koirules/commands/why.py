@@ -112,6 +112,7 @@ def _tell(standard: Standard, record: Record, result: Result) -> None:
     if record.labels:
         click.echo("; ".join(f"{shown(name)} {shown(text)}" for name, text in record.labels.items()))
     _tell_looks(standard, result)
+    _tell_judges(standard, result)
     _tell_silence(standard, record, result)
     _tell_sections(standard, result)
     _tell_left(result)
@@ -140,6 +141,19 @@ def _tell_looks(standard: Standard, result: Result) -> None:
         plain = standard.grader.reasoner.teller.plain
         told = ", ".join(plain.trait(standard.traits[name]) for name in result.carried)
         click.echo(wrapped(shown(f"from an earlier look, and not mentioned at the last: {told}")))
+
+
+def _tell_judges(standard: Standard, result: Result) -> None:
+    """What the judges of a fish came to: all together, then each, with what decided."""
+    if result.panel is None:
+        return
+    titles = shown_titles(standard)
+    click.echo(wrapped(shown(result.panel.words)))
+    for one in result.panel.judges:
+        graded = " or ".join(titles[name] for name in one.result.possible)
+        score = f", {figure(one.result.score_low, one.result.score_high)}" if standard.rules.sections else ""
+        why = f"; {one.result.why}" if one.result.why else ""
+        click.echo(wrapped(f"{shown(one.judge)}: {graded}{score}{shown(why)}"))
 
 
 def _tell_silence(standard: Standard, record: Record, result: Result) -> None:

@@ -59,7 +59,7 @@ def uses_in(statement: st.Statement, lines: list[str]) -> Iterator[Use]:
 
 def _inside(part: st.Part) -> Iterator[Use]:
     match part:
-        case st.Setting() | st.HouseTrait() | st.Section():
+        case st.Setting() | st.HouseTrait() | st.Section() | st.Panel():
             return
         case st.Term(expression=expression) | st.Points(by=expression):
             yield from _of(expression)

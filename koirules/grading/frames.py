@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
+from datetime import date
 from itertools import groupby
 from math import isnan
 from typing import TYPE_CHECKING, Any
@@ -18,16 +19,18 @@ from attrs import evolve
 from koirules.engines.columnar.reading import ReadFrame, Source, WrongCell, read_looked
 from koirules.grading.batch import BatchGrader
 from koirules.measures.deriving import Doubt
-from koirules.problems import Problem, RecordError, RecordWarning, frames, recording
+from koirules.problems import Problem, RecordError, RecordWarning, frames, judging, recording
 from koirules.program.held import NumberColumn
 from koirules.results.look_again import unlikely
-from koirules.results.mapping_record import LOOK, LOOKED
+from koirules.results.mapping_record import JUDGE, LOOK, LOOKED
+from koirules.results.record import Record
 from koirules.rounds.columnar.earlier import LooksOfRows
 from koirules.rounds.looks import DATE, LOOK_DATE, day_of
 from koirules.standard.parts import Rules
 from koirules.vocabulary.cells import CannotTell, Misread, read_cell
 from koirules.vocabulary.kinds import Number
 from koirules.vocabulary.nearness import near
+from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.quantities import unit_named
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
@@ -77,6 +80,9 @@ def graded_frame(grader: BatchGrader, frame: Any, lot: Mapping[str, object] | No
     _warn(grader, read.doubts, sources)
     for problem in unlikely_values(grader.rules, read, "frame", {name: one.column for name, one in sources.items()}):
         warn(str(problem), RecordWarning, stacklevel=3)
+    judged = _judged(eager, grader, read)
+    if judged is not None:
+        return _joined(eager, grader.whole.of_judges(read, judged), wrapped.implementation.name if lazy else "")
     results = grader.grade(read, len(eager), _looks(eager, grader) if grader.compares or grader.rules.silence else None)
     return _joined(eager, results, wrapped.implementation.name if lazy else "")
 
@@ -132,32 +138,79 @@ def _untold_in(eager: Any, grader: BatchGrader) -> dict[str, pl.Series]:
     }
 
 
+def _judged(eager: Any, grader: BatchGrader, read: ReadFrame) -> list[Record] | None:
+    """What every row says of its fish, judge, day and look, where a standard with a panel grades a frame that names judges.
+
+    Raises RecordError for a frame without a column of fish, and for a judge who has two rows of one fish on one day.
+    """
+    if grader.rules.panel is None or JUDGE not in eager.columns or JUDGE in grader.rules.traits:
+        return None
+    if FISH not in eager.columns:
+        raise RecordError((judging.judges_without_fish(),))
+    given = _as_polars(eager, [FISH, JUDGE])
+    fish = [str(name) for name in given[FISH].to_list()]
+    judges = ["" if name is None else str(name).strip() for name in given[JUDGE].to_list()]
+    days = _days(eager, grader)
+    looked = [None] * len(fish) if read.looked is None else read.looked.to_list()
+    untold = [frozenset(name for name, rows in read.cannot_tell.items() if rows[row]) for row in range(len(fish))]
+    first: dict[tuple[str, str, date | None], int] = {}
+    problems: list[Problem] = []
+    for row, key in enumerate(zip(fish, map(folded, judges), days, strict=True), 1):
+        before = first.setdefault(key, row)
+        if before != row and judges[row - 1]:
+            problems.append(recording.doubled_judge("frame", row, fish[row - 1], judges[row - 1], before))
+        elif before != row:
+            problems.append(recording.doubled_fish("frame", row, fish[row - 1], before))
+    if problems:
+        raise RecordError(tuple(problems[:_MOST_TOLD]))
+    return [
+        Record(name, row, {}, date=day, looked=said, cannot_tell=cannot_tell, judge=judge)
+        for row, (name, judge, day, said, cannot_tell) in enumerate(
+            zip(fish, judges, days, looked, untold, strict=True), 1
+        )
+    ]
+
+
 def _looks(eager: Any, grader: BatchGrader) -> LooksOfRows | None:
     """Which rows are looks at the same fish, where a frame has the columns of its name and of the day."""
     import polars as pl
 
-    traits = grader.rules.traits
-    dated = DATE if DATE in eager.columns and DATE not in traits else LOOK_DATE
-    if FISH not in eager.columns or dated not in eager.columns or (dated == LOOK_DATE and LOOK_DATE not in traits):
+    if FISH not in eager.columns or _dated(eager, grader) is None:
         return None
-    given = _as_polars(eager, [FISH, dated])
-    fish, raw = given[FISH].cast(pl.String), given[dated]
-    if raw.dtype == pl.Date:
-        days = raw
-    elif raw.dtype == pl.Datetime:
-        days = raw.dt.date()
-    else:
-        read = {text: day_of(text) for text in raw.unique().to_list()}
-        days = pl.Series([read[text] for text in raw.to_list()], dtype=pl.Date)
-        wrong = (days.is_null() & raw.is_not_null()).arg_true()
-        if len(wrong) and dated == DATE:
-            raise RecordError(
-                tuple(recording.not_a_day("frame", row + 1, str(raw[row])[:30]) for row in wrong[:_MOST_TOLD])
-            )
+    fish, days = _as_polars(eager, [FISH])[FISH].cast(pl.String), _days(eager, grader)
     problems = list(_of_looks(fish, days))
     if problems:
         raise RecordError(tuple(problems))
     return LooksOfRows.of(fish, days)
+
+
+def _dated(eager: Any, grader: BatchGrader) -> str | None:
+    """The column that has the day of each look; None where a frame has none."""
+    traits = grader.rules.traits
+    dated = DATE if DATE in eager.columns and DATE not in traits else LOOK_DATE
+    return dated if dated in eager.columns and (dated == DATE or LOOK_DATE in traits) else None
+
+
+def _days(eager: Any, grader: BatchGrader) -> pl.Series:
+    """The day of each row, null where it gives none. Raises RecordError for what is no day."""
+    import polars as pl
+
+    dated = _dated(eager, grader)
+    if dated is None:
+        return pl.Series([None] * len(eager), dtype=pl.Date)
+    raw = _as_polars(eager, [dated])[dated]
+    if raw.dtype == pl.Date:
+        return raw
+    if raw.dtype == pl.Datetime:
+        return raw.dt.date()
+    read = {text: day_of(text) for text in raw.unique().to_list()}
+    days = pl.Series([read[text] for text in raw.to_list()], dtype=pl.Date)
+    wrong = (days.is_null() & raw.is_not_null()).arg_true()
+    if len(wrong) and dated == DATE:
+        raise RecordError(
+            tuple(recording.not_a_day("frame", row + 1, str(raw[row])[:30]) for row in wrong[:_MOST_TOLD])
+        )
+    return days
 
 
 def _of_looks(fish: pl.Series, days: pl.Series) -> Iterator[Problem]:
@@ -223,7 +276,7 @@ def _nearly(names: list[str], traits: Mapping[str, Trait], needed: frozenset[str
     absent = needed - set(names)
     found = []
     for name in names:
-        known = name in traits or name in {FISH, LOOKED, CANNOT_TELL}
+        known = name in traits or name in {FISH, LOOKED, CANNOT_TELL, JUDGE}
         meant = None if known else near(name, absent)
         if meant is not None:
             found.append(frames.nearly_a_trait(name, meant))

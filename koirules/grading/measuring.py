@@ -6,11 +6,14 @@ from collections.abc import Callable, Mapping, Sequence
 
 from attrs import evolve, frozen
 
+from koirules.grading.judges import record_together, seats_of
 from koirules.grading.silence import SilenceFiller, carried_forward
 from koirules.measures.deriving import Derived, Measurer
 from koirules.problems import Cell, Problem, RecordError, recording
+from koirules.problems.judging import no_panel
 from koirules.results.record import Record
 from koirules.standard.derivations import TypedFormula, inputs_of
+from koirules.standard.parts import Rules
 from koirules.vocabulary.readings import Reading
 
 
@@ -57,7 +60,7 @@ def leaves_as_it_is(measurer: Measurer, recorded: Callable[[str], bool]) -> bool
 
 
 def all_measured(
-    measurer: Measurer, records: Sequence[Record], silence: SilenceFiller | None = None
+    measurer: Measurer, records: Sequence[Record], silence: SilenceFiller | None = None, rules: Rules | None = None
 ) -> tuple[Record, ...]:
     """Records with their derived traits, and with what silence means; those that were measured stay.
 
@@ -65,7 +68,7 @@ def all_measured(
     """
     if all(record.measured for record in records):
         return tuple(records)
-    batch = measured_records(measurer, records, "records", silence)
+    batch = measured_records(measurer, records, "records", silence, rules)
     wrong = tuple(problem for problem in batch.problems if not problem.warning)
     if wrong:
         raise RecordError(wrong)
@@ -73,19 +76,51 @@ def all_measured(
 
 
 def measured_records(
-    measurer: Measurer, records: Sequence[Record], file: str, silence: SilenceFiller | None = None
+    measurer: Measurer,
+    records: Sequence[Record],
+    file: str,
+    silence: SilenceFiller | None = None,
+    rules: Rules | None = None,
 ) -> MeasuredBatch:
     """Records with their derived traits, worked out over whole columns, and with what silence means.
 
     file: the name that problems show. The look before is measured too; what is doubtful about it was told when it was the
-    latest. silence: None where none is to be filled in.
+    latest. silence: None where none is to be filled in. rules: those by which judges of one fish are put together.
     """
+    if rules is not None and any(record.seats and not record.measured for record in records):
+        return _of_judges(measurer, records, file, silence, rules)
     if silence is None:
         return _measured(measurer, records, file)
     records = [carried_forward(silence.rules, record) for record in records]
     batch = _measured(measurer, records, file)
     both = zip(batch.records, records, strict=True)
     return evolve(batch, records=tuple(silence.filled(made, record) for made, record in both))
+
+
+def _of_judges(
+    measurer: Measurer, records: Sequence[Record], file: str, silence: SilenceFiller | None, rules: Rules
+) -> MeasuredBatch:
+    """The same where several judges may have looked at a fish: the record of each is measured by itself."""
+    panel = rules.panel
+    groups: list[tuple[Record, ...]] = []
+    problems: list[Problem] = []
+    for record in records:
+        if panel is None and len(record.seats) > 1:
+            names = [seat.judge for seat in record.seats]
+            problems.append(no_panel(file, record.seats[1].row or None, record.fish, names))
+        groups.append(record.seats if record.seats and panel is None else (record,))
+        if panel is not None and record.seats and not record.measured:
+            groups[-1] = seats_of(panel, record)
+    batch = measured_records(measurer, [one for group in groups for one in group], file, silence)
+    measured = iter(batch.records)
+    made: list[Record] = []
+    for record, group in zip(records, groups, strict=True):
+        seats = [next(measured) for _ in group]
+        if panel is not None and record.seats and not record.measured:
+            made.append(record_together(rules, panel, record, seats))
+        else:
+            made.append(evolve(seats[0], labels=record.labels, unreadable=record.unreadable))
+    return MeasuredBatch(tuple(made), (*batch.problems, *problems))
 
 
 def _measured(measurer: Measurer, records: Sequence[Record], file: str) -> MeasuredBatch:

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 from attrs import define, evolve, field, frozen
 
 from koirules.engines.scalar.evaluator import Trace
+from koirules.grading.judges import conditions_of_grades, panel_result, trace_together
 from koirules.grading.measuring import all_measured
 from koirules.grading.single import Grader
 from koirules.problems import RecordError
@@ -18,7 +19,7 @@ from koirules.results.course import AlertShown, RoundCourse
 from koirules.results.decisions import Decision
 from koirules.results.look_again import LookAgain, look_again
 from koirules.results.record import Look, Record
-from koirules.results.result import LookResult, Result
+from koirules.results.result import JudgeResult, LookResult, Result
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import whether_recorded
 from koirules.standard.saying import fill, names_in
@@ -28,6 +29,7 @@ from koirules.standard.types import TextLabel
 if TYPE_CHECKING:
     from koirules.rounds.evaluation_levels import Asked
     from koirules.rounds.figures_of_rows import FiguresOfRows
+    from koirules.rounds.node_values import NodeValues
     from koirules.rounds.rounds_of_rows import RoundRun, RoundsOfRows
 
 Readings = dict[str, Any]
@@ -64,6 +66,20 @@ def looked_at_again(results: Sequence[Result], found: Sequence[tuple[LookAgain, 
 
 def _carrying(result: Result, carried: tuple[str, ...]) -> Result:
     return evolve(result, carried=carried) if carried else result
+
+
+@frozen
+class _Worked:
+    """What was worked out of a batch. seats, of_judges: for each fish the readings of its judges, and what comes of them.
+
+    lacks: whether some fish does not count in some figure, or counts in a group that is not known.
+    """
+
+    readings: list[Readings]
+    seats: list[list[Readings]]
+    traces: list[Trace]
+    of_judges: list[list[Trace]]
+    lacks: bool
 
 
 @define(slots=False)
@@ -107,6 +123,10 @@ class WholeBatch:
 
         return RoundsOfRows.of(self.rules, self.settings)
 
+    @cached_property
+    def _conditions(self) -> NodeValues:
+        return conditions_of_grades(self.rules, self.settings)
+
     @property
     def needed(self) -> bool:
         """Whether a fish cannot be graded by itself: it asks for the batch or for earlier looks, or there are rounds."""
@@ -121,9 +141,8 @@ class WholeBatch:
         more fish than a round allows or settle a tie by half.
         """
         again = look_again(records, self.rules.traits, self.rules.stage)
-        records = all_measured(self.grader.measurer, records, self.grader.silence)
-        self.grader.evaluator.ahead.prepare([record.readings for record in records])
-        several = any(len(record.looks) > 1 for record in records)
+        records = self._measured(records)
+        several = any(len(record.looks) > 1 or record.seats for record in records)
         if not self.needed and not decisions and not several:
             results = tuple(_carrying(self.grader.grade(record), self._carried(record)) for record in records)
             graded = BatchResult(results, records=tuple(records))
@@ -133,27 +152,49 @@ class WholeBatch:
 
     def alone(self, record: Record) -> Result:
         """Grade a fish by itself, for which no figure of a batch is recorded."""
-        return self._grade(
-            all_measured(self.grader.measurer, [record], self.grader.silence), (), None, alone=True
-        ).results[0]
+        return self._grade(self._measured([record]), (), None, alone=True).results[0]
+
+    def _measured(self, records: Sequence[Record]) -> tuple[Record, ...]:
+        """Records with their derived traits, put together where judges looked at a fish, and what grows of them made ready."""
+        found = all_measured(self.grader.measurer, records, self.grader.silence, self.rules)
+        self.grader.evaluator.ahead.prepare([one.readings for record in found for one in (record, *record.seats)])
+        return found
+
+    def _work_out(self, records: Sequence[Record], *, alone: bool = False) -> _Worked:
+        """The readings of measured records with the figures of the batch, and what comes of each fish and judge."""
+        readings = self._read(records)
+        seats = [self._read(record.seats) for record in records]
+        beside = [one for each in seats for one in each]
+        lacks = not alone and self._figures.supply(readings, {}, beside)
+        return _Worked(readings, seats, *self._traces(readings, seats), lacks)
+
+    def _traces(
+        self, readings: Sequence[Readings], seats: Sequence[Sequence[Readings]]
+    ) -> tuple[list[Trace], list[list[Trace]]]:
+        """What comes of each fish, and of each judge's record of it."""
+        run = self.grader.evaluator.run_whole
+        own = [[run(one) for one in each] for each in seats]
+        found = [
+            trace_together(self.rules, self._conditions, run(each), mine, each) if mine else run(each)
+            for each, mine in zip(readings, own, strict=True)
+        ]
+        return found, own
 
     def _grade(
         self, records: Sequence[Record], decisions: Sequence[Decision], day: datetime.date | None, *, alone: bool
     ) -> BatchResult:
-
-        readings = self._read(records)
-        lacks = not alone and self._figures.supply(readings, {})
+        worked = self._work_out(records, alone=alone)
+        readings, traces, lacks = worked.readings, worked.traces, worked.lacks
         over = [{}] * len(records) if alone else self._figures.counts(readings)
         records = [
             evolve(record, readings=each, over=counts)
             for record, each, counts in zip(records, readings, over, strict=True)
         ]
-        traces = [self.grader.evaluator.run_whole(record.readings) for record in records]
         places = {record.fish: number for number, record in enumerate(records)}
         by_grade = {places[one.fish]: one for one in decisions if one.grade}
         final = [self._decided(trace, by_grade.get(number)) for number, trace in enumerate(traces)]
         results = [
-            self.grader.result(record, trace, by_grade.get(number))
+            self._result(record, trace, worked.of_judges[number], by_grade.get(number))
             for number, (record, trace) in enumerate(zip(records, traces, strict=True))
         ]
         seen = {} if alone else self._looks(records)
@@ -172,7 +213,7 @@ class WholeBatch:
         for one in decisions:
             if one.round:
                 kept_by_hand.setdefault(one.round, {})[places[one.fish]] = one
-        later = self._later(readings, by_grade) if lacks and self.rules.rounds else None
+        later = self._later(worked, by_grade) if lacks and self.rules.rounds else None
         at = {
             look: [
                 each | outcome_readings(self.rules, self._decided(trace, by_grade.get(number)))
@@ -193,25 +234,27 @@ class WholeBatch:
         alerts, rounds = self._shown(outcomes), teller.rounds(runs, kept_by_hand)
         return BatchResult(tuple(results), tuple(alerts), tuple(rounds), tuple(records))
 
+    def _result(self, record: Record, trace: Trace, judges: Sequence[Trace], decision: Decision | None) -> Result:
+        made = self.grader.result(record, trace, decision)
+        if not judges:
+            return made
+        seats = zip(record.seats, judges, strict=True)
+        told = [JudgeResult(seat.judge, self.grader.result(seat, own)) for seat, own in seats if seat.judge]
+        return evolve(made, panel=panel_result(self.rules, record, told, made, self.grader.reasoner.teller.plain))
+
     def _carried(self, record: Record) -> tuple[str, ...]:
         return tuple(name for name in self.rules.traits if name in record.carried)
 
     def _looks(self, records: Sequence[Record]) -> dict[int, tuple[list[Readings], list[Trace]]]:
         """For each look before the last one of any fish the readings and traces of all fish at that look."""
-        last = max((look.number for record in records for look in record.looks), default=1)
+        rows = [one for record in records for one in (record, *record.seats)]
+        last = max((look.number for row in rows for look in row.looks), default=1)
         asked = {one.look for one in self.rules.rounds if one.look is not None}
         some = last > 1 or bool(asked)
         found = {}
         for number in range(1, last + 1) if some else ():
-            then = all_measured(
-                self.grader.measurer,
-                [_at_look(record, number) for record in records],
-                self.grader.silence,
-            )
-            self.grader.evaluator.ahead.prepare([record.readings for record in then])
-            readings = self._read(then)
-            self._figures.supply(readings, {})
-            found[number] = (readings, [self.grader.evaluator.run_whole(each) for each in readings])
+            then = self._work_out(self._measured([_at_look(record, number) for record in records]))
+            found[number] = (then.readings, then.traces)
         return found
 
     def _results_of_looks(
@@ -243,24 +286,24 @@ class WholeBatch:
         """The readings and traces of a batch with its derived traits, and what its rounds did, without words."""
         from koirules.rounds.node_values import outcome_readings
 
-        self.grader.evaluator.ahead.prepare([record.readings for record in records])
-        readings = self._read(records)
-        lacks = self._figures.supply(readings, {})
-        traces = [self.grader.evaluator.run_whole(each) for each in readings]
+        self.grader.evaluator.ahead.prepare([one.readings for record in records for one in (record, *record.seats)])
+        worked = self._work_out(records)
+        readings, traces = worked.readings, worked.traces
         outcomes = [each | outcome_readings(self.rules, trace) for each, trace in zip(readings, traces, strict=True)]
         if not self.rules.rounds:
             return readings, traces, []
-        return readings, traces, self._rounds.run(outcomes, {}, self._later(readings, {}) if lacks else None)
+        return readings, traces, self._rounds.run(outcomes, {}, self._later(worked, {}) if worked.lacks else None)
 
-    def _later(self, readings: Sequence[Readings], decisions: Mapping[int, Decision]) -> list[Readings] | None:
+    def _later(self, worked: _Worked, decisions: Mapping[int, Decision]) -> list[Readings] | None:
         """The readings of a batch with outcomes as wide as figures may yet make them; None where no figure moves."""
         from koirules.rounds.figures_of_rows import Seen
         from koirules.rounds.node_values import outcome_readings
 
-        seen = [Seen(each, dict(each)) for each in readings]
-        if not self._figures.supply_ends(seen, {}):
+        seen = [Seen(each, dict(each)) for each in worked.readings]
+        beside = [[Seen(one, dict(one)) for one in each] for each in worked.seats]
+        if not self._figures.supply_ends(seen, {}, [one for each in beside for one in each]):
             return None
-        traces = [self.grader.evaluator.run_whole(each.later) for each in seen]
+        traces, _ = self._traces([each.later for each in seen], [[one.later for one in each] for each in beside])
         final = [self._decided(trace, decisions.get(number)) for number, trace in enumerate(traces)]
         return [each.later | outcome_readings(self.rules, trace) for each, trace in zip(seen, final, strict=True)]
 
@@ -345,6 +388,8 @@ class WholeBatch:
 
 def _at_look(record: Record, number: int) -> Record:
     """A record as it stood at a look of its sorting, or at the latest one before it, else at its first."""
+    if record.seats:
+        return evolve(record, seats=tuple(_at_look(seat, number) for seat in record.seats), measured=False)
     looks = [look for look in record.looks if look.number <= number] or list(record.looks[:1])
     if not looks:
         return record
@@ -359,4 +404,5 @@ def _at_look(record: Record, number: int) -> Record:
         looked=look.looked,
         cannot_tell=look.cannot_tell,
         earlier=record.earlier,
+        judge=record.judge,
     )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from attrs import define, evolve, field
@@ -10,6 +11,7 @@ from attrs import define, evolve, field
 from koirules.engines.columnar.grown import with_grown
 from koirules.engines.columnar.outputs import Plan
 from koirules.engines.columnar.reading import ReadFrame
+from koirules.grading.measuring import all_measured
 from koirules.grading.row_by_row import graded_traces, readings_by_row
 from koirules.grading.silent_columns import as_written, told_of_silence
 from koirules.grading.whole_batch import WholeBatch
@@ -24,6 +26,7 @@ from koirules.rounds.columnar.picks import FATES
 from koirules.rounds.columnar.rounds import RoundColumns, RoundsOfColumns
 from koirules.rounds.columnar.rows import Rows, hold_grade
 from koirules.rounds.evaluation_levels import Asked
+from koirules.rounds.looks import latest_looks
 from koirules.rounds.rounds_of_rows import RoundRun
 from koirules.rounds.tallies import FigureTable, Tally
 from koirules.standard.parts import Rules, Setting
@@ -104,21 +107,49 @@ class WholeFrames:
             Record(str(row), row, readings[row], before=None if (look := before[row]) is None else written[look])
             for row in latest
         ]
-        whole, traces, runs = self.batch.worked_out(records)
-        made = graded_traces(self.rules, traces, sections=self.sections, faults=self.faults)
-        if self.rules.rounds:
-            made = made.hstack(self._rounds_frame([_as_columns(run) for run in runs], len(latest)))
-        if silence is not None:
-            assumed = ["|".join(silence.assumed(each)) for each in whole]
-            rests = [self.batch.grader.rests_on_silence(each) for each in whole]
-            told = {
-                "assumed": pl.Series(assumed, dtype=pl.String),
-                "rests_on_silence": pl.Series(rests, dtype=pl.Boolean),
-            }
-            made = made.with_columns(**told)
+        made = self._made(records)
         if len(latest) == rows:
             return made
         return _spread_out(made, pl.Series(latest, dtype=pl.UInt32), rows)
+
+    def of_judges(self, read: ReadFrame, rows: Sequence[Record]) -> pl.DataFrame:
+        """Grade a frame in which several rows may be the records of judges of one fish; each has what the panel came to.
+
+        rows: what every row says of its fish, judge, day and look, numbered from 1. Rows of earlier days have nothing.
+        """
+        import polars as pl
+
+        given = readings_by_row(read.columns, read.held, len(rows))
+        records = [evolve(one, readings=readings) for one, readings in zip(rows, given, strict=True)]
+        latest = latest_looks(records)
+        grader = self.batch.grader
+        made = self._made(all_measured(grader.measurer, latest, grader.silence, self.rules))
+        numbers = {one.fish: number for number, one in enumerate(latest)}
+        last: dict[str, date] = {}
+        for one in records:
+            last[one.fish] = max(last.get(one.fish, date.min), one.date or date.min)
+        own = [row for row, one in enumerate(records) if (one.date or date.min) == last[one.fish]]
+        spread = made[[numbers[records[row].fish] for row in own]]
+        return spread if len(own) == len(rows) else _spread_out(spread, pl.Series(own, dtype=pl.UInt32), len(rows))
+
+    def _made(self, records: Sequence[Record]) -> pl.DataFrame:
+        """The columns of the results of records that were measured."""
+        import polars as pl
+
+        silence = self.batch.grader.silence
+        whole, traces, runs = self.batch.worked_out(records)
+        made = graded_traces(self.rules, traces, sections=self.sections, faults=self.faults)
+        if self.rules.rounds:
+            made = made.hstack(self._rounds_frame([_as_columns(run) for run in runs], len(records)))
+        if silence is None:
+            return made
+        assumed = ["|".join(silence.assumed(each)) for each in whole]
+        rests = [self.batch.grader.rests_on_silence(each) for each in whole]
+        told = {
+            "assumed": pl.Series(assumed, dtype=pl.String),
+            "rests_on_silence": pl.Series(rests, dtype=pl.Boolean),
+        }
+        return made.with_columns(**told)
 
     def by_column(self, read: ReadFrame, rows: int, looks: LooksOfRows | None) -> pl.DataFrame:
         """Grade a frame as whole columns."""

@@ -10,6 +10,7 @@ from attrs import field, frozen
 
 from koirules.language.round_parts import RoundPart
 from koirules.language.syntax import Expression, Quantity, Text, Title, Word
+from koirules.meaning.panels import PanelWay
 from koirules.problems import Place
 
 
@@ -282,6 +283,22 @@ class Carry:
 
 
 @frozen
+class Panel:
+    """`panel NAME "…" WAY at least N judges …`: how the records that several judges made of one fish are put together.
+
+    middle: `lower` or `higher`.
+    """
+
+    name: Word
+    title: Title | None
+    way: PanelWay
+    judges: Quantity | None
+    named_by: Quantity | None
+    middle: Word | None
+    place: Place
+
+
+@frozen
 class Phrase:
     """`phrase "…", "…" means …`: words that a sorter says, and what they say of a fish; nothing where `stated` is empty."""
 
@@ -330,6 +347,7 @@ Part = (
     | Round
     | Silence
     | Carry
+    | Panel
     | Phrase
     | Sample
 )

@@ -137,6 +137,16 @@ def doubled_number(file: str, row: int, fish: str, look: int, first: int) -> Pro
     )
 
 
+def doubled_judge(file: str, row: int, fish: str, judge: str, first: int) -> Problem:
+    """Two rows are of the same fish by the same judge."""
+    return Problem(
+        "doubled-judge",
+        Cell(file, row, "judge"),
+        f"{quoted(judge)} judged {quoted(fish)} in row {first} already.",
+        "If it was another judge, write that name; if it is a later look, give it its number in a column `look`, or its day.",
+    )
+
+
 def not_a_look(file: str, row: int | None, written: str) -> Problem:
     """What stands in the column of looks is none."""
     return Problem(

@@ -10,7 +10,7 @@ from attrs import frozen
 from koirules.notes.sheet import NOTE_COLUMNS
 from koirules.problems import Problem, recording
 from koirules.records.table import FISH, Heading, Table, Told, is_blank, letters_of, text_of
-from koirules.results.mapping_record import LOOK, LOOKED
+from koirules.results.mapping_record import JUDGE, LOOK, LOOKED
 from koirules.rounds.looks import DATE, LOOK_DATE
 from koirules.vocabulary.expected import units_of
 from koirules.vocabulary.kinds import Count, Label, Number
@@ -52,7 +52,8 @@ class Column:
 class Columns:
     """The columns of a table; `fish` is the index of the one that names the fish, `date` of the one that dates the look.
 
-    looked: of the one that says whether there was a look; look: of the one that says which. noted: whether that of the day is
+    looked: of the one that says whether there was a look; look: of the one that says which; judge: of the one that says whose
+    record it is. noted: whether that of the day is
     that of the trait, in which something else than a day may stand.
     """
 
@@ -62,6 +63,7 @@ class Columns:
     noted: bool = False
     looked: int | None = None
     look: int | None = None
+    judge: int | None = None
 
 
 def match_columns(
@@ -86,6 +88,7 @@ def match_columns(
     date: int | None = None
     looked: int | None = None
     look: int | None = None
+    judge: int | None = None
     dated = DATE not in known and DATE not in declared
     instead = _instead_of_fish(table, known)
     for index, heading in enumerate(table.headings):
@@ -103,6 +106,9 @@ def match_columns(
         elif folded(heading.text) == LOOK and LOOK not in known and LOOK not in declared:
             problems += _doubled(table.file, heading, taken, LOOK, LOOK)
             look = index if look is None else look
+        elif folded(heading.text) == JUDGE and JUDGE not in known and JUDGE not in declared:
+            problems += _doubled(table.file, heading, taken, JUDGE, JUDGE)
+            judge = index if judge is None else judge
         elif heading.text != instead or folded(instead) in declared:
             column, found = _match(table.file, index, heading, known, declared, called)
             if column is not None:
@@ -114,9 +120,9 @@ def match_columns(
         problems.insert(0, recording.no_fish_column(table.file, table.headings[0].row, instead, None))
     problems += _missing(table, labels)
     noted = next((one.index for one in columns if one.trait is not None and one.trait.name == LOOK_DATE), None)
-    if date is None and noted is not None:
-        return Columns(fish, tuple(columns), noted, noted=True, looked=looked, look=look), tuple(problems)
-    return Columns(fish, tuple(columns), date, looked=looked, look=look), tuple(problems)
+    by_trait = date is None and noted is not None
+    day = noted if by_trait else date
+    return Columns(fish, tuple(columns), day, by_trait, looked, look, judge), tuple(problems)
 
 
 def _by_folded_name(traits: Iterable[Trait]) -> dict[str, Trait]:

@@ -12,7 +12,7 @@ from koirules.records.not_graded import NotGraded, Row
 from koirules.results.course import AlertShown, RoundCourse, Step
 from koirules.results.decisions import Decision
 from koirules.results.reason import Reason
-from koirules.results.result import LookResult, Result
+from koirules.results.result import JudgeResult, LookResult, Result
 
 # JSON itself escapes what is below a space; these steer terminals too, or cannot be written as UTF-8 alone.
 _ESCAPED = {code: f"\\u{code:04x}" for code in (*range(0x7F, 0xA0), *range(0xD800, 0xE000))}
@@ -70,6 +70,13 @@ def _row(row: Row, *, silent: bool) -> dict[str, object]:
         told: dict[str, object] = {"assumed": row.assumed, "rests_on_silence": row.rests_on_silence} if silent else {}
         if row.looks or row.carried:
             told |= {"looks": [_look(look) for look in row.looks], "carried": row.carried}
+        if row.panel is not None:
+            told["panel"] = {
+                "words": row.panel.words,
+                "missing": row.panel.missing,
+                "tied_on": row.panel.split,
+                "judges": [_judge(one) for one in row.panel.judges],
+            }
         return {**_result(row), **told}
     blank: dict[str, object] = {"grade": None, "possible": [], "score": None, "score_low": None, "score_high": None}
     return {"fish": row.fish, **blank, "why": row.why, "labels": dict(row.labels), "reasons": []}
@@ -109,6 +116,18 @@ def _result(result: Result) -> dict[str, object]:
         "course": [_step(step) for step in result.course],
         "labels": dict(result.labels),
         "reasons": [_reason(reason) for reason in result.reasons],
+    }
+
+
+def _judge(one: JudgeResult) -> dict[str, object]:
+    return {
+        "judge": one.judge,
+        "grade": one.result.grade,
+        "possible": one.result.possible,
+        "score_low": _number(one.result.score_low),
+        "score_high": _number(one.result.score_high),
+        "faults": one.result.faults,
+        "why": one.result.why,
     }
 
 

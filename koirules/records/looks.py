@@ -11,13 +11,15 @@ from attrs import define, field
 from koirules.problems import Problem, recording
 from koirules.records.table import Row, is_blank, text_of
 from koirules.rounds.looks import day_of
+from koirules.vocabulary.plain_text import folded
 
 
 @define
 class Looks:
-    """The looks of a file that were seen so far: by fish the day, the number and the row of each."""
+    """The looks of a file that were seen so far: by fish and judge the day, the number and the row of each."""
 
     _rows: dict[str, list[tuple[str, datetime.date | None, int, int]]] = field(factory=dict)
+    _judged: dict[tuple[str, str, datetime.date | None, int], int] = field(factory=dict)
 
     def day_of(
         self, file: str, row: Row, index: int | None, *, noted: bool
@@ -32,13 +34,17 @@ class Looks:
         day = day_of(raw)
         return day, None if day is not None or noted else recording.not_a_day(file, row.number, text_of(raw)[:30])
 
-    def seen(self, file: str, row: int, fish: str, day: datetime.date | None, number: int) -> list[Problem]:
-        """Note a look; a problem where the fish has this look of that day already."""
-        rows = self._rows.setdefault(normalize("NFC", fish), [])
-        first = next((other for _, its_day, look, other in rows if (its_day, look) == (day, number)), None)
-        rows.append((fish, day, number, row))
-        if first is None:
+    def seen(
+        self, file: str, row: int, fish: str, day: datetime.date | None, number: int, judge: str = ""
+    ) -> list[Problem]:
+        """Note a look; a problem where the fish has this look of that day already, by the same judge if one is named."""
+        name = normalize("NFC", fish)
+        self._rows.setdefault(name, []).append((fish, day, number, row))
+        first = self._judged.setdefault((name, folded(judge), day, number), row)
+        if first == row:
             return []
+        if judge:
+            return [recording.doubled_judge(file, row, fish, judge, first)]
         if number > 1:
             return [recording.doubled_number(file, row, fish, number, first)]
         if day is None:

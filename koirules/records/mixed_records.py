@@ -14,7 +14,9 @@ from koirules.records.columns import STAGE, VARIETY, Columns, match_columns
 from koirules.records.records import read_table
 from koirules.records.rows import read_rows
 from koirules.records.table import FISH, Row, Table, is_blank, text_of
+from koirules.results.mapping_record import JUDGE
 from koirules.results.record import Record
+from koirules.rounds.looks import latest_looks
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.spoken import Said, known
 from koirules.vocabulary.traits import Trait
@@ -69,11 +71,12 @@ def read_mixed(
     problems = [*table.problems, *problems]
     rows: list[list[Row]] = [[] for _ in readings]
     left: list[LeftOver] = []
+    meant = _meant_by(table, places)
     for row in table.rows:
-        found, told = _standards_for(row, places, readings, say)
+        found, told = _standards_for(row, places, readings, say, meant)
         if len(found) == 1:
             rows[found[0]].append(row)
-        else:
+        elif not (_judge_of(row, places) and any(_key(one.fish) == _key(told.fish) for one in left)):
             left.append(told)
     groups: list[tuple[Record, ...]] = []
     for reading, columns_of, mine in zip(readings, columns, rows, strict=True):
@@ -86,6 +89,7 @@ def read_mixed(
     again = {_row_of(problem) for problem in doubled}
     groups = [tuple(record for record in group if record.row not in again) for group in groups]
     left = [one for one in left if one.row not in again]
+    groups = [latest_looks(group) for group in groups]
     return MixedBatch(table.file, tuple(groups), tuple(left), tuple(sorted(dict.fromkeys(problems), key=_row_of)))
 
 
@@ -106,13 +110,41 @@ def _columns(table: Table, readings: Sequence[Reading], labels: Collection[str])
     return [columns for columns, _ in matched], list(first.values())
 
 
+def _meant_by(table: Table, places: Mapping[str, int]) -> dict[tuple[str, str], str]:
+    """The variety and stage that the first row of a fish gives: rows of its judges need not give them again."""
+    found: dict[tuple[str, str], str] = {}
+    for row in table.rows if JUDGE in places and FISH in places else ():
+        for column in (VARIETY, STAGE):
+            given = known(text_of(row.cells[places[column]])) if column in places else ""
+            if given.strip():
+                found.setdefault((column, _key(text_of(row.cells[places[FISH]]))), given)
+    return found
+
+
+def _judge_of(row: Row, places: Mapping[str, int]) -> str:
+    return text_of(row.cells[places[JUDGE]]).strip() if JUDGE in places else ""
+
+
+def _key(fish: str) -> str:
+    return normalize("NFC", fish.strip())
+
+
 def _standards_for(
-    row: Row, places: Mapping[str, int], readings: Sequence[Reading], say: Callable[[str], Said | None]
+    row: Row,
+    places: Mapping[str, int],
+    readings: Sequence[Reading],
+    say: Callable[[str], Said | None],
+    meant: Mapping[tuple[str, str], str],
 ) -> tuple[list[int], LeftOver]:
     fish, variety, stage = (
         text_of(row.cells[places[name]]) if name in places else "" for name in (FISH, VARIETY, STAGE)
     )
     variety, stage = known(variety), known(stage)
+    if _judge_of(row, places):
+        variety, stage = (
+            given if given.strip() else meant.get((column, _key(fish)), "")
+            for column, given in ((VARIETY, variety), (STAGE, stage))
+        )
     spoken = say(variety) if variety.strip() else None
     wanted = Wanted(spoken, folded(stage) or None, VARIETY in places, STAGE in places)
     if variety.strip() and spoken is None:
@@ -167,7 +199,7 @@ def _in_two_groups(file: str, groups: Sequence[Sequence[Record]], left: Sequence
     seen = [(record.row, record.fish, place) for place, group in enumerate(groups) for record in group]
     seen += [(one.row, one.fish, -1) for one in left if one.fish.strip()]
     for row, fish, place in sorted(seen):
-        before, its_place = first.setdefault(normalize("NFC", fish.strip()), (row, place))
+        before, its_place = first.setdefault(_key(fish), (row, place))
         if before != row and (its_place != place or place == -1):
             problems.append(recording.doubled_fish(file, row, fish, before))
     return problems

@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime
 import re
 from collections.abc import Callable, Iterator, Sequence, Set
+from unicodedata import normalize
 
 from attrs import define, evolve, field
 
@@ -86,10 +87,11 @@ def read_rows(
         fish, found = _read_fish(table.file, row, columns.fish)
         number, unclear = _read_look(table.file, row, columns.look)
         found += unclear
+        judge = _read_judge(row, columns.judge)
         if undated is not None:
             found.append(undated)
         elif fish is not None:
-            found += looks.seen(table.file, row.number, fish, day, number or 1)
+            found += looks.seen(table.file, row.number, fish, day, number or 1, judge)
         readings: dict[str, Reading] = {}
         labels: dict[str, str] = {}
         cannot_tell: set[str] = set()
@@ -112,7 +114,17 @@ def read_rows(
         whole = Told.TOLD not in row.cells and all(is_blank(row.cells[index]) for index in unread)
         if fish is not None and not found and whole:
             untold = frozenset(cannot_tell)
-            made = Record(fish, row.number, readings, labels, day, looked=looked, cannot_tell=untold, look=number)
+            made = Record(
+                fish,
+                row.number,
+                readings,
+                labels,
+                day,
+                looked=looked,
+                cannot_tell=untold,
+                look=number,
+                judge=judge,
+            )
             records.append(evolve(made, unreadable=tuple(unreadable)) if unreadable else made)
     problems += _fractions(table, remembered)
     if records and table.rows and records[0].row == table.rows[0].number and folded(records[0].fish) == LOT:
@@ -163,6 +175,12 @@ def _read_look(file: str, row: Row, index: int | None) -> tuple[int | None, list
         return None, []
     number = look_number(raw)
     return number, [] if number is not None else [recording.not_a_look(file, row.number, text_of(raw)[:30])]
+
+
+def _read_judge(row: Row, index: int | None) -> str:
+    """Whose record a row is, "" where no judge is named."""
+    raw = None if index is None else row.cells[index]
+    return "" if raw is None or raw is Told.TOLD or is_blank(raw) else normalize("NFC", text_of(raw)).strip()
 
 
 def _read_looked(file: str, row: Row, index: int | None) -> tuple[bool | None, list[Problem]]:

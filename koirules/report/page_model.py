@@ -372,7 +372,7 @@ class _Maker:
             points=tuple(in_tenths(one.low, one.high, wording.tongue) for one in result.sections.values()),
             silence=_silence(wording, result) if house else "",
             unread=result.unread if house else "",
-            looks=tuple(_looks(wording, result)) if house else (),
+            looks=(*_looks(wording, result), *_judges(wording, result)) if house else (),
         )
 
     def _labels(self, result: Result, photograph: Photograph | None) -> Iterator[tuple[str, str, str]]:
@@ -408,6 +408,20 @@ def _looks(wording: Wording, result: Result) -> Iterator[str]:
         if result.sections:
             told += tongue(", {points} points", points=in_tenths(look.score_low, look.score_high, tongue))
         yield tongue.joined([told, *map(str, look.changes)], "; ")
+
+
+def _judges(wording: Wording, result: Result) -> Iterator[str]:
+    """What the judges of a fish came to: all together, then each."""
+    if result.panel is None:
+        return
+    tongue = wording.tongue
+    yield result.panel.words
+    for one in result.panel.judges:
+        told = tongue("{judge}: {grades}", judge=one.judge, grades=wording.titles(one.result.possible))
+        if result.sections:
+            ends = one.result.score_low, one.result.score_high
+            told += tongue(", {points} points", points=in_tenths(*ends, tongue))
+        yield told
 
 
 def _badge(wording: Wording, grade: str) -> Badge:

@@ -42,6 +42,9 @@ LOOK = "look"
 LOOKED = "looked"
 """The key that says whether somebody looked at the fish, where no trait is called so."""
 
+JUDGE = "judge"
+"""The key that says whose record it is, where no trait is called so: several judges may each make one of the same fish."""
+
 _MOST_LOOKS = 60
 
 TINY = 1e-20
@@ -70,6 +73,7 @@ class RecordReader:
         cannot_tell: set[str] = set()
         looked: bool | None = None
         look: int | None = None
+        judge = ""
         glances = self.glances
         for name, value in record.items():
             glance = glances.get(name)
@@ -79,6 +83,9 @@ class RecordReader:
                     look = look_number(value)
                     if look is None and value is not None:
                         problems.append(recording.not_a_look("record", None, str(value)[:30]))
+                    continue
+                if name == JUDGE and name not in self.traits:
+                    judge = normalize("NFC", "" if value is None else str(value)).strip()
                     continue
                 read = self._read_closely(name, value)
                 if read is None:
@@ -99,7 +106,9 @@ class RecordReader:
         labels = {name: str(reading) for name, reading in readings.items() if name in self.labels}
         named = record.get("fish")
         name = fish or ("" if named is None else str(named))
-        return Record(name, 0, readings, labels, looked=looked, cannot_tell=frozenset(cannot_tell), look=look)
+        return Record(
+            name, 0, readings, labels, looked=looked, cannot_tell=frozenset(cannot_tell), look=look, judge=judge
+        )
 
     def _read_closely(self, name: str, value: object) -> Reading | Problem | CannotTell | bool | None:
         """What a value says that is not plain; of `looked`, where no trait is called so, whether it is yes."""

@@ -38,7 +38,10 @@ class Record:
     earlier: the readings of every sorting before this one as they were recorded, the first one first. look: which look of its
     sorting a row is, None where it does not say. looks: every look of this sorting, the first one first. carried: the traits
     that an earlier look told and this one did not mention. over: by the key of a
-    figure of the batch among the readings, how many fish it counts, of how many.
+    figure of the batch among the readings, how many fish it counts, of how many. judge: whose record it is, "" where no judge is
+    named. seats: of a fish that judges looked at the record of each, with what holds for all of them; its own readings are then
+    those of the row without a judge, and once it is measured what the panel says trait by trait (grading/judges.py). A seat
+    without a judge stands for one who is missing.
     """
 
     fish: str
@@ -58,3 +61,5 @@ class Record:
     look: int | None = None
     looks: tuple[Look, ...] = field(default=(), hash=False)
     carried: frozenset[str] = frozenset()
+    judge: str = ""
+    seats: tuple[Record, ...] = field(default=(), hash=False)

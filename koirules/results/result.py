@@ -51,6 +51,27 @@ class LookResult:
         return self.possible[0] if len(self.possible) == 1 else None
 
 
+@frozen
+class JudgeResult:
+    """What came of the record that one judge made of a fish, graded by itself."""
+
+    judge: str
+    result: Result
+
+
+@frozen
+class PanelResult:
+    """How a panel came to its result. missing: how many judges it lacks. split: traits on which its judges are tied.
+
+    words: in a line: `5 judges; 4 say keep, 1 says hold`.
+    """
+
+    judges: tuple[JudgeResult, ...]
+    missing: int
+    split: tuple[str, ...]
+    words: str
+
+
 class Behind(Protocol):
     """What a result is a view of: works out, when it is asked for, what most callers do not want."""
 
@@ -100,7 +121,8 @@ class Result:
     looked at the fish made of it. assumed: the traits that the page read as silence means them, outside
     rounds; rests_on_silence: whether two grades or more would be possible without those. outside: why it is placed nowhere,
     "" where it is placed like any other. look_again: what was recorded of it and is unlikely; it changes nothing. looks: each
-    look of a sorting that has several. carried: the traits that an earlier look told and the last one did not mention.
+    look of a sorting that has several. carried: the traits that an earlier look told and the last one did not mention. panel:
+    what its judges came to, None where no panel put it together.
     """
 
     fish: str
@@ -119,6 +141,7 @@ class Result:
     rests_on_silence: bool = False
     looks: tuple[LookResult, ...] = ()
     carried: tuple[str, ...] = ()
+    panel: PanelResult | None = None
     _behind: Behind | None = field(default=None, repr=False, eq=False)
     outside: str = ""
     look_again: tuple[LookAgain, ...] = ()
@@ -198,11 +221,12 @@ class Result:
 
     @property
     def why(self) -> str:
-        """The main reasons as one line: what decided is marked, and losses and gains are told apart."""
+        """The main reasons as one line, of a panel behind what its judges say: what decided is marked, losses and gains apart."""
         words = self.grounds.words
         unread = f"not understood: “{self.unread}”" if self.unread else ""
         outside = f"placed nowhere: {self.outside}" if self.outside else ""
-        return "; ".join(part for part in (outside, unread, words) if part)
+        panel = "" if self.panel is None else self.panel.words
+        return "; ".join(part for part in (outside, unread, panel, words) if part)
 
     def nearest_changes(self) -> NearestChanges:
         """The smallest changes that would have given the next better grade, or lost the best one (nearest_changes.py)."""

@@ -61,17 +61,21 @@ class FiguresOfRows:
         """The rounds that figures are taken among the kept of."""
         return frozenset(figure.kept_by for level in self.levels for _, figure in level.figures if figure.kept_by)
 
-    def supply(self, fish: Sequence[Readings], among: Mapping[str, Sequence[Readings]]) -> bool:
+    def supply(
+        self, fish: Sequence[Readings], among: Mapping[str, Sequence[Readings]], beside: Sequence[Readings] = ()
+    ) -> bool:
         """Put the figures into the readings of fish, each over these fish, or over those kept by a round (`among`).
+
+        beside: readings that get the figures too and count in none.
 
         Those of `among` get them too, since a figure over them may be of what reads another figure. Gives whether some fish
         does not count in some figure, or counts in a group that is not known.
         """
         lacks = False
-        asking = [*fish, *(each for kept in among.values() for each in kept)]
+        asking = [*fish, *(each for kept in among.values() for each in kept), *beside]
         for level in self.levels:
             own = [list(_split(level, each)) for each in asking]
-            lacks = lacks or any(None in pair for each in own for pair in each)
+            lacks = lacks or any(None in pair for each in own[: len(asking) - len(beside)] for pair in each)
             counting = {"": own[: len(fish)]}
             start = len(fish)
             for name, kept in among.items():
@@ -102,12 +106,16 @@ class FiguresOfRows:
                         counts[supplied.key] = counted[each[i][0]], every[each[i][0]]
         return found
 
-    def supply_ends(self, fish: Sequence[Seen], among: Mapping[str, Sequence[Seen]]) -> bool:
+    def supply_ends(
+        self, fish: Sequence[Seen], among: Mapping[str, Sequence[Seen]], beside: Sequence[Seen] = ()
+    ) -> bool:
         """Put between which ends the figures lie into what may become of the readings of fish; gives whether any moves.
+
+        beside: readings that get the figures too and count in none.
 
         A figure that is not recorded now stays so, and is anything at all.
         """
-        asking = [*fish, *(each for members in among.values() for each in members)]
+        asking = [*fish, *(each for members in among.values() for each in members), *beside]
         moves = False
         for level in self.levels:
             now = [list(_split(level, each.now if each.counted else each.later)) for each in asking]

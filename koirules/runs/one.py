@@ -17,6 +17,7 @@ from koirules.engines.columnar.reading import FrameReader, ReadFrame, Source, re
 from koirules.grading.batch import BatchGrader
 from koirules.grading.frames import unlikely_values
 from koirules.problems import Problem, recording
+from koirules.problems.judging import panel_of_whole_files
 from koirules.problems.record_files import unreadable_file
 from koirules.problems.runs import no_looks
 from koirules.problems.saving import unwritable
@@ -52,6 +53,8 @@ def graded_piece(job: Job, piece: Piece, advance: Advance | None = None) -> Outc
         return Outcome(piece, Totals(), problems)
     if opened.columns.look is not None:
         return Outcome(piece, Totals(), (*problems, no_looks(piece.file)))
+    if opened.columns.judge is not None and standard.rules.panel is not None:
+        return Outcome(piece, Totals(), (*problems, panel_of_whole_files(piece.file)))
     try:
         outcome = _graded(job, piece, standard, grader, opened, advance or (lambda _: None))
         return evolve(outcome, problems=(*problems, *outcome.problems))

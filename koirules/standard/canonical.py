@@ -25,7 +25,8 @@ from koirules.vocabulary.kinds import describe_kind
 FORMS = (1, 2, 3)
 """The numbers of the canonical forms.
 
-2: with silence, looks that rounds judge at, what is carried forward, or an occasion. 3: with a share that a round picks.
+2: with silence, looks that rounds judge at, what is carried forward, or an occasion. 3: with a share that a round picks, or a
+panel.
 """
 
 _KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
@@ -35,6 +36,7 @@ _KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
     st.Term,
     st.Silence,
     st.Carry,
+    st.Panel,
     (st.Section, st.Points, st.Extra),
 )
 _LATE_KINDS: Sequence[type[st.Statement]] = (st.Grade, st.Alert, st.Round)
@@ -42,7 +44,7 @@ _LATE_KINDS: Sequence[type[st.Statement]] = (st.Grade, st.Alert, st.Round)
 
 def form_of(rules: Rules) -> int:
     """The number of the canonical form of a standard."""
-    if any(isinstance(one.amount, Share) for one in rules.rounds):
+    if rules.panel is not None or any(isinstance(one.amount, Share) for one in rules.rounds):
         return 3
     return (
         2

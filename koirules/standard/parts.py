@@ -11,6 +11,7 @@ from attrs import field, frozen
 
 from koirules.language.statements import Outcome, RuleFile
 from koirules.meaning.curves import Shape
+from koirules.meaning.panels import PanelWay
 from koirules.problems import Place
 from koirules.standard.derivations import TypedMeasure
 from koirules.standard.rounds import Round
@@ -229,6 +230,29 @@ class SilentTrait:
 
 
 @frozen
+class Panel:
+    """How the records that several judges made of one fish are put together.
+
+    judges: how many must have judged, None for as many as there are. named_by: how many must name a place, None for more than
+    half. middle: which of two in the middle a median takes, `lower` or `higher`; None for halfway of numbers, and open else.
+    """
+
+    name: str
+    title: Titled
+    way: PanelWay
+    judges: int | None
+    named_by: int | None
+    middle: str | None
+    place: Place
+
+    @property
+    def needed(self) -> int:
+        """How many judges it takes to settle a fish."""
+        without = 3 if self.way is PanelWay.TRIMMED else 1
+        return max(self.judges or 1, self.named_by or 1, without)
+
+
+@frozen
 class Rules:
     """A checked standard, whole.
 
@@ -238,7 +262,8 @@ class Rules:
     such that each reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file.
     phrases: what words mean in notes. sayings: how the traits of the variety are spoken of. source: the statements as they
     are written, those of bases among them. silence: what it means, by trait. carried: the traits that a new sorting takes over
-    from the one before. subject: what its records are about. occasion: the kind that it is for, None where it says none.
+    from the one before. panel: how the records of several judges are put together, None where it says
+    nothing of that. subject: what its records are about. occasion: the kind that it is for, None where it says none.
     """
 
     file: str
@@ -268,6 +293,7 @@ class Rules:
     silence: Mapping[str, SilentTrait] = field(factory=dict, hash=False)
     sayings: tuple[Saying, ...] = ()
     carried: tuple[str, ...] = ()
+    panel: Panel | None = None
     subject: Subject = ITEM
     occasion: str | None = None
 

@@ -13,7 +13,7 @@ def _words(text: str) -> frozenset[str]:
 
 
 HEAD_WORDS = _words(
-    "standard setting trait term section points bonus penalty fault lift grade round alert silence carry phrase sample "
+    "standard setting trait term section points bonus penalty fault lift grade round alert silence carry panel phrase sample "
     "replace drop rename"
 )
 """The words that begin a statement of a rule file."""
@@ -32,7 +32,7 @@ FIGURE_WORDS = tuple(AGGREGATES)
 LATER_OPERATOR_WORDS = _words("within")
 """Those of them that came after the first edition of the language: earlier files may use them as names, so they stay free."""
 
-LATER_HEAD_WORDS = _words("silence carry phrase rename")
+LATER_HEAD_WORDS = _words("silence carry panel phrase rename")
 """Head words that came after the first edition of the language: earlier files may use them as names, so they stay free."""
 
 RESERVED = (HEAD_WORDS - LATER_HEAD_WORDS) | (OPERATOR_WORDS - LATER_OPERATOR_WORDS)

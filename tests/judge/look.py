@@ -69,6 +69,7 @@ class Look:
     bites: Mapping[str, v.Truth] | None = None
     grades: v.Steps | None = None
     anything: Callable[[], Look] | None = None
+    score: tuple[int, int] | None = None  # of a panel, whose sections need not add up to it
 
     def with_sections(self, sections: dict[str, tuple[int, int]]) -> Look:
         return evolve(self, sections=sections)
@@ -104,6 +105,8 @@ def look_at_any(standard: m.Standard) -> Look:
 def trait_worth(trait: m.Trait, record: Record) -> v.Worth:
     """A trait that was not recorded is any value of its range; one that was may still be any of several."""
     said = record.get(trait.name)
+    if isinstance(said, v.Span | v.Truth | v.Steps | v.PlaceSet | v.Label):
+        return said  # what a panel came to
     match trait.kind:
         case m.NumberKind(unit, low, high):
             first, last = (low, high) if said is None else ends(said)

@@ -222,6 +222,17 @@ class Silent:
 
 
 @frozen
+class Panel:
+    """How several judges are put together; `way` and `middle` as they are written, "" where nothing is."""
+
+    way: str
+    judges: int | None = None
+    named_by: int | None = None
+    middle: str = ""
+    label: str = ""
+
+
+@frozen
 class Standard:
     """One whole standard; grades stand best first."""
 
@@ -235,5 +246,6 @@ class Standard:
     alerts: tuple[Alert, ...] = ()
     rounds: tuple[Round, ...] = ()
     silence: tuple[Silent, ...] = ()
+    panel: Panel | None = None
     title: str = "Lantern Bay trial standard"
     variety: str = ""

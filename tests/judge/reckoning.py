@@ -93,6 +93,8 @@ def points_so_far(expression: e.Score | e.SectionPoints, look: Look) -> v.Span:
     assert look.sections is not None
     if isinstance(expression, e.SectionPoints):
         low, high = look.sections[expression.name]
+    elif look.score is not None:
+        low, high = look.score
     else:
         low = sum(lowest for lowest, _ in look.sections.values())
         high = sum(highest for _, highest in look.sections.values())

@@ -33,6 +33,7 @@ def in_some_order(standard: m.Standard, random: Random | None) -> list[list[str]
     runs += [[trait(each)] for each in standard.traits if not each.given]
     runs += [[term(each)] for each in standard.terms]
     runs += [[silent(standard, each)] for each in standard.silence]
+    runs += [] if standard.panel is None else [[panel(standard.panel)]]
     runs += [[cap(each)] for each in standard.faults]
     runs.append([line for each in standard.sections for line in section(each)])
     runs += [[cap(each)] for each in standard.lifts]
@@ -48,6 +49,13 @@ def in_some_order(standard: m.Standard, random: Random | None) -> list[list[str]
         lines.append(run.pop(0))
         left = [each for each in left if each]
     return lines
+
+
+def panel(of: m.Panel) -> list[str]:
+    words = ["panel", "judges", *label(of.label), *of.way.split()]
+    words += [] if of.judges is None else ["at", "least", str(of.judges), "judges"]
+    words += [] if of.named_by is None else ["places", "named", "by", "at", "least", str(of.named_by)]
+    return words + (["of", "two", "in", "the", "middle", "the", of.middle] if of.middle else [])
 
 
 # ---- Statements --------------------------------------------------------------------------------------------------

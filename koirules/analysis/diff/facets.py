@@ -95,6 +95,8 @@ def facets_of(statement: st.Part, head: str, section: str, typed: Typed) -> list
         return list(_silence(statement, typed))
     if isinstance(statement, st.Carry):
         return [Facet("from one sorting to the next", "carried forward", True)]
+    if isinstance(statement, st.Panel):
+        return [*_titled(LABEL, statement.title), *_panel(statement)]
     return list(_facets(statement, head, section, typed))
 
 
@@ -193,6 +195,17 @@ def _points(statement: st.Points, typed: Typed) -> Iterator[Facet]:
         found = rows.get(word, rest)
         if found is not None:
             yield Facet(f"{word} gives", quantity_words(found.gives), (word, gives))
+
+
+def _panel(statement: st.Panel) -> Iterator[Facet]:
+    # A fish with one record comes out alike whatever the panel says, and that is what grades are compared by.
+    yield Facet("judges are put together", statement.way.value, statement.way, counts=False)
+    if statement.judges is not None:
+        yield evolve(_quantity("at least … judges", statement.judges), counts=False)
+    if statement.named_by is not None:
+        yield evolve(_quantity("places named by at least", statement.named_by), counts=False)
+    if statement.middle is not None:
+        yield Facet("of two in the middle the", statement.middle.text, statement.middle.text, counts=False)
 
 
 def _round(statement: st.Round) -> Iterator[Facet]:

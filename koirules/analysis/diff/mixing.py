@@ -146,7 +146,9 @@ class Mixer:
         if sum(isinstance(one, st.Points | st.Extra) for one in laid) != len(homeless):
             return None
         laid.extend(
-            entry.statement for key, entry in entries.items() if key[0] in _LIMITS or key[0] in {"silence", "carry"}
+            entry.statement
+            for key, entry in entries.items()
+            if key[0] in _LIMITS or key[0] in {"silence", "carry", "panel"}
         )
         laid.extend(entries[key].statement for key in self._grades(entries, taken))
         return [_wordless(statement) for statement in laid]

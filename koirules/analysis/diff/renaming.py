@@ -28,6 +28,7 @@ _HEADS = (
     "penalty",
     "alert",
     "round",
+    "panel",
 )
 _BY_LABEL_ALONE = frozenset({"setting", "section"})
 """What says too little to be known by it: two settings of one value are not one setting."""

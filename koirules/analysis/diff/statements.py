@@ -36,6 +36,7 @@ _ROWS: Sequence[tuple[str, ...]] = (
     ("grade",),
     ("silence",),
     ("carry",),
+    ("panel",),
     ("alert",),
     ("round",),
     ("phrase",),

@@ -50,6 +50,8 @@ def pieces_of(statement: st.Statement, *, bare: bool = False) -> list[Piece]:
                 if i:
                     pen.comma()
                 pen.words(trait.text, WITHIN if i else NEVER, trait.place)
+        case st.Panel():
+            _panel(statement, writer)
         case _:
             _part(statement, writer)
     return pen.pieces
@@ -116,6 +118,22 @@ def _head(head: str, statement: st.Part, writer: ExpressionWriter) -> None:
     pen.words(statement.name.text, at=statement.name.place)
     if statement.title is not None:
         pen.title(statement.title)
+
+
+def _panel(statement: st.Panel, writer: ExpressionWriter) -> None:
+    pen = writer.pen
+    _head("panel", statement, writer)
+    pen.words(statement.way.value, FIRST)
+    if statement.judges is not None:
+        pen.words("at least", FIRST)
+        _quantity(pen, statement.judges)
+        pen.words("judges")
+    if statement.named_by is not None:
+        pen.words("places named by at least", FIRST)
+        _quantity(pen, statement.named_by)
+    if statement.middle is not None:
+        pen.words("of two in the middle the", FIRST)
+        pen.words(statement.middle.text, at=statement.middle.place)
 
 
 def _silence(statement: st.Silence, writer: ExpressionWriter) -> None:

@@ -11,7 +11,8 @@ from lark import Token, Tree
 from koirules.language import statements as st
 from koirules.language.parse.builder import Builder, Node
 from koirules.language.parse.round_builder import build_round
-from koirules.language.syntax import Text, Word
+from koirules.language.syntax import Quantity, Text, Word
+from koirules.meaning.panels import PanelWay
 
 
 def build_statement(build: Builder, node: Node) -> st.Statement:
@@ -224,6 +225,23 @@ def _carry(build: Builder, node: Node) -> st.Carry:
     return st.Carry(tuple(build.word(child) for child in node.children), build.place(node))
 
 
+def _panel(build: Builder, node: Node) -> st.Panel:
+    name, title, way, judges, named_by, middle = node.children
+    return st.Panel(
+        build.word(name),
+        build.title(title),
+        PanelWay[way.data.removeprefix("panel_").upper()],
+        _number(build, judges),
+        _number(build, named_by),
+        build.maybe_word(middle),
+        build.place(node),
+    )
+
+
+def _number(build: Builder, token: Token | None) -> Quantity | None:
+    return None if token is None else Quantity(Decimal(str(token)), None, build.place(token))
+
+
 def _silence(build: Builder, node: Node) -> st.Silence:
     entries = []
     for child in node.children:
@@ -322,6 +340,7 @@ _BUILD: Mapping[str, Callable[[Builder, Node], st.Statement]] = {
     "grade_otherwise": _grade,
     "silence": _silence,
     "carry": _carry,
+    "panel": _panel,
     "sample": _sample,
     "round": build_round,
     "alert": _alert,

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import assert_never
 
 from koirules.explain.plain_words import PlainWords
 from koirules.language.statements import HouseTrait, Phrase
-from koirules.report.handbook.blocks import Block, Column, Heading, Line, Paragraph, Row, Table, line
+from koirules.meaning.panels import LOWER, PanelWay
+from koirules.report.handbook.blocks import Block, Column, Facts, Heading, Line, Paragraph, Row, Table, line
 from koirules.report.handbook.voice import Voice, anchor
-from koirules.standard.parts import Setting
+from koirules.standard.parts import Panel, Setting
 from koirules.standard.types import Numeric
 from koirules.vocabulary.expected import COLOURS_EXAMPLE, MAP_EXAMPLE
 from koirules.vocabulary.kinds import (
@@ -107,6 +109,69 @@ def silence(voice: Voice) -> Iterator[Block]:
     columns = (Column(voice.say("trait")), Column(voice.say("not mentioned, it is")), Column(voice.say("unless")))
     table = Table(line(voice.say("What silence means")), columns, rows, "conditions")
     yield voice.remarked(table, [one.place for one in found])
+
+
+def panel(voice: Voice) -> Iterator[Block]:
+    """How the records of several judges are put together."""
+    found = voice.rules.panel
+    if found is None:
+        return
+    titled = found.title.text != found.name
+    yield Heading(2, line(voice.title(found.title) if titled else voice.say("Several judges")), "panel")
+    yield Paragraph(line(_of_way(voice, found.way)))
+    yield Facts(tuple((what, line(words)) for what, words in _of_panel(voice, found)))
+    yield from voice.remarks_on(found.place)
+
+
+def _of_way(voice: Voice, way: PanelWay) -> str:
+    match way:
+        case PanelWay.TRAITS:
+            return voice.say(
+                "What the judges recorded is put together trait by trait, and then graded as one record: the median of "
+                "numbers, counts and scales, the option that is named most often, yes or no by more than half."
+            )
+        case PanelWay.VOTES:
+            return voice.say(
+                "Each judge’s record is graded by itself. The grade that most of them come to is that of the panel; the "
+                "score is their mean and decides nothing."
+            )
+        case PanelWay.MEAN:
+            which = voice.say("the mean of theirs")
+        case PanelWay.MEDIAN:
+            which = voice.say("the median of theirs")
+        case PanelWay.TRIMMED:
+            which = voice.say("the mean of theirs without the highest and the lowest")
+        case _:
+            assert_never(way)
+    return voice.say(
+        "Each judge’s record is graded by itself. The panel’s score is {which}, and so is each section. A fault or lift "
+        "counts where more than half of them find it.",
+        which=which,
+    )
+
+
+def _of_panel(voice: Voice, found: Panel) -> Iterator[tuple[str, str]]:
+    if found.needed > 1:
+        needed = voice.tongue.whole(found.needed)
+        yield (
+            voice.say("judges"),
+            voice.say("at least {number}; a judge who is missing could still say anything", number=needed),
+        )
+    least = None if found.named_by is None else voice.tongue.whole(found.named_by)
+    yield (
+        voice.say("places"),
+        voice.say("named by more than half")
+        if least is None
+        else voice.say("named by at least {number}", number=least),
+    )
+    yield voice.say("two in the middle"), _of_two(voice, found.middle)
+    yield voice.say("ties"), voice.say("stay open, and results tell them: a person decides")
+
+
+def _of_two(voice: Voice, takes: str | None) -> str:
+    if takes is None:
+        return voice.say("of numbers halfway; of steps and counts both stay possible")
+    return voice.say("the lower counts") if takes == LOWER else voice.say("the higher counts")
 
 
 def _limits(voice: Voice, setting: Setting) -> str:

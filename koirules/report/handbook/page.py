@@ -12,7 +12,7 @@ from koirules.language.statements import Header
 from koirules.report.handbook.blocks import Block, Facts, Group, Heading, Line, Listed, Paragraph, line, strong
 from koirules.report.handbook.criteria import sections
 from koirules.report.handbook.examples import examples
-from koirules.report.handbook.glossary import glossary, phrases, settings, silence
+from koirules.report.handbook.glossary import glossary, panel, phrases, settings, silence
 from koirules.report.handbook.limits import alerts, faults, grades, lifts
 from koirules.report.handbook.selection import selection
 from koirules.report.handbook.voice import Voice
@@ -48,6 +48,7 @@ def blocks_of(subject: Subject) -> tuple[Block, ...]:
         *lifts(voice),
         *alerts(voice),
         *selection(voice),
+        *panel(voice),
         *settings(voice),
         *examples(voice, subject.runs),
         *silence(voice),

@@ -15,6 +15,7 @@ from koirules.standard.check.guesses import with_names
 from koirules.standard.check.header import Spoken, check_header, elsewhere, spoken_variety
 from koirules.standard.check.limits import check_grades, check_limit
 from koirules.standard.check.needs import check_early_scores, working_order
+from koirules.standard.check.panels import check_panel
 from koirules.standard.check.phrasing import check_phrases
 from koirules.standard.check.round_checks import (
     check_alerts,
@@ -73,6 +74,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
     rounds = check_rounds(_all(file.statements, st.Round), typer)
     silence = check_silence(_all(file.statements, st.Silence), typer)
     carried = check_carried(_all(file.statements, st.Carry), typer)
+    panel = check_panel(_all(file.statements, st.Panel), typer)
     samples = _samples(file, typer, [*grade_names, *unread_grades])
     phrases = check_phrases(_all(file.statements, st.Phrase), typer.traits, typer.vocabulary_known, problems)
     for statement in file.statements:
@@ -97,6 +99,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
         phrases=phrases,
         silence=silence,
         carried=carried,
+        panel=panel,
     )
     check_where_read(rules, problems)
     check_growth(rules, problems)
@@ -177,6 +180,8 @@ def _named(file: st.RuleFile, names: Names) -> list[st.Limit]:
                 names.take("alert", "alert", statement.name)
             case st.Round():
                 names.take("round", "round", statement.name)
+            case st.Panel():
+                names.take("panel", "panel", statement.name)
             case _:
                 pass
     return limits

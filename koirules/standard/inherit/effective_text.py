@@ -32,7 +32,7 @@ _COLUMN = 70
 
 _GROUPS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
     st.Header,
-    (st.Setting, st.HouseTrait, st.Term, st.Silence, st.Carry),
+    (st.Setting, st.HouseTrait, st.Term, st.Silence, st.Carry, st.Panel),
     st.Limit,
     (st.Section, st.Points, st.Extra),
     st.Grade,

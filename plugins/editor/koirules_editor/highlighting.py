@@ -16,7 +16,7 @@ def _words(text: str) -> list[str]:
 
 
 HEADS = _words(
-    "standard setting trait term section points bonus penalty fault lift grade round alert silence carry phrase sample "
+    "standard setting trait term section points bonus penalty fault lift grade round alert silence carry panel phrase sample "
     "replace drop rename"
 )
 
@@ -35,6 +35,16 @@ ONLY = {
     "keep": r"keep(?=[ \t]+those(?!\w))",
     "known": r"(?<=not\s)known(?!\w)",
     "forward": r"(?<=carry\s)forward(?!\w)",
+    "judges": r"(?<=[0-9])[ \t]+judges(?!\w)",
+    "votes": r"(?<=by\s)votes(?!\w)",
+    "mean": r"(?:(?<=batch\s)|(?<=by\s))mean(?=[ \t]+of(?!\w))",
+    "without": r"without(?=[ \t]+the[ \t]+highest(?!\w))",
+    "named": r"(?<=places\s)named(?!\w)",
+    "two": r"two(?=[ \t]+in[ \t]+the[ \t]+middle(?!\w))",
+    "middle": r"(?<=the\s)middle(?=[ \t]+the(?!\w))",
+    "lower": r"(?<=the\s)lower(?!\w)",
+    "higher": r"(?<=the\s)higher(?!\w)",
+    "trait": r"(?<=[\w\"]\s)trait(?=[ \t]+by[ \t]+trait)|(?<=by\s)trait(?!\w)",
     "label": r"(?<=as\s)label(?!\w)",
     **{name: rf"(?<=batch\s){name}(?!\w)" for name in FIGURE_WORDS if name not in WORDS},
     "look": r"(?<=at\s)look(?=[ \t]+[0-9])",
