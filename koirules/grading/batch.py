@@ -118,13 +118,7 @@ class BatchGrader:
             found = self.compiled.graded_at_once(read.columns, read.held, rows)
             if found is not None:
                 return found
-        import polars as pl
-
-        try:
-            return self.by_column(read, rows, looks)
-        except pl.exceptions.PolarsError:
-            # Where a rule comes out the same for every fish, Polars may fold it into one row and then miss the others.
-            return self.by_row(read, rows, looks)
+        return self.by_column(read, rows, looks)
 
     def _has_holes(self, held: Mapping[str, Held]) -> bool:
         """Whether some row may lack some of what the rules read."""

@@ -27,6 +27,7 @@ from koirules.program.passes import live
 
 _CHEAP = frozenset({Op.CONSTANT, Op.INPUT, Op.NO})
 _MOST_BITS = 62
+_Join = Callable[[pl.Expr, pl.Expr], pl.Expr]
 
 
 @define(eq=False)
@@ -117,12 +118,13 @@ class Lowering:
             case Op.ADD:
                 return self._binary(value, lambda a, b: a + b)
             case Op.SUBTRACT:
-                return self._binary(value, lambda a, b: a - b)
+                return self._binary(value, lambda a, b: a - b, lambda b, a: -b + a)
             case Op.MULTIPLY:
                 return self._binary(value, lambda a, b: a * b, wide=wide)
             case Op.DIVIDE:
                 a, b = value.operands
-                return divided(self._made[a], float(b.data) if b.constant and b.data else self._made[b])
+                above = self._made[b] * 0.0 + float(a.data) if a.constant else self._made[a]
+                return divided(above, float(b.data) if b.constant and b.data else self._made[b])
             case Op.NEGATE:
                 return -self._made[value.operands[0]]
             case Op.MILLIONTHS:
@@ -141,9 +143,9 @@ class Lowering:
             case Op.COUNT:
                 return balanced([self._made[truth].cast(pl.Float64) for truth in value.operands], add)
             case Op.AT_LEAST:
-                return self._binary(value, lambda a, b: a >= b)
+                return self._binary(value, lambda a, b: a >= b, lambda b, a: b <= a)
             case Op.ABOVE:
-                return self._binary(value, lambda a, b: a > b)
+                return self._binary(value, lambda a, b: a > b, lambda b, a: b < a)
             case Op.EQUAL if value.operands[0].kind is Kind.TEXT:
                 # A text that was not recorded is null, and as None in Python it is the same as no other.
                 return self._binary(value, lambda a, b: a.eq_missing(b))
@@ -181,9 +183,13 @@ class Lowering:
             case _:
                 assert_never(value.op)
 
-    def _binary(self, value: Value, join: Callable[[pl.Expr, pl.Expr], pl.Expr], *, wide: bool = False) -> pl.Expr:
+    def _binary(self, value: Value, join: _Join, turned: _Join | None = None, *, wide: bool = False) -> pl.Expr:
+        """An operation over two operands. turned: the same over them in the other order, where that matters.
+
+        Polars takes a literal on the left of a column that is the same in every row for one row. So literals stand on the right.
+        """
         a, b = self._numbers(value, wide=wide)
-        return join(a, b)
+        return (turned or join)(b, a) if value.operands[0].constant else join(a, b)
 
     def _type_of(self, kind: Kind) -> Any:
         match kind:

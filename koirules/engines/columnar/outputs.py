@@ -61,7 +61,9 @@ class Plan:
         def results() -> Iterator[pl.Expr]:
             yield from grades.columns(columns)
             low, high = (columns.column(end) for end in (points["score"].first, points["score"].last))
-            yield (low if points["score"].sure else pl.when(low == high).then(low)).alias("score")
+            # Polars takes a literal on the left of a column that is the same in every row for one row.
+            same = high == low if points["score"].first.constant else low == high
+            yield (low if points["score"].sure else pl.when(same).then(low)).alias("score")
             for name, ends in points.items():
                 yield columns.column(ends.first).alias(f"{name}_low")
                 yield columns.column(ends.last).alias(f"{name}_high")

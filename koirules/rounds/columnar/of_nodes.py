@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from operator import add
 from typing import Any, assert_never
 
 import polars as pl
 from attrs import define, evolve, field
 
 from koirules.engines.columnar.codes import looked_up
+from koirules.engines.columnar.doubles import balanced
 from koirules.engines.columnar.plan import Columns
 from koirules.meaning import operators as ops
 from koirules.meaning.algebra import Ends
@@ -79,7 +81,7 @@ class NodeColumns:
         if isinstance(node.type, Steps):
             bits = self.column(self.ends(node).first).cast(pl.Int64)
             low = bits.bitwise_trailing_zeros().cast(pl.Int64)
-            return low, pl.lit(63, pl.Int64) - bits.bitwise_leading_zeros().cast(pl.Int64)
+            return low, -bits.bitwise_leading_zeros().cast(pl.Int64) + 63
         ends = self._whole_ends(node)
         return self.column(ends.first).cast(pl.Int64), self.column(ends.last).cast(pl.Int64)
 
@@ -182,7 +184,7 @@ def outcome_columns(program: FrameProgram, columns: Columns) -> dict[str, pl.Exp
     outputs = program.outputs
     heads = ("score", "section", "fault")
     found = {name: columns.column(value) for name, value in outputs.items() if name.partition(" ")[0] in heads}
-    bits = pl.lit(0, pl.Int64)
-    for i, plane in enumerate(reversed(program.possible)):
-        bits = bits + columns.column(plane).cast(pl.Int64) * (1 << i)
-    return found | {"grade bits": bits}
+    bits = [columns.column(plane).cast(pl.Int64) * (1 << i) for i, plane in enumerate(reversed(program.possible))]
+    # A grade that is possible for every fish, or for none, is a literal: these come last.
+    bits.sort(key=lambda one: not one.meta.root_names())
+    return found | {"grade bits": balanced(bits, add)}

@@ -52,9 +52,13 @@ class Rows:
 
     def chosen(self, rows: pl.Series, nodes: Iterable[Node] | None = None) -> Rows:
         """The rows of these numbers; with nodes no more of their columns than what these expressions read."""
+        import polars as pl
+
+        if not self.columns.width:
+            # A frame without columns has no rows either, whatever is chosen of it.
+            return Rows(pl.DataFrame(), dict(self.held), len(rows))
         if nodes is None:
             return Rows(self.columns[rows], dict(self.held), len(rows))
-        import polars as pl
 
         read = _read_by(nodes)
         held = {key: how for key, how in self.held.items() if key in read}
