@@ -49,8 +49,10 @@ class Lowering:
         made = cls(bounds)
         wanted = list(outputs)
         made._uses.update(wanted)
-        for value in live(wanted):
-            made._uses.update(value.operands)
+        for value in reversed(live(wanted)):
+            # What is cheap is worked out wherever it is read, and with it what it reads.
+            times = made._uses[value] if _is_cheap(value) else 1
+            made._uses.update(dict.fromkeys(value.operands, times))
         return made
 
     def column(self, output: Value) -> pl.Expr:
@@ -59,7 +61,7 @@ class Lowering:
             if value not in self._made:
                 made = self._lowered(value)
                 stage = max((self._stages[operand] for operand in value.operands), default=0)
-                if self._uses[value] > 1 and not self._is_cheap(value):
+                if self._uses[value] > 1 and not _is_cheap(value):
                     made, stage = self._kept(made, stage)
                 self._made[value], self._stages[value] = made, stage
         return self._made[output]
@@ -76,13 +78,6 @@ class Lowering:
         name = f"s{stage} {len(self.layers[stage])}"
         self.layers[stage].append(made.alias(name))
         return pl.col(name), stage + 1
-
-    def _is_cheap(self, value: Value) -> bool:
-        """Whether it is as quick to work a value out as to read it."""
-        if value.op is Op.INPUT and value.data.otherwise is not None:
-            # A column of numbers whose holes are filled.
-            return value.data.part is Part.CODE
-        return value.op in _CHEAP or (value.op is Op.TABLE and value.kind is Kind.TRUTH)
 
     # Whole numbers
 
@@ -130,7 +125,8 @@ class Lowering:
             case Op.MILLIONTHS:
                 return (self._made[value.operands[0]] * 1_000_000.0 + 0.5).floor()
             case Op.HUNDREDTHS:
-                return divided(self._made[value.operands[0]].cast(pl.Float64), 100.0)
+                (whole,) = value.operands
+                return divided(self._made[whole].cast(pl.Float64) if self._is_wide(whole) else self._made[whole], 100.0)
             case Op.DIVIDE_DOWN:
                 return self._divided_down(value)
             case Op.LEAST:
@@ -250,3 +246,11 @@ def _input(value: Value) -> pl.Expr:
     if read.part is Part.RECORDED:
         return column.is_not_null()
     return column if read.part is Part.CODE or read.otherwise is None else column.fill_null(read.otherwise)
+
+
+def _is_cheap(value: Value) -> bool:
+    """Whether it is as quick to work a value out as to read it."""
+    if value.op is Op.INPUT and value.data.otherwise is not None:
+        # A column of numbers whose holes are filled is not.
+        return value.data.part is Part.CODE
+    return value.op in _CHEAP or (value.op is Op.TABLE and value.kind is Kind.TRUTH)
