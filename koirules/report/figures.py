@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from decimal import ROUND_FLOOR, ROUND_HALF_UP, Decimal
 
 from koirules.languages import ENGLISH, Tongue
@@ -31,8 +32,35 @@ def _stretch(low: str, high: str | None, tongue: Tongue) -> str:
     return tongue.figure(low) if high is None else tongue.stretch(tongue.figure(low), tongue.figure(high))
 
 
+def parts_in_tenths(
+    parts: Sequence[tuple[Decimal, Decimal]], whole: tuple[Decimal, Decimal], tongue: Tongue = ENGLISH
+) -> list[str]:
+    """The parts of points with one decimal, low and high ends, so that they add up to the whole as that is told."""
+    lows, highs = (_adding_up([part[end] for part in parts], whole[end]) for end in (0, 1))
+    return [
+        _stretch(shortest(low), None if part[0] == part[1] else shortest(high), tongue)
+        for part, low, high in zip(parts, lows, highs, strict=True)
+    ]
+
+
+def _adding_up(parts: Sequence[Decimal], whole: Decimal) -> list[Decimal]:
+    """Each part rounded down, then up where most was lost, until the sum is reached (the method of largest remainders)."""
+    if sum(parts) != whole:
+        return [_rounded(part) for part in parts]
+    told = [round_to(part, 1, ROUND_FLOOR) for part in parts]
+    tenth = Decimal("0.1")
+    missing = int((_rounded(whole) - sum(told)) / tenth)
+    reaches = [one + tenth == (one + tenth).to_integral_value() for one in told]
+    lost = sorted(range(len(parts)), key=lambda i: (told[i] == parts[i], reaches[i], told[i] - parts[i]))
+    for i in lost[:missing]:
+        told[i] += tenth
+    return told
+
+
 def _tenth(value: Decimal) -> str:
+    return shortest(_rounded(value))
+
+
+def _rounded(value: Decimal) -> Decimal:
     told = round_to(value, 1, ROUND_HALF_UP)
-    if told == told.to_integral_value() and told > value:
-        told = round_to(value, 1, ROUND_FLOOR)
-    return shortest(told)
+    return round_to(value, 1, ROUND_FLOOR) if told == told.to_integral_value() and told > value else told

@@ -95,6 +95,7 @@ class _Painted:
     path: str
     paint: str
     thin: bool
+    windowed: bool
     edge: int
     sashi: tuple[tuple[int, float], ...]
 
@@ -144,6 +145,7 @@ class Shared:
     _blends: dict[tuple[str, str], str] = Factory(dict)
     _nets: dict[Form, str] = Factory(dict)
     _scaled: set[Form] = Factory(set)
+    _signs: set[Form] = Factory(set)
     _numbers: Iterator[int] = Factory(count)
 
     def form(self, form: Form) -> str:
@@ -167,6 +169,11 @@ class Shared:
         self._scaled.add(form)
         return f"{self.form(form)}k"
 
+    def sign(self, form: Form) -> str:
+        """The id of the broken outline that stands for a fish whose pattern was not mapped."""
+        self._signs.add(form)
+        return f"{self.form(form)}u"
+
     def next_key(self) -> str:
         """A fresh id for what belongs to one drawing."""
         return f"{self.before}p{next(self._numbers)}"
@@ -178,7 +185,10 @@ class Shared:
             rendered(
                 "shared.svg",
                 before=self.before,
-                forms=[(key, form, self._nets.get(form), form in self._scaled) for form, key in self._forms.items()],
+                forms=[
+                    (key, form, self._nets.get(form), form in self._scaled, form in self._signs)
+                    for form, key in self._forms.items()
+                ],
                 tails=[(key, colour) for (kind, colour), key in self._blends.items() if kind == "tail"],
                 metals=[(key, *_METALS[name]) for (kind, name), key in self._blends.items() if kind == "metal"],
                 ordinary=_ORDINARY if any(form.card for form in self._forms) else None,
@@ -196,7 +206,7 @@ def fish_group(look: Appearance, shared: Shared, *, card: bool = False) -> str:
     if not look.is_mapped:
         # Every fish that was not mapped is the same outline: it is a sign, and no likeness.
         form = Form(ORDINARY, 1.0, 1.0, 1.0, 1.45, card=card)
-        return _tight(rendered("fish.svg", mapped=False, key=shared.form(form), form=form))
+        return f'<use href="#{shared.sign(form)}"/>'
     form = Form.of(look, card=card)
     key = shared.form(form)
     words = look.words
@@ -209,7 +219,6 @@ def fish_group(look: Appearance, shared: Shared, *, card: bool = False) -> str:
     return _tight(
         rendered(
             "fish.svg",
-            mapped=True,
             key=key,
             before=shared.before,
             form=form,
@@ -285,7 +294,9 @@ def _painted(look: Appearance, form: Form, patch: Patch, paint: str, colour: str
     if front < _HEAD_ENDS:
         depth = 0
     layers = () if not round(depth) else (*((round(depth * part), 0.4) for part in (0, 0.35, 0.7)), (round(depth), 1.0))
-    return _Painted(shared.next_key(), patch_path(form, patch), paint, patch.thin, _EDGES.get(kiwa, 0), layers)
+    return _Painted(
+        shared.next_key(), patch_path(form, patch), paint, patch.thin, bool(patch.windows), _EDGES.get(kiwa, 0), layers
+    )
 
 
 def _is_doitsu(look: Appearance) -> bool:

@@ -20,9 +20,12 @@ from koirules.results.result import Result
 
 _STRONG = Decimal("0.85")
 """From which share of its points on a criterion is a strength of a fish."""
+_WEAK = Decimal("0.5")
+"""Up to which share of them it is a weakness."""
 _LEAST_LOSS = Decimal("0.5")
-"""A second weakness is named where it cost so many points of the score."""
+"""A weakness cost so many points of the score."""
 _MOST_LISTED = 3
+_FAULTS_NAMED = 2
 
 _PATTERNS = {
     "tancho": to_say("one round mark on the head"),
@@ -34,6 +37,33 @@ _PATTERNS = {
     "godan": to_say("five patches"),
 }
 """The words for a pattern of the red, for those who do not know them."""
+
+_IN_ENGLISH = {**_PATTERNS, "many": "many patches"}
+_OF_RED = ("hi_thick thick", "hi_even even")
+"""What a pattern is told together with: three patches of thick, even red."""
+_IN_WORDS = {
+    "shiroji snow": "snow-white skin",
+    "shiroji white": "white skin",
+    "shiroji cream": "cream skin",
+    "shiroji yellow": "yellowish skin",
+    "kiwa razor": "razor-sharp edges",
+    "kiwa sharp": "sharp edges",
+    "kiwa fair": "edges not yet sharp",
+    "kiwa blurred": "blurred edges",
+    "sashi_even even": "even front edges",
+    "sashi_even rough": "rough front edges",
+    "hi_even fair": "red not quite even",
+    "hi_thick fair": "red of fair thickness",
+    "head_hi none": "no red on the head",
+    "head_hi small": "little red on the head",
+    "head_hi large": "much red on the head",
+    "head_hi hood": "red over the whole face",
+}
+"""What a buyer is told for a word of a trait, where its title and the word would read stiffly."""
+_UNSAID = ("steps ", "hi_tone ", "head_hi u_shape")
+"""What is told by the pattern, seen by everybody, or says nothing to a buyer."""
+_ORDER = ("shiroji", "steps", "hi_", "kiwa", "lustre", "outline")
+"""In which order a buyer asks; what begins with none of these comes after them."""
 
 _READ = re.compile(r"([a-z_]+) ([a-z_]+)(?:,|$)")
 """The first thing that a criterion read, where it was one word: `outline excellent`."""
@@ -62,7 +92,7 @@ def told(wording: Wording, result: Result, look: Appearance | None = None, *, ea
     return Told(
         _sentence(wording, result, gains, losses, look, each),
         tuple(
-            Line(f"+{in_tenths(one.score_low or Decimal(0), tongue=wording.tongue)}", short(one.title))
+            Line(f"+{in_tenths(one.score_low or Decimal(0), tongue=wording.tongue)}", _gained(wording.tongue, one))
             for one in gains[:_MOST_LISTED]
         ),
         tuple(
@@ -70,6 +100,12 @@ def told(wording: Wording, result: Result, look: Appearance | None = None, *, ea
             for one, points in losses[:_MOST_LISTED]
         ),
     )
+
+
+def _gained(tongue: Tongue, reason: Reason) -> str:
+    """What gave points: `white ground`; of what was counted and is not there, `no black specks`."""
+    none = tongue.language is None and re.match(r"[a-z_]+ 0(,|$)", reason.read)
+    return f"{'no ' if none else ''}{short(reason.title)}"
 
 
 def short(title: str) -> str:
@@ -106,8 +142,10 @@ def _sentence(
     tongue = wording.tongue
     if not tongue.speaks:
         return "; ".join(reason.words for reason in result.main_reasons)
+    if tongue.language is None:
+        return _in_english(wording, result, gains, losses, look, each)
     parts = [*_decided(wording, result)]
-    strong = tongue.listed([_phrase(tongue, one) for one in gains if one.kind == "points"][:each])
+    strong = tongue.listed([_foreign(tongue, one) for one in gains if one.kind == "points"][:each])
     if strong and not parts:
         parts.append(strong)
     seen = [] if look is None else list(_seen(look, tongue))
@@ -120,9 +158,74 @@ def _sentence(
         parts.append(tongue("hardly a point is missing"))
     elif losses:
         worst = [one for one, points in losses if points >= _LEAST_LOSS][:each] or [losses[0][0]]
-        parts.append(tongue("loses most by {what}", what=tongue.listed([_weakness(tongue, one) for one in worst])))
+        parts.append(tongue("loses most by {what}", what=tongue.listed([_foreign(tongue, one) for one in worst])))
     return tongue.sentence(
         tongue.joined(parts, "; ", "halves of a sentence") or "; ".join(one.words for one in result.main_reasons[:1])
+    )
+
+
+def _in_english(
+    wording: Wording,
+    result: Result,
+    gains: Sequence[Reason],
+    losses: Sequence[tuple[Reason, Decimal]],
+    look: Appearance | None,
+    each: int,
+) -> str:
+    """The sentence as an English breeder would say it."""
+    parts = _decided(wording, result)
+    good = _good(result, gains, look, each)
+    if good:
+        parts.append(f"{'otherwise ' if parts and result.grade is not None else ''}{', '.join(good)}")
+    seen = [] if look is None else _seen(look, wording.tongue)
+    if seen and len(parts) < 3:
+        parts.append(wording.tongue.listed(seen))
+    missing = sum((points for _, points in losses), Decimal(0))
+    weak = (
+        []
+        if result.grade is None
+        else [one for one in _weak(result, losses) if one not in "; ".join(parts).lower()][:each]
+    )
+    if weak:
+        parts.append(f"{'but ' if good else ''}{', '.join(weak)}")
+    elif good and missing < 1 and result.grade is not None:
+        parts.append("hardly a point is missing")
+    return wording.tongue.sentence("; ".join(parts) or "; ".join(one.words for one in result.main_reasons[:1]))
+
+
+def _good(result: Result, gains: Sequence[Reason], look: Appearance | None, each: int) -> list[str]:
+    """The strengths of a fish, its pattern told with them, in the order in which a buyer asks."""
+    read = {one: words for one in result.reasons if one.kind == "points" and (words := _word(one, result))}
+    found = {read[one]: _phrase(one, read[one]) for one in gains if one in read and not read[one].startswith(_UNSAID)}
+    steps = [words.removeprefix("steps ") for words in read.values() if words.startswith("steps ")]
+    steps += [] if look is None or "steps" in result.assumed else [look.words.get("steps", "")]
+    pattern = next((_IN_ENGLISH[one] for one in steps if one in _IN_ENGLISH), None)
+    if pattern is not None:
+        red = [words.split()[1] for words in _OF_RED if found.pop(words, None)]
+        pattern += f" of {', '.join(red)} red" if red and pattern != _IN_ENGLISH["tancho"] else ""
+    chosen = dict(list(found.items())[:each])
+    if pattern is not None:
+        chosen["steps"] = pattern
+    return [chosen[words] for words in sorted(chosen, key=_asked)]
+
+
+def _asked(words: str) -> int:
+    """Where in the order of a buyer's questions what was read of a trait stands."""
+    return next((place for place, begins in enumerate(_ORDER) if words.startswith(begins)), len(_ORDER))
+
+
+def _weak(result: Result, losses: Sequence[tuple[Reason, Decimal]]) -> list[str]:
+    """The weaknesses that a word says, the one that cost most first."""
+    return list(
+        dict.fromkeys(
+            _phrase(one, words)
+            for one, points in losses
+            if one.kind == "points"
+            and points >= _LEAST_LOSS
+            and (one.score_high or Decimal(0)) <= _WEAK * (one.score_most or Decimal(0))
+            and (words := _word(one, result))
+            and not words.startswith("steps ")
+        )
     )
 
 
@@ -140,56 +243,55 @@ def _decided(wording: Wording, result: Result) -> list[str]:
     others = [one for one in grounds.faults if one not in deciding]
     found = []
     if deciding:
-        names = tongue.listed([short(one.title) for one in deciding])
+        names = _faults(tongue, deciding)
         grade = wording.grades[result.grade].title
         found.append(tongue("{faults}: no better than {grade}", faults=names, grade=grade))
     if others:
-        names = tongue.listed([short(one.title) for one in others])
+        names = _faults(tongue, others)
         found.append(tongue("also {faults}", faults=names) if found else names)
     return found
 
 
-def _told_word(tongue: Tongue, reason: Reason) -> tuple[str, str] | None:
-    """The trait and the one word that a criterion read, in another language; None where it read a number, or nothing."""
-    read = _READ.match(reason.read)
-    if read is None or reason.kind != "points" or _word(reason) is None:
-        return None
-    word = read[2].replace("_", " ")
-    return read[1], tongue.of(_PATTERNS[word]) if word in _PATTERNS else tongue.of(word, read[1])
+def _faults(tongue: Tongue, faults: Sequence[Reason]) -> str:
+    """The names of two faults, and how many more there are."""
+    names = [short(one.title) for one in faults]
+    left = len(names) - _FAULTS_NAMED
+    more = [tongue.plural("{number} more fault", "{number} more faults", left)] if left > 0 else []
+    return tongue.listed([*names[:_FAULTS_NAMED], *more])
 
 
-def _phrase(tongue: Tongue, reason: Reason) -> str:
-    """What a criterion saw, as a strength: `excellent outline from above`, `thick red`, `length`."""
-    title, word = short(reason.title), _word(reason)
-    if tongue.language is not None:
-        read = _told_word(tongue, reason)
-        return title if read is None else tongue("{title} ({word})", title=title, word=read[1])
-    if word is None:
-        return title
-    if word in _PATTERNS:
-        return _PATTERNS[word]
-    same = re.match(rf"{re.escape(word)}\w*ness of (?:the )?(.+)", title)
-    if same is not None:
-        return f"{word} {same[1]}"
-    return title if word in title.split() else f"{word.replace(' ', '-')} {title}"
-
-
-def _weakness(tongue: Tongue, reason: Reason) -> str:
-    """The same as a weakness: `outline from above (fair)`."""
-    if tongue.language is not None:
-        return _phrase(tongue, reason)
-    title, word = short(reason.title), _word(reason)
-    if word is None or word in title.split():
-        return title
-    return f"{title} ({_PATTERNS.get(word, word).removeprefix('a ')})"
-
-
-def _word(reason: Reason) -> str | None:
-    """The one word that a criterion read; None where it read a number, or nothing."""
+def _read_word(reason: Reason) -> tuple[str, str] | None:
+    """The trait and the one word that a criterion read; None where it read a number, or nothing."""
     read = _READ.match(reason.read)
     if read is None or reason.kind != "points" or read[2] in {"not", "section", "yes", "no"}:
         return None
-    return read[2].replace("_", " ")
+    return read[1], read[2]
+
+
+def _foreign(tongue: Tongue, reason: Reason) -> str:
+    """What a criterion saw, in another language: its title, with the word in brackets."""
+    title, read = short(reason.title), _read_word(reason)
+    if read is None:
+        return title
+    word = read[1].replace("_", " ")
+    told = tongue.of(_PATTERNS[word]) if word in _PATTERNS else tongue.of(word, read[0])
+    return tongue("{title} ({word})", title=title, word=told)
+
+
+def _phrase(reason: Reason, words: str) -> str:
+    """A criterion with the word that was read of it: `excellent outline`, `thin red`, `snow-white skin`."""
+    if words in _IN_WORDS:
+        return _IN_WORDS[words]
+    word = words.split()[1].replace("_", " ")
+    title = re.sub(r",? (?:from (?:above|the side)|by eye|when grown)\b", "", short(reason.title))
+    title = re.sub(r"^\w+ness of (?:the )?", "", title)
+    return title if word in title.split() else f"{word.replace(' ', '-')} {title}"
+
+
+def _word(reason: Reason, result: Result) -> str | None:
+    """The same as `outline excellent`; None also where nobody mentioned it."""
+    read = _read_word(reason)
+    return None if read is None or read[0] in result.assumed else " ".join(read)
 
 
 def _seen(look: Appearance, tongue: Tongue) -> list[str]:

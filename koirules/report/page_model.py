@@ -13,7 +13,7 @@ from koirules.languages import ENGLISH, Tongue
 from koirules.records.about import About
 from koirules.records.not_graded import NotGraded, Row, by_standard
 from koirules.report.audience import Audience
-from koirules.report.figures import figure, in_hundredths, in_tenths
+from koirules.report.figures import figure, in_hundredths, in_tenths, parts_in_tenths
 from koirules.report.fish_drawing import Shared
 from koirules.report.fish_words import Told, told
 from koirules.report.page_pictures import Pictures, Seen, seen
@@ -29,8 +29,8 @@ from koirules.vocabulary.wordings import UNREAD
 
 BEST = 3
 """How many fish are shown large."""
-SHOWN = 6
-"""How many fish of a grade are shown at once; the others are folded away."""
+SHOWN, SHOWN_OF_MANY, MANY = 6, 3, 24
+"""How many fish of a grade are shown at once, and on a page of many; the others are folded away."""
 
 
 @frozen
@@ -337,13 +337,19 @@ class _Maker:
             if is_open:
                 words = tongue("{fish}, at best {grade}", fish=words, grade=self.wording.grades[name].title)
             key = f"group{self.wording.key}-{place}{'-open' if is_open else ''}"
-            yield Group(key, badge, words, tuple(rest[:SHOWN]), tuple(rest[SHOWN:]))
+            shown = SHOWN if len(ranked) <= MANY else SHOWN_OF_MANY
+            yield Group(key, badge, words, tuple(rest[:shown]), tuple(rest[shown:]))
 
     def _fish(self, result: Result, standing: int, recorded: int, *, large: bool) -> Fish:
         wording, house = self.wording, self.audience.is_house
         name = f"fish-{recorded}"
         widest = max((section.worth for section in result.sections.values()), default=Decimal(1))
         points = {section.title: section.low for section in result.sections.values()}
+        points_of = parts_in_tenths(
+            [(one.low, one.high) for one in result.sections.values()],
+            (result.score_low, result.score_high),
+            wording.tongue,
+        )
         photograph = self.pictures.photographs.get(result.fish)
         limits = [r for r in result.reasons if r.kind in {"fault", "lift"} and r.state is not State.NO] if house else []
         return Fish(
@@ -361,7 +367,10 @@ class _Maker:
             told=told(wording, result, self.pictures.look_of(result.fish), each=2 if large else 1),
             views=seen(self.pictures, result, name, self.shared, wording.tongue, large=large),
             photograph=photograph,
-            bars=tuple(_bar(self.titles, section, widest, wording.tongue) for section in result.sections.values()),
+            bars=tuple(
+                _bar(self.titles, section, got, widest, wording.tongue)
+                for section, got in zip(result.sections.values(), points_of, strict=True)
+            ),
             criteria=tuple(_criteria(self.titles, result, wording.tongue)) if house else (),
             limits=tuple(_reason(self.titles, one) for one in limits),
             grade_lines=tuple(_reason(self.titles, one) for one in result.reasons if one.kind == "grade")
@@ -369,7 +378,7 @@ class _Maker:
             else (),
             labels=tuple(self._labels(result, photograph)) if house else (),
             course=tuple(_course(wording, self.titles, result)) if house else (),
-            points=tuple(in_tenths(one.low, one.high, wording.tongue) for one in result.sections.values()),
+            points=tuple(points_of),
             silence=_silence(wording, result) if house else "",
             unread=result.unread if house else "",
             looks=(*_looks(wording, result), *_judges(wording, result)) if house else (),
@@ -469,11 +478,10 @@ def _open_words(wording: Wording, results: Sequence[Result]) -> Iterator[tuple[s
         yield titles, tongue.whole(count), share(count, len(results), tongue)
 
 
-def _bar(titles: _Titles, section: SectionResult, widest: Decimal, tongue: Tongue) -> Bar:
-    got, worth = in_tenths(section.low, section.high, tongue), figure(section.worth, section.worth, tongue)
+def _bar(titles: _Titles, section: SectionResult, got: str, widest: Decimal, tongue: Tongue) -> Bar:
     return Bar(
         section.title,
-        tongue("{points} of {most}", points=got, most=worth),
+        tongue("{points} of {most}", points=got, most=figure(section.worth, section.worth, tongue)),
         titles.row("section", section.name),
         width(section.worth, widest),
         width(section.low, widest),
@@ -506,7 +514,10 @@ def _criterion(titles: _Titles, section: SectionResult, line: Contribution, tong
 
 
 def _reason(titles: _Titles, reason: Reason) -> Criterion:
-    return Criterion(reason.words, "", "", titles.row(reason.kind, reason.name))
+    words = reason.words
+    if reason.state is State.HELD_BACK:
+        words = words.replace(f"{reason.title}: held back, since ", f"{reason.title}: does not count, because ", 1)
+    return Criterion(words, "", "", titles.row(reason.kind, reason.name))
 
 
 def _rounds(about: About) -> Iterator[Round]:

@@ -47,7 +47,7 @@ def seen(
     views = pictures.views.get(result.fish, ())
     return tuple(
         Seen(
-            f"{name}-view-{i}",
+            f"{name}v{i}",
             tongue("{fish} from above", fish=result.fish)
             if len(views) == 1
             else tongue("{fish} from above, {view}", fish=result.fish, view=view.words),

@@ -89,7 +89,8 @@ def test_a_page_has_the_standard_the_totals_every_fish_and_the_cautions(tmp_path
         "71.5 to 80",
         "30 of 50",
         "pond3",
-        "A grade is the result of one look by one standard: before you act on one",
+        "A grade is one look by one standard.",
+        "Before you act on one",
     ):
         assert told in read.text, told
     cards = [attrs["id"] for tag, attrs in read.elements if (attrs.get("class") or "").split()[:1] == ["fish"]]

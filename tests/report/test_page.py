@@ -22,7 +22,7 @@ from koirules.commands.inputs import graded
 from koirules.commands.writing_results import about_of
 from koirules.grading.sample_runs import run_samples
 from koirules.report.appearance import appearance_of
-from koirules.report.figures import in_tenths
+from koirules.report.figures import in_tenths, parts_in_tenths
 from koirules.report.fish_drawing import fish_drawing
 from koirules.report.fish_words import told
 from koirules.report.handbook import Subject, blocks_of
@@ -103,17 +103,23 @@ def test_points_are_told_with_one_decimal_and_never_reach_what_they_do_not(low, 
 def test_a_fish_is_told_in_a_sentence_with_gains_and_losses_apart(lot):
     wording, results = lot
     best = told(wording, results["L09"])
-    assert best.sentence == "Excellent outline from above and snow white ground; hardly a point is missing."
+    assert (
+        best.sentence
+        == "Snow-white skin, three patches of thick, even red, excellent outline; hardly a point is missing."
+    )
     assert [(one.points, one.title) for one in best.gains] == [
         ("+10.7", "outline from above"),
         ("+7.5", "white ground"),
         ("+7.5", "lustre"),
     ]
     assert best.losses[0].points == "−0.5"
+    # A fault that bites and is no cause, and one that decides.
     assert told(wording, results["L23"]).sentence.startswith(
-        "Film over an eye; loses most by"
-    )  # it bites, and is no cause
-    assert "no better than pond grade; " in told(wording, results["L17"]).sentence  # and here it decides
+        "Film over an eye; otherwise many patches, strong tail stem"
+    )
+    assert "gill cover, so no better than pond grade; " in told(wording, results["L17"]).sentence
+    # What nobody mentioned is told as nothing, though points were given for it.
+    assert told(wording, results["L04"]).sentence == "Bent spine, so no better than out of the lot."
     still_open = told(wording, evolve(results["L25"], hangs_on=("health",)))
     assert still_open.sentence.startswith("Could be keep or hold; still to look at: health; ")
     # A bonus that was not given is no loss.
@@ -334,3 +340,29 @@ def test_a_sample_that_can_be_seen_is_drawn_in_the_handbook():
         key="example-1-fish",
     )
     assert "A koi seen from above." in markdown_of(blocks)
+
+
+@pytest.mark.parametrize(
+    ("parts", "words"),
+    [
+        (["29.36", "48.58"], ["29.3", "48.6"]),  # 77.94 is told as 77.9
+        (["47.96"], ["47.9"]),
+        (["24.98", "10.05"], ["24.9", "10.1"]),  # no part reaches a whole number where another can be raised
+        (["32.00", "52.00"], ["32", "52"]),
+    ],
+)
+def test_the_points_of_sections_are_told_so_that_they_add_up(parts, words):
+    sure = [(Decimal(one), Decimal(one)) for one in parts]
+    whole = sum(map(Decimal, parts))
+    told_parts = parts_in_tenths(sure, (whole, whole))
+    assert told_parts == words
+    assert sum(map(Decimal, told_parts)) == Decimal(in_tenths(whole))
+
+
+def test_every_card_adds_up(page):
+    cards = re.findall(r'class="score"><b>([0-9.]+)</b>.*?<table class="sections">(.*?)</table>', page, re.DOTALL)
+    assert len(cards) > 50
+    for score, table in cards:
+        points = re.findall(r"<td>([0-9.]+) of", table)
+        if len(points) == 4:  # what is not sure has two ends
+            assert sum(map(Decimal, points)) == Decimal(score), (score, points)

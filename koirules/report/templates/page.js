@@ -135,7 +135,7 @@
     if (last) last.querySelector(".chosen").focus();
   };
 
-  const rowOf = (card, key) => [...card.querySelectorAll("[data-row]")].find((one) => one.dataset.row === key);
+  const rowOf = (card, key) => [...card.querySelectorAll("[data-r]")].find((one) => one.dataset.r === key);
   // What a row says of one fish: its words without the title that stands above them, and its points.
   const cell = (row, title) => {
     const made = make("td");
@@ -199,7 +199,7 @@
     addRow(body, say("pictures"), chosen.map(pictures));
     addRow(body, say("score"), chosen.map((card) => make("td", (card.querySelector(".score") || make("p")).textContent.trim())));
     for (const row of at("rows").children) {
-      const rows = chosen.map((card) => rowOf(card, row.dataset.row));
+      const rows = chosen.map((card) => rowOf(card, row.dataset.r));
       const most = rows.map((one) => one && one.matches(".criteria tr") && one.children[2].textContent).find(Boolean);
       const title = row.textContent;
       addRow(body, most ? say("atMost", { title, points: most }) : title, rows.map((one) => cell(one, title)));
