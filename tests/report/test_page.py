@@ -117,9 +117,9 @@ def test_a_fish_is_told_in_a_sentence_with_gains_and_losses_apart(lot):
     assert told(wording, results["L23"]).sentence.startswith(
         "Film over an eye; otherwise many patches, strong tail stem"
     )
-    assert "gill cover, so no better than pond grade; " in told(wording, results["L17"]).sentence
+    assert "gill cover: no better than pond grade; " in told(wording, results["L17"]).sentence
     # What nobody mentioned is told as nothing, though points were given for it.
-    assert told(wording, results["L04"]).sentence == "Bent spine, so no better than out of the lot."
+    assert told(wording, results["L04"]).sentence == "Bent spine: no better than out of the lot."
     still_open = told(wording, evolve(results["L25"], hangs_on=("health",)))
     assert still_open.sentence.startswith("Could be keep or hold; still to look at: health; ")
     # A bonus that was not given is no loss.
