@@ -71,7 +71,7 @@ def round_part_late(place: Place, part: str, after: str) -> Problem:
     return Problem(
         "round-part-order",
         place,
-        f"`{part}` stands behind `{after}`, but comes before it.",
+        f"`{part}` stands after `{after}`, but belongs before it.",
         "The order is: from …, keep …, pick … with its quotas and ties, send to …, rescues ….",
     )
 
@@ -116,7 +116,7 @@ def not_a_time(place: Place, written: str) -> Problem:
     return Problem(
         "not-a-time",
         place,
-        f"`again in` needs a time of a day or more, but {written} is none.",
+        f"`again in` needs a time of a day or more, but this is {written}.",
         "Write days, weeks, months or years: `again in 8 weeks`.",
     )
 

@@ -40,7 +40,7 @@ def not_a_length(place: Place, is_a: str, edit: Edit | None) -> Problem:
     return Problem(
         "growth-not-a-length",
         place,
-        f"What grows, grows to a length, but this is {is_a}.",
+        f"After `grown to` stands a length, but this is {is_a}.",
         f'Write "{edit.text}".' if edit else "Write a length with its unit, such as `65 cm`, or the name of a setting.",
         edit=edit,
     )

@@ -111,7 +111,7 @@ def row_turned(place: Place, value: str, points: str, whole: Place) -> Problem:
     return Problem(
         "turned-round",
         place,
-        f'"{value}" does not fit here: behind "gives" stand the points.',
+        f'"{value}" does not fit here: the points follow "gives".',
         f'Turn it round: "{meant}".',
         edit=Edit(whole, meant),
     )

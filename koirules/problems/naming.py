@@ -183,7 +183,7 @@ def step_named_like(place: Place, word: str, of: str, kind: str) -> Problem:
     return Problem(
         "step-or-name",
         place,
-        f'"{word}" is a value of {of} and also the name of a {kind}, so it can be read in two ways.',
+        f'"{word}" is a value of {of} and also the name of a {kind}, so it has two meanings.',
         f"Give the {kind} another name.",
     )
 
@@ -242,8 +242,8 @@ def circle(place: Place, links: Sequence[str]) -> Problem:
     return Problem(
         "circle",
         place,
-        f"These need each other, so none can be worked out first: {' -> '.join(shown)}.",
-        "Take one of the links out.",
+        f"These need each other, so none of them can be calculated first: {' -> '.join(shown)}.",
+        "Remove one of the links.",
     )
 
 

@@ -49,9 +49,9 @@ def no_such_occasion(place: Place, said: str, guess: str | None) -> Problem:
     mend = (
         f"Write `for {guess}`."
         if guess
-        else "Write `for sorting` or `for show`; what a standard is about stands behind `variety`."
+        else "Write `for sorting` or `for show`; what a standard is about follows `variety`."
     )
-    return Problem("no-such-occasion", place, f'A standard is for no occasion called "{said}".', mend, edit=edit)
+    return Problem("no-such-occasion", place, f'There is no occasion called "{said}".', mend, edit=edit)
 
 
 def valid_backwards(place: Place) -> Problem:

@@ -97,11 +97,11 @@ def full_width(place: Place, was: str, text: str) -> Problem:
 def decimal_comma(place: Place, was: str) -> Problem:
     """A comma between two digits."""
     whole, part = was.split(",", 1)
-    cause = f'"{was}" has a comma between two digits, which can be read in two ways.'
+    cause = f'"{was}" has a comma between two digits, which has two meanings.'
     if len(part) == 3 and whole.strip("0"):
         mend = f'If it parts the thousands, write "{whole}{part}"; if it is a decimal comma, "{whole}.{part}".'
         return Problem("decimal-comma", place, cause, mend)
-    mend = f'For one number write "{whole}.{part}"; for two numbers put a space behind the comma: "{whole}, {part}".'
+    mend = f'For one number write "{whole}.{part}"; for two numbers put a space after the comma: "{whole}, {part}".'
     return Problem("decimal-comma", place, cause, mend, edit=Edit(place, f"{whole}.{part}"))
 
 
@@ -217,7 +217,7 @@ def missing_word(place: Place, before: str, missing: str, last: Place | None = N
         start = Place(last.file, last.end_line, last.end_column, last.end_line, last.end_column)
     mend = f'Put "{missing}" before "{before}".' if is_sign else f'Write "{missing} {before}".'
     if missing == "(":
-        mend = f'Put "(" before "{before}" and ")" behind the last.'
+        mend = f'Put "(" before "{before}" and ")" after the last.'
     cause = f'"{missing}" is missing before "{before}".'
     return Problem("missing-word", place, cause, mend, edit=Edit(start, missing if is_sign else f"{missing} "))
 

@@ -41,7 +41,7 @@ def unknown_column(file: str, row: int, column: str, *meant: str) -> Problem:
         "unknown-column",
         cell(file, row, column),
         f"There is no trait {quoted(column)}.",
-        f"{guess} carry the column along as it is with `--label {_on_command_line(column)}`, or delete it.",
+        f"{guess} keep the column as a label with `--label {_on_command_line(column)}`, or delete it.",
     )
 
 
@@ -172,7 +172,7 @@ def not_a_day(file: str, row: int, written: str) -> Problem:
     return Problem(
         "not-a-day",
         Cell(file, row, "date"),
-        f"{quoted(written)} is no date that can be read in one way only.",
+        f"{quoted(written)} is not a date with only one meaning.",
         "Write year, month and day: 2026-11-25.",
     )
 

@@ -96,7 +96,7 @@ def comma_before_outcome(place: Place, instead: str) -> Problem:
     return Problem(
         "not-needed",
         place,
-        "No comma stands before what must come of the sample.",
+        "A sample has no comma before its outcome.",
         "Delete the comma.",
         edit=Edit(place, instead),
     )

@@ -128,7 +128,7 @@ def not_a_seal(place: Place, written: str) -> Problem:
     return Problem(
         "not-a-seal",
         place,
-        f'"{written}" is no seal that this version of koirules makes.',
+        f'"{written}" is not a seal that this version of koirules makes.',
         "`koirules seal FILE` prints the seal of a rule file: a 1, 2 or 3, a hyphen and 64 digits and letters.",
     )
 
@@ -139,8 +139,8 @@ def unsealed_base(place: Place, seal: str) -> Problem:
     return Problem(
         "unsealed-base",
         place,
-        "This file changes a base without saying which text of it was meant.",
-        f"Write its seal behind the edition: seal {seal}",
+        "This file changes its base, but does not name the seal of that base.",
+        f"Write the seal after the edition: seal {seal}",
         warning=True,
         edit=Edit(end, f"\n    seal {seal}"),
     )
@@ -212,7 +212,7 @@ def changed_twice(place: Place, head: str, name: str, first: Place) -> Problem:
         "changed-twice",
         place,
         f'The {head} "{name}" is changed or dropped in line {first.line} already.',
-        "Say once what becomes of it.",
+        "Keep one of the two.",
         beside=((first, "the first change"),),
     )
 
@@ -244,7 +244,7 @@ def after_needed(place: Place, name: str, grades: Sequence[str]) -> Problem:
         "after-needed",
         place,
         f'The new grade "{name}" does not say where it stands among those of the base: {", ".join(grades)}.',
-        f"Write `after` and the next better one behind its condition, such as `after {grades[0]}`. To have it first, drop "
+        f"Write `after` and the next better one after its condition, such as `after {grades[0]}`. To have it first, drop "
         "the grades of the base and write them all anew.",
     )
 

@@ -32,7 +32,7 @@ def not_by_eye(place: Place, name: str) -> Problem:
     return Problem(
         "not-by-eye",
         place,
-        f'"{name}" is not judged by eye, so that nothing follows where it is not mentioned.',
+        f'"{name}" is not judged by eye, so silence says nothing about it.',
         "Delete it here. Measure it, or state it once for the whole lot: a first row named `all fish` in a sheet, or a line "
         "`all: …` in notes.",
     )
@@ -43,7 +43,7 @@ def unless_reads(place: Place, what: str) -> Problem:
     return Problem(
         "unless-reads",
         place,
-        f"Behind `unless` this reads {what}, but it can read only what was recorded.",
+        f"This reads {what}, but a condition after `unless` can read only what was recorded.",
         "Compare traits here, such as `unless steps is tancho`.",
     )
 

@@ -206,7 +206,7 @@ def not_recordable(place: Place) -> Problem:
     return Problem(
         "not-recordable",
         place,
-        "Only a trait, or a term that is nothing but a trait, can be asked whether it is recorded.",
+        "`is recorded` asks about one trait, or about a term for one trait.",
         "Write the name of one trait before `is recorded`.",
     )
 

@@ -78,7 +78,7 @@ def roughly(was: str, kind: Number | Count, better: str | None) -> Misread:
     """A number with a sign or word for about, more or less; better: what it could be, where that can be guessed."""
     return Misread(
         "value-roughly",
-        f"{quoted(was)} is not one number, and does not say how far it may be off.",
+        f"{quoted(was)} is not one number, and gives no limits.",
         f'Write the lowest and the highest that it could be, such as "{better or stretch_of(kind)}".',
     )
 
@@ -87,7 +87,7 @@ def joined_by_sign(was: str, better: str) -> Misread:
     """Two values joined by a sign instead of a word."""
     return Misread(
         "value-joined-by-sign",
-        f"{quoted(was)} joins two values by a sign, which can be read in more than one way.",
+        f"{quoted(was)} has a sign between two values, and the sign has more than one meaning.",
         f'For what it could be, write "{better}".',
         (better,),
     )
@@ -118,7 +118,7 @@ def comma_in_number(was: str, whole: str, part: str) -> Misread:
     """A comma before exactly three digits, which may mark thousands or decimals."""
     return Misread(
         "value-comma",
-        f"The comma in {quoted(was)} can be read in two ways.",
+        f"The comma in {quoted(was)} has two meanings.",
         f'Write "{whole}.{part}" for a number with decimals, or "{whole}{part}" for a number in the thousands.',
         (f"{whole}.{part}", f"{whole}{part}"),
     )
@@ -179,7 +179,7 @@ def unknown_unit(was: str, kind: Number) -> Misread:
     """A unit that koirules does not know."""
     return Misread(
         "value-unknown-unit",
-        f"What stands behind the number in {quoted(was)} is not a unit that koirules knows.",
+        f"What follows the number in {quoted(was)} is not a unit that koirules knows.",
         f"Write the number in {in_words(units_of(kind))}.",
     )
 
@@ -198,7 +198,7 @@ def unit_on_plain(was: str, better: str | None, kind: Number | Count) -> Misread
     mend = f'Write the number alone: "{better}".' if better else f"Write the number alone, from {range_of(kind)}."
     return Misread(
         "value-unit-not-wanted",
-        f"What stands behind the number in {quoted(was)} does not fit: {without_unit(kind)}.",
+        f"What follows the number in {quoted(was)} does not fit: {without_unit(kind)}.",
         mend,
         (better,) if better else (),
     )

@@ -141,7 +141,7 @@ def read_number(kind: Number | Count, value: Decimal, unit: Unit | None) -> Span
 
 
 def may_be_part_of_one(kind: Number | Count) -> bool:
-    """Whether a bare number above 0 and at most 1 can be read in two ways: as a share in %, and as a part of one."""
+    """Whether a bare number above 0 and at most 1 has two meanings: as a share in %, and as a part of one."""
     return isinstance(kind, Number) and kind.dimension is Dimension.SHARE and kind.high > 1
 
 

@@ -38,7 +38,7 @@ _AFTER_NAME = {"if", "worth", "by", "as", "means", "weight", "otherwise"}
 _MISPLACED = {
     "weight": ("points", "before `by`"),
     "say": ("", "at the end of the statement"),
-    "except": ("", "behind the condition that follows `if`"),
+    "except": ("", "after the condition that follows `if`"),
     "edition": ("standard", "under the title of the standard"),
 }
 _JOINING = {"to", "till", "until", "plus", "with", "und", "nor", "so"}  # words in whose place `and` may have been meant

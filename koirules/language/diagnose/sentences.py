@@ -48,7 +48,7 @@ _FOR_THE_REST = re.compile(
     r"|all\s+(?:others?|the\s+rest)|the\s+rest|all\s+else)(?!\w)"
 )
 _PLAIN_NUMBERS = {"worth": "a worth is a plain number", "weight": "a weight is a plain number"}
-_PLAIN_NUMBERS |= {"gives": "behind `gives` stands a plain number"}
+_PLAIN_NUMBERS |= {"gives": "a plain number follows `gives`"}
 _NO_UNITS = {*UNITS, "points", "point", "percent"}
 
 
