@@ -502,6 +502,10 @@ class Standard:
         """The same standard, told in another language as far as its labels and the catalogues carry it."""
         return evolve(self, language=language)
 
+    def section_title(self, name: str) -> str:
+        """The title of a section, in the language of this standard."""
+        return self._plain.of(next(one.title for one in self.rules.sections if one.name == name))
+
     @property
     def trait_titles(self) -> Mapping[str, str]:
         """The title of each trait by its name, in a language other than English; none in English, whose words names are."""

@@ -42,6 +42,7 @@ from koirules.vocabulary.spoken import said
 from koirules.vocabulary.subject import in_common
 
 if TYPE_CHECKING:
+    from koirules.languages import Tongue
     from koirules.records.mixed_records import LeftOver, MixedBatch, Reading
     from koirules.records.not_graded import NotGraded, Row
     from koirules.report.result_files import About
@@ -109,7 +110,8 @@ def grade_mixed(
         broken_as_open=broken_as_open,
     )
     standards, graded, batch = several.standards, several.graded, several.batch
-    rows: list[Row] = [*several.results, *map(_not_graded, batch.left)]
+    tongue = standards[0].tongue
+    rows: list[Row] = [*several.results, *(_not_graded(one, tongue) for one in batch.left)]
     about = about_several(standards, graded, Path(batch.file).name)
     about = evolve(about, classes="" if classes is None else classes.words)
     given = [(standard, part.batch) for standard, part in zip(standards, graded, strict=True)]
@@ -248,7 +250,10 @@ def _reading(standard: Standard, plugins: Registry) -> Reading:
     named = tuple(meant for one in standard.varieties if (meant := said(one, plugins.varieties)) is not None)
     stage = standard.rules.stage
     name = f"{standard.title}, edition {standard.edition}"
-    return Reading(Purpose(named, None if stage is None else folded(stage)), standard.traits, name)
+    rules = standard.rules
+    bases = tuple((base.title.text, base.edition) for base in rules.source.chain)
+    purpose = Purpose(named, None if stage is None else folded(stage))
+    return Reading(purpose, standard.traits, name, (rules.title.text, rules.edition), bases)
 
 
 def _marked(record: Record, standard: Standard, name: str) -> Record:
@@ -256,12 +261,14 @@ def _marked(record: Record, standard: Standard, name: str) -> Record:
     return evolve(record, labels={**record.labels, "standard": name, "seal": standard.seal})
 
 
-def _not_graded(one: LeftOver) -> NotGraded:
+def _not_graded(one: LeftOver, tongue: Tongue) -> NotGraded:
     from koirules.records.not_graded import NotGraded
 
     given = {"variety": one.variety, "stage": one.stage}
     labels = {name: value for name, value in given.items() if value}
-    return NotGraded(one.fish or f"row {one.row}", f"not graded: {one.why}", labels)
+    fish = one.fish or tongue("row {number}", number=one.row)
+    why = one.told(tongue)
+    return NotGraded(fish, tongue("not graded: {why}", why=why), labels, why)
 
 
 def about_several(standards: Sequence[Standard], graded: Sequence[Graded], records: str) -> About:
@@ -276,7 +283,17 @@ def about_several(standards: Sequence[Standard], graded: Sequence[Graded], recor
     cautions = tuple(dict.fromkeys(words for part in parts for words in part.cautions))
     subject = in_common(part.subject for part in parts)
     return About(
-        "", "", None, "", cautions=cautions, alerts=alerts, rounds=rounds, records=records, parts=parts, subject=subject
+        "",
+        "",
+        None,
+        "",
+        cautions=cautions,
+        alerts=alerts,
+        rounds=rounds,
+        records=records,
+        parts=parts,
+        subject=subject,
+        tongue=standards[0].tongue,
     )
 
 

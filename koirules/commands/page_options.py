@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import datetime
 from functools import wraps
 from pathlib import Path
 from typing import Any
 
 import click
-from attrs import field, frozen
+from attrs import evolve, field, frozen
 
 from koirules.commands.output import stop_if_refused
 from koirules.report.audience import Audience, read_mark
@@ -27,9 +28,17 @@ def house_options(function: Callable[..., Any]) -> Callable[..., Any]:
 
     @click.option("--title", default="", help="What the page is called, such as the name of the lot.")
     @click.option("--contact", default="", help="A line about the house: how to reach it.")
+    @click.option("--no-owners", "hidden", is_flag=True, help="Name no owner, so that the page can be published.")
     @click.option("--mark", type=click.Path(), metavar="FILE", help="The mark of the house (.svg, .png or .jpg).")
     @wraps(function)
-    def wrapped(*, title: str, contact: str, mark: str | None, **rest: Any) -> Any:
+    def wrapped(
+        *,
+        title: str,
+        contact: str,
+        mark: str | None,
+        hidden: bool,
+        **rest: Any,
+    ) -> Any:
         shown = ""
         if mark is not None:
             read = read_mark(Path(mark))
@@ -37,7 +46,28 @@ def house_options(function: Callable[..., Any]) -> Callable[..., Any]:
                 stop_if_refused([read])
             else:
                 shown = read
-        return function(house=Audience(title=title, contact=contact, mark=shown), **rest)
+        house = Audience(
+            title=title,
+            contact=contact,
+            mark=shown,
+            owners=not hidden,
+        )
+        return function(house=house, **rest)
+
+    return wrapped
+
+
+def occasion_options(function: Callable[..., Any]) -> Callable[..., Any]:
+    """What the fish were seen at, for pages about records: it is put into `house`, whose options stand below."""
+
+    @click.option(
+        "--occasion", default="", metavar="TITLE", help="What the fish were seen at, instead of the file's name."
+    )
+    @click.option("--date", "day", type=click.DateTime(["%Y-%m-%d"]), metavar="DAY", help="The day of it: 2026-04-18.")
+    @house_options
+    @wraps(function)
+    def wrapped(*, house: Audience, occasion: str, day: datetime | None, **rest: Any) -> Any:
+        return function(house=evolve(house, occasion=occasion, day=None if day is None else day.date()), **rest)
 
     return wrapped
 
@@ -59,10 +89,10 @@ def wishes_options(function: Callable[..., Any]) -> Callable[..., Any]:
         help="A grade whose fish a customer sees; all but the last.",
     )
     @click.option("--with-records", is_flag=True, help="Put what was recorded beside the results, in .csv and .xlsx.")
-    @house_options
+    @occasion_options
     @wraps(function)
     def wrapped(*, house: Audience, reader: str, offered: tuple[str, ...], with_records: bool, **rest: Any) -> Any:
-        audience = Audience(reader == "house", house.title, house.contact, house.mark, frozenset(offered))
+        audience = evolve(house, is_house=reader == "house", offered=frozenset(offered))
         return function(wishes=Wishes(audience, with_records), **rest)
 
     return wrapped

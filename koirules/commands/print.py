@@ -18,7 +18,7 @@ from koirules.commands.inputs import (
     stop_if_there,
 )
 from koirules.commands.output import show_problems, shown, stop
-from koirules.commands.page_options import house_options
+from koirules.commands.page_options import occasion_options
 from koirules.commands.writing_results import about_of, pictures_of, with_hangs_on
 from koirules.problems import Problem
 from koirules.records.writing import check_folder, write_beside
@@ -49,7 +49,7 @@ from koirules.vocabulary.nearness import near
 @setting_option
 @language_option
 @replace_option
-@house_options
+@occasion_options
 def command(
     what: str,
     rules: str,

@@ -19,6 +19,7 @@ from koirules.commands.inputs import (
     Graded,
     is_same_file,
     label_option,
+    language_option,
     replace_option,
     rule_files_in,
     setting_option,
@@ -35,19 +36,22 @@ from koirules.commands.output import (
     stop_if_refused,
 )
 from koirules.commands.page_options import house_options, reader_option
-from koirules.prizes.awarding import Why, check_named, part_title
+from koirules.prizes.awarding import Why, check_named
 from koirules.prizes.awarding import award as award_all
 from koirules.prizes.files import read_ballots, read_rulings, write_prizes_csv, write_prizes_json, write_prizes_xlsx
-from koirules.prizes.listing import OWNER, By, Left, PrizeList, entrants_of
+from koirules.prizes.listing import By, Left, PrizeList, entrants_of
 from koirules.prizes.reading import Entered, check_names, read_occasion, votes_wanted
+from koirules.prizes.wording import PrizeWords
 from koirules.problems import Problem
 from koirules.problems.saving import unknown_output_ending
+from koirules.records.columns import OWNER
 from koirules.records.writing import check_folder, write_beside
 from koirules.report.audience import Audience
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.subject import SHOW, in_common
 
 if TYPE_CHECKING:
+    from koirules.api import Standard
     from koirules.classes.table import ClassTable
     from koirules.prizes.awarding import Entrant, Placings
     from koirules.prizes.occasion import Occasion
@@ -79,6 +83,7 @@ _PAPERS = ("a5", "a4")
 @click.option("--paper", type=click.Choice(_PAPERS), default="a5", help="The size of the certificates.")
 @label_option
 @setting_option
+@language_option
 @replace_option
 @reader_option("Whether owners are named: to the house they are, to a customer or the public not.")
 @house_options
@@ -93,6 +98,7 @@ def command(
     paper: str,
     labels: tuple[str, ...],
     changes: tuple[str, ...],
+    language: str | None,
     replace: bool,
     reader: str,
     house: Audience,
@@ -119,7 +125,7 @@ def command(
     wanted = [*labels, *(name for name in (*found.columns, "owner") if folded(name) in headings)]
     carried = {folded(name): name for name in reversed(wanted) if folded(name) not in {"variety", "stage"}}
     every = [file for given in rules for file in rule_files_in(Path(given)) or (given,)]
-    several = graded_by_several(every, records, tuple(carried.values()), changes, None, None, table)
+    several = graded_by_several(every, records, tuple(carried.values()), changes, language, None, table)
     used = [standard for standard, part in zip(several.standards, several.graded, strict=True) if part.results]
     entered = [
         Entered(
@@ -129,8 +135,9 @@ def command(
         )
         for standard in used or several.standards
     ]
+    words = _words(found, table, several.standards, language)
     lowest = [standard.grades[-1] for standard in several.standards]
-    entrants = entrants_of([part.results for part in several.graded], table, lowest)
+    entrants = entrants_of([part.results for part in several.graded], table, lowest, words.tongue)
     stop_if_refused(
         [
             *check_names(found, table, entered, list(headings.values()), shown(records)),
@@ -138,15 +145,15 @@ def command(
             *check_named(found, entrants, rulings, decisions or ""),
         ]
     )
-    _stop_where_owners_part(found, reader)
-    placings, problems = award_all(found, table, entrants, ballots, rulings, (votes or "", decisions or ""))
+    _stop_where_owners_part(found, evolve(house, is_house=reader == "house"))
+    placings, problems = award_all(found, table, entrants, ballots, rulings, (votes or "", decisions or ""), words)
     stop_if_refused(problems)
     if house.title:
         found = evolve(found, title=house.title)
-    listed = _listed(found, table, placings, several, entrants, Path(records).name)
+    listed = _listed(found, words, placings, several, entrants, Path(records).name)
     house = evolve(house, is_house=reader == "house")
     _write(listed, several, outs, certificates, paper, house)
-    _tell(listed, owners=house.is_house)
+    _tell(listed, owners=house.names_owners)
     show_paragraph(_caution(several), dim=True)
     if listed.waiting or several.batch.left:
         sys.exit(DOES_NOT_HOLD)
@@ -191,10 +198,28 @@ def _headings(records: Path) -> dict[str, str]:
     return {folded(heading.text): heading.text for heading in read_table(records).headings if heading.text}
 
 
-def _stop_where_owners_part(occasion: Occasion, reader: str) -> None:
+def _stop_where_owners_part(occasion: Occasion, house: Audience) -> None:
     parted = [prize.title for prize in occasion.prizes if "owner" in map(folded, prize.for_each)]
-    if parted and reader != "house":
-        stop(f"The prize {shown(parted[0])} is for each owner, so that --for {reader} cannot leave owners out.")
+    if parted and not house.names_owners:
+        asked = "--no-owners" if house.is_house else "--for customer"
+        stop(f"The prize {shown(parted[0])} is for each owner, so that {asked} cannot leave owners out.")
+
+
+def _words(
+    occasion: Occasion, table: ClassTable | None, standards: Sequence[Standard], language: str | None
+) -> PrizeWords:
+    """In which words prizes are told: those of the catalogues beside the occasion, its class table and the rules."""
+    from koirules.languages import ENGLISH, CatalogueError, beside
+
+    sections = {one.name: standard.section_title(one.name) for standard in standards for one in standard.rules.sections}
+    if language is None or not standards:
+        return PrizeWords(table, ENGLISH, sections)
+    files = [occasion.file, *([] if table is None else [table.file])]
+    try:
+        tongue = standards[0].tongue.also(beside(file, language.lower()) for file in files if file)
+    except CatalogueError as error:
+        stop(f"{shown(str(error))}. Nothing was written.")
+    return PrizeWords(table, tongue, sections)
 
 
 def _points(hundredths: int) -> Decimal:
@@ -203,7 +228,7 @@ def _points(hundredths: int) -> Decimal:
 
 def _listed(
     occasion: Occasion,
-    table: ClassTable | None,
+    words: PrizeWords,
     placings: tuple[Placings, ...],
     several: Several,
     entrants: Sequence[Entrant],
@@ -211,11 +236,17 @@ def _listed(
 ) -> PrizeList:
     admits = any(prize.outside for prize in occasion.prizes)
     left = [Left(one.fish, one.outside, admits) for one in entrants if one.outside]
-    left += [Left(one.fish or f"row {one.row}", f"not graded: {one.why}") for one in several.batch.left]
+    left += [
+        Left(
+            one.fish or words.tongue("row {number}", number=one.row),
+            words.tongue("not graded: {why}", why=one.told(words.tongue)),
+        )
+        for one in several.batch.left
+    ]
     used = [one for one, part in zip(several.standards, several.graded, strict=True) if part.results]
     labels = {one.fish: {**result.labels, **one.labels} for one, result in zip(entrants, several.results, strict=True)}
     standards = tuple(By(one.title, one.edition, one.seal) for one in used)
-    return PrizeList(occasion, table, placings, tuple(left), standards, labels, records)
+    return PrizeList(occasion, words.table, placings, tuple(left), standards, labels, records, words)
 
 
 def _caution(several: Several) -> str:
@@ -246,7 +277,7 @@ def _write(
     pictures = pictures_of(given) if drawn else Pictures()
     about = about_several(several.standards, graded, listed.records)
     seen = Drawn(tuple(row for part in graded for row in part.results), about, pictures)
-    owners = house.is_house
+    owners = house.names_owners
     makers: Mapping[str, Callable[[Path], None]] = {
         ".html": lambda path: write_prizes_page(path, listed, seen, house, (_caution(several),)),
         ".csv": lambda path: write_prizes_csv(path, listed, owners=owners),
@@ -270,8 +301,7 @@ def _write(
 
 def _tell(listed: PrizeList, *, owners: bool) -> None:
     """Print the list: what is in no class, the places, and last what waits, which a person has to do something about."""
-    occasion = listed.occasion
-    click.echo(click.style(f"{shown(occasion.title)}, {shown(occasion.told_day)}", bold=True))
+    click.echo(click.style(f"{shown(listed.title)}, {shown(listed.day)}", bold=True))
     if listed.table is not None:
         click.echo(f"Classes: {shown(listed.class_words)}")
     if listed.left:
@@ -279,14 +309,13 @@ def _tell(listed: PrizeList, *, owners: bool) -> None:
         for why, fish in listed.left_together:
             _line(f"{shown(why)}: {', '.join(map(shown, fish))}")
     for one in listed.placings:
-        click.echo(click.style(f"\n{shown(one.prize.title)}", bold=True))
+        click.echo(click.style(f"\n{shown(listed.tongue.of(one.prize.title))}", bold=True))
         _tell_prize(listed, one, owners=owners)
     click.echo()
     given, waiting = len(listed.awards), listed.waiting
     click.echo(click.style(f"{counted(given, 'place')} given, {len(waiting) or 'none'} to settle", bold=True))
     for placings, part, wait in waiting:
-        title = part_title(placings.prize, part.names, listed.table)
-        head = f"{placings.prize.title}, {title}" if title else placings.prize.title
+        head = listed.words.prize(placings.prize, part.names)
         _line(f"{shown(head)}: {shown(wait.words)} {_few(wait.fish)}")
     if any(wait.why is Why.TIE for _, _, wait in waiting):
         _line("Decide ties in a table with the columns prize, fish, by and reason, and give it with --decisions.")
@@ -296,7 +325,7 @@ def _tell(listed: PrizeList, *, owners: bool) -> None:
 def _tell_prize(listed: PrizeList, one: Placings, *, owners: bool) -> None:
     if not one.parts:
         click.echo("  no fish in question")
-    titles = [shown(part_title(one.prize, part.names, listed.table)) for part in one.parts]
+    titles = [shown(listed.words.part(one.prize, part.names)) for part in one.parts]
     wide = min(max(map(len, titles), default=0), 26)
     names = [award.fish for part in one.parts for award in part.awards]
     width = min(max((len(shown(name)) for name in names), default=0), 16)

@@ -103,7 +103,7 @@ def _of_subject(subject: Subject) -> Iterator[Text]:
     nouns = (subject.one, subject.many, subject.with_article, subject.opening, subject.begins, subject.many_begin)
     counts = (f"{{number}} {subject.one}", f"{{number}} more {subject.one}")
     titles = (subject.in_hand, subject.at_work, subject.place, subject.places)
-    cautions = (words for one in subject.cautions.values() for words in one.all)
+    cautions = (words for one in subject.cautions.values() for words in (*one.all, one.short))
     for text in (*nouns, *counts, *titles, *cautions):
         yield Text(Source.VOCABULARY, subject.one, text)
 

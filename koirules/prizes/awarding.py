@@ -17,7 +17,9 @@ from attrs import define, evolve, field, frozen
 
 from koirules.classes.placing import GROUP, SIZE
 from koirules.classes.table import ClassTable
+from koirules.languages import ENGLISH, Tongue
 from koirules.prizes.occasion import SCORE, SHOWN_AS, VOTES, Fewer, Occasion, Prize, Ties, Winners, section_of
+from koirules.prizes.wording import PrizeWords
 from koirules.problems import Cell, Problem
 from koirules.problems import awarding as say
 from koirules.vocabulary.nearness import near
@@ -94,26 +96,31 @@ class Waiting:
     fish: tuple[str, ...]
     standing: tuple[str, ...] = ()
     upon: tuple[str, ...] = ()
+    tongue: Tongue = ENGLISH
 
     @property
     def places(self) -> str:
         """The places in words: `place 1`, `places 1 to 3`."""
-        return f"place {self.first}" if self.first == self.last else f"places {self.first} to {self.last}"
+        if self.first == self.last:
+            return self.tongue("place {number}", number=self.first)
+        return self.tongue("places {first} to {last}", first=self.first, last=self.last)
 
     @property
     def words(self) -> str:
         """What the places wait for, in a sentence."""
-        held = f"{self.places[:1].upper()}{self.places[1:]} {'waits' if self.first == self.last else 'wait'}"
+        tongue, one = self.tongue, self.first == self.last
+        places = f"{self.places[:1].upper()}{self.places[1:]}"
+        held = tongue("{places} waits", places=places) if one else tongue("{places} wait", places=places)
         match self.why:
             case Why.TIE:
-                at = f" ({', '.join(self.standing)})" if self.standing else ""
-                return f"{held} for a decision: these fish are tied{at}."
+                at = tongue(" ({values})", values=tongue.joined(self.standing)) if self.standing else ""
+                return tongue("{held} for a decision: these fish are tied{values}.", held=held, values=at)
             case Why.OPEN:
-                return f"{held} for a record: what is open about these fish decides."
+                return tongue("{held} for a record: what is open about these fish decides.", held=held)
             case Why.VOTES:
-                return f"{held} for votes: no judge has voted for one of these fish."
+                return tongue("{held} for votes: no judge has voted for one of these fish.", held=held)
             case Why.EARLIER:
-                return f"{held} for what is not settled: {', '.join(self.upon)}."
+                return tongue("{held} for what is not settled: {what}.", held=held, what=tongue.joined(self.upon))
 
 
 @frozen
@@ -142,22 +149,6 @@ class Placings:
         return not any(part.waiting for part in self.parts)
 
 
-def part_title(prize: Prize, names: Sequence[str], table: ClassTable | None) -> str:
-    """The names of a part as people read them: groups and sizes by their titles in the class table."""
-    titles: dict[str, dict[str, str]] = {GROUP: {}, SIZE: {}}
-    if table is not None:
-        titles[GROUP] = {group.name: group.title for group in table.groups}
-        titles[SIZE] = {} if table.sizes is None else {size.name: size.title for size in table.sizes.sizes}
-    labels = prize.for_each
-    shown = [titles.get(label, {}).get(name, name) for label, name in zip(labels, names, strict=True)]
-    return ", size ".join(shown) if labels == (GROUP, SIZE) else " ".join(_named(labels, shown))
-
-
-def _named(labels: Sequence[str], shown: Sequence[str]) -> Iterator[str]:
-    for label, name in zip(labels, shown, strict=True):
-        yield name if label == GROUP else f"{'size' if label == SIZE else label.replace('_', ' ')} {name}"
-
-
 def award(
     occasion: Occasion,
     table: ClassTable | None,
@@ -165,9 +156,14 @@ def award(
     ballots: Sequence[Ballot] = (),
     rulings: Sequence[Ruling] = (),
     files: tuple[str, str] = ("votes", "decisions"),
+    words: PrizeWords | None = None,
 ) -> tuple[tuple[Placings, ...], tuple[Problem, ...]]:
-    """The placings of every prize, with what is wrong with votes and decisions. files: the names of these two."""
-    awarding = _Awarding(occasion, table, tuple(entrants), tuple(ballots), tuple(rulings))
+    """The placings of every prize, with what is wrong with votes and decisions. files: the names of these two.
+
+    words: in which parts and standings are told.
+    """
+    told = words or PrizeWords(table)
+    awarding = _Awarding(occasion, table, tuple(entrants), tuple(ballots), tuple(rulings), told)
     placings = tuple(awarding.placings(prize) for prize in occasion.prizes)
     return placings, tuple(awarding.problems(*files))
 
@@ -222,6 +218,7 @@ class _Awarding:
     entrants: tuple[Entrant, ...]
     ballots: tuple[Ballot, ...]
     rulings: tuple[Ruling, ...]
+    words: PrizeWords
     _chances: dict[str, dict[str, list[_Chance]]] = field(factory=dict)
     _used: set[int] = field(factory=set)
     _in_doubt: set[tuple[str, str]] = field(factory=set)
@@ -253,9 +250,11 @@ class _Awarding:
         known = [one.fish for one in self.entrants]
         for ruling in self.rulings:
             is_known = ruling.prize in names and ruling.fish in known
-            # Whether there is a tie may hang on what still waits; then the decision is kept for later.
-            if is_known and ruling.row not in self._used and (ruling.prize, ruling.fish) not in self._in_doubt:
-                yield say.prize_decision_idle(decisions, ruling.row, ruling.prize, ruling.fish)
+            if is_known and ruling.row not in self._used:
+                # Whether there is a tie may hang on what still waits; then the decision is kept for later.
+                doubtful = (ruling.prize, ruling.fish) in self._in_doubt
+                problem = say.prize_decision_waits if doubtful else say.prize_decision_idle
+                yield problem(decisions, ruling.row, ruling.prize, ruling.fish)
         by_votes = [prize for prize in self.occasion.prizes if prize.goes_by_votes]
         seen: dict[tuple[str, str, str], int] = {}
         told: set[int] = set()
@@ -285,7 +284,7 @@ class _Awarding:
             if not fitting:
                 return None
             if len(fitting) < len(one.grades):
-                upon.append(f"the grade of {one.fish}")
+                upon.append(self.words.tongue("the grade of {fish}", fish=one.fish))
         if prize.among:
             won = [self._won(winners, one.fish) for winners in prize.among]
             if all(each is None for each in won):
@@ -309,18 +308,22 @@ class _Awarding:
         return tuple(dict.fromkeys(one.title for one in chances)) or None
 
     def _part(self, prize: Prize, names: tuple[str, ...], fish: Sequence[tuple[Entrant, tuple[str, ...]]]) -> Part:
-        part = part_title(prize, names, self.table)
+        part = self.words.part(prize, names)
         votes = self._votes(prize, [one.fish for one, _ in fish])
         self._in_question[prize.name].update({one.fish: part for one, _ in fish})
         sure = [one for one, upon in fish if not upon]
         places, note = prize.places, ""
         if prize.fewest > len(fish):
-            told = f"{len(fish)} fish, and {prize.fewest} are the fewest"
-            note = f"{told}: {prize.if_fewer.value}"
+            note = self.words.tongue(
+                "{number} fish, and {fewest} are the fewest: {given}",
+                number=len(fish),
+                fewest=prize.fewest,
+                given=self.words.tongue.of(prize.if_fewer.value),
+            )
             places = {Fewer.NOTHING: 0, Fewer.FIRST: 1, Fewer.ALL: places}[prize.if_fewer]
         keys = {one.fish: tuple(_value(key, one, votes) for key in prize.by) for one, _ in fish}
         upon = {one.fish: told for one, told in fish if told}
-        title = f"{prize.title}, {part}" if part else prize.title
+        title = self.words.prize(prize, names)
         if len(sure) < prize.fewest <= len(fish) and prize.if_fewer is not Fewer.ALL:
             waiting = [self._wait(prize, Why.EARLIER, (1, min(prize.places, len(keys))), list(keys), upon, keys)]
             for name in keys:
@@ -331,7 +334,13 @@ class _Awarding:
             if not voted and places:
                 for name in keys:
                     self._give(prize, name, _Chance(1, places, sure=False, title=title))
-                return Part(names, len(fish), (), (Waiting(Why.VOTES, 1, min(places, len(keys)), tuple(keys)),), note)
+                return Part(
+                    names,
+                    len(fish),
+                    (),
+                    (Waiting(Why.VOTES, 1, min(places, len(keys)), tuple(keys), tongue=self.words.tongue),),
+                    note,
+                )
             keys = voted
         awards, waiting = self._placed(prize, title, places, keys, upon)
         return Part(names, len(fish), tuple(awards), tuple(waiting), note)
@@ -367,10 +376,10 @@ class _Awarding:
                 break
             if prize.ties is Ties.SHARE or len(top) == 1:
                 for fish in top:
-                    awards.append(Award(place, fish, _standing(prize, keys[fish]), len(top) > 1))
+                    awards.append(Award(place, fish, self.words.standing(prize, keys[fish]), len(top) > 1))
                     self._give(prize, fish, _Chance(place, place, sure=True, title=title))
             else:
-                standing = _standing(prize, keys[top[0]])
+                standing = self.words.standing(prize, keys[top[0]])
                 given, waits = self._decided(prize, title, (place, places), top, standing)
                 awards += given
                 waiting += waits
@@ -418,7 +427,7 @@ class _Awarding:
             return awards, []
         for fish in rest:
             self._give(prize, fish, _Chance(first, min(last, places), sure=last <= places, title=title))
-        return awards, [Waiting(Why.TIE, first, min(last, places), tuple(rest), standing)]
+        return awards, [Waiting(Why.TIE, first, min(last, places), tuple(rest), standing, tongue=self.words.tongue)]
 
     def _wait(
         self,
@@ -431,7 +440,7 @@ class _Awarding:
     ) -> Waiting:
         self._in_doubt |= {(prize.name, one) for one in keys}
         told = tuple(dict.fromkeys(title for one in fish for title in upon.get(one, ())))
-        return Waiting(why, *between, tuple(fish), upon=told)
+        return Waiting(why, *between, tuple(fish), upon=told, tongue=self.words.tongue)
 
     def _give(self, prize: Prize, fish: str, chance: _Chance) -> None:
         self._chances[prize.name].setdefault(fish, []).append(chance)
@@ -480,18 +489,6 @@ def _value(key: str, one: Entrant, votes: Mapping[str, int]) -> Ends:
     if key == VOTES:
         return Decimal(votes[one.fish]), Decimal(votes[one.fish])
     return one.sections[section_of(key)]
-
-
-def _standing(prize: Prize, values: Sequence[Ends]) -> tuple[str, ...]:
-    """The value of each key in words: `score 88.5`, `2 votes`, `body 38.25`."""
-    told: list[str] = []
-    for key, (low, high) in zip(prize.by, values, strict=True):
-        if key == VOTES:
-            told.append(f"{low} vote{'' if low == 1 else 's'}")
-        else:
-            number = f"{low:.2f}" if low == high else f"{low:.2f} to {high:.2f}"
-            told.append(f"{section_of(key) or key} {number}")
-    return tuple(told)
 
 
 def check_named(

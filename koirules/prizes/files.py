@@ -10,10 +10,11 @@ from pathlib import Path
 
 from koirules.classes.placing import GROUP, SIZE
 from koirules.prizes.awarding import Ballot, Ruling
-from koirules.prizes.listing import OWNER, PrizeList
+from koirules.prizes.listing import PrizeList
 from koirules.prizes.occasion import SHOWN_AS
 from koirules.problems import Problem
 from koirules.problems import awarding as say
+from koirules.records.columns import OWNER
 from koirules.records.records import read_table
 from koirules.records.safe_text import for_csv, for_workbook, without_controls
 from koirules.records.table import Row, is_blank, text_of
@@ -100,14 +101,14 @@ def rows_of(listed: PrizeList, *, owners: bool) -> Iterator[tuple[str, ...]]:
     """The rows under `columns_of`: a row for each place that is given, and one for each fish that waits for one."""
     columns = columns_of(listed, owners=owners)
     about = {
-        "occasion": listed.occasion.title,
+        "occasion": listed.title,
         "date": str(listed.occasion.day),
         "class table": listed.class_words,
     }
     for one in listed.placings:
         for part in one.parts:
             whole = dict(zip(one.prize.for_each, part.names, strict=True))
-            whole |= {"prize": one.prize.name, "title": one.prize.title, **about}
+            whole |= {"prize": one.prize.name, "title": listed.tongue.of(one.prize.title), **about}
             rows: list[dict[str, str]] = []
             for award in part.awards:
                 row = {"place": str(award.place), "fish": award.fish, "by": ", ".join(award.standing)}

@@ -8,13 +8,12 @@ from attrs import field, frozen
 
 from koirules.classes.placing import GROUP, NONE, SIZE
 from koirules.classes.table import ClassTable
+from koirules.languages import ENGLISH, Tongue
 from koirules.prizes.awarding import Award, Entrant, Part, Placings, Waiting
 from koirules.prizes.occasion import Occasion
-from koirules.records.columns import VARIETY
+from koirules.prizes.wording import PrizeWords
+from koirules.records.columns import OWNER, VARIETY
 from koirules.results.result import Result
-
-OWNER = "owner"
-"""The column that says whose a fish is: shown to the house, and to nobody else."""
 
 
 @frozen
@@ -36,8 +35,12 @@ class By:
 
     @property
     def words(self) -> str:
-        """Its title with the edition."""
+        """Its title with the edition, in English."""
         return f"{self.title}, edition {self.edition}"
+
+    def told(self, tongue: Tongue) -> str:
+        """The same in a language."""
+        return tongue("{title}, edition {edition}", title=self.title, edition=self.edition)
 
 
 @frozen
@@ -51,11 +54,32 @@ class PrizeList:
     standards: tuple[By, ...]
     labels: Mapping[str, Mapping[str, str]] = field(hash=False)
     records: str = ""
+    words: PrizeWords = field(factory=PrizeWords)
+
+    @property
+    def tongue(self) -> Tongue:
+        """The language that it is told in."""
+        return self.words.tongue
+
+    @property
+    def title(self) -> str:
+        """What the occasion is called."""
+        return self.tongue.of(self.occasion.title)
+
+    @property
+    def day(self) -> str:
+        """The date in words."""
+        day = self.occasion.day
+        return self.tongue.of(day) if isinstance(day, str) else self.tongue.day(day)
 
     @property
     def class_words(self) -> str:
         """The class table with its edition, "" without one."""
-        return "" if self.table is None else self.table.words
+        if self.table is None:
+            return ""
+        return self.tongue(
+            "{title}, edition {edition}", title=self.tongue.of(self.table.title), edition=self.table.edition
+        )
 
     @property
     def awards(self) -> tuple[tuple[Placings, Part, Award], ...]:
@@ -72,7 +96,7 @@ class PrizeList:
         """Each reason why fish are in no class or not graded, with these fish."""
         found: dict[str, list[str]] = {}
         for one in self.left:
-            why = f"{one.why}; can win where a prize says so" if one.may_win else one.why
+            why = self.tongue("{why}; can win where a prize says so", why=one.why) if one.may_win else one.why
             found.setdefault(why, []).append(one.fish)
         return tuple((why, tuple(fish)) for why, fish in found.items())
 
@@ -82,7 +106,7 @@ class PrizeList:
 
     def variety(self, fish: str) -> str:
         """The variety of a fish, as it was recorded."""
-        return self.told(fish, VARIETY).replace("_", " ")
+        return self.tongue.of(self.told(fish, VARIETY).replace("_", " "))
 
     def has_owners(self) -> bool:
         """Whether an owner is recorded of any fish."""
@@ -90,7 +114,10 @@ class PrizeList:
 
 
 def entrants_of(
-    parts: Sequence[Sequence[Result]], table: ClassTable | None, lowest: Sequence[str] = ()
+    parts: Sequence[Sequence[Result]],
+    table: ClassTable | None,
+    lowest: Sequence[str] = (),
+    tongue: Tongue = ENGLISH,
 ) -> tuple[Entrant, ...]:
     """Graded fish as prizes look at them. parts: the results by standard, with their classes as labels.
 
@@ -98,37 +125,37 @@ def entrants_of(
     """
     grades = [*lowest, *[""] * len(parts)]
     return tuple(
-        _entrant(one, table, number, grades[number]) for number, results in enumerate(parts) for one in results
+        _entrant(one, table, number, grades[number], tongue) for number, results in enumerate(parts) for one in results
     )
 
 
-def _entrant(result: Result, table: ClassTable | None, standard: int, last: str) -> Entrant:
+def _entrant(result: Result, table: ClassTable | None, standard: int, last: str, tongue: Tongue) -> Entrant:
     groups = () if table is None else tuple(group.name for group in table.groups)
     sizes = () if table is None or table.sizes is None else tuple(size.name for size in table.sizes.sizes)
     labels = dict(result.labels)
     group, size = (labels.pop(label, "") if table is not None else "" for label in (GROUP, SIZE))
     why: list[str] = []
     if groups and group not in groups:
-        why.append("no class for its variety" if group == NONE else "its variety is not recorded")
+        why.append(tongue("no class for its variety") if group == NONE else tongue("its variety is not recorded"))
     if sizes and size not in sizes:
-        measured = "" if table is None or table.sizes is None else table.sizes.trait.replace("_", " ")
+        measured = "" if table is None or table.sizes is None else tongue.of(table.sizes.trait.replace("_", " "))
         if not size:
-            why.append(f"its {measured} is not recorded")
+            why.append(tongue("its {measure} is not recorded", measure=measured))
         elif size == NONE:
-            why.append(f"no size for its {measured}")
+            why.append(tongue("no size for its {measure}", measure=measured))
         else:
-            why.append(f"its size could be {size}: measure it again")
+            why.append(tongue("its size could be {sizes}: measure it again", sizes=size))
     barred = (
         []
         if result.grade != last
         else [one.title for one in result.reasons if one.kind == "fault" and one.name in result.faults]
     )
     if barred:
-        why.append(f"{', '.join(barred)}: no better than the lowest grade")
+        why.append(tongue("{faults}: no better than the lowest grade", faults=tongue.joined(barred)))
     settled = {GROUP: group if group in groups else "", SIZE: size if size in sizes else ""}
     return Entrant(
         fish=result.fish,
-        outside=" and ".join(why),
+        outside=tongue.joined(why, " and "),
         labels={**labels, **{label: name for label, name in settled.items() if name}},
         grades=result.possible,
         score=(result.score_low, result.score_high),

@@ -9,6 +9,7 @@ from enum import Enum
 from attrs import field, frozen
 
 from koirules.classes.placing import GROUP, SIZE
+from koirules.languages import to_say
 
 SCORE, VOTES, SECTION = "score", "votes", "section "
 """What fish are put in order by: the whole score, the votes of judges, or the points of a section (`section body`)."""
@@ -30,9 +31,9 @@ class Ties(Enum):
 class Fewer(Enum):
     """What is given where fewer fish than the fewest are in question."""
 
-    NOTHING = "no prize"
-    FIRST = "first place only"
-    ALL = "all places"
+    NOTHING = to_say("no prize")
+    FIRST = to_say("first place only")
+    ALL = to_say("all places")
 
 
 @frozen

@@ -173,6 +173,18 @@ def prize_decision_idle(file: str, row: int, prize: str, fish: str) -> Problem:
     )
 
 
+def prize_decision_waits(file: str, row: int, prize: str, fish: str) -> Problem:
+    """A decision about a fish of which nobody knows yet whether it is tied."""
+    return Problem(
+        "prize-decision-waits",
+        Cell(file, row, "fish"),
+        f"Whether the fish {quoted(fish)} is tied for a place of the prize {quoted(prize)} hangs on what is not settled yet, so "
+        "this decision does nothing so far.",
+        "Record what is open, or settle the prize that comes before; the row can stay for then.",
+        warning=True,
+    )
+
+
 def voted_twice(file: str, row: int, judge: str, prize: str, among: str, before: int) -> Problem:
     """A judge has voted twice where there is one vote."""
     place = f" among {among}" if among else ""

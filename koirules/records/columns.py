@@ -23,7 +23,9 @@ from koirules.vocabulary.units import Unit
 VARIETY, STAGE = "variety", "stage"
 """The columns that say by which of several standards a fish is graded; carried along where there is one standard."""
 
-_CARRIED = {VARIETY, STAGE, *NOTE_COLUMNS}
+OWNER = "owner"
+"""The column that says whose a fish is: shown to the house, and to nobody else."""
+_CARRIED = {VARIETY, STAGE, OWNER, *NOTE_COLUMNS}
 _MOST_MEANT = 3
 _IN_BRACKETS = re.compile(r"(.+?) ?[(\[] ?([^()\[\]]+?) ?[)\]]")
 _NAMES_OF_FISH = ("id", "fish_id", "name", "tag", "number", "no", "nr", "koi", "koi_id", "fish_no", "fish_name")

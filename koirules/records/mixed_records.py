@@ -9,6 +9,7 @@ from unicodedata import normalize
 from attrs import evolve, field, frozen
 
 from koirules.grading.purposes import Purpose, Wanted, fitting
+from koirules.languages import ENGLISH, Tongue, to_say
 from koirules.problems import Problem, mixed, recording
 from koirules.records.columns import STAGE, VARIETY, Columns, match_columns
 from koirules.records.records import read_table
@@ -24,22 +25,40 @@ from koirules.vocabulary.traits import Trait
 
 @frozen
 class Reading:
-    """A standard as far as records are read for it."""
+    """A standard as far as records are read for it.
+
+    title: its own, as its file has it, with its edition; bases: the same of each standard that it is based on.
+    """
 
     purpose: Purpose
     traits: Mapping[str, Trait] = field(hash=False)
     name: str = ""
+    title: tuple[str, str] = ("", "")
+    bases: tuple[tuple[str, str], ...] = ()
 
 
 @frozen
 class LeftOver:
-    """A fish that no standard is for, or more than one; fish is "" where the row does not name it."""
+    """A fish that no standard is for, or more than one; fish is "" where the row does not name it.
+
+    because: the reason, with names in braces; values: what stands for them.
+    """
 
     fish: str
     row: int
     variety: str
     stage: str
-    why: str
+    because: str
+    values: Mapping[str, str] = field(factory=dict, hash=False)
+
+    @property
+    def why(self) -> str:
+        """Why it is left over."""
+        return self.told(ENGLISH)
+
+    def told(self, tongue: Tongue) -> str:
+        """The same in a language."""
+        return tongue(self.because, **self.values)
 
 
 @frozen
@@ -148,12 +167,33 @@ def _standards_for(
     spoken = say(variety) if variety.strip() else None
     wanted = Wanted(spoken, folded(stage) or None, VARIETY in places, STAGE in places)
     if variety.strip() and spoken is None:
-        return [], LeftOver(fish, row.number, variety, stage, f"no standard for {variety}")
+        return [], LeftOver(fish, row.number, variety, stage, NO_STANDARD, {"what": variety})
     found = fitting([reading.purpose for reading in readings], wanted)
-    return found, LeftOver(fish, row.number, variety, stage, _why(found, wanted, readings))
+    return found, LeftOver(fish, row.number, variety, stage, *_why(found, wanted, readings))
 
 
-def _why(found: Sequence[int], wanted: Wanted, readings: Sequence[Reading]) -> str:
+NO_STANDARD = to_say("no standard for {what}")
+_SEVERAL = to_say("more than one standard: {standards}")
+_BUILT_ON = to_say(
+    "more than one standard: {standards}; one is based on the other: give the rules without {base}, or move its file into a "
+    "folder of its own"
+)
+_MENDS = {
+    (VARIETY,): to_say("more than one standard: {standards}; a column variety would tell"),
+    (STAGE,): to_say("more than one standard: {standards}; a column stage would tell"),
+    (VARIETY, STAGE): to_say("more than one standard: {standards}; a column variety and a column stage would tell"),
+}
+_MISSING = {
+    (VARIETY,): to_say("no variety recorded"),
+    (STAGE,): to_say("no stage recorded"),
+    (VARIETY, STAGE): to_say("no variety and no stage recorded"),
+}
+
+
+def _why(found: Sequence[int], wanted: Wanted, readings: Sequence[Reading]) -> tuple[str, Mapping[str, str]]:
+    def standards_of(places: Sequence[int]) -> str:
+        return ", ".join(readings[place].name for place in places)
+
     if found:
         purposes = [readings[place].purpose for place in found]
         apart = {
@@ -161,22 +201,25 @@ def _why(found: Sequence[int], wanted: Wanted, readings: Sequence[Reading]) -> s
             STAGE: len({each.stage for each in purposes}) > 1,
         }
         asked = {VARIETY: wanted.variety_asked, STAGE: wanted.stage_asked}
-        columns = [name for name in (VARIETY, STAGE) if not asked[name] and apart[name]]
-        mend = f"; a column {' and a column '.join(columns)} would tell" if columns else ""
-        return f"more than one standard: {', '.join(readings[place].name for place in found)}{mend}"
-    missing = [
+        under = [one for one in found if any(readings[one].title in readings[other].bases for other in found)]
+        if under and len(found) - len(under) == 1:
+            standards = {"standards": standards_of(found), "base": standards_of(under)}
+            return _BUILT_ON, standards
+        columns = tuple(name for name in (VARIETY, STAGE) if not asked[name] and apart[name])
+        return _MENDS.get(columns, _SEVERAL), {"standards": standards_of(found)}
+    missing = tuple(
         name
         for name, value, asked in (
             (VARIETY, wanted.variety, wanted.variety_asked),
             (STAGE, wanted.stage, wanted.stage_asked),
         )
         if asked and value is None
-    ]
+    )
     if missing:
-        return f"no {' and no '.join(missing)} recorded"
+        return _MISSING[missing], {}
     form = f" ({wanted.variety.form.replace('_', ' ')})" if wanted.variety and wanted.variety.form else ""
     words = [f"{wanted.variety.name}{form}" if wanted.variety else "", wanted.stage or ""]
-    return f"no standard for {', '.join(word for word in words if word)}"
+    return NO_STANDARD, {"what": ", ".join(word for word in words if word)}
 
 
 def _unread(part: Table, columns: Columns, all_columns: Sequence[Columns], reading: Reading) -> list[Problem]:

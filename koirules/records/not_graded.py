@@ -12,11 +12,15 @@ from koirules.results.result import Result
 
 @frozen
 class NotGraded:
-    """A fish of a batch that was not graded, with the reason; the columns of grades and scores are blank."""
+    """A fish of a batch that was not graded, with the reason; the columns of grades and scores are blank.
+
+    why: with what it means (`not graded: …`); reason: alone.
+    """
 
     fish: str
     why: str
     labels: Mapping[str, str] = field(factory=dict, hash=False)
+    reason: str = ""
 
 
 Row = Result | NotGraded

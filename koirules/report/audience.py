@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from base64 import b64encode
+from datetime import date
 from pathlib import Path
 
 from attrs import frozen
@@ -25,7 +26,8 @@ class Audience:
 
     is_house: whether notes, rounds and all reasons are shown. title: of the page, "" for that of the standard. contact: a line
     below it. mark: the mark of the house as an address that holds it. offered: the names of the grades whose fish a customer
-    sees; none given, all but the last grade.
+    sees; none given, all but the last grade. occasion, day: what the fish were seen at, instead of the file of records and the
+    day of the grading. owners: whether their names may stand there.
     """
 
     is_house: bool = True
@@ -33,6 +35,14 @@ class Audience:
     contact: str = ""
     mark: str = ""
     offered: frozenset[str] = frozenset()
+    occasion: str = ""
+    day: date | None = None
+    owners: bool = True
+
+    @property
+    def names_owners(self) -> bool:
+        """Whether a page names owners: to the house, unless it asked not to."""
+        return self.is_house and self.owners
 
     def shows(self, wording: Wording, result: Result) -> bool:
         """Whether a fish is on the page: a customer sees settled fish of the grades that are offered."""

@@ -11,6 +11,7 @@ from attrs import field, frozen
 
 from koirules.languages import ENGLISH, Tongue
 from koirules.records.about import About
+from koirules.records.columns import OWNER
 from koirules.records.not_graded import NotGraded, Row, by_standard
 from koirules.report.audience import Audience
 from koirules.report.figures import figure, in_hundredths, in_tenths, parts_in_tenths
@@ -203,7 +204,7 @@ def page_of(results: Sequence[Row], about: About, pictures: Pictures, audience: 
         maker = _Maker(wording, pictures, audience, shared, titles, recorded)
         titles.add(wording, fish)
         if audience.is_house:
-            titles.add_rows(wording, fish)
+            titles.add_rows(wording, fish, audience)
         parts.append(maker.part(fish))
         before += len(one.rounds)
         recorded += len(fish)
@@ -213,13 +214,16 @@ def page_of(results: Sequence[Row], about: About, pictures: Pictures, audience: 
     first = parts[0].wording.about
     whole = sum(len(part.table) for part in parts)
     tongue = about.tongue
-    day = tongue.day(about.day) if about.day else ""
+    held = audience.day or about.day
+    day = tongue.day(held) if held else ""
+    called = audience.occasion or (about.records if audience.is_house else "")
+    title = audience.title or (
+        first.title if not about.parts else audience.occasion or about.records or tongue("Results")
+    )
     return Page(
-        title=audience.title or (first.title if not about.parts else about.records or tongue("Results")),
+        title=title,
         kicker="" if about.parts else " · ".join(filter(None, (first.title if audience.title else "", *_facts(first)))),
-        facts=" · ".join(
-            filter(None, (about.counted(whole), about.records if audience.is_house else "", day, about.classes))
-        ),
+        facts=" · ".join(filter(None, (about.counted(whole), called if called != title else "", day, about.classes))),
         audience=audience,
         parts=tuple(parts),
         several=bool(about.parts),
@@ -255,10 +259,10 @@ class _Titles:
         self.rows: dict[str, str] = {}
         self._numbers: dict[str, int] = {}
 
-    def add_rows(self, wording: Wording, results: Sequence[Result]) -> None:
+    def add_rows(self, wording: Wording, results: Sequence[Result], audience: Audience) -> None:
         """Add the rows of fish side by side, in the order of the rule file."""
         for row, title in _rows(wording, results):
-            if row not in self.rows:
+            if row not in self.rows and (audience.names_owners or row != row_name("label", OWNER)):
                 self._numbers[row] = len(self.rows)
                 self.rows[row] = title
 
@@ -387,6 +391,7 @@ class _Maker:
     def _labels(self, result: Result, photograph: Photograph | None) -> Iterator[tuple[str, str, str]]:
         """What was carried along, but for what is shown already."""
         shown = {UNREAD} | ({PHOTO} if photograph is not None else set())
+        shown |= set() if self.audience.names_owners else {OWNER}
         if self.wording.number is not None:
             shown |= {"standard", "seal"}
         yield from (

@@ -7,9 +7,11 @@ from pathlib import Path
 
 from attrs import evolve, field, frozen
 
-from koirules.prizes.awarding import Award, Part, Placings, part_title
-from koirules.prizes.listing import OWNER, PrizeList
+from koirules.languages import Tongue, to_say
+from koirules.prizes.awarding import Award, Part, Placings
+from koirules.prizes.listing import PrizeList
 from koirules.records.about import About
+from koirules.records.columns import OWNER
 from koirules.records.not_graded import Row
 from koirules.report.audience import Audience
 from koirules.report.page_model import Fish, Page, page_of
@@ -18,7 +20,7 @@ from koirules.report.paper import write_sheet
 from koirules.report.results_page import page_file, policy
 from koirules.report.templating import rendered
 
-_ORDINALS = ("First", "Second", "Third")
+_PLACES = (to_say("First place"), to_say("Second place"), to_say("Third place"))
 _MOST_DRAWN = 12
 """A prize with more places than this is a table without drawings, so that a page of many classes stays small."""
 
@@ -81,12 +83,14 @@ def write_prizes_page(
     page, fish = _seen(drawn, audience)
     made = rendered(
         "prizes.html",
+        listed.tongue,
         listed=listed,
+        fish=drawn.about.subject.one,
         blocks=[_block(one, listed, fish, audience) for one in listed.placings],
-        owners=audience.is_house and listed.has_owners(),
+        owners=audience.names_owners and listed.has_owners(),
         audience=audience,
         definitions=page.definitions if page else "",
-        cautions=cautions,
+        cautions=tuple(map(listed.tongue.of, cautions)),
         style=style,
         policy=policy(style),
     )
@@ -102,9 +106,11 @@ def write_prize_certificates(path: Path, listed: PrizeList, drawn: Drawn, audien
         "prize_certificates.html",
         page=page or _NoPage(audience),
         listed=listed,
+        fish=drawn.about.subject.one,
         sheets=[_sheet(one, part, award, listed, fish, drawn, audience) for one, part, award in listed.awards],
-        name=f"Certificates of {listed.occasion.title}",
+        name=listed.tongue("Certificates of {occasion}", occasion=listed.title),
         paper=paper,
+        tongue=listed.tongue,
     )
 
 
@@ -129,7 +135,7 @@ def _block(one: Placings, listed: PrizeList, fish: Mapping[str, Fish], audience:
     waits: list[tuple[str, str, str]] = []
     notes: list[str] = []
     for part in one.parts:
-        title = part_title(one.prize, part.names, listed.table)
+        title = listed.words.part(one.prize, part.names)
         for number, award in enumerate(part.awards):
             lines.append(
                 _Line(
@@ -137,31 +143,38 @@ def _block(one: Placings, listed: PrizeList, fish: Mapping[str, Fish], audience:
                     place=str(award.place),
                     fish=award.fish,
                     variety=listed.variety(award.fish),
-                    owner=listed.told(award.fish, OWNER) if audience.is_house else "",
-                    standing=", ".join(award.standing),
-                    told=_told(award),
+                    owner=listed.told(award.fish, OWNER) if audience.names_owners else "",
+                    standing=listed.tongue.joined(award.standing),
+                    told=_told(award, listed.tongue),
                     drawn=fish.get(award.fish) if places <= _MOST_DRAWN else None,
                 )
             )
-        waits += [(title, wait.words, ", ".join(wait.fish)) for wait in part.waiting]
-        notes += [f"{title}: {part.note}" if title else part.note] if part.note else []
+        waits += [(title, wait.words, listed.tongue.joined(wait.fish)) for wait in part.waiting]
+        if part.note:
+            notes.append(listed.tongue("{title}: {words}", title=title, words=part.note) if title else part.note)
     if one.without:
-        notes.append(f"Not parted, since something is not recorded: {', '.join(one.without)}")
+        named = listed.tongue.joined(one.without)
+        notes.append(listed.tongue("Not parted, since something is not recorded: {fish}", fish=named))
     return _Block(
-        title=one.prize.title,
-        goes_by=", then ".join(key.removeprefix("section ") for key in one.prize.by),
-        parted="class" if one.prize.for_each else "",
+        title=listed.tongue.of(one.prize.title),
+        goes_by=listed.words.decided_by(one.prize),
+        parted=listed.tongue("class") if one.prize.for_each else "",
         lines=tuple(lines),
         waits=tuple(waits),
         notes=tuple(notes),
     )
 
 
-def _told(award: Award) -> str:
-    words = ["shared"] if award.shared else []
+def _told(award: Award, tongue: Tongue) -> str:
+    words = [tongue("shared")] if award.shared else []
     if award.ruling is not None:
-        words.append(f"decided by {award.ruling.by}{f': {award.ruling.reason}' if award.ruling.reason else ''}")
-    return ", ".join(words)
+        by, reason = award.ruling.by, award.ruling.reason
+        words.append(
+            tongue("decided by {judge}: {reason}", judge=by, reason=reason)
+            if reason
+            else tongue("decided by {judge}", judge=by)
+        )
+    return tongue.joined(words)
 
 
 def _sheet(
@@ -175,27 +188,25 @@ def _sheet(
 ) -> _Sheet:
     look = drawn.pictures.look_of(award.fish)
     length = None if look is None else look.length
-    owner = listed.told(award.fish, OWNER) if audience.is_house else ""
+    tongue, seal = listed.tongue, listed.told(award.fish, "seal")
+    owner = listed.told(award.fish, OWNER) if audience.names_owners else ""
     facts = {
-        "variety": listed.variety(award.fish),
-        "owner": owner,
-        "length": "" if length is None else f"{length:.1f}".removesuffix(".0") + " cm",
-        "by": ", ".join(award.standing),
-        "among": f"{part.fish:,} fish",
+        tongue("variety"): listed.variety(award.fish),
+        tongue("owner"): owner,
+        tongue("length"): "" if length is None else tongue.quantity(f"{length:.1f}".removesuffix(".0") + " cm"),
+        tongue("by"): tongue.joined(award.standing),
+        tongue("among"): drawn.about.counted(part.fish),
     }
     return _Sheet(
-        title=one.prize.title,
-        place=_place(award),
-        part=part_title(one.prize, part.names, listed.table),
+        title=tongue.of(one.prize.title),
+        place=tongue(_PLACES[award.place - 1])
+        if award.place <= len(_PLACES)
+        else tongue("Place {number}", number=award.place),
+        part=listed.words.part(one.prize, part.names),
         fish=award.fish,
         facts={name: words for name, words in facts.items() if words},
         drawn=fish.get(award.fish),
-        standard=listed.told(award.fish, "standard"),
-        seal=listed.told(award.fish, "seal"),
-        told=_told(award),
+        standard=next((by.told(tongue) for by in listed.standards if by.seal == seal), ""),
+        seal=seal,
+        told=_told(award, listed.tongue),
     )
-
-
-def _place(award: Award) -> str:
-    words = _ORDINALS[award.place - 1] if award.place <= len(_ORDINALS) else ""
-    return f"{words} place" if words else f"Place {award.place}"

@@ -30,7 +30,9 @@ def write_page(
     """Write the page: the best fish, all fish by grade, a table of them, the scores, the selection, and the cautions."""
     audience = audience or Audience()
     style, script = page_file("page.css"), page_file("page.js") if audience.is_house else ""
-    words = [audience.title or about.title] if not audience.is_house else [about.records, about.title]
+    words = (
+        [audience.title or about.title] if not audience.is_house else [audience.occasion or about.records, about.title]
+    )
     made = rendered(
         "results.html",
         about.tongue,

@@ -11,6 +11,7 @@ from click.testing import CliRunner
 
 from koirules import load_standard
 from koirules.commands import main
+from koirules.languages import written_catalogue
 from koirules.vocabulary.expected import MAP_EXAMPLE
 from koirules.vocabulary.kinds import Label
 from tests.repo.catalogues import ROOT
@@ -152,3 +153,87 @@ def test_without_a_catalogue_of_the_tool_the_page_stays_english(tmp_path):
     assert CliRunner().invoke(main, ["handbook", str(rules), "--out", str(page), "--language", "fr"]).exit_code == 0
     written = page.read_text(encoding="utf-8")
     assert '<html lang="en">' in written and '<b lang="fr">garder</b>' in written and "Worked examples" not in written
+
+
+DAY = """
+title = "Lantern Bay, an invented show"
+date = 2026-04-18
+classes = "classes.toml"
+note = "An invented show."
+
+[[prize]]
+name = "class"
+title = "Place in its class"
+for_each = ["class group", "class size"]
+places = 3
+by = ["score", "section body"]
+fewest = 3
+if_fewer = "first place only"
+
+[[prize]]
+name = "best"
+title = "Best of the show"
+by = ["votes", "section body"]
+ties = "decide"
+"""
+CLASSES = """
+title = "Lantern Bay classes"
+edition = "2026"
+
+[sizes]
+trait = "length"
+unit = "cm"
+closed = "upper"
+rounding = "none"
+sizes = [{ name = "10", to = 10 }, { name = "15", to = 15 }, { name = "20", to = 20 }]
+
+[[groups]]
+name = "kohaku"
+title = "Kohaku"
+varieties = ["kohaku"]
+"""
+JAPANESE = {
+    "day.ja.po": {
+        "Lantern Bay, an invented show": "灯りの湾の品評会（架空）",
+        "An invented show.": "架空の品評会。",
+        "Place in its class": "部別の順位",
+        "Best of the show": "総合優勝",
+    },
+    "classes.ja.po": {"Lantern Bay classes": "灯りの湾の部の表", "Kohaku": "紅白"},
+}
+
+
+def a_show(folder: Path) -> list[str]:
+    (folder / "day.toml").write_text(DAY, encoding="utf-8")
+    (folder / "classes.toml").write_text(CLASSES, encoding="utf-8")
+    for name, texts in JAPANESE.items():
+        rows = [("", "", text, translated) for text, translated in texts.items()]
+        (folder / name).write_text(written_catalogue("ja", rows), encoding="utf-8")
+    votes = folder / "votes.csv"
+    votes.write_text("judge,fish\nA,L09\nB,M17\nC,M17\n", encoding="utf-8")
+    return [str(folder / "day.toml"), str(RECORDS["tosai_kohaku"]), "--rules", "tosai_kohaku", "--votes", str(votes)]
+
+
+def test_prizes_and_their_certificates_in_japanese_have_no_english_on_them(tmp_path):
+    page, sheets = tmp_path / "prizes.html", tmp_path / "certificates.html"
+    result = CliRunner().invoke(
+        main, ["prizes", *a_show(tmp_path), "--out", str(page), "--certificates", str(sheets), "--language", "ja"]
+    )
+    assert result.exit_code in {0, 1}, result.output
+    data = [*data_of("tosai_kohaku"), "2026", *"ABC"]
+    for path in (page, sheets):
+        read_page = read(path)
+        assert read_page.language == "ja" and latin(read_page.texts, data) == []
+    told = page.read_text(encoding="utf-8")
+    assert "総合優勝" in told and "紅白、15部" in told and "2026年4月18日" in told
+
+
+@pytest.mark.parametrize("what", [("certificate", "--fish", "L09"), ("labels",), ("lists",), ("ponds",)])
+def test_a_printed_sheet_in_japanese_has_no_english_on_it(what, tmp_path):
+    path = tmp_path / "sheet.html"
+    kind, *more = what
+    asked = ["print", kind, "tosai_kohaku", str(RECORDS["tosai_kohaku"]), *more, "--out", str(path), "--language", "ja"]
+    result = CliRunner().invoke(main, asked)
+    assert result.exit_code == 0, result.output
+    page = read(path)
+    assert page.language == "ja" and latin(page.texts, data_of("tosai_kohaku")) == []

@@ -261,3 +261,14 @@ def test_votes_and_decisions_that_mean_nothing_are_told():
     assert codes(table, entrants, [vote], [ruling]) == ["prize-decision-idle"]
     assert codes(table, entrants, [vote], [ruling, Ruling("dish", "a", "L", "why", 3)]) == ["prize-decided-twice"]
     assert codes(table, entrants, [vote], [Ruling("dis", "a", "K", "why", 2)]) == ["prize-name-unknown"]
+
+
+def test_a_decision_that_waits_for_an_open_grade_is_told_and_kept():
+    table = occasion('[[prize]]\nname = "cup"\nby = "score"\nwhere = { grades = ["good"] }\n')
+    entrants = [fish("a", 3, grades=("good", "plain")), fish("b", 3, grades=("good",))]
+    ruling = Ruling("cup", "b", "K", "why", 2)
+    (problem,) = award(table, None, entrants, (), [ruling])[1]
+    assert (problem.code, problem.warning) == ("prize-decision-waits", True)
+    settled = [fish(name, 3, grades=("good",)) for name in "ab"]
+    placings, problems = award(table, None, settled, (), [ruling])
+    assert problems == () and placings[0].parts[0].awards[0].fish == "b"

@@ -71,7 +71,9 @@ TEMPLATE = ROOT / "koirules" / "languages" / "texts.pot"
 
 def template() -> str:
     """What stands in the template of catalogues."""
-    return written_catalogue("", (("", context, text, "") for context, text in said()))
+    return written_catalogue(
+        "", (("", context, text, "") for context, text in sorted(said(), key=lambda one: one[::-1]))
+    )
 
 
 if __name__ == "__main__":

@@ -1,0 +1,70 @@
+"""What is said of places and prizes, in a language and by titles."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from decimal import Decimal
+
+from attrs import field, frozen
+
+from koirules.classes.placing import GROUP, SIZE
+from koirules.classes.table import ClassTable
+from koirules.languages import ENGLISH, Tongue
+from koirules.prizes.occasion import VOTES, Prize, section_of
+
+
+@frozen
+class PrizeWords:
+    """Says the parts of prizes. sections: the title of each section by its name, "" for those without one."""
+
+    table: ClassTable | None = None
+    tongue: Tongue = ENGLISH
+    sections: Mapping[str, str] = field(factory=dict, hash=False)
+
+    def part(self, prize: Prize, names: Sequence[str]) -> str:
+        """The names of a part as people read them: groups and sizes by their titles in the class table."""
+        titles: dict[str, dict[str, str]] = {GROUP: {}, SIZE: {}}
+        if self.table is not None:
+            titles[GROUP] = {group.name: group.title for group in self.table.groups}
+            sizes = self.table.sizes
+            titles[SIZE] = {} if sizes is None else {size.name: size.title for size in sizes.sizes}
+        labels = prize.for_each
+        shown = [
+            self.tongue.of(titles.get(label, {}).get(name, name)) for label, name in zip(labels, names, strict=True)
+        ]
+        if labels == (GROUP, SIZE):
+            return self.tongue("{group}, size {size}", group=shown[0], size=shown[1])
+        return self.tongue.joined(map(self._named, labels, shown), " ")
+
+    def _named(self, label: str, name: str) -> str:
+        if label == GROUP:
+            return name
+        if label == SIZE:
+            return self.tongue("size {size}", size=name)
+        return self.tongue("{label} {name}", label=self.tongue.of(label.replace("_", " ")), name=name)
+
+    def prize(self, prize: Prize, names: Sequence[str]) -> str:
+        """A prize, or a part of one."""
+        title, part = self.tongue.of(prize.title), self.part(prize, names)
+        return self.tongue("{prize}, {part}", prize=title, part=part) if part else title
+
+    def key(self, key: str) -> str:
+        """What fish are put in order by."""
+        section = section_of(key)
+        return (self.sections.get(section) or section) if section else self.tongue.of(key)
+
+    def standing(self, prize: Prize, values: Sequence[tuple[Decimal, Decimal]]) -> tuple[str, ...]:
+        """The value of each key in words: `score 88.50`, `2 votes`, `body 38.25`."""
+        told: list[str] = []
+        for key, (low, high) in zip(prize.by, values, strict=True):
+            if key == VOTES:
+                told.append(self.tongue.plural("{number} vote", "{number} votes", int(low)))
+            else:
+                ends = [self.tongue.figure(f"{end:.2f}") for end in (low, high)]
+                points = ends[0] if low == high else self.tongue.stretch(*ends)
+                told.append(self.tongue("{title} {value}", title=self.key(key), value=points))
+        return tuple(told)
+
+    def decided_by(self, prize: Prize) -> str:
+        """All that decides, in its order."""
+        return self.tongue.joined(map(self.key, prize.by), ", then ")
