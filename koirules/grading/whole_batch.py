@@ -213,7 +213,7 @@ class WholeBatch:
         for one in decisions:
             if one.round:
                 kept_by_hand.setdefault(one.round, {})[places[one.fish]] = one
-        later = self._later(worked, by_grade) if lacks and self.rules.rounds else None
+        later = self._later(worked, by_grade) if lacks else None
         at = {
             look: [
                 each | outcome_readings(self.rules, self._decided(trace, by_grade.get(number)))
@@ -231,7 +231,7 @@ class WholeBatch:
         teller = CourseTeller(self.rules, self.settings, plain, records, final, day, traces_at)
         courses = teller.courses(runs, kept_by_hand)
         results = [evolve(result, course=course) for result, course in zip(results, courses, strict=True)]
-        alerts, rounds = self._shown(outcomes), teller.rounds(runs, kept_by_hand)
+        alerts, rounds = self._shown(outcomes, outcomes if later is None else later), teller.rounds(runs, kept_by_hand)
         return BatchResult(tuple(results), tuple(alerts), tuple(rounds), tuple(records))
 
     def _result(self, record: Record, trace: Trace, judges: Sequence[Trace], decision: Decision | None) -> Result:
@@ -365,25 +365,28 @@ class WholeBatch:
         said = (alert.say for alert in self.rules.alerts if alert.say is not None)
         return tuple(dict.fromkeys(name for one in said for text in one.every for name in names_in(text)))
 
-    def _shown(self, outcomes: Sequence[Readings]) -> list[AlertShown]:
-        return self.alerts(self._alerts.overall(outcomes)) if self.rules.alerts else []
+    def _shown(self, outcomes: Sequence[Readings], later: Sequence[Readings]) -> list[AlertShown]:
+        return self.alerts(*self._alerts.overall(outcomes, later)) if self.rules.alerts else []
 
-    def alerts(self, figures: Readings) -> list[AlertShown]:
-        """The alerts that hold, or may hold, of a batch with these figures."""
+    def alerts(self, figures: Readings, later: Readings) -> list[AlertShown]:
+        """The alerts that hold, or may hold, of a batch with these figures. later: as wide as they may yet become."""
         from koirules.rounds.node_values import compile_nodes
 
         terms = [self.rules.terms[name] for name in self._said_by_alerts if name in self.rules.terms]
         nodes = [*(alert.condition for alert in self.rules.alerts), *(term.node for term in terms)]
-        states = compile_nodes(self.rules, self.settings, nodes, graded=True).run(figures)
+        compiled = compile_nodes(self.rules, self.settings, nodes, graded=True)
+        states, wide = compiled.run(figures), compiled.run(later)
         plain = self.grader.reasoner.teller.plain
         values = {name: plain.setting(self.settings[name]) for name in self._said_by_alerts if name in self.settings}
         for term, value in zip(terms, states[len(self.rules.alerts) :], strict=True):
             values[term.name] = plain.both_ends(term.node, value)
-        return [
-            AlertShown(alert.name, fill(plain.of(alert.title if alert.say is None else alert.say), values), surely)
-            for alert, (surely, possibly) in zip(self.rules.alerts, states, strict=False)
-            if possibly
-        ]
+        shown: list[AlertShown] = []
+        for alert, (surely, possibly), (always, ever) in zip(self.rules.alerts, states, wide, strict=False):
+            words = fill(plain.of(alert.title if alert.say is None else alert.say), values)
+            so_far = True if surely else None if possibly else False
+            if possibly or ever:
+                shown.append(AlertShown(alert.name, words, surely and always, so_far))
+        return shown
 
 
 def _at_look(record: Record, number: int) -> Record:

@@ -47,12 +47,14 @@ class GradedPiece:
     """Rows that were graded: the rows, the columns of their results, and what came of them as rounds and alerts read it.
 
     later: what may come of them once more is recorded, as far as figures of the batch make a difference; None for none.
+    wide: the rows with their figures as wide as these may become, the same as `rows` where none moves.
     """
 
     rows: Rows
     results: pl.DataFrame
     outcome: pl.DataFrame
-    later: pl.DataFrame | None = None
+    later: pl.DataFrame | None
+    wide: Rows
 
     def with_outcome(self) -> Rows:
         """The rows with what came of them."""
@@ -181,21 +183,29 @@ class WholeFrames:
         import polars as pl
 
         frame = Rows(read.columns, dict(read.held), rows)
-        later = self._looked_up(frame, self.batch.asked.levels, tables, graded=False)
+        later = self._looked_up(frame, frame, self.batch.asked.levels, tables, graded=False)
         columns, results, outcome = self._graded(frame, with_outcome=True)
         made = columns.collect()
         given = made.select(pl.col(f"outcome {name}").alias(name) for name in outcome)
-        moves = later is not frame and self.rules.rounds
+        moves = later is not frame and (self.rules.rounds or self.rules.alerts)
         told = self._with_silence(frame, made.select(results))
-        return GradedPiece(frame, told, given, self._outcome(later) if moves else None)
+        return GradedPiece(frame, told, given, self._outcome(later) if moves else None, later)
 
     def _looked_up(
-        self, frame: Rows, levels: Sequence[Sequence[Supplied]], tables: Mapping[str, FigureTable], *, graded: bool
+        self,
+        frame: Rows,
+        later: Rows,
+        levels: Sequence[Sequence[Supplied]],
+        tables: Mapping[str, FigureTable],
+        *,
+        graded: bool,
     ) -> Rows:
-        """Put figures beside rows; gives the rows as wide as figures may yet make them, the same where none moves."""
-        later = frame
+        """Put figures beside rows; gives the rows as wide as figures may yet make them, the same where none moves.
+
+        later: the rows as wide as other figures may make them, the same where none of those moves.
+        """
         for level in levels:
-            if later is frame and not graded and any(tables[one.key].tally.moves for one in level):
+            if later is frame and any(tables[one.key].tally.moves for one in level):
                 later = Rows(frame.columns, dict(frame.held), frame.height)
             look_up(self._plans, level, frame, tables, graded=graded)
             if later is not frame:
@@ -226,9 +236,11 @@ class WholeFrames:
         if graded:
             piece = self.piece(read, rows, tables)
             frame = piece.with_outcome()
+            later = frame if piece.later is None else with_outcome(piece.wide, piece.later)
         else:
             frame = Rows(read.columns, dict(read.held), rows)
-        later = self._looked_up(frame, asked.levels[:level], tables, graded=graded)
+            later = frame
+        later = self._looked_up(frame, later, asked.levels[:level], tables, graded=graded)
         return tallied(self._plans, asked.levels[level], Counted(frame, later), graded=graded)
 
     def rounds(self, frame: Rows, later: Rows | None = None) -> tuple[list[RoundColumns], pl.DataFrame]:

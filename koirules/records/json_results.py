@@ -143,7 +143,7 @@ def _look(look: LookResult) -> dict[str, object]:
 
 
 def _alert(alert: AlertShown) -> dict[str, object]:
-    return {"name": alert.name, "words": alert.words, "surely": alert.surely}
+    return {"name": alert.name, "words": alert.words, "surely": alert.surely, "so_far": alert.so_far}
 
 
 def _round(one: RoundCourse) -> dict[str, object]:

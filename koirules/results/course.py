@@ -91,8 +91,13 @@ class RoundCourse:
 
 @frozen
 class AlertShown:
-    """A word of warning about the batch; surely: False where it may be so, by what was not recorded."""
+    """A word of warning about the batch.
+
+    surely: False where it may be otherwise, by what was not recorded. so_far: whether it holds of what was recorded, None where
+    that leaves it open.
+    """
 
     name: str
     words: str
     surely: bool
+    so_far: bool | None

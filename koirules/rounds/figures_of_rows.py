@@ -137,12 +137,21 @@ class FiguresOfRows:
                         each.later[supplied.key] = Span(*supplied.range) if ends is None else _span(ends)
         return moves
 
-    def overall(self, fish: Sequence[Readings]) -> dict[str, Span]:
-        """The figures over fish that are the same for each of them."""
-        copies = [dict(each) for each in fish]
-        self.supply(copies, {})
+    def overall(self, fish: Sequence[Readings], later: Sequence[Readings]) -> tuple[dict[str, Span], dict[str, Span]]:
+        """The figures over fish that are the same for each of them: as they are, and as wide as they may become.
+
+        later: the readings of the fish as wide as they may become.
+        """
+        copies = [Seen(dict(now), dict(wide)) for now, wide in zip(fish, later, strict=True)]
+        if not copies:
+            return {}, {}
+        lacks = self.supply([each.now for each in copies], {})
         keys = [supplied.key for level in self.levels for supplied, figure in level.figures if not figure.same]
-        return {key: copies[0][key] for key in keys if copies and key in copies[0]}
+        now = {key: copies[0].now[key] for key in keys if key in copies[0].now}
+        if not lacks and all(wide is each for each, wide in zip(fish, later, strict=True)):
+            return now, now
+        self.supply_ends(copies, {})
+        return now, {key: copies[0].later[key] for key in now}
 
 
 def _split(level: _Level, readings: Readings) -> Iterator[tuple[Group | None, int | None]]:

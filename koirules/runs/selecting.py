@@ -82,12 +82,16 @@ def alerts_of(job: Job) -> tuple[AlertShown, ...]:
     if not standard.rules.alerts:
         return ()
     tables = comparing(job, standard, grader).tables
-    figures = {}
+    figures: dict[str, Span] = {}
+    later: dict[str, Span] = {}
     for key, table in tables.items():
         found = None if table.figure.same or table.figure.kind.own else table.millionths((), None)
         if found is not None:
+            ends = table.ends((), None)
             figures[key] = Span(found / 1_000_000.0, found / 1_000_000.0)
-    return tuple(standard.whole_batch.alerts(figures))
+            if ends is not None:
+                later[key] = Span(ends[0] / 1_000_000.0, ends[1] / 1_000_000.0)
+    return tuple(standard.whole_batch.alerts(figures, later))
 
 
 def rounds_of(job: Job, pieces: Sequence[Piece]) -> tuple[tuple[RoundTotals, ...], pl.DataFrame]:

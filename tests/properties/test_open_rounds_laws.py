@@ -59,6 +59,32 @@ def test_a_fish_whose_fate_is_not_open_keeps_it_whatever_is_recorded_later(data:
                 assert (name in first.kept) == (name in last.kept), (first, last, name)
 
 
+@moderate
+@given(st.data())
+def test_what_is_sure_of_an_alert_stays_so_and_none_that_may_come_is_left_out(data: st.DataObject) -> None:
+    standard = data.draw(standards_that_compare())
+    text = to_text(standard)
+    note(text)
+    loaded = koirules.read_standard(text)
+    fish = data.draw(batches(standard, 7)).fish
+    alerts = loaded.grade_batch(
+        [{"fish": f"F{n}", **to_mapping(standard, one.record)} for n, one in enumerate(fish)]
+    ).alerts
+    sure, told = ({one.name for one in alerts if wanted(one)} for wanted in (lambda one: one.surely, lambda _: True))
+    asked = asked_after(standard)
+    for _ in range(3):
+        rows = []
+        for n, one in enumerate(fish):
+            later = data.draw(completions(standard, one.record))
+            # Whether something is recorded is answered as the records stand, of a figure too.
+            known = {**one.record, **{name: said for name, said in later.items() if name not in asked}}
+            rows.append({"fish": f"F{n}", **to_mapping(standard, known)})
+        note(repr(rows))
+        after = {one.name: one.so_far for one in loaded.grade_batch(rows).alerts}
+        assert all(after.get(name) is True for name in sure)
+        assert {name for name, so_far in after.items() if so_far is True} <= told
+
+
 # ---- Found by the law --------------------------------------------------------------------------------------------
 
 HEADER = """standard "Lantern Bay trial standard" edition 1
@@ -141,6 +167,41 @@ def test_a_grade_that_reads_a_figure_leaves_the_round_open_that_reads_the_grade(
     )
     # The mean of 9, 5, 2 is 5.333; with a fourth fish between 0 and 90 it lies between 4 and 26.5.
     assert opened(rules, {"length": 9}, {"length": 5}, {"length": 2}, {}) == {"a", "b", "d"}
+
+
+def alerts_of(rule: str, *fish: dict[str, object]) -> list[tuple[str, bool, bool | None]]:
+    """The words of each alert that is told, whether it surely holds, and whether it holds of what was recorded."""
+    named = [{"fish": name, **one} for name, one in zip("abcdef", fish, strict=False)]
+    header = HEADER.replace("grade all otherwise\n", "")
+    found = (
+        koirules.read_standard(f"{header}grade all if length at least 1 cm\n{rule}grade none otherwise\n")
+        .grade_batch(named)
+        .alerts
+    )
+    return [(one.words, one.surely, one.so_far) for one in found]
+
+
+def test_an_alert_that_a_recording_may_change_is_not_sure() -> None:
+    rule = 'term reds means batch share of red\nalert red "red" if reds above 50 %\n  say "{reds} are red"\n'
+    red, plain, blank = {"red": True}, {"red": False}, {"length": 4}
+    assert alerts_of(rule, red, red, plain) == [("66.7 % are red", True, True)]
+    # With the fourth it is 50 % or 75 %.
+    assert alerts_of(rule, red, red, plain, blank) == [("66.7 % are red", False, True)]
+    assert alerts_of(rule, red, red, red, plain, blank) == [("75 % are red", True, True)]
+    # Now it is a third; with the fourth it may be half, and with two more 60 %.
+    assert alerts_of(rule, red, plain, plain, blank) == []
+    assert alerts_of(rule, red, plain, plain, blank, blank) == [("33.3 % are red", False, False)]
+    assert alerts_of(rule, blank) == [("0 % to 100 % are red", False, None)]
+
+
+def test_an_alert_over_grades_that_a_figure_may_yet_change_is_not_sure() -> None:
+    rules = (
+        "fault short if length below batch mean of length: no better than none\n"
+        "alert short if batch share of (grade is none) above 50 %\n"
+    )
+    # The mean of 9, 5, 2 is 5.333, and with a fourth between 4 and 26.5.
+    assert alerts_of(rules, {"length": 9}, {"length": 5}, {"length": 2}) == [("short", True, True)]
+    assert alerts_of(rules, {"length": 9}, {"length": 5}, {"length": 2}, {}) == [("short", False, True)]
 
 
 def test_the_order_of_a_pick_is_open_where_its_key_reads_a_figure_that_moves() -> None:

@@ -89,7 +89,7 @@ def said_by_koirules(found: koirules.BatchResult) -> Answer:
         assert rounds[each.name]["tied"] == {fish for fish, step in steps.items() if step.fate.value == "tied"}
     return {
         "fish": {one.fish: by_koirules(one) for one in found.results},
-        "alerts": {alert.name: alert.surely for alert in found.alerts},
+        "alerts": {one.name: one.so_far is True for one in found.alerts if one.so_far is not False},
         "rounds": rounds,
     }
 

@@ -92,6 +92,32 @@ def test_files_are_compared_as_one_batch(folder: Path, tmp_path: Path, out: str)
     assert set(last.named) == set(whole.filter(pl.col("kept_by").str.contains("last"))["fish"])
 
 
+@pytest.mark.parametrize("shown", [0.6, 0.95])
+def test_alerts_over_files_are_as_open_as_those_over_one_batch(tmp_path: Path, shown: float) -> None:
+    records = fish(400).with_columns(seen=pl.int_range(400) < 400 * shown)
+    blank = [
+        pl.when("seen").then(pl.col(name)).otherwise(None).alias(name)
+        for name in ("length", "tail_stem", "kiwa", "pond")
+    ]
+    records = records.with_columns(blank).drop("seen")
+    folder = tmp_path / "records"
+    folder.mkdir()
+    records.slice(0, 150).write_csv(folder / "a.csv")
+    records.slice(150).write_csv(folder / "b.csv")
+    # Without rounds, which stand behind the alerts on a page.
+    rules = RULES[: RULES.index("round first")] + (
+        "alert long if batch mean of length above 12 cm\n"
+        "alert short if batch share of (fault small) above 20 %\n"
+        "alert lower if batch lowest of length below 8 cm\n"
+    )
+    rows = [{name: value for name, value in row.items() if value is not None} for row in records.iter_rows(named=True)]
+    one_by_one = koirules.read_standard(rules).grade_batch(rows).alerts
+    finished = run_files(Job(rules, "trial.koi"), [str(folder)], here())
+    assert not is_refused(finished.problems)
+    assert finished.alerts == one_by_one
+    assert {one.surely for one in one_by_one} >= ({False} if shown < 0.9 else {True, False})
+
+
 @pytest.mark.parametrize("run", [on_dask.run, on_spark.run], ids=["dask", "spark"])
 def test_a_cluster_compares_the_same(run, folder: Path, tmp_path: Path) -> None:
     if run is on_spark.run and shutil.which("java") is None:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import combinations
+from itertools import combinations, islice
 from typing import Any
 
+import z3
 from attrs import frozen
 
 from koirules.analysis.proofs.prover import Answer, Prover, Shows
@@ -16,6 +17,9 @@ from koirules.meaning.algebra import PLAIN, Ends
 from koirules.meaning.grades import capped, lifted, limited
 from koirules.standard.parts import Limit, part_key
 from koirules.standard.tree import Node, walk
+
+_LIFTED, _MOVED = 12, 60
+"""So many fish that a lift raises are tried with so many other values of what a fault reads."""
 
 
 @frozen
@@ -198,10 +202,15 @@ def _seen_under(prover: Prover, fault: tuple[int, Limit], lift: tuple[int, Limit
     def shows(record: Any, trace: Trace) -> bool:
         return trace.limits[k][4] and changes(record, trace)
 
+    logic = prover.universe.logic
+    bites, holds = prover.standing.bites["fault", one.name].first, prover.standing.bites["lift", lift[1].name].second
+    if prover.asked(logic.truth(logic.every([bites, holds])))[1] == z3.unsat:
+        return Answer(None, True)  # the one shuts the other out, whatever the score
     others = [other for other in prover.rules.limits if other is not lift[1]]
     changed = _differs(prover, prover.standing.after(others))
-    bites = prover.standing.bites["fault", one.name].first
-    return prover.ask(prover.universe.logic.every([bites, changed]), shows)
+    lifted_fish = [seen.record for seen in prover.pool if changes(seen.readings, seen.trace)][:_LIFTED]
+    near = (fish for record in lifted_fish for fish in islice(prover.moved(record, one), _MOVED))
+    return prover.ask(logic.every([bites, changed]), shows, near)
 
 
 def _differs(prover: Prover, possible: Sequence[Any]) -> Any:

@@ -6,8 +6,8 @@ seed and a budget in its own units of work instead of seconds, and everything is
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
-from itertools import permutations
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from itertools import combinations, islice, permutations, product
 from random import Random
 from time import process_time
 from typing import Any
@@ -25,16 +25,22 @@ from koirules.engines.symbolic.standing import Standing
 from koirules.engines.symbolic.universe import Universe, fish_of
 from koirules.grading.single import Grader
 from koirules.standard.cuts import cuts_of
-from koirules.standard.parts import Rules, Setting
+from koirules.standard.parts import Part, Rules, Setting
 from koirules.standard.tree import TraitRead, walk
 from koirules.vocabulary.kinds import Number
 from koirules.vocabulary.readings import Reading, Span
+
+_MOVED_TOGETHER = 2
+"""So many of the traits that a rule reads are tried in every combination of their values."""
 
 DRAWN = 1_500
 """How many fish are drawn and graded before anything is asked."""
 
 WORK = 2_500_000
 """How much work the solver may put into one question, in its own units: some seconds."""
+
+_MOST_MOVED = 200
+"""So many fish are drawn for one fault or lift."""
 
 STRETCHES = 40
 """Into so many parts the range of a number is cut that moves together with another one."""
@@ -121,10 +127,21 @@ class Prover:
         readings = self.grader.evaluator.ahead.whole(known)
         return Seen(record, readings, self.grader.evaluator.run_whole(readings))
 
+    def moved(self, record: Mapping[str, Reading], part: Part) -> Iterator[Mapping[str, Reading]]:
+        """A fish with other values of the traits that a part of the standard reads, a few of them at a time."""
+        read = {node.trait.name for root in part.roots for node in walk(root) if isinstance(node, TraitRead)}
+        names = [name for name in self.values if name in read]
+        for count in range(1, _MOVED_TOGETHER + 1):
+            for moving in combinations(names, count):
+                for values in product(*(self.values[name] for name in moving)):
+                    yield {**record, **dict(zip(moving, values, strict=True))}
+
     def _drawn(self) -> Iterator[Mapping[str, Reading]]:
         values = self.values
         best = self.climbed(self.seen(self.ordinary), 1).record
         yield self.ordinary
+        # A fault is seen best of a fish that is good but for it.
+        yield from (fish for limit in self.rules.limits for fish in islice(self.moved(best, limit), _MOST_MOVED))
         for sample in self.rules.samples:
             yield {**self.ordinary, **{name: reading for name, reading in sample.record.items() if name in values}}
         draw = Random(0)  # noqa: S311 - the same fish every time, no secret
@@ -193,10 +210,17 @@ class Prover:
                         best, improved = seen, True
         return best
 
-    def ask(self, goal: Any, shows: Shows) -> Answer:
-        """Whether any fish shows something. goal: the same as a term, which holds of every fish that shows it."""
+    def ask(self, goal: Any, shows: Shows, near: Iterable[Mapping[str, Reading]] = ()) -> Answer:
+        """Whether any fish shows something. goal: the same as a term, which holds of every fish that shows it.
+
+        near: fish that may well show it, to be tried before the solver is asked.
+        """
         for seen in self.pool:
             if shows(seen.readings, seen.trace):
+                return Answer(seen, True)
+        for seen in map(self.seen, near):
+            if shows(seen.readings, seen.trace):
+                self.pool.append(seen)
                 return Answer(seen, True)
         logic = self.universe.logic
         wanted, slack = logic.truth(goal), self.universe.meaning.arithmetic.slack
