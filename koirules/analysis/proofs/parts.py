@@ -18,7 +18,7 @@ from koirules.meaning.grades import capped, lifted, limited
 from koirules.standard.parts import Limit, part_key
 from koirules.standard.tree import Node, walk
 
-_LIFTED, _MOVED = 12, 60
+_LIFTED, _MOVED = 5, 30
 """So many fish that a lift raises are tried with so many other values of what a fault reads."""
 
 
@@ -209,8 +209,8 @@ def _seen_under(prover: Prover, fault: tuple[int, Limit], lift: tuple[int, Limit
     others = [other for other in prover.rules.limits if other is not lift[1]]
     changed = _differs(prover, prover.standing.after(others))
     lifted_fish = [seen.record for seen in prover.pool if changes(seen.readings, seen.trace)][:_LIFTED]
-    near = (fish for record in lifted_fish for fish in islice(prover.moved(record, one), _MOVED))
-    return prover.ask(logic.every([bites, changed]), shows, near)
+    likely = (fish for record in lifted_fish for fish in islice(prover.moved(record, one), _MOVED))
+    return prover.ask(logic.every([bites, changed]), shows, likely)
 
 
 def _differs(prover: Prover, possible: Sequence[Any]) -> Any:

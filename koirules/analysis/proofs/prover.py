@@ -138,23 +138,24 @@ class Prover:
 
     def _drawn(self) -> Iterator[Mapping[str, Reading]]:
         values = self.values
-        best = self.climbed(self.seen(self.ordinary), 1).record
+        high = self.climbed(self.seen(self.ordinary), 1)
+        best = self._climbed_alone(high, _standing).record
         yield self.ordinary
-        # A fault is seen best of a fish that is good but for it.
-        yield from (fish for limit in self.rules.limits for fish in islice(self.moved(best, limit), _MOST_MOVED))
         for sample in self.rules.samples:
             yield {**self.ordinary, **{name: reading for name, reading in sample.record.items() if name in values}}
         draw = Random(0)  # noqa: S311 - the same fish every time, no secret
         for number in range(DRAWN):
             # Some are ordinary, or as good as can be, but for a few traits; some are anything.
             share = (0.05, 0.2, 0.5, 1.0)[number % 4]
-            record = dict(self.ordinary if number % 8 < 4 else best)
+            record = dict((self.ordinary, high.record, best)[number % 3])
             for name, telling in values.items():
                 if draw.random() < share:
                     record[name] = draw.choice(telling)
                     if name in self.standing.fish.optional and draw.random() < 0.3:
                         del record[name]
             yield record
+        # A fault is seen best of a fish that is good but for it.
+        yield from (fish for limit in self.rules.limits for fish in islice(self.moved(best, limit), _MOST_MOVED))
 
     def climbed(self, start: Seen, sign: int) -> Seen:
         """A fish made better (with sign -1: worse) in its score, trait by trait, as long as that helps.
@@ -163,7 +164,7 @@ class Prover:
         """
         best, one_by_one = start, None
         while one_by_one is not best:
-            one_by_one = best = self._climbed_alone(best, sign)
+            one_by_one = best = self._climbed_alone(best, lambda seen: seen.height(sign))
             best = self._climbed_in_pairs(best, sign)
         return best
 
@@ -199,33 +200,37 @@ class Prover:
         kind = self.rules.traits[name].kind
         return (float(kind.held_low), float(kind.held_high)) if isinstance(kind, Number) else (0.0, 0.0)
 
-    def _climbed_alone(self, start: Seen, sign: int) -> Seen:
+    def _climbed_alone(self, start: Seen, height: Callable[[Seen], Any]) -> Seen:
         best, improved = start, True
         while improved:
             improved = False
             for name, values in self.values.items():
                 for value in values:
                     seen = self.seen({**best.record, name: value})
-                    if seen.height(sign) > best.height(sign):
+                    if height(seen) > height(best):
                         best, improved = seen, True
         return best
 
-    def ask(self, goal: Any, shows: Shows, near: Iterable[Mapping[str, Reading]] = ()) -> Answer:
+    def ask(self, goal: Any, shows: Shows, likely: Iterable[Mapping[str, Reading]] = ()) -> Answer:
         """Whether any fish shows something. goal: the same as a term, which holds of every fish that shows it.
 
-        near: fish that may well show it, to be tried before the solver is asked.
+        likely: fish that may well show it, to be tried before the solver is asked.
         """
         for seen in self.pool:
             if shows(seen.readings, seen.trace):
                 return Answer(seen, True)
-        for seen in map(self.seen, near):
+        for seen in map(self.seen, likely):
             if shows(seen.readings, seen.trace):
                 self.pool.append(seen)
                 return Answer(seen, True)
         logic = self.universe.logic
         wanted, slack = logic.truth(goal), self.universe.meaning.arithmetic.slack
+        first = None
         for terms, exact in (((wanted,), False), ((wanted, slack == 0), False), ((wanted,), True)):
+            if exact and first == z3.unknown:
+                break  # what is too hard without the roundings is no easier with them
             solver, answer = self.asked(*terms, exact=exact)
+            first = answer if first is None else first
             if answer == z3.unsat and len(terms) == 1:
                 return Answer(None, True)
             if answer == z3.sat:
@@ -302,6 +307,12 @@ class Prover:
         """A fish with what the evaluator makes of it."""
         trace = self.seen(record).trace
         return Shown(record, self.grader.named(trace.possible), trace.score, self.following.doubts(record))
+
+
+def _standing(seen: Seen) -> tuple[int, int, int]:
+    """What makes one fish better than another: its worst grade, then how few limits bite, then its score."""
+    biting = sum(states[5] for states in seen.trace.limits)
+    return -seen.trace.possible.bit_length(), -biting, seen.height(1)
 
 
 def pairs_read_together(rules: Rules, values: Mapping[str, Sequence[Reading]]) -> list[tuple[str, str]]:
