@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import TYPE_CHECKING, Literal
 
-from attrs import define, field
+from attrs import define, field, frozen
 
 from koirules.engines.columnar.glances import glances
 from koirules.engines.columnar.grown import with_grown
@@ -32,13 +32,24 @@ Engine = Literal["columnar", "compiled"]
 """An engine for frames, by its name."""
 
 _MOST_PLANS = 16
-_FEW_COMPLETE = 300
-_FEW_WITH_HOLES = 150
-"""A plan wins beyond so many rows.
+_MOST_SHAPES = 128
 
-Measured with the neutral standard (complete beyond 450 rows, with 5 % holes in ten traits beyond 160), the example standard
-(beyond 220 and 105), and made ones of 16 to 800 statements (beyond 300 to 1,100, and 110 to 260).
-"""
+
+@frozen
+class _Few:
+    """So many rows are graded as soon one by one. with_plan: where there is a plan of columns. without: where it is to be made.
+
+    Measured: a row of the neutral standard takes 8 µs, with 5 % holes in ten traits 17 µs, one of the example standard 46 µs; a
+    plan takes 4, 5 and 11 ms, and 11, 17 and 30 ms to make.
+    """
+
+    with_plan: int
+    without: int
+
+
+_FEW_COMPLETE = _Few(450, 1_800)
+_FEW_WITH_HOLES = _Few(250, 1_000)
+_FEW_COMPARED = 150
 
 
 @define
@@ -59,6 +70,7 @@ class BatchGrader:
     whole: WholeFrames = field(init=False)
     compiled: Compiled = field(init=False)
     _plans: dict[Profile, Plan] = field(factory=dict)
+    _rows: dict[Profile, int] = field(factory=dict)
 
     @needed.default
     def _traits_read(self) -> frozenset[str]:
@@ -111,14 +123,27 @@ class BatchGrader:
     def _graded(self, read: ReadFrame, rows: int, looks: LooksOfRows | None) -> pl.DataFrame:
         if self.engine == "compiled":
             return self.by_code(read, rows)
-        if rows < (_FEW_WITH_HOLES if self.compares or self._has_holes(read.held) else _FEW_COMPLETE):
-            return self.by_row(read, rows, looks)
-        if self.engine is None and not self.compares:
-            read = with_grown(read, self.grader.evaluator.ahead, rows)
-            found = self.compiled.graded_at_once(read.columns, read.held, rows)
+        if self.compares:
+            return (self.by_row if rows < _FEW_COMPARED else self.by_column)(read, rows, looks)
+        few = _FEW_WITH_HOLES if self._has_holes(read.held) else _FEW_COMPLETE
+        if rows < few.with_plan:
+            return self.by_row(read, rows)
+        if self.engine is None:
+            grown = with_grown(read, self.grader.evaluator.ahead, rows)
+            found = self.compiled.graded_at_once(grown.columns, grown.held, rows)
             if found is not None:
                 return found
-        return self.by_column(read, rows, looks)
+        return (self.by_column if self._has_paid(read.held, rows, few) else self.by_row)(read, rows)
+
+    def _has_paid(self, held: Mapping[str, Held], rows: int, few: _Few) -> bool:
+        """Whether as many rows of one shape were graded, in all frames, as would have paid for a plan."""
+        profile = _profile(held)
+        so_far = self._rows.get(profile, 0)
+        if so_far < few.without:
+            if len(self._rows) >= _MOST_SHAPES:
+                self._rows.clear()
+            so_far = self._rows[profile] = so_far + rows
+        return so_far >= few.without
 
     def _has_holes(self, held: Mapping[str, Held]) -> bool:
         """Whether some row may lack some of what the rules read."""
@@ -155,7 +180,7 @@ class BatchGrader:
 
     def plan(self, held: Mapping[str, Held]) -> Plan:
         """The plan for one shape of frame, made once."""
-        profile = tuple(sorted(held.items(), key=lambda pair: pair[0]))
+        profile = _profile(held)
         known = self._plans.get(profile)
         if known is None:
             if len(self._plans) >= _MOST_PLANS:
@@ -163,6 +188,10 @@ class BatchGrader:
             known = Plan.of(self.rules, self.settings, held, sections=self.sections, faults=self.faults)
             self._plans[profile] = known
         return known
+
+
+def _profile(held: Mapping[str, Held]) -> Profile:
+    return tuple(sorted(held.items(), key=lambda pair: pair[0]))
 
 
 class EngineError(Exception):
