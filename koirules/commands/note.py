@@ -25,7 +25,7 @@ from koirules.notes.remarks import Remark, Sort
 from koirules.notes.sheet import headings_of, latest, row_of, was_looked_at
 from koirules.problems import Problem
 from koirules.problems.asking import changed_since, not_noted, told_only_as_csv
-from koirules.records.noted_journal import Journal, journal_of, write_sheet
+from koirules.records.noted_journal import Journal, journal_of, sheet_line, write_sheet
 from koirules.records.text_files import read_text
 from koirules.records.writing import check_folder
 from koirules.report.figures import figure
@@ -107,7 +107,7 @@ def _read(standard: Standard, file: str) -> Notes:
 
 
 def _convert(standard: Standard, notes: Notes, path: Path) -> None:
-    failed = write_sheet(path, headings_of(notes), [row_of(one, notes) for one in notes.fish])
+    failed = write_sheet(path, _Lines().of(notes))
     stop_if_refused([] if failed is None else [failed])
     every, read = understood(notes.fish)
     click.echo(
@@ -166,12 +166,36 @@ def _print_phrases(standard: Standard) -> None:
                 click.echo(shown(f"    {reading}: {', '.join(wordings_in(wordings))}"))
 
 
+class _Lines:
+    """The lines of a sheet of notes: each is made once, however often the sheet is written."""
+
+    def __init__(self) -> None:
+        self._made_for: tuple[tuple[str, ...], NotedFish | None, str] | None = None
+        self._lines: dict[int, tuple[NotedFish, str]] = {}
+
+    def of(self, notes: Notes) -> list[str]:
+        """Every line, the headings first."""
+        headings = headings_of(notes)
+        made_for = (headings, notes.lot, notes.seal)
+        if made_for != self._made_for:
+            self._made_for, self._lines = made_for, {}
+        known, self._lines = self._lines, {}
+        for fish in notes.fish:
+            line = known.get(id(fish))
+            if line is None:
+                row = row_of(fish, notes)
+                line = (fish, sheet_line(row.get(name, "") for name in headings))
+            self._lines[id(fish)] = line
+        return [sheet_line(headings), *(line for _, line in self._lines.values())]
+
+
 class _Session:
     """Notes taken a line after another."""
 
     def __init__(self, standard: Standard, path: Path, journal: Journal) -> None:
         self.standard, self.path, self.journal = standard, path, journal
         self.reader: NotesReader = standard.notes_reader
+        self.lines = _Lines()
         self.hearing = self._heard(journal.lines)
         self.notes = self.hearing.notes
         if path.exists() and not self._is_as_left():
@@ -190,7 +214,7 @@ class _Session:
         try:
             for lines in (self.journal.lines, self.journal.lines[:-1]):
                 notes = self._heard(lines).notes
-                if write_sheet(passing, headings_of(notes), [row_of(one, notes) for one in notes.fish]) is not None:
+                if write_sheet(passing, _Lines().of(notes)) is not None:
                     return True
                 if passing.read_bytes() == self.path.read_bytes():
                     return True
@@ -201,7 +225,7 @@ class _Session:
         return False
 
     def _write(self) -> None:
-        failed = write_sheet(self.path, headings_of(self.notes), [row_of(one, self.notes) for one in self.notes.fish])
+        failed = write_sheet(self.path, self.lines.of(self.notes))
         if failed is not None:
             show_problems([failed])
             stop("The notes before this one are in the file.")

@@ -7,8 +7,9 @@ is taken back is said by a line of its own, so that nothing is ever rewritten. A
 from __future__ import annotations
 
 import os
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from contextlib import suppress
+from io import StringIO
 from pathlib import Path
 from typing import IO
 
@@ -107,16 +108,21 @@ def standing(lines: Sequence[str]) -> list[str]:
     return found
 
 
-def write_sheet(path: Path, headings: Sequence[str], rows: Sequence[Mapping[str, str]]) -> Problem | None:
-    """Write the sheet of some notes, whole or not at all, and force it to the disk."""
+def sheet_line(cells: Iterable[str]) -> str:
+    """A line of the sheet of some notes."""
     import csv
+
+    made = StringIO()
+    csv.writer(made, lineterminator="\n").writerow(map(for_csv, cells))
+    return made.getvalue()
+
+
+def write_sheet(path: Path, lines: Iterable[str]) -> Problem | None:
+    """Write the sheet of some notes from its lines, whole or not at all, and force it to the disk."""
 
     def write(passing: Path) -> None:
         with passing.open("w", encoding="utf-8", newline="") as file:
-            writer = csv.writer(file, lineterminator="\n")
-            writer.writerow(map(for_csv, headings))
-            for row in rows:
-                writer.writerow([for_csv(row.get(name, "")) for name in headings])
+            file.writelines(lines)
             file.flush()
             os.fsync(file.fileno())
 
