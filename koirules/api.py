@@ -15,7 +15,7 @@ from attrs import evolve, field, fields, frozen
 from koirules.loading.files import load
 from koirules.plugins import Registry, load_registry
 from koirules.problems import KoirulesError, Problem, RecordError, StandardError, is_refused
-from koirules.standard.parts import Rules, Setting
+from koirules.standard.parts import Rules, Setting, words_of_one_trait
 from koirules.vocabulary.traits import Trait
 
 if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of them
@@ -328,7 +328,7 @@ class Standard:
         read = self.grader.traits_to_record()
         traits = {name: trait for name, trait in self.traits.items() if name in read}
         found = Variety(self.variety or "", self.title, traits, subject=self.rules.subject)
-        _raise(write_sheet(Path(path), found, fish=fish))
+        _raise(write_sheet(Path(path), found, fish=fish, phrases=words_of_one_trait(self.rules.phrases)))
 
     def write_handbook(self, path: str | PathLike[str], *, remarks: bool = False) -> None:
         """Write the standard as a page for judges (.html or .md). remarks: show those of the rule file. Raises KoirulesError."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 from koirules.records.safe_text import for_csv
@@ -11,7 +11,13 @@ from koirules.records.table import FISH
 from koirules.vocabulary.traits import Trait, Variety
 
 
-def write_csv_sheet(path: Path, variety: Variety, traits: Sequence[Trait], fish: int) -> None:  # noqa: ARG001 - as XLSX
+def write_csv_sheet(
+    path: Path,
+    variety: Variety,  # noqa: ARG001 - as XLSX
+    traits: Sequence[Trait],
+    fish: int,  # noqa: ARG001
+    phrases: Mapping[str, Sequence[str]],  # noqa: ARG001
+) -> None:
     """Write a header with `fish` and a column for each trait."""
     import csv
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -62,29 +62,36 @@ class _Page:
     last: int
     text: Format
     share: Format
+    phrases: Mapping[str, Sequence[str]]
 
 
-def write_xlsx_sheet(path: Path, variety: Variety, traits: Sequence[Trait], fish: int) -> None:
-    """Write a workbook with the sheets `records`, blank, and `traits`, which explains each column."""
+def write_xlsx_sheet(
+    path: Path, variety: Variety, traits: Sequence[Trait], fish: int, phrases: Mapping[str, Sequence[str]]
+) -> None:
+    """Write a workbook with the sheets `records`, blank, and `traits`, which explains each column.
+
+    phrases: by trait the words of the page that may stand in its cells; drop-downs offer them behind its own words.
+    """
     workbook = open_workbook(path)
     styles = styles_of(workbook)
     records = workbook.add_worksheet(SHEET)
     _explain(workbook.add_worksheet("traits"), variety, traits, styles)
     page = _Page(
         sheet=records,
-        lists=_add_lists(workbook, traits),
+        lists=_add_lists(workbook, traits, phrases),
         last=max(fish, 1),
         text=styles.text,
         # A cell that is General turns a typed 45% into 0.45; this one shows what it then holds.
         share=workbook.add_format({"num_format": 'General" %"'}),
+        phrases=phrases,
     )
     records.freeze_panes(1, 1)
     records.set_column(0, 0, 14, styles.text)
     _write_heading(records, 0, FISH, _FISH_NOTE, styles)
     for column, trait in enumerate(traits, 1):
         records.set_column(column, column, width_for([heading_of(trait)]), _format_of(page, trait.kind))
-        _write_heading(records, column, heading_of(trait), _note(trait), styles)
-        _check(page, column, trait.kind)
+        _write_heading(records, column, heading_of(trait), _note(trait, phrases.get(trait.name, ())), styles)
+        _check(page, column, trait)
     _print_blank(records, page.last, len(traits), variety.subject.on_paper)
     records.activate()
     close_workbook(workbook)
@@ -110,8 +117,9 @@ def _write_heading(sheet: Worksheet, column: int, heading: str, note: str, style
     sheet.write_comment(0, column, for_workbook(note), {"author": "", "width": 260, "height": 20 + 17 * lines})
 
 
-def _note(trait: Trait) -> str:
-    lines = [trait.title, trait.describe, _what_to_write(trait.kind), "Leave it blank if it was not recorded."]
+def _note(trait: Trait, phrases: Sequence[str]) -> str:
+    own = f"Your own words may stand here too: {', '.join(phrases)}." if phrases else ""
+    lines = [trait.title, trait.describe, _what_to_write(trait.kind), own, "Leave it blank if it was not recorded."]
     return "\n".join(line for line in lines if line)
 
 
@@ -126,15 +134,16 @@ def _format_of(page: _Page, kind: Kind) -> Format | None:
             return page.text
 
 
-def _check(page: _Page, column: int, kind: Kind) -> None:
+def _check(page: _Page, column: int, trait: Trait) -> None:
     """Add the drop-down or the check of a column; what is not sure may still be written, after a question."""
+    kind = trait.kind
     match kind:
         case Number(_, low, high):
             rule = {"validate": "decimal", "criteria": "between", "minimum": float(low), "maximum": float(high)}
         case Count(high):
             rule = {"validate": "integer", "criteria": "between", "minimum": 0, "maximum": high}
         case Scale() | Choice() | YesNo() | Places():
-            rule = {"validate": "list", "source": _source(page, column, words_offered(kind))}
+            rule = {"validate": "list", "source": _source(page, column, _offered(trait, page.phrases))}
         case Label() | Patches() | Colours():
             return
     rule |= {"error_type": "warning", "error_title": "Is this what you mean?", "error_message": _question(kind)}
@@ -142,6 +151,11 @@ def _check(page: _Page, column: int, kind: Kind) -> None:
         # A drop-down picks one place; several are typed, and that is nothing to be asked about.
         rule["show_error"] = False
     page.sheet.data_validation(1, column, page.last, column, rule)
+
+
+def _offered(trait: Trait, phrases: Mapping[str, Sequence[str]]) -> tuple[str, ...]:
+    """The words of a drop-down, those of the page at the end."""
+    return (*words_offered(trait.kind), *phrases.get(trait.name, ()))
 
 
 def words_offered(kind: Kind) -> tuple[str, ...]:
@@ -162,12 +176,12 @@ def _source(page: _Page, column: int, words: Sequence[str]) -> list[str] | str:
     return f"={_LISTS}!${letters}$1:${letters}${len(words)}"
 
 
-def _add_lists(workbook: Workbook, traits: Sequence[Trait]) -> Worksheet | None:
+def _add_lists(workbook: Workbook, traits: Sequence[Trait], phrases: Mapping[str, Sequence[str]]) -> Worksheet | None:
     """Add a hidden sheet with the words of the drop-downs that are too long, each in the column of its trait."""
     long = {
         column: words
         for column, trait in enumerate(traits, 1)
-        if len(",".join(words := words_offered(trait.kind))) > _LONGEST_LIST
+        if words_of(trait.kind) and len(",".join(words := _offered(trait, phrases))) > _LONGEST_LIST
     }
     if not long:
         return None

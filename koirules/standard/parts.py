@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from datetime import date
 from decimal import Decimal
 
@@ -206,6 +206,16 @@ class Phrase:
     wordings: tuple[tuple[str, str], ...]
     stated: tuple[Stated, ...]
     place: Place
+
+
+def words_of_one_trait(phrases: Iterable[Phrase]) -> dict[str, tuple[str, ...]]:
+    """By trait the wordings of the phrases that speak of it alone: they may stand in its cells."""
+    found: dict[str, tuple[str, ...]] = {}
+    for phrase in phrases:
+        if len(phrase.stated) == 1:
+            trait = phrase.stated[0].trait
+            found[trait] = (*found.get(trait, ()), *(words for _, words in phrase.wordings if "," not in words))
+    return found
 
 
 @frozen

@@ -3,6 +3,7 @@
 import openpyxl
 import pytest
 
+import koirules
 from koirules.records.records import read_records
 from koirules.records.sheet import write_sheet
 from koirules.vocabulary.kinds import Choice, Places
@@ -169,3 +170,26 @@ def test_what_a_vocabulary_says_never_becomes_a_formula(path):
     write_sheet(path, Variety("v", "=1+1", {"fins": trait}))
     book = openpyxl.load_workbook(path)
     assert {cell.data_type for row in book["traits"].iter_rows() for cell in row if cell.value} == {"s"}
+
+
+def test_the_drop_down_offers_the_words_of_the_page(tmp_path):
+    page = """standard "x" edition 1 variety kohaku
+phrase "crisp as paper" means kiwa is razor
+phrase "runs out" means odome below 1 %
+phrase "stocky" means build is heavy and outline at most fair
+grade keep if kiwa at least sharp and odome at least 1 % and outline at least fair
+grade out otherwise
+"""
+    standard = koirules.read_standard(page)
+    standard.write_sheet(tmp_path / "lot.xlsx")
+    sheet = openpyxl.load_workbook(tmp_path / "lot.xlsx")["records"]
+    columns = {cell.value.split(" (")[0]: cell for cell in sheet[1]}
+    lists = {str(one.sqref).split(":")[0]: one.formula1 for one in sheet.data_validations.dataValidation}
+    assert lists[f"{columns['kiwa'].column_letter}2"] == '"blurred,fair,sharp,razor,crisp as paper"'
+    assert "runs out" in columns["odome"].comment.text
+    assert "stocky" not in columns["outline"].comment.text
+    sheet.append(["1", *[{"kiwa": "crisp as paper", "odome": "runs out"}.get(name) for name in list(columns)[1:]]])
+    sheet.parent.save(tmp_path / "lot.xlsx")
+    (record,) = standard.read_records(tmp_path / "lot.xlsx")
+    assert record.readings["kiwa"] == 8
+    assert record.readings["odome"].high < 1
