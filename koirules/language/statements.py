@@ -300,11 +300,15 @@ class Panel:
 
 @frozen
 class Phrase:
-    """`phrase "…", "…" means …`: words that a sorter says, and what they say of a fish; nothing where `stated` is empty."""
+    """`phrase "…", "…" means …`: words that a sorter says, and what they say of a fish; nothing where `stated` is empty.
+
+    corrects: whether they take back what was said before, as `correction` says it.
+    """
 
     wordings: tuple[Title, ...]
     stated: tuple[Stated, ...]
     place: Place
+    corrects: bool = False
 
     @property
     def title(self) -> Title:

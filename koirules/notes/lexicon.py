@@ -286,7 +286,10 @@ class _Building:
         self.said: list[str] = []
         for phrase in rules.phrases:
             for _, wording in phrase.wordings:
-                self.add(wording, phrase.stated, own=True)
+                if phrase.corrects:
+                    self.said.append(f"{wording}=correction")
+                else:
+                    self.add(wording, phrase.stated, own=True)
         spoken: dict[str, list[Spoken]] = {}
         for saying in rules.sayings:
             if isinstance(saying, Spoken):

@@ -97,7 +97,8 @@ class NotesReader:
         grades = {
             words: grade.name for grade in rules.grades for words in (grade.name.replace("_", " "), grade.title.text)
         }
-        return cls(rules, lexicon, RemarkReader.of(lexicon, grades))
+        corrections = [words for phrase in rules.phrases if phrase.corrects for _, words in phrase.wordings]
+        return cls(rules, lexicon, RemarkReader.of(lexicon, grades, corrections))
 
     def read(self, text: str, file: str = "notes") -> Notes:
         """Read a text of notes. What is wrong with it is in `problems`; nothing is raised for it."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from enum import Enum
 from functools import lru_cache
 from itertools import pairwise
@@ -248,11 +248,11 @@ class RemarkReader:
     _read: dict[tuple[str, bool], Remark] = field(factory=dict, init=False, repr=False, eq=False)
 
     @classmethod
-    def of(cls, lexicon: Lexicon, grades: Mapping[str, str]) -> RemarkReader:
-        """The reader of a standard. grades: each grade's name by its name and its title."""
+    def of(cls, lexicon: Lexicon, grades: Mapping[str, str], corrections: Iterable[str] = ()) -> RemarkReader:
+        """The reader of a standard. grades: each grade's name by its name and its title. corrections: those of the page."""
         verdicts = {tokens_of(words): verdict for words, verdict in VERDICTS.items()}
         verdicts |= {tokens_of(words): grade for words, grade in grades.items()}
-        return cls(lexicon, verdicts)
+        return cls(lexicon, verdicts, CORRECTIONS | {tokens_of(words) for words in corrections})
 
     def read(self, text: str, before: Sequence[Remark] = ()) -> Remark:
         """A remark. before: those of the same fish and line that stand before it, the last one last."""
@@ -272,11 +272,11 @@ class RemarkReader:
         if shown.endswith(("?", "？")) or (tokens[0] in {"is", "are"} and tokens[1:2] in _ASKED):
             # "sharp?" and "is that a speck" are said by somebody who is not sure.
             return evolve(self.read(f"maybe {shown.rstrip('?？ ')}", before), text=shown)
+        if tokens in self.corrections:
+            return Remark(shown, Sort.CORRECTION)
         verdict = self._verdict(tokens)
         if verdict is not None:
             return Remark(shown, Sort.VERDICT, verdict=verdict)
-        if tokens in self.corrections:
-            return Remark(shown, Sort.CORRECTION)
         if tokens == ("no",):
             return Remark(shown, Sort.NO)
         parted = self._with_verdict(shown, tokens)

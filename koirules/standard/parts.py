@@ -200,12 +200,13 @@ class Phrase:
     """Words that a sorter says, and what they say of a fish.
 
     wordings: each behind the code of its language, "" for that of the page. stated: one for each trait; none where the words
-    say nothing of a fish.
+    say nothing of a fish. corrects: whether they take back what was said before.
     """
 
     wordings: tuple[tuple[str, str], ...]
     stated: tuple[Stated, ...]
     place: Place
+    corrects: bool = False
 
 
 def words_of_one_trait(phrases: Iterable[Phrase]) -> dict[str, tuple[str, ...]]:

@@ -360,3 +360,16 @@ def test_a_cell_with_a_question_mark_is_no_value(tmp_path):
     with pytest.raises(koirules.RecordError) as caught:
         koirules.load_standard("tosai_kohaku").read_records(path)
     assert [problem.code for problem in caught.value.problems] == ["value-unknown-word"] * 2
+
+
+def test_a_page_has_correction_words_of_its_own():
+    page = PAGE + 'phrase "hang on", "ach was" means correction\n'
+    standard = koirules.read_standard(page, registry=BOX)
+    notes = standard.read_notes("1: nidan, ach was, sandan, kiwa sharp\n2: kiwa fair, hang on, kiwa sharp")
+    assert [(one["steps"] if "steps" in one else "", one["kiwa"]) for one in notes.records] == [
+        ("sandan", "sharp"),
+        ("", "sharp"),
+    ]
+    assert not any(one.unread for one in notes.fish)
+    assert koirules.tidy(page).splitlines()[-1] == 'phrase "hang on", "ach was" means correction'
+    assert standard.seal == koirules.read_standard(PAGE, registry=BOX).seal

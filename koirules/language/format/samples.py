@@ -35,7 +35,7 @@ def write_phrase(statement: st.Phrase, pen: Pen) -> None:
             pen.words("and", SECOND)
         write_stated(stated, pen)
     if not statement.stated:
-        pen.words("nothing")
+        pen.words("correction" if statement.corrects else "nothing")
 
 
 def write_stated(stated: st.Stated, pen: Pen, level: int = NEVER) -> None:

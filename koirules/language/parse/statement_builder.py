@@ -295,7 +295,10 @@ def _stated(build: Builder, node: Node) -> st.Stated:
 def _phrase(build: Builder, node: Node) -> st.Phrase:
     titles = [child for child in node.children if child.data == "title"]
     wordings = tuple(label for label in map(build.title, titles) if label is not None)
-    return st.Phrase(wordings, tuple(_stated(build, each) for each in node.children[len(titles) :]), build.place(node))
+    means = node.children[len(titles) :]
+    corrects = [each.data for each in means] == ["correction"]
+    stated = () if corrects else tuple(_stated(build, each) for each in means)
+    return st.Phrase(wordings, stated, build.place(node), corrects)
 
 
 def _alert(build: Builder, node: Node) -> st.Alert:

@@ -34,7 +34,7 @@ def check_phrases(
             _check_wording(wording, place, places, problems)
         stated = check_stated(statement.stated, traits, known, problems, statement.title.text)
         if stated is not None:
-            found.append(Phrase(wordings, stated, statement.place))
+            found.append(Phrase(wordings, stated, statement.place, statement.corrects))
     return tuple(found)
 
 
