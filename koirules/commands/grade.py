@@ -22,7 +22,7 @@ from koirules.commands.inputs import (
     stop_if_there,
     varieties_installed,
 )
-from koirules.commands.output import cautions_of, show_cautions, show_paragraph, show_problems, stop
+from koirules.commands.output import cautions_of, short_cautions_of, show_cautions, show_problems, stop
 from koirules.commands.page_options import Wishes, wishes_options
 
 
@@ -162,11 +162,10 @@ def command(
     about = evolve(about_of(standard, batch), classes="" if table is None else table.words)
     failed = write_all(outs, plots, batch.results, about, [(standard, batch.batch)], wishes)
     tell_batch(standard, batch, as_recorded=as_recorded, in_full=in_full)
-    if is_short(batch, as_recorded=as_recorded, in_full=in_full):
-        show_paragraph(standard.cautions.short, dim=True)
-    else:
+    if in_full:
         click.echo()
-        show_cautions(cautions_of(standard))
+    noted = not is_short(batch, as_recorded=as_recorded, in_full=in_full)
+    show_cautions(cautions_of(standard) if in_full else short_cautions_of(standard, noted=noted))
     if failed:
         show_problems(failed)
         stop("Not everything was written.")

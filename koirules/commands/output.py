@@ -87,6 +87,13 @@ def cautions_of(standard: Standard) -> tuple[str, ...]:
     return (note, *standard.cautions.all) if note else standard.cautions.all
 
 
+def short_cautions_of(standard: Standard, *, noted: bool) -> tuple[str, ...]:
+    """The same with no more than the gist of the cautions, where their author gave one. noted: with the model of growth."""
+    if not standard.cautions.short:
+        return cautions_of(standard)
+    return tuple(filter(None, (standard.growth_note if noted else "", standard.cautions.short)))
+
+
 def show_cautions(parts: Iterable[str]) -> None:
     """Print cautions."""
     for part in parts:

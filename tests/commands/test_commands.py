@@ -53,7 +53,7 @@ def test_grade_prints_every_fish_its_reasons_and_the_totals():
     assert ["keep", "1"] in lines
     assert ["cull", "2"] in lines
     assert ["not", "settled", "1"] in lines
-    assert "not an instruction to kill" in " ".join(result.output.split())
+    assert "no instruction to kill: sell or rehome first" in " ".join(result.output.split())
 
 
 def test_results_as_csv_hold_the_contract():
