@@ -11,8 +11,17 @@ import click
 
 from koirules.analysis.agreement import IN, OUT, UNSURE, Agreement, Judging
 from koirules.api import Standard
-from koirules.commands.inputs import graded, setting_option, shown_titles, standard_from, standard_words
-from koirules.commands.output import DOES_NOT_HOLD, HOLDS, counted, shown, stop_if_refused
+from koirules.commands.agree_judges import check_out, judges_named, tell_judges, tell_show, verdict_words
+from koirules.commands.inputs import (
+    graded,
+    replace_option,
+    rule_files_in,
+    setting_option,
+    shown_titles,
+    standard_from,
+    standard_words,
+)
+from koirules.commands.output import DOES_NOT_HOLD, HOLDS, counted, shown, stop, stop_if_refused
 from koirules.notes.sheet import VERDICT
 from koirules.problems import Problem
 from koirules.problems.agreeing import no_such_grade, no_two_looks, no_verdicts, unknown_verdict
@@ -25,30 +34,65 @@ from koirules.vocabulary.plain_text import folded
 @click.argument("rules")
 @click.argument("records")
 @click.option(
-    "--with", "other", metavar="FILE", default=None, help="Compare with the verdicts of this file: a second sorter."
+    "--with",
+    "others",
+    metavar="FILE",
+    multiple=True,
+    help="Compare with the verdicts of this file: a second sorter. Given twice or more: of several sorters.",
 )
 @click.option("--looks", is_flag=True, help="Compare the verdicts of the first look with those of the last.")
 @click.option(
     "--in", "kept", metavar="GRADE", multiple=True, help="A grade that counts as in; the best one by default."
 )
 @click.option("--json", "as_json", is_flag=True, help="Print it as data.")
+@click.option(
+    "--out",
+    type=click.Path(),
+    default=None,
+    metavar="FILE",
+    help="Of several judges: write the table of agreement (.csv).",
+)
+@replace_option
 @setting_option
 def command(
     rules: str,
     records: str,
-    other: str | None,
+    others: tuple[str, ...],
     looks: bool,
     kept: tuple[str, ...],
     as_json: bool,
+    out: str | None,
+    replace: bool,
     changes: tuple[str, ...],
 ) -> None:
     """Set the verdicts of a sorter beside the grades of RULES, or beside another sorter or look.
 
     RECORDS has a column `verdict`: in, out, unsure, or the name or title of a grade. Prints a table of both, the share that
     agrees with its 95 % interval, Cohen's kappa, and each fish where they differ. Exit status 1: they differ somewhere.
+
+    Where RECORDS has a column `judge` with several judges, or with several files behind --with: how far they agree on the score,
+    the grade and each trait (Krippendorff's alpha), who stands apart, the fish on which they part most, and what they read
+    differently. RULES may then be a folder of rule files: each fish is graded by that of its variety.
     """
+    several = rule_files_in(Path(rules))
+    if several:
+        if looks or others:
+            stop(
+                "A folder of rule files is for one file of records that names several judges, without --with and --looks."
+            )
+        check_out(out, replace=replace)
+        tell_show(several, records, kept, changes, as_json=as_json, out=out)
     standard = standard_from(rules, changes)
     stop_if_refused([no_such_grade(name, standard.grades) for name in kept if name not in standard.grades])
+    judges = judges_named(_read(standard, records))
+    if len(judges) > 1 or len(others) > 1:
+        if looks or (len(judges) > 1 and others):
+            stop("A file that names several judges, or several files behind --with, are compared by themselves.")
+        check_out(out, replace=replace)
+        tell_judges(standard, [records, *others], kept, as_json=as_json, out=out)
+    if out is not None:
+        stop("--out is for several judges: a column `judge`, or --with given twice or more.")
+    other = others[0] if others else None
     first = _verdicts(standard, records, last=not looks)
     results: Mapping[str, Result] = {}
     if looks:
@@ -79,8 +123,7 @@ def _read(standard: Standard, file: str) -> Batch:
 
 def _verdicts(standard: Standard, file: str, *, last: bool) -> dict[str, str]:
     """The verdict of each fish of a file, of its last look or of its first; ends the command where there is none."""
-    words = {IN: IN, OUT: OUT, UNSURE: UNSURE, **{folded(name): name for name in standard.grades}}
-    words |= {folded(title): name for name, title in standard.grade_titles.items()}
+    words = verdict_words(standard)
     found: dict[str, str] = {}
     problems: list[Problem] = []
     for record in _read(standard, file).records:

@@ -46,3 +46,13 @@ def no_such_grade(name: str, known: Sequence[str]) -> Problem:
         f"The standard has no grade {quoted(name)}.",
         f"Its grades are {in_words(known, 'and')}.",
     )
+
+
+def nothing_in_common(file: str) -> Problem:
+    """Several judges, none of whom said anything of a fish that another one did."""
+    return Problem(
+        "nothing-in-common",
+        Cell(file),
+        "No fish has something that two judges said of it.",
+        "Let several judges record the same fish, under the same names of fish.",
+    )

@@ -41,7 +41,7 @@ class Record:
     figure of the batch among the readings, how many fish it counts, of how many. judge: whose record it is, "" where no judge is
     named. seats: of a fish that judges looked at the record of each, with what holds for all of them; its own readings are then
     those of the row without a judge, and once it is measured what the panel says trait by trait (grading/judges.py). A seat
-    without a judge stands for one who is missing.
+    without a judge stands for one who is missing. own: of a seat, the traits that its judge recorded.
     """
 
     fish: str
@@ -63,3 +63,4 @@ class Record:
     carried: frozenset[str] = frozenset()
     judge: str = ""
     seats: tuple[Record, ...] = field(default=(), hash=False)
+    own: frozenset[str] = frozenset()

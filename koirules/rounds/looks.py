@@ -169,6 +169,7 @@ def _with_shared(own: Record, shared: Record | None, ever: tuple[Record, Record]
             (last.before, last.earlier) if last is shared else (last.readings, (*last.earlier, last.readings))
         )
         own = evolve(own, before=before, earlier=earlier)
+    own = evolve(own, own=frozenset(own.readings))
     if shared is None:
         return own
     looks = tuple(evolve(look, readings=_shared(shared, look.readings, look.cannot_tell)) for look in own.looks)

@@ -1,12 +1,19 @@
 """The example of a show, recalculated from its files alone: nothing of koirules takes part in the recalculation."""
 
 import csv
+import json
+import math
 import re
+import shutil
+import subprocess
+import sys
 import tomllib
 from collections import Counter, defaultdict
 from decimal import ROUND_FLOOR, Decimal
+from fractions import Fraction
 from pathlib import Path
 
+import krippendorff
 import pytest
 from click.testing import CliRunner
 
@@ -42,14 +49,32 @@ def points(variety):
 
 
 def ends(fish):
-    """The lowest and highest points of each section; a blank can still be anything."""
+    """The lowest and highest points of each section, in hundredths; what is blank or a question can still be anything."""
     told = {}
     for section, (worth, criteria) in points(fish["variety"]).items():
         most = sum(max(table.values()) for table in criteria.values())
-        low = sum(table[fish[trait]] if fish[trait] else min(table.values()) for trait, table in criteria.items())
-        high = sum(table[fish[trait]] if fish[trait] else max(table.values()) for trait, table in criteria.items())
-        told[section] = (worth * low / most, worth * high / most)
+        low = sum(table.get(fish[trait], min(table.values())) for trait, table in criteria.items())
+        high = sum(table.get(fish[trait], max(table.values())) for trait, table in criteria.items())
+        told[section] = (half_up(worth * low / most), half_up(worth * high / most))
+    told["score"] = tuple(map(sum, zip(*told.values(), strict=True)))
     return told
+
+
+def half_up(points):
+    return (points * 100 + Decimal("0.5")).to_integral_value(ROUND_FLOOR) / 100
+
+
+def middle_mean(points):
+    """The mean without the highest and the lowest, to a hundredth."""
+    kept = sorted(points)[1:-1]
+    exact = Fraction(sum(kept)) / len(kept)
+    return Decimal((exact * 100 + Fraction(1, 2)).__floor__()) / 100
+
+
+def by_judges(fish, judges):
+    """The points of a fish that judges looked at: what a judge left blank is what was seen when the fish came in."""
+    each = [ends(fish | {name: said for name, said in judge.items() if said}) for judge in judges]
+    return {key: tuple(middle_mean([one[key][end] for one in each]) for end in (0, 1)) for key in each[0]}
 
 
 def class_of(fish):
@@ -64,21 +89,29 @@ def class_of(fish):
     return None if size is None else (group, size)
 
 
+def entries():
+    """The rows of the entry sheet that no judge wrote."""
+    return [row for row in rows(FOLDER / "entries.csv") if not row["judge"]]
+
+
 def recalculated():
     """{(prize, group, size): [fish of each place]} by hand, with what was voted and decided."""
     decided = {(row["prize"], row["fish"]): place for place, row in enumerate(rows(FOLDER / "decisions.csv"))}
     votes = Counter(row["fish"] for row in rows(FOLDER / "votes.csv"))
     fish = {}
+    judges = defaultdict(list)
     for row in rows(FOLDER / "entries.csv"):
-        told = ends(row)
-        low = sum(each[0] for each in told.values())
+        if row["judge"]:
+            judges[row["fish"]].append(row)
+    for row in entries():
+        told = by_judges(row, judges[row["fish"]]) if row["fish"] in judges else ends(row)
+        low = told["score"][0]
         is_placed = row["spine"] != "bent" and low >= 50
         if (its := class_of(row)) is not None:
             fish[row["fish"]] = {
-                "score": low,
+                **{key: both[0] for key, both in told.items()},
                 "class": its,
                 "placed": is_placed,
-                **{s: e[0] for s, e in told.items()},
             }
 
     def best(prize, names, *keys):
@@ -147,10 +180,41 @@ def test_three_ties_wait_and_the_prize_that_hangs_on_one_of_them(run):
 
 
 def test_the_show_is_as_its_page_says():
-    entries = rows(FOLDER / "entries.csv")
-    assert (len(entries), len({row["variety"] for row in entries})) == (240, 12)
-    assert len({row["owner"] for row in entries}) == 31
-    assert [row["fish"] for row in entries if class_of(row) is None] == ["017", "058", "102"]
-    (blank,) = [row for row in entries if not row["lustre"]]
+    entered = entries()
+    assert (len(entered), len({row["variety"] for row in entered})) == (240, 12)
+    assert len({row["owner"] for row in entered}) == 31
+    assert [row["fish"] for row in entered if class_of(row) is None] == ["017", "058", "102"]
+    judged = [(row["fish"], row["judge"]) for row in rows(FOLDER / "entries.csv") if row["judge"]]
+    assert (len(judged), len(set(judged)), len({fish for fish, _ in judged})) == (200, 200, 40)
+    (blank,) = [row for row in entered if not row["lustre"]]
     # Its lustre was not recorded, and it is placed nowhere; that no lustre would place it, the command says by waiting for none.
     assert all(blank["fish"] not in told for told in recalculated().values())
+
+
+def test_the_judges_are_those_that_the_script_draws(tmp_path):
+    copied = tmp_path / "show"
+    shutil.copytree(FOLDER, copied)
+    subprocess.run([sys.executable, copied / "draw_judges.py"], check=True)
+    assert (copied / "entries.csv").read_bytes() == (FOLDER / "entries.csv").read_bytes()
+
+
+def test_agreement_is_that_of_the_records(monkeypatch):
+    """Alpha of the lustre, recalculated by the library krippendorff; judge E stands apart, as the lot was drawn."""
+    for module in (inputs, grade_mixed):
+        monkeypatch.setattr(module, "load_registry", registry)
+    done = CliRunner().invoke(main, ["agree", str(FOLDER / "rules"), str(FOLDER / "entries.csv"), "--json"])
+    told = json.loads(done.stdout)
+    assert (told["fish"], len(told["judges"])) == (40, 5)
+    words = ("dull", "fair", "good", "superb")
+    sheet = defaultdict(dict)
+    for row in rows(FOLDER / "entries.csv"):
+        if row["judge"] and row["lustre"] in words:
+            sheet[row["judge"]][row["fish"]] = words.index(row["lustre"])
+    fish = sorted({name for one in sheet.values() for name in one})
+    data = [[sheet[judge].get(name, math.nan) for name in fish] for judge in sorted(sheet)]
+    expected = krippendorff.alpha(reliability_data=data, level_of_measurement="ordinal")
+    found = {one["name"]: one["alpha"] for one in told["traits"]}
+    assert math.isclose(found["lustre"], expected, abs_tol=1e-12)
+    most = max(told["apart"], key=lambda one: one["without"])
+    assert most["judge"] == "judge E"
+    assert min(told["apart"], key=lambda one: one["shift"])["judge"] == "judge E"

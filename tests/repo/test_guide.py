@@ -66,6 +66,7 @@ def printed_by(words):
 ENDS_WITH = {
     "check slip.koi": 2,
     "agree examples/guide/house.koi sorted.csv": 1,
+    "agree examples/guide/house.koi five.csv": 1,
     "note examples/guide/house.koi notes.txt --out lot.csv": 1,
     "grade examples/guide/house.koi lot.csv": 1,
     "prizes day.toml entries.csv --rules examples/guide/house.koi": 1,
