@@ -39,7 +39,7 @@ COMMANDS = {
     "new-variety": "Lay down a plugin for a variety of your own, with tests that pass.",
     "growth": "Fit how fish grow from looks at the same fish on several days.",
     "traits": "List the traits that rules and records can name.",
-    "explain": "Say what the code behind a problem means.",
+    "explain": "Say what the code of a problem means.",
 }
 
 

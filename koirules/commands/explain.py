@@ -1,4 +1,4 @@
-"""`koirules explain`: what the code behind a problem means."""
+"""`koirules explain`: what the code of a problem means."""
 
 from __future__ import annotations
 
@@ -25,7 +25,7 @@ _HEADINGS = {
 @click.command("explain")
 @click.argument("code", required=False)
 def command(code: str | None) -> None:
-    """Say what CODE means, the word in brackets behind a problem: an example that makes it, and the mend.
+    """Say what CODE means, the word in brackets after a problem: an example that makes it, and the mend.
 
     Without CODE, list every code.
     """

@@ -15,7 +15,7 @@ def command(rules: str, text: bool) -> None:
     """Print the seal of RULES: it stays the same as long as what they say does, and changes with every change of that.
 
     Layout, remarks, notes and samples do not count; labels and words of reasons do. A file that is based on RULES names
-    the seal behind the edition.
+    the seal after the edition.
     """
     standard = standard_from(rules)
     if text:

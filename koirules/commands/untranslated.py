@@ -28,7 +28,7 @@ def command(language: str, rules: str | None, remarks: bool, out: str | None, re
     """List what has no translation into LANGUAGE (two letters): the texts of RULES and of its vocabulary, else those of koirules.
 
     With --out it writes them as a catalogue, a `.po` file of GNU gettext; what that file has already is kept. Write each
-    translation behind msgstr. A catalogue called NAME.LANGUAGE.po beside NAME.koi is read with it, and its seal stays as it
+    translation after msgstr. A catalogue called NAME.LANGUAGE.po beside NAME.koi is read with it, and its seal stays as it
     is. Exit status 1: something has no translation.
     """
     from koirules.languages import CatalogueError, read_catalogue, said_by_the_tool, tongue_of, written_catalogue
