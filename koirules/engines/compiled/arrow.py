@@ -22,8 +22,9 @@ _HUGE = 1 << 21
 """Memory is taken in pages of this size where the system has them: a page is cleared when it is first written to."""
 
 _SMALL = 1 << 20
-_MOST_KEPT = 1 << 28
-"""So many bytes of results that were let go are kept for the next ones: those of about three million records."""
+_LAZILY = getattr(mmap, "MADV_FREE", None)
+_MOST_KEPT = 1 << 30 if _LAZILY is not None else 1 << 27
+"""So many bytes of results that were let go are kept for the next ones; where the system may take them back when it needs them, more."""
 
 
 class _Schema(ctypes.Structure):
@@ -136,6 +137,13 @@ class Block:
     kept: int = 0
 
 
+def _pages(size: int) -> mmap.mmap:
+    """Memory of this process alone: what is shared between processes has no huge pages, and is not taken back lazily."""
+    if hasattr(mmap, "MAP_PRIVATE"):
+        return mmap.mmap(-1, size, flags=mmap.MAP_PRIVATE | mmap.MAP_ANONYMOUS)
+    return mmap.mmap(-1, size)
+
+
 @define(eq=False)
 class _Kept:
     """Blocks that were let go, by their size."""
@@ -155,7 +163,7 @@ class _Kept:
             if found:
                 self.bytes -= whole
                 return found.pop()
-        pages = mmap.mmap(-1, whole + _HUGE)
+        pages = _pages(whole + _HUGE)
         if hasattr(mmap, "MADV_HUGEPAGE"):
             pages.madvise(mmap.MADV_HUGEPAGE)
         start = ctypes.addressof(ctypes.c_char.from_buffer(pages))
@@ -166,6 +174,8 @@ class _Kept:
         if block.kept:
             with self.lock:
                 if self.bytes + block.kept <= _MOST_KEPT:
+                    if _LAZILY is not None:
+                        block.owner.madvise(_LAZILY)
                     self.bytes += block.kept
                     self.blocks.setdefault(block.kept, []).append(block)
 
