@@ -4,9 +4,9 @@ Draws standards and eight records for each, and stops at the first pair on which
 frames by column do not all agree; prints how many did. 125,000 standards are a million
 pairs (some three hours). With `batches`, standards whose fish are compared, and four batches for each.
 
-With `compiled`, the compiled engine: 2,000 rows for each standard, of values drawn with ties, thresholds and holes and put together
-anew, half of them complete, are graded by code and by columns, which must agree in every column; the judge has the drawn
-records. 500 standards are a million rows.
+With `compiled`, the compiled engine: 2,000 rows for each standard, of values drawn with ties, thresholds and holes and put
+together anew, half of them complete, are graded by code and by columns, which must agree in every column; the judge has the
+drawn records. 500 standards are a million rows.
 """
 
 import random

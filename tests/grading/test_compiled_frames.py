@@ -10,6 +10,7 @@ from math import floor
 import polars as pl
 import pyarrow as pa
 import pytest
+from attrs import evolve
 from click.testing import CliRunner
 
 import koirules
@@ -300,8 +301,9 @@ def test_a_glance_by_code_sees_what_a_glance_by_columns_sees(rows: int, odd: flo
             for whole in (False, True):
                 by_columns, by_code = glances([(column, whole)])[0], glancing.glances([(column, whole)])[0]
                 assert by_code.nans == by_columns.nans
+                assert by_code.shares == any(value is not None and 0 < value <= 1 for value in column)
                 if not by_code.nans:
-                    assert by_code == by_columns
+                    assert evolve(by_code, shares=True) == by_columns
 
 
 def test_memory_of_results_is_used_again_once_they_are_gone(standard: koirules.Standard) -> None:

@@ -19,13 +19,17 @@ _STREAMED = 50_000
 
 @frozen
 class Glance:
-    """The least and the most value of a column (None without any), and whether some are no number, tiny, or not whole."""
+    """The least and the most value of a column (None without any), and whether some are no number, tiny, or not whole.
+
+    shares: whether some are above 0 and at most 1; True where nobody looked.
+    """
 
     least: float | None
     most: float | None
     nans: bool
     tiny: bool
     parts: bool
+    shares: bool = True
 
 
 def glances(columns: Iterable[tuple[pl.Series, bool]]) -> list[Glance]:

@@ -66,7 +66,7 @@ def read_numbers(
         doubles = doubles.fill_nan(None)
         given = doubles if series.dtype.is_float() else series
     low = _plain(kind, doubles, glance, kind.unit if isinstance(kind, Number) and unit is None else unit)
-    if may_be_part_of_one(kind) and glance.least is not None and glance.least <= 1:
+    if may_be_part_of_one(kind) and glance.least is not None and glance.least <= 1 and glance.shares:
         # Each of them is read closely: without a unit 0.45 may be 45 % or 0.45 %.
         low = low.set(((low > 0) & (low <= 1)).fill_null(value=False), None)
     high, found = low, Misreads()

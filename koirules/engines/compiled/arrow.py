@@ -24,7 +24,7 @@ _HUGE = 1 << 21
 _SMALL = 1 << 20
 _LAZILY = getattr(mmap, "MADV_FREE", None)
 _MOST_KEPT = 1 << 30 if _LAZILY is not None else 1 << 27
-"""So many bytes of results that were let go are kept for the next ones; where the system may take them back when it needs them, more."""
+"""So many bytes of results that were let go are kept for the next ones: more where the system may take them back."""
 
 
 class _Schema(ctypes.Structure):

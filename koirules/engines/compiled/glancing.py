@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import ctypes
 from collections.abc import Iterable
-from functools import lru_cache
+from functools import cache
 from math import inf, isfinite, isnan
 from typing import TYPE_CHECKING, Any
 
@@ -24,17 +24,19 @@ if TYPE_CHECKING:
 _ROWS = 1 << 20
 """So many rows of a column are looked at in one go."""
 
-_WORDS = 2 * LANES + 3
-"""What a look leaves: the least and the most of each lane, and which lanes met no number, something tiny, or parts of one."""
+_ENDS = ("least", "most", "least_above_0")
+_FLAGS = ("nans", "parts")
+_WORDS = len(_ENDS) * LANES + len(_FLAGS)
+"""What a look leaves: ends for each lane, then the lanes that met no number, or parts of one."""
 
 
 def glances(columns: Iterable[tuple[pl.Series, bool]]) -> list[Glance]:
     """A glance at each column of doubles; with each, whether its values should be whole."""
     given = list(columns)
-    looks: list[tuple[Any, int, int]] = []
+    looks: list[tuple[Loaded, Any, int, int]] = []
     found: list[list[Any]] = []
     kept: list[Any] = []
-    for series, _ in given:
+    for series, whole in given:
         memory = Memory.of(series, 8)
         there, copy = (0, None) if memory.there is None else bits_from(memory.there, memory.shift, len(series), LANES)
         kept += [memory, copy]
@@ -43,106 +45,113 @@ def glances(columns: Iterable[tuple[pl.Series, bool]]) -> list[Glance]:
         for first in range(0, whole_rows, _ROWS):
             left = (ctypes.c_double * _WORDS)()
             found[-1].append(left)
-            words = (
-                memory.data,
-                there or ctypes.addressof(_EVERY),
-                bool(there),
-                ctypes.addressof(left),
-            )
-            looks.append(((ctypes.c_int64 * len(words))(*words), first, min(first + _ROWS, whole_rows)))
-    run_all(_code(), looks)
+            words = (ctypes.c_int64 * 3)(memory.data, there, ctypes.addressof(left))
+            looks.append((_code(bool(there), whole), words, first, min(first + _ROWS, whole_rows)))
+    run_all(looks)
     return [_told(series, whole, left) for (series, whole), left in zip(given, found, strict=True)]
-
-
-_EVERY = ctypes.create_string_buffer(b"\xff" * LANES)
 
 
 def _told(series: pl.Series, whole: bool, found: list[Any]) -> Glance:
     """What several looks and the last few rows come to."""
-    least, most = inf, -inf
-    nans = tiny = parts = False
+    last = series[len(series) - len(series) % LANES :].drop_nulls().to_list()
+    numbers = [value for value in last if not isnan(value)]
+    nans, parts = len(numbers) < len(last), any(isfinite(value) and value % 1 != 0 for value in numbers)
+    above = [value for value in numbers if value > 0]
     for left in found:
-        least, most = min(least, *left[:LANES]), max(most, *left[LANES : 2 * LANES])
-        no_number, small, part = left[2 * LANES :]
-        nans, tiny, parts = nans or bool(no_number), tiny or bool(small), parts or bool(part)
-    for value in series[len(series) - len(series) % LANES :].to_list():
-        if value is not None and isnan(value):
-            nans = True
-        elif value is not None:
-            least, most = min(least, value), max(most, value)
-            tiny, parts = tiny or 0 < abs(value) <= TINY, parts or (isfinite(value) and value % 1 != 0)
-    nothing = least > most
-    return Glance(None if nothing else least, None if nothing else most, nans, tiny and not whole, parts and whole)
+        numbers += [min(left[:LANES]), max(left[LANES : 2 * LANES])]
+        above += left[2 * LANES : 3 * LANES]
+        nans, parts = nans or bool(left[-2]), parts or bool(left[-1])
+    least, most, least_above = min(numbers, default=inf), max(numbers, default=-inf), min(above, default=inf)
+    if least > most:
+        return Glance(None, None, nans, tiny=False, parts=False, shares=False)
+    tiny = least_above <= TINY
+    if least < 0 and not whole:
+        tiny = tiny or bool(((series < 0) & (series >= -TINY)).any())
+    return Glance(least, most, nans, tiny and not whole, parts and whole, least_above <= 1)
 
 
-@lru_cache(1)
-def _code() -> Loaded:
-    return Loaded(made_or_kept("glances", _module))
+@cache
+def _code(holes: bool, whole: bool) -> Loaded:
+    """The code for columns with nulls or without, whose values should be whole or not."""
+    return Loaded(made_or_kept(f"glances {holes} {whole}", lambda target: _module(target, holes=holes, whole=whole)))
 
 
-def _module(target: Target) -> str:
+def _module(target: Target, *, holes: bool, whole: bool) -> str:
     vector, truths = f"<{LANES} x double>", f"<{LANES} x i1>"
-    looks = "\n  ".join(
-        f"%{name} = phi {truths} [ zeroinitializer, %entry ], [ %{name}.next, %rows ]"
-        for name in ("nans", "tiny", "parts")
-    )
-    noted = "\n  ".join(
-        f"%{name}.there = and {truths} %{name}.now, %there\n  %{name}.next = or {truths} %{name}, %{name}.there"
-        for name in ("nans", "tiny", "parts")
-    )
-    ends = "\n  ".join(
-        f"%{name}.beyond = fcmp {how} {vector} %x, %{name}\n  %{name}.test = and {truths} %{name}.beyond, %there\n"
-        f"  %{name}.next = select {truths} %{name}.test, {vector} %x, {vector} %{name}"
-        for name, how in (("least", "olt"), ("most", "ogt"))
-    )
-    stores = "\n  ".join(
-        f"%{name}.bits = bitcast {truths} %{name}.next to i{LANES}\n  %{name}.double = uitofp i{LANES} %{name}.bits to double\n"
-        f"  %{name}.at = getelementptr double, ptr %left, i64 {2 * LANES + place}\n  store double %{name}.double, ptr %{name}.at"
-        for place, name in enumerate(("nans", "tiny", "parts"))
-    )
-    words = "\n  ".join(
-        f"%at{place} = getelementptr i64, ptr %args, i64 {place}\n  %word{place} = load i64, ptr %at{place}"
-        for place in range(4)
-    )
+    begin = {"least": inf, "most": -inf, "least_above_0": inf}
+    flags = _FLAGS if whole else _FLAGS[:1]
+    body = ["%at = getelementptr double, ptr %data, i64 %row", f"%x = load {vector}, ptr %at, align 8"]
+    if holes:
+        body += [
+            "%byte = lshr i64 %row, 3",
+            "%at.valid = getelementptr i8, ptr %valid, i64 %byte",
+            f"%bits = load i{LANES}, ptr %at.valid, align 1",
+            f"%there = bitcast i{LANES} %bits to {truths}",
+        ]
+    # What is not there is what each of them begins with.
+    for name, value in begin.items():
+        body.append(
+            f"%{name}.x = select {truths} %there, {vector} %x, {vector} {double(value).name}"
+            if holes
+            else f"%{name}.x = select i1 true, {vector} %x, {vector} %x"
+        )
+    body += [
+        f"%above = fcmp ogt {vector} %least_above_0.x, zeroinitializer",
+        f"%above.x = select {truths} %above, {vector} %least_above_0.x, {vector} {double(inf).name}",
+    ]
+    for name, how, x in (("least", "olt", "least.x"), ("most", "ogt", "most.x"), ("least_above_0", "olt", "above.x")):
+        body += [
+            f"%{name}.test = fcmp {how} {vector} %{x}, %{name}",
+            f"%{name}.next = select {truths} %{name}.test, {vector} %{x}, {vector} %{name}",
+        ]
+    body += [f"%nans.now = fcmp uno {vector} %least.x, %least.x", f"%nans.next = or {truths} %nans, %nans.now"]
+    if whole:
+        body += [
+            f"%down = call {vector} @llvm.floor.v{LANES}f64({vector} %least.x)",
+            f"%parts.now = fcmp one {vector} %least.x, %down",
+            f"%parts.next = or {truths} %parts, %parts.now",
+        ]
+    phis = [
+        f"%{name} = phi {vector} [ {double(value).name}, %entry ], [ %{name}.next, %rows ]"
+        for name, value in begin.items()
+    ]
+    phis += [f"%{name} = phi {truths} [ zeroinitializer, %entry ], [ %{name}.next, %rows ]" for name in flags]
+    stores = []
+    for place, name in enumerate(begin):
+        stores += [
+            f"%{name}.at = getelementptr double, ptr %left, i64 {place * LANES}",
+            f"store {vector} %{name}.next, ptr %{name}.at, align 8",
+        ]
+    for place, name in enumerate(flags):
+        stores += [
+            f"%{name}.bits = bitcast {truths} %{name}.next to i{LANES}",
+            f"%{name}.double = uitofp i{LANES} %{name}.bits to double",
+            f"%{name}.at = getelementptr double, ptr %left, i64 {len(_ENDS) * LANES + place}",
+            f"store double %{name}.double, ptr %{name}.at",
+        ]
+    words = []
+    for place, name in enumerate(("data", "valid", "left")):
+        words += [
+            f"%at{place} = getelementptr i64, ptr %args, i64 {place}",
+            f"%word{place} = load i64, ptr %at{place}",
+            f"%{name} = inttoptr i64 %word{place} to ptr",
+        ]
+    lines = "\n  ".join
     return f"""
 declare {vector} @llvm.floor.v{LANES}f64({vector})
-declare {vector} @llvm.fabs.v{LANES}f64({vector})
 define void @grade(ptr noalias %args, i64 %first, i64 %end) #0 {{
 entry:
-  {words}
-  %data = inttoptr i64 %word0 to ptr
-  %valid = inttoptr i64 %word1 to ptr
-  %left = inttoptr i64 %word3 to ptr
+  {lines(words)}
   br label %rows
 rows:
   %row = phi i64 [ %first, %entry ], [ %next, %rows ]
-  %least = phi {vector} [ {double(inf).name}, %entry ], [ %least.next, %rows ]
-  %most = phi {vector} [ {double(-inf).name}, %entry ], [ %most.next, %rows ]
-  {looks}
-  %at = getelementptr double, ptr %data, i64 %row
-  %x = load {vector}, ptr %at, align 8
-  %byte = lshr i64 %row, 3
-  %place = mul i64 %byte, %word2
-  %at.valid = getelementptr i8, ptr %valid, i64 %place
-  %bits = load i{LANES}, ptr %at.valid, align 1
-  %there = bitcast i{LANES} %bits to {truths}
-  {ends}
-  %nans.now = fcmp uno {vector} %x, %x
-  %size = call {vector} @llvm.fabs.v{LANES}f64({vector} %x)
-  %small = fcmp ole {vector} %size, {double(TINY).name}
-  %some = fcmp one {vector} %x, zeroinitializer
-  %tiny.now = and {truths} %small, %some
-  %down = call {vector} @llvm.floor.v{LANES}f64({vector} %x)
-  %parts.now = fcmp one {vector} %x, %down
-  {noted}
+  {lines(phis)}
+  {lines(body)}
   %next = add i64 %row, {LANES}
   %more = icmp slt i64 %next, %end
   br i1 %more, label %rows, label %done
 done:
-  store {vector} %least.next, ptr %left, align 8
-  %left.most = getelementptr double, ptr %left, i64 {LANES}
-  store {vector} %most.next, ptr %left.most, align 8
-  {stores}
+  {lines(stores)}
   ret void
 }}
 {attributes(target)}

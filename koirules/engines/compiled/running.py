@@ -125,9 +125,9 @@ class Code:
             bound.words[slot.word] = buffer.block.address
         whole = rows - rows % LANES
         words = bound.array()
-        run_all(self.loaded, [(words, first, min(first + CHUNK, whole)) for first in range(0, whole, CHUNK)])
+        run_all([(self.loaded, words, first, min(first + CHUNK, whole)) for first in range(0, whole, CHUNK)])
         if whole < rows:
-            run_all(self.loaded, [(bound.last_rows(whole), whole, rows)])
+            run_all([(self.loaded, bound.last_rows(whole), whole, rows)])
         return _Columns(self.layout, self.results, memory, rows).frame()
 
     def _tables_of(self, key: str, readings: tuple[Any, ...]) -> list[tuple[int, bytes]]:
@@ -175,14 +175,18 @@ def _packed(holds: Entry, entries: Sequence[Any]) -> bytes:
             assert_never(holds)
 
 
-def run_all(loaded: Loaded, runs: Sequence[tuple[Any, int, int]]) -> None:
+def run_all(runs: Sequence[tuple[Loaded, Any, int, int]]) -> None:
     """Run code over words, each from a row to another, on all cores; ctypes lets go of Python's lock meanwhile."""
     if len(runs) == 1:
-        words, first, end = runs[0]
-        loaded.run(ctypes.addressof(words), first, end)
+        _run(runs[0])
         return
-    for _ in _threads().map(lambda run: loaded.run(ctypes.addressof(run[0]), run[1], run[2]), runs):
+    for _ in _threads().map(_run, runs):
         pass
+
+
+def _run(run: tuple[Loaded, Any, int, int]) -> None:
+    loaded, words, first, end = run
+    loaded.run(ctypes.addressof(words), first, end)
 
 
 @lru_cache(1)
