@@ -95,7 +95,7 @@ def command(
     if failed:
         show_problems(failed)
         stop("Not everything was written.")
-    differ = not found.parting.never or (found.moves is not None and bool(found.moves.moves))
+    differ = not found.parting.never or found.of_judges or (found.moves is not None and bool(found.moves.moves))
     sys.exit(DOES_NOT_HOLD if check and differ else HOLDS)
 
 

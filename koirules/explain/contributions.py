@@ -16,6 +16,7 @@ from attrs import frozen
 from koirules.engines.scalar.evaluator import Trace
 from koirules.explain.reasons import hundredths
 from koirules.languages import ENGLISH, Tongue
+from koirules.meaning.panels import PanelWay
 from koirules.results.reason import Reason
 from koirules.results.result import Contribution, SectionResult
 from koirules.standard.parts import Rules, Section
@@ -24,13 +25,14 @@ from koirules.vocabulary.kinds import shortest
 
 @frozen
 class Contributor:
-    """Tells what each criterion of a standard gave."""
+    """Tells what each criterion of a standard gave. of_judges: of a fish of which results of judges were put together."""
 
     rules: Rules
     tongue: Tongue = ENGLISH
+    of_judges: bool = False
 
     def contributions(
-        self, trace: Trace, sections: Mapping[str, SectionResult], reasons: Sequence[Reason]
+        self, trace: Trace, score: Decimal, sections: Mapping[str, SectionResult], reasons: Sequence[Reason]
     ) -> tuple[Contribution, ...]:
         """The lines of a score, section by section; their points add up to its low end."""
         found: list[Contribution] = []
@@ -47,7 +49,9 @@ class Contributor:
             held, rounding = result.low - added, added - given
             most = self.tongue.figure(shortest(result.worth))
             bound = (
-                self.tongue("a section gives at most {points}", points=most)
+                self.tongue("left over where judges are put together")
+                if self.of_judges
+                else self.tongue("a section gives at most {points}", points=most)
                 if held < 0
                 else self.tongue("a section gives no less than 0")
             )
@@ -56,6 +60,11 @@ class Contributor:
             found.append(Contribution(section.name, "rounding", "", left, rounding, None))
             points += len(section.points)
             extras += len(section.extras)
+        if self.rules.panel is not None and self.rules.panel.way is not PanelWay.TRAITS:
+            # Of a mean or a median the sections need not add up to the score.
+            rest = score - sum((one.points for one in found), Decimal(0))
+            title = self.tongue("left over where judges are put together")
+            found.append(Contribution("", "panel", "", title, rest, None))
         return tuple(found)
 
 

@@ -15,6 +15,7 @@ from koirules.explain.reasons import Reasoner, hundredths
 from koirules.explain.telling import Teller, fails_on_score_of
 from koirules.grading.measuring import leaves_as_it_is, measured_record
 from koirules.grading.silence import SilenceFiller
+from koirules.meaning.panels import PanelWay
 from koirules.measures.deriving import Measurer
 from koirules.results.decisions import Decision
 from koirules.results.parts_read import keys_needed, traits_beneath
@@ -288,15 +289,26 @@ class _Fish:
         return grounds_of(tuple(reasons), standing, teller.plain.tongue)
 
     def nearest_changes(self) -> NearestChanges:
-        """The smallest changes that would have given another grade."""
+        """The smallest changes that would have given another grade; none where results of judges are put together."""
+        if self._is_of_results:
+            from koirules.candidates.changes import NearestChanges
+
+            return NearestChanges()
         return self.grader.changes.nearest(self.record.readings)
+
+    @property
+    def _is_of_results(self) -> bool:
+        panel = self.grader.rules.panel
+        judged = isinstance(self.record, Record) and bool(self.record.seats)
+        return judged and panel is not None and panel.way is not PanelWay.TRAITS
 
     def contributions(self, result: Result) -> tuple[Contribution, ...]:
         """What each criterion gave."""
         from koirules.explain.contributions import Contributor
 
         tongue = self.grader.reasoner.teller.plain.tongue
-        return Contributor(self.grader.rules, tongue).contributions(self.trace, result.sections, result.reasons)
+        contributor = Contributor(self.grader.rules, tongue, self._is_of_results)
+        return contributor.contributions(self.trace, result.score_low, result.sections, result.reasons)
 
 
 class _Shown(dict[int, SectionResult]):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import Decimal
+from pathlib import Path
 
 from koirules.problems.problem import Cell, Place, Problem
 from koirules.problems.quoting import in_words, quoted
@@ -12,10 +13,11 @@ from koirules.problems.recording import cell
 
 def panel_twice(place: Place, first: str, stands: Place) -> Problem:
     """A second panel."""
+    of = "" if stands.file == place.file else f" of {Path(stands.file).name}"
     return Problem(
         "panel-twice",
         place,
-        f'A standard has one panel, and "{first}" stands on line {stands.line} already.',
+        f'A standard has one panel, and "{first}" stands on line {stands.line}{of} already.',
         f"Keep one of them. To change that of a base, write `replace panel {first} …`.",
     )
 

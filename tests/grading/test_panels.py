@@ -233,6 +233,71 @@ def test_judges_need_not_write_the_variety_of_a_fish_in_a_mixed_batch(files, tmp
     assert done.output.count("unheard of") == 1
 
 
+def test_lines_of_a_score_add_up_where_judges_are_put_together():
+    body = (
+        BODY.replace("worth 100", "worth 50")
+        + """
+section skin "skin" worth 50
+points lustre "lustre" by lustre: dull gives 0, fair gives 3, good gives 7, superb gives 10
+bonus lips "red lips" 5 if kuchibeni is yes
+"""
+    )
+    rows = judged("good", "excellent", "fair", shimi_count=0)
+    words = ("superb", "dull", "good")
+    for row, lustre in zip(rows, words, strict=True):
+        row |= {"lustre": lustre, "kuchibeni": lustre == "superb"}
+    for panel in (MEANS, "panel show by median of score\n", VOTES, TRAITS):
+        (found,) = graded(panel, rows, body)
+        assert sum(line.points for line in found.contributions) == found.score_low
+    (found,) = graded("panel show by median of score\n", rows, body)
+    assert sum(one.low for one in found.sections.values()) != found.score  # 40, 35 and 75
+    assert found.nearest_changes() == koirules.candidates.changes.NearestChanges()
+
+
+def test_a_page_changes_or_drops_the_panel_of_its_base(tmp_path):
+    (tmp_path / "base.koi").write_text(HEAD + MEANS + BODY, encoding="utf-8")
+    own = 'standard "own"\n  edition 1\n  based on "base.koi" edition 2026-1\n'
+    rows = judged("poor", "excellent", "excellent", shimi_count=0)
+    for change, score in (("", "66.67"), ("replace panel show by median of score", "100")):
+        made = koirules.read_standard(own + change + "\n", folder=tmp_path)
+        assert made.grade_batch(rows).results[0].score == Decimal(score)
+    dropped = koirules.read_standard(own + "drop panel show\n", folder=tmp_path)
+    with pytest.raises(RecordError, match="no-panel"):
+        dropped.grade_batch(rows)
+    with pytest.raises(koirules.StandardError, match=r'"show" stands on line 4 of base\.koi already'):
+        koirules.read_standard(own + "panel mine by votes\n", folder=tmp_path)
+
+
+def test_editions_that_put_judges_together_otherwise_are_compared_by_what_judges_recorded():
+    rows = judged("poor", "excellent", "excellent", shimi_count=0) + judged("good", "good", fish="2", shimi_count=0)
+    found = standard(MEANS).compare(standard("panel show by median of score\n"), rows)
+    assert found.of_judges
+    assert [change.about for change in found.counting] == ["panel show"]
+    assert found.moves.rescored == 1
+    assert standard(MEANS).compare(standard(MEANS), rows).moves.rescored == 0
+    moved = standard(MEANS).compare(standard("panel show by votes at least 4 judges\n"), rows)
+    assert [move.fish for move in moved.moves.moves] == ["1", "2"]
+
+
+def test_the_seal_of_a_page_without_a_panel_does_not_change():
+    assert standard("").seal.startswith("1-")
+    assert standard(MEANS).seal.startswith("3-")
+    assert (
+        len({standard(panel).seal for panel in (MEANS, VOTES, TRAITS, TRAITS.rstrip() + " at least 3 judges\n")}) == 4
+    )
+    assert (
+        "panel show trait by trait at least 3 judges"
+        in standard(TRAITS.rstrip() + " at least 3 judges\n").canonical_text
+    )
+
+
+def test_customers_see_no_judges(files, tmp_path):
+    rules, records = files
+    done = run("grade", rules, records, "--out", tmp_path / "c.html", "--for", "customer")
+    assert done.exit_code == 0, done.output
+    assert "judges" not in (tmp_path / "c.html").read_text(encoding="utf-8")
+
+
 # ---- Numbers from outside ----------------------------------------------------------------------------------------
 
 

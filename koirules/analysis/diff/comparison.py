@@ -36,6 +36,11 @@ class Comparison:
         """The changes that can bear on a grade or a score."""
         return tuple(change for change in self.changes if change.counts)
 
+    @property
+    def of_judges(self) -> bool:
+        """Whether judges are put together otherwise, which no fish with one record shows."""
+        return any(change.head == "panel" for change in self.counting)
+
     def in_old_names(self, grades: Sequence[str]) -> tuple[str, ...]:
         """Grades with the names that the older edition itself has for them."""
         return tuple(self.renamed.get(name, name) for name in grades)

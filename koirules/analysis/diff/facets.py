@@ -198,14 +198,13 @@ def _points(statement: st.Points, typed: Typed) -> Iterator[Facet]:
 
 
 def _panel(statement: st.Panel) -> Iterator[Facet]:
-    # A fish with one record comes out alike whatever the panel says, and that is what grades are compared by.
-    yield Facet("judges are put together", statement.way.value, statement.way, counts=False)
+    yield Facet("judges are put together", statement.way.value, statement.way)
     if statement.judges is not None:
-        yield evolve(_quantity("at least … judges", statement.judges), counts=False)
+        yield _quantity("at least … judges", statement.judges)
     if statement.named_by is not None:
-        yield evolve(_quantity("places named by at least", statement.named_by), counts=False)
+        yield _quantity("places named by at least", statement.named_by)
     if statement.middle is not None:
-        yield Facet("of two in the middle the", statement.middle.text, statement.middle.text, counts=False)
+        yield Facet("of two in the middle the", statement.middle.text, statement.middle.text)
 
 
 def _round(statement: st.Round) -> Iterator[Facet]:

@@ -96,7 +96,7 @@ class Batch:
     def measured(self, graders: tuple[Grader, Grader]) -> tuple[Sequence[Record], Sequence[Record]]:
         """The records with what follows from them in each edition. Raises RecordError with all that is wrong in them."""
         made = [
-            measured_records(grader.measurer, records, self.file, grader.silence)
+            measured_records(grader.measurer, records, self.file, grader.silence, grader.rules)
             for grader, records in zip(graders, (self.old, self.new), strict=True)
         ]
         wrong = [problem for one in made for problem in one.problems if not problem.warning]
@@ -110,11 +110,16 @@ class Batch:
         from_old = {name for name in traits if traits[name] == mixer.old.rules.traits.get(name)}
         made = []
         for one, other in zip(self.old, self.new, strict=True):
-            before = None
-            if one.before is not None and other.before is not None:
-                before = _of_either(one.before, other.before, from_old)
-            made.append(evolve(other, readings=_of_either(one.readings, other.readings, from_old), before=before))
+            seats = tuple(_record_of_either(*each, from_old) for each in zip(one.seats, other.seats, strict=True))
+            made.append(evolve(_record_of_either(one, other, from_old), seats=seats))
         return tuple(made)
+
+
+def _record_of_either(old: Record, new: Record, from_old: set[str]) -> Record:
+    before = None
+    if old.before is not None and new.before is not None:
+        before = _of_either(old.before, new.before, from_old)
+    return evolve(new, readings=_of_either(old.readings, new.readings, from_old), before=before)
 
 
 def _of_either(old: Mapping[str, Reading], new: Mapping[str, Reading], from_old: set[str]) -> dict[str, Reading]:
@@ -213,9 +218,9 @@ def _grades(mixer: Mixer, units: Sequence[Unit], batch: Batch, moved: Sequence[i
     grader = mixer.mixed(units)
     if grader is None:
         return None
-    records = all_measured(grader.measurer, batch.as_read_by(grader, mixer), grader.silence)
+    records = all_measured(grader.measurer, batch.as_read_by(grader, mixer), grader.silence, grader.rules)
     whole = WholeBatch(grader)
-    if whole.asked.nothing:
+    if whole.asked.nothing and not any(record.seats for record in records):
         grader.evaluator.ahead.prepare([records[i].readings for i in moved])
         return {i: set(grader.named(grader.trace(records[i].readings).possible)) for i in moved}
     _, traces, _ = whole.worked_out(records)

@@ -22,7 +22,21 @@ from koirules.vocabulary.kinds import describe_kind
 from koirules.vocabulary.traits import Trait
 
 _COUNT = frozenset(
-    {"setting", "trait", "term", "section", "points", "bonus", "penalty", "fault", "lift", "grade", "silence", "carry"}
+    {
+        "setting",
+        "trait",
+        "term",
+        "section",
+        "points",
+        "bonus",
+        "penalty",
+        "fault",
+        "lift",
+        "grade",
+        "silence",
+        "carry",
+        "panel",
+    }
 )
 """The kinds of statement that can bear on a grade."""
 

@@ -98,6 +98,11 @@ def _tell_parting(old: Standard, new: Standard, found: Comparison) -> None:
                 "written or following from others"
             )
             show_paragraph(f"  No: {because if found.counting else 'nothing that can bear on a grade was changed'}.")
+            if found.of_judges:
+                show_paragraph(
+                    "  That is said of fish with one record. Judges are put together otherwise, so fish that several judges "
+                    "recorded may be graded differently: --records FILE shows which of a lot."
+                )
         case Verdict.OPEN:
             reasons = f" ({'; '.join(shown(one) for one in parting.reasons)})" if parting.reasons else ""
             show_paragraph(f"  Not decided: no such fish was found, and it is not proved that there is none{reasons}.")
