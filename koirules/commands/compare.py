@@ -95,7 +95,8 @@ def command(
     if failed:
         show_problems(failed)
         stop("Not everything was written.")
-    differ = not found.parting.never or found.of_judges or (found.moves is not None and bool(found.moves.moves))
+    moved = found.moves is not None and bool(found.moves.moves)
+    differ = not found.parting.never or bool(found.unmentioned) or found.of_judges or moved
     sys.exit(DOES_NOT_HOLD if check and differ else HOLDS)
 
 

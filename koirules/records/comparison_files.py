@@ -96,6 +96,15 @@ def _object(old: Edition, new: Edition, found: Comparison) -> dict[str, Any]:
         "new": _edition(new),
         "changes": [_change(change) for change in found.changes],
         "graded_differently": _parting(found, found.parting),
+        "where_nobody_mentions": [
+            {
+                "trait": one.trait,
+                "fish": _record(found.parting, one.fish),
+                "old": _outcome(one.old, found.in_old_names(one.old.possible)),
+                "new": _outcome(one.new, one.new.possible),
+            }
+            for one in found.unmentioned
+        ],
         "moves": None if found.moves is None else _moves(found, found.moves),
     }
 
@@ -130,23 +139,22 @@ def _change(change: Change) -> dict[str, Any]:
     }
 
 
-def _parting(found: Comparison, parting: Parting) -> dict[str, Any]:
-    def record(fish: Mapping[str, Any] | None) -> dict[str, str] | None:
-        traits = parting.traits
-        if fish is None:
-            return None
-        return {
-            name: write_reading(traits[name].kind, one) if name in traits else str(one) for name, one in fish.items()
-        }
+def _record(parting: Parting, fish: Mapping[str, Any] | None) -> dict[str, str] | None:
+    traits = parting.traits
+    if fish is None:
+        return None
+    return {name: write_reading(traits[name].kind, one) if name in traits else str(one) for name, one in fish.items()}
 
+
+def _parting(found: Comparison, parting: Parting) -> dict[str, Any]:
     return {
         "verdict": parting.verdict.value,
         "traits_changed": parting.away if parting.fish is not None else None,
         "fewest": parting.fewest if parting.fish is not None else None,
-        "fish": record(parting.fish),
+        "fish": _record(parting, parting.fish),
         "old": None if parting.old is None else _outcome(parting.old, found.in_old_names(parting.old.possible)),
         "new": None if parting.new is None else _outcome(parting.new, parting.new.possible),
-        "ordinary_fish": record(parting.ordinary),
+        "ordinary_fish": _record(parting, parting.ordinary),
         "no_common_value": list(parting.apart),
         "not_decided_because": list(parting.reasons),
     }

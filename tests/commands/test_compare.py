@@ -200,3 +200,35 @@ def test_two_changes_that_only_move_a_fish_together_are_named_together(pages, lo
     new = old.replace("fair gives 5", "fair gives 7").replace("setting bar = 90", "setting bar = 80")
     told = run(*pages(new, old), "--records", lot).output.split("Who moves")[1]
     assert "setting bar, points edge, together" in told
+
+
+SILENT = """standard "Two Silences" edition 2026-1
+trait edge as scale poor < fair < good
+trait white as scale yellow < cream < pure
+silence means white is pure
+grade keep if edge at least good and white at least pure
+grade hold if edge is fair
+grade out otherwise
+"""
+
+
+def test_what_silence_means_otherwise_is_shown_by_a_fish_of_which_nobody_mentioned_it(pages, tmp_path):
+    new = SILENT.replace("2026-1", "2026-2").replace("silence means white is pure", "silence means white is cream")
+    both = pages(new, SILENT)
+    result = run(*both, "--check", "--out", tmp_path / "compared.json")
+    assert result.exit_code == 1
+    shown = " ".join(result.output.split())
+    assert "No: proved of every fish of which both know each trait" in shown
+    assert "Where nobody mentions white: yes, this one" in shown
+    assert "white not mentioned" in shown
+    (told,) = json.loads((tmp_path / "compared.json").read_text("utf-8"))["where_nobody_mentions"]
+    assert "white" not in told["fish"]
+    assert (told["old"]["possible"], told["new"]["possible"]) == (["keep"], ["out"])
+    assert run(*pages(SILENT, SILENT), "--check").exit_code == 0
+
+
+def test_a_trait_that_silence_no_longer_means_anything_of_leaves_such_a_fish_open(pages):
+    new = SILENT.replace("2026-1", "2026-2").replace("silence means white is pure\n", "")
+    shown = " ".join(run(*pages(new, SILENT)).output.split())
+    assert "by the old edition keep" in shown
+    assert "by the new edition keep or out" in shown

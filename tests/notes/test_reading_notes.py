@@ -366,7 +366,7 @@ def test_a_page_has_correction_words_of_its_own():
     page = PAGE + 'phrase "hang on", "ach was" means correction\n'
     standard = koirules.read_standard(page, registry=BOX)
     notes = standard.read_notes("1: nidan, ach was, sandan, kiwa sharp\n2: kiwa fair, hang on, kiwa sharp")
-    assert [(one["steps"] if "steps" in one else "", one["kiwa"]) for one in notes.records] == [
+    assert [(one.get("steps", ""), one["kiwa"]) for one in notes.records] == [
         ("sandan", "sharp"),
         ("", "sharp"),
     ]

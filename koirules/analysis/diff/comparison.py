@@ -2,18 +2,40 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from itertools import islice
 
 from attrs import evolve, frozen
 
 from koirules.analysis.diff.aligning import Aligned, aligned
 from koirules.analysis.diff.changes import Change
-from koirules.analysis.diff.joint import Joint
+from koirules.analysis.diff.joint import Joint, Record
 from koirules.analysis.diff.moves import Batch, Moves, moves_of
-from koirules.analysis.diff.parting import Parting, has_solver, parting
+from koirules.analysis.diff.parting import Outcome, Parting, has_solver, parting
 from koirules.analysis.diff.statements import changes_between
+from koirules.candidates.places_to_move import every_telling_value
 from koirules.grading.single import Grader
+from koirules.results.record import Record as OneFish
+from koirules.results.result import Result
 from koirules.standard.parts import Setting
+from koirules.vocabulary.readings import anything
+
+_MOST_TRIED = 2_000
+_NOBODY = OneFish("a fish", 0, {}, looked=True)
+
+
+@frozen
+class Unmentioned:
+    """A fish of which nobody mentioned a trait, and which the editions grade differently since silence means another thing.
+
+    trait: what is blank. fish: what was recorded of it; ordinary: the fish that it is like. old, new: what comes of it.
+    """
+
+    trait: str
+    fish: Record
+    ordinary: Record
+    old: Outcome
+    new: Outcome
 
 
 @frozen
@@ -22,7 +44,8 @@ class Comparison:
 
     changes: by statement, in the order of the language reference. parting: whether a fish can be graded differently. renamed:
     the old names of grades that only have a new one, by the new one. moves: what became of a batch, None without one.
-    grades: those of both, best first, in the names of the newer edition.
+    grades: those of both, best first, in the names of the newer edition. unmentioned: for each trait of which silence means
+    another thing, a fish that shows it, where one was found among many that were tried.
     """
 
     changes: tuple[Change, ...]
@@ -30,6 +53,7 @@ class Comparison:
     renamed: Mapping[str, str]
     moves: Moves | None = None
     grades: tuple[str, ...] = ()
+    unmentioned: tuple[Unmentioned, ...] = ()
 
     @property
     def counting(self) -> tuple[Change, ...]:
@@ -65,7 +89,36 @@ def compared(
     moves = None
     if batch is not None and measured is not None:
         moves = moves_of(both, graders, changes, batch, measured, progress)
-    return Comparison(changes, parted, renamed, moves, joint.grades)
+    unmentioned = tuple(_unmentioned(graders, changes, joint))
+    return Comparison(changes, parted, renamed, moves, joint.grades, unmentioned)
+
+
+def _unmentioned(graders: tuple[Grader, Grader], changes: Sequence[Change], joint: Joint) -> Iterator[Unmentioned]:
+    """A fish for each trait of which silence means another thing: first the ordinary one, then with one other trait changed."""
+    for name in dict.fromkeys(change.name for change in changes if change.head == "silence" and change.counts):
+        for fish in islice(_blank(joint, name), _MOST_TRIED):
+            old, new = (
+                grader.grade(evolve(_NOBODY, readings=readings))
+                for grader, readings in zip(graders, joint.as_recorded(fish), strict=True)
+            )
+            if old.possible != new.possible:
+                yield Unmentioned(name, fish, joint.ordinary, _outcome(old), _outcome(new))
+                break
+
+
+def _blank(joint: Joint, name: str) -> Iterator[Record]:
+    """Fish of which a trait was not recorded."""
+    ordinary = {key: reading for key, reading in joint.ordinary.items() if key != name and key in joint.traits}
+    yield ordinary
+    for other, cuts in joint.cuts.items():
+        trait = joint.traits.get(other)
+        if trait is not None and other != name:
+            for reading in every_telling_value(trait, anything(trait.kind), cuts):
+                yield {**ordinary, other: reading}
+
+
+def _outcome(result: Result) -> Outcome:
+    return Outcome(result.possible, (int(100 * result.score_low), int(100 * result.score_high)))
 
 
 def old_grader(both: Aligned, old: Grader) -> Grader:

@@ -145,6 +145,10 @@ class Joint:
         """What each edition works out of a fish, with what follows from its record and what it grows to."""
         return self.old.trace(self.old_record(record)), self.new.trace(self.new_record(record))
 
+    def as_recorded(self, record: Record) -> tuple[Record, Record]:
+        """A fish in the words of each edition, with nothing that follows."""
+        return _converted(record, self.old_words), _converted(record, self.new_words)
+
     @property
     def own(self) -> frozenset[str]:
         """The traits that grades hang on and each edition works out in its own way, where nobody wrote them."""

@@ -31,6 +31,7 @@ def tell(old: Standard, new: Standard, found: Comparison) -> None:
         )
     _tell_changes(old, new, found)
     _tell_parting(old, new, found)
+    _tell_unmentioned(old, new, found)
     if found.moves is not None:
         tell_moves(old, new, found, found.moves)
     _tell_growth(old, new)
@@ -114,6 +115,22 @@ def _tell_parting(old: Standard, new: Standard, found: Comparison) -> None:
         case Verdict.NOT_ASKED:
             show_paragraph("  Not decided: among the fish that were tried there is none.")
             _tell_needed()
+
+
+def _tell_unmentioned(old: Standard, new: Standard, found: Comparison) -> None:
+    """Print a fish for each trait of which silence means another thing."""
+    for one in found.unmentioned:
+        trait = shown(one.trait.replace("_", " "))
+        show_paragraph(f"  Where nobody mentions {trait}: yes, this one, an ordinary fish but for what is listed.")
+        blank = [
+            (name, values)
+            for name, values in differences(found.parting.traits, one.ordinary, [one.fish])
+            if name != one.trait
+        ]
+        rows: list[tuple[str, Sequence[str]]] = [(one.trait, ["not mentioned"]), *blank]
+        rows.append(("by the old edition", [outcome_words(old, found.in_old_names(one.old.possible), one.old.score)]))
+        rows.append(("by the new edition", [outcome_words(new, one.new.possible, one.new.score)]))
+        print_rows(rows)
 
 
 def _tell_needed() -> None:
