@@ -10,9 +10,9 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from koirules.engines.scalar.evaluator import Trace
+from koirules.grading.sample_runs import record_of
 from koirules.grading.single import Grader
 from koirules.meaning.curves import Curve
-from koirules.results.record import Record
 from koirules.standard.parts import Limit, Points, Sample
 from koirules.standard.reading_nodes import unit_shown
 from koirules.standard.types import Numeric, Steps
@@ -27,7 +27,7 @@ def unreached(grader: Grader) -> tuple[str, ...]:
 
 def _trace(grader: Grader, sample: Sample) -> Trace:
     """What comes of the fish of a sample, with what silence means of it."""
-    record = Record(sample.title, sample.place.line, sample.record, cannot_tell=sample.cannot_tell)
+    record = record_of(sample, grader.rules)
     return grader.evaluator.run_whole(grader.measured(record).readings)
 
 

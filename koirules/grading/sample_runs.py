@@ -14,7 +14,7 @@ from koirules.problems import RecordError
 from koirules.results.reason import State
 from koirules.results.record import Record
 from koirules.results.result import Result
-from koirules.standard.parts import Sample
+from koirules.standard.parts import Rules, Sample
 from koirules.vocabulary.kinds import shortest
 
 
@@ -33,8 +33,19 @@ def run_samples(grader: Grader) -> tuple[SampleRun, ...]:
     return tuple(_run(batch, sample) for sample in grader.rules.samples)
 
 
+def record_of(sample: Sample, rules: Rules) -> Record:
+    """The fish of a sample.
+
+    Of a fish of its base a page leaves unsaid what the base reads and gives no silence a meaning for: no sample of the base
+    comes out otherwise by what silence means on the page.
+    """
+    unsaid = rules.source.unsaid.get(sample.place.file, frozenset())
+    untold = sample.cannot_tell | (unsaid - sample.record.keys())
+    return Record(sample.title, sample.place.line, sample.record, cannot_tell=untold)
+
+
 def _run(batch: WholeBatch, sample: Sample) -> SampleRun:
-    record = Record(sample.title, sample.place.line, sample.record, cannot_tell=sample.cannot_tell)
+    record = record_of(sample, batch.grader.rules)
     try:
         result = batch.alone(record)
     except RecordError as error:

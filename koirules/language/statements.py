@@ -414,7 +414,8 @@ class RuleFile:
     statements of bases are among these, the text of each base by its file. replaced: where a statement stands in place of
     one of a base, the place of that one, by its own. respelt: words of bases that are other names now, by their places.
     chain: the bases, the one that this file names first. remarks: those on each statement that holds, by its place
-    (remarks.py), once the file has been put together with its bases.
+    (remarks.py), once the file has been put together with its bases. unsaid: by the file of a base the traits that it reads
+    and of which silence means nothing there.
     """
 
     file: str
@@ -427,3 +428,4 @@ class RuleFile:
     respelt: Mapping[Place, str] = field(factory=dict, hash=False)
     chain: tuple[Base, ...] = ()
     remarks: Mapping[Place, tuple[str, ...]] = field(factory=dict, hash=False)
+    unsaid: Mapping[str, frozenset[str]] = field(factory=dict, hash=False)

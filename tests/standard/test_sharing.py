@@ -394,3 +394,22 @@ def test_a_renamed_grade_is_meant_wherever_it_was_named():
     whole = koirules.read_standard(farm.whole_text, registry=BOX)
     assert whole.seal == farm.seal
     assert "unsealed-base" in {problem.code for problem in farm.warnings}
+
+
+def test_what_a_page_says_of_silence_breaks_no_sample_of_its_base():
+    club = (
+        CLUB
+        + """sample "clean" with spine straight, shimi_count 0, outline excellent, shiroji snow, kuchibeni yes comes out keep
+sample "of a clean one nobody says how white" with spine straight, shimi_count 0, outline excellent, kuchibeni yes stays open
+"""
+    )
+    Path("club.koi").write_text(club, encoding="utf-8")
+    # The club reads shiroji and says nothing of its silence; of the lustre, that it does not read, the page speaks for all.
+    farm = loaded("""silence means shiroji is snow, lustre is good
+fault dull if lustre at most fair: no better than cull
+sample "as the page says" with spine straight, shimi_count 0, outline excellent, kuchibeni yes comes out keep
+""")
+    assert [run.failures for run in run_samples(farm.grader)] == [()] * 4
+    # Without the line about lustre the fault of the page would leave the clean fish open.
+    bare = loaded("fault dull if lustre at most fair: no better than cull\n")
+    assert [bool(run.failures) for run in run_samples(bare.grader)] == [False, True, False]

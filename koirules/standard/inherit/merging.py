@@ -20,6 +20,8 @@ from koirules.standard.inherit.based_on import chain_of
 from koirules.standard.inherit.grades import placed_grades
 from koirules.standard.inherit.names import grade_terms, in_names, respelt_in
 from koirules.standard.parts import Rules
+from koirules.standard.reading_nodes import traits_at
+from koirules.standard.tree import walk
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.wordings import tokens_of
 
@@ -102,9 +104,23 @@ def merged(own: st.RuleFile, header: st.Header, base: Rules, problems: list[Prob
     chain = chain_of(header, base)
     replaced = {**base.source.replaced, **merge.replaced}
     respelt = {**base.source.respelt, **merge.respelt}
+    unsaid = {**base.source.unsaid, base.file: _read_by(base) - base.silence.keys()}
     return evolve(
-        own, statements=statements, bases=bases, replaced=replaced, respelt=respelt, chain=chain, remarks=remarks
+        own,
+        statements=statements,
+        bases=bases,
+        replaced=replaced,
+        respelt=respelt,
+        chain=chain,
+        remarks=remarks,
+        unsaid=unsaid,
     )
+
+
+def _read_by(base: Rules) -> frozenset[str]:
+    """The traits that a standard reads."""
+    nodes = (node for part in base.parts for root in part.roots for node in walk(root, into_sources=True))
+    return frozenset(of.trait.name for node in nodes for of in traits_at(node))
 
 
 def _header(own: st.Header, base: Rules, problems: list[Problem]) -> st.Header:
