@@ -14,7 +14,9 @@ from koirules.commands.output import DOES_NOT_HOLD, cautions_of, counted, show_p
 @click.command("handbook")
 @click.argument("rules")
 @click.option("--out", required=True, type=click.Path(), metavar="FILE", help="Where to write it (.html or .md).")
-@click.option("--remarks", is_flag=True, help="Show the remarks of the file (after #) beside the statements that they are about.")
+@click.option(
+    "--remarks", is_flag=True, help="Show the remarks of the file (after #) beside the statements that they are about."
+)
 @language_option
 @replace_option
 def command(rules: str, out: str, remarks: bool, language: str | None, replace: bool) -> None:

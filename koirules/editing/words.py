@@ -50,7 +50,7 @@ PHRASES = {
     "without the highest and the lowest": "The highest and the lowest score of the judges are left out.",
     "judges": "How many must have judged: a judge who is missing could still say anything.",
     "places named by at least": "So many judges must name a place; without it, more than half.",
-    "of two in the middle the": "What a median of an even number of judges takes; without it halfway, or open.",
+    "of two in the middle": "What a median of an even number of judges takes; without it halfway, or open.",
     "gives": "The points of this row.",
     "weight": "How much the criterion counts within its section.",
     "worth": "The most points that the section gives.",

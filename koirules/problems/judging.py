@@ -77,3 +77,13 @@ def panel_of_whole_files(file: str) -> Problem:
         "these rows may lie far apart.",
         "Put the judges' records into one file of up to 20 MB.",
     )
+
+
+def one_recorder(file: str, row: int | None, fish: str) -> Problem:
+    """Records of judges where each fish has one record."""
+    return Problem(
+        "one-recorder",
+        cell(file, row, "judge"),
+        f"{quoted(fish)} was recorded by judges, but here each fish has one record, and theirs would be lost.",
+        "Give a file with one row of each fish, without the column `judge`.",
+    )

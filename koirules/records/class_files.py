@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import csv
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from koirules.classes.placing import GROUP, SIZE, Placed
 from koirules.problems import Problem, class_tables
@@ -46,7 +46,21 @@ def read_for_classes(path: Path, measure: Trait | None) -> tuple[tuple[Record, .
         row = table.headings[0].row
         problems.append(class_tables.no_measured_column(table.file, row, measure.name, near(measure.name, named)))
     records, of_rows = read_rows(table, columns)
-    return records, (*table.problems, *problems, *of_rows)
+    return tuple(_of_fish(records)), (*table.problems, *problems, *of_rows)
+
+
+def _of_fish(records: Sequence[Record]) -> Iterator[Record]:
+    """The records without those of judges: the row without a judge goes before them, else what all of them measured alike."""
+    by_fish: dict[str, list[Record]] = {}
+    for record in records:
+        by_fish.setdefault(record.fish, []).append(record)
+    for record in records:
+        judged = [one for one in by_fish[record.fish] if one.judge]
+        if not record.judge:
+            yield record
+        elif len(judged) == len(by_fish[record.fish]) and record is judged[0]:
+            alike = all(one.readings == record.readings for one in judged)
+            yield record if alike else evolve(record, readings={})
 
 
 def write_classes(path: Path, fish: Sequence[Classed], table: str, edition: str) -> Problem | None:

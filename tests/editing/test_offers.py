@@ -68,3 +68,17 @@ def test_every_head_word_is_told_about_and_offered():
     desk.open("page", None, "")
     desk.look("page")
     assert [offer.text for offer in offers_at(desk, "page", 1, 1).offers] == ["standard"]
+
+
+def test_the_ways_of_a_panel_are_offered_and_told_about():
+    desk = Desk(BOX)
+    for written, wanted in (
+        ("panel show ", {"trait by trait", "by mean of score", "by median of score", "by votes"}),
+        ("panel show by votes ", {"at least", "places named by at least", "of two in the middle"}),
+        ("panel show by votes of two in the middle the ", {"lower", "higher"}),
+    ):
+        desk.open("page", None, f'standard "x" edition 1\n{written}\n')
+        desk.look("page")
+        offered = {offer.text: offer.about for offer in offers_at(desk, "page", 2, len(written) + 1).offers}
+        assert wanted <= offered.keys(), (written, sorted(offered))
+        assert all(offered[one] for one in wanted & PHRASES.keys())

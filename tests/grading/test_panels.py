@@ -291,6 +291,27 @@ def test_the_seal_of_a_page_without_a_panel_does_not_change():
     )
 
 
+def test_a_session_at_the_tub_takes_no_records_of_judges(files, tmp_path):
+    rules, records = files
+    done = run("ask", rules, "--records", records, "--out", tmp_path / "asked.csv")
+    assert done.exit_code == 2
+    assert "one-recorder" in done.output
+    assert not (tmp_path / "asked.csv").exists()
+
+
+def test_the_class_of_a_fish_is_that_of_the_row_without_a_judge(tmp_path):
+    records = tmp_path / "judged.csv"
+    records.write_text(
+        "fish,variety,judge,length (cm)\n1,kohaku,,14\n1,,A,90\n2,kohaku,A,14\n2,kohaku,B,14\n3,kohaku,A,14\n3,kohaku,B,30\n",
+        encoding="utf-8",
+    )
+    done = run("classes", "lantern_bay_young", records, "--json")
+    assert done.exit_code == 0, done.output
+    told = json.loads(done.output)["fish"]
+    assert [one["fish"] for one in told] == ["1", "2", "3"]
+    assert told[0]["class_sizes"] == told[1]["class_sizes"] != told[2]["class_sizes"]
+
+
 def test_customers_see_no_judges(files, tmp_path):
     rules, records = files
     done = run("grade", rules, records, "--out", tmp_path / "c.html", "--for", "customer")

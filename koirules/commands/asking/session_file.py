@@ -13,6 +13,7 @@ from koirules.commands.output import show_problems, stop, stop_if_refused
 from koirules.grading.questions import Known
 from koirules.problems import Problem
 from koirules.problems.asking import lost_records, not_asked_for, told_only_as_csv
+from koirules.problems.judging import one_recorder
 from koirules.records.asked_journal import (
     Answered,
     Back,
@@ -175,6 +176,7 @@ class Book:
         added = read_records(others, standard.traits, labels) if others is not None else None
         if added is not None:
             stop_if_refused([*added.problems, *standard.measured(added.records, added.file).problems])
+            stop_if_refused([one_recorder(str(others), one.row, one.fish) for one in added.records if one.seats])
             for record in added.records:
                 records.setdefault(record.fish, record)
         for record in records.values():
@@ -215,6 +217,7 @@ def _as_left(path: Path, standard: Standard, labels: Sequence[str]) -> tuple[dic
     batch = read_records(path, standard.traits, labels)
     steps = read_journal(journal)
     found = [*batch.problems, *standard.measured(batch.records, batch.file).problems]
+    found += [one_recorder(str(path), one.row, one.fish) for one in batch.records if one.seats]
     stop_if_refused([*found, *([steps] if isinstance(steps, Problem) else [])])
     records = {record.fish: record for record in batch.records}
     if isinstance(steps, Problem):

@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING, Any, NoReturn, cast
 import click
 
 from koirules import KoirulesError, Problem, load_standard
-from koirules_book.problems import BookError
+from koirules_book.problems import BookError, stop_at_judges
 
 if TYPE_CHECKING:
     from koirules import Result, Standard
@@ -99,6 +99,7 @@ def enter(rules: str, book_file: Path, records: Path, day: Any, same: tuple[str,
         name for name in ("pond", "sorter", "photo", "spawning", "bloodline", "tag") if name not in standard.traits
     ]
     read = standard.read_records(records, labels)
+    stop_at_judges(str(records), read)
     with Book.open(book_file) as opened, _Progress(len(read), "Entering") as told:
         added = add_looks(
             opened, standard, read, records, day and day.date(), Names(frozenset(same), frozenset(other)), told

@@ -13,7 +13,7 @@ from koirules_book import problems as say
 from koirules_book.learning import How, Learnt, Picks, learn_pairs, learn_verdicts
 from koirules_book.parts_of_score import Parts, parts_of, present_weights
 from koirules_book.picks import IN, OUT, read_pairs, read_verdicts
-from koirules_book.problems import BookError
+from koirules_book.problems import BookError, stop_at_judges
 
 if TYPE_CHECKING:
     from koirules import Result, Standard
@@ -38,6 +38,7 @@ def learnt_from(standard: Standard, asked: Asked, how: How) -> Learnt:
         )
     labels = [] if asked.records or asked.column in standard.traits else [asked.column]
     read = standard.read_records(asked.records or asked.picks, labels)
+    stop_at_judges(str(asked.records or asked.picks), read)
     graded = {record.fish: standard.grade_record(record) for record in standard.measured(read, "records").records}
     parts = parts_of(standard, list(graded.values()))
     gives = present_weights(standard)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from koirules import Cell, Problem
+from koirules import Cell, Problem, Record
 
 
 class BookError(Exception):
@@ -13,6 +13,20 @@ class BookError(Exception):
     def __init__(self, *problems: Problem) -> None:
         self.problems = problems
         super().__init__("\n".join(str(problem) for problem in problems))
+
+
+def stop_at_judges(file: str, records: Sequence[Record]) -> None:
+    """Raise BookError where a file holds the records of judges: which of them would count, nobody has said."""
+    judged = next((record for record in records if record.judge), None)
+    if judged is not None:
+        raise BookError(
+            Problem(
+                "one-recorder",
+                Cell(file, judged.row or None, "judge"),
+                f'"{judged.fish}" was recorded by judges, but here each look at a fish has one record.',
+                "Give a file with one row of each look, without the column `judge`.",
+            )
+        )
 
 
 def no_such_book(file: str) -> Problem:

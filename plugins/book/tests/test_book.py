@@ -19,9 +19,10 @@ from koirules_book.exporting import export, rescue
 from koirules_book.histories import fish_history, year_history
 from koirules_book.layout import APPLICATION, MIGRATIONS, VERSION
 from koirules_book.pages import album_page, fish_page, year_page
-from koirules_book.problems import BookError
+from koirules_book.problems import BookError, stop_at_judges
 
 import koirules
+from koirules import Record
 
 RULES = """
 standard "Three Weirs, short" edition 1 variety kohaku
@@ -383,3 +384,8 @@ def test_what_was_foreseen_stands_beside_what_came(opened, tmp_path):
     (cover,) = fish_history(opened, opened.one_named("A"), [standard]).foreseen
     assert (cover.trait, cover.came) == ("hi_cover", "38 %")
     assert 20 < float(cover.foreseen.split()[0]) < 45
+
+
+def test_records_of_judges_are_refused():
+    with pytest.raises(BookError, match="one-recorder"):
+        stop_at_judges("judged.csv", [Record("A", 2, {}), Record("A", 3, {}, judge="judge A")])
