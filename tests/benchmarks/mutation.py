@@ -1,8 +1,10 @@
 """Plants small faults in the code and counts how many the tests see: `python tests/benchmarks/mutation.py [COUNT [SEED]]`.
 
 Comparison, arithmetic, constant, and/or, negation and deletion mutants of the rooms below, COUNT of them drawn by the seed (500
-and 1 by default). Each is tried in a copy of the checkout, by the tests of its room, two at a time. Prints the survivors; those
-that change nothing that can be seen are listed in EQUIVALENT, each with the reason.
+and 1 by default). The tests run once with coverage, each test as a context. Each mutant is then tried in a copy of the checkout
+by the tests that reach its line: the quickest first, then others drawn by the seed. A line that runs at import is tried by the
+tests of its room. What is called killed was seen by a test; what survives may still be seen by a test that was not drawn. Prints
+the survivors; those that change nothing that can be seen are listed in EQUIVALENT, each with the reason.
 """
 
 from __future__ import annotations
@@ -14,32 +16,41 @@ import shutil
 import subprocess
 import sys
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 from queue import Queue
 
+import coverage
+from defusedxml import ElementTree
+
 ROOT = Path(__file__).parents[2]
 
 ROOMS = {
-    "koirules/meaning": (
-        "tests/meaning",
-        "tests/engines",
-        "tests/judge",
-        "tests/grading",
-        "tests/properties/test_agreement.py",
-        "tests/outside",
-    ),
-    "koirules/rounds": (
-        "tests/rounds",
-        "tests/grading",
-        "tests/commands/test_rounds.py",
-        "tests/rulesets",
-        "tests/outside",
-    ),
-    "koirules/vocabulary": ("tests/vocabulary", "tests/formats", "tests/grading", "tests/outside", "tests/measures"),
+    "koirules/meaning": ("tests/meaning", "tests/judge", "tests/grading"),
+    "koirules/rounds": ("tests/grading", "tests/commands/test_rounds.py", "tests/rulesets"),
+    "koirules/vocabulary": ("tests/vocabulary", "tests/formats", "tests/measures"),
 }
-"""Each room with the tests that are asked, in this order; a test that is not there is passed over."""
+"""Each room with the tests that are asked about a line that runs at import."""
+
+TESTS = (
+    "tests/meaning",
+    "tests/judge",
+    "tests/grading",
+    "tests/vocabulary",
+    "tests/formats",
+    "tests/measures",
+    "tests/notes",
+    "tests/commands",
+    "tests/outside",
+    "tests/rulesets",
+    "tests/properties/test_agreement.py",
+    "tests/properties/test_batch_agreement.py",
+)
+"""The tests that are asked at all."""
+
+QUICKEST, DRAWN = 40, 200
+"""How many tests try a mutant first, and how many more where none of these sees it."""
 
 EQUIVALENT: dict[str, str] = {}
 """Mutants that nobody can see, as `file:line: what`, with the reason."""
@@ -55,11 +66,15 @@ _COMPARISONS = {
 _ARITHMETIC = {ast.Add: ast.Sub, ast.Sub: ast.Add, ast.Mult: ast.FloorDiv, ast.FloorDiv: ast.Mult, ast.Div: ast.Mult}
 
 
-def sites(path: Path) -> Iterator[tuple[int, int]]:
-    """The places of a file that can be mutated: the number of the node and its line."""
-    for at, node in enumerate(ast.walk(ast.parse(path.read_text(encoding="utf-8")))):
-        if _is_site(node):
-            yield at, getattr(node, "lineno", 0)
+def sites(path: Path) -> Iterator[tuple[int, int, range]]:
+    """The places of a file that can be mutated: the number of the node, its line, and the lines that run it."""
+    tree = ast.parse(path.read_text(encoding="utf-8"))
+    for at, node in enumerate(ast.walk(tree)):
+        if not _is_site(node):
+            continue
+        run = node.body[-1] if isinstance(node, ast.FunctionDef) else node
+        lines = range(getattr(run, "lineno", 0), (getattr(run, "end_lineno", 0) or 0) + 1)
+        yield at, getattr(node, "lineno", 0), lines
 
 
 def _is_site(node: ast.AST) -> bool:
@@ -111,29 +126,63 @@ def _change(node: ast.AST) -> str:
     raise AssertionError(node)
 
 
-def tried(room: str, path: Path, text: str, folder: Path) -> bool:
+def reached(folder: Path) -> tuple[dict[str, dict[int, set[str]]], dict[str, float]]:
+    """Which tests reach each line of each file, and how many seconds each test takes."""
+    report, data = folder / "tests.xml", folder / ".coverage"
+    asked = [test for test in TESTS if (folder / test).exists()]
+    words = ["--cov=koirules", "--cov-context=test", "--cov-report=", f"--junitxml={report}", *asked]
+    done = _pytest(folder, *words)
+    assert done.returncode == 0, done.stdout.decode()
+    seconds = {}
+    for case in ElementTree.parse(report).iter("testcase"):
+        module, name = case.get("classname", ""), case.get("name", "")
+        seconds[f"{module.replace('.', '/')}.py::{name}"] = float(case.get("time", 0))
+    found = coverage.CoverageData(str(data))
+    found.read()
+    assert len(found.measured_contexts()) > 1, "coverage did not tell the tests apart"
+    lines = {}
+    for file in found.measured_files():
+        by_line = found.contexts_by_lineno(file).items()
+        tests = {line: {one.partition("|")[0] for one in contexts if one} for line, contexts in by_line}
+        lines[str(Path(file).relative_to(folder))] = tests
+    return lines, seconds
+
+
+def _pytest(folder: Path, *words: str) -> subprocess.CompletedProcess[bytes]:
+    clean = {**os.environ, "PYTHONPATH": str(folder), "KOIRULES_CACHE": "off", "PYTHONDONTWRITEBYTECODE": "1"}
+    # One process: with others, coverage does not know which test runs.
+    options = ["-o", "addopts=--import-mode=importlib", "-p", "no:cacheprovider", "--hypothesis-seed=1"]
+    command = [sys.executable, "-m", "pytest", "-q", *options, *words]
+    return subprocess.run(command, cwd=folder, env=clean, capture_output=True, check=False, timeout=1800)
+
+
+def tried(path: Path, text: str, folder: Path, batches: list[list[str]]) -> bool:
     """Whether a test fails with a file of another text."""
     target = folder / path.relative_to(ROOT)
     before = target.read_text(encoding="utf-8")
     target.write_text(text, encoding="utf-8")
-    tests = [test for test in ROOMS[room] if (folder / test).exists()]
-    clean = {**os.environ, "PYTHONPATH": str(folder), "KOIRULES_CACHE": "off", "PYTHONDONTWRITEBYTECODE": "1"}
-    words = [sys.executable, "-m", "pytest", "-x", "-q", "-n0", "-p", "no:cacheprovider", "--hypothesis-seed=1", *tests]
     try:
-        done = subprocess.run(words, cwd=folder, env=clean, capture_output=True, check=False, timeout=900)
+        return any(_pytest(folder, "-x", *batch).returncode != 0 for batch in batches if batch)
     except subprocess.TimeoutExpired:
         return True
     finally:
         target.write_text(before, encoding="utf-8")
-    return done.returncode != 0
+
+
+def _batches(room: str, tests: set[str], seconds: Mapping[str, float], seed: int) -> list[list[str]]:
+    if not tests:
+        return [[test for test in ROOMS[room] if (ROOT / test).exists()]]
+    quickest = sorted(sorted(tests), key=lambda test: seconds.get(test, 1.0))
+    first, rest = quickest[:QUICKEST], quickest[QUICKEST:]
+    return [first, random.Random(seed).sample(rest, min(DRAWN, len(rest)))]
 
 
 def main(count: int, seed: int) -> None:
     every = [
-        (room, path, at, line)
+        (room, path, at, line, run)
         for room in ROOMS
         for path in sorted((ROOT / room).rglob("*.py"))
-        for at, line in sites(path)
+        for at, line, run in sites(path)
     ]
     chosen = random.Random(seed).sample(every, min(count, len(every)))
     folders: Queue[Path] = Queue()
@@ -144,12 +193,18 @@ def main(count: int, seed: int) -> None:
             shutil.copytree(ROOT, folder, ignore=unseen)
             folders.put(folder)
 
-        def one(job: tuple[str, Path, int, int]) -> tuple[str, bool]:
-            room, path, at, line = job
+        lines, seconds = reached(folder)
+
+        def one(job: tuple[str, Path, int, int, range]) -> tuple[str, bool]:
+            room, path, at, line, run = job
             what, text = mutated(path, at)
+            name = str(path.relative_to(ROOT))
+            by_line = lines.get(name, {})
+            reaching = set().union(*(by_line.get(one, set()) for one in (*run, line)))
+            batches = _batches(room, reaching, seconds, seed)
             folder = folders.get()
             try:
-                return f"{path.relative_to(ROOT)}:{line}: {what}", tried(room, path, text, folder)
+                return f"{name}:{line}: {what}", tried(path, text, folder, batches)
             finally:
                 folders.put(folder)
 
