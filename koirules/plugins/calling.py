@@ -20,6 +20,9 @@ from koirules.vocabulary.nearness import near
 PATIENCE = 5.0
 """So many seconds may a plugin take to be imported, and again for each of its hooks."""
 
+SUBJECT_SINCE = 2
+"""The version of the hooks since which a vocabulary says what it is about."""
+
 HOOKS = tuple(name for name in vars(Hooks) if not name.startswith("_"))
 """The names of the hooks, in the order in which they are called."""
 
@@ -95,6 +98,9 @@ class Manager:
             answers[name] = [*given, *[None] * (len(own) - len(given))]
         call.begin("when what its hooks gave was read")
         call.given = take(call.plugin, answers, call.problems)
+        old = getattr(code, "KOIRULES_API", API) < SUBJECT_SINCE
+        if old and any(one.subject is not None for one in call.given.vocabularies):
+            call.problems.append(plugging.plugin_since(call.plugin.label, "the subject of a vocabulary", SUBJECT_SINCE))
 
 
 @define

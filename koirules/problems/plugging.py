@@ -145,6 +145,26 @@ def plugin_without_api(plugin: str, api: int) -> Problem:
     )
 
 
+def plugin_bad_subject(plugin: str, what: str, why: str) -> Problem:
+    """What a vocabulary says of its subject cannot be used."""
+    return _left_out(
+        "plugin-bad-subject",
+        plugin,
+        f"{_capital(what)} cannot be used: {why}.",
+        "See `Subject` in koirules.vocabulary.subject for what each part of it says.",
+    )
+
+
+def plugin_since(plugin: str, what: str, since: int) -> Problem:
+    """A plugin gives what the version of the hooks that it was written for has not."""
+    return _left_out(
+        "plugin-since",
+        plugin,
+        f"It gives {what}, which there is since version {since} of the hooks, and says that it was written for an older one.",
+        f"Write `KOIRULES_API = {since}` in the module that its entry point names.",
+    )
+
+
 def plugin_too_new(plugin: str, written_for: int, api: int) -> Problem:
     """A plugin was written for a later version of the hooks."""
     return _left_out(

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from koirules.vocabulary.kinds import Choice, Label, Number, YesNo, words_of
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.spoken import said, skin_said
+from koirules.vocabulary.subject import SORTING
 from koirules.vocabulary.traits import Better, Trait, Variety, Vocabulary
 from koirules.vocabulary.units import Dimension
 from koirules.vocabulary.words import OPERATOR_WORDS
@@ -39,6 +40,19 @@ def of_variety(variety: Variety) -> Iterator[str]:
         first = titles.setdefault(trait.title.casefold(), trait.name)
         if first != trait.name:
             yield f'in "{variety.name}" the traits {first} and {trait.name} have one title, "{trait.title}"'
+    yield from _of_subject(variety)
+
+
+def _of_subject(variety: Variety) -> Iterator[str]:
+    """What a subject says that does not go with the traits, or leaves unsaid."""
+    subject = variety.subject
+    grown = [name for name, trait in variety.traits.items() if trait.allometry is not None]
+    kind = variety.traits[subject.grows_by].kind if subject.grows_by in variety.traits else None
+    is_length = isinstance(kind, Number) and kind.dimension is Dimension.LENGTH
+    if grown and not is_length:
+        yield f'in "{variety.name}" {grown[0]} grows with {subject.grows_by}, which is no trait with a length'
+    if SORTING not in subject.cautions:
+        yield f'the subject of "{variety.name}" has no cautions for sorting: say what to bear in mind with {subject.one} in hand'
 
 
 def of_other_words(variety: Variety, varieties: Varieties) -> Iterator[str]:

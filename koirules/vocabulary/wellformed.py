@@ -13,6 +13,7 @@ from koirules.problems.plugging import (
     plugin_bad_name,
     plugin_bad_range,
     plugin_bad_steps,
+    plugin_bad_subject,
     plugin_reserved_word,
     plugin_skin_or_variety,
     plugin_wrong_type,
@@ -21,6 +22,7 @@ from koirules.problems.problem import Problem
 from koirules.problems.quoting import quoted
 from koirules.vocabulary.kinds import Choice, Colours, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.measures import Computed, Constant, Formula
+from koirules.vocabulary.subject import FISH_FROM_ABOVE, OCCASIONS, Cautions, Subject
 from koirules.vocabulary.traits import Allometry, Better, Growth, Trait, Vocabulary
 from koirules.vocabulary.units import UNITS
 from koirules.vocabulary.words import NOT_PLACES, NOT_STEPS, NOT_TRAITS, RESERVED, is_name
@@ -52,6 +54,7 @@ _TYPES_OF_TRAIT: Mapping[str, type] = {
     "growth": Growth,
     "describe": str,
     "titles": Mapping,
+    "usual": Mapping,
 }
 
 
@@ -64,6 +67,8 @@ def check_vocabulary(vocabulary: Vocabulary, plugin: str) -> list[Problem]:
     if vocabulary.is_skin and vocabulary.is_variety:
         problems.append(plugin_skin_or_variety(plugin, what))
     problems += _check_name(vocabulary.name, RESERVED, what, plugin)
+    if vocabulary.subject is not None:
+        problems += _check_subject(vocabulary.subject, f"the subject of {what}", plugin)
     for include in vocabulary.includes:
         problems += _check_type(include, str, f"an include of {what}", plugin)
     for word in (*vocabulary.also, *vocabulary.forms):
@@ -80,6 +85,57 @@ def check_vocabulary(vocabulary: Vocabulary, plugin: str) -> list[Problem]:
             constant, plugin
         )
     return problems
+
+
+_WORDS_OF_SUBJECT = ("one", "many", "in_hand", "at_work", "on_paper", "place", "places", "grows_by", "drawing")
+_LONGEST_ON_PAPER = 250
+"""A spreadsheet holds no more letters at the foot of a page."""
+
+
+def _check_subject(subject: object, what: str, plugin: str) -> list[Problem]:
+    if not isinstance(subject, Subject):
+        return [plugin_wrong_type(plugin, what, "a Subject", _type(subject))]
+    types: dict[str, type] = {**dict.fromkeys(_WORDS_OF_SUBJECT, str), "cautions": Mapping}
+    problems = [*_check_types(subject, types, what, plugin)]
+    if problems:
+        return problems
+    for name in _WORDS_OF_SUBJECT:
+        words = str(getattr(subject, name))
+        needed = name in {"one", "many", "place", "places"}
+        if (needed and not words.strip()) or not words.isprintable():
+            problems.append(plugin_bad_subject(plugin, what, f"its {name} is no line of text"))
+    if len(subject.on_paper) > _LONGEST_ON_PAPER:
+        problems.append(plugin_bad_subject(plugin, what, f"its on_paper has more than {_LONGEST_ON_PAPER} letters"))
+    if not is_name(subject.grows_by):
+        problems.append(plugin_bad_subject(plugin, what, "its grows_by is no name of a trait"))
+    if subject.drawing not in {"", FISH_FROM_ABOVE}:
+        problems.append(plugin_bad_subject(plugin, what, f"there is no drawing {quoted(subject.drawing)}"))
+    for occasion, cautions in subject.cautions.items():
+        if occasion not in OCCASIONS:
+            problems.append(plugin_bad_subject(plugin, what, f"there is no occasion {quoted(str(occasion))}"))
+        problems += _check_cautions(cautions, f"the cautions of {what}", plugin)
+    return problems
+
+
+def _check_cautions(cautions: object, what: str, plugin: str) -> list[Problem]:
+    if not isinstance(cautions, Cautions):
+        return [plugin_wrong_type(plugin, what, "Cautions", _type(cautions))]
+    paragraphs = {"deciding": tuple, "handling": tuple, "moving": tuple}
+    problems = [*_check_types(cautions, {**paragraphs, "short": str}, what, plugin)]
+    if not problems and any(type(each) is not str or not each.strip() for each in cautions.all):
+        problems.append(plugin_wrong_type(plugin, what, "paragraphs of text", "something else"))
+    return problems
+
+
+def _check_usual(trait: Trait, what: str, plugin: str) -> Iterator[Problem]:
+    """Whether the usual values of a trait go from a lower to a higher number, by stage."""
+    given: Mapping[object, object] = trait.usual  # type: ignore[assignment]
+    for stage, ends in given.items():
+        pair = isinstance(ends, tuple) and len(ends) == 2 and all(isinstance(end, Decimal) for end in ends)
+        if not isinstance(stage, str) or not pair:
+            yield plugin_wrong_type(plugin, f"what is usual of {what}", "two Decimals by stage", "something else")
+        elif isinstance(ends, tuple) and not ends[0] < ends[1]:
+            yield plugin_bad_range(plugin, f"what is usual of {what}", "has ends that are swapped or alike")
 
 
 def _check_measure(measure: object, what: str, plugin: str) -> list[Problem]:
@@ -128,6 +184,7 @@ def check_trait(trait: Trait, plugin: str) -> list[Problem]:
         *_check_name(trait.name, NOT_TRAITS, what, plugin),
         *_check_kind(trait.kind, what, plugin),
         *_check_allometry(trait, what, plugin),
+        *_check_usual(trait, what, plugin),
     ]
 
 

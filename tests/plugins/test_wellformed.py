@@ -11,6 +11,7 @@ import pytest
 from koirules.hooks import hookimpl
 from koirules.plugins import registry_with
 from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo
+from koirules.vocabulary.subject import Cautions, Subject
 from koirules.vocabulary.traits import AS_LENGTH, Trait, Vocabulary
 from koirules.vocabulary.units import UNITS, Dimension, Unit
 from tests.plugins.invented import NET, Gives, assert_left_out, lace, only_problem, with_kind
@@ -148,3 +149,45 @@ def test_all_that_is_wrong_with_a_plugin_is_said_in_one_go() -> None:
         "plugin-reserved-word",
         "plugin-reserved-word",
     ]
+
+
+CAUTIONS = Cautions(("A grade is one look.",), short="One look.")
+
+
+@pytest.mark.parametrize(
+    ("subject", "code", "told"),
+    [
+        ("pot", "plugin-wrong-type", "a Subject"),
+        (Subject("", "pots"), "plugin-bad-subject", "its one is no line of text"),
+        (Subject("pot", "pots", place="a\nshelf"), "plugin-bad-subject", "its place is no line of text"),
+        (Subject("pot", 3), "plugin-wrong-type", "str"),  # type: ignore[arg-type]
+        (Subject("pot", "pots", {"auction": CAUTIONS}), "plugin-bad-subject", 'no occasion "auction"'),
+        (Subject("pot", "pots", {"sorting": "mind"}), "plugin-wrong-type", "Cautions"),  # type: ignore[dict-item]
+        (Subject("pot", "pots", {"sorting": Cautions("mind")}), "plugin-wrong-type", "tuple"),  # type: ignore[arg-type]
+        (Subject("pot", "pots", {"sorting": Cautions((3,))}), "plugin-wrong-type", "paragraphs"),  # type: ignore[arg-type]
+        (Subject("pot", "pots", on_paper="a" * 251), "plugin-bad-subject", "250 letters"),
+        (Subject("pot", "pots", drawing="a pot from above"), "plugin-bad-subject", 'no drawing "a pot from above"'),
+        (Subject("pot", "pots", grows_by="how high"), "plugin-bad-subject", "no name of a trait"),
+    ],
+)
+def test_a_subject_that_cannot_be_used_leaves_the_plugin_out(subject: Any, code: str, told: str) -> None:
+    problem = only_problem(registry_with(Gives(lace(subject=subject))))
+    assert problem.code == code
+    assert told in f"{problem.cause} {problem.mend}"
+
+
+def test_a_subject_is_of_version_two_of_the_hooks() -> None:
+    gives = Gives(lace(subject=Subject("pot", "pots", {"sorting": CAUTIONS})))
+    assert not registry_with(gives).problems
+    gives.KOIRULES_API = 1
+    problem = only_problem(registry_with(gives))
+    assert (problem.code, "KOIRULES_API = 2" in problem.mend) == ("plugin-since", True)
+
+
+@pytest.mark.parametrize(
+    ("usual", "code"),
+    [({"tosai": ("1", "2")}, "plugin-wrong-type"), ({"tosai": (Decimal(2), Decimal(1))}, "plugin-bad-range")],
+)
+def test_usual_values_that_are_no_range_leave_the_plugin_out(usual: Any, code: str) -> None:
+    height = Trait("height", "height", Number(None, Decimal(0), Decimal(9)), usual=usual)
+    assert only_problem(registry_with(Gives(lace(height)))).code == code

@@ -12,7 +12,7 @@ from koirules.problems import Place, Problem, is_refused
 from koirules.standard.check.declarations import Names, check_constants, house_traits, settings, titled
 from koirules.standard.check.expressions import Typer
 from koirules.standard.check.guesses import with_names
-from koirules.standard.check.header import Spoken, check_header, elsewhere, spoken_variety
+from koirules.standard.check.header import Spoken, check_header, elsewhere, spoken_variety, subject_meant
 from koirules.standard.check.limits import check_grades, check_limit
 from koirules.standard.check.needs import check_early_scores, working_order
 from koirules.standard.check.panels import check_panel
@@ -89,7 +89,7 @@ def check(file: st.RuleFile, varieties: Varieties, found: Sequence[Problem] = ()
         return _done(None, problems, told)
     kept = [limit for limit in limits if limit is not None]
     rules = evolve(
-        _rules(file, header, typer, declared, order, kept),
+        _rules(file, header, typer, declared, order, kept, varieties),
         sections=sections,
         grades=grades,
         samples=tuple(samples),
@@ -212,8 +212,12 @@ def _rules(
     declared: _Declared,
     order: Sequence[str],
     limits: Sequence[Limit],
+    varieties: Varieties,
 ) -> Rules:
     """The rules without their sections, grades and samples."""
+    spoken = declared.spoken
+    named = spoken is not None and bool(spoken.name)
+    subject = spoken.subject if spoken is not None and named else subject_meant(declared.house, varieties)
     by_key: dict[str, Term | Limit] = {f"{limit.head} {limit.name}": limit for limit in limits}
     terms = {name: term for name, term in typer.terms.items() if term is not None}
     by_key.update({f"term {name}": term for name, term in terms.items()})
@@ -231,7 +235,7 @@ def _rules(
         measures=() if declared.spoken is None else declared.spoken.measures,
         constants=() if declared.spoken is None else declared.spoken.constants,
         sayings=() if declared.spoken is None else declared.spoken.sayings,
-        subject=ITEM if declared.spoken is None else declared.spoken.subject,
+        subject=subject,
         occasion=None if header.occasion is None else header.occasion.text,
         house_traits=tuple(declared.house),
         settings=typer.settings,

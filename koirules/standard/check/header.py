@@ -12,6 +12,7 @@ from koirules.problems import Place, Problem, naming, parts
 from koirules.problems.naming import Elsewhere
 from koirules.standard.derivations import TypedMeasure
 from koirules.standard.measured import in_common, measures_of, unsound_formulas
+from koirules.vocabulary.kinds import Label, Number
 from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.phrases import Saying, SpokenTogether
@@ -19,6 +20,7 @@ from koirules.vocabulary.skins import ANY_VARIETY, Varieties, clashes, lay_over,
 from koirules.vocabulary.spoken import said
 from koirules.vocabulary.subject import ITEM, OCCASIONS, Subject
 from koirules.vocabulary.traits import Trait, Variety
+from koirules.vocabulary.units import Dimension
 
 
 @frozen
@@ -116,6 +118,42 @@ def spoken_variety(header: st.Header | None, varieties: Varieties, problems: lis
         sayings=_sayings(whole),
         subject=whole.subject,
     )
+
+
+_FEWEST_ALIKE = 2
+
+
+def subject_meant(house: Mapping[str, Trait], varieties: Varieties) -> Subject:
+    """What a standard without a variety is about, by the traits that it declares itself.
+
+    Where two of them or more, and at least half, are called as in a vocabulary and of the same kind, it is about what that is
+    about: a house that sorts koi by its own traits sorts koi. Labels, lengths, weights and times say nothing; anything has
+    those. Nothing is drawn, since a drawing goes by the traits of the vocabulary.
+    """
+    telling = {name: trait for name, trait in house.items() if _tells_of_a_subject(trait)}
+    shared = [] if varieties.shared is None else [varieties.shared]
+    alike: dict[Subject, set[str]] = {}
+    for one in (*shared, *varieties.values()):
+        same = {name for name, trait in telling.items() if name in one.traits and _same_kind(trait, one.traits[name])}
+        alike.setdefault(one.subject, set()).update(same)
+    subject, found = max(alike.items(), key=lambda each: len(each[1]), default=(ITEM, set[str]()))
+    if subject == ITEM or len(found) < _FEWEST_ALIKE or 2 * len(found) < len(telling):
+        return ITEM
+    return evolve(subject, drawing="", grows_by=ITEM.grows_by)
+
+
+def _tells_of_a_subject(trait: Trait) -> bool:
+    match trait.kind:
+        case Label():
+            return False
+        case Number(unit=unit):
+            return unit is None or unit.dimension is Dimension.SHARE
+        case _:
+            return True
+
+
+def _same_kind(one: Trait, other: Trait) -> bool:
+    return type(one.kind) is type(other.kind)
 
 
 def _sayings(variety: Variety) -> tuple[Saying, ...]:
