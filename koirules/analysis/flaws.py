@@ -211,7 +211,7 @@ def flaw_table(flaws: Flaws, listed: Sequence[SeriousFlaw] | None = None) -> str
     """
     lines = ["| trait | flaw | grade | score | source |", "| --- | --- | --- | --- | --- |"]
     ideal = flaws.ideal
-    lines.append(f"| (an ideal fish) | none | {ideal.grade} | {ideal.score} | |")
+    lines.append(f"| (an ideal {flaws.grader.rules.subject.one}) | none | {ideal.grade} | {ideal.score} | |")
     for title, value, fish, key in _rows(flaws, listed):
         lines.append(f"| {title} | {value} | {fish.grade} | {fish.score} | {key} |")
     if listed is None:

@@ -24,7 +24,7 @@ LENGTH = "length"
 """The length of a koi that fits go by, as weight and girth are other names of what its vocabulary measures."""
 
 METHOD = (
-    "ordinary least squares through the origin over logarithms of what changed between two looks at the same fish; the "
+    "ordinary least squares through the origin over logarithms of what changed between two looks at the same one; the "
     "standard error has pairs - 1 degrees of freedom, the interval is that of Student's t at 95 %"
 )
 

@@ -21,7 +21,7 @@ from koirules.commands.inputs import (
     standard_from,
     standard_words,
 )
-from koirules.commands.output import DOES_NOT_HOLD, HOLDS, counted, shown, stop, stop_if_refused
+from koirules.commands.output import DOES_NOT_HOLD, HOLDS, shown, stop, stop_if_refused
 from koirules.notes.sheet import VERDICT
 from koirules.problems import Problem
 from koirules.problems.agreeing import no_such_grade, no_two_looks, no_verdicts, unknown_verdict
@@ -167,7 +167,7 @@ def _tell(standard: Standard, found: Agreement, titles: tuple[str, str], results
     console.print(table)
     number, (low, high) = len(found.pairs), found.interval
     click.echo(
-        f"{found.agreed} of {counted(number, 'fish', 'fish')} agree: {100 * found.share:.1f} % "
+        f"{found.agreed} of {standard.subject.counted(number)} agree: {100 * found.share:.1f} % "
         f"(95 % interval {100 * low:.1f} % to {100 * high:.1f} %)"
     )
     kappa = found.kappa

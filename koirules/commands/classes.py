@@ -22,6 +22,7 @@ from koirules.records.columns import VARIETY
 from koirules.records.told_records import cell_of
 from koirules.results.record import Record
 from koirules.vocabulary.spoken import Said, known, said
+from koirules.vocabulary.subject import Subject, in_common
 from koirules.vocabulary.traits import Trait
 
 
@@ -46,7 +47,7 @@ def command(
     found = class_table(table, plugins.varieties)
     if records is None:
         if out is not None or as_json:
-            stop("Name a file of records whose fish go into classes.")
+            stop("Name a file of records that go into classes.")
         _show(found)
         return
     traits = {name: trait for one in plugins.varieties.values() for name, trait in one.traits.items()}
@@ -65,15 +66,15 @@ def command(
     if as_json:
         click.echo(json.dumps(as_data(fish, found.title, found.edition), indent=1))
     else:
-        _show_fish(found, fish)
+        spoken = [plugins.varieties[one.variety] for one in fish if one.variety in plugins.varieties]
+        subject = in_common(one.subject for one in spoken or plugins.varieties.values())
+        _show_fish(found, fish, subject)
 
 
 def _one_file(files: tuple[str, ...]) -> str | None:
     """The file of records, None where there is none; ends the command where whole files were named, or several."""
     if len(files) > 1 or (files and is_large(files, ())):
-        stop(
-            "Fish are put into classes from one file of records, .csv, .xlsx or .jsonl, of at most 20 MB. Give one at a time."
-        )
+        stop("Classes are given from one file of records, .csv, .xlsx or .jsonl, of at most 20 MB. Give one at a time.")
     return files[0] if files else None
 
 
@@ -105,7 +106,7 @@ def _show(table: ClassTable) -> None:
             click.echo(f"  {shown(group.name):<{width}}  {shown(', '.join(parts))}")
 
 
-def _show_fish(table: ClassTable, fish: Sequence[Classed]) -> None:
+def _show_fish(table: ClassTable, fish: Sequence[Classed], subject: Subject) -> None:
     from rich.box import SIMPLE_HEAD
     from rich.console import Console
     from rich.table import Table
@@ -114,13 +115,13 @@ def _show_fish(table: ClassTable, fish: Sequence[Classed]) -> None:
     console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)
     made = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False)
     measured = "measured" if table.sizes is None else f"{table.sizes.trait}"
-    for heading in ("fish", "variety", measured, "group", "size"):
+    for heading in (subject.one, "variety", measured, "group", "size"):
         made.add_column(heading, overflow="fold")
     for one in fish:
         cells = (one.fish, one.variety, one.measured, one.placed.group, one.placed.size)
         made.add_row(*(Text(shown(cell)) for cell in cells))
     console.print(made)
-    click.echo(f"{len(fish)} fish by {shown(table.title)}, edition {shown(table.edition)}")
+    click.echo(f"{subject.counted(len(fish))} by {shown(table.title)}, edition {shown(table.edition)}")
     for (group, size), number in counted([one.placed for one in fish]).items():
         words = f"{group or 'group not known'}, {'size ' + size if size else 'not measured'}"
         click.echo(f"  {number:>4}  {shown(words)}")

@@ -144,5 +144,5 @@ def _batch(editions: tuple[Standard, Standard], records: str, labels: Sequence[s
     both = [read_records(Path(records), traits, labels) for traits in ({**new, **old}, {**old, **new})]
     stop_if_refused(list(dict.fromkeys([*both[0].problems, *both[1].problems])))
     if not both[0].records:
-        click.echo(f"There is no fish in {shown(records)}.", err=True)
+        click.echo(f"There is no {editions[1].subject.one} in {shown(records)}.", err=True)
     return Batch(both[0].records, both[1].records, both[0].file)

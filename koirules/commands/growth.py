@@ -16,6 +16,7 @@ from koirules.problems.growth_fitting import too_few_looks
 from koirules.problems.measuring import measuring_needs
 from koirules.records.records import read_every_look
 from koirules.standard.check.growing import EXPONENT, SIDES, WHITE
+from koirules.vocabulary.subject import Subject
 
 
 @click.command("growth")
@@ -43,13 +44,15 @@ def command(rules: str, records: str, as_json: bool) -> None:
     if as_json:
         click.echo(json.dumps(_as_data(found), indent=1))
         return
-    _tell(found)
+    _tell(found, standard.subject)
 
 
-def _tell(found: GrowthOfFish) -> None:
+def _tell(found: GrowthOfFish, subject: Subject) -> None:
     fit = found.fit
-    left_out = f"; {counted(fit.not_longer, 'pair')} left out, the fish being no longer" if fit.not_longer else ""
-    click.echo(f"{counted(fit.pairs, 'pair')} of looks at {counted(fit.fish, 'fish', 'fish')}{left_out}.")
+    left_out = (
+        f"; {counted(fit.not_longer, 'pair')} left out, the {subject.one} being no longer" if fit.not_longer else ""
+    )
+    click.echo(f"{counted(fit.pairs, 'pair')} of looks at {subject.counted(fit.fish)}{left_out}.")
     click.echo(click.style(f"b of W = a L^b ({EXPONENT})", bold=True))
     _tell_fit("by weight", fit.by_weight)
     _tell_fit("by girth", fit.by_girth)

@@ -48,7 +48,7 @@ from koirules.records.columns import OWNER
 from koirules.records.writing import check_folder, write_beside
 from koirules.report.audience import Audience
 from koirules.vocabulary.plain_text import folded
-from koirules.vocabulary.subject import SHOW, in_common
+from koirules.vocabulary.subject import SHOW, Subject, in_common
 
 if TYPE_CHECKING:
     from koirules.api import Standard
@@ -153,7 +153,7 @@ def command(
     listed = _listed(found, words, placings, several, entrants, Path(records).name)
     house = evolve(house, is_house=reader == "house")
     _write(listed, several, outs, certificates, paper, house)
-    _tell(listed, owners=house.names_owners)
+    _tell(listed, _subject(several), owners=house.names_owners)
     show_paragraph(_caution(several), dim=True)
     if listed.waiting or several.batch.left:
         sys.exit(DOES_NOT_HOLD)
@@ -251,7 +251,11 @@ def _listed(
 
 def _caution(several: Several) -> str:
     """What to bear in mind at a show with what its standards are about."""
-    return in_common(one.subject for one in several.standards).cautions_for(SHOW).short
+    return _subject(several).cautions_for(SHOW).short
+
+
+def _subject(several: Several) -> Subject:
+    return in_common(one.subject for one in several.standards)
 
 
 def _write(
@@ -299,32 +303,32 @@ def _write(
         stop("Not everything was written.")
 
 
-def _tell(listed: PrizeList, *, owners: bool) -> None:
+def _tell(listed: PrizeList, subject: Subject, *, owners: bool) -> None:
     """Print the list: what is in no class, the places, and last what waits, which a person has to do something about."""
     click.echo(click.style(f"{shown(listed.title)}, {shown(listed.day)}", bold=True))
     if listed.table is not None:
         click.echo(f"Classes: {shown(listed.class_words)}")
     if listed.left:
-        click.echo(click.style(f"\nIn no class, or not graded: {counted(len(listed.left), 'fish', 'fish')}", bold=True))
+        click.echo(click.style(f"\nIn no class, or not graded: {subject.counted(len(listed.left))}", bold=True))
         for why, fish in listed.left_together:
             _line(f"{shown(why)}: {', '.join(map(shown, fish))}")
     for one in listed.placings:
         click.echo(click.style(f"\n{shown(listed.tongue.of(one.prize.title))}", bold=True))
-        _tell_prize(listed, one, owners=owners)
+        _tell_prize(listed, one, subject, owners=owners)
     click.echo()
     given, waiting = len(listed.awards), listed.waiting
     click.echo(click.style(f"{counted(given, 'place')} given, {len(waiting) or 'none'} to settle", bold=True))
     for placings, part, wait in waiting:
         head = listed.words.prize(placings.prize, part.names)
-        _line(f"{shown(head)}: {shown(wait.words)} {_few(wait.fish)}")
+        _line(f"{shown(head)}: {shown(wait.words)} {_few(subject, wait.fish)}")
     if any(wait.why is Why.TIE for _, _, wait in waiting):
         _line("Decide ties in a table with the columns prize, fish, by and reason, and give it with --decisions.")
     click.echo()
 
 
-def _tell_prize(listed: PrizeList, one: Placings, *, owners: bool) -> None:
+def _tell_prize(listed: PrizeList, one: Placings, subject: Subject, *, owners: bool) -> None:
     if not one.parts:
-        click.echo("  no fish in question")
+        click.echo(f"  no {subject.one} in question")
     titles = [shown(listed.words.part(one.prize, part.names)) for part in one.parts]
     wide = min(max(map(len, titles), default=0), 26)
     names = [award.fish for part in one.parts for award in part.awards]
@@ -348,12 +352,12 @@ def _tell_prize(listed: PrizeList, one: Placings, *, owners: bool) -> None:
     if one.without:
         _line(f"not parted, since something is not recorded: {', '.join(map(shown, one.without))}")
     if one.empty:
-        _line(f"no fish in {counted(len(one.empty), 'class', 'classes')}")
+        _line(f"no {subject.one} in {counted(len(one.empty), 'class', 'classes')}")
 
 
-def _few(fish: Sequence[str]) -> str:
+def _few(subject: Subject, fish: Sequence[str]) -> str:
     more = f" and {len(fish) - 12} more" if len(fish) > 12 else ""
-    return f"Fish: {', '.join(map(shown, fish[:12]))}{more}."
+    return f"{subject.many_begin}: {', '.join(map(shown, fish[:12]))}{more}."
 
 
 def _line(text: str, indent: int = 4) -> None:

@@ -114,11 +114,11 @@ class Waiting:
         match self.why:
             case Why.TIE:
                 at = tongue(" ({values})", values=tongue.joined(self.standing)) if self.standing else ""
-                return tongue("{held} for a decision: these fish are tied{values}.", held=held, values=at)
+                return tongue("{held} for a decision: these are tied{values}.", held=held, values=at)
             case Why.OPEN:
-                return tongue("{held} for a record: what is open about these fish decides.", held=held)
+                return tongue("{held} for a record: what is open about these decides.", held=held)
             case Why.VOTES:
-                return tongue("{held} for votes: no judge has voted for one of these fish.", held=held)
+                return tongue("{held} for votes: no judge has voted for one of these.", held=held)
             case Why.EARLIER:
                 return tongue("{held} for what is not settled: {what}.", held=held, what=tongue.joined(self.upon))
 

@@ -45,8 +45,8 @@ def of_kind(found, kind):
 
 def test_a_grade_that_others_leave_nothing_for_is_a_slip():
     found = proved(SECTION + "grade a if score at least 50\ngrade b if score above 60\ngrade c otherwise\n")
-    assert words(found, "grade") == ["a can be reached", "no fish can get b", "c can be reached"]
-    assert words(found, "grade", slips=True) == ["no fish can get b"]
+    assert words(found, "grade") == ["a can be reached", "no item can get b", "c can be reached"]
+    assert words(found, "grade", slips=True) == ["no item can get b"]
 
 
 def test_a_grade_that_a_fault_brings_can_be_reached():
@@ -108,7 +108,7 @@ grade b if score at least 40
 grade c otherwise
 """
     found = proved(SECTION + text)
-    assert words(found, "under") == ["no fish shows the lift fine while the fault bad caps its grade"]
+    assert words(found, "under") == ["no item shows the lift fine while the fault bad caps its grade"]
 
 
 def test_the_lowest_and_the_highest_score_are_exact_where_criteria_pull_against_each_other():
@@ -286,17 +286,17 @@ def test_the_highest_score_of_a_curve_over_a_quotient_is_found():
 @pytest.mark.parametrize(
     ("rounds", "said"),
     [
-        ("round first keep those with grade is a\n", ["some fish pass the round first, and some leave in it"]),
+        ("round first keep those with grade is a\n", ["some items pass the round first, and some leave in it"]),
         (
             "round first keep those with grade is a\nround second keep those with score at least 40\n",
             [
-                "some fish pass the round first, and some leave in it",
-                "every fish that the round second looks at passes it",
+                "some items pass the round first, and some leave in it",
+                "every item that the round second looks at passes it",
             ],
         ),
         (
             "round first keep those with score at least 60\nround second keep those with grade is c\n",
-            ["some fish pass the round first, and some leave in it", "no fish can pass the round second"],
+            ["some items pass the round first, and some leave in it", "no item can pass the round second"],
         ),
         ("round first keep those with score at least batch median of score\n", []),
     ],

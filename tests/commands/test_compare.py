@@ -46,7 +46,7 @@ def test_a_change_and_the_fish_that_shows_it_are_told(pages):
     for told in (
         "fault many (old line 6, new line 6)\n      if specks at least 2, was specks at least 3\n",
         "edition 2027-1, was 2026-1",
-        "Yes: this one, an ordinary fish but for 2 traits (no fish with fewer shows it).",
+        "Yes: this one, an ordinary item but for 2 traits (no item with fewer shows it).",
         "by the old edition  kept, 100",
         "by the new edition  sold, 100",
     ):
@@ -64,7 +64,7 @@ def test_with_check_editions_that_part_end_with_one(pages):
     assert run(*pages(OLD.replace("weight 2 by", "weight 3 by")), "--check").exit_code == 1
     proved = run(*pages(OLD.replace("at least bar", "at least bar and score above 1")), "--check")
     assert proved.exit_code == 0
-    assert "No: proved of every fish" in proved.output
+    assert "No: proved of every item" in proved.output
 
 
 def test_a_setting_is_changed_in_the_edition_that_has_it(pages):
@@ -115,20 +115,20 @@ NEW = OLD.replace("specks at least 3", "specks at least 2").replace("= 70", "= 6
 def test_who_moves_is_told_with_the_change_that_did_it(pages, lot):
     result = run(*pages(NEW), "--records", lot)
     assert result.exit_code == 0
-    told = result.output.split("Who moves, of 4 fish\n")[1]
+    told = result.output.split("Who moves, of 4 items\n")[1]
     assert [line.split() for line in told.splitlines() if line.startswith(("  2  ", "  3  "))] == [
         ["2", "kept,", "100", "sold,", "100", "fault", "many"],
         ["3", "sold,", "66.67", "kept,", "66.67", "setting", "bar"],
     ]
-    assert "2 fish keep their grade." in told
+    assert "2 items keep their grade." in told
     assert run(*pages(NEW), "--records", lot, "--check").exit_code == 1
 
 
 def test_a_lot_that_nobody_moves_in_is_told_so(pages, lot):
     result = run(*pages(OLD.replace("clean", "clear")), "--records", lot)
-    assert "Nobody: 4 fish keep their grade." in result.output
+    assert "Nobody: 4 items keep their grade." in result.output
     rescored = run(*pages(OLD.replace("fair gives 5", "fair gives 5.1")), "--records", lot)
-    assert "Nobody: 4 fish keep their grade, 1 of them with another score." in rescored.output
+    assert "Nobody: 4 items keep their grade, 1 of them with another score." in rescored.output
 
 
 def test_the_comparison_is_written_whole_as_json(pages, lot, tmp_path):
@@ -218,7 +218,7 @@ def test_what_silence_means_otherwise_is_shown_by_a_fish_of_which_nobody_mention
     result = run(*both, "--check", "--out", tmp_path / "compared.json")
     assert result.exit_code == 1
     shown = " ".join(result.output.split())
-    assert "No: proved of every fish of which both know each trait" in shown
+    assert "No: proved of every item of which both know each trait" in shown
     assert "Where nobody mentions white: yes, this one" in shown
     assert "white not mentioned" in shown
     (told,) = json.loads((tmp_path / "compared.json").read_text("utf-8"))["where_nobody_mentions"]

@@ -106,7 +106,7 @@ def test_fish_in_no_class_come_first_and_a_tie_waits_with_what_hangs_on_it():
     assert "its size could be 15 or 25: measure it again: i" in told
     assert "no size for its length: f" in told
     assert "not graded: no standard for chagoi: h" in told
-    assert "these fish are tied (body 40.00, score 88.00). Fish: a, b." in " ".join(told.split())
+    assert "these are tied (body 40.00, score 88.00). Fish: a, b." in " ".join(told.split())
     assert "Places 1 to 2 wait for a decision" in " ".join(told.split())
     waits = " ".join(told[told.index("to settle\n") :].split())
     assert (

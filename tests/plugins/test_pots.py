@@ -100,11 +100,64 @@ COMMANDS = (
     ("print", "lists", "RULES", "RECORDS", "--out", "lists.html"),
     ("print", "labels", "RULES", "RECORDS", "--out", "labels.html"),
     ("print", "certificate", "RULES", "RECORDS", "--fish", "P1", "--out", "certificate.html"),
+    ("check", "RULES", "--reach", "--changes"),
+    ("prove", "RULES", "--seconds", "20"),
+    ("compare", "RULES", "NEWER"),
+    ("compare", "RULES", "NEWER", "--records", "RECORDS", "--out", "compared.csv"),
+    ("compare", "RULES", "RULES"),
+    ("agree", "RULES", "VERDICTS"),
+    ("agree", "RULES", "VERDICTS", "--with", "VERDICTS"),
+    ("growth", "RULES", "LOOKS"),
+    ("flaws", "RULES", "--ideal"),
+    ("flaws", "RULES"),
+    ("classes", "SIZES", "RECORDS", "--variety", "glazed"),
+    ("grade", "RULES", "RECORDS", "--classes", "SIZES"),
+    ("prizes", "PRIZES", "RECORDS", "--rules", "RULES", "--out", "prizes.html"),
+    ("prizes", "PRIZES", "RECORDS", "--rules", "RULES", "--certificates", "honours.html"),
+    ("note", "RULES", "NOTES", "--out", "noted.csv"),
+    ("note", "RULES", "--phrases"),
+    ("tidy", "RULES", "--check"),
+    ("seal", "RULES", "--text"),
+    ("traits", "glazed", "--about", "gloss"),
+    ("traits", "RULES", "--all"),
+    ("new", "house.koi", "--variety", "glazed"),
     # Problems of records and of rules.
     ("grade", "RULES", "WRONG"),
     ("check", "BROKEN"),
     ("why", "RULES", "RECORDS", "P9"),
 )
+
+SIZES = """title = "Alder Kiln, sizes (invented)"
+edition = "1"
+
+[sizes]
+trait = "height"
+unit = "cm"
+closed = "upper"
+rounding = "none"
+sizes = [{ name = "small", to = 22 }, { name = "tall", to = 40 }]
+
+[[groups]]
+name = "glazed"
+varieties = ["glazed"]
+"""
+PRIZES = """title = "Alder Kiln (invented)"
+date = 2026-04-18
+classes = "sizes.toml"
+
+[[prize]]
+name = "class"
+title = "Place in its class"
+for_each = ["class size"]
+places = 2
+by = ["score"]
+"""
+LOOKS = "fish,date,height,rim\n" + "".join(
+    f"P{number},2026-0{month}-01,{10 + number + 3 * month} cm,{5 + number + 2 * month} cm\n"
+    for number in range(1, 7)
+    for month in range(1, 7)
+)
+NOTES = "P1: shiny, 20 cm\n2: frilly\nP3 gloss soft, crawl 2\n"
 BROKEN = 'standard "Alder Kiln" edition 1 variety glazed\ngrade front if gloss grown to 40 cm is dull and rim grown to 5 is 3\n'
 
 
@@ -126,6 +179,20 @@ def kiln(tmp_path, monkeypatch):
         (tmp_path / f"{name}.koi").write_text(STANDARD.format(occasion=occasion), encoding="utf-8")
     (tmp_path / "records.csv").write_text(RECORDS, encoding="utf-8")
     (tmp_path / "wrong.csv").write_text(RECORDS + "P1,yes,20 kg,x,-1,bright\n,yes,20 cm,,,\n", encoding="utf-8")
+    (tmp_path / "newer.koi").write_text(
+        STANDARD.format(occasion="").replace("edition 1", "edition 2").replace("soft gives 6", "soft gives 3"),
+        encoding="utf-8",
+    )
+    verdicts = (
+        RECORDS.replace("gloss\n", "gloss,verdict\n")
+        .replace("bright\n", "bright,front\n")
+        .replace("soft\n", "soft,shards\n")
+    )
+    (tmp_path / "verdicts.csv").write_text(
+        verdicts.replace("dull\n", "dull,second\n").replace(",,\n", ",,,\n"), encoding="utf-8"
+    )
+    for name, text in (("sizes.toml", SIZES), ("prizes.toml", PRIZES), ("looks.csv", LOOKS), ("notes.txt", NOTES)):
+        (tmp_path / name).write_text(text, encoding="utf-8")
     (tmp_path / "broken.koi").write_text(BROKEN, encoding="utf-8")
     monkeypatch.chdir(tmp_path)
     yield tmp_path
@@ -133,7 +200,20 @@ def kiln(tmp_path, monkeypatch):
 
 
 def run(*words):
-    found = {"RULES": "standard.koi", "RECORDS": "records.csv", "WRONG": "wrong.csv", "BROKEN": "broken.koi"}
+    found = {
+        "RULES": "standard.koi",
+        "RECORDS": "records.csv",
+        "WRONG": "wrong.csv",
+        "BROKEN": "broken.koi",
+        "NEWER": "newer.koi",
+    }
+    found |= {
+        "VERDICTS": "verdicts.csv",
+        "LOOKS": "looks.csv",
+        "NOTES": "notes.txt",
+        "SIZES": "sizes.toml",
+        "PRIZES": "prizes.toml",
+    }
     done = CliRunner().invoke(main, [found.get(word, word) for word in words])
     assert done.exception is None or isinstance(done.exception, SystemExit), words
     return done.output

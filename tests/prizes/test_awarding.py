@@ -215,7 +215,7 @@ def test_nobody_wins_by_the_order_of_the_file():
         (part,) = placings[0].parts
         assert not part.awards
         assert [(wait.why, set(wait.fish), wait.words) for wait in part.waiting] == [
-            (Why.TIE, {"a", "b"}, "Place 1 waits for a decision: these fish are tied (score 3.00).")
+            (Why.TIE, {"a", "b"}, "Place 1 waits for a decision: these are tied (score 3.00).")
         ]
 
 

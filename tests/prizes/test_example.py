@@ -175,7 +175,7 @@ def test_three_ties_wait_and_the_prize_that_hangs_on_one_of_them(run):
     assert result.exit_code == 1
     text = " ".join(result.stdout.split())
     assert "4 to settle" in text
-    assert text.count("for a decision: these fish are tied") == 3
+    assert text.count("for a decision: these are tied") == 3
     assert "Best young koi: Place 1 waits for what is not settled: Best of the show." in text
 
 

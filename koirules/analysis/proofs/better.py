@@ -77,7 +77,7 @@ def _asked(prover: Prover, trait: Trait) -> Statement:
     held = prover.following.from_trait(trait.name)
     words = f"{trait.name}: better never brings a lower score or a worse grade"
     if held:
-        words += f", of two fish with the same {in_words(held, 'and')}, which can follow from it"
+        words += f", of two {prover.rules.subject.many} with the same {in_words(held, 'and')}, which can follow from it"
     return Statement("better", trait.name, words, Outcome.PROVED, held=held)
 
 

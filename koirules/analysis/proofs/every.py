@@ -53,7 +53,7 @@ def proofs(
     told: is given each kind of question as soon as it is answered, with its statements.
     """
     until = None if seconds is None else process_time() + seconds
-    progress("the fish")
+    progress(f"the {grader.rules.subject.many}")
     prover = Prover.of(grader, until=until)
     found: list[Statement] = []
     unreached: list[str] = []

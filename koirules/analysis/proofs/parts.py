@@ -43,12 +43,14 @@ def grades(prover: Prover) -> Iterator[Statement]:
             fish = (prover.told(answer.seen, alone),)
             yield Statement("grade", about, f"{grade.name} can be reached", Outcome.FOUND, False, fish, line)
         elif not answer.sure:
-            yield Statement("grade", about, f"whether any fish can get {grade.name}", Outcome.OPEN, line=line)
+            yield Statement(
+                "grade", about, f"whether any {prover.rules.subject.one} can get {grade.name}", Outcome.OPEN, line=line
+            )
         else:
             possible = prover.ask(prover.standing.possible[i], among)
-            words = f"no fish can get {grade.name}"
+            words = f"no {prover.rules.subject.one} can get {grade.name}"
             if possible.seen is not None or not possible.sure:
-                words = f"no fish is ever sure of {grade.name}"
+                words = f"no {prover.rules.subject.one} is ever sure of {grade.name}"
             yield Statement("grade", about, words, Outcome.PROVED, True, line=line)
 
 
@@ -92,7 +94,8 @@ def extras(prover: Prover) -> Iterator[Statement]:
         pair = prover.standing.extras[about]
         never = _never_or_always(prover, pair, _extra(i, 0, True), _extra(i, 1, False))
         if never is None:
-            yield Statement("extra", about, f"{about} holds of some fish and not of others", Outcome.FOUND, line=line)
+            words = f"{about} holds of some {prover.rules.subject.many} and not of others"
+            yield Statement("extra", about, words, Outcome.FOUND, line=line)
         else:
             words = f"{about} {never[0]} hold{'s' if never[0] != 'can never' else ''}"
             yield Statement("extra", about, words, never[1], never[1] is Outcome.PROVED, line=line)
@@ -123,6 +126,7 @@ def conditions(prover: Prover) -> Iterator[Statement]:
     told: set[int] = set()
     # Of faults, bonuses and grades as wholes the other statements tell.
     whole = {id(root) for part in prover.rules.parts for root in part.roots if len(part.roots) == 1}
+    many = prover.rules.subject.many
     for key, node, pair in prover.standing.truths():
         if id(node) in told or id(node) in whole:
             continue
@@ -132,7 +136,7 @@ def conditions(prover: Prover) -> Iterator[Statement]:
         line = node.place.line
         if never is None:
             yield Statement(
-                "comparison", key, f"“{words}” holds of some fish and not of others", Outcome.FOUND, line=line
+                "comparison", key, f"“{words}” holds of some {many} and not of others", Outcome.FOUND, line=line
             )
             continue
         told.update(id(inner) for inner in walk(node, into_terms=False))
@@ -186,7 +190,9 @@ def under(prover: Prover) -> Iterator[Statement]:
             if answer.seen is not None:
                 continue
             about = f"fault {fault.name}, lift {lift.name}"
-            words = f"no fish shows the lift {lift.name} while the fault {fault.name} caps its grade"
+            words = (
+                f"no {prover.rules.subject.one} shows the lift {lift.name} while the fault {fault.name} caps its grade"
+            )
             outcome = Outcome.PROVED if answer.sure else Outcome.OPEN
             said = words if answer.sure else f"whether {words}"
             yield Statement("under", about, said, outcome, line=fault.place.line)

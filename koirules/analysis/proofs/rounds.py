@@ -73,12 +73,12 @@ def _chain(one: Round, asked: Mapping[str, _Asked], before: Mapping[str, list[_A
 
 
 def _told(prover: Prover, one: Round, chain: Sequence[_Asked], this: _Asked) -> Statement:
-    logic, line = prover.universe.logic, one.place.line
+    logic, line, subject = prover.universe.logic, one.place.line, prover.rules.subject
     reached = [each.passes for each in chain]
     known = all(term is not None for term in (*reached, this.passes))
     for passes, about, words in (
-        (True, _NONE, f"no fish can pass the round {one.name}"),
-        (False, ", all pass", f"every fish that the round {one.name} looks at passes it"),
+        (True, _NONE, f"no {subject.one} can pass the round {one.name}"),
+        (False, ", all pass", f"every {subject.one} that the round {one.name} looks at passes it"),
     ):
         shows = _shows(prover, chain, this, passes=passes)
         if any(shows(seen.readings, seen.trace) for seen in prover.pool):
@@ -90,7 +90,7 @@ def _told(prover: Prover, one: Round, chain: Sequence[_Asked], this: _Asked) -> 
             said = words if answer.sure else f"whether {words}"
             outcome = Outcome.PROVED if answer.sure else Outcome.OPEN
             return Statement("round", f"round {one.name}{about}", said, outcome, answer.sure, line=line)
-    words = f"some fish pass the round {one.name}, and some leave in it"
+    words = f"some {subject.many} pass the round {one.name}, and some leave in it"
     return Statement("round", f"round {one.name}", words, Outcome.FOUND, line=line)
 
 

@@ -69,7 +69,8 @@ def _statement(prover: Prover, best: Seen, beyond: int, sign: int, word: str) ->
         return Statement("score", word, f"the {word} score is {_points(reached)}", Outcome.FOUND, fish=fish)
     other = _points(abs(beyond))
     side = "none above" if sign > 0 else "none below"
-    words = f"the {word} score: a fish has {_points(reached)}, {side} {other}; whether any lies between"
+    one = prover.rules.subject.with_article
+    words = f"the {word} score: {one} has {_points(reached)}, {side} {other}; whether any lies between"
     return Statement("score", word, words, Outcome.OPEN, fish=fish)
 
 

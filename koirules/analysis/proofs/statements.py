@@ -59,6 +59,6 @@ KINDS: Mapping[str, str] = {
     "together": "Faults that always bite together",
     "under": "Lifts that a fault always hides",
     "score": "The lowest and the highest score",
-    "round": "Rounds that no fish, or every fish, passes",
+    "round": "Rounds that none, or all, pass",
     "better": "Better never scores worse",
 }

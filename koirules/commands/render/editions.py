@@ -27,7 +27,7 @@ def tell(old: Standard, new: Standard, found: Comparison) -> None:
     if old.variety != new.variety:
         one, other = (shown(each.variety or "no variety") for each in (old, new))
         show_paragraph(
-            f"The old edition is for {one}, the new one for {other}. A fish told of here has the traits of both."
+            f"The old edition is for {one}, the new one for {other}. What is told of here has the traits of both."
         )
     _tell_changes(old, new, found)
     _tell_parting(old, new, found)
@@ -88,14 +88,14 @@ def _where(word: str, place: Place, standard: Standard) -> str:
 
 
 def _tell_parting(old: Standard, new: Standard, found: Comparison) -> None:
-    click.echo(click.style("\nWhether a fish can be graded differently", bold=True))
+    click.echo(click.style(f"\nWhether {new.subject.with_article} can be graded differently", bold=True))
     parting = found.parting
     match parting.verdict:
         case Verdict.DIFFER:
             _tell_fish(old, new, found)
         case Verdict.NEVER:
             because = (
-                "proved of every fish of which both know each trait that they read as one value, "
+                f"proved of every {new.subject.one} of which both know each trait that they read as one value, "
                 "written or following from others"
             )
             show_paragraph(f"  No: {because if found.counting else 'nothing that can bear on a grade was changed'}.")
@@ -106,14 +106,16 @@ def _tell_parting(old: Standard, new: Standard, found: Comparison) -> None:
                 )
         case Verdict.OPEN:
             reasons = f" ({'; '.join(shown(one) for one in parting.reasons)})" if parting.reasons else ""
-            show_paragraph(f"  Not decided: no such fish was found, and it is not proved that there is none{reasons}.")
+            show_paragraph(
+                f"  Not decided: no such {new.subject.one} was found, and it is not proved that there is none{reasons}."
+            )
         case Verdict.APART:
             names = ", ".join(shown(name) for name in parting.apart)
             show_paragraph(
                 f"  Not decided: no one record fits both, since these traits have no value in common: {names}."
             )
         case Verdict.NOT_ASKED:
-            show_paragraph("  Not decided: among the fish that were tried there is none.")
+            show_paragraph(f"  Not decided: among the {new.subject.many} that were tried there is none.")
             _tell_needed()
 
 
@@ -143,10 +145,16 @@ def _tell_fish(old: Standard, new: Standard, found: Comparison) -> None:
     if parting.fish is None or parting.old is None or parting.new is None:
         raise AssertionError("editions that part without a fish")
     if parting.away == 0:
-        click.echo("  Yes: the ordinary fish itself.")
+        click.echo(f"  Yes: the ordinary {new.subject.one} itself.")
     else:
-        fewest = "no fish with fewer shows it" if parting.fewest else "a fish with fewer may show it too"
-        show_paragraph(f"  Yes: this one, an ordinary fish but for {counted(parting.away, 'trait')} ({fewest}).")
+        none, some = (
+            f"no {new.subject.one} with fewer shows it",
+            f"{new.subject.with_article} with fewer may show it too",
+        )
+        fewest = none if parting.fewest else some
+        show_paragraph(
+            f"  Yes: this one, an ordinary {new.subject.one} but for {counted(parting.away, 'trait')} ({fewest})."
+        )
     rows = [*differences(parting.traits, parting.ordinary, [parting.fish])]
     rows.append(
         ("by the old edition", [outcome_words(old, found.in_old_names(parting.old.possible), parting.old.score)])
@@ -155,7 +163,9 @@ def _tell_fish(old: Standard, new: Standard, found: Comparison) -> None:
     print_rows(rows)
     if not parting.fewest and parting.solver_missing:
         _tell_needed()
-    click.echo(click.style("\nAn ordinary fish, which the one above is but for what is listed", bold=True))
+    click.echo(
+        click.style(f"\nAn ordinary {new.subject.one}, which the one above is but for what is listed", bold=True)
+    )
     print_rows(_record_rows(parting), 2)
 
 

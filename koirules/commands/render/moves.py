@@ -19,24 +19,25 @@ from koirules.vocabulary.kinds import shortest
 
 def tell_moves(old: Standard, new: Standard, found: Comparison, moves: Moves) -> None:
     """Print the table of moves, then each fish that moved with the change that did it."""
-    click.echo(click.style(f"\nWho moves, of {counted(moves.graded, 'fish', 'fish')}", bold=True))
-    stay = moves.graded - len(moves.moves)
+    click.echo(click.style(f"\nWho moves, of {new.subject.counted(moves.graded)}", bold=True))
+    stay, about = moves.graded - len(moves.moves), new.subject
+    staying = counted(stay, f"{about.one} keeps its", f"{about.many} keep their")
     also = f", {moves.rescored:,} of them with another score" if moves.rescored else ""
     if not moves.moves:
-        click.echo(f"  Nobody: {counted(stay, 'fish keeps its', 'fish keep their')} grade{also}.")
+        click.echo(f"  Nobody: {staying} grade{also}.")
     else:
         _table(
-            ("by the old edition", "by the new edition", "fish"),
+            ("by the old edition", "by the new edition", about.many),
             [
                 (_grades(old, found.in_old_names(one)), _grades(new, other), f"{number:,}")
                 for (one, other), number in sorted(moves.counts.items(), key=lambda each: _place(found, each[0]))
                 if set(one) != set(other)
             ],
         )
-        click.echo(f"  {counted(stay, 'fish keeps its', 'fish keep their')} grade{also}.")
+        click.echo(f"  {staying} grade{also}.")
         click.echo()
         _table(
-            ("fish", "by the old edition", "by the new edition", "because of"),
+            (about.one, "by the old edition", "by the new edition", "because of"),
             [
                 (
                     move.fish,

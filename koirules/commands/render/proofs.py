@@ -17,12 +17,12 @@ from koirules.vocabulary.readings import Reading
 
 _ALL_WELL: Mapping[str, str] = {
     "grade": "Every grade can be reached.",
-    "limit": "Each can bite, can fail to, and changes the grade of some fish.",
-    "extra": "Each holds of some fish and not of others.",
-    "comparison": "Each holds of some fish and not of others.",
+    "limit": "Each can bite, can fail to, and changes the grade of some {many}.",
+    "extra": "Each holds of some {many} and not of others.",
+    "comparison": "Each holds of some {many} and not of others.",
     "together": "None do.",
     "under": "None.",
-    "round": "Some fish pass each of them, and some leave.",
+    "round": "Some {many} pass each of them, and some leave.",
     "better": "Proved of each.",
 }
 
@@ -32,8 +32,8 @@ def tell_about(standard: Standard) -> None:
     rules = standard.rules
     click.echo(click.style(f"{shown(standard.title)}, edition {shown(rules.edition)}", bold=True))
     show_paragraph(
-        "These answers are about every fish with one known value for each trait. A trait that a rule asks about with "
-        "`is recorded` may also be missing, except where better and worse are compared."
+        f"These answers are about every {standard.subject.one} with one known value for each trait. A trait that a rule asks "
+        "about with `is recorded` may also be missing, except where better and worse are compared."
     )
 
 
@@ -48,7 +48,8 @@ def tell_end(standard: Standard, found: Proofs) -> None:
     if any(statement.fish for statement in found.statements):
         click.echo(
             click.style(
-                "\nThe ordinary fish: those above are like it except for the traits listed with them", bold=True
+                f"\nThe ordinary {standard.subject.one}: those above are like it except for the traits listed with them",
+                bold=True,
             )
         )
         print_rows([(name, [written(rules.traits.get(name), one)]) for name, one in found.ordinary.items()], 2)
@@ -73,7 +74,7 @@ def _tell_kind(standard: Standard, found: Proofs, heading: str, statements: Sequ
         show_paragraph("  Proved of " + ", ".join(map(_about, plain)))
     elif not told:
         kind = next(kind for kind, words in KINDS.items() if words == heading)
-        click.echo(f"  {_ALL_WELL[kind]}")
+        click.echo(f"  {_ALL_WELL[kind].format(many=standard.subject.many)}")
     elif plain:
         click.echo(f"  {counted(len(plain), 'other is', 'others are')} as they should be.")
     if told and told[0].kind == "under":
