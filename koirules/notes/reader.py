@@ -14,6 +14,7 @@ from koirules.problems import Cell, Problem
 from koirules.problems import noting as say
 from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Rules, Said
+from koirules.standard.tree import TraitRead, walk
 from koirules.vocabulary.kinds import Kind
 from koirules.vocabulary.nearness import traits_called
 from koirules.vocabulary.readings import PlaceSet, Reading, write_reading
@@ -108,8 +109,10 @@ class NotesReader:
         return hearing.notes
 
     def called(self, words: str) -> list[str]:
-        """The traits that people call so."""
-        return traits_called(words, self.rules.traits, self.rules.sayings)
+        """The traits that people call so; of several those that the rules read, if any."""
+        found = traits_called(words, self.rules.traits, self.rules.sayings)
+        read = {node.trait.name for root in self.rules.roots for node in walk(root) if isinstance(node, TraitRead)}
+        return [name for name in found if name in read] or found
 
     def cutter(self) -> LineCutter:
         """What cuts lines of notes by these phrases."""

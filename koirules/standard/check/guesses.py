@@ -57,7 +57,11 @@ def meant_by(
     called = traits_called(text, traits, sayings)
     if len(called) < 2:
         return called[0] if called else near(text, names)
-    return tuple((name, traits[name].title) for name in called[:_MOST_MEANT])
+    return _titled(called, traits)
+
+
+def _titled(names: Sequence[str], traits: Mapping[str, Trait]) -> tuple[tuple[str, str], ...]:
+    return tuple((name, traits[name].title) for name in names[:_MOST_MEANT])
 
 
 def step_meant(text: str, words: Sequence[str]) -> str | None:
@@ -133,6 +137,10 @@ class Named(Protocol):
     def faults(self) -> Iterable[str]:
         """Its faults."""
 
+    @property
+    def sayings(self) -> Collection[Saying]:
+        """How people speak of the traits."""
+
     def names(self) -> list[str]:
         """Traits, settings and terms."""
 
@@ -173,8 +181,13 @@ def _two_words(problem: Problem, site: Place, line: str, known: Named) -> Proble
     trait = known.traits.get(second)
     if trait is not None and first in words_of(trait.kind):
         return misfits.value_before_trait(place, first, second, fault)
-    meant = joined if joined in known.names() else fault
-    return None if meant is None else misfits.name_with_a_blank(place, f"{first} {second}", meant)
+    words = f"{first} {second}"
+    if joined in known.names() or fault:
+        return misfits.name_with_a_blank(place, words, joined if joined in known.names() else fault or "")
+    called = traits_called(words, known.traits, known.sayings) if first not in known.names() else []
+    if not called:
+        return None
+    return naming.unknown_name(place, words, called[0] if len(called) == 1 else _titled(called, known.traits), None)
 
 
 def _none_of(name: str, kind: Kind) -> str:
