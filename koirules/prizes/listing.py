@@ -144,7 +144,9 @@ def _entrant(result: Result, table: ClassTable | None, standard: int, last: str,
         elif size == NONE:
             why.append(tongue("no size for its {measure}", measure=measured))
         else:
-            why.append(tongue("its size could be {sizes}: measure it again", sizes=size))
+            why.append(
+                tongue("its size could be {sizes}: measure it again", sizes=tongue.joined(size.split(" or "), " or "))
+            )
     barred = (
         []
         if result.grade != last
@@ -155,7 +157,7 @@ def _entrant(result: Result, table: ClassTable | None, standard: int, last: str,
     settled = {GROUP: group if group in groups else "", SIZE: size if size in sizes else ""}
     return Entrant(
         fish=result.fish,
-        outside=tongue.joined(why, " and "),
+        outside=tongue.joined(why, " and ", "reasons"),
         labels={**labels, **{label: name for label, name in settled.items() if name}},
         grades=result.possible,
         score=(result.score_low, result.score_high),
