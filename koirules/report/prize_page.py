@@ -17,7 +17,7 @@ from koirules.report.audience import Audience
 from koirules.report.page_model import Fish, Page, page_of
 from koirules.report.page_pictures import Pictures
 from koirules.report.paper import write_sheet
-from koirules.report.results_page import page_file, policy
+from koirules.report.results_page import footed, page_file, policy
 from koirules.report.templating import rendered
 
 _PLACES = (to_say("First place"), to_say("Second place"), to_say("Third place"))
@@ -79,7 +79,8 @@ def write_prizes_page(
     path: Path, listed: PrizeList, drawn: Drawn, audience: Audience, cautions: tuple[str, ...] = ()
 ) -> None:
     """Write the list as one page that needs nothing else. Owners are shown to the house only."""
-    style = page_file("page.css") + page_file("prizes.css")
+    words = [listed.title, listed.day, *([listed.class_words] if listed.class_words else [])]
+    style = footed(page_file("page.css") + page_file("prizes.css"), listed.tongue.joined(words))
     page, fish = _seen(drawn, audience)
     made = rendered(
         "prizes.html",

@@ -14,7 +14,10 @@ from koirules.records.not_graded import Row
 from koirules.report.audience import Audience
 from koirules.report.page_model import page_of
 from koirules.report.page_pictures import Pictures
-from koirules.report.templating import rendered
+from koirules.report.templating import plain, rendered
+
+_MOST_AT_FOOT = 2
+"""So many standards have room at the foot of a sheet."""
 
 MOST_FISH = 2_000
 """How many fish a page goes to: beyond it a phone takes long to open, and nobody reads them one by one."""
@@ -29,7 +32,7 @@ def write_page(
 ) -> None:
     """Write the page: the best fish, all fish by grade, a table of them, the scores, the selection, and the cautions."""
     audience = audience or Audience()
-    style, script = page_file("page.css"), page_file("page.js") if audience.is_house else ""
+    style, script = footed(page_file("page.css"), _foot(about)), page_file("page.js") if audience.is_house else ""
     words = (
         [audience.title or about.title] if not audience.is_house else [audience.occasion or about.records, about.title]
     )
@@ -43,6 +46,31 @@ def write_page(
         script=script,
     )
     path.write_text(made.lstrip(), encoding="utf-8", newline="\n")
+
+
+def footed(style: str, words: str) -> str:
+    """A style with words at the foot of every sheet of paper; any text."""
+    escaped = "".join(
+        letter if letter.isalnum() or letter in " ,.:-" else f"\\{ord(letter):x} "
+        for letter in plain(words).replace("\n", " ")
+    )
+    return f'{style}@page {{ @bottom-left {{ content: "{escaped}"; font: 8pt system-ui, sans-serif; }} }}\n'
+
+
+def sealed(title: str, edition: str, seal: str, tongue: Tongue) -> str:
+    """By which text something was graded, as it stands at the foot of a sheet."""
+    if not seal:
+        return tongue("{title}, edition {edition}", title=title, edition=edition)
+    return tongue("{title}, edition {edition}, seal {seal}", title=title, edition=edition, seal=seal[:14])
+
+
+def _foot(about: About) -> str:
+    """What stands at the foot of every sheet of a page of results."""
+    parts = about.parts or (about,)
+    told = [sealed(one.title, one.edition, one.seal, about.tongue) for one in parts]
+    if len(told) > _MOST_AT_FOOT:
+        return about.tongue("{number} standards, with their seals at the end", number=len(told))
+    return about.tongue.joined(told, "; ")
 
 
 def _name(words: Sequence[str], tongue: Tongue) -> str:

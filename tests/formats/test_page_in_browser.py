@@ -10,8 +10,10 @@ import pypdf
 import pytest
 from click.testing import CliRunner
 
+from koirules import load_standard
 from koirules.commands import main
 from koirules.report.result_files import write_results
+from koirules.report.results_page import footed
 from tests.formats.browser import Page, running_browser
 from tests.formats.test_html_results import ACTING, everywhere
 
@@ -438,3 +440,32 @@ def test_a_fish_whose_pattern_was_mapped_is_drawn_on_its_card_side_by_side_and_o
     )
     assert all(80 < one < 390 for one in wide)
     assert (page.told, page.requests) == ([], [])
+
+
+def test_every_sheet_names_edition_and_seal_and_no_example_is_torn(browser, tmp_path):
+    standard = load_standard("tosai_kohaku")
+    path = tmp_path / "handbook.html"
+    assert CliRunner().invoke(main, ["handbook", "tosai_kohaku", "--out", str(path)]).exit_code == 0
+    page = Page(browser, 1000, 900, script=True, touch=False).open(path)
+    # Marks at both ends of each example tell on which sheet they come out.
+    page.run(
+        "document.querySelectorAll('.example').forEach((one, i) => {"
+        " one.querySelector('h3').append(` begins${i}.`);"
+        " one.querySelector(':scope > ul > li:last-child').append(` ends${i}.`); })"
+    )
+    sheets = printed(page, tmp_path / "handbook.pdf").pages
+    texts = ["".join(sheet.extract_text().split()) for sheet in sheets]
+    assert all(f"edition{standard.edition},seal{standard.seal[:14]}" in text for text in texts)
+    number = page.run("document.querySelectorAll('.example').length")
+    found = {
+        mark: next(place for place, text in enumerate(texts) if mark in text)
+        for i in range(number)
+        for mark in (f"begins{i}.", f"ends{i}.")
+    }
+    assert number == len(standard.rules.samples)
+    assert [i for i in range(number) if found[f"begins{i}."] != found[f"ends{i}."]] == []
+
+
+def test_words_of_a_stranger_at_the_foot_stay_words():
+    made = footed("", 'a"; } </style><script>alert(1)</script> { \\ \n b')
+    assert made.count("{") == 2 and not set("<>\\") & set(re.sub(r"\\[0-9a-f]+ ", "", made)) and "\n b" not in made

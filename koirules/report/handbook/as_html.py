@@ -29,11 +29,13 @@ from koirules.report.handbook.blocks import (
 )
 from koirules.report.handbook.curve_svg import curve_svg
 from koirules.report.page_markup import Inside, Markup, element, joined
+from koirules.report.results_page import footed
 
 
-def html_of(blocks: Sequence[Block], tongue: Tongue = ENGLISH) -> str:
-    """The whole text of the file, in a language."""
+def html_of(blocks: Sequence[Block], tongue: Tongue = ENGLISH, foot: str = "") -> str:
+    """The whole text of the file, in a language. foot: what stands at the foot of every sheet of paper."""
     style = files("koirules.report.handbook").joinpath("handbook.css").read_text(encoding="utf-8").replace("\r\n", "\n")
+    style = footed(style, foot) if foot else style
     page = _Page(frozenset(_anchors(blocks)))
     begin = next((i for i, block in enumerate(blocks) if _opens(block)), len(blocks))
     opening, rest = blocks[:begin], blocks[begin:]

@@ -32,7 +32,7 @@ _BEGINS = re.compile(r"^(\s*)([-+=:]|\d+(?=[.)]))")
 _TURNS = dict.fromkeys([*range(0x202A, 0x202F), *range(0x2066, 0x206A), 0xFFFE, 0xFFFF])
 
 
-def markdown_of(blocks: Sequence[Block], tongue: Tongue = ENGLISH) -> str:
+def markdown_of(blocks: Sequence[Block], tongue: Tongue = ENGLISH, foot: str = "") -> str:  # noqa: ARG001 - no sheets here
     """The whole text of the file, in a language."""
     return "\n\n".join(_written(blocks, tongue)) + "\n"
 

@@ -13,8 +13,9 @@ from koirules.report.handbook.as_html import html_of
 from koirules.report.handbook.as_markdown import markdown_of
 from koirules.report.handbook.blocks import Block
 from koirules.report.handbook.page import Subject, blocks_of
+from koirules.report.results_page import sealed
 
-WRITERS: dict[str, Callable[[Sequence[Block], Tongue], str]] = {".html": html_of, ".md": markdown_of}
+WRITERS: dict[str, Callable[[Sequence[Block], Tongue, str], str]] = {".html": html_of, ".md": markdown_of}
 """What makes the text of a page, by the ending of its file."""
 
 
@@ -31,7 +32,9 @@ def write_handbook(path: Path, subject: Subject) -> Problem | None:
     if problem is not None:
         return problem
     tongue = subject.grader.reasoner.teller.plain.tongue
-    text = WRITERS[path.suffix.lower()](blocks_of(subject), tongue)
+    rules, plain = subject.grader.rules, subject.grader.reasoner.teller.plain
+    foot = sealed(plain.of(rules.title), rules.edition, subject.seal, tongue)
+    text = WRITERS[path.suffix.lower()](blocks_of(subject), tongue, foot)
     return write_beside(path, lambda passing: _write(passing, text))
 
 
