@@ -498,7 +498,11 @@ def _bar(titles: _Titles, section: SectionResult, got: str, widest: Decimal, ton
 def _criteria(titles: _Titles, result: Result, tongue: Tongue) -> Iterator[tuple[str, tuple[Criterion, ...]]]:
     for section in result.sections.values():
         lines = [one for one in result.contributions if one.section == section.name and _counts_for(one)]
-        yield section.title, tuple(_criterion(titles, section, one, tongue) for one in lines)
+        yield section.title, tuple(_criterion(titles, section.name, one, tongue) for one in lines)
+    # Where judges are put together the sections need not add up to the score.
+    rest = [one for one in result.contributions if not one.section and _counts_for(one)]
+    if rest:
+        yield tongue("all sections together"), tuple(_criterion(titles, "", one, tongue) for one in rest)
 
 
 def _counts_for(line: Contribution) -> bool:
@@ -508,8 +512,8 @@ def _counts_for(line: Contribution) -> bool:
     return line.kind == "points" or line.reason.state is not State.NO
 
 
-def _criterion(titles: _Titles, section: SectionResult, line: Contribution, tongue: Tongue) -> Criterion:
-    row = titles.row(line.kind, f"{section.name} {line.name}")
+def _criterion(titles: _Titles, section: str, line: Contribution, tongue: Tongue) -> Criterion:
+    row = titles.row(line.kind, f"{section} {line.name}")
     reason = line.reason
     if reason is None or reason.score_low is None or reason.score_high is None:
         return Criterion(line.title, tongue.figure(f"{line.points:.2f}"), "", row, foreign=False)

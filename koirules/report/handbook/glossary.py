@@ -157,21 +157,20 @@ def _of_panel(voice: Voice, found: Panel) -> Iterator[tuple[str, str]]:
             voice.say("judges"),
             voice.say("at least {number}; a judge who is missing could still say anything", number=needed),
         )
-    least = None if found.named_by is None else voice.tongue.whole(found.named_by)
-    yield (
-        voice.say("places"),
-        voice.say("named by more than half")
-        if least is None
-        else voice.say("named by at least {number}", number=least),
-    )
-    yield voice.say("two in the middle"), _of_two(voice, found.middle)
+    if found.named_by is not None:
+        least = voice.tongue.whole(found.named_by)
+        yield voice.say("places"), voice.say("named by at least {number}", number=least)
+    elif found.way is PanelWay.TRAITS:
+        yield voice.say("places"), voice.say("named by more than half")
+    if found.middle is not None or found.way in {PanelWay.TRAITS, PanelWay.MEDIAN}:
+        yield voice.say("middle"), _of_two(voice, found.middle)
     yield voice.say("ties"), voice.say("stay open, and results tell them: a person decides")
 
 
 def _of_two(voice: Voice, takes: str | None) -> str:
     if takes is None:
-        return voice.say("of numbers halfway; of steps and counts both stay possible")
-    return voice.say("the lower counts") if takes == LOWER else voice.say("the higher counts")
+        return voice.say("of two numbers halfway; of two steps or counts both stay possible")
+    return voice.say("the lower of two counts") if takes == LOWER else voice.say("the higher of two counts")
 
 
 def _limits(voice: Voice, setting: Setting) -> str:
