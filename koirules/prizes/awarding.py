@@ -116,7 +116,7 @@ class Waiting:
                 at = tongue(" ({values})", values=tongue.joined(self.standing)) if self.standing else ""
                 return tongue("{held} for a decision: these are tied{values}.", held=held, values=at)
             case Why.OPEN:
-                return tongue("{held} for a record: what is open about these decides.", held=held)
+                return tongue("{held} for a record: what is not recorded of these could change them.", held=held)
             case Why.VOTES:
                 return tongue("{held} for votes: no judge has voted for one of these.", held=held)
             case Why.EARLIER:
