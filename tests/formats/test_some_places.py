@@ -66,12 +66,14 @@ def test_it_goes_through_every_format(tmp_path, ending):
         assert write_reading(STANDARD.traits["hi_on_fins"].kind, record.readings["hi_on_fins"]) == row["hi_on_fins"]
 
 
-@pytest.mark.parametrize("times", [1, 200])
-def test_frames_and_parquet_grade_it_row_by_row_and_by_columns(times, tmp_path):
+@pytest.mark.parametrize(("times", "engine"), [(1, None), (200, "columnar"), (200, "compiled")])
+def test_frames_and_parquet_grade_it_row_by_row_by_columns_and_compiled(times, engine, tmp_path):
+    if engine == "compiled":
+        pytest.importorskip("llvmlite")
     pl.DataFrame(ROWS * times).with_columns(fish=pl.int_range(3 * times).cast(pl.String)).write_parquet(
         tmp_path / "lot.parquet"
     )
-    graded = STANDARD.grade_frame(pl.read_parquet(tmp_path / "lot.parquet"))
+    graded = STANDARD.grade_frame(pl.read_parquet(tmp_path / "lot.parquet"), engine=engine)
     assert graded["hi_on_eyes"].to_list() == [row["hi_on_eyes"] for row in ROWS] * times
     assert graded["possible"].to_list() == ["|".join(wanted[1]) for wanted in WANTED] * times
 
