@@ -56,12 +56,18 @@ def glances(columns: Iterable[tuple[pl.Series, bool]]) -> list[Glance]:
         for number, ((series, whole), (least, *_)) in enumerate(zip(given, found, strict=True))
         if series.dtype.is_float() and not whole and least is not None and least <= TINY
     ]
-    close = [((pl.col(str(i)) != 0) & (pl.col(str(i)).abs() <= TINY)).any().alias(str(i)) for i in near]
+    close = [_has_tiny(pl.col(str(i)), found[i][0]).alias(str(i)) for i in near]
     tiny = dict(zip(near, _asked([series for series, _ in given], close), strict=True))
     return [
         Glance(least, most, nans, tiny.get(number, False), parts)
         for number, (least, most, nans, parts) in enumerate(found)
     ]
+
+
+def _has_tiny(x: pl.Expr, least: float) -> pl.Expr:
+    small = (x > 0) & (x <= TINY)
+    # To look below 0, too, costs as much again.
+    return (small if least >= 0 else small | ((x < 0) & (x >= -TINY))).any()
 
 
 def _asked(columns: list[pl.Series], asked: list[pl.Expr]) -> tuple[Any, ...]:

@@ -184,7 +184,10 @@ def outcome_columns(program: FrameProgram, columns: Columns) -> dict[str, pl.Exp
     outputs = program.outputs
     heads = ("score", "section", "fault")
     found = {name: columns.column(value) for name, value in outputs.items() if name.partition(" ")[0] in heads}
-    bits = [columns.column(plane).cast(pl.Int64) * (1 << i) for i, plane in enumerate(reversed(program.possible))]
+    bits = [
+        pl.when(columns.column(plane)).then(pl.lit(1 << i, pl.Int64)).otherwise(pl.lit(0, pl.Int64))
+        for i, plane in enumerate(reversed(program.possible))
+    ]
     # A grade that is possible for every fish, or for none, is a literal: these come last.
     bits.sort(key=lambda one: not one.meta.root_names())
     return found | {"grade bits": balanced(bits, add)}

@@ -1,9 +1,9 @@
 """The neutral standard by an expert in Polars who measured each variant: exact, with and without holes.
 
 Values are whole millionths, points whole thousandths, sections whole hundredths, all in doubles far below 2^53. What made it
-the fastest of the variants tried: curves as halved trees of `when`, all tables of a section over packed codes of several
+the fastest of the variants tried: curves as sums of hinges, all tables of a section over packed codes of several
 scales, criteria of one weight added before they are multiplied, a grade as the sum of three truths. It leans on the figures:
-the nudges keep every tie on its side only because their divisors are small.
+the nudges keep every tie on its side only because their divisors are small. It writes the same columns as koirules.
 """
 
 from __future__ import annotations
@@ -31,23 +31,17 @@ def balanced(parts: Iterable[pl.Expr]) -> pl.Expr:
 
 
 def curve(x: pl.Expr, knots) -> pl.Expr:
-    """Thousandths; where x is null, those after the last knot, since no comparison holds."""
+    """Thousandths, as a sum of hinges: how far x has come between each two knots, times the slope there."""
     at, gives = [whole(a, 10**6) for a, _ in knots], [whole(g, 1000) for _, g in knots]
-    pieces = [pl.lit(float(gives[0]))]
-    for i in range(len(at) - 1):
-        slope = Fraction(gives[i + 1] - gives[i], at[i + 1] - at[i])
-        # Half a step of what a line can give is 1 / (2 x its divisor): a quarter is as far from a tie as can be.
-        start = gives[i] - slope * at[i] + Fraction(1, 2) + Fraction(1, 4 * slope.denominator)
-        pieces.append(x * float(slope) + float(start))
-    pieces.append(pl.lit(float(gives[-1])))
-
-    def tree(first: int, last: int) -> pl.Expr:
-        if first == last:
-            return pieces[first]
-        half = (first + last) // 2
-        return pl.when(x < float(at[half])).then(tree(first, half)).otherwise(tree(half + 1, last))
-
-    return tree(0, len(pieces) - 1).floor()
+    slopes = [Fraction(gives[i + 1] - gives[i], at[i + 1] - at[i]) for i in range(len(at) - 1)]
+    # Half a step of what a line can give is 1 / (2 x its divisor): a quarter is as far from a tie as can be.
+    nudge = Fraction(1, 2) + Fraction(1, 4 * max(slope.denominator for slope in slopes))
+    start = gives[0] + nudge - sum(slope * left for slope, left in zip(slopes, at, strict=False))
+    hinges = [
+        pl.max_horizontal(pl.min_horizontal(x, float(at[i + 1])), float(at[i])) * float(slope)
+        for i, slope in enumerate(slopes)
+    ]
+    return (balanced(hinges) + float(start)).floor()
 
 
 @cache
@@ -157,26 +151,55 @@ def caps() -> list[pl.Expr]:
     return made
 
 
+def points(hundredths: pl.Expr) -> pl.Expr:
+    """Hundredths as a number, rounded once: by a known number Polars multiplies with its reciprocal."""
+    return hundredths / (hundredths * 0.0 + 100.0)
+
+
+def words(sets: Iterable[int]) -> tuple[pl.Expr, pl.Expr]:
+    """The grade that each set has alone, and the names of all in it; bit 0 is the best."""
+    names = [name for name, _ in GRADES]
+    each = [[name for i, name in enumerate(names) if grades >> i & 1] for grades in sets]
+    every = ["|".join(some) for size in range(1, len(names) + 1) for some in itertools.combinations(names, size)]
+    alone = pl.Series([one[0] if len(one) == 1 else None for one in each], dtype=pl.Enum(names))
+    return pl.lit(alone), pl.lit(pl.Series(["|".join(one) or None for one in each], dtype=pl.Enum(every)))
+
+
 @cache
-def plan() -> tuple[list[pl.Expr], list[pl.Expr], list[pl.Expr]]:
-    sections = (of_section(section, ()) for section in SECTIONS)
-    score = balanced((low * share + nudge).floor() for low, _, share, nudge in sections)
-    second = [score.alias("score"), *(cap.alias(f"cap {i}") for i, cap in enumerate(caps()))]
+def plan() -> tuple[list[pl.Expr], ...]:
+    second = []
+    for section in SECTIONS:
+        low, _, share, nudge = of_section(section, ())
+        second.append((low * share + nudge).floor().alias(section))
+    second += [cap.alias(f"cap {i}") for i, cap in enumerate(caps())]
+    third = [balanced([C(section) for section in SECTIONS]).alias("hundredths")]
     # A fish is worse than grade i if its score is too low for it, or a fault caps it anywhere below.
     worse = []
     for i, threshold in enumerate(THRESHOLDS):
-        made = C("score") < threshold
+        made = C("hundredths") < threshold
         for cap in range(i, len(CAPS)):
             made = made | C(f"cap {cap}")
         worse.append(made.cast(pl.UInt8))
-    return first_columns(()), second, [C("score"), balanced(worse).alias("grade")]
+    grade, possible = words(1 << i for i in range(len(GRADES)))
+    fourth = [balanced(worse).alias("worse"), points(C("hundredths")).alias("score")]
+    fourth += [points(C(section)).alias(f"{section}_low") for section in SECTIONS]
+    results = [grade.gather(C("worse")).alias("grade"), possible.gather(C("worse")).alias("possible"), C("score")]
+    results += [C("score").alias("score_low"), C("score").alias("score_high")]
+    for section in SECTIONS:
+        results += [C(f"{section}_low"), C(f"{section}_low").alias(f"{section}_high")]
+    return first_columns(()), second, third, fourth, results
 
 
 def grade(frame: pl.DataFrame) -> pl.DataFrame:
-    """Score in hundredths and grade, 0 the best, of complete records."""
-    first, second, results = plan()
-    lazy = frame.lazy().with_columns(first).with_columns(second).select(results)
-    return lazy.collect(engine="streaming", optimizations=FLAGS)
+    """The results of complete records."""
+    return collected(frame, plan())
+
+
+def collected(frame: pl.DataFrame, stages: tuple[list[pl.Expr], ...]) -> pl.DataFrame:
+    lazy = frame.lazy()
+    for stage in stages[:-1]:
+        lazy = lazy.with_columns(stage)
+    return lazy.select(stages[-1]).collect(engine="streaming", optimizations=FLAGS)
 
 
 def possible_table() -> list[int]:
@@ -200,22 +223,30 @@ def plan_with_holes(holed: tuple[str, ...]) -> tuple[list[pl.Expr], ...]:
         lows.append((C(f"{section} low") * share + nudge).floor())
         highs.append(((C(f"{section} low") + C(f"{section} more")) * share + nudge).floor())
     second += [cap.alias(f"cap {i}") for i, cap in enumerate(caps())]
-    third = [balanced(lows).alias("score_low"), balanced(highs).alias("score_high")]
+    ends = {"low": lows, "high": highs}
+    third = [
+        made.alias(f"{section} {end}s")
+        for end, each in ends.items()
+        for section, made in zip(SECTIONS, each, strict=True)
+    ]
+    fourth = [balanced([C(f"{section} {end}s") for section in SECTIONS]).alias(end) for end in ends]
     kind = pl.UInt16
-    digits = [balanced((C("score_low") < t).cast(pl.UInt8) for t in THRESHOLDS).cast(kind)]
-    digits.append(balanced((C("score_high") < t).cast(pl.UInt8) for t in THRESHOLDS).cast(kind) * pl.lit(4, kind))
+    digits = [balanced((C("low") < t).cast(pl.UInt8) for t in THRESHOLDS).cast(kind)]
+    digits.append(balanced((C("high") < t).cast(pl.UInt8) for t in THRESHOLDS).cast(kind) * pl.lit(4, kind))
     for i in range(len(CAPS)):
         cap = C(f"cap {i}")
         state = cap.fill_null(False).cast(pl.UInt8) + cap.fill_null(True).cast(pl.UInt8)
         digits.append(state.cast(kind) * pl.lit(16 * 3**i, kind))
-    table = pl.lit(pl.Series(possible_table(), dtype=pl.UInt8))
-    possible = table.gather(balanced(digits)).alias("possible")
-    return first_columns(holed), second, third, [C("score_low"), C("score_high"), possible]
+    fifth = [balanced(digits).alias("state"), *(points(C(end)).alias(f"score_{end}") for end in ends)]
+    grade, possible = words(possible_table())
+    results = [grade.gather(C("state")).alias("grade"), possible.gather(C("state")).alias("possible")]
+    results += [pl.when(C("score_low") == C("score_high")).then(C("score_low")).alias("score")]
+    results += [C("score_low"), C("score_high")]
+    results += [points(C(f"{section} {end}s")).alias(f"{section}_{end}") for section in SECTIONS for end in ends]
+    return first_columns(holed), second, third, fourth, fifth, results
 
 
 def grade_with_holes(frame: pl.DataFrame) -> pl.DataFrame:
-    """Lowest and highest score in hundredths, and the grades still possible as bits, bit 0 the best."""
+    """The results of records with holes."""
     holed = tuple(name for name in (*NUMBERS, *SCALES) if frame[name].null_count())
-    first, second, third, results = plan_with_holes(holed)
-    lazy = frame.lazy().with_columns(first).with_columns(second).with_columns(third).select(results)
-    return lazy.collect(engine="streaming", optimizations=FLAGS)
+    return collected(frame, plan_with_holes(holed))
