@@ -110,13 +110,26 @@ class AtOnce:
         lines = [
             f"q{number} = record.get({constants.named(key)}) is not None" for number, key in enumerate(complete.asked)
         ]
-        lines += taken(complete.inputs, [f"t{number}" for number in range(len(complete.inputs))], constants)
+        lookups = taken(complete.inputs, [f"t{number}" for number in range(len(complete.inputs))], constants)
         for number, one in enumerate(complete.inputs):
-            lines += self._read(one, f"t{number}", constants)
-        return complete.made(lines, constants)
+            found = self._looked_up(one, f"t{number}", constants)
+            if found:
+                lookups.append(found)
+            else:
+                lines.append(f"if {self._needs_a_look(one, f't{number}', constants)} is None: return None")
+        return complete.made(lookups, lines, constants)
 
-    def _read(self, one: Input, name: str, constants: Constants) -> list[str]:
-        """The lines that make the value of an input of what was given."""
+    def _looked_up(self, one: Input, name: str, constants: Constants) -> str:
+        """The line that looks up the value of an input by its word; "" of what has no words."""
+        kind = self.reader.traits[one.key].kind
+        if not isinstance(kind, YesNo | Scale | Choice | Places):
+            return ""
+        words = constants.named({word: one.value(reading) for word, reading in words_known(kind).items()})
+        test = f"if {name} is not True and {name} is not False: " if isinstance(kind, YesNo) else ""
+        return f"{test}{name} = {words}[{name}]"
+
+    def _needs_a_look(self, one: Input, name: str, constants: Constants) -> str:
+        """The test that makes the value of an input of what was given; None where that takes a second look."""
         kind = self.reader.traits[one.key].kind
         look = constants.named(_look(one, self.reader.glances[one.key]))
         match kind:
@@ -124,27 +137,15 @@ class AtOnce:
                 low, high = doubles_between(kind.low, kind.high)
                 least = 1.0 if may_be_part_of_one(kind) else TINY
                 within = f"{low!r} <= {name} <= {high!r}" if low > least else f"{least!r} < {name} <= {high!r}"
-                return [f"if type({name}) is not float or not {within}: {name} = {look}({name})"]
+                plain = f"type({name}) is float and {within}"
+                return f"({name} if {plain} else ({name} := {look}({name})))"
             case Count(high):
                 plain = f"type({name}) is int and 0 <= {name} <= {highest_count(high)}"
-                return [f"{name} = {name} + 0.0 if {plain} else {look}({name})"]
-            case YesNo():
-                words = constants.named({word: one.value(reading) for word, reading in words_known(kind).items()})
-                return [f"if {name} is not True and {name} is not False: {name} = {words}[{name}]"]
-            case Scale() | Choice() | Places():
-                words = constants.named({word: one.value(reading) for word, reading in words_known(kind).items()})
-                return [f"{name} = {words}[{name}]"]
+                return f"({name} := {name} + 0.0 if {plain} else {look}({name}))"
             case _:
-                return [f"{name} = {look}({name})"]
+                return f"({name} := {look}({name}))"
 
 
 def _look(one: Input, glance: Glance) -> Callable[[object], Any]:
-    """What gives the value of an input; KeyError where that takes a second look."""
-
-    def look(given: object) -> Any:
-        value = one.value(glance(given))
-        if value is None:
-            raise KeyError(one.key)
-        return value
-
-    return look
+    """What gives the value of an input; None where that takes a second look."""
+    return lambda given: one.value(glance(given))

@@ -98,10 +98,7 @@ def by_code(count: int) -> None:
             except EngineError as error:
                 found[str(error)] += MIXED
                 continue
-            try:
-                by_column = grader.by_column(read, MIXED)
-            except pl.exceptions.PolarsError:
-                by_column = grader.by_row(read, MIXED)
+            by_column = grader.by_column(read, MIXED)
             if not coded.equals(by_column) or list(coded.schema.items()) != list(by_column.schema.items()):
                 wrong = [name for name in coded.columns if not coded[name].equals(by_column[name])]
                 row = coded[wrong[0]].ne_missing(by_column[wrong[0]]).arg_max() if wrong else 0

@@ -100,12 +100,12 @@ class Complete:
     def run(self) -> Callable[[Mapping[str, Any]], Sure | None]:
         """Grades the readings of a record; None where it is not complete."""
         constants = Constants()
+        lookups = taken(self.inputs, [f"r{number}" for number in range(len(self.inputs))], constants)
         lines = [f"q{number} = {constants.named(key)} in record" for number, key in enumerate(self.asked)]
-        lines += taken(self.inputs, [f"r{number}" for number in range(len(self.inputs))], constants)
         unsure: list[str] = []
         for number, one in enumerate(self.inputs):
             if one.steps:
-                lines.append(f"t{number} = {constants.named(one.codes)}[r{number}]")
+                lookups.append(f"t{number} = {constants.named(one.codes)}[r{number}]")
             elif one.paired:
                 lines.append(f"t{number} = r{number}[0]")
                 unsure.append(f"t{number} != r{number}[1]")
@@ -114,13 +114,13 @@ class Complete:
                 unsure.append(f"t{number} is None")
         for first in range(0, len(unsure), _MOST_TOGETHER):
             lines.append(f"if {' or '.join(unsure[first : first + _MOST_TOGETHER])}: return None")
-        return self.made(lines, constants)
+        return self.made(lookups, lines, constants)
 
     @cached_property
     def run_values(self) -> Callable[[Sequence[Any]], Sure | None]:
         """Grades a row of values (`Input.value`): of all inputs, and then the truths of what is asked."""
         names = [*(f"t{n}" for n in range(len(self.inputs))), *(f"q{n}" for n in range(len(self.asked)))]
-        return self.made([f"{', '.join(names)}, = record"] if names else [], Constants())
+        return self.made([], [f"{', '.join(names)}, = record"] if names else [], Constants())
 
     def told_by(self, said: Sequence[Mapping[Any, Any]], order: Sequence[int]) -> Callable[[tuple[Any, ...]], Any]:
         """What gives, of what was worked out of a record, what each of its reasons says.
@@ -139,8 +139,11 @@ class Complete:
             f"{program.file} reasons", "record", [*lines, *source.statements, f"return {tupled(told)}"], constants
         )
 
-    def made(self, lines: Sequence[str], constants: Constants) -> Callable[[Any], Sure | None]:
-        """The function that first takes its values by some lines, of which an error says that a record is not complete."""
+    def made(self, lookups: Sequence[str], lines: Sequence[str], constants: Constants) -> Callable[[Any], Sure | None]:
+        """The function that first takes its values by some lines.
+
+        lookups: nothing but lookups in mappings; one that fails says that a record is not complete.
+        """
         program = self._program
         if program is None:
             return _never
@@ -155,10 +158,11 @@ class Complete:
             source.spell(bits),
             tupled(map(source.spell, program.carried)),
         ]
-        reading = (
-            ["try:", *(f" {line}" for line in lines), "except (KeyError, TypeError): return None"] if lines else []
+        taking = (
+            # A value without a hash is in no mapping.
+            ["try:", *(f" {line}" for line in lookups), "except (KeyError, TypeError): return None"] if lookups else []
         )
-        body = [*reading, *source.statements, f"return ({', '.join(told)})"]
+        body = [*taking, *lines, *source.statements, f"return ({', '.join(told)})"]
         return made(f"{program.file} complete", "record", body, constants)
 
 
