@@ -1,7 +1,8 @@
 """No serious flaw leaves an ideal fish at the best grade, in any standard that is shipped.
 
 The rows of `serious.csv` come from what trade texts say. The list was drafted before any rule was changed by it, but it is no
-blind test: some rows were dropped after results were seen. `dropped.csv` lists those rows, and what the standards make of each.
+blind test: some rows were dropped after results were seen. `dropped.csv` lists those rows, and what the standards make of each;
+a second reader of the domain notes added what these name and no standard takes for serious.
 Keys are those of the domain notes of this project: H numbers are texts, C is common practice without a single source. The
 table of serious flaws stands in the NOTES.md of each rule set; `--refresh-cases` writes it anew.
 """
