@@ -149,7 +149,7 @@ def type_of(operand: Sequence[Operand], meaning: Meaning) -> Type | None:
             unit = operand[1] if len(operand) > 1 else None
             known = UNITS.get(unit.text) if isinstance(unit, Written) and unit.name == "UNIT" else None
             return Numeric(None if known is None else known.dimension)
-        case "LESSER" | "GREATER" | "BATCH" | "EARLIER" | "SUM_SIGN":
+        case "LESSER" | "GREATER" | "_MEDIAN_OF" | "BATCH" | "EARLIER" | "SUM_SIGN":
             return _type_inside(operand, meaning)
         case _:
             return None

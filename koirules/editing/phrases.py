@@ -10,7 +10,7 @@ from koirules.meaning.expressions import PHRASES as COMPARISONS
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
 
 _BARE = frozenset({"count", "score", "section"})
-_NUMBERS = _BARE | {"lesser", "greater", "batch"}
+_NUMBERS = _BARE | {"lesser", "greater", "median", "batch"}
 _OF_CRITERIA = frozenset({"points", "bonus", "penalty"})
 
 

@@ -16,6 +16,6 @@ def language_words() -> frozenset[str]:
         pattern = terminal.pattern.value.removesuffix(r"(?!\w)")
         if pattern.isalpha():
             words.add(pattern)
-        elif terminal.name == "ANYTHING_ELSE":
+        elif terminal.name in {"ANYTHING_ELSE", "_MEDIAN_OF"}:
             words.update(re.findall("[a-z]{3,}", pattern))
     return frozenset(words)

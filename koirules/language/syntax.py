@@ -126,7 +126,7 @@ class CountPlaces:
 
 @frozen
 class Extreme:
-    """`lesser of (…)` or `greater of (…)`."""
+    """`lesser of (…)`, `greater of (…)` or `median of (…)`."""
 
     operator: str
     items: tuple[Expression, ...]

@@ -220,6 +220,12 @@ FORMS = {
         ),
         Form("lesser of", Binding.ATOM, "The least of the numbers in brackets.", "lesser of (length, 12 cm)"),
         Form("greater of", Binding.ATOM, "The greatest of the numbers in brackets.", "greater of (length, 12 cm)"),
+        Form(
+            "median of",
+            Binding.ATOM,
+            "The one in the middle of the numbers in brackets, of an even number the mean of the two in the middle.",
+            "median of (length, 12 cm, 14 cm)",
+        ),
         Form("earlier", Binding.ATOM, "What it was in the look before this one.", "earlier length"),
         Form("score", Binding.PRIMARY, "The sum of the section points.", "score"),
         Form("section", Binding.PRIMARY, "The points of a section.", "section body"),

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from enum import Flag, auto
+from itertools import combinations
 from typing import Any
 
 from attrs import field, frozen
@@ -122,6 +123,22 @@ def _lasts(parts: Sequence[E]) -> list[Any]:
     return [part.last for part in parts]
 
 
+def _middle(m: M, values: Sequence[Any]) -> Any:
+    """The one in the middle of some numbers in order, or half of the two in the middle together.
+
+    The median rises with each of them, so that the ends of the operands give its ends.
+    """
+
+    def ranked(place: int) -> Any:
+        """The number at a place in order, from 1: the least of what the largest of so many can be."""
+        return m.least(*(m.most(*some) for some in combinations(values, place)))
+
+    half = len(values) // 2
+    if len(values) % 2:
+        return ranked(half + 1)
+    return m.multiply(m.constant(0.5), m.add(ranked(half), ranked(half + 1)))
+
+
 ADD = Operation(
     "add", "+", Nature.COMMUTES, lambda m, a, b: m.add(a.first, b.first), lambda m, a, b: m.add(a.last, b.last)
 )
@@ -172,6 +189,13 @@ GREATER = Operation(
     Nature.COMMUTES,
     lambda m, *parts: m.most(*_firsts(parts)),
     lambda m, *parts: m.most(*_lasts(parts)),
+)
+MEDIAN = Operation(
+    "median",
+    "median of",
+    Nature.COMMUTES,
+    lambda m, *parts: _middle(m, _firsts(parts)),
+    lambda m, *parts: _middle(m, _lasts(parts)),
 )
 CHOOSE_NUMBER = Operation(
     "choose number",

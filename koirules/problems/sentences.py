@@ -44,17 +44,9 @@ def stands_twice(place: Place, word: str) -> Problem:
     return Problem("not-needed", place, f'"{word}" stands here twice.', "Delete it once.", edit=Edit(place, ""))
 
 
-def figure_of_several(place: Place, word: str, instead: str | None) -> Problem:
-    """A mean, median or sum of several values of one fish."""
+def figure_of_several(place: Place, word: str, instead: str) -> Problem:
+    """A mean or sum of several values of one fish."""
     cause = f'"{word} of (…)" does not fit here: a {word} of several values of one record is not in the language.'
-    if instead is None:
-        return Problem(
-            "figure-of-several",
-            place,
-            cause,
-            f"For the {word} of the whole batch write `batch {word} of NAME`; of several values take `lesser of (…)` or "
-            "`greater of (…)`.",
-        )
     return Problem("figure-of-several", place, cause, f'Write "{instead}".', edit=Edit(place, instead))
 
 

@@ -49,6 +49,19 @@ def share_or_part(place: Place, left: str, right: str, word: str, share: str, pa
     )
 
 
+def median_of_so_many(place: Place, many: int, most: int) -> Problem:
+    """A median of one value, which it is itself, or of more than there may be."""
+    if many < 2:
+        mend = "For the median of the whole batch write `batch median of …`; else write the value alone."
+        return Problem("median-of-how-many", place, "A median of one value is that value.", mend)
+    return Problem(
+        "median-of-how-many",
+        place,
+        f"A median is of {most} values at most, and these are {many}.",
+        "Take fewer; or make terms of some of them first.",
+    )
+
+
 def share_needs_unit(place: Place, name: str, share: str, part: str) -> Problem:
     """A bare number below 1 where a share must stand."""
     return Problem(

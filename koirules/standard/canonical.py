@@ -15,18 +15,20 @@ from attrs import evolve
 from koirules.language import statements as st
 from koirules.language.format.statements import statement_line
 from koirules.language.round_parts import Quota
+from koirules.meaning.operators import MEDIAN
 from koirules.standard.check.needs import expressions_of
 from koirules.standard.check.ordering import names_read
 from koirules.standard.parts import Rules
 from koirules.standard.rounds import Share
 from koirules.standard.saying import names_in, said_by
+from koirules.standard.tree import Apply, Node, walk
 from koirules.vocabulary.kinds import describe_kind
 
 FORMS = (1, 2, 3)
 """The numbers of the canonical forms.
 
-2: with silence, looks that rounds judge at, what is carried forward, or an occasion. 3: with a share that a round picks, or a
-panel.
+2: with silence, looks that rounds judge at, what is carried forward, or an occasion. 3: with a share that a round picks, a
+panel, or the median of several values.
 """
 
 _KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
@@ -46,11 +48,22 @@ def form_of(rules: Rules) -> int:
     """The number of the canonical form of a standard."""
     if rules.panel is not None or any(isinstance(one.amount, Share) for one in rules.rounds):
         return 3
+    if any(map(_is_median, _every_node(rules))):
+        return 3
     return (
         2
         if rules.occasion or rules.silence or rules.carried or any(one.look is not None for one in rules.rounds)
         else 1
     )
+
+
+def _every_node(rules: Rules) -> Iterator[Node]:
+    for root in (*rules.roots, *(term.node for term in rules.terms.values())):
+        yield from walk(root, into_terms=False, into_sources=True)
+
+
+def _is_median(node: Node) -> bool:
+    return isinstance(node, Apply) and node.operation is MEDIAN
 
 
 def seal_of(rules: Rules) -> str:

@@ -29,7 +29,7 @@ OPERATOR_WORDS = _words("if otherwise batch yes no") | {
 FIGURE_WORDS = tuple(AGGREGATES)
 """The names of the figures of a batch, which are words only behind `batch`."""
 
-LATER_OPERATOR_WORDS = _words("within")
+LATER_OPERATOR_WORDS = _words("within median")
 """Those of them that came after the first edition of the language: earlier files may use them as names, so they stay free."""
 
 LATER_HEAD_WORDS = _words("silence carry panel phrase rename")

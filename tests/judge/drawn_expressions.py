@@ -14,7 +14,7 @@ from tests.judge.scope import LabelType, NumberType, PlacesType, Scope, StepsTyp
 TEXTS = ("line A", "line C", "blå", "a line # 2", "赤", "if a above b")
 AMOUNTS = ("1", "2", "3", "0.1", "0.2", "0.5", "10", "0.3", "100", "0.000001", "0.333333", "1000000")
 
-WORKINGS = ("+", "-", "*", "*", "/", "/", "either", "lesser", "greater", "negative", "count", "places")
+WORKINGS = ("+", "-", "*", "*", "/", "/", "either", "lesser", "greater", "median", "negative", "count", "places")
 
 
 # ---- Numbers -----------------------------------------------------------------------------------------------------
@@ -48,6 +48,9 @@ def number(scope: Scope, dimension: str, depth: int) -> e.Expression:
             return e.Lesser(several_numbers(scope, dimension, depth - 1))
         case "greater":
             return e.Greater(several_numbers(scope, dimension, depth - 1))
+        case "median":
+            several = scope.one_of((3, 3, 2, 4, 5))
+            return e.Median(tuple(number(scope, dimension, depth - 1) for _ in range(several)))
         case "negative":
             return e.Negative(number(scope, dimension, depth - 1))
         case "count" if not dimension:

@@ -83,6 +83,11 @@ class Lesser:
 
 
 @frozen
+class Median:
+    of: tuple[Expression, ...]
+
+
+@frozen
 class Greater:
     of: tuple[Expression, ...]
 
@@ -201,6 +206,6 @@ class Includes:
 
 
 Value = Literal | YesNo | Step | Words | Name | Score | SectionPoints | FaultBit | GradeNow | Figure | Earlier
-Working = Negative | Arithmetic | GrownTo | CountOf | CountPlaces | Lesser | Greater | Either
+Working = Negative | Arithmetic | GrownTo | CountOf | CountPlaces | Lesser | Greater | Median | Either
 Condition = Or | And | Not | Compare | Between | IsWithin | IsOneOf | IsRecorded | Includes
 Expression = Value | Working | Condition

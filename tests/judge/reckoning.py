@@ -30,7 +30,7 @@ def worth(expression: e.Expression, look: Look) -> v.Worth:
             return v.either(first, truth(condition, look), operand(otherwise, first, look))
         case e.GrownTo(of, target):
             return worth(of, evolve(look, grown_to=number(target, look)))
-        case e.Negative() | e.Arithmetic() | e.CountOf() | e.CountPlaces() | e.Lesser() | e.Greater():
+        case e.Negative() | e.Arithmetic() | e.CountOf() | e.CountPlaces() | e.Lesser() | e.Greater() | e.Median():
             return working(expression, look)
         case e.Score() | e.SectionPoints():
             return points_so_far(expression, look)
@@ -84,6 +84,8 @@ def working(expression: e.Working, look: Look) -> v.Span:
             return v.lesser([number(each, look) for each in of])
         case e.Greater(of):
             return v.greater([number(each, look) for each in of])
+        case e.Median(of):
+            return v.median([number(each, look) for each in of])
         case _:
             raise AssertionError(expression)
 

@@ -183,6 +183,8 @@ class Scope:
                 return sign != "/" and self.is_whole(left) and self.is_whole(right)
             case e.Lesser(of) | e.Greater(of):
                 return all(self.is_whole(each) for each in of)
+            case e.Median(of):
+                return len(of) % 2 == 1 and all(self.is_whole(each) for each in of)
             case e.Either(then, _, otherwise):
                 return self.is_whole(then) and self.is_whole(otherwise)
             case _:

@@ -115,6 +115,17 @@ def greater(of: list[Span]) -> Span:
     return Span(max(each.low for each in of), max(each.high for each in of))
 
 
+def median(of: list[Span]) -> Span:
+    """Section 3: the middle one, of an even number the mean of the two in the middle; it rises with each of them."""
+
+    def middle(values: list[float]) -> float:
+        ordered = sorted(values)
+        half = len(ordered) // 2
+        return ordered[half] if len(ordered) % 2 else (ordered[half - 1] + ordered[half]) / 2
+
+    return Span(middle([each.low for each in of]), middle([each.high for each in of]))
+
+
 # ---- Conditions (section 5, Kleene) ------------------------------------------------------------------------------
 
 

@@ -64,6 +64,8 @@ def primary(of: e.Expression) -> list[str]:
             return ["count", "of", "(", *joined([written(each) for each in conditions]), ")"]
         case e.CountPlaces(places):
             return ["count", "of", *written(places)]
+        case e.Median(parts):
+            return ["median", "of", "(", *joined([written(each, SUM) for each in parts]), ")"]
         case e.Lesser(parts):
             return ["lesser", "of", "(", *joined([written(each, SUM) for each in parts]), ")"]
         case e.Greater(parts):

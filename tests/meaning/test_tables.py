@@ -102,6 +102,8 @@ CONDITIONS = [
     at_least(e.Negative(X), e.Negative(cm("12.5"))),
     at_least(e.Lesser((X, cm("30"), plus(X, "/", number("2")))), cm("6")),
     at_least(e.Greater((X, cm("11"))), cm("12")),
+    at_least(e.Median((X, cm("12"), e.Arithmetic("*", cm("3"), N))), cm("12")),
+    at_least(e.Median((X, cm("12"), cm("9.3"), e.Arithmetic("*", cm("3"), N))), cm("10.65")),
     at_least(e.Either(X, Y, cm("11")), cm("12")),
     at_least(EITHER, e.Step("fair")),
     e.Compare("is", EITHER, e.Step("sharp")),

@@ -130,7 +130,7 @@ def built(inner):
         st.builds(syntax.Negative, inner.filter(lambda one: not isinstance(one, syntax.Quantity)), here),
         st.builds(syntax.GrownTo, inner, inner, here),
         st.builds(syntax.CountConditions, several(inner), here),
-        st.builds(syntax.Extreme, st.sampled_from(("lesser", "greater")), several(inner), here),
+        st.builds(syntax.Extreme, st.sampled_from(("lesser", "greater", "median")), several(inner), here),
         st.builds(syntax.Conditional, inner, inner, inner, here),
         st.builds(syntax.Earlier, inner, here),
         st.builds(syntax.CountPlaces, st.builds(syntax.Earlier, inner, here), here),

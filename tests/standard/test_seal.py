@@ -195,3 +195,19 @@ def second_seal(text):
 def test_a_second_program_comes_to_the_same_seal(text):
     made = standard(text)
     assert second_seal(text) == (made.canonical_text, made.seal)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "term middle means median of (length, width, 3 cm)",
+        "alert wide if batch median of (median of (length, width)) above 3 cm",
+        "round first pick 10 % by highest score",
+    ],
+)
+def test_what_came_into_the_language_later_has_the_third_form_and_leaves_other_seals_as_they_are(line):
+    more = standard(f"{PAGE}{line}\n")
+    assert more.seal.startswith("3-")
+    assert more.canonical_text.startswith("koirules canonical form 3\n")
+    assert standard(PAGE).seal.startswith("1-")
+    assert standard(more.canonical_text.split("reads ")[0].split("\n", 1)[1]).seal == more.seal

@@ -128,7 +128,7 @@ def _split(names: str) -> tuple[str, ...]:
 NEVER_MISSING = frozenset(
     _split(
         "NAME DIGITS STRING UNIT EDITION_LABEL DATE YES NO SUM_SIGN PRODUCT_SIGN $END ANYTHING_ELSE NOT COUNT LESSER "
-        "GREATER SCORE GRADE FAULT SECTION BATCH EARLIER POSSIBLY ALL MORE LESS SCALE CHOICE PLACES GROWN RESCUES "
+        "GREATER _MEDIAN_OF SCORE GRADE FAULT SECTION BATCH EARLIER POSSIBLY ALL MORE LESS SCALE CHOICE PLACES GROWN RESCUES "
         + " ".join(words.upper() for words in COMPARISONS if words != "is" and words.isalpha())
     )
 )
@@ -156,7 +156,20 @@ _FULLER = {
     "GIVES": '"gives" and the points',
     "MEANS": '"means" and what it stands for',
 }
-_VALUE = {"NAME", "DIGITS", "LPAR", "COUNT", "LESSER", "GREATER", "SCORE", "SECTION", "FAULT", "GRADE", "BATCH"}
+_VALUE = {
+    "NAME",
+    "DIGITS",
+    "LPAR",
+    "COUNT",
+    "LESSER",
+    "GREATER",
+    "_MEDIAN_OF",
+    "SCORE",
+    "SECTION",
+    "FAULT",
+    "GRADE",
+    "BATCH",
+}
 _VALUE |= {"EARLIER", "YES", "NO", "STRING", "SUM_SIGN", "NOT"}
 _COMPARE = {word.upper() for word in FIRST_WORDS}
 _GO_ON = {"SUM_SIGN", "PRODUCT_SIGN", "GROWN"}

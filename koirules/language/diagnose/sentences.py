@@ -31,7 +31,7 @@ _ROW = rf"({_NAME}(?:(?:\s*,\s*|\s+(?:and|or|with)\s+|\s+)(?!with\s)(?!{_HEADER}
 _SKINS = re.compile(rf"(?<!\w)with\s+{_ROW}")
 _VARIETIES = re.compile(rf"(?<!\w)variety\s+{_ROW}".replace("and|or|with", "and|or"))
 _EDITION = re.compile(rf"(?<!\w)edition[ \t]+((?!{_HEADER}\s)[^\s\"]+(?:[ \t]+(?!(?:{_HEADER}|seal)(?!\w))[^\s\"]+)*)")
-_OF_SEVERAL = re.compile(r"(?<!\w)(median|mean|average|sum|total|min|max)\s+of\s*\(([^()\"]*)\)")
+_OF_SEVERAL = re.compile(r"(?<!\w)(mean|average|sum|total|min|max)\s+of\s*\(([^()\"]*)\)")
 _FIGURES = "|".join(
     rf"{one.name}\s+[0-9]+" if one.percent else one.name
     for one in AGGREGATES.values()
@@ -209,7 +209,7 @@ def score_unit_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
 
 
 def of_several_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
-    """`median of (a, b)` and `sum of (a, b)`: figures are of a batch, and sums are written as sums."""
+    """`mean of (a, b)` and `sum of (a, b)`, which are written as sums."""
     for found in _OF_SEVERAL.finditer(spot.text, max(0, spot.at - 60)):
         if not found.start() <= spot.at < found.end():
             continue
@@ -218,7 +218,7 @@ def of_several_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
         instead = {"min": f"lesser of ({', '.join(parts)})", "max": f"greater of ({', '.join(parts)})"}
         instead |= dict.fromkeys(("sum", "total"), f"({' + '.join(parts)})")
         instead |= dict.fromkeys(("mean", "average"), f"(({' + '.join(parts)}) / {len(parts)})")
-        return say.figure_of_several(place, found.group(1), instead.get(found.group(1)))
+        return say.figure_of_several(place, found.group(1), instead[found.group(1)])
     return None
 
 

@@ -12,7 +12,7 @@ from koirules.problems import reading as say
 from koirules.vocabulary.units import WRITTEN_OTHERWISE
 
 _DATE = re.compile(r"([0-9]{1,4})([./-])([0-9]{1,2})[./-]([0-9]{1,4})(?![\w.])")
-_FUNCTIONS = {"max": "greater of", "min": "lesser of"}
+_FUNCTIONS = {"max": "greater of", "min": "lesser of", "median": "median of"}
 
 
 def phrase_slip(spot: Spot, head: str) -> Problem | None:

@@ -162,6 +162,7 @@ _BUILD: Mapping[str, Callable[[Builder, Node], Expression]] = {
         syntax.Earlier(b.expression(n.children[0]), b.place(n)), b.place(n)
     ),
     "lesser": lambda b, n: syntax.Extreme("lesser", b.expressions(n.children), b.place(n)),
+    "median": lambda b, n: syntax.Extreme("median", b.expressions(n.children), b.place(n)),
     "greater": lambda b, n: syntax.Extreme("greater", b.expressions(n.children), b.place(n)),
     "conditional": _conditional,
     "score_read": lambda b, n: syntax.ScoreRead(b.place(n)),

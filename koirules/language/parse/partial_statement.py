@@ -60,6 +60,10 @@ class SoFar:
         return not self.words and not self.within
 
 
+_OF_TWO_WORDS = {"ANYTHING_ELSE": "anything else", "_MEDIAN_OF": "median of"}
+"""The words of the grammar that are two."""
+
+
 def so_far(lines: Sequence[str], line: int, column: int) -> SoFar:
     """The statement at a place of a text in lines. line and column count from 1; the place is before that character."""
     before = lines[line - 1][: column - 1]
@@ -112,8 +116,8 @@ def _read_on(text: str) -> SoFar:
 
 def _phrases(parser: Any, takes: frozenset[str]) -> Iterator[str]:
     for name in sorted(takes):
-        if name == "ANYTHING_ELSE":
-            yield "anything else"
+        if name in _OF_TWO_WORDS:
+            yield _OF_TWO_WORDS[name]
         elif _WORD.match(name) and name not in _NO_WORDS and not name.startswith("EDITION"):
             yield from _continued(parser, name, written(name), _MOST_PHRASE)
 

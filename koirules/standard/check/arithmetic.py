@@ -1,4 +1,4 @@
-"""Types sums, products, signs and the lesser or greater of several numbers."""
+"""Types sums, products, signs and the lesser, greater or median of several numbers."""
 
 from __future__ import annotations
 
@@ -14,11 +14,12 @@ from koirules.standard.tree import Constant, Node, apply
 from koirules.standard.types import Numeric, type_words
 from koirules.vocabulary.units import Dimension
 
-_NAMES = {"lesser": ops.LESSER, "greater": ops.GREATER}
+_NAMES = {"lesser": ops.LESSER, "greater": ops.GREATER, "median": ops.MEDIAN}
+MOST_IN_MEDIAN = 9
 
 
 def calculated(typer: Typing, expression: syntax.Negative | syntax.Arithmetic | syntax.Extreme) -> Node | None:
-    """The node of a sum, product, sign, or of `lesser of` and `greater of`."""
+    """The node of a sum, product, sign, or of `lesser of`, `greater of` and `median of`."""
     match expression:
         case syntax.Negative(operand, place):
             node = typer.number(operand, "-")
@@ -92,6 +93,11 @@ def _extreme(
             typer.problems.append(mismatch(first, node, f"{operator} of", item))
             return None
     whole = all(isinstance(node.type, Numeric) and node.type.whole for node in good)
+    if operator == "median":
+        if not 2 <= len(good) <= MOST_IN_MEDIAN:
+            typer.problems.append(values.median_of_so_many(place, len(good), MOST_IN_MEDIAN))
+            return None
+        whole = whole and len(good) % 2 == 1
     if len(good) == 1:
         return first
     return apply(_NAMES[operator], tuple(good), Numeric(_dimension(first), whole), place)
