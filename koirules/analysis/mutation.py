@@ -93,7 +93,10 @@ def _of_limit(limit: Limit, grades: int) -> Iterator[tuple[str, Limit | None]]:
     yield "left out", None
     if limit.exception is not None:
         yield "without its except", evolve(limit, exception=None)
-    for place in (limit.grade - 1, limit.grade + 1):
+    for by in (limit.lowers - 1, limit.lowers + 1) if limit.lowers else ():
+        if 1 <= by < grades:
+            yield f"lowering by {by}", evolve(limit, lowers=by)
+    for place in () if limit.lowers else (limit.grade - 1, limit.grade + 1):
         if 0 <= place < grades:
             yield f"with the grade {'above' if place < limit.grade else 'below'}", evolve(limit, grade=place)
     for words, node in _of_condition(limit.condition):

@@ -68,7 +68,7 @@ def _inside(part: st.Part) -> Iterator[Use]:
         case st.Limit(condition=condition, exception=exception, grade=grade):
             yield from _of(condition)
             yield from () if exception is None else _of(exception)
-            yield _use("grade", grade)
+            yield from () if grade is None else [_use("grade", grade)]
         case st.Grade(condition=condition, after=after):
             yield from () if condition is None else _of(condition)
             yield from () if after is None else [_use("grade", after)]

@@ -138,7 +138,7 @@ def _around(grade: st.Grade, meaning: Meaning) -> list[str]:
         stopped = [
             name
             for name, part in meaning.named(head).items()
-            if isinstance(part, st.Limit) and part.grade.text == grade.name.text
+            if isinstance(part, st.Limit) and part.grade is not None and part.grade.text == grade.name.text
         ]
         if stopped:
             lines.append(f"{words} {head} {', '.join(stopped)}")

@@ -38,6 +38,7 @@ PHRASES = {
     "for": "The kind of occasion: sorting or show. It decides which cautions pages carry.",
     "except": "A condition that holds the fault or lift back.",
     "no better than": "The best grade that is still possible.",
+    "lowers by": "By how many grades it is lowered, after lifts and before caps; several add up.",
     "no worse than": "The lowest grade that is still possible.",
     "unless": "A condition under which silence says nothing of the fish.",
     "not known": "The sorter looked and could not tell.",

@@ -95,7 +95,9 @@ def _most_first(reasons: Sequence[Reason], amount_of: Callable[[Reason], Decimal
 def _deciding(reasons: Sequence[Reason], standing: Standing) -> list[Reason]:
     biting = [reason for reason in reasons if reason.state is State.YES and reason.kind in {"fault", "lift"}]
     place = {name: i for i, name in enumerate(standing.grades)}
-    caps = [r for r in biting if r.kind == "fault" and place[r.outcome] == standing.best > standing.best_by_points]
+    fallen = standing.best > standing.best_by_points
+    # A fault without a grade of its own lowers; it counted unless a cap took the fish below that.
+    caps = [r for r in biting if r.kind == "fault" and fallen and place.get(r.outcome, standing.best) == standing.best]
     floors = [r for r in biting if r.kind == "lift" and place[r.outcome] == standing.worst < standing.worst_by_points]
     return [*caps, *floors]
 
@@ -107,7 +109,7 @@ def _still_open(reasons: Sequence[Reason], standing: Standing) -> list[Reason]:
         if reason.state is not State.OPEN or reason.kind not in {"fault", "lift"}:
             continue
         # An open cap matters where something better is possible, an open floor where something worse is.
-        outcome = place[reason.outcome]
+        outcome = place.get(reason.outcome, len(place) - 1)
         if outcome > standing.best if reason.kind == "fault" else outcome < standing.worst_by_points:
             found.append(reason)
     wide = sorted((reason for reason in reasons if _width(reason) > 0), key=_width, reverse=True)

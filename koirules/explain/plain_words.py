@@ -74,6 +74,10 @@ class PlainWords:
         """A held number with its unit and all of its digits."""
         return self.tongue.quantity(number_words(value, kind, unit))
 
+    def lowering(self, by: int) -> str:
+        """What a fault does that lowers by so many grades."""
+        return self.tongue.plural("lowers by {number} grade", "lowers by {number} grades", by)
+
     def of(self, titled: Titled) -> str:
         """A title."""
         if self.language is None or self.language in titled.others:

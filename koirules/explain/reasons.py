@@ -63,7 +63,10 @@ class Reasoner:
     @classmethod
     def of(cls, rules: Rules, teller: Teller) -> Reasoner:
         """The reasoner of a standard: all that is the same for every fish is made here."""
-        limits = [_told(one, teller, rules.grades[one.grade].name, i) for i, one in enumerate(rules.limits)]
+        limits = [
+            _told(one, teller, "" if one.lowers else rules.grades[one.grade].name, i)
+            for i, one in enumerate(rules.limits)
+        ]
         grades = [_told(one, teller, one.name, i) for i, one in enumerate(rules.grades)]
         criteria = tuple(_criteria(rules, teller))
         parts: list[Part] = []

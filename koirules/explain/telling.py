@@ -168,6 +168,7 @@ class Teller:
         """What a fault or a lift did: `bent spine: no better than cull`."""
         bounds = to_say("no better than {grade}"), to_say("no worse than {grade}")
         bound = self.say(bounds[0 if part.head == "fault" else 1], grade=self.plain.of(grade.title))
+        bound = self.plain.lowering(part.lowers) if part.lowers else bound
         match state:
             case State.YES:
                 return self._about(self._label(part, record, trace), bound)

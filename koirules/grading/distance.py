@@ -24,7 +24,12 @@ def to_next_grade(
     rules, target, plain = grader.rules, best - 1, grader.reasoner.teller.plain
     ways: list[str] = []
     for limit, states in zip(rules.limits, trace.limits, strict=True):
-        if limit.head == "fault" and states[4] and limit.grade > target:
+        if limit.lowers and states[4]:
+            told = plain.tongue(
+                "the fault “{fault}” {lowers}", fault=plain.of(limit.title), lowers=plain.lowering(limit.lowers)
+            )
+            ways.append(told)
+        elif limit.head == "fault" and states[4] and limit.grade > target:
             bound = plain.of(rules.grades[limit.grade].title)
             title = plain.of(limit.title)
             ways.append(plain.tongue("the fault “{fault}” allows no better than {grade}", fault=title, grade=bound))

@@ -145,16 +145,17 @@ class Extra:
 
 @frozen
 class Limit:
-    """A `fault` (no better than) or a `lift` (no worse than)."""
+    """A `fault` (no better than) or a `lift` (no worse than). lowers: by how many grades a fault lowers, which names none."""
 
     head: str
     name: Word
     title: Title | None
     condition: Expression
     exception: Expression | None
-    grade: Word
+    grade: Word | None
     say: Title | None
     place: Place
+    lowers: Quantity | None = None
 
 
 @frozen

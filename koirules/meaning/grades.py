@@ -3,11 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from enum import IntEnum
 from typing import Protocol, TypeVar
 
 from koirules.meaning.algebra import Ends
 
 V = TypeVar("V")
+
+
+class Turn(IntEnum):
+    """When lifts and faults have their say: lifts raise first, then faults lower, and those that cap have the last word."""
+
+    LIFTS = 0
+    LOWERS = 1
+    CAPS = 2
 
 
 class Sets(Protocol[V]):
@@ -69,6 +78,15 @@ def capped(m: Sets[V], grades: V, cap: int, count: int) -> V:
     return _moved_to(m, grades, ((1 << count) - 1) & ~beyond, beyond, cap)
 
 
+def lowered(m: Sets[V], grades: V, by: int, count: int) -> V:
+    """The grades that a fault makes of some which it lowers by so many: each goes down, no further than to the worst."""
+    found = m.bits(0)
+    for place in range(count):
+        below = m.bits(1 << min(place + by, count - 1))
+        found = m.either(found, m.where(m.meets(grades, m.bits(1 << place)), below, m.bits(0)))
+    return found
+
+
 def _moved_to(m: Sets[V], grades: V, kept: int, beyond: int, to: int) -> V:
     left = m.common(grades, m.bits(kept))
     return m.either(left, m.where(m.meets(grades, m.bits(beyond)), m.bits(1 << to), m.bits(0))) if beyond else left
@@ -81,9 +99,9 @@ def limited(m: Sets[V], grades: V, moved: V, bites: Ends[V]) -> V:
     return m.where(bites.last, m.either(moved, m.where(bites.first, m.bits(0), grades)), grades)
 
 
-def moved(m: Sets[V], grades: V, head: str, to: int, count: int) -> V:
-    """The grades that a lift or a fault (`head`) makes of some."""
-    return (lifted if head == "lift" else capped)(m, grades, to, count)
+def moved(m: Sets[V], grades: V, turn: Turn, by: int, count: int) -> V:
+    """The grades that a lift or a fault makes of some. by: the place of its grade, or how many grades it lowers by."""
+    return {Turn.LIFTS: lifted, Turn.LOWERS: lowered, Turn.CAPS: capped}[turn](m, grades, by, count)
 
 
 def worst_first(grades: int, count: int) -> int:

@@ -240,6 +240,16 @@ def wrong_outcome(place: Place) -> Problem:
     return Problem("wrong-outcome", place, "The lower end must come first.", "Swap the two numbers.")
 
 
+def lowers_by_so_many(place: Place, written: str, most: int) -> Problem:
+    """A fault that lowers by no grade, by parts of one, or by more than there are."""
+    return Problem(
+        "lowers-by-how-many",
+        place,
+        f"A fault lowers by 1 to {most} of these grades, and {written} is no such number.",
+        "Write how many grades it lowers by, such as `lowers by 1 grade`; for a cap, `no better than` and a grade.",
+    )
+
+
 def bad_setting(name: str, why: str, mend: str) -> Problem:
     """A change of a setting that cannot be made."""
     return Problem("bad-setting", Cell(f"{name}=…"), f'The setting "{name}" cannot be changed like this: {why}.', mend)

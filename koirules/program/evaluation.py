@@ -212,15 +212,14 @@ class Evaluation(Expressions[V]):
         return self.algebra
 
     def after_limits(self, grades: V, among: Callable[[Limit], bool] = lambda _: True) -> V:
-        """The possible grades after all lifts, and then all faults. among: which of them."""
+        """The possible grades after all lifts, then all faults that lower, and then all that cap. among: which of them."""
         count = len(self.rules.grades)
-        for head in ("lift", "fault"):
-            for place, limit in enumerate(self.rules.limits):
-                if limit.head == head and among(limit):
-                    *_, bites = self.limits[head, limit.name]
-                    moved = of_grades.moved(self.grade_sets, grades, head, limit.grade, count)
-                    grades = of_grades.limited(self.grade_sets, grades, moved, bites)
-                    self.bitten(place, bites, grades)
+        for place, limit in sorted(enumerate(self.rules.limits), key=lambda one: one[1].turn):
+            if among(limit):
+                *_, bites = self.limits[limit.head, limit.name]
+                moved = of_grades.moved(self.grade_sets, grades, limit.turn, limit.lowers or limit.grade, count)
+                grades = of_grades.limited(self.grade_sets, grades, moved, bites)
+                self.bitten(place, bites, grades)
         return grades
 
     def bitten(self, place: int, bites: Ends[V], grades: V) -> None:

@@ -22,6 +22,7 @@ from attrs import define, field, frozen
 
 from koirules.meaning import grades as of_grades
 from koirules.meaning.algebra import Ends
+from koirules.meaning.grades import Turn
 from koirules.meaning.planes import PlaneSets
 from koirules.program.bounds import Bounds
 from koirules.program.evaluation import Evaluation
@@ -156,18 +157,20 @@ class FrameEvaluation(Evaluation[Value]):
         return PlaneSets(self.algebra, len(self.rules.grades))
 
     def after_limits(self, grades: Any, among: Callable[[Limit], bool] = lambda _: True) -> Any:
-        """The possible grades after all lifts, and then all faults."""
+        """The possible grades after all lifts, then all faults that lower, and then all that cap."""
         count = len(self.rules.grades)
-        for head in ("lift", "fault"):
-            by_outcome: dict[int, list[Ends[Value]]] = {}
-            for limit in self.rules.limits:
-                if limit.head == head and among(limit):
-                    by_outcome.setdefault(limit.grade, []).append(self.limits[head, limit.name][-1])
-            for outcome, bites in by_outcome.items():
-                surely = self.algebra.some(*(ends.first for ends in bites))
-                possibly = self.algebra.some(*(ends.last for ends in bites))
-                moved = of_grades.moved(self.grade_sets, grades, head, outcome, count)
-                grades = of_grades.limited(self.grade_sets, grades, moved, Ends(surely, possibly))
+        by_outcome: dict[tuple[Turn, int, int], list[Ends[Value]]] = {}
+        for place, limit in sorted(enumerate(self.rules.limits), key=lambda one: one[1].turn):
+            if among(limit):
+                # Those of one outcome are one; those that lower add up.
+                alone = place if limit.lowers else 0
+                key = (limit.turn, limit.lowers or limit.grade, alone)
+                by_outcome.setdefault(key, []).append(self.limits[limit.head, limit.name][-1])
+        for (turn, outcome, _), bites in by_outcome.items():
+            surely = self.algebra.some(*(ends.first for ends in bites))
+            possibly = self.algebra.some(*(ends.last for ends in bites))
+            moved = of_grades.moved(self.grade_sets, grades, turn, outcome, count)
+            grades = of_grades.limited(self.grade_sets, grades, moved, Ends(surely, possibly))
         return grades
 
     def value(self, node: Node) -> Ends[Value]:

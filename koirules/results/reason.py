@@ -28,10 +28,10 @@ class Told:
     """What a reason is about, the same for every fish.
 
     kind: `points`, `bonus`, `penalty`, `fault`, `lift` or `grade`. name, title: as the rule file has them (title is the
-    name where it has none). section: of a criterion, else "". outcome: the grade that a fault, lift or grade names, else "".
-    line: where it stands in the rule file. points_most: what the curve or table gives at most, or what a bonus adds (0 for a
-    penalty); score_most: the same as a share of the score, rounded half up to a hundredth. Both None for faults, lifts and
-    grades. place: its position among the parts of its kind. file: the rule file that the line is of.
+    name where it has none). section: of a criterion, else "". outcome: the grade that a fault, lift or grade names, else ""
+    (of a fault that lowers, too). line: where it stands in the rule file. points_most: what the curve or table gives at most,
+    or what a bonus adds (0 for a penalty); score_most: the same as a share of the score, rounded half up to a hundredth. Both
+    None for faults, lifts and grades. place: its position among the parts of its kind. file: the rule file that the line is of.
     """
 
     kind: str

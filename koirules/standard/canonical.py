@@ -28,7 +28,7 @@ FORMS = (1, 2, 3)
 """The numbers of the canonical forms.
 
 2: with silence, looks that rounds judge at, what is carried forward, or an occasion. 3: with a share that a round picks, a
-panel, or the median of several values.
+panel, the median of several values, or a fault that lowers.
 """
 
 _KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
@@ -47,6 +47,8 @@ _LATE_KINDS: Sequence[type[st.Statement]] = (st.Grade, st.Alert, st.Round)
 def form_of(rules: Rules) -> int:
     """The number of the canonical form of a standard."""
     if rules.panel is not None or any(isinstance(one.amount, Share) for one in rules.rounds):
+        return 3
+    if any(one.lowers for one in rules.limits):
         return 3
     if any(map(_is_median, _every_node(rules))):
         return 3

@@ -11,6 +11,7 @@ from attrs import field, frozen
 
 from koirules.language.statements import Outcome, RuleFile
 from koirules.meaning.curves import Shape
+from koirules.meaning.grades import Turn
 from koirules.meaning.panels import PanelWay
 from koirules.problems import Place
 from koirules.standard.derivations import TypedMeasure
@@ -124,7 +125,8 @@ class Section:
 class Limit:
     """A fault (a cap) or a lift (a floor); grade is the place of its grade in the list, best first.
 
-    condition holds and exception does not: the limit bites.
+    condition holds and exception does not: the limit bites. lowers: by how many grades a fault lowers that is no cap; its
+    grade is then the best.
     """
 
     head: str
@@ -135,6 +137,12 @@ class Limit:
     grade: int
     say: Titled | None
     place: Place
+    lowers: int = 0
+
+    @property
+    def turn(self) -> Turn:
+        """When it has its say."""
+        return Turn.LIFTS if self.head == "lift" else Turn.LOWERS if self.lowers else Turn.CAPS
 
     @property
     def roots(self) -> tuple[Node, ...]:

@@ -246,7 +246,10 @@ def silent_value(scope: Scope, trait: m.Trait) -> object:
 
 def add_fault(scope: Scope, name: str, grades: list[str]) -> None:
     excepted = condition(scope, 1) if scope.chance(40) else None
-    fault = m.Fault(name, condition(scope, 2), scope.one_of(grades), excepted, scope.one_of(LABELS), scope.one_of(SAYS))
+    lowers = scope.draw(st.integers(1, len(grades) - 1)) if len(grades) > 1 and scope.chance(25) else 0
+    grade = "" if lowers else scope.one_of(grades)
+    labels = (scope.one_of(LABELS), scope.one_of(SAYS))
+    fault = m.Fault(name, condition(scope, 2), grade, excepted, *labels, lowers)
     scope.extend(faults=(fault,))
 
 

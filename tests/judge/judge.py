@@ -176,13 +176,18 @@ def to_hundredths(x: Fraction, all_points: Fraction) -> int:
 
 
 def possible_grades(standard: m.Standard, look: Look) -> tuple[str, ...]:
-    """By points, then each lift, then each fault; each open one adds its outcome and keeps the other."""
+    """By points, then lifts, then faults that lower, then those that cap; each open one adds its outcome and keeps the other."""
     names = [grade.name for grade in standard.grades]  # best first: a smaller place is a better grade
     places = by_points(standard, look)
     for lift in standard.lifts:
         floor = names.index(lift.no_worse_than)
         places = moved(places, {min(place, floor) for place in places}, fault_bites(lift, look))
     for fault in standard.faults:
+        down = {min(place + fault.lowers, len(names) - 1) for place in places}
+        places = moved(places, down, fault_bites(fault, look)) if fault.lowers else places
+    for fault in standard.faults:
+        if fault.lowers:
+            continue
         cap = names.index(fault.no_better_than)
         places = moved(places, {max(place, cap) for place in places}, fault_bites(fault, look))
     return tuple(names[place] for place in sorted(places))

@@ -146,6 +146,7 @@ class Fault:
     excepted: Expression | None = None
     label: str = ""
     say: str = ""
+    lowers: int = 0  # by so many grades, and then it names none
 
 
 @frozen

@@ -150,6 +150,8 @@ def pieces(of: m.Curve | m.Table) -> list[str]:
 def cap(of: m.Fault | m.Lift) -> list[str]:
     if isinstance(of, m.Fault):
         head, end = "fault", ["no", "better", "than", of.no_better_than]
+        if of.lowers:
+            end = ["lowers", "by", str(of.lowers), "grade" if of.lowers == 1 else "grades"]
     else:
         head, end = "lift", ["no", "worse", "than", of.no_worse_than]
     excepted = [] if of.excepted is None else ["except", *written(of.excepted)]

@@ -121,7 +121,11 @@ CRITERIA = (
 STANDARD = m.Standard(
     traits=TRAITS,
     sections=(m.Section("body", number("40").amount, CRITERIA),),
-    faults=tuple(m.Fault(f"f{at}", one, "hold", Y if at % 3 == 2 else None) for at, one in enumerate(CONDITIONS)),
+    faults=(
+        *(m.Fault(f"low{at}", one, "", lowers=at) for at, one in enumerate((Y, at_least(X, cm("12.5"))), 1)),
+        *(m.Fault(f"f{at}", one, "hold", Y if at % 3 == 2 else None) for at, one in enumerate(CONDITIONS)),
+    ),
+    # More than one lowers and more than one caps, so that they add up and come in turn.
     lifts=(m.Lift("raised", e.And((Y, at_least(e.SectionPoints("body"), number("30")))), "hold"),),
     grades=(
         m.Grade("keep", at_least(e.Score(), number("20"))),

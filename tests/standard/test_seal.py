@@ -203,6 +203,7 @@ def test_a_second_program_comes_to_the_same_seal(text):
         "term middle means median of (length, width, 3 cm)",
         "alert wide if batch median of (median of (length, width)) above 3 cm",
         "round first pick 10 % by highest score",
+        "fault late if length below 5 cm: lowers by 1 grade",
     ],
 )
 def test_what_came_into_the_language_later_has_the_third_form_and_leaves_other_seals_as_they_are(line):

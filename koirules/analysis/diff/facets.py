@@ -21,7 +21,7 @@ from koirules.standard.check.header import said_of
 from koirules.standard.parts import Rules
 from koirules.standard.tree import Node
 from koirules.standard.types import Steps
-from koirules.vocabulary.kinds import describe_kind
+from koirules.vocabulary.kinds import describe_kind, shortest
 from koirules.vocabulary.units import UNITS
 
 LABEL = "label"
@@ -126,8 +126,7 @@ def _facets(statement: _ButSilence, head: str, section: str, typed: Typed) -> It
             yield _expression("if", statement.condition, typed.nodes[head, name.text, "if"], typed)
             if statement.exception is not None:
                 yield _expression("except", statement.exception, typed.nodes[head, name.text, "except"], typed)
-            word = "no better than" if head == "fault" else "no worse than"
-            yield Facet(word, statement.grade.text, statement.grade.text)
+            yield _consequence(statement)
         case st.Grade(name=name, condition=condition):
             if condition is None:
                 yield Facet("if", "otherwise", "otherwise")
@@ -143,6 +142,14 @@ def _facets(statement: _ButSilence, head: str, section: str, typed: Typed) -> It
             assert_never(statement)
     if isinstance(statement, st.Points | st.Extra | st.Limit | st.Grade | st.Alert):
         yield from _titled("say", statement.say)
+
+
+def _consequence(limit: st.Limit) -> Facet:
+    word = "no better than" if limit.head == "fault" else "no worse than"
+    said = "" if limit.grade is None else limit.grade.text
+    if limit.lowers is not None:
+        word, said = "lowers by", shortest(limit.lowers.value)
+    return Facet(word, said, said)
 
 
 def _titled(what: str, title: Title | None) -> Iterator[Facet]:

@@ -91,7 +91,7 @@ class Mixer:
         needed: set[Key] = set()
         for change in unit.changes:
             entry = self.both.new_page.entries.get((change.head, change.name))
-            if entry is not None and isinstance(entry.statement, st.Limit):
+            if entry is not None and isinstance(entry.statement, st.Limit) and entry.statement.grade is not None:
                 needed.add(("grade", entry.statement.grade.text))
             if entry is not None and entry.section:
                 needed.add(("section", entry.section))

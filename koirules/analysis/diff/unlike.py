@@ -67,8 +67,8 @@ def _said(part: Part, grader: Grader, same: SameValues, mark: str) -> Hashable:
             return (roots, weight, shape if isinstance(shape, Curve) else shape.gives)
         case Extra(sign=sign, amount=amount):
             return (roots, sign, amount)
-        case Limit(grade=grade):
-            return (roots, grader.grades[grade])
+        case Limit(grade=grade, lowers=lowers):
+            return (roots, lowers, "" if lowers else grader.grades[grade])
         case Grade():
             return roots
 

@@ -14,7 +14,7 @@ from koirules.analysis.proofs.statements import Outcome, Statement
 from koirules.engines.scalar.evaluator import Trace
 from koirules.engines.scalar.walking import worked_out
 from koirules.meaning.algebra import PLAIN, Ends
-from koirules.meaning.grades import capped, lifted, limited
+from koirules.meaning.grades import limited, moved
 from koirules.standard.parts import Limit, part_key
 from koirules.standard.tree import Node, walk
 
@@ -190,9 +190,8 @@ def under(prover: Prover) -> Iterator[Statement]:
             if answer.seen is not None:
                 continue
             about = f"fault {fault.name}, lift {lift.name}"
-            words = (
-                f"no {prover.rules.subject.one} shows the lift {lift.name} while the fault {fault.name} caps its grade"
-            )
+            does, one = "lowers" if fault.lowers else "caps", prover.rules.subject.one
+            words = f"no {one} shows the lift {lift.name} while the fault {fault.name} {does} its grade"
             outcome = Outcome.PROVED if answer.sure else Outcome.OPEN
             said = words if answer.sure else f"whether {words}"
             yield Statement("under", about, said, outcome, line=fault.place.line)
@@ -229,11 +228,11 @@ def _differs(prover: Prover, possible: Sequence[Any]) -> Any:
 def _changes(prover: Prover, left_out: list[Limit]) -> Shows:
     def shows(_: Any, trace: Trace) -> bool:
         possible = trace.by_points
-        for head, change in (("lift", lifted), ("fault", capped)):
-            for limit, states in zip(prover.rules.limits, trace.limits, strict=True):
-                if limit.head == head and limit not in left_out and states[5]:
-                    moved = change(PLAIN, possible, limit.grade, len(prover.rules.grades))
-                    possible = limited(PLAIN, possible, moved, Ends(*states[4:]))
+        limits = zip(prover.rules.limits, trace.limits, strict=True)
+        for limit, states in sorted(limits, key=lambda one: one[0].turn):
+            if limit not in left_out and states[5]:
+                by, count = limit.lowers or limit.grade, len(prover.rules.grades)
+                possible = limited(PLAIN, possible, moved(PLAIN, possible, limit.turn, by, count), Ends(*states[4:]))
         return possible != trace.possible
 
     return shows

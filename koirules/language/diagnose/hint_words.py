@@ -214,8 +214,9 @@ def _phrases(left: set[str], head: str) -> Iterator[str]:
     if "DIGITS" in left:
         left.discard("SUM_SIGN")
     limit = {"fault": "no better than", "lift": "no worse than"}.get(head)
-    if limit and left == {"NO"}:
+    if limit and left <= {"NO", "LOWERS"}:
         yield f'"{limit}" with a grade'
+        yield from ['"lowers by 1 grade"'] if "LOWERS" in left else []
         return
     if len(left) > len(_GO_ON):
         left -= _GO_ON

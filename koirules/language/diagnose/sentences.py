@@ -234,7 +234,7 @@ def batch_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
 def limit_slip(spot: Spot, head: str) -> Problem | None:
     """A fault whose outcome is a bare grade, `: cull`, or is said in other words."""
     words = {"fault": "no better than", "lift": "no worse than"}.get(head)
-    if words is None or spot.last != ":" or spot.accepts != {"NO"}:
+    if words is None or spot.last != ":" or not spot.accepts <= {"NO", "LOWERS"}:
         return None
     found = _OUTCOME_SAID.match(spot.text, spot.at)
     if found is None:

@@ -279,8 +279,13 @@ def _limit(statement: st.Limit, writer: ExpressionWriter) -> None:
         pen.words("except", FIRST)
         writer.write(statement.exception)
     pen.colon(SECOND if statement.exception is None else FIRST)
-    pen.words("no better than" if statement.head == "fault" else "no worse than")
-    pen.words(statement.grade.text, at=statement.grade.place)
+    if statement.lowers is not None:
+        pen.words("lowers by")
+        _quantity(pen, statement.lowers)
+        pen.words("grade" if statement.lowers.value == 1 else "grades")
+    if statement.grade is not None:
+        pen.words("no better than" if statement.head == "fault" else "no worse than")
+        pen.words(statement.grade.text, at=statement.grade.place)
     _say(pen, statement.say)
 
 

@@ -181,16 +181,22 @@ def _extra(build: Builder, node: Node) -> st.Extra:
 
 
 def _limit(build: Builder, node: Node) -> st.Limit:
-    name, title, condition, exception, grade, say = node.children
+    name, title, condition, exception, consequence, say = node.children
+    grade, lowers = consequence, None
+    if isinstance(consequence, Tree):
+        (grade,) = consequence.children
+        if consequence.data == "lowers":
+            grade, lowers = None, Quantity(Decimal(str(grade)), None, build.place(grade))
     return st.Limit(
         str(node.data),
         build.word(name),
         build.title(title),
         build.expression(condition),
         None if exception is None else build.expression(exception),
-        build.word(grade),
+        build.maybe_word(grade),
         build.say(say),
         build.place(node),
+        lowers,
     )
 
 

@@ -33,19 +33,31 @@ def grades(voice: Voice) -> Iterator[Block]:
 
 def faults(voice: Voice) -> Iterator[Block]:
     """The faults by the grade that they leave, the worst first."""
-    found = [limit for limit in voice.rules.limits if limit.head == "fault"]
-    if not found:
+    every = [limit for limit in voice.rules.limits if limit.head == "fault"]
+    found = [limit for limit in every if not limit.lowers]
+    if not every:
         return
     yield Heading(2, line(voice.say("Faults")), "faults")
-    yield Paragraph(
-        line(
-            voice.say(
-                "A fault leaves {a_fish} no better a grade than the one named here, whatever its points. Of two faults the "
-                "worse one counts, and a fault counts more than any lift.",
-                a_fish=voice.a_fish,
+    if found:
+        yield Paragraph(
+            line(
+                voice.say(
+                    "A fault leaves {a_fish} no better a grade than the one named here, whatever its points. Of two faults the "
+                    "worse one counts, and a fault counts more than any lift.",
+                    a_fish=voice.a_fish,
+                )
             )
         )
-    )
+    if len(found) < len(every):
+        told = voice.say(
+            "Some faults lower {a_fish} by so many grades instead, never below the last. Those that are found are added up. They "
+            "count after any lift, and before faults that name a grade.",
+            a_fish=voice.a_fish,
+        )
+        yield Paragraph(line(told))
+    for by in sorted({fault.lowers for fault in every} - {0}, reverse=True):
+        yield Heading(3, line(voice.plain.lowering(by)))
+        yield _limits(voice, [fault for fault in every if fault.lowers == by], "fault")
     for place in sorted({fault.grade for fault in found}, reverse=True):
         heading = Heading(3, voice.line("No better than {grade}", grade=voice.grade(place)))
         yield heading

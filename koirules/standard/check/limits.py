@@ -9,6 +9,7 @@ from koirules.language.syntax import Word
 from koirules.problems import Place, Problem, naming, parts
 from koirules.standard.check.declarations import maybe_titled, titled
 from koirules.standard.check.expressions import Typer
+from koirules.standard.numbers import written
 from koirules.standard.parts import Grade, Limit
 from koirules.vocabulary.nearness import near
 
@@ -17,7 +18,7 @@ def check_limit(statement: st.Limit, typer: Typer, grades: Sequence[str]) -> Lim
     """A fault or a lift, None where it has problems."""
     condition = typer.condition(statement.condition)
     exception = None if statement.exception is None else typer.condition(statement.exception)
-    grade = grade_place(statement.grade, grades, typer.problems)
+    grade, lowers = _consequence(statement, grades, typer.problems)
     if condition is None or grade is None or (statement.exception is not None and exception is None):
         return None
     name = statement.name.text
@@ -30,7 +31,23 @@ def check_limit(statement: st.Limit, typer: Typer, grades: Sequence[str]) -> Lim
         grade,
         maybe_titled(statement.say),
         statement.place,
+        lowers,
     )
+
+
+def _consequence(statement: st.Limit, grades: Sequence[str], problems: list[Problem]) -> tuple[int | None, int]:
+    """The place of the grade that a fault or lift names, None where there is no such grade; by how many a fault lowers."""
+    if statement.grade is not None:
+        return grade_place(statement.grade, grades, problems), 0
+    by = statement.lowers
+    if by is None:
+        raise AssertionError("a fault without a consequence")
+    # Of one grade nobody knows how many there are meant to be.
+    most = max(1, len(grades) - 1)
+    if by.value != by.value.to_integral_value() or not 1 <= by.value <= most:
+        problems.append(parts.lowers_by_so_many(by.place, written(by), most))
+        return None, 0
+    return 0, int(by.value)
 
 
 def grade_place(word: Word, grades: Sequence[str], problems: list[Problem]) -> int | None:

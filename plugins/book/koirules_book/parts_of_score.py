@@ -57,10 +57,14 @@ def parts_of(standard: Standard, results: Sequence[Result]) -> Parts:
                 shares[row, where[reason.name]] = float((low + high) / 2 / reason.points_most)
             elif reason.kind in {"bonus", "penalty"} and reason.score_low is not None and reason.score_high is not None:
                 extras[row] += float((reason.score_low + reason.score_high) / 2)
+        lowered = 0
         for column, fault in enumerate(faults):
             if fault.name in result.faults:
                 bites[row, column] = True
                 caps[row] = max(caps[row], fault.grade)
+                lowered += fault.lowers
+        # The best grade that faults which lower leave is as many below the best as they come to.
+        caps[row] = max(caps[row], min(lowered, len(rules.grades) - 1))
         for lift in lifts:
             if lift.name in result.lifts:
                 floors[row] = min(floors[row], lift.grade)
