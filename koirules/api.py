@@ -322,10 +322,11 @@ class Standard:
 
     def write_sheet(self, path: str | PathLike[str], *, fish: int = 200) -> None:
         """Write a blank record sheet (.xlsx or .csv) with the traits that this standard reads. Raises KoirulesError."""
+        from koirules.classes.placing import classes_read
         from koirules.records.sheet import write_sheet
         from koirules.vocabulary.traits import Variety
 
-        read = self.grader.traits_to_record()
+        read = self.grader.traits_to_record() - classes_read(self.traits)
         traits = {name: trait for name, trait in self.traits.items() if name in read}
         found = Variety(self.variety or "", self.title, traits, subject=self.rules.subject)
         _raise(write_sheet(Path(path), found, fish=fish, phrases=words_of_one_trait(self.rules.phrases)))

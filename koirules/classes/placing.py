@@ -8,7 +8,7 @@ from attrs import evolve, frozen
 
 from koirules.classes.table import ClassTable, Group
 from koirules.problems import Problem, class_tables
-from koirules.vocabulary.kinds import Number
+from koirules.vocabulary.kinds import Label, Number
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.readings import Reading, Span
@@ -18,6 +18,18 @@ from koirules.vocabulary.traits import Trait
 
 GROUP, SIZE = "class_group", "class_size"
 """What the two halves of a class are called in files of results."""
+
+CLASS_TRAITS: Mapping[str, Trait] = {
+    GROUP: Trait(GROUP, "class group", Label(), describe="The group of varieties of the show that the fish is in."),
+    SIZE: Trait(SIZE, "class size", Label(), describe="The size of the show that the fish is in."),
+}
+"""The halves of a class as a standard reads them that does not declare them itself."""
+
+
+def classes_read(traits: Mapping[str, Trait]) -> frozenset[str]:
+    """The halves of a class that a standard of these traits reads without declaring them."""
+    return frozenset(name for name, trait in CLASS_TRAITS.items() if traits.get(name) == trait)
+
 
 NONE = "none"
 """In place of a name: the table has no class for such a fish."""
@@ -38,6 +50,12 @@ class Placed:
     def size(self) -> str:
         """The sizes as a text: `53`, `48 or 53`, "" where nothing was measured."""
         return " or ".join(self.sizes)
+
+    @property
+    def readings(self) -> dict[str, str]:
+        """What rules read of it: what is sure. A size of several is none, so that whatever hangs on it is open."""
+        size = self.sizes[0] if len(self.sizes) == 1 else ""
+        return {name: text for name, text in ((GROUP, self.group), (SIZE, size)) if text}
 
     @property
     def labels(self) -> dict[str, str]:
@@ -117,6 +135,14 @@ def check_measure(table: ClassTable, traits: Mapping[str, Trait]) -> Problem | N
     if isinstance(trait.kind, Number) and trait.kind.dimension is sizes.unit.dimension:
         return None
     return class_tables.class_trait_wrong(table.file, sizes.trait, f"cannot be measured in {sizes.unit.symbol}")
+
+
+def classes_missing(file: str, records: Iterable[Mapping[str, Reading]], traits: Mapping[str, Trait]) -> Problem | None:
+    """A warning where a standard reads the classes of a table and no fish has any."""
+    read = classes_read(traits)
+    if not read or any(name in record for record in records for name in read):
+        return None
+    return class_tables.classes_missing(file, sorted(read))
 
 
 def _by_words(table: ClassTable, words: str) -> str | None:

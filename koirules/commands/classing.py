@@ -8,7 +8,7 @@ import click
 from attrs import evolve
 
 from koirules.api import Standard
-from koirules.classes.placing import NONE, check_measure, place, understood
+from koirules.classes.placing import NONE, check_measure, classes_missing, classes_read, place, understood
 from koirules.classes.reading import read_table
 from koirules.classes.table import ClassTable
 from koirules.commands.output import stop_if_refused
@@ -52,7 +52,8 @@ def measure_among(table: ClassTable, traits: Mapping[str, Trait]) -> Trait | Non
 def with_classes(batch: Batch, standard: Standard, table: ClassTable | None, varieties: Varieties) -> Batch:
     """A batch whose records carry their class as labels, `class_group` and `class_size`, into every result."""
     if table is None:
-        return batch
+        missing = classes_missing(batch.file, [record.readings for record in batch.records], standard.traits)
+        return batch if missing is None else evolve(batch, problems=(*batch.problems, missing))
     measure_among(table, standard.traits)
     variety = said(standard.varieties[0], varieties) if len(standard.varieties) == 1 else None
     records = [(record, said_of(record, varieties, variety)) for record in batch.records]
@@ -70,13 +71,14 @@ def _with_class(record: Record, table: ClassTable, words: Said | str | None, tra
     measured = None if measure is None else record.readings.get(measure.name)
     placed = place(table, words, measured)
     labels = {**record.labels, **placed.labels}
-    asked = {name: text for name, text in placed.labels.items() if name in traits and name not in record.readings}
-    if asked:
-        # The standard has a trait of this name, so it says itself what becomes of a fish without a class.
-        return evolve(record, labels=labels, readings={**record.readings, **asked})
+    asked = {name: text for name, text in placed.readings.items() if name in traits and name not in record.readings}
+    record = evolve(record, labels=labels, readings={**record.readings, **asked})
+    if any(name in traits and name not in classes_read(traits) for name in placed.labels):
+        # The standard declares a trait of this name, so it says itself what becomes of a fish without a class.
+        return record
     outside = []
     if placed.group == NONE:
         outside.append(f"the class table has no class for {words.name if isinstance(words, Said) else words}")
     if placed.sizes == (NONE,) and measure is not None and measured is not None:
         outside.append(f"the class table has no size for {show_reading(measure.kind, measured)}")
-    return evolve(record, labels=labels, outside=" and ".join(outside))
+    return evolve(record, outside=" and ".join(outside))

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import click
 
+from koirules.classes.placing import classes_read
 from koirules.commands.inputs import replace_option, rule_files_in, standard_from, stop_if_there
 from koirules.commands.output import counted, show_problems, shown, stop
 from koirules.commands.traits import variety_named
@@ -71,7 +72,7 @@ def _read_by(rules: str, variety: tuple[str, ...]) -> tuple[Variety, Phrases]:
     standard = standard_from(rules)
     if variety and standard.varieties and variety_named(variety).name not in standard.varieties:
         stop(f'{shown(rules)} is not for the variety "{shown(" ".join(variety))}".')
-    read = standard.grader.traits_to_record()
+    read = standard.grader.traits_to_record() - classes_read(standard.traits)
     traits = {name: trait for name, trait in standard.traits.items() if name in read}
     found = Variety(standard.variety or "", standard.title, traits, subject=standard.rules.subject)
     return found, words_of_one_trait(standard.rules.phrases)

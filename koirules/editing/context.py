@@ -140,7 +140,7 @@ def _simple(words: Sequence[Written], names: Sequence[str], head: str) -> Contex
     if listed is None:
         return None
     taken = tuple(word.text for word in words[listed + 1 :] if word.name == "NAME")
-    if names[listed] == "SAME":
+    if names[listed] in {"SAME", "EACH"}:
         return Context(Role.TRAIT, head, taken=taken)
     if names[0] != "STANDARD":
         return None
@@ -153,7 +153,9 @@ def _listed_after(names: Sequence[str]) -> int | None:
     while at > 0 and names[at] in {"COMMA", "NAME", "LPAR"}:
         at -= 1
     opened = at + 1 < len(names)
-    if names[at] not in {"SAME", "VARIETY", "WITH"} or (opened and (names[at + 1] != "LPAR" or names[-1] == "NAME")):
+    if names[at] not in {"SAME", "EACH", "VARIETY", "WITH"} or (
+        opened and (names[at + 1] != "LPAR" or names[-1] == "NAME")
+    ):
         return None
     return at
 

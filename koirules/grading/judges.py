@@ -107,12 +107,10 @@ def conditions_of_grades(rules: Rules, settings: Mapping[str, Setting]) -> NodeV
 
 
 def _limited(rules: Rules, trace: Trace, grades: int) -> int:
-    for head in ("lift", "fault"):
-        for limit, states in zip(rules.limits, trace.limits, strict=True):
-            if limit.head == head:
-                moved = of_grades.moved(PLAIN, grades, head, limit.grade, len(rules.grades))
-                grades = of_grades.limited(PLAIN, grades, moved, Ends(*states[4:]))
-    return grades
+    limits = zip(rules.limits, trace.limits, strict=True)
+    bites = [(limit.turn, limit.by, Ends(*states[4:])) for limit, states in limits]
+    left: int = of_grades.after_all(PLAIN, grades, bites, len(rules.grades))
+    return left
 
 
 def panel_result(

@@ -42,11 +42,15 @@ class Order:
 
 @frozen
 class Pick:
-    """`pick N by …`; amount None is `pick all by …`, one with a unit a share of those that the round looks at."""
+    """`pick N by …`; amount None is `pick all by …`, one with a unit a share of those that the round looks at.
+
+    each: of `for each (a, b)`, in whose groups it picks.
+    """
 
     amount: Amount | None
     orders: tuple[Order, ...]
     place: Place
+    each: tuple[Word, ...] = ()
 
 
 @frozen
@@ -100,8 +104,8 @@ def expressions_in(part: RoundPart) -> list[Expression]:
     match part:
         case Keep(condition=condition):
             return [condition]
-        case Pick(orders=orders):
-            return [order.by for order in orders]
+        case Pick(orders=orders, each=each):
+            return [*each, *(order.by for order in orders)]
         case Quota(condition=condition, same=same):
             return list(same) if condition is None else [condition]
         case Pool() | Send() | Rescues() | Ties() | Saying():

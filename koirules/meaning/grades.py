@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from enum import IntEnum
+from operator import itemgetter
 from typing import Protocol, TypeVar
 
 from koirules.meaning.algebra import Ends
@@ -102,6 +103,13 @@ def limited(m: Sets[V], grades: V, moved: V, bites: Ends[V]) -> V:
 def moved(m: Sets[V], grades: V, turn: Turn, by: int, count: int) -> V:
     """The grades that a lift or a fault makes of some. by: the place of its grade, or how many grades it lowers by."""
     return {Turn.LIFTS: lifted, Turn.LOWERS: lowered, Turn.CAPS: capped}[turn](m, grades, by, count)
+
+
+def after_all(m: Sets[V], grades: V, bites: Iterable[tuple[Turn, int, Ends[V]]], count: int) -> V:
+    """The grades after lifts and faults, each with what `moved` takes of it and where it bites, in their turns."""
+    for turn, by, ends in sorted(bites, key=itemgetter(0)):
+        grades = limited(m, grades, moved(m, grades, turn, by, count), ends)
+    return grades
 
 
 def worst_first(grades: int, count: int) -> int:

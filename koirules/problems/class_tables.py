@@ -163,6 +163,17 @@ def class_trait_wrong(file: str, trait: str, why: str, near: str | None = None) 
     )
 
 
+def classes_missing(file: str, names: Sequence[str]) -> Problem:
+    """A standard reads classes, and no record has one."""
+    return Problem(
+        "classes-missing",
+        Cell(file),
+        f"The standard reads {in_words([f'`{name}`' for name in names], 'and')}, and no fish has a class.",
+        "Give the table of classes with `--classes`, or add the column.",
+        warning=True,
+    )
+
+
 def no_measured_column(file: str, row: int, trait: str, near: str | None) -> Problem:
     """Records lack the column that the sizes go by."""
     mend = (

@@ -217,7 +217,7 @@ class Evaluation(Expressions[V]):
         for place, limit in sorted(enumerate(self.rules.limits), key=lambda one: one[1].turn):
             if among(limit):
                 *_, bites = self.limits[limit.head, limit.name]
-                moved = of_grades.moved(self.grade_sets, grades, limit.turn, limit.lowers or limit.grade, count)
+                moved = of_grades.moved(self.grade_sets, grades, limit.turn, limit.by, count)
                 grades = of_grades.limited(self.grade_sets, grades, moved, bites)
                 self.bitten(place, bites, grades)
         return grades

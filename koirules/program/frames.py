@@ -164,7 +164,7 @@ class FrameEvaluation(Evaluation[Value]):
             if among(limit):
                 # Those of one outcome are one; those that lower add up.
                 alone = place if limit.lowers else 0
-                key = (limit.turn, limit.lowers or limit.grade, alone)
+                key = (limit.turn, limit.by, alone)
                 by_outcome.setdefault(key, []).append(self.limits[limit.head, limit.name][-1])
         for (turn, outcome, _), bites in by_outcome.items():
             surely = self.algebra.some(*(ends.first for ends in bites))

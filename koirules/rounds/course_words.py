@@ -18,7 +18,7 @@ from koirules.results.course import Fate, RoundCourse, Step, Tied
 from koirules.results.decisions import Decision
 from koirules.results.record import Record
 from koirules.rounds.picking import Picked, Tie
-from koirules.rounds.rounds_of_rows import RoundRun
+from koirules.rounds.rounds_of_rows import RoundRun, number_of
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import trait_of
 from koirules.standard.rounds import Key, Round, Share
@@ -104,13 +104,26 @@ class CourseTeller:
             those = to_say("those possibly with {condition}") if one.possibly else to_say("those with {condition}")
             told.append(tongue(those, condition=self.plain.told(one.keep.place)))
         if one.ordered:
-            how_many = tongue("all in order") if places is None else tongue("the first {number}", number=places)
-            if isinstance(one.amount, Share):
-                how_many = tongue("{which} ({share})", which=how_many, share=self._share(one.amount))
             keys = tongue.joined((self._key(key) for key in one.keys), ", then ")
-            told.append(tongue("{which} by {keys}", which=how_many, keys=keys))
+            told.append(tongue("{which} by {keys}", which=self._how_many(one, places), keys=keys))
             told.extend(self.plain.told(quota.place) for quota in one.quotas)
         return tongue.joined(told, "; ") or tongue("all")
+
+    def _how_many(self, one: Round, places: int | None) -> str:
+        tongue = self.plain.tongue
+        if one.amount is None:
+            how_many = tongue("all in order")
+        elif isinstance(one.amount, Share) and one.each:
+            how_many = tongue("the first {number}", number=self._share(one.amount))
+        elif isinstance(one.amount, Share):
+            first = tongue("the first {number}", number=places)
+            how_many = tongue("{which} ({share})", which=first, share=self._share(one.amount))
+        else:
+            how_many = tongue("the first {number}", number=number_of(one.amount, self.settings))
+        if not one.each:
+            return how_many
+        group = tongue.listed([self.plain.told(node.place) for node in one.each])
+        return tongue("{which} for each {group}", which=how_many, group=group)
 
     def _share(self, share: Share) -> str:
         percent = self.settings[share.of].value if isinstance(share.of, str) else share.of
@@ -166,7 +179,7 @@ class CourseTeller:
             case Fate.QUOTA:
                 return partial(self._quota, run, number)
             case Fate.TIED:
-                return partial(self._tied, tie, number)
+                return partial(self._tied, run, tie, number)
 
     def _decided(self, run: RoundRun, number: int, tie: Tie | None, decision: Decision) -> str:
         tongue = self.plain.tongue
@@ -186,7 +199,34 @@ class CourseTeller:
 
     def _kept(self, run: RoundRun, number: int) -> str:
         place, tongue = run.picked.places.get(number) if run.picked else None, self.plain.tongue
-        return tongue("kept") if place is None else tongue("stands {place}", place=tongue.ordinal(place))
+        if place is None:
+            return tongue("kept")
+        if not run.round.each or run.picked is None:
+            return tongue("stands {place}", place=tongue.ordinal(place))
+        within = run.candidates[number].within
+        many = sum(run.candidates[other].within == within for other in run.picked.places)
+        group = self._group(run, number)
+        return tongue(
+            "stands {place} of {number} in {group}", place=tongue.ordinal(place), number=tongue.whole(many), group=group
+        )
+
+    def _group(self, run: RoundRun, number: int) -> str:
+        """The group that a fish is picked in: its values, one after the other."""
+        value_of, tongue = self._value_of(run, number), self.plain.tongue
+        told: list[str] = []
+        for node, one in zip(run.round.each, run.candidates[number].parts, strict=True):
+            blank = one is None
+            name = self.plain.told(node.place)
+            told.append(
+                tongue("{trait} not recorded", trait=name) if blank else self.plain.both_ends(node, value_of(node))
+            )
+        return " ".join(told)
+
+    def _places_in(self, run: RoundRun, number: int, places: int) -> str:
+        """So many places, and in which group where a round picks in groups."""
+        tongue = self.plain.tongue
+        told = _places(tongue, places)
+        return tongue("{places} in {group}", places=told, group=self._group(run, number)) if run.round.each else told
 
     def _value_of(self, run: RoundRun, number: int) -> Callable[[Node], Any]:
         """What a node comes to for a fish, as the round saw it."""
@@ -219,12 +259,12 @@ class CourseTeller:
 
     def _over(self, run: RoundRun, number: int) -> str:
         said, tongue = self._said(run, number), self.plain.tongue
-        above = run.picked.above.get(number) if run.picked else None
+        above, room = run.picked.above.get(number) if run.picked else None, run.room_of(number)
         if above is not None:
-            return f"{said}{_places(tongue, run.places or 0)}{self._stood(run, above, number)}"
-        if not run.places:
+            return f"{said}{self._places_in(run, number, room)}{self._stood(run, above, number)}"
+        if not room:
             return said + tongue("no places")
-        places = _places(tongue, run.places)
+        places = self._places_in(run, number, room)
         return said + tongue("{places}, all of them held for those that are tied above it", places=places)
 
     def _stood(self, run: RoundRun, above: int, number: int) -> str:
@@ -240,11 +280,11 @@ class CourseTeller:
         above = run.picked.above.get(number)
         return words if above is None else words + self._stood(run, above, number)
 
-    def _tied(self, tie: Tie | None, number: int) -> str:
+    def _tied(self, run: RoundRun, tie: Tie | None, number: int) -> str:
         if tie is None:
             raise AssertionError("a fish that is tied with none")
         listed, tongue = self._listed(tie, number), self.plain.tongue
-        places = _places(tongue, tie.places)
+        places = self._places_in(run, number, tie.places)
         if not listed:
             return tongue("for {places}; a person decides", places=places)
         return tongue("tied with {fish} for {places}; a person decides", fish=listed, places=places)

@@ -24,7 +24,8 @@ class Candidate:
     number: its place in the batch. key: by what it is sure of. best: by the best that it may yet turn out to be. groups:
     for each quota the group in which it counts, None where it counts in none. loose: for each quota whether that is not
     sure. sure: whether it surely is a candidate. falls: whether it may yet stand behind where it stands now, since a figure
-    of the batch moves; `key` is then by the worst that it may turn out to be.
+    of the batch moves; `key` is then by the worst that it may turn out to be. within: the group that it is picked in; adrift:
+    where that is not sure, the parts of it that are, each of the others None.
     """
 
     number: int
@@ -34,11 +35,28 @@ class Candidate:
     loose: tuple[bool, ...] = ()
     sure: bool = True
     falls: bool = False
+    within: Hashable = ()
+    adrift: tuple[Hashable, ...] | None = None
+
+    @property
+    def parts(self) -> tuple[Hashable, ...]:
+        """The parts of its group."""
+        return self.within if isinstance(self.within, tuple) else ()
+
+    def may_come_into(self, group: Hashable) -> bool:
+        """Whether it may turn out to belong to another group than its own."""
+        return self.adrift is not None and self.within != group and may_be(self.adrift, group)
 
     @property
     def doubtful(self) -> bool:
         """Whether it may yet leave its place, or its share of a quota, to another."""
         return not self.sure or self.falls or any(self.loose)
+
+
+def may_be(parts: tuple[Hashable, ...], group: Hashable) -> bool:
+    """Whether a group of which only some parts are sure may be another one."""
+    others = group if isinstance(group, tuple) else ()
+    return all(one is None or other is None or one == other for one, other in zip(parts, others, strict=True))
 
 
 @frozen
@@ -78,6 +96,13 @@ class Picked:
     quota: dict[int, int] = field(factory=dict)
     ties: list[Tie] = field(factory=list)
     settled: list[Settled] = field(factory=list)
+
+    def joined(self, other: Picked) -> None:
+        """Add what came of the pick in another group."""
+        for field_of in ("fates", "places", "above", "quota"):
+            getattr(self, field_of).update(getattr(other, field_of))
+        self.ties += other.ties
+        self.settled += other.settled
 
     def kept(self) -> list[int]:
         """The fish that are in, in order."""

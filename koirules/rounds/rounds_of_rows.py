@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Hashable, Mapping, Sequence
+from collections import Counter
+from collections.abc import Collection, Hashable, Iterable, Mapping, Sequence
 from decimal import Decimal
 from types import MappingProxyType
 from typing import Any
@@ -24,20 +25,22 @@ from koirules.standard.parts import Rules, Setting
 class RoundRun:
     """What a round did. All fish by their place in the batch.
 
-    fish: those that it looked at. fates: of each. readings: of each, with the figures that the round saw.
-    candidates: what the pick knows of each. picked: what came
-    of its pick, None without one. places: how many the pick could take. open: those in whose fate a recording could still
-    change. rescued: those that a person kept and the rules would not have.
+    fish: those that it looked at. fates: of each. readings: of each, with the figures that the round saw. candidates: what
+    the pick knows of each. picked: what came of its pick, None without one. places: how many the pick could take, in all; room:
+    in each group. open: those in whose fate a recording could still change. strays: those of which the group is not sure.
+    rescued: those that a person kept and the rules would not have.
     """
 
     round: parts.Round
     fish: list[int]
     readings: dict[int, Readings]
     places: int | None
+    room: dict[Hashable, int | None] = field(factory=dict)
     fates: dict[int, Fate] = field(factory=dict)
     picked: Picked | None = None
     candidates: dict[int, Candidate] = field(factory=dict)
     open: set[int] = field(factory=set)
+    strays: dict[int, Candidate] = field(factory=dict)
     rescued: set[int] = field(factory=set)
 
     @property
@@ -46,6 +49,15 @@ class RoundRun:
         rescued = [number for number in self.fates if number in self.rescued]
         order = self.fates if self.picked is None else self.picked.fates
         return [n for n in order if self.fates[n] is Fate.KEPT and n not in self.rescued] + rescued
+
+    def stray(self, candidate: Candidate) -> None:
+        """Note down a fish of which the group is not sure."""
+        if candidate.adrift is not None:
+            self.strays[candidate.number] = candidate
+
+    def room_of(self, number: int) -> int:
+        """How many places there were where a fish was passed over."""
+        return self.room[self.candidates[number].within] or 0
 
     @property
     def chosen(self) -> frozenset[int]:
@@ -128,9 +140,8 @@ class RoundsOfRows:
         lacks = not alone and each.figures.supply(
             list(readings.values()), {name: list(own.values()) for name, own in kept.items()}
         )
-        amount = places_of(one, self.settings, len(by_rules))
         quotas = [number_of(quota.amount, self.settings) for quota in one.quotas]
-        run = RoundRun(one, pool, readings, amount)
+        run = RoundRun(one, pool, readings, None)
         candidates: list[Candidate] = []
         others: list[Candidate] = []
         for number in pool:
@@ -139,6 +150,7 @@ class RoundsOfRows:
                 continue
             surely, possibly, candidate = _candidate(each, number, readings[number])
             run.candidates[number] = candidate
+            run.stray(candidate)
             stays = surely or (possibly and one.possibly)
             run.fates[number] = Fate.KEPT if stays else Fate.LEFT
             if stays:
@@ -148,18 +160,62 @@ class RoundsOfRows:
             if surely != possibly:
                 run.open.add(number)
         if one.ordered:
-            run.picked = pick(candidates, amount, quotas, one.ties, by_hand)
+            run.room = self._room(one, run.candidates.values())
+            run.places = None if one.amount is None else sum(many or 0 for many in run.room.values())
+            run.picked = Picked()
+            for group, some in _by_group(candidates).items():
+                run.picked.joined(pick(some, run.room[group], quotas, one.ties, by_hand))
             run.fates.update(run.picked.fates)
         lacks = lacks or any(other.open for other in wanted)
         if lacks or later is not None:
             widened = _widened(each, fish if later is None else later, wanted, kept, run)
             candidates, others = _as_they_may_become(each, widened, run)
         if run.picked is not None:
-            run.open |= open_picks(run.picked, candidates, others, amount, quotas, one.ties)
+            run.open |= self._open(run, candidates, others, quotas)
         run.rescued = {number for number in by_hand if run.fates[number] is not Fate.KEPT}
         run.fates.update(dict.fromkeys(sorted(run.rescued), Fate.KEPT))
         run.open -= {*run.rescued, *run.chosen}
         return run
+
+    def _room(self, one: parts.Round, fish: Iterable[Candidate]) -> dict[Hashable, int | None]:
+        """How many a round may pick in each group of those that it looks at."""
+        sizes = Counter(each.within for each in fish) if one.each else {(): sum(1 for _ in fish)}
+        return {group: places_of(one, self.settings, size) for group, size in sizes.items()}
+
+    def _open(
+        self, run: RoundRun, candidates: Sequence[Candidate], others: Sequence[Candidate], quotas: Sequence[int]
+    ) -> set[int]:
+        """The fish of a pick in whose fate a recording could still change.
+
+        A fish of which the group is not sure may come to be in any of them, as one more that competes there, and makes a
+        share of them larger.
+        """
+        one, picked = run.round, run.picked or Picked()
+        if not one.each:
+            return open_picks(picked, candidates, others, run.places, quotas, one.ties)
+        found = {each.number for each in candidates if each.adrift and may_leave_out(one.amount, quotas)}
+        sizes = Counter(each.within for each in run.candidates.values())
+        beside = _by_group([each for each in others if each.adrift is None])
+        for group, inside in _by_group(candidates).items():
+            come = [evolve(each, sure=False) for each in (*candidates, *others) if each.may_come_into(group)]
+            found |= open_picks(picked, inside, [*beside.get(group, []), *come], run.room[group], quotas, one.ties)
+            more = sum(each.may_come_into(group) for each in run.strays.values())
+            if more and places_of(one, self.settings, sizes[group] + more) != run.room[group]:
+                found |= {each.number for each in inside if picked.fates[each.number] is not Fate.KEPT}
+        return found
+
+
+def _by_group(candidates: Iterable[Candidate]) -> dict[Hashable, list[Candidate]]:
+    """Candidates by the group that they are picked in, in the order in which the groups come."""
+    found: dict[Hashable, list[Candidate]] = {}
+    for each in candidates:
+        found.setdefault(each.within, []).append(each)
+    return found
+
+
+def may_leave_out(amount: parts.Amount | parts.Share | None, quotas: Sequence[int]) -> bool:
+    """Whether a pick can leave out any fish, and take any."""
+    return amount != 0 and (amount is not None or bool(quotas))
 
 
 def _widened(
@@ -196,7 +252,9 @@ def _as_they_may_become(
     in_it = () if run.picked is None else run.picked.fates
     for number, now in run.candidates.items():
         surely, possibly, candidate = _candidate(each, number, widened[number])
-        candidate = evolve(candidate, falls=candidate.key != now.key)
+        adrift = candidate.adrift if candidate.within == now.within else candidate.parts
+        candidate = evolve(candidate, falls=candidate.key != now.key, within=now.within, adrift=adrift)
+        run.stray(candidate)
         if number in in_it:
             candidates.append(candidate)
         elif possibly:
@@ -251,8 +309,10 @@ def _candidate(each: _Compiled, number: int, readings: Readings) -> tuple[bool, 
             group = tuple(one_value(node.type, next(values)) for node in quota.same)
             groups.append(group)
             loose.append(None in group)
+    within = tuple(one_value(node.type, next(values)) for node in one.each)
     key, best = tuple(low for low, _ in ends), tuple(high for _, high in ends)
-    return sure, perhaps, Candidate(number, key, best, tuple(groups), tuple(loose), sure)
+    adrift = within if None in within else None
+    return sure, perhaps, Candidate(number, key, best, tuple(groups), tuple(loose), sure, within=within, adrift=adrift)
 
 
 def key_ends(key: parts.Key, value: Any) -> tuple[int, int]:

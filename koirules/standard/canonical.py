@@ -12,9 +12,10 @@ from hashlib import sha256
 
 from attrs import evolve
 
+from koirules.classes.placing import classes_read
 from koirules.language import statements as st
 from koirules.language.format.statements import statement_line
-from koirules.language.round_parts import Quota
+from koirules.language.round_parts import Pick, Quota
 from koirules.meaning.operators import MEDIAN
 from koirules.standard.check.needs import expressions_of
 from koirules.standard.check.ordering import names_read
@@ -27,8 +28,8 @@ from koirules.vocabulary.kinds import describe_kind
 FORMS = (1, 2, 3)
 """The numbers of the canonical forms.
 
-2: with silence, looks that rounds judge at, what is carried forward, or an occasion. 3: with a share that a round picks, a
-panel, the median of several values, or a fault that lowers.
+2: with silence, looks that rounds judge at, what is carried forward, or an occasion. 3: with a pick of a share or for each
+group, the classes of a show, a panel, the median of several values, or a fault that lowers.
 """
 
 _KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
@@ -46,11 +47,11 @@ _LATE_KINDS: Sequence[type[st.Statement]] = (st.Grade, st.Alert, st.Round)
 
 def form_of(rules: Rules) -> int:
     """The number of the canonical form of a standard."""
-    if rules.panel is not None or any(isinstance(one.amount, Share) for one in rules.rounds):
+    if rules.panel is not None or any(one.each or isinstance(one.amount, Share) for one in rules.rounds):
         return 3
     if any(one.lowers for one in rules.limits):
         return 3
-    if any(map(_is_median, _every_node(rules))):
+    if classes_read(rules.traits) or any(map(_is_median, _every_node(rules))):
         return 3
     return (
         2
@@ -114,5 +115,6 @@ def _names_read(statement: st.Statement) -> Iterator[str]:
         yield from (trait.text for trait in statement.traits)
     if isinstance(statement, st.Round):
         yield from (word.text for part in statement.parts if isinstance(part, Quota) for word in part.same)
+        yield from (word.text for part in statement.parts if isinstance(part, Pick) for word in part.each)
     for said in said_by(statement):
         yield from (name for text in (said.text, *said.others.values()) for name in names_in(text))

@@ -140,6 +140,11 @@ class Limit:
     lowers: int = 0
 
     @property
+    def by(self) -> int:
+        """By how many grades it lowers, or the place of its grade."""
+        return self.lowers or self.grade
+
+    @property
     def turn(self) -> Turn:
         """When it has its say."""
         return Turn.LIFTS if self.head == "lift" else Turn.LOWERS if self.lowers else Turn.CAPS

@@ -52,7 +52,8 @@ class Round:
     those that stay (None: all), surely, or possibly. ordered: whether it picks at all; amount: how many, or which share of
     those that it looks at, rounded up (None: all). keys: of the pick. send: where those that are kept go, "" for nowhere in
     particular; again: the days until the next look. rescues: how many a person may keep by hand. ties: "" for left open,
-    "all" in, or by the "first" recorded. look: at which look it judges a fish, None for everything known.
+    "all" in, or by the "first" recorded. look: at which look it judges a fish, None for everything known. each: what the fish
+    have in common among which it picks, each time anew; none where it picks among all.
     """
 
     name: str
@@ -72,6 +73,7 @@ class Round:
     say: Titled | None
     place: Place
     look: int | None = None
+    each: tuple[Node, ...] = ()
 
     @property
     def roots(self) -> tuple[Node, ...]:
@@ -80,7 +82,7 @@ class Round:
         found.extend(key.by for key in self.keys)
         for quota in self.quotas:
             found.extend(quota.same if quota.condition is None else (quota.condition,))
-        return tuple(found)
+        return (*found, *self.each)
 
     @property
     def amounts(self) -> tuple[Amount, ...]:

@@ -165,6 +165,55 @@ def test_a_standard_that_has_a_trait_of_the_class_says_itself_what_becomes_of_th
     assert [row["kept_by"] for row in rows("out.csv")] == ["first", "first", ""]
 
 
+EACH = (
+    RULES
+    + """fault late "behind" if class_size is "53": lowers by 1 grade
+round first pick 1 for each (class_group, class_size) by highest score
+"""
+)
+
+
+def test_rules_figures_and_rounds_read_the_class_without_declaring_it():
+    Path("show.koi").write_text(EACH, encoding="utf-8")
+    entered = "fish,length,tail_stem\n1,53,strong\n2,52,fair\n3,48,thin\n4,47 to 50,fair\n5,68.1,strong\n"
+    Path("entered.csv").write_text(entered, encoding="utf-8")
+    result = run("grade", "show.koi", "entered.csv", "--classes", "lantern_bay_young", "--out", "out.json")
+    assert result.exit_code == 0, result.output
+    told = {one["fish"]: one for one in json.loads(Path("out.json").read_text(encoding="utf-8"))["results"]}
+    assert {fish: one["possible"] for fish, one in told.items()} == {
+        "1": ["cull"],
+        "2": ["cull"],
+        "3": ["cull"],
+        "4": ["keep", "cull"],  # of two sizes, one of which lowers
+        "5": ["keep"],
+    }
+    steps = {fish: one["course"][0] for fish, one in told.items() if one["course"]}
+    assert {fish: (step["fate"], step["open"]) for fish, step in steps.items()} == {
+        "1": ("kept", False),
+        "2": ("passed over", True),  # more is marked than need be: 4 could come into its class
+        "3": ("kept", True),
+        "4": ("kept", True),
+    }
+    assert steps["1"]["why"] == "stands 1st of 2 in kohaku 53"
+    assert steps["2"]["why"].startswith("1 place in kohaku 53; 1 stood above it by score")
+    assert told["5"]["outside"] == "the class table has no size for 68.1 cm"
+
+
+def test_a_page_that_reads_classes_warns_where_there_are_none_and_asks_for_none_on_its_sheet():
+    Path("show.koi").write_text(EACH, encoding="utf-8")
+    Path("entered.csv").write_text("fish,length,tail_stem\n1,53,strong\n", encoding="utf-8")
+    result = run("grade", "show.koi", "entered.csv")
+    assert result.exit_code == 0
+    assert "[classes-missing]" in result.output
+    assert run("sheet", "show.koi", "--out", "sheet.csv").exit_code == 0
+    assert Path("sheet.csv").read_text(encoding="utf-8").splitlines()[0].split(",")[:2] == ["fish", "tail_stem"]
+    Path("named.csv").write_text("fish,class_group,class_size,tail_stem\n1,kohaku,48,strong\n", encoding="utf-8")
+    result = run("grade", "show.koi", "named.csv", "--out", "named.json")
+    assert "[classes-missing]" not in result.output
+    (fish,) = json.loads(Path("named.json").read_text(encoding="utf-8"))["results"]
+    assert fish["course"][0]["why"] == "stands 1st of 1 in kohaku 48"
+
+
 def test_results_of_a_mixed_batch_carry_the_class():
     lace_rules = RULES.replace("variety kohaku", "variety lace").replace("Trial", "Lace")
     Path("lace.koi").write_text(lace_rules, encoding="utf-8")

@@ -54,6 +54,7 @@ def add_round(scope: Scope, name: str) -> None:
         keys=tuple(drawn_key(scope) for _ in range(scope.one_of((1, 2, 3)))) if picks else (),
         quotas=tuple(drawn_quota(scope) for _ in range(scope.one_of((0, 0, 1, 2)))) if picks else (),
         ties=scope.one_of(("", "", "all in", "by first recorded")) if picks else "",
+        each=drawn_groups(scope) if picks and scope.chance(35) else (),
         send=scope.one_of(PONDS),
         rescues=scope.one_of((0, 0, 1, 2)),
     )
@@ -106,6 +107,12 @@ def drawn_key(scope: Scope) -> m.Key:
     if numbers and scope.chance(60):
         return m.Key(word, e.Name(scope.one_of(numbers)))
     return m.Key(word, drawn.number(scope, scope.one_of(scope.dimensions()), 1))
+
+
+def drawn_groups(scope: Scope) -> tuple[str, ...]:
+    settings = {each.name for each in scope.standard.settings}
+    found = [name for name in scope.types if name not in settings]
+    return tuple(dict.fromkeys(scope.one_of(found) for _ in range(scope.one_of((1, 1, 2))))) if found else ()
 
 
 def drawn_quota(scope: Scope) -> m.Quota:

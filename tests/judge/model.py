@@ -211,6 +211,7 @@ class Round:
     send: str = ""
     rescues: int = 0
     label: str = ""
+    each: tuple[str, ...] = ()  # of `for each (a, b)`
 
 
 @frozen

@@ -50,10 +50,15 @@ def run_rounds(
         looks = compared(sorted(pool), {name: sorted(one.kept) for name, one in done.items()})
         staying = [fish for fish in sorted(by_rules) if stays(each, looks[fish])]
         if each.keys:
-            pick = Pick(each, looks, amount(each, standard, len(by_rules)), by_hand)
-            pick.walk(staying)
-            kept, tied, places = frozenset(pick.kept), frozenset(pick.tied), pick.places
-            refused += ["half"] * pick.half_settled
+            picks = []
+            for together in grouped(each, looks, sorted(by_rules)):
+                pick = Pick(each, looks, amount(each, standard, len(together)), by_hand)
+                pick.walk([fish for fish in together if fish in staying])
+                refused += ["half"] * pick.half_settled
+                picks.append(pick)
+            kept = frozenset(fish for pick in picks for fish in pick.kept)
+            tied = frozenset(fish for pick in picks for fish in pick.tied)
+            places = {fish: place for pick in picks for fish, place in pick.places.items()}
         else:
             kept, tied, places = frozenset(staying), frozenset[int](), {}
         rescued = by_hand - kept
@@ -80,6 +85,14 @@ def pool_of(of: m.Round, done: Mapping[str, RoundVerdict], count: int) -> frozen
         case _:
             pool = frozenset(range(count))
     return pool - waiting
+
+
+def grouped(of: m.Round, looks: list[Look], fish: list[int]) -> list[list[int]]:
+    """Fish with the same values of what stands behind `for each` are picked among themselves; unrecorded is one group."""
+    groups: dict[Group, list[int]] = {}
+    for one in fish:
+        groups.setdefault(tuple(v.one_value(named(name, looks[one])) for name in of.each), []).append(one)
+    return list(groups.values())
 
 
 def stays(of: m.Round, look: Look) -> bool:

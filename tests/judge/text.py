@@ -180,7 +180,7 @@ def a_round(of: m.Round) -> list[str]:
         many = "all" if of.many is None else f"{plain(of.many)} %" if share else str(of.many)
         keys = [[*key.word.split(), *written(key.of, OR if key.word == "those with" else SUM)] for key in of.keys]
         first, *others = keys
-        words += ["pick", many, "by", *first]
+        words += ["pick", many, *(["for", "each", *names(of.each)] if of.each else []), "by", *first]
         for each in others:
             words += [",", "then", *each]
     for quota in of.quotas:

@@ -204,6 +204,8 @@ def test_a_second_program_comes_to_the_same_seal(text):
         "alert wide if batch median of (median of (length, width)) above 3 cm",
         "round first pick 10 % by highest score",
         "fault late if length below 5 cm: lowers by 1 grade",
+        "round first pick 3 for each spawning by highest score",
+        'alert few "few" if batch share of (class_size is "35") below 5 %',
     ],
 )
 def test_what_came_into_the_language_later_has_the_third_form_and_leaves_other_seals_as_they_are(line):

@@ -14,7 +14,7 @@ from koirules.analysis.proofs.statements import Outcome, Statement
 from koirules.engines.scalar.evaluator import Trace
 from koirules.engines.scalar.walking import worked_out
 from koirules.meaning.algebra import PLAIN, Ends
-from koirules.meaning.grades import limited, moved
+from koirules.meaning.grades import after_all
 from koirules.standard.parts import Limit, part_key
 from koirules.standard.tree import Node, walk
 
@@ -227,12 +227,11 @@ def _differs(prover: Prover, possible: Sequence[Any]) -> Any:
 
 def _changes(prover: Prover, left_out: list[Limit]) -> Shows:
     def shows(_: Any, trace: Trace) -> bool:
-        possible = trace.by_points
-        limits = zip(prover.rules.limits, trace.limits, strict=True)
-        for limit, states in sorted(limits, key=lambda one: one[0].turn):
-            if limit not in left_out and states[5]:
-                by, count = limit.lowers or limit.grade, len(prover.rules.grades)
-                possible = limited(PLAIN, possible, moved(PLAIN, possible, limit.turn, by, count), Ends(*states[4:]))
-        return possible != trace.possible
+        bites = [
+            (limit.turn, limit.by, Ends(*states[4:]))
+            for limit, states in zip(prover.rules.limits, trace.limits, strict=True)
+            if limit not in left_out
+        ]
+        return bool(after_all(PLAIN, trace.by_points, bites, len(prover.rules.grades)) != trace.possible)
 
     return shows

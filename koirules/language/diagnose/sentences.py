@@ -30,6 +30,8 @@ _COMPARES = {*FIRST_WORDS}
 _ROW = rf"({_NAME}(?:(?:\s*,\s*|\s+(?:and|or|with)\s+|\s+)(?!with\s)(?!{_HEADER}\s){_NAME})+)"
 _SKINS = re.compile(rf"(?<!\w)with\s+{_ROW}")
 _VARIETIES = re.compile(rf"(?<!\w)variety\s+{_ROW}".replace("and|or|with", "and|or"))
+_PER = re.compile(r"(?<!\w)pick\s+(?:\w+|[0-9.]+\s*%?)\s+(per(?:\s+each)?|(?:in|of|from)\s+each|each)(?=\s)")
+_EACH = re.compile(rf"(?<!\w)each\s+({_NAME}(?:\s*(?:,|and)\s*{_NAME})+)(?=\s+by(?!\w))")
 _EDITION = re.compile(rf"(?<!\w)edition[ \t]+((?!{_HEADER}\s)[^\s\"]+(?:[ \t]+(?!(?:{_HEADER}|seal)(?!\w))[^\s\"]+)*)")
 _OF_SEVERAL = re.compile(r"(?<!\w)(mean|average|sum|total|min|max)\s+of\s*\(([^()\"]*)\)")
 _FIGURES = "|".join(
@@ -145,6 +147,22 @@ def row_slip(spot: Spot, head: str) -> Problem | None:
             if found.start() < spot.at < found.end():
                 names = [name for name in re.findall(_NAME, found.group(1)) if name not in {"and", "or", "with"}]
                 return say.names_without_bracket(spot.span(found.start(1), found.end(1)), names, what)
+    return None
+
+
+def each_slip(spot: Spot, head: str) -> Problem | None:
+    """`pick 3 per spawning`, and several names of `for each` without their bracket."""
+    if head != "round":
+        return None
+    for found in _PER.finditer(spot.text):
+        if found.start(1) == spot.at:
+            return say.in_other_words(spot.span(found.start(1), found.end(1)), found.group(1), "for each")
+    for found in _EACH.finditer(spot.text):
+        if found.start() < spot.at < found.end():
+            names = [name for name in re.findall(_NAME, found.group(1)) if name != "and"]
+            return say.names_without_bracket(spot.span(found.start(1), found.end(1)), names, "names")
+    if spot.last == "by" and spot.word_before(2) == "each":
+        return misfits.value_missing(spot.before_place, "for each")
     return None
 
 
@@ -282,6 +300,7 @@ def listed_texts_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
 
 RULES = (
     doubled_slip,
+    each_slip,
     edition_slip,
     score_unit_slip,
     of_several_slip,

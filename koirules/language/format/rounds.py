@@ -71,6 +71,9 @@ def _pick(part: parts.Pick, writer: ExpressionWriter) -> None:
         pen.back("all")
     else:
         _amount(pen, part.amount)
+    if part.each:
+        pen.words("for each")
+        names(pen, part.each)
     pen.words("by")
     for i, order in enumerate(part.orders):
         if i:

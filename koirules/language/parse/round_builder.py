@@ -37,13 +37,14 @@ def _keep(build: Builder, node: Node) -> parts.Keep:
 
 
 def _pick(build: Builder, node: Node) -> parts.Pick:
-    amount, *orders = node.children
+    amount, each, *orders = node.children
     many = None if isinstance(amount, Token) else _amount(build, amount)
     made = (
         parts.Order(order.data.split("_")[0], build.expression(order.children[0]), build.place(order))
         for order in orders
     )
-    return parts.Pick(many, tuple(made), build.place(node))
+    names = () if each is None else tuple(build.word(name) for name in each.children)
+    return parts.Pick(many, tuple(made), build.place(node), names)
 
 
 def _quota(build: Builder, node: Node) -> parts.Quota:

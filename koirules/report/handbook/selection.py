@@ -83,11 +83,19 @@ def _facts(voice: Voice, one: Round) -> Iterator[tuple[str, Line]]:
 def _picks(voice: Voice, one: Round) -> Line:
     match one.amount:
         case None:
-            return line(voice.say("all, in order"))
+            told = line(voice.say("all, in order"))
         case Share():
-            return voice.line("the first {share} of those that it looks at, rounded up", share=voice.amount(one.amount))
+            told = voice.line("the first {share} of those that it looks at, rounded up", share=voice.amount(one.amount))
         case _:
-            return voice.line("the first {number}", number=voice.amount(one.amount))
+            told = voice.line("the first {number}", number=voice.amount(one.amount))
+    if not one.each:
+        return told
+    same = [
+        piece
+        for i, node in enumerate(one.each)
+        for piece in (*((voice.say(" and "),) if i else ()), voice.told(node.place))
+    ]
+    return voice.line("{picked}, each time anew among those of the same {group}", picked=told, group=line(*same))
 
 
 def _pool(voice: Voice, one: Round) -> Line:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from functools import partial, reduce
 from operator import or_
 from typing import TYPE_CHECKING
@@ -16,7 +16,7 @@ from koirules.rounds.columnar.of_nodes import NodeColumns, NodePlans
 from koirules.rounds.columnar.picks import FATES, open_columns, picked_columns
 from koirules.rounds.columnar.rows import Rows
 from koirules.rounds.evaluation_levels import Asked, asked_by
-from koirules.rounds.rounds_of_rows import number_of, places_of
+from koirules.rounds.rounds_of_rows import may_leave_out, number_of, places_of
 from koirules.standard.rounds import Key, Round
 
 if TYPE_CHECKING:
@@ -106,7 +106,10 @@ class RoundsOfColumns:
         keys = [now[f"k{i}"] for i in range(len(one.keys))]
         groups = [now[f"q{i}"] for i in range(len(one.quotas))]
         frame = pl.DataFrame([*keys, *groups, candidate.alias("candidate")])
-        picked = picked_columns(frame, len(one.keys), self._places(one, now.height), self._quotas(one), one.ties)
+        picked = pl.zeros(now.height, pl.UInt8, eager=True)
+        for rows in _groups(one, now):
+            places, quotas = self._places(one, len(rows)), self._quotas(one)
+            picked = picked.scatter(rows, picked_columns(frame[rows], len(one.keys), places, quotas, one.ties))
         return fates.zip_with(~candidate, picked)
 
     def _open(self, one: Round, now: pl.DataFrame, wide: pl.DataFrame, fates: pl.Series) -> pl.Series:
@@ -122,18 +125,68 @@ class RoundsOfColumns:
         loose = [_loose(one, i, wide) for i in range(len(one.quotas))]
         falls = reduce(or_, (wide[f"k{i}"] != now[f"k{i}"] for i in range(len(one.keys))))
         flags = [wide["surely"].alias("sure"), candidate.alias("candidate"), falls.alias("falls"), fates.alias("fate")]
-        in_it = (candidate | wide["possibly"]).arg_true()
         same = [quota.condition is None for quota in one.quotas]
-        frame = pl.DataFrame([*keys, *groups, *loose, *flags])[in_it]
-        opened = open_columns(frame, len(one.keys), self._places(one, now.height), self._quotas(one), same, one.ties)
-        opened = in_it.filter(opened)
-        return is_open.scatter(opened, values=True) if len(opened) else is_open
+        frame = pl.DataFrame([*keys, *groups, *loose, *flags])
+        quotas, strays = self._quotas(one), _strays(one, now, wide)
+        could_be = candidate | wide["possibly"]
+        for rows in _groups(one, now):
+            if not candidate[rows].any():
+                continue
+            # Those of which the group is not sure may come to compete in any, where they make a share of it larger.
+            own = rows.filter(candidate[rows] | (could_be & ~strays)[rows])
+            others = _may_come_into(one, rows, now, wide, strays)
+            come = others.filter(could_be[others])
+            inside = pl.concat([own, come.cast(own.dtype)]).sort()
+            parted = frame[inside].with_columns(candidate=pl.col("candidate") & ~inside.is_in(come.implode()))
+            places = self._places(one, len(rows))
+            opened = inside.filter(open_columns(parted, len(one.keys), places, quotas, same, one.ties))
+            is_open = is_open.scatter(opened, values=True)
+            if self._places(one, len(rows) + len(others)) != places:
+                out = rows.filter(candidate[rows] & (fates[rows] != _KEPT))
+                is_open = is_open.scatter(out, values=True)
+        if may_leave_out(one.amount, quotas):
+            is_open = is_open | (strays & candidate)
+        return is_open
 
     def _places(self, one: Round, looked_at: int) -> int | None:
         return places_of(one, self.plans.settings, looked_at)
 
     def _quotas(self, one: Round) -> list[int]:
         return [number_of(quota.amount, self.plans.settings) for quota in one.quotas]
+
+
+def _groups(one: Round, now: pl.DataFrame) -> Iterator[pl.Series]:
+    """The rows of each group in which a round picks."""
+    import polars as pl
+
+    rows = pl.int_range(now.height, eager=True)
+    if not one.each:
+        yield rows
+        return
+    for piece in pl.DataFrame([rows.alias("row"), now["each"]]).partition_by("each", maintain_order=True):
+        yield piece["row"]
+
+
+def _strays(one: Round, now: pl.DataFrame, wide: pl.DataFrame) -> pl.Series:
+    """In which rows it is not sure in what group they are picked."""
+    import polars as pl
+
+    names = [f"each {i}" for i in range(len(one.each))]
+    found = pl.repeat(value=False, n=now.height, eager=True, dtype=pl.Boolean)
+    for name in names:
+        found = found | wide[name].is_null() | ~wide[name].eq_missing(now[name])
+    return found
+
+
+def _may_come_into(one: Round, rows: pl.Series, now: pl.DataFrame, wide: pl.DataFrame, strays: pl.Series) -> pl.Series:
+    """The strays of other groups that may turn out to belong to the group of some rows (picking.may_be)."""
+    found = strays
+    for i in range(len(one.each)):
+        theirs, ours = wide[f"each {i}"], now[f"each {i}"][int(rows[0])]
+        if ours is not None:
+            found = found & (theirs.is_null() | (theirs == ours).fill_null(value=True))
+    come = found.arg_true()
+    return come.filter(~come.is_in(rows.implode()))
 
 
 def _ask(one: Round, columns: NodeColumns) -> None:
@@ -156,6 +209,10 @@ def _ask(one: Round, columns: NodeColumns) -> None:
             columns.group(f"q{i}", quota.same)
             for j, node in enumerate(quota.same):
                 columns.one_value(f"same {i} {j}", node)
+    if one.each:
+        columns.group("each", one.each)
+        for i, node in enumerate(one.each):
+            columns.one_value(f"each {i}", node)
 
 
 def _loose(one: Round, quota: int, made: pl.DataFrame) -> pl.Series:

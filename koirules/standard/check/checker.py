@@ -7,6 +7,7 @@ from typing import TypeVar
 
 from attrs import evolve, frozen
 
+from koirules.classes.placing import CLASS_TRAITS
 from koirules.language import statements as st
 from koirules.problems import Place, Problem, is_refused
 from koirules.standard.check.declarations import Names, check_constants, house_traits, settings, titled
@@ -14,7 +15,8 @@ from koirules.standard.check.expressions import Typer
 from koirules.standard.check.guesses import with_names
 from koirules.standard.check.header import Spoken, check_header, elsewhere, spoken_variety, subject_meant
 from koirules.standard.check.limits import check_grades, check_limit
-from koirules.standard.check.needs import check_early_scores, working_order
+from koirules.standard.check.needs import check_early_scores, expressions_of, working_order
+from koirules.standard.check.ordering import names_read
 from koirules.standard.check.panels import check_panel
 from koirules.standard.check.phrasing import check_phrases
 from koirules.standard.check.round_checks import (
@@ -32,7 +34,7 @@ from koirules.standard.checked import Checked, Known
 from koirules.standard.growth_settings import check_growth
 from koirules.standard.inherit.merging import head_of
 from koirules.standard.parts import Limit, Rules, Sample, Term
-from koirules.standard.saying import check_languages, check_say, said_by
+from koirules.standard.saying import check_languages, check_say, names_in, said_by
 from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.subject import ITEM
@@ -129,10 +131,11 @@ def _declare(
     doubtful = {(head, name) for head, name in file.unread}
     house = {name: trait for name, trait in house.items() if ("trait", name) not in doubtful}
     made_settings = {name: made for name, made in made_settings.items() if ("setting", name) not in doubtful}
+    classes = _classes_read(file, {*vocabulary, *house, *made_settings, *terms})
     worths = section_worths(file, names)
     limits = _named(file, names)
     typer = Typer(
-        traits={**vocabulary, **house},
+        traits={**vocabulary, **house, **classes},
         settings=made_settings,
         term_names=terms,
         sections=worths,
@@ -150,6 +153,21 @@ def _declare(
         problems=problems,
     )
     return _Declared(spoken, house, terms, limits, _all(file.statements, st.Grade)), typer
+
+
+def _classes_read(file: st.RuleFile, taken: Collection[str]) -> dict[str, Trait]:
+    """The halves of a show's class that a file reads without declaring them."""
+    found: dict[str, Trait] = {}
+    for statement in file.statements:
+        if isinstance(statement, st.Header | st.Replace | st.Drop | st.Rename):
+            continue
+        named = {name for expression in expressions_of(statement) for name in names_read(expression)}
+        named |= {name for said in said_by(statement) for name in names_in(said.text)}
+        if isinstance(statement, st.Sample):
+            named |= {fact.trait.text for fact in statement.facts}
+        found |= {name: trait for name, trait in CLASS_TRAITS.items() if name in named and name not in taken}
+    unread = {name for _, name in file.unread}
+    return {name: trait for name, trait in found.items() if name not in unread}
 
 
 def _unread(file: st.RuleFile, made: Collection[str]) -> frozenset[str]:

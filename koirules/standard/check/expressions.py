@@ -7,6 +7,7 @@ from typing import assert_never
 
 from attrs import define, field
 
+from koirules.classes.placing import CLASS_TRAITS
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Quantity, Word
 from koirules.meaning import operators as ops
@@ -220,7 +221,8 @@ class Typer:
         guess = None
         if self._may_guess():
             sections, faults = ([], []) if self.in_section else (list(self.sections), list(self.faults))
-            guess = meant_by(word.text, self.traits, self.sayings, sections, faults, self.names())
+            names = [*self.names(), *CLASS_TRAITS]
+            guess = meant_by(word.text, self.traits, self.sayings, sections, faults, names)
         self.problems.append(naming.unknown_name(word.place, word.text, guess, self.elsewhere.get(word.text)))
 
     def _may_guess(self) -> bool:

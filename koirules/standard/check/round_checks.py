@@ -74,6 +74,7 @@ def _round(statement: st.Round, before: Sequence[str], typer: Typer) -> Round:
     quotas: list[Quota] = []
     send, again, rescues, ties, words = "", None, 0, "", None
     named: Amount | None = None
+    each: list[Node] = []
     for part in statement.parts:
         match part:
             case rp.Pool(word=pool, round=of):
@@ -82,7 +83,8 @@ def _round(statement: st.Round, before: Sequence[str], typer: Typer) -> Round:
                     typer.problems.append(say.round_not_before(of.place, of.text, before, near(of.text, before)))
             case rp.Keep(possibly=possibly, condition=condition):
                 keep = typer.condition(condition)
-            case rp.Pick(amount=many, orders=orders):
+            case rp.Pick(amount=many, orders=orders, each=names):
+                each = [node for word in names if (node := in_common(typer, word)) is not None]
                 ordered = True
                 amount = None if many is None else _amount_or_share(many, typer)
                 keys = [key for order in orders if (key := _key(order, typer)) is not None]
@@ -115,6 +117,7 @@ def _round(statement: st.Round, before: Sequence[str], typer: Typer) -> Round:
         words,
         statement.place,
         _look(statement, typer.problems),
+        tuple(each),
     )
 
 
