@@ -35,6 +35,9 @@ round last
   pick places by highest score, then highest batch standing of length
   no more than 15 of the same (pond)
   send to "pond 2"
+round each from all
+  pick 4 % for each (pond, kiwa) by highest score, then highest length
+  no more than 3 with tail_stem is strong
 """
 ROUNDS = ("kept_by", "left_in", "tied_in", "open_in", "sent_to")
 
@@ -85,10 +88,12 @@ def test_files_are_compared_as_one_batch(folder: Path, tmp_path: Path, out: str)
     for name in ("score_low", "score_high", "body_low", "skin_high"):
         assert written[name].to_list() == whole[name].to_list(), name
     assert [alert.words for alert in finished.alerts] == ["hardly any is kept"]
-    first, last = finished.rounds
+    first, last, each = finished.rounds
     assert first.looked_at == 3_000
     assert last.looked_at == first.kept
     assert last.kept + last.tied >= 40 or last.kept == last.looked_at
+    assert each.looked_at == each.kept + each.left + each.tied == 3_000 - last.tied
+    assert each.kept >= 15
     assert set(last.named) == set(whole.filter(pl.col("kept_by").str.contains("last"))["fish"])
 
 

@@ -56,7 +56,8 @@ def faults(voice: Voice) -> Iterator[Block]:
         )
         yield Paragraph(line(told))
     for by in sorted({fault.lowers for fault in every} - {0}, reverse=True):
-        yield Heading(3, line(voice.plain.lowering(by)))
+        told = voice.plain.lowering(by)
+        yield Heading(3, line(f"{told[:1].upper()}{told[1:]}"))
         yield _limits(voice, [fault for fault in every if fault.lowers == by], "fault")
     for place in sorted({fault.grade for fault in found}, reverse=True):
         heading = Heading(3, voice.line("No better than {grade}", grade=voice.grade(place)))
