@@ -17,7 +17,6 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
-import polars as pl
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 

@@ -4,6 +4,7 @@ import ast
 import re
 from pathlib import Path
 from types import SimpleNamespace
+from typing import get_args
 
 import pytest
 from click.testing import CliRunner
@@ -12,7 +13,10 @@ import koirules
 from koirules.classes.reading import read_table_text
 from koirules.classes.table import ClassTable
 from koirules.commands import main
+from koirules.plugins.calling import HOOKS
 from koirules.testing import registry_with, sample_runs
+from koirules.vocabulary.kinds import Kind
+from koirules.vocabulary.units import UNITS
 from tests.repo.pages import DOCUMENTS, GUIDE, REFERENCE, ROOT, blocks_of
 from tests.repo.snippets import whole
 
@@ -125,3 +129,14 @@ def test_the_page_for_developers_is_short():
     headings = [line for line in lines if line.startswith("## ")]
     assert headings[:2] == ["## The map", "## Recipes"]
     assert headings[-1] == "## Where the code falls short"
+
+
+def test_what_can_be_plugged_in_names_every_hook_kind_and_unit():
+    text = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+    table = text[text.index("### What can be plugged in") : text.index("## Working on it")]
+    kinds = [kind.__name__ for kind in get_args(Kind)]
+    missing = [name for name in (*HOOKS, *kinds, *UNITS) if f"`{name}`" not in table]
+    assert missing == []
+    assert [
+        path for path in re.findall(r"`((?:plugins|koirules|tests)/[^`]*)`", table) if not (ROOT / path).exists()
+    ] == []
