@@ -486,3 +486,18 @@ def test_the_page_of_the_example_is_the_file_beside_it():
         blocks_of(Subject(standard.grader, run_samples(standard.grader), standard.seal, standard.cautions.all))
     )
     assert text == (folder / "handbook.md").read_text(encoding="utf-8")
+
+
+def test_a_page_built_on_another_lists_and_marks_what_it_changes():
+    standard = load_standard(ROOT / "examples/03-a-shared-page/standard.koi")
+    tree = parsed(html(standard))
+    by_id = {node.get("id"): node for node in tree.iter() if node.get("id")}
+    facts = text_of(next(node for node in tree.iter("dl") if "left out" in text_of(node)))
+    assert "black specks" in facts and "superb lustre" in facts and "no red on the head" in facts
+    assert text_of(by_id["fault-specks"]).count("changed here") == 1
+    assert text_of(by_id["bonus-lustre"]).count("added here") == 1
+    assert [text_of(node) for node in tree.iter("small")] == ["added here", "added here", "changed here"]
+    # A page of its own on a common ground marks what it takes from there.
+    whole = text_of(parsed(html(load_standard("tosai_kohaku"))))
+    assert "from the base" in whole and "added here" not in whole and "changed here" in whole
+    assert "What this page changes" not in text_of(parsed(html(load_standard("tosai_any_variety"))))

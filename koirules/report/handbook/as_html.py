@@ -156,6 +156,8 @@ class _Page:
 
     def _piece(self, piece: Piece) -> Inside:
         language = piece.language or None
+        if piece.mark:
+            return element("small", piece.text, class_="from")
         if piece.to in self.anchors and piece.to:
             class_ = "strong" if piece.strong else "named" if piece.named else None
             return element("a", piece.text, href=f"#{piece.to}", lang=language, class_=class_)

@@ -15,7 +15,8 @@ class Piece:
     """A piece of a line.
 
     strong: set off from the rest. named: the title of something that the standard names. language: two-letter code where it
-    is known to be another than that of the page, else "". to: the anchor of what it names, "" for none.
+    is known to be another than that of the page, else "". to: the anchor of what it names, "" for none. mark: says where
+    something comes from, beside it.
     """
 
     text: str
@@ -23,6 +24,7 @@ class Piece:
     named: bool = False
     language: str = ""
     to: str = ""
+    mark: bool = False
 
 
 Line = tuple[Piece, ...]

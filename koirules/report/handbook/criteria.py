@@ -94,7 +94,7 @@ def _criterion(voice: Voice, section: Section, part: Points) -> Group:
         looked = line(looked, voice.tongue.of(" "), voice.tongue.of(trait.describe))
     shown = _curve(voice, section, part) if isinstance(part.shape, Curve) else (_table(voice, section, part),)
     blocks: tuple[Block, ...] = (
-        Heading(4, line(voice.title(part.title)), anchor("points", part.name)),
+        Heading(4, line(voice.title(part.title), voice.origin(part.place)), anchor("points", part.name)),
         Paragraph(line(strong(worth), voice.tongue.of(" "), looked)),
         Group("shape", shown),
         *voice.remarks_on(part.place),

@@ -11,6 +11,7 @@ from koirules.grading.single import Grader
 from koirules.language.statements import Header
 from koirules.report.handbook.blocks import Block, Facts, Group, Heading, Line, Listed, Paragraph, line, strong
 from koirules.report.handbook.criteria import sections
+from koirules.report.handbook.differences import differences
 from koirules.report.handbook.examples import examples
 from koirules.report.handbook.glossary import glossary, panel, phrases, settings, silence
 from koirules.report.handbook.limits import alerts, faults, grades, lifts
@@ -41,6 +42,7 @@ def blocks_of(subject: Subject) -> tuple[Block, ...]:
     return (
         *_opening(voice, subject.seal),
         *_cautions(voice, subject.cautions),
+        *differences(voice),
         *_way(voice),
         *grades(voice),
         *sections(voice),

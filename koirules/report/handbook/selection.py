@@ -47,7 +47,9 @@ def selection(voice: Voice) -> Iterator[Block]:
     )
     yield Paragraph(line(order))
     for number, one in enumerate(rounds, 1):
-        yield Heading(3, line(f"{number}. ", voice.title(one.title)), anchor("round", one.name))
+        yield Heading(
+            3, line(f"{number}. ", voice.title(one.title), voice.origin(one.place)), anchor("round", one.name)
+        )
         yield from voice.remarks_on(one.place)
         yield Facts(tuple(_facts(voice, one)))
         if one.keys:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
+from functools import cached_property
 
-from attrs import evolve, field, frozen
+from attrs import define, evolve, field
 
 from koirules.explain.plain_words import PlainWords
 from koirules.explain.retold import Said
@@ -22,7 +23,7 @@ from koirules.vocabulary.traits import Trait
 _TOLD_OF = frozenset({"trait", "term", "setting", "section", "fault", "grade", "round"})
 
 
-@frozen
+@define(slots=False, frozen=True)
 class Voice:
     """The words of one page. remarks: those of the rule file that it shows, by the place of the statement that they are on."""
 
@@ -126,6 +127,26 @@ class Voice:
             Piece(")"),
         )
 
+    def origin(self, place: Place | None) -> Line:
+        """A mark on what a page says otherwise than its base, or beside it; on a page of its own, on what is from its base."""
+        source = self.rules.source
+        if place is None or not source.chain:
+            return ()
+        if place.file == self.rules.file and place in source.replaced:
+            told = self.say("changed here")
+        elif (place.file == self.rules.file) is self._adds_little:
+            told = self.say("added here") if self._adds_little else self.say("from the base")
+        else:
+            return ()
+        return (Piece(" "), Piece(told, mark=True))
+
+    @cached_property
+    def _adds_little(self) -> bool:
+        """Whether most of a standard is from its base."""
+        rules = self.rules
+        parts = (*rules.criteria, *rules.limits, *rules.grades)
+        return 2 * sum(part.place.file == rules.file for part in parts) <= len(parts)
+
     def remarks_on(self, place: Place) -> Iterator[Paragraph]:
         """The remarks on a statement."""
         for text in self.remarks.get(place, ()):
@@ -135,7 +156,12 @@ class Voice:
         """A table with the remarks on what its rows are about."""
         told = [() if place is None else self.remarks.get(place, ()) for place in places]
         rows = [
-            evolve(row, remarks=tuple(map(self.tongue.of, texts))) for row, texts in zip(table.rows, told, strict=True)
+            evolve(
+                row,
+                cells=(line(row.cells[0], self.origin(place)), *row.cells[1:]),
+                remarks=tuple(map(self.tongue.of, texts)),
+            )
+            for row, texts, place in zip(table.rows, told, places, strict=True)
         ]
         return evolve(table, rows=tuple(rows))
 
