@@ -150,7 +150,9 @@ def _read(
         if first:
             rows = _take_lot(rows, fish_column, opened, reader, lot, problems)  # noqa: PLW2901 - without that row
             first = False
-        fish = rows.frame[fish_column].cast(pl.String).str.strip_chars().fill_null("")
+        given = rows.frame[fish_column]
+        names = given.cast(pl.String)
+        fish = (names if given.dtype.is_integer() else names.str.strip_chars()).fill_null("")
         read = reader.read(rows.frame)
         if opened.columns.looked is not None:
             looked, wrong = read_looked(rows.frame[str(opened.columns.looked)])

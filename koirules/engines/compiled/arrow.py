@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 _HUGE = 1 << 21
 """Memory is taken in pages of this size where the system has them: a page is cleared when it is first written to."""
 
-_SMALL = 1 << 20
+_SMALL = 1 << 16
 _LAZILY = getattr(mmap, "MADV_FREE", None)
 _MOST_KEPT = 1 << 30 if _LAZILY is not None else 1 << 27
 """So many bytes of results that were let go are kept for the next ones: more where the system may take them back."""

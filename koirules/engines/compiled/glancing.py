@@ -53,7 +53,7 @@ def glances(columns: Iterable[tuple[pl.Series, bool]]) -> list[Glance]:
 
 def _told(series: pl.Series, whole: bool, found: list[Any]) -> Glance:
     """What several looks and the last few rows come to."""
-    last = series[len(series) - len(series) % LANES :].drop_nulls().to_list()
+    last = [value for value in series[len(series) - len(series) % LANES :].to_list() if value is not None]
     numbers = [value for value in last if not isnan(value)]
     nans, parts = len(numbers) < len(last), any(isfinite(value) and value % 1 != 0 for value in numbers)
     above = [value for value in numbers if value > 0]
