@@ -125,14 +125,14 @@ class BatchGrader:
             return self.by_code(read, rows)
         if self.compares:
             return (self.by_row if rows < _FEW_COMPARED else self.by_column)(read, rows, looks)
-        few = _FEW_WITH_HOLES if self._has_holes(read.held) else _FEW_COMPLETE
-        if rows < few.with_plan:
-            return self.by_row(read, rows)
-        if self.engine is None:
+        if self.engine is None and self.compiled.pays(rows):
             grown = with_grown(read, self.grader.evaluator.ahead, rows)
             found = self.compiled.graded_at_once(grown.columns, grown.held, rows)
             if found is not None:
                 return found
+        few = _FEW_WITH_HOLES if self._has_holes(read.held) else _FEW_COMPLETE
+        if rows < few.with_plan:
+            return self.by_row(read, rows)
         return (self.by_column if self._has_paid(read.held, rows, few) else self.by_row)(read, rows)
 
     def _has_paid(self, held: Mapping[str, Held], rows: int, few: _Few) -> bool:

@@ -14,6 +14,7 @@ import statistics
 import subprocess
 import sys
 import time
+from functools import partial
 from importlib.util import find_spec
 from pathlib import Path
 
@@ -29,6 +30,7 @@ EXACT = {
     "koirules",
     "koirules, score and grade alone",
     "koirules, 5 % holes in ten traits",
+    "koirules, machine code",
     "expert Polars, exact",
     "plain function",
 }
@@ -44,7 +46,7 @@ def peers() -> dict:
     import other_peers
 
     loaded = standard()
-    lean = loaded.batch(sections=False)
+    lean = loaded.batch(sections=False, engine="columnar")
 
     def alone(frame: pl.DataFrame) -> pl.DataFrame:
         from koirules.engines.columnar.reading import Source
@@ -52,10 +54,13 @@ def peers() -> dict:
         read = lean.reader({name: Source(name) for name in frame.columns if name in loaded.traits}).read(frame)
         return lean.grade(read, frame.height)
 
+    columnar, compiled = (partial(loaded.grade_frame, engine=engine) for engine in ("columnar", "compiled"))
     return {
-        "koirules": loaded.grade_frame,
+        "koirules": columnar,
         "koirules, score and grade alone": alone,
-        "koirules, 5 % holes in ten traits": loaded.grade_frame,
+        "koirules, 5 % holes in ten traits": columnar,
+        "koirules, machine code": compiled,
+        "koirules, machine code, 5 % holes in ten traits": compiled,
         "expert Polars, exact": expert_exact.grade,
         "expert Polars, exact, 5 % holes in ten traits": expert_exact.grade_with_holes,
         "expert Polars, doubles": expert_doubles.grade,
