@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from koirules.api import Standard, load_standard, read_standard, tidy
     from koirules.grading.whole_batch import BatchResult
     from koirules.hooks import hookimpl
-    from koirules.problems import Cell, KoirulesError, Place, Problem, RecordError, StandardError
+    from koirules.problems import Cell, EngineError, KoirulesError, Place, Problem, RecordError, StandardError
     from koirules.results.course import AlertShown, RoundCourse, Step
     from koirules.results.decisions import Decision
     from koirules.results.reason import Reason, State
@@ -28,6 +28,7 @@ __all__ = [
     "BatchResult",
     "Cell",
     "Decision",
+    "EngineError",
     "KoirulesError",
     "Place",
     "Problem",
@@ -56,7 +57,7 @@ _ROOMS = {
     "koirules.results.record": ("Record",),
     "koirules.results.result": ("Result", "SectionResult"),
     "koirules.hooks": ("hookimpl",),
-    "koirules.problems": ("Cell", "KoirulesError", "Place", "Problem", "RecordError", "StandardError"),
+    "koirules.problems": ("Cell", "EngineError", "KoirulesError", "Place", "Problem", "RecordError", "StandardError"),
 }
 
 

@@ -20,6 +20,7 @@ from koirules.grading.silent_columns import SILENCE_COLUMNS, as_written, told_of
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import WholeBatch
 from koirules.grading.whole_frames import ROUND_COLUMNS, WholeFrames
+from koirules.problems import EngineError
 from koirules.problems.extras import to_install
 from koirules.program.held import Held, NoColumn, Profile
 from koirules.rounds.columnar.earlier import LooksOfRows
@@ -192,10 +193,6 @@ class BatchGrader:
 
 def _profile(held: Mapping[str, Held]) -> Profile:
     return tuple(sorted(held.items(), key=lambda pair: pair[0]))
-
-
-class EngineError(Exception):
-    """An engine that was asked for cannot grade a frame; says why, and what to do."""
 
 
 _COMPARED = "it compares fish with each other, or with earlier looks"

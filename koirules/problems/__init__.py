@@ -7,6 +7,7 @@ for as long as the kind of problem lives. Nothing here imports anything of ours.
 from koirules.problems.problem import (
     Cell,
     Edit,
+    EngineError,
     KoirulesError,
     Place,
     Problem,
@@ -20,6 +21,7 @@ from koirules.problems.problem import (
 __all__ = [
     "Cell",
     "Edit",
+    "EngineError",
     "KoirulesError",
     "Place",
     "Problem",

@@ -121,3 +121,7 @@ class RecordWarning(UserWarning):
 
 class RecordError(KoirulesError):
     """Records that cannot be graded; `problems` holds every reason."""
+
+
+class EngineError(Exception):
+    """An engine that was asked for cannot grade a frame; says why, and what to do."""

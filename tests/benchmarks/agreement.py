@@ -22,7 +22,7 @@ from hypothesis import strategies as st
 
 import koirules
 from koirules.engines.columnar.reading import Source
-from koirules.grading.batch import BatchGrader, EngineError
+from koirules.grading.batch import BatchGrader
 from tests.judge.judge import judge
 from tests.judge.strategies import batches, completions, layouts, records, standards, standards_that_compare, to_mapping
 from tests.judge.text import to_text
@@ -94,7 +94,7 @@ def by_code(count: int) -> None:
             read = grader.reader({name: Source(name) for name in frame.columns}).read(frame)
             try:
                 coded = grader.by_code(read, MIXED)
-            except EngineError as error:
+            except koirules.EngineError as error:
                 found[str(error)] += MIXED
                 continue
             by_column = grader.by_column(read, MIXED)

@@ -21,7 +21,7 @@ from koirules.engines.compiled import engine, glancing, objects, running
 from koirules.engines.compiled.curves import Hinges, Lines, Steps, exact_form
 from koirules.engines.compiled.layout import Layout, Target
 from koirules.engines.compiled.lowering import LANES, lowered
-from koirules.grading.batch import BatchGrader, EngineError, engines_told
+from koirules.grading.batch import BatchGrader, engines_told
 from koirules.meaning.curves import Curve
 from koirules.program.profiles import Profile, row_program
 
@@ -230,7 +230,7 @@ def test_the_engine_that_is_asked_for_is_taken_or_refused(
         "grade keep if x at least batch median of x\ngrade sell otherwise\n"
     )
     frame = pl.DataFrame({"x": [1.0, 2.0]})
-    with pytest.raises(EngineError, match="compares fish"):
+    with pytest.raises(koirules.EngineError, match="compares fish"):
         compares.grade_frame(frame, engine="compiled")
     assert engines_told(compares.batch())[0].startswith("columnar: all frames; it compares fish")
     assert engines_told(standard.batch()) == ["compiled: all frames"]
@@ -238,7 +238,7 @@ def test_the_engine_that_is_asked_for_is_taken_or_refused(
     assert told.stdout.splitlines()[1:] == ["  compiled: all frames"]
     monkeypatch.setattr("koirules.grading.batch.is_installed", lambda: False)
     assert "koirules[compiled]" in engines_told(standard.batch())[1]
-    with pytest.raises(EngineError, match=r"koirules\[compiled\]"):
+    with pytest.raises(koirules.EngineError, match=r"koirules\[compiled\]"):
         standard.grade_frame(frame.rename({"x": "length"}), engine="compiled")
 
 
@@ -251,7 +251,7 @@ def test_what_doubles_do_not_hold_is_refused_and_graded_by_columns() -> None:
     told = engines_told(standard.batch())
     assert told[0].startswith("columnar: all frames; points or weights so large")
     frame = pl.DataFrame({"x": [1.0, 2.0], "y": [0.0, 50.0]})
-    with pytest.raises(EngineError, match="points or weights so large"):
+    with pytest.raises(koirules.EngineError, match="points or weights so large"):
         standard.grade_frame(frame, engine="compiled")
     assert standard.grade_frame(frame).height == 2
 

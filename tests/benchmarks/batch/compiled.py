@@ -111,7 +111,7 @@ def first_calls(rows: int, repeat: int) -> None:
         for name, times in found.items():
             told = "compiled, its code kept" if name == "None" else name
             print(
-                f"| {told}, the first call of a process | complete | {rows:,} | {statistics.median(times) * 1e3:,.1f} ms | |"
+                f"| {told} | {rows:,}, the first call of a process | {statistics.median(times) * 1e3:,.1f} ms | | | |"
             )
 
 
