@@ -174,8 +174,12 @@ class PlainWords:
                 trait = trait_of(node)
                 either = [self.word(word, "" if trait is None else trait.name) for word in ("yes", "no")]
                 return either[0] if surely else self.tongue.listed(either, " or ") if possibly else either[1]
-            case Steps(words), int(bits), _ if self.language is not None and isinstance(node, GradeRead):
-                titles = (self.of(self._titles["grade", name]) for i, name in enumerate(words) if bits >> i & 1)
+            case Steps(words), int(bits), _ if isinstance(node, GradeRead):
+                titles = (
+                    self.of(self._titles["grade", name]).replace("_", " ")
+                    for i, name in enumerate(words)
+                    if bits >> i & 1
+                )
                 return self.tongue.joined(titles, " or ")
             case Steps(words), int(bits), _:
                 trait = trait_of(node)
@@ -272,8 +276,7 @@ class PlainWords:
         """What a name stands for. head: `section`, `fault`, `grade` or `round`; "" for a setting, a term or a trait."""
         title = self._titles.get((head, name))
         if title is not None:
-            text = self.of(title) if head in {"section", "fault"} or self.language else name.replace("_", " ")
-            found = Said(text, head, name, title)
+            found = Said(self.of(title).replace("_", " "), head, name, title)
             yield from (Said("“"), found, Said("”")) if head == "fault" else (found,)
         elif name in self.settings:
             yield Said(self.setting(self.settings[name]), "setting", name)

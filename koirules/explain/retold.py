@@ -28,8 +28,7 @@ class Said:
     """A piece of what a rule says.
 
     head: the head word of the statement whose title or value it is (`trait`, `term`, `setting`, `section`, `fault`, `round`,
-    `grade`), "" for the words between; name: its name; titled: its title, which the text is except of rounds and grades, where
-    it is the name.
+    `grade`), "" for the words between; name: its name; titled: its title, which the text is.
     """
 
     text: str

@@ -181,7 +181,7 @@ def everywhere(text):
         settings={text: text},
         stage=text,
         cautions=(text,),
-        alerts=(AlertShown(text, text, False),),
+        alerts=(AlertShown(text, text, False, None),),
         rounds=(
             RoundCourse(text, text, text, (text,), (), (), (Tied((text,), 1),), 1, (text,), (by_hand,), text, None),
         ),

@@ -116,3 +116,15 @@ def test_a_choice_that_does_not_come_out_even_is_refused_with_the_fish_named(rul
     (problem,) = caught.value.problems
     assert problem.code == code
     assert words in problem.cause
+
+
+def test_what_a_round_asks_names_grades_and_rounds_by_their_titles():
+    text = (
+        'standard "s" edition 1 variety kohaku\ngrade first_class "fit to be placed" if length at least 10 cm\n'
+        'grade rest "seen, not placed" otherwise\nround look "first look" keep those with grade is first_class\n'
+        'round last "last look" from those kept by look pick 1 by highest length\n'
+    )
+    standard = koirules.read_standard(text)
+    batch = standard.grade_batch([{"fish": "a", "length": "12 cm"}, {"fish": "b", "length": "8 cm"}])
+    assert batch.rounds[0].asks == "those with grade is fit to be placed"
+    assert batch.results[1].course[0].why == "grade is seen, not placed, not fit to be placed"
