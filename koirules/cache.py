@@ -4,9 +4,9 @@ Kept are the tables of the grammar, checked standards and the commands of plugin
 missing, unreadable or of another version is made again, and an error on the way to it is no error of the command. The
 environment variable `KOIRULES_CACHE` names another folder, or turns all of this off where it says `off`.
 
-The folder is the user's alone. It is made with mode 0700, and one that belongs to somebody else, or that others may write to,
-is left alone: what is read from it steers what koirules does. A file is written beside its name and renamed onto it, so that
-two processes at once each find a whole file or none.
+The folder is the user's alone. It is made with mode 0700, and one that belongs to somebody else, or that others may write to, is
+left alone, as is a folder within it that others may as much as read: what is read from it steers what koirules does. A file is
+written beside its name and renamed onto it, so that two processes at once each find a whole file or none.
 """
 
 from __future__ import annotations
@@ -74,16 +74,20 @@ def _folder(kind: str, make: bool) -> Path | None:
         if make and not folder.is_dir():
             root.mkdir(parents=True, exist_ok=True, mode=0o700)
             folder.mkdir(exist_ok=True, mode=0o700)
-        return folder if _is_ours_alone(root) and _is_ours_alone(folder) else None
+        return folder if _is_ours_alone(root, _WRITE) and _is_ours_alone(folder, _ANYTHING) else None
     except (OSError, RuntimeError, ValueError):  # no home, no room, or a name that no folder can have
         return None
 
 
-def _is_ours_alone(folder: Path) -> bool:
+_WRITE, _ANYTHING = 0o022, 0o077
+"""What others must not be allowed: to write to the folder of all caches, and anything at all in that of one sort of contents."""
+
+
+def _is_ours_alone(folder: Path, forbidden: int) -> bool:
     if sys.platform == "win32":
         return True  # the folder of a user's caches is closed to others there
     told = folder.stat()
-    return told.st_uid == os.geteuid() and not told.st_mode & 0o022
+    return told.st_uid == os.geteuid() and not told.st_mode & forbidden
 
 
 def _make_room(folder: Path) -> None:

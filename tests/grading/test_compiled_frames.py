@@ -6,6 +6,7 @@ import random
 from collections.abc import Callable
 from fractions import Fraction
 from math import floor
+from pathlib import Path
 
 import polars as pl
 import pyarrow as pa
@@ -265,7 +266,7 @@ def at_once(monkeypatch: pytest.MonkeyPatch) -> None:
 
 @pytest.mark.usefixtures("at_once")
 def test_the_columnar_engine_answers_while_code_is_made(
-    standard: koirules.Standard, tmp_path: object, monkeypatch: pytest.MonkeyPatch
+    standard: koirules.Standard, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setenv("KOIRULES_CACHE", str(tmp_path))
     frame = drawn(500, 6, holes=True)
@@ -323,6 +324,30 @@ def test_memory_of_results_is_used_again_once_they_are_gone(standard: koirules.S
 
 def address(series: pl.Series) -> int:
     return int(series.to_arrow().buffers()[1].address)
+
+
+def test_an_object_is_read_only_whole_and_from_a_folder_of_ours_alone(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("KOIRULES_CACHE", str(tmp_path))
+    name = objects.name_of("a program")
+    objects.keep_object(name, b"code")
+    assert objects.kept_object(name) == b"code"
+    folder = tmp_path / "compiled"
+    assert [each.name for each in folder.iterdir()] == [name]
+    for mode in (0o777, 0o755, 0o750):
+        folder.chmod(mode)
+        assert objects.kept_object(name) is None
+    folder.chmod(0o700)
+    whole = (folder / name).read_bytes()
+    for damaged in (whole[:-1], whole[:10], whole[:-1] + b"x", b""):
+        (folder / name).write_bytes(damaged)
+        assert objects.kept_object(name) is None
+    objects.keep_object(name, b"code")
+    (folder / objects.name_of("another")).write_bytes((folder / name).read_bytes())
+    assert objects.kept_object(objects.name_of("another")) is None
+    monkeypatch.setenv("KOIRULES_CACHE", "off")
+    assert objects.kept_object(name) is None
 
 
 def count_runs(monkeypatch: pytest.MonkeyPatch) -> list[int]:
