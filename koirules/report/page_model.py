@@ -295,7 +295,9 @@ class _Maker:
         wording = self.wording
         recorded = {id(result): place for place, result in enumerate(results, self.before)}
         ranked = [one for one in best_first(tuple(wording.grades), results) if self.audience.shows(wording, one)]
-        best = [one for one in ranked if one.grade is not None][:BEST]
+        settled = [one for one in ranked if one.grade is not None]
+        last = tuple(wording.grades)[-1]
+        best = ([one for one in settled if one.grade != last] or settled)[:BEST]
         fish = {
             id(one): self._fish(one, place, recorded[id(one)], large=one in best) for place, one in enumerate(ranked, 1)
         }

@@ -1,4 +1,4 @@
-"""The judge over a batch: figures, looks before, grades by hand, alerts (language.md section 6, The batch)."""
+"""The judge over a batch: figures, looks before, grades by hand, alerts (batches.md)."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Draws figures of the batch and looks before (language.md section 6)."""
+"""Draws figures of the batch and looks before (batches.md)."""
 
 from __future__ import annotations
 

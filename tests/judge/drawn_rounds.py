@@ -1,4 +1,4 @@
-"""Draws alerts and rounds (language.md sections 2 and 6)."""
+"""Draws alerts and rounds (batches.md)."""
 
 from __future__ import annotations
 

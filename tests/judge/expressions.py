@@ -1,4 +1,4 @@
-"""Expressions of the rule language as plain data (language.md section 3)."""
+"""Expressions of the rule language as plain data (conditions.md)."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The judge: grades one record as a careful person would on paper, exactly (language.md sections 4 and 5)."""
+"""The judge: grades one record as a careful person would on paper, exactly (results.md)."""
 
 from __future__ import annotations
 

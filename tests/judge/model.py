@@ -52,7 +52,7 @@ class LabelKind:
 
 Kind = YesNoKind | CountKind | NumberKind | ScaleKind | ChoiceKind | PlacesKind | LabelKind
 
-# ---- Statements (language.md section 2) --------------------------------------------------------------------------
+# ---- Statements (statements.md) --------------------------------------------------------------------------
 
 
 @frozen

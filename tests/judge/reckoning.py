@@ -1,4 +1,4 @@
-"""What each expression is worth on one fish (language.md sections 3 to 6)."""
+"""What each expression is worth on one fish (conditions.md, results.md, batches.md)."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The judge over the rounds of a batch: who is kept, passed over and tied (language.md section 6)."""
+"""The judge over the rounds of a batch: who is kept, passed over and tied (batches.md)."""
 
 from __future__ import annotations
 

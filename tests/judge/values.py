@@ -1,6 +1,6 @@
 """What an expression can be worth on one fish (intervals, pairs, sets) and what each operator makes of it.
 
-Clauses are those of language.md. Nothing here is clever: every rule stands once, in the words of its clause.
+Clauses are those of examples/guide/reference. Nothing here is clever: every rule stands once, in the words of its clause.
 """
 
 from __future__ import annotations
