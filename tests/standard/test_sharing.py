@@ -389,7 +389,7 @@ def test_a_renamed_grade_is_meant_wherever_it_was_named():
     assert "fault specks if shimi_count at least 3: no better than second" in text
     asked = [one.asks for one in farm.grade_batch([{"fish": "a", "kiwa": "fair"}]).rounds]
     assert asked[0] == (
-        "those with grade at least second and standing is one of (first,second) and firmly between second and first"
+        "those with grade at least second class and standing is one of (first,second) and firmly between second and first"
     )
     whole = koirules.read_standard(farm.whole_text, registry=BOX)
     assert whole.seal == farm.seal
