@@ -23,9 +23,9 @@ HEADS = _words(
 OPERATORS = sorted(OPERATOR_WORDS - {"if", "otherwise", "yes", "no"})
 
 WORDS = _words(
-    "if otherwise except after again all among as based better by comes each edition from grades gives highest in kept leaves "
-    "less lowers lowest means more nothing on out over passed possibly recorded rescues same say scores seal send shows stays "
-    "than the then those ties unless until valid variety with worse worth any anything else"
+    "if otherwise except after again all among as based better by comes correction each edition from grades gives highest in "
+    "kept leaves less lowers lowest means more nothing on out over passed possibly recorded rescues same say scores seal send "
+    "shows stays than the then those ties unless until valid variety with worse worth any anything else"
 )
 
 ONLY = {
