@@ -45,6 +45,7 @@ ONLY = {
     "lower": r"(?<=the\s)lower(?!\w)",
     "higher": r"(?<=the\s)higher(?!\w)",
     "trait": r"(?<=[\w\"]\s)trait(?=[ \t]+by[ \t]+trait)|(?<=by\s)trait(?!\w)",
+    "correction": r"(?<=means\s)correction(?!\w)",
     "label": r"(?<=as\s)label(?!\w)",
     **{name: rf"(?<=batch\s){name}(?!\w)" for name in FIGURE_WORDS if name not in WORDS},
     "look": r"(?<=at\s)look(?=[ \t]+[0-9])",
