@@ -237,3 +237,10 @@ def test_a_printed_sheet_in_japanese_has_no_english_on_it(what, tmp_path):
     assert result.exit_code == 0, result.output
     page = read(path)
     assert page.language == "ja" and latin(page.texts, data_of("tosai_kohaku")) == []
+
+
+@pytest.mark.parametrize("language", ["de", "ja"])
+@pytest.mark.parametrize("rules", RULES)
+def test_nothing_that_a_rule_set_says_is_untranslated(rules, language):
+    result = CliRunner().invoke(main, ["untranslated", language, rules])
+    assert result.exit_code == 0 and result.output.startswith("0 of "), result.output
