@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TypeVar
 
-from koirules.standard.tree import Apply, Node, TermRead
+from koirules.standard.tree import Apply, Node, TermRead, post_order
 
 _T = TypeVar("_T")
 
@@ -16,19 +16,22 @@ def folded(root: Node, leaf: Callable[[Node], _T | None], joined: Callable[[Appl
     leaf: what a node comes to by itself, None for those whose operands come first.
     """
     done: dict[int, _T] = {}
-    waiting: list[tuple[Node, bool]] = [(root, False)]
-    while waiting:
-        node, ready = waiting.pop()
+
+    def beneath(node: Node) -> tuple[Node, ...]:
         own = leaf(node)
-        if own is not None:
-            done[id(node)] = own
+        if own is None:
+            return _inner(node)
+        done[id(node)] = own
+        return ()
+
+    for node in post_order(root, beneath):
+        if id(node) in done:
             continue
-        inner = node.operands if isinstance(node, Apply) else (node.node,) if isinstance(node, TermRead) else ()
-        if not ready:
-            waiting.append((node, True))
-            waiting.extend((operand, False) for operand in inner if id(operand) not in done)
-        elif isinstance(node, Apply | TermRead):
-            done[id(node)] = joined(node, [done[id(operand)] for operand in inner])
-        else:
+        if not isinstance(node, Apply | TermRead):
             raise AssertionError("a leaf that comes to nothing by itself")
+        done[id(node)] = joined(node, [done[id(operand)] for operand in _inner(node)])
     return done[id(root)]
+
+
+def _inner(node: Node) -> tuple[Node, ...]:
+    return node.operands if isinstance(node, Apply) else (node.node,) if isinstance(node, TermRead) else ()

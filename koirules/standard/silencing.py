@@ -8,7 +8,7 @@ import attrs
 from attrs import evolve
 
 from koirules.standard.parts import Rules
-from koirules.standard.tree import Apply, Node, Recorded, Supplied, TermRead, Written, post_order
+from koirules.standard.tree import Apply, Node, Recorded, Supplied, TermRead, Written, operands_of, post_order
 
 _HOLDERS = ("terms", "sections", "limits", "order", "grades", "alerts", "rounds")
 """The parts of a standard that hold expressions."""
@@ -49,7 +49,7 @@ class _Plain:
 
     def node(self, root: Node) -> Node:
         """An expression, changed; without recursion into operands, since sums can be long."""
-        for node in post_order(root, known=lambda node: id(node) in self._nodes):
+        for node in post_order(root, operands_of, lambda node: id(node) in self._nodes):
             # The node itself is kept too, so that no other one is given its number.
             self._nodes[id(node)] = (node, self._one(node))
         return self._nodes[id(root)][1]

@@ -8,9 +8,9 @@ it will be when the fish is grown, a trait as it was written whatever silence me
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from decimal import Decimal
-from typing import Any, assert_never
+from typing import Any, TypeVar, assert_never
 
 from attrs import field, frozen
 
@@ -19,6 +19,8 @@ from koirules.meaning.operators import Operation
 from koirules.problems import Place
 from koirules.standard.types import Type
 from koirules.vocabulary.traits import Trait
+
+N = TypeVar("N")
 
 
 @frozen
@@ -246,26 +248,27 @@ def operands_of(node: Node) -> tuple[Node, ...]:
 
 
 def post_order(
-    root: Node,
-    beneath: Callable[[Node], tuple[Node, ...]] = operands_of,
-    known: Callable[[Node], bool] = lambda _: False,
-) -> Iterator[Node]:
+    root: N,
+    beneath: Callable[[N], Sequence[N]],
+    known: Callable[[N], bool] = lambda _: False,
+    key: Callable[[N], int] = id,
+) -> Iterator[N]:
     """Each node once, after those beneath it from left to right; without recursion, since sums can be long.
 
-    beneath: which nodes come before a node. known: nodes that are left out, with what is beneath them.
+    beneath: which nodes come before a node. known: nodes that are left out, with what is beneath them. key: tells nodes apart.
     """
     found: set[int] = set()
-    waiting: list[tuple[Node, bool]] = [(root, False)]
+    waiting: list[tuple[N, bool]] = [(root, False)]
     while waiting:
         node, ready = waiting.pop()
-        if id(node) in found or known(node):
+        if key(node) in found or known(node):
             continue
         first = () if ready else beneath(node)
         if first:
             waiting.append((node, True))
             waiting.extend((one, False) for one in reversed(first))
         else:
-            found.add(id(node))
+            found.add(key(node))
             yield node
 
 

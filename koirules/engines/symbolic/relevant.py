@@ -12,6 +12,8 @@ from typing import Any
 import z3
 from attrs import define, field
 
+from koirules.standard.tree import post_order
+
 
 @define(eq=False)
 class Relevant:
@@ -61,21 +63,15 @@ class Relevant:
         """The names in a term; without recursion, since sums can be long."""
         if isinstance(term, bool):
             return frozenset()
-        waiting = [(term, False)]
-        while waiting:
-            node, ready = waiting.pop()
-            key = node.get_id()
-            if key in self._names:
-                continue
-            children = node.children()
-            if children and not ready:
-                waiting.append((node, True))
-                waiting.extend((child, False) for child in children)
-                continue
+        for node in post_order(
+            term, lambda one: one.children(), lambda one: one.get_id() in self._names, z3.AstRef.get_id
+        ):
             self._kept.append(node)  # a term that is gone gives its number to another one
+            children = node.children()
             if children:
-                self._names[key] = frozenset().union(*(self._names[child.get_id()] for child in children))
+                found = frozenset().union(*(self._names[child.get_id()] for child in children))
             else:
                 named = z3.is_const(node) and node.decl().kind() == z3.Z3_OP_UNINTERPRETED
-                self._names[key] = frozenset([node.decl().name()]) if named else frozenset()
+                found = frozenset([node.decl().name()]) if named else frozenset()
+            self._names[node.get_id()] = found
         return self._names[term.get_id()]
