@@ -3,6 +3,7 @@
 | engine | lowers to | for |
 | --- | --- | --- |
 | scalar | Python source of the traced program (program/) | one record |
-| columnar | expressions of Polars, over the value algebra (meaning/) | frames |
+| columnar | expressions of Polars, of the program of a frame | frames |
+| compiled | machine code by LLVM, of the program of a row | large frames |
 | symbolic | terms of z3, over the value algebra | proofs |
 """

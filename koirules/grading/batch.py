@@ -40,8 +40,8 @@ _MOST_SHAPES = 128
 class _Few:
     """So many rows are graded as soon one by one. with_plan: where there is a plan of columns. without: where it is to be made.
 
-    Measured: a row of the neutral standard takes 8 µs, with 5 % holes in ten traits 17 µs, one of the example standard 46 µs; a
-    plan takes 4, 5 and 11 ms, and 11, 17 and 30 ms to make.
+    tests/benchmarks/batch/small.py measures it: a row of the neutral standard takes 8 µs, with 5 % holes in ten traits 17 µs, one
+    of the example standard 46 µs; a plan takes 4, 5 and 11 ms, and 11, 17 and 30 ms to make.
     """
 
     with_plan: int
