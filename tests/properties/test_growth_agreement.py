@@ -41,7 +41,7 @@ def test_koirules_and_the_judge_give_one_answer_about_grown_fish(data: st.DataOb
 
 @moderate
 @given(st.data())
-def test_columns_rows_and_the_judge_give_one_answer_about_grown_fish(data: st.DataObject) -> None:
+def test_columns_rows_machine_code_and_the_judge_give_one_answer_about_grown_fish(data: st.DataObject) -> None:
     standard = data.draw(standards_that_grow())
     text = to_text(standard)
     note(text)
@@ -55,6 +55,7 @@ def test_columns_rows_and_the_judge_give_one_answer_about_grown_fish(data: st.Da
     by_row = grader.by_row(read, ROWS)
     by_column = grader.by_column(read, ROWS)
     assert by_column.equals(by_row)
+    assert grader.by_code(read, ROWS).equals(by_row)
     for record, mapping, row in zip(drawn, mappings, by_column.iter_rows(named=True), strict=True):
         assert row == expected(loaded.grade(mapping))
         assert row["possible"] == "|".join(judge(standard, record).possible)

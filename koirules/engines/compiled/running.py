@@ -7,6 +7,7 @@ chunks, and the last few rows, which are filled up to a whole vector.
 from __future__ import annotations
 
 import ctypes
+import os
 from collections.abc import Iterator, Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from functools import lru_cache
@@ -45,7 +46,7 @@ _EVERY = b"\xff" * LANES
 """A vector of rows without anything, and the bits of one in which all is there."""
 
 _NO, _YES = 1, 2
-_MOST_READINGS = 1 << 16
+_MOST_READINGS = 1 << 12
 
 
 class OtherFrameError(Exception):
@@ -195,6 +196,11 @@ def _threads() -> ThreadPoolExecutor:
     import polars as pl
 
     return ThreadPoolExecutor(pl.thread_pool_size(), "koirules")
+
+
+if hasattr(os, "register_at_fork"):
+    # A process that was forked has none of the threads.
+    os.register_at_fork(after_in_child=_threads.cache_clear)
 
 
 def _memory(what: str, bytes_of_sets: int, rows: int) -> Written:
