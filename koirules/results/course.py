@@ -100,4 +100,4 @@ class AlertShown:
     name: str
     words: str
     surely: bool
-    so_far: bool | None
+    so_far: bool | None = None

@@ -316,7 +316,7 @@ round house "the house" pick 1 by highest kiwa send to "house" again in 2 weeks 
     assert (cells[0]["sent_to"], cells[0]["next_look"]) == ("house", "2026-12-09")
     assert (cells[2]["by_rules"], cells[2]["grade"], cells[2]["decision_reason"]) == ("sell", "keep", "firm")
     whole = json.loads((tmp_path / "results.json").read_text(encoding="utf-8"))
-    assert whole["alerts"] == [{"name": "soft", "words": "half have a soft edge", "surely": True}]
+    assert whole["alerts"] == [{"name": "soft", "words": "half have a soft edge", "surely": True, "so_far": True}]
     (house,) = whole["rounds"]
     assert (house["kept"], house["left"], house["places"]) == (["a", "b"], ["c"], 1)
     assert house["by_hand"][0]["reason"] == "the owner likes it"
