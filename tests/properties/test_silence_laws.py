@@ -102,6 +102,7 @@ def test_columns_and_rows_give_one_answer_of_what_was_said(data: st.DataObject) 
     assert not read.wrong
     by_row = grader.by_row(read, ROWS)
     assert grader.by_column(read, ROWS).equals(by_row)
+    assert grader.by_code(read, ROWS).equals(by_row)
     made = loaded.grade_frame(frame)
     for record, row in zip(drawn, made.iter_rows(named=True), strict=True):
         untold = frozenset(name for name in blank if name not in record)
