@@ -22,7 +22,7 @@ What can be plugged in, and what cannot:
 | the noun, cautions by occasion, headings, the trait that growth goes by, and whether a page draws | `Vocabulary.subject` | 2 |
 | measures, constants, phrases, sayings of a vocabulary of one's own | in a vocabulary | 1 |
 | traits, measures, constants, phrases, sayings for a vocabulary of somebody else | `koirules_additions` | 2 |
-| rule sets | `koirules_rulesets` | 1 |
+| rule sets, with their earlier editions | `koirules_rulesets` | 1 |
 | commands | `koirules_subcommands` | 2 |
 | formats of records, decisions and classes; formats of results | `koirules_record_readers`, `koirules_result_writers` | 2 |
 | units (`vocabulary.units`: lengths, weights, shares and a few more) and dimensions | cannot | |
@@ -103,7 +103,11 @@ class Hooks:
 
     @hookspec
     def koirules_rulesets(self) -> Mapping[str, Path]:  # type: ignore[empty-body]
-        """The rule sets that the plugin ships: name to rule file, for commands that are given a name and no path."""
+        """The rule sets that the plugin ships: name to rule file, for commands that are given a name and no path.
+
+        When one gets a new edition, the text of the edition before it goes into a folder `earlier` beside the rule file, as
+        `NAME-EDITION.koi`: pages that are based on that edition go on by it.
+        """
 
     @hookspec
     def koirules_subcommands(self) -> Sequence[Subcommand]:  # type: ignore[empty-body]

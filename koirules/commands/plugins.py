@@ -15,6 +15,7 @@ from koirules.commands import COMMANDS
 from koirules.commands.inputs import registry
 from koirules.commands.output import counted, show_problems, shown
 from koirules.commands.plugged import taken_by_koirules
+from koirules.loading.opening import earlier_editions
 from koirules.loading.reading import header_of
 from koirules.plugins import Registry
 from koirules.problems import Cell, Problem, StandardError, measuring
@@ -37,7 +38,10 @@ class _Row:
 
 @frozen
 class _RuleSet:
-    """A rule set, with what its header says; an empty word where it says nothing or cannot be read."""
+    """A rule set, with what its header says; an empty word where it says nothing or cannot be read.
+
+    earlier: the editions before this one that are kept.
+    """
 
     name: str
     title: str
@@ -46,6 +50,7 @@ class _RuleSet:
     stage: str
     source: str
     file: str
+    earlier: tuple[str, ...]
 
 
 @frozen
@@ -131,7 +136,13 @@ def _rows(varieties: Iterable[Variety], plugins: Registry) -> list[_Row]:
 
 def _rule_sets(plugins: Registry) -> list[_RuleSet]:
     return [
-        _RuleSet(name, *_words_of(name, path, plugins), plugins.ruleset_sources[name], str(path))
+        _RuleSet(
+            name,
+            *_words_of(name, path, plugins),
+            plugins.ruleset_sources[name],
+            str(path),
+            earlier_editions(name, plugins.rulesets),
+        )
         for name, path in plugins.rulesets.items()
     ]
 
@@ -180,6 +191,7 @@ def _print(varieties: list[_Row], skins: list[_Row], rule_sets: list[_RuleSet], 
 
 
 def _told(one: _RuleSet) -> str:
-    return (
-        f"{one.title}, edition {one.edition}" if one.title else f"cannot be read: `koirules check {one.name}` says why"
-    )
+    if not one.title:
+        return f"cannot be read: `koirules check {one.name}` says why"
+    kept = f"; earlier: {', '.join(one.earlier)}" if one.earlier else ""
+    return f"{one.title}, edition {one.edition}{kept}"

@@ -177,5 +177,5 @@ def base_at(desk: Desk, key: str, line: int, column: int) -> Path | None:
     if based_on is None or not _holds(based_on.file.place, page.file, line, column):
         return None
     folder = None if page.path is None else page.path.parent
-    installed = installed_base(based_on.file.text, folder, desk.registry.rulesets)
+    installed = installed_base(based_on.file.text, based_on.edition.text, folder, desk.registry.rulesets)
     return installed or (None if folder is None else folder / based_on.file.text)

@@ -213,7 +213,7 @@ def _file(path: Path, lines: Lines, read: Read, rulesets: Mapping[str, Path]) ->
     if based_on is None:
         return _File(path, lines, read, None, is_sealed=False)
     try:
-        installed = installed_base(based_on.file.text, path.parent, rulesets)
+        installed = installed_base(based_on.file.text, based_on.edition.text, path.parent, rulesets)
         real = (installed or path.parent / based_on.file.text).resolve()
     except (OSError, RuntimeError, ValueError):
         return _File(path, lines, read, None, is_sealed=False)

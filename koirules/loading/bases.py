@@ -11,7 +11,7 @@ from attrs import evolve, field, frozen
 from koirules.language import statements as st
 from koirules.language.parse.reader import MOST_STATEMENTS, Read, read_bytes
 from koirules.loading.kept import Base, base_of
-from koirules.loading.opening import bytes_of, installed_base, why_not
+from koirules.loading.opening import bytes_of, earlier_editions, installed_base, why_not
 from koirules.problems import Place, Problem, is_refused
 from koirules.problems import sharing as say
 from koirules.standard.canonical import FORMS, seal_of
@@ -98,7 +98,7 @@ class Shelf:
         name, place = based_on.file.text, based_on.file.place
         if len(chain) > MOST_BASES:
             return Checked(None, (say.too_many_bases(place, MOST_BASES),))
-        found = self._find(name, place, folder)
+        found = self._find(name, based_on.edition.text, place, folder)
         if isinstance(found, Problem):
             return Checked(None, (found,))
         if any(link.real == found.real for link in chain):
@@ -108,22 +108,37 @@ class Shelf:
         data = self.opened(found.real)
         if isinstance(data, Problem):
             return Checked(None, (say.no_base_file(place, name, "it cannot be read"),))
-        self.used.append(base_of(name, folder, found.real, data))
+        self.used.append(base_of(name, based_on.edition.text, folder, found.real, data))
         shelf = self if found.root is None else evolve(self, root=found.root)
         whole, below = shelf.whole(shelf.read(data, found.shown), Path(found.shown).parent, (*chain, found))
         if whole.rules is None or is_refused(whole.problems):
             told = _as_told(whole.problems, below, found.shown)
             count = sum(not problem.warning for problem in told)
             return Checked(None, (say.base_has_problems(place, name, count), *told))
-        wrong = _wrong_base(based_on, whole.rules)
+        wrong = self._wrong_base(based_on, whole.rules, is_installed=found.root is not None)
         return whole if wrong is None else Checked(None, (wrong,))
 
-    def _find(self, name: str, place: Place, folder: Path | None) -> Link | Problem:
-        """The file that a path or the name of an installed rule set means.
+    def _wrong_base(self, based_on: st.BasedOn, base: Rules, *, is_installed: bool) -> Problem | None:
+        name, edition, seal = based_on.file.text, based_on.edition, based_on.seal
+        if base.edition != edition.text:
+            if is_installed:
+                earlier = earlier_editions(name, self.rulesets)
+                return say.edition_not_kept(edition.place, name, edition.text, base.edition, earlier)
+            return say.other_edition(edition.place, name, edition.text, base.edition)
+        if seal is None:
+            return None
+        form = _SEAL.fullmatch(seal.text)
+        if form is None or int(form.group(1)) not in FORMS:
+            return say.not_a_seal(seal.place, seal.text)
+        found = seal_of(base)
+        return None if found == seal.text else say.other_seal(seal.place, name, found)
+
+    def _find(self, name: str, edition: str, place: Place, folder: Path | None) -> Link | Problem:
+        """The file that a path, or the name of an installed rule set with an edition, means.
 
         A path never means one outside of the root, whatever links lead there; a name never one that is not installed.
         """
-        if (path := installed_base(name, folder, self.rulesets)) is not None:
+        if (path := installed_base(name, edition, folder, self.rulesets)) is not None:
             try:
                 return Link(str(path), path.resolve(), path.parent.resolve())
             except (OSError, RuntimeError, ValueError) as error:
@@ -155,19 +170,6 @@ def first_link(path: Path) -> tuple[Link, ...]:
         return (Link(str(path), path.resolve()),)
     except (OSError, RuntimeError, ValueError):
         return ()
-
-
-def _wrong_base(based_on: st.BasedOn, base: Rules) -> Problem | None:
-    name, edition, seal = based_on.file.text, based_on.edition, based_on.seal
-    if base.edition != edition.text:
-        return say.other_edition(edition.place, name, edition.text, base.edition)
-    if seal is None:
-        return None
-    form = _SEAL.fullmatch(seal.text)
-    if form is None or int(form.group(1)) not in FORMS:
-        return say.not_a_seal(seal.place, seal.text)
-    found = seal_of(base)
-    return None if found == seal.text else say.other_seal(seal.place, name, found)
 
 
 def _about_seal(based_on: st.BasedOn, whole: st.RuleFile, base: Rules, own: st.RuleFile) -> list[Problem]:

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from koirules.loading.kept import keep_standard, kept_standard, name_of
-from koirules.loading.opening import bytes_of, without_collector
+from koirules.loading.opening import bytes_of, earlier_edition, without_collector
 from koirules.problems import Problem, reading
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.skins import Varieties
@@ -49,7 +49,7 @@ def _checked(path: Path, data: bytes, varieties: Varieties, rulesets: Mapping[st
 
 
 def find(name: str, rulesets: Mapping[str, Path]) -> Path | Problem:
-    """The rule file that a path or a name means."""
+    """The rule file that a path, the name of a rule set, or a name with an earlier edition (`NAME-EDITION`) means."""
     path = Path(name)
     for candidate in (path, path / "standard.koi"):
         try:
@@ -59,4 +59,7 @@ def find(name: str, rulesets: Mapping[str, Path]) -> Path | Problem:
             return reading.unreadable_file(name, str(getattr(error, "strerror", None) or error).lower())
     if name in rulesets:
         return rulesets[name]
+    ruleset, _, edition = name.partition("-")
+    if (earlier := earlier_edition(ruleset, edition, rulesets)) is not None:
+        return earlier
     return reading.no_such_file(name, near(name, rulesets))

@@ -34,7 +34,7 @@ from koirules.vocabulary.traits import Variety
 if TYPE_CHECKING:
     from koirules.standard.checked import Checked
 
-_KIND, _FORM = "standards", "1"
+_KIND, _FORM = "standards", "2"
 
 _ROOMS = tuple(f"koirules.{room}." for room in ("language", "meaning", "problems", "standard", "vocabulary"))
 _PLAIN = {("decimal", "Decimal"), ("datetime", "date"), ("koirules.read_only", "read_only")}
@@ -53,8 +53,9 @@ _DAMAGED = (
 )
 """What reading damaged or foreign bytes raises, as the documentation of pickle lists it."""
 
-Base = tuple[str, str, str, str]
-"""A file that a standard is based on: its name, the folder that it is given from, its real path, the digest of its bytes."""
+Base = tuple[str, str, str, str, str]
+"""A file that a standard is based on: its name, its edition, the folder that it is given from, its real path, the digest of its
+bytes."""
 
 
 def name_of(key: str, path: Path, data: bytes) -> str:
@@ -97,14 +98,14 @@ def keep_standard(name: str, checked: Checked, bases: Sequence[Base], varieties:
         keep(_KIND, name, head.encode() + b"\n" + written)
 
 
-def base_of(name: str, folder: Path | None, real: Path, data: bytes) -> Base:
+def base_of(name: str, edition: str, folder: Path | None, real: Path, data: bytes) -> Base:
     """What is kept of a base, so that it can be told whether it is still the same."""
-    return name, "" if folder is None else str(folder), str(real), sha256(data).hexdigest()
+    return name, edition, "" if folder is None else str(folder), str(real), sha256(data).hexdigest()
 
 
 def _holds(base: Base, rulesets: Mapping[str, Path]) -> bool:
-    name, folder, real, digest = base
-    found = installed_base(name, Path(folder) if folder else None, rulesets)
+    name, edition, folder, real, digest = base
+    found = installed_base(name, edition, Path(folder) if folder else None, rulesets)
     if _real(found or Path(folder, name)) != real:
         return False
     data = bytes_of(Path(real))

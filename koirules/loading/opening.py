@@ -40,9 +40,34 @@ def without_collector() -> Iterator[None]:
             gc.enable()
 
 
-def installed_base(name: str, folder: Path | None, rulesets: Mapping[str, Path]) -> Path | None:
-    """The rule file of the installed rule set that `based on` names; None where it gives a path, which goes before."""
-    return None if folder is not None and _is_file(folder / name) else rulesets.get(name)
+EARLIER = "earlier"
+"""The folder beside the rule file of an installed rule set that keeps its earlier editions, each as `NAME-EDITION.koi`."""
+
+
+def installed_base(name: str, edition: str, folder: Path | None, rulesets: Mapping[str, Path]) -> Path | None:
+    """The rule file of the installed rule set that `based on` names; None where it gives a path, which goes before.
+
+    An edition that is kept beside it as an earlier one is meant wherever it is asked for; the rule file itself otherwise.
+    """
+    if folder is not None and _is_file(folder / name):
+        return None
+    return earlier_edition(name, edition, rulesets) or rulesets.get(name)
+
+
+def earlier_edition(name: str, edition: str, rulesets: Mapping[str, Path]) -> Path | None:
+    """The rule file of an earlier edition of an installed rule set; None where it is not kept."""
+    if name not in rulesets:
+        return None
+    kept = rulesets[name].parent / EARLIER / f"{name}-{edition}.koi"
+    return kept if _is_file(kept) else None
+
+
+def earlier_editions(name: str, rulesets: Mapping[str, Path]) -> tuple[str, ...]:
+    """The earlier editions of an installed rule set that are kept, by their names."""
+    if name not in rulesets:
+        return ()
+    found = (rulesets[name].parent / EARLIER).glob(f"{name}-*.koi")
+    return tuple(sorted(path.stem.removeprefix(f"{name}-") for path in found))
 
 
 def _is_file(path: Path) -> bool:

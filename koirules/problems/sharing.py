@@ -113,6 +113,23 @@ def other_edition(place: Place, file: str, written: str, found: str) -> Problem:
     )
 
 
+def edition_not_kept(place: Place, name: str, written: str, found: str, earlier: Sequence[str]) -> Problem:
+    """The rule set is installed, but not in the edition that is asked for.
+
+    found: the edition that it has now. earlier: the editions before it that are kept.
+    """
+    there = f"in edition {found}"
+    if earlier:
+        kept = f"{earlier[0]} is" if len(earlier) == 1 else f"{', '.join(earlier[:-1])} and {earlier[-1]} are"
+        there += f", and {kept} kept beside it"
+    return Problem(
+        "other-edition",
+        place,
+        f'"{name}" is installed {there}; edition {written} is not there.',
+        f"Install a version that has edition {written}; or look at what changed, then write `edition {found}` and its new seal.",
+    )
+
+
 def other_seal(place: Place, file: str, found: str) -> Problem:
     """The base is not the one that was sealed."""
     return Problem(

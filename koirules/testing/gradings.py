@@ -8,6 +8,7 @@ from warnings import catch_warnings, simplefilter
 
 from koirules.api import Standard, load_standard, read_standard
 from koirules.grading.sample_runs import run_samples
+from koirules.loading.opening import earlier_editions
 from koirules.plugins import Registry
 from koirules.problems import RecordError, RecordWarning, StandardError
 from koirules.results.result import Result
@@ -52,7 +53,22 @@ def of_ruleset(name: str, registry: Registry, number: int) -> Iterator[str]:
         yield from (f"the sample {run.sample.title!r} of {what} {failure}" for failure in run.failures)
     if standard.variety is None:
         yield f"{what} names no variety, so `koirules grade` cannot pick it for a fish"
+    for edition in earlier_editions(name, registry.rulesets):
+        yield from _of_earlier(name, edition, standard.edition, registry)
     yield from of_grading(standard, made_records(standard.traits.values(), number), what)
+
+
+def _of_earlier(name: str, edition: str, now: str, registry: Registry) -> Iterator[str]:
+    what = f'the rule set "{name}", its earlier edition {edition}'
+    try:
+        earlier = load_standard(f"{name}-{edition}", registry)
+    except StandardError as error:
+        yield from (f"{what}, {problem.site}: {problem.cause}" for problem in error.problems)
+        return
+    if earlier.edition != edition:
+        yield f"{what}, says that it is edition {earlier.edition}"
+    if edition == now:
+        yield f"{what}, is the edition that it has now: a page based on it would get the text that is kept"
 
 
 def of_grading(standard: Standard, records: Records, what: str) -> Iterator[str]:

@@ -9,6 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from attrs import evolve
 
 from koirules import cache, read_standard
 from koirules.loading import files, kept
@@ -99,6 +100,26 @@ def test_a_base_that_another_file_now_stands_for_is_read_anew(tmp_path: Path, re
     base.write_bytes(real.read_bytes())
     assert loaded(page).rules is not None
     assert len(read) == 2
+
+
+def test_an_earlier_edition_that_is_put_beside_an_installed_base_is_read(tmp_path: Path, read: list[Path]) -> None:
+    base, page = base_and_page(tmp_path)
+    installed = tmp_path / "installed" / "house" / "standard.koi"
+    installed.parent.mkdir(parents=True)
+    base.rename(installed)
+    page.write_text(page.read_text(encoding="utf-8").replace("base.koi", "house"), encoding="utf-8")
+    registry = evolve(REGISTRY, rulesets={"house": installed})
+    edition = load("house", registry.varieties, registry.rulesets).rules
+    assert edition is not None
+    first = loaded(page, registry=registry)
+    assert first.rules is not None
+    kept = installed.parent / "earlier" / f"house-{edition.edition}.koi"
+    kept.parent.mkdir()
+    kept.write_bytes(installed.read_bytes())
+    assert loaded(page, registry=registry) != first  # the same rules, at other places
+    assert read.count(page) == 2
+    assert loaded(page, registry=registry).rules is not None
+    assert read.count(page) == 2
 
 
 def test_a_file_with_problems_is_not_kept(tmp_path: Path, folder: Path) -> None:

@@ -176,6 +176,66 @@ def test_an_installed_rule_set_is_a_base_by_its_name(box):
     assert [p.code for p in told(box, head("", sealed))] == ["other-seal"]
 
 
+def earlier(edition, text):
+    folder = Plugin.folder / "open_house" / "earlier"
+    folder.mkdir(exist_ok=True)
+    (folder / f"open_house-{edition}.koi").write_text(text, encoding="utf-8")
+
+
+def test_a_page_goes_on_by_the_edition_that_it_names_when_its_installed_base_has_a_new_one(box):
+    pinned = f'"open_house" edition 2026-1 seal {koirules.load_standard("open_house", box).seal}'
+    good, bent = {"spine": "straight", "outline": "good"}, {"spine": "slight", "outline": "good"}
+    before = loaded(box, head("variety birch", pinned))
+    newer = INSTALLED.replace("2026-1", "2027-1").replace("is bent", "at most slight")
+    (Plugin.folder / "open_house" / "standard.koi").write_text(newer, encoding="utf-8")
+    # Without the text of that edition the page stops, with what is there.
+    (problem,) = told(box, head("variety birch", pinned))
+    assert (problem.code, problem.cause) == (
+        "other-edition",
+        '"open_house" is installed in edition 2027-1; edition 2026-1 is not there.',
+    )
+    earlier("2026-1", INSTALLED)
+    after = loaded(box, head("variety birch", pinned))
+    assert (after.seal, after.warnings) == (before.seal, ())
+    assert [after.grade(one).grade for one in (good, bent)] == ["first", "first"]
+    assert any("open_house-2026-1.koi:2" in line for line in told_lines(after.rules))
+    now = loaded(box, head("variety birch", '"open_house" edition 2027-1'))
+    assert [now.grade(one).grade for one in (good, bent)] == ["first", "out"]
+    # By its own name it is a standard like any other.
+    assert koirules.load_standard("open_house-2026-1", box).edition == "2026-1"
+    assert koirules.load_standard("open_house", box).edition == "2027-1"
+
+
+def test_an_edition_that_is_not_kept_is_told_with_those_that_are_and_both_mends_hold(box):
+    newer = INSTALLED.replace("2026-1", "2027-1")
+    (Plugin.folder / "open_house" / "standard.koi").write_text(newer, encoding="utf-8")
+    earlier("2026-1", INSTALLED)
+    (problem,) = told(box, head("", '"open_house" edition 2025-1'))
+    assert problem.cause.startswith('"open_house" is installed in edition 2027-1, and 2026-1 is kept beside it;')
+    earlier("2026-2", INSTALLED.replace("2026-1", "2026-2"))
+    (problem,) = told(box, head("", '"open_house" edition 2025-1'))
+    assert ", and 2026-1 and 2026-2 are kept beside it; edition 2025-1 is not there." in problem.cause
+    assert "write `edition 2027-1` and its new seal" in problem.mend
+    seal = koirules.load_standard("open_house", box).seal
+    assert loaded(box, head("", f'"open_house" edition 2027-1 seal {seal}')).warnings == ()
+    assert "Install a version that has edition 2025-1" in problem.mend
+    earlier("2025-1", INSTALLED.replace("2026-1", "2025-1"))
+    assert loaded(box, head("", '"open_house" edition 2025-1')).edition
+
+
+def test_an_earlier_edition_is_held_to_its_seal_and_to_what_it_says_it_is(box):
+    pinned = f'"open_house" edition 2026-1 seal {koirules.load_standard("open_house", box).seal}'
+    (Plugin.folder / "open_house" / "standard.koi").write_text(INSTALLED.replace("2026-1", "2027-1"), encoding="utf-8")
+    earlier("2026-1", INSTALLED.replace("is bent", "at most slight"))
+    assert [one.code for one in told(box, head("", pinned))] == ["other-seal"]
+    earlier("2026-1", INSTALLED.replace("2026-1", "2026-4"))
+    assert [one.code for one in told(box, head("", pinned))] == ["other-edition"]
+    # A new edition may build on the one before it, and is no circle.
+    earlier("2026-1", INSTALLED)
+    (Plugin.folder / "open_house" / "standard.koi").write_text(head("", pinned, "2027-1"), encoding="utf-8")
+    assert loaded(box, head("variety birch", '"open_house" edition 2027-1')).variety == "birch"
+
+
 def test_a_name_means_no_other_file_and_a_file_in_the_folder_goes_before_it(box):
     (problem,) = told(box, head("", '"open_hose" edition 2026-1'))
     assert (problem.code, problem.mend) == ("no-base-file", 'Did you mean "open_house"?')

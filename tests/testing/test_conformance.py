@@ -309,3 +309,21 @@ def test_an_import_that_is_slow_or_not_declared_is_told(tmp_path: Path, monkeypa
     assert any("every command waits for it" in one for one in told)
     assert "invented_slow imports z3, but its distribution does not depend on z3-solver" in told
     assert len(told) == 2
+
+
+@pytest.mark.parametrize(
+    ("kept", "text", "told"),
+    [
+        ("0", RULES.replace("edition 1", "edition 0"), None),
+        ("0", RULES, "its earlier edition 0, says that it is edition 1"),
+        ("1", RULES, "its earlier edition 1, is the edition that it has now"),
+        ("0", RULES.replace("points shine by", "points shine bi"), "its earlier edition 0, "),
+    ],
+)
+def test_what_is_wrong_with_an_earlier_edition_is_told(tmp_path: Path, kept: str, text: str, told: str | None) -> None:
+    plugin = with_rules(tmp_path, RULES)
+    folder = plugin.koirules_rulesets()["hill_ogon"].parent / "earlier"
+    folder.mkdir()
+    (folder / f"hill_ogon-{kept}.koi").write_text(text, encoding="utf-8")
+    found = findings(plugin, fish=10)
+    assert (found == ()) if told is None else any(told in each for each in found), found
