@@ -154,6 +154,7 @@ def test_a_json_file_holds_the_same_with_numbers_lists_and_reasons(tmp_path):
         "losses",
         "gains",
         "outside",
+        "unread",
         "look_again",
         "decision",
         "by_rules",

@@ -307,7 +307,7 @@ def test_the_class_of_a_fish_is_that_of_the_row_without_a_judge(tmp_path):
     )
     done = run("classes", "lantern_bay_young", records, "--json")
     assert done.exit_code == 0, done.output
-    told = json.loads(done.output)["fish"]
+    told = json.loads(done.stdout)["fish"]
     assert [one["fish"] for one in told] == ["1", "2", "3"]
     assert told[0]["class_sizes"] == told[1]["class_sizes"] != told[2]["class_sizes"]
 

@@ -17,7 +17,7 @@ grade low otherwise
 def test_places_that_are_not_sure_are_told():
     result = koirules.read_standard(TEXT).grade({"fins": "tail or dorsal", "line": "x"})
     (reason,) = [reason for reason in result.reasons if reason.name == "marked"]
-    assert reason.read == "fins perhaps tail dorsal"
+    assert reason.read == "fins 1 of (tail, dorsal)"
 
 
 def test_a_label_typed_on_another_machine_is_the_same_label():
