@@ -224,6 +224,8 @@ SAID_OF_BANDS: tuple[Saying, ...] = (
             "is none": "head white, white head, head snow white",
         },
     ),
+    Spoken("motoguro_left", "black of the left pectoral, share of the left pectoral under black"),
+    Spoken("motoguro_right", "black of the right pectoral, share of the right pectoral under black"),
     Spoken(
         "motoguro",
         "motoguro, moto guro, black in the pectorals, pectoral black, black at the base of the "

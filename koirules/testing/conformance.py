@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -13,39 +13,65 @@ from koirules.testing.importing import of_import
 from koirules.testing.made_records import made_records
 from koirules.testing.measuring import of_measures
 from koirules.testing.sheets import of_sheets
+from koirules.testing.speaking import of_phrases, of_silence
 from koirules.vocabulary.skins import clashes, lay_over, name_with
 from koirules.vocabulary.traits import Variety
 
 _MOST_SHOWN = 40
 
 
-def check_plugin(plugin: object, *beside: object, fish: int = 100) -> None:
+_NO_REASONS: Mapping[str, str] = {}
+
+
+def check_plugin(
+    plugin: object,
+    *beside: object,
+    fish: int = 100,
+    without_silence: Mapping[str, str] = _NO_REASONS,
+    without_phrases: Mapping[str, str] = _NO_REASONS,
+) -> None:
     """Raise AssertionError, with everything that is wrong in words, where a plugin is not sound.
 
     plugin: the module that its entry point names. beside: other plugins that it builds on, by whose vocabularies or under
-    whose skins it is tried too. fish: how many invented records to grade by each rule set.
+    whose skins it is tried too. fish: how many invented records to grade by each rule set. without_silence, without_phrases: by
+    trait, why no rule set says what silence means of it, and why it has no phrases.
     """
-    found = findings(plugin, *beside, fish=fish)
+    found = findings(plugin, *beside, fish=fish, without_silence=without_silence, without_phrases=without_phrases)
     if found:
         more = [f"… and {len(found) - _MOST_SHOWN} more"] if len(found) > _MOST_SHOWN else []
         raise AssertionError("\n  - ".join(["this plugin is not sound:", *found[:_MOST_SHOWN], *more]))
 
 
-def findings(plugin: object, *beside: object, fish: int = 100) -> tuple[str, ...]:
+def findings(
+    plugin: object,
+    *beside: object,
+    fish: int = 100,
+    without_silence: Mapping[str, str] = _NO_REASONS,
+    without_phrases: Mapping[str, str] = _NO_REASONS,
+) -> tuple[str, ...]:
     """Everything that is wrong with a plugin, a sentence each; empty where it is sound. As `check_plugin`.
 
     Looked at: that it can be loaded, beside what ships in the box; the words of its vocabularies; a rule file that names
     every trait, step and place; measures where something is missing or not sure; blank sheets with their drop-downs, filled in
     and read again; its rule sets with their samples; invented records graded alone and, where Polars is there, as a frame,
-    with one answer; the pages of results and for judges; what its import loads.
+    with one answer; the pages of results and for judges; traits by eye of which its rule sets do not say what silence means, or
+    that have no phrases; what its import loads.
     """
     registry = registry_with(*beside, plugin)
     if registry.problems:
         return tuple(f"{problem.site}: {problem.cause} {problem.mend}" for problem in registry.problems)
-    return tuple(dict.fromkeys(_findings(plugin, registry, registry_with(*beside), fish)))
+    found = _findings(plugin, registry, registry_with(*beside), fish, without_silence, without_phrases)
+    return tuple(dict.fromkeys(found))
 
 
-def _findings(plugin: object, registry: Registry, without: Registry, fish: int) -> Iterator[str]:
+def _findings(
+    plugin: object,
+    registry: Registry,
+    without: Registry,
+    fish: int,
+    without_silence: Mapping[str, str] = _NO_REASONS,
+    without_phrases: Mapping[str, str] = _NO_REASONS,
+) -> Iterator[str]:
     for name, vocabulary in registry.vocabularies.items():
         if name not in without.vocabularies:
             yield from wording.of_vocabulary(vocabulary)
@@ -60,9 +86,12 @@ def _findings(plugin: object, registry: Registry, without: Registry, fish: int) 
         yield from of_measures(variety, registry, min(fish, 40))
         with TemporaryDirectory() as folder:
             yield from (f"{variety.name}: {told}" for told in of_sheets(variety, records, Path(folder)))
-    for name in registry.rulesets:
-        if name not in without.rulesets:
-            yield from of_ruleset(name, registry, fish)
+    rulesets = [name for name in registry.rulesets if name not in without.rulesets]
+    for name in rulesets:
+        yield from of_ruleset(name, registry, fish)
+    added = [one for name, one in registry.vocabularies.items() if name not in without.vocabularies]
+    yield from of_silence(added, rulesets, registry, without_silence)
+    yield from of_phrases(added, registry, without_phrases)
     yield from of_import(plugin)
 
 

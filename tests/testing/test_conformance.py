@@ -21,6 +21,7 @@ from koirules.testing.measuring import of_measures
 from koirules.testing.wording import of_vocabulary
 from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo
 from koirules.vocabulary.measures import Formula
+from koirules.vocabulary.phrases import Spoken
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.traits import Better, Trait, Variety, Vocabulary
 from koirules.vocabulary.units import UNITS
@@ -31,15 +32,38 @@ SOUND = Trait("shine", "metallic shine", Scale(("dull", "fair", "good")), Better
 RULES = """standard "Lantern Bay, ogon (an invented house)" edition 1 variety hill_ogon stage tosai
 section skin worth 100
 points shine by shine: dull gives 0, fair gives 6, good gives 10
+silence means shine is fair
 grade keep if score at least 60
 grade cull otherwise
 sample "a bright one" with shine good comes out keep
 """
 
 
+WITHOUT_SILENCE = {
+    "belly_shape": "each shape but the level one is told, and the page asks for it by name",
+    "body_symmetry": "a crooked body is looked for in each fish",
+    "head_shape": "the head is looked at in each fish",
+    "skin_clean": "it differs from pond to pond, and is said for the lot",
+    "shimi_places": "how many shimi there are has its silence; where they are is nothing without them",
+    "hikui": "hikui is out for a show, so that nobody may take it for granted",
+    "interest": "what is special about a pattern has no ordinary middle",
+    "finish": "how far a fish is finished differs from fish to fish",
+    "head_hi": "red on the head is what a kohaku is sorted by first",
+    "hi_on_fins": "the edition that is out asks it of each fish",
+    "niban_hi": "late red comes or does not, and the edition that is out asks it of each fish",
+}
+"""Traits of the box that are said of every fish, and why. Opinion, from memory."""
+
+
 def ogon(*traits: Trait, rulesets: Any = None, **rest: Any) -> Gives:
-    words = {"title": "hill ogon", "describe": "One colour that shines like metal.", "includes": ("shared",)} | rest
-    return Gives(Vocabulary(name="hill_ogon", traits=traits or (SOUND,), **words), rulesets=rulesets)
+    traits = traits or (SOUND,)
+    words = {
+        "title": "hill ogon",
+        "describe": "One colour that shines like metal.",
+        "includes": ("shared",),
+        "sayings": tuple(Spoken(trait.name, f"the {trait.name}") for trait in traits),
+    } | rest
+    return Gives(Vocabulary(name="hill_ogon", traits=traits, **words), rulesets=rulesets)
 
 
 def with_rules(tmp_path: Path, text: str) -> Gives:
@@ -76,10 +100,60 @@ def test_a_variety_of_labels_alone_passes() -> None:
     check_plugin(ogon(Trait("line", "bloodline", Label(), describe=TOLD), includes=()))
 
 
+@pytest.mark.parametrize(
+    ("trait", "silence", "told"),
+    [
+        (SOUND, "", "reads shine, and no rule set of the plugin says what silence means of it"),
+        (SOUND, "silence means shine is fair", ""),
+        (evolve(SOUND, never_silent=True), "", ""),
+        (evolve(SOUND, by_eye=False), "", ""),
+        (evolve(SOUND, kind=Choice(("dull", "fair", "good")), better=Better.NEITHER), "", ""),
+        (evolve(SOUND, kind=Count(3), better=Better.LESS), "", "reads shine, and no rule set"),
+        (evolve(SOUND, kind=Count(3), better=Better.TARGET), "", ""),
+    ],
+)
+def test_a_rule_set_that_leaves_an_ordinary_trait_open_is_told(
+    tmp_path: Path, trait: Trait, silence: str, told: str
+) -> None:
+    text = RULES.replace("silence means shine is fair", silence)
+    if isinstance(trait.kind, Count):
+        text = text.replace("dull gives 0, fair gives 6, good gives 10", "0 gives 0, 3 gives 10")
+        text = text.replace("shine good", "shine 3")
+    path = tmp_path / "standard.koi"
+    path.write_text(text, encoding="utf-8")
+    plugin = ogon(trait, rulesets={"hill_ogon": path})
+    found = findings(plugin, fish=5)
+    assert [told in each for each in found] == ([True] if told else []), found
+    if told:
+        assert findings(plugin, fish=5, without_silence={"shine": "it is the whole fish"}) == ()
+
+
+def test_a_trait_by_eye_without_phrases_is_told() -> None:
+    sayings: tuple[Spoken, ...] = ()
+    told = only(ogon(SOUND, sayings=sayings))
+    assert told.startswith("the trait shine has no phrases")
+    assert '`Spoken("shine", …)`' in told
+    assert findings(ogon(SOUND, sayings=sayings, phrases={"all aglow": "shine is good"}), fish=5) == ()
+    assert findings(ogon(SOUND, sayings=sayings), fish=5, without_phrases={"shine": "written, never said"}) == ()
+    board = Trait("board", "length on the board", Number(UNITS["cm"], Decimal(1), Decimal(9)), describe=TOLD)
+    assert findings(ogon(board, sayings=sayings), fish=5) == ()
+
+
+def test_a_reason_that_nothing_needs_or_that_is_empty_is_told(tmp_path: Path) -> None:
+    plugin = with_rules(tmp_path, RULES)
+    found = findings(plugin, fish=5, without_silence={"shine": "x"}, without_phrases={"glow": "x"})
+    assert found == (
+        "`without_silence` names shine, which does not lack silence: delete it there",
+        "`without_phrases` names glow, which does not lack phrases: delete it there",
+    )
+    found = findings(ogon(SOUND, sayings=()), fish=5, without_phrases={"shine": " "})
+    assert found == ("`without_phrases` gives no reason for shine",)
+
+
 def test_what_ships_in_the_box_is_sound() -> None:
     box = registry_with()
     nothing = evolve(box, varieties=Varieties({}, {}), vocabularies={}, rulesets={})
-    assert list(conformance._findings(builtin, box, nothing, 60)) == []
+    assert list(conformance._findings(builtin, box, nothing, 60, WITHOUT_SILENCE)) == []
 
 
 def test_a_plugin_that_is_left_out_is_told_why() -> None:
@@ -183,10 +257,11 @@ def test_a_rule_set_without_a_variety_cannot_be_picked(tmp_path: Path) -> None:
 
 def test_a_skin_is_tried_over_each_variety_over_which_it_can_lie() -> None:
     rows = Trait("rows", "rows of scales", Count(9), describe=TOLD)
-    skin = Vocabulary("glitter", "glitter", (rows,), describe="Scales that glitter.", is_skin=True)
+    said = {"rows apart": "rows is 0"}
+    skin = Vocabulary("glitter", "glitter", (rows,), describe="Scales that glitter.", is_skin=True, phrases=said)
     beside = ogon()
     check_plugin(Gives(skin), beside, fish=5)
-    alike = Vocabulary("glitter", "glitter", (evolve(rows, title="metallic shine"),), (), "Scales.", is_skin=True)
+    alike = evolve(skin, traits=(evolve(rows, title="metallic shine"),))
     assert 'in "hill_ogon with glitter" the traits shine and rows' in only(Gives(alike), beside)
 
 

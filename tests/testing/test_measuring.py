@@ -24,7 +24,8 @@ WHOLE = Formula("free", "greater of (100 % - marks - dark, 0 %)")
 
 
 def plugin(*measures: Measure) -> Gives:
-    lace = Vocabulary("lace", "lace", (MARKS, DARK, FREE), describe="A net of marks on the back.")
+    said = {"clean back": "marks below 5 % and dark below 5 %"}
+    lace = Vocabulary("lace", "lace", (MARKS, DARK, FREE), describe="A net of marks on the back.", phrases=said)
     return Gives(evolve(lace, measures=measures))
 
 

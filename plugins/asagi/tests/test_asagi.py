@@ -47,9 +47,16 @@ PALE = {
 }
 """An asagi that the autumn page keeps."""
 
+WITHOUT_SILENCE = {
+    "pectoral_red": "how far the red of the fins goes is what tells one asagi from the next",
+    "blue_tone": "each fish has a tone of its own, and none is the ordinary one",
+    "blue_skin": "each fish has a tone of its own, and none is the ordinary one",
+}
+"""Traits by eye that are said of every fish, and why. Opinion, from memory."""
+
 
 def test_the_plugin_is_sound() -> None:
-    check_plugin(koirules_asagi, koirules_skins)
+    check_plugin(koirules_asagi, koirules_skins, without_silence=WITHOUT_SILENCE)
 
 
 @pytest.mark.parametrize(("variety", "names"), SPOKEN_OF.items())

@@ -25,9 +25,17 @@ SPOKEN_OF = {
 }
 """What is looked at on these fish, as the trade speaks of them: common practice, no source."""
 
+WITHOUT_SILENCE = {
+    "discolour": "it shows in warm water alone, so nobody may take it for granted",
+    "helmet": "a helmet rules a fish out, so somebody looks for it",
+    "hi_under_metal": "each fish has a depth of red of its own, and none is the ordinary one",
+    "metal_lost": "lost metal rules a fish out, so somebody looks for it",
+}
+"""Traits by eye that are said of every fish, and why. Opinion, from memory."""
+
 
 def test_the_plugin_is_sound() -> None:
-    check_plugin(koirules_hikari)
+    check_plugin(koirules_hikari, without_silence=WITHOUT_SILENCE)
 
 
 @pytest.mark.parametrize(("variety", "names"), SPOKEN_OF.items())

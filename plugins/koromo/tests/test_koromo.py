@@ -64,9 +64,18 @@ GOSHIKI = {
     "lustre": "good",
 }
 
+WITHOUT_SILENCE = {
+    "net_on_white": "a net on the white is what a sorter looks for first",
+    "head_net": "whether it counts as a plus or a flaw goes by the kind of koromo, so somebody says it",
+    "hi_hidden": "how much red the net hides differs from fish to fish",
+    "net_weight": "light or dark is a matter of style, and neither is the ordinary one",
+    "hi_clean": "clean red is what a goshiki is chosen for, so somebody says it",
+}
+"""Traits by eye that are said of every fish, and why. Opinion, from memory."""
+
 
 def test_the_plugin_is_sound() -> None:
-    check_plugin(koirules_koromo)
+    check_plugin(koirules_koromo, without_silence=WITHOUT_SILENCE)
     assert {"koromo", "goshiki"} < set(REGISTRY.varieties)
 
 

@@ -33,6 +33,8 @@ SAID_OF_GINRIN: tuple[Saying, ...] = (
             "below 30 %": "little ginrin, hardly any ginrin, ginrin sparse, few sparkling scales",
         },
     ),
+    Spoken("gin_cover_left", "ginrin of the left side, ginrin on the left side"),
+    Spoken("gin_cover_right", "ginrin of the right side, ginrin on the right side"),
     Spoken(
         "gin_balance",
         "balance of the ginrin, ginrin balance",
@@ -97,6 +99,8 @@ SAID_OF_DOITSU: tuple[Saying, ...] = (
             "even": "even, neat, straight, complete",
         },
     ),
+    Spoken("row_scales_left", "scale in the left row, scale of the left row, left row"),
+    Spoken("row_scales_right", "scale in the right row, scale of the right row, right row"),
     Spoken(
         "row_symmetry",
         "symmetry of the rows, row symmetry",

@@ -20,9 +20,16 @@ SPOKEN_OF = {
 }
 """What is looked at on these fish, as the trade speaks of them: common practice, no source."""
 
+WITHOUT_SILENCE = {
+    "gin_blur": "the edition that is out asks it of each fish",
+    "lateral_row": "a doitsu has such a row or none, and neither is the ordinary one",
+    "stray_scales": "the edition that is out asks them of each fish: each is counted",
+}
+"""Traits by eye that are said of every fish, and why. Opinion, from memory."""
+
 
 def test_the_plugin_is_sound() -> None:
-    check_plugin(koirules_skins)
+    check_plugin(koirules_skins, without_silence=WITHOUT_SILENCE)
 
 
 @pytest.mark.parametrize(("variety", "names"), SPOKEN_OF.items())
