@@ -7,6 +7,7 @@ from enum import Enum
 
 from attrs import frozen
 
+from koirules.languages import ENGLISH, Tongue
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.spoken import Said
@@ -90,24 +91,34 @@ class Sizes:
         found = dict.fromkeys(size for size in (first, *inside, last) if size is not None)
         return (*found, None) if first is None or last is None else tuple(found)
 
-    def told(self, size: Size) -> str:
+    def told(self, size: Size, tongue: Tongue = ENGLISH) -> str:
         """Which measures a size holds: `over 48 cm up to 53 cm`, `from 20 cm to below 30 cm`, `80 cm and more`."""
-        symbol = f" {self.unit.symbol}"
-        low, high = (None if end is None else f"{shortest(end)}{symbol}" for end in (size.low, size.high))
+        ends = (size.low, size.high)
+        low, high = ("" if end is None else tongue.quantity(f"{shortest(end)} {self.unit.symbol}") for end in ends)
+        if not low and not high:
+            return tongue("any")
         if self.closed is Closed.UPPER:
-            parts = [f"over {low}" if low else "", f"up to {high}" if high else ""]
-        elif high is None:
-            parts = [f"{low} and more"]
-        else:
-            parts = [f"from {low}" if low else "", f"{'to ' if low else ''}below {high}"]
-        return " ".join(part for part in parts if part) or "any"
+            if low and high:
+                return tongue("over {low} up to {high}", low=low, high=high)
+            return tongue("over {low}", low=low) if low else tongue("up to {high}", high=high)
+        if low and high:
+            return tongue("from {low} to below {high}", low=low, high=high)
+        return tongue("{low} and more", low=low) if low else tongue("below {high}", high=high)
 
-    @property
-    def told_rounding(self) -> str:
+    def told_rounding(self, tongue: Tongue = ENGLISH) -> str:
         """How measures are read, in words: `rounded down to 0.1 cm`."""
-        if self.step is None or self.rounding is Rounding.NONE:
-            return "as measured"
-        return f"rounded {self.rounding.value} to {shortest(self.step)} {self.unit.symbol}"
+        if self.step is None:
+            return tongue("as measured")
+        step = tongue.quantity(f"{shortest(self.step)} {self.unit.symbol}")
+        match self.rounding:
+            case Rounding.NONE:
+                return tongue("as measured")
+            case Rounding.DOWN:
+                return tongue("rounded down to {step}", step=step)
+            case Rounding.UP:
+                return tongue("rounded up to {step}", step=step)
+            case Rounding.HALF_UP:
+                return tongue("rounded half up to {step}", step=step)
 
     def _holds(self, size: Size, read: Decimal) -> bool:
         if self.closed is Closed.UPPER:

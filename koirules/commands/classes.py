@@ -93,7 +93,7 @@ def _show(table: ClassTable) -> None:
     for note in table.notes:
         click.echo(shown(note))
     if table.sizes is not None:
-        click.echo(f"\nSizes, by {shown(table.sizes.trait)}, {table.sizes.told_rounding}:")
+        click.echo(f"\nSizes, by {shown(table.sizes.trait)}, {table.sizes.told_rounding()}:")
         width = max(len(shown(size.title)) for size in table.sizes.sizes)
         for size in table.sizes.sizes:
             click.echo(f"  {shown(size.title):<{width}}  {table.sizes.told(size)}")

@@ -120,22 +120,15 @@ def command(
         raise AssertionError("an occasion without problems is an occasion")
     unvoted = () if votes is not None else votes_wanted(found)
     stop_if_refused([*unvoted, *of_votes, *of_rulings])
-    table = _class_table(found)
+    table = class_table_of(found)
     headings = _headings(Path(records))
     wanted = [*labels, *(name for name in (*found.columns, "owner") if folded(name) in headings)]
     carried = {folded(name): name for name in reversed(wanted) if folded(name) not in {"variety", "stage"}}
     every = [file for given in rules for file in rule_files_in(Path(given)) or (given,)]
     several = graded_by_several(every, records, tuple(carried.values()), changes, language, None, table)
     used = [standard for standard, part in zip(several.standards, several.graded, strict=True) if part.results]
-    entered = [
-        Entered(
-            f"{standard.title}, edition {standard.edition}",
-            standard.grades,
-            {section.name: _points(section.worth) for section in standard.rules.sections},
-        )
-        for standard in used or several.standards
-    ]
-    words = _words(found, table, several.standards, language)
+    entered = [entered_by(standard) for standard in used or several.standards]
+    words = words_of(found, table, several.standards, language)
     lowest = [standard.grades[-1] for standard in several.standards]
     entrants = entrants_of([part.results for part in several.graded], table, lowest, words.tongue)
     stop_if_refused(
@@ -182,7 +175,7 @@ def _check_paths(outs: Sequence[str], certificates: str | None, given: Sequence[
             stop(f"{shown(out)} is named twice as a file to write. Nothing was written.")
 
 
-def _class_table(occasion: Occasion) -> ClassTable | None:
+def class_table_of(occasion: Occasion) -> ClassTable | None:
     """The class table of an occasion: a file beside it, or a shipped one by its name."""
     if not occasion.classes:
         return None
@@ -205,8 +198,14 @@ def _stop_where_owners_part(occasion: Occasion, house: Audience) -> None:
         stop(f"The prize {shown(parted[0])} is for each owner, so that {asked} cannot leave owners out.")
 
 
-def _words(
-    occasion: Occasion, table: ClassTable | None, standards: Sequence[Standard], language: str | None
+def entered_by(standard: Standard) -> Entered:
+    """A standard as far as prizes read it."""
+    sections = {section.name: Decimal(section.worth) / 100 for section in standard.rules.sections}
+    return Entered(f"{standard.title}, edition {standard.edition}", standard.grades, sections)
+
+
+def words_of(
+    occasion: Occasion | None, table: ClassTable | None, standards: Sequence[Standard], language: str | None
 ) -> PrizeWords:
     """In which words prizes are told: those of the catalogues beside the occasion, its class table and the rules."""
     from koirules.languages import ENGLISH, CatalogueError, beside
@@ -214,16 +213,12 @@ def _words(
     sections = {one.name: standard.section_title(one.name) for standard in standards for one in standard.rules.sections}
     if language is None or not standards:
         return PrizeWords(table, ENGLISH, sections)
-    files = [occasion.file, *([] if table is None else [table.file])]
+    files = [one.file for one in (occasion, table) if one is not None]
     try:
         tongue = standards[0].tongue.also(beside(file, language.lower()) for file in files if file)
     except CatalogueError as error:
         stop(f"{shown(str(error))}. Nothing was written.")
     return PrizeWords(table, tongue, sections)
-
-
-def _points(hundredths: int) -> Decimal:
-    return Decimal(hundredths) / 100
 
 
 def _listed(

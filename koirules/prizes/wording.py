@@ -21,14 +21,16 @@ class PrizeWords:
     tongue: Tongue = ENGLISH
     sections: Mapping[str, str] = field(factory=dict, hash=False)
 
+    @property
+    def titles(self) -> Mapping[str, Mapping[str, str]]:
+        """The title of each group and size by its name."""
+        groups = () if self.table is None else self.table.groups
+        sizes = () if self.table is None or self.table.sizes is None else self.table.sizes.sizes
+        return {GROUP: {one.name: one.title for one in groups}, SIZE: {one.name: one.title for one in sizes}}
+
     def part(self, prize: Prize, names: Sequence[str]) -> str:
         """The names of a part as people read them: groups and sizes by their titles in the class table."""
-        titles: dict[str, dict[str, str]] = {GROUP: {}, SIZE: {}}
-        if self.table is not None:
-            titles[GROUP] = {group.name: group.title for group in self.table.groups}
-            sizes = self.table.sizes
-            titles[SIZE] = {} if sizes is None else {size.name: size.title for size in sizes.sizes}
-        labels = prize.for_each
+        titles, labels = self.titles, prize.for_each
         shown = [
             self.tongue.of(titles.get(label, {}).get(name, name)) for label, name in zip(labels, names, strict=True)
         ]

@@ -67,10 +67,14 @@ def sealed(title: str, edition: str, seal: str, tongue: Tongue) -> str:
 def _foot(about: About) -> str:
     """What stands at the foot of every sheet of a page of results."""
     parts = about.parts or (about,)
-    told = [sealed(one.title, one.edition, one.seal, about.tongue) for one in parts]
+    return sealed_together([sealed(one.title, one.edition, one.seal, about.tongue) for one in parts], about.tongue)
+
+
+def sealed_together(told: Sequence[str], tongue: Tongue) -> str:
+    """The same of several standards; many are at the end of the page."""
     if len(told) > _MOST_AT_FOOT:
-        return about.tongue("{number} standards, with their seals at the end", number=len(told))
-    return about.tongue.joined(told, "; ")
+        return tongue("{number} standards, with their seals at the end", number=len(told))
+    return tongue.joined(told, "; ")
 
 
 def _name(words: Sequence[str], tongue: Tongue) -> str:

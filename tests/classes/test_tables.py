@@ -135,7 +135,7 @@ def test_a_size_says_what_it_holds() -> None:
         "from 20 cm to below 30 cm",
         "from 30 cm to below 40 cm",
     ]
-    assert (upper.told_rounding, lower.told_rounding) == ("as measured", "rounded half up to 0.1 cm")
+    assert (upper.told_rounding(), lower.told_rounding()) == ("as measured", "rounded half up to 0.1 cm")
 
 
 GROUPS = """

@@ -14,7 +14,7 @@ from jinja2 import Environment, nodes
 from koirules.languages import written_catalogue
 
 ROOT = Path(__file__).resolve().parents[2]
-ROOMS = ("explain", "grading", "measures", "prizes", "records", "report", "results", "rounds", "languages")
+ROOMS = ("classes", "explain", "grading", "measures", "prizes", "records", "report", "results", "rounds", "languages")
 _CALLS = {"tongue", "say", "to_say", "pieces", "joined", "listed", "of", "line", "plural", "self"}
 """The names by which the source asks for a text: `tongue("…")`, `voice.say("…")`."""
 

@@ -6,6 +6,17 @@ the typed parts of the standard and in the words in which reasons are told; what
 """
 
 from koirules.report.handbook.page import Subject, blocks_of
-from koirules.report.handbook.written import WRITERS, check_handbook_path, write_handbook
+from koirules.report.handbook.show import Chapter, Show, show_blocks
+from koirules.report.handbook.written import WRITERS, check_handbook_path, write_handbook, write_show_handbook
 
-__all__ = ["WRITERS", "Subject", "blocks_of", "check_handbook_path", "write_handbook"]
+__all__ = [
+    "WRITERS",
+    "Chapter",
+    "Show",
+    "Subject",
+    "blocks_of",
+    "check_handbook_path",
+    "show_blocks",
+    "write_handbook",
+    "write_show_handbook",
+]

@@ -32,9 +32,17 @@ from koirules.vocabulary.kinds import shortest
 def sections(voice: Voice) -> Iterator[Block]:
     """The sections with their worth, then each with its criteria."""
     rules = voice.rules
-    if not rules.sections:
+    changed = [section for section in rules.sections if _differs(voice, section)]
+    if not changed:
         return
     yield Heading(2, line(voice.say("What gives points")), "points")
+    if voice.base is None or list(map(_worth, rules.sections)) != list(map(_worth, voice.base.sections)):
+        yield _worths(voice)
+    for section in changed:
+        yield from _section(voice, section)
+
+
+def _worths(voice: Voice) -> Table:
     rows = [
         Row(
             (
@@ -44,7 +52,7 @@ def sections(voice: Voice) -> Iterator[Block]:
                 line(str(len(section.extras))),
             )
         )
-        for section in rules.sections
+        for section in voice.rules.sections
     ]
     rows.append(
         Row((line(strong(voice.say("Together"))), line(strong(voice.points(_whole(voice)))), (), ()), sums=True)
@@ -55,9 +63,27 @@ def sections(voice: Voice) -> Iterator[Block]:
         Column(voice.say("criteria"), number=True),
         Column(voice.say("bonuses, penalties"), number=True),
     )
-    yield Table(line(voice.say("Sections and what they are worth")), columns, tuple(rows))
-    for section in rules.sections:
-        yield from _section(voice, section)
+    return Table(line(voice.say("Sections and what they are worth")), columns, tuple(rows))
+
+
+def _differs(voice: Voice, section: Section) -> bool:
+    """Whether a section is told: where only differences are, one that has other parts or another worth than in the base."""
+    if voice.base is None or len(voice.told_here(section.points)) or len(voice.told_here(section.extras)):
+        return True
+    return _made_of(section) not in map(_made_of, voice.base.sections)
+
+
+def _made_of(section: Section) -> tuple[object, ...]:
+    return (
+        *_worth(section),
+        section.title,
+        tuple(one.name for one in section.points),
+        tuple(one.name for one in section.extras),
+    )
+
+
+def _worth(section: Section) -> tuple[str, int]:
+    return section.name, section.worth
 
 
 def _whole(voice: Voice) -> int:
@@ -73,10 +99,33 @@ def _section(voice: Voice, section: Section) -> Iterator[Block]:
     )
     yield Heading(3, heading, anchor("section", section.name))
     yield from voice.remarks_on(section.place)
-    for part in section.points:
+    here = voice.told_here(section.points)
+    if len(here) < len(section.points):
+        yield _shares(voice, section)
+    for part in here:
         yield _criterion(voice, section, part)
-    if section.extras:
+    if voice.told_here(section.extras):
         yield _extras(voice, section)
+
+
+def _shares(voice: Voice, section: Section) -> Table:
+    """How much each criterion counts in a section: one from the base counts for less beside one that was added."""
+    rows = tuple(
+        Row((line(voice.title(part.title, anchor("points", part.name), named=True)), *_most(voice, section, part)))
+        for part in section.points
+    )
+    columns = (
+        Column(voice.say("criterion")),
+        Column(voice.say("weight"), number=True),
+        Column(voice.say("of the score, at most"), number=True),
+    )
+    table = Table(line(voice.say("What each criterion is worth here")), columns, rows, "steps")
+    return voice.remarked(table, [part.place for part in section.points])
+
+
+def _most(voice: Voice, section: Section, part: Points) -> tuple[Line, Line]:
+    most = share(section.worth * part.weight, section.divisor, part.shape.most)
+    return line(voice.points(part.weight)), line(voice.tongue.figure(f"{most:.2f}"))
 
 
 def _criterion(voice: Voice, section: Section, part: Points) -> Group:
@@ -166,6 +215,7 @@ def _table(voice: Voice, section: Section, part: Points) -> Table:
 
 
 def _extras(voice: Voice, section: Section) -> Group:
+    extras = voice.told_here(section.extras)
     rows = tuple(
         Row(
             (
@@ -175,7 +225,7 @@ def _extras(voice: Voice, section: Section) -> Group:
             ),
             anchor(extra.head, extra.name),
         )
-        for extra in section.extras
+        for extra in extras
     )
     columns = (
         Column(voice.say("bonus or penalty")),
@@ -184,4 +234,4 @@ def _extras(voice: Voice, section: Section) -> Group:
     )
     heading = Heading(4, voice.line("{section}: bonuses and penalties", section=voice.title(section.title)))
     table = Table(line(voice.say("Bonuses and penalties")), columns, rows, "conditions")
-    return Group("extras", (heading, voice.remarked(table, [extra.place for extra in section.extras])))
+    return Group("extras", (heading, voice.remarked(table, [extra.place for extra in extras])))

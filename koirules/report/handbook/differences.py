@@ -24,7 +24,7 @@ def differences(voice: Voice) -> Iterator[Block]:
     changed, added = (
         [one for one in _own(rules) if (one[2] in rules.source.replaced) is again] for again in (True, False)
     )
-    gone = list(left_out(rules))
+    gone = list(left_out(rules, voice.base))
     told: list[tuple[str, Line]] = []
     if changed:
         told.append((voice.say("changed"), _listed(voice, changed)))
@@ -53,6 +53,7 @@ def _own(rules: Rules) -> Iterator[tuple[str, str, Place, Titled]]:
         *((one.head, one.name, one.place, one.title) for one in (*rules.criteria, *rules.limits, *rules.grades)),
         *(("alert", one.name, one.place, one.title) for one in rules.alerts),
         *(("round", one.name, one.place, one.title) for one in rules.rounds),
+        *(("panel", one.name, one.place, one.title) for one in (rules.panel,) if one is not None),
     ]
     yield from (part for part in parts if part[2].file == rules.file)
 
@@ -62,18 +63,17 @@ def _listed(voice: Voice, parts: list[tuple[str, str, Place, Titled]]) -> Line:
     for head, name, _, title in parts:
         if found:
             found.append(line(voice.tongue.of(", ")))
-        found.append(line(voice.title(title, anchor(head, name), named=True)))
+        found.append(line(voice.title(title, head if head == "panel" else anchor(head, name), named=True)))
     return line(*found)
 
 
-def left_out(rules: Rules) -> Iterator[Titled]:
-    """The titles of what a base says and this standard does not any more."""
+def left_out(rules: Rules, base: Rules | None = None) -> Iterator[Titled]:
+    """The titles of what a base says and this standard does not any more. base: the one, of several, that it is held to."""
     there = {_key(one) for one in rules.source.statements}
     renamed = {one.place for one in rules.source.statements if isinstance(one, st.Grade)}
-    for file, text in rules.source.bases.items():
-        if file == rules.file:
-            continue
-        for one in read_text(text, file).rules.statements:
+    said = (read_text(text, file).rules.statements for file, text in rules.source.bases.items() if file != rules.file)
+    for statements in said if base is None else (base.source.statements,):
+        for one in statements:
             key = _key(one)
             if key is not None and key not in there and one.place not in renamed:
                 title = getattr(one, "title", None)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import assert_never
 
 from koirules.explain.plain_words import PlainWords
@@ -31,7 +31,7 @@ from koirules.vocabulary.traits import Better, Growth, Trait
 
 def settings(voice: Voice) -> Iterator[Block]:
     """The numbers that may be changed for one batch."""
-    found = voice.plain.settings.values()
+    found = voice.told_here(voice.plain.settings.values())
     if not found:
         return
     yield Heading(2, line(voice.say("Numbers that may be changed")), "settings")
@@ -56,7 +56,7 @@ def settings(voice: Voice) -> Iterator[Block]:
 
 def phrases(voice: Voice) -> Iterator[Block]:
     """The words that the page itself gives a meaning in notes."""
-    found = [one for one in voice.rules.source.statements if isinstance(one, Phrase)]
+    found = voice.told_here(one for one in voice.rules.source.statements if isinstance(one, Phrase))
     if not found:
         return
     yield Heading(2, line(voice.tongue.of(voice.rules.subject.at_work)), "phrases")
@@ -83,7 +83,7 @@ def _means(voice: Voice, phrase: Phrase) -> Line:
 
 def silence(voice: Voice) -> Iterator[Block]:
     """What it means where nobody mentions a trait."""
-    found = voice.rules.silence.values()
+    found = voice.told_here(voice.rules.silence.values())
     if not found:
         return
     yield Heading(2, line(voice.say("What silence means")), "silence")
@@ -114,7 +114,7 @@ def silence(voice: Voice) -> Iterator[Block]:
 def panel(voice: Voice) -> Iterator[Block]:
     """How the records of several judges are put together."""
     found = voice.rules.panel
-    if found is None:
+    if found is None or not voice.told_here([found]):
         return
     titled = found.title.text != found.name
     yield Heading(2, line(voice.title(found.title) if titled else voice.say("Several judges")), "panel")
@@ -184,37 +184,49 @@ def _limits(voice: Voice, setting: Setting) -> str:
 
 def glossary(voice: Voice) -> Iterator[Block]:
     """What the words of this page mean."""
-    read = voice.grader.traits_to_record()
-    plain = voice.plain
-    traits = [trait for name, trait in voice.rules.traits.items() if name in read]
-    traits.sort(key=lambda trait: plain.trait(trait).casefold())
-    terms = sorted(voice.rules.terms.values(), key=lambda term: plain.of(term.title).casefold())
-    if not traits and not terms:
+    about = tuple(terms(voice))
+    rows = trait_rows(voice)
+    if not rows and not about:
         return
     yield Heading(2, line(voice.say("What the words mean")), "glossary")
-    if terms:
-        yield Heading(3, line(voice.say("Terms of this standard")), "terms")
-        rows = tuple(
-            Row((line(voice.title(term.title)), voice.told(term.node.place)), anchor("term", term.name))
-            for term in terms
-        )
-        table = Table(
-            line(voice.say("Terms")), (Column(voice.say("term")), Column(voice.say("means"))), rows, "conditions"
-        )
-        yield voice.remarked(table, [term.place for term in terms])
-    if traits:
+    yield from about
+    if rows:
         yield Heading(3, line(voice.say("What is looked at and written down")), "traits")
-        rows = tuple(_trait(voice, trait) for trait in traits)
-        columns = (
-            Column(voice.say("trait")),
-            Column(voice.say("name on a record sheet")),
-            Column(voice.say("what it is")),
-            Column(voice.say("written as")),
-        )
-        own = {one.name.text: one.place for one in voice.rules.source.statements if isinstance(one, HouseTrait)}
-        yield voice.remarked(
-            Table(line(voice.say("Traits")), columns, rows, "traits"), [own.get(trait.name) for trait in traits]
-        )
+        yield trait_table(voice, rows)
+
+
+def terms(voice: Voice, level: int = 3) -> Iterator[Block]:
+    """The words that the standard itself explains. level: of the heading."""
+    found = sorted(voice.told_here(voice.rules.terms.values()), key=lambda term: voice.plain.of(term.title).casefold())
+    if not found:
+        return
+    yield Heading(level, line(voice.say("Terms of this standard")), "terms")
+    rows = tuple(
+        Row((line(voice.title(term.title)), voice.told(term.node.place)), anchor("term", term.name)) for term in found
+    )
+    table = Table(line(voice.say("Terms")), (Column(voice.say("term")), Column(voice.say("means"))), rows, "conditions")
+    yield voice.remarked(table, [term.place for term in found])
+
+
+def trait_rows(voice: Voice) -> tuple[Row, ...]:
+    """The traits that are to be recorded, by their titles."""
+    read = voice.grader.traits_to_record()
+    traits = [trait for name, trait in voice.rules.traits.items() if name in read]
+    traits.sort(key=lambda trait: voice.plain.trait(trait).casefold())
+    own = {one.name.text: one.place for one in voice.rules.source.statements if isinstance(one, HouseTrait)}
+    table = trait_table(voice, [_trait(voice, trait) for trait in traits])
+    return voice.remarked(table, [own.get(trait.name) for trait in traits]).rows
+
+
+def trait_table(voice: Voice, rows: Iterable[Row]) -> Table:
+    """The table of such rows."""
+    columns = (
+        Column(voice.say("trait")),
+        Column(voice.say("name on a record sheet")),
+        Column(voice.say("what it is")),
+        Column(voice.say("written as")),
+    )
+    return Table(line(voice.say("Traits")), columns, tuple(rows), "traits")
 
 
 def _trait(voice: Voice, trait: Trait) -> Row:

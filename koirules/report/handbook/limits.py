@@ -11,6 +11,9 @@ from koirules.standard.parts import Limit
 
 def grades(voice: Voice) -> Iterator[Block]:
     """The grades, best first, each with what it asks for."""
+    every, base = voice.rules.grades, voice.base
+    if base is not None and not voice.told_here(every) and len(every) == len(base.grades):
+        return
     yield Heading(2, line(voice.say("The grades")), "grades")
     yield Paragraph(
         line(voice.say("From the best down: {a_fish} gets the first grade whose condition holds.", a_fish=voice.a_fish))
@@ -33,12 +36,12 @@ def grades(voice: Voice) -> Iterator[Block]:
 
 def faults(voice: Voice) -> Iterator[Block]:
     """The faults by the grade that they leave, the worst first."""
-    every = [limit for limit in voice.rules.limits if limit.head == "fault"]
+    every = [limit for limit in voice.told_here(voice.rules.limits) if limit.head == "fault"]
     found = [limit for limit in every if not limit.lowers]
     if not every:
         return
     yield Heading(2, line(voice.say("Faults")), "faults")
-    if found:
+    if found and not voice.explained("fault"):
         yield Paragraph(
             line(
                 voice.say(
@@ -67,18 +70,16 @@ def faults(voice: Voice) -> Iterator[Block]:
 
 def lifts(voice: Voice) -> Iterator[Block]:
     """The lifts by the grade that they give, the best first."""
-    found = [limit for limit in voice.rules.limits if limit.head == "lift"]
+    found = [limit for limit in voice.told_here(voice.rules.limits) if limit.head == "lift"]
     if not found:
         return
     yield Heading(2, line(voice.say("Lifts")), "lifts")
-    yield Paragraph(
-        line(
-            voice.say(
-                "A lift gives {a_fish} no worse a grade than the one named here, unless a fault takes it away.",
-                a_fish=voice.a_fish,
-            )
+    if not voice.explained("lift"):
+        told = voice.say(
+            "A lift gives {a_fish} no worse a grade than the one named here, unless a fault takes it away.",
+            a_fish=voice.a_fish,
         )
-    )
+        yield Paragraph(line(told))
     for place in sorted({lift.grade for lift in found}):
         yield Heading(3, voice.line("No worse than {grade}", grade=voice.grade(place)))
         yield _limits(voice, [lift for lift in found if lift.grade == place], "lift")
@@ -108,7 +109,7 @@ def _condition(voice: Voice, limit: Limit) -> Line:
 
 def alerts(voice: Voice) -> Iterator[Block]:
     """Words of warning about a batch as a whole."""
-    found = voice.rules.alerts
+    found = voice.told_here(voice.rules.alerts)
     if not found:
         return
     yield Heading(2, line(voice.say("Alerts")), "alerts")

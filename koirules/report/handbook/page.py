@@ -17,7 +17,9 @@ from koirules.report.handbook.glossary import glossary, panel, phrases, settings
 from koirules.report.handbook.limits import alerts, faults, grades, lifts
 from koirules.report.handbook.selection import selection
 from koirules.report.handbook.voice import Voice
+from koirules.standard.parts import Rules
 from koirules.standard.titles import Titled
+from koirules.vocabulary.skins import ANY_VARIETY
 
 
 @frozen
@@ -34,16 +36,29 @@ class Subject:
     cautions: Sequence[str]
     remarks: bool = False
 
+    def voice(self, base: Rules | None = None) -> Voice:
+        """The words of its page. base: where only the differences from it are told."""
+        return Voice(self.grader, self.grader.rules.source.remarks if self.remarks else {}, base)
+
 
 def blocks_of(subject: Subject) -> tuple[Block, ...]:
     """The whole page."""
-    source = subject.grader.rules.source
-    voice = Voice(subject.grader, source.remarks if subject.remarks else {})
+    voice = subject.voice()
     return (
-        *_opening(voice, subject.seal),
-        *_cautions(voice, subject.cautions),
+        Heading(1, line(voice.title(voice.rules.title))),
+        *opening(voice, subject.seal),
+        *cautions(voice, subject.cautions),
+        *parts(voice, subject.runs),
+        *glossary(voice),
+    )
+
+
+def parts(voice: Voice, runs: Sequence[SampleRun]) -> tuple[Block, ...]:
+    """What a standard says, part by part, or how it differs from its base."""
+    base = voice.base
+    return (
         *differences(voice),
-        *_way(voice),
+        *(_way(voice) if base is None else ()),
         *grades(voice),
         *sections(voice),
         *faults(voice),
@@ -52,16 +67,15 @@ def blocks_of(subject: Subject) -> tuple[Block, ...]:
         *selection(voice),
         *panel(voice),
         *settings(voice),
-        *examples(voice, subject.runs),
+        *examples(voice, [run for run in runs if base is None or run.sample.place.file == voice.rules.file]),
         *silence(voice),
         *phrases(voice),
-        *glossary(voice),
     )
 
 
-def _opening(voice: Voice, seal: str) -> Iterator[Block]:
+def opening(voice: Voice, seal: str) -> Iterator[Block]:
+    """What a standard is for, under its title."""
     rules = voice.rules
-    yield Heading(1, line(voice.title(rules.title)))
     yield Facts(tuple(_facts(voice, seal)))
     for note in rules.notes:
         yield Paragraph(line(voice.tongue.of(note)))
@@ -72,7 +86,10 @@ def _facts(voice: Voice, seal: str) -> Iterator[tuple[str, Line]]:
     rules, tongue = voice.rules, voice.tongue
     yield voice.say("edition"), line(strong(rules.edition))
     if rules.variety is not None:
-        names = (tongue.of(name.replace("_", " ")) for name in rules.each_variety or (rules.variety,))
+        names = (
+            voice.say("any variety") if name == ANY_VARIETY else tongue.of(name.replace("_", " "))
+            for name in rules.each_variety or (rules.variety,)
+        )
         yield voice.say("variety"), line(tongue.joined(names))
     if rules.stage is not None:
         yield voice.say("stage"), line(tongue.of(rules.stage.replace("_", " ")))
@@ -85,7 +102,9 @@ def _facts(voice: Voice, seal: str) -> Iterator[tuple[str, Line]]:
         yield voice.say("valid"), line(tongue.joined(told, " "))
     for number, base in enumerate(rules.source.chain):
         title = voice.title(Titled(base.title.text, base.title.others))
-        held = voice.say(", seal {seal}", seal=base.seal) if base.seal else voice.say(", not held by a seal")
+        held = ""  # in the book of a show the base is a chapter, with its seal
+        if voice.base is None:
+            held = voice.say(", seal {seal}", seal=base.seal) if base.seal else voice.say(", not held by a seal")
         yield (
             voice.say("based on") if number == 0 else voice.say("which is based on"),
             voice.line(
@@ -99,10 +118,11 @@ def _facts(voice: Voice, seal: str) -> Iterator[tuple[str, Line]]:
     yield voice.say("seal"), line(seal)
 
 
-def _cautions(voice: Voice, cautions: Sequence[str]) -> Iterator[Block]:
-    if cautions:
+def cautions(voice: Voice, told: Sequence[str]) -> Iterator[Block]:
+    """What to bear in mind before work begins."""
+    if told:
         title = Heading(2, line(voice.tongue.of(voice.rules.subject.in_hand)), "cautions")
-        yield Group("caution", (title, Listed(tuple(line(voice.tongue.of(caution)) for caution in cautions))))
+        yield Group("caution", (title, Listed(tuple(line(voice.tongue.of(caution)) for caution in told))))
 
 
 def _way(voice: Voice) -> Iterator[Block]:

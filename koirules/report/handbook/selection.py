@@ -23,6 +23,8 @@ _TIES = {
 def selection(voice: Voice) -> Iterator[Block]:
     """What decides between those that tie, and the rounds if there are any."""
     rounds = voice.rules.rounds
+    if voice.base is not None and not voice.told_here(rounds):
+        return
     title = voice.say("Rounds, and what decides ties") if rounds else voice.say("What decides ties")
     yield Heading(2, line(title), "selection")
     listed = to_say(
@@ -46,7 +48,10 @@ def selection(voice: Voice) -> Iterator[Block]:
         fish=voice.many,
     )
     yield Paragraph(line(order))
+    here = voice.told_here(rounds)
     for number, one in enumerate(rounds, 1):
+        if one not in here:
+            continue
         yield Heading(
             3, line(f"{number}. ", voice.title(one.title), voice.origin(one.place)), anchor("round", one.name)
         )
@@ -56,7 +61,8 @@ def selection(voice: Voice) -> Iterator[Block]:
             yield Paragraph(line(voice.say("The pick goes by, in this order:")))
             keys = tuple(voice.line(key_words(key), value=voice.told(key.by.place)) for key in one.keys)
             yield Listed((*keys, line(voice.say(_TIES[one.ties]))), numbered=True)
-    yield Paragraph(line(told))
+    if voice.base is None:
+        yield Paragraph(line(told))
 
 
 def _facts(voice: Voice, one: Round) -> Iterator[tuple[str, Line]]:

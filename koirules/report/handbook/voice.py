@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from decimal import Decimal
 from functools import cached_property
+from typing import Protocol, TypeVar
 
 from attrs import define, evolve, field
 
@@ -20,20 +21,44 @@ from koirules.standard.titles import Titled
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.traits import Trait
 
+
+class _Written(Protocol):
+    """A part of a standard, which knows where it was written."""
+
+    @property
+    def place(self) -> Place:
+        """Where it stands."""
+
+
+_W = TypeVar("_W", bound=_Written)
+
 _TOLD_OF = frozenset({"trait", "term", "setting", "section", "fault", "grade", "round"})
 
 
 @define(slots=False, frozen=True)
 class Voice:
-    """The words of one page. remarks: those of the rule file that it shows, by the place of the statement that they are on."""
+    """The words of one page.
+
+    remarks: those of the rule file that it shows, by the place of the statement that they are on. base: the standard that this
+    one is based on, where only the differences from it are told; None where all is told.
+    """
 
     grader: Grader
     remarks: Mapping[Place, tuple[str, ...]] = field(factory=dict)
+    base: Rules | None = None
 
     @property
     def rules(self) -> Rules:
         """The standard."""
         return self.grader.rules
+
+    def told_here(self, parts: Iterable[_W]) -> list[_W]:
+        """The parts that are told: all, or those that the rule file itself says."""
+        return [part for part in parts if self.base is None or part.place.file == self.rules.file]
+
+    def explained(self, head: str) -> bool:
+        """Whether the base has a fault or a lift, so that what it is has been explained there."""
+        return self.base is not None and any(limit.head == head for limit in self.base.limits)
 
     @property
     def plain(self) -> PlainWords:
@@ -143,6 +168,8 @@ class Voice:
     @cached_property
     def _adds_little(self) -> bool:
         """Whether most of a standard is from its base."""
+        if self.base is not None:
+            return True
         rules = self.rules
         parts = (*rules.criteria, *rules.limits, *rules.grades)
         return 2 * sum(part.place.file == rules.file for part in parts) <= len(parts)
