@@ -509,8 +509,8 @@ class Standard:
 
     @property
     def trait_titles(self) -> Mapping[str, str]:
-        """The title of each trait by its name, in a language other than English; none in English, whose words names are."""
-        return {} if self.language is None else {name: self._plain.trait(one) for name, one in self.traits.items()}
+        """The title of each trait by its name."""
+        return {name: self._plain.trait(one) for name, one in self.traits.items()}
 
     @property
     def tongue(self) -> Tongue:

@@ -301,6 +301,19 @@ def steps_left_out(place: Place, trait: str, step: str, left: Sequence[str], *, 
     )
 
 
+def picks_the_faulty(place: Place, last: str, fault: str, keeping: str) -> Problem:
+    """A round that picks and asks nothing of the grade, where a fault puts fish into the last one. keeping: what asks it."""
+    first = Place(place.file, place.line, place.column, place.line, place.column)
+    return Problem(
+        "picks-the-faulty",
+        place,
+        f'This round also picks fish that "{fault}" puts to {last}: it asks nothing of the grade.',
+        f'Put "{keeping}" before "pick" to leave them out.',
+        warning=True,
+        edit=Edit(first, f"{keeping}\n  "),
+    )
+
+
 def worths_not_100(place: Place, total: str) -> Problem:
     """Worths that do not add up to 100."""
     return Problem(

@@ -32,7 +32,7 @@ class About:
     graded; the results of a batch stand part after part. day: that of the grading. recorded: the values
     that tables have beside the results. classes: the class table
     that fish were put into classes by, with its edition. subject: what the results are about, as sentences name it.
-    traits: titles of traits by name, for a language other than that of the names.
+    traits: titles of traits by name.
     """
 
     title: str

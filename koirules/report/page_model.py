@@ -297,7 +297,9 @@ class _Maker:
         ranked = [one for one in best_first(tuple(wording.grades), results) if self.audience.shows(wording, one)]
         settled = [one for one in ranked if one.grade is not None]
         last = tuple(wording.grades)[-1]
-        best = ([one for one in settled if one.grade != last] or settled)[:BEST]
+        picks = {one.name for one in wording.about.rounds if one.places is not None}
+        picked = [one for one in settled if any(step.kept and step.round in picks for step in one.course)]
+        best = (picked or [one for one in settled if one.grade != last] or settled)[:BEST]
         fish = {
             id(one): self._fish(one, place, recorded[id(one)], large=one in best) for place, one in enumerate(ranked, 1)
         }

@@ -193,7 +193,7 @@ class CourseTeller:
 
     def _settled(self, run: RoundRun, number: int, tie: Tie) -> str:
         tongue = self.plain.tongue
-        chosen = tongue.listed([self.records[n].fish for n in tie.fish if n in run.chosen])
+        chosen = tongue.listed([self._called(self.records[n].fish) for n in tie.fish if n in run.chosen])
         places = _places(tongue, tie.places)
         return self._said(run, number) + tongue("tied for {places}; a person chose {fish}", places=places, fish=chosen)
 
@@ -270,8 +270,13 @@ class CourseTeller:
     def _stood(self, run: RoundRun, above: int, number: int) -> str:
         """Who stood above a fish, and by how much, as the end of a sentence."""
         return self.plain.tongue(
-            "; {fish} stood above it{by}", fish=self.records[above].fish, by=self._by(run, above, number)
+            "; {fish} stood above it{by}", fish=self._called(self.records[above].fish), by=self._by(run, above, number)
         )
+
+    def _called(self, fish: str) -> str:
+        """A fish by its name; by its noun too where the name is a number, which would read as a count."""
+        tongue = self.plain.tongue
+        return tongue("{noun} {name}", noun=tongue.of(self.rules.subject.one), name=fish) if fish.isdigit() else fish
 
     def _quota(self, run: RoundRun, number: int) -> str:
         if run.picked is None:
@@ -291,7 +296,7 @@ class CourseTeller:
 
     def _listed(self, tie: Tie, number: int) -> str:
         """The fish that one is tied with, the first of them by name."""
-        named = self._named(_mates(tie, number))
+        named = [self._called(fish) for fish in self._named(_mates(tie, number))]
         more = len(tie.fish) - 1 - len(named)
         tongue = self.plain.tongue
         listed = tongue.joined(named)
@@ -304,16 +309,19 @@ class CourseTeller:
         for key, mine, theirs in zip(run.round.keys, other, one, strict=True):
             if mine == theirs:
                 continue
-            words, kind = self.plain.told(key.by.place), key.by.type
+            words, kind, trait = self.plain.told(key.by.place), key.by.type, trait_of(key.by)
+            blank = [
+                trait is not None and trait.name not in run.readings[fish] and self.plain.tongue("not recorded")
+                for fish in (number, above)
+            ]
             match kind:
                 case Numeric():
                     sign = -1 if key.highest else 1
                     has, had = (self.plain.value(key.by, sign * n / 1e6, sign * n / 1e6) for n in (mine, theirs))
                 case Steps(steps):
-                    trait = trait_of(key.by)
                     name = "" if trait is None else trait.name
                     has, had = (self.plain.word(steps[abs(n)], name) for n in (mine, theirs))
                 case _:
                     return tongue(" by {key}", key=words)
-            return tongue(" by {key}: {theirs} against {own}", key=words, theirs=had, own=has)
+            return tongue(" by {key}: {theirs} against {own}", key=words, theirs=blank[1] or had, own=blank[0] or has)
         return tongue(", recorded before it")

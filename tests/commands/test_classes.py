@@ -195,7 +195,7 @@ def test_rules_figures_and_rounds_read_the_class_without_declaring_it():
         "4": ("kept", True),
     }
     assert steps["1"]["why"] == "stands 1st of 2 in kohaku 53"
-    assert steps["2"]["why"].startswith("1 place in kohaku 53; 1 stood above it by score")
+    assert steps["2"]["why"].startswith("1 place in kohaku 53; fish 1 stood above it by score")
     assert told["5"]["outside"] == "the class table has no size for 68.1 cm"
 
 

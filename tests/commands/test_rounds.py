@@ -85,3 +85,40 @@ def test_decisions_that_cannot_stand_end_the_command_with_nothing_written():
     assert "decision-of-nobody" in result.output
     assert "decision-without" in result.output
     assert not Path("results.csv").exists()
+
+
+TUB = """standard "Tub (an invented house)" edition 1 variety kohaku
+fault bent if spine is bent: no better than leave
+grade keep if length at least 10 cm
+grade leave otherwise
+round clean "no faults" keep those possibly with grade is keep
+round best "best of the tub" pick 2 by highest length
+"""
+TUB_RECORDS = "fish,length,spine\n1,12,straight\n2,15,straight\n3,9,straight\n4,14,\n5,,straight\n"
+
+
+def test_the_short_list_names_who_stays_and_who_is_open_apart():
+    Path("tub.koi").write_text(TUB, encoding="utf-8")
+    Path("tub.csv").write_text(TUB_RECORDS, encoding="utf-8")
+    told = output("grade", "tub.koi", "tub.csv")
+    assert "Round 1, no faults: 4 stay, 1 leaves; stay: 1, 2, 4, 5; still open: 4, 5" in told
+
+
+def test_a_fish_named_by_a_number_has_its_noun_and_a_length_that_nobody_wrote_is_not_recorded():
+    Path("tub.koi").write_text(TUB, encoding="utf-8")
+    Path("tub.csv").write_text(TUB_RECORDS, encoding="utf-8")
+    told = output("grade", "tub.koi", "tub.csv", "--all")
+    assert "leaves 1 2 places; fish 4 stood above it by total length: 14 cm against 12 cm" in told
+    assert "leaves 5 2 places; fish 4 stood above it by total length: 14 cm against not recorded" in told
+    assert "0.5 cm" not in told
+
+
+def test_the_best_of_a_page_are_those_that_a_pick_kept_not_those_with_the_best_score():
+    text = TUB.replace("pick 2 by highest", "pick 1 by lowest")
+    Path("tub.koi").write_text(text, encoding="utf-8")
+    Path("tub.csv").write_text(TUB_RECORDS.rpartition("4,")[0], encoding="utf-8")
+    output("grade", "tub.koi", "tub.csv", "--out", "tub.html")
+    page = Path("tub.html").read_text(encoding="utf-8")
+    best = page.partition('<section class="best"')[2].partition("</section>")[0]
+    assert "Best fish" in best
+    assert best.count('class="fish large"') == 1

@@ -37,6 +37,17 @@ grade cull otherwise
 """,
         [(5, "worse: heavy"), (6, "better: snow"), (7, "better: sharp and razor")],
     ),
+    "picks-the-faulty": (
+        f"""{HEAD}{BODY}fault bent if spine is bent: no better than cull
+{GRADES}round longest "the longest of each tail"
+  pick 2 for each tail_stem by highest length
+round first pick 1 by highest score
+round rest
+  from those passed over by longest
+  pick 1 by highest length
+""",
+        [(8, '"bent" puts to cull'), (12, '"bent" puts to cull')],
+    ),
 }
 
 
@@ -83,3 +94,40 @@ def test_the_mend_of_a_step_that_leaves_others_out_takes_them_in():
     record = {"length": "10 cm", "kiwa": "razor", "shiroji": "yellow", "tail_stem": "strong", "wear": "none"}
     assert (standard.grade(record).grade, mended.grade(record).grade) == ("cull", "keep")
     assert mended.grade({**record, "wear": "heavy"}).grade == "cull"
+
+
+def test_the_mend_of_a_pick_among_all_leaves_the_fish_with_faults_out():
+    text, _ = SLIPS["picks-the-faulty"]
+    mended = edited(text, [warning.edit for warning in koirules.read_standard(text).warnings])
+    fish = [{"fish": "bent", "length": 20, "spine": "bent", "tail_stem": "strong"}] + [
+        {"fish": name, "length": 10, "spine": "straight", "tail_stem": "strong"} for name in ("a", "b")
+    ]
+
+    def kept(rules):
+        return koirules.read_standard(rules).grade_batch(fish).rounds[0].kept
+
+    assert "bent" in kept(text)
+    assert kept(mended) == ("a", "b")
+    assert koirules.read_standard(mended).warnings == ()
+
+
+@pytest.mark.parametrize(
+    "rules",
+    [
+        "round best keep those with length above 9 cm pick 1 by highest length",
+        "round best pick 1 by those with not fault bent, then highest length",
+        "round best pick 1 by highest grade, then highest length",
+        "round best pick all by highest length",
+        "round all_fish keep those with grade is keep\nround best pick 1 by highest length",
+    ],
+)
+def test_a_pick_that_asks_for_the_grade_or_picks_no_number_is_no_slip(rules):
+    fault = "fault bent if spine is bent: no better than cull"
+    assert koirules.read_standard(f"{HEAD}{BODY}{fault}\n{GRADES}{rules}\n").warnings == ()
+
+
+def test_a_pick_is_no_slip_where_no_fault_puts_to_the_last_grade():
+    rules = (
+        f"{HEAD}{BODY}fault bent if spine is bent: no better than keep\n{GRADES}round best pick 1 by highest score\n"
+    )
+    assert koirules.read_standard(rules).warnings == ()

@@ -122,6 +122,9 @@ def test_a_fish_is_told_in_a_sentence_with_gains_and_losses_apart(lot):
     assert told(wording, results["L04"]).sentence == "Bent spine: no better than out of the lot."
     still_open = told(wording, evolve(results["L25"], hangs_on=("health",)))
     assert still_open.sentence.startswith("Could be keep or hold; still to look at: health; ")
+    # A trait has one name, its title, on a whole page.
+    by_eyes = told(wording, evolve(results["L25"], hangs_on=("hi_on_eyes",)))
+    assert "still to look at: red over the eyes; " in by_eyes.sentence
     # A bonus that was not given is no loss.
     bonuses = {one.title for result in results.values() for one in result.reasons if one.kind == "bonus"}
     assert not any(line.title in bonuses for one in results.values() for line in told(wording, one).losses)

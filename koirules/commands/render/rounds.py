@@ -58,11 +58,15 @@ def tell_rounds(rounds: Sequence[RoundCourse], results: Sequence[Result], subjec
 
 
 def tell_rounds_in_short(rounds: Sequence[RoundCourse]) -> None:
-    """Print of each round how many stay and leave, who is tied, and who has its places where they are few."""
+    """Print of each round how many stay and leave, and by name, where they are few, who stays, is open or tied."""
     for number, one in enumerate(rounds, 1):
         parts = [counted(len(one.kept), "stays", "stay"), counted(len(one.left), "leaves", "leave")]
         where = f", to {shown(one.sent)}" if one.sent else ""
-        named = f": {', '.join(map(shown, one.kept))}" if 0 < len(one.kept) <= _MOST_NAMED else ""
+        named = "".join(
+            f"; {word}: {', '.join(map(shown, fish))}"
+            for word, fish in (("stay", one.kept), ("still open", one.open))
+            if 0 < len(fish) <= _MOST_NAMED
+        )
         show_paragraph(f"Round {number}, {shown(one.title)}: {', '.join(parts)}{where}{named}")
         for tie in one.ties:
             places = f"{tie.places} place{'s' if tie.places != 1 else ''}"

@@ -1,4 +1,4 @@
-"""What holds but is likely a slip: unused names, flat criteria, worths that are not 100, `is` where more counts too."""
+"""What holds but is likely a slip: unused names, flat criteria, worths that are not 100, picks that take fish with faults."""
 
 from __future__ import annotations
 
@@ -6,6 +6,8 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
+from koirules.language import round_parts as rp
+from koirules.language import statements as st
 from koirules.meaning import operators as ops
 from koirules.meaning.curves import Curve
 from koirules.problems import Place, Problem, parts
@@ -13,6 +15,8 @@ from koirules.standard.parts import Rules
 from koirules.standard.tree import (
     Apply,
     Constant,
+    FaultRead,
+    GradeRead,
     Grown,
     Node,
     Recorded,
@@ -52,7 +56,36 @@ def warnings_of(rules: Rules, house_places: dict[str, Place]) -> list[Problem]:
     if rules.sections and "score" not in used:
         found.append(parts.unused_section(rules.sections[0].place))
     found += _left_out(rules)
+    found += _picked_with_faults(rules)
     return found
+
+
+def _picked_with_faults(rules: Rules) -> Iterator[Problem]:
+    """Each round that picks among fish that no round asked anything of, where a fault puts fish to the last grade.
+
+    A round that looks at those of a warned one is not told again.
+    """
+    last = len(rules.grades) - 1
+    fault = next((one for one in rules.limits if one.head == "fault" and not one.lowers and one.grade == last), None)
+    if fault is None or last < 1:
+        return
+    above = rules.grades[last - 1].name
+    keeping = f"keep those with grade {'is' if last == 1 else 'at least'} {above}"
+    picks = {
+        one.name.text: part.place
+        for one in rules.source.statements
+        if isinstance(one, st.Round)
+        for part in one.parts
+        if isinstance(part, rp.Pick)
+    }
+    asked: set[str] = set()
+    for one in rules.rounds:
+        by_grade = any(isinstance(node, GradeRead | FaultRead) for root in one.roots for node in walk(root))
+        if one.keep is not None or by_grade or (one.pool == "kept" and one.pool_of in asked):
+            asked.add(one.name)
+        elif one.ordered and (one.amount is not None or one.quotas):
+            asked.add(one.name)
+            yield parts.picks_the_faulty(picks[one.name], rules.grades[last].name, fault.name, keeping)
 
 
 def _left_out(rules: Rules) -> Iterator[Problem]:
