@@ -155,7 +155,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "kink near the dorsal, kink near the tail, kink at the tail, kink behind the dorsal, a "
             "kink, twisted, twisted body, deformed spine, s shaped, bend in the "
             "body, bend in the spine, banana, 背曲がり",
-            "is straight": "straight, straight body, body straight, straight as an arrow, straight back, straight fish",
+            "is straight": "straight, not bent, no bent spine, "
+            "straight body, body straight, straight as an arrow, straight back, straight fish",
         },
     ),
     Spoken(

@@ -62,11 +62,15 @@ _ALIKE |= {"red": "hi", "beni": "hi", "reds": "hi"}
 
 @frozen
 class Means:
-    """What words say. wording: as they are written where they come from. own: whether the page says so."""
+    """What words say. wording: as they are written where they come from. own: whether the page says so.
+
+    denied: what `no` before them says, where that is more than the opposite of what they say.
+    """
 
     wording: str
     stated: tuple[Stated, ...]
     own: bool = False
+    denied: tuple[Stated, ...] = ()
 
 
 @define
@@ -74,7 +78,7 @@ class _Node:
     """The words that a phrase can begin with, and what they are where they end.
 
     names: traits that are called so. beside: those that are where a level stands beside it. levels: what they say
-    of a trait whose name stands beside them.
+    of a trait whose name stands beside them. sides: the places, as bits, of a level that leaves open which side it means.
     """
 
     after: dict[str, _Node] = field(factory=dict)
@@ -82,6 +86,7 @@ class _Node:
     names: tuple[str, ...] = ()
     beside: tuple[str, ...] = ()
     levels: dict[str, Said] = field(factory=dict)
+    sides: dict[str, int] = field(factory=dict)
     wording: str = ""
 
 
@@ -114,7 +119,7 @@ class Lexicon:
     """The phrases of a standard. seal: SHA-256 of what they say, so that a record can name what it was read by.
 
     implied: what goes along with any but the lowest level of a trait. shortest: the length in cm below which there is hardly a
-    fish, at the stage of the standard or at any.
+    fish, at the stage of the standard or at any. lengths: the usual ones at the stage, in cm; None where it has none.
     """
 
     traits: Mapping[str, Trait]
@@ -123,6 +128,7 @@ class Lexicon:
     implied: Mapping[str, tuple[Stated, ...]] = field(repr=False)
     seal: str
     shortest: Decimal = Decimal(0)
+    lengths: tuple[Decimal, Decimal] | None = None
 
     @classmethod
     def of(cls, rules: Rules) -> Lexicon:
@@ -132,7 +138,8 @@ class Lexicon:
         length = rules.traits.get("length")
         usual = [] if length is None else [length.usual_at(stage) for stage in (None, rules.stage)]
         shortest = min((ends[0] for ends in usual if ends is not None), default=Decimal(0))
-        return cls(rules.traits, built.root, built.phrases, built.implied, digest, shortest)
+        lengths = usual[1] if usual and rules.stage else None
+        return cls(rules.traits, built.root, built.phrases, built.implied, digest, shortest, lengths)
 
     def hits(self, tokens: Sequence[str], start: int) -> list[Hit]:
         """The phrases and names that begin at a place: the longest first, of equals those of the page, then names last."""
@@ -147,7 +154,8 @@ class Lexicon:
             if node.names or node.beside:
                 found += self._named(tokens, node, end)
             if node.levels:
-                found += self._levelled(tokens, node, end)
+                for last, level in self._with_others(tokens, end, node):
+                    found += self._levelled(tokens, level, last)
         return sorted(found, key=lambda hit: (-hit.end, self._rank(hit)))
 
     def _rank(self, hit: Hit) -> int:
@@ -166,6 +174,10 @@ class Lexicon:
                     best = Hit(end, Means(node.wording, (Stated(trait, said),)), (), node.wording, about=tuple(about))
                     break
         return best
+
+    def is_label(self, tokens: Sequence[str], at: int) -> bool:
+        """Whether the name of a trait that takes any text begins at a place: `tub`."""
+        return any(len(hit.names) == 1 and is_text(self.traits[hit.names[0]].kind) for hit in self.hits(tokens, at)[:1])
 
     def levels_of(self, tokens: Sequence[str]) -> tuple[str, ...]:
         """The traits of which the tokens are a word that needs the trait's name beside it: `sharp`."""
@@ -188,6 +200,19 @@ class Lexicon:
                     open_ones.append((node, at + 1, True))
         return found if len(found) < 2 else _once(found)
 
+    def _with_others(self, tokens: Sequence[str], end: int, level: _Node) -> Iterator[tuple[int, _Node]]:
+        """A level, and the one that it makes with another one behind it: `sharp or razor`, `fair to sharp`."""
+        yield end, level
+        if end < len(tokens) and tokens[end] in {"or", "to"}:
+            for last, other in self._walk(tokens, self._skip(tokens, end + 1)):
+                both = {
+                    trait: said
+                    for trait, one in level.levels.items()
+                    if (said := _either(self.traits[trait].kind, one, other.levels.get(trait), tokens[end])) is not None
+                }
+                if both:
+                    yield last, _Node(levels=both, wording=f"{level.wording} {tokens[end]} {other.wording}")
+
     def _skip(self, tokens: Sequence[str], at: int) -> int:
         while at < len(tokens) and tokens[at] in _INSIDE:
             at += 1
@@ -200,12 +225,18 @@ class Lexicon:
         skipped = self._skip(tokens, at)
         if skipped < len(tokens):
             if alike(tokens[skipped]) == "on":
-                starts.add((self._skip(tokens, skipped + 1), False))
+                place = self._skip(tokens, skipped + 1)
+                starts.add((place, False))
+                if place < len(tokens) and tokens[place] in {"no", "neither"}:
+                    starts.add((self._skip(tokens, place + 1), True))
             elif tokens[skipped] == "not":
                 starts.add((self._skip(tokens, skipped + 1), True))
         for begin, negated in starts:
-            for last, level in self._walk(tokens, begin):
-                yield from self._together(name, level, last, negated=negated, first=name.wording, second=level.wording)
+            for end_of_one, one in self._walk(tokens, begin):
+                for last, level in self._with_others(tokens, end_of_one, one):
+                    yield from self._together(
+                        name, level, last, negated=negated, first=name.wording, second=level.wording
+                    )
 
     def _levelled(self, tokens: Sequence[str], level: _Node, end: int) -> Iterator[Hit]:
         """`sharp kiwa`, `left pectoral red`, `left pectoral without red`."""
@@ -227,16 +258,38 @@ class Lexicon:
             said = level.levels.get(trait)
             if said is None:
                 continue
+            outside = _without(said, level.sides[trait]) if trait in level.sides else None
             if negated:
-                said = opposite_of(self.traits[trait].kind, said)
+                said = outside or opposite_of(self.traits[trait].kind, said)
             if said is not None:
                 wording = f"{first} {'not ' if negated else ''}{second}"
                 along = self.implied.get(trait, ())
-                if said == none_of(self.traits[trait].kind):
+                none = none_of(self.traits[trait].kind)
+                if said == none:
                     along = denied(along, self.traits)
+                elif isinstance(said, int) and isinstance(none, int) and said & none:
+                    along = ()
                 stated = (Stated(trait, said), *(() if negated else along))
-                yield Hit(end, Means(wording, stated), (), wording, whole=False, about=(*name.names, *name.beside))
+                means = Means(wording, stated, denied=(Stated(trait, outside),) if outside and not negated else ())
+                yield Hit(end, means, (), wording, whole=False, about=(*name.names, *name.beside))
                 return
+
+
+def _either(kind: Kind, one: Said, other: Said | None, joined: str) -> Said | None:
+    """What one level or another says, or all from one to the other. None where that is no level of a scale or choice."""
+    if not isinstance(one, int) or not isinstance(other, int) or not isinstance(kind, Scale | Choice):
+        return None
+    if joined == "or":
+        return one | other
+    return (1 << other.bit_length()) - (one & -one) if isinstance(kind, Scale) and one < other else None
+
+
+def _without(said: Said, places: int) -> PlaceSet | None:
+    """What `no` before a side that is left open says: none of these places, the others perhaps."""
+    if not isinstance(said, PlaceSet):
+        return None
+    free = said.possible & ~places
+    return PlaceSet(0, free, 0, free.bit_count())
 
 
 def denied(stated: Sequence[Stated], traits: Mapping[str, Trait]) -> tuple[Stated, ...]:
@@ -355,9 +408,11 @@ class _Building:
             if node is not None and trait.name not in (*node.names, *node.beside):
                 node.beside = (*node.beside, trait.name)
                 self.said.append(f"{noun}::{trait.name}")
-        for word, said in _levels(kind, spoken):
+        for word, said, sides in _levels(kind, spoken):
             node = self._node(word)
             if node is not None:
+                if sides and trait.name not in node.levels:
+                    node.sides[trait.name] = sides
                 node.levels.setdefault(trait.name, said)
                 self.said.append(f"{word}:{trait.name}={said}")
 
@@ -371,8 +426,8 @@ def _nouns_of(trait: Trait) -> Iterator[str]:
             yield plain
 
 
-def _levels(kind: Kind, spoken: Sequence[Spoken]) -> Iterator[tuple[str, Said]]:
-    """What is said for each word of a kind, beside the name of its trait."""
+def _levels(kind: Kind, spoken: Sequence[Spoken]) -> Iterator[tuple[str, Said, int]]:
+    """What is said for each word of a kind, beside the name of its trait; of sides that are left open, their places as bits."""
     words = words_of(kind)
     everything = PlaceSet.any_of(kind) if isinstance(kind, Places) else None
     for i, word in enumerate(words):
@@ -380,12 +435,12 @@ def _levels(kind: Kind, spoken: Sequence[Spoken]) -> Iterator[tuple[str, Said]]:
         heard = [word.replace("_", " "), *_places_said(word, kind)]
         heard += [each for one in spoken for each in wordings_in(one.levels.get(word, ""))]
         for each in dict.fromkeys(heard):
-            yield each, said
+            yield each, said, 0
     if isinstance(kind, Places) and everything is not None:
         yield from _of_both_sides(kind, everything)
 
 
-def _of_both_sides(kind: Places, everything: PlaceSet) -> Iterator[tuple[str, Said]]:
+def _of_both_sides(kind: Places, everything: PlaceSet) -> Iterator[tuple[str, Said, int]]:
     """`both eyes`, `one eye`, and `eye` alone, which may be one or both."""
     for i, word in enumerate(kind.places):
         rest = word.removeprefix("left_")
@@ -397,12 +452,12 @@ def _of_both_sides(kind: Places, everything: PlaceSet) -> Iterator[tuple[str, Sa
         for said in wordings_in(_SAID_OF_PLACES.get(rest, rest.replace("_", " "))):
             both = PlaceSet(bits, everything.possible, 2, everything.most)
             if said.isascii():
-                yield f"both {said}", both
-                yield f"left and right {said}", both
-                yield f"1 {said}", PlaceSet(0, everything.possible, 1, one)
+                yield f"both {said}", both, 0
+                yield f"left and right {said}", both, 0
+                yield f"1 {said}", PlaceSet(0, everything.possible, 1, one), 0
             else:
-                yield f"両{said}", both
-            yield said, PlaceSet(0, everything.possible, 1, everything.most)
+                yield f"両{said}", both, 0
+            yield said, PlaceSet(0, everything.possible, 1, everything.most), bits
 
 
 _SAID_OF_PLACES = {

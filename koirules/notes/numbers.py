@@ -43,19 +43,21 @@ _OPEN = {
     ("well", "under"): -1,
     ("shorter", "than"): -1,
 }
-_ABOUT = {"about", "around", "roughly", "approximately", "circa", "ca", "some", "approx"}
+_ABOUT = {"about", "around", "roughly", "approximately", "circa", "ca", "some", "approx", "abt"}
+_ABOUT_BEHIND = {"approx", "approximately", "roughly", "circa", "ca"}
 _NUMBER = re.compile(r"[0-9]+(?:\.[0-9]+)?\Z")
 
 # Before a text is cut into remarks: a decimal comma stands directly before a unit, a hyphen between two numbers means `to`.
 _COMMA = re.compile(r"(?<![\d.,])(\d+),(\d+)(?=\s*(?:mm|cm|m|mg|kg|g|%)(?!\w))")
 _DASH = re.compile(r"(\d)\s*[-–—]\s*(?=\d)")
+_ABBREVIATED = re.compile(r"\b(approx|ca|abt)\.(?=\s*\d)", re.IGNORECASE)
 _AND_HALF = re.compile(r"(?<![\d.])(\d+)(?:\s*½|(?:\s+|-)1\s*[/⁄]\s*2(?![\d/])|\s+and a half(?!\w))")
 _HALF = re.compile(r"(?<![\d/])1\s*[/⁄]\s*2(?![\d/])|½")
 
 
 def plain_numbers(text: str) -> str:
     """A text with its numbers written in one way: a point for the decimal comma, `to` for a dash, 0.5 for a half."""
-    text = _AND_HALF.sub(r"\1.5", text)
+    text = _AND_HALF.sub(r"\1.5", _ABBREVIATED.sub(r"\1", text))
     return _DASH.sub(r"\1 to ", _COMMA.sub(r"\1.\2", _HALF.sub("0.5", text)))
 
 
@@ -133,6 +135,8 @@ def number_at(tokens: Sequence[str], start: int) -> Written | None:
         return None
     if tuple(tokens[end : end + 2]) == ("or", "so"):
         end, about = end + 2, True
+    elif end < len(tokens) and tokens[end] in _ABOUT_BEHIND and _value(tokens, end + 1) is None:
+        end, about = end + 1, True
     if rises:
         return Written(end, value if rises > 0 else None, None if rises > 0 else value, unit, open_at=is_open)
     return Written(end, low, high, unit, about)

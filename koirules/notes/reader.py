@@ -15,7 +15,7 @@ from koirules.problems import noting as say
 from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Rules, Said
 from koirules.standard.tree import TraitRead, walk
-from koirules.vocabulary.kinds import Kind
+from koirules.vocabulary.kinds import Kind, Places
 from koirules.vocabulary.nearness import traits_called
 from koirules.vocabulary.readings import PlaceSet, Reading, write_reading
 from koirules.vocabulary.traits import Trait
@@ -232,9 +232,13 @@ class NotesReader:
         return Remark(text, Sort.TRAITS, more) if more else None
 
     def _is_whole(self, trait: str) -> bool:
-        """Whether places that nobody named are out: where silence means that there are none."""
-        silent = self.rules.silence.get(trait)
-        return silent is not None and silent.reading == PlaceSet(0, 0)
+        """Whether places that nobody named are out: of a left and a right one, and where silence means that there are none.
+
+        Who says `left eye red` of two red eyes would have said `both`.
+        """
+        silent, kind = self.rules.silence.get(trait), self.lexicon.traits[trait].kind
+        pair = isinstance(kind, Places) and [place.partition("_")[0] for place in kind.places] == ["left", "right"]
+        return pair or (silent is not None and silent.reading == PlaceSet(0, 0))
 
     def _as(self, text: str, other: str) -> Remark | None:
         remark = self.remarks.read(other)

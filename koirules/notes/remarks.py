@@ -15,10 +15,11 @@ from koirules.notes.numbers import Written, number_at, plain_numbers
 from koirules.standard.parts import Said
 from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo, words_of
 from koirules.vocabulary.phrases import wordings_in
+from koirules.vocabulary.plain_text import plain
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Span, anything
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Dimension
-from koirules.vocabulary.wordings import tokens_of
+from koirules.vocabulary.wordings import NUMBERS, tokens_of
 
 
 def _each(verdict: str, wordings: str) -> dict[str, str]:
@@ -229,6 +230,7 @@ _PRAISE = frozenset(
 )
 _PASSED = SKIPPED | _SIZES
 _BEFORE_NAMES = _SIZES | _PRAISE
+_WHERE = frozenset({"in"})
 _NO_LABELS = frozenset({"grade", "fish", "quality", "good", "bad", "fine", "ok"})
 _GENERAL = frozenset(
     {"hi", "red", "beni", "colour", "orange", "white", "black", "sumi", "head", "body", "skin", "eye", "shape"}
@@ -303,6 +305,8 @@ class RemarkReader:
     def _with_verdict(self, shown: str, tokens: tuple[str, ...]) -> Remark | None:
         """A remark without commas that ends or begins with a verdict: `sandan sharp kiwa out`."""
         for word, rest in ((tokens[-1:], tokens[:-1]), (tokens[:1], tokens[1:])):
+            if word[0] in _WHERE and rest == tokens[1:] and self.lexicon.is_label(rest, 0):
+                continue  # `in tub 4` says where the fish is
             if word in self.verdicts and word not in HEDGES and len(rest) > 1:
                 remark = self._said(shown, rest, hedged=False)
                 if remark.found and remark.sort is Sort.TRAITS:
@@ -346,7 +350,7 @@ class RemarkReader:
 
     def _said(self, shown: str, tokens: tuple[str, ...], *, hedged: bool) -> Remark:
         tokens, softened = self._softened(tokens)
-        scan = _Scan(self.lexicon, tokens, hedged or softened)
+        scan = _Scan(self.lexicon, tokens, hedged or softened, shown)
         if not scan.run():
             return Remark(shown, Sort.UNKNOWN, named=scan.named())
         found = tuple(scan.found)
@@ -419,8 +423,8 @@ def _is_forecast(tokens: Sequence[str]) -> bool:
 class _Scan:
     """Goes over the words of a remark from the left: leftmost, then longest."""
 
-    def __init__(self, lexicon: Lexicon, tokens: tuple[str, ...], hedged: bool) -> None:
-        self.lexicon, self.tokens, self.hedged = lexicon, tokens, hedged
+    def __init__(self, lexicon: Lexicon, tokens: tuple[str, ...], hedged: bool, shown: str) -> None:
+        self.lexicon, self.tokens, self.hedged, self.shown = lexicon, tokens, hedged, shown
         self.found: list[Found] = []
         self.verdict: str | None = None
         self.about: tuple[str, ...] = ()
@@ -434,6 +438,9 @@ class _Scan:
                 at, negated = end, False
                 continue
             token = self.tokens[at]
+            if token in _WHERE and not negated and self.lexicon.is_label(self.tokens, at + 1):
+                at += 1
+                continue
             if token in _NEGATIONS and not negated:
                 negated = True
             elif token not in SKIPPED or negated:
@@ -571,6 +578,8 @@ class _Scan:
             # `clean odome of 3 cm`: the number is of what was just spoken of.
             if self._counts(name, number, ""):
                 return self._behind(number)
+        if not before and number.about and number.unit is None and self._is_whole(number):
+            return number.end if self._counts("length", number, "length") else None
         if before or number.unit is None:
             return None
         for dimension, symbol, name in ((Dimension.LENGTH, "cm", "length"), (Dimension.MASS, "", "weight")):
@@ -580,6 +589,12 @@ class _Scan:
             if fits and name in self.lexicon.traits and self._counts(name, number, name):
                 return number.end
         return None
+
+    def _is_whole(self, number: Written) -> bool:
+        """Whether a number is the whole remark and a usual length at the stage: `about 14`."""
+        usual, ends = self.lexicon.lengths, [end for end in (number.low, number.high) if end is not None]
+        whole = len(self.tokens) == number.end and not self.found
+        return whole and usual is not None and all(usual[0] <= end <= usual[1] for end in ends)
 
     def _is_of_a_body(self, number: Written) -> bool:
         """Whether a length without a name is one that a fish has: `1 cm` is said of a mark."""
@@ -625,8 +640,8 @@ class _Scan:
         else:
             end = hit.end
         if not negated and len(hit.names) == 1 and is_text(traits[hit.names[0]].kind):
-            words = " ".join(self.tokens[at:])
-            if words and not _NO_LABELS & set(self.tokens[at:]):
+            words = self._as_written(hit.end)
+            if words and not _NO_LABELS & set(self.tokens[hit.end :]):
                 self.found.append(Found(hit.names[0], words, hit.wording))
                 return len(self.tokens)
             return None
@@ -638,10 +653,26 @@ class _Scan:
         self.found += [Found(name, each, hit.wording) for name, each in said]
         return end if said else None
 
+    def _as_written(self, at: int) -> str:
+        """The words from a place on as they stand in the remark, so that a label is the one that a sheet has: `A`, `B-2`."""
+        while at < len(self.tokens) and self.tokens[at] in SKIPPED and len(self.tokens[at]) > 1:
+            at += 1
+        tail = self.tokens[at:]
+        words = plain(plain_numbers(self.shown)).split()
+        for start in range(len(words)):
+            for end in range(len(words), start, -1):
+                written = " ".join(words[start:end]).strip("#:.()'\"")
+                if tail and tokens_of(written) == tail and written.casefold() not in NUMBERS:
+                    return written
+        return " ".join(tail)
+
     def _negated(self, hit: Hit) -> int | None:
         """`no` before a phrase: where its opposite is one reading."""
         if hit.means is None or not hit.means.stated:
             return None
+        if hit.means.denied:
+            self.found += [Found(each.trait, each.said, f"no {hit.wording}") for each in hit.means.denied]
+            return hit.end
         for stated in hit.means.stated:
             opposite = self._opposite(self.lexicon.traits[stated.trait].kind, stated.said)
             if opposite is None:

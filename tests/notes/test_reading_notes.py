@@ -19,6 +19,7 @@ from tests.notes.noted_pages import _MEANT, HERE, meanings, outcomes
 BOX = registry_with()
 PAGE = """standard "Tin Bucket, what is said (invented)" edition 1 variety kohaku
 trait whole "called whole at the bench" as yes or no
+trait tub as label
 grade keep "kept" if kiwa at least sharp
 grade hold if kiwa is fair
 grade sell if kiwa is blurred and length above 10 cm
@@ -143,6 +144,24 @@ def test_lines_of_nobody_and_names_that_return_are_told():
         ("is that sharp kiwa", {"kiwa": "fair or sharp or razor"}),
         ("tancho oval", {"steps": "tancho", "head_patch_shape": "oval"}),
         ("better than number 12, only longer", {}),
+        ("edge sharp or razor", {"kiwa": "sharp or razor"}),
+        ("sharp or razor kiwa", {"kiwa": "sharp or razor"}),
+        ("kiwa blurred to sharp", {"kiwa": "blurred or fair or sharp"}),
+        ("not bent", {"spine": "straight"}),
+        ("no bent spine", {"spine": "straight"}),
+        ("14 cm approx.", {"length": "13.3 cm to 14.7 cm"}),
+        ("approx. 14 cm", {"length": "13.3 cm to 14.7 cm"}),
+        ("red on no eye", {"hi_on_eyes": "none"}),
+        ("no red on the pectorals", {"hi_on_fins": "perhaps dorsal pelvic anal tail"}),
+        ("red on neither pectoral", {"hi_on_fins": "perhaps dorsal pelvic anal tail"}),
+        ("left eye red", {"hi_on_eyes": "left_eye"}),
+        ("left eye red, right eye red", {"hi_on_eyes": "left_eye right_eye"}),
+        ("left cheek red", {"hi_on_cheeks": "left_cheek"}),
+        ("tub A", {"tub": "A"}),
+        ("tub B-2", {"tub": "B-2"}),
+        ("the tub is Blue North", {"tub": "Blue North"}),
+        ("tub two", {"tub": "2"}),
+        ("tub A3, 14 cm", {"tub": "A3", "length": "14 cm"}),
     ],
 )
 def test_what_remarks_say(text, cells):
@@ -167,6 +186,10 @@ def test_what_remarks_say(text, cells):
         "good",
         "both",
         "31",
+        "white",
+        "approx 60",
+        "kiwa not sharp or razor",
+        "kiwa sharp or wide",
     ],
 )
 def test_what_is_not_understood_is_no_reading(text):
@@ -332,6 +355,20 @@ def test_the_first_row_of_a_sheet_may_hold_for_the_lot(tmp_path):
     assert records["b"].cannot_tell == {"kiwa"}
     # What is said of the lot is no look at a fish: of `a` nobody saw anything that only an eye can see.
     assert [record.looked for record in records.values()] == [False, True, True]
+
+
+def test_where_a_fish_is_gives_no_verdict():
+    for text, verdict in (("in tub 4", ""), ("tub 4 in", "in"), ("out tub 4", "out"), ("in tub 4, in", "in")):
+        (fish,) = READER.read(f"1: {text}").fish
+        assert (fish.said, fish.verdict, fish.unread) == ({"tub": "4"}, verdict, ())
+
+
+@pytest.mark.parametrize("text", ["approx. 14", "about 14", "14 or so"])
+def test_a_bare_number_that_is_about_a_usual_length_is_the_length(text):
+    standard = koirules.load_standard("tosai_kohaku")
+    assert standard.read_notes(f"1: {text}").records == [{"fish": "1", "length": "13.3 cm to 14.7 cm"}]
+    for other in ("about 90", "14", f"sandan {text}"):
+        assert standard.read_notes(f"1: {other}").fish[0].unread
 
 
 def test_a_length_that_no_fish_has_is_of_something_else():
