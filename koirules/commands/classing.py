@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from typing import TYPE_CHECKING
 
 import click
 from attrs import evolve
@@ -11,7 +12,7 @@ from koirules.api import Standard
 from koirules.classes.placing import NONE, check_measure, classes_missing, classes_read, place, understood
 from koirules.classes.reading import read_table
 from koirules.classes.table import ClassTable
-from koirules.commands.output import stop_if_refused
+from koirules.commands.output import shown, stop, stop_if_refused
 from koirules.records.columns import VARIETY
 from koirules.records.records import Batch
 from koirules.results.record import Record
@@ -19,6 +20,10 @@ from koirules.vocabulary.readings import show_reading
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.spoken import Said, known, said
 from koirules.vocabulary.traits import Trait
+
+if TYPE_CHECKING:
+    from koirules.languages import Tongue
+    from koirules.report.result_files import About
 
 classes_option = click.option(
     "--classes",
@@ -39,6 +44,30 @@ def class_table(name: str, varieties: Varieties) -> ClassTable:
     table, problems = understood(found, varieties)
     stop_if_refused(problems)
     return table
+
+
+def by_classes(about: About, table: ClassTable | None) -> About:
+    """What files say of results whose fish were put into classes, in the words of the catalogue beside the table."""
+    if table is None:
+        return about
+    tongue = _tongue_of(table, about.tongue)
+    words = tongue("{title}, edition {edition}", title=tongue.of(table.title), edition=table.edition)
+    parts = tuple(evolve(part, tongue=_tongue_of(table, part.tongue)) for part in about.parts)
+    return evolve(about, classes=words, tongue=tongue, parts=parts)
+
+
+def _tongue_of(table: ClassTable, tongue: Tongue) -> Tongue:
+    """A language with the words of the catalogue beside a table; groups and sizes are said by their titles."""
+    from koirules.languages import CatalogueError, beside
+
+    if tongue.language is None or not table.file:
+        return tongue
+    try:
+        told = tongue.also([beside(table.file, tongue.language)])
+    except CatalogueError as error:
+        stop(f"{shown(str(error))}. Nothing was written.")
+    named = (*table.groups, *(() if table.sizes is None else table.sizes.sizes))
+    return told.knowing({one.name: said for one in named if (said := told.found(one.title)) is not None})
 
 
 def measure_among(table: ClassTable, traits: Mapping[str, Trait]) -> Trait | None:

@@ -6,9 +6,8 @@ import sys
 from pathlib import Path
 
 import click
-from attrs import evolve
 
-from koirules.commands.classing import class_table, classes_option
+from koirules.commands.classing import by_classes, class_table, classes_option
 from koirules.commands.grade_files import grade_files, is_large
 from koirules.commands.grade_mixed import grade_mixed, told_apart
 from koirules.commands.inputs import (
@@ -159,7 +158,7 @@ def command(
         leave_out_broken=leave_out_broken,
         broken_as_open=broken_as_open,
     )
-    about = evolve(about_of(standard, batch), classes="" if table is None else table.words)
+    about = by_classes(about_of(standard, batch), table)
     failed = write_all(outs, plots, batch.results, about, [(standard, batch.batch)], wishes)
     tell_batch(standard, batch, as_recorded=as_recorded, in_full=in_full)
     if in_full:

@@ -13,7 +13,7 @@ from attrs import evolve, frozen
 
 from koirules.api import Standard
 from koirules.classes.table import ClassTable
-from koirules.commands.classing import with_classes
+from koirules.commands.classing import by_classes, with_classes
 from koirules.commands.inputs import (
     Graded,
     decisions_by,
@@ -113,7 +113,7 @@ def grade_mixed(
     tongue = standards[0].tongue
     rows: list[Row] = [*several.results, *(_not_graded(one, tongue) for one in batch.left)]
     about = about_several(standards, graded, Path(batch.file).name)
-    about = evolve(about, classes="" if classes is None else classes.words)
+    about = by_classes(about, classes)
     given = [(standard, part.batch) for standard, part in zip(standards, graded, strict=True)]
     failed = write_all(outs, plots, rows, about, given, wishes)
     for standard, part in zip(standards, graded, strict=True):

@@ -40,7 +40,7 @@ from koirules.prizes.awarding import Why, check_named
 from koirules.prizes.awarding import award as award_all
 from koirules.prizes.files import read_ballots, read_rulings, write_prizes_csv, write_prizes_json, write_prizes_xlsx
 from koirules.prizes.listing import By, Left, PrizeList, entrants_of
-from koirules.prizes.reading import Entered, check_names, read_occasion, votes_wanted
+from koirules.prizes.reading import Entered, check_names, lowest_placed, read_occasion, votes_wanted
 from koirules.prizes.wording import PrizeWords
 from koirules.problems import Problem
 from koirules.problems.saving import unknown_output_ending
@@ -127,10 +127,14 @@ def command(
     every = [file for given in rules for file in rule_files_in(Path(given)) or (given,)]
     several = graded_by_several(every, records, tuple(carried.values()), changes, language, None, table)
     used = [standard for standard, part in zip(several.standards, several.graded, strict=True) if part.results]
-    entered = [entered_by(standard) for standard in used or several.standards]
     words = words_of(found, table, several.standards, language)
     lowest = [standard.grades[-1] for standard in several.standards]
     entrants = entrants_of([part.results for part in several.graded], table, lowest, words.tongue)
+    entered = [
+        evolve(entered_by(standard), fish=tuple(one.labels for one in entrants if one.standard == number))
+        for number, standard in enumerate(several.standards)
+        if standard in used or not used
+    ]
     stop_if_refused(
         [
             *check_names(found, table, entered, list(headings.values()), shown(records)),
@@ -140,7 +144,8 @@ def command(
     )
     _stop_where_owners_part(found, evolve(house, is_house=reader == "house"))
     placings, problems = award_all(found, table, entrants, ballots, rulings, (votes or "", decisions or ""), words)
-    stop_if_refused(problems)
+    graded = [standard.grades for standard in several.standards]
+    stop_if_refused([*problems, *lowest_placed(found, placings, entrants, graded)])
     if house.title:
         found = evolve(found, title=house.title)
     listed = _listed(found, words, placings, several, entrants, Path(records).name)
@@ -304,7 +309,8 @@ def _tell(listed: PrizeList, subject: Subject, *, owners: bool) -> None:
     if listed.table is not None:
         click.echo(f"Classes: {shown(listed.class_words)}")
     if listed.left:
-        click.echo(click.style(f"\nIn no class, or not graded: {subject.counted(len(listed.left))}", bold=True))
+        many = subject.counted(len(listed.left))
+        click.echo(click.style(f"\nIn no class, not graded, or kept from prizes by a fault: {many}", bold=True))
         for why, fish in listed.left_together:
             _line(f"{shown(why)}: {', '.join(map(shown, fish))}")
     for one in listed.placings:

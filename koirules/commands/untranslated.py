@@ -10,7 +10,7 @@ from pathlib import Path
 import click
 
 from koirules.commands.inputs import replace_option, standard_from, stop_if_there
-from koirules.commands.output import DOES_NOT_HOLD, counted, show_problems, shown, stop
+from koirules.commands.output import DOES_NOT_HOLD, counted, show_problems, shown, stop, stop_if_refused
 
 
 @click.command("untranslated")
@@ -26,6 +26,8 @@ from koirules.commands.output import DOES_NOT_HOLD, counted, show_problems, show
 @replace_option
 def command(language: str, rules: str | None, remarks: bool, out: str | None, replace: bool) -> None:
     """List what has no translation into LANGUAGE (two letters): the texts of RULES and of its vocabulary, else those of koirules.
+
+    RULES may also be a table of prizes or of classes (.toml); its catalogue is NAME.LANGUAGE.po beside it.
 
     With --out it writes them as a catalogue, a `.po` file of GNU gettext; what that file has already is kept. Write each
     translation after msgstr. A catalogue called NAME.LANGUAGE.po beside NAME.koi is read with it, and its seal stays as it
@@ -49,7 +51,9 @@ def command(language: str, rules: str | None, remarks: bool, out: str | None, re
             before = read_catalogue(path).texts
         except CatalogueError as error:
             stop(f"{shown(str(error))}. Nothing was written.")
-    if rules is None:
+    if rules is not None and rules.lower().endswith(".toml"):
+        texts, lacking = _of_table(Path(rules), language)
+    elif rules is None:
         texts = [("koirules", context, text) for context, text in said_by_the_tool()]
         tongue = tongue_of(language)
         lacking = [one for one in texts if tongue.found(one[2], one[1]) is None]
@@ -82,6 +86,25 @@ def command(language: str, rules: str | None, remarks: bool, out: str | None, re
         click.echo(f"Wrote {shown(str(path))}.")
     if lacking:
         sys.exit(DOES_NOT_HOLD)
+
+
+def _of_table(table: Path, language: str) -> tuple[list[tuple[str, str, str]], list[tuple[str, str, str]]]:
+    """The texts of a table of prizes or of classes, and those of them without a translation."""
+    from koirules.classes.reading import read_table
+    from koirules.languages import CatalogueError, beside, tongue_of
+    from koirules.prizes.reading import is_occasion, read_occasion
+
+    found = read_occasion(table) if is_occasion(table) else read_table(str(table))
+    if isinstance(found, tuple):
+        stop_if_refused(found)
+        raise AssertionError("a table without problems is a table")
+    try:
+        tongue = tongue_of(language).also([beside(str(table), language)])
+    except CatalogueError as error:
+        stop(f"{shown(str(error))}. Nothing was written.")
+    said = dict.fromkeys(text for text in found.said if any(letter.isalpha() for letter in text))
+    texts = [(f"table, {table.name}", "", text) for text in said]
+    return texts, [one for one in texts if tongue.found(one[2]) is None]
 
 
 def _write(passing: Path, text: str) -> None:

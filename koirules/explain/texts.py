@@ -72,6 +72,8 @@ def _of_rules(rules: Rules) -> Iterator[Text]:
             yield from _titled(say, part.place)
     for one in rules.rounds:
         yield _said(one.send, one.place)
+    if rules.panel is not None and rules.panel.title.text != rules.panel.name:
+        yield from _titled(rules.panel.title, rules.panel.place)
     for sample in rules.samples:
         yield _said(sample.title, sample.place)
         for name, reading in sample.record.items():

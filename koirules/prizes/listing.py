@@ -153,7 +153,7 @@ def _entrant(result: Result, table: ClassTable | None, standard: int, last: str,
         else [one.title for one in result.reasons if one.kind == "fault" and one.name in result.faults]
     )
     if barred:
-        why.append(tongue("{faults}: no better than the lowest grade", faults=tongue.joined(barred)))
+        why.append(tongue("kept from prizes by a fault: {faults}", faults=tongue.joined(barred)))
     settled = {GROUP: group if group in groups else "", SIZE: size if size in sizes else ""}
     return Entrant(
         fish=result.fish,

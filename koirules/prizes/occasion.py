@@ -100,6 +100,12 @@ class Occasion:
         return self.day if isinstance(self.day, str) else f"{self.day.day} {self.day:%B %Y}"
 
     @property
+    def said(self) -> tuple[str, ...]:
+        """Its texts, as far as people read them."""
+        day = self.day if isinstance(self.day, str) else ""
+        return tuple(filter(None, (self.title, day, *self.notes, *(prize.title for prize in self.prizes))))
+
+    @property
     def columns(self) -> tuple[str, ...]:
         """The labels that its prizes read, other than those of a class."""
         return tuple(dict.fromkeys(column for prize in self.prizes for column in prize.columns))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import tomllib
 from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date, datetime
 from decimal import Decimal
 from enum import Enum
@@ -16,6 +16,7 @@ from attrs import define, field, frozen
 
 from koirules.classes.placing import GROUP, SIZE
 from koirules.classes.table import ClassTable
+from koirules.prizes.awarding import Entrant, Placings
 from koirules.prizes.occasion import (
     OUTSIDE,
     SCORE,
@@ -44,6 +45,7 @@ _T = TypeVar("_T")
 _E = TypeVar("_E", bound=Enum)
 _AT = re.compile(r"(.*) \(at line ([0-9]+), column ([0-9]+)\)", re.DOTALL)
 _ENTRY = re.compile(r"\s*\[\[\s*prize\s*\]\]")
+_DATE = re.compile(r"\s*date\s*=")
 _TABLE = re.compile(r"\s*\[")
 _TEXT = "a text in quotes"
 _TOP = ("title", "date", "classes", "note", "prize")
@@ -65,11 +67,15 @@ _KEYS = (
 
 @frozen
 class Entered:
-    """A standard as far as prizes read it: its words, its grades, and the most points of each section and in all."""
+    """A standard as far as prizes read it: its words, its grades, and the most points of each section and in all.
+
+    fish: the labels of the fish that it graded, by which prizes part them; None where nobody knows them.
+    """
 
     words: str
     grades: tuple[str, ...]
     sections: Mapping[str, Decimal] = field(hash=False)
+    fish: tuple[Mapping[str, str], ...] | None = field(default=None, hash=False)
 
     @property
     def most(self) -> Decimal:
@@ -107,6 +113,15 @@ def read_occasion_text(text: str, file: str) -> Occasion | tuple[Problem, ...]:
     return tuple(reader.problems) or occasion
 
 
+def is_occasion(path: Path) -> bool:
+    """Whether a file is a table of prizes, by a heading `[[prize]]` or a date of its own."""
+    try:
+        lines = path.read_text(encoding="utf-8-sig", errors="replace")[:MOST_BYTES].splitlines()
+    except (OSError, ValueError):
+        return False
+    return any(_ENTRY.match(line) or _DATE.match(line) for line in lines)
+
+
 def check_names(
     occasion: Occasion, table: ClassTable | None, standards: Sequence[Entered], columns: Sequence[str], records: str
 ) -> tuple[Problem, ...]:
@@ -138,6 +153,30 @@ def votes_wanted(occasion: Occasion) -> tuple[Problem, ...]:
         for position, prize in enumerate(occasion.prizes)
         if prize.goes_by_votes
     )
+
+
+def lowest_placed(
+    occasion: Occasion, placings: Sequence[Placings], entrants: Sequence[Entrant], standards: Sequence[Sequence[str]]
+) -> tuple[Problem, ...]:
+    """A warning for each prize that places fish of the last grade without naming grades, itself or by `among`.
+
+    standards: the grades of each standard, best first.
+    """
+    sites = _Sites(occasion.file, occasion.text)
+    lowest = {
+        one.fish
+        for one in entrants
+        if len(standards[one.standard]) > 1 and one.grades == tuple(standards[one.standard][-1:])
+    }
+    found: list[Problem] = []
+    for position, (prize, one) in enumerate(zip(occasion.prizes, placings, strict=True)):
+        placed = [award.fish for part in one.parts for award in part.awards if award.fish in lowest]
+        last = {grades[-1] for grades in standards}
+        better = tuple(dict.fromkeys(name for grades in standards for name in grades if name not in last))
+        if placed and better and not prize.grades and not prize.among:
+            where = _in_prize(prize.name, position)
+            found.append(say.prize_to_lowest(sites.of("name", position), where, placed, better))
+    return tuple(found)
 
 
 def _check_classes(prize: Prize, table: ClassTable | None, sites: _Sites, position: int, where: str) -> list[Problem]:
@@ -173,12 +212,29 @@ def _check_keys(prize: Prize, standards: Sequence[Entered], site: Cell | Place, 
                 known = list(lacking.sections)
                 kind = f"a section of {lacking.words}"
                 found.append(say.prize_name_unknown(site, where, kind, name, near(name, known), known))
-            elif len({one.sections[name] for one in standards}) > 1:
-                told = [f"{one.sections[name]:f} points in {one.words}" for one in standards]
+            elif unlike := _unlike(prize, standards, lambda one, name=name: one.sections[name]):
+                told = [f"{one.sections[name]:f} points in {one.words}" for one in unlike]
                 found.append(say.section_worth_differs(site, where, name, told))
-        elif key == SCORE and len({one.most for one in standards}) > 1:
-            found.append(say.scores_unlike(site, where, [f"{one.most:f} points in {one.words}" for one in standards]))
+        elif key == SCORE and (unlike := _unlike(prize, standards, lambda one: one.most)):
+            found.append(say.scores_unlike(site, where, [f"{one.most:f} points in {one.words}" for one in unlike]))
     return found
+
+
+def _unlike(prize: Prize, standards: Sequence[Entered], most: Callable[[Entered], Decimal]) -> tuple[Entered, ...]:
+    """The standards whose fish meet in a part of a prize although the most points differ there, in their order."""
+    if any(one.fish is None for one in standards):
+        return tuple(standards) if len({most(one) for one in standards}) > 1 else ()
+    wanted = {**prize.labels, GROUP: prize.groups, SIZE: prize.sizes}
+    parts: dict[tuple[str, ...], set[int]] = {}
+    for number, one in enumerate(standards):
+        for labels in one.fish or ():
+            if all(not names or labels.get(label, "") in names for label, names in wanted.items()):
+                part = tuple(labels.get(label, "") for label in prize.for_each)
+                if all(part):
+                    parts.setdefault(part, set()).add(number)
+    parted = [numbers for numbers in parts.values() if len({most(standards[number]) for number in numbers}) > 1]
+    met = set[int]().union(*parted)
+    return tuple(one for number, one in enumerate(standards) if number in met)
 
 
 def _unknown(site: Cell | Place, where: str, kind: str, names: Sequence[str], known: Sequence[str]) -> list[Problem]:

@@ -108,6 +108,20 @@ def scores_unlike(site: Site, where: str, told: Sequence[str]) -> Problem:
     )
 
 
+def prize_to_lowest(site: Site, where: str, fish: Sequence[str], grades: Sequence[str]) -> Problem:
+    """A prize places fish of the last grade, and does not say which grades it is for."""
+    kept = ", ".join(f'"{name}"' for name in grades)
+    many = f"{len(fish)} fish have" if len(fish) > 1 else "One fish has"
+    listed = f"{', '.join(fish[:6])}{f' and {len(fish) - 6} more' if len(fish) > 6 else ''}"
+    return Problem(
+        "prize-to-lowest-grade",
+        site,
+        f"{many} the last grade of the rules and a place {where}: {visible(listed)}.",
+        f"Write where = {{ grades = [{kept}] }} to keep such fish out; with all grades named they stay in.",
+        warning=True,
+    )
+
+
 def votes_not_given(site: Site, where: str) -> Problem:
     """Votes decide, and no file of votes was given."""
     return Problem(

@@ -9,9 +9,10 @@ from itertools import groupby
 
 from attrs import field, frozen
 
+from koirules.classes.placing import GROUP, SIZE
 from koirules.languages import ENGLISH, Tongue
 from koirules.records.about import About
-from koirules.records.columns import OWNER
+from koirules.records.columns import OWNER, VARIETY
 from koirules.records.not_graded import NotGraded, Row, by_standard
 from koirules.report.audience import Audience
 from koirules.report.figures import figure, in_hundredths, in_tenths, parts_in_tenths
@@ -32,6 +33,9 @@ BEST = 3
 """How many fish are shown large."""
 SHOWN, SHOWN_OF_MANY, MANY = 6, 3, 24
 """How many fish of a grade are shown at once, and on a page of many; the others are folded away."""
+
+_TRANSLATED = (VARIETY, GROUP, SIZE)
+"""Labels whose words a catalogue may have."""
 
 
 @frozen
@@ -399,10 +403,16 @@ class _Maker:
         if self.wording.number is not None:
             shown |= {"standard", "seal"}
         yield from (
-            (self.wording.label(name), text, self.titles.row("label", name))
+            (self.wording.label(name), self._said(name, text), self.titles.row("label", name))
             for name, text in result.labels.items()
             if name not in shown
         )
+
+    def _said(self, label: str, text: str) -> str:
+        """A label in words: varieties and classes are translated, what people wrote themselves is not."""
+        if self.wording.tongue.language is None or label not in _TRANSLATED:
+            return text
+        return self.wording.tongue.of(text.replace("_", " ") if label == VARIETY else text)
 
 
 def _silence(wording: Wording, result: Result) -> str:

@@ -9,6 +9,7 @@ from attrs import frozen
 
 from koirules.languages import ENGLISH, Tongue, to_say
 from koirules.records.about import About
+from koirules.records.columns import VARIETY
 from koirules.report.audience import Audience
 from koirules.report.page_model import Fish, Page, page_of
 from koirules.report.page_pictures import Pictures
@@ -67,7 +68,7 @@ def write_certificate(
     look = pictures.look_of(result.fish)
     length = None if look is None else look.length
     facts = {
-        tongue("variety"): tongue.of(about.variety or ""),
+        tongue("variety"): tongue.of((result.labels.get(VARIETY) or about.variety or "").replace("_", " ")),
         tongue("length"): "" if length is None else tongue.quantity(f"{length:.1f}".removesuffix(".0") + " cm"),
         tongue("stage"): tongue.of(about.stage or ""),
         tongue("line"): result.labels.get("bloodline", ""),

@@ -2,6 +2,7 @@
 
 import csv
 import json
+import re
 from pathlib import Path
 
 import html5lib
@@ -112,6 +113,29 @@ def test_fish_in_no_class_come_first_and_a_tie_waits_with_what_hangs_on_it():
     assert (
         "Best of its size, size 15: Place 1 waits for what is not settled" not in waits
     )  # d has the votes of two judges
+
+
+def test_a_fish_of_the_last_grade_that_is_placed_is_warned_of_until_the_prize_names_grades():
+    lowered = Path("rules/kohaku.koi").read_text(encoding="utf-8").replace("score at least 50", "score at least 99")
+    Path("rules/kohaku.koi").write_text(lowered, encoding="utf-8")
+    told = " ".join(run("--decisions", "decided.csv").stderr.split())
+    assert 'have the last grade of the rules and a place in the prize "class": a, b' in told
+    assert (
+        "[prize-to-lowest-grade]" in told and told.count("[prize-to-lowest-grade]") == 1
+    )  # others are among its winners
+    mend = re.search(r"where = \{ grades = \[[^]]*\] \}", told)[0]
+    Path("named.toml").write_text(DAY.replace("places = 2\n", f"places = 2\n{mend}\n", 1), encoding="utf-8")
+    again = run(day="named.toml")
+    assert "prize-to-lowest-grade" not in again.stderr and "Place in its class\n  red" not in again.stdout
+
+
+def test_the_points_of_standards_are_compared_only_where_their_fish_meet():
+    richer = Path("rules/lace.koi").read_text(encoding="utf-8").replace("own worth 60", "own worth 70")
+    Path("rules/lace.koi").write_text(richer, encoding="utf-8")
+    assert "prize-points-unlike" not in run().stderr  # in each class group there is one standard
+    Path("one.toml").write_text(DAY.replace('["class group", "class size"]', '"class size"'), encoding="utf-8")
+    told = " ".join(run(day="one.toml").stderr.split())
+    assert "prize-points-unlike" in told and "100 points in Duck Pond, kohaku" in told and "110 points in" in told
 
 
 def test_all_that_is_decided_gives_the_whole_list():
@@ -258,7 +282,7 @@ def test_a_fish_that_a_fault_bars_wins_nothing_and_is_named_first(tmp_path):
     done = CliRunner().invoke(
         main, ["prizes", str(occasion), str(records), "--rules", str(rules), "--out", str(tmp_path / "p.csv")]
     )
-    assert "bent spine: no better than the lowest grade" in done.output, done.output
+    assert "kept from prizes by a fault: bent spine: A" in done.output, done.output
     with (tmp_path / "p.csv").open(encoding="utf-8-sig") as file:
         winners = [row["fish"] for row in csv.DictReader(line for line in file if not line.startswith("#"))]
     assert winners[:1] == ["B"]

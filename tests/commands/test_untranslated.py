@@ -69,6 +69,53 @@ def test_a_catalogue_that_is_filled_in_is_read_beside_the_file_and_leaves_the_se
     assert 'msgid "keep"\nmsgstr "立て鯉"' in kept and 'msgid "sell"\nmsgstr ""' in kept
 
 
+def test_the_title_of_a_panel_is_a_text_of_the_rule_file():
+    Path("house.koi").write_text(HOUSE + '\npanel judges "our judges" by votes\n', encoding="utf-8")
+    assert "our judges" in run("untranslated", "ja", "house.koi").output
+
+
+def test_tables_of_classes_and_of_prizes_are_listed_and_their_catalogues_are_kept():
+    Path("show.toml").write_text(
+        'title = "Our show"\nedition = "1"\nnote = "Measured wet."\n[sizes]\ntrait = "length"\nunit = "cm"\n'
+        'closed = "upper"\nrounding = "none"\nsizes = [{ name = "15", to = 15 }, { name = "above 15" }]\n',
+        encoding="utf-8",
+    )
+    Path("day.toml").write_text(
+        'title = "Club day"\ndate = "2 and 3 May"\nclasses = "show.toml"\n[[prize]]\nname = "best"\n'
+        'title = "Best of all"\nby = "score"\n',
+        encoding="utf-8",
+    )
+    classes = run("untranslated", "de", "show.toml", "--out", "show.de.po")
+    assert classes.exit_code == 1 and "3 of 3 texts have no translation into de" in classes.output
+    prizes = run("untranslated", "de", "day.toml").output.splitlines()
+    assert prizes[:3] == [f"table, day.toml: {text}" for text in ("Club day", "2 and 3 May", "Best of all")]
+    text = Path("show.de.po").read_text(encoding="utf-8")
+    for english, german in (("Our show", "Unsere Schau"), ("above 15", "über 15")):
+        text = text.replace(f'msgid "{english}"\nmsgstr ""', f'msgid "{english}"\nmsgstr "{german}"')
+    Path("show.de.po").write_text(text, encoding="utf-8")
+    assert "1 of 3 texts has no translation" in run("untranslated", "de", "show.toml").output
+    done = run("grade", "house.koi", "fish.csv", "--classes", "show.toml", "--language", "de", "--out", "page.html")
+    assert done.exit_code == 0, done.output
+    page = Path("page.html").read_text(encoding="utf-8")
+    assert "Unsere Schau, Ausgabe 1" in page and "Our show" not in page
+    Path("fish.csv").write_text("fish,spine,length\nK1,bent,18\n", encoding="utf-8")
+    run(
+        "grade",
+        "house.koi",
+        "fish.csv",
+        "--classes",
+        "show.toml",
+        "--language",
+        "de",
+        "--out",
+        "page.html",
+        "--replace",
+    )
+    assert "über 15" in Path("page.html").read_text(encoding="utf-8")
+    broken = run("untranslated", "de", "no.toml")
+    assert broken.exit_code == 2 and "no.toml" in broken.output
+
+
 def test_the_tool_itself_is_listed_without_a_rule_file():
     assert run("untranslated", "ja").exit_code == 0
     lacking = run("untranslated", "fr")
