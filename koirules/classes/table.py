@@ -173,7 +173,7 @@ class ClassTable:
     def said(self) -> tuple[str, ...]:
         """Its texts, as far as people read them."""
         sizes = () if self.sizes is None else self.sizes.sizes
-        return (self.title, *self.notes, *(one.title for one in (*self.groups, *sizes)))
+        return (self.title, *self.notes, *(one.title for one in self.groups), *(one.title for one in sizes))
 
     def group_of(self, variety: Said) -> str | None:
         """The name of the group that names a variety, else of the first that names a skin of it, else of that for others.

@@ -66,8 +66,9 @@ def _tongue_of(table: ClassTable, tongue: Tongue) -> Tongue:
         told = tongue.also([beside(table.file, tongue.language)])
     except CatalogueError as error:
         stop(f"{shown(str(error))}. Nothing was written.")
-    named = (*table.groups, *(() if table.sizes is None else table.sizes.sizes))
-    return told.knowing({one.name: said for one in named if (said := told.found(one.title)) is not None})
+    titles = {one.name: one.title for one in (() if table.sizes is None else table.sizes.sizes)}
+    titles |= {one.name: one.title for one in table.groups}
+    return told.knowing({name: words for name, title in titles.items() if (words := told.found(title)) is not None})
 
 
 def measure_among(table: ClassTable, traits: Mapping[str, Trait]) -> Trait | None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import tomllib
 from collections import Counter
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date, datetime
 from decimal import Decimal
 from enum import Enum
@@ -212,18 +212,18 @@ def _check_keys(prize: Prize, standards: Sequence[Entered], site: Cell | Place, 
                 known = list(lacking.sections)
                 kind = f"a section of {lacking.words}"
                 found.append(say.prize_name_unknown(site, where, kind, name, near(name, known), known))
-            elif unlike := _unlike(prize, standards, lambda one, name=name: one.sections[name]):
+            elif unlike := _unlike(prize, standards, [one.sections[name] for one in standards]):
                 told = [f"{one.sections[name]:f} points in {one.words}" for one in unlike]
                 found.append(say.section_worth_differs(site, where, name, told))
-        elif key == SCORE and (unlike := _unlike(prize, standards, lambda one: one.most)):
+        elif key == SCORE and (unlike := _unlike(prize, standards, [one.most for one in standards])):
             found.append(say.scores_unlike(site, where, [f"{one.most:f} points in {one.words}" for one in unlike]))
     return found
 
 
-def _unlike(prize: Prize, standards: Sequence[Entered], most: Callable[[Entered], Decimal]) -> tuple[Entered, ...]:
+def _unlike(prize: Prize, standards: Sequence[Entered], most: Sequence[Decimal]) -> tuple[Entered, ...]:
     """The standards whose fish meet in a part of a prize although the most points differ there, in their order."""
     if any(one.fish is None for one in standards):
-        return tuple(standards) if len({most(one) for one in standards}) > 1 else ()
+        return tuple(standards) if len(set(most)) > 1 else ()
     wanted = {**prize.labels, GROUP: prize.groups, SIZE: prize.sizes}
     parts: dict[tuple[str, ...], set[int]] = {}
     for number, one in enumerate(standards):
@@ -232,7 +232,7 @@ def _unlike(prize: Prize, standards: Sequence[Entered], most: Callable[[Entered]
                 part = tuple(labels.get(label, "") for label in prize.for_each)
                 if all(part):
                     parts.setdefault(part, set()).add(number)
-    parted = [numbers for numbers in parts.values() if len({most(standards[number]) for number in numbers}) > 1]
+    parted = [numbers for numbers in parts.values() if len({most[number] for number in numbers}) > 1]
     met = set[int]().union(*parted)
     return tuple(one for number, one in enumerate(standards) if number in met)
 
