@@ -39,7 +39,7 @@ from koirules.commands.page_options import house_options, reader_option
 from koirules.prizes.awarding import Why, check_named
 from koirules.prizes.awarding import award as award_all
 from koirules.prizes.files import read_ballots, read_rulings, write_prizes_csv, write_prizes_json, write_prizes_xlsx
-from koirules.prizes.listing import By, Left, PrizeList, entrants_of
+from koirules.prizes.listing import By, Left, PrizeList, entrants_of, graded_as
 from koirules.prizes.reading import Entered, check_names, lowest_placed, read_occasion, votes_wanted
 from koirules.prizes.wording import PrizeWords
 from koirules.problems import Problem
@@ -246,7 +246,12 @@ def _listed(
     used = [one for one, part in zip(several.standards, several.graded, strict=True) if part.results]
     labels = {one.fish: {**result.labels, **one.labels} for one, result in zip(entrants, several.results, strict=True)}
     standards = tuple(By(one.title, one.edition, one.seal) for one in used)
-    return PrizeList(occasion, words.table, placings, tuple(left), standards, labels, records, words)
+    graded = {
+        result.fish: graded_as(result, standard.grade_titles, words.tongue, scores=bool(standard.rules.sections))
+        for standard, part in zip(several.standards, several.graded, strict=True)
+        for result in part.results
+    }
+    return PrizeList(occasion, words.table, placings, tuple(left), standards, labels, records, words, graded)
 
 
 def _caution(several: Several) -> str:

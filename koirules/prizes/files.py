@@ -94,7 +94,20 @@ def columns_of(listed: PrizeList, *, owners: bool) -> tuple[str, ...]:
     shown = ["prize", "title", *first, *others, "place", "fish"]
     shown += [] if "variety" in others else ["variety"]
     shown += [OWNER] if owners and listed.has_owners() and OWNER not in others else []
-    return (*shown, "by", "shared", "decided by", "reason", "waits", "occasion", "date", "class table")
+    return (
+        *shown,
+        "grade",
+        "score",
+        "among",
+        "by",
+        "shared",
+        "decided by",
+        "reason",
+        "waits",
+        "occasion",
+        "date",
+        "class table",
+    )
 
 
 def rows_of(listed: PrizeList, *, owners: bool) -> Iterator[tuple[str, ...]]:
@@ -108,6 +121,7 @@ def rows_of(listed: PrizeList, *, owners: bool) -> Iterator[tuple[str, ...]]:
     for one in listed.placings:
         for part in one.parts:
             whole = dict(zip(one.prize.for_each, part.names, strict=True))
+            whole |= {"among": str(part.fish)}
             whole |= {"prize": one.prize.name, "title": listed.tongue.of(one.prize.title), **about}
             rows: list[dict[str, str]] = []
             for award in part.awards:
@@ -122,7 +136,9 @@ def rows_of(listed: PrizeList, *, owners: bool) -> Iterator[tuple[str, ...]]:
                 rows.append({"waits": "", "reason": part.note})
             for row in rows:
                 fish = row.get("fish", "")
+                its = listed.grade_and_score(fish)
                 known = {"variety": listed.variety(fish), OWNER: listed.told(fish, OWNER)}
+                known |= {"grade": its.grade, "score": its.score}
                 yield tuple({**known, **whole, **row}.get(column, "") for column in columns)
 
 
@@ -214,6 +230,8 @@ def _as_data(listed: PrizeList, *, owners: bool) -> dict[str, object]:
                                 "fish": without_controls(award.fish),
                                 "variety": without_controls(listed.variety(award.fish)) or None,
                                 **({OWNER: without_controls(listed.told(award.fish, OWNER)) or None} if owners else {}),
+                                "grade": listed.grade_and_score(award.fish).grade or None,
+                                "score": listed.grade_and_score(award.fish).score or None,
                                 "by": list(award.standing),
                                 "shared": award.shared,
                                 "decided_by": award.ruling.by if award.ruling else None,

@@ -44,8 +44,27 @@ class By:
 
 
 @frozen
+class GradeAndScore:
+    """What a fish was graded, in words: the titles of the grades still possible, and its points; "" where there are none."""
+
+    grade: str = ""
+    score: str = ""
+
+
+def graded_as(result: Result, titles: Mapping[str, str], tongue: Tongue, *, scores: bool) -> GradeAndScore:
+    """The grade and score of a result. titles: of the grades, by their names. scores: whether its standard gives points."""
+    grade = tongue.joined((titles.get(name, name) for name in result.possible), " or ")
+    low, high = (tongue.figure(f"{end:.2f}") for end in (result.score_low, result.score_high))
+    score = low if low == high else tongue.stretch(low, high)
+    return GradeAndScore(grade, score if scores else "")
+
+
+@frozen
 class PrizeList:
-    """What came of an occasion. left: fish in no class, then fish not graded. labels: of each graded fish. records: the file."""
+    """What came of an occasion.
+
+    left: fish in no class, then fish not graded. labels, graded: of each graded fish. records: the file.
+    """
 
     occasion: Occasion
     table: ClassTable | None
@@ -55,6 +74,7 @@ class PrizeList:
     labels: Mapping[str, Mapping[str, str]] = field(hash=False)
     records: str = ""
     words: PrizeWords = field(factory=PrizeWords)
+    graded: Mapping[str, GradeAndScore] = field(factory=dict, hash=False)
 
     @property
     def tongue(self) -> Tongue:
@@ -103,6 +123,10 @@ class PrizeList:
     def told(self, fish: str, label: str) -> str:
         """A label of a fish, "" where it has none."""
         return self.labels.get(fish, {}).get(label, "")
+
+    def grade_and_score(self, fish: str) -> GradeAndScore:
+        """The grade and score of a fish, in words."""
+        return self.graded.get(fish, GradeAndScore())
 
     def variety(self, fish: str) -> str:
         """The variety of a fish, as it was recorded."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from pathlib import Path
 
 from attrs import evolve, field, frozen
@@ -10,6 +10,7 @@ from attrs import evolve, field, frozen
 from koirules.languages import Tongue, to_say
 from koirules.prizes.awarding import Award, Part, Placings
 from koirules.prizes.listing import PrizeList
+from koirules.prizes.occasion import SCORE
 from koirules.records.about import About
 from koirules.records.columns import OWNER
 from koirules.records.not_graded import Row
@@ -36,13 +37,16 @@ class Drawn:
 
 @frozen
 class _Line:
-    """A place as the page shows it."""
+    """A place as the page shows it. among: of how many fish, beside the name of a part. score: where it decides nothing."""
 
     part: str
     place: str
     fish: str
     variety: str
     owner: str
+    grade: str
+    score: str
+    among: str
     standing: str
     told: str
     drawn: Fish | None
@@ -87,7 +91,7 @@ def write_prizes_page(
         listed.tongue,
         listed=listed,
         fish=drawn.about.subject.one,
-        blocks=[_block(one, listed, fish, audience) for one in listed.placings],
+        blocks=[_block(one, listed, fish, audience, drawn.about.counted) for one in listed.placings],
         owners=audience.names_owners and listed.has_owners(),
         audience=audience,
         definitions=page.definitions if page else "",
@@ -130,7 +134,9 @@ def _seen(drawn: Drawn, audience: Audience) -> tuple[Page | None, dict[str, Fish
     return page, {one.name: one for part in page.parts for one in part.table}
 
 
-def _block(one: Placings, listed: PrizeList, fish: Mapping[str, Fish], audience: Audience) -> _Block:
+def _block(
+    one: Placings, listed: PrizeList, fish: Mapping[str, Fish], audience: Audience, counted: Callable[[int], str]
+) -> _Block:
     places = sum(len(part.awards) for part in one.parts)
     lines: list[_Line] = []
     waits: list[tuple[str, str, str]] = []
@@ -145,6 +151,9 @@ def _block(one: Placings, listed: PrizeList, fish: Mapping[str, Fish], audience:
                     fish=award.fish,
                     variety=listed.variety(award.fish),
                     owner=listed.told(award.fish, OWNER) if audience.names_owners else "",
+                    grade=listed.grade_and_score(award.fish).grade,
+                    score="" if SCORE in one.prize.by else listed.grade_and_score(award.fish).score,
+                    among=counted(part.fish) if title and number == 0 else "",
                     standing=listed.tongue.joined(award.standing),
                     told=_told(award, listed.tongue),
                     drawn=fish.get(award.fish) if places <= _MOST_DRAWN else None,

@@ -167,6 +167,10 @@ def test_all_that_is_decided_gives_the_whole_list():
         (name, str(place), fish) for (name, *_), told in places.items() for place, fish in told
     ]
     assert rows[0]["owner"] == "'=A. Rill"
+    # a: 40 of 40 for the body, 8 of 10 of 60 for the outline.
+    assert [rows[0][name] for name in ("grade", "score", "among")] == ["good", "88.00", "3"]
+    assert (rows[3]["grade"], rows[3]["score"]) == ("good", "84.00")
+    assert [read["prizes"][0]["parts"][0]["places"][0][name] for name in ("grade", "score")] == ["good", "88.00"]
     assert rows[0]["reason"] == "steadier in the bowl"
     assert rows[0]["class table"] == "Duck Pond classes (invented), edition 3"
     sheets = openpyxl.load_workbook("p.xlsx")
@@ -181,6 +185,8 @@ def test_all_that_is_decided_gives_the_whole_list():
     html5lib.HTMLParser(strict=True).parse(page)
     for words in ("Duck Pond, club day (invented)", "2 May 2026", "edition 3", "decided by M. Reed", "quarantine"):
         assert words in page
+    assert "<small>3 fish</small>" in page and '<td class="grade">good</td>' in page
+    assert '<td class="score">84.00</td>' in page  # where the score decides nothing
 
 
 def test_a_customer_and_the_public_see_no_owner():

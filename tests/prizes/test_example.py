@@ -163,9 +163,18 @@ def test_every_place_is_the_one_that_a_recalculation_gives(run):
     )
     assert result.exit_code == 0, result.output
     told = defaultdict(list)
+    known = {row["fish"]: row for row in entries()}
+    judged = {row["fish"] for row in rows(FOLDER / "entries.csv") if row["judge"]}
     for row in rows(Path("prizes.csv")):
         assert row["place"] == str(len(told[row["prize"], row["class group"], row["class size"]]) + 1)
         told[row["prize"], row["class group"], row["class size"]].append(row["fish"])
+        assert row["grade"] == "fit to be placed"
+        score = ends(known[row["fish"]])["score"] if row["fish"] not in judged else None
+        shown = [f"{end:.2f}" for end in dict.fromkeys(score or ())]
+        assert row["score"] == " to ".join(shown) or row["fish"] in judged
+        # `body` and `score` are what decides, told again in words; the columns say the same.
+        if "score" in row["by"]:
+            assert f"score {row['score']}" in row["by"]
     assert told == recalculated()
     assert Path("prizes.csv").read_bytes() == (FOLDER / "prizes.csv").read_bytes()
 
