@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import sys
 from collections.abc import Iterable, Sequence
+from itertools import chain
 from pathlib import Path
 
 import click
@@ -20,6 +21,7 @@ from koirules.loading.reading import header_of
 from koirules.plugins import Registry
 from koirules.problems import Cell, Problem, StandardError, measuring
 from koirules.standard.check.header import said_of
+from koirules.standard.check.phrasing import phrases_left_out, sayings_left_out
 from koirules.standard.measured import formulas_left_out, unsound_formulas
 from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.traits import Addition, Variety
@@ -74,8 +76,8 @@ def command(as_json: bool) -> None:
     """
     plugins = registry()
     clashes = taken_by_koirules(plugins, COMMANDS)
-    formulas = _formulas(plugins)
-    show_problems((*clashes, *formulas))
+    unread = [*_formulas(plugins), *_phrases(plugins)]
+    show_problems((*clashes, *unread))
     varieties = _rows(plugins.varieties.values(), plugins)
     skins = _rows(plugins.varieties.skins.values(), plugins)
     rule_sets = _rule_sets(plugins)
@@ -83,7 +85,7 @@ def command(as_json: bool) -> None:
     if as_json:
         left_out = [
             {"plugin": str(problem.site), "code": problem.code, "cause": problem.cause, "mend": problem.mend}
-            for problem in (*plugins.problems, *clashes, *formulas)
+            for problem in (*plugins.problems, *clashes, *unread)
         ]
         data = {
             "varieties": [asdict(row) for row in varieties],
@@ -117,6 +119,19 @@ def _formulas(plugins: Registry) -> list[Problem]:
         for one in formulas_left_out(variety):
             site = Cell(f"plugin {added_by.get(one, source)}")
             told.setdefault(one, measuring.formula_of_no_trait(site, one.trait, one.expression))
+    return [*told.values()]
+
+
+def _phrases(plugins: Registry) -> list[Problem]:
+    """What is wrong with the phrases and sayings of varieties and skins, each told once."""
+    told: dict[str, Problem] = {}
+    for name, variety in (*plugins.varieties.items(), *plugins.varieties.skins.items()):
+        site = Cell(f"plugin {plugins.sources[name]}")
+        wrong = sayings_left_out(site, variety.sayings, variety.traits)
+        if name in plugins.varieties:  # those of a skin may speak of what it lies over
+            wrong = chain(wrong, phrases_left_out(site, variety.phrases, variety.traits))
+        for problem in wrong:
+            told.setdefault(problem.cause, problem)
     return [*told.values()]
 
 

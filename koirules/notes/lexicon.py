@@ -4,15 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from decimal import Decimal
-from functools import lru_cache
 from hashlib import sha256
 
 from attrs import define, field, frozen
 
-from koirules.language import statements as st
-from koirules.language.parse.reader import read_text
-from koirules.problems import Problem
-from koirules.standard.check.phrasing import check_stated
+from koirules.standard.check.phrasing import read_alone, read_means
 from koirules.standard.parts import Rules, Said, Stated
 from koirules.vocabulary.kinds import (
     Choice,
@@ -384,9 +380,7 @@ class _Building:
             if implied:
                 self.implied[trait.name] = implied
             for reading, wordings in one.alone.items():
-                counts = reading.startswith("count ")
-                text = f"count of {trait.name} {reading[6:]}" if counts else f"{trait.name} {reading}"
-                stated = read_means(text, self.rules.traits)
+                stated = read_alone(trait.name, reading, self.rules.traits)
                 for wording in wordings_in(wordings):
                     if stated is not None:
                         along = implied or ()
@@ -498,25 +492,6 @@ def _places_said(word: str, kind: Kind) -> Iterator[str]:
             yield f"{said} on the {side}"
         else:
             yield f"{'左' if side == 'left' else '右'}{said}"
-
-
-@lru_cache(maxsize=4096)
-def _parsed(means: str) -> tuple[st.Stated, ...] | None:
-    read = read_text(f'phrase "x" means {means}\n', "")
-    statement = read.rules.statements[0] if read.rules.statements else None
-    return statement.stated if isinstance(statement, st.Phrase) and not read.problems else None
-
-
-def read_means(means: str, traits: Mapping[str, Trait]) -> tuple[Stated, ...] | None:
-    """What the words behind `means` say of traits; None where a trait is not among these."""
-    parsed = _parsed(means)
-    if parsed is None:
-        raise ValueError(f"no meaning: {means}")
-    problems: list[Problem] = []
-    stated = check_stated(parsed, traits, True, problems, means)
-    if stated is None and not all(problem.code == "unknown-name" for problem in problems):
-        raise ValueError("\n".join(str(problem) for problem in problems))
-    return stated
 
 
 def noted_at_least(kind: Kind) -> Said | None:

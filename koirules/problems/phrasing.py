@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from koirules.problems.problem import Place, Problem
+from koirules.problems.problem import Cell, Place, Problem
+from koirules.problems.quoting import quoted
 
 
 def empty_phrase(place: Place) -> Problem:
@@ -64,4 +65,20 @@ def wrong_reading(place: Place, trait: str, operator: str, needs: str) -> Proble
         place,
         f'"{trait}" does not go with `{operator}`.',
         f"Write {needs}.",
+    )
+
+
+def no_single_meaning(place: Place) -> Problem:
+    """What a vocabulary gives as the meaning of a phrase is more or less than one."""
+    return Problem("wrong-reading", place, "It is no single meaning.", "Join readings with `and`.")
+
+
+def phrase_left_out(site: Cell | Place, said: str, means: str, problem: Problem) -> Problem:
+    """A phrase that a plugin gives says nothing that can be read of the traits of its variety; it alone is left out."""
+    return Problem(
+        "phrase-left-out",
+        site,
+        f"The phrase {quoted(said)} was left out: its meaning {quoted(means)} cannot be read. {problem.cause} {problem.mend}",
+        "Write a meaning of traits that the variety has, or tell the author of the plugin.",
+        warning=True,
     )

@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import chain
 
+from koirules.problems import Cell
+from koirules.standard.check.phrasing import phrases_left_out, sayings_left_out
 from koirules.vocabulary.kinds import Choice, Label, Number, YesNo, words_of
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.spoken import said, skin_said
@@ -41,6 +44,11 @@ def of_variety(variety: Variety) -> Iterator[str]:
         if first != trait.name:
             yield f'in "{variety.name}" the traits {first} and {trait.name} have one title, "{trait.title}"'
     yield from _of_subject(variety)
+    site = Cell(f"vocabulary {variety.name}")
+    for problem in chain(
+        phrases_left_out(site, variety.phrases, variety.traits), sayings_left_out(site, variety.sayings, variety.traits)
+    ):
+        yield f"{problem.cause} {problem.mend}"
 
 
 def _of_subject(variety: Variety) -> Iterator[str]:

@@ -121,3 +121,12 @@ def test_formulas_that_say_nothing_or_do_not_hold_are_told(monkeypatch):
     monkeypatch.setattr(inputs, "load_registry", lambda: registry_with(Gives(lace(rows, tone, name="mesh")), added))
     left_out = json.loads(run("plugins", "--json").stdout)["left_out"]
     assert [(row["plugin"], row["code"]) for row in left_out] == [("plugin more 3", "formula-of-no-trait")]
+
+
+def test_phrases_that_cannot_be_read_are_told(monkeypatch):
+    odd = Gives(lace(phrases={"like a veil": "net is faintt"}), name="odd 2")
+    monkeypatch.setattr(inputs, "load_registry", lambda: registry_with(odd))
+    told = run("plugins")
+    assert told.exit_code == 0
+    assert 'warning: plugin odd 2\n  The phrase "like a veil" was left out' in told.stderr
+    assert [one["code"] for one in json.loads(run("plugins", "--json").stdout)["left_out"]] == ["phrase-left-out"]

@@ -5,10 +5,9 @@ from pathlib import Path
 
 from attrs import frozen
 
-from koirules.notes.lexicon import read_means
 from koirules.notes.reader import NotesReader
 from koirules.notes.remarks import Sort
-from koirules.standard.check.phrasing import meet
+from koirules.standard.check.phrasing import meet, read_means
 
 HERE = Path(__file__).parent / "pages"
 _MEANT = re.compile(r"\s*\{([^{}]*)\}")

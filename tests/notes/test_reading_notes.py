@@ -8,9 +8,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import koirules
-from koirules.notes.lexicon import read_means
 from koirules.notes.reader import NotesReader, cells
 from koirules.notes.remarks import Sort
+from koirules.standard.check.phrasing import read_means
 from koirules.testing import registry_with
 from koirules.vocabulary.readings import write_reading
 from koirules.vocabulary.wordings import NUMBERS

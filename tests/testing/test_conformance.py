@@ -13,7 +13,7 @@ from typing import Any
 import pytest
 from attrs import evolve
 
-from koirules import builtin
+from koirules import builtin, read_standard
 from koirules.plugins import registry_with
 from koirules.testing import check_plugin, conformance, findings
 from koirules.testing.importing import of_import
@@ -21,7 +21,7 @@ from koirules.testing.measuring import of_measures
 from koirules.testing.wording import of_vocabulary
 from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo
 from koirules.vocabulary.measures import Formula
-from koirules.vocabulary.phrases import Spoken
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.traits import Better, Trait, Variety, Vocabulary
 from koirules.vocabulary.units import UNITS
@@ -402,3 +402,41 @@ def test_what_is_wrong_with_an_earlier_edition_is_told(tmp_path: Path, kept: str
     (folder / f"hill_ogon-{kept}.koi").write_text(text, encoding="utf-8")
     found = findings(plugin, fish=10)
     assert (found == ()) if told is None else any(told in each for each in found), found
+
+
+@pytest.mark.parametrize(
+    ("means", "why"),
+    [
+        ("shine is goood", 'Did you mean "good"?'),
+        ("shin is good", '"shin"'),
+        ("shine at", "cannot be read"),
+        ("shine is good\ngrade keep otherwise", "It is no single meaning"),
+    ],
+)
+def test_a_phrase_that_cannot_be_read_is_told_and_left_out(means: str, why: str) -> None:
+    plugin = ogon(phrases={"like a mirror": means, "like glass": "shine is good"})
+    told = only(plugin)
+    assert 'The phrase "like a mirror" was left out' in told
+    assert why in told
+    registry = registry_with(plugin)
+    page = 'standard "x" edition 1 variety hill_ogon\ngrade all otherwise\n'
+    standard = read_standard(page, registry=registry)
+    assert [problem.code for problem in standard.warnings] == ["phrase-left-out"]
+    mirror, glass = standard.read_notes("1: like a mirror\n2: like glass").fish
+    assert mirror.unread
+    assert not glass.unread
+
+
+@pytest.mark.parametrize(
+    "saying",
+    [
+        Spoken("shine", alone={"is goood": "mirror"}),
+        Spoken("shine", implies="shine is goood"),
+        SpokenTogether("mirror", "shine is goood and lustre is high"),
+    ],
+)
+def test_a_saying_that_cannot_be_read_is_told_and_left_out(saying: Saying) -> None:
+    plugin = ogon(sayings=(saying,))
+    assert "was left out: its meaning" in only(plugin)
+    page = 'standard "x" edition 1 variety hill_ogon\ngrade all otherwise\n'
+    assert read_standard(page, registry=registry_with(plugin)).read_notes("1: mirror").fish[0].unread

@@ -10,6 +10,7 @@ from koirules.language import statements as st
 from koirules.language.syntax import Word
 from koirules.problems import Place, Problem, naming, parts
 from koirules.problems.naming import Elsewhere
+from koirules.standard.check.phrasing import phrases_left_out
 from koirules.standard.derivations import TypedMeasure
 from koirules.standard.measured import in_common, measures_of, unsound_formulas
 from koirules.vocabulary.kinds import Label, Number
@@ -101,6 +102,8 @@ def spoken_variety(header: st.Header | None, varieties: Varieties, problems: lis
         one = _with_skins(_known(word, varieties, found), header.skins, varieties, found)
         if one is not None:
             found += [naming.variety_unmeasured(word.place, one.name, problem) for problem in unsound_formulas(one)]
+            phrases = phrases_left_out(word.place, one.phrases, one.traits)
+            problems += [problem for problem in phrases if problem not in problems]
             laid.append(one)
     problems += dict.fromkeys(found)  # what is wrong with a skin is said once, whatever it lies over
     if found:

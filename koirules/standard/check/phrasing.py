@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from decimal import Decimal
+from functools import lru_cache
 
 from attrs import evolve
 
 from koirules.language import statements as st
 from koirules.language.syntax import Title
-from koirules.problems import Place, Problem, naming, phrasing
+from koirules.problems import Cell, Place, Problem, naming, phrasing
 from koirules.standard.check.samples import fact_reading
 from koirules.standard.parts import Phrase, Said, Stated
 from koirules.vocabulary.kinds import Colours, Count, Number, Patches, Places, Scale, words_of
 from koirules.vocabulary.nearness import near
+from koirules.vocabulary.phrases import Saying, Spoken
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, anything, step_bits
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import MOST_LETTERS, tokens_of
@@ -36,6 +38,65 @@ def check_phrases(
         if stated is not None:
             found.append(Phrase(wordings, stated, statement.place, statement.corrects))
     return tuple(found)
+
+
+@lru_cache(maxsize=4096)
+def _parsed(means: str) -> tuple[tuple[st.Stated, ...], tuple[Problem, ...]]:
+    from koirules.language.parse.reader import read_text
+
+    read = read_text(f'phrase "x" means {means}\n', "")
+    alone = read.rules.statements[0] if len(read.rules.statements) == 1 else None
+    if isinstance(alone, st.Phrase) and not read.problems:
+        return alone.stated, ()
+    return (), tuple(read.problems) or (phrasing.no_single_meaning(Place("", 1, 1, 1, 1)),)
+
+
+def read_means(
+    means: str, traits: Mapping[str, Trait], problems: list[Problem] | None = None
+) -> tuple[Stated, ...] | None:
+    """What the words behind `means` in a vocabulary say of traits; None, with problems, where they cannot be read."""
+    told = [] if problems is None else problems
+    stated, unread = _parsed(means)
+    told.extend(unread)
+    return None if unread else check_stated(stated, traits, True, told, means)
+
+
+def read_alone(
+    trait: str, reading: str, traits: Mapping[str, Trait], problems: list[Problem] | None = None
+) -> tuple[Stated, ...] | None:
+    """What a reading without the name of its trait says, as `alone` of a `Spoken` has it; else as `read_means`."""
+    counts = reading.startswith("count ")
+    return read_means(f"count of {trait} {reading[6:]}" if counts else f"{trait} {reading}", traits, problems)
+
+
+def phrases_left_out(site: Cell | Place, phrases: Mapping[str, str], traits: Mapping[str, Trait]) -> Iterator[Problem]:
+    """A warning for each phrase of a vocabulary that cannot be read. site: whose they are."""
+    for said, means in phrases.items():
+        problems: list[Problem] = []
+        if read_means(means, traits, problems) is None:
+            yield phrasing.phrase_left_out(site, said, means, problems[0])
+
+
+def sayings_left_out(site: Cell | Place, sayings: Iterable[Saying], traits: Mapping[str, Trait]) -> Iterator[Problem]:
+    """The same for tables of sayings. They may speak of traits that a variety lacks: then nobody says so of its fish."""
+    for saying in sayings:
+        wrong: list[Problem] = []
+        found: list[Problem]
+        if not isinstance(saying, Spoken):
+            read_means(saying.means, traits, wrong)
+            tried = [(saying.wordings, saying.means, wrong)]
+        elif saying.trait in traits:
+            tried = [(saying.trait, saying.implies, wrong)]
+            if saying.implies:
+                read_means(saying.implies, traits, wrong)
+            for reading, wordings in saying.alone.items():
+                read_alone(saying.trait, reading, traits, found := [])
+                tried.append((wordings, f"{saying.trait} {reading}", found))
+        else:
+            continue
+        for said, means, found in tried:
+            if any(problem.code != "unknown-name" for problem in found):
+                yield phrasing.phrase_left_out(site, said, means, found[0])
 
 
 def wordings_of(title: Title) -> tuple[tuple[str, str], ...]:
