@@ -213,6 +213,9 @@ def _tell(standards: Sequence[Standard], found: JudgesAgreement) -> None:
         click.echo(f"Fleiss' kappa of the grade: {found.fleiss:.2f}")
     if found.concordance is not None:
         click.echo(f"Order of the fish, Kendall's W: {found.concordance:.2f} (1: all put them in one order)")
+        score = next((one for one in found.whole if one.what == "score"), None)
+        if score is not None and score.alpha is not None and score.alpha < RELIABLE <= found.concordance:
+            _line("The judges order the fish alike, but give them different points: their levels differ.")
     _print(
         ("judge", "fish", "points above the others", "order as the others (rho)", "alpha of the others"),
         [

@@ -100,7 +100,8 @@ def language_option(function: _F) -> _F:
         "--language",
         metavar="CODE",
         default=None,
-        help="Say everything in this language, by two letters: de, ja; others as far as they are given.",
+        help="Say results and pages in this language, by two letters: de, ja; others as far as they are given. Headings on "
+        "the terminal stay English.",
     )(function)
 
 

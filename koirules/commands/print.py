@@ -72,7 +72,10 @@ def command(
     """
     path = Path(out)
     if path.suffix.lower() != ".html":
-        stop(f"A sheet is written as HTML: let {shown(out)} end in .html. Nothing was written.")
+        stop(
+            f"A sheet is written as HTML: let {shown(out)} end in .html. A browser prints it, or saves it as PDF. "
+            "Nothing was written."
+        )
     if what == "certificate" and not fish:
         stop("A certificate is of one of the records: name it with --fish. Nothing was written.")
     stop_if_there([out], replace=replace)

@@ -327,8 +327,11 @@ def _tell(listed: PrizeList, subject: Subject, *, owners: bool) -> None:
     for placings, part, wait in waiting:
         head = listed.words.prize(placings.prize, part.names)
         _line(f"{shown(head)}: {shown(wait.words)} {_few(subject, wait.fish)}")
-    if any(wait.why is Why.TIE for _, _, wait in waiting):
+    tied = dict.fromkeys(one.prize.name for one, _, wait in waiting if wait.why is Why.TIE)
+    if tied:
+        names = shown(", ".join(tied))
         _line("Decide ties in a table with the columns prize, fish, by and reason, and give it with --decisions.")
+        _line(f"In the column prize write the name of the prize: {names}.")
     click.echo()
 
 

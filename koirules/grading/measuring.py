@@ -107,7 +107,7 @@ def _of_judges(
     for record in records:
         if panel is None and len(record.seats) > 1:
             names = [seat.judge for seat in record.seats]
-            problems.append(no_panel(file, record.seats[1].row or None, record.fish, names))
+            problems.append(no_panel(file, record.seats[1].row or None, record.fish, names, rules.file))
         groups.append(record.seats if record.seats and panel is None else (record,))
         if panel is not None and record.seats and not record.measured:
             groups[-1] = seats_of(panel, record)

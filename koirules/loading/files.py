@@ -59,6 +59,8 @@ def find(name: str, rulesets: Mapping[str, Path]) -> Path | Problem:
             return reading.unreadable_file(name, str(getattr(error, "strerror", None) or error).lower())
     if name in rulesets:
         return rulesets[name]
+    if path.is_dir() and (inside := sorted(str(one) for one in path.glob("*.koi"))):
+        return reading.folder_of_rules(name, inside)
     ruleset, _, edition = name.partition("-")
     if (earlier := earlier_edition(ruleset, edition, rulesets)) is not None:
         return earlier

@@ -47,13 +47,14 @@ def too_few_judges(place: Place, judges: int, needed: int, named_by: int | None)
     )
 
 
-def no_panel(file: str, row: int | None, fish: str, judges: Sequence[str]) -> Problem:
-    """Records of several judges, and rules that do not say how they are put together."""
+def no_panel(file: str, row: int | None, fish: str, judges: Sequence[str], rules: str) -> Problem:
+    """Records of several judges, and rules that do not say how they are put together. rules: their file."""
+    page = Path(rules).name if Path(rules).name != "standard.koi" else "/".join(Path(rules).parts[-2:])
     return Problem(
         "no-panel",
         cell(file, row, "judge"),
-        f"{quoted(fish)} was judged by {in_words([quoted(one) for one in judges], 'and')}, but the rules do not say how their "
-        "records are put together.",
+        f"{quoted(fish)} was judged by {in_words([quoted(one) for one in judges], 'and')}, but {quoted(page)} does not say "
+        "how their records are put together.",
         "Write a statement such as `panel judges trait by trait` into the rule file, or give one record of each fish.",
     )
 

@@ -14,6 +14,16 @@ def no_such_file(file: str, near: str | None) -> Problem:
     return Problem("no-such-file", Cell(file), f'There is no rule file or rule set "{file}".', mend)
 
 
+def folder_of_rules(folder: str, files: Sequence[str]) -> Problem:
+    """A folder was given where one rule file is needed."""
+    return Problem(
+        "no-such-file",
+        Cell(folder),
+        f'"{folder}" is a folder, and one rule file is needed here.',
+        f"Give one of its files: {', '.join(files[:6])}{' …' if len(files) > 6 else ''}.",
+    )
+
+
 def unreadable_file(file: str, why: str) -> Problem:
     """The system does not let us read the file."""
     return Problem(

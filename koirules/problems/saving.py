@@ -16,7 +16,8 @@ _FULL = {os.strerror(getattr(errno, name)).casefold() for name in ("ENOSPC", "ED
 def unknown_output_ending(file: str, ending: str, endings: Sequence[str]) -> Problem:
     """The ending of the name is none that can be written."""
     what = f"Nothing is written that ends in {quoted(ending)}." if ending else "The name has no ending."
-    return Problem("unknown-ending", Cell(file), what, f"Choose a name that ends in {in_words(endings)}.")
+    pdf = " A browser prints that page, or saves it as PDF." if ending.lower() == ".pdf" and ".html" in endings else ""
+    return Problem("unknown-ending", Cell(file), what, f"Choose a name that ends in {in_words(endings)}.{pdf}")
 
 
 def no_such_folder(file: str, folder: str) -> Problem:

@@ -240,3 +240,25 @@ def test_what_cannot_be_compared_is_refused(agree, words, told):
     assert done.exit_code == 2, done.output
     assert told in done.output
     assert not Path("x.csv").exists()
+
+
+def test_judges_of_one_order_and_other_levels_are_told_so(tmp_path):
+    page = tmp_path / "page.koi"
+    page.write_text(
+        'standard "Duck Pond (invented)" edition 1 variety kohaku\npanel judges by mean of score\nsection body worth 100\n'
+        "points outline by outline: poor gives 0, fair gives 3, good gives 6, excellent gives 10\n"
+        "points kiwa by kiwa: blurred gives 0, fair gives 3, sharp gives 6, razor gives 10\n"
+        "grade in_ if score at least 50\ngrade out otherwise\n",
+        encoding="utf-8",
+    )
+    levels = {"A": ("poor,blurred", "poor,fair", "fair,fair"), "B": ("good,sharp", "good,razor", "excellent,razor")}
+    rows = [f"{fish},{judge},{seen}" for judge, every in levels.items() for fish, seen in enumerate(every, 1)]
+    records = tmp_path / "judged.csv"
+    records.write_text("fish,judge,outline,kiwa\n" + "\n".join(rows) + "\n", encoding="utf-8")
+    told = CliRunner().invoke(main, ["agree", str(page), str(records)]).output
+    assert "Kendall's W: 1.00" in told, told
+    assert "The judges order the fish alike, but give them different points" in told
+    same = [f"{fish},{judge},{seen}" for judge in "AB" for fish, seen in enumerate(levels["A"], 1)]
+    other = "fish,judge,outline,kiwa\n" + "\n".join(same) + "\n"
+    records.write_text(other, encoding="utf-8")
+    assert "give them different points" not in CliRunner().invoke(main, ["agree", str(page), str(records)]).output

@@ -39,6 +39,16 @@ def test_a_sheet_has_what_any_rule_file_of_a_folder_reads(folder, tmp_path):
     assert "shiroji" not in header
 
 
+def test_a_folder_where_one_rule_file_is_needed_names_its_files(folder, tmp_path):
+    out = str(tmp_path / "c.html")
+    words = ["print", "certificate", str(folder), "fish.csv", "--fish", "1", "--out", out]
+    done = CliRunner().invoke(main, words)
+    assert done.exit_code == 2
+    told = " ".join(done.output.split())
+    assert "is a folder, and one rule file is needed here" in told
+    assert all(one.name in told for one in folder.glob("*.koi"))
+
+
 def test_rule_files_that_mean_different_things_by_one_name_are_told(folder, tmp_path):
     (folder / "odd.koi").write_text(
         HEAD.format(title="C").replace(" variety kohaku", "")

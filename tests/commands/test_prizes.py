@@ -129,6 +129,12 @@ def test_a_fish_of_the_last_grade_that_is_placed_is_warned_of_until_the_prize_na
     assert "prize-to-lowest-grade" not in again.stderr and "Place in its class\n  red" not in again.stdout
 
 
+def test_a_tie_names_the_prize_as_a_decision_has_it_and_a_pdf_says_how_it_comes_about():
+    assert "write the name of the prize: class." in run().stdout
+    told = run("--certificates", "c.pdf").output
+    assert "saves it as PDF" in told and not Path("c.pdf").exists()
+
+
 def test_the_points_of_standards_are_compared_only_where_their_fish_meet():
     richer = Path("rules/lace.koi").read_text(encoding="utf-8").replace("own worth 60", "own worth 70")
     Path("rules/lace.koi").write_text(richer, encoding="utf-8")

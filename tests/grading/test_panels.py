@@ -133,6 +133,13 @@ def test_capital_letters_make_no_other_judge():
         graded(TRAITS, rows)
 
 
+def test_the_page_without_a_panel_is_named(tmp_path):
+    page = tmp_path / "other_page.koi"
+    page.write_text('standard "own" edition 1 variety kohaku\ngrade any otherwise\n', encoding="utf-8")
+    with pytest.raises(RecordError, match="other_page"):
+        koirules.load_standard(str(page)).grade_batch(judged("poor", "good"))
+
+
 def test_without_a_panel_several_judges_are_refused_and_one_is_not():
     with pytest.raises(RecordError, match="no-panel"):
         graded("", judged("good", "good"))
