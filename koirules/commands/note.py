@@ -31,10 +31,16 @@ from koirules.records.writing import check_folder
 from koirules.report.figures import figure
 from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.phrases import Spoken, wordings_in
+from koirules.vocabulary.traits import Trait
 
 _INTERRUPTED = 130
 _MOST_QUESTIONS = 5
 _MOST_UNREAD = 20
+_TYPED = (
+    "Notes are typed after `koirules note RULES --out FILE.csv`, a line for each fish, such as "
+    "`11: sandan, sharp kiwa, 14 cm`."
+)
+_ON_A_CRIB = 2
 
 
 @click.command("note")
@@ -43,7 +49,12 @@ _MOST_UNREAD = 20
 @click.option(
     "--out", type=click.Path(), metavar="FILE", help="The records that come of it (.csv); goes on where it is."
 )
-@click.option("--phrases", is_flag=True, help="Print the words that are understood, as a crib sheet.")
+@click.option(
+    "--phrases",
+    is_flag=True,
+    help="Print words that are understood, a line for each trait that RULES reads, as a crib sheet.",
+)
+@click.option("--all", "every", is_flag=True, help="With --phrases: every trait and all words that are understood.")
 @click.option("--understood", is_flag=True, help="Say how much of NOTES is understood, and what is not most often.")
 @replace_option
 @setting_option
@@ -53,6 +64,7 @@ def command(
     notes: str | None,
     out: str | None,
     phrases: bool,
+    every: bool,
     understood: bool,
     replace: bool,
     changes: tuple[str, ...],
@@ -64,16 +76,20 @@ def command(
     line is on disk before it is answered. `?` says what the fish hangs on, `back` takes the last line back, `done` ends.
     """
     standard = standard_from(rules, changes, language)
+    if every and not phrases:
+        stop("--all says how many words --phrases prints: add --phrases.")
     if phrases:
-        _print_phrases(standard)
+        _print_phrases(standard, every=every)
         return
+    if notes is not None and " " in notes.strip() and not Path(notes).exists():
+        stop(f"There is no file {shown(notes)}. {_TYPED}")
     if notes is None and understood:
         stop("--understood says how much of a file of notes is understood: name the file.")
     if notes is not None and understood:
         _print_understood(standard, _read(standard, notes))
         return
     if out is None:
-        stop("Say where the records go: --out FILE.csv.")
+        stop(f"Say where the records go: --out FILE.csv.{f' {_TYPED}' if notes is None else ''}")
     path = Path(out)
     problem = told_only_as_csv(out, path.suffix) if path.suffix.lower() != ".csv" else check_folder(path)
     stop_if_refused([] if problem is None else [problem])
@@ -143,8 +159,11 @@ def _print_understood(standard: Standard, notes: Notes) -> None:
         _print_unread(standard, unread)
 
 
-def _print_phrases(standard: Standard) -> None:
-    """The words of the page, then for each trait what it is called, and what is said for each of its words."""
+def _print_phrases(standard: Standard, *, every: bool) -> None:
+    """The words of the page, then for each trait what it is called, and what is said for each of its words.
+
+    every: all traits and words; otherwise a line with some words for each trait that the rules read.
+    """
     rules = standard.rules
     own = [wording for phrase in rules.phrases for _, wording in phrase.wordings]
     if own:
@@ -153,6 +172,11 @@ def _print_phrases(standard: Standard) -> None:
     for saying in rules.sayings:
         if isinstance(saying, Spoken):
             spoken.setdefault(saying.trait, []).append(saying)
+    if not every:
+        read = standard.grader.traits_to_record()
+        for trait in (trait for name, trait in rules.traits.items() if name in read):
+            click.echo(shown(_crib_line(trait, spoken.get(trait.name, []), standard.language)))
+        return
     for name, trait in rules.traits.items():
         sayings = spoken.get(name, [])
         nouns = dict.fromkeys(noun for one in sayings for noun in wordings_in(f"{one.nouns}, {one.beside}"))
@@ -164,6 +188,18 @@ def _print_phrases(standard: Standard) -> None:
         for one in sayings:
             for reading, wordings in one.alone.items():
                 click.echo(shown(f"    {reading}: {', '.join(wordings_in(wordings))}"))
+
+
+def _crib_line(trait: Trait, sayings: Sequence[Spoken], language: str | None) -> str:
+    """The first words that are said of a trait, by its own words and readings."""
+    heard: dict[str, list[str]] = {}
+    for one in sayings:
+        for word, wordings in (*one.levels.items(), *one.alone.items()):
+            known = heard.setdefault(word.removeprefix("is "), [])
+            known += [each for each in wordings_in(wordings) if each != word and each not in known]
+    words = dict.fromkeys((*words_of(trait.kind), *heard))
+    parts = [f"{word}: {', '.join(said[:_ON_A_CRIB])}" if (said := heard.get(word)) else word for word in words]
+    return f"{trait.name} ({trait.within(language)})  {' | '.join(parts)}".rstrip()
 
 
 class _Lines:

@@ -19,9 +19,10 @@ MOST_FISH = 200
 _SPLIT = re.compile(r"[,;。、，；!]|\.(?!\d)|\s[-–—]\s")
 _NAMED = re.compile(r"\s*(?P<again>again\s+)?(?P<name>[^:;.]{1,60}?)\s*[:：]\s*", re.IGNORECASE)
 _LATER = re.compile(r"(?<=[.;])\s*(?=(?:again\s+)?[^:,;.]{1,40}:\s)", re.IGNORECASE)
-_NUMBER = re.compile(r"\s*(?P<again>again\s+)?(?P<name>[0-9]{1,6})(?![\w.])\s+", re.IGNORECASE)
+_NUMBER = re.compile(r"\s*(?P<again>again\s+)?(?:fish\s+)?(?P<name>[0-9]{1,6})(?![\w.])\s+", re.IGNORECASE)
 _LOOK = re.compile(r"\s*look\s+([0-9]{1,3})\s*[:：]?\s*\Z", re.IGNORECASE)
 _RANGE = re.compile(r"([0-9]{1,6})\s*(?:to|-|–)\s*([0-9]{1,6})\Z", re.IGNORECASE)
+_FISH = re.compile(r"fish\s+(?=[0-9]{1,6}\Z)", re.IGNORECASE)
 _UNIT = re.compile(r"(?:mm|cm|m|mg|kg|g|%|per\s*cent|percent|to|or|-)(?!\w)")
 
 
@@ -107,6 +108,7 @@ class LineCutter:
 
 def _names(text: str, said: dict[str, str], highest: int) -> tuple[str, ...]:
     shown = plain(text)
+    shown = shown if shown.casefold() in said else _FISH.sub("", shown)
     if shown.casefold() == "next":
         return (str(highest + 1),)
     found: list[str] = []

@@ -1,11 +1,13 @@
 """`koirules note`: lines taken at the tub, kept whatever happens, and files of notes made into records."""
 
+import re
 from pathlib import Path
 from random import Random
 
 import pytest
 from click.testing import CliRunner
 
+import koirules
 from koirules.commands import main
 from tests.commands.noting import PAGE, acknowledged_until_killed, fish_in, said_in, started
 
@@ -121,8 +123,29 @@ def test_the_crib_sheet_and_the_share_understood():
     Path("notes.txt").write_text("1: sandan, sharp kiwa, in\n2: kiwa soft, splendid, out\n", encoding="utf-8")
     result = CliRunner().invoke(main, ["note", "page.koi", "notes.txt", "--understood"])
     assert "5 of 6 remarks understood (83.3 %), on 2 fish." in result.output
-    crib = CliRunner().invoke(main, ["note", "page.koi", "--phrases"]).output
-    assert "    sharp: sharp, crisp, clean" in crib
+    every = CliRunner().invoke(main, ["note", "page.koi", "--phrases", "--all"]).output
+    assert "    sharp: sharp, crisp, clean" in every
+
+
+def test_the_crib_sheet_has_a_line_for_each_trait_that_the_rules_read():
+    standard = koirules.load_standard("page.koi")
+    crib = CliRunner().invoke(main, ["note", "page.koi", "--phrases"]).output.splitlines()
+    assert [line.partition(" ")[0] for line in crib] == [
+        name for name in standard.traits if name in standard.grader.traits_to_record()
+    ]
+    assert any(line.startswith("kiwa (") and "| sharp: crisp, clean |" in line for line in crib)
+    alone = CliRunner().invoke(main, ["note", "page.koi", "--all"])
+    assert (alone.exit_code, "add --phrases" in alone.output) == (2, True)
+
+
+@pytest.mark.parametrize("arguments", [["fish 11 sandan"], ["fish 11 sandan", "--out", "lot.csv"], []])
+def test_who_gives_notes_as_an_argument_is_told_where_they_are_typed(arguments):
+    result = CliRunner().invoke(main, ["note", "page.koi", *arguments])
+    assert result.exit_code == 2
+    example = re.search(r"such as `([^`]*)`", result.output)[1]
+    assert "koirules note RULES --out FILE.csv" in result.output
+    assert noted(example).count("not understood") == 0
+    assert fish_in(Path("lot.csv"))["11"]["length"] == "14 cm"
 
 
 def test_a_phrase_may_stand_in_a_cell_of_its_trait():
