@@ -476,7 +476,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     SpokenTogether(
         "no faults, no fault, no faults at all, nothing wrong at all, clean fish no faults, "
         "without fault, too small, too bad really, one for the lot, "
-        "wow, well, as before, still the same, good fish, clean fish, nothing wrong with it, "
+        "well, as before, still the same, good fish, clean fish, nothing wrong with it, "
         "nothing wrong, otherwise fine, otherwise good, "
         "otherwise clean, fine otherwise, clean otherwise, "
         "good otherwise, nothing else, that is all, no problem, a pity, pity, shame, a shame, what a "

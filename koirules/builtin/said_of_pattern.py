@@ -263,7 +263,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "white_gap",
-        "white gap, largest white gap, gap, white stretch, white between the steps, gap between the "
+        "white gap, largest white gap, white stretch, white between the steps, gap between the "
         "steps, gap between the patches, white between the patches",
         levels={
             "none": "no",
@@ -500,7 +500,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         },
         alone={
             "is off_left or off_right or off_front or off_rear": "spot off centre, head patch off centre, "
-            "patch off centre, off centre, spot not in the middle, not centred"
+            "patch off centre, spot not in the middle"
         },
     ),
     Spoken(

@@ -61,7 +61,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "scale, front edge half a scale, half a scale deep",
             "at most 1": "sashi nearly gone, sashi almost gone, hardly any sashi, sashi almost finished, short "
             "sashi, sashi short, narrow sashi, sashi narrow, little sashi, tight sashi, sashi tight, "
-            "sashi good, good sashi, clean sashi, sashi clean, sashi fine, fine sashi, "
+            "sashi good, good sashi, sashi fine, fine sashi, "
             "nice sashi, sharp sashi, sashi sharp, sashi small, small sashi, sashi neat",
             "is 0": "no sashi, sashi none, without sashi, sashi gone, sashi finished, サシなし",
         },

@@ -110,11 +110,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "excellent": "excellent, outstanding, superb, great, very good, top",
         },
         alone={
-            "is excellent": "fish of the day, best fish so far, best so far, best of the day, best of the lot, "
-            "favourite, my favourite, top "
-            "fish, super fish, fantastic fish, "
-            "outstanding fish, best of the batch, best of the tub, best of the pond, best one, best "
-            "one so far, best fish of the day",
+            "is excellent": "favourite, my favourite, top fish, super fish, fantastic fish, outstanding fish",
             "is poor": "poor fish, nothing to like, bad fish",
             "is fair": "average fish, ordinary fish, average, an average fish",
         },

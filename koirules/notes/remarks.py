@@ -281,6 +281,8 @@ class RemarkReader:
             return Remark(shown, Sort.VERDICT, verdict=verdict)
         if tokens == ("no",):
             return Remark(shown, Sort.NO)
+        if tokens == ("yes",):
+            return Remark(shown, Sort.UNKNOWN)  # whether the fish stays, or what was asked is so
         parted = self._with_verdict(shown, tokens)
         if parted is not None:
             return parted
@@ -428,6 +430,7 @@ class _Scan:
         self.found: list[Found] = []
         self.verdict: str | None = None
         self.about: tuple[str, ...] = ()
+        self.bare = -1
 
     def run(self) -> bool:
         """Whether every word was understood."""
@@ -485,6 +488,8 @@ class _Scan:
         if best is not None and (named is None or named.end <= best.end) and not self._measured(named, best):
             self.about = best.about or self._names_within(at, best.end)
             if not negated:
+                if self.bare == at and best.means is not None and not best.means.stated:
+                    return None  # `shimi fine`: small ones, or no harm in them
                 self.found += [Found(each.trait, each.said, best.wording) for each in best.means.stated]  # type: ignore[union-attr]
                 return best.end
             return self._negated(best)
@@ -651,6 +656,7 @@ class _Scan:
             if (said := (none_of if negated else noted_at_least)(traits[name].kind)) is not None
         ]
         self.found += [Found(name, each, hit.wording) for name, each in said]
+        self.bare = -1 if negated else end
         return end if said else None
 
     def _as_written(self, at: int) -> str:

@@ -193,6 +193,12 @@ def test_what_remarks_say(text, cells):
         "approx 60",
         "kiwa not sharp or razor",
         "kiwa sharp or wide",
+        "yes",
+        "wow",
+        "no gaps",
+        "off centre",
+        "sashi clean",
+        "best of the day",
     ],
 )
 def test_what_is_not_understood_is_no_reading(text):
@@ -243,25 +249,14 @@ def test_the_remarks_of_the_pages_are_read_as_they_were_meant(page, least):
         (
             "late_breeder",
             0.92,
-            ["sashi clean", "off centre", "shiroji fair", "shimi fine", "tategoi", "skin fine", "tategoi", "wait"],
+            ["shiroji fair", "tategoi", "skin fine", "tategoi", "wait"],
         ),
         (
             "late_dealer",
             0.92,
-            [
-                *(
-                    "good skin though",
-                    "edges like cut with a knife",
-                    "no",
-                    "yes",
-                    "is that a black spot there",
-                    "wow",
-                    "no",
-                ),
-                "best of the day",
-            ],
+            ["good skin though", "edges like cut with a knife", "no", "is that a black spot there", "no"],
         ),
-        ("late_helper", 0.95, ["no gaps", "right eye clear", "uneven"]),
+        ("late_helper", 0.95, ["right eye clear", "uneven"]),
     ],
 )
 def test_the_late_pages_are_read_as_they_were_meant_but_for_these(page, least, otherwise):
@@ -358,6 +353,13 @@ def test_the_first_row_of_a_sheet_may_hold_for_the_lot(tmp_path):
     assert records["b"].cannot_tell == {"kiwa"}
     # What is said of the lot is no look at a fish: of `a` nobody saw anything that only an eye can see.
     assert [record.looked for record in records.values()] == [False, True, True]
+
+
+def test_praise_behind_a_bare_name_is_not_understood():
+    for text in ("shimi fine", "windows, fine", "kuchibeni fine fish"):
+        (fish,) = READER.read(f"1: {text}").fish
+        assert ("fine" in " ".join(fish.unread)) == ("," not in text), fish
+    assert said("shimi") == {"shimi_count": "1 to 200", "shimi_places": "at least 1 of them"}
 
 
 def test_where_a_fish_is_gives_no_verdict():
