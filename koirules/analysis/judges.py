@@ -35,9 +35,10 @@ NOMINAL: Level = "nominal"
 ORDINAL: Level = "ordinal"
 INTERVAL: Level = "interval"
 FEWEST = 10
-"""Of fewer fish alpha says little: traits that more fish have come before."""
+"""Of fewer fish alpha says little: traits that more fish have come before (from memory)."""
 
 RESAMPLES = 1_000
+"""So many times the fish are drawn again for an interval of 95 % (common practice in statistics, no source)."""
 _SEED = 20_260_418
 
 TRAIT, GRADE, SCORE, VERDICT = "trait", "grade", "score", "verdict"

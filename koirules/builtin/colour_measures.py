@@ -1,4 +1,7 @@
-"""Colour readings of red and white, and how their measured colours follow from them."""
+"""Colour readings of red and white, and how their measured colours follow from them.
+
+That several places are read on wet skin is common practice, no source; the readings of the examples are made up.
+"""
 
 from __future__ import annotations
 

@@ -77,7 +77,7 @@ def _about_trait(trait: Trait) -> str:
     if trait.better is not Better.NEITHER:
         lines.append(trait.better.value)
     if trait.growth is not Growth.VARIES:
-        lines.append(f"as the fish grows: {trait.growth.value}")
+        lines.append(f"with growth: {trait.growth.value}")
     return _lines(*lines, trait.describe)
 
 

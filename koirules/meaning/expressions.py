@@ -211,7 +211,7 @@ FORMS = {
         Form("-", Binding.SUM, "The difference of both.", "length - 1 cm"),
         Form("*", Binding.PRODUCT, "The product of both.", "2 * length"),
         Form("/", Binding.PRODUCT, "One divided by the other.", "length / 2"),
-        Form("grown to", Binding.GROWN, "What it will be when the fish has grown to a length.", "girth grown to 60 cm"),
+        Form("grown to", Binding.GROWN, "What it will be when it has grown to a length.", "girth grown to 60 cm"),
         Form(
             "count of",
             Binding.ATOM,
@@ -230,7 +230,7 @@ FORMS = {
         Form("score", Binding.PRIMARY, "The sum of the section points.", "score"),
         Form("section", Binding.PRIMARY, "The points of a section.", "section body"),
         Form("fault", Binding.ATOM, "Whether a fault bites.", "fault bent"),
-        Form("grade", Binding.ATOM, "The grade of the fish; only alerts and rounds read it.", "grade"),
+        Form("grade", Binding.ATOM, "The grade that it gets; only alerts and rounds read it.", "grade"),
     )
 }
 """The other operators by their words."""

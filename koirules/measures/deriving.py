@@ -21,7 +21,8 @@ from koirules.vocabulary.readings import PlaceSet, Reading, Span, anything, show
 from koirules.vocabulary.traits import Trait
 
 APART = 0.05
-"""Numbers are told as different where they are farther apart than this part of the larger: nobody writes every digit down."""
+"""Numbers are told as different where they are farther apart than this part of the larger, since nobody writes every digit
+down (from memory)."""
 
 
 @frozen

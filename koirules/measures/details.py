@@ -21,9 +21,13 @@ if TYPE_CHECKING:
     Truths = NDArray[np.bool_]
 
 _EYE_LONG, _EYE_WIDE = 1.5, 8.0
+"""How far an eye reaches to each side of its middle, in % along and across the body (from memory)."""
 _LIPS_WIDE = 60.0
+"""How far the lips reach to each side, in % of the way to the lateral line (from memory)."""
 _DORSAL_WIDE = 4.0
+"""How far the base of the dorsal fin reaches to each side, in % of the way to the lateral line (from memory)."""
 _DENSE = 0.5
+"""Edges have a corner at least so often, in % along the body, and the tail begins so far from its end (a bound of computing)."""
 
 FRONTS = ("behind_eyes", "eye_line", "nostrils", "nose", "lips")
 """How far forward the colour of a head can run."""

@@ -21,7 +21,8 @@ if TYPE_CHECKING:
     Floats = NDArray[np.float64]
 
 _TOUCHING = 0.0015
-"""Patches that are no farther from each other than this along the body touch: maps are held to a thousandth."""
+"""Patches that are no farther from each other than this along the body touch: maps are held to a thousandth (a bound of
+computing)."""
 
 
 @define(eq=False, slots=False)

@@ -14,6 +14,7 @@ from koirules.vocabulary.kinds import Count, Kind, Number, YesNo
 from koirules.vocabulary.readings import NO, NO_OR_YES, YES, Reading, Span, anything, show_number
 
 MILLION = 1_000_000.0
+"""The ends of what a formula gives are rounded to a millionth of the held unit (a bound of computing)."""
 
 
 @frozen

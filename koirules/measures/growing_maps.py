@@ -15,7 +15,7 @@ from koirules.measures.shapes import shapes_of
 from koirules.vocabulary.maps import BELLY, DECIMALS, Patch, PatchMap, Point, boxed, doubled_area
 
 MOST_THIN = 6
-"""With more thin patches than this nothing is said: there would be more than 64 maps."""
+"""With more thin patches than this nothing is said: there would be more than 64 maps (a bound of computing)."""
 
 
 def grown_maps(pattern: PatchMap, across: float) -> tuple[PatchMap, ...]:

@@ -21,7 +21,9 @@ from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import PlaceSet, Reading, Span
 
 _MOST_REMEMBERED = 100_000
+"""So many grown maps are kept for another reading (a bound of computing)."""
 _MOST_VARIANTS = 64
+"""So many ways in which a fish may grow are followed up, beyond which nothing is said (a bound of computing)."""
 
 Row = tuple[Reading | None, ...]
 

@@ -18,20 +18,22 @@ from math import fsum, inf, log, sqrt
 from attrs import frozen
 
 FEWEST = 3
-"""With fewer pairs nothing is fitted."""
+"""With fewer pairs nothing is fitted: an error needs two pairs beside the slope (common practice, no source)."""
 
 FEW = 20
 """With fewer pairs than this a fit comes with a caution (common practice, no source)."""
 
 LEAST_CHANGE = 0.05
-"""Pairs whose girth over length changed by less than this part say nothing of the new skin: measuring is no finer than that."""
+"""Pairs whose girth over length changed by less than this part say nothing of the new skin: measuring is no
+finer than that (from memory)."""
 
-# NIST/SEMATECH e-Handbook of Statistical Methods, table 1.3.6.7.2: Student's t for 95 % on two sides.
 _T_95 = (
     12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306, 2.262, 2.228, 2.201, 2.179, 2.160, 2.145, 2.131,
     2.120, 2.110, 2.101, 2.093, 2.086, 2.080, 2.074, 2.069, 2.064, 2.060, 2.056, 2.052, 2.048, 2.045, 2.042,
 )  # fmt: skip
+"""Student's t for 95 % on two sides, for 1 to 30 degrees of freedom; NIST, as below."""
 _T_95_BEYOND = ((120, 1.980), (60, 2.000), (40, 2.021), (30, 2.042))
+"""Student's t for 95 % on two sides: NIST/SEMATECH e-Handbook of Statistical Methods, table 1.3.6.7.2."""
 
 
 @frozen

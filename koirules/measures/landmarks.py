@@ -13,9 +13,12 @@ from koirules.vocabulary.kinds import Number
 from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.units import UNITS
 
+_FROM_MEMORY, _COMMON = "The value is from memory.", "The value is common practice, no source."
+
 
 def _share(name: str, value: str, title: str, describe: str, high: str = "100") -> Constant:
-    return Constant(name, title, Number(UNITS["%"], Decimal(0), Decimal(high)), Decimal(value), describe)
+    told = f"{describe} {_FROM_MEMORY if name != 'gill_edge' else _COMMON}"
+    return Constant(name, title, Number(UNITS["%"], Decimal(0), Decimal(high)), Decimal(value), told)
 
 
 LANDMARKS = (
@@ -38,7 +41,7 @@ LIMITS = (
         "greatest girth for the length of the body",
         Number(None, Decimal("0.3"), Decimal("1.5")),
         Decimal("0.65"),
-        "Used for the roundness of a mark where girth and standard length were not measured.",
+        f"Used for the roundness of a mark where girth and standard length were not measured. {_FROM_MEMORY}",
     ),
 )
 """What is called what."""

@@ -18,7 +18,8 @@ if TYPE_CHECKING:
     Geometries = NDArray[np.object_]
 
 GRID = 0.001
-"""Shapes are put on a grid of a thousandth, to which maps are held, so that patches which touch are one."""
+"""Shapes are put on a grid of a thousandth, to which maps are held, so that patches which touch are one (a bound of
+computing)."""
 
 
 @frozen(eq=False)

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     Indices = NDArray[np.intp]
 
 _SHORT = 1e-3
-"""Along an edge that is shorter than this in u, the mean of `A` is that of its ends."""
+"""Along an edge that is shorter than this in u, the mean of `A` is that of its ends (a bound of computing)."""
 
 
 @frozen(eq=False)

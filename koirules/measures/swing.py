@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
 
 _SLICES = 100
-"""The middle of a patch is looked at in so many places along the body."""
+"""The middle of a patch is looked at in so many places along the body (a bound of computing)."""
 
 
 def swings(shapes: Any) -> NDArray[np.float64]:

@@ -7,9 +7,12 @@ from pathlib import Path
 import pytest
 
 from koirules.editing import Desk, Sort, language_words, offers_at
+from koirules.editing.telling import told_trait
 from koirules.editing.words import HEADS, PHRASES
 from koirules.language.parse.partial_statement import so_far
 from koirules.testing import registry_with
+from koirules.vocabulary.kinds import YesNo
+from koirules.vocabulary.traits import Better, Growth, Trait
 from koirules.vocabulary.words import HEAD_WORDS
 
 ROOT = Path(__file__).parents[2]
@@ -56,6 +59,13 @@ def test_what_is_told_about_words_is_told_about_words_of_the_language():
     assert HEADS.keys() == HEAD_WORDS
     for phrase in PHRASES:
         assert set(phrase.split()) <= language_words(), phrase
+
+
+def test_what_is_told_about_words_and_traits_is_not_about_fish():
+    rim = Trait("rim", "rim", YesNo(), Better.MORE, Growth.RISES, describe="How wide the pot is at its rim.")
+    told = [*HEADS.values(), *PHRASES.values(), told_trait(rim).text]
+    assert "with growth: rises" in told[-1]
+    assert [each for each in told if re.search(r"\b(fish|koi|ponds?|tubs?)\b", each, re.IGNORECASE)] == []
 
 
 def test_every_head_word_is_told_about_and_offered():

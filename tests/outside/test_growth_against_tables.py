@@ -18,15 +18,18 @@ from koirules.vocabulary.units import UNITS
 ANYTHING = Number(None, Decimal(0), Decimal(1_000_000))
 WEIGHT = Number(UNITS["g"], Decimal(0), Decimal(100_000))
 
-# W = a L^b: 406 fish of one reservoir and 190 of one lake (published fits), and the prior of a fish data base (from memory);
-# a, b, and the weight in g at 20, 30, 45 and 60 cm, worked out apart (with a and b before they were rounded: to 0.2 %).
+# W = a L^b: 406 fish of one reservoir (Yilmaz, Cerim, Some population parameters of Cyprinus carpio from Yesilirmak, Acta Nat.
+# Sci., abstract), 190 of one lake (Tanir 2020, Erzincan Univ. J. Sci. 13(2):609-619, abstract), and the prior of a fish data
+# base (from memory); a, b, and the weight in g at 20, 30, 45 and 60 cm, worked out apart (with a and b before they were
+# rounded: to 0.2 %).
 WEIGHTS = [
     (0.0163, 2.935, (107, 353, 1160, 2698)),
     (0.0528, 2.7202, (183, 550, 1659, 3627)),
     (0.0148, 3.02, (126, 427, 1454, 3467)),
 ]
 
-# What b means for girth: exponent of G, then what G, G/L and K are multiplied by when L doubles, and G/L from 20 to 60 cm
+# What b means for girth, worked out from W as L G^2 (Froese 2006, J. Appl. Ichthyol. 22:241-253, for W = a L^b): the exponent
+# of G, then what G, G/L and K are multiplied by when L doubles, and G/L from 20 to 60 cm
 # (G/L was halved from the rounded G, so that its last place may be one off).
 GIRTHS = [
     (2.72, 0.860, 1.815, 0.908, 0.824, 0.857),

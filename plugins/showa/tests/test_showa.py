@@ -80,6 +80,7 @@ def test_grey_that_rises_is_as_good_a_promise_as_black(tosai: Standard) -> None:
 
 
 def test_the_same_black_on_a_head_weighs_more_on_a_shorter_fish(tosai: Standard) -> None:
+    # That head black grows is a hobby text's (Showa third selection); the 62 % and the lengths are made up from memory.
     head = {**TO_KEEP, "sumi_quality": "black", "sumi_rising": "none", "head_sumi_share": "62 %"}
     assert tosai.grade({**head, "length": 11}).faults == ("black_head",)
     assert tosai.grade({**head, "length": 16}).faults == ()

@@ -88,6 +88,7 @@ def test_pepper_at_the_second_look_is_read_from_size_and_number() -> None:
     fish = {"spine": "straight", "whole": "yes", "length": 7.2, "hi_cover": "60 %", "head_hi": "u_shape"}
     fish |= {"hi_left_share": "50 %", "head_hi_front": "eye_line", "odome": "3 %", "shiroji": "white"}
     assert fry.grade({**fish, "sumi_spots": 4, "sumi_size": "pepper"}).grade == "stay"
+    # That pepper is dropped and bold black kept: common practice, no source; the 30 is made up, twice the line of the page.
     assert fry.grade({**fish, "sumi_spots": 30, "sumi_size": "bold"}).grade == "stay"
     assert fry.grade({**fish, "sumi_spots": 30, "sumi_size": "pepper"}).grade == "out"
 
