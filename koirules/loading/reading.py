@@ -16,6 +16,7 @@ from koirules.loading.bases import Link, Shelf, first_link
 from koirules.loading.kept import Base
 from koirules.loading.opening import bytes_of, without_collector
 from koirules.problems import Problem
+from koirules.problems.sharing import unguessed
 from koirules.standard.checked import Checked
 from koirules.vocabulary.skins import Varieties
 
@@ -55,7 +56,9 @@ def _tried(
     checked = shelf.checked(read, folder, chain)
     before = _refused(checked)
     worse: dict[Problem, Problem] = {}
-    for problem, plain in list(read.guesses.items())[:most_tried]:
+    # A grade that was meant to be dropped may be one that the rest of the base still names.
+    names = {one: unguessed(one) for one in checked.problems if one.code == "not-in-base" and one.edit is not None}
+    for problem, plain in list((read.guesses | names).items())[:most_tried]:
         if problem.edit is not None:
             mended = read_text(edited(read.rules.text, [problem.edit]), read.rules.file)
             if _refused(shelf.checked(mended, folder, chain)) > before:

@@ -176,15 +176,23 @@ def no_base(place: Place, word: str, until: Place | None = None) -> Problem:
     )
 
 
+_CHECK_THE_NAME = "Check the name, or delete this line."
+
+
 def not_in_base(place: Place, head: str, name: str, meant: str | None, other: str | None) -> Problem:
     """What is to be replaced or dropped is not there. other: the kind of statement that has the name."""
-    mend = "Check the name, or delete this line."
+    mend = _CHECK_THE_NAME
     if meant is not None:
         mend = f'Did you mean "{meant}"?'
     elif other is not None:
         mend = f'There is a {other} "{name}": write `{other}` before the name.'
     edit = Edit(place, f'"{meant}"' if head in {"sample", "phrase"} else meant) if meant is not None else None
     return Problem("not-in-base", place, f'The base has no {head} "{name}".', mend, edit=edit)
+
+
+def unguessed(problem: Problem) -> Problem:
+    """What `not_in_base` tells, without the name that may have been meant."""
+    return evolve(problem, mend=_CHECK_THE_NAME, edit=None)
 
 
 def already_in_base(place: Place, head: str, name: str, kind: str, first: Place) -> Problem:

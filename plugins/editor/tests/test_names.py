@@ -104,7 +104,7 @@ def test_a_name_is_changed_everywhere_and_the_file_still_holds(shared, words, be
         ("term small", 6, "two words", "is no name"),
         ("term small", 6, "3rd", "is no name"),
         ("term small", 6, "if", "word of the language"),
-        ("term small", 6, "bent", "read in two ways"),
+        ("term small", 6, "bent", "two meanings"),
         ("grade sell", 6, "keep", "taken already"),
         ("spine", 1, "back", "belongs to the variety"),
         ("straight", 1, "even", "no name here"),

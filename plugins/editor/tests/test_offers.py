@@ -93,7 +93,7 @@ def test_what_the_base_has_is_offered_to_be_replaced_or_dropped(editors, tmp_pat
 @pytest.mark.parametrize(
     ("words", "behind", "nth", "told"),
     [
-        ("length", 1, 0, ["length", "number in cm from", "as the fish grows: rises"]),
+        ("length", 1, 0, ["length", "number in cm from", "with growth: rises"]),
         ("smallest", 1, 1, ["8 cm, from 6 cm to 12 cm", "shortest that is kept"]),
         ("small ", 1, 1, ["term small: a yes-or-no", "means length below smallest"]),
         ("straight", 1, 0, ["level 3 of 3", "bent < slight < straight"]),
