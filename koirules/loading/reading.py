@@ -58,7 +58,7 @@ def _tried(
     worse: dict[Problem, Problem] = {}
     # A grade that was meant to be dropped may be one that the rest of the base still names.
     names = {one: unguessed(one) for one in checked.problems if one.code == "not-in-base" and one.edit is not None}
-    for problem, plain in list((read.guesses | names).items())[:most_tried]:
+    for problem, plain in list({**read.guesses, **names}.items())[:most_tried]:
         if problem.edit is not None:
             mended = read_text(edited(read.rules.text, [problem.edit]), read.rules.file)
             if _refused(shelf.checked(mended, folder, chain)) > before:
