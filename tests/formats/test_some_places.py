@@ -83,7 +83,7 @@ def test_notes_and_phrases_say_it():
     assert [record["hi_on_eyes"] for record in notes.records] == [
         "1 of them",
         "1 of them",
-        "left_eye, perhaps right_eye",
+        "left_eye",
     ]
     assert outcome(STANDARD.grade({"kiwa": "sharp", **notes.records[0]})) == WANTED[0]
 
