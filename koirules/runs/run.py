@@ -6,7 +6,9 @@ import os
 import shutil
 import tempfile
 from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import contextmanager
 from pathlib import Path
+from secrets import token_hex
 from typing import TYPE_CHECKING
 
 from attrs import evolve, frozen
@@ -87,8 +89,8 @@ def run_files(
     # Where nothing is written but what rounds read, workers of a cluster are taken to share the folder of the run.
     name, parent = ("koirules", Path() if parted else None) if target is None else (target.stem[:50], target.parent)
     try:
-        with tempfile.TemporaryDirectory(prefix=f".{name}.", dir=parent, ignore_cleanup_errors=True) as folder:
-            job = evolve(job, folder=str(Path(folder).resolve()), aside=aside)
+        with _passing_folder(name, parent) as folder:
+            job = evolve(job, folder=str(folder.resolve()), aside=aside)
             if target is not None:
                 ending = ".parquet" if aside else target.suffix.lower() or ".parquet"
                 job = evolve(job, ending=ending, carried=_carried(job, files))
@@ -96,6 +98,20 @@ def run_files(
     except OSError as error:
         # The readers tell of their own files; what is left is the folder for the results.
         return Finished(Totals(), (unwritable(out, str(parent or ""), error.strerror or str(error)),))
+
+
+@contextmanager
+def _passing_folder(name: str, parent: Path | None) -> Iterator[Path]:
+    """A new folder in `parent` (that of the system for None) that is gone afterwards.
+
+    Its name is chosen before it is made: wherever in between the run is ended, what was made is taken away.
+    """
+    folder = (Path(tempfile.gettempdir()) if parent is None else parent) / f".{name}.{token_hex(8)}"
+    try:
+        folder.mkdir(mode=0o700)
+        yield folder
+    finally:
+        shutil.rmtree(folder, ignore_errors=True)
 
 
 def _unfit(target: Path, given: Sequence[str], files: Sequence[str]) -> Iterator[Problem]:
