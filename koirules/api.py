@@ -6,6 +6,7 @@ from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from datetime import date
 from decimal import Decimal
 from functools import cached_property
+from importlib.util import find_spec
 from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar, overload
@@ -14,7 +15,8 @@ from attrs import evolve, field, fields, frozen
 
 from koirules.loading.files import load
 from koirules.plugins import Registry, load_registry
-from koirules.problems import KoirulesError, Problem, RecordError, StandardError, is_refused
+from koirules.problems import EngineError, KoirulesError, Problem, RecordError, StandardError, is_refused
+from koirules.problems.extras import to_install
 from koirules.standard.parts import Rules, Setting, words_of_one_trait
 from koirules.vocabulary.traits import Trait
 
@@ -423,6 +425,12 @@ class Standard:
 
     def batch(self, *, sections: bool = True, faults: bool = False, engine: Engine | None = None) -> BatchGrader:
         """The compiled standard for whole frames: see `grade_frame`."""
+        if engine not in {None, "columnar", "compiled"}:
+            raise EngineError(
+                f'There is no engine "{engine}". Choose "columnar" or "compiled", or leave it out for whichever pays.'
+            )
+        if any(find_spec(name) is None for name in ("polars", "narwhals")):
+            raise EngineError(f"Grading frames needs the extra `frames`: {to_install('frames')}.")
         from koirules.grading.batch import BatchGrader
 
         return BatchGrader(self.rules, self.settings, self.grader, sections, faults, engine)
@@ -467,14 +475,14 @@ class Standard:
 
         `engine` is "columnar" or "compiled", with the same results; where it is None, the compiled one grades large frames if
         the extra `compiled` is installed (`koirules check --engines` tells which). Raises RecordError with
-        the problems of columns and cells; rows count from 1. Raises EngineError where `engine` cannot grade the frame. Needs the
-        extra `frames`.
+        the problems of columns and cells; rows count from 1. Raises EngineError where `engine` cannot grade the frame,
+        and without the extra `frames`.
         """
-        from koirules.grading.frames import graded_frame
-
         key = (sections, faults, engine)
         if key not in self._batches:
             self._batches[key] = self.batch(sections=sections, faults=faults, engine=engine)
+        from koirules.grading.frames import graded_frame
+
         return graded_frame(self._batches[key], frame, lot)
 
     def compare(self, newer: Standard, records: Iterable[Mapping[str, object]] | None = None) -> Comparison:

@@ -16,9 +16,10 @@ from koirules.commands.output import (
     counted,
     show_problems,
     shown,
+    stop,
 )
 from koirules.grading.sample_runs import SampleRun, run_samples
-from koirules.problems import RecordError, StandardError
+from koirules.problems import EngineError, RecordError, StandardError
 from koirules.records.plugged_formats import is_table
 
 
@@ -114,9 +115,13 @@ def _show_reach(standard: Standard) -> None:
 
 
 def _show_engines(standard: Standard) -> None:
+    try:
+        grader = standard.batch()
+    except EngineError as error:
+        stop(str(error))
     from koirules.grading.batch import engines_told
 
-    for words in engines_told(standard.batch()):
+    for words in engines_told(grader):
         click.echo(f"  {words}")
 
 

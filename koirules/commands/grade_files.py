@@ -63,11 +63,11 @@ def grade_files(
     leave_out: bool,
 ) -> None:
     """Grade whole files, print what came of them, and end the command with status 2 where nothing did."""
+    stop_if_refused(_early(outs))  # before the engines are imported, which need what may not be installed
     from koirules.runs.clusters import ClusterError
     from koirules.runs.run import run_files
     from koirules.runs.work import Job
 
-    stop_if_refused(_early(outs))
     job = Job(standard.whole_text, standard.rules.file, tuple(changes), tuple(labels), top)
     runner, done = _runner(on)
     # Ended from outside, it still takes its passing files away.

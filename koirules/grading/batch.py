@@ -203,13 +203,11 @@ def engines_told(grader: BatchGrader) -> list[str]:
     if grader.compares:
         return [f"columnar: all frames; {_COMPARED}"]
     without, holes = reasons_against(grader.rules, grader.settings)
-    if without == holes:
-        told = [f"columnar: all frames; {without}" if without else "compiled: all frames"]
-    else:
-        told = [
-            f"columnar: {which}; {why}" if why else f"compiled: {which}"
-            for which, why in (("complete frames", without), ("frames with holes", holes))
-        ]
     if not (without and holes) and not is_installed():
-        told.append(f"the compiled engine is not installed, so the columnar one grades: {to_install('compiled')}")
-    return told
+        return [f"columnar: all frames; the compiled engine is not installed: {to_install('compiled')}"]
+    if without == holes:
+        return [f"columnar: all frames; {without}" if without else "compiled: all frames"]
+    return [
+        f"columnar: {which}; {why}" if why else f"compiled: {which}"
+        for which, why in (("complete frames", without), ("frames with holes", holes))
+    ]

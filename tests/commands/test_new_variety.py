@@ -1,6 +1,9 @@
 """A new plugin is laid down whole, and works at once: built, installed in a fresh environment, its own tests run there."""
 
+import csv
+import importlib
 import os
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -8,7 +11,8 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner
 
-from koirules.commands import main
+from koirules.commands import inputs, main
+from koirules.testing import registry_with
 
 ROOT = Path(__file__).parents[2]
 
@@ -102,3 +106,20 @@ def test_a_name_that_no_file_can_have_is_refused(tmp_path):
     assert result.exit_code == 2
     assert "The name has 300 letters." in result.stderr
     assert not list(tmp_path.iterdir())
+
+
+def test_the_answers_are_written_down_again_as_the_readme_says(tmp_path, monkeypatch):
+    run("new-variety", "slope_ogon", "--into", tmp_path)
+    folder = tmp_path / "slope_ogon"
+    monkeypatch.syspath_prepend(str(folder))
+    monkeypatch.chdir(folder)
+    registry = registry_with(importlib.import_module("koirules_slope_ogon"))
+    monkeypatch.setattr(inputs, "load_registry", lambda: registry)
+    answers = folder / "tests" / "expected.csv"
+    before = list(csv.DictReader(answers.read_text("utf-8").splitlines()))
+    readme = (folder / "README.md").read_text("utf-8").replace("\n", " ")
+    (words,) = re.findall(r"`\.venv/bin/koirules (grade [^`]*--out[^`]*)`", readme)
+    result = run(*words.split())
+    assert result.exit_code == 0, result.output
+    after = list(csv.DictReader(answers.read_text("utf-8-sig").splitlines()))
+    assert [(row["fish"], row["possible"]) for row in after] == [(row["fish"], row["possible"]) for row in before]

@@ -238,7 +238,9 @@ def test_the_engine_that_is_asked_for_is_taken_or_refused(
     told = CliRunner().invoke(main, ["check", "--engines", "tests/benchmarks/batch/neutral.koi"])
     assert told.stdout.splitlines()[1:] == ["  compiled: all frames"]
     monkeypatch.setattr("koirules.grading.batch.is_installed", lambda: False)
-    assert "koirules[compiled]" in engines_told(standard.batch())[1]
+    (told,) = engines_told(standard.batch())
+    assert told.startswith("columnar: all frames; the compiled engine is not installed: ")
+    assert "koirules[compiled]" in told
     with pytest.raises(koirules.EngineError, match=r"koirules\[compiled\]"):
         standard.grade_frame(frame.rename({"x": "length"}), engine="compiled")
 
@@ -364,3 +366,9 @@ def count_runs(monkeypatch: pytest.MonkeyPatch) -> list[int]:
 
 def never(*_: object) -> bytes:
     raise AssertionError("made again")
+
+
+def test_an_engine_that_does_not_exist_is_refused_and_the_two_are_named() -> None:
+    standard = koirules.load_standard("tosai_kohaku")
+    with pytest.raises(koirules.EngineError, match=r'no engine "gpu". Choose "columnar" or "compiled"'):
+        standard.grade_frame(pl.DataFrame({"length": [14.0]}), engine="gpu")
