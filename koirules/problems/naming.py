@@ -31,9 +31,17 @@ class Elsewhere:
 
 
 def unknown_name(
-    place: Place, word: str, near: str | Sequence[tuple[str, str]] | None, elsewhere: Elsewhere | None
+    place: Place,
+    word: str,
+    near: str | Sequence[tuple[str, str]] | None,
+    elsewhere: Elsewhere | None,
+    *,
+    common: bool = False,
 ) -> Problem:
-    """Nothing that can be read here has that name. near: what was meant, or several traits with their titles."""
+    """Nothing that can be read here has that name. near: what was meant, or several traits with their titles.
+
+    common: whether it names what fish have in common, which is a label most often.
+    """
     cause = f'No trait, term or setting is called "{word}".'
     if elsewhere is not None and (elsewhere.of_several or not near):
         return _trait_elsewhere(place, word, elsewhere)
@@ -42,6 +50,9 @@ def unknown_name(
     if near:
         told = in_words([f"`{name}` ({title.removesuffix(f' ({name})')})" for name, title in near])
         return Problem("unknown-name", place, cause, f"Do you mean {told}?")
+    if common:
+        mend = f"Declare it above, if it is a column of your records: `trait {word} as label`."
+        return Problem("unknown-name", place, cause, mend)
     return Problem(
         "unknown-name",
         place,
@@ -175,6 +186,17 @@ def unknown_step(place: Place, word: str, of: str, steps: Sequence[str], near: s
         f'"{word}" is not one of the values of {of}.',
         f'Did you mean "{near}"?' if near else f"It has: {', '.join(steps)}.",
         edit=Edit(place, near) if near else None,
+    )
+
+
+def value_of_another_trait(place: Place, left: Place, name: str, word: str, owner: str) -> Problem:
+    """A trait is compared with a word that another trait has. place: of the word; left: of the name."""
+    return Problem(
+        "unknown-step",
+        place,
+        f'"{word}" is not one of the values of "{name}", but one of "{owner}".',
+        f'Did you mean "{owner} is {word}"?',
+        edit=Edit(left, owner),
     )
 
 

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from attrs import evolve
+
 from koirules.problems.problem import Cell, Edit, Place, Problem
 from koirules.problems.quoting import in_words
 
@@ -164,8 +166,18 @@ def unknown_head(place: Place, word: str, near: str | None) -> Problem:
         if word.startswith(("//", "/*", "--", ";"))
         else "A statement begins with one of: standard, setting, trait, term, section, points, bonus, penalty, fault, "
         "lift, grade, alert, round, sample, replace, drop. A line that goes on with the statement above is indented, and a "
-        "remark begins with #.",
+        "remark begins with #. `koirules new` writes a first rule file.",
     )
+
+
+def names_head_words(problem: Problem) -> bool:
+    """Whether a problem names every word that begins a statement."""
+    return problem.code == "unknown-head" and problem.mend.startswith("A statement begins with one of")
+
+
+def another_unknown_head(problem: Problem) -> Problem:
+    """One more line that begins no statement, once the words that do were named."""
+    return evolve(problem, mend="Begin it with one of the words that are named above, or with # as a remark.")
 
 
 def header_line_missing(place: Place, word: str) -> Problem:

@@ -162,13 +162,14 @@ def includes_needs_places(place: Place, is_a: str, word: str = "includes") -> Pr
     )
 
 
-def places_compared(place: Place, name: str) -> Problem:
-    """A set of places compared with `is`."""
+def places_compared(place: Place, name: str, meant: str | None = None) -> Problem:
+    """A set of places compared with `is`. meant: the condition that `is yes` or `is no` stands for."""
     return Problem(
         "places-compared",
         place,
         "A set of places is asked with `includes`, or counted.",
-        f"Write `{name} includes PLACE`, or `count of {name} is 0` for none.",
+        f"Write `{meant}`." if meant else f"Write `{name} includes PLACE`, or `count of {name} is 0` for none.",
+        edit=Edit(place, meant) if meant else None,
     )
 
 

@@ -146,6 +146,8 @@ def _read_truth(kind: Kind, raw: bool) -> Reading | Misread:
             return YES if raw else NO
         case Label():
             return was
+        case Places():
+            return misreads.places_not_named(was, kind) if raw else PlaceSet(0, 0)
         case _:
             return misreads.truth_for_number(was, kind)
 
@@ -263,6 +265,9 @@ def _read_places(kind: Places, text: str, was: str = "") -> PlaceSet | Misread:
     """The places of a plain text; was: what messages show for it, where that is another text."""
     if text.casefold() in MARKS_FOR_UNKNOWN:
         return misreads.not_recorded_mark(text, kind)
+    truth = None if position(kind, text) is not None else _step(YesNo(), text)
+    if truth is not None:
+        return PlaceSet(0, 0) if truth == NO else misreads.places_not_named(was or text, kind)
     whole: PlaceSet | None = None
     for part in _OR.split(text):
         one = _some_places(kind, part, was or text)

@@ -64,7 +64,7 @@ def not_recorded_mark(was: str, kind: Kind) -> Misread:
         case Count():
             nothing = ' If you looked and there was none, write "0".'
         case Places():
-            nothing = ' If you looked and there was none, write "none".'
+            nothing = ' If you looked and there was none, write "none"; if there was any, "at least 1 of them".'
         case _:
             nothing = ""
     return Misread(
@@ -227,6 +227,17 @@ def became_a_date(was: str, kind: Kind, seen: str | None = None) -> Misread:
 def truth_for_number(was: str, kind: Kind) -> Misread:
     """TRUE or FALSE where something else is expected."""
     return Misread("value-truth", f"The cell holds {was}, which is a yes or no.", f"{example_of(kind)}.")
+
+
+def places_not_named(was: str, kind: Places) -> Misread:
+    """`yes` for a set of places: that there are some, but not which."""
+    offer = "at least 1 of them"
+    return Misread(
+        "value-places-not-named",
+        f"{quoted(was)} does not say which places.",
+        f'Write "{offer}" if that is all that is known. {choose(kind)}',
+        (offer,),
+    )
 
 
 def number_for_word(was: str, kind: Kind) -> Misread:

@@ -45,15 +45,19 @@ def distance(one: str, other: str, limit: int) -> int:
 
 def traits_called(words: str, traits: Mapping[str, Trait], sayings: Iterable[Saying]) -> list[str]:
     """The traits that people call so: by a title in any language, as sorters do, else by titles that begin so."""
-    low = words.casefold().replace("_", " ").strip()
+    low = _without_articles(words.casefold().replace("_", " ").strip())
     begins: list[str] = []
     for name, trait in traits.items():
-        titles = [title.casefold() for title in (trait.title, *trait.titles.values())]
+        titles = [_without_articles(title.casefold()) for title in (trait.title, *trait.titles.values())]
         if low in titles:
             return [name]
         if len(low) > 2 and any(title.startswith(f"{low} ") for title in titles):
             begins.append(name)
     return _spoken_of(low, traits, sayings) or sorted(begins, key=lambda name: len(traits[name].title))
+
+
+def _without_articles(words: str) -> str:
+    return words.replace(" the ", " ")
 
 
 def _spoken_of(low: str, traits: Mapping[str, Trait], sayings: Iterable[Saying]) -> list[str]:

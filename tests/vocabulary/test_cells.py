@@ -175,6 +175,9 @@ def test_a_conversion_is_exact_before_it_becomes_a_double():
         (FINS, "tail and dorsl", "value-unknown-word", ['"dorsl" in "tail and dorsl"', '"dorsal"']),
         (FINS, "tail and none", "value-none-with-places", ['"tail and none"']),
         (FINS, "and", "value-unknown-word", ['Write "none"']),
+        (FINS, "yes", "value-places-not-named", ['Write "at least 1 of them"']),
+        (FINS, True, "value-places-not-named", ['Write "at least 1 of them"']),
+        (FINS, "x", "value-mark-for-unknown", ['"none"', '"at least 1 of them"']),
     ],
 )
 def test_a_value_that_cannot_be_read_says_what_to_write(kind, raw, code, words):
@@ -366,3 +369,13 @@ def test_a_day_with_slashes_is_read_only_where_it_can_be_one_day():
     assert day_of("11/11/2026") == datetime.date(2026, 11, 11)
     assert day_of("03/11/2026") is None
     assert day_of("31.02.2026") is None
+
+
+@pytest.mark.parametrize("raw", ["no", "No", "nein", "FALSE", False])
+def test_no_in_a_cell_of_places_is_none_of_them(raw):
+    assert read_value(FINS, raw) == read_value(FINS, "none")
+
+
+def test_yes_and_no_are_places_where_a_trait_has_places_of_that_name():
+    kind = Places(("yes", "no"))
+    assert read_value(kind, "no") == PlaceSet(2, 2)

@@ -94,6 +94,7 @@ def read_text(text: str, file: str, memory: Memory | None = None) -> Read:
     statements: list[Statement] = []
     unread: list[tuple[str, str]] = []
     guesses: dict[Problem, Problem] = {}
+    named = False
     for number, piece in enumerate(_pieces(cleaned, file, problems)):
         if number >= MOST_STATEMENTS:
             problems.append(say.too_many_statements(_line_place(file, piece.offset + 1, 1), MOST_STATEMENTS))
@@ -104,7 +105,9 @@ def read_text(text: str, file: str, memory: Memory | None = None) -> Read:
             continue
         read = memory.recalled(piece.text, piece.offset) or _statement(piece, file, first=number == 0)
         if isinstance(read, _Unread):
-            problems.append(read.problem)
+            listing = say.names_head_words(read.problem)
+            problems.append(say.another_unknown_head(read.problem) if listing and named else read.problem)
+            named |= listing
             if read.plain is not None:
                 guesses[read.problem] = read.plain
             unread.append(_named(piece.text))

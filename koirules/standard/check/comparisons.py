@@ -27,6 +27,7 @@ from koirules.standard.tree import (
 )
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, type_words
 from koirules.standard.wording import range_words
+from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.nearness import near
 
 
@@ -179,7 +180,11 @@ def _same(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Compa
         return None
     if isinstance(left.type, PlaceWords):
         name = expression.left.text if isinstance(expression.left, Word) else "P"
-        typer.problems.append(values.places_compared(expression.place, name))
+        typer.problems.append(values.places_compared(expression.place, name, _any_or_none(name, tail, expression)))
+        return None
+    owner = _of_another_trait(typer, left, tail, expression)
+    if owner is not None:
+        typer.problems.append(owner)
         return None
     expected = left.type if isinstance(left.type, Steps) else None
     wrong = [not_of_type(left.type, o, isinstance(o, Word) and o.text in typer.names()) for o in tail.operands]
@@ -208,6 +213,30 @@ def _same(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Compa
         steps = Constant(expected, bits, expression.place)
         return apply(ops.STEP_IN, (left, steps), Truth(), expression.place)
     return apply(ops.ANY_OF, tuple(found), Truth(), expression.place)
+
+
+def _of_another_trait(typer: Typing, left: Node, tail: syntax.Tail, expression: syntax.Comparison) -> Problem | None:
+    """The problem of `outline is bent`, where the word is a value of one other trait alone."""
+    said, kind, name = tail.operands[0], left.type, expression.left
+    if not isinstance(said, Word) or not isinstance(name, Word) or not isinstance(kind, Steps):
+        return None
+    if tail.operator != "is" or trait_of(left) is None or said.text in {*kind.words, *typer.names()}:
+        return None
+    owners = [owner for owner, trait in typer.traits.items() if said.text in words_of(trait.kind)]
+    if len(owners) != 1 or near(said.text, kind.words):
+        return None
+    return naming.value_of_another_trait(said.place, name.place, name.text, said.text, owners[0])
+
+
+def _any_or_none(name: str, tail: syntax.Tail, expression: syntax.Comparison) -> str | None:
+    """What `is yes`, `is no` and `is none` ask of a set of places."""
+    said = tail.operands[0]
+    if not isinstance(said, Word) or said.text not in {"yes", "no", "none"} or not isinstance(expression.left, Word):
+        return None
+    if len(tail.operands) > 1:
+        return None
+    some = (said.text == "yes") != tail.negated
+    return f"count of {name} {'at least 1' if some else 'is 0'}"
 
 
 def _stretch_meant(left: Node, tail: syntax.Tail) -> Problem | None:

@@ -211,8 +211,8 @@ class Typer:
         self.unknown(word)
         return None
 
-    def unknown(self, word: Word) -> None:
-        """Report a name that nothing has, unless what has it could not be read."""
+    def unknown(self, word: Word, *, common: bool = False) -> None:
+        """Report a name that nothing has, unless what has it could not be read. common: see `naming.unknown_name`."""
         if word.text in self.unread or not self.vocabulary_known:
             return
         if not is_name(word.text):
@@ -223,7 +223,8 @@ class Typer:
             sections, faults = ([], []) if self.in_section else (list(self.sections), list(self.faults))
             names = [*self.names(), *CLASS_TRAITS]
             guess = meant_by(word.text, self.traits, self.sayings, sections, faults, names)
-        self.problems.append(naming.unknown_name(word.place, word.text, guess, self.elsewhere.get(word.text)))
+        there = self.elsewhere.get(word.text)
+        self.problems.append(naming.unknown_name(word.place, word.text, guess, there, common=common))
 
     def _may_guess(self) -> bool:
         """Whether to look for what was meant by one more name: a file full of unknown ones is not mended by guesses."""

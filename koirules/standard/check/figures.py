@@ -97,6 +97,9 @@ def _result(kind: Aggregate, of: Node) -> tuple[Type, Span]:
 
 def in_common(typer: Typing, word: syntax.Word) -> Node | None:
     """The node of what fish have in common, behind `the same`: as it was written, whatever silence means."""
+    if typer.kind_of_name(word.text) is None and word.text not in {"yes", "no"}:
+        typer.unknown(word, common=True)
+        return None
     node = typer.node(word)
     match node:
         case TraitRead(trait=trait) if trait.name in typer.silent:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping, Sequence
 from typing import Protocol
 
-from koirules.language.syntax import Expression
+from koirules.language.syntax import Expression, Word
 from koirules.meaning.operators import Operation
 from koirules.problems import Place, Problem
 from koirules.standard.derivations import TypedMeasure
@@ -41,6 +41,12 @@ class Typing(Protocol):
     @property
     def grows_by(self) -> str:
         """The trait, a length, that growth goes by."""
+
+    def kind_of_name(self, name: str) -> str | None:
+        """What a name belongs to: trait, setting or term."""
+
+    def unknown(self, word: Word, *, common: bool = False) -> None:
+        """Report a name that nothing has. common: whether it names what fish have in common."""
 
     def names(self) -> list[str]:
         """Every name that an expression can read."""
