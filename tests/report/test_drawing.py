@@ -40,10 +40,10 @@ def drawn(text: str, **more: object) -> ElementTree.Element:
     return ElementTree.fromstring(fish_drawing(look_of(text), title="fish 1", **more))  # noqa: S314
 
 
-def shape_of(path: str) -> shapely.Polygon:
-    """The area inside a path."""
+def shape_of(path: str) -> shapely.Geometry:
+    """The area inside a path; where its edge crosses itself on the tip of the nose, that of all its parts."""
     rings = rings_of(path)
-    return shapely.Polygon(rings[0], rings[1:]).buffer(0)
+    return shapely.make_valid(shapely.Polygon(rings[0], rings[1:]))
 
 
 def rings_of(path: str) -> list[list[tuple[float, float]]]:
