@@ -3,34 +3,27 @@
 import csv
 import re
 from html.parser import HTMLParser
-from importlib.util import find_spec
+from importlib.metadata import EntryPoint
 from pathlib import Path
 
 import pytest
 from click.testing import CliRunner
 
 from koirules import load_standard
-from koirules.commands import main
-from koirules.languages import written_catalogue
+from koirules.commands import inputs, main
+from koirules.languages import tongue, written_catalogue
 from koirules.vocabulary.expected import MAP_EXAMPLE
 from koirules.vocabulary.kinds import Label
 from tests.repo.catalogues import ROOT
+from tests.rulesets import shipped
+from tests.rulesets.shipped import registry
 
 PLUGINS = ("showa", "taisho_sanke")
 RECORDS = {"tosai_kohaku": ROOT / "examples" / "01-autumn-lot" / "records.csv"} | {
     f"tosai_{name}": ROOT / "plugins" / name / f"koirules_{name}" / "rulesets" / f"tosai_{name}" / "records.csv"
     for name in PLUGINS
 }
-RULES = [
-    pytest.param(
-        name,
-        marks=pytest.mark.skipif(
-            name != "tosai_kohaku" and find_spec(f"koirules_{name.removeprefix('tosai_')}") is None,
-            reason="the plugin of the variety is not installed",
-        ),
-    )
-    for name in RECORDS
-]
+RULES = list(RECORDS)
 UNITS = {"cm", "mm", "g", "kg"}
 SYMBOLS = {"L", "a", "b", "w", "s", "W", "A", "P", "CIEDE", "U", "V"}
 """Letters of formulas and of colour measurement, and the letters that a pattern is named after (U字)."""
@@ -43,6 +36,18 @@ standard "house"
 grade keep "keep" fr "garder" if spine is straight
 grade sell "sell" otherwise
 """
+
+
+@pytest.fixture(autouse=True)
+def shipped_plugins(monkeypatch):
+    """Every variety that ships with its catalogues, whatever is installed here."""
+    monkeypatch.setattr(inputs, "load_registry", registry)
+    registry()
+    entries = [EntryPoint(package.name, package.name, "koirules") for package in shipped.PLUGINS]
+    monkeypatch.setattr(tongue, "entry_points", lambda **_: entries)
+    tongue.tongue_of.cache_clear()
+    yield
+    tongue.tongue_of.cache_clear()
 
 
 class Page(HTMLParser):
@@ -91,7 +96,7 @@ def latin(texts: list[str], data: list[str]) -> list[str]:
 
 def data_of(rules: str) -> list[str]:
     """What is data in any language: names of traits, settings and files, seals, and what a person wrote of a fish."""
-    standard = load_standard(rules)
+    standard = load_standard(rules, registry())
     with RECORDS[rules].open(encoding="utf-8", newline="") as file:
         rows = list(csv.DictReader(line for line in file if not line.startswith("#")))
     free = [name for name in rows[0] if name not in standard.traits or isinstance(standard.traits[name].kind, Label)]
