@@ -171,18 +171,25 @@ class SeriousFlaw:
 
 
 def read_flaws(file: str | Path) -> tuple[SeriousFlaw, ...]:
-    """The serious flaws of a CSV file, in its order."""
+    """The serious flaws of a CSV file, in its order.
+
+    Raises:
+        ValueError: the file is no CSV in UTF-8, or lacks a column.
+    """
+    columns = ("trait", "value", "stages", "varieties", "key")
     with Path(file).open(encoding="utf-8", newline="") as opened:
-        return tuple(
-            SeriousFlaw(
-                row["trait"],
-                row["value"],
-                frozenset(row["stages"].split()),
-                frozenset(row["varieties"].split()),
-                row["key"],
-            )
-            for row in csv.DictReader(opened)
-        )
+        try:
+            reader = csv.DictReader(opened)
+            missing = [name for name in columns if name not in (reader.fieldnames or ())]
+            rows = [[row[name] or "" for name in columns] for row in reader] if not missing else []
+        except csv.Error as error:
+            raise ValueError(f"it is no CSV: {error}") from error
+    if missing:
+        raise ValueError(f"it has no column {', '.join(missing)}")
+    return tuple(
+        SeriousFlaw(trait, value, frozenset(stages.split()), frozenset(varieties.split()), key)
+        for trait, value, stages, varieties, key in rows
+    )
 
 
 def flaws_for(rules: Rules, flaws: Sequence[SeriousFlaw]) -> tuple[SeriousFlaw, ...]:

@@ -28,5 +28,10 @@ def command(rules: str, serious: str | None, ideal: bool) -> None:
         for name, reading in flaws.ideal.readings.items():
             printed(f"{name} {written(standard.traits.get(name), reading)}\n")
         printed("\n")
-    listed = None if serious is None else flaws_for(standard.rules, read_flaws(serious))
+    listed = None
+    if serious is not None:
+        try:
+            listed = flaws_for(standard.rules, read_flaws(serious))
+        except (OSError, ValueError) as error:
+            raise click.BadParameter(f"{serious} cannot be read: {error}.", param_hint="'--serious'") from error
     printed(flaw_table(flaws, listed))

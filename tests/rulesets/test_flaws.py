@@ -110,3 +110,10 @@ def test_the_command_prints_the_table() -> None:
     every = CliRunner().invoke(main, ["flaws", str(FOLDERS["tosai_kohaku"]), "--ideal"])
     assert "spine straight" in every.stdout
     assert "| spine | bent | cull |" in every.stdout
+
+
+def test_a_list_of_flaws_that_lacks_columns_is_refused_in_words(tmp_path: Path) -> None:
+    (tmp_path / "lot.csv").write_text("fish,trait\n1,kiwa\n", encoding="utf-8")
+    done = CliRunner().invoke(main, ["flaws", "tosai_kohaku", "--serious", str(tmp_path / "lot.csv")])
+    assert done.exit_code == 2
+    assert "it has no column value, stages, varieties, key" in " ".join(done.output.split())
