@@ -64,7 +64,9 @@ class GradedPiece:
 def with_outcome(rows: Rows, outcome: pl.DataFrame) -> Rows:
     """Rows with what came of them beside them."""
     columns = rows.columns.drop([name for name in outcome.columns if name in rows.columns.columns])
-    frame = Rows(columns.hstack(outcome.drop("grade bits")), dict(rows.held), rows.height)
+    beside = outcome.drop("grade bits")
+    # A frame without columns has no rows, whatever number of them was graded.
+    frame = Rows(columns.hstack(beside) if columns.width else beside, dict(rows.held), rows.height)
     hold_grade(frame, outcome["grade bits"])
     return frame
 
@@ -166,6 +168,8 @@ class WholeFrames:
 
     def _supply_earlier(self, frame: Rows, read: ReadFrame, rows: int, looks: LooksOfRows) -> None:
         """Put what is asked of the look before beside the rows; it is read as it was written."""
+        import polars as pl
+
         silence = self.batch.grader.silence
         if silence is None:
             supply_earlier(self.rules, self.settings, self.batch.earlier, frame, looks)
@@ -175,7 +179,7 @@ class WholeFrames:
         supply_earlier(self.rules, self.settings, self.batch.earlier, before, looks)
         there = set(frame.columns.columns)
         new = [column for column in before.columns.get_columns() if column.name not in there]
-        frame.columns = frame.columns.hstack(new)
+        frame.columns = frame.columns.hstack(new) if frame.columns.width else pl.DataFrame(new)
         frame.held |= {one.key: before.held[one.key] for one in self.batch.earlier}
 
     def piece(self, read: ReadFrame, rows: int, tables: Mapping[str, FigureTable]) -> GradedPiece:

@@ -59,3 +59,10 @@ def test_rows_of_another_shape_do_not_pay_for_a_plan(ways: list[str]) -> None:
     standard.grade_frame(frame(batch._FEW_COMPLETE.without - 1))
     standard.grade_frame(frame(batch._FEW_WITH_HOLES.with_plan, holes=True))
     assert ways == ["by_row", "by_row"]
+
+
+def test_a_frame_without_a_trait_that_is_read_is_graded_by_columns_as_by_rows() -> None:
+    rounds = "round first keep those with grade is keep\n  pick 2 by highest length\n"
+    grader = koirules.read_standard(RULES + rounds).batch(faults=True)
+    read = grader.reader({}).read(pl.DataFrame())
+    assert grader.by_column(read, 9).equals(grader.by_row(read, 9))
