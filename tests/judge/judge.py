@@ -176,20 +176,27 @@ def to_hundredths(x: Fraction, all_points: Fraction) -> int:
 
 
 def possible_grades(standard: m.Standard, look: Look) -> tuple[str, ...]:
-    """By points, then lifts, then faults that lower, then those that cap; each open one adds its outcome and keeps the other."""
+    lifts = {lift.name: fault_bites(lift, look) for lift in standard.lifts}
+    faults = {fault.name: fault_bites(fault, look) for fault in standard.faults}
+    return after_limits(standard, by_points(standard, look), lifts, faults)
+
+
+def after_limits(
+    standard: m.Standard, places: set[int], lifts: dict[str, v.Truth], faults: dict[str, v.Truth]
+) -> tuple[str, ...]:
+    """Lifts, then faults that lower, then those that cap; each that is open adds its outcome and keeps the other."""
     names = [grade.name for grade in standard.grades]  # best first: a smaller place is a better grade
-    places = by_points(standard, look)
     for lift in standard.lifts:
         floor = names.index(lift.no_worse_than)
-        places = moved(places, {min(place, floor) for place in places}, fault_bites(lift, look))
+        places = moved(places, {min(place, floor) for place in places}, lifts[lift.name])
     for fault in standard.faults:
         down = {min(place + fault.lowers, len(names) - 1) for place in places}
-        places = moved(places, down, fault_bites(fault, look)) if fault.lowers else places
+        places = moved(places, down, faults[fault.name]) if fault.lowers else places
     for fault in standard.faults:
         if fault.lowers:
             continue
         cap = names.index(fault.no_better_than)
-        places = moved(places, {max(place, cap) for place in places}, fault_bites(fault, look))
+        places = moved(places, {max(place, cap) for place in places}, faults[fault.name])
     return tuple(names[place] for place in sorted(places))
 
 

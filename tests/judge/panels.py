@@ -15,8 +15,8 @@ from attrs import evolve
 
 from tests.judge import model as m
 from tests.judge import values as v
-from tests.judge.judge import Ends, Verdict, by_points, half_up, judge, look_at_ranges, moved
-from tests.judge.look import Look, Record, look_at, trait_worth
+from tests.judge.judge import Ends, Verdict, after_limits, by_points, half_up, judge, look_at_ranges
+from tests.judge.look import Record, look_at, trait_worth
 from tests.judge.silence import filled
 
 # ---- Trait by trait ----------------------------------------------------------------------------------------------
@@ -149,7 +149,7 @@ def judge_panel(standard: m.Standard, shared: Record, judges: Sequence[Record]) 
     else:
         look = look_at(standard, record, recorded)
         look = evolve(look, sections=sections, score=score, bites=faults, anything=lambda: look_at_ranges(standard))
-        possible = graded(standard, look, lifts, faults)
+        possible = after_limits(standard, by_points(standard, look), lifts, faults)
     return Verdict(
         possible=possible,
         score_low=score[0],
@@ -199,15 +199,3 @@ def votes(standard: m.Standard, each: Sequence[Verdict]) -> tuple[str, ...]:
     """Every grade that has the most votes for some choice of the grades that each judge leaves possible."""
     found = {name for choice in product(*(one.possible for one in each)) for name in most_often(choice)}
     return tuple(grade.name for grade in standard.grades if grade.name in found)
-
-
-def graded(standard: m.Standard, look: Look, lifts: dict[str, v.Truth], faults: dict[str, v.Truth]) -> tuple[str, ...]:
-    names = [grade.name for grade in standard.grades]
-    places = by_points(standard, look)
-    for lift in standard.lifts:
-        floor = names.index(lift.no_worse_than)
-        places = moved(places, {min(place, floor) for place in places}, lifts[lift.name])
-    for fault in standard.faults:
-        cap = names.index(fault.no_better_than)
-        places = moved(places, {max(place, cap) for place in places}, faults[fault.name])
-    return tuple(names[place] for place in sorted(places))
