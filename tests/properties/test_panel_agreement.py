@@ -83,12 +83,11 @@ def test_whatever_judges_left_open_the_truth_lies_inside(data: st.DataObject) ->
     shared, judges = data.draw(judged(standard))
     note(repr((shared, judges)))
     (said,) = loaded.grade_batch(rows(standard, "F", shared, judges)).results
-    whole = [data.draw(completions(standard, {**shared, **each})) for each in judges]
-    whole += [data.draw(completions(standard, shared)) for _ in range(needed(standard.panel) - len(judges))]
-    if any(
-        trait.name not in {**shared, **each} for each in judges for trait in standard.traits if asks_of(standard, trait)
-    ):
-        return  # `is recorded` is answered as the record stands
+    records = [{**shared, **each} for each in judges]
+    records += [shared] * (needed(standard.panel) - len(judges))
+    whole = [data.draw(completions(standard, each)) for each in records]
+    if any(trait.name not in each for each in records for trait in standard.traits if asks_of(standard, trait)):
+        return  # `is recorded` is answered as the record stands, that of a missing judge too
     (true,) = loaded.grade_batch(rows(standard, "F", {}, whole)).results
     assert set(true.possible) <= set(said.possible)
     assert said.score_low <= true.score_low <= true.score_high <= said.score_high
