@@ -63,7 +63,7 @@ def _tongue_of(table: ClassTable, tongue: Tongue) -> Tongue:
     if tongue.language is None or not table.file:
         return tongue
     try:
-        told = tongue.also([beside(table.file, tongue.language)])
+        told = tongue.also(beside([table.file], tongue.language))
     except CatalogueError as error:
         stop(f"{shown(str(error))}. Nothing was written.")
     titles = {one.name: one.title for one in (() if table.sizes is None else table.sizes.sizes)}

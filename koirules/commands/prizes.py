@@ -220,7 +220,7 @@ def words_of(
         return PrizeWords(table, ENGLISH, sections)
     files = [one.file for one in (occasion, table) if one is not None]
     try:
-        tongue = standards[0].tongue.also(beside(file, language.lower()) for file in files if file)
+        tongue = standards[0].tongue.also(beside(files, language.lower()))
     except CatalogueError as error:
         stop(f"{shown(str(error))}. Nothing was written.")
     return PrizeWords(table, tongue, sections)

@@ -99,7 +99,7 @@ def _of_table(table: Path, language: str) -> tuple[list[tuple[str, str, str]], l
         stop_if_refused(found)
         raise AssertionError("a table without problems is a table")
     try:
-        tongue = tongue_of(language).also([beside(str(table), language)])
+        tongue = tongue_of(language).also(beside([str(table)], language))
     except CatalogueError as error:
         stop(f"{shown(str(error))}. Nothing was written.")
     said = dict.fromkeys(text for text in found.said if any(letter.isalpha() for letter in text))

@@ -6,7 +6,6 @@ import re
 from bisect import bisect_right
 from collections.abc import Iterator, Mapping
 from functools import cached_property
-from pathlib import Path
 
 from attrs import define
 
@@ -35,7 +34,7 @@ def tongue_for(rules: Rules, language: str | None) -> Tongue:
     if language is None:
         return ENGLISH
     files = dict.fromkeys([*(one.place.file for one in rules.source.statements), rules.file])
-    tongue = tongue_of(language).also(beside(file, language) for file in files if Path(file).name)
+    tongue = tongue_of(language).also(beside(files, language))
     # What a title says in a language, the same words say wherever else they stand.
     return tongue.knowing({one.text: one.others[language] for one in rules.titled if language in one.others})
 

@@ -154,9 +154,11 @@ ENGLISH = Tongue()
 """The language in which everything is written."""
 
 
-def beside(file: str, language: str) -> Path:
-    """The catalogue of a rule file: `standard.ja.po` beside `standard.koi`."""
-    return Path(file).with_suffix(f".{language}.po")
+def beside(files: Iterable[str], language: str) -> list[Path]:
+    """The catalogues of files: `standard.ja.po` for `standard.koi`. There are none for what is no code of a language."""
+    if not _CODE.fullmatch(language):
+        return []
+    return [Path(file).with_suffix(f".{language}.po") for file in files if Path(file).name]
 
 
 def languages_known() -> tuple[str, ...]:

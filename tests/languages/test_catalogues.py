@@ -1,11 +1,12 @@
 """Catalogues: the format that GNU gettext describes, held to the reader of Babel; and what the tool says, in each language."""
 
 import re
+from pathlib import Path
 
 import pytest
 from babel.messages.pofile import read_po
 
-from koirules.languages import CatalogueError, languages_known, read_catalogue, tongue_of, written_catalogue
+from koirules.languages import CatalogueError, beside, languages_known, read_catalogue, tongue_of, written_catalogue
 from koirules.languages.tongue import Tongue
 from tests.repo.catalogues import ROOT, TEMPLATE, said, template
 
@@ -101,3 +102,9 @@ def test_a_catalogue_that_is_written_reads_as_it_was(tmp_path):
 @pytest.mark.parametrize("code", ["../../etc", "ja.po", "xx-9", "JAPANESE", ""])
 def test_what_is_no_code_of_a_language_reaches_no_file(code):
     assert not tongue_of(code).speaks
+
+
+@pytest.mark.parametrize("language", ["a/b", "..", "\x00", "", "deu-at"])
+def test_what_is_no_code_of_a_language_has_no_catalogue(language):
+    assert beside(["rules/standard.koi"], language) == []
+    assert beside(["rules/standard.koi", ""], "ja") == [Path("rules/standard.ja.po")]
