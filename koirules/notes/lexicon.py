@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from decimal import Decimal
 from hashlib import sha256
+from types import MappingProxyType
 
 from attrs import define, field, frozen
 
@@ -69,6 +70,9 @@ class Means:
     denied: tuple[Stated, ...] = ()
 
 
+_NOTHING: Mapping[str, int] = MappingProxyType({})
+
+
 @define
 class _Node:
     """The words that a phrase can begin with, and what they are where they end.
@@ -81,8 +85,8 @@ class _Node:
     means: Means | None = None
     names: tuple[str, ...] = ()
     beside: tuple[str, ...] = ()
-    levels: dict[str, Said] = field(factory=dict)
-    sides: dict[str, int] = field(factory=dict)
+    levels: Mapping[str, Said] = _NOTHING
+    sides: Mapping[str, int] = _NOTHING
     wording: str = ""
 
 
@@ -362,7 +366,11 @@ class _Building:
         tokens = tokens_of(wording)
         node = self.root
         for token in [token for token in tokens if token not in ARTICLES] or tokens:
-            node = node.after.setdefault(alike(token), _Node())
+            word = _ALIKE.get(token, token)
+            after = node.after.get(word)
+            if after is None:
+                node.after[word] = after = _Node()
+            node = after
         if not tokens:
             return None
         node.wording = node.wording or wording
@@ -405,9 +413,9 @@ class _Building:
         for word, said, sides in _levels(kind, spoken):
             node = self._node(word)
             if node is not None:
-                if sides and trait.name not in node.levels:
-                    node.sides[trait.name] = sides
-                node.levels.setdefault(trait.name, said)
+                if trait.name not in node.levels:
+                    node.levels = {**node.levels, trait.name: said}
+                    node.sides = {**node.sides, trait.name: sides} if sides else node.sides
                 self.said.append(f"{word}:{trait.name}={said}")
 
 

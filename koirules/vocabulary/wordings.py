@@ -21,6 +21,7 @@ NUMBERS = (
 
 _CJK = "\u3005-\u3007\u3040-\u30ff\u3400-\u4dbf\u4e00-\u9fff\uf900-\ufaff"
 _TOKEN = re.compile(rf"[0-9]+(?:\.[0-9]+)?|%|[{_CJK}]|(?:(?![{_CJK}])[^\W\d_])+")
+_PLAIN_WORDS = re.compile(r"(?!.*\bper cent)[a-z]+(?: [a-z]+)*\Z")
 _APOSTROPHES = re.compile("['’‘`´]")
 _CONTRACTED = re.compile(
     r"(?<!\w)(?:(ca)n't|(wo)n't|([a-z]+)n't|(let|it|that|there|here|what|he|she)'s|(i)'d|(i|you|we|they)'(?:ve|re|ll|m))(?!\w)"
@@ -54,6 +55,8 @@ def tokens_of(text: str) -> tuple[str, ...]:
     Unicode NFKC, no case, no punctuation, no plural; number words up to twenty as digits; every character of Japanese and
     Chinese by itself, since they know no spaces.
     """
+    if _PLAIN_WORDS.match(text):
+        return tuple(map(_same, text.split()))
     low = _APOSTROPHES.sub("'", plain(text).casefold())
     low = _CONTRACTED.sub(_whole, low).replace("'", "").replace("per cent", "%")
     return tuple(_same(word) for word in _TOKEN.findall(low))
@@ -72,6 +75,7 @@ def _whole(found: re.Match[str]) -> str:
     return "i would" if would else found.group().partition("'")[0]
 
 
+@lru_cache(maxsize=8192)
 def _same(word: str) -> str:
     if word in _NUMBER_WORDS:
         return _NUMBER_WORDS[word]

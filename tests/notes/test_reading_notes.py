@@ -13,7 +13,7 @@ from koirules.notes.remarks import Sort
 from koirules.standard.check.phrasing import read_means
 from koirules.testing import registry_with
 from koirules.vocabulary.readings import write_reading
-from koirules.vocabulary.wordings import NUMBERS
+from koirules.vocabulary.wordings import NUMBERS, tokens_of
 from tests.notes.noted_pages import _MEANT, HERE, meanings, outcomes
 
 BOX = registry_with()
@@ -415,3 +415,8 @@ def test_a_page_has_correction_words_of_its_own():
     assert not any(one.unread for one in notes.fish)
     assert koirules.tidy(page).splitlines()[-1] == 'phrase "hang on", "ach was" means correction'
     assert standard.seal == koirules.read_standard(PAGE, registry=BOX).seal
+
+
+def test_words_are_compared_alike_however_they_are_written():
+    wordings = [*READER.lexicon.phrases, "sixty per cent", "its gills", "the supper centre"]
+    assert [words for words in wordings if tokens_of(words) != tokens_of(f" {words.upper()}.")] == []
