@@ -21,7 +21,8 @@ NUMBERS = (
 
 _CJK = "\u3005-\u3007\u3040-\u30ff\u3400-\u4dbf\u4e00-\u9fff\uf900-\ufaff"
 _TOKEN = re.compile(rf"[0-9]+(?:\.[0-9]+)?|%|[{_CJK}]|(?:(?![{_CJK}])[^\W\d_])+")
-_PLAIN_WORDS = re.compile(r"(?!.*\bper cent)[a-z]+(?: [a-z]+)*\Z")
+_PLAIN_WORDS = re.compile(r"(?!.*\bper cent\b)[a-z]+(?: [a-z]+)*\Z")
+_PER_CENT = re.compile(r"(?<![^\W\d_])per cent(?![^\W\d_])")
 _APOSTROPHES = re.compile("['’‘`´]")
 _CONTRACTED = re.compile(
     r"(?<!\w)(?:(ca)n't|(wo)n't|([a-z]+)n't|(let|it|that|there|here|what|he|she)'s|(i)'d|(i|you|we|they)'(?:ve|re|ll|m))(?!\w)"
@@ -58,7 +59,8 @@ def tokens_of(text: str) -> tuple[str, ...]:
     if _PLAIN_WORDS.match(text):
         return tuple(map(_same, text.split()))
     low = _APOSTROPHES.sub("'", plain(text).casefold())
-    low = _CONTRACTED.sub(_whole, low).replace("'", "").replace("per cent", "%")
+    low = _CONTRACTED.sub(_whole, low).replace("'", "")
+    low = _PER_CENT.sub("%", low)
     return tuple(_same(word) for word in _TOKEN.findall(low))
 
 
