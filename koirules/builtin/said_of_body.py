@@ -208,9 +208,9 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "is 0": "all barbels, barbels complete, all four barbels, barbels good, barbels all there, no barbel "
             "missing, whiskers complete",
             "is 1": "missing 1 barbel, missing 1 barbel on the right, missing 1 barbel on the left, 1 barbel "
-            "missing on the left, 1 barbel missing on the right, a barbel missing, a barbel gone, "
+            "missing on the left, 1 barbel missing on the right, 1 barbel gone, "
             "one barbel short, three barbels, only three barbels",
-            "at least 1": "barbels not complete, barbel missing, barbels missing",
+            "at least 1": "barbels not complete, barbels missing",
         },
     ),
     Spoken(
@@ -390,15 +390,14 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "left, scale lost on the right, "
         "scale missing on the left, scale missing on the right, scale missing on the shoulder",
         alone={
-            "is 1": "missing a scale, a scale missing, lost a scale, a scale gone, missing a scale on the right "
+            "is 1": "missing a scale on the right "
             "flank, missing a scale on the left flank, "
             "missing a scale on the side, missing a scale on the back, missing a scale on the left side, "
             "missing a scale on the right side, "
             "missing a scale on the left, missing a scale on the right, missing 1 scale, lost 1 scale, 1 scale missing",
             "at least 2": "lost a few scales on the flank, lost a few scales on the side, a few scales lost, a few "
             "scales gone, lost a few scales, a few scales missing on the flank, a few scales "
-            "missing, some scales missing, missing some scales, lost some scales, scales "
-            "missing, missing scales, missing a few scales",
+            "missing, some scales missing, missing some scales, lost some scales, missing a few scales",
             "is 1 to 2": each_of("a scale or two {gone}", gone="missing|gone|lost|off")
             + ", "
             + each_of("{missing} a scale or two", missing="missing|lost|has lost|lacks"),
@@ -434,7 +433,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
         alone={
             "is off": "swims in circles, swims funny, swims strangely, swims oddly, swims badly, "
-            "hangs in the water, rolls, leans, lists to "
+            "hangs in the water, rolls, lists to "
             "one side, leans to one side, swims on its side, swims crooked, rolls "
             "when it swims"
         },

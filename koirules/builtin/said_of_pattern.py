@@ -46,7 +46,7 @@ def _counted(number: str) -> str:
 
 _SUBJECTS = "red|head red|head patch|patch|head mark||front of the red|it|first patch|first step"
 _REACHES = (
-    "over|goes down over|runs over|goes over|down over|down onto|to|reaches|runs to|down to|goes to|up to|as far as|ends at|"
+    "goes down over|runs over|goes over|down over|down onto|to|reaches|runs to|down to|goes to|up to|as far as|ends at|"
     "stops at|runs down to|comes to|goes as far as|touches|extends to|goes all the way to|goes all the way over|"
     "all the way to|all the way over|right to|right over|goes right to|goes right over"
 )
@@ -297,7 +297,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         alone={
             "is few": "one small patch, last patch small, the last patch small, small last patch, second patch small, "
             "first patch small, third patch small, "
-            "the third very small, one patch very small, a small patch, one patch is small, last step small, "
+            "the third very small, one patch very small, one patch is small, last step small, "
             "small last step, second step small, third step small",
         },
     ),
@@ -531,8 +531,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             + ", eyes free, eyes clean, eyes free of red, nothing on the eyes, eyes white, no red near the eyes, "
             "both eyes free, no red on either eye, eyes clear of red",
             "is (left_eye, right_eye)": "both eyes covered, both eyes red",
-            "count is 1": "patch over an eye, 1 eye covered, 1 eye red, red over an eye, red on an eye, hi on an eye, hi "
-            "over an eye, red touches an eye",
+            "count is 1": "1 eye covered, 1 eye red",
+            "count at least 1": "patch (over|on) an eye, (red|hi) (over|on) an eye",
         },
     ),
     Spoken(

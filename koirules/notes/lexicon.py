@@ -7,7 +7,7 @@ from decimal import Decimal
 from hashlib import sha256
 from types import MappingProxyType
 
-from attrs import define, field, frozen
+from attrs import define, evolve, field, frozen
 
 from koirules.standard.check.phrasing import read_alone, read_means
 from koirules.standard.parts import Rules, Said, Stated
@@ -24,7 +24,7 @@ from koirules.vocabulary.kinds import (
     YesNo,
     words_of,
 )
-from koirules.vocabulary.phrases import Spoken, SpokenTogether, wordings_in
+from koirules.vocabulary.phrases import Choices, Sequel, Spoken, SpokenTogether, examples_of, sequel_of, wordings_in
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Span
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import tokens_of
@@ -61,13 +61,15 @@ _ALIKE |= {"red": "hi", "beni": "hi", "reds": "hi"}
 class Means:
     """What words say. wording: as they are written where they come from. own: whether the page says so.
 
-    denied: what `no` before them says, where that is more than the opposite of what they say.
+    denied: what `no` before them says, where that is more than the opposite of what they say. place: of a pattern, its
+    place among the patterns; 0 of what is written out, which goes before them.
     """
 
     wording: str
     stated: tuple[Stated, ...]
     own: bool = False
     denied: tuple[Stated, ...] = ()
+    place: int = 0
 
 
 _NOTHING: Mapping[str, int] = MappingProxyType({})
@@ -79,15 +81,50 @@ class _Node:
 
     names: traits that are called so. beside: those that are where a level stands beside it. levels: what they say
     of a trait whose name stands beside them. sides: the places, as bits, of a level that leaves open which side it means.
+    joins: where a pattern goes on behind a choice that ends here.
     """
 
     after: dict[str, _Node] = field(factory=dict)
+    joins: list[_Node] = field(factory=list)
     means: Means | None = None
     names: tuple[str, ...] = ()
     beside: tuple[str, ...] = ()
     levels: Mapping[str, Said] = _NOTHING
     sides: Mapping[str, int] = _NOTHING
     wording: str = ""
+
+    @property
+    def says(self) -> bool:
+        """Whether anything ends here."""
+        return self.means is not None or bool(self.names or self.beside or self.levels)
+
+    @property
+    def within(self) -> Iterator[_Node]:
+        """This one, and those where patterns go on from here."""
+        yield self
+        for join in self.joins:
+            yield from join.within
+
+
+def _one(nodes: Sequence[_Node], said: Sequence[str]) -> _Node | None:
+    """What ends at several nodes that the same words lead to, as one; None where nothing does."""
+    saying = [node for node in nodes if node.says]
+    if not saying:
+        return None
+    if len(saying) == 1 and saying[0].wording:
+        return saying[0]
+    means = min((each.means for each in saying if each.means), key=lambda one: (not one.own, one.place), default=None)
+    wording = next((each.wording for each in saying if each.wording), " ".join(said))
+    if means is not None and means.place:
+        means = evolve(means, wording=wording)
+    return _Node(
+        means=means,
+        names=tuple(dict.fromkeys(name for each in saying for name in each.names)),
+        beside=tuple(dict.fromkeys(name for each in saying for name in each.beside)),
+        levels={trait: level for each in reversed(saying) for trait, level in each.levels.items()},
+        sides={trait: bits for each in reversed(saying) for trait, bits in each.sides.items()},
+        wording=wording,
+    )
 
 
 @frozen
@@ -187,17 +224,20 @@ class Lexicon:
     def _walk(self, tokens: Sequence[str], start: int) -> list[tuple[int, _Node]]:
         """The ends of what begins at a place; words that say nothing may stand inside."""
         found: list[tuple[int, _Node]] = []
-        open_ones = [(self.root, start, False)]
+        open_ones: list[tuple[Sequence[_Node], int, bool, tuple[str, ...]]] = [
+            (tuple(self.root.within), start, False, ())
+        ]
         while open_ones:
-            node, at, skipped = open_ones.pop()
-            if at > start and not skipped and (node.means is not None or node.names or node.beside or node.levels):
+            nodes, at, skipped, said = open_ones.pop()
+            if at > start and not skipped and (node := _one(nodes, said)) is not None:
                 found.append((at, node))
             if at < len(tokens):
-                after = node.after.get(alike(tokens[at]))
-                if after is not None:
-                    open_ones.append((after, at + 1, False))
-                if at > start and node.after and tokens[at] in _INSIDE:
-                    open_ones.append((node, at + 1, True))
+                word = alike(tokens[at])
+                after = [one for node in nodes if word in node.after for one in node.after[word].within]
+                if after:
+                    open_ones.append((after, at + 1, False, (*said, tokens[at])))
+                if at > start and tokens[at] in _INSIDE and any(node.after for node in nodes):
+                    open_ones.append((nodes, at + 1, True, said))
         return found if len(found) < 2 else _once(found)
 
     def _with_others(self, tokens: Sequence[str], end: int, level: _Node) -> Iterator[tuple[int, _Node]]:
@@ -337,6 +377,8 @@ class _Building:
         self.phrases: dict[str, Means] = {}
         self.implied: dict[str, tuple[Stated, ...]] = {}
         self.said: list[str] = []
+        self.patterns = 0
+        self.joins: dict[tuple[int, Choices], _Node] = {}
         for phrase in rules.phrases:
             for _, wording in phrase.wordings:
                 if phrase.corrects:
@@ -356,24 +398,48 @@ class _Building:
 
     def add(self, wording: str, stated: tuple[Stated, ...], *, own: bool = False) -> None:
         """Give a wording a meaning, unless it has one already."""
-        node = self._node(wording)
-        if node is not None and node.means is None:
-            node.means = Means(wording, stated, own)
-            self.phrases.setdefault(wording, node.means)
-            self.said.append(f"{wording}={stated}")
+        pattern = "(" in wording and not own
+        self.patterns += pattern
+        for node in self._nodes(wording, pattern=pattern):
+            if node.means is None:
+                shown = next(examples_of(sequel_of(wording))) if pattern else wording
+                node.means = Means(shown, stated, own, place=self.patterns if pattern else 0)
+                self.phrases.setdefault(shown, node.means)
+                self.said.append(f"{wording}={stated}")
 
-    def _node(self, wording: str) -> _Node | None:
-        tokens = tokens_of(wording)
-        node = self.root
-        for token in [token for token in tokens if token not in ARTICLES] or tokens:
+    def _nodes(self, wording: str, *, pattern: bool | None = None) -> list[_Node]:
+        """Where a wording ends: at several places where a pattern may leave out what it begins with."""
+        if pattern is False or (pattern is None and "(" not in wording):
+            tokens = tokens_of(wording)
+            if not tokens:
+                return []
+            node = self._along(self.root, [token for token in tokens if token not in ARTICLES] or tokens)
+            node.wording = node.wording or wording
+            return [node]
+        return [self._follow(self.root, sequel) for sequel in _begun(sequel_of(wording))]
+
+    def _along(self, node: _Node, tokens: Iterable[str]) -> _Node:
+        for token in tokens:
             word = _ALIKE.get(token, token)
             after = node.after.get(word)
             if after is None:
                 node.after[word] = after = _Node()
             node = after
-        if not tokens:
-            return None
-        node.wording = node.wording or wording
+        return node
+
+    def _follow(self, node: _Node, sequel: Sequel) -> _Node:
+        """The end of what follows a node; what may stand at one place leads on to one node."""
+        for part in sequel:
+            if isinstance(part, str):
+                node = self._along(node, (token for token in tokens_of(part) if token not in ARTICLES))
+                continue
+            join = self.joins.get((id(node), part))
+            if join is None:
+                join = self.joins[id(node), part] = _Node()
+                for end in [self._follow(node, each) for each in part.each]:
+                    if join not in end.joins:
+                        end.joins.append(join)
+            node = join
         return node
 
     def _together(self, saying: SpokenTogether) -> None:
@@ -401,22 +467,34 @@ class _Building:
             return
         nouns = [*_nouns_of(trait), *(noun for one in spoken for noun in wordings_in(one.nouns))]
         for noun in dict.fromkeys(nouns):
-            node = self._node(noun)
-            if node is not None and trait.name not in node.names:
-                node.names = (*node.names, trait.name)
-                self.said.append(f"{noun}:{trait.name}")
+            for node in self._nodes(noun):
+                if trait.name not in node.names:
+                    node.names = (*node.names, trait.name)
+                    self.said.append(f"{noun}:{trait.name}")
         for noun in dict.fromkeys(noun for one in spoken for noun in wordings_in(one.beside)):
-            node = self._node(noun)
-            if node is not None and trait.name not in (*node.names, *node.beside):
-                node.beside = (*node.beside, trait.name)
-                self.said.append(f"{noun}::{trait.name}")
+            for node in self._nodes(noun):
+                if trait.name not in (*node.names, *node.beside):
+                    node.beside = (*node.beside, trait.name)
+                    self.said.append(f"{noun}::{trait.name}")
         for word, said, sides in _levels(kind, spoken):
-            node = self._node(word)
-            if node is not None:
+            for node in self._nodes(word):
                 if trait.name not in node.levels:
                     node.levels = {**node.levels, trait.name: said}
                     node.sides = {**node.sides, trait.name: sides} if sides else node.sides
                 self.said.append(f"{word}:{trait.name}={said}")
+
+
+def _begun(sequel: Sequel) -> Iterator[Sequel]:
+    """A pattern as patterns that each begin with a word: so that none has to be looked for at every word of a remark."""
+    if not sequel or isinstance(sequel[0], str):
+        yield sequel
+        return
+    first, rest = sequel[0], sequel[1:]
+    words = tuple(each for each in first.each if each)
+    if words:
+        yield (Choices(words), *rest)
+    if len(words) < len(first.each):
+        yield from _begun(rest)
 
 
 def _nouns_of(trait: Trait) -> Iterator[str]:

@@ -8,6 +8,7 @@ from itertools import chain
 from koirules.problems import Cell
 from koirules.standard.check.phrasing import phrases_left_out, sayings_left_out
 from koirules.vocabulary.kinds import Choice, Label, Number, YesNo, words_of
+from koirules.vocabulary.phrases import brackets_match, said_in
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.spoken import said, skin_said
 from koirules.vocabulary.subject import SORTING
@@ -49,6 +50,10 @@ def of_variety(variety: Variety) -> Iterator[str]:
         phrases_left_out(site, variety.phrases, variety.traits), sayings_left_out(site, variety.sayings, variety.traits)
     ):
         yield f"{problem.cause} {problem.mend}"
+    for saying in variety.sayings:
+        for wording in said_in(saying):
+            if not brackets_match(wording):
+                yield f'in "{variety.name}" the brackets of the wording "{wording}" do not match'
 
 
 def _of_subject(variety: Variety) -> Iterator[str]:

@@ -2,12 +2,16 @@
 
 Every trait is known by its name and its title already, and each of its words beside them ("kiwa sharp", "sharp kiwa"). What
 stands here is what people say beside that.
+
+A wording may be a pattern: of words in round brackets, parted by `|`, any one stands there, and none where one of them is
+empty: `(red|hi) (goes|runs|) to the (nose|snout)`. Brackets may stand within brackets. A wording that is written out goes before
+a pattern, and a pattern before a later one.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from itertools import product
+import re
+from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 
 from attrs import field, frozen
@@ -48,13 +52,79 @@ Saying = Spoken | SpokenTogether
 
 
 def each_of(pattern: str, **words: str) -> str:
-    """Every wording of a pattern such as `{red} to the {place}`, with commas; words: for each name, wordings parted by `|`."""
-    return ", ".join(
-        " ".join(pattern.format(**dict(zip(words, chosen, strict=True))).split())
-        for chosen in product(*(each.split("|") for each in words.values()))
-    )
+    """A pattern such as `{red} to the {place}` with its words; words: for each name, wordings parted by `|`."""
+    return pattern.format(**{name: f"({each})" for name, each in words.items()})
 
 
 def wordings_in(text: str) -> tuple[str, ...]:
     """The wordings of a list with commas."""
     return tuple(word for part in text.split(",") if (word := part.strip()))
+
+
+def said_in(saying: Saying) -> Iterator[str]:
+    """Every wording of a table of sayings."""
+    if isinstance(saying, SpokenTogether):
+        yield from wordings_in(saying.wordings)
+        return
+    for each in (saying.nouns, saying.beside, *saying.levels.values(), *saying.alone.values()):
+        yield from wordings_in(each)
+
+
+Sequel = tuple["str | Choices", ...]
+"""What follows one another in a pattern: words, and places where one of several stands."""
+
+
+@frozen(cache_hash=True)
+class Choices:
+    """A place in a pattern. each: what may stand there; an empty one where nothing has to."""
+
+    each: tuple[Sequel, ...]
+
+
+_PART = re.compile(r"[()|]|[^()|]+")
+
+
+def sequel_of(wording: str) -> Sequel:
+    """A wording as what follows one another in it; its words alone where it is no pattern or its brackets do not match."""
+    return _pattern(wording) or (wording,)
+
+
+def brackets_match(wording: str) -> bool:
+    """Whether a wording is a pattern, or has nothing of one."""
+    return _pattern(wording) is not None or not set("()|") & set(wording)
+
+
+def _pattern(wording: str) -> Sequel | None:
+    parts = iter(_PART.findall(wording))
+    read, closed = _alternatives(parts)
+    return None if read is None or closed or len(read) > 1 else read[0]
+
+
+def _alternatives(parts: Iterator[str]) -> tuple[list[Sequel] | None, bool]:
+    """What stands up to a closing bracket or the end, and whether there was a bracket; None where one is not closed."""
+    found: list[list[str | Choices]] = [[]]
+    for part in parts:
+        if part == ")":
+            return [tuple(each) for each in found], True
+        if part == "|":
+            found.append([])
+        elif part == "(":
+            within, closed = _alternatives(parts)
+            if not closed or within is None:
+                return None, False
+            found[-1].append(Choices(tuple(within)))
+        elif part.strip():
+            found[-1].append(part.strip())
+    return [tuple(each) for each in found], False
+
+
+def examples_of(sequel: Sequel) -> Iterator[str]:
+    """Every wording of a pattern, its first one first."""
+    if not sequel:
+        yield ""
+        return
+    first, *rest = sequel
+    heads = (first,) if isinstance(first, str) else (said for each in first.each for said in examples_of(each))
+    for head in heads:
+        for tail in examples_of(tuple(rest)):
+            yield " ".join(f"{head} {tail}".split())

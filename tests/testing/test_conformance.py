@@ -128,6 +128,12 @@ def test_a_rule_set_that_leaves_an_ordinary_trait_open_is_told(
         assert findings(plugin, fish=5, without_silence={"shine": "it is the whole fish"}) == ()
 
 
+def test_a_wording_whose_brackets_do_not_match_is_told() -> None:
+    told = only(ogon(SOUND, sayings=(Spoken("shine", "shine", alone={"is good": "all (aglow|bright"}),)))
+    assert told == 'in "hill_ogon" the brackets of the wording "all (aglow|bright" do not match'
+    assert findings(ogon(SOUND, sayings=(Spoken("shine", "(shine|glow)"),)), fish=5) == ()
+
+
 def test_a_trait_by_eye_without_phrases_is_told() -> None:
     sayings: tuple[Spoken, ...] = ()
     told = only(ogon(SOUND, sayings=sayings))

@@ -1,0 +1,113 @@
+"""Wordings that are patterns: what they hold, which goes before which, and that all of them are read as they say."""
+
+from itertools import islice
+from random import Random
+
+import pytest
+from attrs import evolve
+
+import koirules
+from koirules.notes.lexicon import Lexicon
+from koirules.notes.reader import NotesReader
+from koirules.standard.check.phrasing import read_alone, read_means
+from koirules.testing import registry_with
+from koirules.vocabulary.phrases import Spoken, brackets_match, examples_of, sequel_of, wordings_in
+from koirules.vocabulary.wordings import tokens_of
+
+PAGE = 'standard "x" edition 1 variety {}\ngrade all otherwise\n'
+
+# A count that sorters tell by one word or by many, and words that belong to two traits: the first one listed has them.
+ELSEWHERE = {
+    "well",
+    "left and right balanced",
+    "left eye white",
+    "right eye white",
+}
+
+
+@pytest.mark.parametrize(
+    ("wording", "held"),
+    [
+        ("plain words", ["plain words"]),
+        ("(red|hi) to the nose", ["red to the nose", "hi to the nose"]),
+        ("(red|) runs (down|) on", ["red runs down on", "red runs on", "runs down on", "runs on"]),
+        ("(a (big|small)|no) patch", ["a big patch", "a small patch", "no patch"]),
+        ("half (open", ["half (open"]),
+        ("half) open", ["half) open"]),
+        ("this|that", ["this|that"]),
+    ],
+)
+def test_what_a_pattern_holds(wording, held):
+    assert list(examples_of(sequel_of(wording))) == held
+    assert brackets_match(wording) == (not set("(|)") & set(wording) or len(held) > 1)
+
+
+def reader_with(*sayings):
+    """A reader of kohaku with other sayings of the traits."""
+    rules = koirules.read_standard(PAGE.format("kohaku"), registry=registry_with()).rules
+    return NotesReader.of(evolve(rules, sayings=sayings))
+
+
+def test_what_is_written_out_goes_before_a_pattern_and_a_pattern_before_a_later_one():
+    reader = reader_with(
+        Spoken(
+            "kiwa",
+            alone={"is blurred": "the (tin|pewter) (rim|lip)", "is fair": "(tin|lead) rim", "is razor": "tin lip"},
+        )
+    )
+    said = {
+        text: [found.said for found in reader.remarks.read(text).found]
+        for text in ("pewter lip", "tin rim", "lead rim", "tin lip", "lead lip", "a tin rim", "pewter really lip")
+    }
+    blurred, fair, razor = 1, 2, 8
+    assert said == {
+        "pewter lip": [blurred],
+        "tin rim": [blurred],
+        "lead rim": [fair],
+        "tin lip": [razor],
+        "lead lip": [],
+        "a tin rim": [blurred],
+        "pewter really lip": [blurred],
+    }
+    assert reader.remarks.read("perhaps pewter lip").found[0].hedged
+
+
+def test_names_and_levels_may_be_patterns_and_stand_beside_others_of_the_same_words():
+    reader = reader_with(
+        Spoken("kiwa", "(tin|pewter) rim", levels={"razor": "(like|as) a (blade|razor)"}),
+        Spoken("sashi_even", "(tin|lead) rim"),
+    )
+    assert [found.said for found in reader.remarks.read("pewter rim as a blade").found] == [8]
+    assert {found.trait for found in reader.remarks.read("tin rim even").found} == {"sashi_even"}
+    assert {found.trait for found in reader.remarks.read("tin rim sharp").found} == {"kiwa"}
+    assert not reader.remarks.read("lead rim sharp").found
+
+
+def drawn(sequel, draw):
+    """One wording of a pattern."""
+    parts = [part if isinstance(part, str) else drawn(draw.choice(part.each), draw) for part in sequel]
+    return " ".join(" ".join(parts).split())
+
+
+@pytest.mark.parametrize("variety", ["kohaku"])
+def test_every_wording_says_what_its_table_says(variety):
+    """A wording that has another meaning by an earlier table would be one that nobody can say."""
+    rules = koirules.read_standard(PAGE.format(variety), registry=registry_with()).rules
+    lexicon, draw, otherwise, tried = Lexicon.of(rules), Random(3), set(), 0
+    for saying in rules.sayings:
+        if isinstance(saying, Spoken):
+            told = [(read_alone(saying.trait, reading, rules.traits), said) for reading, said in saying.alone.items()]
+        else:
+            told = [(read_means(saying.means, rules.traits), saying.wordings)]
+        for stated, wording in (
+            (stated, each) for stated, text in told if stated is not None for each in wordings_in(text)
+        ):
+            sequel = sequel_of(wording)
+            examples = {*islice(examples_of(sequel), 20), *(drawn(sequel, draw) for _ in range(20 * ("(" in wording)))}
+            for tokens, example in ((tokens_of(example), example) for example in examples - {""}):
+                said = [hit.means for hit in lexicon.hits(tokens, 0) if hit.means and hit.end == len(tokens)]
+                tried += 1
+                if not said or said[0].stated[: len(stated)] != stated:
+                    otherwise.add(example)
+    assert otherwise == ELSEWHERE
+    assert tried > 5_000
