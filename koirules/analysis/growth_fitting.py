@@ -12,7 +12,7 @@ from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Decimal
 from attrs import frozen
 
 from koirules.measures.growing_maps import area_without_sashi
-from koirules.measures.growth_fit import FEW, LEAST_CHANGE, Fit, GrowthFit, Look, fit_growth
+from koirules.measures.growth_fit import FEW, Fit, GrowthFit, Look, fit_growth
 from koirules.results.record import Record
 from koirules.standard.check.growing import COEFFICIENTS, EXPONENT, SIDES, WHITE
 from koirules.vocabulary.kinds import shortest
@@ -33,10 +33,15 @@ _PLACES = Decimal("0.001")
 
 @frozen
 class GrowthOfFish:
-    """What looks say of growth. settings: lines for a rule file. cautions: what is to be borne in mind."""
+    """What looks say of growth.
+
+    settings: lines for a rule file. by_share: those that may stand there instead of the one of the sides. cautions: what is to
+    be borne in mind.
+    """
 
     fit: GrowthFit
     settings: tuple[str, ...]
+    by_share: tuple[str, ...]
     cautions: tuple[str, ...]
 
 
@@ -44,9 +49,13 @@ def growth_of(records: Sequence[Record], traits: Mapping[str, Trait]) -> GrowthO
     """Fit growth to records, each a look at a fish on a day; those without a day, or without a sure length, say nothing."""
     covers = [trait.name for trait in traits.values() if trait.white_from_sides]
     fit = fit_growth([look for record in records if (look := _look(record, covers)) is not None])
-    found = [(EXPONENT, fit.exponent), (WHITE, fit.white), (SIDES, fit.sides)]
-    settings = [line for name, one in found if one is not None and (line := setting_line(name, one)) is not None]
-    return GrowthOfFish(fit, tuple(settings), tuple(_cautions(fit)))
+    settings = _lines((EXPONENT, fit.exponent), (SIDES, fit.sides))
+    return GrowthOfFish(fit, settings, _lines((WHITE, fit.white)), tuple(_cautions(fit)))
+
+
+def _lines(*found: tuple[str, Fit | None]) -> tuple[str, ...]:
+    lines = (setting_line(name, one) for name, one in found if one is not None)
+    return tuple(line for line in lines if line is not None)
 
 
 def setting_line(name: str, fit: Fit) -> str | None:
@@ -107,16 +116,21 @@ def _cautions(fit: GrowthFit) -> Iterator[str]:
             "Weight and girth do not agree on b: fish full of eggs or of food weigh more than their outline says, and a tape "
             "that is pulled says less. The setting goes by weight."
         )
+    if fit.by_pattern is not None and fit.by_eye is not None and _apart(fit.by_pattern, fit.by_eye):
+        yield (
+            "Maps and the red that was judged by eye do not agree on w: by eye, a dense red is easily taken for more than it "
+            "covers. The setting goes by the maps."
+        )
     for name, one in ((EXPONENT, exponent), (WHITE, fit.white), (SIDES, fit.sides)):
         if one is not None:
             least, most, _ = COEFFICIENTS[name]
             if not least <= one.value <= most:
                 beyond = f"beyond what it can be ({least} to {most}): look at the measures again."
                 yield f"{name} comes out at {one.value:.3g}, {beyond}"
-    if fit.white is None:
+    if fit.sides is None:
         yield (
-            "Nothing is said of the new skin: that needs three pairs of pattern maps or more, with no thin patch, in which "
-            f"girth over length changed by {LEAST_CHANGE:.0%} or more."
+            "Nothing is said of the new skin that comes in white from the sides: that needs three pairs or more with pattern "
+            "maps without a thin patch, or with red judged by eye where no map was drawn."
         )
     yield "These are the fish of one water, food and line; those of another grow otherwise."
 

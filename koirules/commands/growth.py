@@ -26,9 +26,9 @@ from koirules.vocabulary.subject import Subject
 def command(rules: str, records: str, as_json: bool) -> None:
     """Fit how fish grow to RECORDS of the same fish on several days, with the traits of RULES.
 
-    RECORDS has the columns `fish` and `date`, a row for each look, with `length` and `weight` or `girth`, and maps such as
-    `hi_patches` where there are some, or `hi_cover` by eye. Prints the
-    coefficients of `grown to` with their uncertainty, and the lines that set them in a rule file.
+    RECORDS has the columns `fish` and `date`, a row for each look, with `length` and `weight`, `girth`, maps such
+    as `hi_patches`, or `hi_cover` by eye. Prints the coefficients of `grown to` with their uncertainty, and the lines that set
+    them in a rule file.
     """
     standard = standard_from(rules)
     batch = read_every_look(Path(records), standard.traits)
@@ -38,7 +38,7 @@ def command(rules: str, records: str, as_json: bool) -> None:
     except ImportError as error:
         show_problems([measuring_needs(Cell(records), "the area of a map", error.name or str(error))])
         stop("Nothing was fitted.")
-    if found.fit.exponent is None:
+    if found.fit.exponent is None and found.fit.sides is None:
         show_problems([too_few_looks(records, found.fit.bearing, FEWEST, found.fit.not_longer)])
         stop("Nothing was fitted.")
     if as_json:
@@ -56,15 +56,23 @@ def _tell(found: GrowthOfFish, subject: Subject) -> None:
     click.echo(click.style(f"b of W = a L^b ({EXPONENT})", bold=True))
     _tell_fit("by weight", fit.by_weight)
     _tell_fit("by girth", fit.by_girth)
-    click.echo(click.style(f"s, the share of new skin across the body that stays white ({WHITE})", bold=True))
-    _tell_fit("by pattern", fit.white)
-    click.echo(click.style(f"w, by which red becomes less as white grows in from the sides ({SIDES})", bold=True))
-    _tell_fit("by eye", fit.sides)
+    click.echo(
+        click.style(f"w, by which a pattern becomes narrower as white grows in from the sides ({SIDES})", bold=True)
+    )
+    _tell_fit("by pattern", fit.by_pattern)
+    _tell_fit("by eye", fit.by_eye)
+    if fit.white is not None:
+        click.echo(click.style(f"s, the share of new skin across the body that stays white ({WHITE})", bold=True))
+        _tell_fit("by pattern", fit.white)
     click.echo(click.style("For a rule file", bold=True))
     for line in found.settings:
         click.echo(line)
     if not found.settings:
         click.echo("  nothing: no coefficient lies within what it can be.")
+    if found.by_share:
+        click.echo(click.style(f"Instead of {SIDES}, for a rule file that goes by {WHITE}", bold=True))
+    for line in found.by_share:
+        click.echo(line)
     click.echo()
     show_cautions([f"Method: {METHOD}.", *found.cautions])
 
@@ -90,8 +98,10 @@ def _as_data(found: GrowthOfFish) -> dict[str, object]:
         f"{EXPONENT}_by_weight": _fit_as_data(fit.by_weight),
         f"{EXPONENT}_by_girth": _fit_as_data(fit.by_girth),
         f"{WHITE}_by_pattern": _fit_as_data(fit.white),
-        f"{SIDES}_by_eye": _fit_as_data(fit.sides),
+        f"{SIDES}_by_pattern": _fit_as_data(fit.by_pattern),
+        f"{SIDES}_by_eye": _fit_as_data(fit.by_eye),
         "settings": list(found.settings),
+        "settings_by_share": list(found.by_share),
         "cautions": list(found.cautions),
     }
 

@@ -11,7 +11,13 @@ from attrs import frozen
 
 from koirules.languages import ENGLISH, Tongue
 from koirules.measures.grown_measures import MeasuresAhead
-from koirules.measures.growth import DEFAULT_EXPONENT, DEFAULT_SIDES, DEFAULT_WHITE, Grower, GrowthModel
+from koirules.measures.growth import (
+    DEFAULT_EXPONENT,
+    DEFAULT_SIDES,
+    DEFAULT_SIDES_BY_EYE,
+    Grower,
+    GrowthModel,
+)
 from koirules.standard.check.growing import EXPONENT, SIDES, WHITE
 from koirules.standard.growth_settings import grown_in, length_grown_to
 from koirules.standard.parts import Rules, Setting
@@ -119,33 +125,48 @@ def growth_note(rules: Rules, settings: Mapping[str, Setting], tongue: Tongue = 
     model, subject = model_of(settings), rules.subject
     lengths = sorted({length_grown_to(source, settings) for source in asked})
     words = tongue.listed([tongue.quantity(number_words(length, Numeric(Dimension.LENGTH))) for length in lengths])
-    told = [
-        f"{name} = {tongue.figure(number_words(value, Numeric(None)))}"
-        + ("" if name in settings else tongue(", the usual value"))
-        for name, value in ((EXPONENT, model.exponent), (WHITE, model.white))
-    ]
-    note = tongue(
-        "Figures for the {fish} grown to {lengths} come from a model: they are an estimate, not a promise. {a_fish} that is "
-        "that long already counts as it is. In the model, weight follows length to the power b, girth follows length to the "
-        "power (b - 1) / 2, and a share s of the new skin across the body stays white (b: {exponent}; s: {white}).",
-        fish=tongue.of(subject.one),
-        a_fish=tongue.of(subject.opening),
-        lengths=words,
-        exponent=told[0],
-        white=told[1],
-    )
-    return note + (_without_a_map(settings, tongue) if any(one.of.trait.white_from_sides for one in asked) else "")
+
+    def told(name: str, value: float) -> str:
+        figure = f"{name} = {tongue.figure(number_words(value, Numeric(None)))}"
+        return figure if name in settings else figure + tongue(", the usual value")
+
+    said = {
+        "fish": tongue.of(subject.one),
+        "a_fish": tongue.of(subject.opening),
+        "lengths": words,
+        "exponent": told(EXPONENT, model.exponent),
+    }
+    if model.white is not None and model.by_share:
+        note = tongue(
+            "Figures for the {fish} grown to {lengths} come from a model: they are an estimate, not a promise. {a_fish} that is "
+            "that long already counts as it is. In the model, weight follows length to the power b, girth follows length to the "
+            "power (b - 1) / 2, and a share s of the new skin across the body stays white (b: {exponent}; s: {white}).",
+            white=told(WHITE, model.white),
+            **said,
+        )
+    else:
+        note = tongue(
+            "Figures for the {fish} grown to {lengths} come from a model: they are an estimate, not a promise. {a_fish} that is "
+            "that long already counts as it is. In the model, weight follows length to the power b, and girth follows length to "
+            "the power (b - 1) / 2. White grows in from the sides, so a pattern becomes narrower across the body, as length to "
+            "the power -w (b: {exponent}; w: {sides}).",
+            sides=told(SIDES, DEFAULT_SIDES if model.sides is None else model.sides),
+            **said,
+        )
+    seen = any(one.of.trait.white_from_sides for one in asked)
+    return note + (_without_a_map(model, tongue) if seen else "")
 
 
-def _without_a_map(settings: Mapping[str, Setting], tongue: Tongue) -> str:
+def _without_a_map(model: GrowthModel, tongue: Tongue) -> str:
     """By what a share of red is told that was judged by eye."""
-    low, high = (tongue.figure(number_words(end, Numeric(None))) for end in model_of(settings).sides)
-    told = low if low == high else tongue("from {low} to {high}, as is usual", low=low, high=high)
+    if model.sides is not None:
+        return tongue(" Red that was judged by eye becomes less by the same power.")
+    low, high = (tongue.figure(number_words(end, Numeric(None))) for end in DEFAULT_SIDES_BY_EYE)
     return tongue(
-        " Where red was judged by eye and no map of it was drawn, its share goes as length to the power -w, since white grows "
-        "in from the sides (w: {name} = {value}).",
+        " Where red was judged by eye and no map of it was drawn, its share becomes less in the same way, and w is not known as "
+        "well ({name} = {value}).",
         name=SIDES,
-        value=told,
+        value=tongue("from {low} to {high}, as is usual", low=low, high=high),
     )
 
 
@@ -154,6 +175,6 @@ def model_of(settings: Mapping[str, Setting]) -> GrowthModel:
     exponent, white, sides = settings.get(EXPONENT), settings.get(WHITE), settings.get(SIDES)
     return GrowthModel(
         DEFAULT_EXPONENT if exponent is None else float(exponent.value),
-        DEFAULT_WHITE if white is None else float(white.value),
-        DEFAULT_SIDES if sides is None else Span(float(sides.value), float(sides.value)),
+        None if white is None else float(white.value),
+        None if sides is None else float(sides.value),
     )

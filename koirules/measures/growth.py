@@ -2,12 +2,14 @@
 
 Weight follows length as W = a L^b. With the outline and the density kept, W is as L G^2, so that girth G is as L^((b-1)/2),
 and girth over length changes by q = (L2 / L1)^((b-3)/2) (worked out from the definition; Froese 2006, J. Appl. Ichthyol.
-22:241-253, for W = a L^b and its b). The share s of the skin that is new across the body comes in white, so that what was
-drawn at v across the body lies at v q^(-s); along the body a pattern keeps its place.
+22:241-253, for W = a L^b and its b).
 
-Where only the share of red was judged by eye and no map was drawn, the share goes as (L2 / L1)^(-w), where w is by how much
-white grows in from the sides. It is a number of its own and does not follow from b: a pattern that fills the back of a fish of
-12 cm with room to spare looks small on the same fish at 60 cm (common practice, no source).
+White grows in from the sides: what was drawn at v across the body lies at v (L2 / L1)^(-w) on the longer fish, and along the
+body a pattern keeps its place. w is a number of its own and does not follow from b: a pattern that fills the back of a fish of
+12 cm with room to spare looks small on the same fish at 60 cm (common practice, no source). Where only the share of red was
+judged by eye and no map was drawn, the share goes by the same power.
+
+Rule files that say by which share s of the new girth stays white, and nothing of w, are read as ever: v q^(-s).
 """
 
 from __future__ import annotations
@@ -23,21 +25,27 @@ from koirules.vocabulary.traits import Allometry
 DEFAULT_EXPONENT = 3.02
 """b of common carp on total length, the middle of published fits (from memory: 3.02, most from 2.98 to 3.07)."""
 
-DEFAULT_WHITE = 1.0
-"""s: all new skin of belly and flank is white (common practice, no source)."""
+DEFAULT_SIDES = 0.1
+"""w of a map: from 12 cm to 60 cm a red of 75 % becomes 64 %. Young fish are chosen with 70 % to 80 % red, and 40 % to 70 % is
+asked of the grown (common practice, no source)."""
 
-
-DEFAULT_SIDES = Span(0.1, 0.25)
-"""Between which ends w lies: from 12 cm to 60 cm a red of 25 % becomes 17 % to 21 % (common practice, no source)."""
+DEFAULT_SIDES_BY_EYE = Span(DEFAULT_SIDES, 0.25)
+"""Between which ends w lies where no map was drawn: from 12 cm to 60 cm a red of 25 % becomes 17 % to 21 % (common practice, no
+source)."""
 
 
 @frozen
 class GrowthModel:
-    """exponent: b of W = a L^b. white: s, the share of the new girth that stays white. sides: w, by which cover becomes less."""
+    """exponent: b of W = a L^b. white: s, where a standard says it. sides: w, where a standard says it; it goes before s."""
 
     exponent: float = DEFAULT_EXPONENT
-    white: float = DEFAULT_WHITE
-    sides: Span = DEFAULT_SIDES
+    white: float | None = None
+    sides: float | None = None
+
+    @property
+    def by_share(self) -> bool:
+        """Whether maps are drawn together by the share of the new girth that stays white."""
+        return self.white is not None and self.sides is None
 
 
 def girth_gain(model: GrowthModel, length: float, target: float) -> float:
@@ -46,14 +54,17 @@ def girth_gain(model: GrowthModel, length: float, target: float) -> float:
 
 
 def across(model: GrowthModel, length: float, target: float) -> float:
-    """What a distance across the body, as a share of the girth, is multiplied by: q^(-s)."""
-    return float(girth_gain(model, length, target) ** -model.white)
+    """What a distance across the body, as a share of the girth, is multiplied by."""
+    if model.white is not None and model.by_share:
+        return float(girth_gain(model, length, target) ** -model.white)
+    return float(_ratio(length, target) ** -(DEFAULT_SIDES if model.sides is None else model.sides))
 
 
 def cover_by_eye(model: GrowthModel, cover: Span, lengths: Span, target: float) -> Span:
     """What a share of red that was judged by eye will be, to a millionth; a fish that is that long already stays as it is."""
-    least = cover.low * _ratio(lengths.low, target) ** -model.sides.high
-    most = cover.high * _ratio(lengths.high, target) ** -model.sides.low
+    sides = DEFAULT_SIDES_BY_EYE if model.sides is None else Span(model.sides, model.sides)
+    least = cover.low * _ratio(lengths.low, target) ** -sides.high
+    most = cover.high * _ratio(lengths.high, target) ** -sides.low
     return Span(_to_a_millionth(least), _to_a_millionth(most))
 
 

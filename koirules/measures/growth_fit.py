@@ -3,9 +3,9 @@
 Each is a line through the origin by ordinary least squares over logarithms, since a fish is compared with itself: whatever
 made it stout or slim at the first look is there at the second. Of weight, ln(W2 / W1) = b ln(L2 / L1); of girth,
 ln(G2 / G1) = (b - 1) / 2 ln(L2 / L1); of the pattern, ln(A2 / A1) = -s ln q with A the area of the patches in body
-coordinates and q how girth over length changed between the looks; of red that was judged by eye on fish without a map,
-ln(c2 / c1) = -w ln(L2 / L1). Standard error: residual standard deviation with n - 1
-degrees of freedom over the root of the sum of squares of x.
+coordinates and q how girth over length changed between the looks, or ln(A2 / A1) = -w ln(L2 / L1), which needs no girth; of red
+that was judged by eye on fish without a map, ln(c2 / c1) = -w ln(L2 / L1). Standard error: residual standard deviation with
+n - 1 degrees of freedom over the root of the sum of squares of x.
 """
 
 from __future__ import annotations
@@ -95,15 +95,17 @@ class Look:
 class GrowthFit:
     """What pairs of looks say about growth; None where there are too few that bear on it.
 
-    by_weight, by_girth: b of W = a L^b, by either. white: s. sides: w. fish: how many were looked at more than once. pairs: how
-    many pairs of looks that makes in which they had grown. bearing: those of them with the weight or the girth of both looks.
-    not_longer: pairs that were left out because the fish was no longer at the second look.
+    by_weight, by_girth: b of W = a L^b, by either. white: s. by_pattern, by_eye: w, by either. fish: how many were looked at more
+    than once. pairs: how many pairs of looks that makes in which they had grown. bearing: those of them with the weight, the
+    girth or the red of both looks. not_longer: pairs that were left out because the fish was no longer at the second
+    look.
     """
 
     by_weight: Fit | None
     by_girth: Fit | None
     white: Fit | None
-    sides: Fit | None
+    by_pattern: Fit | None
+    by_eye: Fit | None
     fish: int
     pairs: int
     bearing: int
@@ -113,6 +115,11 @@ class GrowthFit:
     def exponent(self) -> Fit | None:
         """The b by weight, or by girth where there are too few weights."""
         return self.by_weight or self.by_girth
+
+    @property
+    def sides(self) -> Fit | None:
+        """The w by maps, or by red that was judged by eye where there are too few maps."""
+        return self.by_pattern or self.by_eye
 
 
 def fit_growth(looks: Sequence[Look]) -> GrowthFit:
@@ -134,20 +141,26 @@ def fit_growth(looks: Sequence[Look]) -> GrowthFit:
         for before, after in grown
         if before.area and after.area and abs(gain := _gain(before, after)) >= log(1 + LEAST_CHANGE)
     ]
+    pattern = [
+        (log(after.length / before.length), log(after.area / before.area))
+        for before, after in grown
+        if before.area and after.area
+    ]
     cover = [
         (log(after.length / before.length), log(after.cover / before.cover))
         for before, after in grown
         if before.cover and after.cover
     ]
-    by_girth, by_eye = _through_origin(girth), _through_origin(cover)
+    by_girth, by_pattern, by_eye = _through_origin(girth), _through_origin(pattern), _through_origin(cover)
     return GrowthFit(
         _through_origin(weight),
         None if by_girth is None else by_girth.moved(2.0, 1.0),
         _through_origin(white),
+        None if by_pattern is None else by_pattern.moved(-1.0, 0.0),
         None if by_eye is None else by_eye.moved(-1.0, 0.0),
         len({before.fish for before, _ in pairs}),
         len(grown),
-        max(len(weight), len(girth)),
+        max(len(weight), len(girth), len(pattern), len(cover)),
         len(pairs) - len(grown),
     )
 

@@ -12,7 +12,7 @@ def too_few_looks(file: str, pairs: int, fewest: int, left_out: int) -> Problem:
     return Problem(
         "too-few-looks",
         Cell(file),
-        f"There {there} of looks at the same one on two days with the length and either the weight or the girth in both"
+        f"There {there} of looks at the same one on two days with the length and the weight, the girth or the red in both"
         f"{shrunk}, and fewer than {fewest} say nothing of growth.",
         'Give a file with the columns "fish" and "date", a row for each look, and measure the same one again when it has grown.',
     )

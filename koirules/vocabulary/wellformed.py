@@ -184,6 +184,7 @@ def check_trait(trait: Trait, plugin: str) -> list[Problem]:
         *_check_name(trait.name, NOT_TRAITS, what, plugin),
         *_check_kind(trait.kind, what, plugin),
         *_check_allometry(trait, what, plugin),
+        *_check_white(trait, what, plugin),
         *_check_usual(trait, what, plugin),
     ]
 
@@ -202,6 +203,14 @@ def _check_allometry(trait: Trait, what: str, plugin: str) -> Iterator[Problem]:
             yield plugin_wrong_type(plugin, which, "a Number or Count", _type(trait.kind))
         case other, _:
             yield plugin_wrong_type(plugin, f"`allometry` of {what}", "of type Allometry", _type(other))
+
+
+def _check_white(trait: Trait, what: str, plugin: str) -> Iterator[Problem]:
+    kind = trait.kind
+    is_share = isinstance(kind, Number) and kind.unit is UNITS["%"] and kind.low == 0
+    if trait.white_from_sides and not is_share:
+        which = f"the kind of {what}, which becomes less as white grows in from the sides,"
+        yield plugin_wrong_type(plugin, which, "a Number in % from 0", _type(kind))
 
 
 def _check_kind(kind: Kind, what: str, plugin: str) -> Iterator[Problem]:

@@ -19,6 +19,7 @@ from koirules.vocabulary.maps import write_map
 from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.readings import write_reading
 from koirules.vocabulary.traits import Trait, Vocabulary
+from tests.judge.growing import registry_that_grows
 from tests.plugins.invented import Gives
 
 BOX = registry_with()
@@ -143,6 +144,25 @@ def test_the_white_share_counts_where_maps_grow_and_not_for_figures():
     white = "setting growth_white_share = 0.5 from 0 to 1\n"
     assert compared(BASE, white + BASE).parting.verdict is Verdict.NEVER
     assert compared(SECTION + COVER, white + SECTION + COVER).parting.verdict is not Verdict.NEVER
+
+
+def test_the_white_from_the_sides_counts_where_a_pattern_grows_and_not_for_figures():
+    sides = "setting growth_white_sides = 0.3 from 0 to 1\n"
+    assert compared(BASE, sides + BASE).parting.verdict is Verdict.NEVER
+    assert compared(SECTION + COVER, sides + SECTION + COVER).parting.verdict is not Verdict.NEVER
+
+
+def test_the_white_from_the_sides_counts_for_a_share_that_is_told_without_a_map():
+    text = """standard "Lantern Bay" edition 1 variety grower
+SIDESgrade keep if red_share grown to 60 cm at least 20 %
+grade cull otherwise
+"""
+    sides = "setting growth_white_sides = 0.3 from 0 to 1\n"
+    before, after = (
+        koirules.read_standard(text.replace("SIDES", one), registry=registry_that_grows()) for one in ("", sides)
+    )
+    assert before.compare(after).parting.verdict is not Verdict.NEVER
+    assert before.compare(before).parting.verdict is Verdict.NEVER
 
 
 def test_nothing_is_claimed_of_what_the_solver_does_not_know():

@@ -86,6 +86,44 @@ def test_maps_of_fish_that_grew_stouter_say_what_share_of_new_skin_is_white(rule
     assert "Nothing is said of the new skin" in " ".join(run(rules, path).output.split())
 
 
+def test_maps_alone_say_by_how_much_white_grows_in_from_the_sides(rules, tmp_path):
+    rows = ["fish,date,length,hi_patches,hi_cover"]
+    for number in range(6):
+        first, second, w = 12 + number, 45 + 3 * number, 0.16
+        for day, length, cover in (("2026-06-01", first, 30), ("2027-06-01", second, 10)):
+            reach = f"left {60 * (length / first) ** -w:.3f} right {50 * (length / first) ** -w:.3f}"
+            rows.append(f"F{number},{day},{length},10 to 40 {reach}; 50 to 70 {reach},{cover} %")
+    path = tmp_path / "maps.csv"
+    path.write_text("\n".join(rows) + "\n", encoding="utf-8")
+    data = json.loads(run(rules, path, "--json").output)
+    assert data["growth_white_sides_by_pattern"]["value"] == pytest.approx(0.16, abs=1e-4)
+    assert data["growth_white_sides_by_eye"] is data["growth_exponent_by_weight"] is None
+    assert data["settings_by_share"] == []
+    told = run(rules, path)
+    assert told.exit_code == 0
+    line = next(line for line in told.output.splitlines() if line.startswith("setting"))
+    assert line.startswith("setting growth_white_sides = 0.16 ")
+    assert "w: growth_white_sides = 0.16)" in koirules.read_standard(RULES.replace("SETTINGS", line)).growth_note
+
+
+def test_maps_and_red_by_eye_that_do_not_agree_are_told(rules, tmp_path):
+    rows = ["fish,date,length,hi_patches,hi_cover"]
+    for number in range(8):
+        first, second = 12 + number, 45 + 3 * number
+        for day, length in (("2026-06-01", first), ("2027-06-01", second)):
+            reach, eye = 60 * (length / first) ** -0.1, 40 * (length / first) ** -0.3
+            rows.append(
+                f"F{number},{day},{length},10 to 40 left {reach:.3f} right {reach:.3f},"
+                if number % 2
+                else f"F{number},{day},{length},,{eye:.4f} %"
+            )
+    path = tmp_path / "looks.csv"
+    path.write_text("\n".join(rows) + "\n", encoding="utf-8")
+    told = run(rules, path).output
+    assert "Maps and the red that was judged by eye do not agree on w" in " ".join(told.split())
+    assert "setting growth_white_sides = 0.1 " in told
+
+
 def test_too_few_pairs_are_told_and_nothing_is_fitted(rules, tmp_path):
     told = run(rules, looks(tmp_path, 2))
     assert told.exit_code == 2

@@ -194,6 +194,28 @@ def test_by_how_much_white_grows_in_is_a_setting_apart_from_the_exponent_of_the_
     assert standard.with_settings({"growth_white_sides": "0"}).grade(fish).score_low == 7.5
 
 
+def test_beside_the_white_of_the_sides_the_share_of_new_skin_is_not_read():
+    share, sides = "setting growth_white_share = 1 from 0 to 1\n", "setting growth_white_sides = 0.2 from 0 to 0.5\n"
+    drawn = {"length": 12, "hi_patches": "10 to 40 left 60 right 60"}
+
+    def read(*lines):
+        b = "setting growth_exponent = 3.4 from 2 to 4\n"
+        return koirules.read_standard(
+            BY_EYE.replace("section body worth 10\n", "".join((b, *lines)) + "section body worth 100\n", 1)
+        )
+
+    by_share, by_sides, both = read(share), read(sides), read(share, sides)
+    assert by_share.warnings == by_sides.warnings == ()
+    assert [(one.code, one.site.line) for one in both.warnings] == [("unused", 3)]
+    scores = [one.grade(drawn).score_low for one in (by_share, by_sides, both, read())]
+    # 5 to the power of -0.2 by both, of -0.1 where nothing is said.
+    assert scores[0] == scores[1] == scores[2] < scores[3]
+    assert both.with_settings({"growth_white_share": "0"}).grade(drawn).score_low == scores[2]
+    assert "s: growth_white_share = 1)" in by_share.growth_note
+    assert "w: growth_white_sides = 0.2)" in both.growth_note
+    assert "w: growth_white_sides = 0.1, the usual value)" in read().growth_note
+
+
 def test_red_by_eye_of_a_fish_that_is_that_long_stays_and_a_map_says_more():
     standard = koirules.read_standard(BY_EYE)
     assert standard.grade({"length": 62, "hi_cover": "25 %"}).score_low == 7.5

@@ -62,7 +62,11 @@ def number(scope: Scope, dimension: str, depth: int) -> e.Expression:
 
 def grown_number(scope: Scope, dimension: str) -> e.Expression:
     """What a figure will be, or a sum of several."""
-    names = [n for n in scope.numbers(dimension) if any(t.name == n and t.follows for t in scope.standard.traits)]
+    names = [
+        n
+        for n in scope.numbers(dimension)
+        if any(t.name == n and (t.follows or t.whitens) for t in scope.standard.traits)
+    ]
     if not names:
         return plain_number(scope, dimension)
     of: e.Expression = e.Name(scope.one_of(names))

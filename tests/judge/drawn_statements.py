@@ -87,6 +87,7 @@ GIVEN = (
     follows("weight", "kg", "0.001", "25", "0", "1"),
     follows("fineness", "", "1", "12", "1.5", "-0.5"),
     follows("stem_ratio", "", "0.05", "1", "0", "0"),
+    m.Trait("red_share", m.NumberKind("%", Decimal(0), Decimal(100)), given=True, whitens=True),
     m.Trait("maruten", m.YesNoKind(), given=True, fixed=True),
 )
 """The traits of an invented variety that says how they grow."""
@@ -144,6 +145,11 @@ def add_what_grows(scope: Scope) -> None:
         ends = (Decimal(2), Decimal(4)) if scope.chance(50) else (None, None)
         scope.extend(settings=(m.Setting("growth_exponent", b, "", *ends),))
         scope.name("growth_exponent", type_of(scope, e.Score(), ""))
+    if scope.chance(40):
+        w = Decimal(scope.one_of(("0.2", "0", "0.125", "1")))
+        ends = (Decimal(0), Decimal(1)) if scope.chance(50) else (None, None)
+        scope.extend(settings=(m.Setting("growth_white_sides", w, "", *ends),))
+        scope.name("growth_white_sides", type_of(scope, e.Score(), ""))
     if scope.chance(60):
         scope.extend(settings=(m.Setting("grown_length", Decimal(65), "cm", Decimal(40), Decimal(90)),))
         scope.name("grown_length", type_of(scope, e.Score(), "cm"))

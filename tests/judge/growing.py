@@ -26,7 +26,7 @@ class Grower:
 def as_trait(of: m.Trait) -> Trait:
     allometry = None if of.follows is None else Allometry(*(float(part) for part in of.follows))
     growth = Growth.FIXED if of.fixed else Growth.VARIES
-    return Trait(of.name, of.name, as_kind(of.kind), growth=growth, allometry=allometry)
+    return Trait(of.name, of.name, as_kind(of.kind), growth=growth, allometry=allometry, white_from_sides=of.whitens)
 
 
 def as_kind(of: m.Kind) -> Kind:

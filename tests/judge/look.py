@@ -157,7 +157,7 @@ def grown(trait: m.Trait, look: Look) -> v.Worth:
     now = trait_worth(trait, look.record)
     if trait.fixed:
         return now
-    assert isinstance(now, v.Span) and look.grown_to is not None and trait.follows is not None
+    assert isinstance(now, v.Span) and look.grown_to is not None
     target = look.grown_to.low
     whole = trait_worth(trait, {})
     assert isinstance(whole, v.Span)
@@ -168,9 +168,17 @@ def grown(trait: m.Trait, look: Look) -> v.Worth:
         return now
     length = trait_worth(look.traits["length"], look.record)
     assert isinstance(length, v.Span)
-    b = look.settings.get("growth_exponent", v.Span(3.02, 3.02)).low
-    power = trait.follows[0] + trait.follows[1] * exact(b)
-    factors = [(max(exact(end), exact(target)) / exact(end)) ** power for end in (length.low, length.high)]
+    if trait.whitens:
+        # Red judged by eye, without a map: what is left of it at the power -w, between two ends where no setting says w.
+        sides = look.settings.get("growth_white_sides", v.Span(0.1, 0.25))
+        powers = [-exact(sides.low), -exact(sides.high)]
+    else:
+        assert trait.follows is not None
+        b = look.settings.get("growth_exponent", v.Span(3.02, 3.02)).low
+        powers = [trait.follows[0] + trait.follows[1] * exact(b)]
+    factors = [
+        (max(exact(end), exact(target)) / exact(end)) ** power for end in (length.low, length.high) for power in powers
+    ]
     ends = (exact(now.low) * min(factors), exact(now.high) * max(factors))
     low, high = (min(max(float(rounded(end)), whole.low), whole.high) for end in ends)
     return v.Span(low, high)

@@ -64,6 +64,7 @@ class Trait:
     given: bool = False  # by the variety, and not declared in the file
     follows: tuple[Decimal, Decimal] | None = None  # length to the power of the first plus the second times b
     fixed: bool = False  # does not change as the fish grows
+    whitens: bool = False  # a share that becomes less as white grows in from the sides
 
 
 @frozen

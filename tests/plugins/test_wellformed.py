@@ -86,6 +86,16 @@ def test_a_kind_that_rule_files_cannot_use_is_reported(kind: Kind, code: str) ->
     assert only_problem(registry).code == code
 
 
+@pytest.mark.parametrize(
+    "kind", [Count(5), Number(None, Decimal(0), Decimal(1)), Number(UNITS["%"], Decimal(5), Decimal(90))]
+)
+def test_what_becomes_less_as_white_grows_in_is_a_share_from_nothing(kind: Kind) -> None:
+    trait = Trait("net", "net", kind, white_from_sides=True)
+    registry = registry_with(Gives(lace(trait)))
+    assert_left_out(registry)
+    assert "white grows in from the sides" in only_problem(registry).cause
+
+
 def test_none_may_be_a_step() -> None:
     assert registry_with(with_kind(Scale(("none", "clear")))).problems == ()
 

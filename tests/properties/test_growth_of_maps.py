@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 import polars as pl
 import pytest
 import shapely
@@ -10,6 +12,7 @@ from hypothesis import strategies as st
 
 import koirules
 from koirules.measures.growing_maps import MOST_THIN, grown_maps, map_ahead
+from koirules.measures.growth import GrowthModel, across
 from koirules.testing.strategies import values
 from koirules.vocabulary.cells import read_value
 from koirules.vocabulary.kinds import Patches
@@ -79,6 +82,74 @@ def test_where_no_new_skin_is_white_a_map_stays_as_it_is(cell: str, b: str) -> N
     grown = GROWN.with_settings({"growth_exponent": b, "growth_white_share": "0"})
     fish = {"hi_patches": without_marks(cell), "length": 15}
     assert figures(grown.grade(fish)) == figures(NOW.grade(fish))
+
+
+SIDES = koirules.read_standard(
+    points_of(" grown to 65 cm").replace("setting growth_white_share = 1 ", "setting growth_white_sides = 0.15 ")
+)
+USUAL = koirules.read_standard(points_of(" grown to 65 cm").replace("setting growth_white_share = 1 from 0 to 1\n", ""))
+
+
+@moderate
+@given(values(Patches()), st.sampled_from(["2.6", "3.02", "4"]))
+def test_how_white_grows_in_from_the_sides_does_not_follow_from_the_exponent_of_the_weight(cell: str, b: str) -> None:
+    fish = {"hi_patches": cell, "length": 15}
+    for standard in (SIDES, USUAL):
+        assert figures(standard.with_settings({"growth_exponent": b}).grade(fish)) == figures(standard.grade(fish))
+    assert figures(SIDES.with_settings({"growth_white_sides": "0.1"}).grade(fish)) == figures(USUAL.grade(fish))
+
+
+@moderate
+@given(values(Patches()))
+def test_where_no_white_grows_in_a_map_stays_as_it_is(cell: str) -> None:
+    fish = {"hi_patches": without_marks(cell), "length": 15}
+    still = SIDES.with_settings({"growth_white_sides": "0"})
+    assert figures(still.grade(fish)) == figures(NOW.grade(fish))
+
+
+HIGH = "10 to 24 left 40 right 35; 36 to 50 left 35 right 45; 62 to 74 left 40 right 40"
+"""Small patches high on the back: their red lies on the back before and after."""
+
+
+@pytest.mark.parametrize(("target", "left"), [("60", "0.8513"), ("70", "0.8383"), ("80", "0.8272")])
+def test_small_patches_high_on_the_back_of_a_tosai_are_clearly_less_when_it_is_grown(target: str, left: str) -> None:
+    # 5, 5.83 and 6.67 to the power of -0.1, worked out apart; 12 cm is a tosai.
+    text = """standard "Lantern Bay" edition 1 variety kohaku
+section pattern worth 100
+points cover by hi_cover grown to LENGTH: 0 % gives 0, 100 % gives 10
+points now by hi_cover: 0 % gives 0, 100 % gives 10
+grade keep if score at least 50
+grade sell otherwise
+"""
+    standard = koirules.read_standard(text.replace("LENGTH", f"{target} cm"))
+    drawn = figures(standard.grade({"hi_patches": HIGH, "length": 12}))
+    now, then = drawn["now"][0], drawn["cover"]
+    assert then[0] == then[1]
+    assert float(then[0]) / float(now) == pytest.approx(float(left), abs=0.002)
+    # What is said of the same red by eye leaves room for the map.
+    by_eye = figures(standard.grade({"hi_cover": f"{float(now) * 10:.4f} %", "length": 12}))["cover"]
+    assert float(by_eye[0]) < float(then[0]) <= float(by_eye[1]) + 0.002 < float(now) * 0.86
+
+
+def test_a_pattern_that_is_just_large_enough_today_is_too_small_when_grown() -> None:
+    asked = 'standard "Lantern Bay" edition 1 variety kohaku\ngrade keep if hi_cover{} at least 17 %\ngrade sell otherwise\n'
+    fish = {"hi_patches": HIGH, "length": 12}
+    grades = [koirules.read_standard(asked.format(ahead)).grade(fish).grade for ahead in ("", " grown to 60 cm")]
+    assert grades == ["keep", "sell"]
+
+
+@moderate
+@given(values(Patches()), st.sampled_from([0.05, 0.1, 0.3]))
+def test_every_point_of_a_map_moves_to_the_back_by_the_length_alone(cell: str, sides: float) -> None:
+    made = without_marks(cell)
+    (then,) = grown_maps(made, across(GrowthModel(3.4, sides=sides), 12.0, 60.0))
+    less = Decimal(5) ** -Decimal(repr(sides))
+    before = [(u, v) for patch in made.patches for u, v in patch.outline]
+    after = [(u, v) for patch in then.patches for u, v in patch.outline]
+    if len(before) == len(after):
+        for (u, v), (along, aside) in zip(before, after, strict=True):
+            assert u == along
+            assert aside == pytest.approx(float(Decimal(repr(v)) * less), abs=0.0011)
 
 
 @moderate

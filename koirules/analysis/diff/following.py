@@ -77,20 +77,22 @@ def grown_by(follows: Follows, own: frozenset[str], mark: str) -> dict[tuple[str
             raw = [read for read in measured.inputs if read in inputs]
             its_own = mark if own.intersection([*raw, ahead.grows_by]) else ""
             by = _worked_out_by(grader, measures, [name])
-            found[mark, key] = ("measured", name, measured.target, by, _growth(grader, raw), ahead.any_length, its_own)
+            growth = _growth(grader, raw, by_eye=name in measured.by_eye)
+            found[mark, key] = ("measured", name, measured.target, by, growth, ahead.any_length, its_own)
     return found
 
 
-def _growth(grader: Grader, raw: Collection[str]) -> Hashable:
-    """How what is measured grows first."""
+def _growth(grader: Grader, raw: Collection[str], *, by_eye: bool) -> Hashable:
+    """How what is measured grows first. by_eye: whether it is told without a map too."""
     model, rules = model_of(grader.settings), grader.rules
     growers: dict[str, Hashable] = {}
     for name in raw:
         trait = rules.traits[name]
         if follows_length(trait) and trait.allometry is not None and isinstance(trait.kind, Number | Count):
             growers[name] = Grower.of(trait.kind, trait.allometry, 1.0, model, is_length=name == rules.subject.grows_by)
-    maps = any(isinstance(rules.traits[name].kind, Patches) for name in raw)
-    return (frozenset(raw), frozenset(growers.items()), model if maps else None)
+    pattern = by_eye or any(isinstance(rules.traits[name].kind, Patches) for name in raw)
+    white = (model.sides, model.exponent if model.by_share else None, model.white if model.by_share else None)
+    return (frozenset(raw), frozenset(growers.items()), white if pattern else None)
 
 
 def _worked_out_by(grader: Grader, measures: Iterable[TypedMeasure], wanted: Iterable[str]) -> Hashable:

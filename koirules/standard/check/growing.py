@@ -56,7 +56,7 @@ SIDES = "growth_white_sides"
 COEFFICIENTS: Mapping[str, tuple[Decimal, Decimal, str]] = {
     EXPONENT: (Decimal(2), Decimal(4), "b of W = a L^b, by which weight grows"),
     WHITE: (Decimal(0), Decimal(1), "the share of new skin across the body that stays white"),
-    SIDES: (Decimal(0), Decimal(1), "w, by which red becomes less as white grows in from the sides"),
+    SIDES: (Decimal(0), Decimal(1), "w, by which a pattern becomes narrower as white grows in from the sides"),
 }
 """The settings that are coefficients of growth: the least and the most that they can be, and what they are."""
 
@@ -126,7 +126,11 @@ def grown(typer: Typing, expression: syntax.GrownTo) -> Node | None:
     place = expression.place
     now = TraitRead(length, Numeric(Dimension.LENGTH), anything(length.kind), place)
     terms = tuple(dict.fromkeys(node.name for node in walk(operand) if isinstance(node, TermRead)))
-    coefficients = tuple(_setting(typer.settings[name], place) for name in COEFFICIENTS if name in typer.settings)
+    # Where a page says w, the share of the new skin that stays white is not read.
+    unread = {WHITE} if SIDES in typer.settings else set()
+    coefficients = tuple(
+        _setting(typer.settings[name], place) for name in COEFFICIENTS if name in typer.settings and name not in unread
+    )
 
     def source(of: TraitRead) -> Grown:
         inputs = tuple(
