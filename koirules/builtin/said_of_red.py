@@ -5,105 +5,312 @@ Common practice, no source; wordings from memory.
 
 from __future__ import annotations
 
+from koirules.builtin.praise import FAIR, GOOD, LACKING, NOT_BAD, POOR, SUPERB, short_of
 from koirules.vocabulary.phrases import Saying, Spoken, each_of
 
-_RED = "hi, red, beni, orange, colour, beni plate, hi plate, red plate, plate, hiban, 緋, 緋盤"
+_RED = "hi, red, beni, orange, colour, beni plate, hi plate, red plate, plate, hiban, red colour, hi colour, 緋, 緋盤"
+
+_ENDS = each_of(
+    "{back} of {every} {patch}",
+    back="back|rear|hind end|rear end|tail side|end|back end",
+    every="every|each|all|both|first|second|third|last|",
+    patch="patch|step|red|plate",
+)
+"""Where an edge behind the red is, without the word for it: `the back of every patch`."""
+
+_FRONTS = each_of(
+    "front of {every} {patch}", every="every|each|all|both|first|second|third|last|", patch="patch|step|one|red"
+)
+
+_CUT = each_of(
+    "{like} {cut} with {tool}",
+    like="like|as|as if|as though|",
+    cut="cut|cut out|sliced",
+    tool="knife|razor|razor blade|scissors|scalpel|blade|sharp knife",
+)
+_DRAWN = each_of(
+    "{like} {drawn} {on}",
+    like="like|as if|as though|",
+    drawn="drawn|painted|inked|printed",
+    on="on|with ruler|with pen|with brush|by hand",
+)
+_SHARP = "sharp|crisp|clean|tight|neat|clear cut|clean cut|well cut|well defined|tidy|distinct|cut clean|clear"
+_BLURRED = (
+    "blurred|soft|fuzzy|woolly|blurry|ragged|smudged|smudgy|bleeding|smeared|indistinct|unclear|washed out|frayed|"
+    "untidy|messy|feathered"
+)
 
 SAID_OF_RED: tuple[Saying, ...] = (
     Spoken(
         "kiwa",
-        "kiwa, edge, edges, all edges, edges all, edges everywhere, rear edge, rear edges, side edge, "
+        "kiwa, edge, edges, all edges, edges all, edges everywhere, rear edge, rear edges, side edge, back edge, hind edge, "
+        "trailing edge, lower edge, bottom edge, top edge, upper edge, outer edge, "
         "edge of the red, edges of the red, edge of "
         "the patch, edges of the patches, edge of the second patch, "
         "rear edge of the first patch, rear edge of the second patch, rear edge of the last patch, edge "
-        "of the hi, border, outline of the red, borders, kiwa edge, キワ, 際",
+        "of the hi, border, outline of the red, outline of the patches, borders, kiwa edge, red edge, patch edge, "
+        "line between red and white, border between red and white, edge between red and white, "
+        "boundary between red and white, boundary of the red, boundary, border of the red, "
+        "where red meets white, where the red meets the white, where the red stops, where the red ends, キワ, 際",
         levels={
-            "blurred": "blurred, soft, fuzzy, woolly, blurry, unclear, ragged, washed out, weak, poor, bad, not there, "
-            "faded, dull, bleeding, smudged, indistinct, ぼけ, 甘い",
-            "fair": "fair, average, middling, ok, okay, passable, ordinary, acceptable, decent, reasonable, so so, 普通",
-            "sharp": "sharp, crisp, clean, clear, good, cut clean, tight, nice, neat, fine, well cut, well defined, "
-            "defined, strong, 良い, シャープ",
-            "razor": "like cut with a knife, as cut with a knife, razor, razor sharp, like a razor, "
-            "cut with a knife, knife sharp, very sharp, perfect, "
-            "excellent, superb, extremely sharp, outstanding, 抜群",
+            "blurred": f"{_BLURRED.replace('|', ', ')}, not there, faded, dull, fade, fade out, fade away, dissolve, dissolving, "
+            "open, loose, very soft, bleed, bleed out, smear, smeary, run, running, wishy washy, "
+            "feathery, mushy, muddy, uneven, jagged, all over the place, all over the shop, out of focus, goes fuzzy, fuzz, "
+            "goes soft, goes woolly, run out, breaking up, coming apart, in pieces, like cotton wool, like a sponge, "
+            "like a blanket, like felt, like wool, like watercolour, like a watercolour, like wet ink, like ink on wet paper, "
+            "soft as butter, like butter, lack definition, without definition, undefined, ill defined, badly defined, "
+            f"badly cut, {POOR}, ぼけ, 甘い",
+            "fair": f"{FAIR}, 普通",
+            "is fair or sharp": NOT_BAD,
+            "at most fair": f"{LACKING}, "
+            + short_of(
+                "sharp|crisp|clean|tight|clear|neat|finished|set|ready", "sharper|crisper|cleaner|tighter|clearer"
+            )
+            + ", coming, coming on, on its way, on the way, not finished, unfinished, not set, not there, not quite there, "
+            "not ready, not closed, still open, still loose, still soft, half there, forming, still forming, not formed, "
+            "want tightening, need tightening, want tightening up, need tightening up, need sharpening, want sharpening, "
+            "not quite sharp, not fully there, not through",
+            "sharp": f"{_SHARP.replace('|', ', ')}, strong, in already, well formed, formed, closed, all closed, "
+            "set, there, all there, fully there, in place, visible, pronounced, clearly visible, "
+            "tidily cut, firm, clear as day, clear and sharp, you can see, you can see clearly, "
+            f"plain to see, {GOOD}, 良い, シャープ",
+            "razor": f"{_CUT}, {_DRAWN}, razor, razor sharp, like a razor, knife sharp, knife edge, like a knife, "
+            "sharp as a knife, sharp as a razor, sharp as anything, sharp as you like, sharp as glass, sharp as you please, "
+            "as sharp as they come, as sharp as it gets, sharp enough to cut yourself, "
+            "you could cut yourself on, that you could cut yourself on, like glass, like cut paper, cut like paper, "
+            "very sharp, super sharp, ultra sharp, extremely sharp, dead sharp, needle sharp, pin sharp, sharpest, "
+            f"the sharpest, incredibly sharp, {SUPERB}, 抜群",
         },
         alone={
-            "at most fair": "kiwa not there yet, "
-            "kiwa not yet there, kiwa not ready, edges not there yet, kiwa still coming",
+            "at most fair": short_of("sharp|crisp", "sharper|crisper") + ", kiwa not there yet, "
+            "kiwa not yet there, kiwa not ready, edges not there yet, kiwa still coming, "
+            + each_of(
+                "{soft} {at} the edges",
+                soft="bit soft|little soft|touch soft|bit fuzzy|bit woolly|slightly soft|bit blurred|bit ragged",
+                at="at|on|round|around",
+            ),
             "is razor": "razor cut, razor edge, razor edges, cut with a knife, cut as with a knife, sharp as a knife, "
-            "like cut with scissors, like cut with a knife, as cut with a knife",
+            "like cut with scissors, like cut with a knife, as cut with a knife, razor sharp, like painted on, "
+            "painted on, painted edges, knife edges, like cut out with scissors, cut out with scissors",
             "is sharp": "sharp edges all round, sharp edges everywhere, edges sharp all round, crisp all round, edges "
-            "sharp everywhere",
+            "sharp everywhere, sharp edged, crisp edged, clean edged, tidy edged, hard edged, sharp edged patches, "
+            "crisp edged patches, cleanly cut, clean cut patches, well cut patches, "
+            "cleanly cut patches, cleanly cut red, sharply cut, red sharply cut, red cut clean, red cut sharp, "
+            "sharply defined, sharply defined red, red sharply defined, red well defined, well defined patches, "
+            "patches well defined, patches sharply defined, patches sharp edged, red and white cut clean, "
+            "between red and white cut clean, "
+            + each_of(
+                "{red} {ends} {sharp}",
+                red="red|patches|patch",
+                ends="ends|stops|finishes",
+                sharp="sharp|crisp|dead sharp",
+            )
+            + ", red stops dead at the white, red stops dead where the white starts",
             "is blurred": "red bleeding at the edges, red bleeds at the edges, edges bleeding, edges run, red runs "
             "into the white, red bleeds into the white, kiwa bokeh, no kiwa, kiwa none, without kiwa, kiwa missing, kiwa gone, "
-            "no edges, キワぼけ",
+            "no edges, "
+            + each_of(
+                "{red} {bleeds} into the white",
+                red="red|colour|patches|patch|last patch|it",
+                bleeds="bleeds|bleeding|bleeds out|bleeds over|runs|runs out|running|fades|fades out|fading out|melts|"
+                "melting|blends|seeps|smears|dissolves|washes|washes out|spills|goes",
+            )
+            + ", "
+            + each_of(
+                "{no} {kiwa}",
+                no="hardly any|hardly|no real|no proper|no clear|no clean|no sharp|no true|not much|little|very little|"
+                "next to no|not any|no decent|barely any|without a|without any|without a clear|not a sharp|no visible",
+                kiwa="kiwa|edge|border|edge anywhere|edge to the red|edge on the red|edge to it|kiwa anywhere",
+            )
+            + ", no kiwa to speak of, no edge to speak of, no kiwa at all, no edge at all, no edge, no edge to the red, "
+            "no edge to it, no edge on it, no edges to speak of, no kiwa anywhere, no edge anywhere, no sign of kiwa, "
+            "red has no edge, no definition, no definition to the red, no definition at the edges, "
+            "colour bleeds, red bleeds, red bleeds out, red bleeding, "
+            "red peters out, red runs out to nothing, red fades to nothing, "
+            + each_of(
+                "{you} where the {red} {stops}",
+                you="can not see|you can not see|can not tell|you can not tell|can not say|hard to see|hard to tell",
+                red="red|hi|patch|last patch",
+                stops="stops|ends|finishes|begins and the white ends",
+            )
+            + ", like watercolour, like a watercolour, like a watercolour on wet paper, like spilled ink, like spilt ink, "
+            "soft all round, blurred all round, woolly all round, fuzzy all round, soft edged, woolly edged, fuzzy edged, "
+            "ragged edged, "
+            + each_of(
+                "{smear} {on} the {patch}",
+                smear="smear|smudge|blur|red smear",
+                on="on|behind",
+                patch="first|second|third|last|first patch|second patch|third patch|last patch|shoulder patch|rear patch|edge",
+            )
+            + ", キワぼけ",
         },
+        of_parts=True,
+    ),
+    Spoken(
+        "kiwa",
+        each_of("{at} {end}", at="at the|", end=_ENDS.replace(", ", "|"))
+        + ", on edge, at edge, round edge, around edge",
+        levels={
+            "razor": f"{_CUT}, {_DRAWN}, razor sharp, sharp as a knife, sharp as a razor, like a knife, like a razor, very sharp",
+            "sharp": "sharp, crisp, cut clean, clean cut, well cut, well defined, sharply cut, cleanly cut",
+            "at most fair": short_of("sharp|crisp", "sharper|crisper"),
+            "blurred": "blurred, soft, fuzzy, woolly, blurry, ragged, smudged, bleeding, smeared, frayed, feathered, goes fuzzy, "
+            "goes soft, goes woolly, all fuzzy, all blurry, smudgy",
+        },
+        apart=True,
     ),
     Spoken(
         "kiwa_style",
         "kiwa style, kiwa, edge, edges, style of the edge",
         levels={
-            "kamisori": "straight, kamisori, cut straight",
-            "maruzome": "round, scalloped, maruzome, following the scales",
-            "mixed": "mixed",
+            "kamisori": "straight, kamisori, cut straight, straight cut, straight across the scales, across the scales, "
+            "cut straight across the scales, in a straight line, dead straight, straight as a ruler",
+            "maruzome": "round, scalloped, maruzome, following the scales, follow the scales, rounded, scale shaped, "
+            "along the scales, follow each scale, scale by scale, in scallops, rounded off, lobed, wavy",
+            "mixed": "mixed, part straight part round",
         },
-        alone={"is kamisori": "kamisori, kamisori kiwa, straight cut kiwa", "is maruzome": "maruzome, maruzome kiwa"},
+        alone={
+            "is kamisori": "kamisori, kamisori kiwa, straight cut kiwa, kamisori style, kamisori type, kamisori cut, "
+            "cuts straight across the scales, cut straight across the scales, straight cut",
+            "is maruzome": "maruzome, maruzome kiwa, maruzome style, maruzome type, follows the scales, scalloped, "
+            "red follows the scales",
+        },
+        of_parts=True,
     ),
     Spoken(
         "sashi_depth",
-        "sashi, scale, scale deep, scale of sashi, front edge, front edges, sashi depth, rows of sashi, "
-        "sashi scale, row of scales, row, サシ, 差し",
+        "sashi, scale deep, scale of sashi, front edge, front edges, sashi depth, rows of sashi, "
+        "sashi scale, row of scales, row of sashi, front edge of the patch, front edge of the red, scale sashi, row sashi, "
+        "scale deep sashi, row of scales of sashi, leading edge, leading edges, row deep, scale deep of sashi, "
+        "row of scales showing, row of scales showing pink, row of scales showing pink through white, sashi runs, sashi goes, sashi goes back, scale of pink, "
+        "row of scales over the red, scale row, サシ, 差し, " + _FRONTS,
         alone={
             "at least 2": "deep sashi, sashi deep, wide sashi, sashi wide, long sashi, sashi long, sashi too deep, too "
-            "much sashi, sashi too wide, heavy sashi, broad sashi, sashi broad, "
-            "big sashi, lots of sashi",
+            "much sashi, sashi too wide, heavy sashi, broad sashi, sashi broad, big sashi, lots of sashi",
             "is 0.5": "half a scale, sashi half a scale, half scale sashi, half a scale of sashi, front edges half a "
-            "scale, front edge half a scale, half a scale deep",
+            "scale, front edge half a scale, half a scale deep, sashi half a scale deep, half a scale deep sashi, "
+            "sashi half a row, half a row of sashi, sashi of half a scale, half a scale wide, sashi half a scale wide, "
+            "half scale of sashi",
+            "is 1": each_of(
+                "{sashi} {is_one}", sashi="sashi|front edge|front edges", is_one="a scale deep|a scale wide|a scale"
+            )
+            + ", scale of sashi, single scale of sashi, single row of sashi, single scale sashi, sashi a single scale, "
+            "sashi a single row, sashi one single row, a scale of sashi, sashi about a scale, about a scale of sashi, "
+            "whole scale of sashi, sashi a whole scale, whole row of sashi, full scale of sashi, sashi a full scale, "
+            "whole scale row shadowed at the front",
             "at most 1": "sashi nearly gone, sashi almost gone, hardly any sashi, sashi almost finished, short "
             "sashi, sashi short, narrow sashi, sashi narrow, little sashi, tight sashi, sashi tight, "
             "sashi good, good sashi, sashi fine, fine sashi, "
-            "nice sashi, sharp sashi, sashi sharp, sashi small, small sashi, sashi neat",
-            "is 0": "no sashi, sashi none, without sashi, sashi gone, sashi finished, サシなし",
+            "nice sashi, sharp sashi, sashi sharp, sashi small, small sashi, sashi neat, "
+            "no sashi to speak of, sashi nothing to speak of, sashi next to nothing",
+            "is 0": "no sashi, sashi none, without sashi, sashi gone, sashi finished, no sashi at all, no sashi left, "
+            "no sashi anywhere, not a trace of sashi, no trace of sashi, no sign of sashi, sashi closed, sashi closed up, "
+            "sashi all gone, sashi all closed, sashi already gone, sashi has gone, no more sashi, not a bit of sashi, "
+            "no sashi whatsoever, sashi completely gone, サシなし",
         },
+        of_parts=True,
+    ),
+    Spoken(
+        "sashi_depth",
+        "sashi",
+        levels={
+            "at least 2": "deep, wide, long, too long, too wide, too deep, far too deep, far too much, very deep, very wide, "
+            "huge, enormous, broad, heavy, big, plenty of, a lot of, lots of, loads of, masses of, too much, so much, much, "
+            "still a lot of, everywhere, goes back a long way, goes a long way back, goes deep, runs deep, goes on forever",
+            "at most 1": "neat, tiny, not much, next to no, barely any, hint of, trace of, touch of, bit of, very little, "
+            "little, only a little, beautiful, lovely, perfect, excellent, great, crisp, clear, shallow, no real, "
+            "less than a scale of, under a scale of, less than a scale, under a scale, scarcely any, thin, thin line of, "
+            "a whisker of, no great, no deep, nearly closed, almost closed, nearly finished, almost through, nearly through, "
+            "closing, closing up, coming in, barely there, hardly there, ok, okay, as it should be, not deep, minimal, "
+            "nearly nothing, just right, spot on, where it should be, nothing to worry about, not too deep, "
+            "half closed, tightening, tightening up, drawing in, short, narrow, tight, small",
+        },
+        apart=True,
+    ),
+    Spoken(
+        "sashi_depth",
+        "front edge, front edges, leading edge, leading edges, "
+        + each_of(
+            "front of {every} {patch}", every="every|each|all|both|first|second|third|last|", patch="patch|step|red"
+        ),
+        levels={
+            "at least 2": "deep, too deep, wide, very deep, too wide, very wide",
+            "at least 1": "soft, blurred, blurry, fuzzy, woolly, shadowed, all blurry, all soft, all fuzzy",
+        },
+        apart=True,
     ),
     Spoken(
         "sashi_even",
-        "sashi, front edge, front edges, evenness of the sashi, サシ",
+        "sashi, front edge, front edges, evenness of the sashi, leading edge, leading edges, サシ",
         levels={
-            "rough": "rough, uneven, messy, ragged, irregular, untidy, jagged, unclean",
-            "fair": "fair, average",
-            "even": "even, regular, smooth, uniform",
+            "rough": "rough, uneven, messy, ragged, irregular, untidy, jagged, unclean, jump about, jumps, jumpy, "
+            "different on every patch, different on each patch, different left and right, different on both sides, "
+            "not even, not the same everywhere, in and out, up and down, patchy, all over the place, all over the show, frayed, torn, "
+            "stepped, wavy, poor, bad, ugly, a mess, messy everywhere, not clean, not tidy, not regular",
+            "fair": "fair, average, fairly even",
+            "even": "even, regular, smooth, uniform, nice and even, the same all along, the same everywhere, "
+            "the same on every patch, the same on all patches, the same on each patch, same on every patch, "
+            "same all round, same everywhere, clean, clean and even, even all along, tidy, equal, straight, consistent, "
+            "equally deep, the same depth everywhere, the same depth all along, in one line",
         },
+        of_parts=True,
     ),
     Spoken(
         "hi_tone",
-        f"{_RED}, tone, shade, hue, red tone, colour of the red, 緋の色",
+        f"{_RED}, tone, shade, hue, red tone, colour of the red, colour tone, shade of red, tone of red, 緋の色",
         levels={
             "yellow": "yellow, yellowish",
-            "orange": "orange, orangey, light orange, persimmon, 橙",
-            "orange_red": "orange red, orangered, orange-red, orangy red, warm red, brownish red, yellow red",
-            "red": "pure red, true red, blood red",
-            "purple_red": "purple, purple red, purplish, dark red, violet, bluish, wine red, cold, crimson, 紫",
+            "orange": "orange, orangey, light orange, persimmon, orangy, orange based, on the orange side, carrot, carroty, "
+            "like a carrot, like carrot, like orange juice, like an orange, tangerine, amber, apricot, pumpkin, "
+            "like persimmon, soft like persimmon, like a persimmon, persimmon colour, more orange than red, "
+            "orange rather than red, orange not red, salmon orange, marmalade, like marmalade, goldfish orange, "
+            "goldfish colour, like a goldfish, leaning to orange, towards orange, all orange, kaki, 橙",
+            "orange_red": "orange red, orangered, orange-red, orangy red, warm red, brownish red, yellow red, soft orange red, "
+            "orangey red, reddish orange, red orange, tomato, tomato red, like a tomato, vermilion, scarlet, warm, "
+            "warm tone, warm in tone, between orange and red, brownish, rusty, rust, rust red, rust coloured, brown",
+            "red": "pure red, true red, blood red, proper red, real red, like blood, red as blood, fire engine red, "
+            "pure, true",
+            "purple_red": "purple, purple red, purplish, dark red, violet, bluish, wine red, cold, crimson, claret, burgundy, "
+            "maroon, cold red, blue red, bluish red, cherry, cherry red, magenta, like wine, beetroot, like beetroot, "
+            "deep wine red, on the purple side, purple based, cold in tone, cool, leaning to purple, 紫",
         },
         alone={
             "is orange": "orange rather than red, more orange than red, orange hi, orange red tone, persimmon, kaki, beni kaki, "
-            "kaki beni, kaki hi, bright orange, clear orange, light orange, strong orange, nice orange, orange colour, 柿色",
-            "is purple_red": "purple hi, purple based, murasaki hi",
+            "kaki beni, kaki hi, bright orange, clear orange, light orange, strong orange, nice orange, orange colour, "
+            "persimmon red, soft orange, orange patches, orangey, carroty, kaki type, 柿色",
+            "is purple_red": "purple hi, purple based, murasaki hi, purple type, purplish, wine red, crimson",
+            "is orange_red": "brownish, rusty",
         },
+        of_parts=True,
     ),
     Spoken(
         "hi_even",
-        f"{_RED}, red tone, tone of the red, evenness, evenness of the red, hi tone, colour of the red",
+        f"{_RED}, red tone, tone of the red, evenness, evenness of the red, hi tone, colour of the red, tone, shade",
         levels={
             "patchy": "patchy, uneven, blotchy, mottled, spotty, cloudy, irregular, varied, not even, mixed, not the "
-            "same everywhere, ムラ",
-            "fair": "fairly even",
+            "same everywhere, streaky, streaked, smudgy, two tone, two toned, two tones, in two tones, "
+            "different from patch to patch, different on every patch, different front and back, different front to back, "
+            "different on the head, comes and goes, not uniform, not the same, not consistent, inconsistent, "
+            "not matching, does not match, do not match, varies, vary, changes from patch to patch, marbled, "
+            "moth eaten, flecked, speckled, all shades, tiger striped, in clouds, darker in places, lighter in places, "
+            "paler in places, weaker in places, faded in places, stronger in places, deeper in places, "
+            "rough, ムラ",
+            "at most fair": short_of("even|uniform|consistent", "more even|evener|more uniform|smoother"),
+            "fair": "fairly even, nearly even, almost even",
             "even": "even, uniform, the same everywhere, same everywhere, even from head to tail, consistent, one "
-            "tone, even all over, smooth, same all over, even throughout, "
-            "the same from head to tail, 均一",
+            "tone, even all over, smooth, same all over, even throughout, the same on every patch, the same on all patches, "
+            "the same from head to tail, same from head to tail, same from front to back, same front to back, "
+            "the same front to back, the same throughout, same throughout, all one tone, all one shade, all one colour, "
+            "one shade, in one tone, all the same, the same shade throughout, the same tone throughout, "
+            "one tone throughout, level, flat and even, homogeneous, matches, matching, matches from head to tail, "
+            "same on every patch, even as paint, laid on evenly, evenly laid on, evenly spread, the same all over, 均一",
         },
         alone={
-            "is even": "evenly coloured, one tone of red, one tone from head to tail, ムラなし",
+            "is even": "evenly coloured, one tone of red, one tone from head to tail, even red, same red everywhere, "
+            "same red front to back, same red from head to tail, same red all over, same red throughout, "
+            "same shade of red throughout, same shade front to back, same shade all over, same shade from head to tail, "
+            "all patches the same red, patches all the same red, patches match, patches all match, one red throughout, "
+            "no patchiness, nothing patchy, not patchy anywhere, all one red, ムラなし",
             "is patchy": each_of(
                 "{it} {darker} {at} the {here} than {on} the {there}",
                 it="|red|colour|hi|red is|colour is",
@@ -119,25 +326,61 @@ SAID_OF_RED: tuple[Saying, ...] = (
                 red="red|colour|hi|beni",
                 lighter="lighter|paler|darker|deeper|weaker|thinner",
                 at="at|on|towards",
-                place="tail|rear|head|shoulder|front|back|last patch|first patch",
+                place="tail|rear|head|shoulder|front|back|last patch|first patch|tail end|second patch|middle",
+            )
+            + ", "
+            + each_of(
+                "{part} {lighter}",
+                part="last patch|rear patch|tail patch|second patch|head patch|first patch|shoulder patch|head red|tail end",
+                lighter="lighter|paler|darker|weaker|deeper|lighter than the rest|paler than the rest|darker than the rest|"
+                "weaker than the rest|a different red|a different shade|another red",
+            )
+            + ", "
+            + each_of(
+                "{two} {tones} {of}",
+                two="two|three|different|several|various|all sorts of|two different|three different",
+                tones="tones|shades|colours|reds",
+                of="|of red|of hi|on the red|in that red|in the red|in it",
+            )
+            + ", "
+            + each_of(
+                "{front} {orange} {then} {back} {red}",
+                front="front|head|front patch|head patch|back|rear|tail",
+                orange="orange|pale|light",
+                then="|and|but",
+                back="back|rear|tail|body|front|head",
+                red="red|dark|deep|proper red",
             )
             + ", patchy, lighter on the head, lighter on the head than on the body, paler on the head, "
             "head paler than the body, head paler, darker on the head, "
             "red darker on the head, red lighter on the head, red paler on the head, red lighter at the "
             "rear, red paler at the rear, red lighter at the tail, red paler at the tail, "
             "head lighter than the body, head darker than the body, colour differs from patch to patch, red "
-            "differs, different reds, different shades of red, "
-            "two tones, two shades of red, ムラあり",
+            "differs, different reds, different shades of red, red blotchy, blotchy, blotches in the red, "
+            "two tones, two shades of red, two tone red, patchy red, patchy colour, ムラあり",
         },
+        of_parts=True,
     ),
     Spoken(
         "hi_thick",
-        f"{_RED}, thickness, thickness of the red, red thickness, 緋の厚み",
+        f"{_RED}, thickness, thickness of the red, red thickness, depth of the red, depth of red, density, 緋の厚み",
         levels={
             "thin": "thin, weak, transparent, see through, shallow, watery, thin at the rear, thin at the tail, thin "
-            "on the head, thin on the shoulder, thin at the edges, too thin, 薄い",
-            "fair": "fair, average, medium, ok, ordinary",
-            "thick": "thick, dense, solid, heavy, rich, strong thick, full, very thick, opaque, 厚い",
+            "on the head, thin on the shoulder, thin at the edges, too thin, thin as paper, paper thin, like tissue paper, "
+            "like tissue, like a wash, like a wash of paint, like watercolour, like thin paint, like a cheap shirt, "
+            "like a veil, like gauze, thin as tissue, kokesuki, kokesuke, koke suki, stretched, stretched thin, stretched out, "
+            "translucent, half transparent, without depth, without body, no depth, no body, lacks depth, lack depth, "
+            "lacks body, lack body, lacking depth, lacking body, no substance, no depth at all, thin all over, flimsy, "
+            "only on the surface, on the surface, skin deep, like weak tea, see the scales through, 薄い",
+            "fair": "fair, average, medium, ok, ordinary, reasonably thick, fairly thick, thick enough",
+            "at most fair": short_of("thick|dense|solid", "thicker|denser|more solid")
+            + ", not much depth, could do with more thickness, could do with more depth, could do with more body",
+            "thick": "thick, dense, solid, heavy, rich, strong thick, full, very thick, opaque, thick and even, like paint, "
+            "like thick paint, thick as paint, laid on thick, painted on thick, like enamel, like velvet, velvety, "
+            "like oil paint, with depth, with body, good and thick, thick as you like, thick as jam, like jam, "
+            "good depth, has depth, has body, has good depth, depth, lots of depth, has substance, "
+            "oily, oily depth, compact, concentrated, saturated, packed, tightly packed, closed, fat, meaty, "
+            "built up, layered, in layers, several layers, 厚い",
         },
         alone={
             "is thin": "kokesuki, kokesuke, koke suki, koke suke, scales show through, "
@@ -145,28 +388,96 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "the scales through it, scales visible, scales visible in the red, scales show in the red, "
             "scales can be seen, thin at the rear, "
             "can see the scales through the red, you can see the scales through the red, scales visible "
-            "through the red, single scales show, scales shine through, thin in places, コケ透き",
+            "through the red, single scales show, scales shine through, thin in places, "
+            + each_of(
+                "{little} {depth}",
+                little="no|little|not much|hardly any|no real|no great|not enough|lacks|lacking|without|short of|short on",
+                depth="thickness|depth to the red|depth in the red|thickness in the red|body to the red|depth of red|"
+                "depth of colour|thickness to the red|thickness of red",
+            )
+            + ", no thickness, red lacks depth, red lacks body, red lacks thickness, kokesuki all over, koke visible, "
+            "red without depth, thin red, コケ透き",
             "is thick": "good thickness, good thickness of red, plenty of thickness, thick plate, no scales "
-            "visible, no kokesuki, scales hidden",
+            "visible, no kokesuki, scales hidden, "
+            + each_of(
+                "{good} {depth}",
+                good="good|great|nice|lovely|plenty of|lots of|real|excellent|fine|wonderful|superb|proper|a lot of|loads of",
+                depth="thickness|depth to the red|depth in the red|depth of red|depth of colour|thickness to the red|"
+                "thickness in the red|body to the red|body in the red|depth to that red|depth to the colour",
+            )
+            + ", "
+            + ", can not see a scale, you can not see a scale, you can not see a scale through it, can not see the scales, "
+            "you can not see the scales, you can not see a single scale, red hides the scales, red covers the scales, "
+            "red has depth, red has body, red has thickness, plenty of red in it, red full and thick",
         },
+        of_parts=True,
+    ),
+    Spoken(
+        "hi_thick",
+        "scales, scale edges, every scale, each scale, single scales, each single scale, every single scale, "
+        "individual scales, scale outlines, all the scales, koke",
+        levels={
+            "thin": each_of(
+                "{show} {through}",
+                show="show|show up|come|coming|shine|shining|visible|can be seen|peep|poke|grin|glint|shimmer|seen|see|count",
+                through="through|through it|through the red|in the red|under the red|through the colour|through that red|"
+                "through this red|in it",
+            )
+            + ", see, can see, you can see, i can see, can count, you can count, i can count, show, visible, stand out, "
+            "can be seen, can be counted, easy to see",
+            "thick": "not see, can not see, you can not see, i can not see, no, do not show, not visible, can not be seen, "
+            "do not show through, hidden, covered",
+        },
+        of_parts=True,
+        apart=True,
     ),
     Spoken(
         "hi_strength",
-        f"{_RED}, strength of the red, strength, red colour",
+        f"{_RED}, strength of the red, strength, red colour, red quality, hi quality, beni quality, colour quality, "
+        "quality of the red, quality of the hi, quality of the beni, quality of the colour, red itself, beni itself, "
+        "colour strength, depth of colour, intensity, saturation",
         levels={
-            "pale": "pale, faint, pink, pinkish, washed out, light, weak, faded, almost pink, bleached, very light, dull",
-            "fair": "fair, average, medium, moderate",
-            "strong": "strong, bright, good, vivid, nice, lively, brilliant, clear, lovely, intense, fine, beautiful, "
-            "fiery, 鮮やか",
-            "deep": "deep, very strong, very deep, dark and strong, very intense, 濃い",
+            "pale": "pale, faint, pink, pinkish, washed out, light, weak, faded, almost pink, bleached, very light, dull, "
+            "all washed out, anaemic, insipid, lifeless, without life, no life, pastel, salmon, salmon pink, rose, "
+            "milky, on the pale side, pale as anything, too pale, very pale, too light, on the light side, "
+            "gone pale, chalky, flat, dead, tired, sickly, like a faded shirt, like old jeans, like weak tea, "
+            f"like pink lemonade, feeble, no colour, without colour, lacks colour, lacks life, lacks punch, {POOR}",
+            "fair": FAIR,
+            "is fair or strong": NOT_BAD,
+            "at most fair": f"{LACKING}, "
+            + short_of(
+                "strong|deep|bright|red|vivid|intense|dark",
+                "stronger|deeper|brighter|redder|more intense|darker|livelier|more vivid",
+            ),
+            "at least strong": f"{SUPERB}, lovely stuff, good stuff, quality stuff, the real thing, the real deal, quality, "
+            "high quality, good quality, great quality, very good quality, top quality stuff, luscious, glorious, delicious, "
+            "rich and even, dark, very dark, too dark, nearly too dark, almost too dark",
+            "strong": "strong, bright, vivid, lively, brilliant, clear, intense, "
+            "fiery, glowing, glow, on fire, like fire, like flames, luminous, fluorescent, bright as a postbox, "
+            "as bright as a postbox, like a postbox, like a pillar box, bright as anything, very bright, hot, radiant, "
+            "punchy, full of life, alive, fresh, shining, burning, strong and clear, loud, sparkling, "
+            f"jumps out, jumps at you, pops, hits you, saturated, powerful, {GOOD}, 鮮やか",
+            "deep": "deep, very strong, very deep, dark and strong, very intense, deep and rich, deep and strong, deep as wine, "
+            "dark and deep, deep as blood, ever so deep, deep as anything, really deep, deep and dark, as deep as it gets, 濃い",
         },
         alone={
-            "is pale": "pale, almost pink, pink, pinkish, washed out, faded colour",
-            "is deep": "lovely deep red, a deep red",
+            "is pale": "pale, almost pink, pink, pinkish, washed out, faded colour, washed out colour, washed out red, "
+            "pale red, pink red, more pink than red, pink rather than red, pink not red, no colour to speak of, "
+            "no strength in the red, no strength in the colour, no life in the red, no life in the colour, "
+            "all washed out, on the pale side",
+            "is deep": "lovely deep red, a deep red, deep colour, deep red",
             "at least strong": "dark red, red dark, good red, nice red, lovely red, good colour, love the red, gorgeous "
-            "colour, beautiful red, dark hi, colour good, rich red, rich colour, intense colour",
-            "is strong": "strong colour, a strong red, bright red",
+            "colour, beautiful red, dark hi, colour good, rich red, rich colour, intense colour, great red, great colour, "
+            "what a red, what a colour, superb red, superb colour, red to die for, some red on it, proper red, good strong red, "
+            "lovely colour, beautiful colour, i love that red, i like the red, i like that red, i like the colour, "
+            "gorgeous red, wonderful red, fantastic red, fantastic colour, wonderful colour, amazing red, amazing colour, "
+            "excellent red, excellent colour, first class red, first class colour, quality red, top red, stunning red, "
+            "stunning colour, good hi, good beni, super red, super colour",
+            "is strong": "strong colour, a strong red, bright red, bright colour, vivid red, vivid colour, lively red, fire red, "
+            "fiery red, pillar box red, postbox red, glowing red, red glows, colour glows, red is on fire, "
+            "plenty of colour, plenty of strength in the red",
         },
+        of_parts=True,
     ),
     Spoken(
         "fading",

@@ -9,6 +9,7 @@ from types import MappingProxyType
 
 from attrs import define, evolve, field, frozen
 
+from koirules.notes.parts import past_part
 from koirules.standard.check.phrasing import read_alone, read_means
 from koirules.standard.parts import Rules, Said, Stated
 from koirules.vocabulary.kinds import (
@@ -48,6 +49,9 @@ _INSIDE = SKIPPED - _words(
     "but and all also so too then well just only me for after enough again though anyway please see today far"
 )
 """Those of them that may stand inside of a phrase: `but` begins another one."""
+
+_NICE_AND = _words("nice lovely")
+"""`nice and sharp` is sharp."""
 
 ARTICLES = frozenset({"a", "an", "the", "is", "are", "of", "one's"})
 """Words that phrases are compared without."""
@@ -132,7 +136,7 @@ class Hit:
     """A phrase or the name of traits at a place of a remark.
 
     end: the place behind it. whole: whether the phrase is one by itself. about: the traits that its name may stand
-    for, where it is put together of a name and a level.
+    for, where it is put together of a name and a level. placed: whether the name of a part stands between the two.
     """
 
     end: int
@@ -141,6 +145,7 @@ class Hit:
     wording: str
     whole: bool = True
     about: tuple[str, ...] = ()
+    placed: bool = False
 
 
 def alike(token: str) -> str:
@@ -155,7 +160,8 @@ _NOT = frozenset({"no", "not", "without"})
 class Lexicon:
     """The phrases of a standard. seal: SHA-256 of what they say, so that a record can name what it was read by.
 
-    implied: what goes along with any but the lowest level of a trait. shortest: the length in cm below which there is hardly a
+    implied: what goes along with any but the lowest level of a trait. of_parts: traits that are said of a part of a fish as
+    of the whole. shortest: the length in cm below which there is hardly a
     fish, at the stage of the standard or at any. lengths: the usual ones at the stage, in cm; None where it has none.
     """
 
@@ -164,6 +170,7 @@ class Lexicon:
     phrases: Mapping[str, Means] = field(repr=False)
     implied: Mapping[str, tuple[Stated, ...]] = field(repr=False)
     seal: str
+    of_parts: frozenset[str] = frozenset()
     shortest: Decimal = Decimal(0)
     lengths: tuple[Decimal, Decimal] | None = None
 
@@ -176,7 +183,8 @@ class Lexicon:
         usual = [] if length is None else [length.usual_at(stage) for stage in (None, rules.stage)]
         shortest = min((ends[0] for ends in usual if ends is not None), default=Decimal(0))
         lengths = usual[1] if usual and rules.stage else None
-        return cls(rules.traits, built.root, built.phrases, built.implied, digest, shortest, lengths)
+        parts = frozenset(one.trait for one in rules.sayings if isinstance(one, Spoken) and one.of_parts)
+        return cls(rules.traits, built.root, built.phrases, built.implied, digest, parts, shortest, lengths)
 
     def hits(self, tokens: Sequence[str], start: int) -> list[Hit]:
         """The phrases and names that begin at a place: the longest first, of equals those of the page, then names last."""
@@ -198,7 +206,7 @@ class Lexicon:
     def _rank(self, hit: Hit) -> int:
         """Of phrases of one length: the page's, one of its own, a name that says something, one put together, a mere name."""
         if hit.means is not None:
-            return 0 if hit.means.own else 1 if hit.whole else 3
+            return 0 if hit.means.own else 1 if hit.whole else 5 if hit.placed else 3
         return 2 if any(noted_at_least(self.traits[name].kind) is not None for name in hit.names) else 4
 
     def level(self, tokens: Sequence[str], start: int, about: Sequence[str]) -> Hit | None:
@@ -219,7 +227,7 @@ class Lexicon:
     def levels_of(self, tokens: Sequence[str]) -> tuple[str, ...]:
         """The traits of which the tokens are a word that needs the trait's name beside it: `sharp`."""
         ends = [node for end, node in self._walk(tokens, 0) if end == len(tokens)]
-        return tuple(dict.fromkeys(trait for node in ends for trait in node.levels))
+        return tuple(dict.fromkeys(_trait_of(key) for node in ends for key in node.levels))
 
     def _walk(self, tokens: Sequence[str], start: int) -> list[tuple[int, _Node]]:
         """The ends of what begins at a place; words that say nothing may stand inside."""
@@ -248,43 +256,55 @@ class Lexicon:
                 both = {
                     trait: said
                     for trait, one in level.levels.items()
-                    if (said := _either(self.traits[trait].kind, one, other.levels.get(trait), tokens[end])) is not None
+                    if (said := _either(self.traits[_trait_of(trait)].kind, one, other.levels.get(trait), tokens[end]))
+                    is not None
                 }
                 if both:
                     yield last, _Node(levels=both, wording=f"{level.wording} {tokens[end]} {other.wording}")
 
+    def _kind(self, key: str) -> Kind:
+        return self.traits[_trait_of(key)].kind
+
     def _skip(self, tokens: Sequence[str], at: int) -> int:
-        while at < len(tokens) and tokens[at] in _INSIDE:
+        while at < len(tokens) and (tokens[at] in _INSIDE or (tokens[at] == "and" and tokens[at - 1] in _NICE_AND)):
             at += 1
         return at
 
     def _named(self, tokens: Sequence[str], name: _Node, end: int) -> Iterator[Hit]:
         """`kiwa sharp`, `kiwa is not sharp`, `red on the left pectoral`."""
-        at = end
-        starts = {(at, False), (self._skip(tokens, at), False)}
-        skipped = self._skip(tokens, at)
+        skipped = self._skip(tokens, end)
+        # By where a level may begin: whether it is denied, and whether the name of a part stands before it.
+        starts = dict.fromkeys(range(end, skipped + 1), (False, False))
         if skipped < len(tokens):
             if alike(tokens[skipped]) == "on":
                 place = self._skip(tokens, skipped + 1)
-                starts.add((place, False))
+                starts.setdefault(place, (False, False))
                 if place < len(tokens) and tokens[place] in {"no", "neither"}:
-                    starts.add((self._skip(tokens, place + 1), True))
+                    starts.setdefault(self._skip(tokens, place + 1), (True, False))
             elif tokens[skipped] == "not":
-                starts.add((self._skip(tokens, skipped + 1), True))
-        for begin, negated in starts:
+                starts.setdefault(self._skip(tokens, skipped + 1), (True, False))
+        if self._may_be_of_a_part(name) and (part := past_part(tokens, end, _INSIDE)) > end:
+            part = self._skip(tokens, part)
+            starts.setdefault(part, (False, True))
+            if part < len(tokens) and tokens[part] == "not":
+                starts.setdefault(self._skip(tokens, part + 1), (True, True))
+        for begin, (negated, placed) in starts.items():
             for end_of_one, one in self._walk(tokens, begin):
                 for last, level in self._with_others(tokens, end_of_one, one):
                     yield from self._together(
-                        name, level, last, negated=negated, first=name.wording, second=level.wording
+                        name, level, last, negated=negated, placed=placed, first=name.wording, second=level.wording
                     )
+
+    def _may_be_of_a_part(self, name: _Node) -> bool:
+        return any(_trait_of(key) in self.of_parts for key in (*name.names, *name.beside))
 
     def _levelled(self, tokens: Sequence[str], level: _Node, end: int) -> Iterator[Hit]:
         """`sharp kiwa`, `left pectoral red`, `left pectoral without red`."""
         skipped = self._skip(tokens, end)
-        starts = {(end, False), (skipped, False)}
+        starts = dict.fromkeys(range(end, skipped + 1), False)
         if skipped < len(tokens) and tokens[skipped] in _NOT:
-            starts.add((self._skip(tokens, skipped + 1), True))
-        for begin, negated in starts:
+            starts.setdefault(self._skip(tokens, skipped + 1), True)
+        for begin, negated in starts.items():
             for last, name in self._walk(tokens, begin):
                 if name.names or name.beside:
                     yield from self._together(
@@ -292,13 +312,21 @@ class Lexicon:
                     )
 
     def _together(
-        self, name: _Node, level: _Node, end: int, *, negated: bool, first: str, second: str
+        self,
+        name: _Node,
+        level: _Node,
+        end: int,
+        *,
+        negated: bool,
+        first: str,
+        second: str,
+        placed: bool = False,
     ) -> Iterator[Hit]:
-        for trait in (*name.names, *name.beside):
-            said = level.levels.get(trait)
-            if said is None:
+        for key in (*name.names, *name.beside):
+            said, trait = level.levels.get(key), _trait_of(key)
+            if said is None or (placed and trait not in self.of_parts):
                 continue
-            outside = _without(said, level.sides[trait]) if trait in level.sides else None
+            outside = _without(said, level.sides[key]) if key in level.sides else None
             if negated:
                 said = outside or opposite_of(self.traits[trait].kind, said)
             if said is not None:
@@ -311,8 +339,17 @@ class Lexicon:
                     along = ()
                 stated = (Stated(trait, said), *(() if negated else along))
                 means = Means(wording, stated, denied=(Stated(trait, outside),) if outside and not negated else ())
-                yield Hit(end, means, (), wording, whole=False, about=(*name.names, *name.beside))
+                about = tuple(dict.fromkeys(map(_trait_of, (*name.names, *name.beside))))
+                yield Hit(end, means, (), wording, whole=False, about=about, placed=placed)
                 return
+
+
+_APART = "#"
+
+
+def _trait_of(key: str) -> str:
+    """The trait of a name or level: those that are said apart have a number behind it."""
+    return key.partition(_APART)[0]
 
 
 def _either(kind: Kind, one: Said, other: Said | None, joined: str) -> Said | None:
@@ -465,23 +502,46 @@ class _Building:
         kind = trait.kind
         if isinstance(kind, Patches | Colours):
             return
-        nouns = [*_nouns_of(trait), *(noun for one in spoken for noun in wordings_in(one.nouns))]
+        together = [one for one in spoken if not one.apart]
+        self._name(trait.name, [*_nouns_of(trait), *(noun for one in together for noun in wordings_in(one.nouns))])
+        self._name(trait.name, [noun for one in together for noun in wordings_in(one.beside)], beside=True)
+        self._level(trait.name, (*self._readings(trait, together), *_levels(kind, together)))
+        for number, one in enumerate(each for each in spoken if each.apart):
+            key = f"{trait.name}{_APART}{number}"
+            self._name(key, wordings_in(one.nouns), beside=True)
+            self._level(key, self._readings(trait, [one], words_too=True))
+
+    def _name(self, key: str, nouns: Iterable[str], *, beside: bool = False) -> None:
         for noun in dict.fromkeys(nouns):
             for node in self._nodes(noun):
-                if trait.name not in node.names:
-                    node.names = (*node.names, trait.name)
-                    self.said.append(f"{noun}:{trait.name}")
-        for noun in dict.fromkeys(noun for one in spoken for noun in wordings_in(one.beside)):
-            for node in self._nodes(noun):
-                if trait.name not in (*node.names, *node.beside):
-                    node.beside = (*node.beside, trait.name)
-                    self.said.append(f"{noun}::{trait.name}")
-        for word, said, sides in _levels(kind, spoken):
+                if key in node.names or key in node.beside:
+                    continue
+                if beside:
+                    node.beside = (*node.beside, key)
+                else:
+                    node.names = (*node.names, key)
+                self.said.append(f"{noun}:{':' if beside else ''}{key}")
+
+    def _level(self, key: str, levels: Iterable[tuple[str, Said, int]]) -> None:
+        for word, said, sides in levels:
             for node in self._nodes(word):
-                if trait.name not in node.levels:
-                    node.levels = {**node.levels, trait.name: said}
-                    node.sides = {**node.sides, trait.name: sides} if sides else node.sides
-                self.said.append(f"{word}:{trait.name}={said}")
+                if key not in node.levels:
+                    node.levels = {**node.levels, key: said}
+                    node.sides = {**node.sides, key: sides} if sides else node.sides
+                self.said.append(f"{word}:{key}={said}")
+
+    def _readings(
+        self, trait: Trait, spoken: Sequence[Spoken], *, words_too: bool = False
+    ) -> Iterator[tuple[str, Said, int]]:
+        """What is said for a reading that is no word of the trait: `at most fair`. words_too: also for its words."""
+        words = words_of(trait.kind)
+        for one in spoken:
+            for reading, wordings in one.levels.items():
+                if reading in words and not words_too:
+                    continue
+                stated = read_alone(trait.name, f"is {reading}" if reading in words else reading, self.rules.traits)
+                if stated is not None:
+                    yield from ((wording, stated[0].said, 0) for wording in wordings_in(wordings))
 
 
 def _begun(sequel: Sequel) -> Iterator[Sequel]:

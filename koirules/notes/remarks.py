@@ -10,8 +10,19 @@ from itertools import pairwise
 
 from attrs import evolve, field, frozen
 
-from koirules.notes.lexicon import ARTICLES, SKIPPED, Hit, Lexicon, is_text, none_of, noted_at_least, takes_number
+from koirules.notes.lexicon import (
+    ARTICLES,
+    SKIPPED,
+    Hit,
+    Lexicon,
+    is_text,
+    none_of,
+    noted_at_least,
+    opposite_of,
+    takes_number,
+)
 from koirules.notes.numbers import Written, number_at, plain_numbers
+from koirules.notes.parts import past_part
 from koirules.standard.parts import Said
 from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo, words_of
 from koirules.vocabulary.phrases import wordings_in
@@ -226,12 +237,29 @@ _LIKE = re.compile(
 _MOST_REMEMBERED = 10_000
 _SIZES = frozenset({"small", "tiny", "little", "big", "large", "fine", "minute"})
 _PRAISE = frozenset(
-    {"good", "nice", "fine", "clear", "clean", "proper", "true", "typical", "strong", "great", "everyday", "simple"}
+    {
+        "good",
+        "nice",
+        "fine",
+        "clear",
+        "clean",
+        "proper",
+        "true",
+        "typical",
+        "strong",
+        "great",
+        "everyday",
+        "simple",
+        "decent",
+    }
 )
 _PASSED = SKIPPED | _SIZES
 _BEFORE_NAMES = _SIZES | _PRAISE
 _WHERE = frozenset({"in"})
 _NO_LABELS = frozenset({"grade", "fish", "quality", "good", "bad", "fine", "ok"})
+_SCALES = (("scale",), ("row",))
+_OF_SCALES = frozenset({"of", "scale", "deep", "wide"})
+"""`sashi two rows of scales`: what is counted in scales has no unit."""
 _GENERAL = frozenset(
     {"hi", "red", "beni", "colour", "orange", "white", "black", "sumi", "head", "body", "skin", "eye", "shape"}
 )
@@ -438,7 +466,7 @@ class _Scan:
         while at < len(self.tokens):
             end = None if not negated and self._denies(at) else self._at(at, negated)
             if end is not None:
-                at, negated = end, False
+                at, negated = self._past_part(end), False
                 continue
             token = self.tokens[at]
             if token in _WHERE and not negated and self.lexicon.is_label(self.tokens, at + 1):
@@ -450,6 +478,17 @@ class _Scan:
                 return False
             at += 1
         return not negated
+
+    def _past_part(self, at: int) -> int:
+        """The place behind the name of a part, where what was said last is said of a part as of the whole.
+
+        What holds of nothing but a part is not said of the whole: `only on the left`.
+        """
+        if not self.found or self.found[-1].trait not in self.lexicon.of_parts:
+            return at
+        end = past_part(self.tokens, at, SKIPPED)
+        longer = (hit.end > end for start in range(at, end) for hit in self.lexicon.hits(self.tokens, start))
+        return at if "only" in self.tokens[at : end + 1] or any(longer) else end
 
     def _denies(self, at: int) -> bool:
         """Whether `no` here is no part of a phrase, but stands before a longer one: `no red | on the left pectoral`."""
@@ -513,8 +552,12 @@ class _Scan:
         kinds = (
             [] if best is None or best.means is None else [self.lexicon.traits[s.trait].kind for s in best.means.stated]
         )
-        wanted: type[Kind] | tuple[type[Kind], ...] = Places if sizes else Choice
-        return end if kinds and isinstance(kinds[0], wanted) and (sizes or (best is not None and best.whole)) else None
+        if best is None or not kinds:
+            return None
+        if sizes:
+            return end if isinstance(kinds[0], Places) else None
+        # `good nidan` is nidan, and `good sharp kiwa` sharp.
+        return end if isinstance(kinds[0], Choice if best.whole else Scale) else None
 
     def _counted_at(self, at: int) -> bool:
         names = [name for hit in self.lexicon.hits(self.tokens, at) for name in hit.names]
@@ -609,6 +652,17 @@ class _Scan:
     def _behind(self, number: Written) -> int:
         """The place behind a number and a further name of the same thing: `length 14 cm long`."""
         trait = self.found[-1].trait
+        kind, end = self.lexicon.traits[trait].kind, number.end
+        if (
+            isinstance(kind, Number)
+            and kind.unit is None
+            and number.unit is None
+            and self.tokens[end : end + 1] in _SCALES
+        ):
+            end += 1
+            while end < len(self.tokens) and self.tokens[end] in _OF_SCALES:
+                end += 1
+            return end
         again = next((hit for hit in self.lexicon.hits(self.tokens, number.end) if trait in hit.names), None)
         return number.end if again is None else again.end
 
@@ -680,7 +734,10 @@ class _Scan:
             self.found += [Found(each.trait, each.said, f"no {hit.wording}") for each in hit.means.denied]
             return hit.end
         for stated in hit.means.stated:
-            opposite = self._opposite(self.lexicon.traits[stated.trait].kind, stated.said)
+            kind = self.lexicon.traits[stated.trait].kind
+            opposite = self._opposite(kind, stated.said)
+            if opposite is None and isinstance(kind, Scale) and not hit.whole:
+                opposite = opposite_of(kind, stated.said)
             if opposite is None:
                 return None
             self.found.append(Found(stated.trait, opposite, f"no {hit.wording}"))

@@ -27,9 +27,11 @@ class Spoken:
 
     trait: its name. nouns: what the trait itself is called, beside its name and title. beside: the same for words that say
     nothing of it without a level or place: "red" is red on an eye only beside the eye. levels: by a word of the trait (a
-    level, an option, a place), what is said for it beside a noun: "sharp kiwa", "kiwa crisp". alone: by a reading of the
-    trait without its name (`is sharp`, `at most fair`, `below 1 %`, `includes tail`), what says so without a noun. implies:
-    what goes along with every level but the lowest, as in a `phrase`.
+    level, an option, a place) or by a reading without its name (`at most fair`), what is said for it beside a noun: "sharp
+    kiwa", "kiwa crisp". alone: by a reading of the trait without its name (`is sharp`, `at most fair`, `below 1 %`,
+    `includes tail`), what says so without a noun. implies: what goes along with every level but the lowest, as in a
+    `phrase`. of_parts: whether it is said of a part as of the whole: "kiwa soft on the last patch". apart: whether its
+    levels are said beside its own nouns alone, which say nothing by themselves: "good depth" is thick, "good red" is not.
     """
 
     trait: str
@@ -38,6 +40,8 @@ class Spoken:
     levels: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging)
     alone: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging)
     implies: str = ""
+    of_parts: bool = False
+    apart: bool = False
 
 
 @frozen

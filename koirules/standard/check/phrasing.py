@@ -89,7 +89,9 @@ def sayings_left_out(site: Cell | Place, sayings: Iterable[Saying], traits: Mapp
             tried = [(saying.trait, saying.implies, wrong)]
             if saying.implies:
                 read_means(saying.implies, traits, wrong)
-            for reading, wordings in saying.alone.items():
+            words = words_of(traits[saying.trait].kind)
+            readings = [each for each in saying.levels.items() if each[0] not in words]
+            for reading, wordings in (*readings, *saying.alone.items()):
                 read_alone(saying.trait, reading, traits, found := [])
                 tried.append((wordings, f"{saying.trait} {reading}", found))
         else:
