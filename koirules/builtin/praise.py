@@ -16,8 +16,8 @@ SUPERB = (
 GOOD = (
     "good, nice, fine, lovely, great, beautiful, pleasing, spot on, very nice, really good, decent and good, quite good, "
     "pretty good, no complaint about, no complaint with, "
-    "nothing to complain about, can not complain about, can not fault, hard to fault, no fault with, happy with, pleased with, i like, "
-    "i love, "
+    "nothing to complain about, can not complain about, can not fault, hard to fault, no fault with, "
+    "happy with, pleased with, i like, i love, "
     "i do like, i really like, to my liking, good as gold, a joy, a treat, a plus, very pleasing, in order, "
     "as it should be, where it should be, just right, the way i like it, how i like it, what i like, as i like it"
 )
@@ -41,7 +41,8 @@ FAIR = (
 LACKING = (
     "could be better, should be better, might be better, not great, not the best, not the greatest, not wonderful, "
     "not brilliant, not up to much, not up to scratch, not up to standard, not good enough, not enough, lacking, lack, "
-    "short of, short on, wanting, leaves something to be desired, leave something to be desired, leaves a lot to be desired, "
+    "short of, short on, wanting, leaves something to be desired, leave something to be desired, "
+    "leaves a lot to be desired, "
     "lets it down, let it down, lets her down, lets him down, let down by, disappointing, disappointed with, below par, "
     "under par, below average, not what it should be, not convincing, unconvincing, nothing to write home about, "
     "nothing to shout about, could do with more, could do with better, could do with a bit more, could use more, "
@@ -67,9 +68,6 @@ def short_of(level: str, more: str) -> str:
     """What says that a trait falls short of a level: `not sharp enough`. more: the same by comparison, `sharper`."""
     return ", ".join(
         (
-            each_of(
-                "{could} be {more}", could="could|should|might|need to|want to|ought to|has to|could still", more=more
-            ),
             each_of("not {level} {enough}", level=level, enough="enough|yet|enough yet"),
             each_of(
                 "not as {level} as {wanted}",

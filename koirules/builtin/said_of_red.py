@@ -53,11 +53,13 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "boundary between red and white, boundary of the red, boundary, border of the red, "
         "where red meets white, where the red meets the white, where the red stops, where the red ends, キワ, 際",
         levels={
-            "blurred": f"{_BLURRED.replace('|', ', ')}, not there, faded, dull, fade, fade out, fade away, dissolve, dissolving, "
+            "blurred": f"{_BLURRED.replace('|', ', ')}, not there, faded, dull, fade, fade out, fade away, "
+            f"dissolve, dissolving, "
             "open, loose, very soft, bleed, bleed out, smear, smeary, run, running, wishy washy, "
             "feathery, mushy, muddy, uneven, jagged, all over the place, all over the shop, out of focus, goes fuzzy, fuzz, "
             "goes soft, goes woolly, run out, breaking up, coming apart, in pieces, like cotton wool, like a sponge, "
-            "like a blanket, like felt, like wool, like watercolour, like a watercolour, like wet ink, like ink on wet paper, "
+            "like a blanket, like felt, like wool, like watercolour, like a watercolour, like wet ink, "
+            "like ink on wet paper, "
             "soft as butter, like butter, lack definition, without definition, undefined, ill defined, badly defined, "
             f"badly cut, {POOR}, ぼけ, 甘い",
             "fair": f"{FAIR}, 普通",
@@ -70,7 +72,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "not ready, not closed, still open, still loose, still soft, half there, forming, still forming, not formed, "
             "want tightening, need tightening, want tightening up, need tightening up, need sharpening, want sharpening, "
             "not quite sharp, not fully there, not through",
-            "sharp": f"{_SHARP.replace('|', ', ')}, strong, in already, well formed, formed, closed, all closed, "
+            "sharp": f"{_SHARP.replace('|', ', ')}, strong, in already, already there, now there, well formed, "
+            f"formed, closed, all closed, "
             "set, there, all there, fully there, in place, visible, pronounced, clearly visible, "
             "tidily cut, firm, clear as day, clear and sharp, you can see, you can see clearly, "
             f"plain to see, {GOOD}, 良い, シャープ",
@@ -107,7 +110,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             )
             + ", red stops dead at the white, red stops dead where the white starts",
             "is blurred": "red bleeding at the edges, red bleeds at the edges, edges bleeding, edges run, red runs "
-            "into the white, red bleeds into the white, kiwa bokeh, no kiwa, kiwa none, without kiwa, kiwa missing, kiwa gone, "
+            "into the white, red bleeds into the white, kiwa bokeh, no kiwa, kiwa none, without kiwa, "
+            "kiwa missing, kiwa gone, "
             "no edges, "
             + each_of(
                 "{red} {bleeds} into the white",
@@ -118,12 +122,12 @@ SAID_OF_RED: tuple[Saying, ...] = (
             + ", "
             + each_of(
                 "{no} {kiwa}",
-                no="hardly any|hardly|no real|no proper|no clear|no clean|no sharp|no true|not much|little|very little|"
+                no="hardly any|hardly|no real|no proper|no clear|no clean|no true|not much|little|very little|"
                 "next to no|not any|no decent|barely any|without a|without any|without a clear|not a sharp|no visible",
                 kiwa="kiwa|edge|border|edge anywhere|edge to the red|edge on the red|edge to it|kiwa anywhere",
             )
-            + ", no kiwa to speak of, no edge to speak of, no kiwa at all, no edge at all, no edge, no edge to the red, "
-            "no edge to it, no edge on it, no edges to speak of, no kiwa anywhere, no edge anywhere, no sign of kiwa, "
+            + ", no kiwa to speak, no edge to speak, no kiwa at all, no edge at all, no edge, no edge to the red, "
+            "no edge to it, no edge on it, no edges to speak, no kiwa anywhere, no edge anywhere, no sign of kiwa, "
             "red has no edge, no definition, no definition to the red, no definition at the edges, "
             "colour bleeds, red bleeds, red bleeds out, red bleeding, "
             "red peters out, red runs out to nothing, red fades to nothing, "
@@ -151,10 +155,12 @@ SAID_OF_RED: tuple[Saying, ...] = (
         each_of("{at} {end}", at="at the|", end=_ENDS.replace(", ", "|"))
         + ", on edge, at edge, round edge, around edge",
         levels={
-            "razor": f"{_CUT}, {_DRAWN}, razor sharp, sharp as a knife, sharp as a razor, like a knife, like a razor, very sharp",
+            "razor": f"{_CUT}, {_DRAWN}, razor sharp, sharp as a knife, sharp as a razor, like a knife, "
+            f"like a razor, very sharp",
             "sharp": "sharp, crisp, cut clean, clean cut, well cut, well defined, sharply cut, cleanly cut",
             "at most fair": short_of("sharp|crisp", "sharper|crisper"),
-            "blurred": "blurred, soft, fuzzy, woolly, blurry, ragged, smudged, bleeding, smeared, frayed, feathered, goes fuzzy, "
+            "blurred": "blurred, soft, fuzzy, woolly, blurry, ragged, smudged, bleeding, smeared, frayed, "
+            "feathered, goes fuzzy, "
             "goes soft, goes woolly, all fuzzy, all blurry, smudgy",
         },
         apart=True,
@@ -182,7 +188,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "sashi, scale deep, scale of sashi, front edge, front edges, sashi depth, rows of sashi, "
         "sashi scale, row of scales, row of sashi, front edge of the patch, front edge of the red, scale sashi, row sashi, "
         "scale deep sashi, row of scales of sashi, leading edge, leading edges, row deep, scale deep of sashi, "
-        "row of scales showing, row of scales showing pink, row of scales showing pink through white, sashi runs, sashi goes, sashi goes back, scale of pink, "
+        "row of scales showing, row of scales showing pink, row of scales showing pink through white, "
+        "sashi runs, sashi goes, sashi goes back, scale of pink, "
         "row of scales over the red, scale row, サシ, 差し, " + _FRONTS,
         alone={
             "at least 2": "deep sashi, sashi deep, wide sashi, sashi wide, long sashi, sashi long, sashi too deep, too "
@@ -202,7 +209,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "sashi, sashi short, narrow sashi, sashi narrow, little sashi, tight sashi, sashi tight, "
             "sashi good, good sashi, sashi fine, fine sashi, "
             "nice sashi, sharp sashi, sashi sharp, sashi small, small sashi, sashi neat, "
-            "no sashi to speak of, sashi nothing to speak of, sashi next to nothing",
+            "no sashi to speak, sashi nothing to speak, sashi next to nothing",
             "is 0": "no sashi, sashi none, without sashi, sashi gone, sashi finished, no sashi at all, no sashi left, "
             "no sashi anywhere, not a trace of sashi, no trace of sashi, no sign of sashi, sashi closed, sashi closed up, "
             "sashi all gone, sashi all closed, sashi already gone, sashi has gone, no more sashi, not a bit of sashi, "
@@ -214,13 +221,15 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "sashi_depth",
         "sashi",
         levels={
-            "at least 2": "deep, wide, long, too long, too wide, too deep, far too deep, far too much, very deep, very wide, "
+            "at least 2": "deep, wide, long, too long, too wide, too deep, far too deep, far too much, "
+            "very deep, very wide, "
             "huge, enormous, broad, heavy, big, plenty of, a lot of, lots of, loads of, masses of, too much, so much, much, "
             "still a lot of, everywhere, goes back a long way, goes a long way back, goes deep, runs deep, goes on forever",
             "at most 1": "neat, tiny, not much, next to no, barely any, hint of, trace of, touch of, bit of, very little, "
             "little, only a little, beautiful, lovely, perfect, excellent, great, crisp, clear, shallow, no real, "
             "less than a scale of, under a scale of, less than a scale, under a scale, scarcely any, thin, thin line of, "
-            "a whisker of, no great, no deep, nearly closed, almost closed, nearly finished, almost through, nearly through, "
+            "a whisker of, no great, no deep, nearly closed, almost closed, nearly finished, almost through, "
+            "nearly through, "
             "closing, closing up, coming in, barely there, hardly there, ok, okay, as it should be, not deep, minimal, "
             "nearly nothing, just right, spot on, where it should be, nothing to worry about, not too deep, "
             "half closed, tightening, tightening up, drawing in, short, narrow, tight, small",
@@ -235,7 +244,6 @@ SAID_OF_RED: tuple[Saying, ...] = (
         ),
         levels={
             "at least 2": "deep, too deep, wide, very deep, too wide, very wide",
-            "at least 1": "soft, blurred, blurry, fuzzy, woolly, shadowed, all blurry, all soft, all fuzzy",
         },
         apart=True,
     ),
@@ -245,12 +253,12 @@ SAID_OF_RED: tuple[Saying, ...] = (
         levels={
             "rough": "rough, uneven, messy, ragged, irregular, untidy, jagged, unclean, jump about, jumps, jumpy, "
             "different on every patch, different on each patch, different left and right, different on both sides, "
-            "not even, not the same everywhere, in and out, up and down, patchy, all over the place, all over the show, frayed, torn, "
+            "not even, not the same everywhere, in and out, up and down, patchy, all over the place, frayed, torn, "
             "stepped, wavy, poor, bad, ugly, a mess, messy everywhere, not clean, not tidy, not regular",
             "fair": "fair, average, fairly even",
             "even": "even, regular, smooth, uniform, nice and even, the same all along, the same everywhere, "
             "the same on every patch, the same on all patches, the same on each patch, same on every patch, "
-            "same all round, same everywhere, clean, clean and even, even all along, tidy, equal, straight, consistent, "
+            "same all round, same everywhere, clean and even, even all along, tidy, equal, straight, consistent, "
             "equally deep, the same depth everywhere, the same depth all along, in one line",
         },
         of_parts=True,
@@ -265,17 +273,20 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "like persimmon, soft like persimmon, like a persimmon, persimmon colour, more orange than red, "
             "orange rather than red, orange not red, salmon orange, marmalade, like marmalade, goldfish orange, "
             "goldfish colour, like a goldfish, leaning to orange, towards orange, all orange, kaki, 橙",
-            "orange_red": "orange red, orangered, orange-red, orangy red, warm red, brownish red, yellow red, soft orange red, "
+            "orange_red": "orange red, orangered, orange-red, orangy red, warm red, brownish red, yellow red, "
+            "soft orange red, "
             "orangey red, reddish orange, red orange, tomato, tomato red, like a tomato, vermilion, scarlet, warm, "
             "warm tone, warm in tone, between orange and red, brownish, rusty, rust, rust red, rust coloured, brown",
             "red": "pure red, true red, blood red, proper red, real red, like blood, red as blood, fire engine red, "
             "pure, true",
-            "purple_red": "purple, purple red, purplish, dark red, violet, bluish, wine red, cold, crimson, claret, burgundy, "
+            "purple_red": "purple, purple red, purplish, dark red, violet, bluish, wine red, cold, crimson, "
+            "claret, burgundy, "
             "maroon, cold red, blue red, bluish red, cherry, cherry red, magenta, like wine, beetroot, like beetroot, "
             "deep wine red, on the purple side, purple based, cold in tone, cool, leaning to purple, 紫",
         },
         alone={
-            "is orange": "orange rather than red, more orange than red, orange hi, orange red tone, persimmon, kaki, beni kaki, "
+            "is orange": "orange rather than red, more orange than red, orange hi, orange red tone, persimmon, "
+            "kaki, beni kaki, "
             "kaki beni, kaki hi, bright orange, clear orange, light orange, strong orange, nice orange, orange colour, "
             "persimmon red, soft orange, orange patches, orangey, carroty, kaki type, 柿色",
             "is purple_red": "purple hi, purple based, murasaki hi, purple type, purplish, wine red, crimson",
@@ -368,7 +379,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "thin": "thin, weak, transparent, see through, shallow, watery, thin at the rear, thin at the tail, thin "
             "on the head, thin on the shoulder, thin at the edges, too thin, thin as paper, paper thin, like tissue paper, "
             "like tissue, like a wash, like a wash of paint, like watercolour, like thin paint, like a cheap shirt, "
-            "like a veil, like gauze, thin as tissue, kokesuki, kokesuke, koke suki, stretched, stretched thin, stretched out, "
+            "like a veil, like gauze, thin as tissue, kokesuki, kokesuke, koke suki, stretched, stretched thin, "
+            "stretched out, "
             "translucent, half transparent, without depth, without body, no depth, no body, lacks depth, lack depth, "
             "lacks body, lack body, lacking depth, lacking body, no substance, no depth at all, thin all over, flimsy, "
             "only on the surface, on the surface, skin deep, like weak tea, see the scales through, 薄い",
@@ -450,30 +462,35 @@ SAID_OF_RED: tuple[Saying, ...] = (
                 "stronger|deeper|brighter|redder|more intense|darker|livelier|more vivid",
             ),
             "at least strong": f"{SUPERB}, lovely stuff, good stuff, quality stuff, the real thing, the real deal, quality, "
-            "high quality, good quality, great quality, very good quality, top quality stuff, luscious, glorious, delicious, "
+            "high quality, good quality, great quality, very good quality, top quality stuff, luscious, "
+            "glorious, delicious, "
             "rich and even, dark, very dark, too dark, nearly too dark, almost too dark",
             "strong": "strong, bright, vivid, lively, brilliant, clear, intense, "
             "fiery, glowing, glow, on fire, like fire, like flames, luminous, fluorescent, bright as a postbox, "
             "as bright as a postbox, like a postbox, like a pillar box, bright as anything, very bright, hot, radiant, "
             "punchy, full of life, alive, fresh, shining, burning, strong and clear, loud, sparkling, "
             f"jumps out, jumps at you, pops, hits you, saturated, powerful, {GOOD}, 鮮やか",
-            "deep": "deep, very strong, very deep, dark and strong, very intense, deep and rich, deep and strong, deep as wine, "
-            "dark and deep, deep as blood, ever so deep, deep as anything, really deep, deep and dark, as deep as it gets, 濃い",
+            "deep": "deep, very strong, very deep, dark and strong, very intense, deep and rich, "
+            "deep and strong, deep as wine, "
+            "dark and deep, deep as blood, ever so deep, deep as anything, really deep, deep and dark, "
+            "as deep as it gets, 濃い",
         },
         alone={
             "is pale": "pale, almost pink, pink, pinkish, washed out, faded colour, washed out colour, washed out red, "
-            "pale red, pink red, more pink than red, pink rather than red, pink not red, no colour to speak of, "
+            "pale red, pink red, more pink than red, pink rather than red, pink not red, no colour to speak, "
             "no strength in the red, no strength in the colour, no life in the red, no life in the colour, "
             "all washed out, on the pale side",
             "is deep": "lovely deep red, a deep red, deep colour, deep red",
             "at least strong": "dark red, red dark, good red, nice red, lovely red, good colour, love the red, gorgeous "
             "colour, beautiful red, dark hi, colour good, rich red, rich colour, intense colour, great red, great colour, "
-            "what a red, what a colour, superb red, superb colour, red to die for, some red on it, proper red, good strong red, "
+            "what a red, what a colour, superb red, superb colour, red to die for, some red on it, proper red, "
+            "good strong red, "
             "lovely colour, beautiful colour, i love that red, i like the red, i like that red, i like the colour, "
             "gorgeous red, wonderful red, fantastic red, fantastic colour, wonderful colour, amazing red, amazing colour, "
             "excellent red, excellent colour, first class red, first class colour, quality red, top red, stunning red, "
             "stunning colour, good hi, good beni, super red, super colour",
-            "is strong": "strong colour, a strong red, bright red, bright colour, vivid red, vivid colour, lively red, fire red, "
+            "is strong": "strong colour, a strong red, bright red, bright colour, vivid red, vivid colour, "
+            "lively red, fire red, "
             "fiery red, pillar box red, postbox red, glowing red, red glows, colour glows, red is on fire, "
             "plenty of colour, plenty of strength in the red",
         },
@@ -489,7 +506,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "strong": "strong, strongly, badly, heavy, severe",
         },
         alone={
-            "at most slight": "red fading, the red is fading, fading, red is going, hi fading, red fades, red is breaking up, "
+            "at most slight": "red fading, the red is fading, fading, red is going, hi fading, red fades, "
+            "red is breaking up, "
             "red breaking up, red going, that red is going, fades, red fades out, hi is breaking up, "
             "red is fading out, red fading at the edges",
             "is strong": "red nearly gone, red almost gone, hi nearly gone",
@@ -514,7 +532,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "fading, the last step is fading, last step fading, rear patch fading, "
             "last patch going, red at the tail is fading, red at the tail end is fading, last step going, "
             "last patch fades, last step breaking up, last patch breaking up",
-            "includes crown": "head patch fading, head patch is fading, the red on the head is fading, head red fading, red on "
+            "includes crown": "head patch fading, head patch is fading, the red on the head is fading, "
+            "head red fading, red on "
             "the head fading, head hi fading",
             "includes shoulder": "the red on the shoulder is fading, shoulder patch fading, first patch fading, red on the "
             "shoulder fading",
@@ -545,7 +564,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "at most cream": "yellow cast, yellow tinge, yellow tint, yellowish tint, yellowish cast, yellowish tinge, "
             "yellow tint all over, yellowish tint all over, yellowish all over, yellow all over, yellow skin, "
             "yellow in the white",
-            "at most white": "white greyish, white grey, greyish white, grey white, white a bit grey, dull white, white dull",
+            "at most white": "white greyish, white grey, greyish white, grey white, white a bit grey, "
+            "dull white, white dull",
         },
     ),
     Spoken(
@@ -557,7 +577,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "yellow at the head, yellowish head, head yellowish, "
             "head slightly yellow, yellow nose, nose yellow, a bit of yellow on the head, a little yellow on "
             "the head, cream on the head, shiroji cream on the head, "
-            "head still yellow, yellow face, face yellow, shiroji yellow on the head, white yellow on the head, head is yellow",
+            "head still yellow, yellow face, face yellow, shiroji yellow on the head, white yellow on the head, "
+            "head is yellow",
         },
     ),
 )

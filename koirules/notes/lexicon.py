@@ -274,7 +274,7 @@ class Lexicon:
         """`kiwa sharp`, `kiwa is not sharp`, `red on the left pectoral`."""
         skipped = self._skip(tokens, end)
         # By where a level may begin: whether it is denied, and whether the name of a part stands before it.
-        starts = dict.fromkeys(range(end, skipped + 1), (False, False))
+        starts = dict.fromkeys((end, _behind_verbs(tokens, end), skipped), (False, False))
         if skipped < len(tokens):
             if alike(tokens[skipped]) == "on":
                 place = self._skip(tokens, skipped + 1)
@@ -301,7 +301,7 @@ class Lexicon:
     def _levelled(self, tokens: Sequence[str], level: _Node, end: int) -> Iterator[Hit]:
         """`sharp kiwa`, `left pectoral red`, `left pectoral without red`."""
         skipped = self._skip(tokens, end)
-        starts = dict.fromkeys(range(end, skipped + 1), False)
+        starts = dict.fromkeys((end, _behind_verbs(tokens, end), skipped), False)
         if skipped < len(tokens) and tokens[skipped] in _NOT:
             starts.setdefault(self._skip(tokens, skipped + 1), True)
         for begin, negated in starts.items():
@@ -344,6 +344,14 @@ class Lexicon:
                 return
 
 
+def _behind_verbs(tokens: Sequence[str], at: int) -> int:
+    """The place behind `is`: what stands there may be a filler elsewhere, and part of a level here, as in `is very sharp`."""
+    while at < len(tokens) and tokens[at] in _VERBS:
+        at += 1
+    return at
+
+
+_VERBS = frozenset({"is", "are", "was", "were", "be"})
 _APART = "#"
 
 

@@ -459,6 +459,7 @@ class _Scan:
         self.verdict: str | None = None
         self.about: tuple[str, ...] = ()
         self.bare = -1
+        self.negation = ""
 
     def run(self) -> bool:
         """Whether every word was understood."""
@@ -473,7 +474,7 @@ class _Scan:
                 at += 1
                 continue
             if token in _NEGATIONS and not negated:
-                negated = True
+                negated, self.negation = True, token
             elif token not in SKIPPED or negated:
                 return False
             at += 1
@@ -652,19 +653,15 @@ class _Scan:
     def _behind(self, number: Written) -> int:
         """The place behind a number and a further name of the same thing: `length 14 cm long`."""
         trait = self.found[-1].trait
-        kind, end = self.lexicon.traits[trait].kind, number.end
-        if (
-            isinstance(kind, Number)
-            and kind.unit is None
-            and number.unit is None
-            and self.tokens[end : end + 1] in _SCALES
-        ):
+        again = next((hit for hit in self.lexicon.hits(self.tokens, number.end) if trait in hit.names), None)
+        end = number.end if again is None else again.end
+        kind = self.lexicon.traits[trait].kind
+        in_scales = isinstance(kind, Number) and kind.unit is None and number.unit is None
+        if again is None and in_scales and self.tokens[end : end + 1] in _SCALES:
             end += 1
             while end < len(self.tokens) and self.tokens[end] in _OF_SCALES:
                 end += 1
-            return end
-        again = next((hit for hit in self.lexicon.hits(self.tokens, number.end) if trait in hit.names), None)
-        return number.end if again is None else again.end
+        return end
 
     def _counts(self, name: str, number: Written, wording: str) -> bool:
         kind = self.lexicon.traits[name].kind
@@ -736,7 +733,7 @@ class _Scan:
         for stated in hit.means.stated:
             kind = self.lexicon.traits[stated.trait].kind
             opposite = self._opposite(kind, stated.said)
-            if opposite is None and isinstance(kind, Scale) and not hit.whole:
+            if opposite is None and self.negation == "not" and isinstance(kind, Scale) and not hit.whole:
                 opposite = opposite_of(kind, stated.said)
             if opposite is None:
                 return None

@@ -111,3 +111,40 @@ def test_every_wording_says_what_its_table_says(variety):
                     otherwise.add(example)
     assert otherwise == ELSEWHERE
     assert tried > 5_000
+
+
+def test_a_level_may_be_a_reading_and_a_table_may_keep_its_levels_to_its_own_names():
+    reader = reader_with(
+        Spoken("kiwa", "tin rim", levels={"at most fair": "so to say", "sharp": "keen"}),
+        Spoken("kiwa", "pewter rim", levels={"blurred": "keen"}, apart=True),
+    )
+    read = {text: reader.remarks.read(text) for text in ("tin rim so to say", "tin rim keen", "keen pewter rim")}
+    assert {text: [found.said for found in remark.found] for text, remark in read.items()} == {
+        "tin rim so to say": [3],
+        "tin rim keen": [4],
+        "keen pewter rim": [1],
+    }
+    assert not reader.remarks.read("pewter rim so to say").found
+    assert not reader.remarks.read("pewter rim").found
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("tin rim keen on the last patch", [4]),
+        ("tin rim on the second patch keen", [4]),
+        ("tin rim at the back is not keen", [3]),
+        ("tin rim keen all round", [4]),
+        ("keen tin rim on both sides", [4]),
+        ("tin rim keen only on the left", []),
+        ("tin rim keen on the left pectoral", []),
+        ("lead rim plump on the last patch", []),
+        ("lead rim on the last patch plump", []),
+    ],
+)
+def test_what_is_said_of_a_part_is_said_of_the_whole_where_its_table_says_so(text, said):
+    reader = reader_with(
+        Spoken("kiwa", "tin rim", levels={"sharp": "keen"}, of_parts=True),
+        Spoken("sashi_even", "lead rim", levels={"even": "plump"}),
+    )
+    assert [found.said for found in reader.remarks.read(text).found] == said
