@@ -5,7 +5,7 @@ Common practice, no source; wordings from memory.
 
 from __future__ import annotations
 
-from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether, each_of
+from koirules.vocabulary.phrases import Saying, Spoken, each_of
 
 _RED = "hi, red, beni, orange, colour, 緋, 緋盤"
 
@@ -42,19 +42,6 @@ def _counted(number: str) -> str:
             ),
         ]
     )
-
-
-_SUBJECTS = "red|head red|head patch|patch|head mark||front of the red|it|first patch|first step"
-_REACHES = (
-    "goes down over|runs over|goes over|down over|down onto|to|reaches|runs to|down to|goes to|up to|as far as|ends at|"
-    "stops at|runs down to|comes to|goes as far as|touches|extends to|goes all the way to|goes all the way over|"
-    "all the way to|all the way over|right to|right over|goes right to|goes right over"
-)
-_BEGINS = "begins|starts|ends|stops|behind|is|"
-
-
-def _front(place: str) -> str:
-    return each_of("{red} {to} the {place}", red=_SUBJECTS, to=_REACHES, place=place)
 
 
 _MOST = "mostly|mainly|more|too much|heavier|heavy|most|concentrated|more of it|loaded|more weight"
@@ -403,193 +390,6 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "cut at the shoulder, white on the shoulder, cut behind the head, white notch behind the head, "
         "open shoulder, shoulder open, shoulder notch, notch in the shoulder, step at the shoulder, 肩抜き",
     ),
-    SpokenTogether(
-        "menkaburi, hood, red hood, a hood, full hood, hood over the face, a hood right over the face, "
-        "hooded, face all red, red face, whole head red, "
-        "head all red, red covers the whole head, red over the whole face, red over the whole head, 面かぶり",
-        "head_hi is hood",
-    ),
-    SpokenTogether(
-        "bozu, no pattern on the head, no head pattern, head patch missing, head patch misses, "
-        "no head patch, white head, head white, no red on the head, "
-        "no head red, no hi on the "
-        "head, head has no "
-        "red, head without red, head is completely white, "
-        "head all white, head plain, plain head, no head hi, bald, bald head, plain white head, head blank, "
-        "head completely white, 坊主",
-        "head_hi is none",
-    ),
-    Spoken(
-        "head_hi",
-        "head red, red on the head, head hi, hi on the head, head patch, head pattern, head mark, 頭の緋",
-        levels={
-            "none": "no, without",
-            "small": "small, little, tiny, short, too small",
-            "u_shape": "u shape, u shaped, good, nice, u, right size, right, fine, perfect, ideal, ok",
-            "large": "large, big, wide, too large, too big",
-            "hood": "hood",
-        },
-        alone={
-            "is u_shape": "u shape on the head, u shaped head, good head patch, nice head patch, horseshoe, nice cap"
-        },
-    ),
-    Spoken(
-        "head_hi_front",
-        "head red front, front of the head red",
-        alone={
-            "at most nostrils": "face nice and clean, face all clean, clean face, face free, face clean, "
-            "free face, clean nose, nose clean, nose is clean, nose "
-            "white, white nose, no red on the nose, nothing on the nose, "
-            "nose free, red stops before the nose, clear nose, nose clear, nose is white, face is clean, nose is free",
-            "is behind_eyes": "red begins behind the eyes, red starts behind the eyes, hi starts behind the eyes, head red "
-            "behind the eyes, stops behind the eyes, "
-            "red stops behind the eyes, hi begins behind the eyes, hi stops behind the eyes, head hi behind "
-            "the eyes, head patch ends behind the eyes, ends behind the eyes",
-            "is eye_line": "red stops at the eyes, red ends at the eyes, red to the eyes, hi to the eyes, head red to the "
-            "eyes, stops at the eyes, to the eye line, "
-            "red stops at the eye line, ends at the eyes, hi stops at the eyes, head patch to the eyes, head "
-            "patch ends at the eyes, up to the eyes, reaches the eyes, "
-            "red reaches the eyes, hi to the eye line, red to the eye line, red begins at the eyes",
-            "is nostrils": "hi to the nostrils, red to the nostrils, stops at the nostrils, red stops at the nostrils, head "
-            "patch reaches the nostrils, reaches the nostrils, "
-            "red reaches the nostrils, head red to the nostrils, up to the nostrils, head patch to the "
-            "nostrils, hi reaches the nostrils, ends at the nostrils, "
-            "red ends at the nostrils, red down to the nostrils",
-            "is nose": "hanazuki, hana zuki, hanatsuki, hana tsuki, red on the nose, red to the nose, "
-            "hi to the nose, red runs to the nose, "
-            "runs down to the nose, red nose, nose red, hi on the nose, "
-            "red spot on the nose, red down to the nose, head red to the nose, reaches the nose, head patch "
-            "reaches the nose, red runs down to the nose, 鼻つき",
-            "is lips": "red to the lips, hi to the lips, red runs to the lips, red down to the lips, red reaches the "
-            "lips, head red to the lips, red to the mouth, "
-            "red down to the mouth, hi to the mouth",
-        },
-    ),
-    Spoken(
-        "head_roundness",
-        "roundness of the head patch, roundness",
-    ),
-    Spoken(
-        "head_patch_shape",
-        "shape of the head patch",
-        beside="head patch, head spot, patch on the head, spot on the head, spot, head mark, head red, tancho spot, "
-        "tancho patch, mark on the head",
-        levels={
-            "round": "round, circular, perfectly round, like a coin, like the sun, nicely round, very round",
-            "oval": "oval, egg shaped, long",
-            "heart": "heart, heart shaped, heart-shaped, like a heart",
-            "straight_edged": "square, squared, straight edged, cut straight, angular, cornered, diamond, diamond shaped",
-            "ragged": "ragged, uneven, frayed, irregular, untidy, torn",
-            "split": "split, split in two, in two parts, double, parted, divided, broken, cut in two",
-        },
-        alone={
-            "is heart": "heart on its head, a heart on its head, heart on the head, heart shape on the head",
-            "is split": "split head, two spots on the head",
-            "is round": "spot perfectly round, perfect circle on the head",
-        },
-    ),
-    Spoken(
-        "head_patch_place",
-        beside="head patch, head spot, patch on the head, spot on the head, spot, head mark, tancho spot, tancho patch",
-        levels={
-            "centred": "centred, central, in the middle, well placed, in the centre, sits well, well centred",
-            "off_left": "off to the left, to the left, left of centre, shifted left, sits left",
-            "off_right": "off to the right, to the right, right of centre, shifted right, sits right",
-            "off_front": "too far forward, too far in front, forward",
-            "off_rear": "too far back, set back",
-        },
-        alone={
-            "is off_left or off_right or off_front or off_rear": "spot off centre, head patch off centre, "
-            "patch off centre, spot not in the middle"
-        },
-    ),
-    Spoken(
-        "kuchibeni",
-        "kuchibeni, red lips, lipstick, red on the lips, lips red, hi on the lips, red mouth, little red "
-        "on the lips, trace of red on the lips, bit of red on the lips, 口紅",
-        alone={
-            "is yes": each_of("{faint} kuchibeni", faint="faint|slight|good|nice|clear|strong|little|small|thin")
-            + ", "
-            + each_of("kuchibeni {faint}", faint="faint|slight|good|nice|clear|strong|small|thin|only"),
-            "is no": "lips clean, clean lips, white lips, lips white, no lipstick, no red on the lips",
-        },
-    ),
-    Spoken(
-        "hi_on_eyes",
-        beside=f"{_RED}, "
-        "red touches, hi touches, red patch, patch, red covers, hi covers, red on, red reaches, "
-        "head patch touches, head patch covers, patch touches, spot touches, head red touches, "
-        "first patch touches, first patch covers, head patch reaches, head patch, head red, "
-        "first patch, red spot",
-        alone={
-            "is none": each_of(
-                "no {red} {on} {the} eyes",
-                red="red|hi|colour",
-                on="on|over|in|near|round|around",
-                the="the|both|either of the|",
-            )
-            + ", eyes free, eyes clean, eyes free of red, nothing on the eyes, eyes white, no red near the eyes, "
-            "both eyes free, no red on either eye, eyes clear of red",
-            "is (left_eye, right_eye)": "both eyes covered, both eyes red",
-            "count is 1": "1 eye covered, 1 eye red",
-            "count at least 1": "patch (over|on) an eye, (red|hi) (over|on) an eye",
-        },
-    ),
-    Spoken(
-        "hi_on_cheeks",
-        beside=f"{_RED}, red spot, red reaches, red down to, red runs down to",
-        alone={
-            "is none": "cheeks clean, cheeks white, clean cheeks, cheeks free",
-            "is (left_cheek, right_cheek)": "red cheeks, both cheeks red",
-        },
-    ),
-    Spoken(
-        "hi_on_fins",
-        beside=f"{_RED}, some red, red streak, red tinge, splash of red, red patch, red stain, red mark, red spot, red smudge, "
-        "red line, red fleck, red blot",
-        alone={
-            "is none": "fins clean, clean fins, fins white, white fins, no red in the fins, no red on the fins, no hi "
-            "in the fins, no hi on the fins, fins free of red, fins all white, fins clear, "
-            "all fins white, nothing in the fins, no red on any fin, no red in any fin, no colour in the fins",
-            "is (left_pectoral, right_pectoral, dorsal, pelvic, anal, tail)": "red on all fins, red in all fins, all fins red, "
-            "red in every fin, red on every fin",
-            "count at least 1": "red in the fins, hi in the fins, red in a fin, red in one fin, red on the fins, red on a fin, "
-            "red fins, hi on the fins, some red in the fins, colour in the fins",
-        },
-    ),
-    Spoken(
-        "hi_on_fins",
-        alone={
-            f"includes {fin}": each_of(
-                "{tip}", tip="|".join(f"tip of the {name} red|{name} tip red|red tip on the {name}" for name in names)
-            )
-            for fin, names in (
-                ("left_pectoral", ("left pectoral", "left pectoral fin")),
-                ("right_pectoral", ("right pectoral", "right pectoral fin")),
-                ("dorsal", ("dorsal", "dorsal fin")),
-                ("tail", ("tail", "tail fin")),
-            )
-        },
-    ),
-    Spoken("hi_at_fins", beside="red skin at, red skin round"),
-    Spoken(
-        "motoaka",
-        "motoaka, moto aka, red at the root, red at the root of, red round the root of, red joint, "
-        "red in the joint, red at the joint, red at the base, red at the "
-        "joint of, red in the joint of, red at the base of, hi at the base of, "
-        "hi in the joint of, base red, joint red, red root, 元赤",
-        alone={
-            "is (left_pectoral, right_pectoral)": "motoaka on both sides, motoaka both, motoaka both sides, "
-            "both joints red, red in both joints, red at the base of both pectorals, motoaka left and right",
-            "includes left_pectoral": "motoaka left, left motoaka, motoaka on the left, red in the left joint, left joint red",
-            "includes right_pectoral": "motoaka right, right motoaka, motoaka on the right, red in the right joint, right joint "
-            "red",
-            "count at least 1": "red at the base of a pectoral, only at the base, at the base, red at the base of the "
-            "fin, only "
-            "the joint, only in the joint, just at the base, red at the pectoral base",
-            "is none": "joints clean, joints white, no motoaka",
-        },
-    ),
     Spoken(
         "windows",
         "window, mado, white hole, hole, hole in the red, white hole in the red, window in the red, "
@@ -643,25 +443,6 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         },
     ),
     Spoken(
-        "head_hi_front",
-        alone={
-            "is eye_line": _front("eyes|eye line|line of the eyes")
-            + ", "
-            + each_of("{red} {ends} between the eyes", red=_SUBJECTS, ends="ends|stops"),
-            "is nostrils": _front("nostrils|nose holes"),
-            "is nose": _front("nose|tip of the nose|snout"),
-            "is lips": _front("lips|mouth|lip|upper lip"),
-            "is behind_eyes": each_of("{red} {begins} behind the eyes", red=_SUBJECTS, begins=_BEGINS),
-            "at most nostrils": each_of(
-                "{red} {stops} {before} the nose",
-                red=_SUBJECTS,
-                stops="stops|ends",
-                before="before|short of|in front of",
-            )
-            + ", face clear, clear face, clean front, no red in the face, no red on the face, face without red",
-        },
-    ),
-    Spoken(
         "hi_front_share",
         alone={
             "above 92 %": _side(_ALL, _FRONT),
@@ -679,85 +460,5 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "below 40 %": _side(_MOST, _RIGHT),
         },
     ),
-    SpokenTogether(
-        each_of(
-            "{fins} {white}",
-            fins="pectorals|pectoral fins|both pectorals|pecs|both pectoral fins",
-            white="white|clean|clear|free|without red|free of red",
-        ),
-        "hi_amount_left_pectoral is none and hi_amount_right_pectoral is none and count of hi_on_fins at most 4",
-    ),
-    *(
-        SpokenTogether(
-            each_of("tancho {shape}", shape=said) + ", " + each_of("{shape} tancho", shape=said),
-            f"steps is tancho and head_patch_shape is {shape}",
-        )
-        for shape, said in (
-            ("round", "round|perfectly round|circular"),
-            ("oval", "oval|egg shaped"),
-            ("heart", "heart|heart shaped"),
-            ("ragged", "ragged|frayed|irregular|uneven"),
-            ("straight_edged", "square|angular"),
-        )
-    ),
-    SpokenTogether(
-        "no other red, nothing else red, no red elsewhere, no more red, red nowhere else",
-        "nothing",
-    ),
 )
 """What is said of where red lies."""
-
-SAID_OF_AMOUNTS: tuple[Saying, ...] = tuple(
-    Spoken(
-        f"hi_amount_{place}",
-        ", ".join(
-            f"{red} {on} the {said}"
-            for said in names.split("|")
-            for red in ("red", "hi", "orange", "colour")
-            for on in ("on", "inside")
-        ),
-        levels={
-            "trace": "a little, a trace of, a touch of, a bit of, a hint of, a tiny bit of, trace of, a streak of, "
-            "very little, a spot of, a tinge of, a thin line of, "
-            "a splash of, slight, small, some little",
-            "part": "some, half",
-            "all": "full, solid, much, lots of, a lot of",
-        },
-        alone={
-            "is all": ", ".join(
-                form.format(place=said)
-                for said in names.split("|")
-                for form in (
-                    "{place} all red",
-                    "{place} completely red",
-                    "{place} fully red",
-                    "whole {place} red",
-                    "{place} entirely red",
-                    "all red {place}",
-                )
-            ),
-            "is none": each_of(
-                "{place} {clean}",
-                place=names,
-                clean="white|clean|clear|free|without red|free of red|has no red|not red",
-            ),
-            "is part": ", ".join(
-                form.format(place=said)
-                for said in names.split("|")
-                for form in ("{place} half red", "{place} partly red", "half the {place} red")
-            ),
-        },
-        implies=f"{trait} includes {place}",
-    )
-    for trait, place, names in (
-        ("hi_on_fins", "left_pectoral", "left pectoral|left pectoral fin|left pec"),
-        ("hi_on_fins", "right_pectoral", "right pectoral|right pectoral fin|right pec"),
-        ("hi_on_fins", "dorsal", "dorsal|dorsal fin|back fin"),
-        ("hi_on_fins", "pelvic", "pelvic fin|pelvic|ventral fin"),
-        ("hi_on_fins", "anal", "anal fin"),
-        ("hi_on_fins", "tail", "tail|tail fin"),
-        ("hi_on_eyes", "left_eye", "left eye"),
-        ("hi_on_eyes", "right_eye", "right eye"),
-    )
-)
-"""What is said of how much red a fin or an eye has."""

@@ -24,7 +24,8 @@ from koirules.builtin.red_measures import MEASURES_OF_RED
 from koirules.builtin.red_pattern import DETAILS, PATTERN
 from koirules.builtin.said_of_black import SAID_OF_BANDS, SAID_OF_BLACK, SAID_OF_HEADS, SAID_OF_NETS, SAID_OF_SPOTS
 from koirules.builtin.said_of_body import SAID_OF_BODY
-from koirules.builtin.said_of_pattern import SAID_OF_AMOUNTS, SAID_OF_PATTERN
+from koirules.builtin.said_of_details import SAID_OF_AMOUNTS, SAID_OF_HEAD
+from koirules.builtin.said_of_pattern import SAID_OF_PATTERN
 from koirules.builtin.said_of_red import SAID_OF_RED, SAID_OF_WHITE
 from koirules.builtin.said_of_skin import SAID_OF_SKIN
 from koirules.builtin.skin import SKIN, WHOLE
@@ -83,7 +84,7 @@ PARTS_OF_VARIETIES = (
         (*PATTERN, *DETAILS),
         "Where the red of a patterned koi lies.",
         MEASURES_OF_RED,
-        (*SAID_OF_PATTERN, *SAID_OF_AMOUNTS),
+        (*SAID_OF_PATTERN, *SAID_OF_HEAD, *SAID_OF_AMOUNTS),
     ),
     _part(
         "red",

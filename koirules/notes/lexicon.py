@@ -230,15 +230,15 @@ class Lexicon:
         return tuple(dict.fromkeys(_trait_of(key) for node in ends for key in node.levels))
 
     def _walk(self, tokens: Sequence[str], start: int) -> list[tuple[int, _Node]]:
-        """The ends of what begins at a place; words that say nothing may stand inside."""
-        found: list[tuple[int, _Node]] = []
+        """The ends of what begins at a place, with fewest words left out first; words that say nothing may stand inside."""
+        found: list[tuple[int, int, _Node]] = []
         open_ones: list[tuple[Sequence[_Node], int, bool, tuple[str, ...]]] = [
             (tuple(self.root.within), start, False, ())
         ]
         while open_ones:
             nodes, at, skipped, said = open_ones.pop()
             if at > start and not skipped and (node := _one(nodes, said)) is not None:
-                found.append((at, node))
+                found.append((at - start - len(said), at, node))
             if at < len(tokens):
                 word = alike(tokens[at])
                 after = [one for node in nodes if word in node.after for one in node.after[word].within]
@@ -246,7 +246,10 @@ class Lexicon:
                     open_ones.append((after, at + 1, False, (*said, tokens[at])))
                 if at > start and tokens[at] in _INSIDE and any(node.after for node in nodes):
                     open_ones.append((nodes, at + 1, True, said))
-        return found if len(found) < 2 else _once(found)
+        if len(found) < 2:
+            return [(at, node) for _, at, node in found]
+        found.sort(key=lambda each: each[0])
+        return _once([(at, node) for _, at, node in found])
 
     def _with_others(self, tokens: Sequence[str], end: int, level: _Node) -> Iterator[tuple[int, _Node]]:
         """A level, and the one that it makes with another one behind it: `sharp or razor`, `fair to sharp`."""
