@@ -63,9 +63,14 @@ def _tried(
             mended = read_text(edited(read.rules.text, [problem.edit]), read.rules.file)
             if _refused(shelf.checked(mended, folder, chain)) > before:
                 worse[problem] = plain
-    if not worse:
-        return checked
-    return evolve(checked, problems=tuple(worse.get(problem, problem) for problem in checked.problems))
+    if worse:
+        checked = evolve(checked, problems=tuple(worse.get(problem, problem) for problem in checked.problems))
+    if most_tried and before:
+        # What reads notes is large, and needed for sentences alone.
+        from koirules.loading.plain_sentences import with_rules_meant
+
+        return with_rules_meant(read, shelf, folder, chain, checked)
+    return checked
 
 
 def _refused(checked: Checked) -> int:

@@ -175,9 +175,17 @@ def names_head_words(problem: Problem) -> bool:
     return problem.code == "unknown-head" and problem.mend.startswith("A statement begins with one of")
 
 
+_ANOTHER = "Begin it with one of the words that are named above, or with # as a remark."
+
+
 def another_unknown_head(problem: Problem) -> Problem:
     """One more line that begins no statement, once the words that do were named."""
-    return evolve(problem, mend="Begin it with one of the words that are named above, or with # as a remark.")
+    return evolve(problem, mend=_ANOTHER)
+
+
+def is_another_unknown_head(problem: Problem) -> bool:
+    """Whether a problem leans on one before it that names the words that begin a statement."""
+    return problem.mend == _ANOTHER
 
 
 def header_line_missing(place: Place, word: str) -> Problem:
@@ -211,6 +219,13 @@ def sign_for_word(place: Place, sign: str, words: str) -> Problem:
         f'The sign "{sign}" is not used here.',
         f'Write "{words}".',
         edit=Edit(place, words),
+    )
+
+
+def head_alone(place: Place, head: str, whole: str) -> Problem:
+    """A statement of nothing but its first word."""
+    return Problem(
+        "ends-too-early", place, f'"{head}" stands alone in its line.', f"Write the whole of it, such as `{whole}`."
     )
 
 

@@ -7,6 +7,39 @@ from collections.abc import Sequence
 from koirules.problems.problem import Edit, Place, Problem
 
 
+def sentence_for_a_rule(place: Place, sentence: str, rule: str) -> Problem:
+    """A sentence where a statement must begin, and the line that most likely says so."""
+    return Problem(
+        "unknown-head",
+        place,
+        f'"{sentence}" is a sentence, and no rule.',
+        f"As a rule it is most likely: `{rule}`.",
+        edit=Edit(place, rule),
+    )
+
+
+def rest_is_said(place: Place, sentence: str, grade: str) -> Problem:
+    """A sentence about the rest of the fish, which the last grade of the file says."""
+    return Problem(
+        "unknown-head",
+        place,
+        f'"{sentence}" is a sentence, and no rule.',
+        f"Delete it: the grade that ends with `otherwise` takes the rest, here `{grade}`.",
+        edit=Edit(place, ""),
+    )
+
+
+def words_for_a_condition(place: Place, words: str, condition: str) -> Problem:
+    """A condition in words of every day."""
+    return Problem(
+        "unknown-name",
+        place,
+        f'"{words}" is said in other words than a rule has.',
+        f'Write "{condition}".',
+        edit=Edit(place, condition),
+    )
+
+
 def not_inside(place: Place, was: str, name: str) -> Problem:
     """`not` inside of a comparison."""
     meant = f"not {name} includes"

@@ -9,6 +9,7 @@ from attrs import frozen
 
 from koirules.vocabulary.phrases import Saying, Spoken, wordings_in
 from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.wordings import singular
 
 _MOST = 3
 
@@ -54,6 +55,17 @@ def traits_called(words: str, traits: Mapping[str, Trait], sayings: Iterable[Say
         if len(low) > 2 and any(title.startswith(f"{low} ") for title in titles):
             begins.append(name)
     return _spoken_of(low, traits, sayings) or sorted(begins, key=lambda name: len(traits[name].title))
+
+
+def titles_with(word: str, traits: Mapping[str, Trait]) -> list[str]:
+    """The traits in whose titles a word stands, as it is or without the `s` of a plural; the shortest title first."""
+    asked = singular(word.casefold())
+    found = [
+        name
+        for name, trait in traits.items()
+        if asked in map(singular, trait.title.casefold().removesuffix(", by eye").split())
+    ]
+    return sorted(found, key=lambda name: len(traits[name].title))
 
 
 def _without_articles(words: str) -> str:

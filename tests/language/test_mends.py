@@ -3,8 +3,11 @@
 The whole trial is `tests/benchmarks/mends.py`; these are the broken files of tests/cases and a small draw of slips.
 """
 
+import re
+
 import pytest
 
+from koirules.language.diagnose.hints import WHOLE
 from koirules.language.diagnose.mending import edited
 from tests.language.mending import Broken, cases, mutations, problems_of, trials_of, whole_files
 
@@ -73,11 +76,105 @@ def test_a_column_that_fish_have_in_common_is_offered_as_a_label(tmp_path):
 
 
 def test_the_words_that_begin_a_statement_are_listed_once(tmp_path):
-    text = f"{HEAD}My fish must be straight.\nThe red must be even.\nI want long fish.\n{TAIL}"
+    text = f"{HEAD}This page is ours.\nThe judges come on Sunday.\nOur owner decides.\n{TAIL}"
     first, *rest = problems_of(text, tmp_path)
     assert "section, points" in first.mend
     assert "`koirules new`" in first.mend
     assert [one.site.line for one in rest] == [3, 4]
     assert all("named above" in one.mend for one in rest)
-    mended = "".join(f"# {line}\n" if line[0] in "MTI" else f"{line}\n" for line in text.splitlines())
+    mended = "".join(f"# {line}\n" if line[0] in "TO" else f"{line}\n" for line in text.splitlines())
     assert problems_of(mended, tmp_path) == ()
+
+
+@pytest.mark.parametrize(
+    ("sentence", "rule"),
+    [
+        ("no bent fish", 'fault bent "no bent fish" if spine is bent: no better than cull'),
+        (
+            "The red must be sharp.",
+            'fault not_red_sharp "The red must be sharp" if kiwa at most fair: no better than cull',
+        ),
+        (
+            "No red over the eyes.",
+            'fault red_over_eyes "No red over the eyes" if count of hi_on_eyes at least 1: no better than cull',
+        ),
+        (
+            "We cull fish without head red",
+            'fault not_head_red "We cull fish without head red" if head_hi is none: no better than cull',
+        ),
+        (
+            "Fish must be longer than 12 cm",
+            'fault not_longer_than_12 "Fish must be longer than 12 cm" if length at most 12 cm: no better than cull',
+        ),
+        ("Pick the best three fish.", 'round best "the best 3" keep those with grade is keep pick 3 by highest score'),
+        ("keep those best 3", 'round best "the best 3" keep those with grade is keep pick 3 by highest score'),
+        ("keep those with grade keep", 'round kept "kept" keep those with grade is keep'),
+        ("cull the rest", ""),
+    ],
+)
+def test_a_plain_sentence_is_offered_as_a_rule_that_reads(sentence, rule, tmp_path):
+    text = f"{HEAD}{TAIL}{sentence}\n"
+    (problem,) = problems_of(text, tmp_path)
+    assert problem.code == "unknown-head"
+    assert edited(text, [problem.edit]) == f"{HEAD}{TAIL}{rule}\n"
+    assert problems_of(f"{HEAD}{TAIL}{rule}\n", tmp_path) == ()
+
+
+def test_a_letter_of_plain_sentences_is_answered_all_at_once(tmp_path):
+    # No header, no grades: every mend that is told, carried out in one go, makes a page that reads.
+    text = "No bent fish.\nThe skin must be white.\nKeep the best 3.\nSell the rest.\n"
+    problems = problems_of(text, tmp_path)
+    (header,) = [one for one in problems if one.code == "header-first"]
+    mended = edited(text, [one.edit for one in problems if one.code == "unknown-head"])
+    assert '`standard "title" edition 2026-1 variety kohaku`' in header.mend
+    assert problems_of(f'standard "title" edition 2026-1 variety kohaku\n{mended}', tmp_path) == ()
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("body is bent", "spine is bent"),
+        ("fish is bent", "spine is bent"),
+        ("red is over eyes", "count of hi_on_eyes at least 1"),
+        ("mouth is crooked", "mouth is malformed"),
+        ("head is white", "head_hi is none"),
+    ],
+)
+def test_a_condition_in_words_of_every_day_is_offered_as_the_language_has_it(said, meant, tmp_path):
+    text = f"{HEAD}fault flaw if length below 8 cm or {said}: no better than cull\n{TAIL}"
+    (problem,) = problems_of(text, tmp_path)
+    assert edited(text, [problem.edit]) == text.replace(said, meant)
+    assert problems_of(text.replace(said, meant), tmp_path) == ()
+
+
+def test_a_part_of_the_fish_names_the_traits_that_speak_of_it(tmp_path):
+    (problem,) = problems_of(f"{HEAD}fault flaw if eyes is bad: no better than cull\n{TAIL}", tmp_path)
+    assert "`hi_on_eyes` (red over the eyes)" in problem.mend
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("keep those best 3", "pick 3 by highest score"),
+        ("pick best 3", "pick 3 by highest score"),
+        ("keep those with grade keep", "keep those with grade is keep"),
+    ],
+)
+def test_parts_of_a_round_as_people_say_them(said, meant, tmp_path):
+    text = f'{HEAD}{TAIL}round best "best" {said}\n'
+    (problem,) = problems_of(text, tmp_path)
+    assert edited(text, [problem.edit]) == text.replace(said, meant)
+    assert problems_of(text.replace(said, meant), tmp_path) == ()
+
+
+@pytest.mark.parametrize("head", sorted(WHOLE))
+def test_a_head_word_alone_is_answered_with_a_statement_that_reads(head, tmp_path):
+    problem = next(one for one in problems_of(f"{HEAD}{TAIL}{head}\n", tmp_path) if one.code == "ends-too-early")
+    assert WHOLE[head] in problem.mend
+    lines = re.findall("`([^`]+)`", problem.mend)
+    if head in {"section", "bonus", "penalty"}:
+        lines += re.findall("`([^`]+)`", f"`{WHOLE['points']}`")
+    lines = sorted({*lines}, key=lambda line: not line.startswith("section"))
+    lines.sort(key=lambda line: line.endswith("otherwise"))
+    grades = "" if head == "grade" else "grade sell if length at least 8 cm\ngrade cull otherwise\n"
+    assert problems_of(HEAD + "\n".join(lines) + "\n" + grades, tmp_path) == ()

@@ -18,7 +18,8 @@ from koirules.language.diagnose.hint_words import (
     words_of,
     written,
 )
-from koirules.language.diagnose.spots import WHOLE, Spot, spot_of
+from koirules.language.diagnose.spots import WHOLE as TO_THE_END
+from koirules.language.diagnose.spots import Spot, spot_of
 from koirules.language.parse.builder import Builder
 from koirules.meaning.expressions import FIRST_WORDS
 from koirules.problems import Problem, misfits
@@ -42,6 +43,19 @@ _MISPLACED = {
     "edition": ("standard", "under the title of the standard"),
 }
 _JOINING = {"to", "till", "until", "plus", "with", "und", "nor", "so"}  # words in whose place `and` may have been meant
+WHOLE = {
+    "points": 'points frame "outline" by outline: poor gives 0, fair gives 5, good gives 8, excellent gives 10` below '
+    '`section body "body" worth 100',
+    "section": 'section body "body" worth 100',
+    "bonus": 'bonus long "long for its age" 2 if length at least 18 cm` below `section body "body" worth 100',
+    "penalty": 'penalty thin "thin" 2 if outline is poor` below `section body "body" worth 100',
+    "fault": 'fault bent "bent spine" if spine is bent: no better than sell',
+    "grade": "grade keep if length at least 15 cm` and, below the other grades, `grade sell otherwise",
+    "round": 'round best "the best 3" pick 3 by highest length',
+    "term": "term long means length at least 18 cm",
+}
+"""A whole statement of each head word, of traits that every variety has."""
+
 _SWAPPED_SIGNS = {":", ",", "/", "="}  # signs in whose place a word may have been meant
 
 
@@ -60,6 +74,8 @@ def explain(error: UnexpectedInput, text: str, head: str, builder: Builder) -> t
 
 def _plain(spot: Spot, head: str) -> Problem:
     if not spot.word:
+        if spot.text.strip() == head and head in WHOLE:
+            return say.head_alone(spot.before_place, head, WHOLE[head])
         behind = spot.span(len(spot.text), len(spot.text))
         return say.ends_too_early(behind, spot.last or head, expected(spot.likely, head))
     return say.unexpected_word(spot.place, spot.word, expected(spot.likely, head))
@@ -95,8 +111,7 @@ def _end(spot: Spot, head: str) -> Problem | None:
         return misfits.value_missing(spot.before_place, _last(spot))
     if head == "points" and spot.last == ":":
         return misfits.rows_missing(spot.before_place)
-    behind = spot.span(len(spot.text), len(spot.text))
-    return say.ends_too_early(behind, spot.last or head, expected(spot.likely, head))
+    return _plain(spot, head)
 
 
 def _value(spot: Spot, head: str) -> Problem | None:
@@ -178,7 +193,7 @@ def _place(spot: Spot, head: str) -> Problem | None:
             return say.indented_statement(spot.place, spot.word)
         return misfits.own_line(spot.place, spot.word)
     only, belongs = _MISPLACED.get(spot.word, ("", ""))
-    if belongs and only in {"", head} and not any(spot.reach(name) == WHOLE for name in _insertable(spot)):
+    if belongs and only in {"", head} and not any(spot.reach(name) == TO_THE_END for name in _insertable(spot)):
         return misfits.misplaced(spot.place, spot.word, belongs)
     return None
 
@@ -297,6 +312,8 @@ def _insertable(spot: Spot) -> list[str]:
 
 _RULES = (
     _name,
+    sentences.best_slip,
+    sentences.grade_slip,
     _end,
     _silence,
     *sentences.RULES,

@@ -49,6 +49,8 @@ _FOR_THE_REST = re.compile(
     r"(?<!\w)(?:if\s+)?(?:(?:nothing|none|anything|everything|something)\s+(?:else|of\s+(?:these|those|them|the\s+above))"
     r"|all\s+(?:others?|the\s+rest)|the\s+rest|all\s+else)(?!\w)"
 )
+_BEST = re.compile(r"(?<!\w)(?:keep|pick)\s+(?:(?:those|the)\s+)*(?:best|top)\s+([0-9]+)(?!\s*%|\s+by(?!\w))")
+_GRADE = re.compile(r"(?<!\w)grade\s+(?!(?:is|at|above|below|between|better|worse)(?!\w))([^\W\d]\w*)")
 _PLAIN_NUMBERS = {"worth": "a worth is a plain number", "weight": "a weight is a plain number"}
 _PLAIN_NUMBERS |= {"gives": "a plain number follows `gives`"}
 _NO_UNITS = {*UNITS, "points", "point", "percent"}
@@ -296,6 +298,27 @@ def listed_texts_slip(spot: Spot, head: str) -> Problem | None:  # noqa: ARG001
         if start <= spot.at < start + len(found.group()) and found.group()[0] != '"':
             return misfits.text_without_quotes(spot.span(start, start + len(found.group())), found.group())
     return None
+
+
+def best_slip(spot: Spot, head: str) -> Problem | None:
+    """`keep those best 3` and `pick best 3` in a round."""
+    found = _BEST.search(spot.text, max(0, spot.at - 40)) if head == "round" else None
+    if found is None or not found.start() <= spot.at <= found.end():
+        return None
+    return say.in_other_words(
+        spot.span(found.start(), found.end()),
+        " ".join(found.group().split()),
+        f"pick {found.group(1)} by highest score",
+    )
+
+
+def grade_slip(spot: Spot, head: str) -> Problem | None:
+    """`with grade keep` in a round, without `is`."""
+    found = _GRADE.search(spot.text, max(0, spot.at - 20)) if head == "round" else None
+    if found is None or not found.start() <= spot.at <= found.end():
+        return None
+    name = found.group(1)
+    return say.in_other_words(spot.span(found.start(), found.end()), f"grade {name}", f"grade is {name}")
 
 
 RULES = (

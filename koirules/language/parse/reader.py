@@ -57,6 +57,9 @@ _CONTINUATIONS = frozenset(
     | {"ties", "otherwise", "and", "or", "unless"}
 )
 
+_ROUND_PARTS = frozenset({"keep", "pick", "send", "rescues", "ties"})
+_LIMIT = re.compile(r"no\s+(?:better|worse|more)(?!\w)")
+
 
 @frozen
 class Read:
@@ -135,7 +138,7 @@ def _pieces(cleaned: Cleaned, file: str, problems: list[Problem]) -> Iterator[_P
         if not line.strip():
             continue
         if line[0] != " ":
-            if begin is not None and _goes_on(line, cleaned.lines[last]):
+            if begin is not None and _goes_on(line, cleaned.lines[last], cleaned.lines[begin]):
                 word = line.split()[0]
                 problems.append(say.not_indented(_word_place(file, number + 1, word), word))
                 last = number
@@ -166,13 +169,20 @@ def begins_statement(line: str, before: str) -> bool:
     return (line[:1].strip() != "" and not _goes_on(line, before)) or _STATEMENT.match(line) is not None
 
 
-def _goes_on(line: str, before: str) -> bool:
-    """Whether a line at the left edge goes on with the statement above: by its first word, or by how that line ends."""
+def _goes_on(line: str, before: str, begins: str = "round") -> bool:
+    """Whether a line at the left edge goes on with the statement above: by its first word, or by how that line ends.
+
+    begins: the first line of that statement. Parts of a round go on with nothing else, and `no` alone with nothing.
+    """
     first = _FIRST_WORD.search(line)
     word = first.group() if first else ""
     if word in HEAD_WORDS:
         return False
-    return word in _CONTINUATIONS or line[0] in ":," or before.rstrip()[-1:] in {":", ","}
+    if line[0] in ":," or before.rstrip()[-1:] in {":", ","}:
+        return True
+    if word in _ROUND_PARTS:
+        return "round" in begins.split()[:2]
+    return word in _CONTINUATIONS and (word != "no" or _LIMIT.match(line) is not None)
 
 
 def _word_place(file: str, line: int, word: str) -> Place:
@@ -199,7 +209,7 @@ def _statement(piece: _Piece, file: str, *, first: bool = False) -> Statement | 
     if word not in HEAD_WORDS:
         if word in _HEADER_LINES and (first or piece.text[:1] == " "):
             return _Unread(say.header_line_missing(place, word))
-        if word in _CONTINUATIONS:
+        if word in _CONTINUATIONS and word not in _ROUND_PARTS and word != "no":
             return _Unread(say.not_indented(place, word))
         guess = near(word, sorted(HEAD_WORDS))
         return _Unread(say.unknown_head(place, word, guess), say.unknown_head(place, word, None) if guess else None)

@@ -11,7 +11,7 @@ from koirules.language.syntax import Expression, Word
 from koirules.problems import Edit, Place, Problem, misfits, naming, sentences, values
 from koirules.standard.types import PlaceWords, Steps, TextLabel, Truth, Type, type_of_kind
 from koirules.vocabulary.kinds import Count, Kind, Number, Places, YesNo, words_of
-from koirules.vocabulary.nearness import near, traits_called
+from koirules.vocabulary.nearness import distance, near, titles_with, traits_called
 from koirules.vocabulary.phrases import Saying
 from koirules.vocabulary.traits import Trait
 
@@ -31,6 +31,9 @@ _EVERYDAY = {
     "total": "score",
 }
 _MOST_MEANT = 3
+_SLIP = 2
+_SHORTEST = 4
+"""Words of fewer letters stand in too many titles to say which is meant."""
 _RECORDED = frozenset(("known", "given", "noted", "written"))
 _NOT_RECORDED = frozenset(("unknown", "missing", "blank", "empty", "unrecorded"))
 _REST = frozenset(("else", "anything", "everything", "other", "others", "otherwise", "rest"))
@@ -55,9 +58,18 @@ def meant_by(
     if text in _EVERYDAY:
         return _EVERYDAY[text]
     called = traits_called(text, traits, sayings)
+    if not called or (len(called) == 1 and text.endswith("s")):  # `eyes`, `fins`: parts of which several traits speak
+        called = list(dict.fromkeys((*called, *_by_title(text, traits, names))))
     if len(called) < 2:
         return called[0] if called else near(text, names)
     return _titled(called, traits)
+
+
+def _by_title(text: str, traits: Mapping[str, Trait], names: Sequence[str]) -> list[str]:
+    """The traits in whose titles a word stands that is more than a slip away from every name."""
+    guess = near(text, names)
+    slip = guess is not None and distance(text.casefold(), guess.casefold(), _SLIP) <= _SLIP
+    return [] if slip or len(text) < _SHORTEST else titles_with(text, traits)
 
 
 def _titled(names: Sequence[str], traits: Mapping[str, Trait]) -> tuple[tuple[str, str], ...]:
