@@ -17,6 +17,8 @@ if TYPE_CHECKING:
     from koirules.grading.whole_batch import BatchResult
     from koirules.hooks import hookimpl
     from koirules.problems import Cell, EngineError, KoirulesError, Place, Problem, RecordError, StandardError
+    from koirules.report.audience import Audience
+    from koirules.report.paper import Paper
     from koirules.results.course import AlertShown, RoundCourse, Step
     from koirules.results.decisions import Decision
     from koirules.results.reason import Reason, State
@@ -25,11 +27,13 @@ if TYPE_CHECKING:
 
 __all__ = [
     "AlertShown",
+    "Audience",
     "BatchResult",
     "Cell",
     "Decision",
     "EngineError",
     "KoirulesError",
+    "Paper",
     "Place",
     "Problem",
     "Reason",
@@ -57,6 +61,8 @@ _ROOMS = {
     "koirules.results.record": ("Record",),
     "koirules.results.result": ("Result", "SectionResult"),
     "koirules.hooks": ("hookimpl",),
+    "koirules.report.audience": ("Audience",),
+    "koirules.report.paper": ("Paper",),
     "koirules.problems": ("Cell", "EngineError", "KoirulesError", "Place", "Problem", "RecordError", "StandardError"),
 }
 

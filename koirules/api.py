@@ -23,7 +23,10 @@ from koirules.vocabulary.traits import Trait
 if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of them
     import polars as pl
 
+    from koirules.analysis.agreement import Agreement
     from koirules.analysis.diff.comparison import Comparison
+    from koirules.analysis.flaws import Flaws
+    from koirules.analysis.growth_fitting import GrowthOfFish
     from koirules.analysis.proofs.every import Proofs
     from koirules.explain.plain_words import PlainWords
     from koirules.explain.score_lines import GradeLine
@@ -37,6 +40,12 @@ if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of
     from koirules.grading.whole_batch import BatchResult, WholeBatch
     from koirules.languages import Tongue
     from koirules.notes.reader import Notes, NotesReader
+    from koirules.records.about import About
+    from koirules.report.audience import Audience
+    from koirules.report.page_pictures import Pictures
+    from koirules.report.paper import Paper
+    from koirules.report.photographs import Photograph
+    from koirules.report.views import View
     from koirules.results.decisions import Decision
     from koirules.results.mapping_record import RecordReader
     from koirules.results.record import Record
@@ -337,27 +346,21 @@ class Standard:
         """Write the standard as a page for judges (.html or .md). remarks: show those of the rule file. Raises KoirulesError."""
         from koirules.report.handbook import Subject, write_handbook
 
-        subject = Subject(self.grader, self.sample_runs(), self.seal, self._cautions, remarks)
+        subject = Subject(self.grader, self.sample_runs(), self.seal, self.every_caution, remarks)
         _raise(write_handbook(Path(path), subject))
 
-    def write_results(self, path: str | PathLike[str], batch: BatchResult, records: str = "") -> None:
-        """Write the results of a batch (.html, .csv, .xlsx, .json or a format of a plugin). Raises KoirulesError.
-
-        records: what the batch is called, for the page.
-        """
+    def about(self, batch: BatchResult, records: str = "") -> About:
+        """Where the results of a batch come from, as files of them say it. records: what the batch is called."""
         from koirules.records.about import About
-        from koirules.report.page_pictures import Pictures
-        from koirules.report.result_files import write_results
-        from koirules.report.views_of_fish import views_of
 
-        about = About(
+        return About(
             title=self.title,
             edition=self.edition,
             variety=self.variety,
             file=self.rules.file,
-            settings={name: str(self.settings[name].value) for name in self.changed},
+            settings={name: self.settings[name].words for name in self.changed},
             stage=self.rules.stage,
-            cautions=self._cautions,
+            cautions=self.every_caution,
             alerts=batch.alerts,
             rounds=batch.rounds,
             seal=self.seal,
@@ -369,11 +372,133 @@ class Standard:
             subject=self.subject,
             traits=self.trait_titles,
         )
-        views = {one.fish: views_of(self.rules, self.settings, one.readings, self.tongue) for one in batch.records}
-        _raise(write_results(Path(path), batch.results, about, Pictures({}, views)))
+
+    def write_results(
+        self,
+        path: str | PathLike[str],
+        batch: BatchResult,
+        records: str = "",
+        *,
+        audience: Audience | None = None,
+        with_records: bool = False,
+        photographs: Mapping[str, Photograph] | None = None,
+    ) -> None:
+        """Write the results of a batch (.html, .csv, .xlsx, .json or a format of a plugin). Raises KoirulesError.
+
+        records: what the batch is called. audience: who a page is for; the house, which sees everything. with_records:
+        whether tables have what was recorded beside the results. photographs: by fish, for a page (see `photographs_of`).
+        """
+        from koirules.records.recorded_values import recorded_values
+        from koirules.report.result_files import write_results
+
+        about = self.about(batch, records)
+        if with_records:
+            about = evolve(about, recorded=recorded_values([(self.traits, batch.records)]))
+        results = self.questioner.with_hangs_on(batch.results, batch.records)
+        _raise(write_results(Path(path), results, about, self._pictures(batch, photographs), audience))
+
+    def write_plot(self, path: str | PathLike[str], batch: BatchResult, records: str = "") -> None:
+        """Plot the points of a batch by section, with the lines of the grades (.svg or .png). Raises KoirulesError."""
+        from koirules.report.plots import write_plot
+
+        _raise(write_plot(Path(path), batch.results, self.about(batch, records)))
+
+    def write_paper(
+        self,
+        path: str | PathLike[str],
+        paper: Paper,
+        batch: BatchResult,
+        records: str = "",
+        *,
+        house: Audience | None = None,
+        photographs: Mapping[str, Photograph] | None = None,
+    ) -> None:
+        """Write a sheet to print, as HTML: a certificate, labels, lists of places to hang up, or a page for each place.
+
+        house: its title, contact line and mark. Raises KoirulesError: the file cannot be written; ValueError: a certificate is
+        wanted, and no settled fish has the name.
+        """
+        from koirules.report.paper import write_paper
+
+        about, pictures = self.about(batch, records), self._pictures(batch, photographs)
+        results = self.questioner.with_hangs_on(batch.results, batch.records)
+        _raise(write_paper(Path(path), paper, results, about, pictures, house))
+
+    def photographs_of(self, batch: BatchResult, file: str | PathLike[str]) -> dict[str, Photograph]:
+        """The photographs that the records of a batch name, by fish. file: the records; names are taken from its folder.
+
+        Raises RecordError with every photograph that cannot be shown.
+        """
+        from koirules.report.photographs import read_photographs
+
+        found, problems = read_photographs(Path(file), batch.records)
+        if problems:
+            raise RecordError(tuple(problems))
+        return dict(found)
+
+    def _pictures(self, batch: BatchResult, photographs: Mapping[str, Photograph] | None) -> Pictures:
+        from koirules.report.page_pictures import Pictures
+
+        return Pictures(photographs or {}, self.views(batch.records))
+
+    def views(self, records: Iterable[Record]) -> dict[str, tuple[View, ...]]:
+        """Each fish from above as it is, and at each length that its pattern is asked for; without those that nothing draws."""
+        from koirules.report.views_of_fish import views_of
+
+        seen = {one.fish: views_of(self.rules, self.settings, one.readings, self.tongue) for one in records}
+        return {fish: views for fish, views in seen.items() if views}
+
+    def agreement(
+        self, verdicts: Mapping[str, str], beside: BatchResult | Mapping[str, str], kept: Sequence[str] = ()
+    ) -> Agreement:
+        """How far a sorter agrees with the rules, or with another sorter.
+
+        verdicts: by fish, in, out, unsure, or the name or title of a grade. beside: results of a batch, or other verdicts. kept:
+        the grades that count as in, by default the best. Raises ValueError at a verdict that is none of these.
+        """
+        from koirules.analysis.agreement import Judging
+
+        first = self._verdicts(verdicts)
+        second = self._verdicts(beside) if isinstance(beside, Mapping) else {}
+        judging = Judging.of([*first.values(), *second.values()], self.grades, tuple(kept))
+        theirs = {fish: judging.of_verdict(verdict) for fish, verdict in second.items()}
+        if not isinstance(beside, Mapping):
+            theirs = {result.fish: judging.of_result(result) for result in beside.results}
+        return judging.agreement({fish: judging.of_verdict(one) for fish, one in first.items()}, theirs)
+
+    @cached_property
+    def verdict_words(self) -> Mapping[str, str]:
+        """What each word of a verdict means, by the word in lower case: in, out, unsure, or the name of a grade."""
+        from koirules.analysis.agreement import IN, OUT, UNSURE
+        from koirules.vocabulary.plain_text import folded
+
+        words = {IN: IN, OUT: OUT, UNSURE: UNSURE, **{folded(name): name for name in self.grades}}
+        return words | {folded(title): name for name, title in self.grade_titles.items()}
+
+    def _verdicts(self, said: Mapping[str, str]) -> dict[str, str]:
+        from koirules.vocabulary.plain_text import folded
+
+        unknown = {fish: word for fish, word in said.items() if folded(word) not in self.verdict_words}
+        if unknown:
+            told = ", ".join(f"{word!r} of {fish}" for fish, word in unknown.items())
+            raise ValueError(f"These are no verdicts: {told}. Say one of {', '.join(self.verdict_words)}.")
+        return {fish: self.verdict_words[folded(word)] for fish, word in said.items()}
+
+    def flaws(self) -> Flaws:
+        """An ideal fish of the standard, and what each single flaw makes of it."""
+        from koirules.analysis.flaws import Flaws
+
+        return Flaws.of(self.grader, self.settings)
+
+    def fit_growth(self, records: Sequence[Record]) -> GrowthOfFish:
+        """Fit the coefficients of growth to looks at the same fish on several days. records: every look of each fish."""
+        from koirules.analysis.growth_fitting import growth_of
+
+        return growth_of(records, self.traits)
 
     @property
-    def _cautions(self) -> tuple[str, ...]:
+    def every_caution(self) -> tuple[str, ...]:
+        """The cautions of the subject and the occasion, after what is to be known of the model of growth where one is asked."""
         note = self.growth_note
         return (note, *self.cautions.all) if note else self.cautions.all
 
@@ -407,6 +532,29 @@ class Standard:
         if problems:
             raise RecordError(tuple(problems))
         return self.whole_batch.grade(measured.records, decisions, day)
+
+    def grade_file(
+        self,
+        path: str | PathLike[str],
+        labels: Collection[str] = (),
+        decisions: Sequence[Decision] = (),
+        day: date | None = None,
+    ) -> BatchResult:
+        """Grade the fish of a file of records together, as `grade_batch`, each at its latest look.
+
+        labels: further columns that are carried along as text. Raises RecordError with every problem of the file and of the
+        decisions.
+        """
+        from koirules.records.records import read_records
+        from koirules.rounds.decision_checks import check_decisions
+
+        read = read_records(Path(path), self.traits, labels, lambda: self.notes_reader)
+        measured = self.measured(read.records, read.file)
+        fish = [record.fish for record in read.records]
+        problems = (*read.problems, *measured.problems, *check_decisions(self.rules, decisions, fish))
+        if is_refused(problems):
+            raise RecordError(tuple(problem for problem in problems if not problem.warning))
+        return evolve(self.whole_batch.grade(measured.records, decisions, day or date.today()), warnings=problems)
 
     def grade_records(
         self, records: Sequence[Record], decisions: Sequence[Decision] = (), day: date | None = None

@@ -11,7 +11,7 @@ import click
 
 from koirules.analysis.agreement import IN, OUT, UNSURE, Agreement, Judging
 from koirules.api import Standard
-from koirules.commands.agree_judges import check_out, judges_named, tell_judges, tell_show, verdict_words
+from koirules.commands.agree_judges import check_out, judges_named, tell_judges, tell_show
 from koirules.commands.inputs import (
     graded,
     replace_option,
@@ -123,7 +123,7 @@ def _read(standard: Standard, file: str) -> Batch:
 
 def _verdicts(standard: Standard, file: str, *, last: bool) -> dict[str, str]:
     """The verdict of each fish of a file, of its last look or of its first; ends the command where there is none."""
-    words = verdict_words(standard)
+    words = standard.verdict_words
     found: dict[str, str] = {}
     problems: list[Problem] = []
     for record in _read(standard, file).records:

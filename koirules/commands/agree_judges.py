@@ -49,12 +49,6 @@ def judges_named(batch: Batch) -> tuple[str, ...]:
     return tuple(found.values())
 
 
-def verdict_words(standard: Standard) -> dict[str, str]:
-    """What each word of a verdict means: in, out, unsure, or the name of a grade."""
-    words = {IN: IN, OUT: OUT, UNSURE: UNSURE, **{folded(name): name for name in standard.grades}}
-    return words | {folded(title): name for name, title in standard.grade_titles.items()}
-
-
 def check_out(out: str | None, *, replace: bool) -> None:
     """End the command where a table cannot be written under a name."""
     if out is not None:
@@ -168,7 +162,7 @@ def _said(standard: Standard, file: str, name: str, own: Sequence[Record], whole
     measured = standard.measured(whole, file)
     stop_if_refused([problem for problem in measured.problems if not problem.warning])
     results = {one.fish: one for one in standard.grade_records(measured.records).results}
-    words = verdict_words(standard)
+    words = standard.verdict_words
     verdicts: dict[str, str] = {}
     problems: list[Problem] = []
     for record in own:

@@ -16,7 +16,6 @@ from koirules.commands.inputs import (
     pairs_of,
     replace_option,
     setting_option,
-    setting_words,
     standard_from,
     stop_if_there,
 )
@@ -101,7 +100,7 @@ def command(
 
 
 def _about(one: Standard) -> Edition:
-    settings = {name: setting_words(one, name) for name in one.changed}
+    settings = {name: one.settings[name].words for name in one.changed}
     return Edition(one.title, one.edition, one.seal, one.variety, one.rules.file, settings)
 
 

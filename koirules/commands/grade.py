@@ -21,7 +21,7 @@ from koirules.commands.inputs import (
     stop_if_there,
     varieties_installed,
 )
-from koirules.commands.output import cautions_of, short_cautions_of, show_cautions, show_problems, stop
+from koirules.commands.output import short_cautions_of, show_cautions, show_problems, stop
 from koirules.commands.page_options import Wishes, wishes_options
 
 
@@ -97,7 +97,7 @@ def command(
     totals, the scores and the best fish are printed.
     """
     from koirules.commands.render.batch import is_short, tell_batch, unread_in
-    from koirules.commands.writing_results import about_of, check_paths, write_all
+    from koirules.commands.writing_results import check_paths, write_all
 
     table = None if classes is None else class_table(classes, varieties_installed())
     several, records = told_apart(rules, records)
@@ -158,13 +158,13 @@ def command(
         leave_out_broken=leave_out_broken,
         broken_as_open=broken_as_open,
     )
-    about = by_classes(about_of(standard, batch), table)
+    about = by_classes(batch.about(standard), table)
     failed = write_all(outs, plots, batch.results, about, [(standard, batch.batch)], wishes)
     tell_batch(standard, batch, as_recorded=as_recorded, in_full=in_full)
     if in_full:
         click.echo()
     noted = not is_short(batch, as_recorded=as_recorded, in_full=in_full)
-    show_cautions(cautions_of(standard) if in_full else short_cautions_of(standard, noted=noted))
+    show_cautions(standard.every_caution if in_full else short_cautions_of(standard, noted=noted))
     if failed:
         show_problems(failed)
         stop("Not everything was written.")

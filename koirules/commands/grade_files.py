@@ -11,8 +11,8 @@ from typing import TYPE_CHECKING
 import click
 
 from koirules.api import Standard
-from koirules.commands.inputs import setting_words, shown_titles, standard_words
-from koirules.commands.output import cautions_of, show_cautions, show_problems, shown, stop_if_refused
+from koirules.commands.inputs import shown_titles, standard_words
+from koirules.commands.output import show_cautions, show_problems, shown, stop_if_refused
 from koirules.problems import Problem
 from koirules.problems import runs as say
 from koirules.problems.saving import unknown_output_ending
@@ -153,7 +153,7 @@ def _print(standard: Standard, finished: Finished, top: int) -> None:
         _print_best(totals, titles, standard.subject.one, scored=bool(standard.rules.sections))
     click.echo(
         f"{standard.subject.counted(totals.fish)} {standard_words(standard)}"
-        + "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
+        + "".join(f"; {name} = {standard.settings[name].words}" for name in standard.changed)
     )
     _print_grades(standard, totals, titles)
     if standard.rules.sections:
@@ -163,7 +163,7 @@ def _print(standard: Standard, finished: Finished, top: int) -> None:
         click.echo(f"Left out: {shown(file)}")
     click.echo("(Names that stand twice were looked for in each 100,000 rows of a file, not among all.)")
     click.echo()
-    show_cautions(cautions_of(standard))
+    show_cautions(standard.every_caution)
 
 
 def _print_best(totals: Totals, titles: dict[str, str], noun: str, *, scored: bool) -> None:

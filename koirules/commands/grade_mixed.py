@@ -273,10 +273,9 @@ def _not_graded(one: LeftOver, tongue: Tongue) -> NotGraded:
 
 def about_several(standards: Sequence[Standard], graded: Sequence[Graded], records: str) -> About:
     """What files say about where the results of several standards come from."""
-    from koirules.commands.writing_results import about_of
-    from koirules.report.result_files import About
+    from koirules.records.about import About
 
-    every = tuple(about_of(standard, part) for standard, part in zip(standards, graded, strict=True))
+    every = tuple(part.about(standard) for standard, part in zip(standards, graded, strict=True))
     parts = tuple(part for part in every if part.fish) or every
     rounds = tuple(evolve(one, title=f"{part.title}: {one.title}") for part in parts for one in part.rounds)
     alerts = tuple(alert for part in parts for alert in part.alerts)

@@ -20,7 +20,6 @@ from koirules.commands.inputs import (
 )
 from koirules.commands.output import (
     DOES_NOT_HOLD,
-    cautions_of,
     counted,
     show_problems,
     shown,
@@ -89,7 +88,7 @@ def _write_one(standard: Standard, out: str, *, remarks: bool) -> Sequence[Sampl
     from koirules.report.handbook import Subject, write_handbook
 
     runs = run_samples(standard.grader)
-    subject = Subject(standard.grader, runs, standard.seal, cautions_of(standard), remarks)
+    subject = Subject(standard.grader, runs, standard.seal, standard.every_caution, remarks)
     problem = write_handbook(Path(out), subject)
     if problem is not None:
         show_problems([problem])
@@ -204,7 +203,7 @@ def _show(
     told = [
         caution
         for one in standards
-        for caution in (one.subject.cautions_for(SHOW).all if occasion is not None else cautions_of(one))
+        for caution in (one.subject.cautions_for(SHOW).all if occasion is not None else one.every_caution)
     ]
     words = words_of(occasion, table, standards, language)
     return Show(tuple(chapters), words, occasion, tuple(dict.fromkeys(told)))

@@ -17,7 +17,6 @@ from koirules.plugins import Registry, load_registry
 from koirules.problems import Cell, Problem, RecordError, StandardError, mixed
 from koirules.problems import parts as say
 from koirules.problems.quoting import in_words
-from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.spoken import Said, known, said
@@ -25,6 +24,7 @@ from koirules.vocabulary.spoken import Said, known, said
 if TYPE_CHECKING:
     from koirules.classes.table import ClassTable
     from koirules.grading.whole_batch import BatchResult
+    from koirules.records.about import About
     from koirules.records.records import Batch
     from koirules.results.decisions import Decision
     from koirules.results.record import Record
@@ -204,13 +204,6 @@ def standard_words(standard: Standard) -> str:
     return f"by {shown(standard.title)}, edition {shown(standard.edition)} ({seal})"
 
 
-def setting_words(standard: Standard, name: str) -> str:
-    """The value of a setting in this run, with its unit."""
-    setting = standard.settings[name]
-    value = setting.value if setting.unit is None else setting.unit.from_held(setting.value)
-    return shortest(value) if setting.unit is None else f"{shortest(value)} {setting.unit.symbol}"
-
-
 def out_of_date(standard: Standard, today: date) -> list[Problem]:
     """The warning that a standard is not valid on a day, where it says when it is."""
     rules = standard.rules
@@ -237,6 +230,10 @@ class Graded:
     def results(self) -> tuple[Result, ...]:
         """The results of its fish."""
         return self.outcome.results
+
+    def about(self, standard: Standard) -> About:
+        """Where its results come from, as files of results say it."""
+        return standard.about(self.outcome, Path(self.batch.file).name)
 
 
 def records_from(standard: Standard, records: str, labels: Sequence[str], *, broken_as_open: bool = False) -> Batch:

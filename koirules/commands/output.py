@@ -81,16 +81,10 @@ def show_paragraph(text: str, *, dim: bool = False) -> None:
     click.echo(click.style(wrapped, dim=True) if dim else wrapped)
 
 
-def cautions_of(standard: Standard) -> tuple[str, ...]:
-    """The cautions of its subject and occasion, after what is to be known of the model of growth where one is asked."""
-    note = standard.growth_note
-    return (note, *standard.cautions.all) if note else standard.cautions.all
-
-
 def short_cautions_of(standard: Standard, *, noted: bool) -> tuple[str, ...]:
     """The same with no more than the gist of the cautions, where their author gave one. noted: with the model of growth."""
     if not standard.cautions.short:
-        return cautions_of(standard)
+        return standard.every_caution
     return tuple(filter(None, (standard.growth_note if noted else "", standard.cautions.short)))
 
 

@@ -19,12 +19,12 @@ from koirules.commands.inputs import (
 )
 from koirules.commands.output import show_problems, shown, stop
 from koirules.commands.page_options import occasion_options
-from koirules.commands.writing_results import about_of, pictures_of, with_hangs_on
+from koirules.commands.writing_results import pictures_of, with_hangs_on
 from koirules.problems import Problem
-from koirules.records.writing import check_folder, write_beside
+from koirules.records.writing import check_folder
 from koirules.report.audience import Audience
 from koirules.report.page_pictures import Pictures
-from koirules.report.paper import PAPERS, SHEETS, write_certificate, write_labels, write_places
+from koirules.report.paper import SHEETS, SIZES, Paper, Sheet, Size, write_paper
 from koirules.results.result import Result
 from koirules.vocabulary.nearness import near
 
@@ -37,7 +37,7 @@ from koirules.vocabulary.nearness import near
     "--out", type=click.Path(), required=True, metavar="FILE", help="The page to write, .html: print it there."
 )
 @click.option("--fish", default="", help="Of which fish a certificate is.")
-@click.option("--paper", type=click.Choice(PAPERS), default="a5", help="The size of a certificate.")
+@click.option("--paper", type=click.Choice(SIZES), default="a5", help="The size of a certificate.")
 @click.option(
     "--by",
     default="",
@@ -51,12 +51,12 @@ from koirules.vocabulary.nearness import near
 @replace_option
 @occasion_options
 def command(
-    what: str,
+    what: Sheet,
     rules: str,
     records: str,
     out: str,
     fish: str,
-    paper: str,
+    paper: Size,
     by: str,
     decisions: str | None,
     labels: tuple[str, ...],
@@ -85,38 +85,22 @@ def command(
         batch = graded(standard, records, (*labels, *([by] if by else [])), decisions)
         results = [one for one in with_hangs_on(batch.results, [(standard, batch.batch)]) if isinstance(one, Result)]
         pictures = pictures_of([(standard, batch.batch)]) if what in {"certificate", "ponds"} else Pictures()
-        about = about_of(standard, batch)
-        problem = write_beside(
-            path,
-            {
-                "certificate": lambda passing: write_certificate(
-                    passing,
-                    results[_place(batch, fish, records, standard.subject.one)],
-                    results,
-                    about,
-                    pictures,
-                    house,
-                    paper,
-                ),
-                "labels": lambda passing: write_labels(passing, results, about, by, house),
-                "lists": lambda passing: write_places(passing, results, about, by, house),
-                "ponds": lambda passing: write_places(passing, results, about, by, house, pictures),
-            }[what],
-        )
+        about = batch.about(standard)
+        if what == "certificate":
+            _check_settled(batch, fish, records, standard.subject.one)
+        problem = write_paper(path, Paper(what, fish, by, paper), results, about, pictures, house)
     _tell(problem, out)
 
 
-def _place(batch: Graded, fish: str, records: str, noun: str) -> int:
-    """Where a fish stands among the results; ends the command where there is none, or where its grade is open."""
+def _check_settled(batch: Graded, fish: str, records: str, noun: str) -> None:
+    """End the command where there is no such fish among the results, or where its grade is open."""
     names = [one.fish for one in batch.results]
     if fish not in names:
         guess = near(fish, names)
         more = f' Did you mean "{shown(guess)}"?' if guess else ""
         stop(f'There is no {noun} "{shown(fish)}" in {shown(records)}.{more} Nothing was written.')
-    place = names.index(fish)
-    if batch.results[place].grade is None:
+    if batch.results[names.index(fish)].grade is None:
         stop(f"The grade of {shown(fish)} is not settled; `koirules why` says what it hangs on. Nothing was written.")
-    return place
 
 
 def _tell(problem: Problem | None, out: str) -> None:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Sequence
-from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -12,8 +11,8 @@ import click
 from attrs import evolve
 
 from koirules.api import Standard
-from koirules.commands.inputs import Graded, is_same_file, setting_words
-from koirules.commands.output import cautions_of, show_problems, shown, stop
+from koirules.commands.inputs import is_same_file
+from koirules.commands.output import show_problems, shown, stop
 from koirules.commands.page_options import Wishes
 from koirules.problems import Problem
 from koirules.problems.picturing import plot_of_whole_files
@@ -25,9 +24,6 @@ if TYPE_CHECKING:
     from koirules.records.records import Batch
     from koirules.report.page_pictures import Pictures
     from koirules.report.result_files import About
-
-_MOST_ASKED = 2_000
-"""For how many fish that are not settled a table says what their grades hang on: it takes some milliseconds each."""
 
 _MANY_PHOTOGRAPHS = 30
 """From how many on it takes seconds to make them smaller."""
@@ -99,31 +95,6 @@ def write_all(
     return failed
 
 
-def about_of(standard: Standard, batch: Graded) -> About:
-    """What a file of results says about where they come from."""
-    from koirules.report.result_files import About
-
-    return About(
-        title=standard.title,
-        edition=standard.edition,
-        variety=standard.variety,
-        file=standard.rules.file,
-        settings={name: setting_words(standard, name) for name in standard.changed},
-        stage=standard.rules.stage,
-        cautions=cautions_of(standard),
-        alerts=batch.outcome.alerts,
-        rounds=batch.outcome.rounds,
-        seal=standard.seal,
-        grades=standard.grade_lines,
-        tongue=standard.tongue,
-        records=Path(batch.batch.file).name,
-        fish=len(batch.results),
-        day=date.today(),
-        subject=standard.subject,
-        traits=standard.trait_titles,
-    )
-
-
 def _check_offered(wishes: Wishes, standards: Sequence[Standard]) -> None:
     """End the command where a grade is offered that no standard has."""
     known = list(dict.fromkeys(name for standard in standards for name in standard.grades))
@@ -146,28 +117,16 @@ def _shows_any(wishes: Wishes, results: Sequence[Row], about: About) -> bool:
 
 def with_hangs_on(results: Sequence[Row], given: Sequence[tuple[Standard, Batch]]) -> list[Row]:
     """The results, each that is not settled with the traits that its grade hangs on, the most decisive first."""
-    still = {one.fish: one for one in results if isinstance(one, Result) and one.grade is None and not one.hangs_on}
-    if len(still) > _MOST_ASKED:
-        return list(results)
-    told: dict[str, tuple[str, ...]] = {}
+    graded = [one for one in results if isinstance(one, Result)]
+    told: dict[str, Result] = {one.fish: one for one in graded}
     for standard, batch in given:
-        for record in batch.records:
-            if record.fish in still:
-                now = len(still[record.fish].possible)
-                asked = standard.questioner.hangs_on(record.readings)
-                deciding = [one for one in asked if one.expected_grades < now] or asked
-                told[record.fish] = tuple(one.trait.name for one in deciding)
-    return [
-        evolve(one, hangs_on=told[one.fish])
-        if isinstance(one, Result) and one.fish in told and one.grade is None
-        else one
-        for one in results
-    ]
+        own = [told[record.fish] for record in batch.records if record.fish in told]
+        told |= {one.fish: one for one in standard.questioner.with_hangs_on(own, batch.records)}
+    return [told[one.fish] if isinstance(one, Result) else one for one in results]
 
 
 def pictures_of(given: Sequence[tuple[Standard, Batch]]) -> Pictures:
     """What a page can show of the fish; photographs that cannot be shown are named."""
-    from koirules.commands.drawn_fish import views_of
     from koirules.report.page_pictures import Pictures
     from koirules.report.photographs import named_photographs, read_photographs
 
@@ -180,10 +139,5 @@ def pictures_of(given: Sequence[tuple[Standard, Batch]]) -> Pictures:
     else:
         photographs, problems = read_photographs(file, records)
     show_problems(problems)
-    views = {
-        record.fish: found
-        for standard, batch in given
-        for record in batch.records
-        if (found := views_of(standard, record))
-    }
+    views = {fish: seen for standard, batch in given for fish, seen in standard.views(batch.records).items()}
     return Pictures(photographs, views)

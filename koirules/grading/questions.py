@@ -24,6 +24,8 @@ from koirules.engines.scalar.evaluator import Evaluator, Trace, compile_rules
 from koirules.grading.single import Grader
 from koirules.program.records import RecordedAs
 from koirules.results.parts_read import traits_in
+from koirules.results.record import Record
+from koirules.results.result import Result
 from koirules.standard.cuts import cuts_of
 from koirules.standard.parts import Part, Setting
 from koirules.vocabulary.colour_readings import ColourReadings
@@ -113,6 +115,10 @@ class Known:
         return evolve(self, unnoted=self.unnoted | {trait.name for trait in asked} - set(names))
 
 
+_MOST_ASKED = 2_000
+"""For how many fish that are not settled results say what their grades hang on: it takes some milliseconds each."""
+
+
 @frozen
 class Questioner:
     """Asks a compiled standard what a fish hangs on. evaluator: the standard, told what is recorded."""
@@ -131,6 +137,23 @@ class Questioner:
     def hangs_on(self, record: Mapping[str, Reading]) -> tuple[Question, ...]:
         """What the grade of a record hangs on, most decisive first; `is recorded` is answered as the record stands."""
         return self.questions(Known(record, unnoted=frozenset(self.answers)))
+
+    def with_hangs_on(self, results: Sequence[Result], records: Iterable[Record]) -> tuple[Result, ...]:
+        """The results of records; those that are not settled with the traits that their grades hang on, most decisive first.
+
+        Where very many are not settled, none of them has these traits.
+        """
+        still = {one.fish: one for one in results if one.grade is None and not one.hangs_on}
+        if len(still) > _MOST_ASKED:
+            return tuple(results)
+        told: dict[str, tuple[str, ...]] = {}
+        for record in records:
+            if record.fish in still:
+                now = len(still[record.fish].possible)
+                asked = self.hangs_on(record.readings)
+                deciding = [one for one in asked if one.expected_grades < now] or asked
+                told[record.fish] = tuple(one.trait.name for one in deciding)
+        return tuple(evolve(one, hangs_on=told[one.fish]) if one.fish in told else one for one in results)
 
     def thin_ahead(self, record: Mapping[str, Reading]) -> tuple[Trait, ...]:
         """The maps of a record with thin patches of which the rules ask what they grow to: nothing said today settles that."""

@@ -14,7 +14,7 @@ from koirules.engines.scalar.evaluator import Trace
 from koirules.grading.judges import conditions_of_grades, panel_result, trace_together
 from koirules.grading.measuring import all_measured
 from koirules.grading.single import Grader
-from koirules.problems import RecordError
+from koirules.problems import Problem, RecordError
 from koirules.results.course import AlertShown, RoundCourse
 from koirules.results.decisions import Decision
 from koirules.results.look_again import LookAgain, look_again
@@ -39,13 +39,15 @@ Readings = dict[str, Any]
 class BatchResult:
     """What came of a batch: the results in the order of the records, alerts, and what each round did.
 
-    records: those of the batch, with the figures and earlier looks that were read beside them.
+    records: those of the batch, with the figures and earlier looks that were read beside them. warnings: what is odd about
+    the file that they were read from, and stopped nothing.
     """
 
     results: tuple[Result, ...]
     alerts: tuple[AlertShown, ...] = ()
     rounds: tuple[RoundCourse, ...] = ()
     records: tuple[Record, ...] = field(default=(), repr=False, eq=False)
+    warnings: tuple[Problem, ...] = field(default=(), repr=False, eq=False)
 
     def __repr__(self) -> str:
         return f"BatchResult({len(self.results)} fish, {len(self.alerts)} alerts, {len(self.rounds)} rounds)"

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from pathlib import Path
+from typing import Literal, assert_never, get_args
 
-from attrs import frozen
+from attrs import field, frozen
+from attrs.validators import in_
 
 from koirules.languages import ENGLISH, Tongue, to_say
+from koirules.problems import Problem
 from koirules.records.about import About
 from koirules.records.columns import VARIETY
+from koirules.records.writing import write_beside
 from koirules.report.audience import Audience
 from koirules.report.page_model import Fish, Page, page_of
 from koirules.report.page_pictures import Pictures
@@ -18,16 +22,33 @@ from koirules.report.templating import rendered
 from koirules.results.ranking import best_first
 from koirules.results.result import Result
 
-SHEETS = ("certificate", "labels", "lists", "ponds")
+Sheet = Literal["certificate", "labels", "lists", "ponds"]
+Size = Literal["a5", "a4"]
+
+SHEETS: tuple[Sheet, ...] = get_args(Sheet)
 """What can be printed."""
 
-PAPERS = ("a5", "a4")
+SIZES: tuple[Size, ...] = get_args(Size)
 
 _DRAWN = 112.0
 """How long a fish is drawn on a certificate, in mm."""
 _BARS = (1, 2, 5, 10, 20, 50)
 _LONGEST_BAR = 46.0
 _ORDER = (to_say("first of its lot"), to_say("second of its lot"), to_say("third of its lot"))
+
+
+@frozen
+class Paper:
+    """A sheet to print. fish, size: of which fish a certificate is, and its size. by: the label that says where a fish goes.
+
+    Without `by` a fish goes where a round sends it, or to the place that its record names. Raises ValueError for a sheet or a
+    size that there is none of.
+    """
+
+    sheet: Sheet = field(validator=in_(SHEETS))
+    fish: str = ""
+    by: str = ""
+    size: Size = field(default="a5", validator=in_(SIZES))
 
 
 @frozen
@@ -47,6 +68,37 @@ class Place:
     counts: str
 
 
+def write_paper(
+    path: Path,
+    wanted: Paper,
+    results: Sequence[Result],
+    about: About,
+    pictures: Pictures | None = None,
+    house: Audience | None = None,
+) -> Problem | None:
+    """Write a sheet, whole or not at all; a problem says why it could not be written.
+
+    Raises ValueError where a certificate is wanted, and no settled fish has the name.
+    """
+    house, pictures, fish, by = house or Audience(), pictures or Pictures(), wanted.fish, wanted.by
+    match wanted.sheet:
+        case "certificate":
+            one = next((one for one in results if one.fish == fish and one.grade is not None), None)
+            if one is None:
+                raise ValueError(f"there is no settled {about.subject.one} {fish!r}")
+            return write_beside(
+                path, lambda to: write_certificate(to, one, results, about, pictures, house, wanted.size)
+            )
+        case "labels":
+            return write_beside(path, lambda to: write_labels(to, results, about, by, house))
+        case "lists":
+            return write_beside(path, lambda to: write_places(to, results, about, by, house))
+        case "ponds":
+            return write_beside(path, lambda to: write_places(to, results, about, by, house, pictures))
+        case _:
+            assert_never(wanted.sheet)
+
+
 def write_certificate(
     path: Path,
     result: Result,
@@ -54,9 +106,9 @@ def write_certificate(
     about: About,
     pictures: Pictures,
     house: Audience,
-    paper: str = "a5",
+    size: str = "a5",
 ) -> None:
-    """Write the certificate of a fish whose grade is settled; results: of its whole lot. paper: one of `PAPERS`."""
+    """Write the certificate of a fish whose grade is settled; results: of its whole lot. size: one of `SIZES`."""
     page = page_of([result], about, pictures, house)
     fish = page.parts[0].table[0]
     ranked = best_first(tuple(page.parts[0].wording.grades), results)
@@ -82,7 +134,7 @@ def write_certificate(
         rank=standing,
         facts={name: words for name, words in facts.items() if words},
         bar=_bar(length, tongue),
-        paper=paper,
+        paper=size,
         tongue=tongue,
         name=tongue("Certificate of {fish}", fish=result.fish),
     )
@@ -150,7 +202,7 @@ def _counts(fish: Sequence[Fish], tongue: Tongue) -> str:
 
 
 def write_sheet(path: Path, template: str, *, paper: str, tongue: Tongue = ENGLISH, **values: object) -> None:
-    """Write a template that extends `paper.html`; paper: one of `PAPERS`."""
+    """Write a template that extends `paper.html`; size: one of `SIZES`."""
     style = page_file("paper.css").replace("@page { size: A4;", f"@page {{ size: {paper.upper()};")
     made = rendered(template, tongue, style=style, policy=policy(style), paper=paper, **values)
     path.write_text(made.lstrip(), encoding="utf-8", newline="\n")

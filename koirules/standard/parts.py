@@ -19,6 +19,7 @@ from koirules.standard.rounds import Round
 from koirules.standard.saying import names_in
 from koirules.standard.titles import Titled
 from koirules.standard.tree import Node
+from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.phrases import Saying
 from koirules.vocabulary.readings import Reading
@@ -45,6 +46,12 @@ class Setting:
     changeable: bool
     place: Place
     whole: bool = False
+
+    @property
+    def words(self) -> str:
+        """The value with its unit."""
+        value = self.value if self.unit is None else self.unit.from_held(self.value)
+        return shortest(value) if self.unit is None else f"{shortest(value)} {self.unit.symbol}"
 
 
 @frozen

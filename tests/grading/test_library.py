@@ -1,10 +1,13 @@
 """What commands do, the library does through public names."""
 
 import json
+from pathlib import Path
 
 import pytest
+from click.testing import CliRunner
 
 import koirules
+from koirules.commands import main
 
 RULES = """
 standard "library" edition 1 variety kohaku
@@ -65,3 +68,92 @@ def test_what_cannot_be_written_is_raised_as_a_problem(standard, tmp_path, name)
         standard.write_handbook(tmp_path / name)
     with pytest.raises(koirules.KoirulesError):
         standard.write_results(tmp_path / name, standard.grade_batch([{"fish": "A"}]))
+
+
+LOT = Path(__file__).parents[2] / "examples" / "01-autumn-lot" / "records.csv"
+
+
+@pytest.fixture(scope="module")
+def house():
+    return koirules.load_standard("tosai_kohaku")
+
+
+@pytest.fixture(scope="module")
+def lot(house):
+    return house.grade_file(LOT)
+
+
+def written_by_command(*words):
+    ran = CliRunner().invoke(main, [str(word) for word in words])
+    assert ran.exit_code == 0, ran.output
+
+
+@pytest.mark.parametrize("name", ["results.csv", "results.json", "page.html"])
+def test_results_are_those_of_grade(house, lot, tmp_path, name):
+    house.write_results(tmp_path / name, lot, LOT.name)
+    written_by_command("grade", "tosai_kohaku", LOT, "--out", tmp_path / f"command_{name}")
+    assert (tmp_path / name).read_bytes() == (tmp_path / f"command_{name}").read_bytes()
+
+
+def test_pages_for_customers_and_values_beside_results_are_those_of_grade(house, lot, tmp_path):
+    reader = koirules.Audience(is_house=False, title="Autumn lot", offered=frozenset({"keep"}))
+    house.write_results(tmp_path / "offer.html", lot, LOT.name, audience=reader)
+    house.write_results(tmp_path / "all.csv", lot, LOT.name, with_records=True)
+    asked = ("--for", "customer", "--title", "Autumn lot", "--offer", "keep", "--with-records")
+    outs = ("--out", tmp_path / "c.html", "--out", tmp_path / "c.csv", "--plot", tmp_path / "c.svg")
+    written_by_command("grade", "tosai_kohaku", LOT, *outs, *asked)
+    assert (tmp_path / "offer.html").read_bytes() == (tmp_path / "c.html").read_bytes()
+    assert (tmp_path / "all.csv").read_bytes() == (tmp_path / "c.csv").read_bytes()
+    house.write_plot(tmp_path / "points.svg", lot, LOT.name)
+    assert (tmp_path / "points.svg").read_bytes() == (tmp_path / "c.svg").read_bytes()
+
+
+@pytest.mark.parametrize("sheet", ["certificate", "labels", "lists", "ponds"])
+def test_paper_is_that_of_print(house, lot, tmp_path, sheet):
+    fish = "L09" if sheet == "certificate" else ""
+    house.write_paper(tmp_path / "library.html", koirules.Paper(sheet, fish=fish, by="pond"), lot, LOT.name)
+    asked = ("--fish", fish) if fish else ()
+    written_by_command("print", sheet, "tosai_kohaku", LOT, "--by", "pond", *asked, "--out", tmp_path / "command.html")
+    assert (tmp_path / "library.html").read_bytes() == (tmp_path / "command.html").read_bytes()
+
+
+def test_paper_that_cannot_be_is_refused(house, lot, tmp_path):
+    for made in (lambda: koirules.Paper("poster"), lambda: koirules.Paper("labels", size="a6")):
+        with pytest.raises(ValueError, match="poster|a6"):
+            made()
+    (still_open,) = [one.fish for one in lot.results if one.grade is None][:1]
+    for fish in ("nobody", still_open):
+        with pytest.raises(ValueError, match=fish):
+            house.write_paper(tmp_path / "certificate.html", koirules.Paper("certificate", fish=fish), lot)
+    assert not (tmp_path / "certificate.html").exists()
+
+
+def test_verdicts_are_set_beside_the_rules_and_beside_each_other(house, lot):
+    graded = {one.fish: one.grade for one in lot.results if one.grade is not None}
+    verdicts = {fish: "in" if grade == "keep" else "out" for fish, grade in graded.items()}
+    assert house.agreement(verdicts, lot).share == 1
+    other = {**verdicts, "L09": "out"}
+    assert [pair.fish for pair in house.agreement(verdicts, other).differing] == ["L09"]
+    assert [pair.fish for pair in house.agreement(other, lot).differing] == ["L09"]
+    with pytest.raises(ValueError, match="'lovely' of L09"):
+        house.agreement({"L09": "lovely"}, lot)
+
+
+def test_flaws_are_those_of_the_command(standard):
+    flaws = standard.flaws()
+    assert flaws.ideal.grade == "keep"
+    assert {trait.name for trait, _, _ in flaws.worst()} == {"spine", "outline"}
+
+
+def test_a_file_that_cannot_be_read_is_raised_with_every_problem(house, tmp_path):
+    (tmp_path / "bad.csv").write_text("fish,kiwa,spine\nA,shrap,straight\nB,sharp,bnet\n", encoding="utf-8")
+    with pytest.raises(koirules.RecordError) as raised:
+        house.grade_file(tmp_path / "bad.csv")
+    assert [problem.site.row for problem in raised.value.problems] == [2, 3]
+
+
+def test_photographs_that_are_not_there_are_raised(house, tmp_path):
+    (tmp_path / "lot.csv").write_text("fish,photo\nA,a.jpg\n", encoding="utf-8")
+    batch = house.grade_file(tmp_path / "lot.csv")
+    with pytest.raises(koirules.RecordError, match=r"a\.jpg"):
+        house.photographs_of(batch, tmp_path / "lot.csv")

@@ -179,7 +179,9 @@ def test_every_page_of_the_guide_is_in_its_list():
     assert set(listed) >= pages
 
 
-def test_the_snippets_of_the_library_run(capsys):
+def test_the_snippets_of_the_library_run(capsys, tmp_path, monkeypatch):
+    (tmp_path / "examples").symlink_to(ROOT / "examples")
+    monkeypatch.chdir(tmp_path)
     scope = {}
     for block in blocks_of(text_of(REFERENCE / "library.md")):
         if block.kind == "python":
@@ -188,6 +190,8 @@ def test_the_snippets_of_the_library_run(capsys):
     assert "kiwa" in capsys.readouterr().out
     assert scope["graded"].shape[0] == 2
     assert scope["question"] is not None
+    written = {"results.xlsx", "offer.html", "certificate.html", "labels.html", "points.svg"}
+    assert written <= {path.name for path in tmp_path.iterdir()}
 
 
 def test_ci_installs_the_wheel_as_the_guide_says():

@@ -19,7 +19,6 @@ from click.testing import CliRunner, Result
 from koirules.api import load_standard, read_standard
 from koirules.commands import main
 from koirules.commands.inputs import graded
-from koirules.commands.writing_results import about_of
 from koirules.grading.sample_runs import run_samples
 from koirules.report.appearance import appearance_of
 from koirules.report.figures import in_tenths, parts_in_tenths
@@ -39,7 +38,7 @@ LOT = Path(__file__).parents[2] / "examples" / "01-autumn-lot" / "records.csv"
 def lot():
     standard = load_standard("tosai_kohaku")
     batch = graded(standard, str(LOT), (), None)
-    about = about_of(standard, batch)
+    about = batch.about(standard)
     return Wording.of(batch.results, about), {one.fish: one for one in batch.results}
 
 

@@ -11,7 +11,7 @@ import click
 
 from koirules.api import Standard
 from koirules.classes.placing import GROUP, SIZE
-from koirules.commands.inputs import Graded, setting_words, shown_titles, standard_words
+from koirules.commands.inputs import Graded, shown_titles, standard_words
 from koirules.commands.output import show_paragraph, shown
 from koirules.commands.render.changes import wrapped
 from koirules.commands.render.rounds import tell_alerts, tell_rounds, tell_rounds_in_short
@@ -121,7 +121,7 @@ def print_short_totals(standard: Standard, batch: Graded) -> None:
     told += [f"not settled {still_open:,}"] if still_open else []
     decided = sum(result.decision is not None for result in batch.results)
     told += [f"decided by hand {decided:,}, counted above"] if decided else []
-    changed = "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
+    changed = "".join(f"; {name} = {standard.settings[name].words}" for name in standard.changed)
     show_paragraph(f"{standard.subject.counted(len(batch.results))} {standard_words(standard)}{changed}")
     show_paragraph(", ".join(told))
 
@@ -170,7 +170,7 @@ def print_totals(standard: Standard, batch: Graded) -> None:
     still_open = Counter(result.possible for result in batch.results if result.grade is None)
     click.echo(
         f"{standard.subject.counted(len(batch.results))} {standard_words(standard)}"
-        + "".join(f"; {name} = {setting_words(standard, name)}" for name in standard.changed)
+        + "".join(f"; {name} = {standard.settings[name].words}" for name in standard.changed)
     )
     titles, again = shown_titles(standard), Counter(result.grade for result in unread_in(batch.results))
     width = max(len("not settled"), *(len(title) for title in titles.values()))
