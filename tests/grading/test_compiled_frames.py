@@ -372,3 +372,15 @@ def test_an_engine_that_does_not_exist_is_refused_and_the_two_are_named() -> Non
     standard = koirules.load_standard("tosai_kohaku")
     with pytest.raises(koirules.EngineError, match=r'no engine "gpu". Choose "columnar" or "compiled"'):
         standard.grade_frame(pl.DataFrame({"length": [14.0]}), engine="gpu")
+
+
+def test_a_score_and_a_fault_that_are_never_one_value_are_open_in_every_row() -> None:
+    standard = koirules.read_standard(
+        'standard "never one" edition 1\ntrait edge as scale low < high\ntrait size as number from 0 to 10\n'
+        "fault huge if 2 * 1000000 above 700000: no better than sell\nsection body worth 100\n"
+        "points far by 2 * 1000000: 0 gives 10, 700000 gives 5\npoints clean by edge: low gives 0, high gives 10\n"
+        "grade keep if score at least 50\ngrade sell otherwise\n"
+    )
+    frame = pl.DataFrame({"edge": ["low", "high", None], "size": [1.0, None, 3.0]})
+    graded = both(standard, frame)
+    assert graded["score"].null_count() == graded["fault huge"].null_count() == 3

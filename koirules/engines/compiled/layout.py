@@ -66,6 +66,11 @@ HUNDREDTHS, SET, TRUTHS = "hundredths", "set", "truths"
 """Of a result: doubles, shown as points; bits of grades; bits of truths."""
 
 
+def holds_always(truth: Value) -> bool:
+    """Whether a truth is one for every row, so that no column is needed for it."""
+    return truth.constant and truth.data is True
+
+
 class Entry(Enum):
     """What a table holds for each code: a bit of one word, a 32-bit integer, or a double."""
 
@@ -112,7 +117,7 @@ class Layout:
         made._result(program.possible, SET)
         for end in program.score:
             made._result(end, HUNDREDTHS)
-        if not program.is_one.constant:
+        if not holds_always(program.is_one):
             made._result(program.is_one, TRUTHS)
         if sections:
             for ends in program.sections:
@@ -121,7 +126,7 @@ class Layout:
         if faults:
             for surely, known in program.limits:
                 made._result(surely, TRUTHS)
-                if not known.constant:
+                if not holds_always(known):
                     made._result(known, TRUTHS)
         made._take_tables()
         return made

@@ -27,6 +27,7 @@ from koirules.engines.compiled.layout import (
     Entry,
     Layout,
     Slot,
+    holds_always,
 )
 from koirules.engines.compiled.lowering import LANES
 from koirules.engines.compiled.objects import Loaded
@@ -395,8 +396,7 @@ class _Columns:
     def _series(self, value: Value, what: str, kind: bytes, known: Value | None = None) -> pl.Series:
         """The column of a value, null where it is not known."""
         slot = self.layout.slot(value, what)
-        sure = known is None or (known.constant and known.data)
-        there = None if sure or known is None else self.layout.slot(known, TRUTHS)
+        there = None if known is None or holds_always(known) else self.layout.slot(known, TRUTHS)
         key = (slot.word, None if there is None else there.word)
         if key not in self._made:
             memory = self.memory[slot]
