@@ -119,7 +119,7 @@ def test_paper_is_that_of_print(house, lot, tmp_path, sheet):
 
 def test_paper_that_cannot_be_is_refused(house, lot, tmp_path):
     for made in (lambda: koirules.Paper("poster"), lambda: koirules.Paper("labels", size="a6")):
-        with pytest.raises(ValueError, match="poster|a6"):
+        with pytest.raises(ValueError, match=r"poster|a6"):
             made()
     (still_open,) = [one.fish for one in lot.results if one.grade is None][:1]
     for fish in ("nobody", still_open):
