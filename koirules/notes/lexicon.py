@@ -66,7 +66,8 @@ class Means:
     """What words say. wording: as they are written where they come from. own: whether the page says so.
 
     denied: what `no` before them says, where that is more than the opposite of what they say. place: of a pattern, its
-    place among the patterns; 0 of what is written out, which goes before them.
+    place among the patterns; 0 of what is written out, which goes before them. after: traits of which the remark before has
+    to speak, where there is one.
     """
 
     wording: str
@@ -74,6 +75,7 @@ class Means:
     own: bool = False
     denied: tuple[Stated, ...] = ()
     place: int = 0
+    after: tuple[str, ...] = ()
 
 
 _NOTHING: Mapping[str, int] = MappingProxyType({})
@@ -444,14 +446,14 @@ class _Building:
         for trait in rules.traits.values():
             self._of_trait(trait, spoken.get(trait.name, ()))
 
-    def add(self, wording: str, stated: tuple[Stated, ...], *, own: bool = False) -> None:
+    def add(self, wording: str, stated: tuple[Stated, ...], *, own: bool = False, after: tuple[str, ...] = ()) -> None:
         """Give a wording a meaning, unless it has one already."""
         pattern = "(" in wording and not own
         self.patterns += pattern
         for node in self._nodes(wording, pattern=pattern):
             if node.means is None:
                 shown = next(examples_of(sequel_of(wording))) if pattern else wording
-                node.means = Means(shown, stated, own, place=self.patterns if pattern else 0)
+                node.means = Means(shown, stated, own, place=self.patterns if pattern else 0, after=after)
                 self.phrases.setdefault(shown, node.means)
                 self.said.append(f"{wording}={stated}")
 
@@ -507,7 +509,7 @@ class _Building:
                     if stated is not None:
                         along = implied or ()
                         along = denied(along, self.rules.traits) if reading == "is none" else along
-                        self.add(wording, (*stated, *along))
+                        self.add(wording, (*stated, *along), after=one.after)
 
     def _of_trait(self, trait: Trait, spoken: Sequence[Spoken]) -> None:
         kind = trait.kind

@@ -148,6 +148,8 @@ class NotesReader:
                 remark = self._further(text, found[-1]) or remark
             if remark.sort is Sort.UNKNOWN and found and found[-1].sort is Sort.TRAITS:
                 remark = self._placed(text, found[-1]) or remark
+            if not _goes_on(remark, found):
+                remark = Remark(text, Sort.UNKNOWN)
             inside = 0 < number < len(line.remarks) - 1
             if remark.sort is Sort.VERDICT and inside:
                 remark = evolve(remark, sort=Sort.UNKNOWN, verdict="")
@@ -390,6 +392,17 @@ def cells(fish: NotedFish, traits: Mapping[str, Trait], lot: NotedFish | None = 
     """What was told of a fish as cells of a sheet, by trait; what was said of the lot goes behind its own."""
     whole = {**({} if lot is None else lot.said), **fish.said}
     return {name: cell for name, said in whole.items() if (cell := cell_of(traits[name].kind, said))}
+
+
+def _goes_on(remark: Remark, before: Sequence[Remark]) -> bool:
+    """Whether a remark that does not name what it speaks of follows one on the same thing: `stops at the eyes`."""
+    leaning = [found for found in remark.found if found.after]
+    if not leaning:
+        return True
+    last = next((one for one in reversed(before) if one.sort in {Sort.TRAITS, Sort.UNKNOWN}), None)
+    within = {found.trait for found in remark.found if not found.after}
+    told = within or (set() if last is None else {*last.named, *(found.trait for found in last.found)})
+    return not told or all(told & {*found.after} for found in leaning)
 
 
 def cell_of(kind: Kind, said: Said | None) -> str:

@@ -15,6 +15,7 @@ from koirules.notes.lexicon import (
     SKIPPED,
     Hit,
     Lexicon,
+    Means,
     is_text,
     none_of,
     noted_at_least,
@@ -52,12 +53,16 @@ class Sort(Enum):
 
 @frozen
 class Found:
-    """What a remark says of a trait. said: None where it says no more than that nobody can tell. phrase: by which words."""
+    """What a remark says of a trait. said: None where it says no more than that nobody can tell. phrase: by which words.
+
+    after: traits of which the remark before has to speak, where there is one.
+    """
 
     trait: str
     said: Said | None
     phrase: str
     hedged: bool = False
+    after: tuple[str, ...] = ()
 
 
 @frozen
@@ -357,7 +362,7 @@ class RemarkReader:
                 if hedged and tuple(t for t in tokens if t not in ARTICLES) != _bare(hit):
                     continue
                 if all(token in SKIPPED for token in rest):
-                    return tuple(Found(each.trait, each.said, hit.means.wording) for each in hit.means.stated)
+                    return _told(hit.means, hit.means.wording)
         return None
 
     def _named_at_the_head(self, tokens: tuple[str, ...]) -> tuple[str, ...]:
@@ -405,6 +410,10 @@ class RemarkReader:
         ):
             return tokens, False
         return _without(tokens, _SOFTENERS)
+
+
+def _told(means: Means, wording: str) -> tuple[Found, ...]:
+    return tuple(Found(each.trait, each.said, wording, after=means.after) for each in means.stated)
 
 
 def _bare(hit: Hit) -> tuple[str, ...]:
@@ -530,7 +539,7 @@ class _Scan:
             if not negated:
                 if self.bare == at and best.means is not None and not best.means.stated:
                     return None  # `shimi fine`: small ones, or no harm in them
-                self.found += [Found(each.trait, each.said, best.wording) for each in best.means.stated]  # type: ignore[union-attr]
+                self.found += () if best.means is None else _told(best.means, best.wording)
                 return best.end
             return self._negated(best)
         if named is not None:
@@ -604,7 +613,7 @@ class _Scan:
         longer = next((one for one in self.lexicon.hits(self.tokens, start) if one.means and one.end > hit.end), None)
         if longer is None or longer.means is None:
             return hit.end
-        self.found += [Found(each.trait, each.said, longer.wording) for each in longer.means.stated]
+        self.found += _told(longer.means, longer.wording)
         self.about = longer.about
         return longer.end
 

@@ -32,6 +32,8 @@ class Spoken:
     `includes tail`), what says so without a noun. implies: what goes along with every level but the lowest, as in a
     `phrase`. of_parts: whether it is said of a part as of the whole: "kiwa soft on the last patch". apart: whether its
     levels are said beside its own nouns alone, which say nothing by themselves: "good depth" is thick, "good red" is not.
+    after: traits of which the remark before has to speak, where there is one, since what stands in `alone` does not name
+    what it is said of: "stops at the eyes" is said of red after "red on the head", and not after "black on the head".
     """
 
     trait: str
@@ -42,6 +44,7 @@ class Spoken:
     implies: str = ""
     of_parts: bool = False
     apart: bool = False
+    after: tuple[str, ...] = ()
 
 
 @frozen

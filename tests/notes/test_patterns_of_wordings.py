@@ -147,3 +147,27 @@ def test_what_is_said_of_a_part_is_said_of_the_whole_where_its_table_says_so(tex
         Spoken("sashi_even", "lead rim", levels={"even": "plump"}),
     )
     assert [found.said for found in reader.remarks.read(text).found] == said
+
+
+def test_a_remark_that_does_not_name_what_it_speaks_of_is_of_what_the_one_before_names():
+    reader = NotesReader.of(koirules.read_standard(PAGE.format("kohaku"), registry=registry_with()).rules)
+    read = {}
+    for line in (
+        "red on the head, stops at the eyes",
+        "stops at the eyes",
+        "white is yellow on the head, stops at the eyes",
+        "a speck on the nose, goes down to the nose",
+        "large head patch, keep an eye on it, right down to the nose",
+        "white yellow and right down to the nose",
+    ):
+        (fish,) = reader.read(f"1: {line}").fish
+        read[line] = (fish.said.get("head_hi_front"), fish.unread)
+    eye_line, nose = 2, 8
+    assert read == {
+        "red on the head, stops at the eyes": (eye_line, ("red on the head",)),
+        "stops at the eyes": (eye_line, ()),
+        "white is yellow on the head, stops at the eyes": (None, ("stops at the eyes",)),
+        "a speck on the nose, goes down to the nose": (None, ("goes down to the nose",)),
+        "large head patch, keep an eye on it, right down to the nose": (nose, ("keep an eye on it",)),
+        "white yellow and right down to the nose": (None, ("white yellow and right down to the nose",)),
+    }
