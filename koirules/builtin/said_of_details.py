@@ -239,8 +239,12 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "centred": "centred, central, in the middle, well placed, in the centre, sits well, well centred, dead "
             "centre, bang in the middle, right in the middle, dead in the middle, smack in the middle, just where "
             "(you|i) want it, in the right place, nicely placed",
-            "off_left": "(off|slips|slipped|shifted|leaning|leans|pulls|sits|sitting|hangs|skewed|tips|slid|over|pushed|set|moved|) (off|over|a bit|a touch|) (to|towards) the left (eye|side|), (sits|is|) left of (the|) (centre|middle), shifted left, sits left, too far left, off left",
-            "off_right": "(off|slips|slipped|shifted|leaning|leans|pulls|sits|sitting|hangs|skewed|tips|slid|over|pushed|set|moved|) (off|over|a bit|a touch|) (to|towards) the right (eye|side|), (sits|is|) right of (the|) (centre|middle), shifted right, sits right, too far right, off right",
+            "off_left": "(off|slips|slipped|shifted|leaning|leans|pulls|sits|sitting|hangs|skewed|tips|slid|over|pushed|"
+            "set|moved|) (off|over|a bit|a touch|) (to|towards) the left (eye|side|), (sits|is|) left of (the|) (centre|"
+            "middle), shifted left, sits left, too far left, off left",
+            "off_right": "(off|slips|slipped|shifted|leaning|leans|pulls|sits|sitting|hangs|skewed|tips|slid|over|"
+            "pushed|set|moved|) (off|over|a bit|a touch|) (to|towards) the right (eye|side|), (sits|is|) right of (the|"
+            ") (centre|middle), shifted right, sits right, too far right, off right",
             "off_front": "too far forward, too far in front, forward, too far down, too low, (sits|pushed) too far "
             "(forward|down)",
             "off_rear": "too far back, set back, too high, (sits|set|pushed) too far back",
@@ -318,7 +322,10 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
     Spoken(
         "hi_on_fins",
         beside=f"{_RED}, orange, red in it, red in them, red on it, some red, red "
-        f"(streak|tinge|patch|stain|mark|spot|smudge|line|fleck|blot|ray|stripe|edge|tip|wash|flash|splash|bit|dot|speck), (splash|bit|touch|streak|dab|lick|wash|tinge|flash|trace|hint|spot|mark|patch|tip|smear|fleck|ray|line) of (red|colour), {_RED} (into|up into|right into|out into|through|all through|goes into|runs into|runs up into|creeps into|bleeds into|spills into)",
+        "(streak|tinge|patch|stain|mark|spot|smudge|line|fleck|blot|ray|stripe|edge|tip|wash|flash|splash|bit|dot|"
+        "speck), (splash|bit|touch|streak|dab|lick|wash|tinge|flash|trace|hint|spot|mark|patch|tip|smear|fleck|ray|"
+        f"line) of (red|colour), {_RED} (into|up into|right into|out into|through|all through|goes into|runs into|runs "
+        "up into|creeps into|bleeds into|spills into)",
         alone={
             "is none": "(all|) fins (are|) (all|both|nice and|good and|pure|quite|lovely and|) "
             "(white|clean|clear|bare|snow white|spotless|unmarked|free|plain) (all round|all of them|every one|), "
