@@ -8,7 +8,7 @@ SUPERB = (
     "superb, excellent, outstanding, perfect, fantastic, amazing, wonderful, exceptional, incredible, unbelievable, "
     "out of this world, second to none, as good as it gets, could not be better, can not be better, top drawer, top notch, "
     "top class, top quality, first class, first rate, world class, to die for, magnificent, very good, super, top, tops, "
-    "extraordinary, sublime, spectacular, stunning, gorgeous, immaculate, flawless, impeccable, faultless, brilliant, "
+    "extraordinary, sublime, spectacular, stunning, gorgeous, impeccable, faultless, brilliant, "
     "exquisite, splendid, phenomenal, as good as you will see, something else"
 )
 """Words for the best level of a trait."""

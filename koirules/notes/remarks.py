@@ -553,21 +553,22 @@ class _Scan:
         end = at
         while end < len(self.tokens) and self.tokens[end] in _BEFORE_NAMES:
             end += 1
-        if end == at or end == len(self.tokens):
-            return None
+            if end < len(self.tokens) and self._stands_behind_sizes(at, end):
+                return end
+        return None
+
+    def _stands_behind_sizes(self, at: int, end: int) -> bool:
         sizes = set(self.tokens[at:end]) <= _SIZES
         if sizes and self._counted_at(end):
-            return end
+            return True
         best = next((hit for hit in self.lexicon.hits(self.tokens, end) if hit.means is not None), None)
-        kinds = (
-            [] if best is None or best.means is None else [self.lexicon.traits[s.trait].kind for s in best.means.stated]
-        )
-        if best is None or not kinds:
-            return None
+        if best is None or best.means is None or not best.means.stated:
+            return False
+        kind = self.lexicon.traits[best.means.stated[0].trait].kind
         if sizes:
-            return end if isinstance(kinds[0], Places) else None
+            return isinstance(kind, Places)
         # `good nidan` is nidan, and `good sharp kiwa` sharp.
-        return end if isinstance(kinds[0], Choice if best.whole else Scale) else None
+        return isinstance(kind, Choice if best.whole else Scale)
 
     def _counted_at(self, at: int) -> bool:
         names = [name for hit in self.lexicon.hits(self.tokens, at) for name in hit.names]
