@@ -42,6 +42,7 @@ PHRASES = {
     "no worse than": "The lowest grade that is still possible.",
     "unless": "A condition under which silence says nothing.",
     "not known": "The sorter looked and could not tell.",
+    "of them": "How many places it is, and not which.",
     "otherwise": "What holds when nothing before it does.",
     "anything else": "Every word that has no row of its own; comes last.",
     "trait by trait": "Medians of numbers and scales, the most named choice, yes or no and places by more than half.",

@@ -14,7 +14,7 @@ from koirules.engines.scalar.walking import worked_out
 from koirules.explain.any_number import can_be_any, causes
 from koirules.explain.plain_words import PlainWords
 from koirules.explain.shortfall import fails_on_score, shortfalls
-from koirules.languages import to_say
+from koirules.languages import ENGLISH, to_say
 from koirules.results.parts_read import points_in, supplied_in, supplied_looked_at, traits_in
 from koirules.results.reason import State
 from koirules.standard.growth_settings import length_grown_to
@@ -225,7 +225,7 @@ class Teller:
     def _points_read(self, name: str, trace: Trace, *, titled: bool = False) -> str:
         names = [section.name for section in self.rules.sections]
         low, high = trace.sections[names.index(name)] if name else trace.score
-        tongue = self.plain.tongue
+        tongue = self.plain.tongue if titled else ENGLISH
         shown = [tongue.figure(shortest(Decimal(end).scaleb(-2))) for end in (low, high)]
         points = shown[0] if low == high else tongue.stretch(*shown)
         if not titled:

@@ -171,10 +171,24 @@ class Grade:
 
 
 @frozen
+class SoMany:
+    """How many places are in, and not which: `1 of them`, `at least 2 of (tail, dorsal, anal)`.
+
+    bound: `at least`, `at most` or "". numbers: one, or both ends. among: the places in the bracket; none for all others.
+    """
+
+    bound: str
+    numbers: tuple[Quantity, ...]
+    among: tuple[Word, ...]
+    place: Place
+
+
+@frozen
 class Fact:
     """One trait of a sample, with its value as text in the way of a record, or as the words in a bracket.
 
     words_to: the two words are the ends of what it could be, as in `fair to razor`. not_known: the sorter could not tell.
+    so_many: how many places are in beside those of `words`.
     """
 
     trait: Word
@@ -185,6 +199,7 @@ class Fact:
     place: Place
     words_to: bool = False
     not_known: bool = False
+    so_many: SoMany | None = None
 
 
 OUTCOMES = {

@@ -24,12 +24,13 @@ from koirules.standard.rounds import Share
 from koirules.standard.saying import names_in, said_by
 from koirules.standard.tree import Apply, Node, walk
 from koirules.vocabulary.kinds import describe_kind
+from koirules.vocabulary.readings import PlaceSet
 
 FORMS = (1, 2, 3)
 """The numbers of the canonical forms.
 
 2: with silence, looks that rounds judge at, what is carried forward, or an occasion. 3: with a pick of a share or for each
-group, the classes of a show, a panel, the median of several values, or a fault that lowers.
+group, the classes of a show, a panel, the median of several values, a fault that lowers, or silence that counts places.
 """
 
 _KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
@@ -50,6 +51,8 @@ def form_of(rules: Rules) -> int:
     if rules.panel is not None or any(one.each or isinstance(one.amount, Share) for one in rules.rounds):
         return 3
     if any(one.lowers for one in rules.limits):
+        return 3
+    if any(isinstance(one.reading, PlaceSet) and one.reading.is_counted for one in rules.silence.values()):
         return 3
     if classes_read(rules.traits) or any(map(_is_median, _every_node(rules))):
         return 3

@@ -92,3 +92,15 @@ def test_the_ways_of_a_panel_are_offered_and_told_about():
         offered = {offer.text: offer.about for offer in offers_at(desk, "page", 2, len(written) + 1).offers}
         assert wanted <= offered.keys(), (written, sorted(offered))
         assert all(offered[one] for one in wanted & PHRASES.keys())
+
+
+def test_behind_a_number_of_places_what_it_is_a_number_of_is_offered():
+    desk = Desk(BOX)
+    lines = ['standard "x" edition 1 variety kohaku', "grade keep if count of hi_on_eyes is 1", "grade cull otherwise"]
+    lines += ['sample "one eye" with hi_on_eyes 1 ', 'sample "an eye" with hi_on_eyes ']
+    desk.open("page", None, "\n".join(lines))
+    desk.look("page")
+    behind = {offer.text for offer in offers_at(desk, "page", 4, len(lines[3]) + 1).offers}
+    assert "of" in {text.split()[0] for text in behind}
+    before = {offer.text.strip() for offer in offers_at(desk, "page", 5, len(lines[4]) + 1).offers}
+    assert any(text.startswith("at least") for text in before), before

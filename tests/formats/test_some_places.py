@@ -49,6 +49,43 @@ def test_a_number_of_places_is_graded_exactly():
     assert [outcome(STANDARD.grade(row)) for row in ROWS] == WANTED
 
 
+@pytest.mark.parametrize(
+    ("written", "cell"),
+    [
+        ("1 of them", "1 of them"),
+        ("at least 1", "at least 1 of them"),
+        ("at most 1 of them", "at most 1 of them"),
+        ("1 to 3 of (tail, dorsal, anal)", "1 to 3 of (tail, dorsal, anal)"),
+        ("2 of (tail, dorsal)", "tail dorsal"),
+        ("0 of them", "none"),
+        ("(tail, at least 1 of (dorsal, anal))", "tail, at least 1 of (dorsal, anal)"),
+        ("(tail, dorsal, 1 of them)", "tail dorsal, 1 of (left_pectoral, right_pectoral, pelvic, anal)"),
+        ("(tail, at most 1 of (dorsal))", "tail, perhaps dorsal"),
+    ],
+)
+def test_samples_and_phrases_say_so_many_places_as_records_do(written, cell):
+    page = (
+        f'{PAGE}phrase "some fins" means hi_on_fins is {written}\nsample "some" with hi_on_fins {written}, kiwa sharp\n'
+    )
+    text = f"{page}  shows no fault\n"
+    standard = koirules.read_standard(text)
+    kind = standard.traits["hi_on_fins"].kind
+    (sample,) = standard.rules.samples
+    assert sample.record["hi_on_fins"] == read_cell(kind, cell)
+    tidy = koirules.tidy(text)
+    assert koirules.tidy(tidy) == tidy
+    assert koirules.read_standard(tidy).rules.samples[0].record == sample.record
+    noted = standard.read_notes("A: some fins").records[0]
+    assert read_cell(kind, noted["hi_on_fins"]) == sample.record["hi_on_fins"]
+
+
+def test_a_sample_of_so_many_places_is_graded_as_its_record():
+    sample = 'sample "one eye" with hi_on_eyes 1 of them, kiwa sharp\n  shows fault one_eye stays open\n'
+    wrong = 'sample "an eye at least" with hi_on_eyes at least 1, kiwa sharp\n  shows fault one_eye\n'
+    runs = koirules.read_standard(PAGE + sample + wrong).sample_runs()
+    assert [bool(run.failures) for run in runs] == [False, True]
+
+
 @pytest.mark.parametrize("ending", ["csv", "xlsx", "jsonl"])
 def test_it_goes_through_every_format(tmp_path, ending):
     from koirules.records.records import read_records

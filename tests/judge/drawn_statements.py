@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from tests.judge import expressions as e
 from tests.judge import model as m
 from tests.judge.drawn_expressions import condition, number, steps_value, type_of
+from tests.judge.drawn_records import some_places
 from tests.judge.drawn_rounds import add_alert, add_round
 from tests.judge.judge import most, weighed
 from tests.judge.look import HELD_IN, exactly
@@ -242,6 +243,10 @@ def silent_value(scope: Scope, trait: m.Trait) -> object:
         case m.YesNoKind():
             return scope.one_of((True, False))
         case m.PlacesKind(places):
+            if scope.chance(30):
+                some = scope.draw(some_places(places))
+                anything = ("some", frozenset(), frozenset(places), 0, len(places))
+                return None if some == anything else some
             return frozenset(scope.draw(st.permutations(places))[: scope.one_of((0, 1, len(places)))])
         case _:
             return None

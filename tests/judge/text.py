@@ -117,6 +117,15 @@ def value(kind: m.Kind, said: object) -> list[str]:
         case m.PlacesKind(places), frozenset():
             listed = [place for place in places if place in said]
             return ["(", *between_each(listed, ","), ")"] if listed else ["none"]
+        case m.PlacesKind(places), (_, inside, among, least, most):
+            listed = [place for place in places if place in inside]
+            others = ["of", "(", *between_each([place for place in places if place in among], ","), ")"]
+            if listed + [place for place in places if place in among] == list(places):
+                others = ["of", "them"]
+            counted = [str(least), *([] if least == most else ["to", str(most)]), *others]
+            if least < most == len(among):
+                counted = ["at", "least", str(least), *others]
+            return ["(", *between_each(listed, ","), ",", *counted, ")"] if listed else counted
     raise AssertionError((kind, said))
 
 

@@ -205,6 +205,7 @@ def test_a_second_program_comes_to_the_same_seal(text):
         "round first pick 10 % by highest score",
         "fault late if length below 5 cm: lowers by 1 grade",
         "round first pick 3 for each spawning by highest score",
+        "silence means hi_on_eyes is 1 of them",
         'alert few "few" if batch share of (class_size is "35") below 5 %',
     ],
 )

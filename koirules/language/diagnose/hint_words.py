@@ -128,8 +128,8 @@ def _split(names: str) -> tuple[str, ...]:
 NEVER_MISSING = frozenset(
     _split(
         "NAME DIGITS STRING UNIT EDITION_LABEL DATE YES NO SUM_SIGN PRODUCT_SIGN $END ANYTHING_ELSE NOT COUNT LESSER "
-        "GREATER _MEDIAN_OF SCORE GRADE FAULT SECTION BATCH EARLIER POSSIBLY ALL MORE LESS SCALE CHOICE PLACES GROWN RESCUES "
-        + " ".join(words.upper() for words in COMPARISONS if words != "is" and words.isalpha())
+        "GREATER _MEDIAN_OF BOUND THEM SCORE GRADE FAULT SECTION BATCH EARLIER POSSIBLY ALL MORE LESS SCALE CHOICE PLACES GROWN "
+        "RESCUES " + " ".join(words.upper() for words in COMPARISONS if words != "is" and words.isalpha())
     )
 )
 """Names of the grammar that are never what is missing: classes of words, and words that nobody can mean to write alone."""
@@ -145,6 +145,7 @@ _KINDS = {
     "EDITION_LABEL": "an edition such as 2026-1",
     "DATE": "a date such as 2026-09-30",
     "ANYTHING_ELSE": '"anything else"',
+    "BOUND": '"at least" or "at most"',
     "SUM_SIGN": '"+" or "-"',
     "PRODUCT_SIGN": '"*" or "/"',
     "$END": "the end of the statement",

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from koirules.language import statements as st
 from koirules.language.format.expressions import quantity_words
 from koirules.language.format.pieces import ALWAYS, FIRST, NEVER, SECOND, WITHIN, Pen
+from koirules.language.syntax import Word
 from koirules.vocabulary.kinds import shortest
 
 
@@ -60,6 +63,8 @@ def _value(fact: st.Fact, pen: Pen) -> None:
             if i:
                 pen.words("to")
             pen.words(quantity_words(number), at=number.place)
+    elif fact.so_many is not None:
+        _places(fact.words, fact.so_many, pen)
     elif fact.bracketed:
         pen.listed(fact.words, WITHIN + 1)
     else:
@@ -67,6 +72,29 @@ def _value(fact: st.Fact, pen: Pen) -> None:
             if i:
                 pen.words("to" if fact.words_to else "or")
             pen.words(word.text, at=word.place)
+
+
+def _places(sure: Sequence[Word], so_many: st.SoMany, pen: Pen) -> None:
+    if sure:
+        pen.opening()
+        for i, word in enumerate(sure):
+            pen.words(word.text, WITHIN + 1 if i else NEVER, word.place)
+            pen.comma()
+    level = WITHIN + 1 if sure else NEVER
+    if so_many.bound:
+        pen.words(so_many.bound, level, so_many.place)
+        level = NEVER
+    for i, number in enumerate(so_many.numbers):
+        if i:
+            pen.words("to")
+        pen.words(quantity_words(number), NEVER if i else level, number.place)
+    pen.words("of")
+    if so_many.among:
+        pen.listed(so_many.among, WITHIN + 2)
+    else:
+        pen.words("them")
+    if sure:
+        pen.closing()
 
 
 def _outcome_words(outcome: st.Outcome) -> str:

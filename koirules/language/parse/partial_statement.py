@@ -60,7 +60,7 @@ class SoFar:
         return not self.words and not self.within
 
 
-_OF_TWO_WORDS = {"ANYTHING_ELSE": "anything else", "_MEDIAN_OF": "median of"}
+_OF_TWO_WORDS = {"ANYTHING_ELSE": "anything else", "_MEDIAN_OF": "median of", "BOUND": "at least"}
 """The words of the grammar that are two."""
 
 

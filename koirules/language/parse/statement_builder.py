@@ -223,8 +223,21 @@ def _valued(build: Builder, name: Node, value: Node, node: Node) -> st.Fact:
         return st.Fact(trait, tuple(build.quantity(c) for c in children), (), None, False, place)
     if value.data == "value_text":
         return st.Fact(trait, (), (), str(children[0])[1:-1], False, place)
+    so_many = _so_many(build, children.pop()) if value.data == "value_so_many" or _counts(children[-1]) else None
     words = tuple(build.word(c) for c in children)
-    return st.Fact(trait, (), words, None, value.data == "value_places", place, value.data == "value_steps")
+    bracketed = value.data == "value_places"
+    return st.Fact(trait, (), words, None, bracketed, place, value.data == "value_steps", so_many=so_many)
+
+
+def _counts(node: Node) -> bool:
+    return isinstance(node, Tree) and node.data.startswith("so_many")
+
+
+def _so_many(build: Builder, node: Node) -> st.SoMany:
+    bound = " ".join(node.children[0].split()) if node.data == "so_many_beyond" else ""
+    *numbers, among = node.children[1:] if bound else node.children
+    places = () if among is None else tuple(build.word(word) for word in among.children)
+    return st.SoMany(bound, tuple(build.quantity(one) for one in numbers if one is not None), places, build.place(node))
 
 
 def _carry(build: Builder, node: Node) -> st.Carry:

@@ -101,6 +101,12 @@ def fact_reading(fact: st.Fact, trait: Trait, problems: list[Problem]) -> Readin
             return _span(fact.numbers, trait, kind, problems)
         case Scale() | Choice() | YesNo() if fact.words and not fact.bracketed:
             return _steps(fact, trait.name, kind, problems)
+        case Places() if fact.so_many is not None:
+            return _so_many(fact, fact.so_many, trait, kind, problems)
+        case Places() if fact.numbers:
+            problems.append(
+                parts.wrong_fact(fact.place, trait.name, 'places, or how many of them, such as "1 of them"')
+            )
         case Places() if fact.words:
             texts = [word.text for word in fact.words]
             if texts == ["none"]:
@@ -144,6 +150,29 @@ def _steps(fact: st.Fact, name: str, kind: Scale | Choice | YesNo | Places, prob
         problems.append(parts.range_backwards(fact.place, *texts))
         return None
     return step_bits(kind, known[first : last + 1])
+
+
+def _so_many(fact: st.Fact, said: st.SoMany, trait: Trait, kind: Places, problems: list[Problem]) -> PlaceSet | None:
+    """Places that are in, and how many others."""
+    before = len(problems)
+    for word in (*fact.words, *said.among):
+        if word.text not in kind.places:
+            guess = near(word.text, kind.places)
+            problems.append(naming.unknown_step(word.place, word.text, f'"{trait.name}"', kind.places, guess))
+    texts = [word.text for word in (*fact.words, *said.among)]
+    if len(set(texts)) < len(texts):
+        problems.append(parts.wrong_fact(fact.place, trait.name, "each place once"))
+    if len(problems) > before:
+        return None
+    sure = step_bits(kind, [word.text for word in fact.words])
+    among = [word.text for word in said.among] or [place for place in kind.places if place not in texts]
+    number = _span(said.numbers, evolve(trait, kind=Count(len(among))), Count(len(among)), problems)
+    if number is None:
+        return None
+    least = 0 if said.bound == "at most" else int(number.low)
+    most = len(among) if said.bound == "at least" else int(number.high)
+    size = sure.bit_count()
+    return PlaceSet(sure, sure | step_bits(kind, among), size + least, size + most).narrowed()
 
 
 def _span(numbers: Sequence[Quantity], trait: Trait, kind: Number | Count, problems: list[Problem]) -> Span | None:

@@ -25,7 +25,7 @@ OPERATORS = sorted(OPERATOR_WORDS - {"if", "otherwise", "yes", "no"})
 WORDS = _words(
     "if otherwise except after again all among as based better by comes correction each edition from grades gives highest in "
     "kept leaves less lowers lowest means more nothing on out over passed possibly recorded rescues same say scores seal send "
-    "shows stays than the then those ties unless until valid variety with worse worth any anything else"
+    "shows stays than the them then those ties unless until valid variety with worse worth any anything else"
 )
 
 ONLY = {
