@@ -41,7 +41,7 @@ SKIPPED = _words(
     "simply only real little bit slightly somewhat fish my for me and but i see got having shows show showing looks look "
     "sit sits which yes yeah deal has can covered covers by completely fully entirely visible present plainly "
     "there already again overall basically enough after though honestly frankly please far see indeed actually anyway truly "
-    "absolutely certainly today"
+    "absolutely certainly today she he her him his they them their we us you mind yet everything everybody everyone am"
 )
 """Words that may stand inside of a phrase or beside it, and say nothing."""
 
@@ -52,6 +52,9 @@ _INSIDE = SKIPPED - _words(
 
 _NICE_AND = _words("nice lovely")
 """`nice and sharp` is sharp."""
+
+_BARE = (Decimal(8), Decimal(35))
+"""Lengths in cm that a number by itself may be: below them it is as often a count of scales or patches."""
 
 ARTICLES = frozenset({"a", "an", "the", "is", "are", "of", "one's"})
 """Words that phrases are compared without."""
@@ -184,7 +187,8 @@ class Lexicon:
         length = rules.traits.get("length")
         usual = [] if length is None else [length.usual_at(stage) for stage in (None, rules.stage)]
         shortest = min((ends[0] for ends in usual if ends is not None), default=Decimal(0))
-        lengths = usual[1] if usual and rules.stage else None
+        known = usual[1] if usual and rules.stage else None
+        lengths = None if not usual else _BARE if known is None else (max(known[0], _BARE[0]), known[1])
         parts = frozenset(one.trait for one in rules.sayings if isinstance(one, Spoken) and one.of_parts)
         return cls(rules.traits, built.root, built.phrases, built.implied, digest, parts, shortest, lengths)
 

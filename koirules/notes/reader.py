@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from attrs import define, evolve, field, frozen
 
-from koirules.notes.lexicon import SKIPPED, Lexicon
+from koirules.notes.leaning import Leaning, corrected
+from koirules.notes.lexicon import Lexicon
 from koirules.notes.lines import ALL, Line, LineCutter
 from koirules.notes.remarks import Found, Remark, RemarkReader, Sort
 from koirules.problems import Cell, Problem
@@ -24,10 +24,9 @@ from koirules.vocabulary.wordings import tokens_of
 UNKNOWN = "?"
 """What a cell holds of a trait that was spoken of and cannot be told."""
 
-_OF_A_PART = frozenset({"even", "uneven", "regular", "irregular", "rough", "round", "oval", "ragged"})
-"""Words that say how a part is, and nothing of a whole fish."""
 _MOST_REMEMBERED = 10_000
-_PLACING = frozenset({"left", "right", "both", "on", "in", "at", "near", "behind", "before", "over", "under"})
+_BESIDE_A_VERDICT = frozenset({Sort.VERDICT, Sort.NOTHING, Sort.FORECAST, Sort.COMPARISON})
+"""What may stand between a verdict and the end of a line, which it still is last of."""
 
 
 @frozen
@@ -89,6 +88,7 @@ class NotesReader:
     rules: Rules
     lexicon: Lexicon
     remarks: RemarkReader
+    leaning: Leaning
     _lines: dict[tuple[str, ...], list[Remark]] = field(factory=dict, init=False, repr=False, eq=False)
 
     @classmethod
@@ -99,7 +99,8 @@ class NotesReader:
             words: grade.name for grade in rules.grades for words in (grade.name.replace("_", " "), grade.title.text)
         }
         corrections = [words for phrase in rules.phrases if phrase.corrects for _, words in phrase.wordings]
-        return cls(rules, lexicon, RemarkReader.of(lexicon, grades, corrections))
+        remarks = RemarkReader.of(lexicon, grades, corrections)
+        return cls(rules, lexicon, remarks, Leaning(remarks, lexicon.traits))
 
     def read(self, text: str, file: str = "notes") -> Notes:
         """Read a text of notes. What is wrong with it is in `problems`; nothing is raised for it."""
@@ -136,24 +137,19 @@ class NotesReader:
         if found is None:
             if len(self._lines) >= _MOST_REMEMBERED:
                 self._lines.clear()
-            self._lines[line.remarks] = found = _corrected(self.read_each(line))
+            self._lines[line.remarks] = found = corrected(self.read_each(line))
         return found
 
     def read_each(self, line: Line) -> list[Remark]:
         """The remarks of a line as they were said, each read with those before it."""
         found: list[Remark] = []
-        for number, text in enumerate(line.remarks):
-            remark = self._leaning(text, found) or self.remarks.read(text, found)
-            if remark.sort is Sort.UNKNOWN and found:
-                remark = self._further(text, found[-1]) or remark
-            if remark.sort is Sort.UNKNOWN and found and found[-1].sort is Sort.TRAITS:
-                remark = self._placed(text, found[-1]) or remark
-            if not _goes_on(remark, found):
-                remark = Remark(text, Sort.UNKNOWN)
-            inside = 0 < number < len(line.remarks) - 1
-            if remark.sort is Sort.VERDICT and inside:
-                remark = evolve(remark, sort=Sort.UNKNOWN, verdict="")
-            found.append(remark)
+        for text in line.remarks:
+            remark = self.leaning.read(text, found)
+            found.append(remark if _goes_on(remark, found) else Remark(text, Sort.UNKNOWN))
+        told = [number for number, remark in enumerate(found) if remark.sort not in _BESIDE_A_VERDICT]
+        for number, remark in enumerate(found):
+            if remark.sort is Sort.VERDICT and told and told[0] < number < told[-1]:
+                found[number] = evolve(remark, sort=Sort.UNKNOWN, verdict="")  # neither first nor last of what is told
         return found
 
     def cell(self, trait: Trait, text: str) -> Reading | None:
@@ -175,64 +171,6 @@ class NotesReader:
             return None
         return remark.found[0].said
 
-    def _leaning(self, text: str, before: Sequence[Remark]) -> Remark | None:
-        """A remark that takes up the one before it: `no, two`, `nothing on the right`, `the right one too`."""
-        if not before:
-            return None
-        tokens = tokens_of(text)
-        last = next((one for one in reversed(before) if one.sort is Sort.TRAITS), None)
-        if last is None:
-            return None
-        corrects = before[-1].sort in {Sort.CORRECTION, Sort.NO}
-        if corrects and len(tokens) == 1 and tokens[0].isdigit():
-            again = re.sub(
-                r"\b(?:\d+|[a-z]+)\b", lambda m: tokens[0] if tokens_of(m[0])[0].isdigit() else m[0], last.text, count=9
-            )
-            return self._as(text, again) if again != last.text else None
-        bare = [
-            token
-            for token in tokens
-            if token not in {"the", "on", "side", "1", "too", "as", "well", "also", "one", "and", "is"}
-        ]
-        negated = bool({"nothing", "none", "no", "not", "clean", "free", "clear", "without"} & set(bare))
-        bare = [
-            token
-            for token in bare
-            if token not in {"nothing", "none", "no", "not", "clean", "free", "clear", "without"}
-        ]
-        if len(bare) == 1 and bare[0] in {"left", "right"} and before[-1] is last:
-            other = "left" if bare[0] == "right" else "right"
-            if re.search(rf"\b{other}\b", last.text, re.IGNORECASE):
-                swapped = re.sub(rf"\b{other}\b", bare[0], last.text, flags=re.IGNORECASE)
-                return self._as(text, f"no {swapped}" if negated else swapped)
-        return None
-
-    def _further(self, text: str, last: Remark) -> Remark | None:
-        """`even` after `sashi deep`: such a word is of what was just spoken of, where that has not been said of it yet."""
-        tokens = tuple(token for token in tokens_of(text) if token not in SKIPPED)
-        said = {found.trait for found in last.found}
-        about = tuple(trait for trait in last.about if trait not in said)
-        if len(tokens) != 1 or tokens[0] not in _OF_A_PART or not about:
-            return None
-        level = self.lexicon.level(tokens, 0, about)
-        if level is None or level.means is None:
-            return None
-        stated = level.means.stated[0]
-        return Remark(text, Sort.TRAITS, (Found(stated.trait, stated.said, level.wording),), about=last.about)
-
-    def _placed(self, text: str, last: Remark) -> Remark | None:
-        """`on the back` after `a few specks`: what the two say together, beyond what the first says alone."""
-        tokens = tokens_of(text)
-        if not tokens or tokens[0] not in _PLACING:
-            return None
-        sided = tokens in {("left",), ("right",), ("both",), ("on", "the", "left"), ("on", "the", "right")}
-        together = self.remarks.read(f"{tokens[-1]} {last.text}" if sided else f"{last.text} {text}")
-        if together.sort is not Sort.TRAITS:
-            return None
-        known = {found.trait for found in last.found}
-        more = tuple(found for found in together.found if sided or found.trait not in known)
-        return Remark(text, Sort.TRAITS, more) if more else None
-
     def _is_whole(self, trait: str) -> bool:
         """Whether places that nobody named are out: of a left and a right one, and where silence means that there are none.
 
@@ -241,10 +179,6 @@ class NotesReader:
         silent, kind = self.rules.silence.get(trait), self.lexicon.traits[trait].kind
         pair = isinstance(kind, Places) and [place.partition("_")[0] for place in kind.places] == ["left", "right"]
         return pair or (silent is not None and silent.reading == PlaceSet(0, 0))
-
-    def _as(self, text: str, other: str) -> Remark | None:
-        remark = self.remarks.read(other)
-        return evolve(remark, text=text) if remark.sort is Sort.TRAITS else None
 
     def gather(self, name: str, look: int, line: int, remarks: Sequence[Remark]) -> NotedFish:
         """What the remarks on a fish come to together."""
@@ -289,8 +223,8 @@ class NotesReader:
             tuple(remarks),
             verdict,
             tuple(dict.fromkeys(unsure)),
-            tuple(one.text for one in remarks if one.sort is Sort.FORECAST),
-            tuple(one.text for one in remarks if one.sort is Sort.COMPARISON),
+            tuple(one.text for one in remarks if Sort.FORECAST in {one.sort, one.also}),
+            tuple(one.text for one in remarks if Sort.COMPARISON in {one.sort, one.also}),
             tuple(dict.fromkeys(unread)),
             {trait: tuple(dict.fromkeys(phrases)) for trait, phrases in by.items()},
         )
@@ -357,35 +291,6 @@ class Hearing:
         lot = None if self.lot is None else gather(ALL, 0, self.lot.line, self.lot.remarks)
         lexicon = self.reader.lexicon
         return Notes(self.file, fish, lot, tuple(self.problems), lexicon.traits, lexicon.seal)
-
-
-def _corrected(remarks: Sequence[Remark]) -> list[Remark]:
-    """Remarks with what later ones take back taken out."""
-    kept: list[Remark] = []
-    taking: Remark | None = None
-    for remark in remarks:
-        if remark.sort in {Sort.CORRECTION, Sort.NO}:
-            if taking is not None:
-                kept.append(_in_vain(taking, kept))
-            taking = remark
-            continue
-        if taking is not None:
-            traits = {found.trait for found in remark.found}
-            back = next((i for i in range(len(kept) - 1, -1, -1) if traits & {f.trait for f in kept[i].found}), None)
-            if back is not None and (taking.sort is Sort.CORRECTION or back == len(kept) - 1):
-                left = tuple(found for found in kept[back].found if found.trait not in traits)
-                kept[back] = evolve(kept[back], found=left, sort=kept[back].sort if left else Sort.NOTHING)
-            elif taking.sort is Sort.NO or not remark.found:
-                kept.append(_in_vain(taking, kept))
-            taking = None
-        kept.append(remark)
-    return [*kept, *([_in_vain(taking, kept)] if taking is not None else [])]
-
-
-def _in_vain(remark: Remark, before: Sequence[Remark]) -> Remark:
-    """A correction of which nobody can tell what it corrects: what stands before it cannot be trusted."""
-    last = next((one for one in reversed(before) if one.sort is Sort.TRAITS), None)
-    return evolve(remark, named=() if last is None else tuple(found.trait for found in last.found))
 
 
 def cells(fish: NotedFish, traits: Mapping[str, Trait], lot: NotedFish | None = None) -> dict[str, str]:

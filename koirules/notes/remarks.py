@@ -2,11 +2,8 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Mapping, Sequence
 from enum import Enum
-from functools import lru_cache
-from itertools import pairwise
 
 from attrs import evolve, field, frozen
 
@@ -24,18 +21,28 @@ from koirules.notes.lexicon import (
 )
 from koirules.notes.numbers import Written, number_at, plain_numbers
 from koirules.notes.parts import past_part
+from koirules.notes.talk import (
+    ASIDES,
+    CORRECTIONS,
+    HEDGES,
+    SOFTENERS,
+    VERDICTS,
+    is_aside,
+    is_comparison,
+    is_forecast,
+    is_talk,
+    verdict_beside,
+    verdict_of,
+    without,
+)
+from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Said
 from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo, words_of
-from koirules.vocabulary.phrases import wordings_in
 from koirules.vocabulary.plain_text import plain
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Span, anything
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Dimension
 from koirules.vocabulary.wordings import NUMBERS, tokens_of
-
-
-def _each(verdict: str, wordings: str) -> dict[str, str]:
-    return dict.fromkeys(wordings_in(wordings), verdict)
 
 
 class Sort(Enum):
@@ -70,6 +77,7 @@ class Remark:
     """A remark with what was understood.
 
     named: the traits that one which was not understood speaks of. about: those that its last name may stand for.
+    instead: those of which it takes back what was said before. also: what stands beside what it says of traits.
     """
 
     text: str
@@ -78,167 +86,15 @@ class Remark:
     verdict: str = ""
     named: tuple[str, ...] = ()
     about: tuple[str, ...] = ()
+    instead: tuple[str, ...] = ()
+    also: Sort | None = None
 
-
-HEDGES = tuple(
-    tokens_of(words)
-    for words in [
-        "i think",
-        "i guess",
-        "i would guess",
-        "i would say",
-        "i suppose",
-        "i believe",
-        "it seems",
-        "seems",
-        "seem",
-        "perhaps",
-        "maybe",
-        "probably",
-        "possibly",
-        "likely",
-        "nearly",
-        "almost",
-        "not quite",
-        "more or less",
-        "presumably",
-        "apparently",
-        "i am not sure but",
-        "hard to say but",
-        "sort of",
-        "kind of",
-        "a touch",
-        "might be",
-        "may be",
-        "could be",
-        "close to",
-        "just about",
-        "just under",
-        "barely",
-    ]
-)
-_SOFTENERS = tuple(
-    tuple(words.split())
-    for words in (
-        "a tad",
-        "a shade",
-        "fairly",
-        "a trifle",
-        "a bit",
-        "a little bit",
-        "slightly",
-        "somewhat",
-        "a little",
-        "a touch",
-    )
-)
-FORECASTS = frozenset({"will", "may", "might", "could", "should", "shall", "later", "tomorrow"})
-_FORECASTS = (
-    ("going", "to"),
-    ("in", "time"),
-    ("when", "it", "grow"),
-    ("when", "grown"),
-    ("next", "year"),
-    ("expected", "to"),
-    ("give", "it", "a", "year"),
-    ("give", "it", "time"),
-    ("need", "time"),
-    ("need", "a", "year"),
-    ("in", "a", "year"),
-    ("in", "spring"),
-    ("next", "spring"),
-    ("next", "season"),
-    ("grow", "back"),
-    ("grow", "out"),
-    ("grow", "in"),
-    ("go", "away"),
-    ("come", "in", "later"),
-    ("fill", "in"),
-    ("that", "clear"),
-    ("it", "clear"),
-    ("clear", "up"),
-    ("usually", "clear"),
-    ("usually", "close"),
-    ("promise",),
-    ("tategoi",),
-    ("tateshita",),
-)
-CORRECTIONS = frozenset(
-    tuple(words.split())
-    for words in [
-        "no wait",
-        "wait",
-        "correction",
-        "correct that",
-        "rather",
-        "sorry",
-        "sorry no",
-        "no sorry",
-        "scratch that",
-        "i mean",
-        "i meant",
-        "make that",
-        "on second look",
-        "on second thought",
-        "no i mean",
-        "oops",
-        "wrong",
-        "let me correct",
-        "strike that",
-    ]
-)
-VERDICTS = {
-    **_each(
-        "in",
-        "in, keeper for sure, for sure in, a sure keeper, in but only just, just in, in after "
-        "all, is in, goes in, definitely in, surely in, in please, take it, take in, stays "
-        "in, yes in, in for me, take this one, "
-        "i want it, i want this one, i want that one, i would take it, i would have it, would take it, would have it, "
-        "i would buy it, i would buy this one, buy it, mine, that is mine, no doubt in, without doubt in, certainly in, "
-        "in it goes, i would keep this one, i would keep that one, "
-        "keeper, a keeper, definitely a keeper, one to keep, worth keeping, stays, it stays, i would "
-        "keep it, i would keep this, would keep, "
-        "i will keep it, i keep it, i take it, i will take it, this one stays, keep it, keep this one, キープ, 残す, 残し",
-    ),
-    **_each(
-        "out",
-        "out, throw out, throw it out, leave it, leave it out, let it go, cull, culled, cull it, "
-        "out it goes, no use, of no use, useless, can not sell it, i can not sell it, i can not sell that, "
-        "that i can not sell, nobody buys that, rubbish, out after all, is out, goes out, definitely out, "
-        "surely out, take out, no good out, so "
-        "out, no good, not for me, no thanks, goes, "
-        "it goes, can go, has to go, must go, away with it, not good enough, i would not keep it, would "
-        "not keep, not a keeper, not worth keeping, "
-        "no keeper, not keeping, reject, rejected, reject it, do not keep, out with it, take it out, ハネ, はね, 除外",
-    ),
-    **_each(
-        "unsure",
-        "unsure, could go either way, either way, not sure, i am not sure, undecided, maybe in, "
-        "maybe out, perhaps in, perhaps out, do "
-        "not know, i do not know, second look, "
-        "look again, look again later, look again in spring, look again in autumn, look at it "
-        "again, to look again, cannot decide, can not decide, in or out, on the fence, not sure "
-        "yet, cannot say, can not say, open, maybe, perhaps, "
-        "wait and see, let us wait and see, let us wait, keep an eye on it, who knows, no idea, "
-        "let us see again, needs a second look, second look please, borderline, fifty fifty, 保留, 迷う",
-    ),
-}
-"""Whole remarks that are a verdict, and the word that the column `verdict` takes."""
 
 _NEGATIONS = frozenset({"no", "not", "without", "never", "neither", "zero", "0", "nothing"})
 _ASKED = frozenset({("that",), ("there",), ("it",), ("this",), ("those",), ("these",)})
 _NONE_BEHIND = frozenset({"none", "no", "nil", "absent", "missing", "0", "nowhere"})
-_COMPARES = ("than", "compared", "same as", "similar to", "twin")
-_COMPARATIVE = re.compile(
-    r"(?:better|worse|longer|shorter|bigger|smaller|slimmer|heavier|lighter|darker|redder|whiter|wider|narrower|thicker|thinner|"
-    r"sharper|softer|cleaner|stronger|weaker|finer|broader|deeper|paler|higher|lower|nicer|fuller|rounder|smoother|poorer|"
-    r"duller|[a-z]{3,}ier|more|less)\Z"
-)
-_LIKE = re.compile(
-    r"(?:^|look |just |much |bit |lot )like (?:\d|fish|number|no \d|that (?:one|1|fish)|this (?:one|1|fish)|"
-    r"the (?:\d|one|fish|first|second|third|last|other|previous|next|big|small|winner|mother|father|parent|brother|sister))"
-)
-"""What one fish is compared with: another one, and not what its colour is like."""
+_CLAUSES = frozenset({"but", "so", "though", "and", "while", "whereas", "because"})
+_IN_CLAUSES = frozenset({Sort.TRAITS, Sort.NOTHING, Sort.FORECAST, Sort.COMPARISON})
 _MOST_REMEMBERED = 10_000
 _SIZES = frozenset({"small", "tiny", "little", "big", "large", "fine", "minute"})
 _PRAISE = frozenset(
@@ -285,8 +141,7 @@ class RemarkReader:
     @classmethod
     def of(cls, lexicon: Lexicon, grades: Mapping[str, str], corrections: Iterable[str] = ()) -> RemarkReader:
         """The reader of a standard. grades: each grade's name by its name and its title. corrections: those of the page."""
-        verdicts = {tokens_of(words): verdict for words, verdict in VERDICTS.items()}
-        verdicts |= {tokens_of(words): grade for words, grade in grades.items()}
+        verdicts = VERDICTS | {tokens_of(words): grade for words, grade in grades.items()}
         return cls(lexicon, verdicts, CORRECTIONS | {tokens_of(words) for words in corrections})
 
     def read(self, text: str, before: Sequence[Remark] = ()) -> Remark:
@@ -309,33 +164,82 @@ class RemarkReader:
             return evolve(self.read(f"maybe {shown.rstrip('?？ ')}", before), text=shown)
         if tokens in self.corrections:
             return Remark(shown, Sort.CORRECTION)
-        verdict = self._verdict(tokens)
+        verdict = verdict_of(tokens, self.verdicts)
         if verdict is not None:
             return Remark(shown, Sort.VERDICT, verdict=verdict)
         if tokens == ("no",):
             return Remark(shown, Sort.NO)
-        if tokens == ("yes",):
+        if set(tokens) <= {"yes"}:
             return Remark(shown, Sort.UNKNOWN)  # whether the fish stays, or what was asked is so
         parted = self._with_verdict(shown, tokens)
         if parted is not None:
             return parted
-        whole = self._whole(tokens)
-        if whole is not None:
-            return Remark(shown, Sort.TRAITS if whole else Sort.NOTHING, whole, about=self._named_at_the_head(tokens))
-        if self._compares(tokens, before):
-            return Remark(shown, Sort.COMPARISON)
-        bare, hedged = _without(tokens, HEDGES)
-        if _is_forecast(bare):
-            return Remark(shown, Sort.FORECAST)
-        if hedged and (verdict := self._verdict(bare)) is not None:
-            return Remark(shown, Sort.VERDICT, verdict="unsure")
-        return self._said(shown, bare, hedged=hedged)
+        for words in dict.fromkeys((tokens, without(tokens, ASIDES)[0] or tokens)):
+            whole = self._whole(words)
+            if whole is not None:
+                about = self._named_at_the_head(words)
+                return Remark(shown, Sort.TRAITS if whole else Sort.NOTHING, whole, about=about)
+        if is_talk(tokens):
+            return Remark(shown, Sort.NOTHING)
+        return self._in_words(shown, tokens, before)
 
-    def _verdict(self, tokens: tuple[str, ...]) -> str | None:
-        found = self.verdicts.get(tokens)
-        if found is None:
-            found = self.verdicts.get(tuple(token for token in tokens if token not in SKIPPED) or tokens)
+    def _in_words(self, shown: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark:
+        """A remark that is no phrase as a whole."""
+        for verdict, rest in verdict_beside(tokens, self.verdicts):
+            beside = self._said(shown, rest, hedged=False)
+            if beside.sort is Sort.TRAITS and not beside.verdict:
+                return evolve(beside, verdict=verdict)
+            if not self._speaks(rest):
+                return Remark(shown, Sort.VERDICT, verdict=verdict)
+        found = self._plainly(shown, tokens, before)
+        if found.sort in {Sort.UNKNOWN, Sort.COMPARISON, Sort.FORECAST}:
+            found = self._in_clauses(shown, tokens, before) or found
+        if found.sort is Sort.UNKNOWN and is_aside(tokens, lambda: self._speaks(tokens)):
+            return Remark(shown, Sort.NOTHING)
         return found
+
+    def _plainly(self, shown: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark:
+        if is_comparison(tokens, after=bool(before) and before[-1].sort is Sort.COMPARISON):
+            return Remark(shown, Sort.COMPARISON)
+        bare, hedged = without(tokens, HEDGES)
+        if is_forecast(bare):
+            return Remark(shown, Sort.FORECAST)
+        if hedged and verdict_of(bare, self.verdicts) is not None:
+            return Remark(shown, Sort.VERDICT, verdict="unsure")
+        found = self._said(shown, bare, hedged=hedged)
+        if found.sort is not Sort.UNKNOWN:
+            return found
+        shorter = without(bare, ASIDES)[0]
+        if shorter and shorter != bare:
+            again = self._said(shown, shorter, hedged=hedged)
+            if again.sort is Sort.TRAITS:
+                return again
+        return found
+
+    def _in_clauses(self, shown: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark | None:
+        """A remark of two clauses, where each of them is understood and one at least says something of a trait."""
+        for at in range(1, len(tokens) - 1):
+            joined = tokens[at]
+            if joined not in _CLAUSES or (joined == "and" and not _NEGATIONS.isdisjoint(tokens[:at])):
+                continue
+            first = self.read(" ".join(tokens[:at]), before)
+            then = self.read(" ".join(tokens[at + 1 :]))
+            sorts = {first.sort, then.sort}
+            if not sorts <= _IN_CLAUSES or Sort.TRAITS not in sorts or first.verdict or then.verdict:
+                continue
+            other = next(iter(sorts - {Sort.TRAITS, Sort.NOTHING}), None)
+            if other is not None and (joined == "and" or (first.sort is other and joined != "but")):
+                continue  # `will get a sharp kiwa and deep red` foretells both
+            about = then.about or first.about
+            return Remark(
+                shown, Sort.TRAITS, (*first.found, *then.found), about=about, also=other or first.also or then.also
+            )
+        return None
+
+    def _speaks(self, tokens: tuple[str, ...]) -> bool:
+        """Whether any words of a remark are said of some trait."""
+        hits = (hit for at in range(len(tokens)) for hit in self.lexicon.hits(tokens, at))
+        return any(hit.names or (hit.means is not None and hit.means.stated) for hit in hits)
 
     def _with_verdict(self, shown: str, tokens: tuple[str, ...]) -> Remark | None:
         """A remark without commas that ends or begins with a verdict: `sandan sharp kiwa out`."""
@@ -351,7 +255,7 @@ class RemarkReader:
     def _whole(self, tokens: tuple[str, ...]) -> tuple[Found, ...] | None:
         """What a phrase says that is the whole remark, hedges and all; None where there is none."""
         start = 0
-        hedged = _without(tokens, (*HEDGES, *_SOFTENERS))[1]
+        hedged = without(tokens, HEDGES)[1] or without(tokens, SOFTENERS)[1]
         while start < len(tokens) and tokens[start] in SKIPPED:
             start += 1
         for first in dict.fromkeys((0, start)):
@@ -369,17 +273,14 @@ class RemarkReader:
         """The traits that the first name in a phrase may stand for: `front edges` of `front edges half a scale`."""
         return next((hit.names for at in range(len(tokens)) for hit in self.lexicon.hits(tokens, at) if hit.names), ())
 
-    def _compares(self, tokens: tuple[str, ...], before: Sequence[Remark]) -> bool:
-        text = " ".join(tokens)
-        if any(re.search(rf"\b{words}\b", text) for words in _COMPARES) and number_at(tokens, 0) is None:
-            return not any(
-                number_at(tokens, i) for i in range(len(tokens)) if tokens[i] in {"more", "less", "no", "longer"}
-            )
-        if _LIKE.search(text):
-            return True
-        after = bool(before) and before[-1].sort is Sort.COMPARISON
-        led = tokens[0] in {"but", "only", "just", "and"} and len(tokens) > 1
-        return after and (led or _COMPARATIVE.match(tokens[0]) is not None) and any(map(_COMPARATIVE.match, tokens))
+    def counted(self, text: str) -> str:
+        """What is counted in a remark, as it is called there: `shimi` of `a shimi on the shoulder`."""
+        tokens = tokens_of(plain_numbers(text))
+        for at in range(len(tokens)):
+            for hit in self.lexicon.hits(tokens, at):
+                if any(isinstance(self.lexicon.traits[name].kind, Count | Places) for name in hit.names):
+                    return " ".join(tokens[at : hit.end])
+        return ""
 
     # ---- Phrases, names and numbers, one after another
 
@@ -401,7 +302,13 @@ class RemarkReader:
         return hedge(found, trait, number_too=not found.hedged)
 
     def _softened(self, tokens: tuple[str, ...]) -> tuple[tuple[str, ...], bool]:
-        """Without words such as `a bit`, which widen what they stand before; amounts keep theirs."""
+        """Without words such as `a bit`, which widen what they stand before; amounts and numbers keep theirs."""
+        numbers = (number_at(tokens, at) for at in range(len(tokens)))
+        if any(
+            number is not None and number.more and tokens[number.end - 1] in {"bit", "little", "touch"}
+            for number in numbers
+        ):
+            return tokens, False
         if any(
             hit.means is not None
             for at in range(len(tokens))
@@ -409,7 +316,7 @@ class RemarkReader:
             if _starts(tokens, at)
         ):
             return tokens, False
-        return _without(tokens, _SOFTENERS)
+        return without(tokens, SOFTENERS)
 
 
 def _told(means: Means, wording: str) -> tuple[Found, ...]:
@@ -421,42 +328,7 @@ def _bare(hit: Hit) -> tuple[str, ...]:
 
 
 def _starts(tokens: Sequence[str], at: int) -> bool:
-    return any(tuple(tokens[at : at + len(words)]) == words for words in _SOFTENERS)
-
-
-def _without(tokens: tuple[str, ...], phrases: Sequence[tuple[str, ...]]) -> tuple[tuple[str, ...], bool]:
-    """Tokens without some phrases, and whether there were any."""
-    begins = _by_first_word(tuple(phrases))
-    if begins.keys().isdisjoint(tokens):
-        return tokens, False
-    at, kept, found = 0, [], False
-    while at < len(tokens):
-        size = max(
-            (len(words) for words in begins.get(tokens[at], ()) if tokens[at : at + len(words)] == words), default=0
-        )
-        if size:
-            found = True
-            at += size
-        else:
-            kept.append(tokens[at])
-            at += 1
-    return tuple(kept), found
-
-
-@lru_cache(maxsize=8)
-def _by_first_word(phrases: tuple[tuple[str, ...], ...]) -> dict[str, list[tuple[str, ...]]]:
-    found: dict[str, list[tuple[str, ...]]] = {}
-    for words in phrases:
-        found.setdefault(words[0], []).append(words)
-    return found
-
-
-def _is_forecast(tokens: Sequence[str]) -> bool:
-    if any(first in {"could", "should"} and second == "be" for first, second in pairwise(tokens)):
-        return not any(map(_COMPARATIVE.match, tokens))  # `could be sharper` is said of today
-    if any(token in FORECASTS for token in tokens):
-        return True
-    return any(tuple(tokens[i : i + len(words)]) == words for words in _FORECASTS for i in range(len(tokens)))
+    return any(tuple(tokens[at : at + len(words)]) == words for words in SOFTENERS)
 
 
 class _Scan:
@@ -469,6 +341,7 @@ class _Scan:
         self.about: tuple[str, ...] = ()
         self.bare = -1
         self.negation = ""
+        self.number = 0
 
     def run(self) -> bool:
         """Whether every word was understood."""
@@ -524,6 +397,7 @@ class _Scan:
         best = next((hit for hit in hits if hit.means is not None), None)
         number = number_at(self.tokens, at)
         if number is not None and (best is None or number.end >= best.end) and not negated:
+            self.number = at
             end = self._number(number, ())
             if end is not None:
                 return end
@@ -637,10 +511,12 @@ class _Scan:
             # `clean odome of 3 cm`: the number is of what was just spoken of.
             if self._counts(name, number, ""):
                 return self._behind(number)
-        if not before and number.about and number.unit is None and self._is_whole(number):
+        if not before and number.measured and number.unit is None and self._is_whole(number):
             return number.end if self._counts("length", number, "length") else None
         if before or number.unit is None:
             return None
+        if number.unit.dimension is Dimension.SHARE and self._alone(number) and "sumi_cover" not in self.lexicon.traits:
+            return number.end if self._counts("hi_cover", number, "%") else None
         for dimension, symbol, name in ((Dimension.LENGTH, "cm", "length"), (Dimension.MASS, "", "weight")):
             fits = number.unit.dimension is dimension and (not symbol or number.unit.symbol == symbol)
             if fits and name == "length" and not self._is_of_a_body(number):
@@ -652,8 +528,12 @@ class _Scan:
     def _is_whole(self, number: Written) -> bool:
         """Whether a number is the whole remark and a usual length at the stage: `about 14`."""
         usual, ends = self.lexicon.lengths, [end for end in (number.low, number.high) if end is not None]
-        whole = len(self.tokens) == number.end and not self.found
-        return whole and usual is not None and all(usual[0] <= end <= usual[1] for end in ends)
+        return self._alone(number) and usual is not None and all(usual[0] <= end <= usual[1] for end in ends)
+
+    def _alone(self, number: Written) -> bool:
+        """Whether nothing stands beside a number that says anything."""
+        behind, ahead = self.tokens[number.end :], self.tokens[: self.number]
+        return not self.found and all(token in SKIPPED for token in (*ahead, *behind))
 
     def _is_of_a_body(self, number: Written) -> bool:
         """Whether a length without a name is one that a fish has: `1 cm` is said of a mark."""
@@ -687,6 +567,10 @@ class _Scan:
         span = number.within(kind, hedged=self.hedged)
         if span is None:
             return False
+        # `mostly red, 75 %`: the number says it better than the words.
+        self.found = [
+            one for one in self.found if one.trait != name or one.said is None or meet(one.said, span) is not None
+        ]
         self.found.append(Found(name, span, wording or name.replace("_", " "), hedged=self.hedged))
         return True
 

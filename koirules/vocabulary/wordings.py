@@ -21,11 +21,21 @@ NUMBERS = (
 
 _CJK = "\u3005-\u3007\u3040-\u30ff\u3400-\u4dbf\u4e00-\u9fff\uf900-\ufaff"
 _TOKEN = re.compile(rf"[0-9]+(?:\.[0-9]+)?|%|[{_CJK}]|(?:(?![{_CJK}])[^\W\d_])+")
-_PLAIN_WORDS = re.compile(r"(?!.*\bper cent\b)[a-z]+(?: [a-z]+)*\Z")
+_SPELLED = (
+    r"per cent|cannot|(?:ca|wo|do|does|did|is|are|was|were|has|have|would|could|should)nt|im|ive|"
+    r"(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety) (?:one|two|three|four|five|six|seven|eight|nine)"
+)
+_PLAIN_WORDS = re.compile(rf"(?!.*\b(?:{_SPELLED})\b)[a-z]+(?: [a-z]+)*\Z")
 _PER_CENT = re.compile(r"(?<![^\W\d_])per cent(?![^\W\d_])")
 _APOSTROPHES = re.compile("['’‘`´]")
 _CONTRACTED = re.compile(
-    r"(?<!\w)(?:(ca)n't|(wo)n't|([a-z]+)n't|(let|it|that|there|here|what|he|she)'s|(i)'d|(i|you|we|they)'(?:ve|re|ll|m))(?!\w)"
+    r"(?<!\w)(?:(ca)n'?t|(wo)n'?t|([a-z]+)n't|(do|does|did|is|are|was|were|has|have|would|could|should)nt|"
+    r"(let|it|that|there|here|what|who|where|he|she|one)'s|(i|you|we|they|he|she|it|that|who)'d|"
+    r"([a-z]+)'ll|([a-z]+)'(ve|re|m)|i(m|ve))(?!\w)"
+)
+_OWNED = re.compile(r"(?<=\w)'s(?!\w)")  # of a name that ends in i or u no plural could be taken: `hi's`, `sumi's`
+_COMPOUND = re.compile(
+    r"(?<!\w)(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)[- ](one|two|three|four|five|six|seven|eight|nine)(?!\w)",
 )
 _SAME = {
     "color": "colour",
@@ -43,6 +53,7 @@ _SAME = {
     "gram": "g",
     "gramme": "g",
     "kilo": "kg",
+    "mil": "mm",
 }
 """Words that are spelled in two ways, and the one that stands for both."""
 
@@ -59,22 +70,28 @@ def tokens_of(text: str) -> tuple[str, ...]:
     if _PLAIN_WORDS.match(text):
         return tuple(map(_same, text.split()))
     low = _APOSTROPHES.sub("'", plain(text).casefold())
-    low = _CONTRACTED.sub(_whole, low).replace("'", "")
+    low = _OWNED.sub("", _CONTRACTED.sub(_whole, low)).replace("'", "").replace("cannot", "can not")
+    low = _COMPOUND.sub(lambda found: str(sum(int(_NUMBER_WORDS[word]) for word in found.groups())), low)
     low = _PER_CENT.sub("%", low)
     return tuple(_same(word) for word in _TOKEN.findall(low))
 
 
+_VERBS = {"ve": "have", "re": "are", "m": "am"}
+
+
 def _whole(found: re.Match[str]) -> str:
-    can, wont, negated, pronoun, would, _ = found.groups()
+    can, wont, negated, run_on, pronoun, would, will, whose, verb, of_mine = found.groups()
     if can:
         return "can not"
     if wont:
         return "will not"
-    if negated:
-        return f"{negated} not"
+    if negated or run_on:
+        return f"{negated or run_on} not"
     if pronoun:
         return "let us" if pronoun == "let" else f"{pronoun} is"
-    return "i would" if would else found.group().partition("'")[0]
+    if would:
+        return f"{would} would"
+    return f"{will} will" if will else f"{whose or 'i'} {_VERBS[verb or of_mine]}"
 
 
 @lru_cache(maxsize=8192)

@@ -80,6 +80,8 @@ def fits(remark, alternative, rules, unread):
     first, *along = (each.strip() for each in alternative)
     if first == "unclear":
         return unread
+    if first == "comparison":
+        return remark.sort is Sort.COMPARISON
     if first == "nothing":
         return not remark.found and not unread
     if first.startswith("unknown "):

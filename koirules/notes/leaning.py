@@ -1,0 +1,314 @@
+"""Remarks that lean on those before them: `no, two`, `both sides`, `two more by the dorsal`, `only the left, actually`."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+
+from attrs import evolve, frozen
+
+from koirules.notes.lexicon import SKIPPED
+from koirules.notes.numbers import plain_numbers
+from koirules.notes.remarks import Found, Remark, RemarkReader, Sort
+from koirules.notes.talk import CORRECTS_AHEAD, CORRECTS_BEHIND, CORRECTS_BETWEEN, HEDGES, MILD_CORRECTIONS, without
+from koirules.standard.check.phrasing import meet
+from koirules.vocabulary.kinds import Count, Places
+from koirules.vocabulary.readings import PlaceSet, Span
+from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.wordings import tokens_of
+
+_OF_A_PART = frozenset({"even", "uneven", "regular", "irregular", "rough", "round", "oval", "ragged"})
+"""Words that say how a part is, and nothing of a whole fish."""
+
+_PLACING = frozenset(
+    {"left", "right", "both", "on", "in", "at", "near", "behind", "before", "over", "under", "by", "beside"}
+)
+_NONE_THERE = frozenset({"nothing", "none", "no", "not", "clean", "free", "clear", "without"})
+_WITH_A_SIDE = frozenset(
+    tokens_of(
+        "the on side sides one too as well also and is it same again thing here has down of in at story goes for that"
+    )
+)
+_ONLY = frozenset({"only", "just", "alone"})
+_MOSTLY = frozenset(
+    {
+        "mostly",
+        "mainly",
+        "especially",
+        "particularly",
+        "worst",
+        "also",
+        "too",
+        "again",
+        "most",
+        "and",
+        "all",
+        "out",
+        "up",
+        "down",
+    }
+)
+_SIDES = frozenset({"left", "right"})
+_OTHER_SIDE = {"left": "right", "right": "left"}
+_MORE = frozenset({"more", "another", "other", "further"})
+
+
+@frozen(slots=False)
+class Leaning:
+    """Reads remarks of a fish one after another, each with those before it."""
+
+    remarks: RemarkReader
+    traits: Mapping[str, Trait]
+
+    def read(self, text: str, before: Sequence[Remark]) -> Remark:
+        """A remark with those before it, the last one last."""
+        last = next((one for one in reversed(before) if one.sort is Sort.TRAITS), None)
+        if last is not None:
+            remark = (
+                self._sided(text, last, before) or self._recounted(text, last, before) or self._further_ones(text, last)
+            )
+            if remark is not None:
+                return remark
+        remark = self._taken_back(text, before) or self._between(text) or self.remarks.read(text, before)
+        if remark.sort is Sort.UNKNOWN and before:
+            remark = self._of_a_part(text, before[-1]) or remark
+        if remark.sort is Sort.UNKNOWN and last is not None and before[-1] is last:
+            remark = self._placed(text, last) or remark
+        return remark
+
+    def _recounted(self, text: str, last: Remark, before: Sequence[Remark]) -> Remark | None:
+        """`two` behind `three patches, no`."""
+        tokens = tokens_of(text)
+        if before[-1].sort not in {Sort.CORRECTION, Sort.NO} or len(tokens) != 1 or not tokens[0].isdigit():
+            return None
+        again = re.sub(
+            r"\b(?:\d+|[a-z]+)\b", lambda m: tokens[0] if tokens_of(m[0])[0].isdigit() else m[0], last.text, count=9
+        )
+        return self._as(text, again) if again != last.text else None
+
+    def _sided(self, text: str, last: Remark, before: Sequence[Remark]) -> Remark | None:
+        """`nothing on the right`, `the right one too`, `both sides`, `same on the left`, `the other one clean`, `left only`."""
+        tokens, hedged = without(tokens_of(text), HEDGES)
+        bare = [token for token in tokens if token not in _WITH_A_SIDE and token not in {"1", "actually", *_MOSTLY}]
+        negated = not _NONE_THERE.isdisjoint(bare) or tokens[:1] == ("no",)
+        only = not _ONLY.isdisjoint(bare)
+        sides = [token for token in bare if token not in _NONE_THERE and token not in _ONLY]
+        corrects = before[-1].sort in {Sort.CORRECTION, Sort.NO}
+        if len(sides) != 1 or sides[0] not in {*_SIDES, "both", "other"} or (before[-1] is not last and not corrects):
+            return None
+        said = [side for side in _SIDES if re.search(rf"\b{side}\b", last.text, re.IGNORECASE)]
+        if len(said) > 1 or (sides[0] == "other" and not said):
+            return None
+        if re.search(r"\bboth\b", last.text, re.IGNORECASE) and sides[0] in _SIDES:
+            of_one = re.sub(r"\bboth\b", sides[0], last.text, flags=re.IGNORECASE)
+            remark = self._instead(text, of_one, last) if only else None
+            return None if remark is None else self._alone(remark)
+        if said:
+            other = _OTHER_SIDE[said[0]]
+            side = other if sides[0] == "other" else sides[0]
+            if side == said[0]:
+                return None
+            again = re.sub(rf"\b{said[0]}\b", side, last.text, flags=re.IGNORECASE)
+            if (
+                tokens[0] == "no"
+                and not only
+                and sides == list(bare)[-1:]
+                and len(tokens) > 1
+                and _NONE_THERE & set(bare) == {"no"}
+            ):
+                return self._instead(text, again, last)  # `tejima on the left, no the right`
+            remark = self._as(text, f"no {again}" if negated else again)
+        else:
+            tries = (f"{sides[0]} {last.text}", f"{last.text} on {'the ' if sides[0] in _SIDES else ''}{sides[0]}")
+            tried = (self.remarks.read(f"no {each}" if negated else each) for each in tries)
+            remark = next((one for one in tried if one.sort is Sort.TRAITS and self._same(one, last)), None)
+            remark = None if remark is None else evolve(remark, text=text)
+        if remark is None or hedged:
+            return (
+                None
+                if remark is None
+                else evolve(remark, found=tuple(evolve(one, hedged=True, said=None) for one in remark.found))
+            )
+        return self._alone(remark) if only and not negated else remark
+
+    def _alone(self, remark: Remark) -> Remark:
+        """A remark on one side, said to be the only one."""
+        found = tuple(
+            evolve(one, said=PlaceSet.exactly(one.said.sure))
+            if isinstance(one.said, PlaceSet) and one.said.sure
+            else one
+            for one in remark.found
+        )
+        return evolve(remark, found=found, instead=tuple(one.trait for one in found if isinstance(one.said, PlaceSet)))
+
+    def _same(self, remark: Remark, last: Remark) -> bool:
+        return bool(remark.found) and {one.trait for one in remark.found} <= {one.trait for one in last.found}
+
+    def _instead(self, text: str, other: str, last: Remark) -> Remark | None:
+        remark = self._as(text, other)
+        if remark is None or not self._same(remark, last):
+            return None
+        return evolve(remark, instead=tuple(one.trait for one in remark.found))
+
+    def _further_ones(self, text: str, last: Remark) -> Remark | None:
+        """`two more by the dorsal` behind `shimi on the shoulder`: the count grows, and the places are added."""
+        tokens = tokens_of(text)
+        rest = tuple(token for token in tokens if token not in {"and", "then", "there", "is", "are", "also", "plus"})
+        number = rest[0] if rest and rest[0].isdigit() else "1" if rest[:1] == ("another",) else ""
+        if not number or _MORE.isdisjoint(rest[:2]):
+            return None
+        at = rest[1:] if rest[0] == "another" or rest[1] not in _MORE else rest[2:]
+        at = at[1:] if at[:1] in {("1",), ("one",), ("of",)} else at
+        noun = self.remarks.counted(last.text)
+        if not noun or (at and at[0] not in _PLACING and self.remarks.counted(" ".join(at)) != noun):
+            return None
+        where = " ".join(at if not at or at[0] in _PLACING else at[len(tokens_of(noun)) :])
+        remark = self.remarks.read(f"{number} {noun} {where}".strip())
+        if remark.sort is not Sort.TRAITS or not {one.trait for one in remark.found} & {
+            one.trait for one in last.found
+        }:
+            return None
+        known = {one.trait: one.said for one in last.found}
+        found, instead = [], []
+        for one in remark.found:
+            kind, earlier = self.traits[one.trait].kind, known.get(one.trait)
+            if isinstance(kind, Count) and isinstance(one.said, Span):
+                if isinstance(earlier, Span):
+                    ends = (earlier.low + one.said.low, min(earlier.high + one.said.high, float(kind.high)))
+                    instead.append(one.trait)
+                else:
+                    ends = (1 + one.said.low, float(kind.high))  # the place of one at least was told
+                found.append(evolve(one, said=Span(*ends)))
+            else:
+                found.append(one)
+        return evolve(remark, text=text, found=tuple(found), instead=tuple(instead))
+
+    def _of_a_part(self, text: str, last: Remark) -> Remark | None:
+        """`even` after `sashi deep`: such a word is of what was just spoken of, where that has not been said of it yet."""
+        tokens = tuple(token for token in tokens_of(text) if token not in SKIPPED)
+        said = {found.trait for found in last.found}
+        about = tuple(trait for trait in last.about if trait not in said)
+        if len(tokens) != 1 or tokens[0] not in _OF_A_PART or not about:
+            return None
+        level = self.remarks.lexicon.level(tokens, 0, about)
+        if level is None or level.means is None:
+            return None
+        stated = level.means.stated[0]
+        return Remark(text, Sort.TRAITS, (Found(stated.trait, stated.said, level.wording),), about=last.about)
+
+    def _placed(self, text: str, last: Remark) -> Remark | None:
+        """`on the back` after `a few specks`: what the two say together, beyond what the first says alone."""
+        tokens, hedged = without(tokens_of(text), HEDGES)
+        while tokens and tokens[0] in _MOSTLY:
+            tokens = tokens[1:]
+        while tokens and tokens[-1] in _MOSTLY:
+            tokens = tokens[:-1]
+        if not tokens or tokens[0] not in _PLACING or hedged:
+            return None
+        together = self.remarks.read(f"{last.text} {' '.join(tokens)}")
+        if together.sort is not Sort.TRAITS:
+            return None
+        known = {found.trait for found in last.found}
+        more = tuple(found for found in together.found if found.trait not in known or self._adds(found, last))
+        return Remark(text, Sort.TRAITS, more) if more else None
+
+    def _adds(self, found: Found, last: Remark) -> bool:
+        """Whether a place says more of a trait of places than was said before."""
+        earlier = next((one.said for one in last.found if one.trait == found.trait), None)
+        is_of_places = isinstance(self.traits[found.trait].kind, Places)
+        return (
+            is_of_places
+            and earlier != found.said
+            and found.said is not None
+            and earlier is not None
+            and meet(earlier, found.said) is not None
+        )
+
+    def _taken_back(self, text: str, before: Sequence[Remark]) -> Remark | None:
+        """A remark that begins or ends with a word that takes back what stands before it: `no wait there's a third one`."""
+        tokens = tokens_of(plain_numbers(text))
+        ahead = max((words for words in CORRECTS_AHEAD if tokens[: len(words)] == words), key=len, default=())
+        if ahead and len(ahead) < len(tokens):
+            remark = self.read(" ".join(tokens[len(ahead) :]), before)
+            if remark.sort is not Sort.TRAITS:
+                return None
+            back = self._contradicted(remark, before)
+            return (
+                evolve(remark, text=text, instead=(*remark.instead, *back))
+                if back or ahead in MILD_CORRECTIONS
+                else None
+            )
+        behind = max((words for words in CORRECTS_BEHIND if tokens[-len(words) :] == words), key=len, default=())
+        if behind and before and len(behind) < len(tokens):
+            remark = self.read(" ".join(tokens[: -len(behind)]), before)
+            back = self._contradicted(remark, before) if remark.sort is Sort.TRAITS else ()
+            return evolve(remark, text=text, instead=(*remark.instead, *back)) if back else None
+        return None
+
+    def _contradicted(self, remark: Remark, before: Sequence[Remark]) -> tuple[str, ...]:
+        """The traits of a remark that were said to be something else."""
+        earlier = {found.trait: found.said for one in before for found in one.found}
+        found = {each.trait: each.said for each in remark.found}
+        return tuple(trait for trait in found if trait in earlier and found[trait] != earlier[trait])
+
+    def _between(self, text: str) -> Remark | None:
+        """`81 no 82 grams`, `nidan sorry sandan`: what stands behind the word holds."""
+        tokens = tokens_of(plain_numbers(text))
+        for at in range(1, len(tokens) - 1):
+            words = max((each for each in CORRECTS_BETWEEN if tokens[at : at + len(each)] == each), key=len, default=())
+            first, then = tokens[:at], tokens[at + len(words) :]
+            if not words or not then:
+                continue
+            remark = self.remarks.read(" ".join(then))
+            taken = self.remarks.read(" ".join(first))
+            number = len(first) == 1 and first[0][0].isdigit() and then[0][0].isdigit()
+            same = taken.sort is Sort.TRAITS and {each.trait for each in taken.found} == {
+                each.trait for each in remark.found
+            }
+            if remark.sort is Sort.TRAITS and (number or (same and words != ("no",))):
+                return evolve(remark, text=text)
+        return None
+
+    def _as(self, text: str, other: str) -> Remark | None:
+        remark = self.remarks.read(other)
+        return evolve(remark, text=text) if remark.sort is Sort.TRAITS else None
+
+
+def corrected(remarks: Sequence[Remark]) -> list[Remark]:
+    """Remarks with what later ones take back taken out."""
+    kept: list[Remark] = []
+    taking: Remark | None = None
+    for remark in remarks:
+        if remark.sort in {Sort.CORRECTION, Sort.NO}:
+            if taking is not None:
+                kept.append(_in_vain(taking, kept))
+            taking = remark
+            continue
+        if taking is not None:
+            traits = {found.trait for found in remark.found}
+            back = next((i for i in range(len(kept) - 1, -1, -1) if traits & {f.trait for f in kept[i].found}), None)
+            if back is not None and (taking.sort is Sort.CORRECTION or back == len(kept) - 1):
+                kept[back] = _less(kept[back], traits)
+            elif taking.sort is Sort.NO or not remark.found:
+                kept.append(_in_vain(taking, kept))
+            taking = None
+        for i, one in enumerate(kept) if remark.instead else ():
+            kept[i] = _less(one, set(remark.instead))
+        kept.append(remark)
+    return [*kept, *([_in_vain(taking, kept)] if taking is not None else [])]
+
+
+def _less(remark: Remark, traits: set[str]) -> Remark:
+    """A remark without what it says of some traits."""
+    left = tuple(found for found in remark.found if found.trait not in traits)
+    return (
+        remark
+        if len(left) == len(remark.found)
+        else evolve(remark, found=left, sort=remark.sort if left else Sort.NOTHING)
+    )
+
+
+def _in_vain(remark: Remark, before: Sequence[Remark]) -> Remark:
+    """A correction of which nobody can tell what it corrects: what stands before it cannot be trusted."""
+    last = next((one for one in reversed(before) if one.sort is Sort.TRAITS), None)
+    return evolve(remark, named=() if last is None else tuple(found.trait for found in last.found))

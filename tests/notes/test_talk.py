@@ -1,0 +1,266 @@
+"""What is said at the tub that is no reading: verdicts, forecasts, comparisons, talk, and remarks that lean on others."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+import koirules
+from koirules.notes.numbers import number_at, plain_numbers
+from koirules.notes.reader import NotesReader, cells
+from koirules.notes.remarks import Sort
+from koirules.notes.talk import ASIDES, HEDGES, VERDICTS, is_comparison, is_forecast, spread, without
+from koirules.testing import registry_with
+from koirules.vocabulary.wordings import tokens_of
+
+PAGE = """standard "Tin Bucket, talk at the tub (invented)" edition 1 variety kohaku
+grade all otherwise
+"""
+READER = NotesReader.of(koirules.read_standard(PAGE, registry=registry_with()).rules)
+
+
+def fish_of(text):
+    (fish,) = READER.read(f"1: {text}").fish
+    return fish
+
+
+def said(text):
+    return cells(fish_of(text), READER.lexicon.traits)
+
+
+IN_MANY_WORDS = {
+    "in": """she stays; I'm keeping that; hold on to it; top drawer; no I like it; keep and don't tell
+        anyone what it cost; oh well, yes keep it for now; keep but not for the show yet; of course I'm keeping this""",
+    "out": """out with him; no out you go; out and we're done; bin; chuck it; goes with the cheap ones; I'll pass;
+        out all the same; out for that; I don't want it; sell him on; a pity but out; can't sell that""",
+    "unsure": """I'm in two minds; let me sleep on it; look again tomorrow; put it by for now; don't know yet; tough one;
+        salt bath and we'll see; don't chuck it yet; can't tell yet""",
+}
+
+
+@pytest.mark.parametrize("verdict", IN_MANY_WORDS)
+def test_verdicts_in_many_words(verdict):
+    texts = [" ".join(text.split()) for text in IN_MANY_WORDS[verdict].split(";")]
+    assert {text: fish_of(text).verdict for text in texts} == dict.fromkeys(texts, verdict)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "no keep",
+        "an out and out beauty",
+        "yes yes",
+        "keep if the eye clears",
+        "not out",
+        "sandan, out, kiwa sharp",
+    ],
+)
+def test_what_only_sounds_like_a_verdict(text):
+    fish = fish_of(text)
+    assert (fish.verdict, bool(fish.unread)) == ("", True)
+
+
+def test_a_verdict_is_last_where_only_talk_follows():
+    for text in ("nidan, out, pity", "nidan, out, that'll heal", "nidan, keep, better than 9"):
+        assert fish_of(text).verdict
+        assert not fish_of(text).unread
+
+
+def test_a_verdict_with_a_reading_beside_it():
+    for text, verdict in (
+        ("keep because kiwa sharp", "in"),
+        ("out with kiwa sharp", "out"),
+        ("kiwa sharp so keep", "in"),
+    ):
+        fish = fish_of(text)
+        assert (fish.verdict, cells(fish, READER.lexicon.traits)) == (verdict, {"kiwa": "sharp"}), fish
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "that heals",
+        "that'll come up in two years",
+        "those usually drop off when the water's softer",
+        "they fade nine times out of ten",
+        "fills out or it doesn't",
+        "mends fine",
+        "what you see is the best you'll get",
+        "it never tidies up when it's like that",
+        "that can clear you know",
+    ],
+)
+def test_forecasts(text):
+    assert READER.remarks.read(text).sort is Sort.FORECAST
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "red fades at the back",
+        "hi comes down over the eye",
+        "clear",
+        "pulls to the right",
+        "spreads over the eye",
+        "could be sharper",
+        "it goes red",
+    ],
+)
+def test_what_is_so_today_is_no_forecast(text):
+    assert not is_forecast(tokens_of(text))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "biggest so far",
+        "best in the tub",
+        "not as bad as six",
+        "sister to five",
+        "same story as eleven",
+        "skin's better than the last one",
+    ],
+)
+def test_comparisons(text):
+    assert READER.remarks.read(text).sort is Sort.COMPARISON
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "left eye smaller than the other",
+        "longer than it is deep",
+        "more red on the left than on the right",
+        "smaller than one mil",
+        "as deep as two scales",
+        "first patch bigger than the second",
+        "like two fish glued together",
+        "deeper than I like",
+    ],
+)
+def test_what_is_within_the_fish_is_no_comparison(text):
+    assert not is_comparison(tokens_of(text), after=False)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "some people love that",
+        "last one",
+        "my pencil broke",
+        "not the end of the world",
+        "who put this one in",
+        "net did that",
+        "otherwise I'd have it",
+    ],
+)
+def test_talk_says_nothing(text):
+    fish = fish_of(text)
+    assert (fish.said, fish.verdict, fish.unread, fish.forecasts) == ({}, "", (), ())
+
+
+def test_talk_of_a_trait_is_read_again():
+    """What nobody understood and speaks of a trait is never taken for talk."""
+    for text in ("who painted the kiwa", "if the kiwa had been cut", "the camera hates her kiwa"):
+        assert fish_of(text).unread, text
+
+
+@pytest.mark.parametrize(
+    ("text", "cells"),
+    [
+        ("13.4", {"length": "13.4 cm"}),
+        ("14 flat", {"length": "14 cm"}),
+        ("thirteen and a half", {"length": "13.5 cm"}),
+        ("fourteen and a bit", {"length": "14 cm to 15.4 cm"}),
+        ("a good 14", {"length": "14 cm to 15.4 cm"}),
+        ("seventeen easy", {"length": "17 cm to 125 cm"}),
+        ("twelve centimetres if that", {"length": "10.8 cm to 12 cm"}),
+        ("call it twenty-two", {"length": "22 cm"}),
+        ("everybody's between fifteen and twenty", {"length": "15 cm to 20 cm"}),
+        ("fifty-four and a half grams", {"weight": "54.5 g"}),
+        ("seventy eighty percent red", {"hi_cover": "70 % to 80 %"}),
+        ("eighty per cent easy", {"hi_cover": "80 % to 100 %"}),
+        ("two three shimi", {"shimi_count": "2 to 3"}),
+        ("13.4 so the shortest yet", {"length": "13.4 cm"}),
+        ("mostly red I'd call it 75 %", {"hi_cover": "75 %"}),
+    ],
+)
+def test_numbers_as_they_are_said(text, cells):
+    assert said(text) == cells
+
+
+@pytest.mark.parametrize("text", ["three and a half", "fifty-four and a half", "14", "two or so", "12 by 18"])
+def test_bare_numbers_that_may_be_anything(text):
+    assert fish_of(text).unread == (text if text[0].isdigit() else plain_numbers(text),)
+
+
+@pytest.mark.parametrize(
+    ("text", "cells"),
+    [
+        ("motoaka, both sides", {"motoaka": "left_pectoral right_pectoral"}),
+        ("motoaka on the left, same on the right", {"motoaka": "left_pectoral right_pectoral"}),
+        ("motoaka on both pectorals, only the left actually", {"motoaka": "left_pectoral"}),
+        ("motoaka on the left, no the right", {"motoaka": "right_pectoral"}),
+        ("red on the left eye, the other one clean", {"hi_on_eyes": "left_eye"}),
+        ("one shimi, two more", {"shimi_count": "3"}),
+        ("nidan, no wait there's three patches", {"steps": "sandan"}),
+        ("nidan sorry sandan", {"steps": "sandan"}),
+        ("kiwa sharp, make that kiwa fair", {"kiwa": "fair"}),
+        ("sandan but the gap may close", {"steps": "sandan"}),
+        ("kiwa sharp though better than nine", {"kiwa": "sharp"}),
+    ],
+)
+def test_remarks_that_lean_on_others(text, cells):
+    assert said(text) == {**said(text), **cells}
+    assert not fish_of(text).unread
+
+
+def test_a_clause_that_foretells_is_kept_beside_the_reading():
+    fish = fish_of("sandan but the gap may close")
+    assert fish.forecasts == ("sandan but the gap may close",)
+    assert fish_of("will get a sharp kiwa and thick red").said == {}
+
+
+def test_the_owner_of_a_part_is_the_part():
+    assert said("kiwa's sharp") == said("kiwa sharp")
+    assert said("hi's thick") == said("hi thick")
+    assert said("beni's thick") == said("beni thick")
+
+
+def test_more_are_never_fewer():
+    for first, more in ((1, 2), (2, 1), (3, 4)):
+        assert said(f"{first} shimi, {more} more")["shimi_count"] == str(first + more)
+    assert said("shimi on the shoulder, two more by the dorsal")["shimi_count"] == "3 to 200"
+
+
+@given(
+    st.sampled_from(ASIDES + HEDGES), st.sampled_from(["kiwa sharp", "sandan", "red thick", "no kuchibeni", "14 cm"])
+)
+def test_an_aside_never_makes_another_reading(aside, reading):
+    """What stands beside a reading widens it, leaves it unread or says nothing of it; it never says something else."""
+    plain = READER.remarks.read(reading)
+    beside = READER.remarks.read(f"{reading} {' '.join(aside)}")
+    assert {found.trait for found in beside.found} <= {found.trait for found in plain.found}
+
+
+@given(
+    st.sampled_from(sorted(VERDICTS)),
+    st.sampled_from(["oh", "well", "anyway", "yes"]),
+    st.sampled_from(["then", "for now", "please"]),
+)
+def test_what_stands_round_a_verdict_does_not_turn_it(words, lead, tail):
+    def read(tokens):
+        return READER.remarks.read(" ".join(tokens)).verdict
+
+    assert read((lead, *words, tail)) in {read(words), "unsure", ""}
+
+
+@given(st.integers(8, 35), st.sampled_from(["and a bit", "or so", "easy", "if that", "flat", "give or take"]))
+def test_what_stands_behind_a_number_keeps_it_possible(number, behind):
+    found = number_at(tokens_of(f"{number} {behind}"), 0)
+    held = found.within(READER.lexicon.traits["length"].kind)
+    assert held.low <= number * 10 <= held.high or held.low <= number <= held.high
+
+
+def test_choices_in_wordings_may_stand_in_one_another():
+    assert set(spread("a (b( c|)|d)")) == {("a", "b"), ("a", "b", "c"), ("a", "d")}
+    assert without(tokens_of("kiwa sharp mind you"), ASIDES) == (("kiwa", "sharp"), True)
