@@ -10,12 +10,13 @@ from importlib.util import find_spec
 from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar, overload
+from warnings import warn
 
 from attrs import evolve, field, fields, frozen
 
 from koirules.loading.files import load
 from koirules.plugins import Registry, load_registry
-from koirules.problems import EngineError, KoirulesError, Problem, RecordError, StandardError, is_refused
+from koirules.problems import EngineError, KoirulesError, Problem, RecordError, RecordWarning, StandardError, is_refused
 from koirules.problems.extras import to_install
 from koirules.standard.parts import Rules, Setting, words_of_one_trait
 from koirules.vocabulary.traits import Trait
@@ -42,6 +43,7 @@ if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of
     from koirules.notes.reader import Notes, NotesReader
     from koirules.records.about import About
     from koirules.report.audience import Audience
+    from koirules.report.drawer import Drawer
     from koirules.report.page_pictures import Pictures
     from koirules.report.paper import Paper
     from koirules.report.photographs import Photograph
@@ -262,16 +264,30 @@ class Standard:
         return self.whole_batch.alone(record) if record.seats else self.grader.grade(record)
 
     def drawing(self, record: Mapping[str, object], name: str = "", *, grown: bool = True) -> str:
-        """A drawing of a fish from above as SVG; with `grown` also as it may be when grown, where the standard asks for that.
+        """A drawing of a record as SVG; with `grown` a koi also as it may be when grown, where the standard asks for that.
 
-        "" where no pattern was mapped: nothing is invented. Raises RecordError like `grade`.
+        "" where nothing draws its subject, or no pattern of a koi was mapped: nothing is invented. Raises RecordError like
+        `grade`. Where the drawing of a plugin fails, it is "" too, and a RecordWarning says so.
         """
         from koirules.report.views import views_drawn
-        from koirules.report.views_of_fish import views_of
 
-        views = views_of(self.rules, self.settings, self._read(record, name).readings, self.tongue)
-        views = views if grown else (evolve(views[0], words=""),)
-        return views_drawn(views, name) if views[0].look.is_mapped else ""
+        drawer = self.drawer
+        readings = self._read(record, name).readings
+        view = None if grown else drawer.view_now(readings, name)
+        views = drawer.views_of(readings, name) if grown else () if view is None else (view,)
+        self._warn_of_drawings()
+        return views_drawn(views, name, self.tongue) if views and views[0].mapped else ""
+
+    @cached_property
+    def drawer(self) -> Drawer:
+        """What draws the records of this standard, and knows what went wrong with that."""
+        from koirules.report.drawer import Drawer
+
+        return Drawer(self.rules, self.settings, self.tongue)
+
+    def _warn_of_drawings(self) -> None:
+        for problem in self.drawer.take_problems():
+            warn(str(problem), RecordWarning, stacklevel=3)
 
     def read_records(self, path: str | PathLike[str], labels: Collection[str] = ()) -> tuple[Record, ...]:
         """Every look that a file of records holds, in its order; several of one fish are told apart by their dates.
@@ -346,8 +362,9 @@ class Standard:
         """Write the standard as a page for judges (.html or .md). remarks: show those of the rule file. Raises KoirulesError."""
         from koirules.report.handbook import Subject, write_handbook
 
-        subject = Subject(self.grader, self.sample_runs(), self.seal, self.every_caution, remarks)
+        subject = Subject(self.grader, self.sample_runs(), self.seal, self.every_caution, remarks, self.drawer)
         _raise(write_handbook(Path(path), subject))
+        self._warn_of_drawings()
 
     def about(self, batch: BatchResult, records: str = "") -> About:
         """Where the results of a batch come from, as files of them say it. records: what the batch is called."""
@@ -442,11 +459,13 @@ class Standard:
         return Pictures(photographs or {}, self.views(batch.records))
 
     def views(self, records: Iterable[Record]) -> dict[str, tuple[View, ...]]:
-        """Each fish from above as it is, and at each length that its pattern is asked for; without those that nothing draws."""
-        from koirules.report.views_of_fish import views_of
+        """How each fish looks, a koi also at each length that its pattern is asked for; without those that nothing draws.
 
-        seen = {one.fish: views_of(self.rules, self.settings, one.readings, self.tongue) for one in records}
-        return {fish: views for fish, views in seen.items() if views}
+        A RecordWarning says where the drawing of a plugin fails.
+        """
+        found = self.drawer.views_by_fish(records)
+        self._warn_of_drawings()
+        return found
 
     def agreement(
         self, verdicts: Mapping[str, str], beside: BatchResult | Mapping[str, str], kept: Sequence[str] = ()

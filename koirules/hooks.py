@@ -25,10 +25,10 @@ What can be plugged in, and what cannot:
 | rule sets, with their earlier editions | `koirules_rulesets` | 1 |
 | commands | `koirules_subcommands` | 2 |
 | formats of records, decisions and classes; formats of results | `koirules_record_readers`, `koirules_result_writers` | 2 |
+| drawings of a subject; `FISH_FROM_ABOVE`, a koi, is ours | `koirules_drawings`, named by `Subject.drawing` | 2 |
 | units (`vocabulary.units`: lengths, weights, shares and a few more) and dimensions | cannot | |
 | kinds of traits, and figures of a batch | cannot: every evaluator has to know them | |
 | occasions: `sorting` and `show` | cannot; a subject says what each of them warns of | |
-| drawings: `FISH_FROM_ABOVE` is the only one | cannot; a subject may name none | |
 | the model of growth, and `koirules growth`, which fits it by `length`, `weight` and `girth` | cannot | |
 | the column `fish` of records and results, and names and help of commands | cannot: they are keys, whatever is graded | |
 """
@@ -43,6 +43,7 @@ import pluggy
 from attrs import frozen
 
 from koirules.records.exchange import CellError, Grid, RecordReader, ResultWriter, Sheet, UnreadableError
+from koirules.vocabulary.drawings import Drawing, Recorded, Sketch
 
 if TYPE_CHECKING:  # so that a plugin that gives commands alone is imported in no time
     from koirules.vocabulary.traits import Addition, Vocabulary
@@ -51,11 +52,14 @@ __all__ = [
     "API",
     "OLDEST_API",
     "CellError",
+    "Drawing",
     "Grid",
     "Hooks",
     "RecordReader",
+    "Recorded",
     "ResultWriter",
     "Sheet",
+    "Sketch",
     "Subcommand",
     "UnreadableError",
     "hookimpl",
@@ -128,6 +132,15 @@ class Hooks:
     @hookspec
     def koirules_result_writers(self) -> Sequence[ResultWriter]:  # type: ignore[empty-body]
         """Formats of results that the plugin writes, each for one ending; since version 2. Taken endings as with readers."""
+
+    @hookspec
+    def koirules_drawings(self) -> Sequence[Drawing]:  # type: ignore[empty-body]
+        """Drawings of records, for subjects that name them in `Subject.drawing`; since version 2.
+
+        They serve wherever something is drawn: pages, certificates, prizes, the handbook, `koirules why --drawing`. Of a name
+        that is taken, the drawing is left out with a report. A subject may name the drawing of another plugin; where nobody
+        brings it, that is told, and nothing is drawn.
+        """
 
     @hookspec
     def koirules_additions(self) -> Sequence[Addition]:  # type: ignore[empty-body]

@@ -93,6 +93,7 @@ def _write_one(standard: Standard, out: str, *, remarks: bool) -> Sequence[Sampl
     if problem is not None:
         show_problems([problem])
         stop("Nothing was written.")
+    show_problems(subject.drawer.take_problems())
     parts = standard.rules
     told = [
         counted(len(parts.sections), "section"),
@@ -122,6 +123,7 @@ def _write_show(
     if problem is not None:
         show_problems([problem])
         stop("Nothing was written.")
+    show_problems([failed for one in chapters for failed in one.subject.drawer.take_problems()])
     whole = sum(one.base is None for one in chapters)
     told = [counted(len(chapters), "standard")]
     told += [f"{whole} in full, {len(chapters) - whole} by what differs"] if whole < len(chapters) else []

@@ -71,8 +71,8 @@ def command(as_json: bool) -> None:
     """List what is installed, and from which distribution and version.
 
     These are the varieties, the skins that lie over them, their rule sets, and what else plugins give: commands, formats of
-    records and results, and what they add to varieties of others. A plugin that had to be left out is named first, with what
-    is wrong with it.
+    records and results, drawings, and what they add to varieties of others. A plugin that had to be left out is named first,
+    with what is wrong with it.
     """
     plugins = registry()
     clashes = taken_by_koirules(plugins, COMMANDS)
@@ -104,8 +104,18 @@ def _others(plugins: Registry) -> list[_Given]:
         *(_Given("command", name, one.what.help, one.source) for name, one in plugins.subcommands.items()),
         *(_Given("records", ending, one.what.title, one.source) for ending, one in plugins.readers.items()),
         *(_Given("results", ending, one.what.title, one.source) for ending, one in plugins.writers.items()),
+        *(
+            _Given("drawing", name, f"draws {_subjects_of(name, plugins)}", one.source)
+            for name, one in plugins.drawings.items()
+        ),
         *(_Given("addition", one.what.to, _added(one.what), one.source) for one in plugins.additions),
     ]
+
+
+def _subjects_of(drawing: str, plugins: Registry) -> str:
+    """What a drawing draws, in the plural: the nouns of the subjects that name it."""
+    nouns = (one.subject.many for one in plugins.varieties.values() if one.subject.drawing == drawing)
+    return ", ".join(dict.fromkeys(nouns)) or "nothing that is installed"
 
 
 def _formulas(plugins: Registry) -> list[Problem]:

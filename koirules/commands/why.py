@@ -43,7 +43,7 @@ _MOST_QUESTIONS = 5
 @click.argument("other", required=False, metavar="[FISH]")
 @decisions_option
 @click.option(
-    "--drawing", type=click.Path(), metavar="FILE", help="Draw the fish from above with its patches, as .svg."
+    "--drawing", type=click.Path(), metavar="FILE", help="Draw the fish, as .svg: a koi from above with its patches."
 )
 @click.option(
     "--exact", is_flag=True, help="Show every number with all of its digits, and what each rule read by name."

@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from koirules.records.records import Batch
     from koirules.report.page_pictures import Pictures
     from koirules.report.result_files import About
+    from koirules.report.views import View
 
 _MANY_PHOTOGRAPHS = 30
 """From how many on it takes seconds to make them smaller."""
@@ -126,7 +127,7 @@ def with_hangs_on(results: Sequence[Row], given: Sequence[tuple[Standard, Batch]
 
 
 def pictures_of(given: Sequence[tuple[Standard, Batch]]) -> Pictures:
-    """What a page can show of the fish; photographs that cannot be shown are named."""
+    """What a page can show of the fish; photographs that cannot be shown, and drawings that fail, are named."""
     from koirules.report.page_pictures import Pictures
     from koirules.report.photographs import named_photographs, read_photographs
 
@@ -139,5 +140,8 @@ def pictures_of(given: Sequence[tuple[Standard, Batch]]) -> Pictures:
     else:
         photographs, problems = read_photographs(file, records)
     show_problems(problems)
-    views = {fish: seen for standard, batch in given for fish, seen in standard.views(batch.records).items()}
+    views: dict[str, Sequence[View]] = {}
+    for standard, batch in given:
+        views |= standard.drawer.views_by_fish(batch.records)
+        show_problems(standard.drawer.take_problems())
     return Pictures(photographs, views)

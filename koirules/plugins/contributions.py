@@ -13,6 +13,7 @@ from koirules.hooks import Subcommand
 from koirules.plugins.finding import Found
 from koirules.problems import Problem, plugging
 from koirules.records.exchange import RecordReader, ResultWriter
+from koirules.vocabulary.drawings import Drawing
 from koirules.vocabulary.measures import Computed, Measure
 from koirules.vocabulary.traits import Addition, Vocabulary
 from koirules.vocabulary.wellformed import check_vocabulary
@@ -36,6 +37,7 @@ class Contributions:
     readers: tuple[RecordReader, ...]
     writers: tuple[ResultWriter, ...]
     additions: tuple[Addition, ...]
+    drawings: tuple[Drawing, ...]
 
 
 def take(plugin: Found, given: Mapping[str, Sequence[object]], problems: list[Problem]) -> Contributions:
@@ -65,6 +67,7 @@ def take(plugin: Found, given: Mapping[str, Sequence[object]], problems: list[Pr
         readers=listed("koirules_record_readers", RecordReader, _check_format),
         writers=listed("koirules_result_writers", ResultWriter, _check_format),
         additions=additions,
+        drawings=listed("koirules_drawings", Drawing, _check_drawing),
     )
 
 
@@ -142,6 +145,14 @@ def _check_format(format_: RecordReader | ResultWriter, plugin: str) -> Iterator
         yield plugging.plugin_wrong_type(plugin, f"the function of a {what}", "a function", type_of(work))
     if not _ENDING.fullmatch(format_.ending):
         yield plugging.plugin_bad_ending(plugin, format_.ending)
+
+
+def _check_drawing(drawing: Drawing, plugin: str) -> Iterator[Problem]:
+    name: object = drawing.name
+    if not isinstance(name, str) or not name.strip() or not name.isprintable():
+        yield plugging.plugin_wrong_type(plugin, "the name of a Drawing", "a line of text", type_of(name))
+    if not callable(drawing.draw):
+        yield plugging.plugin_wrong_type(plugin, "`draw` of a Drawing", "a function", type_of(drawing.draw))
 
 
 def _check_addition(addition: Addition, plugin: str) -> Iterator[Problem]:

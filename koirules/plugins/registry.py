@@ -16,13 +16,16 @@ from koirules.plugins.calling import Manager
 from koirules.plugins.code_key import code_key
 from koirules.plugins.contributions import Contributions
 from koirules.plugins.finding import Found, find_box, find_given, find_installed
-from koirules.plugins.settling import Plugged, first_come, first_named, fitting, known_of
+from koirules.plugins.settling import Plugged, drawn_by, first_come, first_named, fitting, known_of
 from koirules.problems import Problem, plugging
 from koirules.problems.quoting import error_told
 from koirules.records.exchange import RecordReader, ResultWriter
 from koirules.records.plugged_formats import ENDINGS_READ, ENDINGS_WRITTEN, Formats, use_formats
+from koirules.report.plugged_drawings import PluggedDrawing, use_drawings
+from koirules.vocabulary.drawings import Drawing
 from koirules.vocabulary.joining import join
 from koirules.vocabulary.skins import Varieties
+from koirules.vocabulary.subject import FISH_FROM_ABOVE
 from koirules.vocabulary.traits import Addition, Vocabulary
 
 
@@ -34,8 +37,8 @@ class Registry:
     them, the shared ones too, by name. rulesets: the rule file of each rule set, by name. problems: warnings, one or more
     for each plugin left out. sources: who gives a variety or a skin, as distribution and version; ruleset_sources: who
     gives a rule set. subcommands: the commands of plugins, by name; readers, writers: their formats, by ending. additions: what
-    they add to vocabularies of others. modules: the module of each plugin that was looked at. key: it changes
-    whenever the code or the version of koirules or of a plugin does; "" for plugins that are not installed.
+    they add to vocabularies of others. drawings: theirs, by name. modules: the module of each plugin that was looked at. key: it
+    changes whenever the code or the version of koirules or of a plugin does; "" for plugins that are not installed.
     """
 
     varieties: Varieties
@@ -48,6 +51,7 @@ class Registry:
     readers: Mapping[str, Plugged[RecordReader]] = field(hash=False)
     writers: Mapping[str, Plugged[ResultWriter]] = field(hash=False)
     additions: tuple[Plugged[Addition], ...] = field(hash=False)
+    drawings: Mapping[str, Plugged[Drawing]] = field(hash=False)
     modules: tuple[str, ...] = field(eq=False)
     key: str = field(default="", eq=False)
 
@@ -75,7 +79,10 @@ def _registry(found: Iterable[Found], problems: list[Problem]) -> Registry:
     asked = [manager.contributions(plugin) for plugin in plugins]
     kept, clashes = first_come(given for given in asked if isinstance(given, Contributions))
     kept, misfits = fitting(kept)
-    known = known_of(kept)
+    drawings, doubled = first_named(
+        kept, "drawing", lambda given: ((one.name, one) for one in given.drawings), (FISH_FROM_ABOVE,)
+    )
+    known, undrawn = drawn_by(known_of(kept), kept, (*drawings, FISH_FROM_ABOVE))
     refused = [problem for given in asked if not isinstance(given, Contributions) for problem in given]
     known, additions, unfit = with_additions(known, kept)
     subcommands, late = first_named(kept, "command", lambda given: ((one.name, one) for one in given.subcommands))
@@ -94,11 +101,12 @@ def _registry(found: Iterable[Found], problems: list[Problem]) -> Registry:
         varieties=Varieties(MappingProxyType(varieties), MappingProxyType(skins), join(builtin.SHARED, known)),
         vocabularies=MappingProxyType(known),
         rulesets=MappingProxyType(rulesets),
-        problems=(*problems, *refused, *clashes, *misfits, *unfit, *late, *later, *last),
+        problems=(*problems, *refused, *clashes, *misfits, *unfit, *late, *later, *last, *doubled, *undrawn),
         sources=MappingProxyType(sources),
         ruleset_sources=MappingProxyType(ruleset_sources),
         subcommands=MappingProxyType(subcommands),
         additions=additions,
+        drawings=MappingProxyType(drawings),
         readers=MappingProxyType(readers),
         writers=MappingProxyType(writers),
         modules=tuple(plugin.module for plugin in plugins if plugin.module),
@@ -117,4 +125,9 @@ def _formats() -> Formats:
     )
 
 
+def _drawings() -> Mapping[str, PluggedDrawing]:
+    return {name: PluggedDrawing(one.what, one.plugin) for name, one in load_registry().drawings.items()}
+
+
 use_formats(_formats)
+use_drawings(_drawings)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from typing import Generic, TypeVar
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from koirules.plugins.contributions import Contributions
 from koirules.problems import Problem, plugging
@@ -65,6 +65,21 @@ def fitting(asked: Sequence[Contributions]) -> tuple[list[Contributions], list[P
 def known_of(kept: Iterable[Contributions]) -> dict[str, Vocabulary]:
     """Every vocabulary by its name."""
     return {vocabulary.name: vocabulary for given in kept for vocabulary in given.vocabularies}
+
+
+def drawn_by(
+    known: Mapping[str, Vocabulary], kept: Iterable[Contributions], drawings: Collection[str]
+) -> tuple[dict[str, Vocabulary], list[Problem]]:
+    """The vocabularies, each with a drawing that there is or none, and a problem for each whose drawing nobody brings."""
+    found = dict(known)
+    problems: list[Problem] = []
+    for given in kept:
+        for one in given.vocabularies:
+            if one.subject is not None and one.subject.drawing and one.subject.drawing not in drawings:
+                name = one.subject.drawing
+                problems.append(plugging.no_drawing(given.plugin.label, one.name, name, near(name, drawings)))
+                found[one.name] = evolve(one, subject=evolve(one.subject, drawing=""))
+    return found, problems
 
 
 def first_named(

@@ -85,6 +85,41 @@ def writer_failed(file: str, plugin: str, error: str) -> Problem:
     )
 
 
+def drawing_failed(plugin: str, drawing: str, titles: str, error: str) -> Problem:
+    """The drawing of a plugin ended with an error, or gave no answer; the page goes without."""
+    return Problem(
+        "plugin-drawing-failed",
+        Cell(f"plugin {plugin}"),
+        f"The drawing {quoted(drawing)} failed for {titles} ({error}).",
+        "Use what was written without the picture; update the plugin, or tell its author.",
+        warning=True,
+    )
+
+
+def bad_drawing(plugin: str, drawing: str, titles: str, why: str) -> Problem:
+    """The drawing of a plugin gave something that cannot stand on a page; the page goes without."""
+    return Problem(
+        "bad-drawing",
+        Cell(f"plugin {plugin}"),
+        f"The drawing {quoted(drawing)} cannot be shown for {titles}: it {why}.",
+        "Use what was written without the picture; update the plugin, or tell its author what a sketch may have "
+        "(`koirules.report.sketch_markup`).",
+        warning=True,
+    )
+
+
+def no_drawing(plugin: str, vocabulary: str, drawing: str, near: str | None) -> Problem:
+    """The subject of a vocabulary names a drawing that nobody brings; the rest of the plugin is used."""
+    mend = f'Did you mean "{near}"?' if near else "Install the plugin that brings it, or update the one that names it."
+    return Problem(
+        "no-drawing",
+        Cell(f"plugin {plugin}"),
+        f"The vocabulary {quoted(vocabulary)} names the drawing {quoted(drawing)}, which nobody brings. Its pages draw nothing.",
+        mend,
+        warning=True,
+    )
+
+
 def plugin_bad_command(plugin: str, command: str) -> Problem:
     """The name of a command cannot be typed as one."""
     return _left_out(

@@ -26,7 +26,7 @@ from koirules.results.course import RoundCourse, Step
 from koirules.results.ranking import best_first
 from koirules.results.reason import Reason, State
 from koirules.results.result import Contribution, Result, SectionResult
-from koirules.vocabulary.subject import Subject
+from koirules.vocabulary.subject import FISH_FROM_ABOVE, Subject
 from koirules.vocabulary.wordings import UNREAD
 
 BEST = 3
@@ -195,6 +195,16 @@ class Page:
     def foreign(self) -> str | None:
         """The language of titles where it is not that of the page."""
         return self.tongue.foreign
+
+    @property
+    def draws_koi(self) -> bool:
+        """Whether all that is drawn is koi from above."""
+        return self.subject.drawing == FISH_FROM_ABOVE
+
+    @property
+    def draws_others(self) -> bool:
+        """Whether there are drawings, and some are of something else."""
+        return not self.draws_koi and any(fish.views for part in self.parts for fish in part.table)
 
 
 def page_of(results: Sequence[Row], about: About, pictures: Pictures, audience: Audience) -> Page:

@@ -6,14 +6,18 @@ from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+from koirules.api import read_standard
 from koirules.plugins import Registry, registry_with
+from koirules.report.plugged_drawings import PluggedDrawing
 from koirules.testing import wording
 from koirules.testing.gradings import of_ruleset, of_whole_rules
 from koirules.testing.importing import of_import
 from koirules.testing.made_records import made_records
 from koirules.testing.measuring import of_measures
+from koirules.testing.pages import of_drawing
 from koirules.testing.sheets import of_sheets
 from koirules.testing.speaking import of_phrases, of_silence
+from koirules.testing.whole_rules import whole_rules
 from koirules.vocabulary.skins import clashes, lay_over, name_with
 from koirules.vocabulary.traits import Variety
 
@@ -54,8 +58,8 @@ def findings(
     Looked at: that it can be loaded, beside what ships in the box; the words of its vocabularies; a rule file that names
     every trait, step and place; measures where something is missing or not sure; blank sheets with their drop-downs, filled in
     and read again; its rule sets with their samples; invented records graded alone and, where Polars is there, as a frame,
-    with one answer; the pages of results and for judges; traits by eye of which its rule sets do not say what silence means, or
-    that have no phrases; what its import loads.
+    with one answer; the pages of results and for judges; its drawings, of the varieties whose subject names them; traits by eye
+    of which its rule sets do not say what silence means, or that have no phrases; what its import loads.
     """
     registry = registry_with(*beside, plugin)
     if registry.problems:
@@ -86,6 +90,9 @@ def _findings(
         yield from of_measures(variety, registry, min(fish, 40))
         with TemporaryDirectory() as folder:
             yield from (f"{variety.name}: {told}" for told in of_sheets(variety, records, Path(folder)))
+    for name, drawing in registry.drawings.items():
+        if name not in without.drawings:
+            yield from _of_drawing(PluggedDrawing(drawing.what, drawing.plugin), registry, fish)
     rulesets = [name for name in registry.rulesets if name not in without.rulesets]
     for name in rulesets:
         yield from of_ruleset(name, registry, fish)
@@ -93,6 +100,16 @@ def _findings(
     yield from of_silence(added, rulesets, registry, without_silence)
     yield from of_phrases(added, registry, without_phrases)
     yield from of_import(plugin)
+
+
+def _of_drawing(found: PluggedDrawing, registry: Registry, fish: int) -> Iterator[str]:
+    """Whether a drawing draws the invented records of each variety whose subject names it."""
+    varieties = [one for one in registry.varieties.values() if one.subject.drawing == found.drawing.name]
+    if not varieties:
+        yield f'no subject names the drawing "{found.drawing.name}", so nothing shows it: write it into `Subject.drawing`'
+    for variety in varieties:
+        standard = read_standard(whole_rules(variety).text, "everything.koi", registry)
+        yield from of_drawing(standard, made_records(variety.traits.values(), fish), found)
 
 
 def _to_try(registry: Registry, without: Registry) -> Iterable[Variety]:

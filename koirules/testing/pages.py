@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from html import escape
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -11,7 +11,9 @@ from koirules.api import Standard
 from koirules.grading.sample_runs import run_samples
 from koirules.problems import Problem
 from koirules.records.sheet import write_sheet
+from koirules.report.drawer import Drawer
 from koirules.report.handbook import Subject, write_handbook
+from koirules.report.plugged_drawings import PluggedDrawing
 from koirules.report.result_files import About, write_results
 from koirules.results.result import Result
 from koirules.vocabulary.traits import Variety
@@ -45,6 +47,28 @@ def of_pages(standard: Standard, results: Sequence[Result], what: str) -> Iterat
         yield from _made(f"the page for judges of {what}", lambda: write_handbook(judges_page, subject))
         yield from _shows(f"the page for judges of {what}", judges_page, titles)
         yield from _made(f"the sheet of {what}", lambda: write_sheet(folder / "sheet.xlsx", of_rules, fish=3))
+
+
+def of_drawing(standard: Standard, records: Sequence[Mapping[str, str]], found: PluggedDrawing) -> Iterator[str]:
+    """What is wrong with the drawing of a plugin, a sentence each: tried on invented records, and on one without anything."""
+    drawings = {found.drawing.name: found}
+    for record in ({}, *records):
+        read = standard.reader.read(record, "invented")
+        if isinstance(read, tuple):
+            continue  # told where it is graded
+        drawn: list[str] = []
+        for _ in range(2):
+            drawer = Drawer(standard.rules, standard.settings, drawings=drawings)
+            drawn += [
+                view.alone("invented", "drawn", standard.tongue) for view in drawer.views_of(read.readings, "invented")
+            ]
+            problems = drawer.take_problems()
+            if problems:
+                yield f"{problems[0].cause} The record: {dict(record)}"
+                return
+        if drawn[0] != drawn[1]:
+            yield f'The drawing "{found.drawing.name}" gives another sketch for the same record: {dict(record)}'
+            return
 
 
 def _made(what: str, make: Callable[[], Problem | None]) -> Iterator[str]:

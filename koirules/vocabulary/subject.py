@@ -10,7 +10,7 @@ from attrs import field, frozen
 SORTING, SHOW = "sorting", "show"
 
 FISH_FROM_ABOVE = "fish from above"
-"""The one drawing that there is: a koi from above, with its patches."""
+"""The drawing that koirules has itself: a koi from above, with its patches. Plugins bring others (`koirules_drawings`)."""
 
 OCCASIONS = (SORTING, SHOW)
 """The kinds of occasion that a standard can be for; the first one is meant where it says none."""
@@ -49,7 +49,8 @@ class Subject:
     of phrases, which names where people say them. on_paper: how one is handled, in at most 250 letters, for the foot of a
     printed sheet. place, places: where one of them goes, as a column and as the title of printed lists. grows_by: the trait, a
     length, that `grown to` goes by; standards without a vocabulary may have one of that name as well. drawing: which drawing
-    shows one of them, `FISH_FROM_ABOVE`; "" where none does, and pages draw nothing then.
+    shows one of them, `FISH_FROM_ABOVE` or the name of one that a plugin brings; "" where none does, and pages draw nothing
+    then.
     """
 
     one: str

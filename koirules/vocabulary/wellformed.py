@@ -22,7 +22,7 @@ from koirules.problems.problem import Problem
 from koirules.problems.quoting import quoted
 from koirules.vocabulary.kinds import Choice, Colours, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.measures import Computed, Constant, Formula
-from koirules.vocabulary.subject import FISH_FROM_ABOVE, OCCASIONS, Cautions, Subject
+from koirules.vocabulary.subject import OCCASIONS, Cautions, Subject
 from koirules.vocabulary.traits import Allometry, Better, Growth, Trait, Vocabulary
 from koirules.vocabulary.units import UNITS
 from koirules.vocabulary.words import NOT_PLACES, NOT_STEPS, NOT_TRAITS, RESERVED, is_name
@@ -108,8 +108,6 @@ def _check_subject(subject: object, what: str, plugin: str) -> list[Problem]:
         problems.append(plugin_bad_subject(plugin, what, f"its on_paper has more than {_LONGEST_ON_PAPER} letters"))
     if not is_name(subject.grows_by):
         problems.append(plugin_bad_subject(plugin, what, "its grows_by is no name of a trait"))
-    if subject.drawing not in {"", FISH_FROM_ABOVE}:
-        problems.append(plugin_bad_subject(plugin, what, f"there is no drawing {quoted(subject.drawing)}"))
     for occasion, cautions in subject.cautions.items():
         if occasion not in OCCASIONS:
             problems.append(plugin_bad_subject(plugin, what, f"there is no occasion {quoted(str(occasion))}"))

@@ -11,8 +11,8 @@ from click.testing import CliRunner, Result
 
 from koirules.api import load_standard
 from koirules.commands import main
-from koirules.commands.drawn_fish import views_of
 from koirules.report.appearance import Appearance
+from koirules.report.drawer import Drawer
 
 RULES = """standard "try" edition 1 variety kohaku
 fault bare "hardly any red" if hi_cover below 5 %: no better than b
@@ -92,7 +92,7 @@ def test_a_grown_fish_is_stouter_by_the_model():
     Path("grown.koi").write_text(GROWN, encoding="utf-8")
     standard = load_standard("grown.koi")
     record = standard.reader.read({"fish": "K1", "length": "15", "hi_patches": "8 to 26 both 60"}, "K1")
-    now, grown = views_of(standard, record)
+    now, grown = Drawer(standard.rules, standard.settings).views_of(record.readings, "K1")
     assert grown.look.breadth / now.look.breadth == pytest.approx(4**0.1)
 
 

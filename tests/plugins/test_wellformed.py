@@ -176,7 +176,7 @@ CAUTIONS = Cautions(("A grade is one look.",), short="One look.")
         (Subject("pot", "pots", {"sorting": Cautions("mind")}), "plugin-wrong-type", "tuple"),  # type: ignore[arg-type]
         (Subject("pot", "pots", {"sorting": Cautions((3,))}), "plugin-wrong-type", "paragraphs"),  # type: ignore[arg-type]
         (Subject("pot", "pots", on_paper="a" * 251), "plugin-bad-subject", "250 letters"),
-        (Subject("pot", "pots", drawing="a pot from above"), "plugin-bad-subject", 'no drawing "a pot from above"'),
+        (Subject("pot", "pots", drawing=4), "plugin-wrong-type", "str"),  # type: ignore[arg-type]
         (Subject("pot", "pots", grows_by="how high"), "plugin-bad-subject", "no name of a trait"),
     ],
 )

@@ -11,8 +11,6 @@ from typing import assert_never
 from attrs import frozen
 
 from koirules.languages import ENGLISH, Tongue
-from koirules.report.appearance import described
-from koirules.report.fish_drawing import fish_drawing
 from koirules.report.handbook.blocks import (
     Block,
     Drawing,
@@ -121,13 +119,9 @@ class _Page:
                 return self._table(block)
             case Drawing():
                 return curve_svg(block)
-            case Portrait(anchor, title, look, tongue):
+            case Portrait(anchor, title, view, tongue):
                 # The one picture that is not made of elements here: it escapes what it is given, and a test holds that.
-                return element(
-                    "div",
-                    Markup(fish_drawing(look, title=title, describe=described(look, tongue), key=anchor)),
-                    class_="portrait",
-                )
+                return element("div", Markup(view.alone(title, anchor, tongue)), class_="portrait")
             case Group(kind, inner):
                 return element("div", *_lines(self.block(one) for one in inner), class_=kind)
             case _:

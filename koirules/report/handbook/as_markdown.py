@@ -8,7 +8,6 @@ from typing import assert_never
 
 from koirules.languages import ENGLISH, Tongue
 from koirules.records.safe_text import without_controls
-from koirules.report.appearance import described
 from koirules.report.handbook.blocks import (
     Block,
     Drawing,
@@ -54,8 +53,8 @@ def _written(blocks: Sequence[Block], tongue: Tongue) -> Iterator[str]:
                 yield "\n".join(_table(block, tongue))
             case Drawing():
                 yield tongue("A curve, by its knots: straight lines in between, flat beyond.")
-            case Portrait(_, _, look, _):
-                yield escaped(described(look, tongue))
+            case Portrait(_, _, view, _):
+                yield escaped(view.told(tongue))
             case Group(_, inner):
                 yield from _written(inner, tongue)
             case _:

@@ -7,7 +7,7 @@ from decimal import Decimal
 from attrs import frozen
 
 from koirules.languages import ENGLISH, Tongue
-from koirules.report.appearance import Appearance
+from koirules.report.views import View
 
 
 @frozen
@@ -138,11 +138,11 @@ class Drawing:
 
 @frozen
 class Portrait:
-    """A fish from above, as it was recorded. anchor: begins the ids in it. title: whose it is. tongue: the language told in."""
+    """What was recorded, drawn. anchor: begins the ids in it. title: whose it is. tongue: the language told in."""
 
     anchor: str
     title: str
-    look: Appearance
+    view: View
     tongue: Tongue = ENGLISH
 
 

@@ -6,7 +6,6 @@ from collections.abc import Iterator, Sequence
 
 from koirules.grading.sample_runs import SampleRun
 from koirules.languages import to_say
-from koirules.report.appearance import appearance_of
 from koirules.report.figures import figure, in_hundredths
 from koirules.report.handbook.blocks import (
     Block,
@@ -26,7 +25,6 @@ from koirules.report.handbook.blocks import (
 from koirules.report.handbook.voice import Voice
 from koirules.results.reason import Reason, State
 from koirules.results.result import Contribution, Result
-from koirules.vocabulary.subject import FISH_FROM_ABOVE
 
 
 def examples(voice: Voice, runs: Sequence[SampleRun]) -> Iterator[Block]:
@@ -58,9 +56,9 @@ def _example(voice: Voice, number: int, run: SampleRun) -> Iterator[Block]:
     for failure in run.failures:
         yield Paragraph(line(strong(voice.say("Not as the standard says: ")), f"{failure}."))
     yield Facts(((voice.say("recorded"), _recorded(voice, run)),))
-    look = appearance_of(voice.rules.traits, run.sample.record, voice.tongue)
-    if look.is_mapped and voice.rules.subject.drawing == FISH_FROM_ABOVE:
-        yield Portrait(f"example-{number}-fish", voice.say("{fish} from above", fish=title), look, voice.tongue)
+    view = voice.drawer.view_now(run.sample.record, title)
+    if view is not None and view.mapped:
+        yield Portrait(f"example-{number}-fish", view.title(title, voice.tongue), view, voice.tongue)
     if result.sections:
         yield _points(voice, result)
     yield Listed((*_settling(voice, result), *_leaving(voice, run)))

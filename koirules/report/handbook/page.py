@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from attrs import frozen
+from attrs import Factory, field, frozen
 
 from koirules.grading.sample_runs import SampleRun
 from koirules.grading.single import Grader
 from koirules.language.statements import Header
+from koirules.report.drawer import Drawer
 from koirules.report.handbook.blocks import Block, Facts, Group, Heading, Line, Listed, Paragraph, line, strong
 from koirules.report.handbook.criteria import sections
 from koirules.report.handbook.differences import differences
@@ -27,7 +28,7 @@ class Subject:
     """What a page is about.
 
     runs: the samples of the standard, run. cautions: what to bear in mind before work begins. remarks: whether the remarks of
-    the rule file are shown beside what they are on.
+    the rule file are shown beside what they are on. drawer: draws the samples, and knows afterwards what went wrong with that.
     """
 
     grader: Grader
@@ -35,10 +36,16 @@ class Subject:
     seal: str
     cautions: Sequence[str]
     remarks: bool = False
+    drawer: Drawer = field(default=Factory(lambda self: _drawer(self.grader), takes_self=True), eq=False, repr=False)
 
     def voice(self, base: Rules | None = None) -> Voice:
         """The words of its page. base: where only the differences from it are told."""
-        return Voice(self.grader, self.grader.rules.source.remarks if self.remarks else {}, base)
+        remarks = self.grader.rules.source.remarks if self.remarks else {}
+        return Voice(self.grader, self.drawer, remarks, base)
+
+
+def _drawer(grader: Grader) -> Drawer:
+    return Drawer(grader.rules, tongue=grader.reasoner.teller.plain.tongue)
 
 
 def blocks_of(subject: Subject) -> tuple[Block, ...]:

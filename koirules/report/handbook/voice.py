@@ -14,6 +14,7 @@ from koirules.explain.retold import Said
 from koirules.grading.single import Grader
 from koirules.languages import Tongue
 from koirules.problems import Place
+from koirules.report.drawer import Drawer
 from koirules.report.handbook.blocks import Line, Paragraph, Piece, Table, line
 from koirules.standard.parts import Rules
 from koirules.standard.rounds import Amount, Share
@@ -39,11 +40,12 @@ _TOLD_OF = frozenset({"trait", "term", "setting", "section", "fault", "grade", "
 class Voice:
     """The words of one page.
 
-    remarks: those of the rule file that it shows, by the place of the statement that they are on. base: the standard that this
-    one is based on, where only the differences from it are told; None where all is told.
+    drawer: draws its worked examples. remarks: those of the rule file that it shows, by the place of the statement that they are
+    on. base: the standard that this one is based on, where only the differences from it are told; None where all is told.
     """
 
     grader: Grader
+    drawer: Drawer
     remarks: Mapping[Place, tuple[str, ...]] = field(factory=dict)
     base: Rules | None = None
 
