@@ -25,12 +25,12 @@ def noted(*lines, out="lot.csv", status=0):
 
 
 def test_a_line_is_answered_with_what_was_understood_and_what_not():
-    output = noted("7: sandan, sharp kiwa, splendid", "8: kiwa fair", status=1)
-    assert '7: steps sandan, kiwa sharp | not understood: "splendid" | keep\n' in output
+    output = noted("7: sandan, sharp kiwa, bewitching", "8: kiwa fair", status=1)
+    assert '7: steps sandan, kiwa sharp | not understood: "bewitching" | keep\n' in output
     assert "8: kiwa fair | sell\n" in output
-    assert "read again 7: splendid" in output
+    assert "read again 7: bewitching" in output
     rows = fish_in(Path("lot.csv"))
-    assert (rows["7"]["steps"], rows["7"]["unread"], rows["8"]["kiwa"]) == ("sandan", "splendid", "fair")
+    assert (rows["7"]["steps"], rows["7"]["unread"], rows["8"]["kiwa"]) == ("sandan", "bewitching", "fair")
 
 
 def test_a_word_that_lacks_its_trait_is_told_with_one_that_the_rules_read():
@@ -102,25 +102,25 @@ def test_no_answered_line_is_lost_when_the_session_is_killed(tmp_path):
 
 
 def test_a_file_of_notes_becomes_records_with_what_was_not_understood():
-    Path("notes.txt").write_text("1: sandan, sharp kiwa, in\n2: kiwa soft, splendid, out\n", encoding="utf-8")
+    Path("notes.txt").write_text("1: sandan, sharp kiwa, in\n2: kiwa soft, bewitching, out\n", encoding="utf-8")
     result = CliRunner().invoke(main, ["note", "page.koi", "notes.txt", "--out", "lot.csv"])
     assert result.exit_code == 1
     assert "5 of 6 remarks understood" in result.output
-    assert 'phrase "splendid" means …' in result.output
+    assert 'phrase "bewitching" means …' in result.output
     rows = fish_in(Path("lot.csv"))
     assert [(row["kiwa"], row["verdict"], row["unread"]) for row in rows.values()] == [
         ("sharp", "in", ""),
-        ("blurred", "out", "splendid"),
+        ("blurred", "out", "bewitching"),
     ]
     graded = CliRunner().invoke(main, ["grade", "page.koi", "lot.csv"])
     assert graded.exit_code == 1
-    assert "Read again 1 fish, not understood: 2: splendid" in graded.output
+    assert "Read again 1 fish, not understood: 2: bewitching" in graded.output
     direct = CliRunner().invoke(main, ["grade", "page.koi", "notes.txt"])
     assert direct.output == graded.output
 
 
 def test_the_crib_sheet_and_the_share_understood():
-    Path("notes.txt").write_text("1: sandan, sharp kiwa, in\n2: kiwa soft, splendid, out\n", encoding="utf-8")
+    Path("notes.txt").write_text("1: sandan, sharp kiwa, in\n2: kiwa soft, bewitching, out\n", encoding="utf-8")
     result = CliRunner().invoke(main, ["note", "page.koi", "notes.txt", "--understood"])
     assert "5 of 6 remarks understood (83.3 %), on 2 fish." in result.output
     every = CliRunner().invoke(main, ["note", "page.koi", "--phrases", "--all"]).output
