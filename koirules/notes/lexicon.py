@@ -26,6 +26,7 @@ from koirules.vocabulary.kinds import (
     words_of,
 )
 from koirules.vocabulary.phrases import Choices, Sequel, Spoken, SpokenTogether, examples_of, sequel_of, wordings_in
+from koirules.vocabulary.praise import as_praised
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Span
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import tokens_of
@@ -522,7 +523,8 @@ class _Building:
         together = [one for one in spoken if not one.apart]
         self._name(trait.name, [*_nouns_of(trait), *(noun for one in together for noun in wordings_in(one.nouns))])
         self._name(trait.name, [noun for one in together for noun in wordings_in(one.beside)], beside=True)
-        self._level(trait.name, (*self._readings(trait, together), *_levels(kind, together)))
+        levels = [*self._readings(trait, together), *_levels(kind, together)]
+        self._level(trait.name, (*levels, *(_praised(levels) if isinstance(kind, Scale) else ())))
         for number, one in enumerate(each for each in spoken if each.apart):
             key = f"{trait.name}{_APART}{number}"
             self._name(key, wordings_in(one.nouns), beside=True)
@@ -595,6 +597,15 @@ def _levels(kind: Kind, spoken: Sequence[Spoken]) -> Iterator[tuple[str, Said, i
             yield each, said, 0
     if isinstance(kind, Places) and everything is not None:
         yield from _of_both_sides(kind, everything)
+
+
+def _praised(levels: Iterable[tuple[str, Said, int]]) -> Iterator[tuple[str, Said, int]]:
+    """What people say of anything that is as good or bad as a level: `decent`, where that is `good`."""
+    words: dict[Said, set[str]] = {}
+    for word, said, _ in levels:
+        words.setdefault(said, set()).add(word)
+    for said, wordings in words.items():
+        yield from ((word, said, 0) for word in as_praised(frozenset(wordings)))
 
 
 def _of_both_sides(kind: Places, everything: PlaceSet) -> Iterator[tuple[str, Said, int]]:
