@@ -319,7 +319,8 @@ def _warn(grader: BatchGrader, doubts: Sequence[Doubt], sources: Mapping[str, So
 def stop_at(wrong: tuple[WrongCell, ...], file: str, first_row: int) -> None:
     """Raise RecordError with the problem of each cell that cannot be read."""
     if wrong:
-        raise RecordError(tuple(problem_of(cell, file, first_row) for cell in wrong[:_MOST_TOLD]))
+        told = recording.told_once(problem_of(cell, file, first_row) for cell in wrong)
+        raise RecordError(tuple(told[:_MOST_TOLD]))
 
 
 def problem_of(cell: WrongCell, file: str, first_row: int) -> Problem:

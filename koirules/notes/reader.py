@@ -13,7 +13,7 @@ from koirules.notes.remarks import Found, Remark, RemarkReader, Sort
 from koirules.problems import Cell, Problem
 from koirules.problems import noting as say
 from koirules.standard.check.phrasing import meet
-from koirules.standard.parts import Rules, Said
+from koirules.standard.parts import Rules, Said, words_of_one_trait
 from koirules.standard.tree import TraitRead, walk
 from koirules.vocabulary.kinds import Kind, Places
 from koirules.vocabulary.nearness import traits_called
@@ -170,6 +170,11 @@ class NotesReader:
         ):
             return None
         return remark.found[0].said
+
+    def is_own(self, trait: Trait, text: str) -> bool:
+        """Whether the page itself has words for a cell of a trait, and not its vocabulary alone."""
+        own = words_of_one_trait(self.rules.phrases).get(trait.name, ())
+        return tokens_of(text) in [tokens_of(words) for words in own]
 
     def _is_whole(self, trait: str) -> bool:
         """Whether places that nobody named are out: of a left and a right one, and where silence means that there are none.

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+
+from attrs import evolve
 
 from koirules.problems.problem import Cell, Problem
 from koirules.problems.quoting import in_words, quoted, visible
@@ -11,6 +13,59 @@ from koirules.problems.quoting import in_words, quoted, visible
 def cell(file: str, row: int | None, column: str) -> Cell:
     """A place in a table, with the header of its column made safe to show."""
     return Cell(file, row, visible(column))
+
+
+SHARE_OR_PART = "value-share-or-part"
+"""The code of a bare number where a share stands in %."""
+
+_MOST_ROWS = 8
+"""So many rows with the same mistake are named by their numbers."""
+
+
+def told_once(problems: Iterable[Problem]) -> list[Problem]:
+    """Problems, each mistake that a column repeats told once, at its first row, with the rows that have it."""
+    groups: dict[object, list[Problem]] = {}
+    for problem in problems:
+        site = problem.site
+        if not isinstance(site, Cell) or site.row is None or site.column is None:
+            groups[len(groups), problem] = [problem]
+            continue
+        said = "" if problem.code == SHARE_OR_PART else (problem.cause, problem.mend)
+        groups.setdefault((site.file, site.column, problem.code, problem.warning, said), []).append(problem)
+    return [group[0] if len(group) == 1 else _repeated(group) for group in groups.values()]
+
+
+def _repeated(group: Sequence[Problem]) -> Problem:
+    """One problem for the rows of a column that have the same one."""
+    first = group[0]
+    sites = [one.site for one in group if isinstance(one.site, Cell)]
+    named = [str(site.row) for site in sites[:_MOST_ROWS]]
+    more = len(group) - len(named)
+    rows = in_words([*named, f"{more:,} more"] if more else named, "and")
+    if first.code != SHARE_OR_PART:
+        return evolve(
+            first, site=evolve(sites[0], fish=""), cause=f"{first.cause} It stands in {len(group):,} rows: {rows}."
+        )
+    return evolve(
+        first,
+        site=evolve(sites[0], fish=""),
+        cause=f"{len(group):,} numbers of this column, which is in %, are 1 or less: rows {rows}.",
+        mend="If they are parts of one, write 45 for 0.45 in the whole column; if they are in %, write 0.45 % for 0.45.",
+    )
+
+
+def read_as_said(site: Cell, word: str, value: str, rows: Sequence[int]) -> Problem:
+    """Words in cells that are no value of their column, and were read by a phrase."""
+    named = [str(row) for row in rows[:_MOST_ROWS]]
+    more = len(rows) - len(named)
+    listed = in_words([*named, f"{more:,} more"] if more else named, "and")
+    return Problem(
+        "read-as-said",
+        site,
+        f"{quoted(word)} was read as {value} ({'row' if len(rows) == 1 else f'{len(rows):,} rows:'} {listed}).",
+        "Write another word of the column where something else was meant.",
+        warning=True,
+    )
 
 
 def unnamed_column(file: str, row: int, letters: str, first: str) -> Problem:

@@ -22,6 +22,7 @@ from koirules.records.xlsx_records import read_xlsx
 from koirules.results.record import Record
 from koirules.rounds.looks import latest_looks
 from koirules.vocabulary.nearness import near
+from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
 
 READERS: dict[str, Callable[[Path], Table]] = {
@@ -84,12 +85,18 @@ def read_every_look(
     records, of_rows = read_rows(
         table,
         columns,
-        None if notes is None else lambda trait, text: notes().cell(trait, text),
+        None if notes is None else lambda trait, text: _by_phrase(notes(), trait, text),
         broken_as_open=broken_as_open,
     )
     problems = sorted([*table.problems, *of_headings, *of_rows], key=_row_of)
     carried = tuple(column.label for column in columns.others if column.label is not None)
     return Batch(table.file, records, tuple(problems), carried)
+
+
+def _by_phrase(reader: NotesReader, trait: Trait, text: str) -> tuple[Reading, bool] | None:
+    """What a phrase says of a trait in a cell, and whether the page has that phrase itself."""
+    said = reader.cell(trait, text)
+    return None if said is None else (said, reader.is_own(trait, text))
 
 
 def read_table(path: Path, notes: Callable[[], NotesReader] | None = None) -> Table:

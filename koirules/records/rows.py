@@ -20,7 +20,7 @@ from koirules.vocabulary import misreads
 from koirules.vocabulary.cells import CANNOT_TELL, CannotTell, Misread, read_cell, read_value
 from koirules.vocabulary.kinds import Label, Number, Patches, YesNo
 from koirules.vocabulary.plain_text import folded
-from koirules.vocabulary.readings import NO, YES, Reading, Span
+from koirules.vocabulary.readings import NO, YES, Reading, Span, show_reading
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Dimension
 
@@ -38,17 +38,21 @@ LOT = "all_fish"
 
 _Read = Reading | Misread | CannotTell | None
 
-Phrases = Callable[[Trait, str], Reading | None]
-"""What a phrase says of one trait; None where it says nothing of it alone."""
+Phrases = Callable[[Trait, str], tuple[Reading, bool] | None]
+"""What a phrase says of one trait, and whether it is one of the page's own; None where it says nothing of it alone."""
 
 
 @define
 class _Remembered:
-    """The values of a column that were read before. phrases: reads words that are no value of their trait."""
+    """The values of a column that were read before. phrases: reads words that are no value of their trait.
+
+    said: the rows of words that were read by a phrase which the page does not have itself.
+    """
 
     column: Column
     phrases: Phrases | None = None
     values: dict[tuple[type, object], _Read] = field(factory=dict)
+    said: dict[str, list[int]] = field(factory=dict)
 
     def read(self, raw: object) -> _Read:
         """Read one cell, or give what it was read as before."""
@@ -61,7 +65,10 @@ class _Remembered:
             value = read_cell(kind, raw, self.column.unit)
             if isinstance(value, Misread) and isinstance(raw, str) and trait is not None and self.phrases is not None:
                 said = self.phrases(trait, raw)
-                value = value if said is None else said
+                if said is not None:
+                    value, own = said
+                    if not own:
+                        self.said[raw] = []
             if len(self.values) >= _MOST_REMEMBERED:
                 return value
             self.values[key] = value
@@ -127,10 +134,11 @@ def read_rows(
             )
             records.append(evolve(made, unreadable=tuple(unreadable)) if unreadable else made)
     problems += _fractions(table, remembered)
+    problems += _said(table, remembered)
     if records and table.rows and records[0].row == table.rows[0].number and folded(records[0].fish) == LOT:
         by_eye = {one.trait.name for one in columns.others if one.trait is not None and one.trait.by_eye}
         records = [_of_lot(records[0], record, by_eye) for record in records[1:]]
-    return tuple(records), (*problems, *looks.without_a_day(table.file))
+    return tuple(records), (*recording.told_once(problems), *looks.without_a_day(table.file))
 
 
 def _of_fish(problem: Problem, fish: str | None) -> Problem:
@@ -208,6 +216,8 @@ def _read_cell(
     if raw is Told.TOLD:
         return None
     value = cells.read(raw)
+    if isinstance(raw, str) and raw in cells.said:
+        cells.said[raw].append(row.number)
     if isinstance(value, Misread):
         return _wrong(file, row, column.heading, value)
     if value is None:
@@ -228,6 +238,17 @@ def _read_cell(
 def _wrong(file: str, row: Row, column: str, misread: Misread) -> Problem:
     site = recording.cell(file, row.number, column)
     return recording.wrong_value(site, misread.code, misread.cause, misread.mend)
+
+
+def _said(table: Table, remembered: Sequence[_Remembered]) -> Iterator[Problem]:
+    """A warning for words in cells that a phrase was found for: what they were read as, so that it is not taken unseen."""
+    for cells in remembered:
+        trait = cells.column.trait
+        for word, rows in cells.said.items():
+            value = cells.read(word)
+            if trait is not None and rows and not isinstance(value, Misread | CannotTell) and value is not None:
+                site = recording.cell(table.file, rows[0], cells.column.heading)
+                yield recording.read_as_said(site, word, show_reading(trait.kind, value), rows)
 
 
 def _fractions(table: Table, remembered: Sequence[_Remembered]) -> Iterator[Problem]:

@@ -180,6 +180,62 @@ def test_a_sheet_that_is_filled_in_can_be_graded():
     assert "keep" in result.output
 
 
+MAPPED = """standard "m" edition 1 variety kohaku
+grade keep if hi_cover above 20 % and spine is straight
+grade sell otherwise
+"""
+
+
+def test_a_sheet_has_no_map_that_nobody_types_unless_asked():
+    Path("mapped.koi").write_text(MAPPED, encoding="utf-8")
+    told = run("sheet", "mapped.koi", "--out", "sheet.csv").output
+    assert Path("sheet.csv").read_text(encoding="utf-8-sig").strip() == "fish,spine,hi_cover (%)"
+    assert "Without hi_patches, which photographs give; --maps adds it." in told
+    assert run("sheet", "mapped.koi", "--out", "sheet.csv", "--maps", "--replace").exit_code == 0
+    assert Path("sheet.csv").read_text(encoding="utf-8-sig").strip() == "fish,spine,hi_patches,hi_cover (%)"
+    assert run("sheet", "tosai_kohaku", "--out", "tosai.csv").exit_code == 0
+    assert "hi_patches" not in Path("tosai.csv").read_text(encoding="utf-8-sig")
+
+
+def test_a_sheet_has_the_columns_of_a_show_where_they_are_asked_for():
+    Path("mapped.koi").write_text(MAPPED, encoding="utf-8")
+    words = ("--with", "exhibitor", "--with", "judge", "--with", "pond")
+    assert run("sheet", "mapped.koi", "--out", "sheet.csv", *words).exit_code == 0
+    heads = Path("sheet.csv").read_text(encoding="utf-8-sig").strip()
+    assert heads == "fish,owner,judge,pond,spine,hi_cover (%)"
+    Path("sheet.csv").write_text(f"{heads}\n1,Ann,,north,straight,40\n", encoding="utf-8")
+    assert run("grade", "mapped.koi", "sheet.csv", "--label", "pond").exit_code == 0
+    assert "is no column to add" in run("sheet", "mapped.koi", "--out", "s.csv", "--with", "spine").stderr
+    assert not Path("s.csv").exists()
+
+
+def test_a_mistake_that_a_column_repeats_is_told_once_with_its_rows():
+    Path("mapped.koi").write_text(MAPPED, encoding="utf-8")
+    rows = [
+        f"{fish},{'crooked?' if fish < 12 else 'straight'},{share}" for fish, share in enumerate([0.5] * 11 + [40], 1)
+    ]
+    Path("lot.csv").write_text("fish,spine,hi_cover\n" + "\n".join(rows) + "\n", encoding="utf-8")
+    told = run("grade", "mapped.koi", "lot.csv").stderr
+    assert told.count("[value-share-or-part]") == 1
+    assert "11 numbers of this column, which is in %, are 1 or less: rows 2, 3, 4, 5, 6, 7, 8, 9 and 3 more." in told
+    assert told.count('"crooked?"') == 1
+    assert "2 problems" in told
+    mended = "fish,spine,hi_cover\n1,straight,50\n2,straight,0.45 %\n"
+    Path("lot.csv").write_text(mended, encoding="utf-8")
+    assert run("grade", "mapped.koi", "lot.csv").exit_code == 0
+
+
+def test_a_word_that_is_read_by_a_phrase_is_told():
+    Path("mapped.koi").write_text(MAPPED, encoding="utf-8")
+    Path("lot.csv").write_text("fish,spine,hi_cover\n1,ok,40\n2,straight,40\n3,ok,40\n", encoding="utf-8")
+    told = run("grade", "mapped.koi", "lot.csv")
+    assert told.exit_code == 0
+    assert '"ok" was read as straight (2 rows: 2 and 4).' in told.stderr
+    own = 'phrase "ok" means spine is straight\n'
+    Path("mapped.koi").write_text(MAPPED.replace("grade keep", f"{own}grade keep"), encoding="utf-8")
+    assert "read-as-said" not in run("grade", "mapped.koi", "lot.csv").stderr
+
+
 def test_a_sheet_of_a_standard_without_a_variety_has_its_house_traits():
     Path("house.koi").write_text(
         'standard "h" edition 1\ntrait colour as scale pale < deep\ngrade a if colour is deep\ngrade b otherwise\n',
