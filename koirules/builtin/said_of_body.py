@@ -1,498 +1,538 @@
-"""How sorters speak of the body, of its parts and of its measures. Common practice, no source; wordings from memory."""
+"""How sorters speak of the frame of a fish, of its measures, health and swimming. Common practice, no source; from memory."""
 
 from __future__ import annotations
 
-from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether, each_of
+from koirules.builtin.said_of_parts import SAID_OF_PARTS
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 
-_GOOD = "good, fine, nice, right, sound, well made, よい, 良い"
+_ON_IT = "(|on it|on her|on him|on this one|to it|to her|to him|to speak|at all|whatsoever)"
+_LIKE_A_POST = (
+    "(pencil|stick|matchstick|match|rake|needle|knitting needle|straw|wire|string|thread|reed|whip|twig|lath)"
+)
+_LIKE_A_BULL = "(bus|ox|bull|barn door|tank|truck|house|wrestler|boxer|tree trunk|table|bulldog|carthorse)"
+_GOOD = "good, fine, nice, right, sound, well made, lovely, proper, よい, 良い"
+_FAIR = "fair, average, middling, passable, acceptable, ordinary, so so, ok, okay, not bad, not too bad, (all "
+"right|alright), "
+_FAIR += "decent, reasonable, usual, normal, (will|would) do, middle of the road, decent enough, good enough, 普通"
+_SPLENDID = (
+    "excellent, perfect, superb, outstanding, very good, great, first class, faultless, ideal, fantastic, wonderful, "
+)
+_SPLENDID += (
+    "textbook, cracking, amazing, top, brilliant, tip top, superlative, flawless, to die for, (second|next) to none, "
+)
+_SPLENDID += "like a dream, exceptional, 抜群, 極上"
+_STOUT = "(stocky|bulky|chunky|plump|chubby|fat|heavy|stout|stumpy|stubby|tubby|dumpy|podgy)"
+_LEAN = "(slim|slender|skinny|thin|lean)"
+_SIDE = "(left|right|one side|1 side)"
+_BODY = "(body|body shape|shape|frame|figure|conformation|outline)"
+_SHOULDER = "(shoulder|kata|shoulder line)"
+_STEM = "(tail stem|tail tube|tail root|tail stalk|ozutsu|peduncle|caudal peduncle|wrist of the tail|stem|tail base)"
 
 
-def _of_a_side(nouns: str, side: str, faults: str) -> str:
-    """What is said of something that is wrong on one side: `left gill plate curled`, `gill plate on the left is curled`."""
-    return ", ".join(
-        each_of(pattern, noun=nouns, fault=faults).replace("SIDE", side)
-        for pattern in (
-            "SIDE {noun} {fault}",
-            "{noun} SIDE {fault}",
-            "{noun} on the SIDE {fault}",
-            "{noun} {fault} SIDE",
-            "{noun} {fault} on the SIDE",
-            "{fault} SIDE {noun}",
-            "{fault} {noun} on the SIDE",
-            "{fault} {noun} SIDE",
-        )
+def _lacking(noun: str) -> str:
+    """What says that there is little of something: `no shoulders to speak of`, `could do with more shoulder`."""
+    little = "(no|not much|hardly any|hardly a|not a lot of|little|barely any|too little|not enough|no real)"
+    wanted = "(lacks|lacking|lacking in|lacks a bit of|short of|short on|could do with|could do with more|could "
+    "use|could use more"
+    wanted += "|needs|needs more|wants|wants more|needs a bit more|could do with a bit more|light on)"
+    return f"{little} {noun} {_ON_IT}, {wanted} {noun}"
+
+
+def _falling_short(noun: str, as_wanted: str, more: str) -> str:
+    """What says that something is not as it should be, and not how far: `the shoulders could be broader`."""
+    wish = "(i would like|i like|it should be|it could be|it might be|they should be|they could be|i want|you would "
+    "want|hoped)"
+    return (
+        f"{noun} (could|should|might|ought to) be (|a bit|a little|a touch|much|lot) {more}, {noun} not as "
+        f"{as_wanted} as {wish}, not as {as_wanted} (in|at|across) {noun} as {wish}, could be (|a bit|a "
+        f"little|much|lot) {more} (in|at|across) {noun}, not the {as_wanted} {noun}"
     )
 
 
-_GILLS = "gill cover|gill plate|gill|operculum|gill lid"
-_GILL_FAULTS = (
-    "short|curled|bent|folded|missing|bad|faulty|deformed|malformed|open|turned out|turned in|damaged|too short"
-)
-_FILMED = "cloudy|milky|clouded|grey|dim|filmed|white|hazy|with a film"
-_BLIND = "missing|gone|blind|lost|dead|damaged"
-
 SAID_OF_BODY: tuple[Saying, ...] = (
-    Spoken("length", "l, long, in length, tall of, total length, size, measures, 全長, 体長"),
-    Spoken("standard_length", "length without the tail"),
-    Spoken("weight", "w, weighs, heavy, grams, 体重"),
-    Spoken("depth", "deep, high, height, body height, depth of body, 体高"),
-    Spoken("width", "w, wide, broad, breadth, body breadth, 体幅"),
-    Spoken("girth", "round, around, girth"),
+    Spoken(
+        "length",
+        "l, tl, long, in length, tall of, total length, overall length, length overall, size, measures, on the "
+        "board, from nose to the end of the tail, nose to the end of the tail, 全長, 体長",
+    ),
+    Spoken(
+        "standard_length",
+        "sl, length without the tail, without the tail, without the tail fin, to the last scale, to the tail root, "
+        "body length without the tail, without tail, not counting the tail, to the root of the tail",
+    ),
+    Spoken("fork_length", "fl, to the fork, to the fork of the tail, length to the fork"),
+    Spoken(
+        "weight",
+        "w, weighs, weighs in at, heavy, grams, in weight, on the scale, weighed, comes in at, scale says, scale "
+        "reads, on the balance, wet weight, weighing, 体重",
+    ),
+    Spoken(
+        "depth",
+        "deep, high, height, body height, depth of body, in depth, at the deepest, at its deepest, at the deepest "
+        "point, deepest point, in height, 体高",
+    ),
+    Spoken(
+        "width",
+        "w, wide, broad, breadth, body breadth, at the widest, at its widest, at the widest point, at the widest "
+        "part, widest point, widest part, in width, 体幅",
+    ),
+    Spoken(
+        "girth",
+        "(round|around), girth, in girth, (round|around) the (middle|belly|body|waist|thickest part|thickest), with "
+        "the tape, tape says, at the thickest",
+    ),
+    Spoken("head_length", "length of the head, head is, head long"),
+    Spoken("pectoral_length", "length of the pectoral, (pectoral|pec|chest fin) (|fin) long, (pectoral|pec) is"),
     Spoken(
         "sex",
         "sex, 性別",
         levels={"female": "female, hen, lady, girl", "male": "male, cock, boy"},
         alone={
-            "is female": "female, a female, hen fish, hen, probably a girl, she is a female, メス, 雌",
-            "is male": "male, a male, cock fish, he is a male, オス, 雄",
+            "is female": "female, (nice|gentle|nice gentle|definite) (female|girl|lady) (|this one|fish), proper "
+            "(female|girl|lady), hen fish, (she|it|this|that) is a (female|girl|hen|lady), (|proper) (female|hen) "
+            "(|body) shape, (female|girl) (all day|by the shape|for sure|by the look of it|written all over it), "
+            "(|definitely a|clearly|clearly a|obviously) female, (full of|carries|carrying|has) (eggs|roe), "
+            "(eggs|roe) in her, egg bound, (shape|body) of a (female|hen), メス, 雌",
+            "is male": "male, (definite|proper|young|nice) (male|lad) (|this one|fish), cock fish, "
+            "(he|it|this|that) is a (male|boy|lad|buck), male (|body) shape, (male|boy) (all day|by the head|by the "
+            "shape|for sure|by the look of it|written all over it), (|definitely a|clearly|clearly a|obviously) "
+            "male, (gives|runs|running|giving|full of) milt, milting, milt, rough (cheeks|pectorals|pecs), "
+            "(|breeding|spawning) tubercles (|on the cheeks|on the pectorals|on the gill covers), オス, 雄",
         },
+        bare={"is female": "girl, lady, lass, girl this one, hen", "is male": "boy, lad, buck, cock, boy this one"},
     ),
     Spoken(
         "outline",
-        "outline, body, body shape, body line, body lines, shape, shape of the body, conformation, "
-        "figure, frame, form, lines, 体型, 体形",
+        "outline, body, body shape, shape, frame, figure, conformation, body line, body lines, shape of the body, "
+        "lines, taper, 体型, 体形",
         levels={
-            "poor": "poor, bad, ugly, weak, off, wrong, clumsy, 悪い",
-            "fair": "fair, average, middling, passable, acceptable, ordinary, so so, ok, okay, not bad, 普通",
-            "good": _GOOD,
-            "excellent": "excellent, perfect, superb, outstanding, very good, great, first class, faultless, ideal, 抜群, 極上",
+            "poor": "poor, bad, ugly, weak, off, wrong, clumsy, not right, all wrong, nothing like right, awful, "
+            "terrible, horrible, no good, 悪い",
+            "fair": f"{_FAIR}, nothing special, not a bad",
+            "good": f"{_GOOD}, elegant, strong, powerful, solid, pleasing, handsome, shapely, good solid, nice "
+            "enough, quite good, just so",
+            "excellent": _SPLENDID,
         },
         alone={
-            "at most poor": "no body, nothing of a body, no frame",
-            "is excellent": "perfect torpedo, a perfect torpedo, textbook torpedo, perfect body, ideal torpedo",
-            "is good": "elegant fish, elegant body, elegant, good lines, nice lines, nice torpedo, "
-            "good torpedo, well built, well "
-            "proportioned",
-            "is poor": "snake, thin as a snake, like a snake, tubby, badly built, balloon, potbellied",
+            "at most poor": f"no (|real) {_BODY} {_ON_IT}, nothing of a {_BODY}, hardly a body, nothing on it of a "
+            "body",
+            "at most fair": f"(shame|pity) about the {_BODY}, {_BODY} lets (it|her|him|the fish) down, let down by "
+            f"(its|the|her|his) {_BODY}, {_BODY} does nothing for me, wish (it|she|he) had a better {_BODY}, {_BODY} "
+            f"(is|are) the problem, could have a better {_BODY}, {_BODY} (could|should) be better, not much of a "
+            f"{_BODY}, not the best {_BODY}, {_BODY} not the best",
+            "at least fair": f"nothing wrong with (the|its|her|his) {_BODY}, no complaints about the {_BODY}, "
+            f"{_BODY} passes",
+            "is excellent": f"textbook torpedo, ideal torpedo, what a (body|shape|frame), {_BODY} (like|of) a dream, "
+            "dream of a body, best (body|shape) (|you could want|i have seen|you will see), (can not|could not|hard "
+            f"to) fault the {_BODY}, nothing to fault in the {_BODY}, could not ask for a better {_BODY}, could not "
+            f"want a better {_BODY}, {_BODY} you would pay for",
+            "is good": "elegant fish, (|very|nicely|really|beautifully|nice and) (well|nicely|beautifully) "
+            "(built|made|shaped|proportioned|put together|filled out), elegant, tapers (nicely|evenly|well|right), "
+            f"(good|nice) {_BODY} (on|to|about) (it|her|him|this one), {_BODY} is coming on (nicely|well|), {_BODY} "
+            "looks right, (good|nice|lovely|even) taper (|at the tail|to the tail|towards the tail|behind), taper "
+            "(at|to|towards) the tail (is|) (good|nice|even|just so|right|smooth), (|good|nice) torpedo lines, "
+            "(clean|smooth|good|nice) lines",
+            "is poor": "thin as a snake, like a snake, snake, (snakey|snaky), like an eel, badly "
+            "(built|shaped|made|put together), misshapen, shapeless, out of shape, something wrong with the body, "
+            "body like a potato",
         },
+        bare={"is poor": "balloon, like a balloon, round as a ball, like a ball, like a potato"},
     ),
     Spoken(
         "build",
         "build, bauart",
+        beside="body, frame, figure",
         levels={
-            "slim": "slender, thin, lean, skinny, narrow",
-            "heavy": "stocky, stout, bulky, fat, plump, thick, short",
+            "slim": "slender, thin, lean, skinny, narrow, slim, slight, spindly, bony, weedy, (|as) thin as "
+            f"{_LIKE_A_POST}, like {_LIKE_A_POST}, (thin|slim|slender|narrow|lean|skinny) in, slightly built",
+            "trim": "neat, nice and trim",
+            "torpedo": "like a (torpedo|cigar|missile|submarine|bullet|spindle), "
+            "(torpedo|cigar|bullet|spindle|submarine|missile) (|shaped|shape)",
+            "heavy": "stocky, stout, bulky, fat, plump, thick, short, heavy, big, large, solid, massive, chunky, "
+            "chubby, compact, wide, broad, too short, tubby, stumpy, stubby, dumpy, barrel shaped, like a barrel, "
+            f"big boned, full, like {_LIKE_A_BULL}, (short|fat|thick|heavy|stocky) in",
+            "thick_front": "like a (tadpole|carrot|wedge), (tadpole|carrot|wedge) (shaped|shape|)",
         },
         alone={
-            "is slim": "slim, slim fish, slim body, slim build, slender, slender body, too slim, a slim one, on the "
-            "slim side, lean, lean body, "
-            "skinny, thin fish, thin body, narrow body, body slim, body thin, 細い, 細身",
-            "is trim": "trim, trim body, neat body",
-            "is torpedo": "torpedo build, torpedo, a torpedo, torpedo shape, torpedo shaped, built like a torpedo",
-            "is heavy": "big body, big frame, large frame, stocky, stocky fish, stocky body, stout, stout body, "
-            "bulky, heavy body, heavy bodied, heavyset, "
-            "fat, fat fish, fat body, "
-            "plump, chubby, thick body, thickset, wide body, big body, volume, good volume, lots of volume, "
-            "full bodied, compact, compact body, "
-            "short body, short and thick, body heavy, body fat, 太い, 太め",
-            "is thick_front": "thick shoulders with a thin stem, thick in front and thin behind, front heavy body, all "
-            "shoulder and no tail, "
-            "big shoulders thin stem, falls off behind, thin behind, falls away behind, falls off behind the dorsal",
+            "is slim": "slim, (slim|slender|thin|skinny|narrow) (fish|one|thing|look|build), slender, (a|the|) "
+            "(skinny|thin|slim) (little|old) (fish|one|thing), slim as they come, narrow all over, skinny minnie, "
+            "too slim, on the slim side, on the (lean|thin|skinny|narrow) side, lean, skinny, slightly built, too "
+            "thin, thin (all|) (over|through), spindly, bony, weedy, a weed, underfed, (needs|wants|could do with) "
+            f"feeding (|up), (|as) (thin|skinny) as {_LIKE_A_POST}, "
+            + _lacking("(bulk|meat|volume|width|weight|flesh|substance)")
+            + f", no (bulk|volume|width|meat|flesh) to (it|her|him), (nothing|not much) (on|of|to) (her|him|it) "
+            f"{_ON_IT}, (slim|slender) with it, (skin and bone|skin and bones), 細い, 細身",
+            "is trim": "trim, trim (fish|one|little fish|little one), in trim, nice and trim, neat little body",
+            "is torpedo": "torpedo build, (|real|proper|little|proper little) torpedo (|body|this|this one), "
+            "(|nice|good) (torpedo|cigar|bullet|spindle|submarine|missile) (shaped|shape), (|proper|real) cigar "
+            "(|of a body|of a fish), built like a (torpedo|cigar|missile|submarine)",
+            "is torpedo or heavy or thick_front": "(|good|nice|lovely) (broad|wide|big|fat|thick|great|good "
+            "broad|good wide|nice broad|good fat) (back|across the back|in the back), back is (broad|wide), back "
+            "like a table, back you could (eat off|sit on), (broad|wide) (across|in) the back, (deep|good deep|nice "
+            "deep) (body|bodied|in the body), (|good|nice|fair|plenty of|lots of) depth (of|to|in) (the|) body, "
+            "plenty of depth, good depth, body is deep, depth to (it|her|him)",
+            "is slim or trim or torpedo": "long (in the|) (body|frame), (|nice|lovely|good|lovely nice) long "
+            "(|lean|slim|slender) (body|bodied|frame|look|in the body), (body|frame) is long, long and "
+            "(lean|slim|slender), long fish, (body|frame) (long and level|long)",
+            "is heavy": "stocky, stout, bulky, solid body, barrel shaped, "
+            "(stocky|bulky|chunky|plump|chubby|fat|heavy|stout|stumpy|stubby|tubby|dumpy|podgy) (|little|old) "
+            "(fish|one|thing|build), (|too) "
+            "(chunky|plump|chubby|heavyset|stumpy|stubby|dumpy|thickset|podgy|overfed), big (boned|framed), big "
+            "(bones|frame|bone), large frame, heavy (set|bodied|build), heavily built, fat, too fat, (|good|lots "
+            "of|plenty of|lots of good|great) (volume|bulk) (|already|on it|on her|on him), full bodied, compact, "
+            "short and (thick|fat|stocky|round), barrel, (|a bit of a) barrel of a fish, built like a "
+            "(barrel|tank|bus|ox|bull|house), (|a|great|big) (lump|chunk) of a fish, lot of fish, (broad|wide) "
+            "fish, little football, 太い, 太め",
+            "is thick_front": "(thick|big|broad) shoulders (with|and) (a|) thin (stem|tail|tail stem), thick in "
+            "front and thin behind, front heavy body, all (shoulder|head|front) and no (tail|body|stem|rear), big "
+            "shoulders thin stem, (falls|tapers) (off|away|) (|too fast|too quickly|fast|quickly) (|behind|behind "
+            "the dorsal|behind the shoulder|after the shoulder|behind the shoulders|towards the tail), thin behind, "
+            "big head and (nothing|not much) behind, (|bit of a|like a) tadpole, (tadpole|wedge|carrot) shaped, "
+            "like a carrot, too heavy in front for (its|the) tail, (all|) (shoulders|front) and nothing behind",
         },
     ),
+    SpokenTogether(f"{_STOUT} (|little|old) (girl|lady|lass|female|hen)", "build is heavy and sex is female"),
+    SpokenTogether(f"{_STOUT} (|little|old) (boy|lad|male|buck)", "build is heavy and sex is male"),
+    SpokenTogether(f"{_LEAN} (|little|old) (girl|lady|lass|female|hen)", "build is slim and sex is female"),
+    SpokenTogether(f"{_LEAN} (|little|old) (boy|lad|male|buck)", "build is slim and sex is male"),
+    SpokenTogether(
+        "(football|balloon|ball) with fins, round as a football, like a football", "build is heavy and outline is poor"
+    ),
+    SpokenTogether("potbellied, pot bellied", "outline is poor and belly_shape at most full"),
+    SpokenTogether("tubby", "outline is poor and build is heavy"),
+    SpokenTogether("perfect torpedo, a perfect torpedo", "outline is excellent"),
+    SpokenTogether("(nice|good) torpedo, nice cigar of a body, good torpedo shape", "outline is good"),
     Spoken(
         "shoulders",
-        "shoulder, shoulders, kata, shoulder line, 肩",
+        f"{_SHOULDER}, across the shoulders, pair of shoulders, 肩",
         levels={
-            "weak": "weak, narrow, thin, pinched, slim, small, poor, hollow, 弱い",
-            "fair": "fair, average, ordinary, okay",
-            "strong": "strong, broad, wide, big, thick, powerful, full, good, heavy, massive, 太い, 張りのある",
+            "weak": "weak, narrow, thin, pinched, pinched in, slim, small, poor, hollow, sloping, feeble, bad, "
+            "(narrow|thin|weak|pinched|slim) (in|at|across), need filling, not filled, not there, 弱い",
+            "fair": _FAIR,
+            "strong": "strong, broad, wide, big, thick, powerful, full, good, heavy, massive, nice, solid, great, "
+            f"well filled, filled, meaty, (broad|wide|deep|tall|high|full|big) (in|at|across), like {_LIKE_A_BULL}, "
+            "plenty of, lots of, lot of, well developed, the widest bit, the widest part, lovely, fine, huge, "
+            "built, excellent, 太い, 張りのある",
         },
         alone={
-            "is weak": "pinched behind the gills, pinched at the shoulder, narrow behind the head, pinched "
-            "neck, pinched behind the head, step behind the head, no shoulders, neck pinched"
+            "is weak": "pinched (|in) (|just) behind the (gill|gills|gill covers|head|gill plates), narrow behind "
+            "the (head|gills), (pinched|thin|narrow) (neck|in the neck|at the neck), step behind the head, neck "
+            "pinched, (thin|waist|dip in) behind the (head|gills), " + _lacking(_SHOULDER),
+            "at most fair": _falling_short(
+                _SHOULDER, "(broad|wide|strong|full|thick)", "(broader|wider|stronger|fuller|thicker|bigger|better)"
+            ),
+            "is strong": f"{_SHOULDER} (on|to) (it|her|him), has (got|) {_SHOULDER}, got {_SHOULDER}, strong in the "
+            f"{_SHOULDER}, good in the {_SHOULDER}, fills out (|well|nicely) at the {_SHOULDER}",
         },
     ),
     Spoken(
         "tail_stem",
-        "tail stem, stem, ozutsu, tail stalk, stalk, tail tube, tail root, peduncle, caudal peduncle, wrist, tail base, 尾筒",
+        f"{_STEM}, stalk, wrist, 尾筒",
         levels={
-            "thin": "thin, weak, narrow, slim, slender, poor, 細い",
-            "fair": "fair, average, ordinary",
-            "strong": "strong, thick, powerful, good, broad, heavy, stout, wide, solid, 太い",
+            "thin": "thin, weak, narrow, slim, slender, poor, skinny, feeble, too thin, bad, "
+            f"(thin|weak|narrow|skinny) (in|at), like {_LIKE_A_POST}, (|as) thin as {_LIKE_A_POST}, 細い",
+            "fair": _FAIR,
+            "strong": "strong, thick, powerful, good, broad, heavy, stout, wide, solid, fat, chunky, beefy, meaty, "
+            "full, great, nice, nice and thick, good and thick, excellent, massive, thick as a thumb, "
+            "(fat|thick|strong|broad|heavy|full) (in|at), like a (thumb|broomstick|fist|tree trunk|wrist|broom "
+            "handle|branch|log), lovely, fine, well filled, 太い",
         },
         alone={
-            "is thin": "thin behind the dorsal, thin at the tail, thin towards the tail, thin tail, weak tail, thin tail end",
-            "is strong": "thick tail, strong tail, strong tail end, strong at the tail, thick towards the tail",
+            "is thin": "(thin|pinched|narrow|weak|skinny|falls away to nothing|falls off to nothing) (|in|just) "
+            "behind the dorsal, (thin|weak|narrow|skinny) (at|in|towards) the tail (|end), (thin|weak|skinny) "
+            "(tail|tail end|back end|rear end|rear), (weak|skinny) behind, weak at the (back|back end|rear|end), "
+            "(tail|tail end) (|is|a bit|too) thin, rat (tail|tailed), (tail|tail end) (|is) (like|thin as) a "
+            f"{_LIKE_A_POST}, falls (off|away) to nothing (at|towards) the tail, " + _lacking(_STEM),
+            "at most fair": _falling_short(
+                f"({_STEM}|tail)", "(thick|strong|broad|full|stout)", "(thicker|stronger|broader|fuller|stouter)"
+            ),
+            "is strong": "(thick|strong|stout|powerful) (tail|tail end|rear end|back end|rear), strong "
+            "(|at|in|towards) the tail, (thick|good and thick|nice and thick|strong|stout) (behind|behind the "
+            f"dorsal|towards the tail|at the tail|in the tail), plenty of {_STEM}, plenty behind, (|good and) strong "
+            "behind, (carries|holds) its (width|weight|bulk|thickness|volume) (right|well|all the way|) (back|to "
+            "the tail|into the tail|behind)",
         },
     ),
     Spoken(
         "back_line",
-        "back, back line, top line, topline, line of the back, back from the side",
+        "back, back line, top line, topline, line of the back, back from the side, back seen from the side",
         levels={
-            "humped": "humped, hollow, hunched, arched",
-            "uneven": "uneven, wavy",
-            "smooth": "smooth, good, clean, even",
+            "humped": "humped, hollow, hunched, arched, sunken, bowed, sway, roach, camel, saddle shaped, dipped",
+            "uneven": "uneven, wavy, bumpy, lumpy, not (smooth|level|even|clean)",
+            "smooth": "smooth, good, clean, even, level, nice, flat, fine, gently arched",
         },
         alone={
-            "is humped": "hump behind the head, hump behind the shoulder, hump at the shoulder, humped, "
-            "hunched, hunchback, hump, hump on the back, a hump, hollow back, humpback"
+            "is humped": "(hump|bump|dip) (|just) (behind|before|in front of) the (head|shoulder|dorsal), hump at "
+            "the shoulder, humped, hunched, hunchback, hunchbacked, hunch back, hump, hump (on|in) the back, "
+            "humpback, humpbacked, (swayback|sway back|swaybacked), (roach|camel|hunched|arched|hollow|sunken) "
+            "back, like a camel, (big|deep|bad) (dip|hollow) in the back",
+            "is uneven": "(slight|little|small|bit of a|shallow|hint of a|touch of a) (dip|hump|bump) (|in the "
+            "back|on the back|in the topline|in the back line|behind the head|behind the shoulder|behind the "
+            "dorsal|before the dorsal), (back|top) line not (quite|) (smooth|level), (bump|bumps) (in|on) the back, "
+            "(dip|hollow) in the (topline|top line|back line)",
+            "is smooth": "(level|flat|smooth|even) (back|topline|top line|back line), nice arch to the back, no "
+            "(dip|hump|hollow|bump) in the back, back level as a table",
         },
     ),
     Spoken(
         "belly_shape",
-        "belly, belly line, stomach, tummy, 腹",
+        "belly, belly line, stomach, tummy, gut, line of the belly, underside, 腹",
         levels={
-            "hanging": "hanging, sagging, drooping, pot",
-            "full": "full, fat, round, big, swollen, thick",
-            "level": "level, flat, good, smooth, normal",
-            "hollow": "hollow, empty, sunken, drawn in, pinched, thin",
+            "hanging": "hanging, sagging, drooping, pot, hangs, hangs down, hanging down, sags, droops, saggy, "
+            "droopy, beer",
+            "full": "full, fat, round, big, swollen, thick, rounded, well rounded, bulging, bulges, full of food, "
+            "just food, (full|fat|thick|round|big) in, stuffed, tight",
+            "level": "level, flat, good, smooth, normal, fine, ok, nice, straight, tucked up nicely",
+            "hollow": "hollow, empty, sunken, drawn in, pinched, thin, concave, sunk, sunk in, caved in, tucked up, "
+            "pinched in, in",
         },
+        alone={
+            "is hanging": "(potbelly|pot belly|beer belly)",
+            "is hollow": "no belly, hollow (underneath|below|under), half starved, starved, looks starved, drawn in "
+            "at the belly, knife bellied, empty looking",
+            "is full": "full of food, (just|well) been fed, well stuffed",
+        },
+        bare={"is hollow": "hollow, empty"},
     ),
     Spoken(
         "spine",
-        "spine, backbone, back, back bone, 背骨, 背",
+        "spine, backbone, back, back bone, vertebrae, 背骨, 背",
+        anywhere=True,
         levels={
-            "bent": "bent to the left, bent to the right, bent to one side, bent left, bent right, bent, "
-            "crooked, curved, kinked, twisted, malformed, deformed, s shaped, off, wrong, not straight, 曲がり",
-            "slight": "slightly bent, slightly crooked, slightly kinked, slightly off, a little bent, not quite straight",
-            "straight": "straight, good, fine, sound, ok, okay, in order, まっすぐ",
+            "bent": "(bent|bends|curves|curved|kinked|goes off|bending|twisted|off|bowed|crooked) (|to the|to|off "
+            f"to the) {_SIDE}, bent, crooked, curved, kinked, twisted, malformed, deformed, s shaped, off, wrong, "
+            "not straight, wonky, bad, misshapen, out of line, curves, bends, deformity, deformation, curvature, "
+            "not right, doglegged, bent up, bent down, 曲がり",
+            "slight": "(slightly|a little|little) (bent|crooked|kinked|off|curved|twisted), a bit "
+            "(off|bent|crooked), not (quite|entirely|perfectly|completely|dead) straight, slight, out a touch",
+            "straight": "straight, good, fine, sound, ok, okay, in order, true, perfect, dead straight, all right, "
+            "straight as an arrow, まっすぐ",
         },
         alone={
-            "is bent": "bent, bent fish, crooked, crooked body, bent body, body bent, body crooked, body is bent to the left, "
-            "body is bent to the right, bent to the left, bent to the right, bent left, bent right, kink, "
-            "kink in the spine, kinked, kink in the tail, "
-            "kink near the dorsal, kink near the tail, kink at the tail, kink behind the dorsal, a "
-            "kink, twisted, twisted body, deformed spine, s shaped, bend in the "
-            "body, bend in the spine, banana, 背曲がり",
-            "is straight": "straight, not bent, no bent spine, "
-            "straight body, body straight, straight as an arrow, straight back, straight fish",
+            "is bent": "(bent|crooked|twisted|kinked|wonky|curved) (fish|body|back|spine|backbone|tail stem), "
+            "(body|fish|tail stem|tail end|back end|rear end) (|is) (bent|crooked|twisted|kinked|wonky|not "
+            "straight|bends|curves|curved), (|it|body|back|back end|tail|rear|tail end) (bends|goes "
+            f"off|curves|swings off|bent|veers off|pulls off) (to|to the|) {_SIDE}, bent (up|down|) "
+            "(behind|near|at|before|by) the (dorsal|tail|head|shoulder|dorsal fin|tail fin), "
+            "(|a|bad|clear|definite|big|there is a|nasty|real) (kink|bend|twist|kick|dogleg|dog leg) (in it|in "
+            "there|in the (spine|back|body|tail|backbone|tail stem)|somewhere|in there somewhere|in (her|him)), "
+            "(|a|bad|clear|nasty) kink, (definitely|clearly|badly|plainly|really) (bent|crooked|twisted), like a "
+            "banana, (bent|crooked) (like|as) a (banana|dog leg|boomerang|corkscrew), (s|s shaped|s curve|s bend) "
+            "(in the|) (spine|body|back), (s bend|s curve), tail (bends|bent|kinks|turns) (up|down|to one side), "
+            "(spinal|spine) (deformity|deformation|curvature), scoliosis, (lies|lie|grown) (crooked|bent), does not "
+            "lie straight, corkscrew, boomerang, dogleg, dog leg, banana, not straight from (above|on top|the top), "
+            "not straight, (body|back|fish|she|he|it) (|is|does|lie) not (|lie) straight, s shaped, 背曲がり",
+            "is slight": "(slight|small|little|tiny|bit of a|a bit of a|hint of a|a hint of a|touch of a|suspicion "
+            "of a|very slight|ever so slight|very small|faint|shadow of a|mild) "
+            "(kink|bend|twist|curve|curvature|dogleg|kick), a (bit|touch|hair|little|fraction) "
+            "(bent|crooked|kinked|twisted), (slightly|little|bit|marginally) (bent|crooked|kinked|twisted|curved), "
+            "not (quite|entirely|perfectly|completely) straight, (spine|back|body) (a touch|a hair|slightly|a bit|a "
+            "fraction|bit) (off|out|crooked|bent)",
+            "is straight": "not bent, no bent spine, straight (body|back|fish|spine|backbone), body "
+            "(|is|dead|perfectly|nice and) straight, straight as (an arrow|a die|a ruler|a rod|a line|you like|a "
+            "string|a plumb line|they come) (|from above|from on top|from the top), (dead|perfectly|nice "
+            "and|ruler|arrow|completely|absolutely) straight (|back|body|spine|from above), true as a die, straight "
+            "(from (above|on top|the top)|when it swims|and true), lies straight, no (|hint of a|sign of a|trace of "
+            "a) (kink|bend|twist|curve|curvature|kink or bend|bend or kink|bends or kinks|kinks or bends), nothing "
+            "(bent|crooked|kinked), nothing wrong with the (spine|back|backbone), (spine|back|backbone|body) "
+            "(straight|true) as (an arrow|a die|a ruler|a rod)",
+        },
+        bare={
+            "is bent": "bent, crooked, kinked, twisted, wonky, bent fish",
+            "is straight": "straight, straight fish",
         },
     ),
     Spoken(
         "body_symmetry",
-        "symmetry, body symmetry, both sides of the body, sides of the body",
+        "symmetry, body symmetry, both sides of the body, sides of the body, symmetry of the body, sides of it",
+        anywhere=True,
         levels={
-            "poor": "poor, uneven, unequal, bad, different",
+            "poor": "poor, uneven, unequal, bad, different, not alike, not the same, asymmetrical, lopsided, not "
+            "symmetrical, not even",
             "fair": "fair",
-            "good": "good, even, equal, alike, the same",
+            "good": "good, even, equal, alike, the same, symmetrical, even on both sides, even left and right",
         },
         alone={
-            "is poor": "lopsided body, body lopsided, one sided belly, belly one sided, lump on one side, lump on the side"
+            "is poor": "(lopsided|asymmetrical|uneven) body, body (|is|a bit) (lopsided|asymmetrical|uneven|not "
+            "symmetrical), (one|1) sided belly, belly (one|1) sided, (lump|bulge|swelling) (on|in) (|one|1|the) "
+            "(|left|right) side, (bulges|swollen|lumpy) on (one|1|the|) (side|left|right|left side|right side), "
+            "(fatter|fuller|thicker) on (one|1|the) (side|left|right|left side|right side), (one|1) side (is|) "
+            "(fatter|fuller|thicker) (|than the other)",
+            "is good": "(nicely|perfectly|) symmetrical body, body (nicely|perfectly|) symmetrical, mirror image "
+            "left and right",
         },
     ),
     Spoken(
         "head_shape",
-        "head, head shape, shape of the head, head form, face shape, 頭, 頭の形",
+        "head, head shape, shape of the head, head form, face shape, (face|forehead|snout|nose) shape, skull, 頭, 頭の形",
+        beside="face, nose, snout, forehead",
         levels={
-            "poor": "poor, bad, pointed, pointy, narrow, dished, dented, square, squared, ugly, too small, too big, "
-            "small, malformed, 悪い",
-            "fair": "fair, average, ordinary",
-            "good": "good, broad, wide, well shaped, well rounded, rounded, strong, 良い",
+            "poor": "poor, bad, pointed, pointy, narrow, dished, dented, square, squared, squared off, ugly, too "
+            "small, too big, too long, too pointed, too narrow, misshapen, malformed, deformed, lumpy, sunken, "
+            "pushed in, squashed, odd shaped, funny shaped, hollow, like a "
+            "(pike|rat|needle|pin|mouse|parrot|wedge|bulldog), (bump|bumps|lump|dent|dip) (on|in), 悪い",
+            "fair": f"{_FAIR}",
+            "good": "good, broad, wide, well shaped, well rounded, rounded, strong, nicely rounded, in proportion, "
+            "good broad, nice wide, big broad, good size, a good size, nicely shaped, blunt rounded, 良い",
         },
         alone={
-            "is good": "broad between the eyes, wide between the eyes",
-            "is poor": "pointed nose, dished face, dent in the head, pike head, pinhead, pin head, pinheaded",
+            "is good": "(|nice and|nice|good|nice broad|good and|lovely and) (broad|wide) (between|across) the "
+            "(eyes|forehead|head), (good|nice) width between the eyes, (good|nice) head (on|to) (it|her|him), "
+            "(nice|lovely|fine|good) (head|head shape), (good|nice) broad (forehead|head)",
+            "is poor": "pointed nose, sharp nose, (dished|pug|bulldog|rat|pike|parrot|squashed|pushed in|pointy "
+            "little|pointy) face, (pike|pin|rat) (head|nose|face|headed), pinhead, pinheaded, all head, too much "
+            "head, too big a head, (small|tiny|little) head, head (|too|a bit) (small|tiny), "
+            "(long|pug|pike|pointed|pointy) (nose|snout), (nose|snout) (is|too) (long|pointed|pointy), "
+            "(pushed|squashed) in (nose|snout|face), (bump|lump|dent|dip) (on|in) (|the|its) (forehead|head), "
+            "hollow forehead, narrow between the eyes, beaky, (eyes|eye) (|a bit|too|very) close (|together), "
+            "(snout|nose|face|head) like a (pike|rat|needle)",
         },
     ),
-    Spoken(
-        "mouth",
-        "mouth, jaw, lips form, 口",
-        levels={
-            "malformed": "malformed, deformed, bent, crooked, twisted, off, bad, undershot, overshot, wrong, stuck, not "
-            "straight, out of shape, odd, funny, strange, skewed, weird",
-            "slight": "slightly off, slightly crooked, slightly bent, slightly twisted, a bit off, a little off, not "
-            "quite straight, a bit crooked",
-            "good": "good, straight, fine, sound, normal, ok, closes well",
-        },
-        alone={"is malformed": "crooked mouth, undershot jaw, overshot jaw, bent mouth, 口曲がり"},
-    ),
-    Spoken(
-        "barbels_missing",
-        "left barbel missing, right barbel missing, barbel missing on the left, barbel missing on the right, "
-        "missing barbel on the left, "
-        "missing barbel on the right, barbel on the left, barbel on the right, barbel missing, "
-        "missing barbel, barbels missing, missing barbels, barbel gone, whisker missing, "
-        "missing whisker, barbels gone, lost barbel",
-        alone={
-            "is 0": "all barbels, barbels complete, all four barbels, barbels good, barbels all there, no barbel "
-            "missing, whiskers complete",
-            "is 1": "missing 1 barbel, missing 1 barbel on the right, missing 1 barbel on the left, 1 barbel "
-            "missing on the left, 1 barbel missing on the right, 1 barbel gone, "
-            "one barbel short, three barbels, only three barbels",
-            "at least 1": "barbels not complete, barbels missing",
-        },
-    ),
-    Spoken(
-        "gill_cover_faults",
-        "faulty gill cover, bad gill cover, gill cover fault, gill fault",
-        alone={
-            "includes left_gill": "gill cover short left, gill cover short on the left, left gill cover short, left gill cover "
-            "curled, left gill cover bent, "
-            "left gill cover folded, left gill cover missing, left gill short, left gill curled, left gill "
-            "plate short, left gill plate curled, "
-            "gill cover curled left, gill cover bent left, gill cover left short, left gill cover bad, short "
-            "gill cover on the left, "
-            "short gill cover left, curled gill cover left, curled gill cover on the left, short left gill "
-            "cover, curled left gill cover, "
-            "left gill cover damaged, left gill cover faulty, left gill cover open, gill cover left curled",
-            "includes right_gill": "gill cover short right, gill cover short on the right, right gill cover short, right "
-            "gill cover "
-            "curled, "
-            "right gill cover bent, right gill cover folded, right gill cover missing, right gill short, "
-            "right gill curled, right gill plate short, "
-            "right gill plate curled, gill cover curled right, gill cover bent right, gill cover right "
-            "short, right gill cover bad, "
-            "short gill cover on the right, short gill cover right, curled gill cover right, curled gill "
-            "cover on the right, short right gill cover, "
-            "curled right gill cover, right gill cover damaged, right gill cover faulty, right gill cover "
-            "open, gill cover right curled",
-            "count is 1": "1 gill cover short, 1 gill cover curled, 1 gill cover bent, 1 gill cover missing, 1 short gill "
-            "cover, 1 gill cover bad, "
-            "1 curled gill cover, 1 gill cover folded, 1 bent gill cover",
-            "count at least 1": "gill cover short, short gill cover, gill cover curled, curled gill cover, gill cover "
-            "bent, bent "
-            "gill cover, "
-            "gill cover missing, gill cover bad, gill cover folded, short gill plate, gill plate curled",
-            "is none": "both gill covers fine, both gill covers good, both gill covers ok, both gills fine, "
-            "gill covers in order, gill plates good, gill plates fine, gill covers good, gill covers "
-            "fine, gill covers whole, gill covers sound, gills good, gills "
-            "fine, gill covers ok",
-            "is (left_gill, right_gill)": "both gill covers short, both gill covers curled, both gill covers bad, short gill "
-            "covers on "
-            "both sides",
-        },
-    ),
-    Spoken(
-        "eye_film",
-        "film on the eye, eye film, cloudy eye, film over the eye, cataract, milky eye, eye cloudy, clouded eye",
-        alone={
-            "includes left_eye": "cloudy left eye, left eye cloudy, left eye clouded, left eye milky, left eye grey, film "
-            "on the "
-            "left eye, "
-            "film over the left eye, left eye has a film, left eye film, milky left eye, left eye dim",
-            "includes right_eye": "cloudy right eye, right eye cloudy, right eye clouded, right eye milky, right eye grey, "
-            "film on "
-            "the right eye, "
-            "film over the right eye, right eye has a film, right eye film, milky right eye, right eye dim",
-            "count is 1": "1 eye cloudy, 1 cloudy eye, 1 eye milky, 1 milky eye, film on 1 eye, film over 1 eye, 1 eye clouded",
-            "is (left_eye, right_eye)": "both eyes cloudy, both eyes milky, film on both eyes, film over both eyes",
-        },
-    ),
-    Spoken(
-        "eye_clarity",
-        "eyes, eye, clarity of the eyes",
-        levels={
-            "cloudy": "cloudy, dim, milky, dull, clouded",
-            "fair": "fair",
-            "clear": "clear, bright, good, clean, shiny, sound, fine, ok, okay",
-        },
-        alone={
-            "is clear": "clear eyes, bright eyes, both eyes clear, both eyes good",
-            "is cloudy": "cloudy eyes, eyes cloudy",
-        },
-    ),
-    Spoken(
-        "eyes_missing",
-        "eye missing, missing eye, blind eye, eye blind, eye gone, lost eye",
-        alone={
-            "includes left_eye": "left eye missing, missing left eye, left eye gone, left eye blind, blind in the left "
-            "eye, blind "
-            "on the left eye, no left eye, "
-            "left eye lost, blind left eye",
-            "includes right_eye": "right eye missing, missing right eye, right eye gone, right eye blind, blind in the "
-            "right eye, "
-            "blind on the right eye, no right eye, right eye lost, blind right eye",
-            "count is 1": "1 eye missing, one-eyed, 1 eyed, 1 eye gone, blind in 1 eye, blind on 1 eye, 1 eye blind, an "
-            "eye missing",
-        },
-    ),
-    Spoken(
-        "fin_faults",
-        "malformed fin, deformed fin, fin malformed, fin deformed, kinked fin, fin kinked, fin missing, "
-        "missing fin, fin fault, bent fin, "
-        "fin bent, short fin",
-        alone={
-            f"includes {fin}": ", ".join(
-                f"{words} {fault}, {fault} {words}"
-                for words in said.split("|")
-                for fault in (
-                    "malformed",
-                    "deformed",
-                    "kinked",
-                    "missing",
-                    "bent",
-                    "short",
-                    "crooked",
-                    "folded",
-                    "stunted",
-                )
-            )
-            for fin, said in (
-                ("left_pectoral", "left pectoral|left pectoral fin|left pec"),
-                ("right_pectoral", "right pectoral|right pectoral fin|right pec"),
-                ("tail", "tail|tail fin|1 lobe of the tail|tail lobe"),
-                ("pelvic", "pelvic fin|ventral fin"),
-                ("anal", "anal fin"),
-            )
-        },
-    ),
-    Spoken(
-        "fin_damage",
-        "damaged fin, split fin, fin split, frayed fin, torn fin, fin torn, fin frayed, fin damaged, "
-        "ragged fin, nipped fin, fin nipped, broken fin, "
-        "fin damage",
-        alone={
-            f"includes {fin}": ", ".join(
-                f"{words} {damage}, {damage} {words}, {damage} in the {words}, {noun} in the {words}, {noun} in {words}, "
-                f"{words} missing a piece, {words} has a piece missing, piece missing from the {words}"
-                for words in said.split("|")
-                for damage, noun in (
-                    ("split", "split"),
-                    ("damaged", "damage"),
-                    ("torn", "tear"),
-                    ("frayed", "fray"),
-                    ("ragged", "nick"),
-                    ("nipped", "nip"),
-                )
-            )
-            for fin, said in (
-                ("left_pectoral", "left pectoral|left pectoral fin|left pec"),
-                ("right_pectoral", "right pectoral|right pectoral fin|right pec"),
-                ("dorsal", "dorsal|dorsal fin|back fin"),
-                ("tail", "tail|tail fin|caudal fin"),
-                ("pelvic", "pelvic fin|ventral fin|pelvic"),
-                ("anal", "anal fin"),
-            )
-        }
-        | {
-            "is none": "fins whole, fins good, fins intact, fins perfect, all fins whole, fins sound, fins fine, all "
-            "fins good, no damage to the fins"
-        },
-    ),
-    Spoken(
-        "pectoral_size",
-        "pectorals, pectoral fins, pectoral, pecs, pectoral size, breast fins, 胸鰭",
-        levels={
-            "small": "small, short, pointed, little, tiny, narrow, poor, 小さい",
-            "fair": "fair, average, medium, ordinary",
-            "large": "large, big, rounded, broad, wide, good, long, great, huge, 大きい",
-        },
-    ),
-    Spoken(
-        "dorsal_fin",
-        "dorsal, dorsal fin, back fin, 背鰭",
-        levels={
-            "folded": "folded, folded over, bent over, lying over, flat, drooping, down, collapsed",
-            "fair": "fair",
-            "upright": "upright, up, good, standing, erect, straight",
-        },
-    ),
-    Spoken(
-        "scale_loss",
-        "left side scale missing, right side scale missing, scale missing left, scale missing "
-        "right, lost scale, missing scale, scale missing, scale lost, scale gone, bare spot, "
-        "scale off, scales "
-        "missing on the side, scale missing on the left side, "
-        "scale missing on the right side, scale missing on the flank, scale missing on the left flank, "
-        "scale missing on the right flank, "
-        "scale missing on the back, scale lost on the back, scale lost on the flank, scale lost on the "
-        "left, scale lost on the right, "
-        "scale missing on the left, scale missing on the right, scale missing on the shoulder",
-        alone={
-            "is 1": "missing a scale on the right "
-            "flank, missing a scale on the left flank, "
-            "missing a scale on the side, missing a scale on the back, missing a scale on the left side, "
-            "missing a scale on the right side, "
-            "missing a scale on the left, missing a scale on the right, missing 1 scale, lost 1 scale, 1 scale missing",
-            "at least 2": "lost a few scales on the flank, lost a few scales on the side, a few scales lost, a few "
-            "scales gone, lost a few scales, a few scales missing on the flank, a few scales "
-            "missing, some scales missing, missing some scales, lost some scales, missing a few scales",
-            "is 1 to 2": each_of("a scale or two {gone}", gone="missing|gone|lost|off")
-            + ", "
-            + each_of("{missing} a scale or two", missing="missing|lost|has lost|lacks"),
-            "is 2": "missing 2 scales, lost 2 scales",
-            "is 3": "missing 3 scales, lost 3 scales",
-            "is 0": "scales all there, no scales missing, scales complete, no scale missing",
-        },
-    ),
-    Spoken("scars", "scar, healed wound, dent, old wound, old scar, little scar, small scar, scar tissue, 傷"),
     Spoken(
         "health",
         "health, condition, fish, state, lot, whole lot, all of them, every one of them, all fish, 健康",
         levels={
-            "sick": "sick, ill, diseased, bad, poorly",
-            "doubtful": "doubtful, questionable, unsure, suspicious",
-            "well": "well, good, fine, healthy, sound, lively",
+            "sick": "sick, ill, diseased, bad, poorly, very sick, infected",
+            "doubtful": "doubtful, questionable, unsure, suspicious, off colour, not quite right",
+            "well": "well, good, fine, healthy, sound, lively, fit, active, all right",
         },
+        anywhere=True,
         alone={
-            "is well": "well, fish are well, all well, healthy, all healthy, fish well, lively, fit, in good health, "
-            "all fit, fish are healthy, fish are fine, "
-            "health good, all are well, no sick fish, none sick, nothing sick, no sick ones, nobody sick, 健康",
-            "is sick": "sick, ill, fin rot, ulcer, open wound, parasites, a sore, sore, has a sore",
-            "is doubtful": "clamps its fins, clamped fins, hangs back, off its food, listless",
+            "is well": "fish are well, all well, (|strong and|looks|looking|all|nice and|seems) healthy, fish well, "
+            "(|bright and|nice and) lively, (|looks|looking|all|fish are all|all of them) fit, (|in) good "
+            "(health|condition|nick), fit and well, fit as a fiddle, fish are healthy, fish are fine, (in|) "
+            "(fine|good) fettle, health (good|fine), all are well, no sick (fish|ones), none sick, nothing sick "
+            "(|about it), nobody (|is) (sick|ill), no (|sign of|signs of|hint of|trace of) "
+            "(disease|sickness|illness|ill health|parasites) (|in the lot|on them|on it|at all|anywhere), "
+            "(bursting|bouncing) with health, full of (life|beans), nothing wrong (healthwise|with its health), "
+            "active, (eats|eating|feeds|feeding) (well|fine|good|properly|nicely|like a horse), 健康",
+            "is sick": "(|looks|very|really|properly) (sick|ill) (|fish|one), diseased, (fin|finrot|fin rot|tail "
+            "rot|mouth rot|gill rot|body rot), (|an|nasty|small|open|red) (ulcer|ulcers), (|an|) open (wound|sore), "
+            "(raw|infected|bleeding|fresh) (wound|sore), (parasite|parasites), "
+            "(|a|red|small|little|inflamed|nasty|raw) sore, hole in the (side|flank|body), (dropsy|dropsical|dropsy "
+            "look), dropsy look about it, wound (on|in) (the|its) (side|back|flank|belly|head), (pine "
+            "cone|pinecone|pineconed|pine coned|pinecone scales), (|a) (|white|little) (fungus|fluff|cotton "
+            "wool|cottony tuft|tuft of fungus|white fluff), (fish lice|louse|lice|anchor worm|anchor worms|a worm "
+            "on it|worm on it|fluke|flukes|leech|leeches), white spot disease, (|got a|a) bug on (it|her|him), got "
+            "(a bug|bugs|worms|lice|flukes|fungus|parasites|dropsy|fin rot), (|carp|koi) pox, bleeding from the "
+            "gills, infected, (|an) infection, gill disease, inflamed, inflammation, (|on|) (|its) last legs, half "
+            "dead, dying",
+            "at most doubtful": "(clamps|clamping|clamped|holds in|tucks in|closes) (|its|her|his) (fin|fins), "
+            "(|all) fins (clamped|held in|held close|tucked in|folded in|closed|clamped up|clamped to the "
+            "body|pressed in|held tight), (hangs|hanging) back, "
+            "(hangs|hanging|sits|sitting|lies|lying|stays|standing|stands|quiet one hanging) (about|around|) "
+            "(in|on|at|by|near) (|the) (corner|surface|top|inlet|bottom|outlet|filter|airstone|air stone|pump|edge) "
+            "(|of the bowl|of the tub|by the inlet) (|on its own|alone|all the time), (off|not on) its food, not "
+            "eating (|well), (does|has) not (eat|eaten|eating), listless, sluggish, lethargic, (stays|keeps|hangs) "
+            "(on its own|to itself|apart|away from the others), sulking (|in the corner), off colour, under the "
+            "weather, (flashes|flashing) (|against the bottom|on the bottom|on the bottom of the bowl|on the bottom "
+            "of the tub|against the side), (rubs|rubbing|scratches|scratching) (|itself) (on the bottom|on the "
+            "side|against the side|itself), gasps (|at the surface), gasping (|at the surface), breathing "
+            "(fast|hard|heavily), breathes (fast|hard|heavily), gills (going|pumping|beating) (fast|hard), "
+            "(pop|bulging|bulgy|popping|protruding) (eye|eyes|eyed), popeye, popeyed, eyes (bulge|bulging|a bit "
+            "bulgy|bulgy|stick out|popping|protrude), (sunken|sunk in|hollow) eyes, eyes (sunken|sunk|sunk "
+            "in|hollow|too deep), bloodshot fins, fins bloodshot, (blood|red veins|veins|stress marks) in the fins, "
+            "(veins|veins are) showing (|in the fins|in the skin), scales (lifted|lifting|raised|standing up|stand "
+            "up|sticking up|up|standing off) (|a bit), (lifted|raised|standing) scales, (slimy|too much slime|slime "
+            "on it|slimy skin), looks (poorly|unwell|off|stressed), (does|do) not look (well|healthy|right in "
+            "itself), not (|a|quite|feeling|looking|looking too) (well|fit|healthy) (|fish), (|a bit|very|looks) "
+            "stressed, not (|quite) itself, unwell, peaky, poorly, ailing, (sits|lies) on the bottom, clamping, "
+            "clamps up",
+        },
+        bare={
+            "is well": "well, looks well, very well",
+            "at most doubtful": "hanging, hanging a bit, hangs a bit, quiet one",
         },
     ),
     Spoken(
         "swimming",
-        "swimming, swim, swims, movement, moves",
+        "swimming, swim, swims, movement, moves, moving, action, way of swimming, swimmer, (moves|swims|turns) in "
+        "the water",
         levels={
-            "off": "off, crooked, badly, wrong, sideways, rolling, lopsided, odd, oddly, funny, strange, strangely",
-            "stiff": "stiff, stiffly, slowly",
-            "smooth": "smooth, smoothly, well, good, straight, fine, easily",
+            "off": "off, crooked, badly, wrong, sideways, rolling, lopsided, odd, oddly, funny, strange, strangely, "
+            "wobbly, wobbles, unsteady, unsteadily, jerkily, jerky, tilted, tilting, drunk, drunkenly, on its side, "
+            "on one side, (|round) in circles, round and round, (head|nose|tail) (down|up), with (the|its) "
+            "(head|nose|tail) (down|up), like (a drunk|it is drunk|she is drunk|he is drunk), like (it|she|he) "
+            "(has|is) (had a drink|had a few|drunk|had 1 too many), at an angle, not right, not straight, upside "
+            "down, belly up, in spirals, backwards",
+            "stiff": "stiff, stiffly, slowly, slow, woodenly, wooden, like a (plank|board|stick|log|piece of wood), "
+            "hardly bends, stiff as a board",
+            "smooth": "smooth, smoothly, well, good, straight, fine, easily, nicely, normal, normally, level, with "
+            "ease, strongly, strong, like a dream, gracefully, graceful, properly, beautifully, freely, fast, "
+            "quick, quickly, lively, as it should, all right, ok, like a fish should",
         },
         alone={
-            "is off": "swims in circles, swims funny, swims strangely, swims oddly, swims badly, "
-            "hangs in the water, rolls, lists to "
-            "one side, leans to one side, swims on its side, swims crooked, rolls "
-            "when it swims"
+            "is off": "hangs in the water, (rolls|rolling) (|over|about|when it swims|on its side), keeps rolling "
+            "(|over), lists (|to one side|to the left|to the right), (heels|tilts) (over|to one side|to the left|to "
+            "the right), leans (to one side|when it swims|over when it swims), (hangs|stands|rests) "
+            "(head|tail|nose) (down|up), (head|nose) down (|tail up|when it stops|when it rests|a little when it "
+            "stops), head down tail up, (can not|does not|cannot) (hold|stay|keep) (itself|) "
+            "(level|upright|straight), (floats|sinks) (|up|to the top|to the bottom), (goes|turns) (|round) in "
+            "circles, goes round and round, tumbles, turns over, (|swims) upside down, staggers, swim bladder "
+            "(|trouble|problem), (lies|lying) on its side, does not swim (right|straight|properly|well), something "
+            "wrong with how it swims, spirals, (wobbles|wobbly|wobbling), unsteady (|in the water|swimmer), off "
+            "balance in the water",
+            "is stiff": "(stiff|stiffness) (in|at) the (tail|back|rear|back end|body|rear end), (rear end|back "
+            "end|rear|body|tail end|tail) (|is|a bit) stiff, stiff (behind|body|fish|as a board|as a plank), like a "
+            "plank, (moves only (its|the) tail|only the tail moves|only moves its tail|all tail), tail does all the "
+            "work, hardly bends (|when it swims|at all), (slow|stiff|sluggish) swimmer",
+            "is smooth": "(good|nice|smooth|strong|quick|lively|lovely|fast|easy) (swimmer|mover), turns "
+            "(fine|well|nicely|easily), nothing wrong with the (swimming|way it swims), glides (|along|through the "
+            "water), quick in the water, (he|she|it) is quick, like a fish should swim",
         },
+        bare={"is stiff": "stiff, wooden", "is smooth": "quick", "is off": "leans"},
     ),
     Spoken(
         "tobi",
-        "tobi, runaway, runaway grower, shooter, トビ",
-        alone={"is yes": "a runaway, a shooter, far bigger than the rest"},
+        "tobi, runaway, runaway grower, shooter, cannibal, トビ",
+        alone={
+            "is yes": "a runaway, a shooter, far bigger than (the rest|its brothers|its sisters|its siblings|the "
+            "others), ate its (brothers|siblings)"
+        },
     ),
     Spoken(
         "scalation",
-        "scales, scalation, 鱗",
-        levels={"wagoi": "full, scaled", "kagami": "mirror", "kawa": "leather", "ginrin": "sparkling, shiny"},
+        "scales, scalation, scaling, 鱗",
+        levels={
+            "wagoi": "full, scaled, normal, ordinary, usual, full set of",
+            "kagami": "mirror",
+            "kawa": "leather",
+            "ginrin": "sparkling, shiny",
+        },
         alone={
             "is ginrin": "ginrin, gin rin, kin gin rin, 銀鱗",
-            "is kagami": "mirror scaled",
-            "is kawa": "leather skin",
+            "is kagami": "mirror scaled, mirror carp scaling",
+            "is kawa": "leather (|skin|skinned|carp), kawagoi, no scales at all",
+            "is wagoi": "(fully|full|normally) scaled, scaled all over",
         },
     ),
-    Spoken(
-        "gill_cover_faults",
-        alone={f"includes {side}_gill": _of_a_side(_GILLS, side, _GILL_FAULTS) for side in ("left", "right")},
-    ),
-    Spoken(
-        "gill_cover_faults",
-        alone={
-            "count is 1": each_of("{one} {noun} {fault}", one="1|1 of the", noun=_GILLS, fault=_GILL_FAULTS),
-            "is (left_gill, right_gill)": each_of("both {noun} {fault}", noun=_GILLS, fault=_GILL_FAULTS),
-        },
-    ),
-    Spoken("eye_film", alone={f"includes {side}_eye": _of_a_side("eye", side, _FILMED) for side in ("left", "right")}),
-    Spoken(
-        "eyes_missing", alone={f"includes {side}_eye": _of_a_side("eye", side, _BLIND) for side in ("left", "right")}
-    ),
+    *SAID_OF_PARTS,
     SpokenTogether(
-        "fins ok, fins okay, all fins ok, fins in order, fins undamaged, fins all ok, fins all good",
+        "fins (ok|okay|in order|undamaged|all ok|all good|complete|all complete|all there|all whole|clean and "
+        "whole), all fins (ok|there|complete), nothing wrong with the fins",
         "fin_damage is none and fin_faults is none",
     ),
     SpokenTogether(
-        "no faults, no fault, no faults at all, nothing wrong at all, clean fish no faults, "
-        "without fault, too small, too bad really, one for the lot, "
-        "well, as before, still the same, good fish, clean fish, nothing wrong with it, "
-        "nothing wrong, otherwise fine, otherwise good, "
-        "otherwise clean, fine otherwise, clean otherwise, "
-        "good otherwise, nothing else, that is all, no problem, a pity, pity, shame, a shame, what a "
-        "shame, sorry, lovely, lovely fish, nice fish, "
-        "pretty, cute, charming, i like it, i like that, i like this, i like this one, do not like it, "
-        "do not like that, i do not like that, "
-        "i do not like it, does not bother me, do not mind, i do not mind, i do not mind that, never "
-        "mind, no matter, fine, it is fine, is fine, "
-        "the children will love it, comes from good parents, good parents, let me look again later, let "
-        "me see, let us see, well well, interesting, hovering gently, "
-        "i would say, hard to say, what else, healed, all healed, no wound, rest is fine, the rest is "
-        "fine, the rest good, rest good, the rest ok, "
-        "poor thing, needs watching, those bother me, that bothers me, it bothers me, does not matter, "
-        "that does not matter, it does not matter, matters little, that is how i like it, how i like it, "
-        "just how i like it, not too bad, not so bad, well fed, nicely fed, sweet, else clean, else fine, else good, "
-        "rest clean, the rest clean, rest is clean, people like that, people pay for that, there you go, good to see, "
-        "too bad, oh dear, good one, a good one, nice one, a nice one, ok, fine fish, as expected, as usual",
+        "no faults, no fault, no faults at all, nothing wrong at all, clean fish no faults, without fault, too "
+        "small, too bad really, one for the lot, well, as before, still the same, good fish, clean fish, nothing "
+        "wrong with it, nothing wrong, otherwise fine, otherwise good, otherwise clean, fine otherwise, clean "
+        "otherwise, good otherwise, nothing else, that is all, no problem, a pity, pity, shame, a shame, what a "
+        "shame, sorry, lovely, lovely fish, nice fish, pretty, cute, charming, i like it, i like that, i like this, "
+        "i like this one, do not like it, do not like that, i do not like that, i do not like it, does not bother "
+        "me, do not mind, i do not mind, i do not mind that, never mind, no matter, fine, it is fine, is fine, the "
+        "children will love it, comes from good parents, good parents, let me look again later, let me see, let us "
+        "see, well well, interesting, hovering gently, i would say, hard to say, what else, healed, all healed, no "
+        "wound, rest is fine, the rest is fine, the rest good, rest good, the rest ok, poor thing, needs watching, "
+        "those bother me, that bothers me, it bothers me, does not matter, that does not matter, it does not "
+        "matter, matters little, that is how i like it, how i like it, just how i like it, not too bad, not so bad, "
+        "well fed, nicely fed, sweet, else clean, else fine, else good, rest clean, the rest clean, rest is clean, "
+        "people like that, people pay for that, there you go, good to see, too bad, oh dear, good one, a good one, "
+        "nice one, a nice one, ok, fine fish, as expected, as usual, (good|sorry|old|oh) (girl|boy|lad), sorry "
+        "(sweetheart|old boy|old girl), oh boy, (|that|it) (|was) (net|heron|bag|trip|move|journey|transport|tub) "
+        "(|must have|has) (did|done|does) (that|it|this|those), (net|bag|heron|transport|travel|handling) "
+        "(mark|damage), (|that is|just) from the (net|bag|trip|move|journey|transport|bags|van), (probably|must "
+        "have) knocked it (|in the bag|in the net|on the way|in the tub), closed up, (|all|well|nicely) closed "
+        "over,  you only see it from (the front|the side|above)",
         "nothing",
     ),
 )

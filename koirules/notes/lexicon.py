@@ -9,7 +9,7 @@ from types import MappingProxyType
 
 from attrs import define, evolve, field, frozen
 
-from koirules.notes.parts import past_part
+from koirules.notes.parts import BODY, past_part
 from koirules.standard.check.phrasing import read_alone, read_means
 from koirules.standard.parts import Rules, Said, Stated
 from koirules.vocabulary.kinds import (
@@ -82,6 +82,7 @@ class Means:
     after: tuple[str, ...] = ()
 
 
+_PRAISING = frozenset({"nice", "nicely", "lovely", "beautiful"})
 _NOTHING: Mapping[str, int] = MappingProxyType({})
 
 
@@ -159,6 +160,11 @@ def alike(token: str) -> str:
     return _ALIKE.get(token, token)
 
 
+def compared(tokens: Iterable[str]) -> tuple[str, ...]:
+    """Tokens as phrases are compared, without what says nothing."""
+    return tuple(alike(token) for token in tokens if token not in ARTICLES)
+
+
 _NOT = frozenset({"no", "not", "without"})
 
 
@@ -168,7 +174,8 @@ class Lexicon:
 
     implied: what goes along with any but the lowest level of a trait. of_parts: traits that are said of a part of a fish as
     of the whole. shortest: the length in cm below which there is hardly a
-    fish, at the stage of the standard or at any. lengths: the usual ones at the stage, in cm; None where it has none.
+    fish, at the stage of the standard or at any. lengths: the usual ones at the stage, in cm; None where it has none. bare: what
+    words say where they are all that is said. anywhere: the traits of which a fault is one wherever it is.
     """
 
     traits: Mapping[str, Trait]
@@ -179,6 +186,8 @@ class Lexicon:
     of_parts: frozenset[str] = frozenset()
     shortest: Decimal = Decimal(0)
     lengths: tuple[Decimal, Decimal] | None = None
+    bare: Mapping[tuple[str, ...], Means] = field(factory=dict, repr=False)
+    anywhere: frozenset[str] = frozenset()
 
     @classmethod
     def of(cls, rules: Rules) -> Lexicon:
@@ -191,7 +200,19 @@ class Lexicon:
         known = usual[1] if usual and rules.stage else None
         lengths = None if not usual else _BARE if known is None else (max(known[0], _BARE[0]), known[1])
         parts = frozenset(one.trait for one in rules.sayings if isinstance(one, Spoken) and one.of_parts)
-        return cls(rules.traits, built.root, built.phrases, built.implied, digest, parts, shortest, lengths)
+        anywhere = frozenset(one.trait for one in rules.sayings if isinstance(one, Spoken) and one.anywhere)
+        return cls(
+            rules.traits,
+            built.root,
+            built.phrases,
+            built.implied,
+            digest,
+            parts,
+            shortest,
+            lengths,
+            built.bare,
+            anywhere,
+        )
 
     def hits(self, tokens: Sequence[str], start: int) -> list[Hit]:
         """The phrases and names that begin at a place: the longest first, of equals those of the page, then names last."""
@@ -227,6 +248,27 @@ class Lexicon:
                     break
         return best
 
+    def by_itself(self, tokens: Sequence[str]) -> Means | None:
+        """What tokens say where they are all that is said."""
+        words = compared(tokens)
+        bare = tuple(word for word in words if word not in SKIPPED or word in _PRAISING)
+        return self.bare.get(words) or self.bare.get(bare)
+
+    def behind_a_fault(self, tokens: Sequence[str], at: int, stated: Sequence[Stated]) -> int:
+        """The place behind a fault and behind the places that say no more than where it is: `a kink | near the tail`."""
+        if not stated or not all(self._is_fault_anywhere(one) for one in stated):
+            return at
+        return past_part(tokens, at + (tokens[at : at + 1] in {("left",), ("right",)}), parts=BODY)
+
+    def _is_fault_anywhere(self, stated: Stated) -> bool:
+        """Whether a reading leaves out the best: `straight near the tail` says nothing of the rest, `bent near the tail` does."""
+        kind, said = self.traits[stated.trait].kind, stated.said
+        if stated.trait not in self.anywhere:
+            return False
+        if isinstance(kind, Count):
+            return isinstance(said, Span) and said.low >= 1
+        return isinstance(kind, Scale) and isinstance(said, int) and not said >> (len(kind.steps) - 1)
+
     def is_label(self, tokens: Sequence[str], at: int) -> bool:
         """Whether the name of a trait that takes any text begins at a place: `tub`."""
         return any(len(hit.names) == 1 and is_text(self.traits[hit.names[0]].kind) for hit in self.hits(tokens, at)[:1])
@@ -249,10 +291,10 @@ class Lexicon:
             if at < len(tokens):
                 word = alike(tokens[at])
                 after = [one for node in nodes if word in node.after for one in node.after[word].within]
-                if after:
-                    open_ones.append((after, at + 1, False, (*said, tokens[at])))
                 if at > start and tokens[at] in _INSIDE and any(node.after for node in nodes):
                     open_ones.append((nodes, at + 1, True, said))
+                if after:
+                    open_ones.append((after, at + 1, False, (*said, tokens[at])))
         if len(found) < 2:
             return [(at, node) for _, at, node in found]
         found.sort(key=lambda each: each[0])
@@ -432,6 +474,7 @@ class _Building:
         self.phrases: dict[str, Means] = {}
         self.implied: dict[str, tuple[Stated, ...]] = {}
         self.said: list[str] = []
+        self.bare: dict[tuple[str, ...], Means] = {}
         self.patterns = 0
         self.joins: dict[tuple[int, Choices], _Node] = {}
         for phrase in rules.phrases:
@@ -448,6 +491,7 @@ class _Building:
                 self._together(saying)
         for trait in rules.traits.values():
             self._alone(trait, spoken.get(trait.name, ()))
+            self._bare(trait, spoken.get(trait.name, ()))
         for trait in rules.traits.values():
             self._of_trait(trait, spoken.get(trait.name, ()))
 
@@ -515,6 +559,15 @@ class _Building:
                         along = implied or ()
                         along = denied(along, self.rules.traits) if reading == "is none" else along
                         self.add(wording, (*stated, *along), after=one.after)
+
+    def _bare(self, trait: Trait, spoken: Iterable[Spoken]) -> None:
+        for one in spoken:
+            for reading, wordings in one.bare.items():
+                stated = read_alone(trait.name, reading, self.rules.traits)
+                for wording in wordings_in(wordings):
+                    if stated is not None:
+                        self.bare.setdefault(compared(tokens_of(wording)), Means(wording, stated))
+                        self.said.append(f"{wording}.={stated}")
 
     def _of_trait(self, trait: Trait, spoken: Sequence[Spoken]) -> None:
         kind = trait.kind
@@ -629,15 +682,15 @@ def _of_both_sides(kind: Places, everything: PlaceSet) -> Iterator[tuple[str, Sa
 
 
 _SAID_OF_PLACES = {
-    "pectoral": "pectoral, pectoral fin, pec, pec fin, breast fin, 胸鰭",
+    "pectoral": "pectoral, pectoral fin, pec, pec fin, breast fin, chest fin, front fin, side fin, 胸鰭",
     "eye": "eye, 目",
     "cheek": "cheek, 頬",
     "gill": "gill, gill cover, gill plate, 鰓",
     "flank": "flank, side, body side",
     "dorsal": "dorsal, dorsal fin, back fin, top fin, 背鰭",
-    "pelvic": "pelvic, pelvic fin, pelvics, ventral fin, ventral, belly fin, 腹鰭",
+    "pelvic": "(|left|right|both) (pelvic|pelvic fin|ventral fin|ventral|belly fin), 腹鰭",
     "anal": "anal fin, anal, 尻鰭",
-    "tail": "tail, tail fin, caudal fin, caudal, 尾鰭",
+    "tail": "tail, tail fin, caudal fin, caudal, (upper|lower|top|bottom) (tail lobe|lobe of the tail), 尾鰭",
     "nose": "nose, snout, 鼻",
     "lips": "lips, mouth, 唇",
     "crown": "crown, head, top of the head, forehead, 頭",

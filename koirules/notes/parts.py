@@ -10,7 +10,8 @@ from koirules.vocabulary.wordings import tokens_of
 _LEADING = frozenset({"right", "down", "up", "mostly", "mainly", "especially", "particularly", "even", "just"})
 _BEFORE = frozenset(
     tokens_of(
-        "on at in over across of to for by near round around along behind before towards toward from under through beside"
+        "on at in over across of to for by near round around along behind before towards toward from under through beside above "
+        "below"
     )
 )
 _WHICH = frozenset(
@@ -27,6 +28,14 @@ _PARTS = frozenset(
         "fish first second third fourth last left right everything it these them line her him this that"
     )
 )
+BODY = _PARTS | frozenset(
+    tokens_of(
+        "cheek nose mouth face stomach vent root tube base fin pectoral pec pelvic ventral anal gill cover plate eye line row "
+        "lateral side"
+    )
+)
+"""Where anything can be on a body, beside those of a pattern."""
+
 _THROUGHOUT = sorted(
     map(
         tokens_of,
@@ -43,19 +52,19 @@ _THROUGHOUT = sorted(
 )
 
 
-def past_part(tokens: Sequence[str], start: int, fillers: Collection[str] = ()) -> int:
+def past_part(tokens: Sequence[str], start: int, fillers: Collection[str] = (), parts: Collection[str] = _PARTS) -> int:
     """The place behind a part that is named at a place, or behind fillers there; the place itself where none is."""
     at = start
-    while at < len(tokens) and (end := _one_part(tokens, at)) == at and tokens[at] in fillers:
+    while at < len(tokens) and (end := _one_part(tokens, at, parts)) == at and tokens[at] in fillers:
         at += 1
     if at == len(tokens) or end == at:
         return start
     while end > at:
-        at, end = end, _one_part(tokens, end)
+        at, end = end, _one_part(tokens, end, parts)
     return at
 
 
-def _one_part(tokens: Sequence[str], start: int) -> int:
+def _one_part(tokens: Sequence[str], start: int, parts: Collection[str]) -> int:
     for words in _THROUGHOUT:
         if tuple(tokens[start : start + len(words)]) == words:
             return start + len(words)
@@ -68,8 +77,8 @@ def _one_part(tokens: Sequence[str], start: int) -> int:
     if at == before:
         return start
     end = start
-    while at < len(tokens) and (tokens[at] in _WHICH or tokens[at] in _PARTS):
+    while at < len(tokens) and (tokens[at] in _WHICH or tokens[at] in parts):
         at += 1
-        if tokens[at - 1] in _PARTS:
+        if tokens[at - 1] in parts:
             end = at
     return end

@@ -36,8 +36,9 @@ from koirules.notes.talk import (
     without,
 )
 from koirules.standard.check.phrasing import meet
-from koirules.standard.parts import Said
+from koirules.standard.parts import Said, Stated
 from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.phrases import wordings_in
 from koirules.vocabulary.plain_text import plain
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Span, anything
 from koirules.vocabulary.traits import Trait
@@ -98,25 +99,12 @@ _IN_CLAUSES = frozenset({Sort.TRAITS, Sort.NOTHING, Sort.FORECAST, Sort.COMPARIS
 _MOST_REMEMBERED = 10_000
 _SIZES = frozenset({"small", "tiny", "little", "big", "large", "fine", "minute"})
 _PRAISE = frozenset(
-    {
-        "good",
-        "nice",
-        "fine",
-        "clear",
-        "clean",
-        "proper",
-        "true",
-        "typical",
-        "strong",
-        "great",
-        "everyday",
-        "simple",
-        "decent",
-    }
+    wordings_in("good, nice, fine, clear, clean, proper, true, typical, strong, great, everyday, simple, decent")
 )
 _PASSED = SKIPPED | _SIZES
 _BEFORE_NAMES = _SIZES | _PRAISE
 _WHERE = frozenset({"in"})
+_THE_FISH = frozenset({("it",), ("her",), ("him",)})
 _NO_LABELS = frozenset({"grade", "fish", "quality", "good", "bad", "fine", "ok"})
 _SCALES = (("scale",), ("row",))
 _OF_SCALES = frozenset({"of", "scale", "deep", "wide"})
@@ -287,7 +275,7 @@ class RemarkReader:
     def _said(self, shown: str, tokens: tuple[str, ...], *, hedged: bool) -> Remark:
         tokens, softened = self._softened(tokens)
         scan = _Scan(self.lexicon, tokens, hedged or softened, shown)
-        if not scan.run():
+        if not scan.by_itself() and not scan.run():
             return Remark(shown, Sort.UNKNOWN, named=scan.named())
         found = tuple(scan.found)
         verdict = "" if scan.verdict is None else scan.verdict
@@ -343,6 +331,12 @@ class _Scan:
         self.negation = ""
         self.number = 0
 
+    def by_itself(self) -> bool:
+        """Whether the whole is a word that says so only by itself: `straight`."""
+        means = self.lexicon.by_itself(self.tokens)
+        self.found = [] if means is None else list(_told(means, means.wording))
+        return means is not None
+
     def run(self) -> bool:
         """Whether every word was understood."""
         at, negated = 0, False
@@ -354,6 +348,9 @@ class _Scan:
             token = self.tokens[at]
             if token in _WHERE and not negated and self.lexicon.is_label(self.tokens, at + 1):
                 at += 1
+                continue
+            if self.found and not negated and self._is_of_the_fish(at):
+                at += 2
                 continue
             if token in _NEGATIONS and not negated:
                 negated, self.negation = True, token
@@ -372,6 +369,11 @@ class _Scan:
         end = past_part(self.tokens, at, SKIPPED)
         longer = (hit.end > end for start in range(at, end) for hit in self.lexicon.hits(self.tokens, start))
         return at if "only" in self.tokens[at : end + 1] or any(longer) else end
+
+    def _is_of_the_fish(self, at: int) -> bool:
+        """Whether `on it` or `to her` stands here, behind what is said of the fish."""
+        two, behind = self.tokens[at : at + 2], self.tokens[at + 2 : at + 3]
+        return two[0] in {"on", "to", "about", "in"} and two[1:] in _THE_FISH and (not behind or behind[0] in SKIPPED)
 
     def _denies(self, at: int) -> bool:
         """Whether `no` here is no part of a phrase, but stands before a longer one: `no red | on the left pectoral`."""
@@ -414,7 +416,9 @@ class _Scan:
                 if self.bare == at and best.means is not None and not best.means.stated:
                     return None  # `shimi fine`: small ones, or no harm in them
                 self.found += () if best.means is None else _told(best.means, best.wording)
-                return best.end
+                return self.lexicon.behind_a_fault(
+                    self.tokens, best.end, () if best.means is None else best.means.stated
+                )
             return self._negated(best)
         if named is not None:
             return self._named(named, negated)
@@ -479,8 +483,9 @@ class _Scan:
                 kind = self.lexicon.traits[name].kind
                 if isinstance(kind, Count):
                     low, high = bounds
-                    self.found.append(Found(name, Span(float(low), float(high or kind.high)), hit.wording))
-                    return self._where(hit, start)
+                    counted = Span(float(low), float(high or kind.high))
+                    self.found.append(Found(name, counted, hit.wording))
+                    return self.lexicon.behind_a_fault(self.tokens, self._where(hit, start), [Stated(name, counted)])
         return None
 
     def _where(self, hit: Hit, start: int) -> int:
@@ -503,7 +508,9 @@ class _Scan:
                 for name in hit.names:
                     if self._counts(name, number, hit.wording):
                         self.about = hit.names
-                        return self._where(hit, start)
+                        return self.lexicon.behind_a_fault(
+                            self.tokens, self._where(hit, start), [Stated(name, self.found[-1].said or 0)]
+                        )
             if self.tokens[start] not in _PASSED:
                 break
             start += 1
@@ -602,6 +609,8 @@ class _Scan:
         ]
         self.found += [Found(name, each, hit.wording) for name, each in said]
         self.bare = -1 if negated else end
+        if said and not negated:
+            return self.lexicon.behind_a_fault(self.tokens, end, [Stated(name, each) for name, each in said])
         return end if said else None
 
     def _as_written(self, at: int) -> str:

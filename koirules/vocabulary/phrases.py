@@ -34,6 +34,8 @@ class Spoken:
     levels are said beside its own nouns alone, which say nothing by themselves: "good depth" is thick, "good red" is not.
     after: traits of which the remark before has to speak, where there is one, since what stands in `alone` does not name
     what it is said of: "stops at the eyes" is said of red after "red on the head", and not after "black on the head".
+    bare: as alone, for words that say so only where they are all that is said: "straight", which before "edges" is said of
+    the edges. anywhere: whether a place beside a fault says no more than where it is ("a kink near the tail").
     """
 
     trait: str
@@ -45,6 +47,8 @@ class Spoken:
     of_parts: bool = False
     apart: bool = False
     after: tuple[str, ...] = ()
+    bare: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging)
+    anywhere: bool = False
 
 
 @frozen
@@ -73,7 +77,7 @@ def said_in(saying: Saying) -> Iterator[str]:
     if isinstance(saying, SpokenTogether):
         yield from wordings_in(saying.wordings)
         return
-    for each in (saying.nouns, saying.beside, *saying.levels.values(), *saying.alone.values()):
+    for each in (saying.nouns, saying.beside, *saying.levels.values(), *saying.alone.values(), *saying.bare.values()):
         yield from wordings_in(each)
 
 

@@ -18,7 +18,6 @@ PAGE = 'standard "x" edition 1 variety {}\ngrade all otherwise\n'
 
 # Words that belong to two traits: the first one listed has them.
 ELSEWHERE = {
-    "well",
     "left and right balanced",
 }
 
