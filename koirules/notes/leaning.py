@@ -12,7 +12,7 @@ from koirules.notes.numbers import plain_numbers
 from koirules.notes.remarks import Found, Remark, RemarkReader, Sort
 from koirules.notes.talk import CORRECTS_AHEAD, CORRECTS_BEHIND, CORRECTS_BETWEEN, HEDGES, MILD_CORRECTIONS, without
 from koirules.standard.check.phrasing import meet
-from koirules.vocabulary.kinds import Count, Places
+from koirules.vocabulary.kinds import Count, Number, Places
 from koirules.vocabulary.readings import PlaceSet, Span
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import tokens_of
@@ -48,6 +48,7 @@ _MOSTLY = frozenset(
         "down",
     }
 )
+_TAKING_BACK = frozenset({Sort.CORRECTION, Sort.NO})
 _SIDES = frozenset({"left", "right"})
 _OTHER_SIDE = {"left": "right", "right": "left"}
 _MORE = frozenset({"more", "another", "other", "further"})
@@ -75,6 +76,23 @@ class Leaning:
         if remark.sort is Sort.UNKNOWN and last is not None and before[-1] is last:
             remark = self._placed(text, last) or remark
         return remark
+
+    def length(self, text: str, before: Sequence[Remark]) -> Remark | None:
+        """`15` by itself, on a page that tells lengths: a usual one at the stage, unless it goes on about another number."""
+        tokens = [token for token in tokens_of(text) if token not in SKIPPED]
+        usual = self.remarks.lexicon.lengths
+        if len(tokens) != 1 or not tokens[0].isdigit() or usual is None or not usual[0] <= int(tokens[0]) <= usual[1]:
+            return None
+        if any(found.trait == "length" for remark in before for found in remark.found):
+            return None
+        last = before[-1] if before else None
+        spoken = () if last is None else (*last.about, *last.named, *(found.trait for found in last.found))
+        if (last is not None and last.sort in _TAKING_BACK) or any(map(self._takes_number, spoken)):
+            return None
+        return self._as(text, f"{tokens[0]} cm")
+
+    def _takes_number(self, trait: str) -> bool:
+        return isinstance(self.traits[trait].kind, Count | Number)
 
     def _recounted(self, text: str, last: Remark, before: Sequence[Remark]) -> Remark | None:
         """`two` behind `three patches, no`."""

@@ -237,7 +237,7 @@ class NotesReader:
 
 @define
 class Hearing:
-    """Notes while they are taken, a line after another."""
+    """Notes while they are taken, a line after another. told: the traits that any line told."""
 
     reader: NotesReader
     file: str
@@ -245,6 +245,7 @@ class Hearing:
     heard: dict[tuple[str, int], _Heard] = field(factory=dict)
     lot: _Heard | None = None
     problems: list[Problem] = field(factory=list)
+    told: set[str] = field(factory=set)
     _gathered: dict[tuple[str, int], NotedFish] = field(factory=dict)
 
     @classmethod
@@ -275,7 +276,7 @@ class Hearing:
         return [say.named_again(site, there.name, there.line)] if there and again and len(line.names) == 1 else []
 
     def _take(self, line: Line) -> None:
-        remarks = self.reader.read_line(line)
+        remarks = self._with_lengths(self.reader.read_line(line))
         for name in line.names:
             if name.casefold() == ALL:
                 self.lot = self.lot or _Heard(ALL, 0, line.number)
@@ -284,6 +285,17 @@ class Hearing:
             key = (name, line.look)
             self._gathered.pop(key, None)
             self.heard.setdefault(key, _Heard(name, line.look, line.number)).remarks += remarks
+
+    def _with_lengths(self, remarks: Sequence[Remark]) -> list[Remark]:
+        """Remarks with the lengths that are told by a bare number: who says `14 cm` of one fish says `15` of the next."""
+        found: list[Remark] = []
+        for remark in remarks:
+            length = None
+            if remark.sort is Sort.UNKNOWN and "length" in self.told and "weight" not in self.told:
+                length = self.reader.leaning.length(remark.text, found)
+            found.append(length or remark)
+        self.told |= {one.trait for remark in found for one in remark.found}
+        return found
 
     @property
     def notes(self) -> Notes:

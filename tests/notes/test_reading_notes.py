@@ -435,3 +435,25 @@ def test_a_page_has_correction_words_of_its_own():
 def test_words_are_compared_alike_however_they_are_written():
     wordings = [*READER.lexicon.phrases, "sixty per cent", "its gills", "the supper centre"]
     assert [words for words in wordings if tokens_of(words) != tokens_of(f" {words.upper()}.")] == []
+
+
+@pytest.mark.parametrize(
+    ("line", "length"),
+    [
+        ("2: nidan, 15", "15 cm"),
+        ("2: 15", "15 cm"),
+        ("2: good body, he is 15, out", "15 cm"),
+        ("2: 15 cm, 14", "15 cm"),
+        ("2: nidan, 90", None),
+        ("2: 32 g\n3: 15", None),
+        ("2: black specks, 15", None),
+        ("2: weight, 15", None),
+        ("2: two shimi, no, 15", None),
+        ("2: price 15", None),
+    ],
+)
+def test_a_bare_number_is_a_length_on_a_page_that_tells_lengths(line, length):
+    standard = koirules.load_standard("tosai_kohaku")
+    assert standard.read_notes(f"1: 14 cm\n{line}").records[-1].get("length") == length
+    alone = standard.read_notes(line).records[-1]
+    assert alone.get("length") == (length if "cm" in line else None)
