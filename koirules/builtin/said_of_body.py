@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from koirules.builtin.praise import NOT_BAD
 from koirules.builtin.said_of_parts import SAID_OF_PARTS
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 
@@ -10,17 +11,10 @@ _LIKE_A_POST = (
     "(pencil|stick|matchstick|match|rake|needle|knitting needle|straw|wire|string|thread|reed|whip|twig|lath)"
 )
 _LIKE_A_BULL = "(bus|ox|bull|barn door|tank|truck|house|wrestler|boxer|tree trunk|table|bulldog|carthorse)"
-_GOOD = "good, fine, nice, right, sound, well made, lovely, proper, よい, 良い"
-_FAIR = "fair, average, middling, passable, acceptable, ordinary, so so, ok, okay, not bad, not too bad, (all "
-"right|alright), "
-_FAIR += "decent, reasonable, usual, normal, (will|would) do, middle of the road, decent enough, good enough, 普通"
-_SPLENDID = (
-    "excellent, perfect, superb, outstanding, very good, great, first class, faultless, ideal, fantastic, wonderful, "
-)
-_SPLENDID += (
-    "textbook, cracking, amazing, top, brilliant, tip top, superlative, flawless, to die for, (second|next) to none, "
-)
-_SPLENDID += "like a dream, exceptional, 抜群, 極上"
+_GOOD = "good, fine, nice, right, sound, well made, lovely, よい, 良い"
+_FAIR = "fair, average, middling, passable, acceptable, ordinary, so so, ok, okay, usual, normal, 普通"
+_DECENT = f"{NOT_BAD}, all right, alright, reasonable, respectable, quite good, fairly good, pretty good, not bad"
+_SPLENDID = "excellent, perfect, superb, very good, great, faultless, cracking, to die for, like a dream, 抜群, 極上"
 _STOUT = "(stocky|bulky|chunky|plump|chubby|fat|heavy|stout|stumpy|stubby|tubby|dumpy|podgy)"
 _LEAN = "(slim|slender|skinny|thin|lean)"
 _SIDE = "(left|right|one side|1 side)"
@@ -32,16 +26,15 @@ _STEM = "(tail stem|tail tube|tail root|tail stalk|ozutsu|peduncle|caudal pedunc
 def _lacking(noun: str) -> str:
     """What says that there is little of something: `no shoulders to speak of`, `could do with more shoulder`."""
     little = "(no|not much|hardly any|hardly a|not a lot of|little|barely any|too little|not enough|no real)"
-    wanted = "(lacks|lacking|lacking in|lacks a bit of|short of|short on|could do with|could do with more|could "
-    "use|could use more"
-    wanted += "|needs|needs more|wants|wants more|needs a bit more|could do with a bit more|light on)"
+    wanted = (
+        "(lacks|lacking|lacking in|short of|short on|light on|(could do with|could use|needs|wants) (|more|a bit more))"
+    )
     return f"{little} {noun} {_ON_IT}, {wanted} {noun}"
 
 
 def _falling_short(noun: str, as_wanted: str, more: str) -> str:
     """What says that something is not as it should be, and not how far: `the shoulders could be broader`."""
-    wish = "(i would like|i like|it should be|it could be|it might be|they should be|they could be|i want|you would "
-    "want|hoped)"
+    wish = "(i would like|i like|it should be|it could be|it might be|they should be|they could be|i want|hoped)"
     return (
         f"{noun} (could|should|might|ought to) be (|a bit|a little|a touch|much|lot) {more}, {noun} not as "
         f"{as_wanted} as {wish}, not as {as_wanted} (in|at|across) {noun} as {wish}, could be (|a bit|a "
@@ -108,9 +101,9 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         levels={
             "poor": "poor, bad, ugly, weak, off, wrong, clumsy, not right, all wrong, nothing like right, awful, "
             "terrible, horrible, no good, 悪い",
-            "fair": f"{_FAIR}, nothing special, not a bad",
-            "good": f"{_GOOD}, elegant, strong, powerful, solid, pleasing, handsome, shapely, good solid, nice "
-            "enough, quite good, just so",
+            "fair": f"{_FAIR}, nothing special",
+            "is fair or good": f"{_DECENT}, not a bad, nice enough",
+            "good": f"{_GOOD}, elegant, strong, powerful, solid, pleasing, handsome, shapely, good solid, just so",
             "excellent": _SPLENDID,
         },
         alone={
@@ -157,7 +150,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "is slim": "slim, (slim|slender|thin|skinny|narrow) (fish|one|thing|look|build), slender, (a|the|) "
             "(skinny|thin|slim) (little|old) (fish|one|thing), slim as they come, narrow all over, skinny minnie, "
             "too slim, on the slim side, on the (lean|thin|skinny|narrow) side, lean, skinny, slightly built, too "
-            "thin, thin (all|) (over|through), spindly, bony, weedy, a weed, underfed, (needs|wants|could do with) "
+            "thin, thin (all|) (over|through), spindly, bony, weedy, underfed, (needs|wants|could do with) "
             f"feeding (|up), (|as) (thin|skinny) as {_LIKE_A_POST}, "
             + _lacking("(bulk|meat|volume|width|weight|flesh|substance)")
             + f", no (bulk|volume|width|meat|flesh) to (it|her|him), (nothing|not much) (on|of|to) (her|him|it) "
@@ -174,7 +167,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "is slim or trim or torpedo": "long (in the|) (body|frame), (|nice|lovely|good|lovely nice) long "
             "(|lean|slim|slender) (body|bodied|frame|look|in the body), (body|frame) is long, long and "
             "(lean|slim|slender), long fish, (body|frame) (long and level|long)",
-            "is heavy": "stocky, stout, bulky, solid body, barrel shaped, "
+            "is heavy": "(she|he) is (fat|stocky|stout|plump|chunky|bulky), stocky, stout, bulky, solid body, barrel shaped, "
             "(stocky|bulky|chunky|plump|chubby|fat|heavy|stout|stumpy|stubby|tubby|dumpy|podgy) (|little|old) "
             "(fish|one|thing|build), (|too) "
             "(chunky|plump|chubby|heavyset|stumpy|stubby|dumpy|thickset|podgy|overfed), big (boned|framed), big "
@@ -209,6 +202,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "weak": "weak, narrow, thin, pinched, pinched in, slim, small, poor, hollow, sloping, feeble, bad, "
             "(narrow|thin|weak|pinched|slim) (in|at|across), need filling, not filled, not there, 弱い",
             "fair": _FAIR,
+            "at least fair": _DECENT,
             "strong": "strong, broad, wide, big, thick, powerful, full, good, heavy, massive, nice, solid, great, "
             f"well filled, filled, meaty, (broad|wide|deep|tall|high|full|big) (in|at|across), like {_LIKE_A_BULL}, "
             "plenty of, lots of, lot of, well developed, the widest bit, the widest part, lovely, fine, huge, "
@@ -232,6 +226,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "thin": "thin, weak, narrow, slim, slender, poor, skinny, feeble, too thin, bad, "
             f"(thin|weak|narrow|skinny) (in|at), like {_LIKE_A_POST}, (|as) thin as {_LIKE_A_POST}, 細い",
             "fair": _FAIR,
+            "at least fair": _DECENT,
             "strong": "strong, thick, powerful, good, broad, heavy, stout, wide, solid, fat, chunky, beefy, meaty, "
             "full, great, nice, nice and thick, good and thick, excellent, massive, thick as a thumb, "
             "(fat|thick|strong|broad|heavy|full) (in|at), like a (thumb|broomstick|fist|tree trunk|wrist|broom "
@@ -371,7 +366,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "small, too big, too long, too pointed, too narrow, misshapen, malformed, deformed, lumpy, sunken, "
             "pushed in, squashed, odd shaped, funny shaped, hollow, like a "
             "(pike|rat|needle|pin|mouse|parrot|wedge|bulldog), (bump|bumps|lump|dent|dip) (on|in), 悪い",
-            "fair": f"{_FAIR}",
+            "fair": _FAIR,
+            "at least fair": _DECENT,
             "good": "good, broad, wide, well shaped, well rounded, rounded, strong, nicely rounded, in proportion, "
             "good broad, nice wide, big broad, good size, a good size, nicely shaped, blunt rounded, 良い",
         },

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from koirules.builtin.praise import NOT_BAD
 from koirules.vocabulary.phrases import Saying, Spoken
 
 _MISSING = "(missing|gone|lost|off|absent|torn off|broken off|knocked off|not there)"
@@ -57,8 +58,8 @@ def _of_a_fin(fin: str) -> str:
     said = f"{words} {ray} {_FIN_FAULT}, {_FIN_FAULT} {words}, {words} {faults}, {faults} {words}"
     if fin.endswith("pectoral"):
         other = "left" if fin.startswith("right") else "right"
-        said += f", {words} (shorter|smaller) than the (other|{other}) (|one), {words} (sticks out|does not open|has "
-        f"a bent ray), no {words}"
+        said += f", {words} (shorter|smaller) than the (other|{other}) (|one), no {words}"
+        said += f", {words} (sticks out|does not open|has a bent ray)"
     if fin == "dorsal":
         said += ", no dorsal, dorsal rays (|are|all) (bunched|all bunched|crooked|missing|bunched up|stuck together)"
     if fin == "tail":
@@ -220,8 +221,8 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         levels={
             "small": "small, short, pointed, little, tiny, narrow, poor, stubby, mean little, too small, on the "
             "small side, rather short, too short, 小さい",
-            "fair": "fair, average, medium, ordinary, ok, okay, all right, alright, normal, so so, decent, usual, "
-            "not bad, will do",
+            "fair": "fair, average, medium, ordinary, ok, okay, normal, so so, usual",
+            "at least fair": f"{NOT_BAD}, all right, alright, decent",
             "large": "large, big, rounded, broad, wide, good, long, great, huge, nice big, round, big round, big "
             "and round, well rounded, nice and big, good sized, lovely big, generous, oversized, nice, lovely, "
             "fine, like (paddles|fans|dinner plates|plates|wings), big and rounded, large and rounded, excellent, "

@@ -303,8 +303,10 @@ class Lexicon:
     def _with_others(self, tokens: Sequence[str], end: int, level: _Node) -> Iterator[tuple[int, _Node]]:
         """A level, and the one that it makes with another one behind it: `sharp or razor`, `fair to sharp`."""
         yield end, level
-        if end < len(tokens) and tokens[end] in {"or", "to"}:
-            for last, other in self._walk(tokens, self._skip(tokens, end + 1)):
+        at = self._skip(tokens, end + 1)
+        to_a_side = tokens[end : end + 1] == ("to",) and tokens[at : at + 1] in {("left",), ("right",)}
+        if end < len(tokens) and tokens[end] in {"or", "to"} and not to_a_side:
+            for last, other in self._walk(tokens, at):
                 both = {
                     trait: said
                     for trait, one in level.levels.items()
@@ -403,7 +405,7 @@ def _behind_verbs(tokens: Sequence[str], at: int) -> int:
     return at
 
 
-_VERBS = frozenset({"is", "are", "was", "were", "be"})
+_VERBS = ARTICLES | {"was", "were", "be"}
 _APART = "#"
 
 
