@@ -70,6 +70,8 @@ class Leaning:
             )
             if remark is not None:
                 return remark
+        if tokens_of(text)[-2:-1] == ("another",) or tokens_of(text)[-1:] == ("another",):
+            return Remark(text, Sort.UNKNOWN)  # of what, nobody can tell
         remark = self._taken_back(text, before) or self._between(text) or self.remarks.read(text, before)
         if remark.sort is Sort.UNKNOWN and before:
             remark = self._of_a_part(text, before[-1]) or remark
@@ -140,7 +142,11 @@ class Leaning:
             tries = (f"{sides[0]} {last.text}", f"{last.text} on {'the ' if sides[0] in _SIDES else ''}{sides[0]}")
             tried = (self.remarks.read(f"no {each}" if negated else each) for each in tries)
             remark = next((one for one in tried if one.sort is Sort.TRAITS and self._same(one, last)), None)
-            remark = None if remark is None else evolve(remark, text=text)
+            remark = (
+                self._on_a_side(text, sides[0], last, negated=negated) if remark is None else evolve(remark, text=text)
+            )
+            if remark is None and only:
+                return Remark(text, Sort.UNKNOWN, named=tuple(one.trait for one in last.found))
         if remark is None or hedged:
             return (
                 None
@@ -148,6 +154,32 @@ class Leaning:
                 else evolve(remark, found=tuple(evolve(one, hedged=True, said=None) for one in remark.found))
             )
         return self._alone(remark) if only and not negated else remark
+
+    def _on_a_side(self, text: str, side: str, last: Remark, *, negated: bool) -> Remark | None:
+        """A side of what was said to be somewhere, where one place on that side can be meant: `motoaka, left`."""
+        found = []
+        for one in last.found:
+            kind, earlier = self.traits[one.trait].kind, one.said
+            if (
+                negated
+                or not isinstance(kind, Places)
+                or not isinstance(earlier, PlaceSet)
+                or earlier.sure
+                or side == "other"
+            ):
+                continue
+            bits = [
+                1 << i
+                for i, place in enumerate(kind.places)
+                if place.partition("_")[0] in ({side} if side != "both" else _SIDES)
+            ]
+            bits = [bit for bit in bits if bit & earlier.possible]
+            if len(bits) == (2 if side == "both" else 1):
+                sure = sum(bits)
+                found.append(
+                    evolve(one, said=PlaceSet(sure, earlier.possible, len(bits), max(earlier.most, len(bits))))
+                )
+        return Remark(text, Sort.TRAITS, tuple(found), about=last.about) if found else None
 
     def _alone(self, remark: Remark) -> Remark:
         """A remark on one side, said to be the only one."""
@@ -177,14 +209,13 @@ class Leaning:
             return None
         at = rest[1:] if rest[0] == "another" or rest[1] not in _MORE else rest[2:]
         at = at[1:] if at[:1] in {("1",), ("one",), ("of",)} else at
-        noun = self.remarks.counted(last.text)
-        if not noun or (at and at[0] not in _PLACING and self.remarks.counted(" ".join(at)) != noun):
+        noun, names = self.remarks.counted(last.text)
+        if not noun or (at and at[0] not in _PLACING and self.remarks.counted(" ".join(at))[0] != noun):
             return None
         where = " ".join(at if not at or at[0] in _PLACING else at[len(tokens_of(noun)) :])
         remark = self.remarks.read(f"{number} {noun} {where}".strip())
-        if remark.sort is not Sort.TRAITS or not {one.trait for one in remark.found} & {
-            one.trait for one in last.found
-        }:
+        known_ones = {one.trait for one in last.found} & set(names)
+        if remark.sort is not Sort.TRAITS or not known_ones or not {one.trait for one in remark.found} <= set(names):
             return None
         known = {one.trait: one.said for one in last.found}
         found, instead = [], []

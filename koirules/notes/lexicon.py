@@ -352,6 +352,17 @@ class Lexicon:
     def _may_be_of_a_part(self, name: _Node) -> bool:
         return any(_trait_of(key) in self.of_parts for key in (*name.names, *name.beside))
 
+    def _denied_alone(self, level: _Node, trait: str) -> Said | None:
+        """What `not` before a level says where the trait is not named: `spine not bent` is what `not bent` is."""
+        alone = self._one_thing(f"not {level.wording}")
+        return alone.said if alone is not None and alone.trait == trait else None
+
+    def _one_thing(self, wording: str) -> Stated | None:
+        """What a wording says that is a phrase as a whole, of one trait alone."""
+        tokens = tokens_of(wording)
+        whole = (node.means for end, node in self._walk(tokens, 0) if end == len(tokens) and node.means is not None)
+        return next((means.stated[0] for means in whole if len(means.stated) == 1), None)
+
     def _levelled(self, tokens: Sequence[str], level: _Node, end: int) -> Iterator[Hit]:
         """`sharp kiwa`, `left pectoral red`, `left pectoral without red`."""
         skipped = self._skip(tokens, end)
@@ -376,13 +387,17 @@ class Lexicon:
         second: str,
         placed: bool = False,
     ) -> Iterator[Hit]:
+        # `hi not bad` is of the trait that `hi bad` is of.
+        as_one = self._one_thing(f"{name.wording} {level.wording}") if negated else None
         for key in (*name.names, *name.beside):
             said, trait = level.levels.get(key), _trait_of(key)
+            if as_one is not None and as_one.trait != trait:
+                continue
             if said is None or (placed and trait not in self.of_parts):
                 continue
             outside = _without(said, level.sides[key]) if key in level.sides else None
             if negated:
-                said = outside or opposite_of(self.traits[trait].kind, said)
+                said = outside or self._denied_alone(level, trait) or opposite_of(self.traits[trait].kind, said)
             if said is not None:
                 wording = f"{first} {'not ' if negated else ''}{second}"
                 along = self.implied.get(trait, ())

@@ -185,7 +185,8 @@ def number_at(tokens: Sequence[str], start: int) -> Written | None:
         end, high, unit = second
     if low > high:
         return None
-    measured = bool(called or less or more or low != high or any(each % 1 for each in (low, high)))
+    with_point = value != value.to_integral_value() or value.as_tuple().exponent != 0
+    measured = bool(called or less or more or low != high or with_point)
     if rises:
         return Written(end, value if rises > 0 else None, None if rises > 0 else value, unit, open_at=is_open)
     behind = _behind(tokens, end)

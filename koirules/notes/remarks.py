@@ -261,14 +261,14 @@ class RemarkReader:
         """The traits that the first name in a phrase may stand for: `front edges` of `front edges half a scale`."""
         return next((hit.names for at in range(len(tokens)) for hit in self.lexicon.hits(tokens, at) if hit.names), ())
 
-    def counted(self, text: str) -> str:
-        """What is counted in a remark, as it is called there: `shimi` of `a shimi on the shoulder`."""
+    def counted(self, text: str) -> tuple[str, tuple[str, ...]]:
+        """What is counted in a remark, as it is called there, and the traits that may be: `a shimi on the shoulder`."""
         tokens = tokens_of(plain_numbers(text))
         for at in range(len(tokens)):
             for hit in self.lexicon.hits(tokens, at):
                 if any(isinstance(self.lexicon.traits[name].kind, Count | Places) for name in hit.names):
-                    return " ".join(tokens[at : hit.end])
-        return ""
+                    return " ".join(tokens[at : hit.end]), hit.names
+        return "", ()
 
     # ---- Phrases, names and numbers, one after another
 
@@ -518,7 +518,7 @@ class _Scan:
             # `clean odome of 3 cm`: the number is of what was just spoken of.
             if self._counts(name, number, ""):
                 return self._behind(number)
-        if not before and number.measured and number.unit is None and self._is_whole(number):
+        if not before and (number.measured or self.hedged) and number.unit is None and self._is_whole(number):
             return number.end if self._counts("length", number, "length") else None
         if before or number.unit is None:
             return None
@@ -649,8 +649,9 @@ class _Scan:
                 return NO + YES - bits
             case Count(high), Span(low, most) if low >= 1 and (low, most) in {(1.0, 1.0), (1.0, float(high))}:
                 return Span(0.0, 0.0)
-            case Scale(steps), int() if "none" in steps:
-                return none_of(kind)
+            case Scale(steps), int(bits) if "none" in steps:
+                some = 1 << steps.index("none") << 1
+                return none_of(kind) if bits & some else opposite_of(kind, said)  # `no hood` may be a smaller patch
             case Places(), PlaceSet(sure, possible) if sure.bit_count() == 1 and sure != possible:
                 free = possible & ~sure
                 return PlaceSet(0, free, 0, free.bit_count())

@@ -62,7 +62,7 @@ HEDGES = tuple(
             presumably, apparently, i am not sure but, hard to say but, sort of, kind of, a touch,
             (might|may|could)( well|) be, (might|may|could) just be, close to, just about, just under, barely,
             as far as i can (see|tell), if i squint, if i see (right|it right), my guess( is|), at a guess, near enough,
-            as good as, arguably, verging on, bordering on, by the look of it, to my eye, looks to me, i could be wrong but,
+            arguably, verging on, bordering on, by the look of it, to my eye, looks to me, i could be wrong but,
             unless i am mistaken, if i am not mistaken
         """
     )
@@ -77,7 +77,8 @@ SOFTENERS = tuple(
 ASIDES = tuple(
     spread(
         """
-            mind you, if you ask me, would you look at that, look at that, would you believe( it|), to be (fair|honest),
+            mind you, this time( for real|), for real, as a matter of fact, if you ask me, would you look at that,
+            look at that, would you believe( it|), to be (fair|honest),
             i must say, i have to say, (though |)i will give (it|her|him) that, for once, for a change, i have to admit,
             (when |)(seen|viewed|looking|looked at|look|) from (on top|above|the top),
             (like|as) (it|they|she|he) should( be|)( at this (age|size)|), for (its|her|his|this) (age|size),
@@ -172,7 +173,9 @@ _VERDICTS: Mapping[str, str] = {
         (have a |take a |)look at (it|her|him) again, to look again, (can not|could not|i can not) (decide|say|tell)( yet|),
         in or out, on the fence, open, maybe, perhaps, (let us |)wait and see, let us (wait|see)( again|),
         keep an eye on ({_IT}), who knows, no idea, let us see again, needs a second look, second look please, borderline,
-        fifty fifty, (we|i) will see, (i am |)in two minds, two minds, of two minds, leave (it|her|him) to one side,
+        fifty fifty, (we|i) will (see|look again)( later|), (and |)(then |)we (talk|will talk),
+        (we|i) will (see|look) when (it|she|he) is settled, look again when (it|she|he) is settled, (i am |)in two minds,
+        two minds, of two minds, leave (it|her|him) to one side,
         (put|set) (it|her|him) (to one side|aside|by)( for now|),
         leave (it|her|him) (a|another) (minute|moment|while|day|week|month|bit)( longer|),
         leave (it|her|him) for (now|later|a minute|a moment|a while), hold ({_IT})( over| back|), hold (over|back),
@@ -438,7 +441,8 @@ _TALK = frozenset(
             so it goes, that is life, such is life, there is always one, always something, (it is |)always the same,
             (i am |)in no hurry, no hurry, take your time, easy now, easy does it, gently( now|), careful( now|),
             (a bit |)(too |)(early|late) for my liking, not to my (taste|liking), to my (taste|liking), (a |)matter of taste,
-            each to (his|their) own, takes all sorts, wet hands, my (pencil|pen) (broke|is broken|has gone|ran out),
+            each to (his|their) own, give (it|her|him) to the (kids|children|neighbours), takes all sorts, wet hands,
+            my (pencil|pen) (broke|is broken|has gone|ran out),
             sorry (one|a) moment, one moment( please|), just a (moment|minute|second), give me a (moment|minute|second),
             what have we here, what is this, what do we have here, where did you come from, who put this one in( here|),
             why do they do this( to me|), hello, come on( then|), come on you, or (doesn't|does not|not|so they say),

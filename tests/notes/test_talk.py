@@ -264,3 +264,47 @@ def test_what_stands_behind_a_number_keeps_it_possible(number, behind):
 def test_choices_in_wordings_may_stand_in_one_another():
     assert set(spread("a (b( c|)|d)")) == {("a", "b"), ("a", "b", "c"), ("a", "d")}
     assert without(tokens_of("kiwa sharp mind you"), ASIDES) == (("kiwa", "sharp"), True)
+
+
+def test_a_denied_word_says_the_same_with_its_trait_and_without():
+    """`spine not bent` is `not bent`: of every level that is denied by itself."""
+    tried = 0
+    for trait in READER.lexicon.traits.values():
+        for word in getattr(trait.kind, "steps", ()):
+            alone = READER.remarks.read(f"not {word.replace('_', ' ')}")
+            if [found.trait for found in alone.found] != [trait.name]:
+                continue
+            named = READER.remarks.read(f"{trait.name.replace('_', ' ')} not {word.replace('_', ' ')}")
+            assert [(found.trait, found.said) for found in named.found] == [
+                (found.trait, found.said) for found in alone.found
+            ]
+            tried += 1
+    assert tried
+    assert said("spine not bent") == said("not bent") == said("the spine is not bent") == {"spine": "straight"}
+
+
+def test_another_is_counted_only_behind_what_can_be_counted():
+    assert said("shimi on the head, another one by the dorsal")["shimi_count"] == "2 to 200"
+    assert said("one shimi, another") == {"shimi_count": "2"}
+    fish = fish_of("sandan, and another")
+    assert fish.unread == ("and another",)
+
+
+@pytest.mark.parametrize("text", ["sandan, only on the left", "14 cm, only the right"])
+def test_only_one_side_of_what_has_no_sides_is_not_understood(text):
+    assert fish_of(text).unread
+
+
+@pytest.mark.parametrize(
+    ("text", "cells"),
+    [
+        ("14 on the board", {"length": "14 cm"}),
+        ("scale says 29", {"weight": "29 g"}),
+        ("sixteen near enough", {"length": "14.4 cm to 17.6 cm"}),
+        ("11.0", {"length": "11 cm"}),
+        ("motoaka, left", {"motoaka": "left_pectoral"}),
+        ("motoaka, both", {"motoaka": "left_pectoral right_pectoral"}),
+    ],
+)
+def test_numbers_with_what_they_were_read_from_and_sides_alone(text, cells):
+    assert said(text) == cells
