@@ -28,13 +28,12 @@ from koirules.rounds.columnar.earlier import LooksOfRows
 from koirules.rounds.looks import DATE, LOOK_DATE, day_of
 from koirules.standard.parts import Rules
 from koirules.vocabulary.cells import CannotTell, Misread, read_cell
+from koirules.vocabulary.headings import by_heading, headed
 from koirules.vocabulary.kinds import Number
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded
-from koirules.vocabulary.quantities import unit_named
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
-from koirules.vocabulary.units import Unit
 
 if TYPE_CHECKING:
     import polars as pl
@@ -43,6 +42,9 @@ _MOST_TOLD = 1_000
 FISH = "fish"
 CANNOT_TELL = "cannot_tell"
 """The column that lists what the sorter of a fish could not tell, where no trait is called so."""
+
+_NO_TRAITS = frozenset({FISH, LOOKED, CANNOT_TELL, JUDGE, DATE})
+"""Columns that say something else than a trait, where no trait is called so."""
 
 _NAMES = re.compile(r"[^\W\d]\w*")
 
@@ -240,12 +242,18 @@ def _doubled(frame: Any) -> list[str]:
 
 
 def matched(names: list[str], grader: BatchGrader) -> dict[str, Source]:
-    """Where each trait stands among columns of these names: `length`, or `length (mm)` where its numbers have that unit.
+    """Where each trait stands among columns of these names: `length`, its title, or `length (mm)` with the unit of its numbers.
 
     Raises RecordError where a name is nearly one, or is taken.
     """
     traits = grader.rules.traits
-    united = {name: found for name in names if name not in traits and (found := _with_unit(name, traits)) is not None}
+    known = by_heading(traits.values())
+    apart = {*traits, *_NO_TRAITS, *grader.result_names}
+    united = {
+        name: (found[0].name, found[1])
+        for name in names
+        if name not in apart and (found := headed(name, known)) is not None
+    }
     united = {name: found for name, found in united.items() if found[0] not in names}
     problems: list[Problem] = [frames.column_of_results(name) for name in names if name in grader.result_names]
     problems += _nearly([name for name in names if name not in united], traits, grader.needed)
@@ -262,21 +270,12 @@ def matched(names: list[str], grader: BatchGrader) -> dict[str, Source]:
     }
 
 
-def _with_unit(name: str, traits: Mapping[str, Trait]) -> tuple[str, Unit] | None:
-    """The trait and the unit of a column that is named like `length (mm)`; None for any other."""
-    trait, bracket, word = name.partition(" (")
-    kind = traits[trait].kind if trait in traits else None
-    unit = unit_named(word[:-1]) if bracket and word.endswith(")") else None
-    fits = isinstance(kind, Number) and unit is not None and unit.dimension is kind.dimension
-    return (trait, unit) if fits and unit is not None else None
-
-
 def _nearly(names: list[str], traits: Mapping[str, Trait], needed: frozenset[str]) -> list[Problem]:
     """Columns that no trait claims, but that are spelt nearly like one which the rules read and no column has."""
     absent = needed - set(names)
     found = []
     for name in names:
-        known = name in traits or name in {FISH, LOOKED, CANNOT_TELL, JUDGE}
+        known = name in traits or name in _NO_TRAITS
         meant = None if known else near(name, absent)
         if meant is not None:
             found.append(frames.nearly_a_trait(name, meant))

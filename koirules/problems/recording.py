@@ -375,3 +375,13 @@ def unknown_trait(name: str, meant: str | None) -> Problem:
     """A record given by a program names a trait that the standard does not have."""
     mend = f'Did you mean "{meant}"?' if meant else "Leave it out, or declare it in the standard: `trait NAME as …`."
     return Problem("unknown-column", Cell("record", None, name), f'No trait is called "{name}".', mend)
+
+
+def key_of_another(name: str, trait: str) -> Problem:
+    """Two keys of a record name one trait."""
+    return Problem(
+        "doubled-key",
+        Cell("record", None, visible(name)),
+        f"This key names {trait}, and so does another one.",
+        "Keep one of the two.",
+    )

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 
 from attrs import frozen
 
@@ -13,6 +12,7 @@ from koirules.records.table import FISH, Heading, Table, Told, is_blank, letters
 from koirules.results.mapping_record import JUDGE, LOOK, LOOKED
 from koirules.rounds.looks import DATE, LOOK_DATE
 from koirules.vocabulary.expected import units_of
+from koirules.vocabulary.headings import IN_BRACKETS, by_heading
 from koirules.vocabulary.kinds import Count, Label, Number
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded, plain
@@ -27,7 +27,6 @@ OWNER = "owner"
 """The column that says whose a fish is: shown to the house, and to nobody else."""
 _CARRIED = {VARIETY, STAGE, OWNER, *NOTE_COLUMNS}
 _MOST_MEANT = 3
-_IN_BRACKETS = re.compile(r"(.+?) ?[(\[] ?([^()\[\]]+?) ?[)\]]")
 _NAMES_OF_FISH = ("id", "fish_id", "name", "tag", "number", "no", "nr", "koi", "koi_id", "fish_no", "fish_name")
 
 
@@ -81,7 +80,7 @@ def match_columns(
     if len(table.headings) > MOST_COLUMNS:
         told = recording.too_many_columns(table.file, table.headings[0].row, len(table.headings), MOST_COLUMNS)
         return Columns(None, ()), (told,)
-    known = _by_folded_name(traits.values())
+    known = by_heading(traits.values())
     declared = {folded(label): label for label in labels}
     problems: list[Problem] = []
     columns: list[Column] = []
@@ -127,17 +126,6 @@ def match_columns(
     return Columns(fish, tuple(columns), day, by_trait, looked, look, judge), tuple(problems)
 
 
-def _by_folded_name(traits: Iterable[Trait]) -> dict[str, Trait]:
-    """Every trait by its name, and by each title that no other trait has."""
-    names: dict[str, Trait] = {}
-    titled: dict[str, list[Trait]] = {}
-    for trait in traits:
-        names[folded(trait.name)] = trait
-        for title in {folded(title) for title in (trait.title, *trait.titles.values())}:
-            titled.setdefault(title, []).append(trait)
-    return {title: owners[0] for title, owners in titled.items() if len(owners) == 1} | names
-
-
 def _match(
     file: str,
     index: int,
@@ -149,7 +137,7 @@ def _match(
     text = plain(heading.text)
     trait = known.get(folded(text))
     label = declared.get(folded(text)) or (folded(text) if trait is None and folded(text) in _CARRIED else None)
-    if trait is None and label is None and (bracketed := _IN_BRACKETS.fullmatch(text)):
+    if trait is None and label is None and (bracketed := IN_BRACKETS.fullmatch(text)):
         name, word = bracketed.groups()
         trait = known.get(folded(name))
         if trait is not None:
@@ -192,7 +180,7 @@ def _unknown(
     trait = known.get(folded(start.rstrip(",:")))
     if trait is not None and unit_named(word) is not None:
         return recording.unknown_column(file, heading.row, heading.text, f"{trait.name} ({word})")
-    bracketed = _IN_BRACKETS.fullmatch(text)
+    bracketed = IN_BRACKETS.fullmatch(text)
     name = folded(bracketed[1] if bracketed else text)
     several = called(name)
     if len(several) > 1:

@@ -11,8 +11,9 @@ from attrs import frozen
 
 from koirules.problems import Cell, Problem, recording
 from koirules.results.record import Record
-from koirules.vocabulary.cells import CannotTell, Misread, read_cell, read_value
+from koirules.vocabulary.cells import CannotTell, Misread, is_missing, read_cell, read_value
 from koirules.vocabulary.colour_readings import ColourReadings
+from koirules.vocabulary.headings import by_heading, headed
 from koirules.vocabulary.kinds import (
     Choice,
     Colours,
@@ -59,12 +60,15 @@ class RecordReader:
     traits: Mapping[str, Trait]
     glances: Mapping[str, Glance]
     labels: frozenset[str]
+    headings: Mapping[str, Trait]
 
     @classmethod
     def of(cls, traits: Mapping[str, Trait]) -> RecordReader:
         """The reader of records that may name these traits."""
         labels = frozenset(name for name, trait in traits.items() if isinstance(trait.kind, Label))
-        return cls(traits, {name: _glance(trait.kind) for name, trait in traits.items()}, labels)
+        return cls(
+            traits, {name: _glance(trait.kind) for name, trait in traits.items()}, labels, by_heading(traits.values())
+        )
 
     def read(self, record: Mapping[str, object], fish: str) -> Record | tuple[Problem, ...]:
         """The record that a mapping gives, or every problem of it."""
@@ -85,9 +89,15 @@ class RecordReader:
                         problems.append(recording.not_a_look("record", None, str(value)[:30]))
                     continue
                 if name == JUDGE and name not in self.traits:
-                    judge = normalize("NFC", "" if value is None else str(value)).strip()
+                    judge = normalize("NFC", "" if is_missing(value) else str(value)).strip()
                     continue
-                read = self._read_closely(name, value)
+                trait, unit = self._headed(name)
+                if trait is not None and trait.name != name:
+                    if trait.name in record or trait.name in readings:
+                        problems.append(recording.key_of_another(str(name), trait.name))
+                        continue
+                    name = trait.name  # noqa: PLW2901 - what it stands for
+                read = self._read_closely(name, value, unit)
                 if read is None:
                     continue
                 if isinstance(read, CannotTell):
@@ -105,12 +115,20 @@ class RecordReader:
             return tuple(problems)
         labels = {name: str(reading) for name, reading in readings.items() if name in self.labels}
         named = record.get("fish")
-        name = fish or ("" if named is None else str(named))
+        name = fish or ("" if is_missing(named) else str(named))
         return Record(
             name, 0, readings, labels, looked=looked, cannot_tell=frozenset(cannot_tell), look=look, judge=judge
         )
 
-    def _read_closely(self, name: str, value: object) -> Reading | Problem | CannotTell | bool | None:
+    def _headed(self, name: object) -> tuple[Trait | None, Unit | None]:
+        """The trait that a key names as a heading of a sheet does, with the unit that it gives its numbers."""
+        if name in self.traits or not isinstance(name, str):
+            return None, None
+        return headed(name, self.headings) or (None, None)
+
+    def _read_closely(
+        self, name: str, value: object, unit: Unit | None
+    ) -> Reading | Problem | CannotTell | bool | None:
         """What a value says that is not plain; of `looked`, where no trait is called so, whether it is yes."""
         trait = self.traits.get(name)
         if trait is None and name == LOOKED:
@@ -120,7 +138,7 @@ class RecordReader:
             return None if said is None else said == YES
         if trait is None:
             return None if name == "fish" else recording.unknown_trait(name, near(str(name), self.traits))
-        read = read_cell(trait.kind, value)
+        read = read_cell(trait.kind, value, unit)
         if isinstance(read, Misread):
             return recording.wrong_value(Cell("record", None, name), read.code, read.cause, read.mend)
         return read

@@ -90,6 +90,8 @@ def read_value(kind: Kind, raw: object, unit: Unit | None = None) -> Reading | M
     match raw:
         case None:
             return None
+        case _ if is_missing(raw):
+            return None
         case PatchMap() if isinstance(kind, Patches):
             return raw
         case ColourReadings() if isinstance(kind, Colours):
@@ -110,8 +112,17 @@ def read_value(kind: Kind, raw: object, unit: Unit | None = None) -> Reading | M
             return _read_list(kind, raw)
         case Real():
             return _read_real(kind, raw, unit)
+        case _ if type(raw).__module__ == "numpy" and getattr(raw, "shape", None) == ():
+            plain_value = raw.item()  # type: ignore[attr-defined]
+            unknown = type(plain_value).__module__ == "numpy"
+            return misreads.unknown_object(type(raw).__name__, kind) if unknown else read_value(kind, plain_value, unit)
         case _:
             return misreads.unknown_object(type(raw).__name__, kind)
+
+
+def is_missing(raw: object) -> bool:
+    """Whether a value says that nothing is there: None, and what pandas has in its place."""
+    return raw is None or type(raw).__name__ in {"NAType", "NaTType"}
 
 
 def _read_text(kind: Kind, raw: str, unit: Unit | None) -> Reading | Misread | None:

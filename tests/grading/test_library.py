@@ -8,6 +8,7 @@ from click.testing import CliRunner
 
 import koirules
 from koirules.commands import main
+from koirules.records.records import read_records
 
 RULES = """
 standard "library" edition 1 variety kohaku
@@ -157,3 +158,62 @@ def test_photographs_that_are_not_there_are_raised(house, tmp_path):
     batch = house.grade_file(tmp_path / "lot.csv")
     with pytest.raises(koirules.RecordError, match=r"a\.jpg"):
         house.photographs_of(batch, tmp_path / "lot.csv")
+
+
+NAMED = """standard "named" edition 1 variety kohaku
+fault lips "red lips" if kuchibeni is yes: no better than sell
+grade keep if length above 10 cm and spine is straight
+grade sell otherwise
+"""
+
+
+@pytest.mark.parametrize(
+    "headings",
+    [
+        ("kuchibeni", "length (mm)", "spine"),
+        ("Kuchibeni", "LENGTH (mm)", "Spine"),
+        ("red lips (kuchibeni)", "total length (mm)", "spine"),
+    ],
+)
+def test_a_record_a_frame_and_a_file_read_the_same_headings(headings, tmp_path):
+    import polars as pl
+
+    standard = koirules.read_standard(NAMED)
+    values = dict(zip(headings, (False, 120, "straight"), strict=True))
+    assert standard.grade(values).grade == "keep"
+    assert standard.grade_frame(pl.DataFrame([values]))["grade"].to_list() == ["keep"]
+    file = tmp_path / "lot.csv"
+    file.write_text(f"fish,{','.join(headings)}\n1,no,120,straight\n", encoding="utf-8")
+    records = read_records(file, standard.traits)
+    assert records.problems == ()
+    assert standard.grade_record(records.records[0]).grade == "keep"
+
+
+def test_two_keys_of_one_trait_are_told():
+    with pytest.raises(koirules.RecordError, match="This key names length, and so does another one"):
+        koirules.read_standard(NAMED).grade({"length": 12, "Length (mm)": 120})
+
+
+def test_truths_of_numpy_and_what_pandas_has_for_nothing_are_read():
+    import numpy as np
+    import pandas as pd
+
+    standard = koirules.read_standard(NAMED)
+    whole = {"length": np.float64(12), "spine": np.str_("straight")}
+    assert standard.grade({**whole, "kuchibeni": np.bool_(True)}).grade == "sell"
+    assert standard.grade({**whole, "kuchibeni": np.False_}).grade == "keep"
+    for nothing in (pd.NA, pd.NaT, np.nan, None):
+        assert standard.grade({**whole, "length": nothing, "kuchibeni": False}).possible == ("keep", "sell")
+    assert standard.grade({**whole, "fish": pd.NA, "kuchibeni": pd.NA}).possible == ("keep", "sell")
+    with pytest.raises(koirules.RecordError, match="ndarray"):
+        standard.grade({**whole, "kuchibeni": np.array([True, False])})
+
+
+def test_shares_of_a_frame_that_may_be_parts_are_told_once():
+    import polars as pl
+
+    standard = koirules.read_standard(NAMED.replace("spine is straight", "hi_cover above 20 %"))
+    with pytest.raises(koirules.RecordError) as told:
+        standard.grade_frame(pl.DataFrame({"hi_cover": [0.5, 0.4, 0.3] * 100}))
+    (problem,) = told.value.problems
+    assert problem.cause.startswith("300 numbers of this column, which is in %, are 1 or less: rows 1, 2,")
