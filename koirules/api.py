@@ -16,7 +16,16 @@ from attrs import evolve, field, fields, frozen
 
 from koirules.loading.files import load
 from koirules.plugins import Registry, load_registry
-from koirules.problems import EngineError, KoirulesError, Problem, RecordError, RecordWarning, StandardError, is_refused
+from koirules.problems import (
+    EngineError,
+    KoirulesError,
+    Problem,
+    RecordError,
+    RecordWarning,
+    StandardError,
+    is_refused,
+    plugging,
+)
 from koirules.problems.extras import to_install
 from koirules.standard.parts import Rules, Setting, words_of_one_trait
 from koirules.vocabulary.traits import Trait
@@ -245,7 +254,10 @@ class Standard:
         return self.questioner_of(read).questions(self.known(read, untold))
 
     def next_question(self, record: Mapping[str, object], untold: Collection[str] = ()) -> Question | None:
-        """The look that settles such fish soonest (grading/next_look.py), None where nothing is left to ask; as `questions`."""
+        """The look that settles such fish soonest (grading/next_look.py), None where nothing is left to ask; as `questions`.
+
+        A fish whose grade rests on silence has a next question until its record says `looked`: yes. Then silence answers.
+        """
         from koirules.grading.next_look import Asker
 
         read = self._read(record)
@@ -707,7 +719,14 @@ def load_standard(path: str | PathLike[str], registry: Registry | None = None) -
     registry: the plugins to use, by default all that are installed. Raises StandardError with every problem of the file.
     """
     plugins = load_registry() if registry is None else registry
-    return _standard(load(str(path), plugins.varieties, plugins.rulesets, plugins.key))
+    checked = load(str(path), plugins.varieties, plugins.rulesets, plugins.key)
+    if plugins.problems and checked.rules is None:
+        told = (
+            plugging.missing_with_it(one, plugins.problems) if one.code == "no-such-file" else one
+            for one in checked.problems
+        )
+        checked = evolve(checked, problems=tuple(told))
+    return _standard(checked)
 
 
 def read_standard(

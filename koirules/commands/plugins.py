@@ -19,7 +19,9 @@ from koirules.commands.plugged import taken_by_koirules
 from koirules.loading.opening import earlier_editions
 from koirules.loading.reading import header_of
 from koirules.plugins import Registry
+from koirules.plugins.finding import written_in
 from koirules.problems import Cell, Problem, StandardError, measuring
+from koirules.problems.quoting import quoted
 from koirules.standard.check.header import said_of
 from koirules.standard.check.phrasing import phrases_left_out, sayings_left_out
 from koirules.standard.measured import formulas_left_out, unsound_formulas
@@ -125,11 +127,21 @@ def _formulas(plugins: Registry) -> list[Problem]:
     for name, variety in plugins.varieties.items():
         source = plugins.sources[name]
         for problem in unsound_formulas(variety):
-            told.setdefault(problem.cause, evolve(problem, site=Cell(f"plugin {source}"), warning=True))
+            place = _place_of(problem, variety, plugins)
+            cause = f"{problem.cause} {place}".rstrip()
+            told.setdefault(problem.cause, evolve(problem, site=Cell(f"plugin {source}"), cause=cause, warning=True))
         for one in formulas_left_out(variety):
             site = Cell(f"plugin {added_by.get(one, source)}")
             told.setdefault(one, measuring.formula_of_no_trait(site, one.trait, one.expression))
     return [*told.values()]
+
+
+def _place_of(problem: Problem, variety: Variety, plugins: Registry) -> str:
+    """Where in the code of its plugin the formula stands that a problem speaks of, as a sentence; "" where nobody can tell."""
+    formulas = (one.expression for one in variety.measures if isinstance(one, Formula))
+    meant = next((one for one in formulas if quoted(one) in problem.cause), None)
+    found = None if meant is None else written_in(meant, plugins.modules)
+    return "" if found is None else f"It stands in {found[0]}, line {found[1]}."
 
 
 def _phrases(plugins: Registry) -> list[Problem]:

@@ -108,10 +108,22 @@ def _to_begin_with(found: Variety, words: Sequence[str]) -> list[Trait]:
     return [trait for name, trait in found.traits.items() if name in read]
 
 
+def _own_of(found: Variety, first: Sequence[Trait]) -> list[Trait]:
+    """What a variety has beside the traits of all, where a standard to begin with reads none of it."""
+    shared = registry().varieties.shared
+    common = {} if shared is None else shared.traits
+    own = [trait for name, trait in found.traits.items() if name not in common and not isinstance(trait.kind, Label)]
+    return [] if {one.name for one in own} & {one.name for one in first} else own
+
+
 def _list_first(found: Variety, first: Sequence[Trait], *, of_rules: bool) -> None:
     why = "The rules read these" if of_rules else "Begin with these, as `koirules new` does"
     click.echo(shown(f"{found.title}: {len(found.traits)} traits. {why} ({len(first)}):"))
     _list_lines(first)
+    own = [] if of_rules else _own_of(found, first)
+    if own:
+        click.echo(f"Its own, which other varieties lack ({len(own)}):")
+        _list_lines(own[:_FEW])
     click.echo("--names lists all; --search TEXT finds by words; --about TRAIT explains one.")
 
 

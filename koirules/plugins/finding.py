@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import sys
+from collections.abc import Callable, Iterable
 from importlib.metadata import Distribution, EntryPoint, PackageNotFoundError, distribution, entry_points
+from pathlib import Path
 from types import ModuleType
 
 from attrs import frozen
@@ -71,3 +73,28 @@ def _name_and_version(found: Distribution) -> str | None:
     head = (found.read_text("METADATA") or "").partition("\n\n")[0]
     fields = dict(line.split(": ", 1) for line in head.splitlines() if line.startswith(("Name: ", "Version: ")))
     return f"{fields['Name']} {fields['Version']}" if len(fields) == 2 else None
+
+
+def written_in(text: str, modules: Iterable[str]) -> tuple[str, int] | None:
+    """The file and the line in the code of plugins where a text stands that only one of its lines has; None where none does.
+
+    modules: those of the plugins. Of a package all modules that were loaded are looked at.
+    """
+    found = [
+        (file, number)
+        for file in _files_of(modules)
+        for number, line in enumerate(file.read_text(encoding="utf-8", errors="replace").split("\n"), 1)
+        if text in line
+    ]
+    return (str(found[0][0]), found[0][1]) if len(found) == 1 else None
+
+
+def _files_of(modules: Iterable[str]) -> list[Path]:
+    packages = {name.partition(".")[0] for name in modules} - {"koirules"}
+    named = (
+        getattr(module, "__file__", None)
+        for name, module in list(sys.modules.items())
+        if name.partition(".")[0] in packages
+    )
+    files = {Path(name) for name in named if name and name.endswith(".py")}
+    return sorted(file for file in files if file.is_file())

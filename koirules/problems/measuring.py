@@ -95,14 +95,25 @@ def derived_outside(site: Cell, trait: str, derived: str, within: str, inputs: S
 _EXTRAS = {"coloraide": "colour"}
 """The extra that brings a library; the others come with koirules itself."""
 
+_INSTALLED_AS = {
+    "PIL": "pillow",
+    "cv2": "opencv-python",
+    "skimage": "scikit-image",
+    "sklearn": "scikit-learn",
+    "yaml": "pyyaml",
+}
+"""What libraries are installed as that are imported by another name."""
+
 
 def measuring_needs(site: Cell, measure: str, library: str) -> Problem:
-    """A measure needs a library that is not installed."""
+    """A measure needs a library that is not installed. library: the name that it is imported by, of a part of it too."""
+    top = library.partition(".")[0]
+    install = to_install(_EXTRAS[top]) if top in _EXTRAS else f"python -m pip install {_INSTALLED_AS.get(top, top)}"
     return Problem(
         "measuring-needs-library",
         site,
         f"{measure[:1].upper()}{measure[1:]} is measured with the library {library}, which is not installed.",
-        f"Install it: {to_install(_EXTRAS[library]) if library in _EXTRAS else f'pip install {library}'}.",
+        f"Install it where koirules is: {install}.",
     )
 
 

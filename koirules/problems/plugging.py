@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from attrs import evolve
+
 from koirules.problems.problem import Cell, Problem
 from koirules.problems.quoting import quoted
 
@@ -370,6 +374,12 @@ def plugins_unlisted(error: str) -> Problem:
         "Mend or remove the distribution that was installed last.",
         warning=True,
     )
+
+
+def missing_with_it(problem: Problem, left_out: Sequence[Problem]) -> Problem:
+    """A rule set that is not there, where plugins were left out that may have had it."""
+    told = "; ".join(f"{one.site}: {one.cause}" for one in left_out)
+    return evolve(problem, mend=f"{problem.mend} A plugin that was left out may have it ({told}).")
 
 
 def _left_out(code: str, plugin: str, cause: str, mend: str) -> Problem:

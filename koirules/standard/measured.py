@@ -142,7 +142,8 @@ def _typed(
     node = typer.node(terms[0].expression, expected) if single else None
     refused = [problem for problem in problems if not problem.warning]
     if node is None or is_refused(refused):
-        causes = "; ".join(problem.cause for problem in refused) or "it is no single expression."
+        told = (f"{one.cause} {one.mend}" if one.edit is not None else one.cause for one in refused)
+        causes = "; ".join(told) or "it is no single expression."
         return [measuring.formula_does_not_hold(formula.trait, formula.expression, causes)]
     same = node.type == kind
     if isinstance(kind, Numeric) and isinstance(node.type, Numeric):

@@ -7,8 +7,11 @@ import pytest
 from click.testing import CliRunner
 
 from koirules.commands import main
-from koirules.plugins import load_registry
+from koirules.plugins import load_registry, registry_with
 from koirules.report.trait_drawing import has_drawing, trait_drawing
+from koirules.vocabulary.kinds import Label, Scale
+from koirules.vocabulary.traits import Trait, Vocabulary
+from tests.plugins.invented import Gives
 
 KOHAKU = load_registry().varieties["kohaku"].traits
 
@@ -30,6 +33,17 @@ def test_the_list_begins_with_what_a_standard_reads_and_fits_a_terminal(tmp_path
         'standard "t" edition 1 variety kohaku\ngrade a if kiwa is razor\ngrade b otherwise', encoding="utf-8"
     )
     assert [line.split()[0] for line in run(str(rules)).output.splitlines()[1:-1]] == ["kiwa"]
+
+
+def test_a_variety_of_a_plugin_lists_its_own_traits_beside_those_to_begin_with(monkeypatch):
+    own = (Trait("shine_cover", "share that shines", Scale(("some", "all"))), Trait("maker", "maker", Label()))
+    found = registry_with(Gives(Vocabulary("hill", "hill koi", own, ("shared",))))
+    monkeypatch.setattr("koirules.commands.traits.registry", lambda: found)
+    lines = run("hill").output.splitlines()
+    begins = lines.index("Its own, which other varieties lack (1):")
+    assert [line.split()[0] for line in lines[begins + 1 : -1]] == ["shine_cover"]
+    assert "spine" in {line.split()[0] for line in lines[1:begins]}
+    assert "Its own" not in run("kohaku").output
 
 
 def test_the_list_of_names_has_every_name_once_and_fits_a_terminal():

@@ -206,3 +206,16 @@ def test_whole_files_read_silence_too(tub):
     assert whole["assumed"].to_list() == [text or "" for text in listed["assumed"].to_list()] * 2
     assert whole["rests_on_silence"].to_list() == [word == "yes" for word in listed["rests_on_silence"].to_list()] * 2
     assert whole["score_low"].to_list() == listed["score_low"].to_list() * 2
+
+
+def test_silence_answers_no_question_before_the_look_is_done():
+    standard = koirules.read_standard(
+        'standard "s" edition 1 variety kohaku\nsilence means kiwa is sharp\n'
+        "grade keep if kiwa at least sharp and shiroji at least white\ngrade sell otherwise\n"
+    )
+    seen = {"shiroji": "white"}
+    assert standard.grade(seen).grade == "keep"
+    assert [one.trait.name for one in standard.questions(seen)] == ["kiwa"]
+    assert standard.next_question(seen).trait.name == "kiwa"
+    assert standard.next_question({**seen, "looked": True}) is None
+    assert standard.questions({**seen, "looked": True}) == ()

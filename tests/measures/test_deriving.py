@@ -8,7 +8,8 @@ import pytest
 
 import koirules
 from koirules.plugins import registry_with
-from koirules.problems import RecordError
+from koirules.problems import Cell, RecordError
+from koirules.problems.measuring import measuring_needs
 from koirules.results.record import Record
 from koirules.vocabulary.readings import Span
 
@@ -141,3 +142,15 @@ def test_what_is_missing_for_maps_is_said_once_with_its_mend(monkeypatch):
     (problem,) = found.value.problems
     assert problem.code == "measuring-needs-library"
     assert problem.mend == "Install it: pip install shapely."
+
+
+@pytest.mark.parametrize(
+    ("library", "told"),
+    [
+        ("skimage.measure", "python -m pip install scikit-image."),
+        ("shapely.geometry", "python -m pip install shapely."),
+        ("coloraide", 'pip install "koirules[colour]"'),
+    ],
+)
+def test_a_missing_library_is_named_as_it_is_installed(library, told):
+    assert told in measuring_needs(Cell("record"), "the cover", library).mend

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import importlib
 from decimal import Decimal
 from pathlib import Path
 
@@ -12,6 +13,7 @@ import koirules
 from koirules.commands import main
 from koirules.measures.pattern import pattern_measure
 from koirules.plugins import Registry, registry_with
+from koirules.plugins.finding import written_in
 from koirules.problems import RecordError
 from koirules.testing import findings
 from koirules.vocabulary.kinds import Count, Number, Scale, YesNo
@@ -160,6 +162,22 @@ def test_a_formula_that_does_not_hold_is_one_problem_of_the_rule_files_of_its_va
     assert [problem.code for problem in error.value.problems] == [code]
     assert "The variety lace cannot be used" in error.value.problems[0].cause
     koirules.read_standard('standard "try" edition 1 variety kohaku\ngrade b otherwise', registry=found)
+
+
+def test_a_formula_with_a_misspelt_name_says_which_is_near() -> None:
+    found = registry(Formula("row_ratio", "rows_alonk / 2"))
+    with pytest.raises(koirules.StandardError, match=r'called "rows_alonk"\. Did you mean "rows_along"'):
+        koirules.read_standard('standard "try" edition 1 variety lace\ngrade b otherwise', registry=found)
+
+
+def test_a_text_of_a_plugin_is_found_by_its_file_and_line(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    code = tmp_path / "invented_lace.py"
+    code.write_text('ONE = "rows_along / 2"\nTWO = "rows_across / 2"\nTHREE = ("twice", "twice")\nFOUR = "twice"\n')
+    monkeypatch.syspath_prepend(str(tmp_path))
+    importlib.import_module("invented_lace")
+    assert written_in("rows_across / 2", ["koirules.builtin", "invented_lace"]) == (str(code), 2)
+    assert written_in("twice", ["invented_lace"]) is None
+    assert written_in("rows_along / 3", ["invented_lace"]) is None
 
 
 def test_a_formula_that_names_no_trait_is_left_out_of_the_measures() -> None:

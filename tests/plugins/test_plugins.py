@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from attrs.exceptions import FrozenInstanceError
 
+import koirules
 from koirules.hooks import hookimpl
 from koirules.plugins import registry_with
 from koirules.vocabulary.kinds import YesNo
@@ -246,3 +247,18 @@ def test_the_box_given_again_is_there_once() -> None:
     from koirules import builtin
 
     assert registry_with(builtin) == registry_with()
+
+
+def test_a_rule_set_that_is_not_there_names_the_plugins_that_were_left_out():
+    class Broken(Gives):
+        KOIRULES_API = 99
+
+    found = registry_with(Broken(name="lost"))
+    with pytest.raises(koirules.StandardError) as told:
+        koirules.load_standard("tosai_lost", found)
+    (problem,) = told.value.problems
+    assert problem.code == "no-such-file"
+    assert "A plugin that was left out may have it (plugin lost: The plugin was left out." in problem.mend
+    with pytest.raises(koirules.StandardError) as told:
+        koirules.load_standard("tosai_lost", registry_with())
+    assert "left out" not in told.value.problems[0].mend
