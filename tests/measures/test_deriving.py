@@ -141,7 +141,7 @@ def test_what_is_missing_for_maps_is_said_once_with_its_mend(monkeypatch):
         made.grade({"hi_patches": "8 to 20 left 9"})
     (problem,) = found.value.problems
     assert problem.code == "measuring-needs-library"
-    assert problem.mend == "Install it: pip install shapely."
+    assert problem.mend == "Install it where koirules is: python -m pip install shapely."
 
 
 @pytest.mark.parametrize(
