@@ -69,6 +69,12 @@ _REAR = (
 )
 _LEFT = "on the left|on the left side|to the left|left"
 _RIGHT = "on the right|on the right side|to the right|right"
+_STRAY = (
+    "(tobihi|(stray|isolated|loose|odd|lone|flying|orphan|single stray) (red spot|red scale|scale of red|red|hi|red fleck|"
+    "red dot|bit of red|scale|spot)|red scale (on its own|by itself|all alone|out on its own)|"
+    "(speck|fleck|dot|splash|freckle|dab|drop|crumb|spatter|spot) of red|scale of red (all alone|on its own|by itself)|"
+    "tiny red (spot|dot|fleck|speck)|scattered red scale|stray)"
+)
 
 SAID_OF_PATTERN: tuple[Saying, ...] = (
     Spoken(
@@ -369,28 +375,24 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "windows",
-        "window, mado, white hole, hole, hole in the red, white hole in the red, window in the red, white spot in the "
-        "red, white island, "
-        + each_of(
-            "{hole} in the red {on} the {place}",
-            hole="hole|window|white hole|mado|gap",
-            on="on|at",
-            place="back|shoulder|side|flank|rear|middle|left side|right side|left|right",
-        )
-        + ", "
-        + ", ".join(
-            f"{noun} in the {where} {patch}"
-            for noun in ("window", "hole", "mado", "white hole")
-            for where in ("first", "second", "third", "last", "front", "rear", "middle", "shoulder", "body", "red")
-            for patch in ("patch", "step")
-        )
-        + ", hole behind the dorsal, hole in the red behind the dorsal, window on the shoulder, window in "
-        "the back, hole in the hi, hole on the back, 窓",
+        "window, mado, white window, white hole, hole, pinhole, white pinhole, "
+        "(window|mado|white window|white hole|hole|pinhole) in (the|that|this|) (red|hi|plate|patch|step), "
+        "(white|bald|bare) (spot|island|fleck|scale|dot|eye|patch|speck|hole|gap|bit) (in|inside|through|all through) "
+        "(the (first|second|third|last|shoulder|rear|front|) (patch|step|red|hi|plate|saddle)|it|that red), "
+        "(gap|bald spot) in the (red|hi|plate), 窓",
         alone={
             "is 0": "no windows, no window, no holes, no holes in the red, red without holes, closed red, red closed, "
-            "solid red, 窓なし",
-            "at least 2": "windows, holes, full of holes, several windows, holes in the red",
+            "solid red, (red|plate|hi|patches) without (a|any|) (windows|window|holes|hole), no (windows|holes) in it, "
+            "(plate|red|patches) (closed|all closed|solid and closed), "
+            "not a (window|hole|mado) (in it|anywhere|in the red|to be seen|), "
+            "no (windows|holes|mado) (anywhere|at all|in the plate|in the red|in it), 窓なし",
+            "at least 2": "full of holes, several windows, "
+            "(red|hi|plate|patch|it|) (full of|riddled with|nothing but) (holes|windows), holes all over the red, "
+            "like swiss cheese, like a swiss cheese, like a sieve, "
+            "(little|small|tiny|) white (flecks|specks|scales|dots|spots) (all through|all over) "
+            "(the red|it|the (second|last|shoulder|first|) patch)",
         },
+        of_parts="patches",
     ),
     Spoken(
         "head_windows",
@@ -400,21 +402,27 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "tobihi",
-        "tobihi, stray spot, splash, stray red spot, red dot, little red dot, small red dot, small red spot, little "
-        "red spot, stray scale of red, stray red scale, red splash, stray hi, red freckle, red fleck, freckle of red, "
-        "red speck, stray red, isolated red spot, loose red spot, flying red, red scale, 飛び緋",
-        alone={"is 0": "no tobihi, no splashes, no stray spots, no stray red, no stray red spots, no red dots"},
+        f"{_STRAY}, splash, red dot, little red dot, small red dot, small red spot, little "
+        "red spot, red splash, red freckle, red fleck, freckle of red, red speck, red scale, 飛び緋",
+        alone={
+            "is 0": "no tobihi, no splashes, no stray spots, no stray red, no stray red spots, no red dots, no strays, "
+            "no stray scales, (not a|not a single|without|free of|clear of|no) (tobihi|stray|stray scale|loose red scale|"
+            "stray red|stray red scale|loose red|loose scale of red|splash of red) (anywhere|at all|in sight|to be seen|)",
+            "is 1": "(a|one|single|lone|) (red scale|scale of red) (all alone|on its own|by itself|all by itself|out on its own|"
+            "away from the rest|out in the white|that does not belong), a crumb of red, one crumb of red",
+        },
+        of_parts="all",
     ),
     Spoken(
         "tobihi_places",
-        "tobihi, stray spot, splash, stray red spot, red dot, little red dot, small red dot, small red spot, little "
-        "red spot, stray scale of red, stray red scale, red splash, stray hi, red freckle, red fleck, freckle of red, "
-        "red speck, stray red, isolated red spot, loose red spot, red scale",
+        f"{_STRAY}, splash, red dot, little red dot, small red dot, small red spot, little "
+        "red spot, red splash, red freckle, red fleck, freckle of red, red speck, red scale",
         levels={
-            "left_flank": "left side of the body",
-            "right_flank": "right side of the body",
+            "left_flank": "left side of the body, left side",
+            "right_flank": "right side of the body, right side",
             "shoulder": "left shoulder, right shoulder",
         },
+        of_parts="all",
     ),
     Spoken(
         "hi_front_share",

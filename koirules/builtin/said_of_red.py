@@ -39,6 +39,13 @@ _BLURRED = (
     "blurred|soft|fuzzy|woolly|blurry|ragged|smudged|smudgy|bleeding|smeared|indistinct|unclear|washed out|frayed|"
     "untidy|messy|feathered"
 )
+_LOSING = (
+    "(red|hi|beni|colour|patch|it) (going|fading|breaking up|on its way out|on the way out|leaving|disappearing|letting go|"
+    "coming apart|washing out|thinning out|dissolving|dropping|dropping off|falling apart|retreating|starting to go|"
+    "starting to fade|starting to break up|vanishing|melting away|giving up|wearing off|wearing thin)|"
+    "losing (its|the|her|his|) (red|hi|colour|beni)"
+)
+"""Red that goes."""
 
 SAID_OF_RED: tuple[Saying, ...] = (
     Spoken(
@@ -148,7 +155,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             )
             + ", キワぼけ",
         },
-        of_parts=True,
+        of_parts="all",
     ),
     Spoken(
         "kiwa",
@@ -181,7 +188,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "is maruzome": "maruzome, maruzome kiwa, maruzome style, maruzome type, follows the scales, scalloped, "
             "red follows the scales",
         },
-        of_parts=True,
+        of_parts="all",
     ),
     Spoken(
         "sashi_depth",
@@ -215,7 +222,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "sashi all gone, sashi all closed, sashi already gone, sashi has gone, no more sashi, not a bit of sashi, "
             "no sashi whatsoever, sashi completely gone, サシなし",
         },
-        of_parts=True,
+        of_parts="all",
     ),
     Spoken(
         "sashi_depth",
@@ -261,7 +268,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "same all round, same everywhere, clean and even, even all along, tidy, equal, straight, consistent, "
             "equally deep, the same depth everywhere, the same depth all along, in one line",
         },
-        of_parts=True,
+        of_parts="all",
     ),
     Spoken(
         "hi_tone",
@@ -292,7 +299,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "is purple_red": "purple hi, purple based, murasaki hi, purple type, purplish, wine red, crimson",
             "is orange_red": "brownish, rusty",
         },
-        of_parts=True,
+        of_parts="all",
     ),
     Spoken(
         "hi_even",
@@ -350,7 +357,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             + each_of(
                 "{two} {tones} {of}",
                 two="two|three|different|several|various|all sorts of|two different|three different",
-                tones="tones|shades|colours|reds",
+                tones="tones|shades|colours|different reds",
                 of="|of red|of hi|on the red|in that red|in the red|in it",
             )
             + ", "
@@ -370,7 +377,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "differs, different reds, different shades of red, red blotchy, blotchy, blotches in the red, "
             "two tones, two shades of red, two tone red, patchy red, patchy colour, ムラあり",
         },
-        of_parts=True,
+        of_parts="all",
     ),
     Spoken(
         "hi_thick",
@@ -422,7 +429,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "you can not see the scales, you can not see a single scale, red hides the scales, red covers the scales, "
             "red has depth, red has body, red has thickness, plenty of red in it, red full and thick",
         },
-        of_parts=True,
+        of_parts="all",
     ),
     Spoken(
         "hi_thick",
@@ -435,12 +442,12 @@ SAID_OF_RED: tuple[Saying, ...] = (
                 through="through|through it|through the red|in the red|under the red|through the colour|through that red|"
                 "through this red|in it",
             )
-            + ", see, can see, you can see, i can see, can count, you can count, i can count, show, visible, stand out, "
+            + ", see, can see, you can see, i can see, can count, you can count, i can count, stand out, "
             "can be seen, can be counted, easy to see",
             "thick": "not see, can not see, you can not see, i can not see, no, do not show, not visible, can not be seen, "
             "do not show through, hidden, covered",
         },
-        of_parts=True,
+        of_parts="all",
         apart=True,
     ),
     Spoken(
@@ -494,24 +501,29 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "fiery red, pillar box red, postbox red, glowing red, red glows, colour glows, red is on fire, "
             "plenty of colour, plenty of strength in the red",
         },
-        of_parts=True,
+        of_parts="all",
     ),
     Spoken(
         "fading",
-        "fading, fading red, fading of the red",
+        "fading, fading red, fading of the red, red fading",
         levels={
-            "none": "no, without",
-            "slight": "slight, slightly, little, a little, some",
-            "marked": "clear, clearly, marked, much",
+            "none": "no, without, no sign of, no trace of",
+            "slight": "slight, slightly, little, a little, some, a bit of",
+            "marked": "clear, clearly, marked, much, a lot of",
             "strong": "strong, strongly, badly, heavy, severe",
         },
         alone={
             "at most slight": "red fading, the red is fading, fading, red is going, hi fading, red fades, "
             "red is breaking up, "
             "red breaking up, red going, that red is going, fades, red fades out, hi is breaking up, "
-            "red is fading out, red fading at the edges",
-            "is strong": "red nearly gone, red almost gone, hi nearly gone",
-            "is none": "no fading, nothing fading, red holds, stable red",
+            "red is fading out, red fading at the edges, "
+            f"({_LOSING}) (in places|already|a bit|slowly|everywhere|all over|)",
+            "is strong": "red nearly gone, red almost gone, hi nearly gone, "
+            "(red|colour) (nearly|almost|as good as|practically) gone",
+            "is none": "no fading, nothing fading, red holds, stable red, "
+            "(red|hi|colour|it) (holds|holding|stable|is stable|"
+            "holding on|holding well|holds well|holding up|not fading|not going anywhere|staying put|holds its own), "
+            "holds its (red|colour)",
         },
     ),
     Spoken(
@@ -526,7 +538,13 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "crown": "head patch, on the head patch",
         },
         alone={
-            "includes stem": "tail end pink, tail end is pink, last patch pink, last step pink, rear patch pink, "
+            "includes stem": f"({_LOSING}) (at|on|towards|near) the (tail|tail end|back end|last patch|last step|rear patch|"
+            "stem|end), "
+            "(last patch|rear patch|tail patch|last step|tail end) (fading|going|breaking up|on its way out|thinning|"
+            "thinning out|disappearing|dissolving|washing out), "
+            "red (on|at) the (last patch|tail end|tail|last step|rear patch|"
+            "back end) (going|fading|breaking up|thinning out|on its way out|disappearing), "
+            "tail end pink, tail end is pink, last patch pink, last step pink, rear patch pink, "
             "pink at the tail end, pink at the tail, the red on the tail end is fading, "
             "red on the tail end fading, last patch fading, last patch is "
             "fading, the last step is fading, last step fading, rear patch fading, "
@@ -539,7 +557,16 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "shoulder fading",
         },
     ),
-    Spoken("niban_hi", "niban hi, nibanhi, secondary red, late red, second red, secondary hi, thin second red, 二番緋"),
+    Spoken(
+        "niban_hi",
+        "niban hi, nibanhi, secondary red, late red, second red, secondary hi, thin second red, niban, "
+        "(niban|second red|secondary red|second hi|secondary hi|late red|late hi) "
+        "(coming|coming up|coming through|starting|showing), "
+        "(late|thin|faint|new|second|pale|weak|ghost of|hint of) red "
+        "(coming|coming up|coming through|showing|rising|) in the white, "
+        "red (coming|coming up|coming through|rising) in the white, second lot of red, 二番緋",
+        of_parts="all",
+    ),
 )
 """What is said of the colour and the edges of red."""
 
@@ -549,7 +576,7 @@ _YELLOW = (
     "(yellow|yellowish|yellowy|yellowed|yellowing|cream|creamy|buttery|yellow (cast|tinge|tint)|yellowish (cast|tinge|tint)|"
     "(cast|tinge|tint|touch|hint|bit|trace) of (yellow|cream))"
 )
-_FACE = "(head|nose|face|snout|forehead|cheeks|nostrils|crown|eyes|lips|top of the head|front of the head)"
+_FACE = "(head|nose|face|snout|forehead|cheeks|crown|top of the head|front of the head)"
 _ON = "(on|at|in|round|around|up round|up at|down to|over|about|behind|between)"
 _BACK = "(back|shoulder|tail|tail end|flank|side|belly|rear|body|left|right|left side|right side|stem|back end|rear end|fins)"
 _THROUGHOUT = "(all over|everywhere|throughout|all the way|from head to tail|head to tail|on (this one|her|him|it)|)"

@@ -11,6 +11,10 @@ _GLASSY = (
     "(glass|silk|porcelain|lacquer|varnish|a mirror|mirror|satin|wet paint|china|pearl|polished stone|wet silk|enamel|"
     "polished glass|wet glass|fresh paint|a new car|new paint|a polished apple|marble|a wet stone|glaze|ice|crystal)"
 )
+_SPECKS = (
+    "(shimi|(black|dark|fine black|tiny black|little black) (speck|fleck|freckle|pinprick|pinhead|pinpoint|pepper|peppercorn)|"
+    "speck|pinprick|pinhead|pepper|peppercorn|(speck|fleck|sprinkling|sprinkle|dusting|pinprick) of (black|pepper|shimi))"
+)
 
 SAID_OF_SKIN: tuple[Saying, ...] = (
     Spoken(
@@ -64,7 +68,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             f"what a (skin|{_SHINE}), what skin, skin sparkles, "
             f"(superb|fantastic|amazing|brilliant|dazzling|incredible|wonderful|excellent|terrific) {_SHINE}",
         },
-        of_parts=True,
+        of_parts="all",
     ),
     Spoken(
         "skin_clean",
@@ -96,7 +100,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "at most fair": "(pink|pinkish|reddish|blood) (flush|cast|tinge|tint|bloom|wash|) (in|on|over|to) the (white|skin), "
             "pinkish cast, pink cast, pink tinge, pink flush",
         },
-        of_parts=True,
+        of_parts="all",
     ),
     Spoken(
         "skin_clean",
@@ -105,62 +109,106 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "dirty": "(gone|going|all|rather|) (dirty|dingy|grubby|muddy|murky|stained|blotchy|smudgy|spotty|cloudy), "
             "has stains, "
             "full of stains, has marks, has dirty marks, looks dirty, dirty looking, grubby looking",
-            "at most fair": "(gone|going|all|turning|turned|has gone) (pink|pinkish|reddish), pink, reddish, flushed, blushing, "
+            "at most fair": "(gone|going|all|turning|turned|has gone) (pink|pinkish|reddish), pink, reddish, "
+            "flushed, blushing, "
             "a bit pink, (has|got|with) a pink (tinge|cast|flush)",
         },
         apart=True,
     ),
     Spoken(
         "shimi_count",
-        "shimi, sumi speck, black speck, speck, small tiny little "
+        f"{_SPECKS}, sumi speck, black speck, speck, small tiny little "
         "small fleck, black fleck, "
         "freckle, fine black speck, fine speck, シミ, しみ",
         alone={
             "at least 4": "many shimi, lots of shimi, full of shimi, many specks, lots of specks, many black specks, lots "
             "of black specks, peppered, "
-            "full of specks, specks all over, shimi all over, covered in specks, peppered with specks",
+            "full of specks, specks all over, shimi all over, covered in specks, peppered with specks, "
+            f"(covered|peppered|riddled|full|dusted|plastered|dotted|dirty|spotted) (in|with|of) ({_SPECKS}|pepper), "
+            "(peppered|freckled|speckled) (with black|with black all over|all over|everywhere|from head to tail), "
+            "(whole|all the) (back|fish|body) (peppered|speckled|freckled), like somebody used the pepper mill, "
+            "like the pepper mill went over it, like a pepper pot",
+            "at least 2": "peppery, a bit peppery, bits of pepper, pepper on it",
             "is 0": "no shimi, not a shimi anywhere, not a shimi, not a speck anywhere, no speck anywhere, "
             "not a single speck, no specks, no black specks, without specks, not 1 speck, no "
             "specks at all, free of shimi, free of specks, "
-            "no black spots, clean of specks, not a speck, シミなし",
+            "no black spots, clean of specks, not a speck, no pepper, shimi free, speck free, シミなし",
         },
+        of_parts="all",
     ),
     Spoken(
         "shimi_size",
-        "largest speck, biggest speck, largest shimi, biggest shimi, biggest, largest, largest black speck, speck size",
+        "largest speck, biggest speck, largest shimi, biggest shimi, biggest, largest, largest black speck, speck size, "
+        "size of the specks, size of the largest speck, biggest of the specks, largest of them, biggest of them",
     ),
     Spoken(
         "shimi_places",
-        "shimi, black speck, speck, small tiny little "
+        f"{_SPECKS}, shimi, black speck, speck, small tiny little "
         "small fleck, black fleck, "
         "another, another speck, another black speck, another 1, specks, freckle, シミ",
+        levels={
+            "left_flank": "left side, down the left side, all down the left side, left side of the body",
+            "right_flank": "right side, down the right side, all down the right side, right side of the body",
+            "shoulder": "left shoulder, right shoulder, left of the shoulder, right of the shoulder",
+        },
+        of_parts="all",
     ),
-    Spoken("hikui", "hikui, raised patch, yellowish patch in the red, raised red, hi kui, red disease, ヒクイ"),
+    Spoken(
+        "hikui",
+        "hikui, raised patch, yellowish patch in the red, raised red, hi kui, red disease, "
+        "hikui (starting|coming|beginning|spot|patch|growing|forming|there), "
+        "(bit|patch|spot|start|beginning|beginnings|touch|lump) of hikui, (raised|raised up|lifted|swollen) (red|hi) , "
+        "(raised|lifted|swollen|proud) (bit|patch|spot|area|place) (in|on) the red, "
+        "(yellow|yellowish) (patch|spot|bit) in the red, "
+        "ヒクイ",
+        alone={
+            "is yes": "(red|hi) (raised|lifted|swollen|standing up|stands up|stands proud) "
+            "(in places|in one place|in a spot|there)",
+            "is no": "no hikui, no sign of hikui, not a trace of hikui, free of hikui",
+        },
+        of_parts="all",
+    ),
     Spoken(
         "ginrin_scales",
-        "stray ginrin, shiny scale, sparkling scale, stray shiny scale, ginrin scale, stray ginrin scale",
+        "stray ginrin, shiny scale, sparkling scale, stray shiny scale, ginrin scale, stray ginrin scale, ginrin, "
+        "(glittering|glittery|sparkly|glinting|metallic|silver|silvery|mirror) scale, scale with a sparkle, "
+        "scale that sparkles, scale sparkles",
+        alone={"is 0": "no ginrin, no ginrin scales, no stray ginrin, no shiny scales"},
+        of_parts="all",
     ),
     Spoken(
         "contrast",
-        "contrast, contrast of red and white, contrast of the colours",
+        "contrast, contrast of red and white, contrast of the colours, contrast between red and white, "
+        "contrast between the colours",
         levels={
-            "weak": "weak, poor, low, little, bad, no",
-            "fair": "fair, average, some",
-            "strong": "strong, good, high, great, clear, nice, excellent, sharp",
+            "weak": f"weak, low, little, no, hardly any, without, no real, barely any, flat, {POOR}",
+            "at most fair": LACKING,
+            "fair": f"some, {FAIR}",
+            "is fair or strong": NOT_BAD,
+            "strong": f"strong, high, clear, excellent, sharp, jumps out, plenty of, lots of, striking, bright, "
+            f"clean, {GOOD}, "
+            f"{SUPERB}",
+        },
+        alone={
+            "is strong": "(red and white|colours) contrast (well|nicely|beautifully|strongly), "
+            "(red|colours) (stands out|jumps out) "
+            "(from|against) the white",
+            "is weak": "no contrast to speak, colours run together",
         },
     ),
     Spoken(
         "presence",
         "presence, power, impact, 迫力",
         levels={
-            "plain": "plain, little, no, weak",
+            "plain": "plain, little, no, weak, hardly any, not much, lacks, lacking",
             "nice": "nice, some, fair",
-            "strong": "strong, good, great, lots of, much",
+            "strong": "strong, good, great, lots of, much, loads of, plenty of, real, has, has real, got, a lot of, such",
             "imposing": "imposing, huge, enormous, massive, overwhelming",
         },
         alone={
-            "is strong": "impressive, very impressive, impressive fish, impact, has impact, what a beauty, "
-            "a beauty, beauty, "
+            "is strong": "powerful, powerful fish, it has something, it has got something, presence, has presence, "
+            "it has real presence, you can not miss it, grabs you, it grabs you, "
+            "impressive, very impressive, impressive fish, impact, has impact, what a beauty, a beauty, beauty, "
             "a real beauty, what a fish, head turner, magnificent, power, lots of power, has power, "
             "draws the eye, catches the eye, eye catcher, stands out, "
             "strong presence, jumps out at you",
@@ -170,17 +218,32 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     ),
     Spoken(
         "impression",
-        "overall impression, overall, impression overall, whole, on the whole, all in all, general impression, 総合",
+        "overall impression, overall, impression overall, whole, on the whole, all in all, general impression, all round, "
+        "impression, overall quality, quality overall, total impression, 総合",
         levels={
-            "poor": "poor, weak, bad, disappointing",
-            "fair": "fair, average, ordinary, middling, ok, okay, so so",
-            "good": "good, nice, fine, pleasing",
-            "excellent": "excellent, outstanding, superb, great, very good, top",
+            "poor": f"disappointing, {POOR}",
+            "fair": FAIR,
+            "is fair or good": NOT_BAD,
+            "at most fair": LACKING,
+            "good": f"{GOOD}, a good fish, a nice fish, a good 1",
+            "excellent": SUPERB,
         },
         alone={
-            "is excellent": "favourite, my favourite, top fish, super fish, fantastic fish, outstanding fish",
-            "is poor": "poor fish, nothing to like, bad fish",
-            "is fair": "average fish, ordinary fish, average, an average fish",
+            "is excellent": "favourite, my favourite, top fish, super fish, fantastic fish, outstanding fish, "
+            "(excellent|superb|wonderful|amazing|magnificent|incredible|exceptional|top class|first class|world class|terrific|"
+            "brilliant|stunning|gorgeous|perfect) (fish|koi|kohaku|animal)",
+            "at least good": "(great|cracking|quality|smashing|belting|class|proper|high class|very good|really good|splendid) "
+            "(fish|koi|kohaku|animal), belter, a belter, a corker, corker, a cracker, cracker, a peach, a plum, "
+            "plum, a gem, "
+            "gem, a jewel, a stunner of a fish, "
+            "(rest|everything else|all the rest) (is a peach|is a plum|spot on|is perfect|"
+            "is lovely|is very good|is top), everything on it, has everything, has it all, it has everything, got it all, "
+            "got everything, the whole package, the full package",
+            "is poor": "poor fish, nothing to like, bad fish, "
+            "(terrible|awful|dreadful|horrible|hopeless|ugly|pathetic) (fish|koi|kohaku)",
+            "is fair": "average fish, ordinary fish, average, an average fish, "
+            "(middling|run of the mill|mediocre|bog standard|middle of the road|everyday) (fish|koi|kohaku|), "
+            "an average sort of fish",
         },
     ),
     Spoken(
@@ -212,24 +275,32 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     Spoken(
         "finish",
         "finish, skin finish, 仕上がり",
-        beside="hi, colour",
+        beside="hi, colour, beni, red",
         levels={
-            "early": "early, unfinished, not finished",
-            "finished": "finished, complete, done",
-            "past": "past, past its best",
+            "early": "early, unfinished, not finished, not finished yet, far from finished, a long way from finished, "
+            "not finished by a long way, nowhere near finished, still opening, still unfinished, not done, not done yet",
+            "near": "nearly finished, almost finished, nearly done, almost done, close to finished",
+            "finished": "finished, complete, done, already finished, fully finished, all finished, "
+            "fully developed, all there now, "
+            "all there, all done, all up, all through, fully up, as finished as it gets",
+            "past": "past, past its best, going over, gone over",
         },
         alone={
             "is finished": "finished, very finished, already finished, fully finished, finished already, "
-            "very finished already",
-            "is early": "unfinished, not finished, not yet finished, far from finished, still early, tategoi type",
-            "is past": "past its best, going over, over the top, past it",
+            "very finished already, "
+            "finished fish, a finished fish, finished already (that|the|this) (red|colour|hi|beni)",
+            "is early": "unfinished, not finished, not yet finished, far from finished, still early, tategoi type, "
+            "still unfinished, nowhere near finished, a long way from finished, not finished by a long way, "
+            "still opening up, "
+            "still opening",
+            "is past": "past its best, going over, past it",
             "is near": "nearly finished, almost finished",
         },
     ),
     Spoken(
         "stability",
-        "stability, hold, holding",
-        levels={"poor": "poor, doubtful", "fair": "fair", "good": "good, sure"},
+        "stability, hold, holding, holding power",
+        levels={"poor": "poor, doubtful, bad, questionable", "fair": "fair", "good": "good, sure, safe"},
     ),
     Spoken(
         "balance_left_right",

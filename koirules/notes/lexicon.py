@@ -9,7 +9,7 @@ from types import MappingProxyType
 
 from attrs import define, evolve, field, frozen
 
-from koirules.notes.parts import BODY, past_part
+from koirules.notes.parts import BODY, PARTS, PATCHES, past_part
 from koirules.standard.check.phrasing import read_alone, read_means
 from koirules.standard.parts import Rules, Said, Stated
 from koirules.vocabulary.kinds import (
@@ -172,8 +172,8 @@ _NOT = frozenset({"no", "not", "without"})
 class Lexicon:
     """The phrases of a standard. seal: SHA-256 of what they say, so that a record can name what it was read by.
 
-    implied: what goes along with any but the lowest level of a trait. of_parts: traits that are said of a part of a fish as
-    of the whole. shortest: the length in cm below which there is hardly a
+    implied: what goes along with any but the lowest level of a trait. of_parts: by each trait that is said
+    of a part as of the whole, the words for such parts. shortest: the length in cm below which there is hardly a
     fish, at the stage of the standard or at any. lengths: the usual ones at the stage, in cm; None where it has none. bare: what
     words say where they are all that is said. anywhere: the traits of which a fault is one wherever it is.
     """
@@ -183,7 +183,7 @@ class Lexicon:
     phrases: Mapping[str, Means] = field(repr=False)
     implied: Mapping[str, tuple[Stated, ...]] = field(repr=False)
     seal: str
-    of_parts: frozenset[str] = frozenset()
+    of_parts: Mapping[str, frozenset[str]] = field(factory=dict)
     shortest: Decimal = Decimal(0)
     lengths: tuple[Decimal, Decimal] | None = None
     bare: Mapping[tuple[str, ...], Means] = field(factory=dict, repr=False)
@@ -199,8 +199,9 @@ class Lexicon:
         shortest = min((ends[0] for ends in usual if ends is not None), default=Decimal(0))
         known = usual[1] if usual and rules.stage else None
         lengths = None if not usual else _BARE if known is None else (max(known[0], _BARE[0]), known[1])
-        parts = frozenset(one.trait for one in rules.sayings if isinstance(one, Spoken) and one.of_parts)
-        anywhere = frozenset(one.trait for one in rules.sayings if isinstance(one, Spoken) and one.anywhere)
+        spoken = [one for one in rules.sayings if isinstance(one, Spoken)]
+        parts = {one.trait: PARTS if one.of_parts == "all" else PATCHES for one in spoken if one.of_parts}
+        anywhere = frozenset(one.trait for one in spoken if one.anywhere)
         return cls(
             rules.traits,
             built.root,
@@ -337,7 +338,7 @@ class Lexicon:
                     starts.setdefault(self._skip(tokens, place + 1), (True, False))
             elif tokens[skipped] == "not":
                 starts.setdefault(self._skip(tokens, skipped + 1), (True, False))
-        if self._may_be_of_a_part(name) and (part := past_part(tokens, end, _INSIDE)) > end:
+        if self._may_be_of_a_part(name) and (part := past_part(tokens, end, _INSIDE, PARTS)) > end:
             part = self._skip(tokens, part)
             starts.setdefault(part, (False, True))
             if part < len(tokens) and tokens[part] == "not":
@@ -393,7 +394,7 @@ class Lexicon:
             said, trait = level.levels.get(key), _trait_of(key)
             if as_one is not None and as_one.trait != trait:
                 continue
-            if said is None or (placed and trait not in self.of_parts):
+            if said is None or (placed and (trait not in self.of_parts or isinstance(said, PlaceSet))):
                 continue
             outside = _without(said, level.sides[key]) if key in level.sides else None
             if negated:
@@ -713,11 +714,13 @@ _SAID_OF_PLACES = {
     "crown": "crown, head, top of the head, forehead, 頭",
     "nape": "nape, neck, behind the head",
     "shoulder": "shoulder, 肩",
-    "front_back": "front of the back, front back, behind the shoulder",
+    "front_back": "front of the back, front back, behind the shoulder, in front of the (dorsal|dorsal fin|back fin), "
+    "ahead of the dorsal",
     "middle_back": "middle of the back, middle back, mid back, middle, back, 背",
     "rear_back": "rear of the back, rear back, behind the dorsal, rear",
     "belly": "belly, 腹",
-    "stem": "tail stem, stem, near the tail, before the tail, peduncle, tail base, tail root, ozutsu, 尾筒",
+    "stem": "tail stem, stem, near the tail, by the tail, close to the tail, next to the tail, tail tube, "
+    "towards the tail, near the tail fin, before the tail fin, before the tail, peduncle, tail base, tail root, ozutsu, 尾筒",
 }
 """How places of the body are spoken of; `left` and `right` stand before each that has a side."""
 

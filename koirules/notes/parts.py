@@ -7,11 +7,11 @@ from collections.abc import Collection, Sequence
 from koirules.vocabulary.phrases import wordings_in
 from koirules.vocabulary.wordings import tokens_of
 
-_LEADING = frozenset({"right", "down", "up", "mostly", "mainly", "especially", "particularly", "even", "just"})
+_LEADING = frozenset({"right", "down", "up", "all", "mostly", "mainly", "especially", "particularly", "even", "just"})
 _BEFORE = frozenset(
     tokens_of(
-        "on at in over across of to for by near round around along behind before towards toward from under through beside above "
-        "below"
+        "on at in over across of for by near round around along behind before towards toward from under above below "
+        "through beside between down inside within"
     )
 )
 _WHICH = frozenset(
@@ -21,21 +21,37 @@ _WHICH = frozenset(
         "left right head tail shoulder body neck end"
     )
 )
-_PARTS = frozenset(
+PARTS = frozenset(
     tokens_of(
-        "patch step dan plate red hi beni side edge half end bit part quarter one "
+        "patch step dan plate red hi beni side edge half end bit part quarter one place places "
         "shoulder head nape neck back body tail flank belly rear front middle dorsal stem peduncle joint saddle island white "
-        "fish first second third fourth last left right everything it these them line her him this that"
+        "gap fish first second third fourth last left right everything it these them line her him this that pattern colour"
     )
+) | {"1", "hi"}
+"""Words for parts of a fish."""
+PATCHES = PARTS - frozenset(
+    tokens_of("head nape neck body tail belly stem peduncle joint fish white gap line her him this that")
 )
-BODY = _PARTS | frozenset(
+"""Words for parts of what has red."""
+BODY = PARTS | frozenset(
     tokens_of(
         "cheek nose mouth face stomach vent root tube base fin pectoral pec pelvic ventral anal gill cover plate eye line row "
         "lateral side"
     )
 )
 """Where anything can be on a body, beside those of a pattern."""
-
+_OF_RED = frozenset(
+    tokens_of(
+        "patch step dan plate red beni saddle island one first second third fourth last white everything it these them"
+    )
+) | {"1", "hi"}
+"""What an edge is of: one of the dorsal is of a fin."""
+_NEXT_TO = frozenset(tokens_of("above below under behind near by beside between before around round towards"))
+_BESIDE = frozenset(
+    tokens_of("fin gill cover plate pectoral pec eye cheek nose mouth lip nostril lateral tail belly side line")
+)
+"""What a part is beside; on a fin is no part of the body."""
+_HAS = frozenset({"has", "have", "got", "with", "show", "shows", "is", "are", "a"})
 _THROUGHOUT = sorted(
     map(
         tokens_of,
@@ -43,8 +59,10 @@ _THROUGHOUT = sorted(
             "all round, all around, all over, all along, all the way, all the way round, all the way down, "
             "all the way along, all the way through, all the way back, all through, throughout, everywhere, "
             "front and back, front and rear, front to back, left and right, head to tail, nose to tail, "
-            "top to bottom, right through, right round, both sides, both ends, either side, each side, "
-            "the whole way, the whole length, along its whole length, along the whole length, one side, anywhere"
+            "top to bottom, right through, right round, both sides, both ends, either side, "
+            "each side, "
+            "the whole way, the whole length, along its whole length, along the whole length, one side, anywhere, "
+            "here and there, in places"
         ),
     ),
     key=len,
@@ -52,7 +70,7 @@ _THROUGHOUT = sorted(
 )
 
 
-def past_part(tokens: Sequence[str], start: int, fillers: Collection[str] = (), parts: Collection[str] = _PARTS) -> int:
+def past_part(tokens: Sequence[str], start: int, fillers: Collection[str] = (), parts: Collection[str] = PARTS) -> int:
     """The place behind a part that is named at a place, or behind fillers there; the place itself where none is."""
     at = start
     while at < len(tokens) and (end := _one_part(tokens, at, parts)) == at and tokens[at] in fillers:
@@ -64,21 +82,46 @@ def past_part(tokens: Sequence[str], start: int, fillers: Collection[str] = (), 
     return at
 
 
+def past_owner(tokens: Sequence[str], start: int) -> int:
+    """The place behind a part and the word that it has something: `the second patch has`; the place itself where none is."""
+    at = start
+    while at < len(tokens) and tokens[at] in _WHICH:
+        at += 1
+    if at == len(tokens) or at == start or tokens[at] not in _OF_RED or tokens[at] == "it":
+        return start
+    at = past_part(tokens, at + 1)
+    return at + 1 if at < len(tokens) and tokens[at] in _HAS else start
+
+
 def _one_part(tokens: Sequence[str], start: int, parts: Collection[str]) -> int:
-    for words in _THROUGHOUT:
-        if tuple(tokens[start : start + len(words)]) == words:
-            return start + len(words)
+    everywhere = next((words for words in _THROUGHOUT if tuple(tokens[start : start + len(words)]) == words), ())
+    end = start + len(everywhere)
     at = start
     while at < len(tokens) and tokens[at] in _LEADING:
         at += 1
     before = at
-    while at < len(tokens) and tokens[at] in _BEFORE:
+    while at < len(tokens) and (tokens[at] in _BEFORE or tuple(tokens[at : at + 2]) == ("to", "the")):
         at += 1
     if at == before:
-        return start
-    end = start
-    while at < len(tokens) and (tokens[at] in _WHICH or tokens[at] in parts):
+        return end
+    named = (
+        parts
+        if parts is BODY
+        else _OF_RED
+        if tokens[at - 1] in {"of", "to"}
+        else {*parts, *_BESIDE}
+        if tokens[at - 1] in _NEXT_TO
+        else parts
+    )
+    while at < len(tokens) and (tokens[at] in _WHICH or tokens[at] in PARTS or tokens[at] in named):
         at += 1
-        if tokens[at - 1] in parts:
-            end = at
+        if tokens[at - 1] in named:
+            end = max(at, end)
     return end
+
+
+def past_everywhere(tokens: Sequence[str], start: int) -> int:
+    """The place behind words that leave out no part; the place itself where there are none."""
+    return start + max(
+        (len(words) for words in _THROUGHOUT if tuple(tokens[start : start + len(words)]) == words), default=0
+    )

@@ -20,7 +20,7 @@ from koirules.notes.lexicon import (
     takes_number,
 )
 from koirules.notes.numbers import Written, number_at, plain_numbers
-from koirules.notes.parts import past_part
+from koirules.notes.parts import past_everywhere, past_owner, past_part
 from koirules.notes.talk import (
     ASIDES,
     CORRECTIONS,
@@ -97,7 +97,7 @@ _NONE_BEHIND = frozenset({"none", "no", "nil", "absent", "missing", "0", "nowher
 _CLAUSES = frozenset({"but", "so", "though", "and", "while", "whereas", "because"})
 _IN_CLAUSES = frozenset({Sort.TRAITS, Sort.NOTHING, Sort.FORECAST, Sort.COMPARISON})
 _MOST_REMEMBERED = 10_000
-_SIZES = frozenset({"small", "tiny", "little", "big", "large", "fine", "minute"})
+_SIZES = frozenset({"small", "tiny", "little", "big", "large", "fine", "minute", "single", "lone", "odd", "isolated"})
 _PRAISE = frozenset(
     wordings_in("good, nice, fine, clear, clean, proper, true, typical, strong, great, everyday, simple, decent")
 )
@@ -109,12 +109,37 @@ _NO_LABELS = frozenset({"grade", "fish", "quality", "good", "bad", "fine", "ok"}
 _SCALES = (("scale",), ("row",))
 _OF_SCALES = frozenset({"of", "scale", "deep", "wide"})
 """`sashi two rows of scales`: what is counted in scales has no unit."""
+_ACROSS = (("big",), ("wide",), ("long",), ("across",), ("large",))
+_ALL_OVER = (("everywhere",), ("throughout",), ("all", "over"), ("all", "down"), ("all", "along"), ("all", "through"))
+_TRACES = frozenset({"trace", "touch", "hint", "sign", "start", "beginning", "suggestion"})
+"""`a touch of hikui`, `no sign of hikui`."""
+_FREE = frozenset({"free", "clear", "clean", "devoid"})
+_AFTER_NOT = frozenset({"a", "an", "any", "single", "1", "much"})
+_EMPHASIS = tuple(
+    tuple(words.split())
+    for words in (
+        "to speak of",
+        "at all",
+        "whatsoever",
+        "whatever",
+        "in sight",
+        "to be seen",
+        "to be found",
+        "that i can see",
+        "as far as i can see",
+        "that i can find",
+        "on this 1",
+    )
+)
+"""`no shimi at all`."""
 _GENERAL = frozenset(
     {"hi", "red", "beni", "colour", "orange", "white", "black", "sumi", "head", "body", "skin", "eye", "shape"}
 )
 _OF_BODIES = frozenset({"long", "wide", "broad", "deep", "high"})
 _SOME = {"few": (2, None), "several": (2, None), "couple": (2, 3), "some": (1, None), "many": (3, None)}
 _SOME |= {"lot": (3, None), "plenty": (3, None), "another": (1, None), "any": (1, None), "a": (1, 1), "an": (1, 1)}
+_SOME |= {"single": (1, 1), "lone": (1, 1), "pair": (2, 2), "handful": (3, None), "load": (3, None), "masse": (3, None)}
+_SOME |= {"sprinkling": (3, None), "dusting": (3, None), "scattering": (3, None)}
 
 
 @frozen(slots=False)
@@ -340,12 +365,28 @@ class _Scan:
     def run(self) -> bool:
         """Whether every word was understood."""
         at, negated = 0, False
+        owner = past_owner(self.tokens, 0)
+        if owner and self._at(0, negated=False) is None:
+            # `the second patch has a window`: what it has is read where it is said of parts as of the whole.
+            at = owner
+        self.found.clear()
         while at < len(self.tokens):
             end = None if not negated and self._denies(at) else self._at(at, negated)
             if end is not None:
                 at, negated = self._past_part(end), False
                 continue
             token = self.tokens[at]
+            behind = self.tokens[at + 1 : at + 2]
+            if behind == ("of",) and (token in _TRACES or (token in _FREE and not negated)):
+                at, negated = at + 2, negated or token in _FREE
+                continue
+            emphasis = next((len(words) for words in _EMPHASIS if self.tokens[at : at + len(words)] == words), 0)
+            if emphasis and self.found and not negated:
+                at += emphasis
+                continue
+            if negated and token in _AFTER_NOT and self.negation == "not":
+                at += 1
+                continue
             if token in _WHERE and not negated and self.lexicon.is_label(self.tokens, at + 1):
                 at += 1
                 continue
@@ -357,16 +398,25 @@ class _Scan:
             elif token not in SKIPPED or negated:
                 return False
             at += 1
-        return not negated
+        return not negated and (not owner or all(each.trait in self.lexicon.of_parts for each in self.found))
 
     def _past_part(self, at: int) -> int:
         """The place behind the name of a part, where what was said last is said of a part as of the whole.
 
         What holds of nothing but a part is not said of the whole: `only on the left`.
         """
-        if not self.found or self.found[-1].trait not in self.lexicon.of_parts:
+        last = self.found[-1] if self.found else None
+        parts = None if last is None else self.lexicon.of_parts.get(last.trait)
+        if last is None or parts is None:
             return at
-        end = past_part(self.tokens, at, SKIPPED)
+        if last.said == none_of(self.lexicon.traits[last.trait].kind):
+            return past_everywhere(self.tokens, at)
+        while (end := self._past_size(self._past_one_part(at, parts))) > at:
+            at = end
+        return at
+
+    def _past_one_part(self, at: int, parts: frozenset[str]) -> int:
+        end = past_part(self.tokens, at, SKIPPED, parts)
         longer = (hit.end > end for start in range(at, end) for hit in self.lexicon.hits(self.tokens, start))
         return at if "only" in self.tokens[at : end + 1] or any(longer) else end
 
@@ -374,6 +424,15 @@ class _Scan:
         """Whether `on it` or `to her` stands here, behind what is said of the fish."""
         two, behind = self.tokens[at : at + 2], self.tokens[at + 2 : at + 3]
         return two[0] in {"on", "to", "about", "in"} and two[1:] in _THE_FISH and (not behind or behind[0] in SKIPPED)
+
+    def _past_size(self, at: int) -> int:
+        """The place behind a size in scales, which is no count of what was spoken of: `a window | of two scales`."""
+        start = at + (self.tokens[at : at + 1] == ("of",))
+        number = number_at(self.tokens, start)
+        if number is None or self.tokens[number.end : number.end + 1] != ("scale",):
+            return at
+        end = number.end + 1
+        return end + 1 if self.tokens[end : end + 1] in _ACROSS else end
 
     def _denies(self, at: int) -> bool:
         """Whether `no` here is no part of a phrase, but stands before a longer one: `no red | on the left pectoral`."""
@@ -473,7 +532,7 @@ class _Scan:
         if bounds is None:
             return None
         start = at + 1
-        while start < len(self.tokens) and self.tokens[start] in {"of", "few", "lot", "couple"}:
+        while start < len(self.tokens) and (self.tokens[start] in _SOME or self.tokens[start] == "of"):
             bounds = _SOME.get(self.tokens[start], bounds)
             start += 1
         while start < len(self.tokens) and self.tokens[start] in _SIZES and not self._counted_at(start):
@@ -483,9 +542,14 @@ class _Scan:
                 kind = self.lexicon.traits[name].kind
                 if isinstance(kind, Count):
                     low, high = bounds
-                    counted = Span(float(low), float(high or kind.high))
+                    more = high == 1 and self.tokens[hit.end : hit.end + 2] == ("or", "2")
+                    counted = Span(float(low), 2.0 if more else float(high or kind.high))
                     self.found.append(Found(name, counted, hit.wording))
-                    return self.lexicon.behind_a_fault(self.tokens, self._where(hit, start), [Stated(name, counted)])
+                    end = hit.end + 2 if more else self._where(hit, start)
+                    return self.lexicon.behind_a_fault(self.tokens, end, [Stated(name, counted)])
+                if isinstance(kind, YesNo):
+                    self.found.append(Found(name, YES, hit.wording))
+                    return hit.end
         return None
 
     def _where(self, hit: Hit, start: int) -> int:
@@ -499,6 +563,8 @@ class _Scan:
 
     def _number(self, number: Written, before: Sequence[str]) -> int | None:
         """A number with the trait that it is of: named before it, behind it, or told by its unit."""
+        if self.tokens[number.end : number.end + 1] in _SCALES:
+            before = [name for name in before if not isinstance(self.lexicon.traits[name].kind, Count)]
         for name in before:
             if self._counts(name, number, ""):
                 return self._behind(number)
@@ -607,6 +673,11 @@ class _Scan:
             for name in hit.names
             if (said := (none_of if negated else noted_at_least)(traits[name].kind)) is not None
         ]
+        if not negated and self.tokens[end : end + 2] == ("or", "2"):
+            said, end = [(name, Span(1.0, 2.0)) for name, _ in said if isinstance(traits[name].kind, Count)], end + 2
+        elif (not negated and self.tokens[end : end + 1] in _ALL_OVER) or self.tokens[end : end + 2] in _ALL_OVER:
+            # `specks everywhere` are more than two.
+            said = [(name, Span(3.0, each.high) if isinstance(each, Span) else each) for name, each in said]
         self.found += [Found(name, each, hit.wording) for name, each in said]
         self.bare = -1 if negated else end
         if said and not negated:

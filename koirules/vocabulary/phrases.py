@@ -13,6 +13,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 from types import MappingProxyType
+from typing import Literal
 
 from attrs import field, frozen
 
@@ -30,7 +31,8 @@ class Spoken:
     level, an option, a place) or by a reading without its name (`at most fair`), what is said for it beside a noun: "sharp
     kiwa", "kiwa crisp". alone: by a reading of the trait without its name (`is sharp`, `at most fair`, `below 1 %`,
     `includes tail`), what says so without a noun. implies: what goes along with every level but the lowest, as in a
-    `phrase`. of_parts: whether it is said of a part as of the whole: "kiwa soft on the last patch". apart: whether its
+    `phrase`. of_parts: of which parts it is said as of the whole: "all", as in "kiwa soft on the last patch" and "at the tail",
+    or "patches", of what has red alone. apart: whether its
     levels are said beside its own nouns alone, which say nothing by themselves: "good depth" is thick, "good red" is not.
     after: traits of which the remark before has to speak, where there is one, since what stands in `alone` does not name
     what it is said of: "stops at the eyes" is said of red after "red on the head", and not after "black on the head".
@@ -44,7 +46,7 @@ class Spoken:
     levels: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging)
     alone: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging)
     implies: str = ""
-    of_parts: bool = False
+    of_parts: Literal["", "patches", "all"] = ""
     apart: bool = False
     after: tuple[str, ...] = ()
     bare: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging)

@@ -142,7 +142,7 @@ def test_a_level_may_be_a_reading_and_a_table_may_keep_its_levels_to_its_own_nam
 )
 def test_what_is_said_of_a_part_is_said_of_the_whole_where_its_table_says_so(text, said):
     reader = reader_with(
-        Spoken("kiwa", "tin rim", levels={"sharp": "keen"}, of_parts=True),
+        Spoken("kiwa", "tin rim", levels={"sharp": "keen"}, of_parts="all"),
         Spoken("sashi_even", "lead rim", levels={"even": "plump"}),
     )
     assert [found.said for found in reader.remarks.read(text).found] == said
