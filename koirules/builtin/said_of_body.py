@@ -279,7 +279,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "just food, (full|fat|thick|round|big) in, stuffed, tight",
             "level": "level, flat, good, smooth, normal, fine, ok, nice, straight, tucked up nicely",
             "hollow": "hollow, empty, sunken, drawn in, pinched, thin, concave, sunk, sunk in, caved in, tucked up, "
-            "pinched in, in",
+            "pinched in",
         },
         alone={
             "is hanging": "(potbelly|pot belly|beer belly)",
