@@ -1,74 +1,125 @@
-"""How sorters speak of the pattern of red (hi): where it lies, and how much of it.
+"""How sorters speak of the pattern of red (hi) as a whole: its steps and gaps, how much of it there is, and where it lies.
 
 Common practice, no source; wordings from memory.
 """
 
 from __future__ import annotations
 
-from koirules.vocabulary.phrases import Saying, Spoken, each_of
+from koirules.builtin.red_pattern import PATTERN
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 
-_RED = "hi, red, beni, orange, colour, 緋, 緋盤"
+_OF_PATTERN = tuple(trait.name for trait in PATTERN)
+_RED = "(red|colour)"
+_IT = "(red|pattern|colour|patches|all the patches|it all)"
+_AT_ALL = "(at all|whatever|whatsoever|anywhere|to speak of|on this 1|to be seen|)"
+_PATCHES = (
+    "(steps|patches|dan|step pattern|dan pattern|islands|blobs|saddles|splodges|blocks|pieces|stepper|steps of red|"
+    "steps of colour|(red|separate) (patches|steps|areas|islands|blobs|blocks)|(patches|blobs|islands|spots|areas|"
+    "pieces|bits|blocks|saddles|splodges|splashes) of (red|colour))"
+)
+_SUCH = (
+    "(clean|clear|big|large|good|bold|strong|separate|neat|distinct|well placed|well spaced|well shaped|hefty|tidy|"
+    "chunky|decent|fat|solid|proper|equal|heavy|even|round|bright|perfect|great|fine|simple|classic|true|)"
+)
+_ALONG = (
+    "((down|along|all down|all along) (the|her|his|) (back|body|fish|length|middle|middle of the back|spine)|in a (row|"
+    "line) (down the middle|down the back|along the back|)|from head to tail|head to tail|counting the head|with the "
+    "head (patch|) (included|)|head included|including the head|if you count the head|like stepping stones|(down|along) "
+    "the back like stepping stones|all the way down|altogether|all told|in all|in total|)"
+)
 
 
 def _counted(number: str) -> str:
     """What is said for so many steps."""
-    nouns = (
-        "dan",
-        "dan pattern",
-        "spots of red",
-        "red areas",
-        "steps",
-        "patches",
-        "red patches",
-        "hi patches",
-        "islands",
-        "separate patches",
-        "separate steps",
-        "step pattern",
-        "patches of red",
-        "red steps",
-    )
-    return ", ".join(
-        [
-            *(f"{number} {noun}" for noun in nouns),
-            f"{number} big patches",
-            f"{number} red islands",
-            f"{number} steps of red",
-            each_of(
-                "{number} {such} {noun}",
-                number=number,
-                such="clean|clear|big|large|good|bold|strong|separate|neat|distinct|well placed|well spaced",
-                noun="steps|patches|dan|red patches",
-            ),
-        ]
-    )
+    return f"{number} (nice|lovely|) {_SUCH} {_SUCH} {_PATCHES} {_ALONG}"
 
 
-_MOST = "mostly|mainly|more|too much|heavier|heavy|most|concentrated|more of it|loaded|more weight"
-_ALL = "all|only|completely|everything|nothing but"
+_BETWEEN = (
+    "((in between|between|apart) (them|the steps|the patches|each|each of them|each 1|all of them|steps|patches|)|in "
+    "the (middle|pattern|red))"
+)
+_GAP = (
+    "(gap|white gap|break|white break|cut|white cut|space|white space|white|stretch of white|white stretch|strip of "
+    "white|band of white)"
+)
+
+_GOES = (
+    "(goes|runs|comes|reaches|extends|carries on|carries|continues|drops|drips|slides|spills|hangs|dips|falls|slips|"
+    "pours|bleeds|spreads|gets|creeps|washes|laps|wraps|curls|turns|going|running|coming|wrapping|spilling)"
+)
+_HOW = "(right|all the way|straight|well|just|only just|clean|a good way|far|a bit|nicely|deep|well and truly|)"
+_STOPS = "(stops|ends|finishes|pulls up|quits|halts|is cut off|cut off|dies out|breaks off|stopping|ending|terminates)"
+_LAST = (
+    "((last|rear|back|tail|end|second|third|fourth|hind|final|hindmost) (patch|step|red|1|piece|block|saddle|red patch)|"
+    "red|pattern|colour)"
+)
+_TAIL = "(tail|tail fin|tail joint|tail root|tail base|caudal|caudal fin|root of the tail|base of the tail|tail tube|tail stem)"
+_NO_TAIL = "(does|did|do|) (not|never) (stop|end|finish|pull up) (before|short of|in front of) the tail"
+_ODOME = (
+    "(odome|ondome|ojime|tail stop|stop at the tail|gap (before|at) the tail|white gap (before|at) the tail|tail gap|"
+    "white (before|at) the tail)"
+)
+_GOOD = (
+    "(good|perfect|excellent|ok|okay|present|very good|fine|nice|right|clean|clear|proper|correct|lovely|just right|"
+    "spot on|decent|all right|alright|tidy|textbook|ideal|where it (belongs|should be)|where (you|i) (want|like) it|as "
+    "it should be|the right (length|size)|about right|there|well placed|sits right|neat|in place|sound)"
+)
+
+_MOST = (
+    "(mostly|mainly|mostly all|more|too much|heavier|heavy|most|concentrated|more of it|loaded|more weight|bunched up|"
+    "bunched|crowded|piled up|busy|all crowded|all bunched up|packed|weighted|most of it)"
+)
+_ALL = "(all|only|completely|everything|nothing but|all of it|entirely|just)"
 
 
 def _side(most: str, side: str) -> str:
     """What is said for red that lies more, or only, at one end or on one side."""
-    reds = "red|pattern||hi|the red is|pattern is|it is"
-    return ", ".join(
-        (
-            each_of("{red} {most} {side}", red=reds, most=most, side=side),
-            each_of("{most} red {side}", most=most, side=side),
-            each_of("{most} the red {side}", most=most, side=side),
-            each_of("{most} of the red {side}", most=most, side=side),
-            each_of("{most} the pattern {side}", most=most, side=side),
-        )
+    red = "(red|pattern|colour|patches)"
+    return (
+        f"{red} (is|lies|sits|) {most} {side}, {most} (the|of the|of its|of her|) (red|pattern|colour|patches) (is|lies|"
+        f"sits|) {side}"
     )
 
 
-_FRONT = "in front|on the front|at the front|in the front half|on the front half|towards the front|on the shoulder side"
-_REAR = (
-    "behind|at the rear|at the back|on the rear half|on the rear|in the rear half|towards the tail|behind the "
-    "dorsal|at the tail end"
+_FRONT = (
+    "(in front|up front|out front|(on|at|in) the (front|front half|front end|front part)|towards the front|towards the "
+    "head|on the shoulder side|in front of the (dorsal|dorsal fin|back fin|middle)|forward|(on|over|at|round) the "
+    "shoulder|(on|over|at) the shoulders)"
 )
-_LEFT = "on the left|on the left side|to the left|left"
-_RIGHT = "on the right|on the right side|to the right|right"
+_REAR = (
+    "(behind|at the rear|at the back end|on the rear half|on the rear|in the rear half|in the back half|towards the "
+    "tail|behind the (dorsal|dorsal fin|back fin)|at the tail end|towards the back|down the back end|in the tail half)"
+)
+_LINE = "(lateral line|side line|sideline|line)"
+_BELOW = "(below|under|past|over|beneath|beyond)"
+_SCALES = (
+    "((a|1|2|3|4|5|6|a few|a couple of|several) (scale|scales|rows|scale rows|)|a bit|a touch|a little|slightly|a long "
+    "way|a fair way|well|)"
+)
+_SIDED = (
+    "((on|down|) (both sides|the left|the right|1 side|left|right|the left side|the right side|each side|either side)|"
+    "both sides|equally|equal|)"
+)
+_BELLY = "(belly|tummy|underside|stomach)"
+_WHOLE = "(the fish|it|her|him|the back|the body|the skin|)"
+_SHARES = (
+    ("is 45 % to 55 %", "(half|1 half|about half)"),
+    ("is 30 % to 36 %", "(a third|1 third|third)"),
+    ("is 62 % to 71 %", "(2 thirds)"),
+    ("is 70 % to 80 %", "(3 quarters)"),
+    ("is 20 % to 30 %", "(a quarter|1 quarter|quarter)"),
+    ("is 17 % to 23 %", "(a fifth|1 fifth|fifth)"),
+)
+
+
+def _sides(side: str, most: str, only: str) -> dict[str, str]:
+    """What is said for red that lies more, or only, on one side, by readings of the share of the left."""
+    there = f"((on|to|over on|over to|down|towards|over) (the|her|his|) {side} (side|flank|half|)|{side})"
+    heavy = f"{side} heavy, (pattern|red|) leans (to the|) {side}, (heavy|heavier|more) on the {side}"
+    weight = f"(all|all the|) weight (is|) (all|mostly|) (on|to) the {side}"
+    return {most: f"{_side(_MOST, there)}, {heavy}, {weight}", only: _side(_ALL, there)}
+
+
 _STRAY = (
     "(tobihi|(stray|isolated|loose|odd|lone|flying|orphan|single stray) (red spot|red scale|scale of red|red|hi|red fleck|"
     "red dot|bit of red|scale|spot)|red scale (on its own|by itself|all alone|out on its own)|"
@@ -80,44 +131,42 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     Spoken(
         "hi_cover",
         alone={
-            reading: each_of(
-                "{about} {share} {of} {it} {red}",
-                about="|about|roughly|around|some",
-                share=share,
-                of="of|",
-                it="the fish|it|the back|the body|the skin",
-                red="red|is red|in red|covered",
-            )
-            for reading, share in (
-                ("is 45 % to 55 %", "half|one half"),
-                ("is 30 % to 36 %", "a third|one third"),
-                ("is 62 % to 71 %", "two thirds"),
-                ("is 70 % to 80 %", "three quarters"),
-                ("is 20 % to 30 %", "a quarter|one quarter"),
-            )
+            reading: f"(about|roughly|around|some|) {share} (of|) {_WHOLE} (red|is red|in red|covered|covered in red), "
+            f"red (covers|on|over) (about|roughly|around|) {share} (of|) (the back|it|the fish|the body|), covers "
+            f"(about|roughly|around|) {share} (of|) (the back|it|the fish|the body|), (the|) (back|fish) (is|) (about|"
+            f"roughly|) {share} red"
+            for reading, share in _SHARES
         },
     ),
     Spoken(
         "hi_cover",
         "cover, hi cover, red cover, red, hi, beni, covered, red share, share of red, red on the back, 緋の割合",
         alone={
-            "is 45 % to 55 %": "red covers half, covers half, red covers about half, covers about half, half covered, "
-            "half red, half of it red, about half red, half the back is red, half red half white, red on half of the "
-            "back, half and half",
-            "below 20 %": "hardly any red, hardly any pattern, very little red, hardly any hi, nearly all white, "
-            "almost all white, too little red, not much red, little red, little hi, sparse, mostly white, red is "
-            "sparse",
-            "is 0 %": "all white, no red, no red anywhere, pure white fish, no hi, plain white, white all over, "
-            "shiromuji, 白無地",
-            "above 75 %": "almost completely red, nearly completely red, red almost all over, mostly red, nearly all "
-            "red, almost all red, red nearly everywhere, too much red, heavy red, heavy hi, too much hi, a lot of "
-            "red, lots of red",
-            "above 97 %": "completely red, all red, red all over, red everywhere, red from head to tail, akamuji, 赤無地",
-            "is 30 % to 36 %": "a third red, a third of it red, about a third red",
-            "is 62 % to 71 %": "red covers two thirds, covers two thirds, red covers about two thirds, covers about "
-            "two thirds, two thirds covered, two thirds red, about two thirds red",
-            "is 70 % to 80 %": "three quarters red, about three quarters red",
-            "is 20 % to 30 %": "a quarter red, about a quarter red",
+            "at most 25 %": "(a|) quarter red (not more|at most|no more|if that), (not|) (barely|not even) a quarter red",
+            "at most 50 %": "(not|less than|under|not quite|not even) half (red|of it red|the back red), more white than red",
+            "at least 50 %": "(more than|over|well over) half (red|of it red|the back red), more red than white",
+            "is 45 % to 55 %": "half red half white, red on half of the back, half and half, half white half red, red "
+            "and white half and half, half and half red and white, as much red as white, equal red and white, fifty "
+            "fifty red and white",
+            "below 20 %": "hardly any (red|pattern|hi|colour), (very|too) little (red|pattern|colour), nearly all "
+            "white, almost all white, not much (red|colour) (on (it|her|him|the back|this 1)|to it|), little red, "
+            "little hi, sparse, red is sparse, mostly white, mainly white, (barely|scarcely) any (red|pattern|colour), "
+            "(next to|as good as) no red, (a|just a|only a) (bit|touch|splash|lick|dab|smudge) of red (here and there|"
+            "), all white bar a (spot|dab|smudge|patch) of red, far too little red, next to nothing on (it|her|him), "
+            "thin on red",
+            "at most 40 %": "(not|never) enough red, could do with (more|a bit more) (red|pattern), wants more (red|"
+            "pattern), needs more (red|pattern), short of red, light on red, a bit (little|thin on) red, plenty of "
+            "white, lots of white, a lot of white",
+            "is 0 %": "all white, no (red|hi|colour) (on it|on her|on this 1|) (at all|anywhere|whatsoever|), pure "
+            "white fish, plain white, white all over, shiromuji, plain white fish, white as a sheet all over, not a "
+            "(scale|speck|spot) of red (on it|on her|anywhere|), 白無地",
+            "above 75 %": "(almost|nearly) (completely|all|entirely) red, red (almost|nearly) (all over|everywhere), "
+            "mostly red, mainly red, too much red, too red, heavy red, heavy hi, a lot of red, lots of red, loads of "
+            "red, all hi no white, all red no white, red all over like a boiled lobster, drowned in red, hardly any "
+            "white, very little white, not much white, no white to speak of, too little white, red nearly from head to "
+            "tail, swamped (in|with) red, too heavy with red",
+            "above 97 %": "completely red, all red, red all over, red everywhere, red from head to tail, akamuji, no "
+            "white at all, no white left, not a scale of white, 赤無地",
         },
     ),
     Spoken(
@@ -125,35 +174,68 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "steps, dan, pattern, 段",
         levels={"none": "no", "many": "many, lots of, a lot of, very many"},
         alone={
-            "is nidan": f"nidan, nidan kohaku, nidan pattern, two step, a two step, {_counted('two')}, 二段",
-            "is sandan": f"sandan, sandan kohaku, sandan pattern, three step, a three step, {_counted('three')}, 三段",
-            "is yondan": f"yondan, yondan kohaku, yondan pattern, four step, a four step, {_counted('four')}, 四段",
-            "is godan": f"godan, godan kohaku, godan pattern, five step, a five step, {_counted('five')}, 五段",
-            "is many": f"many steps, many patches, lots of patches, {_counted('six')}, more than five steps",
-            "is nidan or sandan": "two or three steps, two or three patches, two to three steps, two to three patches",
-            "is sandan or yondan": "three or four steps, three or four patches, three to four steps, three to four "
-            "patches",
-            "is yondan or godan": "four or five steps, four or five patches, four to five steps, four to five patches",
-            "is tancho": "tancho, a tancho, a real tancho, true tancho, tancho kohaku, tancho pattern, only a head "
-            "patch, head patch only, red patch on the head only, red on the head only, only a red patch on the head, "
-            "only red on the head, patch on the head only, only the head patch, spot on the head and nothing else, "
-            "just the head patch, 丹頂",
-            "is ippon": "ippon, ippon hi, one long patch, one long red, one unbroken red, one long patch from head to "
-            "tail, one long red without a break, one long red patch, no breaks, unbroken red, red unbroken, no cut, "
-            "no cut anywhere, no break, no break in the red, unbroken from head to tail, straight red, straight hi, "
-            "one piece, red in one piece, red without a break, one solid red, one continuous red, single long patch, "
-            "one step, 一本緋",
-            "is inazuma": "inazuma, lightning, lightning pattern, zigzag, a zigzag, one long zigzag, zigzag pattern, "
-            "lightning bolt, lightning stripe, zigzag stripe, lightning band, lightning bolt pattern, like lightning, "
-            "zigzag red, zigzag hi, inazuma pattern, red zigzags, zig zag, 稲妻",
+            **{
+                f"is {name}": f"{name}, {name} kohaku, {name} pattern, (nice|good|clean|clear|decent|proper|classic|"
+                f"tidy|simple|perfect|fair) {name} (pattern|), a {number} step (fish|kohaku|koi|hi|), {number} stepper, "
+                f"{kanji}, {_counted(number)}"
+                for name, number, kanji in (
+                    ("nidan", "2", "二段"),
+                    ("sandan", "3", "三段"),
+                    ("yondan", "4", "四段"),
+                    ("godan", "5", "五段"),
+                )
+            },
+            "is many": f"(many|lots of|a lot of|loads of|plenty of) {_PATCHES}, {_counted('6')}, {_counted('7')}, more "
+            "than 5 (steps|patches)",
+            "is none or ippon or inazuma": "no (clear|proper|real|) (steps|step pattern|stepping) (to it|to her|in it|"
+            "at all|to speak of)",
+            "is nidan or sandan": f"(2|two) (or|to) 3 {_PATCHES}, 2 (and a (half|bit|crumb|smudge|dab|spot)|and a half "
+            f"steps|and a bit steps) {_PATCHES}, 2 and a (half|bit|crumb|smudge|dab), (nidan|2 patches) and a (half|bit|"
+            "crumb), 2 more (red|) (patches|steps|) behind (it|the head|the head patch|the head spot), nidan behind "
+            "(the head|the maruten|it), (then|) 2 more behind (it|)",
+            "is sandan or yondan": f"3 (or|to) 4 {_PATCHES}, 3 (and a (half|bit|crumb|smudge|dab|spot)|and a half steps|"
+            f"and a bit steps) {_PATCHES}, 3 and a (half|bit|crumb|smudge|dab|spot|scrap), (sandan|3 patches) and a "
+            "(half|bit|crumb|scrap|bit of a fourth), 3 more (red|) (patches|steps|) behind (it|the head|the head patch|"
+            "the head spot), sandan behind (the head|the maruten|it)",
+            "is yondan or godan": f"4 (or|to) 5 {_PATCHES}, 4 and a (half|bit|crumb|smudge) {_PATCHES}, 4 and a (half|"
+            "bit|crumb|scrap)",
+            "is tancho": "tancho, a tancho, a real tancho, true tancho, tancho kohaku, tancho pattern, proper tancho, "
+            "(only|just) (a|the|) (red|) (head patch|patch on the head|spot on the head|head spot) (and (nothing|no "
+            "red) else|and that is it|), head patch only, (red|) (patch|spot) on the head (only|and nothing else|and "
+            "that is it|and nothing (behind|on the body)), red on the head only, only red on the head, all (the|) red "
+            "on the head, (red|colour) (only|just|nowhere but) on the head, (nothing|no red) but the head patch, 丹頂",
+            "is ippon": "(straight|plain|simple|clean|proper|long|good|classic|typical|) (ippon|ippon hi) (straight "
+            "down the back|with no break|), ippon hi pattern, 1 (long|single|solid|continuous|unbroken|straight|great|"
+            "great long|single long|long solid) (long|unbroken|straight|) (red|patch|band|stripe|strip|red patch|"
+            "stripe of red|band of red|block of red|sheet of red|saddle) (from head to tail|head to tail|down the back|"
+            "all the way (down|)|without a break|no breaks|with no break|), (no|without|not a|without a|not a single) "
+            "(breaks|break|cut|cuts) (nowhere|anywhere|in (it|the red|the pattern)|at all|to be seen|), no (gap|gaps|"
+            f"step) in the (red|pattern), {_IT} (is|) (unbroken|in 1 piece|in one piece|without a break|all 1 piece|"
+            "never breaks|not broken|not cut|in 1 run), unbroken (red|pattern|from head to tail|), single long (patch|"
+            f"red), {_IT} (runs|goes|comes) (straight|right|all|) (down|through|along|in 1 piece|in one piece) (in 1 "
+            "piece|the back|from (head|the head|nose|the nose) to (tail|the tail|the tail stem)|all the way|) (with|"
+            f"without|and) (no|a|never a|any) (break|breaks|gap|step|cut) (at all|anywhere|), {_IT} runs in 1 piece "
+            "(from the head to the tail stem|from head to tail|), straight (red|hi), 1 piece, 1 step, red in 1 piece, "
+            "one step, straight down the back (in 1 piece|with no break|without a break), like a (carpet|runner|red "
+            "carpet|plank) (down the back|), all (in|) 1 piece, 一本緋",
+            "is ippon or inazuma": "patches (all|) (run|join|joined|run|running) (together|into each other|up), (all|) "
+            "joined (up|together|up all the way), steps (run|joined|run) (together|up|into each other), never (breaks|"
+            "breaks up|lets go), does not break (anywhere|at all|)",
+            "is inazuma": "(a|nice|good|proper|lovely|real|clear|bit of|) (inazuma|lightning|zigzag|zig zag|lightning "
+            "bolt) (pattern|stripe|band|red|hi|) (all the way (down|)|down the back|along the back|from head to tail|"
+            f"to the tail|on her|), 1 long zigzag, like lightning, red zigzags, {_IT} (zigzags|zig zags|snakes|winds|"
+            "swings|wiggles|wanders|weaves|meanders) (down|along|all down|from side to side|left and right) (the back|"
+            "the body|the spine|from side to side|), (runs|goes) (down|) (the back|) in (a|) (zigzag|zigzags), (2|3|"
+            "two|a couple of|good|nice|lovely|clear|strong) (good|nice|clear|clean|) (turns|bends|swings) in (it|the "
+            "red|the pattern), (goes|runs|swings) (from|) left (to|) right (to|) left, s shaped red, 稲妻",
         },
     ),
     Spoken(
         "step_count",
         "",
         alone={
-            "is 1": "only one patch, one patch, one red patch, a single patch, single patch, just one patch, only one "
-            "red patch, one patch only"
+            "is 1": "(only|just|) (1|a single|a lone) (red|) (patch|saddle|blob|island) (only|and that is it|on the "
+            "whole fish|on (it|her|him)|)"
         },
     ),
     Spoken(
@@ -161,77 +243,127 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "pattern type, type of pattern",
         levels={"omoyo": "large, big, bold", "komoyo": "small, fine, busy"},
         alone={
-            "is omoyo": "omoyo, big patches, large patches, big bold patches, bold patches, large bold patches, big "
-            "pattern, large pattern, bold pattern, patches big, patches large, 大模様",
-            "is komoyo": "komoyo, small patches, little patches, small pattern, patches small, fine pattern, busy, "
-            "busy pattern, lots of small patches, many small patches, tiny patches, little bits, small bits, lots of "
-            "little bits, many little bits, lots of small bits, many small bits, bits and pieces, 小模様",
-            "is gotenzakura": "gotenzakura, goten zakura, grape clusters, like cherry blossom, 御殿桜",
-            "is kanoko": "kanoko, dappled, single red scales, fawn pattern, 鹿の子",
+            "is omoyo": "omoyo, (big|large|bold|great big|hefty|chunky|big bold|large bold|huge|massive|generous|great) "
+            "(patches|steps|blocks of red|islands|saddles|areas of red), (big|large|bold|large bold|big bold) pattern, "
+            "patches (big|large|bold|huge|hefty|generous|chunky), big blocks, big old patches, 大模様",
+            "is komoyo": "komoyo, (lots of|many|all|) (small|little|tiny|wee|fiddly|bitty) (patches|bits|bits of red|"
+            "pieces|blobs|islands), small pattern, fine pattern, busy, busy pattern, bitty, bitty pattern, fussy, fussy "
+            "pattern, bits and pieces, patches (all|) (small|tiny|bitty|fiddly|little) (for (the|her|his) (size|frame|"
+            "body) (she will (get to|be|make)|he will (get to|be|make)|it will (get to|be|make)|)|for her|), patches (a "
+            "bit|a touch|rather|on the) (small|small side|little) (for (the|her|his) (size|frame|body) (she will (get "
+            "to|be|make)|he will (get to|be|make)|it will (get to|be|make)|)|), broken up (pattern|into little bits), "
+            "小模様",
+            "is gotenzakura": "gotenzakura, goten zakura, grape clusters, like cherry blossom, like bunches of grapes, 御殿桜",
+            "is kanoko": "kanoko, dappled, single red scales, fawn pattern, dapple, like a fawn, 鹿の子",
         },
     ),
     Spoken(
         "maruten",
-        "maruten, separate head patch, round head patch, round patch on the head, round spot on the head, round mark "
-        "on the head, head patch separate, separate spot on the head, separate patch on the head, separate head spot, "
-        "丸点",
+        "maruten, separate head patch, round head patch, round patch on the head, round spot on the head, round mark on "
+        "the head, head patch separate, separate (spot|patch|mark) on the head, separate head spot, 丸点",
         alone={
-            "is yes": "head patch apart, head patch stands alone, head patch parted from the body, round head spot, "
-            "round patch on head, round spot on the head like a coin, crown patch, round crown patch, a coin on the "
-            "head",
-            "is no": "head runs into the shoulder, head patch joined, head joined to the shoulder, no maruten, head "
-            "patch not separate",
+            "is yes": "(head patch|head spot|cap|patch on the head|spot on the head|head mark|crown patch) (is|sits|"
+            "stands|) (apart|alone|on its own|all by itself|by itself|all on its own|free|separate|all alone|parted "
+            "from the body|clear of the (body|shoulder|rest)|not joined (to anything|)|cut off from the body|free (from|"
+            "of) the body (red|)), round (head spot|head patch|spot on the head|patch on the head|mark on the head) "
+            "(all|) (by itself|on its own|alone|all alone|apart), round head spot, round patch on head, round spot on "
+            "the head like a coin, crown patch, round crown patch, a coin on the head, coin on the head, round (red|) "
+            "(ball|button|coin) on (the|her|his) head, (clean|clear|nice|good|) (break|cut|gap) (at|behind|on) the "
+            "neck, white (at|behind|round) the neck, head (is|) (cut off|parted|separate|apart) from the (body|shoulder)",
+            "is no": "head (runs|goes) into the shoulder, (head patch|head spot|cap) (joined|joined on|joined to the "
+            "body|joined to the shoulder|connected|runs into the shoulder|runs into the body|runs back into the "
+            "shoulder), head joined (to the shoulder|to the body|), no maruten, head patch not separate, no (break|cut|"
+            "gap|step|white) (at|behind|on|after) the (neck|head|nape), (step|break|cut|gap) (on|at) the neck (is|) "
+            "(missing|gone|closed|not there), (head|head red|head patch) (and|to) shoulder (in 1 piece|joined|run "
+            "together)",
         },
     ),
     Spoken(
         "hi_start",
-        "red begins, red starts, hi starts, hi begins, start of the red, beginning of the red, from the nose to the "
-        "red",
+        "red begins, red starts, hi starts, hi begins, start of the red, beginning of the red, from the nose to the red",
+        alone={
+            "above 10 %": f"{_RED} (starts|begins) (a bit|a touch|rather|too|quite|very|a long way|) (far back|late|too "
+            "far back|well back), (starts|begins) (too|rather|a bit) far back"
+        },
     ),
     Spoken(
         "odome",
-        "odome, ojime, white before the tail, white at the tail, gap before the tail, gap at the tail, white gap at "
-        "the tail, white gap before the tail, tail stop, space before the tail, white behind the last red, 尾止め, 尾どめ",
+        "odome, ojime, ondome, white before the tail, white at the tail, gap before the tail, gap at the tail, white "
+        "gap at the tail, white gap before the tail, tail stop, space before the tail, white behind the last red, 尾止め, "
+        "尾どめ",
         alone={
-            "below 1 %": each_of(
-                "{patch} {ends} the tail",
-                patch="last patch|second patch|third patch|rear patch|last step|hi",
-                ends="ends at|reaches|runs into|goes into|goes to|runs to|touches",
-            )
-            + ", no gap at the tail, no white gap at the tail, no odome, odome none, without odome, "
-            "odome missing, no tail stop, runs into the tail, runs to the tail, red runs into the tail, red runs "
-            "right into the tail, red goes into the tail, hi into the tail, hi to the tail, red to the tail, red up "
-            "to the tail, no white before the tail, no gap before the tail, no stop, red down to the tail fin, hi "
-            "runs into the tail, no white at the tail, no stop at the tail, red right to the tail, red reaches the "
-            "tail, hi reaches the tail, 尾止めなし, 尾止め無し",
-            "is 3 % to 12 %": "good odome, odome good, odome perfect, perfect odome, excellent odome, odome "
-            "excellent, odome ok, odome okay, odome present, odome very good, fine odome, nice odome, odome nice, "
-            "odome fine, odome right, odome clean, clean odome, tail stop, good tail stop, tail stop good, nice tail "
-            "stop, clean tail stop, nice gap before the tail, good gap before the tail, clear gap before the tail, "
-            "has a tail stop, white before the tail good, stops well before the tail, stops before the tail, nice "
-            "white before the tail, odome present, has odome, proper odome, clear odome, ends nicely before the tail, "
-            "red stops before the tail, clean white before the tail, good stop at the tail, 尾止め良し",
-            "is 1 % to 4 %": "short odome, odome short, little white before the tail, weak odome, odome weak, narrow "
-            "odome, odome narrow, small gap before the tail, short gap before the tail, odome tight, tight odome, "
-            "odome a bit short",
-            "above 12 %": "long odome, odome long, much white before the tail, long white before the tail, odome too "
-            "long, wide gap before the tail, big gap before the tail",
+            "below 1 %": f"{_LAST} ({_GOES}|) {_HOW} (into|in to|to|up to|up into|down to|down into|out into|as far as) "
+            f"the {_TAIL} {_AT_ALL}, {_LAST} (reaches|touches|meets|hits|ends (at|in)) the {_TAIL}, no ({_GAP}|odome|"
+            "ondome|stop|tail stop|white joint|white ring|white band|white left|white) (before|at|left at|in front of|"
+            f"round|left before) the {_TAIL} {_AT_ALL}, no (odome|ondome|ojime|tail stop|stop|white joint|tail gap) "
+            f"{_AT_ALL}, odome (none|missing|gone|not there|is not there|nil|zero), without odome, {_LAST} {_NO_TAIL}, "
+            f"{_NO_TAIL}, tail (is|) (joined|not cut off|not free), 尾止めなし, 尾止め無し",
+            "is 3 % to 12 %": f"{_GOOD} {_ODOME}, {_ODOME} (is|) (really|all|) {_GOOD}, tail stop, has (a|an|) "
+            f"{_ODOME}, {_LAST} {_STOPS} (well|nicely|cleanly|neatly|properly|in good time|clean|) (before|short of|in "
+            f"front of|off|clear of) the {_TAIL} (just|) (where (you|i) (want|like) it|as it should|), (nice|good|clean|"
+            "clear|neat|proper|lovely|decent) (white|) (joint|ring|collar|band|break|stop|cut|finish|gap|end) (before|"
+            f"at|round|in front of) the {_TAIL}, tail (is|) (clean|free|cut off clean) with an (odome|ondome), (tail "
+            "joint|tail root|tail base) (is|) (white|clean|free), clean at the tail, white (joint|ring|collar|band) "
+            f"(at|before|round) the tail, (with|has) a (clean|nice|good|proper) (odome|ondome), {_ODOME} (is|) clean "
+            "past that, 尾止め良し",
+            "is 1 % to 12 %": f"{_LAST} {_STOPS} (just|a hair|a touch|only just|a bit) (before|short of|in front of|"
+            f"off) the {_TAIL} (where (you|i) (want|like) it|)",
+            "is 1 % to 4 %": f"(short|weak|narrow|small|tight|thin|mean|little|tiny|skimpy) {_ODOME}, {_ODOME} (is|) "
+            "(only|) (a bit|a touch|a hair|a shade|a tad|rather|on the|too|) (short|weak|narrow|small|tight|thin|mean|"
+            "little|short side|skimpy), little white before the tail, not much (odome|white before the tail|of an "
+            f"odome|of a gap before the tail|room before the tail), {_ODOME} could be (longer|wider|bigger), only a "
+            "(sliver|scale|thread|hair|strip) of white before the tail",
+            "above 12 %": f"(long|wide|big|too long|large|overlong|huge) {_ODOME}, {_ODOME} (is|) (a bit|a touch|rather|"
+            "much|too|far too|very|) (long|wide|big|too long|too wide), much white before the tail, long white before "
+            "the tail, (too much|a lot of) (white|odome) before the tail, too much odome",
+        },
+    ),
+    Spoken(
+        "odome",
+        after=_OF_PATTERN,
+        alone={
+            "below 1 %": f"{_GOES} {_HOW} (into|up into|down into|out into) the {_TAIL}, {_HOW} into the {_TAIL}, runs "
+            "to the tail, runs into the tail",
+            "is 3 % to 12 %": f"{_STOPS} (well|nicely|cleanly|neatly|properly|in good time|clean|) (before|short of|in "
+            f"front of|off|clear of) the {_TAIL} (just|) (where (you|i) (want|like) it|), has a tail stop, ends nicely "
+            "before the tail, (ends|stops|finishes) clean",
+            "is 1 % to 12 %": f"{_STOPS} (just|a hair|a touch|only just|a bit) (before|short of|in front of|off) the "
+            f"{_TAIL} (where (you|i) (want|like) it|)",
         },
     ),
     Spoken(
         "odome_gap",
-        "odome, ojime, white before the tail, white at the tail, gap before the tail, gap at the tail, white gap at "
-        "the tail, white gap before the tail, tail stop, white behind the last red, before the tail, ends before the "
-        "tail, red ends before the tail, to the tail, ends, red ends, stops, red stops, end of the red",
+        "odome, ojime, ondome, white before the tail, white at the tail, gap before the tail, gap at the tail, white "
+        "gap at the tail, white gap before the tail, tail stop, white behind the last red, before the tail, ends "
+        "before the tail, red ends before the tail, to the tail, ends, red ends, stops, red stops, end of the red, "
+        f"{_LAST} {_STOPS}, (short of|off|from|in front of|before) the {_TAIL}, of white (before|at) the tail, goes to, "
+        f"{_LAST} goes to, tail gap, tail stem (is|) white (all round|) for (the last|), white for the last",
     ),
     Spoken(
         "bongiri",
-        "bongiri, bon giri, red stops too early, red stops early, long white rear, ends too early, stops too early, "
-        "rear all white, white rear, rear white, red ends too early, long white tail end, white tail end, tail end "
-        "white, tail end all white, ボンギリ",
+        "bongiri, bon giri, ボンギリ",
         alone={
-            "is yes": "nothing behind the dorsal, no red behind the dorsal, nothing behind, no red on the rear, empty "
-            "behind, empty rear, no red at the back, nothing on the rear"
+            "is yes": f"{_LAST} (stops|ends|pulls up|quits|is cut off|gives up|runs out|gives out) (far|way|much|a bit|"
+            "rather|) (too|) (early|soon|short|short at the back|far forward|at the dorsal|under the dorsal|behind the "
+            "dorsal|half way|halfway), long white (rear|tail|tail end|back end|behind|stretch before the tail|stretch "
+            "at the back), (rear|back end|tail end|back half|rear half|rear end) (is|) (all|quite|left|completely|) "
+            "(white|bare|empty|blank|nothing), (white|bare|empty|blank) (rear|back end|tail end|back half|rear half|"
+            "rear end), (nothing|no (red|hi|colour|pattern)) (at all|) (past|behind|after|beyond|from) the (dorsal|"
+            f"dorsal fin|back fin|shoulder|middle) (back|on|) {_AT_ALL}, nothing (behind|on the rear|at the rear|at the "
+            "back end|in the back half), no (red|hi|colour) (on|at|in) the (rear|back end|rear half|back half|tail "
+            "end), empty behind, bare behind, (half|a third of) (a|the) (tail|body|fish) of white, half (the|a) (back|"
+            "fish) (is|) white at the (back|rear|tail), (behind (that|it)|then) (is|) (bare|all|just|nothing but) "
+            "white (right|all the way|) to the tail, all white (behind|from the dorsal back|from there back|behind the "
+            "dorsal), white from the dorsal (back|to the tail)",
+        },
+    ),
+    Spoken(
+        "bongiri",
+        after=_OF_PATTERN,
+        alone={
+            "is yes": "(stops|ends|pulls up|quits|is cut off|gives up|runs out|gives out) (far|way|much|a bit|rather|) "
+            "(too|) (early|soon|short at the back|far forward) (with half a tail of white|), pulls up short at the back "
+            "so you have half a tail of white, runs out of red"
         },
     ),
     Spoken(
@@ -241,29 +373,38 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "white_gap",
-        "white gap, largest white gap, white stretch, white between the steps, gap between the steps, gap between the "
-        "patches, white between the patches",
+        "white gap, largest white gap, white stretch, (gap|gaps|white|break|space) between the (steps|patches)",
         levels={
             "none": "no",
-            "short": "short, small, narrow, little, tight",
-            "fair": "fair, right, good, nice",
-            "long": "long, large, big, wide, huge, too long, too big",
+            "short": "short, small, narrow, little, tight, thin, mean",
+            "fair": "fair, right, good, nice, clean, clear, even, decent",
+            "long": "long, large, big, wide, huge, too long, too big, too wide",
         },
         alone={
-            "is long": "long white stretch, large white gap, big white gap, long white gap, big gap between the "
-            "patches, wide gap between the steps, too much white in between, patches far apart",
-            "is short": "patches close together, steps close together",
+            "is long": "(long|large|big|huge|great|wide|great big|massive) (white|) (stretch|hole|gap|space|break) "
+            f"{_BETWEEN}, long white stretch, (large|big|long|huge|wide) white gap, too much white {_BETWEEN}, patches "
+            "(too|miles|a long way|) far apart, patches (miles|too wide) apart, (steps|patches) too far apart, (then|"
+            "and then|) nothing (till|until) the (tail|tail end|last patch|rear), big white hole where the middle "
+            "should be, (the|) (middle|middle of the back) (is|) (all|) (white|bare|empty|missing), nothing in the "
+            "middle",
+            "is fair": "(nice|good|clean|clear|decent|fair|proper|even|right|lovely|neat) (clean|clear|) (white|) (gap|"
+            f"break|cut|space|gaps|breaks) {_BETWEEN}, (steps|patches) (nicely|well|cleanly|clearly) (parted|separated|"
+            f"apart|cut), (clear|clean|good|nice) white {_BETWEEN}",
+            "is none or short": "(patches|steps) (nearly|almost|all but) (touching|touch|joined|meet|run together), "
+            "(steps|patches) (too|very|rather|) (close|close together|tight|near each other|crowded|on top of each "
+            "other), (narrow|tight|short|small|thin) (white|) (gap|break|cut|gaps|breaks) between (them|the patches|the "
+            "steps|)",
         },
     ),
     Spoken(
         "white_gap_place",
         "white gap, largest white gap, longest white gap, biggest white gap, white stretch, long white stretch, large "
-        "white gap, long white gap, gap",
+        "white gap, long white gap, gap, big white hole, big white gap",
         levels={
             "front": "in front, at the front, at the shoulder, behind the shoulder, behind the head, on the shoulder, "
             "at the neck",
-            "middle": "in the middle, in the middle of the back, at the dorsal, under the dorsal, below the dorsal, "
-            "on the back",
+            "middle": "in the middle, in the middle of the back, at the dorsal, under the dorsal, below the dorsal, on "
+            "the back, where the middle should be",
             "rear": "at the rear, behind the dorsal, at the back end",
         },
     ),
@@ -272,9 +413,11 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "small patches, little patches",
         levels={"none": "no, without", "few": "few, a few, some, one or two", "many": "many, lots of, too many, all"},
         alone={
-            "is few": "one small patch, last patch small, the last patch small, small last patch, second patch small, "
-            "first patch small, third patch small, the third very small, one patch very small, one patch is small, "
-            "last step small, small last step, second step small, third step small",
+            "is few": "one small patch, (last|second|first|third|tail|rear|back|end|fourth) (patch|step|1|red|piece|) "
+            "(is|) (very|rather|a bit|too|only|on the|quite|so|) (small|tiny|little|short|undersized|(a|) (crumb|dab|"
+            "dot|smudge|scrap|speck)|small side), small (last|second|first|third|rear|tail) (patch|step), the third "
+            "very small, (1|one) patch (is|) (very|) small, (a|) (small|little|tiny) (patch|step|1) at the (end|tail|"
+            "rear|back), (1|one) (is|) (small|tiny) and (1|one) (is|) big",
         },
     ),
     Spoken("smallest_patch", "smallest patch, smallest red patch, smallest step"),
@@ -282,96 +425,173 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "hi_front_share",
         "red in front, share in front, red in the front half, in front",
         alone={
-            "above 70 %": "front heavy, heavy front, pattern heavy in front, pattern heavy front, heavy in front, "
-            "front-heavy, more red in front, most of the red in front, red mostly in front, top heavy, pattern front "
-            "heavy, too much in front, too much red in front, loaded in front, weight in front",
-            "above 92 %": "all red in front, all the red is in front, all the red is on the front, all the red on the "
-            "front half, all red on the front half, only the front is red, all in front, all front, red only in "
-            "front, pattern only on the front, everything in front, red only on the front half, all hi in front",
-            "below 30 %": "tail heavy, tail-heavy, rear heavy, heavy behind, heavy at the rear, rear-heavy, more red "
-            "behind, more red at the rear, most of the red behind, back heavy, too much behind, too much red behind, "
-            "pattern rear heavy, heavy rear, weight behind",
-            "below 8 %": "all rear, all the red is behind, all red behind, all the red on the rear, all red on the "
-            "rear half, only the rear is red, red only on the rear, all behind, red only behind, everything behind, "
-            "pattern only on the rear, all hi behind",
+            "above 70 %": f"{_side(_MOST, _FRONT)}, (front|bow|top) (heavy|loaded) (pattern|red|), heavy front, "
+            "(pattern|red) (is|) (front heavy|heavy front|front loaded), (heavy|loaded|weight|too much|heaviest|"
+            "heavier) (in front|at the front|up front), front end (is|) heavy, weight (is|) (all|mostly|) (in front|up "
+            "front|at the front), more red in front than behind, more in front than behind, (head|front) end (too|) "
+            "heavy",
+            "above 92 %": f"{_side(_ALL, _FRONT)}, only the front is red, all (in front|front|up front), everything (in "
+            "front|up front), all (of it|of the red|) (in front of|before) the (dorsal|back fin|dorsal fin)",
+            "below 30 %": f"{_side(_MOST, _REAR)}, (pattern|red|) (is|) (tail|rear|back) (heavy|loaded), heavy (behind|"
+            "at the rear|rear), weight behind, too much behind, back end (is|) heavy, weight (is|) (all|mostly|) "
+            "(behind|at the rear|at the back end), more red behind than in front, more behind than in front",
+            "below 8 %": f"{_side(_ALL, _REAR)}, all rear, only the rear is red, all behind, everything behind",
         },
+    ),
+    Spoken(
+        "hi_front_share",
+        after=_OF_PATTERN,
+        alone={
+            "above 70 %": f"{_MOST} {_FRONT}",
+            "above 92 %": f"{_ALL} {_FRONT}",
+            "below 30 %": f"{_MOST} {_REAR}",
+            "below 8 %": f"{_ALL} {_REAR}",
+        },
+    ),
+    SpokenTogether(
+        "(all|) (busy|heavy|red|loaded|crowded|everything|it is all|all) (in front|up front|at the front) (and|but|"
+        "with) (nothing|empty|bare|white|all white) (behind|at the back|at the rear|at the back end), front half full "
+        "and nothing behind, all shoulder and nothing behind",
+        "hi_front_share above 70 % and bongiri is yes",
     ),
     Spoken(
         "hi_left_share",
         "red on the left side, share on the left, red left of the spine",
         alone={
-            "above 60 %": "left heavy, left-heavy, heavy on the left, more on the left, more red on the left, too "
-            "much on the left, too much on the left side, most of the red on the left, heavier on the left, leans to "
-            "the left, more red on the left side, mostly on the left, more hi on the left, too much red on the left, "
-            "mostly left",
-            "below 40 %": "right heavy, right-heavy, heavy on the right, more on the right, more red on the right, "
-            "too much on the right, too much on the right side, most of the red on the right, heavier on the right, "
-            "leans to the right, more red on the right side, mostly on the right, more hi on the right, too much red "
-            "on the right, mostly right",
-            "above 90 %": "all on the left, only on the left, all red on the left, red only on the left, pattern only "
-            "on the left, nothing on the right side",
-            "below 10 %": "all on the right, only on the right, all red on the right, red only on the right, pattern "
-            "only on the right, nothing on the left side",
-            "is 40 % to 60 %": "left and right balanced, even left and right red, red balanced left and right",
+            **_sides("left", "above 60 %", "above 90 %"),
+            **_sides("right", "below 40 %", "below 10 %"),
+            **{
+                f"{reading} %": f"{side} side (is|) (all|completely|drowned in|solid|full of) red (and|but|with) (the|) "
+                f"{other} (side|) (has|with|is|) (nothing|got nothing|bare|white|empty|none), nothing on the {other} "
+                f"side, {other} side (is|) (bare|empty|white|blank|all white|has nothing|has no (red|pattern)|without "
+                f"(red|pattern)), (no|nothing) (red|pattern|) on the {other} (side|flank) at all"
+                for reading, side, other in (("above 85", "left", "right"), ("below 15", "right", "left"))
+            },
+            "is 40 % to 60 %": "left and right balanced, even left and right red, (red|pattern|it) (is|) (nice|nicely|"
+            "nice and|well|) (even|balanced|equal|the same|spread) (left (to|and) right|on both sides|both sides|right "
+            "and left|each side|left and right), (equal|even|same|alike) both sides, balanced (left (and|to) right|both "
+            "sides), as much (on the|) left as (on the|) right, both sides (even|match)",
+        },
+    ),
+    Spoken(
+        "hi_left_share",
+        after=_OF_PATTERN,
+        alone={
+            "above 60 %": f"{_MOST} (on|to) the left (side|), mostly left",
+            "below 40 %": f"{_MOST} (on|to) the right (side|), mostly right",
+            "above 90 %": f"{_ALL} (on|to) the left (side|)",
+            "below 10 %": f"{_ALL} (on|to) the right (side|)",
         },
     ),
     Spoken(
         "one_sided",
-        "one-sided, one sided, pattern one sided, pattern on one side only, red on one side only, only on one side, "
-        "all on one side, one side only, 1 side empty, 1 side white, 1 side without red, nothing on 1 side, no red on "
-        "1 side, 片側",
+        "one-sided, one sided, pattern one sided, one sided pattern, (red|pattern|it|weight) (is|) (all|only|) (down|"
+        "on) (1|one) side (only|), all on 1 side, all down 1 side, 1 side (empty|white|bare|blank|has nothing|without "
+        "red|without pattern), nothing on 1 side, all the (red|weight|pattern) (is|) (on|down) 1 side, no red on 1 "
+        "side, 片側",
+    ),
+    Spoken(
+        "one_sided",
+        after=_OF_PATTERN,
+        alone={"is yes": "only on 1 side, 1 side only, down 1 side only"},
     ),
     Spoken(
         "balance",
         "balance, pattern balance, balance of the pattern, バランス",
         levels={
-            "poor": "poor, bad, off, no, weak, lacking, wrong, 悪い",
+            "poor": "poor, bad, off, no, weak, lacking, wrong, missing, not there, 悪い",
             "fair": "fair, average, ok, acceptable, so so",
-            "good": "good, nice, fine, well, perfect, excellent, great, right, very good, 良い",
+            "good": "good, nice, fine, well, perfect, excellent, great, right, very good, lovely, spot on, 良い",
         },
         alone={
-            "is good": "balanced front and back, balanced front and rear, patches well placed, patches well "
-            "distributed, balanced, well balanced, balanced pattern, well balanced pattern, nicely balanced, pattern "
-            "balanced, pattern well balanced, good balance, evenly spread, well spread, nicely spread, well spaced, "
-            "nicely spaced, pattern well spread, pattern evenly spread, red evenly spread, red well distributed, "
-            "pattern well distributed, evenly distributed",
-            "is poor": "unbalanced, out of balance, badly balanced, no balance, lopsided, lopsided pattern, pattern "
-            "lopsided, pattern unbalanced",
+            "is good": "balanced, (well|nicely|beautifully|perfectly|nice and|quite) (balanced|spread|spaced|"
+            "distributed|laid out|arranged|composed|placed) (pattern|all over|along the back|), balanced pattern, "
+            "balanced front and (back|rear), (pattern|red|patches|steps|it) (is|are|) (all|) (well|nicely|beautifully|"
+            "perfectly|evenly|nice and|quite|) (balanced|spread|spaced|distributed|laid out|arranged|placed|well "
+            "placed), evenly (spread|distributed|spaced), even spread, (good|nice|lovely|even) spread (of red|of "
+            "patches|), (good|nice|lovely|even) spacing, (pattern|red|patches) (sits|sit|lies|lie|fits|hangs|falls) "
+            "(really|) (nice|nicely|well|right|good|pretty|beautifully|where it should|where (you|i) (want|like) it) "
+            "(on (her|him|the fish|the back|the body)|), pattern (hangs together|works|is right|in the right place), "
+            "everything (sits|is) in the right place, (well placed|well spaced|nicely placed|well laid out) (patches|"
+            "steps), patches (where (you|i) (want|like) them|in the right places)",
+            "is poor": "unbalanced, (badly|poorly) placed (patches|steps), out of balance, off balance, (badly|poorly) "
+            "(balanced|spread|placed|distributed|laid out), no balance (to it|at all|in it|), lopsided, lopsided "
+            "pattern, pattern (is|) (lopsided|unbalanced|out of balance|off), does not balance, (tips|falls) over (just "
+            "looking at it|to (one|1) side|sideways), out of kilter, pattern does not (work|hang together|sit right), "
+            "heavy on 1 side",
+        },
+    ),
+    Spoken(
+        "balance", after=_OF_PATTERN, alone={"is good": "sits (nice|nicely|well) (on (her|him|the fish|the back)|)"}
+    ),
+    Spoken(
+        "hi_below_line",
+        f"red below the {_LINE}, red under the {_LINE}, below the lateral line, under the lateral line, hi below the line",
+        alone={
+            "is 0 %": f"{_IT} (all|) (stays|keeps|lies|is|sits|all|ends|stops) (well|) (above|over|at) the {_LINE}, "
+            f"{_IT} (above|over) the {_LINE}, (nothing|no red|no hi) (below|under|past|beneath) the {_LINE} (anywhere|"
+            f"), above the lateral line, no red on the (sides|flanks), {_IT} (does|) (not|never) {_GOES.replace('|goes|', '|')} "
+            f"(down|) {_BELOW} the {_LINE} (anywhere|on either side|), {_IT} (does|) (not|never) (go|run|come|spill|"
+            f"reach|drop|hang|fall) (down|) {_BELOW} the {_LINE} (anywhere|on either side|)",
+            "at most 10 %": f"{_IT} ((stays|keeps|all|is all|sits all|sit all) (right|) (on|high on|up on)|(sits|sit|"
+            f"lies|is) (right|all|) (high on|up on|high up on)) (the back|top), {_IT} (sits|sit) on top, {_IT} (high|"
+            "high up|up) on the back, all (the|) (patches|red) (sit|sits|is|lie|are|) (up|high|) on (top|the back) "
+            "(where (you|i) (want|like) (them|it)|), red (does not|never) (come|go|run) down the sides, sides (are|) "
+            "(clean|white|clear)",
+            "above 5 %": f"{_RED} (well|far|a long way|all|right|) down the (sides|flanks), {_RED} (goes|runs|spills|"
+            f"comes|hangs|drops) (a long way|far|well|right|all|) down (over|) (the|both) (sides|flanks), {_RED} (far|"
+            f"well|a long way|right) (below|under|past|beneath|beyond) the {_LINE} {_SIDED}",
+            "above 0 %": f"({_IT}|{_IT} (on the (left|right))) {_GOES} {_SCALES} (down|) (to|) {_SCALES} {_BELOW} the "
+            f"{_LINE} {_SIDED}, {_IT} below the line, {_IT} (comes|goes|reaches) to the (sides|flanks) {_SIDED}",
         },
     ),
     Spoken(
         "hi_below_line",
-        "red below the lateral line, red under the lateral line, below the lateral line, under the lateral line, hi "
-        "below the line",
+        after=_OF_PATTERN,
         alone={
-            "is 0 %": "red stays above the lateral line, red above the lateral line, nothing below the lateral line, "
-            "no red below the lateral line, stays above the lateral line, red stays on the back, red high on the "
-            "back, no red on the sides, above the lateral line",
-            "above 5 %": "red down the sides, red below the line, reaches below the lateral line, red goes below the "
-            "lateral line, red far down the sides",
+            "is 0 %": f"(stays|keeps) (well|) above the {_LINE}, (does|) (not|never) (go|run|come|spill|reach|drop|hang|"
+            f"fall) (down|) {_BELOW} the {_LINE} (anywhere|on either side|)",
+            "at most 10 %": "(stays|keeps|sits) (up|high|) on (top|the back), (all|both|each) (high|up|) on the back, "
+            "all on top",
+            "above 0 %": f"{_GOES} {_SCALES} (down|) {_BELOW} the {_LINE} {_SIDED}, (comes|goes|reaches|spills|runs|"
+            "hangs) down (over|onto|to|) the (sides|flanks)",
         },
     ),
     Spoken(
         "makibara",
-        "makibara, maki, red around the belly, red wraps around the belly, red round the belly, red wraps round the "
-        "belly, red on the belly, belly red, red under the belly, wraps round the belly, red wrapped round the belly, "
-        "巻腹",
+        f"makibara, maki, maki hi, {_RED} (around|round|on|under) the {_BELLY}, {_BELLY} red, 巻腹",
         alone={
-            "is yes": "red down to the belly on both sides, red round the belly, red goes down over the belly, red "
-            "goes down over the belly on both sides, red down to the belly, red down to the belly on the left, red "
-            "down to the belly on the right, red runs under the belly, red to the belly, red reaches the belly, "
-            "wrapped, wraps down, wraps under, belly wrapped, makibara good, good makibara, nice makibara, makibara "
-            "nice, strong makibara, red round the belly on both sides, red goes under, wraps the belly, red wraps the "
-            "belly, hi wraps, wraps around the belly, red comes round the belly",
-            "is no": "belly white, white belly, clean belly, no red on the belly, belly clean",
+            "is yes": f"{_RED} ({_GOES}|) {_HOW} (down|round|around|under|) (to|over|on|onto|under|round|around) (to|) "
+            f"the {_BELLY} {_SIDED}, {_RED} (wraps|wrapped|reaches) (right|well|deep|) (down|under|round|around|) (to|) "
+            f"(the|) ({_BELLY}|) {_SIDED}, wrapped, (wraps|wrap) (right|well|deep|a long way|) (down|under|round|"
+            f"around) {_SIDED}, {_BELLY} wrapped, (good|nice|strong|deep|heavy|clear|proper|full|bit of) (makibara|maki|"
+            "wrap), (makibara|maki) (good|nice|strong|deep|heavy|down both sides|on both sides|both sides|on the left|"
+            f"on the right|down 1 side), (wraps|wraps round|wraps under) the {_BELLY}, {_RED} goes under, hi wraps, "
+            f"{_RED} goes (right|all the way) (round|under), red {_BELLY}",
+            "is no": f"(clean|white|clear|bare|pure white) {_BELLY}, {_BELLY} (is|) (all|) (clean|white|clear|bare|free "
+            f"of red|without red), no {_RED} (on|under|down on|near|round) the {_BELLY} {_AT_ALL}, no (maki|makibara|"
+            f"wrap) {_AT_ALL}, does not (wrap|reach the belly|go under|go round), {_RED} does not (reach|touch|get to|"
+            f"wrap round|come down to) the {_BELLY}, nothing on the belly",
+        },
+    ),
+    Spoken(
+        "makibara",
+        after=_OF_PATTERN,
+        alone={
+            "is yes": f"wraps down, wraps under, ({_GOES}) {_HOW} (down|round|around|under) (to|) the {_BELLY} "
+            f"{_SIDED}, down to the {_BELLY} {_SIDED}"
         },
     ),
     Spoken(
         "shoulder_cut",
-        "kata nuki, kata-nuki, katanuki, shoulder cut, white cut at the shoulder, white notch at the shoulder, white "
-        "at the shoulder, white gap at the shoulder, notch at the shoulder, cut at the shoulder, white on the "
-        "shoulder, cut behind the head, white notch behind the head, open shoulder, shoulder open, shoulder notch, "
-        "notch in the shoulder, step at the shoulder, 肩抜き",
+        "kata nuki, kata-nuki, katanuki, shoulder cut, white (cut|notch|bite) (at|in|on) the shoulder, white at the "
+        "shoulder, white gap at the shoulder, notch (at|in|on) the shoulder, cut at the shoulder, white on the "
+        "shoulder, cut behind the head, white notch behind the head, open shoulder, shoulder open, shoulder notch, step "
+        "at the shoulder, 肩抜き",
+        alone={
+            "is no": "no (notch|cut|bite) (at|in|on) the shoulder, shoulder (closed|solid red|all red), no white at the "
+            "shoulder"
+        },
     ),
     Spoken(
         "windows",
@@ -424,23 +644,5 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         },
         of_parts="all",
     ),
-    Spoken(
-        "hi_front_share",
-        alone={
-            "above 92 %": _side(_ALL, _FRONT),
-            "above 70 %": _side(_MOST, _FRONT) + ", front-loaded, bow heavy",
-            "below 8 %": _side(_ALL, _REAR),
-            "below 30 %": _side(_MOST, _REAR),
-        },
-    ),
-    Spoken(
-        "hi_left_share",
-        alone={
-            "above 90 %": _side(_ALL, _LEFT),
-            "above 60 %": _side(_MOST, _LEFT),
-            "below 10 %": _side(_ALL, _RIGHT),
-            "below 40 %": _side(_MOST, _RIGHT),
-        },
-    ),
 )
-"""What is said of where red lies."""
+"""What is said of the pattern of red as a whole."""

@@ -68,12 +68,27 @@ def tokens_of(text: str) -> tuple[str, ...]:
     Chinese by itself, since they know no spaces.
     """
     if _PLAIN_WORDS.match(text):
-        return tuple(map(_same, text.split()))
+        return _with_the_rear(tuple(map(_same, text.split())))
     low = _APOSTROPHES.sub("'", plain(text).casefold())
     low = _OWNED.sub("", _CONTRACTED.sub(_whole, low)).replace("'", "").replace("cannot", "can not")
     low = _COMPOUND.sub(lambda found: str(sum(int(_NUMBER_WORDS[word]) for word in found.groups())), low)
     low = _PER_CENT.sub("%", low)
-    return tuple(_same(word) for word in _TOKEN.findall(low))
+    return _with_the_rear(tuple(_same(word) for word in _TOKEN.findall(low)))
+
+
+_PARTS_AT_THE_BACK = frozenset(["of", "end", "edge", "half", "patch", "step", "fin", "1", "red", "hi", "side"])
+
+
+def _with_the_rear(words: tuple[str, ...]) -> tuple[str, ...]:
+    """`at the back` is at the rear; `on the back` is not."""
+    if "back" not in words or "at" not in words:
+        return words
+    found = list(words)
+    for at, word in enumerate(words):
+        before = words[at - 2 : at] if words[at - 1 : at] == ("the",) else words[at - 1 : at]
+        if word == "back" and before[:1] == ("at",) and not _PARTS_AT_THE_BACK & {*words[at + 1 : at + 2]}:
+            found[at] = "rear"
+    return tuple(found)
 
 
 _VERBS = {"ve": "have", "re": "are", "m": "am"}
