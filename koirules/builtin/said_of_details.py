@@ -17,31 +17,31 @@ _RED = "(red|colour)"
 _AT_ALL = "(at all|whatever|whatsoever|anywhere|to speak of|on this 1|to be seen|)"
 _HOW = "(right|all the way|straight|well|just|only just|even|clean|a good way|far|)"
 _HEAD_RED = (
-    "((head|front|first|top|crown|red|head red|tancho|shoulder) (patch|spot|mark|step|1|piece|cap)|head "
-    "red|red|colour|(red|patch|spot|mark|colour|pattern) (on|of|from) the head|(front|front edge|front end|edge) of "
-    "the (red|head patch|head red|first patch)|patch|pattern|cap|hat|hood|spot|head pattern|tancho)"
+    "((head|front|first|top|crown|red|head red|tancho|shoulder) (patch|spot|mark|step|1|piece|cap)|head red|red|colour|"
+    "(red|patch|spot|mark|colour|pattern) (on|of|from) the head|(front|front edge|front end|edge) of the (red|head "
+    "patch|head red|first patch)|patch|pattern|cap|hat|hood|spot|head pattern|tancho)"
 )
 """What is called the red that lies on the head or reaches it."""
 
 _GOES = (
-    "(goes|runs|comes|reaches|extends|stretches|drops|drips|slides|spills|creeps|hangs|sits|carries|carries "
-    "on|continues|gets|pulls|falls|slips|dips|pours|bleeds|slops|washes|laps|climbs|going|running|coming|hanging|dripping)"
+    "(goes|runs|comes|reaches|extends|stretches|drops|drips|slides|spills|creeps|hangs|sits|carries|carries on|"
+    "continues|gets|pulls|falls|slips|dips|pours|bleeds|slops|washes|laps|climbs|going|running|coming|hanging|dripping)"
 )
 _DOWN = "(down|up|forward|out|along|on|)"
 _TO = "(to|as far as|till|until)"
 _UP_TO = f"(({_GOES}|) {_HOW} {_DOWN} {_HOW} {_TO}|reaches {_HOW}|makes it to)"
 _REACHES = f"(({_GOES}|) {_HOW} {_DOWN} {_HOW} {_TO}|(reaches|touches) {_HOW}|meets|hits|kisses|makes it to)"
 _ONTO = (
-    f"({_GOES} {_HOW} {_DOWN} {_HOW} (on|past)|covers|takes in|swallows|(right|all the way|straight|) (down|up) "
-    f"on|(right|all the way) on)"
+    f"({_GOES} {_HOW} {_DOWN} {_HOW} (on|past)|covers|takes in|swallows|(right|all the way|straight|) (down|up) on|"
+    "(right|all the way) on)"
 )
 _STOPS = "(stops|ends|finishes|pulls up|quits|halts|is cut off|cut off|dies out|breaks off|stopping|ending)"
 _STARTS = "(starts|begins|sets in|comes in|sits|lies|stays|starting)"
 _SHORT = "(just|well|bang|dead|exactly|right|cleanly|neatly|nicely|short|only just|about|)"
 _AT = "(on|level with|even with|in line with|along|with|by)"
 _NOT_REACHING = (
-    "(does|did|do|) (not|never) (quite|even|) (reach|touch|get to|get as far as|make it to|come to|come down to|go "
-    "to|go down to|go as far as|come as far as|quite reach|run to|run down to|meet)"
+    "(does|did|do|) (not|never) (quite|even|) (reach|touch|get to|get as far as|make it to|come to|come down to|go to|"
+    "go down to|go as far as|come as far as|quite reach|run to|run down to|meet)"
 )
 _SHORT_OF = _NOT_REACHING.replace("|touch|", "|").replace("|meet)", ")")
 _EYES = "(eyes|eye line|eyeline|line of the eyes)"
@@ -70,50 +70,50 @@ def _front_of_it(place: str) -> str:
 
 
 _MARK = (
-    "(head patch|head spot|patch on the head|spot on the head|spot|head mark|head red|tancho spot|tancho patch|mark "
-    "on the head|cap|hat|red on the head|crown patch|tancho|head pattern|round patch|round spot|maruten|coin|red "
-    "cap|round mark)"
+    "(head patch|head spot|patch on the head|spot on the head|spot|head mark|head red|tancho spot|tancho patch|mark on "
+    "the head|cap|hat|red on the head|crown patch|tancho|head pattern|round patch|round spot|maruten|coin|red cap|round "
+    "mark)"
 )
 _A_LITTLE = (
-    "(little|touch of|trace of|bit of|hint of|tiny bit of|streak of|spot of|tinge of|thin line of|splash "
-    "of|slight|small|dab of|lick of|fleck of|drop of|smear of|wash of|flash of|dash of|speck of|dot of|smudge "
-    "of|faint|whisper of|suggestion of|thread of|tiny|some little|very little)"
+    "(little|touch of|trace of|bit of|hint of|tiny bit of|streak of|spot of|tinge of|thin line of|splash of|slight|"
+    "small|dab of|lick of|fleck of|drop of|smear of|wash of|flash of|dash of|speck of|dot of|smudge of|faint|whisper of|"
+    "suggestion of|thread of|tiny|some little|very little)"
 )
 
 SAID_OF_HEAD: tuple[Saying, ...] = (
     SpokenTogether(
-        f"menkaburi, hood, red hood, a hood, full hood, hood over the face, a hood right over the face, hooded, 面かぶり, "
-        f"(whole|all|entire|complete) (face|head) (is|) (all|) {_RED}, (face|head) (is|) "
-        f"(all|completely|entirely|totally|whole) {_RED}, (face|head) covered (in|with|by) {_RED}, {_RED} face, all "
-        f"red (head|face), {_RED} (covers|over|right over|all over|swallows|takes in|down over|comes over) the "
-        f"(whole|entire|full) (head|face), {_RED} (all|right) (over|on) the (head|face), head (full of|drowned in|all "
-        f"in) red, hood (is|) (too|) (far down|deep|big|large|low), wears a hood, wearing a hood, looks like it wears "
-        f"a hood, like a balaclava, like wearing a balaclava, (like|with) a (red|) mask, red mask, like a hood, "
-        f"{_RED} (comes|pulled|goes) down like a hood, hood over (the|) head",
+        "menkaburi, hood, red hood, a hood, full hood, hood over the face, a hood right over the face, hooded, 面かぶり, "
+        f"(whole|all|entire|complete) (face|head) (is|) (all|) {_RED}, (face|head) (is|) (all|completely|entirely|"
+        f"totally|whole) {_RED}, (face|head) covered (in|with|by) {_RED}, {_RED} face, all red (head|face), {_RED} "
+        "(covers|over|right over|all over|swallows|takes in|down over|comes over) the (whole|entire|full) (head|face), "
+        f"{_RED} (all|right) (over|on) the (head|face), head (full of|drowned in|all in) red, hood (is|) (too|) (far "
+        "down|deep|big|large|low), wears a hood, wearing a hood, looks like it wears a hood, like a balaclava, like "
+        f"wearing a balaclava, (like|with) a (red|) mask, red mask, like a hood, {_RED} (comes|pulled|goes) down like a "
+        "hood, hood over (the|) head",
         "head_hi is hood",
     ),
     SpokenTogether(
-        f"{_RED} {_GOES} {_HOW} (down|down over|down across|over|on) the (whole|) face, {_RED} {_HOW} (down|all "
-        f"down|right down) the face, {_RED} (half way|halfway) (down|over) the face, red head, face (is|) "
-        f"(half|mostly|nearly all|nearly) red, too much {_RED} on the (head|face), too much on the head, (head "
-        f"patch|cap|hat|head red) (is|) too much, a lot of {_RED} on the (head|face), lots of {_RED} on the "
-        f"(head|face), plenty of {_RED} on the head, head (is|) heavy with red",
+        f"{_RED} {_GOES} {_HOW} (down|down over|down across|over|on) the (whole|) face, {_RED} {_HOW} (down|all down|"
+        f"right down) the face, {_RED} (half way|halfway) (down|over) the face, red head, face (is|) (half|mostly|"
+        f"nearly all|nearly) red, too much {_RED} on the (head|face), too much on the head, (head patch|cap|hat|head "
+        f"red) (is|) too much, a lot of {_RED} on the (head|face), lots of {_RED} on the (head|face), plenty of {_RED} "
+        "on the head, head (is|) heavy with red",
         "head_hi is large or hood",
     ),
     SpokenTogether(
-        f"bozu, bald, bald head, head bald, bald as (a coot|an egg), bald on top, baldy, baldie, 坊主, no (head "
-        f"pattern|head patch|head red|head hi|head mark|hat|cap|red cap|red hat) {_AT_ALL}, hatless, capless, without "
-        f"a (hat|cap|head patch|head mark), head patch (missing|misses|absent|lacking), lacks a (hat|cap|head "
-        f"patch|head mark), no (pattern|red|colour|patch|hi|mark|spot) {_AT_ALL} (on|up on|on top of) (the|her|his|) "
-        f"head {_AT_ALL}, nothing (at all|whatever|whatsoever|red|) (on|up on|on top of) (the|her|his|) head "
-        f"{_AT_ALL}, no (red|colour|pattern) (up top|on top), nothing up top, head (is|) "
-        f"(all|completely|totally|plain|pure|just|entirely|quite|still|left|dead|) (white|bare|blank|empty|plain), "
-        f"(plain|plain white|white|bare|blank|empty|pure white|all white|naked) head, head (is|has|with|) "
-        f"(no|without) (any|a speck of|) (red|pattern|patch|mark|colour) (on it|), head has nothing on it, head "
-        f"(clean|bare|white|empty) as a (plate|slate|whistle|sheet), {_RED} (only|just|) {_STARTS} "
-        f"(only|just|right|first|) (on|from|behind) the (shoulder|neck|nape|gills|gill covers|gill plates|head) "
-        f"(only|), starts at the shoulder, begins at the shoulder, only starts at the shoulder, starts behind the "
-        f"head, begins behind the head, starts at the neck, first red (is|) (on|behind) the (shoulder|head)",
+        "bozu, bald, bald head, head bald, bald as (a coot|an egg), bald on top, baldy, baldie, 坊主, no (head pattern|"
+        f"head patch|head red|head hi|head mark|hat|cap|red cap|red hat) {_AT_ALL}, hatless, capless, without a (hat|"
+        "cap|head patch|head mark), head patch (missing|misses|absent|lacking), lacks a (hat|cap|head patch|head "
+        f"mark), no (pattern|red|colour|patch|hi|mark|spot) {_AT_ALL} (on|up on|on top of) (the|her|his|) head "
+        f"{_AT_ALL}, nothing (at all|whatever|whatsoever|red|) (on|up on|on top of) (the|her|his|) head {_AT_ALL}, no "
+        "(red|colour|pattern) (up top|on top), nothing up top, head (is|) (all|completely|totally|plain|pure|just|"
+        "entirely|quite|still|left|dead|) (white|bare|blank|empty|plain), (plain|plain white|white|bare|blank|empty|"
+        "pure white|all white|naked) head, head (is|has|with|) (no|without) (any|a speck of|) (red|pattern|patch|mark|"
+        "colour) (on it|), head has nothing on it, head (clean|bare|white|empty) as a (plate|slate|whistle|sheet), "
+        f"{_RED} (only|just|) (starts|begins) (only|just|right|first|) (on|from|behind) the (shoulder|neck|nape|gills|"
+        "gill covers|gill plates|head) (only|), starts at the shoulder, begins at the shoulder, only starts at the "
+        "shoulder, starts behind the head, begins behind the head, starts at the neck, first red (is|) (on|behind) the "
+        "(shoulder|head)",
         "head_hi is none",
     ),
     Spoken(
@@ -129,20 +129,19 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "hood": "hood",
         },
         alone={
-            "is u_shape": "(good|nice|clean|lovely|neat|perfect|clear|proper|tidy|classic|textbook|smooth|round|) "
-            "(u|u shape|horseshoe) (on|at) the (head|crown|front), "
-            "(good|nice|clean|lovely|neat|perfect|proper|tidy|classic|textbook) (u|u shape|horseshoe), u "
-            "(shape|shaped) (head|on the head|head patch|cap), head (is|has|makes|ends in|forms) (a|) "
-            "(nice|clean|good|neat|) (u|u shape), (red|head red|head hi|head patch|head pattern|cap|front edge|front) "
-            "(on the head|of the head|of the head red|) (is|makes|forms|ends in|in|like|has|) (a|) "
-            "(nice|clean|good|neat|clear|perfect|) (u|u shape|horseshoe), good head patch, nice head patch, "
-            "horseshoe, horseshoe on the head, neat as a horseshoe, like a horseshoe, nice cap, u shape on the head "
-            "neat as a horseshoe, kutsubera, kutsu bera, shoehorn, shoehorn on the head, like a shoehorn, shoe horn, "
-            "shoehorn shape",
-            "at most small": f"(not much|hardly any|very little|too little|next to no|barely any|little) {_RED} "
-            f"(on|up on) the head, (not much|hardly anything|next to nothing|very little|too little|not enough) "
-            f"(on|up on) the head, (nearly|almost|bit|a bit|half) bald, bit bald looking, bald looking, thin on the "
-            f"head, only a {_A_LITTLE} {_RED} (on|up on) the head, just a {_A_LITTLE} {_RED} (on|up on) the head",
+            "is u_shape": "(good|nice|clean|lovely|neat|perfect|clear|proper|tidy|classic|textbook|smooth|round|) (u|u "
+            "shape|horseshoe) (on|at) the (head|crown|front), (good|nice|clean|lovely|neat|perfect|proper|tidy|classic|"
+            "textbook) (u|u shape|horseshoe), u (shape|shaped) (head|on the head|head patch|cap), head (is|has|makes|"
+            "ends in|forms) (a|) (nice|clean|good|neat|) (u|u shape), (red|head red|head hi|head patch|head pattern|cap|"
+            "front edge|front) (on the head|of the head|of the head red|) (is|makes|forms|ends in|in|like|has|) (a|) "
+            "(nice|clean|good|neat|clear|perfect|) (u|u shape|horseshoe), good head patch, nice head patch, horseshoe, "
+            "horseshoe on the head, neat as a horseshoe, like a horseshoe, nice cap, u shape on the head neat as a "
+            "horseshoe, kutsubera, kutsu bera, shoehorn, shoehorn on the head, like a shoehorn, shoe horn, shoehorn "
+            "shape",
+            "at most small": f"(not much|hardly any|very little|too little|next to no|barely any|little) {_RED} (on|up "
+            "on) the head, (not much|hardly anything|next to nothing|very little|too little|not enough) (on|up on) the "
+            "head, (nearly|almost|bit|a bit|half) bald, bit bald looking, bald looking, thin on the head, only a "
+            f"{_A_LITTLE} {_RED} (on|up on) the head, just a {_A_LITTLE} {_RED} (on|up on) the head",
             "at least large": "(big|large|wide|huge|massive|great big) (cap|hat|patch|mark) (on|over) the head",
             "is small": "(small|tiny|little|wee|mean|skimpy) (cap|hat|patch|mark) on the head",
         },
@@ -155,29 +154,27 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             f"{_HEAD_RED} {_SHORT_OF} the {_EYES}, {_HEAD_RED} ({_STARTS}|{_STOPS}) {_SHORT} behind the {_EYES} and "
             f"that is it (for the head|), {_HEAD_RED} (is|) set back (from|behind) the {_EYES}",
             "is eye_line": f"{_front(_EYES)}, {_HEAD_RED} ({_STOPS} {_SHORT}|{_REACHES}) between the eyes {_AFTER}, "
-            f"{_HEAD_RED} {_STARTS} {_SHORT} {_AT} the {_EYES}, {_HEAD_RED} (is|) (on|over|touches) the (eye "
-            f"line|line of the eyes)",
+            f"{_HEAD_RED} {_STARTS} {_SHORT} {_AT} the {_EYES}, {_HEAD_RED} (is|) (on|over|touches) the (eye line|line "
+            "of the eyes)",
             "at least eye_line": f"{_HEAD_RED} {_ONTO} the (eye line|line of the eyes), {_HEAD_RED} ({_GOES} {_HOW} "
             f"{_DOWN}|) {_HOW} (past|beyond|below) the {_EYES}",
             "is nostrils": f"{_front(_NOSTRILS)}, up to the nostrils, {_HEAD_RED} (just|) on the {_NOSTRILS}",
-            "at least nostrils": f"{_HEAD_RED} ({_ONTO}|past|{_GOES} past) (both|) the {_NOSTRILS} (both of "
-            f"them|both|)",
+            "at least nostrils": f"{_HEAD_RED} ({_ONTO}|past|{_GOES} past) (both|) the {_NOSTRILS} (both of them|both|)",
             "is nose": f"hana zuki, hanazuki, hana tsuki, hanatsuki, 鼻つき, {_front(_NOSE)}, {_HEAD_RED} {_ONTO} the "
             f"{_NOSE}, (red|colour|head red|head patch|cap|hood) {_HOW} (on|over) (the|her|his|) {_NOSE}, red nose, "
             f"nose (is|) red, nose (has|with) red on it, (a|) {_A_LITTLE} (red|colour) on (the|her|his|) {_NOSE}, red "
-            f"(spot|dot|drop|dab|mark|patch|fleck|blob|tip) on (the|her|his|) {_NOSE}, "
-            f"(spot|dot|drop|dab|mark|patch|fleck|blob|tip) of red on (the|her|his|) {_NOSE}",
-            "is lips": f"{_front(_LIPS)}, {_HEAD_RED} {_ONTO} the {_LIPS}, (head red|head patch|head "
-            f"mark|patch|cap|hood|front of the red|first patch|first step) over the {_LIPS}",
+            f"(spot|dot|drop|dab|mark|patch|fleck|blob|tip) on (the|her|his|) {_NOSE}, (spot|dot|drop|dab|mark|patch|"
+            f"fleck|blob|tip) of red on (the|her|his|) {_NOSE}",
+            "is lips": f"{_front(_LIPS)}, {_HEAD_RED} {_ONTO} the {_LIPS}, (head red|head patch|head mark|patch|cap|"
+            f"hood|front of the red|first patch|first step) over the {_LIPS}",
             "at most nostrils": f"face nice and clean, face all clean, free face, {_FREE} (face|nose|snout|front), "
-            f"((nose|snout) (is|)|face (is|) (all|left|still|kept|nice and|good and)) {_FREE} (of red|), nose "
-            f"(all|left|still|kept) {_FREE}, face (clean|clear|free|bare|empty|open) (of red|), (face|nose|snout) "
-            f"without (any|) red, no {_RED} (at all|) (on|in|down|down on|down over|near|anywhere on|over) "
-            f"(the|her|his|) (face|nose|snout) (at all|), (nothing|nothing red) (on|in|down|near) (the|her|his|) "
-            f"(face|nose|snout), {_HEAD_RED} {_STOPS} {_SHORT} (before|short of|in front of|off) the {_NOSE}, "
-            f"{_HEAD_RED} {_NOT_REACHING} the ({_NOSE}|{_LIPS}), {_HEAD_RED} (keeps|stays) (off|away from|clear of) "
-            f"the (nose|face|snout), (white|clean|clear) (nose|face|snout) in front (of it|), (leaves|leaving) the "
-            f"(nose|face|snout) (white|clean|clear|free)",
+            f"((nose|snout) (is|)|face (is|) (all|left|still|kept|nice and|good and)) {_FREE} (of red|), nose (all|left|"
+            f"still|kept) {_FREE}, face (clean|clear|free|bare|empty|open) (of red|), (face|nose|snout) without (any|) "
+            f"red, no {_RED} (at all|) (on|in|down|down on|down over|near|anywhere on|over) (the|her|his|) (face|nose|"
+            f"snout) (at all|), (nothing|nothing red) (on|in|down|near) (the|her|his|) (face|nose|snout), {_HEAD_RED} "
+            f"{_STOPS} {_SHORT} (before|short of|in front of|off) the {_NOSE}, {_HEAD_RED} {_NOT_REACHING} the ({_NOSE}|"
+            f"{_LIPS}), {_HEAD_RED} (keeps|stays) (off|away from|clear of) the (nose|face|snout), (white|clean|clear) "
+            "(nose|face|snout) in front (of it|), (leaves|leaving) the (nose|face|snout) (white|clean|clear|free)",
         },
     ),
     Spoken(
@@ -186,17 +183,16 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         alone={
             "is behind_eyes": f"({_STOPS}|{_STARTS}) {_SHORT} (behind|short of|back from) the {_EYES} {_AFTER}, "
             f"{_SHORT_OF} the {_EYES}",
-            "is eye_line": f"{_front_of_it(_EYES)}, ({_STOPS} {_SHORT}|{_REACHES}) between the eyes {_AFTER}, "
-            f"{_STARTS} {_SHORT} (level with|in line with) the {_EYES}, to the eye line, touches the (eye line|line "
-            f"of the eyes)",
-            "at least eye_line": f"{_ONTO} the (eye line|line of the eyes), ({_GOES} {_HOW} {_DOWN}) "
-            f"(past|beyond|below) the {_EYES}",
+            "is eye_line": f"{_front_of_it(_EYES)}, ({_STOPS} {_SHORT}|{_REACHES}) between the eyes {_AFTER}, {_STARTS} "
+            f"{_SHORT} (level with|in line with) the {_EYES}, to the eye line, touches the (eye line|line of the eyes)",
+            "at least eye_line": f"{_ONTO} the (eye line|line of the eyes), ({_GOES} {_HOW} {_DOWN}) (past|beyond|"
+            f"below) the {_EYES}",
             "is nostrils": _front_of_it(_NOSTRILS),
             "at least nostrils": f"({_ONTO}|past|{_GOES} past) (both|) the {_NOSTRILS} (both of them|both|)",
             "is nose": f"{_front_of_it(_NOSE)}, {_ONTO} the {_NOSE}",
             "is lips": f"{_front_of_it(_LIPS)}, {_ONTO} the {_LIPS}",
-            "at most nostrils": f"{_STOPS} {_SHORT} (before|short of|in front of|off) the {_NOSE}, {_NOT_REACHING} "
-            f"the ({_NOSE}|{_LIPS}), (keeps|stays) (off|away from|clear of) the (nose|face|snout)",
+            "at most nostrils": f"{_STOPS} {_SHORT} (before|short of|in front of|off) the {_NOSE}, {_NOT_REACHING} the "
+            f"({_NOSE}|{_LIPS}), (keeps|stays) (off|away from|clear of) the (nose|face|snout)",
         },
     ),
     Spoken(
@@ -208,28 +204,28 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         "shape of the head patch",
         beside=_MARK,
         levels={
-            "round": "round, circular, perfectly round, like a coin, round (as|like) a "
-            "(coin|penny|plate|button|ball), like the sun, nicely round, very round, a (perfect|true|nice|) "
-            "(circle|disc), like a (ball|button|plate|rising sun|penny|full moon), (near|properly|dead) round",
-            "oval": "oval, egg shaped, long, like an egg, egg shape, an egg, more oval than round, longish, "
-            "stretched, elongated",
+            "round": "round, circular, perfectly round, like a coin, round (as|like) a (coin|penny|plate|button|ball), "
+            "like the sun, nicely round, very round, a (perfect|true|nice|) (circle|disc), like a (ball|button|plate|"
+            "rising sun|penny|full moon), (near|properly|dead) round",
+            "oval": "oval, egg shaped, long, like an egg, egg shape, an egg, more oval than round, longish, stretched, "
+            "elongated",
             "heart": "heart, heart shaped, heart-shaped, like a heart, a heart",
             "straight_edged": "square, squared, straight edged, cut straight, angular, cornered, diamond, diamond "
-            "shaped, like a (brick|stamp|box), boxy, blocky, squared off, (a|) straight (edge|line) (in|at the) "
-            "front, like a diamond",
-            "ragged": "ragged, uneven, frayed, irregular, untidy, torn, messy, scruffy, jagged, lopsided, all over "
-            "the place, scrappy, no shape, shapeless, crooked, like a spilled cup, misshapen, wobbly, no (real|) "
-            "shape (to it|)",
-            "split": "split, split in two, in two parts, double, parted, divided, broken, cut in two, in two "
-            "(halves|bits|pieces), cracked, broken up, (cut|split) (by|with) (a|) (white|) (line|gap|streak), split "
-            "down the middle, in half",
+            "shaped, like a (brick|stamp|box), boxy, blocky, squared off, (a|) straight (edge|line) (in|at the) front, "
+            "like a diamond",
+            "ragged": "ragged, uneven, frayed, irregular, untidy, torn, messy, scruffy, jagged, lopsided, all over the "
+            "place, scrappy, no shape, shapeless, crooked, like a spilled cup, misshapen, wobbly, no (real|) shape (to "
+            "it|)",
+            "split": "split, split in two, in two parts, double, parted, divided, broken, cut in two, in two (halves|"
+            "bits|pieces), cracked, broken up, (cut|split) (by|with) (a|) (white|) (line|gap|streak), split down the "
+            "middle, in half",
         },
         alone={
             "is heart": "(a|) heart (shape|) on (its|her|his|the|) head",
-            "is split": "split head, two spots on the head, hachiware, (red on the head|head red) (is|) (split|cut) "
-            "by (a|) white (line|streak)",
-            "is round": "spot perfectly round, perfect circle on the head, (perfect|nice|lovely|clean) "
-            "(circle|disc|ball) on the head",
+            "is split": "split head, two spots on the head, hachiware, (red on the head|head red) (is|) (split|cut) by "
+            "(a|) white (line|streak)",
+            "is round": "spot perfectly round, perfect circle on the head, (perfect|nice|lovely|clean) (circle|disc|"
+            "ball) on the head",
         },
     ),
     Spoken(
@@ -237,8 +233,8 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         beside=_MARK,
         levels={
             "centred": "centred, central, in the middle, well placed, in the centre, sits well, well centred, dead "
-            "centre, bang in the middle, right in the middle, dead in the middle, smack in the middle, just where "
-            "(you|i) want it, in the right place, nicely placed",
+            "centre, bang in the middle, right in the middle, dead in the middle, smack in the middle, just where (you|"
+            "i) want it, in the right place, nicely placed",
             "off_left": "(off|slips|slipped|shifted|leaning|leans|pulls|sits|sitting|hangs|skewed|tips|slid|over|pushed|"
             "set|moved|) (off|over|a bit|a touch|) (to|towards) the left (eye|side|), (sits|is|) left of (the|) (centre|"
             "middle), shifted left, sits left, too far left, off left",
@@ -250,10 +246,10 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "off_rear": "too far back, set back, too high, (sits|set|pushed) too far back",
         },
         alone={
-            "is off_left or off_right or off_front or off_rear": "(spot|head patch|patch|cap|hat|head "
-            "spot|tancho|it|maruten|coin) (is|sits|) (a bit|a touch|slightly|well|) (off centre|off to one side|to "
-            "one side|over to one side|not in the middle|not central|not centred|not dead "
-            "centre|askew|skew|crooked|on one side|out of true), off centre on the head, off centre head patch",
+            "is off_left or off_right or off_front or off_rear": "(spot|head patch|patch|cap|hat|head spot|tancho|it|"
+            "maruten|coin) (is|sits|) (a bit|a touch|slightly|well|) (off centre|off to one side|to one side|over to "
+            "one side|not in the middle|not central|not centred|not dead centre|askew|skew|crooked|on one side|out of "
+            "true), off centre on the head, off centre head patch",
         },
     ),
     Spoken(
@@ -261,85 +257,84 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         f"kuchibeni, red lips, lipstick, {_RED} (on|round|around) (the|her|his|its|) (lips|mouth), (lips|mouth) (is|) "
         f"{_RED}, {_RED} (lips|mouth), 口紅",
         alone={
-            "is yes": f"(faint|slight|good|nice|clear|strong|little|small|thin|tiny|neat) (kuchibeni|lipstick), "
-            f"kuchibeni (faint|slight|good|nice|clear|strong|small|thin|only|there|present), (a|) {_A_LITTLE} "
-            f"((red|colour|lipstick|kuchibeni) (on (the|her|his|its|) (lips|mouth) (only|)|at the "
-            f"lips)|lipstick|kuchibeni), (lips|mouth) (dipped in|touched with|tipped with|tipped|painted|edged "
-            f"with|edged in|edged|tinged|lined with|lined in|done in|rimmed|ringed) red, (lips|mouth) (painted|made "
-            f"up), (lip|mouth) (has|with) (a|) ({_A_LITTLE}|) red (on it|on the (left|right) (corner|side) (only|)|in "
-            f"the corner|), (wears|wearing|has|with|got|been at the) lipstick (on|), red (at|in|on) (the|one|1|both) "
-            f"(corner|corners) of (the|her|) mouth, lip red on both sides, red lips on both sides, red kiss (mark|) "
-            f"on the lips, lips kissed (with|in) red",
-            "is no": f"lips {_FREE} (of red|), {_FREE} lips, no (lipstick|kuchibeni), no {_RED} on (the|her|his|) "
-            f"(lips|mouth), mouth (white|clean), lips without red, nothing on the lips",
+            "is yes": "(faint|slight|good|nice|clear|strong|little|small|thin|tiny|neat) (kuchibeni|lipstick), "
+            f"kuchibeni (faint|slight|good|nice|clear|strong|small|thin|only|there|present), (a|) {_A_LITTLE} ((red|"
+            "colour|lipstick|kuchibeni) (on (the|her|his|its|) (lips|mouth) (only|)|at the lips)|lipstick|kuchibeni), "
+            "(lips|mouth) (dipped in|touched with|tipped with|tipped|painted|edged with|edged in|edged|tinged|lined "
+            "with|lined in|done in|rimmed|ringed) red, (lips|mouth) (painted|made up), (lip|mouth) (has|with) (a|) "
+            f"({_A_LITTLE}|) red (on it|on the (left|right) (corner|side) (only|)|in the corner|), (wears|wearing|has|"
+            "with|got|been at the) lipstick (on|), red (at|in|on) (the|one|1|both) (corner|corners) of (the|her|) "
+            "mouth, lip red on both sides, red lips on both sides, red kiss (mark|) on the lips, lips kissed (with|in) "
+            "red",
+            "is no": f"lips {_FREE} (of red|), {_FREE} lips, no (lipstick|kuchibeni), no {_RED} on (the|her|his|) (lips|"
+            "mouth), mouth (white|clean), lips without red, nothing on the lips",
         },
     ),
     Spoken(
         "hi_on_eyes",
-        beside=f"(red|colour|orange|red spot|some red|red patch|head patch|head red|first patch|patch|cap|hood), "
-        f"{_HEAD_RED} ({_ONTO}|{_REACHES}|on|round|around|all round|right round|half over|through|partly "
-        f"over|near|catches|clips|nicks|grazes|brushes|just catches), (covered|ringed|rimmed|surrounded|edged|framed) "
-        f"(with|in|by) (the|) red, (sits|lies|drowned|lost|buried|set|swims|sunk) in (the|) red, red rimmed, under "
-        f"the red, in the red, inside the red, (half|partly|) covered",
+        beside="(red|colour|orange|red spot|some red|red patch|head patch|head red|first patch|patch|cap|hood), "
+        f"{_HEAD_RED} ({_ONTO}|{_REACHES}|on|round|around|all round|right round|half over|through|partly over|near|"
+        "catches|clips|nicks|grazes|brushes|just catches), (covered|ringed|rimmed|surrounded|edged|framed) (with|in|"
+        "by) (the|) red, (sits|lies|drowned|lost|buried|set|swims|sunk) in (the|) red, red rimmed, under the red, in "
+        "the red, inside the red, (half|partly|) covered",
         alone={
-            "is none": f"(no|without) {_RED} (at all|) (on|over|in|near|round|around|anywhere near|touching) "
-            f"(the|her|his|) (both|either|either of the|) (eyes|eyelids|eye|eye rims) (at all|), eyes (are|) (both|) "
-            f"(free|clean|white|untouched|bare|open|clear of red|clear of the red|free of red|outside the red|without "
-            f"red|well clear of the red|clear of any red), nothing (on|over|near) the eyes, both eyes "
-            f"(free|clean|white|clear of red|clear of the red|free of red|untouched), no red on either eye, "
-            f"(white|clean|free) (eyes|eyelids|eye rims), (eyelids|eye rims) (white|clean), white eyelids no red on "
-            f"them, {_HEAD_RED} (keeps|stays|is|) (off|clear of|away from|outside|free of) the eyes, eyes left free, "
-            f"neither eye covered, (does|) not (touch|catch|cover) (the|either|either of the) (eyes|eye), {_HEAD_RED} "
-            f"{_STOPS} {_SHORT} between the eyes without touching (them|)",
-            "is (left_eye, right_eye)": "both eyes (covered|red|in the red|in red|under red|under the red|ringed in "
-            "red|in it|are in it), eyes (in the red|sit in the red) both of them, (red|hood) (over|covers|on|goes "
-            "over|takes in|down over) both eyes",
-            "count is 1": f"1 eye (covered|red|in the red|in red|under red|ringed in red), 1 eye (is|) (covered|red) "
+            "is none": f"(no|without) {_RED} (at all|) (on|over|in|near|round|around|anywhere near|touching) (the|her|"
+            "his|) (both|either|either of the|) (eyes|eyelids|eye|eye rims) (at all|), eyes (are|) (both|) (free|clean|"
+            "white|untouched|bare|open|clear of red|clear of the red|free of red|outside the red|without red|well "
+            "clear of the red|clear of any red), nothing (on|over|near) the eyes, both eyes (free|clean|white|clear of "
+            "red|clear of the red|free of red|untouched), no red on either eye, (white|clean|free) (eyes|eyelids|eye "
+            f"rims), (eyelids|eye rims) (white|clean), white eyelids no red on them, {_HEAD_RED} (keeps|stays|is|) (off|"
+            "clear of|away from|outside|free of) the eyes, eyes left free, neither eye covered, (does|) not (touch|"
+            f"catch|cover) (the|either|either of the) (eyes|eye), {_HEAD_RED} {_STOPS} {_SHORT} between the eyes "
+            "without touching (them|)",
+            "is (left_eye, right_eye)": "both eyes (covered|red|in the red|in red|under red|under the red|ringed in red|"
+            "in it|are in it), eyes (in the red|sit in the red) both of them, (red|hood) (over|covers|on|goes over|"
+            "takes in|down over) both eyes",
+            "count is 1": "1 eye (covered|red|in the red|in red|under red|ringed in red), 1 eye (is|) (covered|red) "
             f"(the other (is|) (not|free|clear|clean|white)|), {_HEAD_RED} ({_ONTO}|{_REACHES}|over|on) the eye on 1 "
             f"side (only|), {_HEAD_RED} ({_ONTO}|{_REACHES}|over|on) 1 of the eyes",
-            "count at least 1": f"patch (over|on) an eye, {_RED} (over|on) an eye, (red|head patch|hood) "
-            f"(touches|covers|swallows|takes in|down over|goes over) the eyes, eyes (covered|red|in the red|in "
-            f"red|sit in the red), red (round|around) the eyes, red (eyelids|eye rims), red rimmed eyes",
+            "count at least 1": f"patch (over|on) an eye, {_RED} (over|on) an eye, (red|head patch|hood) (touches|"
+            "covers|swallows|takes in|down over|goes over) the eyes, eyes (covered|red|in the red|in red|sit in the "
+            "red), red (round|around) the eyes, red (eyelids|eye rims), red rimmed eyes",
             **{
-                f"is ({side}_eye)": f"{_HEAD_RED} ({_ONTO}|{_REACHES}|over|on) the {side} eye (but not|not|and "
-                f"not|never) the {other} (eye|1|), only the {side} eye (is|) (covered|red|touched|in the red)"
+                f"is ({side}_eye)": f"{_HEAD_RED} ({_ONTO}|{_REACHES}|over|on) the {side} eye (but not|not|and not|"
+                f"never) the {other} (eye|1|), only the {side} eye (is|) (covered|red|touched|in the red)"
                 for side, other in (("left", "right"), ("right", "left"))
             },
         },
     ),
     Spoken(
         "hi_on_cheeks",
-        beside=f"(red|colour|orange|red spot|some red|red patch|blush|red blush), {_HEAD_RED} "
-        f"({_ONTO}|{_REACHES}|{_GOES} (down|up)|on|over|up|down|all over), red up, covered in red, has it, have it",
+        beside=f"(red|colour|orange|red spot|some red|red patch|blush|red blush), {_HEAD_RED} ({_ONTO}|{_REACHES}|"
+        f"{_GOES} (down|up)|on|over|up|down|all over), red up, covered in red, has it, have it",
         alone={
-            "is none": f"cheeks {_FREE} (of red|), {_FREE} cheeks, no {_RED} (on|in|down on|anywhere on) "
-            f"(the|either|) (cheek|cheeks), nothing on the cheeks, neither cheek (is|) red",
-            "is (left_cheek, right_cheek)": "red cheeks, both cheeks (red|have it|covered|in red), cheeks (are|) "
-            "(both|) red, red on the cheeks (both|), red (on|down|over) both cheeks, cheeks both (have it|have red)",
+            "is none": f"cheeks {_FREE} (of red|), {_FREE} cheeks, no {_RED} (on|in|down on|anywhere on) (the|either|) "
+            "(cheek|cheeks), nothing on the cheeks, neither cheek (is|) red",
+            "is (left_cheek, right_cheek)": "red cheeks, both cheeks (red|have it|covered|in red), cheeks (are|) (both|"
+            ") red, red on the cheeks (both|), red (on|down|over) both cheeks, cheeks both (have it|have red)",
             "count is 1": "1 cheek (is|) (red|covered), red (on|up|down|over) 1 cheek (only|)",
         },
     ),
     Spoken(
         "hi_on_fins",
-        beside=f"{_RED}, orange, red in it, red in them, red on it, some red, red "
-        "(streak|tinge|patch|stain|mark|spot|smudge|line|fleck|blot|ray|stripe|edge|tip|wash|flash|splash|bit|dot|"
-        "speck), (splash|bit|touch|streak|dab|lick|wash|tinge|flash|trace|hint|spot|mark|patch|tip|smear|fleck|ray|"
-        f"line) of (red|colour), {_RED} (into|up into|right into|out into|through|all through|goes into|runs into|runs "
-        "up into|creeps into|bleeds into|spills into)",
+        beside=f"{_RED}, orange, red in it, red in them, red on it, some red, red (streak|tinge|patch|stain|mark|spot|"
+        "smudge|line|fleck|blot|ray|stripe|edge|tip|wash|flash|splash|bit|dot|speck), (splash|bit|touch|streak|dab|"
+        f"lick|wash|tinge|flash|trace|hint|spot|mark|patch|tip|smear|fleck|ray|line) of (red|colour), {_RED} (into|up "
+        "into|right into|out into|through|all through|goes into|runs into|runs up into|creeps into|bleeds into|spills "
+        "into)",
         alone={
-            "is none": "(all|) fins (are|) (all|both|nice and|good and|pure|quite|lovely and|) "
-            "(white|clean|clear|bare|snow white|spotless|unmarked|free|plain) (all round|all of them|every one|), "
-            "(all|) (white|clean|snow white|spotless|plain white) fins (all round|), no (red|hi|colour|orange) (at "
-            "all|whatever|anywhere|) (in|on|anywhere in) (the|any|any of the|her|his|either of the|) (fin|fins) (at "
-            "all|anywhere|), fins (without|free of|clear of|clean of) red, nothing in (the|any of the) fins, fins "
-            "like (milk|snow|paper|chalk), clean in the fins, no red in the fins at all, fins (milk|paper) white, not "
-            "a spot of red in the fins",
-            "is (left_pectoral, right_pectoral, dorsal, pelvic, anal, tail)": "red (on|in) (all|every|each|all "
-            "the|all of the) fins, all fins (are|have|) (red|red in them)",
+            "is none": "(all|) fins (are|) (all|both|nice and|good and|pure|quite|lovely and|) (white|clean|clear|bare|"
+            "snow white|spotless|unmarked|free|plain) (all round|all of them|every one|), (all|) (white|clean|snow "
+            "white|spotless|plain white) fins (all round|), no (red|hi|colour|orange) (at all|whatever|anywhere|) (in|"
+            "on|anywhere in) (the|any|any of the|her|his|either of the|) (fin|fins) (at all|anywhere|), fins (without|"
+            "free of|clear of|clean of) red, nothing in (the|any of the) fins, fins like (milk|snow|paper|chalk), clean "
+            "in the fins, no red in the fins at all, fins (milk|paper) white, not a spot of red in the fins",
+            "is (left_pectoral, right_pectoral, dorsal, pelvic, anal, tail)": "red (on|in) (all|every|each|all the|all "
+            "of the) fins, all fins (are|have|) (red|red in them)",
             "count at least 1": f"{_RED} (in|on) (a|one of the|some of the|the|her|his|some|one) (fin|fins), (some|a "
-            f"little|a bit of|a touch of) (red|colour) (in|on) the fins, red fins, fins (are|) (red|reddish|not "
-            f"clean|not white|tinged red|streaked|streaked with red|touched with red), fins have (some|a bit of|a "
-            f"touch of|) red (in them|on them|)",
+            "little|a bit of|a touch of) (red|colour) (in|on) the fins, red fins, fins (are|) (red|reddish|not clean|"
+            "not white|tinged red|streaked|streaked with red|touched with red), fins have (some|a bit of|a touch of|) "
+            "red (in them|on them|)",
         },
     ),
     Spoken(
@@ -361,33 +356,30 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         "motoaka, moto aka, base red, joint red, red (joint|root), red (on|in|at) the (joint|root|base) (of|), red "
         "round the root of, 元赤",
         alone={
-            "is (left_pectoral, right_pectoral)": "motoaka (on|) both (sides|) (of them|), both joints red, red in "
-            "both joints, motoaka left and right, red (at|in|on) the (base|root|joint) of (both|the) "
-            "(pectorals|pectoral fins|pecs|front fins|chest fins) (both sides|on both sides), red (at|in|on) the base "
-            "of both (pectorals|pectoral fins|pecs|front fins|chest fins), both (pecs|pectorals|front fins) red at "
-            "the (base|root|joint)",
+            "is (left_pectoral, right_pectoral)": "motoaka (on|) both (sides|) (of them|), both joints red, red in both "
+            "joints, motoaka left and right, red (at|in|on) the (base|root|joint) of (both|the) (pectorals|pectoral "
+            "fins|pecs|front fins|chest fins) (both sides|on both sides), red (at|in|on) the base of both (pectorals|"
+            "pectoral fins|pecs|front fins|chest fins), both (pecs|pectorals|front fins) red at the (base|root|joint)",
             **{
                 f"includes {side}_pectoral": f"motoaka (on the|) {side} (side|), {side} motoaka, red in the {side} "
                 f"joint, {side} joint red, {side} (pec|pectoral|pectoral fin|chest fin|front fin) (is|) red at the "
                 f"(base|root|joint), red (on|in) the {side} (pec|pectoral|pectoral fin|chest fin|front fin) at the "
-                f"(root|base|joint) (only|)"
+                "(root|base|joint) (only|)"
                 for side in ("left", "right")
             },
-            "count at least 1": "red (at|in|on) the (base|root|joint) of (a|the) "
-            "(pectoral|pec|fin|pectorals|pecs|pectoral fins|front fins|chest fins), red (in|on|at) the "
-            "(front|pectoral|pec|chest) fin (joints|roots|bases), red (in|on|at) the (pec|pectoral) "
-            "(joints|roots|bases), (only|just) (at|in) the (base|joint|root), only the (joint|base|root), at the "
-            "base, red at the pectoral base, fin joints red, red fin joints, (pecs|pectorals|front fins) red at the "
-            "(base|root|joint|joints)",
+            "count at least 1": "red (at|in|on) the (base|root|joint) of (a|the) (pectoral|pec|fin|pectorals|pecs|"
+            "pectoral fins|front fins|chest fins), red (in|on|at) the (front|pectoral|pec|chest) fin (joints|roots|"
+            "bases), red (in|on|at) the (pec|pectoral) (joints|roots|bases), (only|just) (at|in) the (base|joint|root), "
+            "only the (joint|base|root), at the base, red at the pectoral base, fin joints red, red fin joints, (pecs|"
+            "pectorals|front fins) red at the (base|root|joint|joints)",
             "is none": "joints (clean|white|clear|free), no motoaka, no red in the (joints|fin joints), clean joints, "
             "white joints",
         },
     ),
     SpokenTogether(
-        "(both|) (pectorals|pectoral fins|pecs|chest fins|front fins|breast fins) (are|) (both|all|) "
-        "(white|clean|clear|free|bare|plain|snow white|without red|free of red|spotless|unmarked), "
-        "(white|clean|clear|snow white|plain white) (pectorals|pectoral fins|pecs|chest fins), nothing in the "
-        "(pecs|pectorals|pectoral fins)",
+        "(both|) (pectorals|pectoral fins|pecs|chest fins|front fins|breast fins) (are|) (both|all|) (white|clean|clear|"
+        "free|bare|plain|snow white|without red|free of red|spotless|unmarked), (white|clean|clear|snow white|plain "
+        "white) (pectorals|pectoral fins|pecs|chest fins), nothing in the (pecs|pectorals|pectoral fins)",
         "hi_amount_left_pectoral is none and hi_amount_right_pectoral is none and count of hi_on_fins at most 4",
     ),
     SpokenTogether(
@@ -427,12 +419,11 @@ SAID_OF_AMOUNTS: tuple[Saying, ...] = tuple(
         alone={
             "is all": f"{names} (is|) (all|completely|fully|entirely|solid|totally) red, (whole|entire) {names} (is|) "
             f"red, all red {names}",
-            "is none": f"{names} (is|has|with|) ({clear}|without red|free of red|no red|not red|no red in it|no red "
-            f"on it|clear of red), no red (in|on) (the|) {names} at all",
-            "is part": f"{names} (half|partly|part) red, half the {names} red, half of the {names} (is|) red, red "
-            f"(in|on) half (of|) the {names}",
-            "is trace": f"{names} has (a|) {_A_LITTLE} (red|colour) (in it|on it|), {names} (slightly|a touch|a bit) "
-            f"red",
+            "is none": f"{names} (is|has|with|) ({clear}|without red|free of red|no red|not red|no red in it|no red on "
+            f"it|clear of red), no red (in|on) (the|) {names} at all",
+            "is part": f"{names} (half|partly|part) red, half the {names} red, half of the {names} (is|) red, red (in|"
+            f"on) half (of|) the {names}",
+            "is trace": f"{names} has (a|) {_A_LITTLE} (red|colour) (in it|on it|), {names} (slightly|a touch|a bit) red",
         },
         implies=f"{trait} includes {place}",
     )

@@ -189,16 +189,16 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "than 5 (steps|patches)",
             "is none or ippon or inazuma": "no (clear|proper|real|) (steps|step pattern|stepping) (to it|to her|in it|"
             "at all|to speak of)",
-            "is nidan or sandan": f"(2|two) (or|to) 3 {_PATCHES}, 2 (and a (half|bit|crumb|smudge|dab|spot)|and a half "
-            f"steps|and a bit steps) {_PATCHES}, 2 and a (half|bit|crumb|smudge|dab), (nidan|2 patches) and a (half|bit|"
-            "crumb), 2 more (red|) (patches|steps|) behind (it|the head|the head patch|the head spot), nidan behind "
-            "(the head|the maruten|it), (then|) 2 more behind (it|)",
-            "is sandan or yondan": f"3 (or|to) 4 {_PATCHES}, 3 (and a (half|bit|crumb|smudge|dab|spot)|and a half steps|"
-            f"and a bit steps) {_PATCHES}, 3 and a (half|bit|crumb|smudge|dab|spot|scrap), (sandan|3 patches) and a "
-            "(half|bit|crumb|scrap|bit of a fourth), 3 more (red|) (patches|steps|) behind (it|the head|the head patch|"
-            "the head spot), sandan behind (the head|the maruten|it)",
-            "is yondan or godan": f"4 (or|to) 5 {_PATCHES}, 4 and a (half|bit|crumb|smudge) {_PATCHES}, 4 and a (half|"
-            "bit|crumb|scrap)",
+            "is nidan or sandan": f"(2|two) (or|to) 3 {_PATCHES}, (2.5|2 and a (half|bit|crumb|smudge|dab|spot)) "
+            f"{_PATCHES}, 2 and a (half|bit|crumb|smudge|dab), (nidan|2 patches) and a (half|bit|crumb), 2 more (red|) "
+            "(patches|steps|) behind (it|the head|the head patch|the head spot), nidan behind (the head|the maruten|"
+            "it), (then|) 2 more behind (it|)",
+            "is sandan or yondan": f"3 (or|to) 4 {_PATCHES}, (3.5|3 and a (half|bit|crumb|smudge|dab|spot)) {_PATCHES}, "
+            "3 and a (half|bit|crumb|smudge|dab|spot|scrap), (sandan|3 patches) and a (half|bit|crumb|scrap|bit of a "
+            "fourth), 3 more (red|) (patches|steps|) behind (it|the head|the head patch|the head spot), sandan behind "
+            "(the head|the maruten|it)",
+            "is yondan or godan": f"4 (or|to) 5 {_PATCHES}, (4.5|4 and a (half|bit|crumb|smudge)) {_PATCHES}, 4 and a "
+            "(half|bit|crumb|scrap)",
             "is tancho": "tancho, a tancho, a real tancho, true tancho, tancho kohaku, tancho pattern, proper tancho, "
             "(only|just) (a|the|) (red|) (head patch|patch on the head|spot on the head|head spot) (and (nothing|no "
             "red) else|and that is it|), head patch only, (red|) (patch|spot) on the head (only|and nothing else|and "
@@ -217,7 +217,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             f"without|and) (no|a|never a|any) (break|breaks|gap|step|cut) (at all|anywhere|), {_IT} runs in 1 piece "
             "(from the head to the tail stem|from head to tail|), straight (red|hi), 1 piece, 1 step, red in 1 piece, "
             "one step, straight down the back (in 1 piece|with no break|without a break), like a (carpet|runner|red "
-            "carpet|plank) (down the back|), all (in|) 1 piece, 一本緋",
+            "carpet) (down the back|), all (in|) 1 piece, 一本緋",
             "is ippon or inazuma": "patches (all|) (run|join|joined|run|running) (together|into each other|up), (all|) "
             "joined (up|together|up all the way), steps (run|joined|run) (together|up|into each other), never (breaks|"
             "breaks up|lets go), does not break (anywhere|at all|)",
@@ -451,7 +451,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     SpokenTogether(
         "(all|) (busy|heavy|red|loaded|crowded|everything|it is all|all) (in front|up front|at the front) (and|but|"
         "with) (nothing|empty|bare|white|all white) (behind|at the back|at the rear|at the back end), front half full "
-        "and nothing behind, all shoulder and nothing behind",
+        "and nothing behind",
         "hi_front_share above 70 % and bongiri is yes",
     ),
     Spoken(
@@ -551,8 +551,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         alone={
             "is 0 %": f"(stays|keeps) (well|) above the {_LINE}, (does|) (not|never) (go|run|come|spill|reach|drop|hang|"
             f"fall) (down|) {_BELOW} the {_LINE} (anywhere|on either side|)",
-            "at most 10 %": "(stays|keeps|sits) (up|high|) on (top|the back), (all|both|each) (high|up|) on the back, "
-            "all on top",
+            "at most 10 %": "(stays|sits) (up|high) on (top|the back), (all|both|each) (high|up|) on the back, all on top",
             "above 0 %": f"{_GOES} {_SCALES} (down|) {_BELOW} the {_LINE} {_SIDED}, (comes|goes|reaches|spills|runs|"
             "hangs) down (over|onto|to|) the (sides|flanks)",
         },

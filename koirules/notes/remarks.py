@@ -136,6 +136,8 @@ _GENERAL = frozenset(
     {"hi", "red", "beni", "colour", "orange", "white", "black", "sumi", "head", "body", "skin", "eye", "shape"}
 )
 _OF_BODIES = frozenset({"long", "wide", "broad", "deep", "high"})
+_NEEDS_UNIT = frozenset({"odome_gap"})
+"""Small lengths: `gap seven` is said of 7 mm, and a bare number would be 7 cm."""
 _SOME = {"few": (2, None), "several": (2, None), "couple": (2, 3), "some": (1, None), "many": (3, None)}
 _SOME |= {"lot": (3, None), "plenty": (3, None), "another": (1, None), "any": (1, None), "a": (1, 1), "an": (1, 1)}
 _SOME |= {"single": (1, 1), "lone": (1, 1), "pair": (2, 2), "handful": (3, None), "load": (3, None), "masse": (3, None)}
@@ -633,6 +635,8 @@ class _Scan:
         bare_share = isinstance(kind, Number) and kind.dimension is Dimension.SHARE and number.unit is None
         if number.unit is not None and number.unit.symbol == "mm" and wording in _OF_BODIES:
             return False  # bodies are measured in cm: `8 mm wide` is said of a mark
+        if name in _NEEDS_UNIT and number.unit is None:
+            return False
         if bare_share and number.low is not None and 0 < number.low < 1:
             return False
         if name == "length" and wording in _OF_BODIES and not self._is_of_a_body(number):
