@@ -245,6 +245,16 @@ def plugin_wrong_type(plugin: str, what: str, expected: str, got: str) -> Proble
     return _left_out("plugin-wrong-type", plugin, f"{_capital(what)} is {got}.", f"It must be {expected}.")
 
 
+def plugin_levels_not_named(plugin: str, what: str) -> Problem:
+    """A plugin gave the levels or what stands alone of a Spoken without their names, in the place of words."""
+    return _left_out(
+        "plugin-wrong-type",
+        plugin,
+        f"{_capital(what)} has a mapping in the place of words.",
+        "Name the mappings: `levels={…}`, `alone={…}`.",
+    )
+
+
 def plugin_clash(plugin: str, what: str, other: str) -> Problem:
     """A plugin gives a name that somebody gave before."""
     return _left_out(

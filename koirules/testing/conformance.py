@@ -16,7 +16,7 @@ from koirules.testing.made_records import made_records
 from koirules.testing.measuring import of_measures
 from koirules.testing.pages import of_drawing
 from koirules.testing.sheets import of_sheets
-from koirules.testing.speaking import of_phrases, of_silence
+from koirules.testing.speaking import of_health, of_phrases, of_silence
 from koirules.testing.whole_rules import whole_rules
 from koirules.vocabulary.skins import clashes, lay_over, name_with
 from koirules.vocabulary.traits import Variety
@@ -33,14 +33,23 @@ def check_plugin(
     fish: int = 100,
     without_silence: Mapping[str, str] = _NO_REASONS,
     without_phrases: Mapping[str, str] = _NO_REASONS,
+    may_be_silent: Mapping[str, str] = _NO_REASONS,
 ) -> None:
     """Raise AssertionError, with everything that is wrong in words, where a plugin is not sound.
 
     plugin: the module that its entry point names. beside: other plugins that it builds on, by whose vocabularies or under
-    whose skins it is tried too. fish: how many invented records to grade by each rule set. without_silence, without_phrases: by
-    trait, why no rule set says what silence means of it, and why it has no phrases.
+    whose skins it is tried too. fish: how many invented records to grade by each rule set. without_silence, without_phrases,
+    may_be_silent: by trait, why no rule set says what silence means of it, why it has no phrases, and why silence may take it
+    for granted though it speaks of health.
     """
-    found = findings(plugin, *beside, fish=fish, without_silence=without_silence, without_phrases=without_phrases)
+    found = findings(
+        plugin,
+        *beside,
+        fish=fish,
+        without_silence=without_silence,
+        without_phrases=without_phrases,
+        may_be_silent=may_be_silent,
+    )
     if found:
         more = [f"… and {len(found) - _MOST_SHOWN} more"] if len(found) > _MOST_SHOWN else []
         raise AssertionError("\n  - ".join(["this plugin is not sound:", *found[:_MOST_SHOWN], *more]))
@@ -52,6 +61,7 @@ def findings(
     fish: int = 100,
     without_silence: Mapping[str, str] = _NO_REASONS,
     without_phrases: Mapping[str, str] = _NO_REASONS,
+    may_be_silent: Mapping[str, str] = _NO_REASONS,
 ) -> tuple[str, ...]:
     """Everything that is wrong with a plugin, a sentence each; empty where it is sound. As `check_plugin`.
 
@@ -59,12 +69,13 @@ def findings(
     every trait, step and place; measures where something is missing or not sure; blank sheets with their drop-downs, filled in
     and read again; its rule sets with their samples; invented records graded alone and, where Polars is there, as a frame,
     with one answer; the pages of results and for judges; its drawings, of the varieties whose subject names them; traits by eye
-    of which its rule sets do not say what silence means, or that have no phrases; what its import loads.
+    of which its rule sets do not say what silence means, that have no phrases, or that speak of health and may be silent; what
+    its import loads.
     """
     registry = registry_with(*beside, plugin)
     if registry.problems:
         return tuple(f"{problem.site}: {problem.cause} {problem.mend}" for problem in registry.problems)
-    found = _findings(plugin, registry, registry_with(*beside), fish, without_silence, without_phrases)
+    found = _findings(plugin, registry, registry_with(*beside), fish, without_silence, without_phrases, may_be_silent)
     return tuple(dict.fromkeys(found))
 
 
@@ -75,6 +86,7 @@ def _findings(
     fish: int,
     without_silence: Mapping[str, str] = _NO_REASONS,
     without_phrases: Mapping[str, str] = _NO_REASONS,
+    may_be_silent: Mapping[str, str] = _NO_REASONS,
 ) -> Iterator[str]:
     for name, vocabulary in registry.vocabularies.items():
         if name not in without.vocabularies:
@@ -99,6 +111,7 @@ def _findings(
     added = [one for name, one in registry.vocabularies.items() if name not in without.vocabularies]
     yield from of_silence(added, rulesets, registry, without_silence)
     yield from of_phrases(added, registry, without_phrases)
+    yield from of_health(added, may_be_silent)
     yield from of_import(plugin)
 
 

@@ -14,6 +14,11 @@ from koirules.vocabulary.phrases import Spoken
 from koirules.vocabulary.traits import Better, Trait, Vocabulary
 
 _WORD = re.compile(r"\w+")
+_HEALTH = re.compile(
+    r"\b(health|sick|sickly|ill|disease[sd]?|injur(?:y|ies|ed)|wounds?|wounded|scars?|scratch(?:es|ed)?|sores?|ulcers?|"
+    r"parasites?|deformed|deformit(?:y|ies)|malformed|malformations?|crippled|blind|bent spine|fin rot|swollen)\b"
+)
+_PARTS = re.compile(r"\b(mouth|gills?|gill covers?)\b")
 
 
 def of_silence(
@@ -45,6 +50,34 @@ def of_silence(
                 f'`without_silence={{"{name}": "…"}}`'
             )
     yield from _idle(reasons, missing, "without_silence", "silence")
+
+
+def of_health(own: Iterable[Vocabulary], reasons: Mapping[str, str]) -> Iterator[str]:
+    """The traits by eye that speak of health, injuries or deformities and may be silent, a sentence each.
+
+    Only English is looked at, and only words that hardly mean anything else. reasons: by trait, why it may be silent.
+    """
+    told = {trait.name: found for trait in _by_eye(own) if not trait.never_silent and (found := _health_in(trait))}
+    for name, word in told.items():
+        if name not in reasons:
+            yield (
+                f'the trait {name} speaks of health, injuries or deformities ("{word}"), and silence could take it for granted: '
+                f'mark it `never_silent=True`, or give the reason: `may_be_silent={{"{name}": "…"}}`'
+            )
+    for name, reason in reasons.items():
+        if name not in told:
+            yield f"`may_be_silent` names {name}, which is not held to be about health: delete it there"
+        elif not reason.strip():
+            yield f"`may_be_silent` gives no reason for {name}"
+
+
+def _health_in(trait: Trait) -> str:
+    """The word by which a trait speaks of health; "" where it does not. Of mouth and gill covers a scale alone does."""
+    named = f"{trait.name} {trait.title}".replace("_", " ").casefold()
+    strong = _HEALTH.search(f"{named} {trait.describe.casefold()}")
+    part = _PARTS.search(named) if isinstance(trait.kind, Scale) and trait.better is Better.MORE else None
+    found = strong or part
+    return found[0] if found else ""
 
 
 def of_phrases(own: Iterable[Vocabulary], registry: Registry, reasons: Mapping[str, str]) -> Iterator[str]:

@@ -13,13 +13,14 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 from types import MappingProxyType
-from typing import Literal
+from typing import Any, Literal
 
 from attrs import field, frozen
 
 
-def _unchanging(words: Mapping[str, str]) -> Mapping[str, str]:
-    return MappingProxyType(dict(words))
+def _unchanging(words: Any) -> Any:
+    # What is no mapping is told with the name of the plugin, when its vocabularies are looked through.
+    return MappingProxyType(dict(words)) if isinstance(words, Mapping) else words
 
 
 @frozen

@@ -14,6 +14,7 @@ from koirules.problems.plugging import (
     plugin_bad_range,
     plugin_bad_steps,
     plugin_bad_subject,
+    plugin_levels_not_named,
     plugin_reserved_word,
     plugin_skin_or_variety,
     plugin_wrong_type,
@@ -22,6 +23,7 @@ from koirules.problems.problem import Problem
 from koirules.problems.quoting import quoted
 from koirules.vocabulary.kinds import Choice, Colours, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.measures import Computed, Constant, Formula
+from koirules.vocabulary.phrases import Spoken, SpokenTogether
 from koirules.vocabulary.subject import OCCASIONS, Cautions, Subject
 from koirules.vocabulary.traits import Allometry, Better, Growth, Trait, Vocabulary
 from koirules.vocabulary.units import UNITS
@@ -46,6 +48,17 @@ _TYPES_OF_VOCABULARY: Mapping[str, type] = {
     "forms": tuple,
     "phrases": Mapping,
     "sayings": tuple,
+}
+_TYPES_OF_SPOKEN: Mapping[str, type] = {
+    "trait": str,
+    "nouns": str,
+    "beside": str,
+    "levels": Mapping,
+    "alone": Mapping,
+    "implies": str,
+    "of_parts": str,
+    "apart": bool,
+    "after": tuple,
 }
 _TYPES_OF_TRAIT: Mapping[str, type] = {
     "name": str,
@@ -76,6 +89,8 @@ def check_vocabulary(vocabulary: Vocabulary, plugin: str) -> list[Problem]:
     for said, means in vocabulary.phrases.items():
         problems += _check_type(said, str, f"a phrase of {what}", plugin)
         problems += _check_type(means, str, f"the meaning of a phrase of {what}", plugin)
+    for saying in vocabulary.sayings:
+        problems += _check_saying(saying, what, plugin)
     for trait in vocabulary.traits:
         problems += _check_type(trait, Trait, f"a trait of {what}", plugin) or check_trait(trait, plugin)
     for measure in vocabulary.measures:
@@ -84,6 +99,29 @@ def check_vocabulary(vocabulary: Vocabulary, plugin: str) -> list[Problem]:
         problems += _check_type(constant, Constant, f"a constant of {what}", plugin) or _check_constant(
             constant, plugin
         )
+    return problems
+
+
+def _check_saying(saying: object, of: str, plugin: str) -> list[Problem]:
+    if isinstance(saying, SpokenTogether):
+        what = f"a SpokenTogether of {of}"
+        return [*_check_types(saying, {"wordings": str, "means": str}, what, plugin)]
+    if not isinstance(saying, Spoken):
+        return [plugin_wrong_type(plugin, f"a saying of {of}", "a Spoken or a SpokenTogether", _type(saying))]
+    what = f"a Spoken of {of}"
+    if isinstance(saying.trait, str):
+        what = f"the Spoken for {quoted(saying.trait)} of {of}"
+    problems = [*_check_types(saying, _TYPES_OF_SPOKEN, what, plugin)]
+    if any(isinstance(value, Mapping) for value in (saying.nouns, saying.beside, saying.implies)):
+        problems.append(plugin_levels_not_named(plugin, what))
+    if problems:
+        return problems
+    for name in ("levels", "alone"):
+        for said, wordings in getattr(saying, name).items():
+            problems += _check_type(said, str, f"a key in `{name}` of {what}", plugin)
+            problems += _check_type(wordings, str, f"what is said in `{name}` of {what}", plugin)
+    for trait in saying.after:
+        problems += _check_type(trait, str, f"a trait in `after` of {what}", plugin)
     return problems
 
 

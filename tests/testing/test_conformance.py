@@ -156,6 +156,60 @@ def test_a_reason_that_nothing_needs_or_that_is_empty_is_told(tmp_path: Path) ->
     assert found == ("`without_phrases` gives no reason for shine",)
 
 
+@pytest.mark.parametrize(
+    ("trait", "word"),
+    [
+        (
+            Trait("dents", "dents", Count(5), Better.LESS, describe="Count the scars and dents of the bare skin."),
+            "scars",
+        ),
+        (Trait("lips_shut", "mouth at rest", Scale(("open", "shut")), Better.MORE, describe=TOLD), "mouth"),
+        (Trait("crooked", "malformed shine", YesNo(), Better.LESS, describe=TOLD), "malformed"),
+        (Trait("red_mouth", "red round the mouth", YesNo(), Better.MORE, describe=TOLD), ""),
+        (Trait("rare", "rare in the eyes of the house", Scale(("usual", "seldom")), Better.MORE, describe=TOLD), ""),
+    ],
+)
+def test_a_trait_of_health_that_silence_could_take_for_granted_is_told(trait: Trait, word: str) -> None:
+    if not word:
+        assert findings(ogon(trait), fish=5) == ()
+        return
+    told = only(ogon(trait))
+    assert told.startswith(f'the trait {trait.name} speaks of health, injuries or deformities ("{word}")')
+    assert "`never_silent=True`" in told
+    assert findings(ogon(evolve(trait, never_silent=True)), fish=5) == ()
+    assert findings(ogon(trait), fish=5, may_be_silent={trait.name: "it is a colour"}) == ()
+    assert findings(ogon(SOUND), fish=5, may_be_silent={"shine": "x"}) == (
+        "`may_be_silent` names shine, which is not held to be about health: delete it there",
+    )
+    assert findings(ogon(trait), fish=5, may_be_silent={trait.name: " "}) == (
+        f"`may_be_silent` gives no reason for {trait.name}",
+    )
+
+
+@pytest.mark.parametrize(
+    ("saying", "told"),
+    [
+        (lambda: Spoken("shine", "glow", {"dull": "flat"}), 'the Spoken for "shine"'),  # type: ignore[arg-type]
+        (lambda: Spoken("shine", {"dull": "flat"}), "`levels={…}`"),  # type: ignore[arg-type]
+        (lambda: Spoken("shine", "glow", "", ["dull"]), "`levels`"),  # type: ignore[arg-type]
+        (lambda: Spoken("shine", "glow", "", "dull"), "`levels`"),  # type: ignore[arg-type]
+        (lambda: Spoken("shine", "glow", "", {"dull": ("flat", "matt")}), "what is said in `levels`"),  # type: ignore[dict-item]
+        (lambda: Spoken("shine", "glow", "", {}, {"is dull": "no glow"}, {}), "a mapping in the place of words"),  # type: ignore[arg-type]
+        (lambda: Spoken("shine", "glow", after="shine"), "`after`"),  # type: ignore[arg-type]
+        (lambda: Spoken("shine", "glow", after=(1,)), "`after`"),  # type: ignore[arg-type]
+        (lambda: Spoken("shine", ("glow", "gleam")), "`nouns`"),  # type: ignore[arg-type]
+        (lambda: Spoken(None), "`trait` of a Spoken"),  # type: ignore[arg-type]
+        (lambda: SpokenTogether(("all aglow",), "shine is good"), "`wordings`"),  # type: ignore[arg-type]
+        (lambda: ("shine", "glow"), "a saying of"),
+    ],
+)
+def test_a_saying_of_a_wrong_form_is_told_by_the_name_of_the_plugin(saying: Any, told: str) -> None:
+    found = findings(ogon(SOUND, sayings=(saying(),)), fish=5)
+    assert found
+    assert all(one.startswith("plugin invented: The plugin was left out.") for one in found), found
+    assert told.casefold() in " ".join(found).casefold()
+
+
 def test_what_ships_in_the_box_is_sound() -> None:
     box = registry_with()
     nothing = evolve(box, varieties=Varieties({}, {}), vocabularies={}, rulesets={})
@@ -420,15 +474,15 @@ def test_what_is_wrong_with_an_earlier_edition_is_told(tmp_path: Path, kept: str
     ],
 )
 def test_a_phrase_that_cannot_be_read_is_told_and_left_out(means: str, why: str) -> None:
-    plugin = ogon(phrases={"like a mirror": means, "like glass": "shine is good"})
+    plugin = ogon(phrases={"like a lantern": means, "like glass": "shine is good"})
     told = only(plugin)
-    assert 'The phrase "like a mirror" was left out' in told
+    assert 'The phrase "like a lantern" was left out' in told
     assert why in told
     registry = registry_with(plugin)
     page = 'standard "x" edition 1 variety hill_ogon\ngrade all otherwise\n'
     standard = read_standard(page, registry=registry)
     assert [problem.code for problem in standard.warnings] == ["phrase-left-out"]
-    mirror, glass = standard.read_notes("1: like a mirror\n2: like glass").fish
+    mirror, glass = standard.read_notes("1: like a lantern\n2: like glass").fish
     assert mirror.unread
     assert not glass.unread
 

@@ -93,6 +93,7 @@ RANCHU = Vocabulary(
             Growth.FIXED,
             "From the head to the tail: smooth bends down once, without a step or a bump.",
             {"ja": "背なり"},
+            never_silent=True,
         ),
         Trait(
             "fin_remnants",
@@ -101,6 +102,7 @@ RANCHU = Vocabulary(
             Better.LESS,
             Growth.FIXED,
             "Spines, bumps or rays where other goldfish have the fin of the back.",
+            never_silent=True,
         ),
         Trait(
             "tail_kind",
@@ -161,6 +163,7 @@ RANCHU = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "Over some metres in clear water; one that tips over when it rests may be ill.",
+            never_silent=True,
         ),
         Trait(
             "health",

@@ -100,6 +100,7 @@ BARE_SKIN = (
         Better.LESS,
         Growth.FALLS,
         "Count the scars, scratches and spots that show because no scale hides them.",
+        never_silent=True,
     ),
 )
 """What is seen where no scale is."""
