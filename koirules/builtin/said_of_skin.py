@@ -64,7 +64,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "glass, shines like a mirror, "
             f"superb skin, ({_BODY} |)(shines|gleams|glows|looks|shining) like {_GLASSY}, wet porcelain, "
             f"(like|) {_GLASSY} skin, "
-            "like (a mirror|wet paint|polished glass|satin|enamel|fresh paint|wet glass), gleaming, gleams, mirror finish, "
+            "like (wet paint|polished glass|satin|enamel|fresh paint|wet glass), gleaming, gleams, mirror finish, "
             f"what a (skin|{_SHINE}), what skin, skin sparkles, "
             f"(superb|fantastic|amazing|brilliant|dazzling|incredible|wonderful|excellent|terrific) {_SHINE}",
         },
