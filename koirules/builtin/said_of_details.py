@@ -22,6 +22,8 @@ _HEAD_RED = (
     "patch|head red|first patch)|patch|pattern|cap|hat|hood|spot|head pattern|tancho)"
 )
 """What is called the red that lies on the head or reaches it."""
+_SURELY_RED = _HEAD_RED.replace("|spot|head pattern", "|head pattern")
+"""The same without `spot`, which may be a black one."""
 
 _GOES = (
     "(goes|runs|comes|reaches|extends|stretches|drops|drips|slides|spills|creeps|hangs|sits|carries|carries on|"
@@ -273,7 +275,7 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
     Spoken(
         "hi_on_eyes",
         beside="(red|colour|orange|red spot|some red|red patch|head patch|head red|first patch|patch|cap|hood), "
-        f"{_HEAD_RED} ({_ONTO}|{_REACHES}|on|round|around|all round|right round|half over|through|partly over|near|"
+        f"{_SURELY_RED} ({_ONTO}|{_REACHES}|on|round|around|all round|right round|half over|through|partly over|near|"
         "catches|clips|nicks|grazes|brushes|just catches), (covered|ringed|rimmed|surrounded|edged|framed) (with|in|"
         "by) (the|) red, (sits|lies|drowned|lost|buried|set|swims|sunk) in (the|) red, red rimmed, under the red, in "
         "the red, inside the red, (half|partly|) covered",
@@ -305,7 +307,7 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
     ),
     Spoken(
         "hi_on_cheeks",
-        beside=f"(red|colour|orange|red spot|some red|red patch|blush|red blush), {_HEAD_RED} ({_ONTO}|{_REACHES}|"
+        beside=f"(red|colour|orange|red spot|some red|red patch|blush|red blush), {_SURELY_RED} ({_ONTO}|{_REACHES}|"
         f"{_GOES} (down|up)|on|over|up|down|all over), red up, covered in red, has it, have it",
         alone={
             "is none": f"cheeks {_FREE} (of red|), {_FREE} cheeks, no {_RED} (on|in|down on|anywhere on) (the|either|) "

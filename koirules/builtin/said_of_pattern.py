@@ -121,10 +121,10 @@ def _sides(side: str, most: str, only: str) -> dict[str, str]:
 
 
 _STRAY = (
-    "(tobihi|(stray|isolated|loose|odd|lone|flying|orphan|single stray) (red spot|red scale|scale of red|red|hi|red fleck|"
-    "red dot|bit of red|scale|spot)|red scale (on its own|by itself|all alone|out on its own)|"
-    "(speck|fleck|dot|splash|freckle|dab|drop|crumb|spatter|spot) of red|scale of red (all alone|on its own|by itself)|"
-    "tiny red (spot|dot|fleck|speck)|scattered red scale|stray)"
+    "(tobihi|(stray|isolated|loose|odd|lone|flying|orphan|single stray) (red spot|red scale|scale of red|red|hi|red "
+    "fleck|red dot|bit of red|scale|spot)|red scale (on its own|by itself|all alone|out on its own)|(speck|fleck|dot|"
+    "splash|freckle|dab|drop|crumb|spatter|spot) of red|scale of red (all alone|on its own|by itself)|tiny red (spot|"
+    "dot|fleck|speck)|scattered red scale|stray)"
 )
 
 SAID_OF_PATTERN: tuple[Saying, ...] = (
@@ -399,7 +399,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     Spoken(
         "white_gap_place",
         "white gap, largest white gap, longest white gap, biggest white gap, white stretch, long white stretch, large "
-        "white gap, long white gap, gap, big white hole, big white gap",
+        "white gap, long white gap, big white hole, big white gap",
         levels={
             "front": "in front, at the front, at the shoulder, behind the shoulder, behind the head, on the shoulder, "
             "at the neck",
@@ -594,22 +594,19 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "windows",
-        "window, mado, white window, white hole, hole, pinhole, white pinhole, "
-        "(window|mado|white window|white hole|hole|pinhole) in (the|that|this|) (red|hi|plate|patch|step), "
-        "(white|bald|bare) (spot|island|fleck|scale|dot|eye|patch|speck|hole|gap|bit) (in|inside|through|all through) "
-        "(the (first|second|third|last|shoulder|rear|front|) (patch|step|red|hi|plate|saddle)|it|that red), "
-        "(gap|bald spot) in the (red|hi|plate), 窓",
+        "window, mado, white window, white hole, hole, pinhole, white pinhole, (window|mado|white window|white hole|"
+        "hole|pinhole) in (the|that|this|) (red|hi|plate|patch|step), (white|bald|bare) (spot|island|fleck|scale|dot|"
+        "eye|patch|speck|hole|gap|bit) (in|inside|through|all through) (the (first|second|third|last|shoulder|rear|"
+        "front|) (patch|step|red|hi|plate|saddle)|it|that red), (gap|bald spot) in the (red|hi|plate), 窓",
         alone={
             "is 0": "no windows, no window, no holes, no holes in the red, red without holes, closed red, red closed, "
             "solid red, (red|plate|hi|patches) without (a|any|) (windows|window|holes|hole), no (windows|holes) in it, "
-            "(plate|red|patches) (closed|all closed|solid and closed), "
-            "not a (window|hole|mado) (in it|anywhere|in the red|to be seen|), "
-            "no (windows|holes|mado) (anywhere|at all|in the plate|in the red|in it), 窓なし",
-            "at least 2": "full of holes, several windows, "
-            "(red|hi|plate|patch|it|) (full of|riddled with|nothing but) (holes|windows), holes all over the red, "
-            "like swiss cheese, like a swiss cheese, like a sieve, "
-            "(little|small|tiny|) white (flecks|specks|scales|dots|spots) (all through|all over) "
-            "(the red|it|the (second|last|shoulder|first|) patch)",
+            "(plate|red|patches) (closed|all closed|solid and closed), not a (window|hole|mado) (in it|anywhere|in the "
+            "red|to be seen|), no (windows|holes|mado) (anywhere|at all|in the plate|in the red|in it), 窓なし",
+            "at least 2": "full of holes, several windows, (red|hi|plate|patch|it|) (full of|riddled with|nothing but) "
+            "(holes|windows), holes all over the red, like swiss cheese, like a swiss cheese, like a sieve, (little|"
+            "small|tiny|) white (flecks|specks|scales|dots|spots) (all through|all over) (the red|it|the (second|last|"
+            "shoulder|first|) patch)",
         },
         of_parts="patches",
     ),
@@ -621,21 +618,22 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "tobihi",
-        f"{_STRAY}, splash, red dot, little red dot, small red dot, small red spot, little "
-        "red spot, red splash, red freckle, red fleck, freckle of red, red speck, red scale, 飛び緋",
+        f"{_STRAY}, splash, red dot, little red dot, small red dot, small red spot, little red spot, red splash, red "
+        "freckle, red fleck, freckle of red, red speck, red scale, 飛び緋",
         alone={
             "is 0": "no tobihi, no splashes, no stray spots, no stray red, no stray red spots, no red dots, no strays, "
-            "no stray scales, (not a|not a single|without|free of|clear of|no) (tobihi|stray|stray scale|loose red scale|"
-            "stray red|stray red scale|loose red|loose scale of red|splash of red) (anywhere|at all|in sight|to be seen|)",
-            "is 1": "(a|one|single|lone|) (red scale|scale of red) (all alone|on its own|by itself|all by itself|out on its own|"
-            "away from the rest|out in the white|that does not belong), a crumb of red, one crumb of red",
+            "no stray scales, (not a|not a single|without|free of|clear of|no) (tobihi|stray|stray scale|loose red "
+            "scale|stray red|stray red scale|loose red|loose scale of red|splash of red) (anywhere|at all|in sight|to "
+            "be seen|)",
+            "is 1": "(a|one|single|lone|) (red scale|scale of red) (all alone|on its own|by itself|all by itself|out on "
+            "its own|away from the rest|out in the white|that does not belong), a crumb of red, one crumb of red",
         },
         of_parts="all",
     ),
     Spoken(
         "tobihi_places",
-        f"{_STRAY}, splash, red dot, little red dot, small red dot, small red spot, little "
-        "red spot, red splash, red freckle, red fleck, freckle of red, red speck, red scale",
+        f"{_STRAY}, splash, red dot, little red dot, small red dot, small red spot, little red spot, red splash, red "
+        "freckle, red fleck, freckle of red, red speck, red scale",
         levels={
             "left_flank": "left side of the body, left side",
             "right_flank": "right side of the body, right side",

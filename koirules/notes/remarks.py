@@ -371,6 +371,8 @@ class _Scan:
         if owner and self._at(0, negated=False) is None:
             # `the second patch has a window`: what it has is read where it is said of parts as of the whole.
             at = owner
+        else:
+            owner = 0
         self.found.clear()
         while at < len(self.tokens):
             end = None if not negated and self._denies(at) else self._at(at, negated)
