@@ -15,7 +15,14 @@ KOHAKU = Vocabulary(
     sayings=tuple(
         Spoken(
             trait,
-            "black spot, small black spot, tiny black spot, black dot, little black dot, small black dot, black mark",
+            "black spot, small black spot, tiny black spot, black dot, little black dot, small black dot, black mark, "
+            "(spot|dot|bit) of black",
+            alone={
+                "is 0": "no black (anywhere|at all|on it|on her|on him|on this one|to be seen|), not a bit of black, "
+                "not a black (dot|mark|spot) (anywhere|on it|to be seen|)"
+            }
+            if trait == "shimi_count"
+            else {},
         )
         for trait in ("shimi_count", "shimi_places")
     ),

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from koirules.builtin.praise import NOT_BAD
 from koirules.builtin.said_of_parts import SAID_OF_PARTS
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
+from koirules.vocabulary.praise import NOT_BAD
 
 _ON_IT = "(|on it|on her|on him|on this one|to it|to her|to him|to speak|at all|whatsoever)"
 _LIKE_A_POST = (

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from koirules.builtin.praise import NOT_BAD
 from koirules.vocabulary.phrases import Saying, Spoken
+from koirules.vocabulary.praise import NOT_BAD
 
 _MISSING = "(missing|gone|lost|off|absent|torn off|broken off|knocked off|not there)"
 _BARBEL = "(barbel|whisker|feeler)"

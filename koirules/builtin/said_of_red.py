@@ -5,8 +5,8 @@ Common practice, no source; wordings from memory.
 
 from __future__ import annotations
 
-from koirules.builtin.praise import FAIR, GOOD, LACKING, NOT_BAD, POOR, SUPERB, short_of
 from koirules.vocabulary.phrases import Saying, Spoken, each_of
+from koirules.vocabulary.praise import LACKING, NOT_BAD, short_of
 
 _RED = "hi, red, beni, orange, colour, beni plate, hi plate, red plate, plate, hiban, red colour, hi colour, 緋, 緋盤"
 
@@ -68,8 +68,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "like a blanket, like felt, like wool, like watercolour, like a watercolour, like wet ink, "
             "like ink on wet paper, "
             "soft as butter, like butter, lack definition, without definition, undefined, ill defined, badly defined, "
-            f"badly cut, {POOR}, ぼけ, 甘い",
-            "fair": f"{FAIR}, 普通",
+            f"badly cut, poor, bad, weak, ぼけ, 甘い",
+            "fair": "fair, average, moderate, medium, 普通",
             "is fair or sharp": NOT_BAD,
             "at most fair": f"{LACKING}, "
             + short_of(
@@ -83,13 +83,13 @@ SAID_OF_RED: tuple[Saying, ...] = (
             f"formed, closed, all closed, "
             "set, there, all there, fully there, in place, visible, pronounced, clearly visible, "
             "tidily cut, firm, clear as day, clear and sharp, you can see, you can see clearly, "
-            f"plain to see, {GOOD}, 良い, シャープ",
+            f"plain to see, good, great, 良い, シャープ",
             "razor": f"{_CUT}, {_DRAWN}, razor, razor sharp, like a razor, knife sharp, knife edge, like a knife, "
             "sharp as a knife, sharp as a razor, sharp as anything, sharp as you like, sharp as glass, sharp as you please, "
             "as sharp as they come, as sharp as it gets, sharp enough to cut yourself, "
             "you could cut yourself on, that you could cut yourself on, like glass, like cut paper, cut like paper, "
             "very sharp, super sharp, ultra sharp, extremely sharp, dead sharp, needle sharp, pin sharp, sharpest, "
-            f"the sharpest, incredibly sharp, {SUPERB}, 抜群",
+            f"the sharpest, incredibly sharp, superb, 抜群",
         },
         alone={
             "at most fair": short_of("sharp|crisp", "sharper|crisper") + ", kiwa not there yet, "
@@ -460,15 +460,16 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "all washed out, anaemic, insipid, lifeless, without life, no life, pastel, salmon, salmon pink, rose, "
             "milky, on the pale side, pale as anything, too pale, very pale, too light, on the light side, "
             "gone pale, chalky, flat, dead, tired, sickly, like a faded shirt, like old jeans, like weak tea, "
-            f"like pink lemonade, feeble, no colour, without colour, lacks colour, lacks life, lacks punch, {POOR}",
-            "fair": FAIR,
+            "like pink lemonade, feeble, no colour, without colour, lacks colour, lacks life, lacks punch, poor, bad, weak",
+            "fair": "fair, average, moderate, medium, so so, ordinary, okay, ok, middling, run of the mill, nothing special, "
+            "acceptable, passable, reasonable, unremarkable, you could find on a thousand",
             "is fair or strong": NOT_BAD,
             "at most fair": f"{LACKING}, "
             + short_of(
                 "strong|deep|bright|red|vivid|intense|dark",
                 "stronger|deeper|brighter|redder|more intense|darker|livelier|more vivid",
             ),
-            "at least strong": f"{SUPERB}, lovely stuff, good stuff, quality stuff, the real thing, the real deal, quality, "
+            "at least strong": "superb, lovely stuff, good stuff, quality stuff, the real thing, the real deal, quality, "
             "high quality, good quality, great quality, very good quality, top quality stuff, luscious, "
             "glorious, delicious, "
             "rich and even, dark, very dark, too dark, nearly too dark, almost too dark",
@@ -476,7 +477,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "fiery, glowing, glow, on fire, like fire, like flames, luminous, fluorescent, bright as a postbox, "
             "as bright as a postbox, like a postbox, like a pillar box, bright as anything, very bright, hot, radiant, "
             "punchy, full of life, alive, fresh, shining, burning, strong and clear, loud, sparkling, "
-            f"jumps out, jumps at you, pops, hits you, saturated, powerful, {GOOD}, 鮮やか",
+            "jumps out, jumps at you, pops, hits you, saturated, powerful, good, great, 鮮やか",
             "deep": "deep, very strong, very deep, dark and strong, very intense, deep and rich, "
             "deep and strong, deep as wine, "
             "dark and deep, deep as blood, ever so deep, deep as anything, really deep, deep and dark, "
@@ -593,17 +594,17 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "like weak tea, 黄色い",
             "at most cream": f"{_GONE} (yellowish|yellowy|yellowing) {_THROUGHOUT}, "
             f"(yellowish|yellowing) {_ON} the {_BACK}, "
-            f"yellow side, yellow based, {POOR}",
+            f"yellow side, yellow based, poor, bad, weak",
             "cream": "cream, creamy, ivory, off white, slightly yellow, a bit yellow, a little yellow, yellowish, "
             "fair, average, milky, somewhat yellow, slight yellow, slightly creamy, like cream, eggshell, vanilla, beige, "
-            f"a touch yellow, {FAIR}",
+            "a touch yellow, fair, average, moderate, medium",
             "is cream or white": NOT_BAD,
             "at most white": f"{LACKING}, {_GONE} (grey|greyish|dull|off|smoky|dishwater|off colour), grey wash, "
             "that grey wash, grey tinge, grey cast, grey tint, bluish, blueish, not pure, impure, lacks purity, "
             "without purity, not clean, not bright, not the whitest, not the cleanest, not the purest, a bit off, "
             + short_of("white|clean|pure|bright", "whiter|cleaner|purer|brighter"),
             "white": f"white, good, clean, nice, clear, fine, bright, pure, fresh, crisp, clean and white, nice and white, "
-            f"(nice|good|clean|fine|white|lovely|clear) {_THROUGHOUT}, {GOOD}, 白い",
+            f"(nice|good|clean|fine|white|lovely|clear) {_THROUGHOUT}, good, great, 白い",
             "at least white": "thick, dense, opaque, solid, thick and white, dense and white, lovely and thick, "
             "thick and even, very good, very clean, spotless, so good, so clean, really clean, really good",
             "snow": "snow, snow white, snowy, like fresh snow, fresh snow, as snow, like milk, like paper, "
@@ -611,7 +612,7 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "(white|clean|pure|bright) as (snow|paper|milk|a sheet|chalk), like a sheet, like a clean sheet, "
             "as white as snow, "
             "clean as paper, (gleaming|brilliant|radiant|blinding), like cotton, like marble, like alabaster, "
-            f"immaculate, flawless, {SUPERB}, 雪白, 真っ白",
+            "immaculate, flawless, superb, 雪白, 真っ白",
         },
         alone={
             "is snow": "snow white skin, white as snow, snow white, skin snow white, "

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from koirules.builtin.praise import FAIR, GOOD, LACKING, NOT_BAD, POOR, SUPERB, short_of
 from koirules.vocabulary.phrases import Saying, Spoken
+from koirules.vocabulary.praise import LACKING, NOT_BAD, short_of
 
 _SHINE = "(shine|lustre|gloss|sheen|glow|teri|tsuya|gleam|polish|shimmer|life in the skin|life to the skin|skin shine)"
 _BODY = "(skin|white|it|she|he|this one|whole fish|fish)"
@@ -23,19 +23,19 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "glow, polish, gleam, "
         "quality of the skin, quality of skin, shine on it, shine of the skin, 艶, ツヤ, 照り",
         levels={
-            "dull": f"dull, matt, flat, weak, dead, lifeless, gone, missing, dull and flat, dull all over, "
+            "dull": "dull, matt, flat, weak, dead, lifeless, gone, missing, dull and flat, dull all over, "
             "like paper, like cardboard, like chalk, like felt, like sandpaper, tired, dry, asleep, without life, "
-            f"dull as ditchwater, chalky, {POOR}, ない",
-            "fair": f"some, little, {FAIR}",
+            "dull as ditchwater, chalky, poor, bad, weak, ない",
+            "fair": "some, little, fair, average, moderate, medium",
             "is fair or good": NOT_BAD,
             "at most fair": f"{LACKING}, "
             + short_of("shiny|glossy|bright|lively", "shinier|glossier|brighter|livelier")
             + ", not shiny, not the shiniest, not much",
             "good": "shiny, shining, glossy, bright, strong, well, healthy, glowing, alive, lively, polished, gleaming, "
-            f"has life, full of life, plenty of, lots of, a lot of, loads of, with life, {GOOD}, 良い",
+            "has life, full of life, plenty of, lots of, a lot of, loads of, with life, good, great, 良い",
             "superb": f"brilliant, like {_GLASSY}, like wet {_GLASSY}, smooth as (glass|silk), very shiny, dazzling, "
             f"very glossy, really shiny, mirror like, like it is (varnished|lacquered|wet|polished), sparkling, sparkle, "
-            f"{SUPERB}, 極上",
+            f"superb, 極上",
         },
         alone={
             "is dull": "hardly any shine, hardly any lustre, hardly any gloss, hardly shines, little shine, "
@@ -181,13 +181,13 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "contrast, contrast of red and white, contrast of the colours, contrast between red and white, "
         "contrast between the colours",
         levels={
-            "weak": f"weak, low, little, no, hardly any, without, no real, barely any, flat, {POOR}",
+            "weak": "weak, low, little, no, hardly any, without, no real, barely any, flat, poor, bad, weak",
             "at most fair": LACKING,
-            "fair": f"some, {FAIR}",
+            "fair": "some, fair, average, moderate, medium",
             "is fair or strong": NOT_BAD,
-            "strong": f"strong, high, clear, excellent, sharp, jumps out, plenty of, lots of, striking, bright, "
-            f"clean, {GOOD}, "
-            f"{SUPERB}",
+            "strong": "strong, high, clear, excellent, sharp, jumps out, plenty of, lots of, striking, bright, "
+            "clean, good, great, "
+            "superb",
         },
         alone={
             "is strong": "(red and white|colours) contrast (well|nicely|beautifully|strongly), "
@@ -221,12 +221,12 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "overall impression, overall, impression overall, whole, on the whole, all in all, general impression, all round, "
         "impression, overall quality, quality overall, total impression, 総合",
         levels={
-            "poor": f"disappointing, {POOR}",
-            "fair": FAIR,
+            "poor": "disappointing, poor, bad, weak",
+            "fair": "fair, average, moderate, medium",
             "is fair or good": NOT_BAD,
             "at most fair": LACKING,
-            "good": f"{GOOD}, a good fish, a nice fish, a good 1",
-            "excellent": SUPERB,
+            "good": "good, great, a good fish, a nice fish, a good 1",
+            "excellent": "superb",
         },
         alone={
             "is excellent": "favourite, my favourite, top fish, super fish, fantastic fish, outstanding fish, "
@@ -282,13 +282,12 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "near": "nearly finished, almost finished, nearly done, almost done, close to finished",
             "finished": "finished, complete, done, already finished, fully finished, all finished, "
             "fully developed, all there now, "
-            "all there, all done, all up, all through, fully up, as finished as it gets",
+            "all there, all done, as finished as it gets",
             "past": "past, past its best, going over, gone over",
         },
         alone={
-            "is finished": "finished, very finished, already finished, fully finished, finished already, "
-            "very finished already, "
-            "finished fish, a finished fish, finished already (that|the|this) (red|colour|hi|beni)",
+            "is finished": "very finished, fully finished, very finished already, "
+            "finished fish, a finished fish, (finished already|already finished) (that|the|this) (red|colour|hi|beni)",
             "is early": "unfinished, not finished, not yet finished, far from finished, still early, tategoi type, "
             "still unfinished, nowhere near finished, a long way from finished, not finished by a long way, "
             "still opening up, "
@@ -296,6 +295,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "is past": "past its best, going over, past it",
             "is near": "nearly finished, almost finished",
         },
+        bare={"is finished": "finished, already finished, finished already"},
     ),
     Spoken(
         "stability",

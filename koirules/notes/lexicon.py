@@ -92,7 +92,8 @@ class _Node:
 
     names: traits that are called so. beside: those that are where a level stands beside it. levels: what they say
     of a trait whose name stands beside them. sides: the places, as bits, of a level that leaves open which side it means.
-    joins: where a pattern goes on behind a choice that ends here.
+    joins: where a pattern goes on behind a choice that ends here. praised: traits of which a level is said here by a word
+    for anything, so that another trait of that name may go before them.
     """
 
     after: dict[str, _Node] = field(factory=dict)
@@ -102,6 +103,7 @@ class _Node:
     beside: tuple[str, ...] = ()
     levels: Mapping[str, Said] = _NOTHING
     sides: Mapping[str, int] = _NOTHING
+    praised: frozenset[str] = frozenset()
     wording: str = ""
 
     @property
@@ -134,6 +136,7 @@ def _one(nodes: Sequence[_Node], said: Sequence[str]) -> _Node | None:
         beside=tuple(dict.fromkeys(name for each in saying for name in each.beside)),
         levels={trait: level for each in reversed(saying) for trait, level in each.levels.items()},
         sides={trait: bits for each in reversed(saying) for trait, bits in each.sides.items()},
+        praised=frozenset(key for each in saying for key in each.praised),
         wording=wording,
     )
 
@@ -390,7 +393,7 @@ class Lexicon:
     ) -> Iterator[Hit]:
         # `hi not bad` is of the trait that `hi bad` is of.
         as_one = self._one_thing(f"{name.wording} {level.wording}") if negated else None
-        for key in (*name.names, *name.beside):
+        for key in sorted((*name.names, *name.beside), key=level.praised.__contains__):
             said, trait = level.levels.get(key), _trait_of(key)
             if as_one is not None and as_one.trait != trait:
                 continue
@@ -595,7 +598,9 @@ class _Building:
         self._name(trait.name, [*_nouns_of(trait), *(noun for one in together for noun in wordings_in(one.nouns))])
         self._name(trait.name, [noun for one in together for noun in wordings_in(one.beside)], beside=True)
         levels = [*self._readings(trait, together), *_levels(kind, together)]
-        self._level(trait.name, (*levels, *(_praised(levels) if isinstance(kind, Scale) else ())))
+        self._level(trait.name, levels)
+        if isinstance(kind, Scale):
+            self._level(trait.name, _praised(levels), praised=True)
         for number, one in enumerate(each for each in spoken if each.apart):
             key = f"{trait.name}{_APART}{number}"
             self._name(key, wordings_in(one.nouns), beside=True)
@@ -612,12 +617,13 @@ class _Building:
                     node.names = (*node.names, key)
                 self.said.append(f"{noun}:{':' if beside else ''}{key}")
 
-    def _level(self, key: str, levels: Iterable[tuple[str, Said, int]]) -> None:
+    def _level(self, key: str, levels: Iterable[tuple[str, Said, int]], *, praised: bool = False) -> None:
         for word, said, sides in levels:
             for node in self._nodes(word):
                 if key not in node.levels:
                     node.levels = {**node.levels, key: said}
                     node.sides = {**node.sides, key: sides} if sides else node.sides
+                    node.praised |= {key} if praised else frozenset()
                 self.said.append(f"{word}:{key}={said}")
 
     def _readings(
@@ -716,8 +722,9 @@ _SAID_OF_PLACES = {
     "shoulder": "shoulder, 肩",
     "front_back": "front of the back, front back, behind the shoulder, in front of the (dorsal|dorsal fin|back fin), "
     "ahead of the dorsal",
-    "middle_back": "middle of the back, middle back, mid back, middle, back, 背",
-    "rear_back": "rear of the back, rear back, behind the dorsal, rear",
+    "middle_back": "(by|beside|next to|close to|alongside|level with) the (dorsal|dorsal fin|back fin), "
+    "middle of the back, middle back, mid back, middle, back, 背",
+    "rear_back": "behind the (dorsal fin|back fin), rear of the back, rear back, behind the dorsal, rear",
     "belly": "belly, 腹",
     "stem": "tail stem, stem, near the tail, by the tail, close to the tail, next to the tail, tail tube, "
     "towards the tail, near the tail fin, before the tail fin, before the tail, peduncle, tail base, tail root, ozutsu, 尾筒",
