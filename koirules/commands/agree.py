@@ -14,6 +14,7 @@ from koirules.api import Standard
 from koirules.commands.agree_judges import check_out, judges_named, tell_judges, tell_show
 from koirules.commands.inputs import (
     graded,
+    language_option,
     replace_option,
     rule_files_in,
     setting_option,
@@ -54,6 +55,7 @@ from koirules.vocabulary.plain_text import folded
 )
 @replace_option
 @setting_option
+@language_option
 def command(
     rules: str,
     records: str,
@@ -64,6 +66,7 @@ def command(
     out: str | None,
     replace: bool,
     changes: tuple[str, ...],
+    language: str | None,
 ) -> None:
     """Set the verdicts of a sorter beside the grades of RULES, or beside another sorter or look.
 
@@ -81,8 +84,8 @@ def command(
                 "A folder of rule files is for one file of records that names several judges, without --with and --looks."
             )
         check_out(out, replace=replace)
-        tell_show(several, records, kept, changes, as_json=as_json, out=out)
-    standard = standard_from(rules, changes)
+        tell_show(several, records, kept, changes, language, as_json=as_json, out=out)
+    standard = standard_from(rules, changes, language)
     stop_if_refused([no_such_grade(name, standard.grades) for name in kept if name not in standard.grades])
     judges = judges_named(_read(standard, records))
     if len(judges) > 1 or len(others) > 1:
@@ -96,12 +99,13 @@ def command(
     first = _verdicts(standard, records, last=not looks)
     results: Mapping[str, Result] = {}
     if looks:
-        second, titles = _verdicts(standard, records, last=True), ("first look", "last look")
+        second = _verdicts(standard, records, last=True)
+        titles = (standard.tongue("first look"), standard.tongue("last look"))
         first, second = _of_two_looks(standard, records, first, second)
     elif other is not None:
         second, titles = _verdicts(standard, other, last=True), (Path(records).name, Path(other).name)
     else:
-        second, titles = {}, ("the sorter", "the rules")
+        second, titles = {}, (standard.tongue("the sorter"), standard.tongue("the rules"))
         results = {result.fish: result for result in graded(standard, records, ()).results}
     judging = Judging.of([*first.values(), *second.values()], standard.grades, kept)
     ours = {fish: judging.of_verdict(verdict) for fish, verdict in first.items()}
@@ -156,7 +160,8 @@ def _tell(standard: Standard, found: Agreement, titles: tuple[str, str], results
     from rich.table import Table
     from rich.text import Text
 
-    names = shown_titles(standard)
+    tongue = standard.tongue
+    names = {word: tongue(word) for word in (IN, OUT, UNSURE)} | shown_titles(standard)
     table = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False)
     table.add_column(shown(f"{titles[0]} / {titles[1]}"))
     for category in found.categories:
@@ -166,19 +171,27 @@ def _tell(standard: Standard, found: Agreement, titles: tuple[str, str], results
     console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)
     console.print(table)
     number, (low, high) = len(found.pairs), found.interval
+    share, lowest, highest = (tongue.figure(f"{100 * part:.1f}") for part in (found.share, low, high))
     click.echo(
-        f"{found.agreed} of {standard.subject.counted(number)} agree: {100 * found.share:.1f} % "
-        f"(95 % interval {100 * low:.1f} % to {100 * high:.1f} %)"
+        tongue(
+            "{agreed} of {fish} agree: {share} % (95 % interval {low} % to {high} %)",
+            agreed=tongue.whole(found.agreed),
+            fish=tongue.counted(standard.subject.one, standard.subject.many, number),
+            share=share,
+            low=lowest,
+            high=highest,
+        )
     )
     kappa = found.kappa
-    told = "not defined, since both know one word only" if kappa is None else f"{kappa:.3f}"
-    click.echo(f"Cohen's kappa: {told}")
+    told = tongue("not defined, since both know one word only") if kappa is None else tongue.figure(f"{kappa:.3f}")
+    click.echo(tongue("Cohen's kappa: {number}", number=told))
     if results:
         click.echo(standard_words(standard))
     for pair in found.differing:
         why = f": {results[pair.fish].why}" if pair.fish in results else ""
         one, two = (names.get(category, category) for category in (pair.first, pair.second))
-        click.echo(click.wrap_text(shown(f"{pair.fish}: {one}, not {two}{why}"), 110, "  ", "    "))
+        differ = tongue("{fish}: {one}, not {other}", fish=pair.fish, one=one, other=two)
+        click.echo(click.wrap_text(shown(f"{differ}{why}"), 110, "  ", "    "))
 
 
 def _as_data(

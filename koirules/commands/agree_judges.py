@@ -15,7 +15,7 @@ from attrs import asdict, evolve
 from koirules.analysis.agreement import IN, OPEN, OUT, UNSURE, Judging
 from koirules.api import Standard
 from koirules.commands.inputs import shown_titles, standard_words, stop_if_there
-from koirules.commands.output import DOES_NOT_HOLD, HOLDS, counted, show_problems, shown, stop, stop_if_refused
+from koirules.commands.output import DOES_NOT_HOLD, HOLDS, show_problems, shown, stop, stop_if_refused
 from koirules.notes.sheet import VERDICT
 from koirules.problems import Problem
 from koirules.problems.agreeing import nothing_in_common, unknown_verdict
@@ -29,7 +29,9 @@ from koirules.vocabulary.plain_text import folded
 
 if TYPE_CHECKING:
     from koirules.analysis.judges import Alike, JudgesAgreement, Said
+    from koirules.languages import Tongue
     from koirules.standard.parts import Rules
+    from koirules.vocabulary.subject import Subject
 
 RELIABLE = 0.8
 """Below this alpha a trait is named among what a committee mends next (customary since Krippendorff, Content Analysis, 2004, from
@@ -65,7 +67,14 @@ def tell_judges(
 
 
 def tell_show(
-    rules: Sequence[str], file: str, kept: tuple[str, ...], changes: Sequence[str], *, as_json: bool, out: str | None
+    rules: Sequence[str],
+    file: str,
+    kept: tuple[str, ...],
+    changes: Sequence[str],
+    language: str | None,
+    *,
+    as_json: bool,
+    out: str | None,
 ) -> NoReturn:
     """The same of a file of fish of several standards, each with a panel."""
     from koirules.analysis.judges import Said
@@ -73,7 +82,7 @@ def tell_show(
     from koirules.records.records import read_table
 
     headings = {folded(heading.text) for heading in read_table(Path(file)).headings if heading.text}
-    several = graded_by_several(rules, file, [OWNER] if OWNER in headings else [], changes, None, None, None)
+    several = graded_by_several(rules, file, [OWNER] if OWNER in headings else [], changes, language, None, None)
     judged: dict[str, Said] = {}
     of: dict[str, Rules] = {}
     for standard, part in zip(several.standards, several.graded, strict=True):
@@ -197,60 +206,93 @@ def _write(path: Path, found: JudgesAgreement) -> None:
 def _tell(standards: Sequence[Standard], found: JudgesAgreement) -> None:
     from koirules.analysis.judges import FEWEST
 
-    names = shown_titles(standards[0])
-    click.echo(f"{len(found.judges)} judges, {counted(found.fish, 'fish', 'fish')} that two or more of them judged")
-    _print(
-        ("", "alpha", "95 % interval", "fish", "they part on", "most often against each other"),
-        [_row(one, names) for one in (*found.whole, *found.traits)],
+    names, tongue, subject = shown_titles(standards[0]), standards[0].tongue, standards[0].subject
+    fish = tongue.counted(subject.one, subject.many, found.fish)
+    click.echo(tongue("{number} judges, {fish} that two or more of them judged", number=len(found.judges), fish=fish))
+    heads = (
+        tongue("alpha"),
+        tongue("95 % interval"),
+        tongue.of(subject.many),
+        tongue("they part on"),
+        tongue("most often against each other"),
     )
+    _print(("", *heads), [_row(one, names, tongue) for one in (*found.whole, *found.traits)])
     if found.fleiss is not None:
-        click.echo(f"Fleiss' kappa of the grade: {found.fleiss:.2f}")
+        click.echo(tongue("Fleiss' kappa of the grade: {number}", number=tongue.figure(f"{found.fleiss:.2f}")))
     if found.concordance is not None:
-        click.echo(f"Order of the fish, Kendall's W: {found.concordance:.2f} (1: all put them in one order)")
+        number = tongue.figure(f"{found.concordance:.2f}")
+        click.echo(tongue("Order of the fish, Kendall's W: {number} (1: all put them in one order)", number=number))
         score = next((one for one in found.whole if one.what == "score"), None)
         if score is not None and score.alpha is not None and score.alpha < RELIABLE <= found.concordance:
-            _line("The judges order the fish alike, but give them different points: their levels differ.")
+            _line(tongue("The judges order the fish alike, but give them different points: their levels differ."))
+    heads = (
+        tongue("judge"),
+        tongue.of(subject.many),
+        tongue("points above the others"),
+        tongue("order as the others (rho)"),
+        tongue("alpha of the others"),
+    )
     _print(
-        ("judge", "fish", "points above the others", "order as the others (rho)", "alpha of the others"),
+        heads,
         [
-            (shown(one.judge), str(one.fish), _signed(one.shift), _two(one.rho), _two(one.without))
+            (
+                shown(one.judge),
+                str(one.fish),
+                tongue.figure(_signed(one.shift)),
+                _two(one.rho, tongue),
+                _two(one.without, tongue),
+            )
             for one in found.apart
         ],
     )
     apart = found.stands_apart
     if apart is not None:
         main = next(one for one in found.whole if one.alpha is not None)
-        both = f"{_two(apart.without)}, not {_two(main.alpha)}"
-        _line(f"{apart.judge} stands apart: without this judge alpha of the {main.title} is {both}.")
+        words = tongue(
+            "{judge} stands apart: without this judge alpha of the {what} is {other}, not {number}.",
+            judge=apart.judge,
+            what=tongue.of(main.title),
+            other=_two(apart.without, tongue),
+            number=_two(main.alpha, tongue),
+        )
+        _line(words)
     if found.partings:
-        click.echo(click.style("They part most on", bold=True))
+        click.echo(click.style(tongue("They part most on"), bold=True))
     for parting in found.partings[:_MOST]:
-        grades = ", ".join(f"{number} {names[grade]}" for grade, number in parting.grades)
-        scores = f"scores {parting.score_low:g} to {parting.score_high:g}" if standards[0].rules.sections else ""
+        grades = tongue.joined(f"{number} {names[grade]}" for grade, number in parting.grades)
+        ends = (tongue.figure(f"{end:g}") for end in (parting.score_low, parting.score_high))
+        low, high = ends
+        scores = tongue("scores {low} to {high}", low=low, high=high) if standards[0].rules.sections else ""
         differing = "; ".join(f"{title}: {words}" for title, words in parting.differing)
         _line(f"{parting.fish}: {'; '.join(part for part in (grades, scores, differing) if part)}")
     known = [one for one in found.traits if one.alpha is not None and one.fish >= FEWEST]
     unlike = [one for one in known if one.alpha is not None and one.alpha < RELIABLE][:_MOST]
     if unlike:
-        click.echo(click.style("What they read differently, and a committee mends next", bold=True))
+        click.echo(click.style(tongue("What they read differently, and a committee mends next"), bold=True))
     for one in unlike:
-        against = (
-            f"; {one.words[0]} against {one.words[1]} on {counted(one.words[2], 'fish', 'fish')}" if one.words else ""
-        )
-        read = f"; read by {', '.join(one.read_by)}" if one.read_by else ""
-        _line(f"{one.title}: alpha {_two(one.alpha)}{against}{read}")
+        against = "" if one.words is None else _against(one.words, subject, tongue)
+        read = tongue("; read by {parts}", parts=tongue.joined(one.read_by)) if one.read_by else ""
+        _line(f"{one.title}: {tongue('alpha')} {_two(one.alpha, tongue)}{against}{read}")
     for standard in standards[:1] if len(standards) == 1 else ():
         click.echo(standard_words(standard))
 
 
-def _row(one: Alike, names: Mapping[str, str]) -> tuple[str, ...]:
-    interval = "" if one.interval is None else f"{_two(one.interval[0])} to {_two(one.interval[1])}"
-    told = "all say the same" if one.alpha is None else _two(one.alpha)
+def _against(words: tuple[str, str, int], subject: Subject, tongue: Tongue) -> str:
+    """Which two words stand against each other most often, and on how many fish."""
+    fish = tongue.counted(subject.one, subject.many, words[2])
+    return tongue("; {one} against {other} on {fish}", one=words[0], other=words[1], fish=fish)
+
+
+def _row(one: Alike, names: Mapping[str, str], tongue: Tongue) -> tuple[str, ...]:
+    interval = ""
+    if one.interval is not None:
+        interval = tongue.stretch(*(_two(end, tongue) for end in one.interval))
+    told = tongue("all say the same") if one.alpha is None else _two(one.alpha, tongue)
     against = ""
     if one.words is not None:
         first, second, times = one.words
         against = f"{names.get(first, first)} / {names.get(second, second)} ({times})"
-    return shown(one.title), told, interval, str(one.fish), str(one.parted), shown(against)
+    return shown(tongue.of(one.title)), told, interval, str(one.fish), str(one.parted), shown(against)
 
 
 def _print(headings: Sequence[str], rows: Sequence[Sequence[str]]) -> None:
@@ -271,8 +313,8 @@ def _line(text: str) -> None:
     click.echo(click.wrap_text(shown(text), 100, "  ", "    "))
 
 
-def _two(number: float | None) -> str:
-    return "" if number is None else f"{number:.2f}"
+def _two(number: float | None, tongue: Tongue) -> str:
+    return "" if number is None else tongue.figure(f"{number:.2f}")
 
 
 def _signed(number: float | None) -> str:

@@ -164,7 +164,8 @@ def command(
     if in_full:
         click.echo()
     noted = not is_short(batch, as_recorded=as_recorded, in_full=in_full)
-    show_cautions(standard.every_caution if in_full else short_cautions_of(standard, noted=noted))
+    cautions = standard.every_caution if in_full else short_cautions_of(standard, noted=noted)
+    show_cautions(map(standard.tongue.of, cautions))
     if failed:
         show_problems(failed)
         stop("Not everything was written.")

@@ -100,8 +100,8 @@ def language_option(function: _F) -> _F:
         "--language",
         metavar="CODE",
         default=None,
-        help="Say results and pages in this language, by two letters: de, ja; others as far as they are given. Headings on "
-        "the terminal stay English.",
+        help="Say results and pages in this language, by two letters: de, ja; others as far as they are given. "
+        "Problems and this help stay English.",
     )(function)
 
 
@@ -200,8 +200,12 @@ def shown_titles(standard: Standard) -> dict[str, str]:
 
 def standard_words(standard: Standard) -> str:
     """By which standard: title, edition and the beginning of its seal."""
-    seal = f"seal {standard.seal[:_SEAL_SHOWN]}, the fingerprint of its rules"
-    return f"by {shown(standard.title)}, edition {shown(standard.edition)} ({seal})"
+    return standard.tongue(
+        "by {title}, edition {edition} (seal {seal}, the fingerprint of its rules)",
+        title=shown(standard.title),
+        edition=shown(standard.edition),
+        seal=standard.seal[:_SEAL_SHOWN],
+    )
 
 
 def out_of_date(standard: Standard, today: date) -> list[Problem]:
@@ -306,7 +310,10 @@ def graded(
         return Graded(batch, graded_together(standard, batch.records, decided), broken)
     with click.progressbar(batch.records, label="Grading", file=sys.stderr) as bar:
         results = tuple(standard.grade_record(record) for record in bar)
-    results = looked_at_again(results, look_again(batch.records, standard.traits, standard.rules.stage))
+    results = looked_at_again(
+        results,
+        look_again(batch.records, standard.traits, standard.rules.stage, standard.tongue, standard.trait_titles),
+    )
     return Graded(batch, BatchResult(results, records=batch.records), broken)
 
 

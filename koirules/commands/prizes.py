@@ -28,7 +28,6 @@ from koirules.commands.inputs import (
 )
 from koirules.commands.output import (
     DOES_NOT_HOLD,
-    counted,
     show_paragraph,
     show_problems,
     shown,
@@ -36,6 +35,7 @@ from koirules.commands.output import (
     stop_if_refused,
 )
 from koirules.commands.page_options import house_options, reader_option
+from koirules.languages import Tongue
 from koirules.prizes.awarding import Why, check_named
 from koirules.prizes.awarding import award as award_all
 from koirules.prizes.files import read_ballots, read_rulings, write_prizes_csv, write_prizes_json, write_prizes_xlsx
@@ -152,7 +152,7 @@ def command(
     house = evolve(house, is_house=reader == "house")
     _write(listed, several, outs, certificates, paper, house)
     _tell(listed, _subject(several), owners=house.names_owners)
-    show_paragraph(_caution(several), dim=True)
+    show_paragraph(words.tongue.of(_caution(several)), dim=True)
     if listed.waiting or several.batch.left:
         sys.exit(DOES_NOT_HOLD)
 
@@ -310,12 +310,14 @@ def _write(
 
 def _tell(listed: PrizeList, subject: Subject, *, owners: bool) -> None:
     """Print the list: what is in no class, the places, and last what waits, which a person has to do something about."""
+    tongue = listed.tongue
     click.echo(click.style(f"{shown(listed.title)}, {shown(listed.day)}", bold=True))
     if listed.table is not None:
-        click.echo(f"Classes: {shown(listed.class_words)}")
+        click.echo(f"{tongue('Classes')}: {shown(listed.class_words)}")
     if listed.left:
-        many = subject.counted(len(listed.left))
-        click.echo(click.style(f"\nIn no class, not graded, or kept from prizes by a fault: {many}", bold=True))
+        many = tongue.counted(subject.one, subject.many, len(listed.left))
+        left = tongue("In no class, not graded, or kept from prizes by a fault: {fish}", fish=many)
+        click.echo(click.style(f"\n{left}", bold=True))
         for why, fish in listed.left_together:
             _line(f"{shown(why)}: {', '.join(map(shown, fish))}")
     for one in listed.placings:
@@ -323,21 +325,26 @@ def _tell(listed: PrizeList, subject: Subject, *, owners: bool) -> None:
         _tell_prize(listed, one, subject, owners=owners)
     click.echo()
     given, waiting = len(listed.awards), listed.waiting
-    click.echo(click.style(f"{counted(given, 'place')} given, {len(waiting) or 'none'} to settle", bold=True))
+    places = tongue.plural("{number} place given", "{number} places given", given)
+    settle = tongue("{number} to settle", number=tongue.whole(len(waiting))) if waiting else tongue("none to settle")
+    click.echo(click.style(tongue.joined([places, settle]), bold=True))
     for placings, part, wait in waiting:
         head = listed.words.prize(placings.prize, part.names)
-        _line(f"{shown(head)}: {shown(wait.words)} {_few(subject, wait.fish)}")
+        _line(f"{shown(head)}: {shown(wait.words)} {_few(subject, wait.fish, tongue)}")
     tied = dict.fromkeys(one.prize.name for one, _, wait in waiting if wait.why is Why.TIE)
     if tied:
         names = shown(", ".join(tied))
-        _line("Decide ties in a table with the columns prize, fish, by and reason, and give it with --decisions.")
-        _line(f"In the column prize write the name of the prize: {names}.")
+        _line(
+            tongue("Decide ties in a table with the columns prize, fish, by and reason, and give it with --decisions.")
+        )
+        _line(tongue("In the column prize write the name of the prize: {names}.", names=names))
     click.echo()
 
 
 def _tell_prize(listed: PrizeList, one: Placings, subject: Subject, *, owners: bool) -> None:
+    tongue = listed.tongue
     if not one.parts:
-        click.echo(f"  no {subject.one} in question")
+        click.echo(f"  {tongue('no {fish} in question', fish=tongue.of(subject.one))}")
     titles = [shown(listed.words.part(one.prize, part.names)) for part in one.parts]
     wide = min(max(map(len, titles), default=0), 26)
     names = [award.fish for part in one.parts for award in part.awards]
@@ -347,26 +354,33 @@ def _tell_prize(listed: PrizeList, one: Placings, subject: Subject, *, owners: b
         blank = " " * len(head)
         for award in part.awards:
             words = [listed.variety(award.fish), listed.told(award.fish, OWNER) if owners else "", *award.standing]
-            words += ["shared"] if award.shared else []
+            words += [tongue("shared")] if award.shared else []
             if award.ruling is not None:
-                words.append(f"decided by {award.ruling.by}{f': {award.ruling.reason}' if award.ruling.reason else ''}")
-            line = f"{head}{award.place:>2}  {shown(award.fish):<{width}}  {shown(', '.join(filter(None, words)))}"
+                words.append(listed.words.ruled(award.fish, award.ruling))
+            told = shown(tongue.joined(filter(None, words)))
+            line = f"{head}{award.place:>2}  {shown(award.fish):<{width}}  {told}"
             _line(line, len(head) + width + 6)
             head = blank
         for wait in part.waiting:
-            _line(f"{head}{wait.places} to settle, see below", len(head) + 2)
+            _line(f"{head}{tongue('{number} to settle, see below', number=wait.places)}", len(head) + 2)
             head = blank
         if part.note:
             _line(f"{head}{shown(part.note)}", len(head) + 2)
     if one.without:
-        _line(f"not parted, since something is not recorded: {', '.join(map(shown, one.without))}")
+        named = tongue.joined(map(shown, one.without))
+        _line(tongue("not parted, since something is not recorded: {fish}", fish=named))
     if one.empty:
-        _line(f"no {subject.one} in {counted(len(one.empty), 'class', 'classes')}")
+        nothing = tongue.of(subject.one)
+        _line(
+            tongue.plural("no {fish} in {number} class", "no {fish} in {number} classes", len(one.empty), fish=nothing)
+        )
 
 
-def _few(subject: Subject, fish: Sequence[str]) -> str:
-    more = f" and {len(fish) - 12} more" if len(fish) > 12 else ""
-    return f"{subject.many_begin}: {', '.join(map(shown, fish[:12]))}{more}."
+def _few(subject: Subject, fish: Sequence[str], tongue: Tongue) -> str:
+    named = tongue.joined(map(shown, fish[:12]))
+    if len(fish) > 12:
+        named = tongue("{fish} and {number} more", fish=named, number=tongue.whole(len(fish) - 12))
+    return f"{tongue.sentence(tongue.of(subject.many)).rstrip('.。')}: {named}{tongue.of('.', 'end of a sentence')}"
 
 
 def _line(text: str, indent: int = 4) -> None:

@@ -142,7 +142,11 @@ class WholeBatch:
         Raises RecordError for a map that cannot be measured, where that was not done before, and for decisions that keep
         more fish than a round allows or settle a tie by half.
         """
-        again = look_again(records, self.rules.traits, self.rules.stage)
+        plain = self.grader.reasoner.teller.plain
+        titles = (
+            {name: plain.trait(trait) for name, trait in self.rules.traits.items()} if plain.tongue.language else {}
+        )
+        again = look_again(records, self.rules.traits, self.rules.stage, plain.tongue, titles)
         records = self._measured(records)
         several = any(len(record.looks) > 1 or record.seats for record in records)
         if not self.needed and not decisions and not several:

@@ -13,7 +13,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
 from enum import Enum
 
-from attrs import define, evolve, field, frozen
+from attrs import define, field, frozen
 
 from koirules.classes.placing import GROUP, SIZE
 from koirules.classes.table import ClassTable
@@ -68,13 +68,21 @@ class Ruling:
 
 @frozen
 class Award:
-    """A fish in a place. shared: with fish tied with it. standing: the value of each key. ruling: what put it there."""
+    """A fish in a place. shared: with fish tied with it. standing: the value of each key.
+
+    ruling: what put it there; it may name another fish, where the place follows from what was decided about that.
+    """
 
     place: int
     fish: str
     standing: tuple[str, ...]
     shared: bool = False
     ruling: Ruling | None = None
+
+    @property
+    def own_reason(self) -> str:
+        """The reason of a ruling about this fish itself, "" where there is none."""
+        return self.ruling.reason if self.ruling is not None and self.ruling.fish == self.fish else ""
 
 
 class Why(Enum):
@@ -418,9 +426,8 @@ class _Awarding:
             order += rest
         for number, fish in enumerate(order, place):
             if number <= places:
-                # The last of them has its place by what was decided about the others, whose reason is not its own.
-                ruling = said.get(fish) or evolve(rulings[-1], fish=fish, reason="")
-                awards.append(Award(number, fish, standing, ruling=ruling))
+                # The last of them has its place by what was decided about the fish that the ruling names.
+                awards.append(Award(number, fish, standing, ruling=said.get(fish) or rulings[-1]))
                 self._give(prize, fish, _Chance(number, number, sure=True, title=title))
         first, last = place + len(order), place + len(tied) - 1
         if len(rest) < 2 or first > places:

@@ -128,7 +128,7 @@ def rows_of(listed: PrizeList, *, owners: bool) -> Iterator[tuple[str, ...]]:
                 row = {"place": str(award.place), "fish": award.fish, "by": ", ".join(award.standing)}
                 row["shared"] = "yes" if award.shared else ""
                 if award.ruling is not None:
-                    row |= {"decided by": award.ruling.by, "reason": award.ruling.reason}
+                    row |= {"decided by": award.ruling.by, "reason": award.own_reason}
                 rows.append(row)
             for wait in part.waiting:
                 rows += [{"fish": fish, "by": ", ".join(wait.standing), "waits": wait.words} for fish in wait.fish]
@@ -235,7 +235,7 @@ def _as_data(listed: PrizeList, *, owners: bool) -> dict[str, object]:
                                 "by": list(award.standing),
                                 "shared": award.shared,
                                 "decided_by": award.ruling.by if award.ruling else None,
-                                "reason": award.ruling.reason if award.ruling else None,
+                                "reason": award.own_reason if award.ruling else None,
                             }
                             for award in part.awards
                         ],

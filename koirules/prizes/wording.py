@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
+from typing import TYPE_CHECKING
 
 from attrs import field, frozen
 
@@ -11,6 +12,9 @@ from koirules.classes.placing import GROUP, SIZE
 from koirules.classes.table import ClassTable
 from koirules.languages import ENGLISH, Tongue
 from koirules.prizes.occasion import VOTES, Prize, section_of
+
+if TYPE_CHECKING:
+    from koirules.prizes.awarding import Ruling
 
 
 @frozen
@@ -66,6 +70,17 @@ class PrizeWords:
                 points = ends[0] if low == high else self.tongue.stretch(*ends)
                 told.append(self.tongue("{title} {value}", title=self.key(key), value=points))
         return tuple(told)
+
+    def ruled(self, fish: str, ruling: Ruling) -> str:
+        """Who decided a place, and why; where it follows from what was decided about another fish, about which."""
+        by, reason, other = ruling.by, ruling.reason, ruling.fish
+        if fish != other and reason:
+            return self.tongue("decided by {judge} with {fish}: {reason}", judge=by, fish=other, reason=reason)
+        if fish != other:
+            return self.tongue("decided by {judge} with {fish}", judge=by, fish=other)
+        if reason:
+            return self.tongue("decided by {judge}: {reason}", judge=by, reason=reason)
+        return self.tongue("decided by {judge}", judge=by)
 
     def decided_by(self, prize: Prize) -> str:
         """All that decides, in its order."""

@@ -7,10 +7,11 @@ from pathlib import Path
 
 from attrs import evolve, field, frozen
 
-from koirules.languages import Tongue, to_say
+from koirules.languages import to_say
 from koirules.prizes.awarding import Award, Part, Placings
 from koirules.prizes.listing import PrizeList
 from koirules.prizes.occasion import SCORE
+from koirules.prizes.wording import PrizeWords
 from koirules.records.about import About
 from koirules.records.columns import OWNER
 from koirules.records.not_graded import Row
@@ -155,7 +156,7 @@ def _block(
                     score="" if SCORE in one.prize.by else listed.grade_and_score(award.fish).score,
                     among=counted(part.fish) if title and number == 0 else "",
                     standing=listed.tongue.joined(award.standing),
-                    told=_told(award, listed.tongue),
+                    told=_told(award, listed.words),
                     drawn=fish.get(award.fish) if places <= _MOST_DRAWN else None,
                 )
             )
@@ -175,16 +176,11 @@ def _block(
     )
 
 
-def _told(award: Award, tongue: Tongue) -> str:
-    words = [tongue("shared")] if award.shared else []
+def _told(award: Award, words: PrizeWords) -> str:
+    told = [words.tongue("shared")] if award.shared else []
     if award.ruling is not None:
-        by, reason = award.ruling.by, award.ruling.reason
-        words.append(
-            tongue("decided by {judge}: {reason}", judge=by, reason=reason)
-            if reason
-            else tongue("decided by {judge}", judge=by)
-        )
-    return tongue.joined(words)
+        told.append(words.ruled(award.fish, award.ruling))
+    return words.tongue.joined(told)
 
 
 def _sheet(
@@ -218,5 +214,5 @@ def _sheet(
         drawn=fish.get(award.fish),
         standard=next((by.told(tongue) for by in listed.standards if by.seal == seal), ""),
         seal=seal,
-        told=_told(award, listed.tongue),
+        told=_told(award, listed.words),
     )

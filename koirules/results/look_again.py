@@ -8,10 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
+from types import MappingProxyType
 
-from attrs import frozen
+from attrs import field, frozen
 
-from koirules.problems.quoting import in_words
+from koirules.languages import ENGLISH, Tongue
 from koirules.results.record import Record
 from koirules.vocabulary.kinds import Number, shortest
 from koirules.vocabulary.readings import Span, show_reading, write_number
@@ -33,20 +34,34 @@ class LookAgain:
     title: str
     value: str
     why: str
+    tongue: Tongue = field(default=ENGLISH, eq=False, repr=False)
 
     @property
     def words(self) -> str:
         """What to look at, in words: `total length 1.45 cm: …`."""
-        return f"{self.title} {self.value}: {self.why}"
+        return self.tongue("{title} {value}: {why}", title=self.title, value=self.value, why=self.why)
 
 
 def look_again(
-    records: Sequence[Record], traits: Mapping[str, Trait], stage: str | None
+    records: Sequence[Record],
+    traits: Mapping[str, Trait],
+    stage: str | None,
+    tongue: Tongue = ENGLISH,
+    titles: Mapping[str, str] = MappingProxyType({}),
 ) -> list[tuple[LookAgain, ...]]:
-    """For each record what of it to look at again; it changes nothing. stage: that of the standard."""
+    """For each record what of it to look at again; it changes nothing. stage: that of the standard.
+
+    tongue: in which language it is told; titles: of traits in it, by their names.
+    """
     found: list[list[LookAgain]] = [
         [
-            LookAgain(name, traits[name].title, "not read", f"{cause} It was taken as not recorded.")
+            LookAgain(
+                name,
+                titles.get(name, traits[name].title),
+                tongue("not read"),
+                tongue("{cause} It was taken as not recorded.", cause=cause),
+                tongue,
+            )
             for name, cause in record.unreadable
             if name in traits
         ]
@@ -60,13 +75,16 @@ def look_again(
         usual = trait.usual_at(stage)
         low, high = fences([one for _, one in known]) if len(known) >= FEWEST else (None, None)
         for n, one in known:
-            why = "" if usual is None else _unusual(kind, one, usual, stage)
+            why = "" if usual is None else _unusual(kind, one, usual, stage, tongue)
             if not why and low is not None and high is not None and not low <= one <= high:
-                ends = f"{_rounded(low, kind)} and {_rounded(high, kind)}"
-                why = f"far from the rest of the batch (nearly all between {ends})"
+                ends = (tongue.quantity(_rounded(end, kind)) for end in (low, high))
+                lowest, highest = ends
+                why = tongue(
+                    "far from the rest of the batch (nearly all between {low} and {high})", low=lowest, high=highest
+                )
             if why:
-                shown = show_reading(kind, Span(one, one))
-                found[n].append(LookAgain(trait.name, trait.title, shown, why))
+                shown = tongue.quantity(show_reading(kind, Span(one, one)))
+                found[n].append(LookAgain(trait.name, titles.get(trait.name, trait.title), shown, why, tongue))
     return [tuple(each) for each in found]
 
 
@@ -104,21 +122,26 @@ def _sure(record: Record, name: str) -> float | None:
     return reading.low if isinstance(reading, Span) and reading.low == reading.high else None
 
 
-def _unusual(kind: Number, value: float, usual: tuple[Decimal, Decimal], stage: str | None) -> str:
+def _unusual(
+    kind: Number, value: float, usual: tuple[Decimal, Decimal], stage: str | None, tongue: Tongue = ENGLISH
+) -> str:
     """Why a held value is unlikely, with the unit that it may have been written in; "" where it is likely."""
     unit = kind.unit
     given = Decimal(repr(value)) if unit is None else unit.from_held(Decimal(repr(value)))
     if usual[0] <= given <= usual[1]:
         return ""
     symbol = "" if unit is None else f" {unit.symbol}"
-    whom = f" for a {stage}" if stage else ""
-    why = f"unlikely{whom} (usually {shortest(usual[0])}{symbol} to {shortest(usual[1])}{symbol})"
+    low, high = (tongue.quantity(f"{shortest(end)}{symbol}") for end in usual)
+    if stage:
+        why = tongue("unlikely for a {stage} (usually {low} to {high})", stage=tongue.of(stage), low=low, high=high)
+    else:
+        why = tongue("unlikely (usually {low} to {high})", low=low, high=high)
     if unit is None or usual[0] / _FACTOR <= given <= usual[1] * _FACTOR:
         return why
     others = [other for other in UNITS.values() if other.dimension is unit.dimension and other is not unit]
     meant = [other for other in others if usual[0] <= unit.from_held(other.to_held(given)) <= usual[1]]
-    words = in_words([f"{shortest(round(given, 6))} {other.symbol}" for other in meant], "or")
-    return f"{why}; was it {words}?" if meant else why
+    words = tongue.listed([tongue.quantity(f"{shortest(round(given, 6))} {other.symbol}") for other in meant], " or ")
+    return tongue("{why}; was it {words}?", why=why, words=words) if meant else why
 
 
 def _rounded(value: float, kind: Number) -> str:

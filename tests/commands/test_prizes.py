@@ -195,6 +195,16 @@ def test_all_that_is_decided_gives_the_whole_list():
     assert '<td class="score">84.00</td>' in page  # where the score decides nothing
 
 
+def test_a_place_that_follows_from_what_was_decided_says_about_which_fish_and_why():
+    assert "decided by M. Reed: steadier in the bowl" in " ".join(run("--decisions", "decided.csv").stdout.split())
+    told = " ".join(run("--decisions", "decided.csv", "--out", "p.html", "--out", "p.csv").stdout.split())
+    assert "decided by M. Reed with a: steadier in the bowl" in told
+    assert "decided by M. Reed with a: steadier in the bowl" in Path("p.html").read_text(encoding="utf-8")
+    with Path("p.csv").open(encoding="utf-8", newline="") as file:
+        reasons = {row["fish"]: row["reason"] for row in csv.DictReader(file) if row["prize"] == "class"}
+    assert (reasons["a"], reasons["b"]) == ("steadier in the bowl", "")
+
+
 def test_a_customer_and_the_public_see_no_owner():
     for reader, seen in (("house", True), ("customer", False)):
         names = [f"{reader}.{ending}" for ending in ("html", "csv", "xlsx", "json")]

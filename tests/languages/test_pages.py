@@ -249,3 +249,30 @@ def test_a_printed_sheet_in_japanese_has_no_english_on_it(what, tmp_path):
 def test_nothing_that_a_rule_set_says_is_untranslated(rules, language):
     result = CliRunner().invoke(main, ["untranslated", language, rules])
     assert result.exit_code == 0 and result.output.startswith("0 of "), result.output
+
+
+TERMINAL = {"koirules", "why", "all"}
+"""Latin words of a terminal that a reader types."""
+
+
+# In short, names of fish are cut where the line ends; those of kohaku are short.
+@pytest.mark.parametrize(("rules", "words"), [("tosai_kohaku", ()), *((rules, ("--all",)) for rules in RULES)])
+def test_a_terminal_in_japanese_has_no_english_on_it(rules, words):
+    told = CliRunner().invoke(main, ["grade", rules, str(RECORDS[rules]), "--language", "ja", *words])
+    assert told.exception is None or isinstance(told.exception, SystemExit), told.output
+    lines = [re.sub("|".join(TERMINAL), "", line) for line in told.stdout.splitlines()]
+    assert latin(lines, data_of(rules)) == []
+
+
+def test_a_table_of_agreement_is_told_in_the_language_that_is_asked_for(tmp_path):
+    page, lot = tmp_path / "house.koi", tmp_path / "lot.csv"
+    page.write_text(SMALL.replace('"keep" fr "garder"', '"behalten"'), encoding="utf-8")
+    rows = ["A,x,straight", "A,y,bent", "B,x,straight", "B,y,straight", "C,x,straight", "C,y,bent"]
+    lot.write_text("judge,fish,spine\n" + "\n".join(rows) + "\n", encoding="utf-8")
+    told = CliRunner().invoke(main, ["agree", str(page), str(lot), "--language", "de"]).stdout
+    for words in ("3 Richter, 2 Koi von zweien oder mehr beurteilt", "95-%-Intervall", "Am meisten uneins bei"):
+        assert words in told, told
+    lot.write_text("fish,spine,verdict\nx,straight,in\ny,bent,in\n", encoding="utf-8")
+    told = CliRunner().invoke(main, ["agree", str(page), str(lot), "--language", "ja"]).stdout
+    assert "2尾のうち一致 1：50.0 %" in told, told
+    assert "コーエンのκ" in told

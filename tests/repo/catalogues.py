@@ -6,7 +6,7 @@
 from __future__ import annotations
 
 import ast
-from collections.abc import Iterator
+from collections.abc import Iterator, Set
 from pathlib import Path
 
 from jinja2 import Environment, nodes
@@ -14,17 +14,34 @@ from jinja2 import Environment, nodes
 from koirules.languages import written_catalogue
 
 ROOT = Path(__file__).resolve().parents[2]
-ROOMS = ("classes", "explain", "grading", "measures", "prizes", "records", "report", "results", "rounds", "languages")
+ROOMS = (
+    "classes",
+    "commands",
+    "explain",
+    "grading",
+    "measures",
+    "prizes",
+    "records",
+    "report",
+    "results",
+    "rounds",
+    "languages",
+)
 _CALLS = {"tongue", "say", "to_say", "pieces", "joined", "listed", "of", "line", "plural", "self"}
 """The names by which the source asks for a text: `tongue("…")`, `voice.say("…")`."""
 
 
+_OF_PAGES = frozenset({"say", "self", "line"})
+"""Those of them that mean something else in commands: they speak to a terminal in many ways."""
+
+
 def said_in(folder: Path) -> Iterator[tuple[str, str]]:
     """The texts of a folder of the source, each behind its context."""
+    calls = _CALLS - _OF_PAGES if folder.name == "commands" else _CALLS
     for path in sorted(folder.rglob("*.py")):
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
             if isinstance(node, ast.Call):
-                yield from _called(node)
+                yield from _called(node, calls)
     environment = Environment()  # noqa: S701 (nothing is rendered)
     for path in sorted(folder.rglob("*.html")):
         tree = environment.parse(path.read_text(encoding="utf-8"))
@@ -37,14 +54,14 @@ def said_in(folder: Path) -> Iterator[tuple[str, str]]:
                     yield "", first.value
 
 
-def _called(node: ast.Call) -> Iterator[tuple[str, str]]:
+def _called(node: ast.Call, calls: Set[str] = frozenset(_CALLS)) -> Iterator[tuple[str, str]]:
     name = node.func.attr if isinstance(node.func, ast.Attribute) else getattr(node.func, "id", "")
     owner = getattr(node.func, "value", None)
     asked = getattr(owner, "attr", getattr(owner, "id", ""))  # `tongue` of `plain.tongue.of("…")`
     if name in {"of", "joined", "listed", "plural", "pieces"} and asked not in {"tongue", "self"}:
         return
     texts = [one.value if isinstance(one, ast.Constant) and isinstance(one.value, str) else None for one in node.args]
-    if name not in _CALLS or not texts:
+    if name not in calls or not texts:
         return
     if name in {"joined", "listed"}:
         if len(texts) > 1 and texts[1] is not None:

@@ -15,6 +15,7 @@ from koirules.commands.inputs import Graded, shown_titles, standard_words
 from koirules.commands.output import show_paragraph, shown
 from koirules.commands.render.changes import wrapped
 from koirules.commands.render.rounds import tell_alerts, tell_rounds, tell_rounds_in_short
+from koirules.languages import ENGLISH, Tongue
 from koirules.results.ranking import best_first
 from koirules.results.result import Result
 
@@ -41,45 +42,57 @@ def tell_batch(standard: Standard, batch: Graded, *, as_recorded: bool, in_full:
     tell_alerts(batch.outcome.alerts)
     tell_outside(standard, batch.results)
     tell_unread(standard, batch.results)
+    tongue = standard.tongue
     if is_short(batch, as_recorded=as_recorded, in_full=in_full):
         print_short_totals(standard, batch)
-        tell_rounds_in_short(batch.outcome.rounds)
-        tell_look_again(batch.results, most=_MOST_IN_SHORT)
+        tell_rounds_in_short(batch.outcome.rounds, tongue)
+        tell_look_again(batch.results, tongue, most=_MOST_IN_SHORT)
         print_best(standard, listed[:_BEST])
         rest = len(listed) - _BEST
-        more = f"{rest:,} more: " if rest > 0 else ""
-        click.echo(
-            f"{more}--all lists every {standard.subject.one} with its reasons; `koirules why` tells all about one."
-        )
+        more = f"{tongue('{number} more', number=tongue.whole(rest))}: " if rest > 0 else ""
+        subject = tongue.of(standard.subject.one)
+        lists = tongue("--all lists every {fish} with its reasons; `koirules why` tells all about one.", fish=subject)
+        click.echo(f"{more}{lists}")
         return
     print_table(standard, listed)
     print_totals(standard, batch)
-    tell_rounds(batch.outcome.rounds, batch.results, standard.subject)
-    tell_look_again(batch.results)
+    tell_rounds(batch.outcome.rounds, batch.results, standard.subject, tongue)
+    tell_look_again(batch.results, tongue)
 
 
 def tell_outside(standard: Standard, results: Sequence[Result]) -> None:
     """Print which fish are placed nowhere, and why."""
     outside = [result for result in results if result.outside]
     if outside:
+        tongue = standard.tongue
         told = "; ".join(f"{result.fish}: {result.outside}" for result in outside[:_MOST_OUTSIDE])
-        more = f"; and {len(outside) - _MOST_OUTSIDE:,} more" if len(outside) > _MOST_OUTSIDE else ""
-        fish = f"{standard.subject.counted(len(outside))} {'is' if len(outside) == 1 else 'are'}"
-        click.echo(click.style(wrapped(shown(f"! {fish} placed nowhere. {told}{more}")), bold=True))
+        rest = len(outside) - _MOST_OUTSIDE
+        more = tongue("; and {number} more", number=tongue.whole(rest)) if rest > 0 else ""
+        fish = tongue("{fish} placed nowhere", fish=counted_in(standard, len(outside)))
+        click.echo(click.style(wrapped(shown(f"! {tongue.sentence(fish)} {told}{more}")), bold=True))
 
 
-def tell_look_again(results: Sequence[Result], most: int = _MOST_LOOKED_AT) -> None:
+def counted_in(standard: Standard, number: int) -> str:
+    """How many of what a standard is about, in the language that it is told in."""
+    subject = standard.subject
+    return standard.tongue.counted(subject.one, subject.many, number)
+
+
+def tell_look_again(results: Sequence[Result], tongue: Tongue, most: int = _MOST_LOOKED_AT) -> None:
     """Print what was recorded and is unlikely, so many of it; nothing was changed by it."""
     found = [(result.fish, one) for result in results for one in result.look_again]
     if found:
         if most == _MOST_LOOKED_AT:
             click.echo()
-        click.echo(click.style("Look again (graded as recorded)", bold=True))
+        click.echo(click.style(tongue("Look again (graded as recorded)"), bold=True))
     for fish, one in found[:most]:
         click.echo(wrapped(shown(f"{fish}: {one.words}")))
     if len(found) > most:
-        where = "see a file of results" if most == _MOST_LOOKED_AT else "--all, or a file of results"
-        click.echo(f"  … and {len(found) - most:,} more ({where})")
+        more = tongue("… and {number} more", number=tongue.whole(len(found) - most))
+        where = (
+            tongue("see a file of results") if most == _MOST_LOOKED_AT else f"--all, {tongue('or a file of results')}"
+        )
+        click.echo(f"  {more} ({where})")
 
 
 def print_best(standard: Standard, results: Sequence[Result]) -> None:
@@ -88,8 +101,8 @@ def print_best(standard: Standard, results: Sequence[Result]) -> None:
     rows = [
         (
             shown(result.fish),
-            " or ".join(titles[name] for name in result.possible),
-            score_words(result) if standard.rules.sections else "",
+            standard.tongue.joined((titles[name] for name in result.possible), " or "),
+            score_words(result, standard.tongue) if standard.rules.sections else "",
             " ".join(result.labels.get(name, "?") for name in (GROUP, SIZE) if name in result.labels),
             shown(result.why),
         )
@@ -111,6 +124,13 @@ def _fitted(text: str, width: int) -> str:
     return set_cell_size(text, width) if cell_len(text) <= width else f"{set_cell_size(text, width - 1)}…"
 
 
+def _cells(text: str) -> int:
+    """How many columns of a terminal a text takes."""
+    from rich.cells import cell_len
+
+    return cell_len(text)
+
+
 def print_short_totals(standard: Standard, batch: Graded) -> None:
     """Print how many fish have each grade, on as many lines as it takes."""
     settled = Counter(result.grade for result in batch.results if result.grade is not None)
@@ -118,19 +138,26 @@ def print_short_totals(standard: Standard, batch: Graded) -> None:
     again = Counter(result.grade for result in unread_in(batch.results))
     told = [f"{titles[name]} {settled[name]:,}{_again(again[name])}" for name in standard.grades]
     still_open = sum(result.grade is None for result in batch.results)
-    told += [f"not settled {still_open:,}"] if still_open else []
+    tongue = standard.tongue
+    told += [f"{tongue('not settled')} {tongue.whole(still_open)}"] if still_open else []
     decided = sum(result.decision is not None for result in batch.results)
-    told += [f"decided by hand {decided:,}, counted above"] if decided else []
+    told += [tongue("decided by hand {number}, counted above", number=tongue.whole(decided))] if decided else []
+    show_paragraph(_head(standard, batch))
+    show_paragraph(tongue.joined(told))
+
+
+def _head(standard: Standard, batch: Graded) -> str:
+    """How many fish were graded, and by what."""
     changed = "".join(f"; {name} = {standard.settings[name].words}" for name in standard.changed)
-    show_paragraph(f"{standard.subject.counted(len(batch.results))} {standard_words(standard)}{changed}")
-    show_paragraph(", ".join(told))
+    fish = counted_in(standard, len(batch.results))
+    return shown(standard.tongue("{fish} {by}", fish=fish, by=standard_words(standard))) + changed
 
 
-def score_words(result: Result) -> str:
+def score_words(result: Result, tongue: Tongue = ENGLISH) -> str:
     """A score or its range: `71.25`, `40.5 to 78`."""
     from koirules.report.figures import figure
 
-    return figure(result.score_low, result.score_high)
+    return figure(result.score_low, result.score_high, tongue)
 
 
 def print_table(standard: Standard, results: Sequence[Result]) -> None:
@@ -142,20 +169,21 @@ def print_table(standard: Standard, results: Sequence[Result]) -> None:
 
     console = Console(highlight=False, width=None if sys.stdout.isatty() else 120)
     table = Table(box=SIMPLE_HEAD, padding=(0, 1), pad_edge=False)
-    table.add_column(standard.subject.one, no_wrap=True, overflow="fold")
-    table.add_column("grade", overflow="fold", min_width=6, max_width=16)
+    tongue = standard.tongue
+    table.add_column(tongue.of(standard.subject.one), no_wrap=True, overflow="fold")
+    table.add_column(tongue("grade"), overflow="fold", min_width=6, max_width=16)
     scored = bool(standard.rules.sections)
     if scored:
-        table.add_column("score", justify="right", no_wrap=True)
+        table.add_column(tongue("score"), justify="right", no_wrap=True)
     classed = [name for name in (GROUP, SIZE) if any(name in result.labels for result in results)]
     if classed:
-        table.add_column("class", overflow="fold", max_width=24)
-    table.add_column("why", overflow="fold", ratio=1)
+        table.add_column(tongue("class"), overflow="fold", max_width=24)
+    table.add_column(tongue("why"), overflow="fold", ratio=1)
     titles = shown_titles(standard)
     for result in results:
-        grades = " or ".join(titles[name] for name in result.possible)
+        grades = tongue.joined((titles[name] for name in result.possible), " or ")
         style = "bold" if result.grade == standard.grades[0] else ""
-        cells = [Text(shown(result.fish)), Text(shown(grades), style=style), Text(score_words(result))]
+        cells = [Text(shown(result.fish)), Text(shown(grades), style=style), Text(score_words(result, tongue))]
         if not scored:
             cells.pop()
         if classed:
@@ -168,20 +196,19 @@ def print_totals(standard: Standard, batch: Graded) -> None:
     """Print how many fish have each grade, and which of them a person decided."""
     settled = Counter(result.grade for result in batch.results if result.grade is not None)
     still_open = Counter(result.possible for result in batch.results if result.grade is None)
-    click.echo(
-        f"{standard.subject.counted(len(batch.results))} {standard_words(standard)}"
-        + "".join(f"; {name} = {standard.settings[name].words}" for name in standard.changed)
-    )
+    click.echo(_head(standard, batch))
+    tongue, nowhere = standard.tongue, standard.tongue("not settled")
     titles, again = shown_titles(standard), Counter(result.grade for result in unread_in(batch.results))
-    width = max(len("not settled"), *(len(title) for title in titles.values()))
+    width = max(_cells(nowhere), *(_cells(title) for title in titles.values()))
     for name in standard.grades:
-        click.echo(f"  {titles[name]:<{width}}  {settled[name]:>5}{_again(again[name])}")
+        click.echo(f"  {_fitted(titles[name], width)}  {settled[name]:>5}{_again(again[name])}")
     if still_open:
-        click.echo(f"  {'not settled':<{width}}  {sum(still_open.values()):>5}")
+        click.echo(f"  {_fitted(nowhere, width)}  {sum(still_open.values()):>5}")
         for possible, count in still_open.most_common():
-            click.echo(f"    {count:>3} could be {' or '.join(titles[name] for name in possible)}")
-    _print_silence(batch.results)
-    _print_decided(titles, batch)
+            could = tongue("could be {grades}", grades=tongue.joined((titles[name] for name in possible), " or "))
+            click.echo(f"    {count:>3} {could}")
+    _print_silence(batch.results, tongue)
+    _print_decided(titles, batch, tongue)
 
 
 def _again(number: int) -> str:
@@ -189,12 +216,13 @@ def _again(number: int) -> str:
     return f" ({number:,} to be read again)" if number else ""
 
 
-def _print_silence(results: Sequence[Result]) -> None:
+def _print_silence(results: Sequence[Result], tongue: Tongue) -> None:
     """How many grades rest on what nobody mentioned, where any does."""
     resting = sum(result.rests_on_silence for result in results)
     if resting:
-        most = ": most of the lot. Look again where it matters" if 2 * resting > len(results) else ""
-        click.echo(f"  rest on what nobody mentioned: {resting} of {len(results)}{most}")
+        most = f": {tongue('most of the lot. Look again where it matters')}" if 2 * resting > len(results) else ""
+        told = tongue("rest on what nobody mentioned: {number} of {whole}", number=resting, whole=len(results))
+        click.echo(f"  {told}{most}")
 
 
 def unread_in(results: Sequence[Result]) -> list[Result]:
@@ -206,20 +234,22 @@ def tell_unread(standard: Standard, results: Sequence[Result]) -> None:
     """Print which fish are to be read again, since something that was said of them was not understood."""
     found = unread_in(results)
     if found:
+        tongue = standard.tongue
         told = "; ".join(f"{result.fish}: {result.unread}" for result in found[:_MOST_UNREAD])
-        more = f"; and {len(found) - _MOST_UNREAD:,} more" if len(found) > _MOST_UNREAD else ""
-        fish = standard.subject.counted(len(found))
-        click.echo(click.style(wrapped(shown(f"Read again {fish}, not understood: {told}{more}")), bold=True))
+        rest = len(found) - _MOST_UNREAD
+        more = tongue("; and {number} more", number=tongue.whole(rest)) if rest > 0 else ""
+        words = tongue("Read again {fish}, not understood: {told}", fish=counted_in(standard, len(found)), told=told)
+        click.echo(click.style(wrapped(shown(f"{words}{more}")), bold=True))
 
 
-def _print_decided(titles: dict[str, str], batch: Graded) -> None:
+def _print_decided(titles: dict[str, str], batch: Graded, tongue: Tongue) -> None:
     decided = [result for result in batch.results if result.decision is not None]
     if decided:
-        click.echo(f"  decided by hand, and counted above: {len(decided)}")
+        click.echo(f"  {tongue('decided by hand, and counted above')}: {len(decided)}")
     for result in decided:
         if result.decision is not None:
-            rules = " or ".join(titles[name] for name in result.by_rules)
-            words = (
-                f"{result.fish}: {result.grade}, by the rules {rules}; {result.decision.by}: {result.decision.reason}"
-            )
+            rules = tongue.joined((titles[name] for name in result.by_rules), " or ")
+            grade = result.grade if tongue.language is None else titles.get(result.grade or "", "")
+            by_rules = tongue("by the rules {grades}", grades=rules)
+            words = f"{result.fish}: {grade}, {by_rules}; {result.decision.by}: {result.decision.reason}"
             click.echo(f"    {shown(words)}")
