@@ -255,6 +255,17 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         },
     ),
     Spoken(
+        "head_patch_place",
+        after=("maruten", "head_hi"),
+        alone={
+            "is off_left": "(a bit|a touch|slightly|sits|well|) (off|over|off a bit) to the left (eye|side|), (a bit|a "
+            "touch|sits|) left of centre",
+            "is off_right": "(a bit|a touch|slightly|sits|well|) (off|over|off a bit) to the right (eye|side|), (a bit|"
+            "a touch|sits|) right of centre",
+            "is centred": "(sits|) (dead centre|bang in the middle|right in the middle|dead in the middle|nicely centred)",
+        },
+    ),
+    Spoken(
         "kuchibeni",
         f"kuchibeni, red lips, lipstick, {_RED} (on|round|around) (the|her|his|its|) (lips|mouth), (lips|mouth) (is|) "
         f"{_RED}, {_RED} (lips|mouth), 口紅",
@@ -306,6 +317,32 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         },
     ),
     Spoken(
+        "hi_on_eyes",
+        after=OF_RED,
+        alone={
+            **{
+                f"includes {side}_eye": f"({_ONTO}|{_REACHES}|{_GOES} {_DOWN} {_HOW} on|over|right over|down over|round|"
+                f"catches|clips) the ({side} eye|eye on the {side})"
+                for side in ("left", "right")
+            },
+            "is (left_eye, right_eye)": f"({_ONTO}|{_REACHES}|over|right over|down over) both eyes",
+            "count is 1": f"({_ONTO}|{_REACHES}|over|down over|catches|clips) 1 eye (only|)",
+        },
+    ),
+    Spoken(
+        "hi_on_cheeks",
+        after=OF_RED,
+        alone={
+            **{
+                f"includes {side}_cheek": f"({_ONTO}|{_REACHES}|{_GOES} {_DOWN} {_HOW} on|over|on) the {side} cheek"
+                for side in ("left", "right")
+            },
+            "is (left_cheek, right_cheek)": f"({_ONTO}|{_REACHES}|over|on) both cheeks",
+            "count at least 1": "((goes|runs|comes|reaches|drips|spills|) (down|) (to|on|as far as)|reaches|touches) "
+            "the (cheek|cheeks)",
+        },
+    ),
+    Spoken(
         "hi_on_cheeks",
         beside=f"(red|colour|orange|red spot|some red|red patch|blush|red blush), {_SURELY_RED} ({_ONTO}|{_REACHES}|"
         f"{_GOES} (down|up)|on|over|up|down|all over), red up, covered in red, has it, have it",
@@ -350,6 +387,22 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
                 ("dorsal", "(dorsal|dorsal fin|back fin)"),
                 ("tail", "(tail|tail fin)"),
             )
+        },
+    ),
+    Spoken(
+        "hi_on_fins",
+        alone={
+            "includes tail": "(bottom|lower|upper|top) (tail fin|tail lobe|lobe of the tail|half of the tail) (has|"
+            "with) (a|1|2|3|some|) (red|red in it|red ray|red rays|red streak|red edge), red (ray|rays|streak) in the "
+            "(bottom|lower|upper|top) (tail fin|tail lobe|lobe|lobe of the tail)",
+        },
+    ),
+    Spoken(
+        "hi_on_fins",
+        after=("motoaka", "hi_on_fins"),
+        alone={
+            "count at most 2": "(rest of the|other|all other|all the other) fins (is|are|all|) (clear|clean|white|free|"
+            "free of red|without red|fine), (others|the others) (clean|clear|white|free of red)",
         },
     ),
     Spoken("hi_at_fins", beside="red skin at, red skin round"),
@@ -434,28 +487,38 @@ SAID_OF_AMOUNTS: tuple[Saying, ...] = tuple(
             "hi_on_fins",
             "left_pectoral",
             "left (pectoral|pectoral fin|pec|chest fin|pec fin)",
-            "white|clean|clear|free|plain|bare|snow white",
+            "white|clean|clear|free|plain|bare|snow white|see through|see through no colour|transparent|colourless",
         ),
         (
             "hi_on_fins",
             "right_pectoral",
             "right (pectoral|pectoral fin|pec|chest fin|pec fin)",
-            "white|clean|clear|free|plain|bare|snow white",
+            "white|clean|clear|free|plain|bare|snow white|see through|see through no colour|transparent|colourless",
         ),
         (
             "hi_on_fins",
             "dorsal",
             "(dorsal|dorsal fin|back fin|top fin)",
-            "white|clean|clear|free|plain|bare|snow white",
+            "white|clean|clear|free|plain|bare|snow white|see through|see through no colour|transparent|colourless",
         ),
         (
             "hi_on_fins",
             "pelvic",
             "(pelvic fin|pelvic|ventral fin|belly fin)",
-            "white|clean|clear|free|plain|bare|snow white",
+            "white|clean|clear|free|plain|bare|snow white|see through|see through no colour|transparent|colourless",
         ),
-        ("hi_on_fins", "anal", "anal fin", "white|clean|clear|free|plain|bare|snow white"),
-        ("hi_on_fins", "tail", "(tail|tail fin|caudal fin)", "white|clean|clear|free|plain|bare|snow white"),
+        (
+            "hi_on_fins",
+            "anal",
+            "anal fin",
+            "white|clean|clear|free|plain|bare|snow white|see through|see through no colour|transparent|colourless",
+        ),
+        (
+            "hi_on_fins",
+            "tail",
+            "(tail|tail fin|caudal fin)",
+            "white|clean|clear|free|plain|bare|snow white|see through|see through no colour|transparent|colourless",
+        ),
         ("hi_on_eyes", "left_eye", "left eye", "clean|free"),
         ("hi_on_eyes", "right_eye", "right eye", "clean|free"),
     )

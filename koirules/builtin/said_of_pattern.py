@@ -6,6 +6,7 @@ Common practice, no source; wordings from memory.
 from __future__ import annotations
 
 from koirules.builtin.red_pattern import PATTERN
+from koirules.builtin.said_of_details import OF_RED
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 
 _OF_PATTERN = tuple(trait.name for trait in PATTERN)
@@ -36,7 +37,7 @@ def _counted(number: str) -> str:
 
 _BETWEEN = (
     "((in between|between|apart) (them|the steps|the patches|each|each of them|each 1|all of them|steps|patches|)|in "
-    "the (middle|pattern|red))"
+    "the (middle|pattern|red)|on the (saddle|back)|at the dorsal|in the middle of the back)"
 )
 _GAP = (
     "(gap|white gap|break|white break|cut|white cut|space|white space|white|stretch of white|white stretch|strip of "
@@ -176,8 +177,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         alone={
             **{
                 f"is {name}": f"{name}, {name} kohaku, {name} pattern, (nice|good|clean|clear|decent|proper|classic|"
-                f"tidy|simple|perfect|fair) {name} (pattern|), a {number} step (fish|kohaku|koi|hi|), {number} stepper, "
-                f"{kanji}, {_counted(number)}"
+                f"tidy|simple|perfect|fair|) {name} (pattern|) ((neat|clean|regular|tidy|even) as (stairs|steps|"
+                f"stepping stones|a ladder)|like (stairs|a ladder|steps|stepping stones)|), a {number} step (fish|"
+                f"kohaku|koi|hi|), {number} stepper, {kanji}, {_counted(number)}"
                 for name, number, kanji in (
                     ("nidan", "2", "二段"),
                     ("sandan", "3", "三段"),
@@ -191,12 +193,12 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "at all|to speak of)",
             "is nidan or sandan": f"(2|two) (or|to) 3 {_PATCHES}, (2.5|2 and a (half|bit|crumb|smudge|dab|spot)) "
             f"{_PATCHES}, 2 and a (half|bit|crumb|smudge|dab), (nidan|2 patches) and a (half|bit|crumb), 2 more (red|) "
-            "(patches|steps|) behind (it|the head|the head patch|the head spot), nidan behind (the head|the maruten|"
-            "it), (then|) 2 more behind (it|)",
+            "(patches|steps|) behind (it|the head|the head patch|the head spot), nidan behind (the head|the maruten|it|"
+            "), (then|) 2 more behind (it|)",
             "is sandan or yondan": f"3 (or|to) 4 {_PATCHES}, (3.5|3 and a (half|bit|crumb|smudge|dab|spot)) {_PATCHES}, "
             "3 and a (half|bit|crumb|smudge|dab|spot|scrap), (sandan|3 patches) and a (half|bit|crumb|scrap|bit of a "
-            "fourth), 3 more (red|) (patches|steps|) behind (it|the head|the head patch|the head spot), sandan behind "
-            "(the head|the maruten|it)",
+            "fourth), 3 more (red|) (patches|steps|) behind (it|the head|the head patch|the head spot), (the|) (rest|"
+            f"body) (is|) 3 {_SUCH} {_PATCHES}, sandan behind (the head|the maruten|it|)",
             "is yondan or godan": f"4 (or|to) 5 {_PATCHES}, (4.5|4 and a (half|bit|crumb|smudge)) {_PATCHES}, 4 and a "
             "(half|bit|crumb|scrap)",
             "is tancho": "tancho, a tancho, a real tancho, true tancho, tancho kohaku, tancho pattern, proper tancho, "
@@ -213,7 +215,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             f"step) in the (red|pattern), {_IT} (is|) (unbroken|in 1 piece|in one piece|without a break|all 1 piece|"
             "never breaks|not broken|not cut|in 1 run), unbroken (red|pattern|from head to tail|), single long (patch|"
             f"red), {_IT} (runs|goes|comes) (straight|right|all|) (down|through|along|in 1 piece|in one piece) (in 1 "
-            "piece|the back|from (head|the head|nose|the nose) to (tail|the tail|the tail stem)|all the way|) (with|"
+            "piece|the back|(from|) (head|the head|nose|the nose) to (tail|the tail|the tail stem)|all the way|) (with|"
             f"without|and) (no|a|never a|any) (break|breaks|gap|step|cut) (at all|anywhere|), {_IT} runs in 1 piece "
             "(from the head to the tail stem|from head to tail|), straight (red|hi), 1 piece, 1 step, red in 1 piece, "
             "one step, straight down the back (in 1 piece|with no break|without a break), like a (carpet|runner|red "
@@ -470,15 +472,16 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "is 40 % to 60 %": "left and right balanced, even left and right red, (red|pattern|it) (is|) (nice|nicely|"
             "nice and|well|) (even|balanced|equal|the same|spread) (left (to|and) right|on both sides|both sides|right "
             "and left|each side|left and right), (equal|even|same|alike) both sides, balanced (left (and|to) right|both "
-            "sides), as much (on the|) left as (on the|) right, both sides (even|match)",
+            "sides), as much (on the|) left as (on the|) right, both sides (even|match|answer each other|balance each "
+            "other|balance|match each other|answer)",
         },
     ),
     Spoken(
         "hi_left_share",
         after=_OF_PATTERN,
         alone={
-            "above 60 %": f"{_MOST} (on|to) the left (side|), mostly left",
-            "below 40 %": f"{_MOST} (on|to) the right (side|), mostly right",
+            "above 60 %": f"(both|all|) {_MOST} (on|to) the left (side|), mostly left",
+            "below 40 %": f"(both|all|) {_MOST} (on|to) the right (side|), mostly right",
             "above 90 %": f"{_ALL} (on|to) the left (side|)",
             "below 10 %": f"{_ALL} (on|to) the right (side|)",
         },
@@ -522,7 +525,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         },
     ),
     Spoken(
-        "balance", after=_OF_PATTERN, alone={"is good": "sits (nice|nicely|well) (on (her|him|the fish|the back)|)"}
+        "balance",
+        after=OF_RED,
+        alone={"is good": "sits (nice|nicely|well|right|lovely) (on (her|him|it|the fish|the back)|)"},
     ),
     Spoken(
         "hi_below_line",
@@ -577,8 +582,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "makibara",
         after=_OF_PATTERN,
         alone={
-            "is yes": f"wraps down, wraps under, ({_GOES}) {_HOW} (down|round|around|under) (to|) the {_BELLY} "
-            f"{_SIDED}, down to the {_BELLY} {_SIDED}"
+            "is yes": f"wraps down, wraps under, ({_GOES}) {_HOW} (down|round|around|under) (to|) the {_BELLY} (even|"
+            f"{_SIDED}), down to the {_BELLY} {_SIDED}"
         },
     ),
     Spoken(

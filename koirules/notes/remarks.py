@@ -394,6 +394,9 @@ class _Scan:
             if token in _WHERE and not negated and self.lexicon.is_label(self.tokens, at + 1):
                 at += 1
                 continue
+            if not negated and (past := self._past_extent(at)) > at:
+                at = past
+                continue
             if self.found and not negated and self._is_of_the_fish(at):
                 at += 2
                 continue
@@ -438,6 +441,20 @@ class _Scan:
         end = number.end + 1
         return end + 1 if self.tokens[end : end + 1] in _ACROSS else end
 
+    def _past_extent(self, at: int) -> int:
+        """The end of the words, where nothing but the size in mm of what was spoken of is left: `white nose for | 6 mm`."""
+        number = number_at(self.tokens, at)
+        told = number is not None and number.unit is not None and number.unit.symbol == "mm"
+        if number is None or not told or not self.found:
+            return at
+        kind = self.lexicon.traits[self.found[-1].trait].kind
+        rest = self.tokens[number.end :]
+        rest = rest[1:] if rest[:1] in _ACROSS else rest
+        if rest[:1] == ("by",) and (other := number_at(rest, 1)) is not None:
+            rest = rest[other.end :]
+        measured = isinstance(kind, Number) and kind.dimension is not Dimension.SHARE
+        return at if rest or measured else len(self.tokens)
+
     def _denies(self, at: int) -> bool:
         """Whether `no` here is no part of a phrase, but stands before a longer one: `no red | on the left pectoral`."""
         if self.tokens[at] not in _NEGATIONS:
@@ -474,7 +491,7 @@ class _Scan:
         if best is not None and hits and hits[0].names and hits[0].end == best.end:
             best = None  # `white gap at the shoulder` has a name of its own
         if best is not None and (named is None or named.end <= best.end) and not self._measured(named, best):
-            self.about = best.about or self._names_within(at, best.end)
+            self.about = best.about or self._names_within(at, best)
             if not negated:
                 if self.bare == at and best.means is not None and not best.means.stated:
                     return None  # `shimi fine`: small ones, or no harm in them
@@ -526,9 +543,12 @@ class _Scan:
             takes_number(self.lexicon.traits[name].kind) for name in named.names
         )
 
-    def _names_within(self, at: int, end: int) -> tuple[str, ...]:
-        inside = self.tokens[at:end]
-        return tuple(name for i in range(len(inside)) for hit in self.lexicon.hits(inside, i) for name in hit.names)
+    def _names_within(self, at: int, hit: Hit) -> tuple[str, ...]:
+        """What a name within a phrase may stand for, where it is one of what the phrase says: `odome` in `clean odome`."""
+        inside = self.tokens[at : hit.end]
+        said = {each.trait for each in ([] if hit.means is None else hit.means.stated)}
+        named = [each.names for i in range(len(inside)) for each in self.lexicon.hits(inside, i)]
+        return tuple(name for names in named if said & {*names} for name in names)
 
     def _some(self, at: int) -> int | None:
         """`a window`, `a few specks`, `another splash`."""

@@ -478,3 +478,12 @@ def test_a_bare_number_is_a_length_on_a_page_that_tells_lengths(line, length):
     assert standard.read_notes(f"1: 14 cm\n{line}").records[-1].get("length") == length
     alone = standard.read_notes(line).records[-1]
     assert alone.get("length") == (length if "cm" in line else None)
+
+
+def test_the_size_of_what_was_spoken_of_is_no_measure_of_the_body():
+    assert said("nose white for 6 mm") == {"head_hi_front": "behind_eyes or eye_line or nostrils"}
+    assert said("round patch on the head 19 mm across") == {"maruten": "yes"}
+    assert said("red drop on the tip of the nose 4 mm by 3") == {"head_hi_front": "nose"}
+    assert said("clean odome 8 mm") == {"odome": "3 % to 12 %", "odome_gap": "0.8 cm"}
+    for other in ("8 mm", "first patch 31 mm long", "kuchibeni 2 mm sharp edges of nothing", "tail gap 7"):
+        assert said(other) is None
