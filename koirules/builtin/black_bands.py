@@ -9,7 +9,7 @@ showa.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import YES_NO, choice, count, number, scale, share
+from koirules.vocabulary.shorthand import PRACTICE, YES_NO, choice, count, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 BLACK_BANDS = (
@@ -20,6 +20,7 @@ BLACK_BANDS = (
         Better.MORE,
         Growth.FIXED,
         "Count the black bands that run over the back and down to a flank, wrapping the body.",
+        source=PRACTICE,
     ),
     Trait(
         "sumi_linked",
@@ -28,6 +29,7 @@ BLACK_BANDS = (
         Better.MORE,
         Growth.RISES,
         "Linked is one black that runs on from band to band, spots lie apart as on a sanke.",
+        source=PRACTICE,
     ),
     Trait(
         "small_sumi",
@@ -36,6 +38,7 @@ BLACK_BANDS = (
         Better.LESS,
         Growth.VARIES,
         "Count small spots of black away from the bands, each larger than a speck and smaller than an eye.",
+        source=PRACTICE,
     ),
     Trait(
         "head_sumi",
@@ -46,6 +49,7 @@ BLACK_BANDS = (
         "Menware splits the face like lightning, hachiware splits the crown, v_shape comes from the shoulder; "
         "clear has none, stain is a shapeless spot, solid is a black hood.",
         {"ja": "頭の墨模様"},
+        source=PRACTICE,
     ),
     Trait(
         "head_sumi_share",
@@ -54,6 +58,7 @@ BLACK_BANDS = (
         Better.TARGET,
         Growth.RISES,
         "From above, how much of the head in front of the gill edge is black.",
+        source=PRACTICE,
     ),
     Trait(
         "nose_sumi",
@@ -63,6 +68,7 @@ BLACK_BANDS = (
         Growth.RISES,
         "Yes if there is black on the nose or the lips.",
         {"ja": "鼻墨"},
+        source=PRACTICE,
     ),
     Trait(
         "head_yellow",
@@ -71,6 +77,7 @@ BLACK_BANDS = (
         Better.MORE,
         Growth.RISES,
         "Hold the head beside the white of the back: strong is plainly yellow; in most young fish it whitens.",
+        source=PRACTICE,
     ),
     Trait(
         "motoguro",
@@ -80,6 +87,7 @@ BLACK_BANDS = (
         Growth.VARIES,
         "Base is black round the joint and a clear blade, whole_fin is all black and may draw back, stripes are as on a sanke.",
         {"ja": "元黒"},
+        source=PRACTICE,
     ),
     Trait(
         "motoguro_even",
@@ -88,6 +96,7 @@ BLACK_BANDS = (
         Better.MORE,
         Growth.VARIES,
         "With both pectoral fins spread: even is the same black on both, poor has one black fin and one without.",
+        source=PRACTICE,
     ),
     Trait(
         "motoguro_left",
@@ -96,6 +105,7 @@ BLACK_BANDS = (
         Better.TARGET,
         Growth.VARIES,
         "With the fin spread, from the joint to the tip: how much of the fish's own left fin is black.",
+        source=PRACTICE,
     ),
     Trait(
         "motoguro_right",
@@ -104,6 +114,7 @@ BLACK_BANDS = (
         Better.TARGET,
         Growth.VARIES,
         "With the fin spread, from the joint to the tip: how much of the fish's own right fin is black.",
+        source=PRACTICE,
     ),
     Trait(
         "motoguro_evenness",
@@ -112,6 +123,7 @@ BLACK_BANDS = (
         Better.MORE,
         Growth.VARIES,
         "The lesser of the two shares of black divided by the greater: 1 is alike, 0 has black on one side only.",
+        source=PRACTICE,
     ),
 )
 """The traits of black in bands."""

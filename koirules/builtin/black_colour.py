@@ -6,7 +6,7 @@ above, fins left out.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import PATCHES, YES_NO, number, scale, share
+from koirules.vocabulary.shorthand import PATCHES, PRACTICE, YES_NO, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 BLACK_COLOUR = (
@@ -18,6 +18,7 @@ BLACK_COLOUR = (
         Growth.VARIES,
         "Look at the darkest patch, wet: lacquer is deep and shines, dull is black without depth, grey is not through yet.",
         {"ja": "墨の質"},
+        source=PRACTICE,
     ),
     Trait(
         "sumi_kiwa",
@@ -27,6 +28,7 @@ BLACK_COLOUR = (
         Growth.RISES,
         "Where black meets white: sharp is cut clean, blurred fades out over several scales.",
         {"ja": "墨のキワ"},
+        source=PRACTICE,
     ),
     Trait(
         "sumi_rising",
@@ -36,6 +38,7 @@ BLACK_COLOUR = (
         Growth.FALLS,
         "Blue-grey shadows under white or red: black that may come up later, a promise and a risk.",
         {"ja": "後墨"},
+        source=PRACTICE,
     ),
     Trait(
         "sumi_patches",
@@ -44,6 +47,7 @@ BLACK_COLOUR = (
         Better.NEITHER,
         Growth.VARIES,
         "Where each black patch starts and ends along the body, and how far it reaches to each side, as for the red.",
+        source=PRACTICE,
     ),
     Trait(
         "sumi_cover",
@@ -53,6 +57,7 @@ BLACK_COLOUR = (
         Growth.VARIES,
         "From above, fins left out: how much of the fish is black; a third black is 33 %.",
         {"ja": "墨の割合"},
+        source=PRACTICE,
     ),
     Trait(
         "sumi_front_share",
@@ -61,6 +66,7 @@ BLACK_COLOUR = (
         Better.TARGET,
         Growth.VARIES,
         "Of all black on the back, how much lies in front of the middle of the body.",
+        source=PRACTICE,
     ),
     Trait(
         "sumi_left_share",
@@ -69,6 +75,7 @@ BLACK_COLOUR = (
         Better.TARGET,
         Growth.VARIES,
         "Of all black on the back, how much lies left of the spine, the fish's own left.",
+        source=PRACTICE,
     ),
     Trait(
         "sumi_balance",
@@ -77,6 +84,7 @@ BLACK_COLOUR = (
         Better.MORE,
         Growth.VARIES,
         "How evenly the black is spread from shoulder to tail and over both sides: 1 is even, 0 is all in one place.",
+        source=PRACTICE,
     ),
     Trait(
         "black_as_larva",
@@ -85,6 +93,7 @@ BLACK_COLOUR = (
         Better.MORE,
         Growth.FIXED,
         "Yes if it was dark and not yellow one to five days after hatching; spawnings of showa and utsuri are parted by it.",
+        source=PRACTICE,
     ),
 )
 """The traits of the colour of black."""

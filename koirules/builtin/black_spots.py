@@ -7,7 +7,7 @@ sanke, is said by a trade text on how to judge a taisho sanshoku.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import EVERYWHERE, YES_NO, count, places, scale
+from koirules.vocabulary.shorthand import EVERYWHERE, PRACTICE, YES_NO, count, places, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 BLACK_SPOTS = (
@@ -19,6 +19,7 @@ BLACK_SPOTS = (
         Growth.VARIES,
         "Count the black spots on the body from above; pepper smaller than a scale does not count.",
         {"ja": "墨の数"},
+        source=PRACTICE,
     ),
     Trait(
         "sumi_size",
@@ -28,6 +29,7 @@ BLACK_SPOTS = (
         Growth.RISES,
         "Most of the spots: pepper is smaller than a scale, small is one or two scales, bold is as broad as the head's half.",
         {"ja": "墨の大きさ"},
+        source=PRACTICE,
     ),
     Trait(
         "sumi_places",
@@ -36,6 +38,7 @@ BLACK_SPOTS = (
         Better.NEITHER,
         Growth.VARIES,
         "Where on the fish the black spots lie.",
+        source=PRACTICE,
     ),
     Trait(
         "kata_sumi",
@@ -45,6 +48,7 @@ BLACK_SPOTS = (
         Growth.VARIES,
         "Yes if one strong black spot lies at the shoulder, just behind the head.",
         {"ja": "肩墨"},
+        source=PRACTICE,
     ),
     Trait(
         "sumi_on_head",
@@ -54,6 +58,7 @@ BLACK_SPOTS = (
         Growth.RISES,
         "Yes if any black spot lies on the head, in front of the rear edge of the gill covers.",
         {"ja": "頭の墨"},
+        source=PRACTICE,
     ),
     Trait(
         "sumi_below_line",
@@ -62,6 +67,7 @@ BLACK_SPOTS = (
         Better.LESS,
         Growth.FIXED,
         "Yes if black spots lie below the lateral line, on either side.",
+        source=PRACTICE,
     ),
     Trait(
         "tejima",
@@ -71,6 +77,7 @@ BLACK_SPOTS = (
         Growth.VARIES,
         "Count the black stripes on the pectoral fin that has more of them.",
         {"ja": "手縞"},
+        source=PRACTICE,
     ),
     Trait(
         "ojima",
@@ -80,6 +87,7 @@ BLACK_SPOTS = (
         Growth.FIXED,
         "Yes if there are black stripes in the tail fin.",
         {"ja": "尾縞"},
+        source=PRACTICE,
     ),
 )
 """The traits of black in spots."""

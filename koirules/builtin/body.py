@@ -5,7 +5,7 @@ Meanings are common practice, no source; the steps of the scales are from memory
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import EVERYWHERE, EYES, FINS, GILLS, choice, count, places, scale
+from koirules.vocabulary.shorthand import EVERYWHERE, EYES, FINS, GILLS, PRACTICE, choice, count, places, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 FRAME = (
@@ -17,6 +17,7 @@ FRAME = (
         Growth.FIXED,
         "Females are fuller behind, males have rough cheeks and pectorals in spring; leave it out if you cannot tell.",
         {"ja": "雌雄"},
+        source=PRACTICE,
     ),
     Trait(
         "sex_sureness",
@@ -26,6 +27,7 @@ FRAME = (
         Growth.RISES,
         "Guess from the outline of a small tosai, likely from body and fins, sure with eggs, milt or rough cheeks.",
         by_eye=False,
+        source=PRACTICE,
     ),
     Trait(
         "scalation",
@@ -34,6 +36,7 @@ FRAME = (
         Better.NEITHER,
         Growth.FIXED,
         "Wagoi is scaled all over, kagami has large rows, kawa almost none, yoroi armour all over, ginrin shines.",
+        source=PRACTICE,
     ),
     Trait(
         "outline",
@@ -43,6 +46,7 @@ FRAME = (
         Growth.VARIES,
         "From above: a torpedo, widest between gills and dorsal fin; poor is pinched, tubby or thin as a snake.",
         {"ja": "体型"},
+        source=PRACTICE,
     ),
     Trait(
         "build",
@@ -52,6 +56,7 @@ FRAME = (
         Growth.VARIES,
         "From above: slim is narrow for its length, heavy stocky or fat; thick_front has thick shoulders and a thin stem.",
         {"ja": "体つき"},
+        source=PRACTICE,
     ),
     Trait(
         "shoulders",
@@ -61,6 +66,7 @@ FRAME = (
         Growth.RISES,
         "From above, just behind the head: strong is broad and full, weak has a pinched neck or a step.",
         {"ja": "肩"},
+        source=PRACTICE,
     ),
     Trait(
         "tail_stem",
@@ -70,6 +76,7 @@ FRAME = (
         Growth.RISES,
         "From above, between the anal fin and the tail: strong tapers evenly, thin falls off at once.",
         {"ja": "尾筒"},
+        source=PRACTICE,
     ),
     Trait(
         "back_line",
@@ -79,6 +86,7 @@ FRAME = (
         Growth.VARIES,
         "From the side: smooth is one low arch from head to tail, humped or hollow is a malformed back.",
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "belly_shape",
@@ -87,6 +95,7 @@ FRAME = (
         Better.TARGET,
         Growth.VARIES,
         "From the side: level is a gentle curve; full and hanging sag, hollow is drawn in.",
+        source=PRACTICE,
     ),
     Trait(
         "spine",
@@ -97,6 +106,7 @@ FRAME = (
         "From above, at rest and while it swims away: straight has no kink near the dorsal fin or the tail.",
         {"ja": "背骨"},
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "body_symmetry",
@@ -105,6 +115,7 @@ FRAME = (
         Better.MORE,
         Growth.FIXED,
         "From above: the two sides are mirror images, no lump and no one-sided belly.",
+        source=PRACTICE,
     ),
     Trait(
         "head_shape",
@@ -113,6 +124,7 @@ FRAME = (
         Better.MORE,
         Growth.VARIES,
         "Good is broad between the eyes with a rounded nose; poor is pointed, dished, squared or dented.",
+        source=PRACTICE,
     ),
 )
 """Traits of the frame."""
@@ -127,6 +139,7 @@ PARTS = (
         "From the front and the side: good is straight and closes, malformed is twisted, undershot or stuck.",
         {"ja": "口"},
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "barbels_missing",
@@ -136,6 +149,7 @@ PARTS = (
         Growth.FIXED,
         "How many of the four barbels are not there.",
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "gill_cover_faults",
@@ -145,6 +159,7 @@ PARTS = (
         Growth.FIXED,
         "The sides on which the gill cover is short, curled, folded or missing.",
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "eye_film",
@@ -154,6 +169,7 @@ PARTS = (
         Growth.VARIES,
         "The eyes with a grey or white film over them.",
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "eye_clarity",
@@ -163,6 +179,7 @@ PARTS = (
         Growth.VARIES,
         "Clear eyes are bright and black, cloudy ones dim; which eye has a film is written under film on the eyes.",
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "eyes_missing",
@@ -172,6 +189,7 @@ PARTS = (
         Growth.FIXED,
         "The eyes that are missing or surely blind.",
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "fin_faults",
@@ -181,6 +199,7 @@ PARTS = (
         Growth.FIXED,
         "The fins that are kinked at the base, short, folded or missing: what will not heal.",
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "fin_damage",
@@ -190,6 +209,7 @@ PARTS = (
         Growth.FALLS,
         "The fins that are split or frayed, with a sound base: what heals in weeks.",
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "pectoral_size",
@@ -199,6 +219,7 @@ PARTS = (
         Growth.RISES,
         "From above with the fins spread, for the size of the body: large and rounded is wanted.",
         {"ja": "胸鰭"},
+        source=PRACTICE,
     ),
     Trait(
         "dorsal_fin",
@@ -208,6 +229,7 @@ PARTS = (
         Growth.VARIES,
         "While it swims: upright stands with whole first rays, folded lies over or has a gap.",
         {"ja": "背鰭"},
+        source=PRACTICE,
     ),
     Trait(
         "scale_loss",
@@ -217,6 +239,7 @@ PARTS = (
         Growth.FALLS,
         "Count the bare spots where a scale is gone; they grow again.",
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "scars",
@@ -226,6 +249,7 @@ PARTS = (
         Growth.FALLS,
         "Where healed wounds or dents can be seen.",
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "health",
@@ -236,6 +260,7 @@ PARTS = (
         "Sick has a sore, fin rot or parasites, doubtful hangs back or clamps its fins; do not sort a sick fish.",
         {"ja": "健康状態"},
         never_silent=True,
+        source=PRACTICE,
     ),
     Trait(
         "swimming",
@@ -245,6 +270,7 @@ PARTS = (
         Growth.VARIES,
         "Watch one round of the bowl: smooth moves as one, stiff moves only the tail, off leans or rolls.",
         never_silent=True,
+        source=PRACTICE,
     ),
 )
 """Traits of the parts of the body, of damage and of health."""

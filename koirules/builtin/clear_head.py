@@ -5,7 +5,7 @@ Meanings are common practice, no source; ranges and steps are from memory.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import count, scale
+from koirules.vocabulary.shorthand import PRACTICE, count, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 CLEAR_HEAD = (
@@ -17,6 +17,7 @@ CLEAR_HEAD = (
         Growth.VARIES,
         "Clear is one tone from nose to nape; skull_shows has dark bone under the skin; stained has dots, blots or a cast.",
         {"ja": "頭の澄み"},
+        source=PRACTICE,
     ),
     Trait(
         "jami",
@@ -26,6 +27,7 @@ CLEAR_HEAD = (
         Growth.RISES,
         "Count the small dark specks on head and back that are no part of a pattern or a net.",
         {"ja": "ジャミ"},
+        source=PRACTICE,
     ),
 )
 """The traits of a clear head."""

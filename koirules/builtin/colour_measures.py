@@ -8,7 +8,7 @@ from __future__ import annotations
 from koirules.builtin.red_colour import RED_COLOUR
 from koirules.builtin.white_ground import WHITE_COLOUR
 from koirules.measures.colour import colour_measure, contrast_measure
-from koirules.vocabulary.shorthand import COLOURS
+from koirules.vocabulary.shorthand import CIELAB, COLOURS
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 RED_READINGS = (
@@ -20,6 +20,7 @@ RED_READINGS = (
         Growth.VARIES,
         'L*, a* and b* on each patch from head to tail, wet skin, seconds out of water: "45 42 38; 47 40 36".',
         {"ja": "緋の測色値"},
+        source=CIELAB,
     ),
 )
 """What a reader shows of the red, or a photograph."""
@@ -33,6 +34,7 @@ WHITE_READINGS = (
         Growth.VARIES,
         'L*, a* and b* behind the head and before the tail, wet skin, seconds out of water: "82 0 7; 80 1 9".',
         {"ja": "白地の測色値"},
+        source=CIELAB,
     ),
 )
 """The same of the white."""

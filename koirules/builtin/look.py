@@ -8,7 +8,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from koirules.vocabulary.kinds import Label
-from koirules.vocabulary.shorthand import YES_NO, choice, count, number, scale
+from koirules.vocabulary.shorthand import PRACTICE, YES_NO, choice, count, number, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 _AGES = {
@@ -32,6 +32,7 @@ LOOK = (
         Better.NEITHER,
         Growth.FIXED,
         "The name of the batch that the fish was sorted with, as it stands on the tub.",
+        source=PRACTICE,
     ),
     Trait(
         "pond",
@@ -41,6 +42,7 @@ LOOK = (
         Growth.VARIES,
         "The pond, house or vat that the fish came out of.",
         {"ja": "池"},
+        source=PRACTICE,
     ),
     Trait(
         "spawning",
@@ -49,6 +51,7 @@ LOOK = (
         Better.NEITHER,
         Growth.FIXED,
         "The spawning that the fish comes from: a date, or the number in the spawning book.",
+        source=PRACTICE,
     ),
     Trait(
         "bloodline",
@@ -58,6 +61,7 @@ LOOK = (
         Growth.FIXED,
         "The line or the pair of parents, by the name that the house uses.",
         {"ja": "血統"},
+        source=PRACTICE,
     ),
     Trait(
         "sorter",
@@ -67,6 +71,7 @@ LOOK = (
         Growth.VARIES,
         "Who looked at the fish.",
         {"ja": "選別者"},
+        source=PRACTICE,
     ),
     Trait(
         "look_date",
@@ -76,6 +81,7 @@ LOOK = (
         Growth.VARIES,
         "The day of the look as year-month-day, such as 2026-10-03.",
         {"ja": "選別日"},
+        source=PRACTICE,
     ),
     Trait(
         "look_number",
@@ -85,6 +91,7 @@ LOOK = (
         Growth.RISES,
         "Which look at this fish it is: 1 for the first selection, 2 for the second, and so on.",
         by_eye=False,
+        source=PRACTICE,
     ),
     Trait(
         "note",
@@ -94,6 +101,7 @@ LOOK = (
         Growth.VARIES,
         "Anything else that the next person at the tub should know.",
         {"ja": "備考"},
+        source=PRACTICE,
     ),
     Trait(
         "photo",
@@ -103,6 +111,7 @@ LOOK = (
         Growth.VARIES,
         "A picture file beside the records, named from there, such as photos/K01.jpg: pages of results show it.",
         {"ja": "写真"},
+        source=PRACTICE,
     ),
     Trait(
         "sureness",
@@ -112,6 +121,7 @@ LOOK = (
         Growth.VARIES,
         "Guess after a glance into the net, fair after a look in the bowl, sure after a close look at both sides.",
         by_eye=False,
+        source=PRACTICE,
     ),
     Trait(
         "photo_usable",
@@ -121,6 +131,7 @@ LOOK = (
         Growth.VARIES,
         "Yes if there is a photo from above, sharp, in even light and without glare on the water.",
         by_eye=False,
+        source=PRACTICE,
     ),
     Trait(
         "season",
@@ -131,6 +142,7 @@ LOOK = (
         "The season of the look, by what the water does and not by the calendar.",
         {"ja": "季節"},
         by_eye=False,
+        source=PRACTICE,
     ),
     Trait(
         "water_temperature",
@@ -140,6 +152,7 @@ LOOK = (
         Growth.VARIES,
         "Read the thermometer in the bowl or the pond at the look: black and net change with the warmth of the water.",
         {"ja": "水温"},
+        source=PRACTICE,
     ),
     Trait(
         "age",
@@ -150,6 +163,7 @@ LOOK = (
         "The time since the fish hatched; write it in days, weeks, months or years.",
         {"ja": "年齢"},
         usual=_AGES,
+        source=PRACTICE,
     ),
     Trait(
         "growing_seasons",
@@ -159,6 +173,7 @@ LOOK = (
         Growth.RISES,
         "How many summers the fish has grown in: 1 for a tosai, 2 for a nisai, 3 for a sansai.",
         by_eye=False,
+        source=PRACTICE,
     ),
 )
 """The traits of the look, in the order that a record sheet takes them."""

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from koirules.vocabulary.shorthand import YES_NO, number, share
+from koirules.vocabulary.shorthand import FULTON, PRACTICE, YES_NO, number, share
 from koirules.vocabulary.traits import (
     AS_GIRTH,
     AS_LENGTH,
@@ -62,6 +62,7 @@ MEASURES_OF_BODY = (
         {"ja": "全長"},
         allometry=AS_LENGTH,
         usual=_LENGTHS,
+        source=PRACTICE,
     ),
     Trait(
         "standard_length",
@@ -73,6 +74,7 @@ MEASURES_OF_BODY = (
         {"ja": "標準体長"},
         allometry=AS_LENGTH,
         usual=_usual("0.74", "0.9"),
+        source=PRACTICE,
     ),
     Trait(
         "fork_length",
@@ -84,6 +86,7 @@ MEASURES_OF_BODY = (
         {"ja": "尾叉長"},
         allometry=AS_LENGTH,
         usual=_usual("0.83", "0.97"),
+        source=PRACTICE,
     ),
     Trait(
         "weight",
@@ -95,6 +98,7 @@ MEASURES_OF_BODY = (
         {"ja": "体重"},
         allometry=AS_WEIGHT,
         usual=_usual("0.006", "0.04", power=3),
+        source=PRACTICE,
     ),
     Trait(
         "depth",
@@ -106,6 +110,7 @@ MEASURES_OF_BODY = (
         {"ja": "体高"},
         allometry=AS_GIRTH,
         usual=_usual("0.15", "0.45"),
+        source=PRACTICE,
     ),
     Trait(
         "width",
@@ -117,6 +122,7 @@ MEASURES_OF_BODY = (
         {"ja": "体幅"},
         allometry=AS_GIRTH,
         usual=_usual("0.08", "0.4"),
+        source=PRACTICE,
     ),
     Trait(
         "girth",
@@ -128,6 +134,7 @@ MEASURES_OF_BODY = (
         {"ja": "胴回り"},
         allometry=AS_GIRTH,
         usual=_usual("0.35", "0.95"),
+        source=PRACTICE,
     ),
     Trait(
         "gill_width",
@@ -138,6 +145,7 @@ MEASURES_OF_BODY = (
         "From above, the breadth of the body at the rear edge of the gill covers.",
         allometry=AS_GIRTH,
         usual=_usual("0.06", "0.35"),
+        source=PRACTICE,
     ),
     Trait(
         "stem_width",
@@ -148,6 +156,7 @@ MEASURES_OF_BODY = (
         "From above, the breadth of the tail stem (ozutsu) half way between the anal fin and the tail.",
         allometry=AS_GIRTH,
         usual=_usual("0.02", "0.15"),
+        source=PRACTICE,
     ),
     Trait(
         "stem_depth",
@@ -158,6 +167,7 @@ MEASURES_OF_BODY = (
         "From the side, the least height of the tail stem (ozutsu).",
         allometry=AS_GIRTH,
         usual=_usual("0.06", "0.2"),
+        source=PRACTICE,
     ),
     Trait(
         "head_length",
@@ -168,6 +178,7 @@ MEASURES_OF_BODY = (
         "From the nose to the rear edge of the gill cover.",
         {"ja": "頭長"},
         usual=_usual("0.14", "0.35"),
+        source=PRACTICE,
     ),
     Trait(
         "pectoral_length",
@@ -177,6 +188,7 @@ MEASURES_OF_BODY = (
         Growth.RISES,
         "Along the first ray of the longer pectoral fin, from the joint to the tip.",
         usual=_usual("0.08", "0.3"),
+        source=PRACTICE,
     ),
     Trait(
         "girth_ratio",
@@ -187,6 +199,7 @@ MEASURES_OF_BODY = (
         "Girth divided by total length: how stout the fish is.",
         allometry=GIRTH_OVER_LENGTH,
         by_eye=False,
+        source=PRACTICE,
     ),
     Trait(
         "fineness",
@@ -197,6 +210,7 @@ MEASURES_OF_BODY = (
         "Total length divided by the greatest depth: high is slim, low is stout.",
         allometry=LENGTH_OVER_GIRTH,
         by_eye=False,
+        source=PRACTICE,
     ),
     Trait(
         "condition",
@@ -208,6 +222,7 @@ MEASURES_OF_BODY = (
         {"ja": "肥満度"},
         allometry=WEIGHT_OVER_LENGTH_CUBED,
         by_eye=False,
+        source=FULTON,
     ),
     Trait(
         "condition_standard",
@@ -218,6 +233,7 @@ MEASURES_OF_BODY = (
         "The same with standard length; it is about three quarters higher, so never set one beside the other.",
         allometry=WEIGHT_OVER_LENGTH_CUBED,
         by_eye=False,
+        source=FULTON,
     ),
     Trait(
         "condition_fork",
@@ -228,6 +244,7 @@ MEASURES_OF_BODY = (
         "The same with fork length; it is about a third higher, so never set one beside the other.",
         allometry=WEIGHT_OVER_LENGTH_CUBED,
         by_eye=False,
+        source=FULTON,
     ),
     Trait(
         "stem_ratio",
@@ -238,6 +255,7 @@ MEASURES_OF_BODY = (
         "Width of the tail stem divided by the greatest width: strength behind.",
         allometry=UNCHANGED,
         by_eye=False,
+        source=PRACTICE,
     ),
     Trait(
         "shoulder_share",
@@ -248,6 +266,7 @@ MEASURES_OF_BODY = (
         "Width at the gills divided by the greatest width: near 1 is heavy just behind the head.",
         allometry=UNCHANGED,
         by_eye=False,
+        source=PRACTICE,
     ),
     Trait(
         "growth_standing",
@@ -257,6 +276,7 @@ MEASURES_OF_BODY = (
         Growth.VARIES,
         "The share of the fish of its own batch that are shorter than this one.",
         by_eye=False,
+        source=PRACTICE,
     ),
     Trait(
         "tobi",
@@ -266,6 +286,7 @@ MEASURES_OF_BODY = (
         Growth.FIXED,
         "Yes if in its first two months the fish is far longer than its siblings, and likely to have eaten some.",
         {"ja": "トビ"},
+        source=PRACTICE,
     ),
 )
 """The measured traits of the body."""

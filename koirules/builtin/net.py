@@ -6,7 +6,7 @@ Meanings are common practice, no source; ranges and steps are from memory.
 from __future__ import annotations
 
 from koirules.vocabulary.measures import Formula
-from koirules.vocabulary.shorthand import number, scale, share
+from koirules.vocabulary.shorthand import PRACTICE, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 NET = (
@@ -18,6 +18,7 @@ NET = (
         Growth.RISES,
         "Look at single scales where the net should lie: crisp shows every scale by itself with a clean rim, faint is a haze.",
         {"ja": "網目"},
+        source=PRACTICE,
     ),
     Trait(
         "net_even",
@@ -27,6 +28,7 @@ NET = (
         Growth.VARIES,
         "Follow the net from head to tail: even is the same everywhere it should be, patchy has gaps and blots.",
         {"ja": "網目の揃い"},
+        source=PRACTICE,
     ),
     Trait(
         "net_front",
@@ -35,6 +37,7 @@ NET = (
         Better.MORE,
         Growth.VARIES,
         "Of the scales from the head to the back fin that should have a net: how many stand out whole.",
+        source=PRACTICE,
     ),
     Trait(
         "net_middle",
@@ -43,6 +46,7 @@ NET = (
         Better.MORE,
         Growth.VARIES,
         "Of the scales along the back fin that should have a net: how many stand out whole.",
+        source=PRACTICE,
     ),
     Trait(
         "net_rear",
@@ -51,6 +55,7 @@ NET = (
         Better.MORE,
         Growth.VARIES,
         "Of the scales from the back fin to the tail that should have a net: how many stand out whole.",
+        source=PRACTICE,
     ),
     Trait(
         "net_cover",
@@ -59,6 +64,7 @@ NET = (
         Better.MORE,
         Growth.VARIES,
         "The mean of the shares on the shoulder, beside and behind the back fin.",
+        source=PRACTICE,
     ),
     Trait(
         "net_evenness",
@@ -67,6 +73,7 @@ NET = (
         Better.MORE,
         Growth.VARIES,
         "The least of the three shares of the net divided by the greatest: 1 is alike all along the back.",
+        source=PRACTICE,
     ),
 )
 """The traits of a net."""

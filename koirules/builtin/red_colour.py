@@ -7,7 +7,7 @@ ranges, what skin can reach at all, are from memory.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import EVERYWHERE, YES_NO, choice, number, places, scale
+from koirules.vocabulary.shorthand import CIEDE2000, CIELAB, EVERYWHERE, PRACTICE, YES_NO, choice, number, places, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 RED_COLOUR = (
@@ -19,6 +19,7 @@ RED_COLOUR = (
         Growth.RISES,
         "Look at the edges behind and beside the red: razor is cut as with a knife, blurred runs into the white.",
         {"ja": "キワ"},
+        source=PRACTICE,
     ),
     Trait(
         "kiwa_style",
@@ -27,6 +28,7 @@ RED_COLOUR = (
         Better.NEITHER,
         Growth.FIXED,
         "Kamisori cuts straight across the scales, maruzome follows their round edges, mixed has both.",
+        source=PRACTICE,
     ),
     Trait(
         "sashi_depth",
@@ -36,6 +38,7 @@ RED_COLOUR = (
         Growth.FALLS,
         "Count how many rows of scales lie pink over the red at its front edge: half a scale is best.",
         {"ja": "サシ"},
+        source=PRACTICE,
     ),
     Trait(
         "sashi_even",
@@ -44,6 +47,7 @@ RED_COLOUR = (
         Better.MORE,
         Growth.RISES,
         "Even is the same depth of pink along the whole front edge, rough jumps from scale to scale.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_tone",
@@ -52,6 +56,7 @@ RED_COLOUR = (
         Better.TARGET,
         Growth.VARIES,
         "Hold the fish beside the reference fish or the colour card and name the nearest tone.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_even",
@@ -60,6 +65,7 @@ RED_COLOUR = (
         Better.MORE,
         Growth.RISES,
         "Compare head, shoulder and rear: even is one tone everywhere, patchy changes from patch to patch.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_thick",
@@ -68,6 +74,7 @@ RED_COLOUR = (
         Better.MORE,
         Growth.VARIES,
         "Thick hides the single scales, thin lets them show through (kokesuki).",
+        source=PRACTICE,
     ),
     Trait(
         "hi_strength",
@@ -76,6 +83,7 @@ RED_COLOUR = (
         Better.MORE,
         Growth.VARIES,
         "How strong the red is, whatever its tone: pale is washed out or pink, deep is as strong as it can be.",
+        source=PRACTICE,
     ),
     Trait(
         "fading",
@@ -84,6 +92,7 @@ RED_COLOUR = (
         Better.MORE,
         Growth.VARIES,
         "Red that is going: slight is a thin rim, marked shows white through it, strong is nearly gone.",
+        source=PRACTICE,
     ),
     Trait(
         "fading_places",
@@ -92,6 +101,7 @@ RED_COLOUR = (
         Better.LESS,
         Growth.VARIES,
         "Where red is going; the last patch before the tail is written as stem, the head patch as crown.",
+        source=PRACTICE,
     ),
     Trait(
         "niban_hi",
@@ -101,6 +111,7 @@ RED_COLOUR = (
         Growth.RISES,
         "Yes if a second, thinner red has come up in the white.",
         {"ja": "二番緋"},
+        source=PRACTICE,
     ),
     Trait(
         "hi_lightness",
@@ -111,6 +122,7 @@ RED_COLOUR = (
         "Lightness of the mean colour reading of the red, wet skin, no glare: 0 is black, 100 is white.",
         {"ja": "緋の明度"},
         by_eye=False,
+        source=CIELAB,
     ),
     Trait(
         "hi_hue",
@@ -120,6 +132,7 @@ RED_COLOUR = (
         Growth.VARIES,
         "Hue angle of the mean colour reading: low is purple-red, near 40 orange-red, near 90 yellow; none below chroma 8.",
         {"ja": "緋の色相"},
+        source=CIELAB,
     ),
     Trait(
         "hi_chroma",
@@ -130,6 +143,7 @@ RED_COLOUR = (
         "Chroma of the mean colour reading: 0 is grey, higher is more colourful.",
         {"ja": "緋の彩度"},
         by_eye=False,
+        source=CIELAB,
     ),
     Trait(
         "hi_evenness",
@@ -139,6 +153,7 @@ RED_COLOUR = (
         Growth.VARIES,
         "The largest CIEDE2000 difference between readings from head to tail: under 3 even, over 6 patchy (from memory).",
         by_eye=False,
+        source=CIEDE2000,
     ),
     Trait(
         "hi_contrast",
@@ -148,6 +163,7 @@ RED_COLOUR = (
         Growth.VARIES,
         "The CIEDE2000 difference between the mean readings of the red and of the white.",
         by_eye=False,
+        source=CIEDE2000,
     ),
 )
 """The traits of the colour of red."""

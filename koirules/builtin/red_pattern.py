@@ -14,6 +14,7 @@ from koirules.vocabulary.shorthand import (
     FINS,
     PATCHES,
     PECTORALS,
+    PRACTICE,
     YES_NO,
     choice,
     count,
@@ -33,6 +34,7 @@ PATTERN = (
         Growth.VARIES,
         'Each patch as where it starts, ends and how far it reaches to each side in %: "8 to 26 left 60 right 55; …".',
         {"ja": "緋の図"},
+        source=PRACTICE,
     ),
     Trait(
         "hi_cover",
@@ -42,6 +44,7 @@ PATTERN = (
         Growth.FALLS,
         "From above, fins left out: how much of the fish is red; half red is 50 %.",
         white_from_sides=True,
+        source=PRACTICE,
     ),
     Trait(
         "steps",
@@ -51,6 +54,7 @@ PATTERN = (
         Growth.RISES,
         "Tancho is a head patch alone, ippon one long patch, inazuma one zigzag, nidan two steps, sandan three.",
         {"ja": "段"},
+        source=PRACTICE,
     ),
     Trait(
         "step_count",
@@ -60,6 +64,7 @@ PATTERN = (
         Growth.RISES,
         "Count the red patches parted by white right across the back, the head patch too; splashes do not count.",
         {"ja": "段数"},
+        source=PRACTICE,
     ),
     Trait(
         "pattern_type",
@@ -68,6 +73,7 @@ PATTERN = (
         Better.NEITHER,
         Growth.VARIES,
         "Omoyo has large patches, komoyo small ones, gotenzakura grape-like clusters, kanoko single dappled scales.",
+        source=PRACTICE,
     ),
     Trait(
         "zigzag",
@@ -76,6 +82,7 @@ PATTERN = (
         Better.MORE,
         Growth.VARIES,
         "How far one long patch swings from side to side, in % of the width of the back: 0 runs straight.",
+        source=PRACTICE,
     ),
     Trait(
         "maruten",
@@ -84,6 +91,7 @@ PATTERN = (
         Better.MORE,
         Growth.VARIES,
         "Yes if a round patch on the head is parted by white from the red of the body.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_start",
@@ -92,6 +100,7 @@ PATTERN = (
         Better.TARGET,
         Growth.RISES,
         "From the nose to the front of the first red, in % of the length.",
+        source=PRACTICE,
     ),
     Trait(
         "odome",
@@ -101,6 +110,7 @@ PATTERN = (
         Growth.RISES,
         "From the end of the last red to the end of the tail stem, in % of the length; 0 if red runs into the tail.",
         {"ja": "尾止め"},
+        source=PRACTICE,
     ),
     Trait(
         "odome_gap",
@@ -109,6 +119,7 @@ PATTERN = (
         Better.TARGET,
         Growth.RISES,
         "With a ruler from the end of the last red to the end of the tail stem.",
+        source=PRACTICE,
     ),
     Trait(
         "bongiri",
@@ -118,6 +129,7 @@ PATTERN = (
         Growth.VARIES,
         "Yes if the last red ends well before the tail stem and leaves a long white rear.",
         {"ja": "ボンギリ"},
+        source=PRACTICE,
     ),
     Trait(
         "longest_white_gap",
@@ -126,6 +138,7 @@ PATTERN = (
         Better.TARGET,
         Growth.RISES,
         "The longest white stretch between two steps along the line of the back, in % of the length.",
+        source=PRACTICE,
     ),
     Trait(
         "white_gap",
@@ -134,6 +147,7 @@ PATTERN = (
         Better.TARGET,
         Growth.RISES,
         "The longest white stretch between two steps, by eye: long parts the pattern, none has no white between.",
+        source=PRACTICE,
     ),
     Trait(
         "white_gap_place",
@@ -142,6 +156,7 @@ PATTERN = (
         Better.NEITHER,
         Growth.VARIES,
         "Front is at the shoulder, middle beside the dorsal fin, rear behind it.",
+        source=PRACTICE,
     ),
     Trait(
         "small_patches",
@@ -150,6 +165,7 @@ PATTERN = (
         Better.NEITHER,
         Growth.VARIES,
         "How many of the steps are small for the fish, so that they may be lost when it has grown.",
+        source=PRACTICE,
     ),
     Trait(
         "one_sided",
@@ -158,6 +174,7 @@ PATTERN = (
         Better.LESS,
         Growth.VARIES,
         "Yes if nearly all red lies on one side of the spine, whichever side it is.",
+        source=PRACTICE,
     ),
     Trait(
         "smallest_patch",
@@ -166,6 +183,7 @@ PATTERN = (
         Better.MORE,
         Growth.VARIES,
         "The smallest red patch that is a step, in % of the back; splashes do not count.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_front_share",
@@ -174,6 +192,7 @@ PATTERN = (
         Better.TARGET,
         Growth.VARIES,
         "Of all red on the back, how much lies in front of the middle of the body.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_left_share",
@@ -182,6 +201,7 @@ PATTERN = (
         Better.TARGET,
         Growth.VARIES,
         "Of all red on the back, how much lies left of the spine, the fish's own left.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_below_line",
@@ -190,6 +210,7 @@ PATTERN = (
         Better.LESS,
         Growth.FALLS,
         "Along how much of the length red reaches below the lateral line, on the worse side.",
+        source=PRACTICE,
     ),
     Trait(
         "makibara",
@@ -198,6 +219,7 @@ PATTERN = (
         Better.NEITHER,
         Growth.FALLS,
         "Yes if red runs down the flank and under the belly.",
+        source=PRACTICE,
     ),
     Trait(
         "shoulder_cut",
@@ -206,6 +228,7 @@ PATTERN = (
         Better.MORE,
         Growth.FIXED,
         "Yes if white cuts into the red behind the head.",
+        source=PRACTICE,
     ),
 )
 """Traits of the pattern as a whole."""
@@ -218,6 +241,7 @@ DETAILS = (
         Better.TARGET,
         Growth.FALLS,
         "U shape lies on the crown and ends near the eyes, hood covers the whole face (menkaburi).",
+        source=PRACTICE,
     ),
     Trait(
         "head_hi_front",
@@ -226,6 +250,7 @@ DETAILS = (
         Better.TARGET,
         Growth.VARIES,
         "Where the front end of the red on the head lies; leave it out if the head has none.",
+        source=PRACTICE,
     ),
     Trait(
         "head_roundness",
@@ -234,6 +259,7 @@ DETAILS = (
         Better.MORE,
         Growth.VARIES,
         "Area against outline of a separate head patch (4 pi A / P^2): 1 is a circle.",
+        source=PRACTICE,
     ),
     Trait(
         "head_patch_shape",
@@ -243,6 +269,7 @@ DETAILS = (
         Growth.VARIES,
         "From above: round or oval, like a heart, cut with straight edges, ragged, or split in two.",
         {"ja": "頭の緋の形"},
+        source=PRACTICE,
     ),
     Trait(
         "head_patch_place",
@@ -251,6 +278,7 @@ DETAILS = (
         Better.NEITHER,
         Growth.FIXED,
         "From above: centred on the line of the back, or off to the side it leans to, the fish's own left and right.",
+        source=PRACTICE,
     ),
     Trait(
         "kuchibeni",
@@ -260,6 +288,7 @@ DETAILS = (
         Growth.VARIES,
         "Yes if there is red on the lips that is parted from the red of the head.",
         {"ja": "口紅"},
+        source=PRACTICE,
     ),
     Trait(
         "hi_on_eyes",
@@ -268,6 +297,7 @@ DETAILS = (
         Better.LESS,
         Growth.VARIES,
         "The eyes, the fish's own left and right, that red lies over.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_on_cheeks",
@@ -276,6 +306,7 @@ DETAILS = (
         Better.LESS,
         Growth.FALLS,
         "The cheeks that red runs down to.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_on_fins",
@@ -284,6 +315,7 @@ DETAILS = (
         Better.LESS,
         Growth.FALLS,
         "The fins with red in the blade; red in the joint alone is written under motoaka.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_at_fins",
@@ -292,6 +324,7 @@ DETAILS = (
         Better.LESS,
         Growth.FALLS,
         "The fins that grow out of red skin; red in the blade and in the joint are written under their own names.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_amount_left_pectoral",
@@ -300,6 +333,7 @@ DETAILS = (
         Better.MORE,
         Growth.VARIES,
         "With the fin spread: a trace is a streak or a tinge, all is red to the edge.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_amount_right_pectoral",
@@ -308,6 +342,7 @@ DETAILS = (
         Better.MORE,
         Growth.VARIES,
         "With the fin spread: a trace is a streak or a tinge, all is red to the edge.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_amount_dorsal",
@@ -316,6 +351,7 @@ DETAILS = (
         Better.MORE,
         Growth.VARIES,
         "A trace is a streak or a tinge, all is red to the edge.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_amount_pelvic",
@@ -324,6 +360,7 @@ DETAILS = (
         Better.MORE,
         Growth.VARIES,
         "A trace is a streak or a tinge, all is red to the edge.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_amount_anal",
@@ -332,6 +369,7 @@ DETAILS = (
         Better.MORE,
         Growth.VARIES,
         "A trace is a streak or a tinge, all is red to the edge.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_amount_tail",
@@ -340,6 +378,7 @@ DETAILS = (
         Better.MORE,
         Growth.VARIES,
         "A trace is a streak or a tinge, all is red to the edge.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_amount_left_eye",
@@ -348,6 +387,7 @@ DETAILS = (
         Better.MORE,
         Growth.VARIES,
         "The fish's own left: a trace touches the rim, all covers the eye.",
+        source=PRACTICE,
     ),
     Trait(
         "hi_amount_right_eye",
@@ -356,6 +396,7 @@ DETAILS = (
         Better.MORE,
         Growth.VARIES,
         "The fish's own right: a trace touches the rim, all covers the eye.",
+        source=PRACTICE,
     ),
     Trait(
         "motoaka",
@@ -365,6 +406,7 @@ DETAILS = (
         Growth.VARIES,
         "The pectoral fins with red in the joint and a white blade.",
         {"ja": "元赤"},
+        source=PRACTICE,
     ),
     Trait(
         "windows",
@@ -374,6 +416,7 @@ DETAILS = (
         Growth.RISES,
         "Count the white holes inside red patches, the head patch too.",
         {"ja": "窓"},
+        source=PRACTICE,
     ),
     Trait(
         "head_windows",
@@ -382,6 +425,7 @@ DETAILS = (
         Better.LESS,
         Growth.RISES,
         "Count the white holes inside the red on the head alone.",
+        source=PRACTICE,
     ),
     Trait(
         "tobihi",
@@ -391,6 +435,7 @@ DETAILS = (
         Growth.FALLS,
         "Count small red spots away from the steps, each under a hundredth of the back.",
         {"ja": "飛び緋"},
+        source=PRACTICE,
     ),
     Trait(
         "tobihi_places",
@@ -399,6 +444,7 @@ DETAILS = (
         Better.LESS,
         Growth.FALLS,
         "Where the small red spots away from the steps are.",
+        source=PRACTICE,
     ),
 )
 """Traits of the head, the fins and small things."""

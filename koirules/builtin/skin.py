@@ -5,7 +5,7 @@ Meanings are common practice, no source; ranges and the steps of the scales are 
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import EVERYWHERE, YES_NO, count, number, places, scale
+from koirules.vocabulary.shorthand import EVERYWHERE, PRACTICE, YES_NO, count, number, places, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 SKIN = (
@@ -17,6 +17,7 @@ SKIN = (
         Growth.VARIES,
         "Wet, in even light: superb looks varnished over every colour, dull looks like paper.",
         {"ja": "艶"},
+        source=PRACTICE,
     ),
     Trait(
         "skin_clean",
@@ -25,6 +26,7 @@ SKIN = (
         Better.MORE,
         Growth.RISES,
         "Look for stains, a yellow or pink cast and cloudy spots; clean has none of them.",
+        source=PRACTICE,
     ),
     Trait(
         "shimi_count",
@@ -34,6 +36,7 @@ SKIN = (
         Growth.VARIES,
         "Count the fine black specks on red and white, over the whole fish; black of the pattern does not count.",
         {"ja": "シミ"},
+        source=PRACTICE,
     ),
     Trait(
         "shimi_size",
@@ -42,6 +45,7 @@ SKIN = (
         Better.LESS,
         Growth.VARIES,
         "Hold a ruler beside the largest speck and read its width; 0 if there is none.",
+        source=PRACTICE,
     ),
     Trait(
         "shimi_places",
@@ -50,6 +54,7 @@ SKIN = (
         Better.LESS,
         Growth.VARIES,
         "Where the specks are; those on the head stay, those on scales may go.",
+        source=PRACTICE,
     ),
     Trait(
         "hikui",
@@ -59,6 +64,7 @@ SKIN = (
         Growth.RISES,
         "Yes if a yellowish patch stands up from the red when you look along the skin.",
         {"ja": "ヒクイ"},
+        source=PRACTICE,
     ),
     Trait(
         "ginrin_scales",
@@ -67,6 +73,7 @@ SKIN = (
         Better.LESS,
         Growth.FIXED,
         "Count single sparkling scales on a fish that is not a ginrin.",
+        source=PRACTICE,
     ),
 )
 """Traits of the skin."""
@@ -79,6 +86,7 @@ WHOLE = (
         Better.MORE,
         Growth.VARIES,
         "How alike the left and right half of the pattern weigh, from above: 1 is equal, 0 is all on one side.",
+        source=PRACTICE,
     ),
     Trait(
         "balance_front_rear",
@@ -87,6 +95,7 @@ WHOLE = (
         Better.MORE,
         Growth.VARIES,
         "How alike the front and rear half of the pattern weigh, from above: 1 is equal, 0 is all at one end.",
+        source=PRACTICE,
     ),
     Trait(
         "balance",
@@ -96,6 +105,7 @@ WHOLE = (
         Growth.VARIES,
         "From above: does the pattern weigh alike in front and behind, on the left and on the right?",
         {"ja": "バランス"},
+        source=PRACTICE,
     ),
     Trait(
         "contrast",
@@ -104,6 +114,7 @@ WHOLE = (
         Better.MORE,
         Growth.VARIES,
         "From two steps away: strong parts the colours at once, weak lets them run together; leave it out with one colour.",
+        source=PRACTICE,
     ),
     Trait(
         "presence",
@@ -112,6 +123,7 @@ WHOLE = (
         Better.MORE,
         Growth.RISES,
         "Step back from the bowl: does the fish draw the eye before you look for anything?",
+        source=PRACTICE,
     ),
     Trait(
         "impression",
@@ -121,6 +133,7 @@ WHOLE = (
         Growth.VARIES,
         "All in all, at first sight, before you look for anything: how good is this fish?",
         {"ja": "総合"},
+        source=PRACTICE,
     ),
     Trait(
         "interest",
@@ -129,6 +142,7 @@ WHOLE = (
         Better.MORE,
         Growth.VARIES,
         "How far the pattern stands apart from all others of the batch.",
+        source=PRACTICE,
     ),
     Trait(
         "finish",
@@ -138,6 +152,7 @@ WHOLE = (
         Growth.RISES,
         "How far skin and colour have come: early is still opening, finished is at its best, past is going over.",
         {"ja": "仕上がり"},
+        source=PRACTICE,
     ),
     Trait(
         "stability",
@@ -146,6 +161,7 @@ WHOLE = (
         Better.MORE,
         Growth.VARIES,
         "Will colour and edges still be there next year? Good for thick, even colour from a line that holds.",
+        source=PRACTICE,
     ),
 )
 """Traits of the fish as a whole."""

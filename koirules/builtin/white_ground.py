@@ -7,7 +7,7 @@ can reach at all, are from memory.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import number, scale
+from koirules.vocabulary.shorthand import CIELAB, PRACTICE, number, scale
 from koirules.vocabulary.traits import Better, Growth, Trait
 
 WHITE_COLOUR = (
@@ -19,6 +19,7 @@ WHITE_COLOUR = (
         Growth.RISES,
         "Look at the white from the nose to the tail in daylight: snow is thick and pure, yellow has a cast.",
         {"ja": "白地"},
+        source=PRACTICE,
     ),
     Trait(
         "white_head",
@@ -27,6 +28,7 @@ WHITE_COLOUR = (
         Better.MORE,
         Growth.RISES,
         "Hold the head beside the white of the back: a yellow head often clears in young fish.",
+        source=PRACTICE,
     ),
     Trait(
         "shiroji_lightness",
@@ -37,6 +39,7 @@ WHITE_COLOUR = (
         "Lightness of the mean colour reading of the white, wet skin, no glare: 100 is pure white.",
         {"ja": "白地の明度"},
         by_eye=False,
+        source=CIELAB,
     ),
     Trait(
         "shiroji_chroma",
@@ -47,6 +50,7 @@ WHITE_COLOUR = (
         "Chroma of the mean colour reading of the white: 0 has no cast at all.",
         {"ja": "白地の彩度"},
         by_eye=False,
+        source=CIELAB,
     ),
     Trait(
         "shiroji_yellow",
@@ -56,6 +60,7 @@ WHITE_COLOUR = (
         Growth.FALLS,
         "The b* of the mean colour reading of the white: above 0 is yellow, below 0 is blue.",
         by_eye=False,
+        source=CIELAB,
     ),
 )
 """The traits of white."""

@@ -215,6 +215,7 @@ def _tell(trait: Trait, follows: Mapping[str, str], growth: Growing, drawing: st
         "with growth": trait.growth.value + ("; can be asked grown" if growth.inputs(trait) else ""),
         "is had": "by eye" if trait.by_eye else "by measuring, or from a note",
         "follows from": follows.get(trait.name, ""),
+        "source": trait.source,
         "other languages": ", ".join(f"{title} ({code})" for code, title in trait.titles.items()),
     }
     for title, words in rows.items():
@@ -250,8 +251,18 @@ def _list_in_full(found: Variety, follows: Mapping[str, str], growth: Growing) -
         told = (trait.name, describe_kind(trait.kind), trait.better.value, grows)
         table.add_row(*(Text(shown(cell)) for cell in (*told, f"{trait.title}. {trait.describe}{derived}")))
     console.print(table)
+    for source, names in _by_source(found).items():
+        show_paragraph(shown(f"{source or 'Nothing is said of where these come from.'} ({', '.join(names)})"))
     if found.constants:
         console.print(_constants(found))
+
+
+def _by_source(found: Variety) -> dict[str, list[str]]:
+    """The names of the traits by where their meanings, ranges and words come from."""
+    together: dict[str, list[str]] = {}
+    for trait in found.traits.values():
+        together.setdefault(trait.source, []).append(trait.name)
+    return together
 
 
 def _constants(found: Variety) -> RenderableType:
@@ -352,5 +363,6 @@ def _as_data(trait: Trait, follows: Mapping[str, str], growth: Growing) -> dict[
         "grown_to": growth.is_known(trait),
         "describe": trait.describe,
         "titles": dict(trait.titles),
+        "source": trait.source,
         "follows_from": follows.get(trait.name),
     }

@@ -120,5 +120,7 @@ def _of_traits(rules: Rules) -> Iterator[Text]:
 def _of_trait(trait: Trait, source: Source) -> Iterator[Text]:
     yield Text(source, trait.name, trait.title, trait.name, trait.titles)
     yield Text(source, trait.name, trait.describe)
+    if trait.source:
+        yield Text(source, trait.name, trait.source)
     for word in words_of(trait.kind):
         yield Text(source, trait.name, word.replace("_", " "), trait.name)

@@ -10,6 +10,13 @@ from decimal import Decimal
 from koirules.vocabulary.kinds import Choice, Colours, Count, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.units import UNITS, WRITTEN_OTHERWISE
 
+PRACTICE = "Meaning: common practice, no source. Range and words: from memory."
+"""Where most traits come from, for their `source`."""
+
+CIELAB = "CIELAB under D65 and 10 degrees unless the sheet says otherwise (ISO/CIE 11664-4). Range: from memory."
+CIEDE2000 = "CIEDE2000 (ISO/CIE 11664-6). Range: from memory."
+FULTON = "Fulton's K (Froese 2006, Journal of Applied Ichthyology 22:241-253). Range: from memory."
+
 YES_NO = YesNo()
 """Yes or no."""
 

@@ -87,6 +87,7 @@ class Trait:
     plain numbers and shares. never_silent: what nobody may take for granted, such as health and injuries. white_from_sides:
     whether it is a share that becomes less as white grows in from the sides, so that it can be asked grown without a map. usual:
     by stage (`tosai`, "" for any other) between which ends a number lies for nearly every fish, in the unit of the trait.
+    source: where its meaning, range and words come from, or that they are common practice or from memory.
     """
 
     name: str
@@ -101,6 +102,7 @@ class Trait:
     never_silent: bool = False
     white_from_sides: bool = False
     usual: Mapping[str, tuple[Decimal, Decimal]] = field(factory=dict, hash=False, eq=False)
+    source: str = field(default="", hash=False, eq=False)
 
     def usual_at(self, stage: str | None) -> tuple[Decimal, Decimal] | None:
         """Between which ends a number lies for nearly every fish of a stage; None where nobody can say."""

@@ -66,6 +66,7 @@ _TYPES_OF_TRAIT: Mapping[str, type] = {
     "better": Better,
     "growth": Growth,
     "describe": str,
+    "source": str,
     "titles": Mapping,
     "usual": Mapping,
 }

@@ -1,5 +1,6 @@
 """`koirules traits`: a short list, a search, one trait in full with its drawing."""
 
+import json
 from pathlib import Path
 from xml.etree import ElementTree
 
@@ -108,3 +109,15 @@ def test_every_drawing_is_of_a_trait_and_stays_in_its_frame():
             elif words.get("text-anchor") == "end":
                 assert x - long >= left, name
             assert top < float(words.get("y")) < top + tall
+
+
+def test_where_a_trait_comes_from_is_told():
+    practice = "Meaning: common practice, no source. Range and words: from memory."
+    run = CliRunner().invoke
+    assert practice in " ".join(run(main, ["traits", "kohaku", "--about", "kiwa"]).output.split())
+    assert "CIEDE2000 (ISO/CIE 11664-6)" in run(main, ["traits", "kohaku", "--about", "hi_evenness"]).output
+    told = json.loads(run(main, ["traits", "kohaku", "--json"]).output)
+    assert all("common practice" in one["source"] or "from memory" in one["source"] for one in told)
+    whole = " ".join(run(main, ["traits", "kohaku", "--all"]).output.split())
+    assert f"{practice} (" in whole
+    assert "Froese 2006" in whole

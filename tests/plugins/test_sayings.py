@@ -79,3 +79,8 @@ def test_a_fish_of_each_variety(box, variety, text, wanted):
     (fish,) = reader.read(f"1: {text}").fish
     assert fish.unread == ()
     assert cells(fish, reader.lexicon.traits) == wanted
+
+
+def test_every_trait_says_where_it_comes_from(box):
+    silent = [trait.name for one in box.vocabularies.values() for trait in one.traits if not trait.source]
+    assert silent == []

@@ -193,6 +193,21 @@ def glossary(voice: Voice) -> Iterator[Block]:
     if rows:
         yield Heading(3, line(voice.say("What is looked at and written down")), "traits")
         yield trait_table(voice, rows)
+        yield from sources(voice)
+
+
+def sources(voice: Voice) -> Iterator[Block]:
+    """Where the meanings, ranges and words of the traits come from, which are no rules of this page."""
+    read = voice.grader.traits_to_record()
+    together: dict[str, list[str]] = {}
+    for name, trait in voice.rules.traits.items():
+        if name in read and trait.source:
+            together.setdefault(trait.source, []).append(voice.plain.trait(trait))
+    if together:
+        yield Paragraph(line(voice.say("Where the traits come from, which are not this page’s own:")))
+    for source, traits in together.items():
+        told = voice.tongue.joined(sorted(traits, key=str.casefold))
+        yield Paragraph(line(voice.say("{source} ({traits})", source=voice.tongue.of(source), traits=told)))
 
 
 def terms(voice: Voice, level: int = 3) -> Iterator[Block]:

@@ -5,7 +5,7 @@ Meanings are common practice, no source; ranges and the steps of the scales are 
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import YES_NO, count, scale
+from koirules.vocabulary.shorthand import PRACTICE, YES_NO, count, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_asagi.said import SAID_OF_ASAGI
 
@@ -17,6 +17,7 @@ GROUND = (
         Better.TARGET,
         Growth.FIXED,
         "Count the rows of neat scales from the back fin down to the lateral line, on the poorer side.",
+        source=PRACTICE,
     ),
     Trait(
         "blue_tone",
@@ -26,6 +27,7 @@ GROUND = (
         Growth.FALLS,
         "The centres of the scales beside the reference fish: a young fish should be light, as the net darkens with age.",
         {"ja": "藍の濃淡"},
+        source=PRACTICE,
     ),
 )
 """The ground under the net."""
@@ -42,6 +44,7 @@ ASAGI = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "Yes if a clean white line parts the red of the flank from the blue of the back on both sides.",
+            source=PRACTICE,
         ),
         Trait(
             "menkaburi",
@@ -51,6 +54,7 @@ ASAGI = Vocabulary(
             Growth.VARIES,
             "Yes if red runs from the cheeks over the whole head: a kind of its own.",
             {"ja": "面被り"},
+            source=PRACTICE,
         ),
     ),
     includes=("shared", "net", "asagi_and_shusui"),

@@ -5,7 +5,7 @@ Meanings are common practice, no source; ranges and the steps of the scales are 
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import CHEEKS, YES_NO, count, places, scale, share
+from koirules.vocabulary.shorthand import CHEEKS, PRACTICE, YES_NO, count, places, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_asagi.said import SAID_OF_BOTH
 
@@ -17,6 +17,7 @@ HEAD = (
         Better.MORE,
         Growth.FIXED,
         "Yes if the nose of a small fish is already pale and clean: the first sign of a clear head.",
+        source=PRACTICE,
     ),
     Trait(
         "red_eyes",
@@ -25,6 +26,7 @@ HEAD = (
         Better.MORE,
         Growth.FIXED,
         "Yes if the ring of the eye (iris) is red on both sides.",
+        source=PRACTICE,
     ),
 )
 """What a clear head has beside it."""
@@ -38,6 +40,7 @@ RED = (
         Growth.RISES,
         "From the side, in % of the height of the body: 0 is the belly, about 50 the lateral line, 100 the back.",
         {"ja": "緋の高さ"},
+        source=PRACTICE,
     ),
     Trait(
         "hi_line_even",
@@ -46,6 +49,7 @@ RED = (
         Better.MORE,
         Growth.VARIES,
         "Follow the upper edge of the red from the gill to the tail: straight runs level, ragged jumps up and down.",
+        source=PRACTICE,
     ),
     Trait(
         "cheek_hi",
@@ -55,6 +59,7 @@ RED = (
         Growth.FIXED,
         "The cheeks that are red below the eye; both are wanted.",
         {"ja": "頬の緋"},
+        source=PRACTICE,
     ),
     Trait(
         "pectoral_red",
@@ -64,6 +69,7 @@ RED = (
         Growth.RISES,
         "How far red runs into the pectoral fins: base is best; a young fish may have red to the rim, which draws back.",
         {"ja": "元赤"},
+        source=PRACTICE,
     ),
     Trait(
         "stray_hi",
@@ -72,6 +78,7 @@ RED = (
         Better.LESS,
         Growth.RISES,
         "Count the red spots on the back, or on the flank away from the red below.",
+        source=PRACTICE,
     ),
 )
 """The red of belly, flank, cheeks and fins."""

@@ -6,7 +6,7 @@ the skin doitsu, which shusui includes.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import choice, scale
+from koirules.vocabulary.shorthand import PRACTICE, choice, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_asagi.said import SAID_OF_SHUSUI
 
@@ -22,6 +22,7 @@ SHUSUI = Vocabulary(
             Growth.FALLS,
             "From above, beside the rows: even is one clear light blue, patchy has clouds, grey has no blue.",
             {"ja": "地肌の青"},
+            source=PRACTICE,
         ),
         Trait(
             "blue_scales",
@@ -31,6 +32,7 @@ SHUSUI = Vocabulary(
             Growth.RISES,
             "The scales of the rows along the back: deep is dark indigo against the light skin.",
             {"ja": "鱗の藍"},
+            source=PRACTICE,
         ),
         Trait(
             "red_back",
@@ -40,6 +42,7 @@ SHUSUI = Vocabulary(
             Growth.RISES,
             "Hana has red between the lateral line and the rows of the back, hi is red over the back as well.",
             {"ja": "花・緋"},
+            source=PRACTICE,
         ),
     ),
     includes=("shared", "asagi_and_shusui", "doitsu"),

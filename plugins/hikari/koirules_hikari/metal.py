@@ -8,7 +8,7 @@ variety has.
 from __future__ import annotations
 
 from koirules.vocabulary.measures import Formula
-from koirules.vocabulary.shorthand import YES_NO, number, scale, share
+from koirules.vocabulary.shorthand import PRACTICE, YES_NO, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_hikari.said import SAID_OF_METAL
 
@@ -24,6 +24,7 @@ METAL = Vocabulary(
             Growth.VARIES,
             "Even is the same from nose to tail and down both sides, patchy has dull fields.",
             {"ja": "光りの揃い"},
+            source=PRACTICE,
         ),
         Trait(
             "shine_head",
@@ -32,6 +33,7 @@ METAL = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "From above: how much of the head has full shine, from the nose to the gill edge.",
+            source=PRACTICE,
         ),
         Trait(
             "shine_shoulder",
@@ -40,6 +42,7 @@ METAL = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "From above: how much of the body before the back fin has full shine.",
+            source=PRACTICE,
         ),
         Trait(
             "shine_rear",
@@ -48,6 +51,7 @@ METAL = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "From above: how much of the body from the front of the back fin to the tail has full shine.",
+            source=PRACTICE,
         ),
         Trait(
             "shine_cover",
@@ -56,6 +60,7 @@ METAL = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "The mean of the shares on head, shoulder and behind.",
+            source=PRACTICE,
         ),
         Trait(
             "shine_evenness",
@@ -64,6 +69,7 @@ METAL = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "The least of the three shares of the shine divided by the greatest: 1 is alike from nose to tail.",
+            source=PRACTICE,
         ),
         Trait(
             "pectoral_shine",
@@ -72,6 +78,7 @@ METAL = Vocabulary(
             Better.MORE,
             Growth.RISES,
             "With the pectoral fins spread: bright shines to the rim like foil, dull is only clear or white.",
+            source=PRACTICE,
         ),
         Trait(
             "discolour",
@@ -80,6 +87,7 @@ METAL = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "Look again in warm water: strong has gone dark or orange, none has kept its tone.",
+            source=PRACTICE,
         ),
         Trait(
             "helmet",
@@ -88,6 +96,7 @@ METAL = Vocabulary(
             Better.LESS,
             Growth.RISES,
             "Yes if the outline of the skull stands dark under the shine like a helmet; it comes through with age.",
+            source=PRACTICE,
         ),
     ),
     includes=("clear_head",),

@@ -7,7 +7,7 @@ pattern here is said by an article on hikari moyo. The net of a kujaku has the t
 from __future__ import annotations
 
 from koirules.vocabulary.measures import Formula
-from koirules.vocabulary.shorthand import YES_NO, choice, number, scale, share
+from koirules.vocabulary.shorthand import PRACTICE, YES_NO, choice, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_hikari.said import SAID_OF_MOYO
 
@@ -33,6 +33,7 @@ HIKARI_MOYO = Vocabulary(
             Growth.FIXED,
             "Hariwake is gold or orange on platinum, kikusui wavy and doitsu, kujaku netted, yamato has black spots too.",
             {"ja": "種類"},
+            source=PRACTICE,
         ),
         Trait(
             "moyo_cover",
@@ -42,6 +43,7 @@ HIKARI_MOYO = Vocabulary(
             Growth.VARIES,
             "From above, fins left out: how much of the fish has the second colour.",
             {"ja": "模様の割合"},
+            source=PRACTICE,
         ),
         Trait(
             "moyo_balance",
@@ -50,6 +52,7 @@ HIKARI_MOYO = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "The poorer of the balance of left and right and that of front and rear: 1 is well spread, 0 is all in one place.",
+            source=PRACTICE,
         ),
         Trait(
             "moyo_edge",
@@ -58,6 +61,7 @@ HIKARI_MOYO = Vocabulary(
             Better.MORE,
             Growth.RISES,
             "Where the two colours meet: sharp is cut as with a knife, blurred runs over several scales.",
+            source=PRACTICE,
         ),
         Trait(
             "kujaku_face",
@@ -66,6 +70,7 @@ HIKARI_MOYO = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "On a kujaku alone: clean is a red or white face without black, dirty has net or specks on it.",
+            source=PRACTICE,
         ),
         Trait(
             "wave",
@@ -74,6 +79,7 @@ HIKARI_MOYO = Vocabulary(
             Better.MORE,
             Growth.FIXED,
             "Yes if the second colour runs in waves along both flanks, as wanted on a kikusui.",
+            source=PRACTICE,
         ),
     ),
     includes=("shared", "metal", "net"),

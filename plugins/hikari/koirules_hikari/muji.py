@@ -6,7 +6,7 @@ metallic matsuba is its net, which has the traits of every net.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import choice, scale
+from koirules.vocabulary.shorthand import PRACTICE, choice, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_hikari.said import SAID_OF_MUJI
 
@@ -22,6 +22,7 @@ HIKARI_MUJI = Vocabulary(
             Growth.FIXED,
             "Yamabuki is yellow gold, platinum white, orenji orange, nezu grey, matsuba silver or gold under a dark net.",
             {"ja": "色"},
+            source=PRACTICE,
         ),
         Trait(
             "tone_even",
@@ -30,6 +31,7 @@ HIKARI_MUJI = Vocabulary(
             Better.MORE,
             Growth.FIXED,
             "Compare head, back and tail stem: even is one tone, patchy is paler or darker in places.",
+            source=PRACTICE,
         ),
         Trait(
             "fukurin",
@@ -39,6 +41,7 @@ HIKARI_MUJI = Vocabulary(
             Growth.RISES,
             "Between the scales of the back: full has a bright line of skin round every scale; it comes only with size.",
             {"ja": "覆輪"},
+            source=PRACTICE,
         ),
         Trait(
             "rows_neat",
@@ -47,6 +50,7 @@ HIKARI_MUJI = Vocabulary(
             Better.MORE,
             Growth.FIXED,
             "From the side: neat has straight rows of whole scales down to the belly, rough has gaps and crooked rows.",
+            source=PRACTICE,
         ),
     ),
     includes=("shared", "metal", "net"),

@@ -6,7 +6,7 @@ every koi that has them. That the shine may be lost as the black grows is said b
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import YES_NO, choice, scale
+from koirules.vocabulary.shorthand import PRACTICE, YES_NO, choice, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_hikari.said import SAID_OF_HIKARI_UTSURI
 
@@ -22,6 +22,7 @@ HIKARI_UTSURI = Vocabulary(
             Growth.FIXED,
             "Kin showa has red, white and black; gin shiro is silver, kin hi red gold and kin ki yellow gold with black.",
             {"ja": "種類"},
+            source=PRACTICE,
         ),
         Trait(
             "hi_under_metal",
@@ -30,6 +31,7 @@ HIKARI_UTSURI = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "The metal thins every red: red is still a clear red from two steps away, brown is rust.",
+            source=PRACTICE,
         ),
         Trait(
             "ground_bright",
@@ -38,6 +40,7 @@ HIKARI_UTSURI = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "The silver or gold between the black bands: bright shines by itself, dull looks like wet paper.",
+            source=PRACTICE,
         ),
         Trait(
             "metal_lost",
@@ -46,6 +49,7 @@ HIKARI_UTSURI = Vocabulary(
             Better.LESS,
             Growth.RISES,
             "Yes if the shine has gone from the black and from its edges since the last look.",
+            source=PRACTICE,
         ),
     ),
     includes=("shared", "metal", "red_pattern", "red_on_white", "black", "black_bands"),

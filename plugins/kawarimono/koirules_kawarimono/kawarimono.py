@@ -7,7 +7,7 @@ Meanings are common practice, no source; the steps of the scales are from memory
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import PECTORALS, choice, places, scale
+from koirules.vocabulary.shorthand import PECTORALS, PRACTICE, choice, places, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_kawarimono.said import SAID_OF_KAWARIMONO
 
@@ -26,6 +26,7 @@ KAWARIMONO = Vocabulary(
             Growth.VARIES,
             "Chagoi is brown, soragoi grey, ochiba brown on grey, karasugoi black, kumonryu black and white and doitsu.",
             {"ja": "種類"},
+            source=PRACTICE,
         ),
         Trait(
             "colour_even",
@@ -34,6 +35,7 @@ KAWARIMONO = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "Compare head, back and tail stem: even is one tone on each colour, patchy has clouds or pale fields.",
+            source=PRACTICE,
         ),
         Trait(
             "white_edges",
@@ -43,6 +45,7 @@ KAWARIMONO = Vocabulary(
             Growth.FIXED,
             "Where a black koi is white: the fin tips of a hajiro, nose and tail too on its kin.",
             {"ja": "白の縁"},
+            source=PRACTICE,
         ),
         Trait(
             "tameness",
@@ -51,6 +54,7 @@ KAWARIMONO = Vocabulary(
             Better.MORE,
             Growth.RISES,
             "At the edge of the pond: tame comes first and takes food from the hand, shy stays below.",
+            source=PRACTICE,
         ),
         Trait(
             "rarity",
@@ -59,6 +63,7 @@ KAWARIMONO = Vocabulary(
             Better.MORE,
             Growth.FIXED,
             "How seldom such a fish comes out of a spawning of this house.",
+            source=PRACTICE,
         ),
     ),
     includes=("shared", "clear_head", "net", "black"),

@@ -7,7 +7,7 @@ is usually darker with age, is from memory: so the warmth of the water belongs t
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import choice, scale
+from koirules.vocabulary.shorthand import PRACTICE, choice, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_koromo.said import SAID_OF_GOSHIKI
 
@@ -22,6 +22,7 @@ GOSHIKI = Vocabulary(
             Better.NEITHER,
             Growth.VARIES,
             "Modern has a light net and clean red, kuro is dark between the patches.",
+            source=PRACTICE,
         ),
         Trait(
             "net_weight",
@@ -30,6 +31,7 @@ GOSHIKI = Vocabulary(
             Better.TARGET,
             Growth.RISES,
             "On the white: light is pale blue-grey, heavy is nearly black, solid lets no single scale be seen.",
+            source=PRACTICE,
         ),
         Trait(
             "hi_clean",
@@ -38,6 +40,7 @@ GOSHIKI = Vocabulary(
             Better.MORE,
             Growth.RISES,
             "Clean has no dark scale in the red, covered has the net all over it.",
+            source=PRACTICE,
         ),
         Trait(
             "hi_brightness",
@@ -46,6 +49,7 @@ GOSHIKI = Vocabulary(
             Better.MORE,
             Growth.RISES,
             "Step back: bright red stands out from the net like a lamp, dull red sinks into it.",
+            source=PRACTICE,
         ),
         Trait(
             "head_white_clear",
@@ -54,6 +58,7 @@ GOSHIKI = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "The white of the head in front of the gill edge: clear has no grey, dark is clouded.",
+            source=PRACTICE,
         ),
     ),
     includes=("shared", "red_pattern", "red_on_white", "net"),

@@ -7,7 +7,7 @@ koromo. `net_clarity` and the other traits of the net are here those of the net 
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import YES_NO, choice, scale, share
+from koirules.vocabulary.shorthand import PRACTICE, YES_NO, choice, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_koromo.said import SAID_OF_KOROMO
 
@@ -23,6 +23,7 @@ KOROMO = Vocabulary(
             Growth.VARIES,
             "Ai has blue rims on red scales, sumi has black over the red as well, budo has grape-coloured clusters.",
             {"ja": "衣の種類"},
+            source=PRACTICE,
         ),
         Trait(
             "net_on_white",
@@ -31,6 +32,7 @@ KOROMO = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "Look along the edges of the red: none keeps every dark scale inside the red, much has them all over the white.",
+            source=PRACTICE,
         ),
         Trait(
             "head_net",
@@ -39,6 +41,7 @@ KOROMO = Vocabulary(
             Better.LESS,
             Growth.RISES,
             "Yes if any dark scale or stain lies in the red of the head; on sumi goromo it is common.",
+            source=PRACTICE,
         ),
         Trait(
             "budo_clusters",
@@ -48,6 +51,7 @@ KOROMO = Vocabulary(
             Growth.RISES,
             "Of budo goromo: clear stands in round bunches with a clean edge, poor runs together; leave it out for the others.",
             {"ja": "葡萄"},
+            source=PRACTICE,
         ),
         Trait(
             "dark_sashi",
@@ -56,6 +60,7 @@ KOROMO = Vocabulary(
             Better.NEITHER,
             Growth.RISES,
             "Yes if the front edge of the red (sashi) shows blue or black under the white scales.",
+            source=PRACTICE,
         ),
         Trait(
             "hi_hidden",
@@ -64,6 +69,7 @@ KOROMO = Vocabulary(
             Better.LESS,
             Growth.RISES,
             "Of all the red on the back, how much can no longer be seen for black.",
+            source=PRACTICE,
         ),
     ),
     includes=("shared", "red_pattern", "red_on_white", "net"),

@@ -5,7 +5,7 @@ Meanings are common practice, no source; ranges, steps and Japanese names are fr
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import choice, count, number, places, scale, share
+from koirules.vocabulary.shorthand import PRACTICE, choice, count, number, places, scale, share
 from koirules.vocabulary.subject import SHOW, SORTING, Cautions, Subject
 from koirules.vocabulary.traits import AS_GIRTH, AS_LENGTH, Better, Growth, Trait, Vocabulary
 from koirules_ranchu.drawing import DRAWING
@@ -66,6 +66,7 @@ RANCHU = Vocabulary(
             "From the front of the head to the end of the tail, from above.",
             {"ja": "全長"},
             allometry=AS_LENGTH,
+            source=PRACTICE,
         ),
         Trait(
             "breadth",
@@ -75,6 +76,7 @@ RANCHU = Vocabulary(
             Growth.RISES,
             "The greatest breadth of the body from above, without the fins.",
             allometry=AS_GIRTH,
+            source=PRACTICE,
         ),
         Trait(
             "head_growth",
@@ -84,6 +86,7 @@ RANCHU = Vocabulary(
             Growth.VARIES,
             "How much the skin of the head has thickened, from above: full hides the line of the skull.",
             {"ja": "肉瘤"},
+            source=PRACTICE,
         ),
         Trait(
             "back",
@@ -94,6 +97,7 @@ RANCHU = Vocabulary(
             "From the head to the tail: smooth bends down once, without a step or a bump.",
             {"ja": "背なり"},
             never_silent=True,
+            source=PRACTICE,
         ),
         Trait(
             "fin_remnants",
@@ -103,6 +107,7 @@ RANCHU = Vocabulary(
             Growth.FIXED,
             "Spines, bumps or rays where other goldfish have the fin of the back.",
             never_silent=True,
+            source=PRACTICE,
         ),
         Trait(
             "tail_kind",
@@ -113,6 +118,7 @@ RANCHU = Vocabulary(
             "Four lobes: split to its root; cherry: a notch; three lobes: none; pinched: the upper edges are grown together; "
             "single: one blade, as other fish have.",
             {"ja": "尾形"},
+            source=PRACTICE,
         ),
         Trait(
             "tail_spread",
@@ -122,6 +128,7 @@ RANCHU = Vocabulary(
             Growth.VARIES,
             "How far the halves of the tail stand apart while the fish swims.",
             {"ja": "尾張り"},
+            source=PRACTICE,
         ),
         Trait(
             "tail_even",
@@ -130,6 +137,7 @@ RANCHU = Vocabulary(
             Better.MORE,
             Growth.FIXED,
             "Whether left and right are as large and stand as wide.",
+            source=PRACTICE,
         ),
         Trait(
             "colour",
@@ -139,6 +147,7 @@ RANCHU = Vocabulary(
             Growth.VARIES,
             "Dark are young fish before the colour turns.",
             {"ja": "色"},
+            source=PRACTICE,
         ),
         Trait(
             "red_cover",
@@ -147,6 +156,7 @@ RANCHU = Vocabulary(
             Better.NEITHER,
             Growth.VARIES,
             "Of a red and white fish: how much of body and head is red, from above.",
+            source=PRACTICE,
         ),
         Trait(
             "red_on",
@@ -155,6 +165,7 @@ RANCHU = Vocabulary(
             Better.NEITHER,
             Growth.VARIES,
             "Of a red and white fish: the parts that are red, or for the most part so.",
+            source=PRACTICE,
         ),
         Trait(
             "swimming",
@@ -164,6 +175,7 @@ RANCHU = Vocabulary(
             Growth.VARIES,
             "Over some metres in clear water; one that tips over when it rests may be ill.",
             never_silent=True,
+            source=PRACTICE,
         ),
         Trait(
             "health",
@@ -173,6 +185,7 @@ RANCHU = Vocabulary(
             Growth.VARIES,
             "Spots, clamped fins, sores or gasping are not well: it is left in peace, ask a fish vet.",
             never_silent=True,
+            source=PRACTICE,
         ),
     ),
     describe="Goldfish that are looked at from above: no fin on the back, a tail in two halves.",

@@ -7,7 +7,7 @@ more of it modern is said by a lesson on showa in Dutch.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import choice, count, share
+from koirules.vocabulary.shorthand import PRACTICE, choice, count, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_showa.said import SAID_OF_SHOWA
 
@@ -23,6 +23,7 @@ SHOWA = Vocabulary(
             Growth.VARIES,
             "Mukashi is the old style, mostly black; kindai the modern one with much white; hi_showa mostly red; "
             "boke has clouded black.",
+            source=PRACTICE,
         ),
         Trait(
             "shiro_cover",
@@ -32,6 +33,7 @@ SHOWA = Vocabulary(
             Growth.RISES,
             "From above, fins left out: how much of the fish is white; grey that will clear counts as white.",
             {"ja": "白の割合"},
+            source=PRACTICE,
         ),
         Trait(
             "head_colours",
@@ -41,6 +43,7 @@ SHOWA = Vocabulary(
             Growth.RISES,
             "How many of red, black and white there are on the head: three is wanted.",
             {"ja": "頭の色数"},
+            source=PRACTICE,
         ),
         Trait(
             "third_balance",
@@ -49,6 +52,7 @@ SHOWA = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "Think the body in thirds, from behind the head to the tail: in how many can red, black and white all be seen?",
+            source=PRACTICE,
         ),
     ),
     includes=("shared", "red_pattern", "red_on_white", "black", "black_bands"),

@@ -8,7 +8,7 @@ of a fish, and so is no trait.
 from __future__ import annotations
 
 from koirules.vocabulary.measures import Formula
-from koirules.vocabulary.shorthand import count, number, scale
+from koirules.vocabulary.shorthand import PRACTICE, count, number, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_skins.said import SAID_OF_DOITSU
 
@@ -21,6 +21,7 @@ ROWS = (
         Growth.FIXED,
         "From above, left and right of the back fin: straight runs from the head to the tail without a gap or a kink.",
         {"ja": "背の鱗並び"},
+        source=PRACTICE,
     ),
     Trait(
         "lateral_row",
@@ -30,6 +31,7 @@ ROWS = (
         Growth.FIXED,
         "Along the lateral line: even is one straight row, fair hardly broken, none bare skin, uneven has gaps or mixed sizes.",
         {"ja": "側線の鱗並び"},
+        source=PRACTICE,
     ),
     Trait(
         "row_scales_left",
@@ -38,6 +40,7 @@ ROWS = (
         Better.NEITHER,
         Growth.FIXED,
         "Count the scales of the row left of the back fin, from behind the head to the tail; the fish's own left.",
+        source=PRACTICE,
     ),
     Trait(
         "row_scales_right",
@@ -46,6 +49,7 @@ ROWS = (
         Better.NEITHER,
         Growth.FIXED,
         "Count the scales of the row right of the back fin, from behind the head to the tail.",
+        source=PRACTICE,
     ),
     Trait(
         "row_symmetry",
@@ -54,6 +58,7 @@ ROWS = (
         Better.MORE,
         Growth.FIXED,
         "The shorter row of the back in scales, divided by the longer one: 1 is a mirror, 0 has a row on one side only.",
+        source=PRACTICE,
     ),
     Trait(
         "scale_size_even",
@@ -62,6 +67,7 @@ ROWS = (
         Better.MORE,
         Growth.FIXED,
         "Even grows slowly smaller from head to tail, mixed has large and small scales beside each other.",
+        source=PRACTICE,
     ),
     Trait(
         "stray_scales",
@@ -71,6 +77,7 @@ ROWS = (
         Growth.FIXED,
         "Count the scales on skin that should be bare, away from the rows of back and flank.",
         {"ja": "無駄鱗"},
+        source=PRACTICE,
     ),
 )
 """Where the scales sit."""
@@ -84,6 +91,7 @@ BARE_SKIN = (
         Growth.VARIES,
         "Wet, in even light, between the rows: good shines like lacquer, dull looks like leather.",
         {"ja": "地肌の艶"},
+        source=PRACTICE,
     ),
     Trait(
         "edge_on_skin",
@@ -92,6 +100,7 @@ BARE_SKIN = (
         Better.MORE,
         Growth.RISES,
         "Where two colours meet on bare skin: sharp is cut as with a knife, soft runs over; leave it out without a pattern.",
+        source=PRACTICE,
     ),
     Trait(
         "skin_marks",
@@ -101,6 +110,7 @@ BARE_SKIN = (
         Growth.FALLS,
         "Count the scars, scratches and spots that show because no scale hides them.",
         never_silent=True,
+        source=PRACTICE,
     ),
 )
 """What is seen where no scale is."""

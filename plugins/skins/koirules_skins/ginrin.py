@@ -7,7 +7,7 @@ goes, and whether its shine or its pattern comes first there, is for the show or
 from __future__ import annotations
 
 from koirules.vocabulary.measures import Formula
-from koirules.vocabulary.shorthand import choice, count, number, scale, share
+from koirules.vocabulary.shorthand import PRACTICE, choice, count, number, scale, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_skins.said import SAID_OF_GINRIN
 
@@ -20,6 +20,7 @@ TRAITS = (
         Growth.FIXED,
         "On one scale: diamond glitters, beta shines all over, pearl has a raised dot, kado a rim, sudare stripes.",
         {"ja": "銀鱗の型"},
+        source=PRACTICE,
     ),
     Trait(
         "gin_rows",
@@ -29,6 +30,7 @@ TRAITS = (
         Growth.FIXED,
         "From the back fin downwards, on the poorer side: how many rows of scales sparkle from shoulder to tail.",
         {"ja": "銀鱗の列"},
+        source=PRACTICE,
     ),
     Trait(
         "gin_cover_left",
@@ -37,6 +39,7 @@ TRAITS = (
         Better.MORE,
         Growth.VARIES,
         "Of the scales between shoulder, tail and lateral line on the fish's own left: how many sparkle.",
+        source=PRACTICE,
     ),
     Trait(
         "gin_cover_right",
@@ -45,6 +48,7 @@ TRAITS = (
         Better.MORE,
         Growth.VARIES,
         "Of the scales between shoulder, tail and lateral line on the fish's own right: how many sparkle.",
+        source=PRACTICE,
     ),
     Trait(
         "gin_cover",
@@ -53,6 +57,7 @@ TRAITS = (
         Better.MORE,
         Growth.VARIES,
         "Of all scales above the lateral lines, from shoulder to tail: how many sparkle, the mean of both sides.",
+        source=PRACTICE,
     ),
     Trait(
         "gin_balance",
@@ -61,6 +66,7 @@ TRAITS = (
         Better.MORE,
         Growth.VARIES,
         "The share of sparkling scales on the poorer side divided by that on the richer: 1 is alike, 0 is one side only.",
+        source=PRACTICE,
     ),
     Trait(
         "gin_even",
@@ -69,6 +75,7 @@ TRAITS = (
         Better.MORE,
         Growth.FIXED,
         "Even has no gap from shoulder to tail, scattered has single bright scales between dull ones.",
+        source=PRACTICE,
     ),
     Trait(
         "gin_strength",
@@ -78,6 +85,7 @@ TRAITS = (
         Growth.VARIES,
         "Turn the bowl slowly in daylight: bright flashes from every side, dull only where the light hits it.",
         {"ja": "銀鱗の輝き"},
+        source=PRACTICE,
     ),
     Trait(
         "gin_blur",
@@ -86,6 +94,7 @@ TRAITS = (
         Better.MORE,
         Growth.FIXED,
         "Whether the sparkle blurs the edges of the pattern: none leaves them clear; plain fish have none.",
+        source=PRACTICE,
     ),
 )
 """The traits of sparkling scales."""

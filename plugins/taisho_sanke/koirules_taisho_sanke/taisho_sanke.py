@@ -7,7 +7,7 @@ red (kasane sumi) lowers is common practice, no source.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import YES_NO, share
+from koirules.vocabulary.shorthand import PRACTICE, YES_NO, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_taisho_sanke.said import SAID_OF_SANKE
 
@@ -23,6 +23,7 @@ TAISHO_SANKE = Vocabulary(
             Growth.FIXED,
             "Of all black on the back, how much lies wholly on white; spots that touch red do not count.",
             {"ja": "壺墨"},
+            source=PRACTICE,
         ),
         Trait(
             "sumi_on_red",
@@ -32,6 +33,7 @@ TAISHO_SANKE = Vocabulary(
             Growth.FIXED,
             "Of all black on the back, how much lies on red.",
             {"ja": "重ね墨"},
+            source=PRACTICE,
         ),
         Trait(
             "key_black_on_white",
@@ -40,6 +42,7 @@ TAISHO_SANKE = Vocabulary(
             Better.MORE,
             Growth.VARIES,
             "Yes if the black at the shoulder (kata sumi) stands on white, parted from the red; leave it out if there is none.",
+            source=PRACTICE,
         ),
     ),
     includes=("shared", "red_pattern", "red_on_white", "black", "black_spots"),

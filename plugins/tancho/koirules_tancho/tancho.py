@@ -8,7 +8,7 @@ traits of red, the black of a sanke or showa those of black.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import CHEEKS, EYES, choice, count, number, places, share
+from koirules.vocabulary.shorthand import CHEEKS, EYES, PRACTICE, choice, count, number, places, share
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_tancho.said import SAID_OF_TANCHO
 
@@ -23,6 +23,7 @@ TANCHO = Vocabulary(
             Better.NEITHER,
             Growth.VARIES,
             "Kohaku is all white, sanke has black spots, showa has black that wraps the body and splits the head.",
+            source=PRACTICE,
         ),
         Trait(
             "spot_shape",
@@ -32,6 +33,7 @@ TANCHO = Vocabulary(
             Growth.FIXED,
             "From straight above: the nearest of these shapes; round is wanted first, irregular is none of them.",
             {"ja": "丹頂の形"},
+            source=PRACTICE,
         ),
         Trait(
             "spot_roundness",
@@ -40,6 +42,7 @@ TANCHO = Vocabulary(
             Better.MORE,
             Growth.FIXED,
             "The shorter diameter of the mark divided by the longer one: 1 is a circle.",
+            source=PRACTICE,
         ),
         Trait(
             "spot_symmetry",
@@ -48,6 +51,7 @@ TANCHO = Vocabulary(
             Better.MORE,
             Growth.FIXED,
             "Fold it along the middle of the head in your mind: 1 covers itself, 0 lies on one side only.",
+            source=PRACTICE,
         ),
         Trait(
             "spot_off_centre",
@@ -56,6 +60,7 @@ TANCHO = Vocabulary(
             Better.LESS,
             Growth.FIXED,
             "From the middle of the mark to the middle line of the head, in % of the width of the head between the gill edges.",
+            source=PRACTICE,
         ),
         Trait(
             "spot_size",
@@ -64,6 +69,7 @@ TANCHO = Vocabulary(
             Better.TARGET,
             Growth.FALLS,
             "How much of the head, from the nose to the gill edge, the mark covers from above.",
+            source=PRACTICE,
         ),
         Trait(
             "spot_touches",
@@ -72,6 +78,7 @@ TANCHO = Vocabulary(
             Better.LESS,
             Growth.FALLS,
             "The places that the mark runs into; a free mark touches none.",
+            source=PRACTICE,
         ),
         Trait(
             "spot_windows",
@@ -80,6 +87,7 @@ TANCHO = Vocabulary(
             Better.LESS,
             Growth.RISES,
             "Count the white holes inside the mark.",
+            source=PRACTICE,
         ),
         Trait(
             "other_red",
@@ -88,6 +96,7 @@ TANCHO = Vocabulary(
             Better.LESS,
             Growth.VARIES,
             "Count the red spots away from the mark, on lips, body and fins; with any of them it is no tancho.",
+            source=PRACTICE,
         ),
     ),
     includes=("shared", "red_on_white", "black", "black_spots", "black_bands"),

@@ -5,7 +5,7 @@ Meanings are common practice, no source; steps are from memory.
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import FINS, choice, places, scale
+from koirules.vocabulary.shorthand import FINS, PRACTICE, choice, places, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_utsurimono.said import SAID_OF_GROUND
 
@@ -21,6 +21,7 @@ GROUND = Vocabulary(
             Growth.FIXED,
             "Shiro is white, hi is red (aka bekko, hi utsuri), ki is yellow.",
             {"ja": "地色"},
+            source=PRACTICE,
         ),
         Trait(
             "ground_quality",
@@ -30,6 +31,7 @@ GROUND = Vocabulary(
             Growth.RISES,
             "From nose to tail in daylight: clean has no cast and no cloud; snow, or as deep as the colour can be, is best.",
             {"ja": "地色の質"},
+            source=PRACTICE,
         ),
         Trait(
             "ground_even",
@@ -38,6 +40,7 @@ GROUND = Vocabulary(
             Better.MORE,
             Growth.RISES,
             "Compare head, shoulder and rear: even is one tone everywhere, patchy changes from place to place.",
+            source=PRACTICE,
         ),
         Trait(
             "ground_in_fins",
@@ -46,6 +49,7 @@ GROUND = Vocabulary(
             Better.LESS,
             Growth.FALLS,
             "The fins with red or yellow of the body in the blade; white fins are wanted on bekko of every colour.",
+            source=PRACTICE,
         ),
     ),
     describe="The white, red or yellow of a koi that has one colour and black.",

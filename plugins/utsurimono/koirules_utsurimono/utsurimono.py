@@ -6,7 +6,7 @@ back is black is said by a handout on selecting an utsuri (2005).
 
 from __future__ import annotations
 
-from koirules.vocabulary.shorthand import number, scale
+from koirules.vocabulary.shorthand import PRACTICE, number, scale
 from koirules.vocabulary.traits import Better, Growth, Trait, Vocabulary
 from koirules_utsurimono.said import SAID_OF_UTSURI
 
@@ -22,6 +22,7 @@ UTSURIMONO = Vocabulary(
             Growth.RISES,
             "Split has black and the other colour side by side across the face, weak has a little of one of them.",
             {"ja": "面割れ"},
+            source=PRACTICE,
         ),
         Trait(
             "checker",
@@ -30,6 +31,7 @@ UTSURIMONO = Vocabulary(
             Better.MORE,
             Growth.FIXED,
             "Walk down the back: 1 changes from black left to black right like a chequered board, 0 has rings or stripes only.",
+            source=PRACTICE,
         ),
     ),
     includes=("shared", "one_ground", "black", "black_bands"),
