@@ -38,26 +38,26 @@ _PATTERNS = {
 }
 """The words for a pattern of the red, for those who do not know them."""
 
-_IN_ENGLISH = {**_PATTERNS, "many": "many patches"}
+_EACH_PATTERN = {**_PATTERNS, "many": to_say("many patches")}
 _OF_RED = ("hi_thick thick", "hi_even even")
 """What a pattern is told together with: three patches of thick, even red."""
 _IN_WORDS = {
-    "shiroji snow": "snow-white skin",
-    "shiroji white": "white skin",
-    "shiroji cream": "cream skin",
-    "shiroji yellow": "yellowish skin",
-    "kiwa razor": "razor-sharp edges",
-    "kiwa sharp": "sharp edges",
-    "kiwa fair": "edges not yet sharp",
-    "kiwa blurred": "blurred edges",
-    "sashi_even even": "even front edges",
-    "sashi_even rough": "rough front edges",
-    "hi_even fair": "red not quite even",
-    "hi_thick fair": "red of fair thickness",
-    "head_hi none": "no red on the head",
-    "head_hi small": "little red on the head",
-    "head_hi large": "much red on the head",
-    "head_hi hood": "red over the whole face",
+    "shiroji snow": to_say("snow-white skin"),
+    "shiroji white": to_say("white skin"),
+    "shiroji cream": to_say("cream skin"),
+    "shiroji yellow": to_say("yellowish skin"),
+    "kiwa razor": to_say("razor-sharp edges"),
+    "kiwa sharp": to_say("sharp edges"),
+    "kiwa fair": to_say("edges not yet sharp"),
+    "kiwa blurred": to_say("blurred edges"),
+    "sashi_even even": to_say("even front edges"),
+    "sashi_even rough": to_say("rough front edges"),
+    "hi_even fair": to_say("red not quite even"),
+    "hi_thick fair": to_say("red of fair thickness"),
+    "head_hi none": to_say("no red on the head"),
+    "head_hi small": to_say("little red on the head"),
+    "head_hi large": to_say("much red on the head"),
+    "head_hi hood": to_say("red over the whole face"),
 }
 """What a buyer is told for a word of a trait, where its title and the word would read stiffly."""
 _UNSAID = ("steps ", "hi_tone ", "head_hi u_shape")
@@ -142,29 +142,10 @@ def _sentence(
     tongue = wording.tongue
     if not tongue.speaks:
         return "; ".join(reason.words for reason in result.main_reasons)
-    if tongue.language is None:
-        return _in_english(wording, result, gains, losses, look, each)
-    parts = [*_decided(wording, result)]
-    strong = tongue.listed([_foreign(tongue, one) for one in gains if one.kind == "points"][:each])
-    if strong and not parts:
-        parts.append(strong)
-    seen = [] if look is None else list(_seen(look, tongue))
-    missing = sum((points for _, points in losses), Decimal(0))
-    if seen and len(parts) < 2:
-        parts.append(tongue.listed(seen))
-    if not result.sections or not (losses or gains):
-        pass
-    elif missing < 1 and result.grade is not None:
-        parts.append(tongue("hardly a point is missing"))
-    elif losses:
-        worst = [one for one, points in losses if points >= _LEAST_LOSS][:each] or [losses[0][0]]
-        parts.append(tongue("loses most by {what}", what=tongue.listed([_foreign(tongue, one) for one in worst])))
-    return tongue.sentence(
-        tongue.joined(parts, "; ", "halves of a sentence") or "; ".join(one.words for one in result.main_reasons[:1])
-    )
+    return _as_a_breeder(wording, result, gains, losses, look, each)
 
 
-def _in_english(
+def _as_a_breeder(
     wording: Wording,
     result: Result,
     gains: Sequence[Reason],
@@ -172,37 +153,45 @@ def _in_english(
     look: Appearance | None,
     each: int,
 ) -> str:
-    """The sentence as an English breeder would say it."""
-    parts = _decided(wording, result)
-    good = _good(result, gains, look, each)
+    """The sentence as a breeder would say it."""
+    tongue, parts = wording.tongue, _decided(wording, result)
+    good = _good(result, gains, look, each, tongue)
     if good:
-        parts.append(f"{'otherwise ' if parts and result.grade is not None else ''}{', '.join(good)}")
-    seen = [] if look is None else _seen(look, wording.tongue)
+        told = tongue.joined(good)
+        parts.append(tongue("otherwise {good}", good=told) if parts and result.grade is not None else told)
+    seen = [] if look is None else _seen(look, tongue)
     if seen and len(parts) < 3:
-        parts.append(wording.tongue.listed(seen))
+        parts.append(tongue.listed(seen))
     missing = sum((points for _, points in losses), Decimal(0))
     weak = (
         []
         if result.grade is None
-        else [one for one in _weak(result, losses) if one not in "; ".join(parts).lower()][:each]
+        else [one for one in _weak(result, losses, tongue) if one.lower() not in "; ".join(parts).lower()][:each]
     )
     if weak:
-        parts.append(f"{'but ' if good else ''}{', '.join(weak)}")
+        told = tongue.joined(weak)
+        parts.append(tongue("but {weak}", weak=told) if good else told)
     elif good and missing < 1 and result.grade is not None:
-        parts.append("hardly a point is missing")
-    return wording.tongue.sentence("; ".join(parts) or "; ".join(one.words for one in result.main_reasons[:1]))
+        parts.append(tongue("hardly a point is missing"))
+    return tongue.sentence(
+        tongue.joined(parts, "; ", "halves of a sentence") or "; ".join(one.words for one in result.main_reasons[:1])
+    )
 
 
-def _good(result: Result, gains: Sequence[Reason], look: Appearance | None, each: int) -> list[str]:
+def _good(result: Result, gains: Sequence[Reason], look: Appearance | None, each: int, tongue: Tongue) -> list[str]:
     """The strengths of a fish, its pattern told with them, in the order in which a buyer asks."""
     read = {one: words for one in result.reasons if one.kind == "points" and (words := _word(one, result))}
-    found = {read[one]: _phrase(one, read[one]) for one in gains if one in read and not read[one].startswith(_UNSAID)}
+    found = {
+        read[one]: _phrase(one, read[one], tongue) for one in gains if one in read and not read[one].startswith(_UNSAID)
+    }
     steps = [words.removeprefix("steps ") for words in read.values() if words.startswith("steps ")]
     steps += [] if look is None or "steps" in result.assumed else [look.words.get("steps", "")]
-    pattern = next((_IN_ENGLISH[one] for one in steps if one in _IN_ENGLISH), None)
+    meant = next((_EACH_PATTERN[one] for one in steps if one in _EACH_PATTERN), None)
+    pattern = None if meant is None else tongue.of(meant)
     if pattern is not None:
-        red = [words.split()[1] for words in _OF_RED if found.pop(words, None)]
-        pattern += f" of {', '.join(red)} red" if red and pattern != _IN_ENGLISH["tancho"] else ""
+        red = [tongue.of(words.split()[1], words.split()[0]) for words in _OF_RED if found.pop(words, None)]
+        if red and meant != _PATTERNS["tancho"]:
+            pattern = tongue("{pattern} of {words} red", pattern=pattern, words=tongue.joined(red))
     chosen = dict(list(found.items())[:each])
     if pattern is not None:
         chosen["steps"] = pattern
@@ -214,11 +203,11 @@ def _asked(words: str) -> int:
     return next((place for place, begins in enumerate(_ORDER) if words.startswith(begins)), len(_ORDER))
 
 
-def _weak(result: Result, losses: Sequence[tuple[Reason, Decimal]]) -> list[str]:
+def _weak(result: Result, losses: Sequence[tuple[Reason, Decimal]], tongue: Tongue) -> list[str]:
     """The weaknesses that a word says, the one that cost most first."""
     return list(
         dict.fromkeys(
-            _phrase(one, words)
+            _phrase(one, words, tongue)
             for one, points in losses
             if one.kind == "points"
             and points >= _LEAST_LOSS
@@ -278,10 +267,12 @@ def _foreign(tongue: Tongue, reason: Reason) -> str:
     return tongue("{title} ({word})", title=title, word=told)
 
 
-def _phrase(reason: Reason, words: str) -> str:
+def _phrase(reason: Reason, words: str, tongue: Tongue) -> str:
     """A criterion with the word that was read of it: `excellent outline`, `thin red`, `snow-white skin`."""
     if words in _IN_WORDS:
-        return _IN_WORDS[words]
+        return tongue.of(_IN_WORDS[words])
+    if tongue.language is not None:
+        return _foreign(tongue, reason)
     word = words.split()[1].replace("_", " ")
     title = re.sub(r",? (?:from (?:above|the side)|by eye|when grown)\b", "", short(reason.title))
     title = re.sub(r"^\w+ness of (?:the )?", "", title)

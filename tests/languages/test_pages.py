@@ -276,3 +276,18 @@ def test_a_table_of_agreement_is_told_in_the_language_that_is_asked_for(tmp_path
     told = CliRunner().invoke(main, ["agree", str(page), str(lot), "--language", "ja"]).stdout
     assert "2尾のうち一致 1：50.0 %" in told, told
     assert "コーエンのκ" in told
+
+
+@pytest.mark.parametrize(
+    ("language", "sentence"),
+    [
+        ("en", "Snow-white skin, three patches of thick, even red, strong tail stem."),
+        ("de", "Schneeweiße Haut, drei Flecken (Rot dick, gleichmäßig), Schwanzstiel (stark)."),
+        ("ja", "雪のような白地、三段（緋は厚い、均一）、尾筒（強い）。"),
+    ],
+)
+def test_a_fish_is_told_in_one_sentence_as_richly_in_each_language(language, sentence, tmp_path):
+    out = tmp_path / "page.html"
+    words = ["grade", "tosai_kohaku", str(RECORDS["tosai_kohaku"]), "--out", str(out), "--language", language]
+    CliRunner().invoke(main, words)
+    assert sentence in read(out).texts
