@@ -61,7 +61,7 @@ ARTICLES = frozenset({"a", "an", "the", "is", "are", "of", "one's"})
 """Words that phrases are compared without."""
 
 _ALIKE = dict.fromkeys(("in", "at", "over", "across", "upon", "onto"), "on")
-_ALIKE |= {"red": "hi", "beni": "hi", "reds": "hi"}
+_ALIKE |= {"zumi": "sumi", "ondome": "odome", "red": "hi", "beni": "hi", "reds": "hi"}
 """Words that people use for one another: of place, and for the red."""
 
 

@@ -493,6 +493,8 @@ class _Scan:
         if best is not None and (named is None or named.end <= best.end) and not self._measured(named, best):
             self.about = best.about or self._names_within(at, best)
             if not negated:
+                if self.bare == at and best.whole and self._is_a_level(at, best.end):
+                    return None  # `sumi nothing special`: such a word is of the name before it, and says nothing that it can be
                 if self.bare == at and best.means is not None and not best.means.stated:
                     return None  # `shimi fine`: small ones, or no harm in them
                 self.found += () if best.means is None else _told(best.means, best.wording)
@@ -505,6 +507,11 @@ class _Scan:
         if negated:
             return None
         return self._some(at) or self._sized(at)
+
+    def _is_a_level(self, at: int, end: int) -> bool:
+        """Whether words are a level of some trait, and need its name beside them."""
+        levels = self.lexicon.levels_of(self.tokens[at:end])
+        return any(isinstance(self.lexicon.traits[name].kind, Scale) for name in levels)
 
     def _sized(self, at: int) -> int | None:
         """The place behind words of size or praise before what is counted or named: `big shimi`, `good nidan`."""

@@ -13,7 +13,7 @@ from koirules.testing import registry_with
 from koirules.vocabulary.wordings import tokens_of
 
 PAGE = """standard "Tin Bucket, talk at the tub (invented)" edition 1 variety kohaku
-grade all otherwise
+grade kept otherwise
 """
 READER = NotesReader.of(koirules.read_standard(PAGE, registry=registry_with()).rules)
 

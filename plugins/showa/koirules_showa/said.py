@@ -1,8 +1,12 @@
 """How sorters speak of the form of a showa. Common practice, no source; wordings from memory."""
 
-from koirules.vocabulary.phrases import Saying, Spoken
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 
 SAID_OF_SHOWA: tuple[Saying, ...] = (
+    SpokenTogether(
+        "head (is|) (well|nicely|) (split|divided) (nicely|well|) (by (sumi|black)|), (sumi|black) splits the head",
+        "head_sumi is menware or hachiware or v_shape",
+    ),
     Spoken(
         "showa_style",
         "style, showa style",
@@ -13,9 +17,10 @@ SAID_OF_SHOWA: tuple[Saying, ...] = (
             "boke": "blurred, grey",
         },
         alone={
-            "is hi_showa": "hi showa, mostly red showa, 緋昭和",
-            "is mukashi": "mukashi, old style showa, old style",
-            "is kindai": "kindai, kindai showa, modern showa, much white, 近代昭和",
+            "is hi_showa": "hi showa, red dominates, (red|hi) showa, mostly red showa, 緋昭和",
+            "is mukashi": "mukashi, (old|classic|traditional) (style|type) (showa|), old style showa, old style",
+            "is kindai": "(good|nice|proper|real|decent|) kindai, a (decent|good|nice) (sort|kind) of kindai, "
+            "kindai (showa|style|type), modern showa, much white, 近代昭和",
             "is boke": "boke, boke showa, ぼけ昭和",
         },
     ),
@@ -23,8 +28,12 @@ SAID_OF_SHOWA: tuple[Saying, ...] = (
         "shiro_cover",
         "white, shiroji, white share, share of white, white on the back",
         alone={
-            "below 20 %": "little white, hardly any white, very little white, not much white",
-            "above 40 %": "much white, lots of white, plenty of white, a lot of white",
+            "below 20 %": "(too|very|) little white, not enough white, short (of|on) white, "
+            "could (do with|use) (a bit|) more white, needs more white, "
+            "hardly any white (left|at all|), scarcely any white, next to no white, "
+            "(white is|) swamped, hardly any white, very little white, not much white",
+            "above 40 %": "(very|) much white, (loads|a good deal) of white, mostly white, "
+            "more white than (black|anything|sumi), lots of white, plenty of white, a lot of white",
             "is 45 % to 55 %": "half white, about half white",
             "is 28 % to 38 %": "a third white, about a third white",
         },
@@ -41,7 +50,9 @@ SAID_OF_SHOWA: tuple[Saying, ...] = (
     Spoken(
         "third_balance",
         alone={
-            "is 3": "all three colours everywhere, three colours from head to tail, all colours well spread, "
+            "is 3": "all three colours (everywhere|all along|the whole way), "
+            "(three|all) colours (well|nicely|evenly) (spread|mixed|balanced), "
+            "three colours from head to tail, all colours well spread, "
             "colours well spread",
             "at most 1": "colours badly spread, colours in one place",
         },

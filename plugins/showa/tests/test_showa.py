@@ -6,7 +6,7 @@ import koirules_showa
 import pytest
 from koirules_showa import koirules_rulesets
 
-from koirules import Standard, load_standard
+from koirules import Standard, load_standard, read_standard
 from koirules.testing import check_plugin, registry_with, ruleset_faults
 
 REGISTRY = registry_with(koirules_showa)
@@ -122,3 +122,32 @@ def test_a_lot_of_black_heads_is_told_before_it_is_sold(tosai: Standard) -> None
     heads = ("90 %", "90 %", "30 %")
     lot = [{**fish, "fish": str(number), "head_sumi_share": share} for number, share in enumerate(heads)]
     assert [alert.name for alert in tosai.grade_batch(lot).alerts] == ["a_third_black_heads"]
+
+
+SPOKEN = read_standard('standard "x" edition 1 variety showa\ngrade kept otherwise\n', registry=REGISTRY)
+
+
+def test_the_black_of_a_showa_is_read_as_sorters_say_it() -> None:
+    """Of the black that splits the head, wraps the body and stands at the fins; what is said of white is its share."""
+    for said, cells in {
+        "hachiware": {"head_sumi": "hachiware"},
+        "menware over the left eye": {"head_sumi": "menware"},
+        "head split nicely": {"head_sumi": "v_shape or menware or hachiware"},
+        "sumi's like pencil": {"sumi_quality": "grey"},
+        "lovely deep sumi": {"sumi_quality": "black"},
+        "sumi still half asleep": {"sumi_rising": "some or much"},
+        "sumi wraps right round": {"sumi_linked": "linked"},
+        "motoguro both sides nice and round": {"motoguro": "base"},
+        "pecs are black right out to the edge": {"motoguro": "whole_fin"},
+        "no sumi in the right pec at all": {"motoguro_right": "0 %"},
+        "not enough white": {"shiro_cover": "0 % to 19.999999 %"},
+        "sumi edges tight everywhere": {"sumi_kiwa": "sharp"},
+    }.items():
+        (fish,) = SPOKEN.read_notes(f"1: {said}").records
+        assert fish == {"fish": "1", **cells}, said
+
+
+def test_what_is_no_black_of_a_showa_is_not_read_as_such() -> None:
+    for said in ("shimi nothing special", "sumi on the nose and one somewhere", "left motoguro a stripe not a ball"):
+        (fish,) = SPOKEN.read_notes(f"1: {said}").fish
+        assert fish.unread, said

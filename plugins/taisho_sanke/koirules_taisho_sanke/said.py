@@ -7,14 +7,20 @@ SAID_OF_SANKE: tuple[Saying, ...] = (
         "sumi_on_white",
         "tsubo sumi, sumi on white, black on white, sumi on the white, black on the white",
         alone={
-            "above 80 %": "tsubo sumi, sumi all on white, black all on white, all sumi on the white, tsubosumi, つぼ墨",
+            "above 80 %": "(nice|good|lovely|proper|all|pure|) tsubo (sumi|zumi), "
+            "(sumi|black) (sits|lies|stands|falls|is|) (all|nicely|) (on|in) the white, "
+            "sumi all on white, black all on white, all sumi on the white, tsubosumi, つぼ墨",
         },
     ),
     Spoken(
         "sumi_on_red",
         "kasane sumi, sumi on red, black on red, sumi on the red, black on the red",
         alone={
-            "above 60 %": "kasane sumi, sumi mostly on red, black mostly on red, 重ね墨",
+            "above 60 %": "(mostly|mainly|all|) kasane (sumi|zumi), "
+            "(sumi|black) (sits|lies|stands|falls|is|) (mostly|mainly|all|right|) on (the|top of the) red, "
+            "sumi mostly on red, black mostly on red, 重ね墨",
+            "above 0 %": "(sumi|black) on (top of the|each|every) (red|patch|step), "
+            "kasane (sumi|zumi) (right|) (on|on top of) the (first|second|third|last|middle) (hi|red|patch|step)",
         },
     ),
     Spoken(

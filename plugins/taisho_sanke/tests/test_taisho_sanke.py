@@ -6,7 +6,7 @@ import koirules_taisho_sanke
 import pytest
 from koirules_taisho_sanke import koirules_rulesets
 
-from koirules import Standard, load_standard
+from koirules import Standard, load_standard, read_standard
 from koirules.testing import check_plugin, registry_with, ruleset_faults
 
 REGISTRY = registry_with(koirules_taisho_sanke)
@@ -118,3 +118,25 @@ def test_no_spawning_takes_the_whole_house(tosai: Standard) -> None:
     lot = [{**fish, "fish": f"{length}", "length": length, "spawning": "pair 3"} for length in lengths]
     kept = [result for result in tosai.grade_batch(lot).results if "warm_house" in result.kept_by]
     assert len(kept) == 12
+
+
+SPOKEN = read_standard('standard "x" edition 1 variety taisho_sanke\ngrade kept otherwise\n', registry=REGISTRY)
+
+
+def test_the_black_of_a_sanke_is_read_as_sorters_say_it() -> None:
+    for said, cells in {
+        "tsubo zumi": {"sumi_on_white": "80.000001 % to 100 %"},
+        "kasane zumi on the second step": {"sumi_on_red": "0.000001 % to 100 %"},
+        "jari zumi everywhere": {"sumi_size": "pepper"},
+        "sumi nicely spread shoulder middle and tail": {"sumi_balance": "0.7 to 1"},
+        "tejima three lines each side": {"tejima": "3"},
+        "tejima in both pecs already": {"tejima": "1 to 8"},
+        "already finished that sumi": {"sumi_quality": "black"},
+        "sumi nothing special": {"sumi_quality": "dull or black"},
+        "black spots have soft edges": {"sumi_kiwa": "blurred"},
+        "sumi stays up on the back": {"sumi_below_line": "no"},
+        "no wait that's a good kata sumi": {"kata_sumi": "yes"},
+        "all the sumi on one side": {"sumi_balance": "0 to 0.5"},
+    }.items():
+        (fish,) = SPOKEN.read_notes(f"1: {said}").records
+        assert fish == {"fish": "1", **cells}, said
