@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from koirules.builtin.praise import FAIR, GOOD, LACKING, NOT_BAD, POOR, SUPERB, short_of
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
+from koirules.vocabulary.praise import LACKING, NOT_BAD, short_of
 
 _B = "(sumi|black|black pattern|black marking)"
 _LACKING = LACKING.replace(", not quite right, not right,", ",")
 """`the black is not right` may be said of its place."""
-_POOR = POOR.replace(" weak,", "")
 _ON = "(on|in|at|over|across|up|down|round)"
 _SPOT = (
     f"({_B}|{_B} (spot|patch|mark|stone|blot|dot|island)|(spot|patch|mark|stone|blot|"
@@ -36,12 +35,12 @@ SAID_OF_BLACK: tuple[Saying, ...] = (
         "sumi, black, sumi quality, black quality, ink, depth of the black, "
         "(colour|quality|finish) of the (black|sumi), 墨, 墨質",
         levels={
-            "lacquer": f"{SUPERB}, lacquer, deep lacquer, real lacquer, (like|as|) (wet|) lacquer, lacquered, "
+            "lacquer": "superb, excellent, lacquer, deep lacquer, real lacquer, (like|as|) (wet|) lacquer, lacquered, "
             "jet, jet black, (deep|black) as night, very deep, "
             "like (ink|tar|piano black|a piano|polish|coal), like wet (ink|paint|tar), shiny, glossy, "
             "with a (shine|gloss), wet looking, "
             "so deep (it|they) shine, urushi, pitch black, (black|deep) and (glossy|shiny), 漆黒",
-            "black": f"{GOOD}, deep, strong, solid, thick, dark, dense, black enough, well in, fully in, through, "
+            "black": "good, nice, great, deep, strong, solid, thick, dark, dense, black enough, well in, fully in, through, "
             "fully (up|through|finished), "
             "(all|well|right) (up|through), finished, heavy and deep, intense, 良い",
             "dull": "dull, flat, matt, brownish, brown, without depth, no depth, lifeless, chalky, dusty, tired, rusty, dead",
@@ -52,8 +51,8 @@ SAID_OF_BLACK: tuple[Saying, ...] = (
             "barely (started|there|up|begun), (just|only just) (starting|beginning|coming), "
             "still (asleep|half asleep|coming|grey|blue)",
             "at least black": NOT_BAD,
-            "is dull or black": FAIR,
-            "at most dull": f"{_LACKING}, {_POOR}, {short_of('deep', 'deeper')}, {short_of('black', 'blacker')}",
+            "is dull or black": "fair, average",
+            "at most dull": f"{_LACKING}, poor, bad, {short_of('deep', 'deeper')}, {short_of('black', 'blacker')}",
         },
         alone={
             "is lacquer": "lacquer black, jet black, deep shiny black, black like lacquer, black as (ink|tar|coal|night)",
@@ -72,8 +71,8 @@ SAID_OF_BLACK: tuple[Saying, ...] = (
         f"edge between (black|sumi) and white, edge of the bands, (edge|edges) of the {_B} (spot|patch|mark)s, 墨のキワ",
         levels={
             "blurred": f"{_BLURRED}, poor, bad, rough",
-            "fair": FAIR,
-            "sharp": f"{_SHARP}, {GOOD}, {SUPERB}",
+            "fair": "fair, average",
+            "sharp": f"{_SHARP}, good, nice, great, superb, excellent",
             "at least fair": NOT_BAD,
             "at most fair": f"{LACKING}, {short_of('sharp', 'sharper')}",
         },
@@ -432,7 +431,7 @@ SAID_OF_BANDS: tuple[Saying, ...] = (
             "whole_fin": "all black, full, completely black, black fins, black, solid black, "
             "(black|full) (right|all the way|) (out|) to the (edge|edges|tip|tips), "
             "black all over, black (right|all the way|) through, entirely black",
-            "base": f"{GOOD}, clean, small and (round|neat), at the base, round, perfect, well formed, "
+            "base": "good, nice, great, clean, small and (round|neat), at the base, round, perfect, well formed, "
             "well rounded, even, both sides, nice and round, in both joints, like (thumbprints|"
             "thumb prints|two thumbs|balls|two balls|buttons|coins), thumbnail size, thumb sized, tidy, neat, (just|"
             "only) at the (joint|base), a (nice|) ball",

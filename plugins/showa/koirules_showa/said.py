@@ -24,6 +24,17 @@ SAID_OF_SHOWA: tuple[Saying, ...] = (
             "is boke": "boke, boke showa, ぼけ昭和",
         },
     ),
+    # Of a showa the white is told of by itself: what there is little of may have gone to black as well as to red.
+    SpokenTogether(
+        "little white, too little white, very little white, not much white, not enough white, hardly any white, no white to speak of, "
+        "could do with more white, needs more white",
+        "shiro_cover below 20 %",
+    ),
+    SpokenTogether(
+        "much white, lots of white, plenty of white, a lot of white, loads of white, mostly white, very white",
+        "shiro_cover above 40 %",
+    ),
+    SpokenTogether("half white, about half white", "shiro_cover is 45 % to 55 %"),
     Spoken(
         "shiro_cover",
         "white, shiroji, white share, share of white, white on the back",

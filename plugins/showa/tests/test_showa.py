@@ -141,6 +141,8 @@ def test_the_black_of_a_showa_is_read_as_sorters_say_it() -> None:
         "pecs are black right out to the edge": {"motoguro": "whole_fin"},
         "no sumi in the right pec at all": {"motoguro_right": "0 %"},
         "not enough white": {"shiro_cover": "0 % to 19.999999 %"},
+        "too little white": {"shiro_cover": "0 % to 19.999999 %"},
+        "lots of white": {"shiro_cover": "40.000001 % to 100 %"},
         "sumi edges tight everywhere": {"sumi_kiwa": "sharp"},
     }.items():
         (fish,) = SPOKEN.read_notes(f"1: {said}").records
