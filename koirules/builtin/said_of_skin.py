@@ -258,18 +258,34 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "unique": "unique, one of a kind, never seen, unseen, 独特",
         },
         alone={
-            "is plain": "plain, boring, dull pattern, nothing special, nothing special pattern, plain as can be, "
-            "not the best pattern, nothing remarkable, nothing to remember",
+            "is plain": "plain, boring, dull pattern, nothing special, nothing special pattern, plain as can be, not "
+            "the best pattern, nothing remarkable, nothing to remember, (boring|plain|dull pattern|dull) (as (a carpet|"
+            "can be|dishwater|ditchwater|a wall|a brick|they come)|to look at), (no|nothing of a|without) (spark|charm|"
+            "life|interest|appeal|character) (in it|to it|in the pattern|to the pattern|) (at all|), leaves me cold, "
+            "nothing to (look at|write home about), nothing (happening|going on) in (it|the pattern|that pattern), "
+            "(pattern|it|) does nothing for me, (flat|lifeless|tired|sleepy|samey) pattern, pattern leaves me cold, "
+            "pattern (is|) (flat|lifeless|sleepy|samey|dull|boring|plain|nothing special)",
             "at most mild": "not interesting, uninteresting, not an interesting pattern, everyday pattern, hardly a "
-            "pattern, not much of a pattern, no design",
-            "is unique": "really special, very special, something special, unique, one of a kind, "
-            "never seen 1 like it, never seen one like it, never seen anything like "
-            "it, unlike any other",
-            "is striking": "striking, eye catching, stunning pattern, a stunner",
-            "at least marked": "pretty pattern, this 1 is pretty, pretty fish, attractive fish, "
-            "interesting pattern, pattern "
-            "interesting, nice pattern, "
-            "good interest, interest good",
+            "pattern, not much of a pattern, no design, (everyday|ordinary|common|standard|average|run of the mill|bog "
+            "standard|middle of the road|usual|plain sort of) (pattern|design), 10 a penny, 2 a penny, (i have|have|we "
+            "have|) (seen|had) (a 100|100|a 1000|1000|hundreds|plenty|lots|dozens) (of (those|them|these)|like (it|"
+            "that)), common as (muck|mud|they come), pattern i have seen (before|a 100 times)",
+            "is unique": "really special, very special, something special, unique, one of a kind, never seen 1 like it, "
+            "never seen one like it, never seen anything like it, unlike any other, nothing like it (in the tub|here|), "
+            "1 in a (1000|100|million)",
+            "is striking": "striking, eye catching, (stunning|amazing|gorgeous|cracking|terrific|wonderful|superb|"
+            "brilliant|fantastic|show stopping) (pattern|design|markings), (a|real|a real|proper|) (stunner|show "
+            "stopper|showstopper|knockout|jaw dropper), stops (you|me) (dead|in your tracks|)",
+            "at least marked": "(pretty|nice|interesting|attractive|smart|handsome|appealing|lively|elegant|pleasing|"
+            "sweet|charming|good looking) (pattern|design|markings) (for a (lad|boy|girl|tub|pond)|otherwise|that|), "
+            "this 1 is (pretty|a pretty 1), (pretty|attractive|handsome|fun|good looking|appealing|eye catching) (fish|"
+            "thing|little fish|little thing|koi|looking fish|1) (otherwise|apart from that|all the same|), handsome "
+            "otherwise, (pattern|design) (is|) (a good 1|a nice 1|interesting|pretty|attractive|appealing|fun|lively|a "
+            "pretty 1|easy on the eye), good interest, interest good, (catches|draws|pulls) (your|my) eye, easy on the "
+            "eye, (a|bit of a|real|) (looker|charmer|beauty of a pattern|crowd pleaser), (i|) (love|like) (the|this|"
+            "that) pattern, (full of|has) (character|charm), has something (about it|), (something|a something) about "
+            "(it|her|him), gives (it|her|him) (a face|character|charm|some character), pleasing to look at, pretty to "
+            "look at",
         },
     ),
     Spoken(
