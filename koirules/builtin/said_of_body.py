@@ -464,7 +464,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(head|tail|nose) (down|up), (head|nose) down (|tail up|when it stops|when it rests|a little when it "
             "stops), head down tail up, (can not|does not|cannot) (hold|stay|keep) (itself|) "
             "(level|upright|straight), (floats|sinks) (|up|to the top|to the bottom), (goes|turns) (|round) in "
-            "circles, goes round and round, tumbles, turns over, (|swims) upside down, staggers, swim bladder "
+            "circles, goes round and round, tumbles, turns over, swims upside down, staggers, swim bladder "
             "(|trouble|problem), (lies|lying) on its side, does not swim (right|straight|properly|well), something "
             "wrong with how it swims, spirals, (wobbles|wobbly|wobbling), unsteady (|in the water|swimmer), off "
             "balance in the water",
@@ -476,7 +476,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(fine|well|nicely|easily), nothing wrong with the (swimming|way it swims), glides (|along|through the "
             "water), quick in the water, (he|she|it) is quick, like a fish should swim",
         },
-        bare={"is stiff": "stiff, wooden", "is smooth": "quick", "is off": "leans"},
+        bare={"is stiff": "stiff, wooden", "is smooth": "quick", "is off": "leans, upside down"},
     ),
     Spoken(
         "tobi",

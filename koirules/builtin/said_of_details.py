@@ -76,6 +76,8 @@ _MARK = (
     "the head|cap|hat|red on the head|crown patch|tancho|head pattern|round patch|round spot|maruten|coin|red cap|round "
     "mark)"
 )
+_HEAD_MARK = _MARK.replace("|spot|", "|").replace("|round patch|round spot|", "|").replace("|round mark)", ")")
+"""The same but for what may lie elsewhere: a spot that is left of the middle is on the head where the head was spoken of."""
 _A_LITTLE = (
     "(little|touch of|trace of|bit of|hint of|tiny bit of|streak of|spot of|tinge of|thin line of|splash of|slight|"
     "small|dab of|lick of|fleck of|drop of|smear of|wash of|flash of|dash of|speck of|dot of|smudge of|faint|whisper of|"
@@ -95,7 +97,7 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         "head_hi is hood",
     ),
     SpokenTogether(
-        f"{_RED} {_GOES} {_HOW} (down|down over|down across|over|on) the (whole|) face, {_RED} {_HOW} (down|all down|"
+        f"{_RED} {_GOES} {_HOW} (down|down over|down across|over|on) the face, {_RED} {_HOW} (down|all down|"
         f"right down) the face, {_RED} (half way|halfway) (down|over) the face, red head, face (is|) (half|mostly|"
         f"nearly all|nearly) red, too much {_RED} on the (head|face), too much on the head, (head patch|cap|hat|head "
         f"red) (is|) too much, a lot of {_RED} on the (head|face), lots of {_RED} on the (head|face), plenty of {_RED} "
@@ -232,7 +234,7 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
     ),
     Spoken(
         "head_patch_place",
-        beside=_MARK,
+        beside=_HEAD_MARK,
         levels={
             "centred": "centred, central, in the middle, well placed, in the centre, sits well, well centred, dead "
             "centre, bang in the middle, right in the middle, dead in the middle, smack in the middle, just where (you|"

@@ -116,7 +116,7 @@ _SHARES = (
 def _sides(side: str, most: str, only: str) -> dict[str, str]:
     """What is said for red that lies more, or only, on one side, by readings of the share of the left."""
     there = f"((on|to|over on|over to|down|towards|over) (the|her|his|) {side} (side|flank|half|)|{side})"
-    heavy = f"{side} heavy, (pattern|red|) leans (to the|) {side}, (heavy|heavier|more) on the {side}"
+    heavy = f"{side} heavy, (pattern|red) leans (to the|) {side}"
     weight = f"(all|all the|) weight (is|) (all|mostly|) (on|to) the {side}"
     return {most: f"{_side(_MOST, there)}, {heavy}, {weight}", only: _side(_ALL, there)}
 
@@ -428,26 +428,26 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "red in front, share in front, red in the front half, in front",
         alone={
             "above 70 %": f"{_side(_MOST, _FRONT)}, (front|bow|top) (heavy|loaded) (pattern|red|), heavy front, "
-            "(pattern|red) (is|) (front heavy|heavy front|front loaded), (heavy|loaded|weight|too much|heaviest|"
-            "heavier) (in front|at the front|up front), front end (is|) heavy, weight (is|) (all|mostly|) (in front|up "
+            "(pattern|red) (is|) (front heavy|heavy front|front loaded), front end (is|) heavy, weight (is|) (all|mostly|"
+            ") (in front|up "
             "front|at the front), more red in front than behind, more in front than behind, (head|front) end (too|) "
             "heavy",
-            "above 92 %": f"{_side(_ALL, _FRONT)}, only the front is red, all (in front|front|up front), everything (in "
-            "front|up front), all (of it|of the red|) (in front of|before) the (dorsal|back fin|dorsal fin)",
-            "below 30 %": f"{_side(_MOST, _REAR)}, (pattern|red|) (is|) (tail|rear|back) (heavy|loaded), heavy (behind|"
-            "at the rear|rear), weight behind, too much behind, back end (is|) heavy, weight (is|) (all|mostly|) "
+            "above 92 %": f"{_side(_ALL, _FRONT)}, only the front is red, all (of it|of the red|) (in front of|before) "
+            "the (dorsal|back fin|dorsal fin)",
+            "below 30 %": f"{_side(_MOST, _REAR)}, (pattern|red|) (is|) (tail|rear|back) (heavy|loaded), heavy rear, back "
+            "end (is|) heavy, weight (is|) (all|mostly|) "
             "(behind|at the rear|at the back end), more red behind than in front, more behind than in front",
-            "below 8 %": f"{_side(_ALL, _REAR)}, all rear, only the rear is red, all behind, everything behind",
+            "below 8 %": f"{_side(_ALL, _REAR)}, only the rear is red",
         },
     ),
     Spoken(
         "hi_front_share",
         after=_OF_PATTERN,
         alone={
-            "above 70 %": f"{_MOST} {_FRONT}",
-            "above 92 %": f"{_ALL} {_FRONT}",
-            "below 30 %": f"{_MOST} {_REAR}",
-            "below 8 %": f"{_ALL} {_REAR}",
+            "above 70 %": f"{_MOST} {_FRONT}, (weight|heaviest) {_FRONT}",
+            "above 92 %": f"{_ALL} {_FRONT}, all front",
+            "below 30 %": f"{_MOST} {_REAR}, weight {_REAR}",
+            "below 8 %": f"{_ALL} {_REAR}, all rear",
         },
     ),
     SpokenTogether(
@@ -480,8 +480,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "hi_left_share",
         after=_OF_PATTERN,
         alone={
-            "above 60 %": f"(both|all|) {_MOST} (on|to) the left (side|), mostly left",
-            "below 40 %": f"(both|all|) {_MOST} (on|to) the right (side|), mostly right",
+            "above 60 %": f"(both|all|) {_MOST} (on|to) the left (side|), mostly left, leans (to the|) left",
+            "below 40 %": f"(both|all|) {_MOST} (on|to) the right (side|), mostly right, leans (to the|) right",
             "above 90 %": f"{_ALL} (on|to) the left (side|)",
             "below 10 %": f"{_ALL} (on|to) the right (side|)",
         },

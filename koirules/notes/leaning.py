@@ -54,6 +54,17 @@ _OTHER_SIDE = {"left": "right", "right": "left"}
 _MORE = frozenset({"more", "another", "other", "further"})
 
 
+_GRAMS = (0.01, 0.025)
+"""Between how many grams a cm of length, cubed, a koi lies: common practice, no source."""
+
+_UNITS = re.compile(r"\d\s?(?:cm|mm|%|scale|finger)|\b(?:finger|thumb)\b")
+
+
+def _has_its_number(remark: Remark) -> bool:
+    """Whether a remark of something that is measured or counted has its number, so that the next one is of something else."""
+    return _UNITS.search(" ".join(tokens_of(plain_numbers(remark.text)))) is not None
+
+
 @frozen(slots=False)
 class Leaning:
     """Reads remarks of a fish one after another, each with those before it."""
@@ -89,9 +100,23 @@ class Leaning:
             return None
         last = before[-1] if before else None
         spoken = () if last is None else (*last.about, *last.named, *(found.trait for found in last.found))
-        if (last is not None and last.sort in _TAKING_BACK) or any(map(self._takes_number, spoken)):
+        if last is not None and last.sort in _TAKING_BACK:
+            return None
+        if any(map(self._takes_number, spoken)) and not (last is not None and _has_its_number(last)):
             return None
         return self._as(text, f"{tokens[0]} cm")
+
+    def weight(self, text: str, before: Sequence[Remark]) -> Remark | None:
+        """`forty-six` behind the length, on a page that tells weights: where a fish of that length may weigh so much."""
+        tokens = [token for token in tokens_of(text) if token not in SKIPPED]
+        last = before[-1] if before else None
+        told = [found.said for found in last.found if found.trait == "length"] if last is not None else []
+        if len(tokens) != 1 or not tokens[0].isdigit() or len(told) != 1 or not isinstance(told[0], Span):
+            return None
+        if any(found.trait == "weight" for remark in before for found in remark.found):
+            return None
+        least, most = (share * end**3 for share, end in zip(_GRAMS, (told[0].low, told[0].high), strict=True))
+        return self._as(text, f"{tokens[0]} g") if least <= int(tokens[0]) <= most else None
 
     def _takes_number(self, trait: str) -> bool:
         return isinstance(self.traits[trait].kind, Count | Number)

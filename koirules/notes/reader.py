@@ -29,6 +29,9 @@ _BESIDE_A_VERDICT = frozenset({Sort.VERDICT, Sort.NOTHING, Sort.FORECAST, Sort.C
 """What may stand between a verdict and the end of a line, which it still is last of."""
 
 
+_OF_BOARD_AND_SCALE = frozenset({"length", "weight"})
+
+
 @frozen
 class NotedFish:
     """A fish of the notes, at one look.
@@ -146,7 +149,7 @@ class NotesReader:
         for text in line.remarks:
             remark = self.leaning.read(text, found)
             found.append(remark if _goes_on(remark, found) else Remark(text, Sort.UNKNOWN))
-        told = [number for number, remark in enumerate(found) if remark.sort not in _BESIDE_A_VERDICT]
+        told = [number for number, remark in enumerate(found) if not _may_follow_a_verdict(remark)]
         for number, remark in enumerate(found):
             if remark.sort is Sort.VERDICT and told and told[0] < number < told[-1]:
                 found[number] = evolve(remark, sort=Sort.UNKNOWN, verdict="")  # neither first nor last of what is told
@@ -287,13 +290,17 @@ class Hearing:
             self.heard.setdefault(key, _Heard(name, line.look, line.number)).remarks += remarks
 
     def _with_lengths(self, remarks: Sequence[Remark]) -> list[Remark]:
-        """Remarks with the lengths that are told by a bare number: who says `14 cm` of one fish says `15` of the next."""
+        """Remarks with the lengths that are told by a bare number: who says `14 cm` of one fish says `15` of the next.
+
+        On a page that tells weights too, a bare number behind a length is the weight, where it fits that length.
+        """
         found: list[Remark] = []
         for remark in remarks:
-            length = None
-            if remark.sort is Sort.UNKNOWN and "length" in self.told and "weight" not in self.told:
-                length = self.reader.leaning.length(remark.text, found)
-            found.append(length or remark)
+            measure = None
+            if remark.sort is Sort.UNKNOWN and "length" in self.told:
+                leaning = self.reader.leaning
+                measure = (leaning.weight if "weight" in self.told else leaning.length)(remark.text, found)
+            found.append(measure or remark)
         self.told |= {one.trait for remark in found for one in remark.found}
         return found
 
@@ -314,6 +321,12 @@ def cells(fish: NotedFish, traits: Mapping[str, Trait], lot: NotedFish | None = 
     """What was told of a fish as cells of a sheet, by trait; what was said of the lot goes behind its own."""
     whole = {**({} if lot is None else lot.said), **fish.said}
     return {name: cell for name, said in whole.items() if (cell := cell_of(traits[name].kind, said))}
+
+
+def _may_follow_a_verdict(remark: Remark) -> bool:
+    """Whether a verdict before a remark is still the last of what is told: talk, and what the board and the scale say."""
+    measured = {found.trait for found in remark.found}
+    return remark.sort in _BESIDE_A_VERDICT or (bool(measured) and measured <= _OF_BOARD_AND_SCALE)
 
 
 def _goes_on(remark: Remark, before: Sequence[Remark]) -> bool:

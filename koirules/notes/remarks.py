@@ -186,14 +186,14 @@ class RemarkReader:
             return Remark(shown, Sort.NO)
         if set(tokens) <= {"yes"}:
             return Remark(shown, Sort.UNKNOWN)  # whether the fish stays, or what was asked is so
-        parted = self._with_verdict(shown, tokens)
-        if parted is not None:
-            return parted
         for words in dict.fromkeys((tokens, without(tokens, ASIDES)[0] or tokens)):
             whole = self._whole(words)
             if whole is not None:
                 about = self._named_at_the_head(words)
                 return Remark(shown, Sort.TRAITS if whole else Sort.NOTHING, whole, about=about)
+        parted = self._with_verdict(shown, tokens)
+        if parted is not None:
+            return parted
         if is_talk(tokens):
             return Remark(shown, Sort.NOTHING)
         return self._in_words(shown, tokens, before)

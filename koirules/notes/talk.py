@@ -89,7 +89,9 @@ ASIDES = tuple(
             i see, i can see, i make it, call it, i would call it, i call it, what i call, shall we say, let us say,
             more or less everywhere, as you would expect, as i like (it|them), the way i like (it|them),
             as it (happens|goes), by the way, in my book, to speak of, at all, whatsoever, to be seen, in sight,
-            that i can (see|find), as such, worth (mentioning|a mention)
+            that i can (see|find), as such, worth (mentioning|a mention),
+            (as |because |)(it|she|he) would not lie still, (as |because |)(it|she|he) (slid|slipped|moved|jumped) so,
+            i (held|had|read|put) it wrong( way round|), this time for real, (the |)last one( is| was|)
         """
     )
 )
@@ -142,7 +144,10 @@ _VERDICTS: Mapping[str, str] = {
         one for (me|us|the keepers), i would gamble, worth a gamble, worth growing( on|), one to grow( on|), grow ({_IT}) on,
         to grow on, to keep, straight in, no i like it, not letting ({_IT}) go, i am not letting ({_IT}) go,
         not selling ({_IT}), not for sale, i am having ({_IT}), i will have ({_IT}), (that is |)coming home with me,
-        do not let anyone( else|) see this one, yes alright, yes all right, treat and keep, キープ, 残す, 残し
+        do not let anyone( else|) see this one, yes alright, yes all right, treat and keep,
+        (into |in |to |)(the |)(good|keep|keeper|keepers) (basin|bowl|vat|tub|bucket|net|pond),
+        (the |)boss (said|says|wants) (in|keep|yes|it|to keep (it|her|him)), (he|she|they) (said|says) (in|keep),
+        (in|keep) (he|she|they|the boss) (said|says), (in|keep) i was told, キープ, 残す, 残し
     """,
     "out": f"""
         out, throw out, throw it out, leave it( out|), let (it|her|him) go, cull, culled, cull it, out (it|she|he|you) goes,
@@ -163,7 +168,11 @@ _VERDICTS: Mapping[str, str] = {
         (can|could) not (keep|use) ({_IT}), i can not (keep|use) ({_IT}), nobody wants that, nobody will buy that,
         (can|could) not show ({_IT}), it is out, it is a no, it is a no from me, a no from me, i would say no, i say no,
         has to be out, must be out, i would put it out, i would put (it|her|him) out, put (it|her|him) out,
-        out of (the lot|the batch|here), ハネ, はね, 除外
+        out of (the lot|the batch|here|this (tub|tank|basin|lot)), (out|goes out|it goes out) for that( alone|),
+        (into |in |to |)(the |)(out|cull|reject|bad|sale|shop) (basin|bowl|vat|tub|bucket|net|tank|box|pond),
+        (the |)boss (said|says|wants (it|her|him)) (out|no), (he|she|they) (said|says) out,
+        out (he|she|they|the boss) (said|says),
+        out i was told, ハネ, はね, 除外
     """,
     "unsure": f"""
         unsure, could go either way, either way, not sure( yet| about ({_IT})|), i am not sure( yet| about ({_IT})|),
@@ -187,6 +196,12 @@ _VERDICTS: Mapping[str, str] = {
         ask me (again|later|tomorrow|next week|again later|again tomorrow),
         i would ask (the boss|him|her|somebody|someone)( about ({_IT})| on that one|),
         ask the boss( about ({_IT})| on that one|), (can not|can not quite) tell yet, on hold, hold for now, wait for now,
+        (put |set |)(back|aside) for the boss( to (see|look at|decide)|), for the boss( to (see|look at|decide)|), boss to decide,
+        (the |)boss (wants|has|needs) to (see|look|decide|look at (it|her|him))( later| himself| herself| tomorrow| first|),
+        (the |)boss (decides|looks|will decide|will look|will see)( later| himself| herself| tomorrow| again|),
+        let the boss (see|decide|look)( at (it|her|him)|), the boss can (decide|look)( later|), boss decide,
+        (do not know |not sure |)(so |)put (it|her|him) (aside|to one side|to the side|on the side), aside,
+        (not sure |unsure |)(so |)(the |)(back|side) of the (tub|basin|tank), quarantine( first|), (into |in |to |)quarantine,
         decide later, later, come back to ({_IT}), i will come back to ({_IT}), back to that one later, 保留, 迷う
     """,
 }
@@ -395,8 +410,12 @@ _COMPARES = re.compile(
 _MOST = re.compile(
     r"(?:^|\b(?:the|is|of|so)\s)(?:\w{3,}est|best|worst|nicest|most \w+|least \w+)"
     r"(?:\s(?:1|one|fish|head|skin|body|red|white|black|pattern))?\s"
-    r"(?:so\sfar|yet|(?:of|in|among)\s(?:the|this|all|my)\s(?:lot|tub|batch|bunch|tank|bowl|them|others|pond|row|year|vat|other)|"
+    r"(?:so\sfar|yet|(?:till|until|up\sto)\s(?:now|here|today)|to\sdate|today|this\smorning|(?:of|in|among)\s(?:the|this|all|my)\s(?:lot|tub|batch|bunch|tank|bowl|them|others|pond|row|year|vat|other)|"
     r"of\sthem\sall|of\sall|here|i\s(?:have\s)?seen(?:\stoday|\sso\sfar|\syet)?)(?!\w)"
+)
+_MOST_OF_ALL = re.compile(
+    r"(?:and |so |now |this is |that is |it is |she is |he is |by far )*(?:the )?"
+    r"(?:longest|shortest|smallest|biggest|largest|heaviest|lightest|slimmest)(?: (?:1|one|fish))?\Z"
 )
 _PAIRED = frozenset(
     tokens_of("left right one eye pec pectoral side cheek fin gill pelvic flank lobe half patch step spot edge")
@@ -410,7 +429,7 @@ def is_comparison(tokens: tuple[str, ...], *, after: bool) -> bool:
         before = frozenset(text[: found.start()].split())
         # Of a pair: `left eye smaller than the other`.
         return not (re.search(r"\b(?:other|1)", found.group()) and before & _PAIRED)
-    if _MOST.search(text):
+    if _MOST.search(text) or _MOST_OF_ALL.match(text):
         return True
     led = tokens[0] in {"but", "only", "just", "and"} and len(tokens) > 1
     return after and (led or _COMPARATIVE.match(tokens[0]) is not None) and any(map(_COMPARATIVE.match, tokens))
@@ -441,6 +460,10 @@ _TALK = frozenset(
             so it goes, that is life, such is life, there is always one, always something, (it is |)always the same,
             (i am |)in no hurry, no hurry, take your time, easy now, easy does it, gently( now|), careful( now|),
             (a bit |)(too |)(early|late) for my liking, not to my (taste|liking), to my (taste|liking), (a |)matter of taste,
+            (goes |)((into|in|to) (the|a) |)salt (basin|tub|bath|bucket|tank|bowl)( for a (day|week|few days)| first| tonight|),
+            salt (basin|tub|bath|bucket|tank|bowl) (till|until) (somebody|someone|the boss) (looks|has a look|has looked),
+            i held (it|her|him) wrong, (it|she|he) (slid|slipped|moved|jumped)( back|)( before i measured| again|), half done,
+            (hard|difficult) to see (as|because) (it|she|he) (jumps|jumped|moves|moved|will not lie still),
             each to (his|their) own, give (it|her|him) to the (kids|children|neighbours), takes all sorts, wet hands,
             my (pencil|pen) (broke|is broken|has gone|ran out),
             sorry (one|a) moment, one moment( please|), just a (moment|minute|second), give me a (moment|minute|second),

@@ -193,6 +193,11 @@ def test_lines_of_nobody_and_names_that_return_are_told():
         ("the tub is Blue North", {"tub": "Blue North"}),
         ("tub two", {"tub": "2"}),
         ("tub A3, 14 cm", {"tub": "A3", "length": "14 cm"}),
+        ("15.0", {"length": "15 cm"}),
+        ("a hole in the red", {"windows": "1 to 20"}),
+        ("nidan, all on the left", {"steps": "nidan", "hi_left_share": "90.000001 % to 100 %"}),
+        ("three specks, all on the left", {"shimi_count": "3"}),
+        ("three patches, only on one side", {"steps": "sandan", "one_sided": "yes"}),
     ],
 )
 def test_what_remarks_say(text, cells):
@@ -235,12 +240,22 @@ def test_what_remarks_say(text, cells):
         "second patch has a torn fin",
         "hikui on the left pectoral",
         "three scales",
+        "heart shape on the head upside down",
+        "spot is left of centre",
     ],
 )
 def test_what_is_not_understood_is_no_reading(text):
     (fish,) = READER.read(f"1: {text}").fish
     assert fish.unread == (text,)
     assert all(each is None for each in fish.said.values())
+
+
+@pytest.mark.parametrize(
+    "text", ["two windows, all in front", "sashi deep, heavier on the left", "one loose scale, leans left"]
+)
+def test_what_lies_on_one_side_is_red_only_behind_what_is_said_of_all_of_it(text):
+    (fish,) = READER.read(f"1: {text}").fish
+    assert fish.unread == (text.partition(", ")[2],)
 
 
 def test_a_contradiction_is_told_with_both_and_leaves_the_trait_open():
@@ -471,6 +486,9 @@ def test_words_are_compared_alike_however_they_are_written():
         ("2: weight, 15", None),
         ("2: two shimi, no, 15", None),
         ("2: price 15", None),
+        ("2: white before the tail, 15", None),
+        ("2: white before the tail 8 mm, 15", "15 cm"),
+        ("2: sashi two scales, 15", "15 cm"),
     ],
 )
 def test_a_bare_number_is_a_length_on_a_page_that_tells_lengths(line, length):
@@ -487,3 +505,20 @@ def test_the_size_of_what_was_spoken_of_is_no_measure_of_the_body():
     assert said("clean odome 8 mm") == {"odome": "3 % to 12 %", "odome_gap": "0.8 cm"}
     for other in ("8 mm", "first patch 31 mm long", "kuchibeni 2 mm sharp edges of nothing", "tail gap 7"):
         assert said(other) is None
+
+
+@pytest.mark.parametrize(
+    ("line", "weight"),
+    [
+        ("2: 15.0, fifty-seven", "57 g"),
+        ("2: 15.0, 21", None),
+        ("2: 15.0, nidan, 57", None),
+        ("2: fifty-seven", None),
+        ("2: 15.0, 57 g, 58", "57 g"),
+    ],
+)
+def test_a_bare_number_behind_a_length_is_the_weight_where_weights_are_told_and_it_fits(line, weight):
+    standard = koirules.load_standard("tosai_kohaku")
+    assert standard.read_notes(f"1: 14.5, 50 g\n{line}").records[-1].get("weight") == weight
+    alone = standard.read_notes(line).records[-1]
+    assert alone.get("weight") == (weight if " g" in line else None)

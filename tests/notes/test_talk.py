@@ -29,11 +29,14 @@ def said(text):
 
 IN_MANY_WORDS = {
     "in": """she stays; I'm keeping that; hold on to it; top drawer; no I like it; keep and don't tell
-        anyone what it cost; oh well, yes keep it for now; keep but not for the show yet; of course I'm keeping this""",
+        anyone what it cost; into the good basin; boss said keep; in I was told;
+        oh well, yes keep it for now; keep but not for the show yet; of course I'm keeping this""",
     "out": """out with him; no out you go; out and we're done; bin; chuck it; goes with the cheap ones; I'll pass;
-        out all the same; out for that; I don't want it; sell him on; a pity but out; can't sell that""",
+        out all the same; out for that; out basin; out he said; boss said out;
+        I don't want it; sell him on; a pity but out; can't sell that""",
     "unsure": """I'm in two minds; let me sleep on it; look again tomorrow; put it by for now; don't know yet; tough one;
-        salt bath and we'll see; don't chuck it yet; can't tell yet""",
+        salt bath and we'll see; don't chuck it yet; boss wants to see; put back for the boss; aside; quarantine;
+        let the boss decide; can't tell yet""",
 }
 
 
@@ -60,7 +63,7 @@ def test_what_only_sounds_like_a_verdict(text):
 
 
 def test_a_verdict_is_last_where_only_talk_follows():
-    for text in ("nidan, out, pity", "nidan, out, that'll heal", "nidan, keep, better than 9"):
+    for text in ("nidan, out, pity", "nidan, out, that'll heal", "nidan, keep, better than 9", "nidan, out, 14 cm"):
         assert fish_of(text).verdict
         assert not fish_of(text).unread
 
@@ -118,6 +121,9 @@ def test_what_is_so_today_is_no_forecast(text):
         "sister to five",
         "same story as eleven",
         "skin's better than the last one",
+        "smallest till now",
+        "now this is the longest",
+        "shortest",
     ],
 )
 def test_comparisons(text):
@@ -151,6 +157,8 @@ def test_what_is_within_the_fish_is_no_comparison(text):
         "who put this one in",
         "net did that",
         "otherwise I'd have it",
+        "salt basin",
+        "it slipped back before I measured",
     ],
 )
 def test_talk_says_nothing(text):
