@@ -11,6 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 from itertools import groupby
 from math import isnan
+from traceback import walk_tb
 from typing import TYPE_CHECKING, Any
 from warnings import warn
 
@@ -339,16 +340,29 @@ def _as_polars(frame: Any, names: list[str]) -> pl.DataFrame:
             columns.append(pl.Series(name, series.to_list(), dtype=pl.Object))
             continue
         try:
-            columns.append(series.to_polars().rename(name))
-        except (TypeError, ValueError, OSError, ArithmeticError, pl.exceptions.PolarsError):
-            # Values of several types in one column, as a spreadsheet leaves them.
-            columns.append(pl.Series(name, [_plain(value) for value in series.to_list()], dtype=pl.Object))
+            made = series.to_polars()
         except Exception as error:
-            # Arrow has errors of its own for such a column; they are known only where it is installed.
-            if type(error).__module__.split(".")[0] != "pyarrow":
+            if not _is_of_values(error):
                 raise
-            columns.append(pl.Series(name, [_plain(value) for value in series.to_list()], dtype=pl.Object))
+            made = pl.Series(name, [_plain(value) for value in series.to_list()], dtype=pl.Object)
+        columns.append(made.rename(name))
     return pl.DataFrame(columns)
+
+
+def _is_of_values(error: Exception) -> bool:
+    """Whether an error says that a column has values of several types, as a spreadsheet leaves them, or of one Polars lacks.
+
+    Arrow has errors of its own for that, which are known only where it is installed. A whole number may be too large for either,
+    and a text may have half of a pair of surrogates. Polars raises TypeError where it makes a series of values.
+    """
+    import polars as pl
+
+    if type(error).__module__.split(".")[0] == "pyarrow":
+        return True
+    if isinstance(error, TypeError):
+        *_, (frame, _) = walk_tb(error.__traceback__)
+        return str(frame.f_globals.get("__name__")).startswith("polars._utils.construction")
+    return isinstance(error, OverflowError | UnicodeEncodeError | pl.exceptions.ComputeError)
 
 
 def _plain(value: Any) -> Any:

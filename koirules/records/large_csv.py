@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import csv
 from collections.abc import Iterator
+from io import StringIO
 from pathlib import Path
 
 from koirules.problems import Problem, recording
@@ -63,8 +65,9 @@ def _rows(file: str, block: bytes, delimiter: str, width: int, first: int) -> Ro
         frame = pl.read_csv(
             block, separator=delimiter, has_header=False, schema=names, infer_schema=False, missing_columns="insert"
         )
-    except pl.exceptions.PolarsError:
-        _sound(decoded(file, block, first))
+    except (pl.exceptions.ComputeError, pl.exceptions.SchemaError):
+        # A text that is no UTF-8, a quotation mark inside of a cell, a row that is far too long: each has its place.
+        _refuse(file, _sound(decoded(file, block, first)), delimiter, width, first)
         raise
     beyond = [name for name in list(names)[width:] if frame[name].null_count() < frame.height]
     for name in beyond:
@@ -84,6 +87,26 @@ def _rows(file: str, block: bytes, delimiter: str, width: int, first: int) -> Ro
     passed = (pl.lit(start == "") | pl.lit(start.str.contains("^#(?:\\s|$)"))) & others
     kept = frame.select(~passed).to_series()
     return Rows(frame.filter(kept), frame.height, None if kept.all() else kept.arg_true())
+
+
+def _refuse(file: str, text: str, delimiter: str, width: int, first: int) -> None:
+    """Say which row of a block cannot be read; does nothing where each of them can. first: the number of its first row."""
+    rows = csv.reader(StringIO(text, newline=""), delimiter=delimiter, strict=True)
+    row = first - 1
+    try:
+        for row, cells in enumerate(rows, first):
+            beyond = [place for place, cell in enumerate(cells[width:], width) if cell.strip()]
+            if beyond or len(cells) > width + _BEYOND:
+                last = beyond[0] if beyond else len(cells) - 1
+                raise RefusedError(recording.row_too_long(file, row, (last + 1, width), cells[last], delimiter))
+    except csv.Error:
+        raise RefusedError(
+            unreadable_file(
+                file,
+                f"a cell of row {row + 1} has a quotation mark inside, or one that is never closed",
+                "Write two quotation marks for one inside of a quoted cell, and one at each end of the cell.",
+            )
+        ) from None
 
 
 def _blocks(path: Path, skipped: int) -> Iterator[bytes]:

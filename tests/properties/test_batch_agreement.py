@@ -255,6 +255,41 @@ def test_values_of_any_kind_are_told_or_read_and_never_raise(standard: koirules.
     assert [problem.code for problem in caught.value.problems] == ["doubled-column"]
 
 
+def test_a_column_that_polars_cannot_hold_is_read_value_by_value(standard: koirules.Standard) -> None:
+    import pandas as pd
+    import pyarrow as pa
+
+    union = pa.UnionArray.from_sparse(pa.array([0, 1], pa.int8()), [pa.array([12, 13]), pa.array(["x", "14 cm"])])
+    made = [
+        (pd.DataFrame({"length": pd.Series([2**80, 15], dtype=object)}), [1]),
+        (pd.DataFrame({"edge": pd.Series(["\ud800", "fair"], dtype=object)}), [1]),
+        (pd.DataFrame({"length": pd.Series([1 + 2j, 15], dtype=object)}), [1]),
+        (pa.table({"length": union}), []),
+    ]
+    for frame, wrong in made:
+        try:
+            standard.grade_frame(frame)
+            found = []
+        except koirules.RecordError as error:
+            found = [problem.site.row for problem in error.problems]
+        assert found == wrong, frame
+
+
+@pytest.mark.parametrize("error", [TypeError, ValueError, OSError, pl.exceptions.ColumnNotFoundError])
+def test_a_mistake_of_ours_over_a_column_is_not_taken_for_one_in_its_values(
+    standard: koirules.Standard, monkeypatch: pytest.MonkeyPatch, error: type[Exception]
+) -> None:
+    import narwhals.stable.v2 as nw
+    import pandas as pd
+
+    def fails(_series: object) -> None:
+        raise error("a mistake of ours")
+
+    monkeypatch.setattr(nw.Series, "to_polars", fails)
+    with pytest.raises(error, match="a mistake of ours"):
+        standard.grade_frame(pd.DataFrame({"length": [1.0, 2.0]}))
+
+
 def test_a_hole_is_not_taken_for_a_first_step_that_is_open_itself() -> None:
     rules = koirules.read_standard(
         'standard "x" edition 1\ntrait k "k" as scale a < b\ntrait m "m" as scale a < b\n'

@@ -277,11 +277,37 @@ def test_where_every_file_is_broken_nothing_is_written(tmp_path: Path) -> None:
         (b"fish,length\nF\0,12\n", "zero-bytes"),
         ("fish,length\nFü,12\n".encode("cp1252"), "not-utf8"),
         (b"fish,length\nF1,12,,,\nF2,13,,14\n", "row-too-long"),
+        (b"fish,length\nF1,12" + b"," * 40 + b"7\n", "row-too-long"),
+        (b"fish,length\nF1,12" + b"," * 40 + b"\n", "row-too-long"),
+        (b'fish,length\nF1,12\nF2,"13" cm\n', "unreadable-file"),
+        (b'fish,length\nF1,12\n"F2,13\nF3,14\n', "unreadable-file"),
     ],
 )
 def test_text_that_is_none_is_told_as_in_small_files(tmp_path: Path, content: bytes, code: str) -> None:
     (tmp_path / "a.csv").write_bytes(content)
     assert [problem.code for problem in run([tmp_path / "a.csv"]).problems] == [code]
+
+
+def test_a_quotation_mark_inside_of_a_cell_is_told_with_its_row(tmp_path: Path) -> None:
+    (tmp_path / "a.csv").write_bytes(b'fish,length\nF1,12\nF2,"13" cm\n')
+    (problem,) = run([tmp_path / "a.csv"]).problems
+    assert "a cell of row 3 has a quotation mark inside" in problem.cause
+
+
+@pytest.mark.parametrize("error", [pl.exceptions.ColumnNotFoundError, pl.exceptions.ComputeError, TypeError])
+def test_what_goes_wrong_with_a_sound_text_is_no_mistake_in_it(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, error: type[Exception]
+) -> None:
+    from koirules.records import large_csv
+
+    def fails(*_args: object, **_options: object) -> None:
+        raise error("a mistake of ours")
+
+    (tmp_path / "a.csv").write_text("fish,length\nF1,12\n", encoding="utf-8")
+    _, _, frames = large_csv.open_csv(tmp_path / "a.csv")
+    monkeypatch.setattr(pl, "read_csv", fails)
+    with pytest.raises(error, match="a mistake of ours"):
+        list(frames(None, None))
 
 
 def test_a_run_that_is_ended_from_outside_leaves_nothing_behind(tmp_path: Path) -> None:
