@@ -122,7 +122,8 @@ def _sides(side: str, most: str, only: str) -> dict[str, str]:
 
 
 _STRAY = (
-    "(tobihi|(stray|isolated|loose|odd|lone|flying|orphan|single stray) (red spot|red scale|scale of red|red|hi|red "
+    "(tobihi|(stray|isolated|loose|odd|lone|lonely|solitary|flying|orphan|single stray) "
+    "(red spot|red scale|scale of red|red|hi|red "
     "fleck|red dot|bit of red|scale|spot)|red scale (on its own|by itself|all alone|out on its own)|(speck|fleck|dot|"
     "splash|freckle|dab|drop|crumb|spatter|spot) of red|scale of red (all alone|on its own|by itself)|tiny red (spot|"
     "dot|fleck|speck)|scattered red scale|stray)"
@@ -144,7 +145,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "cover, hi cover, red cover, red, hi, beni, covered, red share, share of red, red on the back, 緋の割合",
         alone={
             "at most 25 %": "(a|) quarter red (not more|at most|no more|if that), (not|) (barely|not even) a quarter red",
-            "at most 50 %": "(not|less than|under|not quite|not even) half (red|of it red|the back red), more white than red",
+            "at most 50 %": "(not|less than|under|not quite|not even) half (red|of it red|the back red), "
+            "more white than red",
             "at least 50 %": "(more than|over|well over) half (red|of it red|the back red), more red than white",
             "is 45 % to 55 %": "half red half white, red on half of the back, half and half, half white half red, red "
             "and white half and half, half and half red and white, as much red as white, equal red and white, fifty "
@@ -535,7 +537,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         alone={
             "is 0 %": f"{_IT} (all|) (stays|keeps|lies|is|sits|all|ends|stops) (well|) (above|over|at) the {_LINE}, "
             f"{_IT} (above|over) the {_LINE}, (nothing|no red|no hi) (below|under|past|beneath) the {_LINE} (anywhere|"
-            f"), above the lateral line, no red on the (sides|flanks), {_IT} (does|) (not|never) {_GOES.replace('|goes|', '|')} "
+            f"), above the lateral line, no red on the (sides|flanks), "
+            f"{_IT} (does|) (not|never) {_GOES.replace('|goes|', '|')} "
             f"(down|) {_BELOW} the {_LINE} (anywhere|on either side|), {_IT} (does|) (not|never) (go|run|come|spill|"
             f"reach|drop|hang|fall) (down|) {_BELOW} the {_LINE} (anywhere|on either side|)",
             "at most 10 %": f"{_IT} ((stays|keeps|all|is all|sits all|sit all) (right|) (on|high on|up on)|(sits|sit|"
@@ -599,7 +602,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "windows",
-        "window, mado, white window, white hole, hole, pinhole, white pinhole, (window|mado|white window|white hole|"
+        "window, mado, scale window, white window, white hole, hole, pinhole, white pinhole, "
+        "(window|mado|white window|white hole|"
         "hole|pinhole) in (the|that|this|) (red|hi|plate|patch|step), (white|bald|bare) (spot|island|fleck|scale|dot|"
         "eye|patch|speck|hole|gap|bit) (in|inside|through|all through) (the (first|second|third|last|shoulder|rear|"
         "front|) (patch|step|red|hi|plate|saddle)|it|that red), (gap|bald spot) in the (red|hi|plate), 窓",

@@ -14,7 +14,7 @@ _ENDS = each_of(
     "{back} of {every} {patch}",
     back="back|rear|hind end|rear end|tail side|end|back end",
     every="every|each|all|both|first|second|third|last|",
-    patch="patch|step|red|plate",
+    patch="patch|step|red|plate|one",
 )
 """Where an edge behind the red is, without the word for it: `the back of every patch`."""
 
@@ -76,7 +76,10 @@ SAID_OF_RED: tuple[Saying, ...] = (
                 "sharp|crisp|clean|tight|clear|neat|finished|set|ready", "sharper|crisper|cleaner|tighter|clearer"
             )
             + ", coming, coming on, on its way, on the way, not finished, unfinished, not set, not there, not quite there, "
-            "not ready, not closed, still open, still loose, still soft, half there, forming, still forming, not formed, "
+            "not ready, not closed, just starting, starting, beginning, beginning to show, starting to show, "
+            "getting there, half finished, "
+            "half way there, on the way in, still open, still loose, still soft, half there, forming, "
+            "still forming, not formed, "
             "want tightening, need tightening, want tightening up, need tightening up, need sharpening, want sharpening, "
             "not quite sharp, not fully there, not through",
             "sharp": f"{_SHARP.replace('|', ', ')}, strong, in already, already there, now there, well formed, "
@@ -205,6 +208,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "scale, front edge half a scale, half a scale deep, sashi half a scale deep, half a scale deep sashi, "
             "sashi half a row, half a row of sashi, sashi of half a scale, half a scale wide, sashi half a scale wide, "
             "half scale of sashi",
+            "is 1.5": "scale and a half, sashi (|about|of|around) (scale|row) and a half, (scale|row) and a half of sashi",
             "is 1": each_of(
                 "{sashi} {is_one}", sashi="sashi|front edge|front edges", is_one="a scale deep|a scale wide|a scale"
             )
@@ -239,7 +243,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "nearly through, "
             "closing, closing up, coming in, barely there, hardly there, ok, okay, as it should be, not deep, minimal, "
             "nearly nothing, just right, spot on, where it should be, nothing to worry about, not too deep, "
-            "half closed, tightening, tightening up, drawing in, short, narrow, tight, small",
+            "half closed, almost gone, nearly gone, disappearing, almost disappeared, nearly disappeared, "
+            "going, on its way out, tightening, tightening up, drawing in, short, narrow, tight, small",
         },
         apart=True,
     ),
@@ -297,7 +302,10 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "kaki beni, kaki hi, bright orange, clear orange, light orange, strong orange, nice orange, orange colour, "
             "persimmon red, soft orange, orange patches, orangey, carroty, kaki type, 柿色",
             "is purple_red": "purple hi, purple based, murasaki hi, purple type, purplish, wine red, crimson",
-            "is orange_red": "brownish, rusty",
+            "is orange_red": "brownish, rusty, "
+            "(warm|soft|lovely|nice) (orange red|orangey red|reddish orange), warm red, tomato red, "
+            "scarlet, vermilion, brick orange",
+            "is red": "(proper|real|lovely|good|true|) (blood red|fire engine red)",
         },
         of_parts="all",
     ),
@@ -324,7 +332,10 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "same on every patch, even as paint, laid on evenly, evenly laid on, evenly spread, the same all over, 均一",
         },
         alone={
-            "is even": "evenly coloured, one tone of red, one tone from head to tail, even red, same red everywhere, "
+            "is even": "(red|hi|colour) the same (all the way through|all the way|throughout|all over|everywhere|front to back|"
+            "from nose to tail|from head to tail|head to tail|on every patch), same (red|colour|shade) (from nose to tail|"
+            "head to tail|nose to tail|all the way|all the way through|on every patch|on all patches), "
+            "evenly coloured, one tone of red, one tone from head to tail, even red, same red everywhere, "
             "same red front to back, same red from head to tail, same red all over, same red throughout, "
             "same shade of red throughout, same shade front to back, same shade all over, same shade from head to tail, "
             "all patches the same red, patches all the same red, patches match, patches all match, one red throughout, "
@@ -348,9 +359,12 @@ SAID_OF_RED: tuple[Saying, ...] = (
             )
             + ", "
             + each_of(
-                "{part} {lighter}",
-                part="last patch|rear patch|tail patch|second patch|head patch|first patch|shoulder patch|head red|tail end",
-                lighter="lighter|paler|darker|weaker|deeper|lighter than the rest|paler than the rest|darker than the rest|"
+                "{part} {shade} {lighter}",
+                part="last patch|rear patch|tail patch|second patch|head patch|first patch|shoulder patch|head red|tail end|head|"
+                "head patch red|tail red|shoulder red|body red",
+                shade="a shade|a touch|a bit|much|slightly|somewhat|a little|",
+                lighter="a different red|a different colour|a different tone|another shade|another colour|lighter|paler|darker|"
+                "weaker|deeper|lighter than the rest|paler than the rest|darker than the rest|"
                 "weaker than the rest|a different red|a different shade|another red",
             )
             + ", "
@@ -397,12 +411,14 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "thick": "thick, dense, solid, heavy, rich, strong thick, full, very thick, opaque, thick and even, like paint, "
             "like thick paint, thick as paint, laid on thick, painted on thick, like enamel, like velvet, velvety, "
             "like oil paint, with depth, with body, good and thick, thick as you like, thick as jam, like jam, "
-            "good depth, has depth, has body, has good depth, depth, lots of depth, has substance, "
+            "good depth, has depth, poured on, like icing,  has body, has good depth, lots of depth, has substance, "
             "oily, oily depth, compact, concentrated, saturated, packed, tightly packed, closed, fat, meaty, "
             "built up, layered, in layers, several layers, 厚い",
         },
         alone={
-            "is thin": "kokesuki, kokesuke, koke suki, koke suke, scales show through, "
+            "is thin": "(red|hi|colour) (thins|thins out|thinning) (at|on|towards|behind|) (the|) "
+            "(tail|tail end|dorsal|rear|back|"
+            "shoulder|head|last patch|edges|), kokesuki, kokesuke, koke suki, koke suke, scales show through, "
             "scales show through the red, you can see the scales, you can see "
             "the scales through it, scales visible, scales visible in the red, scales show in the red, "
             "scales can be seen, thin at the rear, "
@@ -451,6 +467,21 @@ SAID_OF_RED: tuple[Saying, ...] = (
         apart=True,
     ),
     Spoken(
+        "hi_thick",
+        "thickness, depth of the red, depth of red, depth of colour, depth in the red, depth to the red, "
+        "thickness of the red, "
+        "body in the red, body to the red, density of the red",
+        levels={
+            "thick": "good, great, nice, lovely, excellent, superb, fantastic, amazing, wonderful, outstanding, "
+            "plenty of, real, "
+            "lots of, proper, very good, fine, impressive, brilliant",
+            "fair": "fair, average, ok, okay, so so, reasonable, decent, not bad",
+            "at most fair": LACKING,
+            "thin": "poor, bad, no, little, hardly any, weak, missing, without, terrible, awful",
+        },
+        apart=True,
+    ),
+    Spoken(
         "hi_strength",
         f"{_RED}, strength of the red, strength, red colour, red quality, hi quality, beni quality, colour quality, "
         "quality of the red, quality of the hi, quality of the beni, quality of the colour, red itself, beni itself, "
@@ -460,8 +491,10 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "all washed out, anaemic, insipid, lifeless, without life, no life, pastel, salmon, salmon pink, rose, "
             "milky, on the pale side, pale as anything, too pale, very pale, too light, on the light side, "
             "gone pale, chalky, flat, dead, tired, sickly, like a faded shirt, like old jeans, like weak tea, "
-            "like pink lemonade, feeble, no colour, without colour, lacks colour, lacks life, lacks punch, poor, bad, weak",
-            "fair": "fair, average, moderate, medium, so so, ordinary, okay, ok, middling, run of the mill, nothing special, "
+            "like pink lemonade, feeble, no colour, without colour, lacks colour, lacks life, lacks punch, "
+            "no punch, without punch, poor, bad, weak",
+            "fair": "fair, average, moderate, medium, so so, ordinary, okay, ok, middling, run of the mill, "
+            "nothing special, "
             "acceptable, passable, reasonable, unremarkable, you could find on a thousand",
             "is fair or strong": NOT_BAD,
             "at most fair": f"{LACKING}, "
@@ -572,13 +605,14 @@ SAID_OF_RED: tuple[Saying, ...] = (
 """What is said of the colour and the edges of red."""
 
 _WHITE = "(white|shiroji|skin|white ground|ground|white skin)"
-_GONE = "(gone|going|goes|turned|turning|got|has got|still|a bit|a little|a touch|slightly|on the|all|rather|)"
+_GONE = "(gone|going|goes|turned|turning|got|has got|still|a bit|a little|a touch|slightly|all|rather|)"
 _YELLOW = (
-    "(yellow|yellowish|yellowy|yellowed|yellowing|cream|creamy|buttery|yellow (cast|tinge|tint)|yellowish (cast|tinge|tint)|"
+    "(some yellow|still yellow|dirty yellow|bit of yellow|yellow|yellowish|yellowy|yellowed|yellowing|cream|creamy|buttery|"
+    "yellow (cast|tinge|tint)|yellowish (cast|tinge|tint)|"
     "(cast|tinge|tint|touch|hint|bit|trace) of (yellow|cream))"
 )
 _FACE = "(head|nose|face|snout|forehead|cheeks|crown|top of the head|front of the head)"
-_ON = "(on|at|in|round|around|up round|up at|down to|over|about|behind|between)"
+_ON = "(left on|left at|on|at|in|round|around|up round|up at|down to|over|about|behind|between)"
 _BACK = "(back|shoulder|tail|tail end|flank|side|belly|rear|body|left|right|left side|right side|stem|back end|rear end|fins)"
 _THROUGHOUT = "(all over|everywhere|throughout|all the way|from head to tail|head to tail|on (this one|her|him|it)|)"
 
@@ -610,6 +644,7 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "snow": "snow, snow white, snowy, like fresh snow, fresh snow, as snow, like milk, like paper, "
             "like chalk, milk white, like snow, pure white, dazzling, very white, porcelain, paper white, like porcelain, "
             "(white|clean|pure|bright) as (snow|paper|milk|a sheet|chalk), like a sheet, like a clean sheet, "
+            "like (fresh|clean) (linen|sheets|washing), (white|clean) as (a wall|linen|a bone|bone|a fridge|a plate),  "
             "as white as snow, "
             "clean as paper, (gleaming|brilliant|radiant|blinding), like cotton, like marble, like alabaster, "
             "immaculate, flawless, superb, 雪白, 真っ白",
@@ -656,7 +691,9 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "the head, cream on the head, shiroji cream on the head, "
             "head still yellow, yellow face, face yellow, shiroji yellow on the head, white yellow on the head, "
             "head is yellow, "
-            f"{_YELLOW} {_ON} the {_FACE}, {_YELLOW} (on|in) (his|her) {_FACE}, {_YELLOW} {_FACE}, "
+            f"{_YELLOW} {_ON} (its|her|his|the|) {_FACE}, "
+            f"{_FACE} (has not|not|is not|not yet) (cleared|cleaned up|whitened) (yet|), "
+            f"{_YELLOW} (on|in) (his|her) {_FACE}, {_YELLOW} {_FACE}, "
             f"{_FACE} {_GONE} {_YELLOW}, {_FACE} (has|with|shows|got) (a|some|a bit of|a slight|) {_YELLOW}, "
             f"{_FACE} not (clear|white) yet, head skin {_GONE} {_YELLOW}, "
             f"{_WHITE} {_GONE} {_YELLOW} {_ON} the {_FACE}, {_WHITE} {_ON} the {_FACE} {_GONE} {_YELLOW}",

@@ -23,7 +23,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "glow, polish, gleam, "
         "quality of the skin, quality of skin, shine on it, shine of the skin, 艶, ツヤ, 照り",
         levels={
-            "dull": "dull, matt, flat, weak, dead, lifeless, gone, missing, dull and flat, dull all over, "
+            "dull": "dull, matt, flat, weak, dead, lifeless, gone, missing, dull and flat, no sparkle, "
+            "without sparkle, dull all over, "
             "like paper, like cardboard, like chalk, like felt, like sandpaper, tired, dry, asleep, without life, "
             "dull as ditchwater, chalky, poor, bad, weak, ない",
             "fair": "some, little, fair, average, moderate, medium",
@@ -156,7 +157,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     Spoken(
         "hikui",
         "hikui, raised patch, yellowish patch in the red, raised red, hi kui, red disease, "
-        "hikui (starting|coming|beginning|spot|patch|growing|forming|there), "
+        "(early|young|old|small|little|new) hikui, "
+        "hikui (starting|started|just starting|coming|beginning|spot|patch|growing|forming|there), "
         "(bit|patch|spot|start|beginning|beginnings|touch|lump) of hikui, (raised|raised up|lifted|swollen) (red|hi) , "
         "(raised|lifted|swollen|proud) (bit|patch|spot|area|place) (in|on) the red, "
         "(yellow|yellowish) (patch|spot|bit) in the red, "

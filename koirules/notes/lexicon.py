@@ -307,6 +307,18 @@ class Lexicon:
     def _with_others(self, tokens: Sequence[str], end: int, level: _Node) -> Iterator[tuple[int, _Node]]:
         """A level, and the one that it makes with another one behind it: `sharp or razor`, `fair to sharp`."""
         yield end, level
+        if (
+            end < len(tokens)
+            and tokens[end] in _SUFFIXES
+            and any(isinstance(said, int) for said in level.levels.values())
+        ):
+            yield (
+                end + 1,
+                _Node(
+                    levels={key: said for key, said in level.levels.items() if isinstance(said, int)},
+                    wording=level.wording,
+                ),
+            )
         at = self._skip(tokens, end + 1)
         to_a_side = tokens[end : end + 1] == ("to",) and tokens[at : at + 1] in {("left",), ("right",)}
         if end < len(tokens) and tokens[end] in {"or", "to"} and not to_a_side:
@@ -332,7 +344,9 @@ class Lexicon:
         """`kiwa sharp`, `kiwa is not sharp`, `red on the left pectoral`."""
         skipped = self._skip(tokens, end)
         # By where a level may begin: whether it is denied, and whether the name of a part stands before it.
-        starts = dict.fromkeys((end, _behind_verbs(tokens, end), skipped), (False, False))
+        starts = dict.fromkeys(
+            (end, _behind_verbs(tokens, end), skipped, self._behind_links(tokens, end)), (False, False)
+        )
         if skipped < len(tokens):
             if alike(tokens[skipped]) == "on":
                 place = self._skip(tokens, skipped + 1)
@@ -366,6 +380,12 @@ class Lexicon:
         tokens = tokens_of(wording)
         whole = (node.means for end, node in self._walk(tokens, 0) if end == len(tokens) and node.means is not None)
         return next((means.stated[0] for means in whole if len(means.stated) == 1), None)
+
+    def _behind_links(self, tokens: Sequence[str], at: int) -> int:
+        """The place behind what links a name and a level: `the white has gone | yellow`."""
+        while (behind := self._skip(tokens, at)) < len(tokens) and tokens[behind] in _LINKS:
+            at = behind + 1
+        return behind
 
     def _levelled(self, tokens: Sequence[str], level: _Node, end: int) -> Iterator[Hit]:
         """`sharp kiwa`, `left pectoral red`, `left pectoral without red`."""
@@ -424,6 +444,11 @@ def _behind_verbs(tokens: Sequence[str], at: int) -> int:
     return at
 
 
+_LINKS = _words(
+    "gone going goe went turned turning turn become becoming get gets getting got getting stay stays staying run runs wear wears "
+    "feel feels"
+)
+_SUFFIXES = frozenset({"tinge", "cast", "tint", "side", "looking", "tinged"})
 _VERBS = ARTICLES | {"was", "were", "be"}
 _APART = "#"
 

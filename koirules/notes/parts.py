@@ -83,14 +83,14 @@ def past_part(tokens: Sequence[str], start: int, fillers: Collection[str] = (), 
 
 
 def past_owner(tokens: Sequence[str], start: int) -> int:
-    """The place behind a part and the word that it has something: `the second patch has`; the place itself where none is."""
+    """The place behind a part of the red and the word that it has something: `the second patch has`, `last patch's`."""
     at = start
     while at < len(tokens) and tokens[at] in _WHICH:
         at += 1
     if at == len(tokens) or at == start or tokens[at] not in _OF_RED or tokens[at] == "it":
         return start
     at = past_part(tokens, at + 1)
-    return at + 1 if at < len(tokens) and tokens[at] in _HAS else start
+    return at + (tokens[at] in _HAS) if at < len(tokens) else start
 
 
 def _one_part(tokens: Sequence[str], start: int, parts: Collection[str]) -> int:

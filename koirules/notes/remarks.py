@@ -101,7 +101,7 @@ _SIZES = frozenset({"small", "tiny", "little", "big", "large", "fine", "minute",
 _PRAISE = frozenset(
     wordings_in("good, nice, fine, clear, clean, proper, true, typical, strong, great, everyday, simple, decent")
 )
-_PASSED = SKIPPED | _SIZES
+_PASSED = SKIPPED | _SIZES | {"good", "full", "whole", "clear"}
 _BEFORE_NAMES = _SIZES | _PRAISE
 _WHERE = frozenset({"in"})
 _THE_FISH = frozenset({("it",), ("her",), ("him",)})
@@ -110,16 +110,29 @@ _SCALES = (("scale",), ("row",))
 _OF_SCALES = frozenset({"of", "scale", "deep", "wide"})
 """`sashi two rows of scales`: what is counted in scales has no unit."""
 _ACROSS = (("big",), ("wide",), ("long",), ("across",), ("large",))
-_ALL_OVER = (("everywhere",), ("throughout",), ("all", "over"), ("all", "down"), ("all", "along"), ("all", "through"))
-_TRACES = frozenset({"trace", "touch", "hint", "sign", "start", "beginning", "suggestion"})
+_ALL_OVER = (
+    ("everywhere",),
+    ("galore",),
+    ("throughout",),
+    ("all", "over"),
+    ("all", "down"),
+    ("all", "along"),
+    ("all", "through"),
+)
+_TRACES = frozenset({"trace", "touch", "hint", "sign", "start", "beginning", "suggestion", "spot", "case"})
 """`a touch of hikui`, `no sign of hikui`."""
 _FREE = frozenset({"free", "clear", "clean", "devoid"})
-_AFTER_NOT = frozenset({"a", "an", "any", "single", "1", "much"})
+_AFTER_NOT = frozenset({"a", "an", "any", "single", "1", "much", "find", "see", "spot"})
 _EMPHASIS = tuple(
     tuple(words.split())
     for words in (
         "to speak of",
         "at all",
+        "in all",
+        "in total",
+        "altogether",
+        "all told",
+        "i is afraid",
         "whatsoever",
         "whatever",
         "in sight",

@@ -13,7 +13,8 @@ _CLASSES = {
     "first class, class one, first rate, top class, top drawer, top notch, top, tip top, world class, show class, show quality, "
     "high class, high quality, top quality, best quality, super, spot on, textbook, ideal, immaculate, second to none, "
     "as good as it gets, hard to better, hard to beat, could not be better, could not ask for better, could not ask for more, "
-    "nothing to improve, unbelievable, out of this world, can not be better, to die for, very good, extraordinary, sublime, "
+    "nothing to improve, unbelievable, cracking, smashing, out of this world, can not be better, to die for, "
+    "very good, extraordinary, sublime, "
     "spectacular, exquisite, phenomenal, as good as you will see, something else",
     "good": "fine, nice, decent, proper, sound, correct, pleasant, pleasing, lovely, beautiful, attractive, handsome, "
     "respectable, commendable, satisfying, to my liking, "
