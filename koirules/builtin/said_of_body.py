@@ -26,9 +26,7 @@ _STEM = "(tail stem|tail tube|tail root|tail stalk|ozutsu|peduncle|caudal pedunc
 def _lacking(noun: str) -> str:
     """What says that there is little of something: `no shoulders to speak of`, `could do with more shoulder`."""
     little = "(no|not much|hardly any|hardly a|not a lot of|little|barely any|too little|not enough|no real)"
-    wanted = (
-        "(lacks|lacking|lacking in|short of|short on|light on|(could do with|could use|needs|wants) (|more|a bit more))"
-    )
+    wanted = "(lacks|lacking|lacking in|short on|light on|(could do with|could use|needs|wants) (|more|a bit more))"
     return f"{little} {noun} {_ON_IT}, {wanted} {noun}"
 
 
@@ -115,16 +113,20 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             f"{_BODY}, not the best {_BODY}, {_BODY} not the best",
             "at least fair": f"nothing wrong with (the|its|her|his) {_BODY}, no complaints about the {_BODY}, "
             f"{_BODY} passes",
-            "is excellent": f"textbook torpedo, ideal torpedo, what a (body|shape|frame), {_BODY} (like|of) a dream, "
-            "dream of a body, best (body|shape) (|you could want|i have seen|you will see), (can not|could not|hard "
-            f"to) fault the {_BODY}, nothing to fault in the {_BODY}, could not ask for a better {_BODY}, could not "
-            f"want a better {_BODY}, {_BODY} you would pay for",
-            "is good": "elegant fish, (|very|nicely|really|beautifully|nice and) (well|nicely|beautifully) "
-            "(built|made|shaped|proportioned|put together|filled out), elegant, tapers (nicely|evenly|well|right), "
-            f"(good|nice) {_BODY} (on|to|about) (it|her|him|this one), {_BODY} is coming on (nicely|well|), {_BODY} "
-            "looks right, (good|nice|lovely|even) taper (|at the tail|to the tail|towards the tail|behind), taper "
-            "(at|to|towards) the tail (is|) (good|nice|even|just so|right|smooth), (|good|nice) torpedo lines, "
-            "(clean|smooth|good|nice) lines",
+            "is excellent": "textbook torpedo, ideal torpedo, body of a champion, what a (body|shape|frame), "
+            f"{_BODY} (like|of) a dream, dream of a body, best body (|you could want|i have seen|you will see), (can "
+            f"not|could not|hard to) fault the {_BODY}, nothing to fault in the {_BODY}, could not ask for a better "
+            f"{_BODY}, could not want a better {_BODY}, {_BODY} you would pay for",
+            "is good": "elegant fish, (|very|really|nice and) (well|nicely|beautifully) "
+            "(built|made|shaped|proportioned|put together|filled out|filled) (|fish|body), (body|shape) "
+            "(is|) (well|nicely|beautifully) (shaped|filled|filled out|proportioned|balanced|built), body in "
+            "(|good) proportion, (i|) (like|love) (the|her|his) (body|shape|shape of her|shape of him|shape of it), "
+            "(happy|pleased) with the (body|shape), body runs nicely into the tail, (nice|good) line to the body, "
+            "promising body, (nice|good|lovely) clean body, elegant, tapers (|off|away) "
+            f"(nicely|evenly|well|right|beautifully), (good|nice) {_BODY} (on|to|about) (it|her|him|this one), "
+            f"{_BODY} is coming on (nicely|well|), {_BODY} looks right, (good|nice|lovely|even) taper (|at the "
+            "tail|to the tail|towards the tail|behind), taper (at|to|towards) the tail (is|) (good|nice|even|just "
+            "so|right|smooth), (|good|nice) torpedo lines, (clean|smooth|good|nice) lines",
             "is poor": "thin as a snake, like a snake, snake, (snakey|snaky), like an eel, badly "
             "(built|shaped|made|put together), misshapen, shapeless, out of shape, something wrong with the body, "
             "body like a potato",
@@ -149,39 +151,49 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         alone={
             "is slim": "slim, (slim|slender|thin|skinny|narrow) (fish|one|thing|look|build), slender, (a|the|) "
             "(skinny|thin|slim) (little|old) (fish|one|thing), slim as they come, narrow all over, skinny minnie, "
-            "too slim, on the slim side, on the (lean|thin|skinny|narrow) side, lean, skinny, slightly built, too "
-            "thin, thin (all|) (over|through), spindly, bony, weedy, underfed, (needs|wants|could do with) "
-            f"feeding (|up), (|as) (thin|skinny) as {_LIKE_A_POST}, "
+            "(skinny|narrow|thin) in the body, too slim, on the (slim|lean|thin|skinny|narrow) side, lean "
+            "(fish|one|thing|look), skinny, slightly built, too thin, thin (all|) (over|through), underfed, ribby, "
+            "willowy, light in the body, hollow looking, (a slip of a|slip of a) (thing|fish), (bit|) on the "
+            "(slim|thin|skinny|narrow|light) side this one, could (do with|use) (|some|a bit of|a bit more) "
+            "(weight|meat|filling out), (needs|wants) to fill out, nothing in the way of (bulk|body|width), built "
+            "like a (whippet|stick|rake|pencil), not much meat on (it|her|him), (needs|wants|could do with) feeding "
+            f"(|up), (|as) (thin|skinny) as {_LIKE_A_POST}, "
             + _lacking("(bulk|meat|volume|width|weight|flesh|substance)")
-            + f", no (bulk|volume|width|meat|flesh) to (it|her|him), (nothing|not much) (on|of|to) (her|him|it) "
+            + f", no (bulk|volume|width|meat|flesh) to (it|her|him), (nothing|not much) (of|to) (her|him|it) "
             f"{_ON_IT}, (slim|slender) with it, (skin and bone|skin and bones), 細い, 細身",
-            "is trim": "trim, trim (fish|one|little fish|little one), in trim, nice and trim, neat little body",
+            "is trim": "trim (fish|one|little fish|little one), in trim, nice and trim, neat little body",
             "is torpedo": "torpedo build, (|real|proper|little|proper little) torpedo (|body|this|this one), "
             "(|nice|good) (torpedo|cigar|bullet|spindle|submarine|missile) (shaped|shape), (|proper|real) cigar "
             "(|of a body|of a fish), built like a (torpedo|cigar|missile|submarine)",
             "is torpedo or heavy or thick_front": "(|good|nice|lovely) (broad|wide|big|fat|thick|great|good "
-            "broad|good wide|nice broad|good fat) (back|across the back|in the back), back is (broad|wide), back "
-            "like a table, back you could (eat off|sit on), (broad|wide) (across|in) the back, (deep|good deep|nice "
-            "deep) (body|bodied|in the body), (|good|nice|fair|plenty of|lots of) depth (of|to|in) (the|) body, "
-            "plenty of depth, good depth, body is deep, depth to (it|her|him)",
+            "broad|good wide|nice broad|good fat) (back|across the back|in the back), back is (|nice and|good and) "
+            "(broad|wide), (broad|wide) (backed|right across the back), (|good|plenty of|lots of|nice|great) width "
+            "(to|across|in) the back, could (park|land) a (bus|plane) on that back, back like a (barn "
+            "door|bus|door), back like a table, back you could (eat off|sit on), (broad|wide) (across|in) the back, "
+            "(deep|good deep|nice deep) (body|bodied|in the body), (|good|nice|fair|plenty of|lots of) depth "
+            "(of|to|in) (the|) body, plenty of depth, good depth, body is deep, depth to (it|her|him)",
             "is slim or trim or torpedo": "long (in the|) (body|frame), (|nice|lovely|good|lovely nice) long "
             "(|lean|slim|slender) (body|bodied|frame|look|in the body), (body|frame) is long, long and "
             "(lean|slim|slender), long fish, (body|frame) (long and level|long)",
-            "is heavy": "(she|he) is (fat|stocky|stout|plump|chunky|bulky), stocky, stout, bulky, solid body, barrel shaped, "
-            "(stocky|bulky|chunky|plump|chubby|fat|heavy|stout|stumpy|stubby|tubby|dumpy|podgy) (|little|old) "
-            "(fish|one|thing|build), (|too) "
-            "(chunky|plump|chubby|heavyset|stumpy|stubby|dumpy|thickset|podgy|overfed), big (boned|framed), big "
-            "(bones|frame|bone), large frame, heavy (set|bodied|build), heavily built, fat, too fat, (|good|lots "
-            "of|plenty of|lots of good|great) (volume|bulk) (|already|on it|on her|on him), full bodied, compact, "
-            "short and (thick|fat|stocky|round), barrel, (|a bit of a) barrel of a fish, built like a "
+            "is heavy": "(she|he) is (fat|stocky|stout|plump|chunky|bulky), stocky, stout, solid body, barrel "
+            "shaped, (stocky|bulky|chunky|plump|chubby|fat|heavy|stout|stumpy|stubby|tubby|dumpy|podgy) "
+            "(|little|old) (fish|one|thing|build), (|too) (plump|chubby|heavyset|thickset|podgy|overfed), big "
+            "(boned|framed), big (bones|frame|bone), large frame, heavy (set|bodied|build), heavily built, too fat, "
+            "thick set, thick bodied, broad built, well covered, (good|lots of|plenty of|lots of good|great) "
+            "(volume|bulk) (|already|on it|on her|on him), full bodied, carrying weight, on the "
+            "(stocky|heavy|fat|plump|chunky|stout|tubby|big) side, (a|) big solid (|lump of a) fish, bit of a "
+            "(porker|barrel|lump|tub), roly poly, compact (body|build), short and (thick|fat|stocky|round), (|a bit "
+            "of a) barrel of a fish, fat little barrel, (robust|sturdy|beefy|hefty|husky|burly) "
+            "(fish|body|build|one|frame|girl|lad), (robustly|sturdily|solidly) built, built like a "
             "(barrel|tank|bus|ox|bull|house), (|a|great|big) (lump|chunk) of a fish, lot of fish, (broad|wide) "
             "fish, little football, 太い, 太め",
             "is thick_front": "(thick|big|broad) shoulders (with|and) (a|) thin (stem|tail|tail stem), thick in "
             "front and thin behind, front heavy body, all (shoulder|head|front) and no (tail|body|stem|rear), big "
-            "shoulders thin stem, (falls|tapers) (off|away|) (|too fast|too quickly|fast|quickly) (|behind|behind "
-            "the dorsal|behind the shoulder|after the shoulder|behind the shoulders|towards the tail), thin behind, "
-            "big head and (nothing|not much) behind, (|bit of a|like a) tadpole, (tadpole|wedge|carrot) shaped, "
-            "like a carrot, too heavy in front for (its|the) tail, (all|) (shoulders|front) and nothing behind",
+            "shoulders thin stem, falls (off|away) (|too fast|too quickly|fast|quickly) (behind|behind the "
+            "dorsal|behind the shoulder|after the shoulder|towards the tail), tapers (|off|away) too "
+            "(fast|quickly|soon) (|behind|behind the dorsal|behind the shoulder|towards the tail), thin behind, big "
+            "head and (nothing|not much) behind, (|bit of a|like a) tadpole, (tadpole|wedge|carrot) shaped, like a "
+            "carrot, too heavy in front for (its|the) tail, (all|) (shoulders|front) and nothing behind",
         },
     ),
     SpokenTogether(f"{_STOUT} (|little|old) (girl|lady|lass|female|hen)", "build is heavy and sex is female"),
@@ -209,21 +221,26 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "built, excellent, 太い, 張りのある",
         },
         alone={
-            "is weak": "pinched (|in) (|just) behind the (gill|gills|gill covers|head|gill plates), narrow behind "
-            "the (head|gills), (pinched|thin|narrow) (neck|in the neck|at the neck), step behind the head, neck "
-            "pinched, (thin|waist|dip in) behind the (head|gills), " + _lacking(_SHOULDER),
+            "is weak": "(slight|) (pinch|pinching) (behind|at) the (gill|head|neck|shoulder), (drops|falls|dips) "
+            "(away|off|in) behind the (head|gills), weak front end, front end (is|) weak, (weak|thin|narrow) "
+            "(across|in|at|through) the front, pinched (|in) (|just) behind the (gill|gills|gill covers|head|gill "
+            "plates), narrow behind the (head|gills), (pinched|thin|narrow) (neck|in the neck|at the neck), step "
+            "behind the head, neck pinched, (thin|waist|dip in) behind the (head|gills), " + _lacking(_SHOULDER),
             "at most fair": _falling_short(
                 _SHOULDER, "(broad|wide|strong|full|thick)", "(broader|wider|stronger|fuller|thicker|bigger|better)"
             ),
             "is strong": f"{_SHOULDER} (on|to) (it|her|him), has (got|) {_SHOULDER}, got {_SHOULDER}, strong in the "
-            f"{_SHOULDER}, good in the {_SHOULDER}, fills out (|well|nicely) at the {_SHOULDER}",
+            f"{_SHOULDER}, good in the {_SHOULDER}, (solid|powerful|strong|broad|full|thick|heavy|meaty) through the "
+            f"{_SHOULDER}, good girth at the {_SHOULDER}, (broad|full|thick|wide|deep|solid|strong|meaty) behind the "
+            "(head|gills), (thick|bull) neck, (strong|powerful|broad|heavy|solid) front end, front end (is|) "
+            f"(strong|powerful|broad|solid), fills out (|well|nicely) at the {_SHOULDER}",
         },
     ),
     Spoken(
         "tail_stem",
         f"{_STEM}, stalk, wrist, 尾筒",
         levels={
-            "thin": "thin, weak, narrow, slim, slender, poor, skinny, feeble, too thin, bad, "
+            "thin": "thin, weak, narrow, slim, slender, poor, skinny, feeble, too thin, mean, spindly, bad, "
             f"(thin|weak|narrow|skinny) (in|at), like {_LIKE_A_POST}, (|as) thin as {_LIKE_A_POST}, 細い",
             "fair": _FAIR,
             "at least fair": _DECENT,
@@ -234,23 +251,30 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
         alone={
             "is thin": "(thin|pinched|narrow|weak|skinny|falls away to nothing|falls off to nothing) (|in|just) "
-            "behind the dorsal, (thin|weak|narrow|skinny) (at|in|towards) the tail (|end), (thin|weak|skinny) "
-            "(tail|tail end|back end|rear end|rear), (weak|skinny) behind, weak at the (back|back end|rear|end), "
-            "(tail|tail end) (|is|a bit|too) thin, rat (tail|tailed), (tail|tail end) (|is) (like|thin as) a "
-            f"{_LIKE_A_POST}, falls (off|away) to nothing (at|towards) the tail, " + _lacking(_STEM),
+            "behind the dorsal, (thin|weak|narrow|skinny) (at|in|towards) the tail (|end), "
+            "(thin|weak|skinny|spindly|narrow|mean) (tail|tail end|back end|rear end), (tail end|back end|rear end) "
+            "(is|) (weak|thin|skinny|narrow|a bit thin), thin wristed, (spindly|skinny) behind, no thickness "
+            "(behind|at the tail), (narrow|weak|thin|skinny) at the (back end|rear end), (gets|goes) thin "
+            "(behind|behind the dorsal|at the tail|towards the tail), narrows (|too) (quickly|fast|soon) (|to the "
+            "tail|towards the tail), (tapers|runs|falls) (|off|away|out) to nothing, runs out thin, bit thin "
+            "(behind|at the tail),  (tail|tail end) (|is|a bit|too) thin, rat (tail|tailed), (tail|tail end) (|is) "
+            f"(like|thin as) a {_LIKE_A_POST}, falls (off|away) to nothing (at|towards) the tail, " + _lacking(_STEM),
             "at most fair": _falling_short(
                 f"({_STEM}|tail)", "(thick|strong|broad|full|stout)", "(thicker|stronger|broader|fuller|stouter)"
             ),
-            "is strong": "(thick|strong|stout|powerful) (tail|tail end|rear end|back end|rear), strong "
-            "(|at|in|towards) the tail, (thick|good and thick|nice and thick|strong|stout) (behind|behind the "
-            f"dorsal|towards the tail|at the tail|in the tail), plenty of {_STEM}, plenty behind, (|good and) strong "
-            "behind, (carries|holds) its (width|weight|bulk|thickness|volume) (right|well|all the way|) (back|to "
-            "the tail|into the tail|behind)",
+            "is strong": "(thick|strong|stout|powerful|solid|chunky|beefy|good solid) (tail|tail end|rear end|back "
+            "end), (tail end|back end|rear end) (is|) (strong|thick|solid|powerful|stout), "
+            "(strong|solid|stout|chunky) (|at|in|towards|through) the tail, chunky behind, good thickness (at the "
+            "tail|behind|behind the dorsal), (keeps|carries) its thickness (|right) to the tail, thick (|right) "
+            "(|down|through|back) to the tail, (thick|good and thick|nice and thick|stout) behind, (thick|good "
+            "and thick|nice and thick|strong|stout) "
+            f"(behind the dorsal|towards the tail|at the tail|in the tail), plenty of {_STEM}, (carries|holds) its "
+            "(width|weight|bulk|thickness|volume) (right|well|all the way|) (back|to the tail|into the tail|behind)",
         },
     ),
     Spoken(
         "back_line",
-        "back, back line, top line, topline, line of the back, back from the side, back seen from the side",
+        "back, back line, backline, top line, topline, line of the back, back from the side, back seen from the side",
         levels={
             "humped": "humped, hollow, hunched, arched, sunken, bowed, sway, roach, camel, saddle shaped, dipped",
             "uneven": "uneven, wavy, bumpy, lumpy, not (smooth|level|even|clean)",
@@ -258,13 +282,14 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
         alone={
             "is humped": "(hump|bump|dip) (|just) (behind|before|in front of) the (head|shoulder|dorsal), hump at "
-            "the shoulder, humped, hunched, hunchback, hunchbacked, hunch back, hump, hump (on|in) the back, "
-            "humpback, humpbacked, (swayback|sway back|swaybacked), (roach|camel|hunched|arched|hollow|sunken) "
-            "back, like a camel, (big|deep|bad) (dip|hollow) in the back",
+            "the shoulder, humped, hunched, hunchback, hunchbacked, hunch back, hump, (hump|lump) (on|in) "
+            "(the|its|her|his) (back|back line|backline), (a bit of a|) hump on (her|him|it), humpy back, "
+            "lump on its back, humpback, humpbacked, (swayback|sway back|swaybacked), "
+            "(roach|camel|hunched|arched|hollow|sunken) back, like a camel, (big|deep|bad) (dip|hollow) in the back",
             "is uneven": "(slight|little|small|bit of a|shallow|hint of a|touch of a) (dip|hump|bump) (|in the "
             "back|on the back|in the topline|in the back line|behind the head|behind the shoulder|behind the "
             "dorsal|before the dorsal), (back|top) line not (quite|) (smooth|level), (bump|bumps) (in|on) the back, "
-            "(dip|hollow) in the (topline|top line|back line)",
+            "(dip|hollow) in the (topline|top line|back line|backline)",
             "is smooth": "(level|flat|smooth|even) (back|topline|top line|back line), nice arch to the back, no "
             "(dip|hump|hollow|bump) in the back, back level as a table",
         },
@@ -283,11 +308,13 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
         alone={
             "is hanging": "(potbelly|pot belly|beer belly)",
-            "is hollow": "no belly, hollow (underneath|below|under), half starved, starved, looks starved, drawn in "
-            "at the belly, knife bellied, empty looking",
-            "is full": "full of food, (just|well) been fed, well stuffed",
+            "is hollow": "no belly, (hollow|thin|empty|pinched) in the belly, hollow "
+            "(underneath|below|under), half starved, starved, looks starved, drawn in at the belly, knife bellied, "
+            "empty looking",
+            "is full": "(big round|nice round|well filled|nice full) belly, (|bit of a|quite a|fair) belly on (it|her|him), "
+            "got a bit of a belly, bit of a belly, full of food, (just|well) been fed, well stuffed",
         },
-        bare={"is hollow": "hollow, empty"},
+        bare={"is hollow": "hollow, empty, tucked up"},
     ),
     Spoken(
         "spine",
@@ -306,20 +333,29 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         alone={
             "is bent": "(bent|crooked|twisted|kinked|wonky|curved) (fish|body|back|spine|backbone|tail stem), "
             "(body|fish|tail stem|tail end|back end|rear end) (|is) (bent|crooked|twisted|kinked|wonky|not "
-            "straight|bends|curves|curved), (|it|body|back|back end|tail|rear|tail end) (bends|goes "
-            f"off|curves|swings off|bent|veers off|pulls off) (to|to the|) {_SIDE}, bent (up|down|) "
-            "(behind|near|at|before|by) the (dorsal|tail|head|shoulder|dorsal fin|tail fin), "
-            "(|a|bad|clear|definite|big|there is a|nasty|real) (kink|bend|twist|kick|dogleg|dog leg) (in it|in "
-            "there|in the (spine|back|body|tail|backbone|tail stem)|somewhere|in there somewhere|in (her|him)), "
-            "(|a|bad|clear|nasty) kink, (definitely|clearly|badly|plainly|really) (bent|crooked|twisted), like a "
-            "banana, (bent|crooked) (like|as) a (banana|dog leg|boomerang|corkscrew), (s|s shaped|s curve|s bend) "
-            "(in the|) (spine|body|back), (s bend|s curve), tail (bends|bent|kinks|turns) (up|down|to one side), "
-            "(spinal|spine) (deformity|deformation|curvature), scoliosis, (lies|lie|grown) (crooked|bent), does not "
-            "lie straight, corkscrew, boomerang, dogleg, dog leg, banana, not straight from (above|on top|the top), "
-            "not straight, (body|back|fish|she|he|it) (|is|does|lie) not (|lie) straight, s shaped, 背曲がり",
+            "straight|bends|curves|curved), (body|back|back end|tail|rear end|tail end|backbone|spine) (|just) "
+            f"(bends|goes off|curves|swings off|bent|veers off|pulls off|kicks off) (|off) (to|to the|) {_SIDE}, "
+            f"bent (to|to the|) {_SIDE}, bent (up|down|) (behind|near|at|before|by) the "
+            "(dorsal|tail|head|shoulder|dorsal fin|tail fin), (|a|bad|clear|definite|big|there is a|nasty|real) "
+            "(|obvious|definite|clear|bad) (kink|bend|twist|kick|dogleg|dog leg) (behind the "
+            "(dorsal|head|shoulder)|(near|at|before|by|towards) the (tail|dorsal|head|tail stem)|you can see (|from "
+            "above)|in it|in there|in the (spine|back|body|tail|backbone|tail stem)|somewhere|in there somewhere|in "
+            "(her|him)), (|a|bad|clear|nasty) kink, (definitely|clearly|badly|plainly|really) "
+            "(bent|crooked|twisted), like a banana, (bent|crooked) (like|as) a (banana|dog "
+            "leg|boomerang|corkscrew), (s|s shaped|s curve|s bend) (in the|) (spine|body|back), (s bend|s curve), "
+            "tail (bends|bent|kinks|turns) (up|down|to one side), (spinal|spine) (deformity|deformation|curvature), "
+            "scoliosis, (lies|lie|grown) (crooked|bent), (does not|will not) (lie|run) straight, (crooked|bent) "
+            "(tail end|tail stem|back end|from above|near the tail|before the tail|behind the dorsal), "
+            "(goes|gone|runs) crooked (|(near|behind|before|at) the (tail|dorsal)), (bent|curved) like a "
+            "(bow|banana|boomerang|dog leg), (spine|backbone|back) (|just) (kinks|bends|curves) (|just) "
+            "(before|behind|near|at|by) the (tail|dorsal|head), (spine|backbone) (goes off|is out|out), boomerang, "
+            "dogleg, dog leg, banana, not straight (from (above|on top|the top)|when you look down on it|when it "
+            "swims), not straight, (body|back|fish|she|he|it) (|is|does|lie) not (|lie) straight, s shaped, 背曲がり",
             "is slight": "(slight|small|little|tiny|bit of a|a bit of a|hint of a|a hint of a|touch of a|suspicion "
             "of a|very slight|ever so slight|very small|faint|shadow of a|mild) "
-            "(kink|bend|twist|curve|curvature|dogleg|kick), a (bit|touch|hair|little|fraction) "
+            "(kink|bend|twist|curvature|dogleg|kick), (slight|small|little|hint of a) curve (in|to) the "
+            "(spine|body|back), (slight|bit of a|slight little) (bend|curve) to (the|) (left|right), "
+            "(bit|touch|shade|fraction) off straight, off straight, a (bit|touch|hair|little|fraction) "
             "(bent|crooked|kinked|twisted), (slightly|little|bit|marginally) (bent|crooked|kinked|twisted|curved), "
             "not (quite|entirely|perfectly|completely) straight, (spine|back|body) (a touch|a hair|slightly|a bit|a "
             "fraction|bit) (off|out|crooked|bent)",
@@ -328,7 +364,9 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "string|a plumb line|they come) (|from above|from on top|from the top), (dead|perfectly|nice "
             "and|ruler|arrow|completely|absolutely) straight (|back|body|spine|from above), true as a die, straight "
             "(from (above|on top|the top)|when it swims|and true), lies straight, no (|hint of a|sign of a|trace of "
-            "a) (kink|bend|twist|curve|curvature|kink or bend|bend or kink|bends or kinks|kinks or bends), nothing "
+            "a) (kink|bend|twist|curvature|kink or bend|bend or kink|bends or kinks|kinks or bends) (|anywhere|in "
+            "it|in (her|him)|in the (spine|back|body|tail)|to see), runs (|dead) straight, straight from "
+            "(head|nose) to tail, (body|back|spine) runs (|dead) straight, straight as a gun barrel, nothing "
             "(bent|crooked|kinked), nothing wrong with the (spine|back|backbone), (spine|back|backbone|body) "
             "(straight|true) as (an arrow|a die|a ruler|a rod)",
         },
@@ -372,16 +410,19 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "good broad, nice wide, big broad, good size, a good size, nicely shaped, blunt rounded, 良い",
         },
         alone={
-            "is good": "(|nice and|nice|good|nice broad|good and|lovely and) (broad|wide) (between|across) the "
-            "(eyes|forehead|head), (good|nice) width between the eyes, (good|nice) head (on|to) (it|her|him), "
-            "(nice|lovely|fine|good) (head|head shape), (good|nice) broad (forehead|head)",
+            "is good": "(|nice|good) (big|round|broad) (head|nose), head (|well|nicely) proportioned, (good|nice) "
+            "head on its shoulders, (|nice and|nice|good|nice broad|good and|lovely and) (broad|wide) "
+            "(between|across) the (eyes|forehead|head), (good|nice) width between the eyes, (good|nice) head "
+            "(on|to) (it|her|him), (nice|lovely|fine|good) (head|head shape), (good|nice) broad (forehead|head)",
             "is poor": "pointed nose, sharp nose, (dished|pug|bulldog|rat|pike|parrot|squashed|pushed in|pointy "
             "little|pointy) face, (pike|pin|rat) (head|nose|face|headed), pinhead, pinheaded, all head, too much "
-            "head, too big a head, (small|tiny|little) head, head (|too|a bit) (small|tiny), "
-            "(long|pug|pike|pointed|pointy) (nose|snout), (nose|snout) (is|too) (long|pointed|pointy), "
-            "(pushed|squashed) in (nose|snout|face), (bump|lump|dent|dip) (on|in) (|the|its) (forehead|head), "
-            "hollow forehead, narrow between the eyes, beaky, (eyes|eye) (|a bit|too|very) close (|together), "
-            "(snout|nose|face|head) like a (pike|rat|needle)",
+            "head, (mean|mean little|sharp little|pinched|narrow little) (head|face), (pointed|sharp|long|narrow) "
+            "(in|on) the (nose|face|head), head too (big|small) for (the|its) body, dip between the eyes, "
+            "(snub|pug) (nosed|nose), nose like a (shovel|pencil|pike), too big a head, (small|tiny|little) head, "
+            "head (|too|a bit) (small|tiny), (long|pug|pike|pointed|pointy) (nose|snout), (nose|snout) (is|too) "
+            "(long|pointed|pointy), (pushed|squashed) in (nose|snout|face), (bump|lump|dent|dip) (on|in) (|the|its) "
+            "(forehead|head), hollow forehead, narrow between the eyes, beaky, (eyes|eye) (|a bit|too|very) close "
+            "(|together), (snout|nose|face|head) like a (pike|rat|needle)",
         },
     ),
     Spoken(
@@ -396,33 +437,47 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         alone={
             "is well": "fish are well, all well, (|strong and|looks|looking|all|nice and|seems) healthy, fish well, "
             "(|bright and|nice and) lively, (|looks|looking|all|fish are all|all of them) fit, (|in) good "
-            "(health|condition|nick), fit and well, fit as a fiddle, fish are healthy, fish are fine, (in|) "
-            "(fine|good) fettle, health (good|fine), all are well, no sick (fish|ones), none sick, nothing sick "
-            "(|about it), nobody (|is) (sick|ill), no (|sign of|signs of|hint of|trace of) "
-            "(disease|sickness|illness|ill health|parasites) (|in the lot|on them|on it|at all|anywhere), "
-            "(bursting|bouncing) with health, full of (life|beans), nothing wrong (healthwise|with its health), "
-            "active, (eats|eating|feeds|feeding) (well|fine|good|properly|nicely|like a horse), 健康",
-            "is sick": "(|looks|very|really|properly) (sick|ill) (|fish|one), diseased, (fin|finrot|fin rot|tail "
+            "(health|condition|nick), fit and (well|lively|active), fit as a fiddle, (strong|bright) and "
+            "(lively|active), perfectly healthy, fighting fit, (|no) health (problems|issues) none, no health "
+            "(problems|issues), nothing ill about it, clean bill of health, looks the picture of health, in good "
+            "shape healthwise, fish are healthy, fish are fine, (in|) (fine|good) fettle, health (good|fine), all "
+            "are well, no sick (fish|ones), none sick, nothing sick (|about it), nobody (|is) (sick|ill), no (|sign "
+            "of|signs of|hint of|trace of) (disease|sickness|illness|ill health|parasites) (|in the lot|on them|on "
+            "it|at all|anywhere), (bursting|bouncing) with health, full of (life|beans), nothing wrong "
+            "(healthwise|with its health), active, (eats|eating|feeds|feeding) (well|fine|good|properly|nicely|like "
+            "a horse), 健康",
+            "is sick": "(|looks|very|really|properly) (sick|ill) (|fish|one), diseased, (finrot|fin rot|tail "
             "rot|mouth rot|gill rot|body rot), (|an|nasty|small|open|red) (ulcer|ulcers), (|an|) open (wound|sore), "
             "(raw|infected|bleeding|fresh) (wound|sore), (parasite|parasites), "
             "(|a|red|small|little|inflamed|nasty|raw) sore, hole in the (side|flank|body), (dropsy|dropsical|dropsy "
             "look), dropsy look about it, wound (on|in) (the|its) (side|back|flank|belly|head), (pine "
-            "cone|pinecone|pineconed|pine coned|pinecone scales), (|a) (|white|little) (fungus|fluff|cotton "
-            "wool|cottony tuft|tuft of fungus|white fluff), (fish lice|louse|lice|anchor worm|anchor worms|a worm "
-            "on it|worm on it|fluke|flukes|leech|leeches), white spot disease, (|got a|a) bug on (it|her|him), got "
-            "(a bug|bugs|worms|lice|flukes|fungus|parasites|dropsy|fin rot), (|carp|koi) pox, bleeding from the "
-            "gills, infected, (|an) infection, gill disease, inflamed, inflammation, (|on|) (|its) last legs, half "
-            "dead, dying",
-            "at most doubtful": "(clamps|clamping|clamped|holds in|tucks in|closes) (|its|her|his) (fin|fins), "
+            "cone|pinecone|pineconed|pine coned|pinecone scales), (mouth|tail|fin|skin) fungus, (|bad|nasty|big) "
+            "ulcer on (it|her|him), (|bad|big|small|nasty|red) ulcer, ulcerated, raw patch (|on (the|its) "
+            "(side|flank|belly|back|head)), (whitespot|white spots all over like salt), (gill|skin) (fluke|flukes), "
+            "rot in the (tail|fins|mouth|tail fin), (|a) (|white|little) (fungus|fluff|cotton wool|cottony "
+            "tuft|tuft of fungus|white fluff), (fish lice|louse|lice|anchor worm|anchor worms|a worm on it|worm on "
+            "it|fluke|flukes|leech|leeches), white spot disease, (|got a|a) bug on (it|her|him), got (a "
+            "bug|bugs|worms|lice|flukes|fungus|parasites|dropsy|fin rot), (|carp|koi) pox, bleeding from the gills, "
+            "infected, (|an) infection, gill disease, inflamed, inflammation, (|on|) (|its) last legs, half dead, "
+            "dying",
+            "at most doubtful": "(clamps|clamping|clamped|holds in|tucks in|holding in) (|its|her|his) (fin|fins), "
             "(|all) fins (clamped|held in|held close|tucked in|folded in|closed|clamped up|clamped to the "
             "body|pressed in|held tight), (hangs|hanging) back, "
             "(hangs|hanging|sits|sitting|lies|lying|stays|standing|stands|quiet one hanging) (about|around|) "
             "(in|on|at|by|near) (|the) (corner|surface|top|inlet|bottom|outlet|filter|airstone|air stone|pump|edge) "
             "(|of the bowl|of the tub|by the inlet) (|on its own|alone|all the time), (off|not on) its food, not "
-            "eating (|well), (does|has) not (eat|eaten|eating), listless, sluggish, lethargic, (stays|keeps|hangs) "
-            "(on its own|to itself|apart|away from the others), sulking (|in the corner), off colour, under the "
-            "weather, (flashes|flashing) (|against the bottom|on the bottom|on the bottom of the bowl|on the bottom "
-            "of the tub|against the side), (rubs|rubbing|scratches|scratching) (|itself) (on the bottom|on the "
+            "eating (|well), (does|has) not (eat|eaten|eating), listless, sluggish, lethargic, (not|off its) "
+            "(feeding|feed), will not (eat|feed), (gulps|gulping) (|air|at the surface), (holds|holding) its fins "
+            "(in|tight), fins clamped tight, hanging (head|tail) (down|up) (|in the corner), "
+            "(flicks|flicking|rubs|scrapes) (on|against) the (bottom|side|wall), jumpy and flashing, (red|blood) "
+            "(streaks|veins) in the (fins|tail|skin), veins in the (tail|fins), (reddened|bloodshot) (fins|tail), "
+            "red fins from (stress|the bag|the trip), (excess|too much) slime, scales (sticking out|on end|sticking "
+            "up), bloated, looks (bloated|swollen|miserable|sickly|weak|off colour), (does|do) not look (happy|good "
+            "in itself|right), not looking (happy|well|right), something wrong with it, not right in itself, sickly "
+            "(looking|), sickly, weakly, sulky, (stays|keeps|hangs|hanging) (on its own|by itself|to "
+            "itself|apart|away from the others), sulking (|in the corner), off colour, under the weather, "
+            "(flashes|flashing) (against the bottom|on the bottom|on the bottom of the bowl|on the bottom of the "
+            "tub|against the side), (rubs|rubbing|scratches|scratching) (|itself) (on the bottom|on the "
             "side|against the side|itself), gasps (|at the surface), gasping (|at the surface), breathing "
             "(fast|hard|heavily), breathes (fast|hard|heavily), gills (going|pumping|beating) (fast|hard), "
             "(pop|bulging|bulgy|popping|protruding) (eye|eyes|eyed), popeye, popeyed, eyes (bulge|bulging|a bit "
@@ -430,14 +485,14 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "in|hollow|too deep), bloodshot fins, fins bloodshot, (blood|red veins|veins|stress marks) in the fins, "
             "(veins|veins are) showing (|in the fins|in the skin), scales (lifted|lifting|raised|standing up|stand "
             "up|sticking up|up|standing off) (|a bit), (lifted|raised|standing) scales, (slimy|too much slime|slime "
-            "on it|slimy skin), looks (poorly|unwell|off|stressed), (does|do) not look (well|healthy|right in "
-            "itself), not (|a|quite|feeling|looking|looking too) (well|fit|healthy) (|fish), (|a bit|very|looks) "
-            "stressed, not (|quite) itself, unwell, peaky, poorly, ailing, (sits|lies) on the bottom, clamping, "
-            "clamps up",
+            "on it|slimy skin), looks (poorly|unwell|stressed), (does|do) not look (well|healthy|right in itself), "
+            "not (|a|quite|feeling|looking|looking too) (well|fit|healthy) (|fish), (|a bit|very|looks) stressed, "
+            "not (|quite) itself, unwell, peaky, poorly, ailing, (sits|lies) on the bottom, clamping, clamps up",
         },
         bare={
             "is well": "well, looks well, very well",
-            "at most doubtful": "hanging, hanging a bit, hangs a bit, quiet one",
+            "at most doubtful": "hanging, hanging a bit, hangs a bit, quiet one, flashing, flashes, clamped, "
+            "clamped up, scratching, rubbing, swollen, weak fish",
         },
     ),
     Spoken(
@@ -445,38 +500,50 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "swimming, swim, swims, movement, moves, moving, action, way of swimming, swimmer, (moves|swims|turns) in "
         "the water",
         levels={
-            "off": "off, crooked, badly, wrong, sideways, rolling, lopsided, odd, oddly, funny, strange, strangely, "
-            "wobbly, wobbles, unsteady, unsteadily, jerkily, jerky, tilted, tilting, drunk, drunkenly, on its side, "
-            "on one side, (|round) in circles, round and round, (head|nose|tail) (down|up), with (the|its) "
-            "(head|nose|tail) (down|up), like (a drunk|it is drunk|she is drunk|he is drunk), like (it|she|he) "
-            "(has|is) (had a drink|had a few|drunk|had 1 too many), at an angle, not right, not straight, upside "
-            "down, belly up, in spirals, backwards",
+            "off": "off, all wrong, a bit funny, (floating|) (belly up|upside down), in loops, crooked, badly, "
+            "wrong, sideways, rolling, lopsided, odd, oddly, funny, strange, strangely, wobbly, wobbles, unsteady, "
+            "unsteadily, jerkily, jerky, tilted, tilting, drunk, drunkenly, on its side, on one side, (|round) in "
+            "circles, round and round, (head|nose|tail) (down|up), with (the|its) (head|nose|tail) (down|up), like "
+            "(a drunk|it is drunk|she is drunk|he is drunk), like (it|she|he) (has|is) (had a drink|had a "
+            "few|drunk|had 1 too many), at an angle, not right, not straight, upside down, belly up, in spirals, "
+            "backwards",
             "stiff": "stiff, stiffly, slowly, slow, woodenly, wooden, like a (plank|board|stick|log|piece of wood), "
             "hardly bends, stiff as a board",
-            "smooth": "smooth, smoothly, well, good, straight, fine, easily, nicely, normal, normally, level, with "
-            "ease, strongly, strong, like a dream, gracefully, graceful, properly, beautifully, freely, fast, "
-            "quick, quickly, lively, as it should, all right, ok, like a fish should",
+            "smooth": "just fine, nice and (straight|smooth|even|level), smooth, smoothly, well, good, straight, "
+            "fine, easily, nicely, normal, normally, level, with ease, strongly, strong, like a dream, gracefully, "
+            "graceful, properly, beautifully, freely, fast, quick, quickly, lively, as it should, all right, ok, "
+            "like a fish should",
         },
         alone={
-            "is off": "hangs in the water, (rolls|rolling) (|over|about|when it swims|on its side), keeps rolling "
-            "(|over), lists (|to one side|to the left|to the right), (heels|tilts) (over|to one side|to the left|to "
-            "the right), leans (to one side|when it swims|over when it swims), (hangs|stands|rests) "
-            "(head|tail|nose) (down|up), (head|nose) down (|tail up|when it stops|when it rests|a little when it "
-            "stops), head down tail up, (can not|does not|cannot) (hold|stay|keep) (itself|) "
-            "(level|upright|straight), (floats|sinks) (|up|to the top|to the bottom), (goes|turns) (|round) in "
-            "circles, goes round and round, tumbles, turns over, swims upside down, staggers, swim bladder "
-            "(|trouble|problem), (lies|lying) on its side, does not swim (right|straight|properly|well), something "
-            "wrong with how it swims, spirals, (wobbles|wobbly|wobbling), unsteady (|in the water|swimmer), off "
-            "balance in the water",
+            "is off": "hangs in the water, (rolls|rolling) (about|when it swims|on its side|to one side), keeps "
+            "(rolling|tipping) (|over), lists (to one side|to the left|to the right), (heels|tilts) (over|to one "
+            "side|to the left|to the right), leans (to one side|when it swims|over when it swims), "
+            "(hangs|stands|rests) (head|tail|nose) (down|up), (head|nose) down (|tail up|when it stops|when it "
+            "rests|a little when it stops), head down tail up, (can not|does not|cannot) (hold|stay|keep) (itself|) "
+            "(level|upright|straight), (floats|floating) (|up|to the top|on its side|upside down), sinks to the "
+            "bottom, (goes|turns) (|round) in circles, goes round and round, (wobbles|wobbling|bobs|bobbing) "
+            "(about|when it swims|up and down), (can not|does not) keep its balance, (|balance) (is|) off when it "
+            "swims, (|is) unbalanced in the water, struggles to stay (down|up|upright|level), swims upside down, "
+            "staggers, swim bladder (|trouble|problem), (lies|lying) on its side, does not swim "
+            "(right|straight|properly|well), something wrong with how it swims, wobbly (in the water|swimmer), "
+            "unsteady (in the water|swimmer), off balance in the water",
             "is stiff": "(stiff|stiffness) (in|at) the (tail|back|rear|back end|body|rear end), (rear end|back "
             "end|rear|body|tail end|tail) (|is|a bit) stiff, stiff (behind|body|fish|as a board|as a plank), like a "
             "plank, (moves only (its|the) tail|only the tail moves|only moves its tail|all tail), tail does all the "
-            "work, hardly bends (|when it swims|at all), (slow|stiff|sluggish) swimmer",
+            "work, (hardly|barely) bends (|when it swims|at all), (body|it) (does not|hardly) bend (|much), "
+            "(stiff|wooden) (mover|in the water), (swims|moves) (only|) (with|from) (only|) (its|the) tail (|only), "
+            "(slow|stiff|sluggish) swimmer",
             "is smooth": "(good|nice|smooth|strong|quick|lively|lovely|fast|easy) (swimmer|mover), turns "
-            "(fine|well|nicely|easily), nothing wrong with the (swimming|way it swims), glides (|along|through the "
-            "water), quick in the water, (he|she|it) is quick, like a fish should swim",
+            "(fine|well|nicely|easily), nothing wrong with the (swimming|way it swims), glides (along|through the "
+            "water), moves like silk, (powerful|graceful|lovely) swimmer, nothing wrong with how it swims, quick in "
+            "the water, (he|she|it) is quick, like a fish should swim",
         },
-        bare={"is stiff": "stiff, wooden", "is smooth": "quick", "is off": "leans, upside down"},
+        bare={
+            "is stiff": "stiff, wooden, rigid",
+            "is smooth": "quick, glides",
+            "is off": "rolls, rolls over, rolling, lists, tumbles, turns over, spirals, spins, spinning round, corkscrews, "
+            "wobbles, wobbly, wobbling, unsteady, staggers, floats, tilts, bobs about, upside down",
+        },
     ),
     Spoken(
         "tobi",

@@ -5,27 +5,31 @@ from __future__ import annotations
 from koirules.vocabulary.phrases import Saying, Spoken
 from koirules.vocabulary.praise import NOT_BAD
 
-_MISSING = "(missing|gone|lost|off|absent|torn off|broken off|knocked off|not there)"
+_MISSING = "(missing|gone|lost|off|come off|absent|torn off|broken off|broken|knocked off|rubbed off|not there)"
 _BARBEL = "(barbel|whisker|feeler)"
 _ONE_BARBEL = f"(|left|right) (|front|rear|back|lower|upper|corner) (|left|right) {_BARBEL}"
-_LACKS = "(missing|lost|lacks|lacking|short of|short|down|minus|has lost|is missing)"
+_LACKS = "(missing|lost|lacks|lacking|down|minus|has lost|is missing)"
 _GILL = "(gill cover|gill plate|gill|operculum|gill lid|gill flap)"
 _GILL_FAULT = (
     "(|too|a bit|slightly) "
-    "(short|curled|bent|folded|missing|gone|bad|faulty|deformed|malformed|misshapen|open|damaged|rolled|notched|"
-    "exposed|showing|crooked|warped|incomplete|stunted|lifted|wrong|curling|curls|curls "
-    "out|curls up|curls over|curls in|curled out|curled up|curled over|curled in|rolled in|rolled up|turned "
+    "(short|curled|bent|folded|missing|gone|bad|faulty|deformed|malformed|misshapen|open|damaged|rolled|"
+    "notched|exposed|showing|crooked|warped|incomplete|stunted|lifted|wrong|curling|curls|curls "
+    "out|curls outward|curled outward|curls outwards|curled outwards|turned up at the edge|does not close "
+    "properly|curls up|curls over|curls in|curled out|curled up|curled over|curled in|rolled in|rolled up|turned "
     "out|turned in|turned up|turns out|turns in|bent out|bent in|sticks out|stands out|stands open|stands "
     "off|sticking out|standing out|standing open|has a notch|has a hole|not right|does not close|does not "
     "cover|does not shut|not closing|missing a piece|curled at the edge|is missing a piece)"
 )
 _EYE = "(eye|eyeball)"
 _FILMED = (
-    "(|gone|gone a bit|going|a bit|slightly|all) (cloudy|milky|clouded|clouded over|grey|dim|filmed|filmed "
-    "over|hazy|misty|opaque|dull|not clear|has a film|has a haze|with a film|with a haze)"
+    "(|gone|gone a bit|going|a bit|slightly|all) (cloudy|milky|clouded|clouded over|grey|dim|filmed|filmed over|fogged|"
+    "hazy|misty|opaque|dull|not clear|has a film|has a haze|with a film|with a haze)"
 )
-_FILM = "(|a|white|milky|grey|bit of a) (film|haze|cloud|cataract|clouding|veil|milky film|white film)"
-_BLIND = "(|is) (missing|gone|blind|lost|dead|damaged|not there|no use)"
+_FILM = (
+    "(|a|white|milky|grey|bit of a) (film|haze|cloud|cataract|clouding|cloudiness|milkiness|veil|milky film|white film|"
+    "slight film)"
+)
+_BLIND = "(|is) (missing|gone|blind|lost|dead|damaged|not there|no use|no good)"
 _FIN_FAULT = "(deformed|malformed|crooked|twisted|stunted|missing|half missing|misshapen|wonky|curled|out of joint|"
 _FIN_FAULT += "grown crooked|not right|is a stump)"
 _BENT = "(bent|kinked|short|too short|folded|shorter|half length|smaller)"
@@ -55,7 +59,8 @@ def _of_a_fin(fin: str) -> str:
     words = _FINS[fin]
     faults = "(bent|kinked|short)" if fin == "dorsal" else _BENT
     ray = "(|ray|fin ray)" if fin == "dorsal" else ""
-    said = f"{words} {ray} {_FIN_FAULT}, {_FIN_FAULT} {words}, {words} {faults}, {faults} {words}"
+    base = "(|at the base|at the joint|at the root|at its base)"
+    said = f"{words} {ray} {_FIN_FAULT} {base}, {_FIN_FAULT} {words}, {words} {faults} {base}, {faults} {words}"
     if fin.endswith("pectoral"):
         other = "left" if fin.startswith("right") else "right"
         said += f", {words} (shorter|smaller) than the (other|{other}) (|one), no {words}"
@@ -100,8 +105,8 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
     ),
     Spoken(
         "barbels_missing",
-        f"{_ONE_BARBEL} (|is|are) {_MISSING} (|on the left|on the right), (missing|lost|broken) {_ONE_BARBEL} (|on "
-        "the left|on the right)",
+        f"{_ONE_BARBEL} (|is|are) {_MISSING}, (missing|lost|broken) {_ONE_BARBEL}",
+        anywhere=True,
         alone={
             "is 0": f"(all|all 4|all the|both) (|its|pairs of) {_BARBEL} (|complete|there|present|all "
             f"there|good|fine), {_BARBEL} (|are|all|all 4|both|all of them) "
@@ -160,8 +165,10 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
             "all right, perfect",
         },
         alone={
-            "is clear": "(clear|bright) eyes, both eyes (|are) (clear|good|fine|ok|bright|sound|perfect|bright and "
-            "clear), nothing wrong with the eyes, eyes (both|) (fine|good|clear)",
+            "is clear": "(clear|bright) eyes, (bright|clear) eyed, eyes (sparkle|healthy|spotless), "
+            "(good|nice|lovely) (bright|clear) eyes, both eyes (|are) "
+            "(clear|good|fine|ok|bright|sound|perfect|bright and clear), nothing wrong with the eyes, eyes (both|) "
+            "(fine|good|clear)",
             "is cloudy": "cloudy eyes, eyes cloudy",
         },
     ),
@@ -173,7 +180,9 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
                 f"includes {side}_eye": _of_a_side(_EYE, side, _BLIND)
                 + f", blind (in|on) (|the|its|her|his) {side} (|side|{_EYE}), no {side} {_EYE}, {_LACKS} "
                 f"(|its|the|her|his) {side} {_EYE}, (does not|can not) see (|anything) (on|with) (the|its) {side} "
-                f"(|side|{_EYE}), (has not got|without) a {side} {_EYE}, {side} (|{_EYE}) socket empty"
+                f"(|side|{_EYE}), (has not got|without) a {side} {_EYE}, {side} (|{_EYE}) socket empty, no sight "
+                f"(in|on) the {side} (|side|{_EYE}), can not see (out of|from|with) the {side} {_EYE}, nothing where "
+                f"the {side} {_EYE} (was|should be)"
                 for side in ("left", "right")
             },
             "count is 1": f"(1|1 of the|an) {_EYE} {_BLIND}, (1|one) eyed (|fish), (|has|got) only 1 {_EYE}, blind "
@@ -203,48 +212,59 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         "(split|tear|nick|rip|notch|nip|hole|slit|damage|fray), split, torn, frayed, ragged, nipped, nicked, "
         "damaged, ripped, bitten, chewed, nibbled, broken, worn, notched, frayed edge, edge frayed, "
         "(|first|front|1|2|3) ray (broken|split|snapped), broken ray, (|small|little) (piece|bit|bite|chunk) (out "
-        "of|missing from|off|gone from), missing a piece, has a piece missing, piece missing, split at the tip, tip "
-        "(missing|broken|gone|frayed|split), tips (worn|frayed), split end, split (1|2|3|4) rays in, (1|2|3|4) rays "
-        "(split|broken), damage to, torn on both sides",
+        "of|missing from|off|gone from), missing a piece, has a piece missing, piece missing, "
+        "(split|frayed|torn|ragged|nicked|worn) (at|on|along|up|round) (the|) "
+        "(tip|edge|edges|end|ends|back|front|middle|top|bottom), (nick|bite|bit|piece|chunk) out of, "
+        "(split|broken|bent) ray, (|has) lost its tip, (split|torn|nicked) in (2|two|several|a few|places) "
+        "(|places), (a|small|slight|little|) (tear|split|rip|nick) (along|up|down|on|off), (tear|split|nick|rip) at "
+        "the (back|front|top|tip|edge|base) of, front ray, tip (missing|broken|gone|frayed|split), tips "
+        "(worn|frayed), split end, split (1|2|3|4) rays in, (1|2|3|4) rays (split|broken), damage to, torn on both "
+        "sides",
         alone={
             "is none": "fins (|are|all|all of them) (whole|good|intact|perfect|sound|fine), all fins "
-            "(whole|sound|good|intact|fine|perfect), no (|fin) damage (|to the fins|on the fins), no "
-            "(splits|tears|torn fins|split fins) (|in the fins|in any fin|anywhere)",
+            "(whole|sound|good|intact|fine|perfect), no (|fin) damage (|to the fins|on the fins), fins in good "
+            "(shape|order|nick|condition), nothing torn, no (splits|tears|torn fins|split fins) (|in the fins|in "
+            "any fin|anywhere)",
             "includes dorsal": "(first|front) (|dorsal) ray (broken|split|snapped)",
-            "includes tail": "(upper|lower|top|bottom) lobe (split|torn|nicked|frayed|ragged|damaged|nipped), "
-            "(split|tear|nick) in the (upper|lower|top|bottom) lobe",
+            "includes tail": "(upper|lower|top|bottom) (|half) of the tail "
+            "(split|torn|nicked|frayed|ragged|damaged|nipped), (upper|lower|top|bottom) tail "
+            "(split|torn|nicked|frayed), (upper|lower|top|bottom) lobe "
+            "(split|torn|nicked|frayed|ragged|damaged|nipped), (split|tear|nick) in the (upper|lower|top|bottom) "
+            "lobe",
         },
     ),
     Spoken(
         "pectoral_size",
         f"(|pair of) {_PEC}, pectoral size, paddles, 胸鰭",
         levels={
-            "small": "small, short, pointed, little, tiny, narrow, poor, stubby, mean little, too small, on the "
-            "small side, rather short, too short, 小さい",
+            "small": "small pointed, short stubby, mean, (small|short) for (its|the) body, small, short, pointed, "
+            "little, tiny, narrow, poor, stubby, mean little, too small, on the small side, rather short, too "
+            "short, 小さい",
             "fair": "fair, average, medium, ordinary, ok, okay, normal, so so, usual",
             "at least fair": f"{NOT_BAD}, all right, alright, decent",
             "large": "large, big, rounded, broad, wide, good, long, great, huge, nice big, round, big round, big "
-            "and round, well rounded, nice and big, good sized, lovely big, generous, oversized, nice, lovely, "
-            "fine, like (paddles|fans|dinner plates|plates|wings), big and rounded, large and rounded, excellent, "
-            "superb, 大きい",
+            "and round, well rounded, nice and big, good sized, (|a) good size, well developed, long rounded, "
+            "impressive, lovely big, generous, oversized, nice, lovely, fine, like (paddles|fans|dinner "
+            "plates|plates|wings), big and rounded, large and rounded, excellent, superb, 大きい",
         },
         alone={
             "is large": "(|nice|lovely|great|good) (big|large|huge) fins, fins (|are|nice and) (big|large), big "
             "paddles",
             "is small": "(|too|rather) (small|tiny|little) fins, fins (|are|a bit|too) (small|tiny)",
             "at most fair": f"{_PEC} could be (|a bit) (bigger|larger|longer|rounder|broader), not much in the way "
-            f"of {_PEC}, could do with (bigger|larger) {_PEC}",
+            f"of {_PEC}, {_PEC} could do with being (bigger|larger), could do with (bigger|larger) {_PEC}",
         },
     ),
     Spoken(
         "dorsal_fin",
         "dorsal, dorsal fin, back fin, top fin, 背鰭",
         levels={
-            "folded": "folded, folded over, bent over, lying over, flat, drooping, down, collapsed, lies "
-            "(over|flat), droops, hangs over, flops, flops over, floppy, leans, leans over, leaning, leans to (one "
-            "side|the left|the right), clamped, held down, falls over, tipped over, tips over, lying flat, lying "
-            "down, laid flat, not up, does not stand (|up), does not come up, will not stand (|up), never comes up, "
-            "never up, keeps (|its) (down|flat)",
+            "folded": "flopped over, (bends|folds|hangs|flops|flopped|lies) (|over|down) (|to (one side|the "
+            "left|the right|left|right)), folded, folded over, bent over, lying over, flat, drooping, down, "
+            "collapsed, lies (over|flat), droops, hangs over, flops, flops over, floppy, leans, leans over, "
+            "leaning, leans to (one side|the left|the right), clamped, held down, falls over, tipped over, tips "
+            "over, lying flat, lying down, laid flat, not up, does not stand (|up), does not come up, will not "
+            "stand (|up), never comes up, never up, keeps (|its) (down|flat)",
             "fair": "fair, average, so so, half up, a bit low, low, middling",
             "upright": "upright, up, good, standing, erect, straight, stands up, stands, stands (up|) like a sail, "
             "like a sail, standing up, well up, held up, held high, high, tall, proud, stands proud, stands "
@@ -252,19 +272,22 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
             "(|its) high",
         },
         alone={
-            "is upright": "(holds|carries|keeps) (its|the|her|his) (dorsal|dorsal fin|back fin) (up|high|upright)",
-            "is folded": "(holds|carries|keeps) (its|the|her|his) (dorsal|dorsal fin|back fin) (down|flat|folded|low)",
+            "is upright": "(holds|carries|keeps) (its|the|her|his) (dorsal|dorsal fin|back fin) (up|high|upright|well), "
+            "(dorsal|dorsal fin) (always|well|never down) up",
+            "is folded": "(holds|carries|keeps) (its|the|her|his) (dorsal|dorsal fin|back fin) (down|flat|folded|low), never "
+            "(raises|lifts|puts up) its dorsal",
         },
     ),
     Spoken(
         "scale_loss",
-        "scale (|is|are|was|been) (missing|gone|lost|off|knocked off|torn off|torn out|rubbed off|scraped off|not "
-        "there), (missing|lost) scale, bare spot, bald spot, bald patch, bare patch",
+        "(|single) scale (|has|have|is|are|was|been) (missing|gone|lost|off|come off|lifted off|knocked off|torn "
+        "off|torn out|rubbed off|scraped off|not there), (missing|lost) scale, bare spot, bald spot, bald patch, "
+        "bare patch",
         anywhere=True,
         alone={
             "at least 1": f"{_LACKS} (a|) scale, got a scale off, (has|with) a scale off",
-            "at least 2": "(some|a few|several|few|many|lots of|a number of|a row of|a patch of) (scales "
-            f"{_MISSING}|missing scales|lost scales), {_LACKS} (some|a few|several|many|lots of) scales",
+            "at least 2": "(some|a few|several|few|many|lots of|a number of|a row of|a patch of|a handful of) "
+            f"(scales {_MISSING}|missing scales|lost scales), {_LACKS} (some|a few|several|many|lots of) scales",
             "is 1 to 2": f"(a|) scale or (two|2) (|is|are) {_MISSING}, {_LACKS} a scale or (two|2)",
             "is 2 to 3": f"{_LACKS} (a couple of|couple of|2 or 3) scales",
             "is 1": f"{_LACKS} 1 scale, 1 scale (short|down)",
@@ -272,15 +295,17 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
             "is 3": f"{_LACKS} 3 scales",
             "is 4": f"{_LACKS} 4 scales",
             "is 5": f"{_LACKS} 5 scales",
-            "is 0": "scales (|are|all) (all there|complete|whole|intact|all present), no (|missing|lost) scales "
-            "(|missing|gone|lost), (all|all the) scales (|are) there, not a scale (missing|out of place|gone), "
-            "scaling complete, no bare spots, (full|complete) set of scales",
+            "is 0": "scales (|are|all) (all there|complete|whole|intact|all present), no (missing|lost) scales, no "
+            "scales (missing|gone|lost|off), (all|all the) scales (|are) there, not a scale (missing|out of "
+            "place|gone), scaling complete, no bare spots, (full|complete) set of scales",
         },
     ),
     Spoken(
         "scars",
-        "(|old|little|small|healed|faint|big|long) (scar|scarring|scar tissue|wound that healed), (|old) healed "
-        "(wound|cut|scrape|sore|injury), dent, old (wound|injury|knock|damage|mark), scarred, 傷",
+        "(|old|little|small|healed|faint|big|long) (scratch that healed|scar|scarring|scar tissue|wound that "
+        "healed), (|old) healed (wound|cut|scrape|sore|injury|scratch|knock|ulcer), mark of an old (wound|injury), "
+        "(ulcer|sore|wound|cut|injury) (|is|has|all|nicely) (|now) healed (|up|over|well), "
+        "dent, old (wound|injury|knock|damage|mark), scarred, 傷",
         alone={
             "is none": "no (|old) (scar|scars|scarring) (|anywhere|at all), no old wounds, not a scar (|on "
             "it|anywhere), free of scars, without scars, unscarred"

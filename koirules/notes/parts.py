@@ -33,13 +33,15 @@ PATCHES = PARTS - frozenset(
     tokens_of("head nape neck body tail belly stem peduncle joint fish white gap line her him this that")
 )
 """Words for parts of what has red."""
-BODY = PARTS | frozenset(
+BODY = (
+    PARTS - frozenset(tokens_of("patch step dan plate red hi beni edge saddle island white gap pattern colour"))
+) | frozenset(
     tokens_of(
         "cheek nose mouth face stomach vent root tube base fin pectoral pec pelvic ventral anal gill cover plate eye line row "
         "lateral side"
     )
 )
-"""Where anything can be on a body, beside those of a pattern."""
+"""Where anything can be on a body, without the parts of its pattern."""
 _OF_RED = frozenset(
     tokens_of(
         "patch step dan plate red beni saddle island one first second third fourth last white everything it these them"

@@ -26,7 +26,8 @@ SAID_OF_SHOWA: tuple[Saying, ...] = (
     ),
     # Of a showa the white is told of by itself: what there is little of may have gone to black as well as to red.
     SpokenTogether(
-        "little white, too little white, very little white, not much white, not enough white, hardly any white, no white to speak of, "
+        "little white, too little white, very little white, not much white, not enough white, hardly any "
+        "white, no white to speak of, "
         "could do with more white, needs more white",
         "shiro_cover below 20 %",
     ),
