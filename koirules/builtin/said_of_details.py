@@ -80,8 +80,8 @@ _HEAD_MARK = _MARK.replace("|spot|", "|").replace("|round patch|round spot|", "|
 """The same but for what may lie elsewhere: a spot that is left of the middle is on the head where the head was spoken of."""
 _A_LITTLE = (
     "(little|touch of|trace of|bit of|hint of|tiny bit of|streak of|spot of|tinge of|thin line of|splash of|slight|"
-    "small|dab of|lick of|fleck of|drop of|smear of|wash of|flash of|dash of|speck of|dot of|smudge of|faint|whisper of|"
-    "suggestion of|thread of|tiny|some little|very little)"
+    "small|dab of|lick of|kiss of|scrap of|fleck of|drop of|smear of|wash of|flash of|dash of|speck of|dot of|smudge of|"
+    "faint|whisper of|suggestion of|thread of|tiny|some little|very little)"
 )
 
 SAID_OF_HEAD: tuple[Saying, ...] = (
@@ -97,27 +97,29 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         "head_hi is hood",
     ),
     SpokenTogether(
-        f"{_RED} {_GOES} {_HOW} (down|down over|down across|over|on) the face, {_RED} {_HOW} (down|all down|"
-        f"right down) the face, {_RED} (half way|halfway) (down|over) the face, red head, face (is|) (half|mostly|"
-        f"nearly all|nearly) red, too much {_RED} on the (head|face), too much on the head, (head patch|cap|hat|head "
-        f"red) (is|) too much, a lot of {_RED} on the (head|face), lots of {_RED} on the (head|face), plenty of {_RED} "
-        "on the head, head (is|) heavy with red",
+        f"{_RED} {_GOES} {_HOW} (down|down over|down across|over|on) the face, {_RED} {_HOW} (down|all down|right down) "
+        f"the face, {_RED} (half way|halfway) (down|over) the face, red head, face (is|) (half|mostly|nearly all|"
+        f"nearly) red, too much {_RED} on the (head|face), too much on the head, (head patch|cap|hat|head red) (is|) "
+        f"too much, a lot of {_RED} on the (head|face), lots of {_RED} on the (head|face), plenty of {_RED} on the "
+        "head, head (is|) heavy with red",
         "head_hi is large or hood",
     ),
     SpokenTogether(
-        "bozu, bald, bald head, head bald, bald as (a coot|an egg), bald on top, baldy, baldie, 坊主, no (head pattern|"
-        f"head patch|head red|head hi|head mark|hat|cap|red cap|red hat) {_AT_ALL}, hatless, capless, without a (hat|"
-        "cap|head patch|head mark), head patch (missing|misses|absent|lacking), lacks a (hat|cap|head patch|head "
-        f"mark), no (pattern|red|colour|patch|hi|mark|spot) {_AT_ALL} (on|up on|on top of) (the|her|his|) head "
-        f"{_AT_ALL}, nothing (at all|whatever|whatsoever|red|) (on|up on|on top of) (the|her|his|) head {_AT_ALL}, no "
-        "(red|colour|pattern) (up top|on top), nothing up top, head (is|) (all|completely|totally|plain|pure|just|"
-        "entirely|quite|still|left|dead|) (white|bare|blank|empty|plain), (plain|plain white|white|bare|blank|empty|"
-        "pure white|all white|naked) head, head (is|has|with|) (no|without) (any|a speck of|) (red|pattern|patch|mark|"
-        "colour) (on it|), head has nothing on it, head (clean|bare|white|empty) as a (plate|slate|whistle|sheet), "
-        f"{_RED} (only|just|) (starts|begins) (only|just|right|first|) (on|from|behind) the (shoulder|neck|nape|gills|"
-        "gill covers|gill plates|head) (only|), starts at the shoulder, begins at the shoulder, only starts at the "
-        "shoulder, starts behind the head, begins behind the head, starts at the neck, first red (is|) (on|behind) the "
-        "(shoulder|head)",
+        "bozu, bald, bald head, head bald, bald as (a coot|an egg), bald (on top|as they come|up top), (totally|dead|"
+        "quite|stone) bald, white headed, bald headed, nothing on top, baldy, baldie, 坊主, no (head pattern|head patch|"
+        f"head red|head hi|head mark|hat|cap|red cap|red hat) {_AT_ALL}, hatless, capless, without a (hat|cap|head "
+        "patch|head mark), head patch (missing|misses|absent|lacking), lacks a (hat|cap|head patch|head mark), no "
+        f"(pattern|red|colour|patch|hi|mark|spot) {_AT_ALL} (on|up on|on top of) (the|her|his|) head {_AT_ALL}, nothing "
+        f"(at all|whatever|whatsoever|red|) (on|up on|on top of) (the|her|his|) head {_AT_ALL}, no (red|colour|pattern) "
+        "(up top|on top), nothing up top, head (is|) (all|completely|totally|plain|pure|just|entirely|quite|still|left|"
+        "dead|) (white|bare|blank|empty|plain), (plain|plain white|white|bare|blank|empty|pure white|all white|naked) "
+        "head (on (it|her|him)|), head (white|clean|bare|empty) as (paper|snow|milk|a sheet|chalk), (not|never) a "
+        "(scrap|scale|spot|speck|trace|bit|hint) of (red|colour) on the head, head (is|has|with|) (no|without) (any|a "
+        "speck of|) (red|pattern|patch|mark|colour) (on it|), head has nothing on it, head (clean|bare|white|empty) as "
+        f"a (plate|slate|whistle|sheet), {_RED} (only|just|) (starts|begins) (only|just|right|first|) (on|from|behind) "
+        "the (shoulder|neck|nape|gills|gill covers|gill plates|head) (only|), starts at the shoulder, begins at the "
+        "shoulder, only starts at the shoulder, starts behind the head, begins behind the head, starts at the neck, "
+        "first red (is|) (on|behind) the (shoulder|head)",
         "head_hi is none",
     ),
     Spoken(
@@ -128,7 +130,8 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "none": "no, without",
             "small": "small, little, tiny, short, too small, skimpy, mean, undersized, on the small side",
             "u_shape": "u shape, u shaped, good, nice, u, right size, right, fine, perfect, ideal, ok, well shaped, "
-            "neat, textbook, lovely, proper, tidy, just right",
+            "neat, textbook, lovely, proper, tidy, just right, rounded, well rounded, lovely rounded, smooth, nicely "
+            "shaped, nicely rounded, a good size, good size",
             "large": "large, big, wide, too large, too big, huge, heavy, oversized, broad, on the big side",
             "hood": "hood",
         },
@@ -166,19 +169,22 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "at least nostrils": f"{_HEAD_RED} ({_ONTO}|past|{_GOES} past) (both|) the {_NOSTRILS} (both of them|both|)",
             "is nose": f"hana zuki, hanazuki, hana tsuki, hanatsuki, 鼻つき, {_front(_NOSE)}, {_HEAD_RED} {_ONTO} the "
             f"{_NOSE}, (red|colour|head red|head patch|cap|hood) {_HOW} (on|over) (the|her|his|) {_NOSE}, red nose, "
-            f"nose (is|) red, nose (has|with) red on it, (a|) {_A_LITTLE} (red|colour) on (the|her|his|) {_NOSE}, red "
-            f"(spot|dot|drop|dab|mark|patch|fleck|blob|tip) on (the|her|his|) {_NOSE}, (spot|dot|drop|dab|mark|patch|"
-            f"fleck|blob|tip) of red on (the|her|his|) {_NOSE}",
+            f"nose (is|) red, red (tip|end) (to|on|of) the {_NOSE}, red (all|right|) (down|over) the {_NOSE}, nose (has|"
+            f"with) red on it, (a|) {_A_LITTLE} (red|colour) on (the|her|his|) {_NOSE}, (small|little|tiny|) red (spot|"
+            f"dot|drop|dab|mark|patch|fleck|blob|tip) on (the|her|his|) {_NOSE}, (spot|dot|drop|dab|mark|patch|fleck|"
+            f"blob|tip) of red on (the|her|his|) {_NOSE}",
             "is lips": f"{_front(_LIPS)}, {_HEAD_RED} {_ONTO} the {_LIPS}, (head red|head patch|head mark|patch|cap|"
             f"hood|front of the red|first patch|first step) over the {_LIPS}",
             "at most nostrils": f"face nice and clean, face all clean, free face, {_FREE} (face|nose|snout|front), "
             f"((nose|snout) (is|)|face (is|) (all|left|still|kept|nice and|good and)) {_FREE} (of red|), nose (all|left|"
             f"still|kept) {_FREE}, face (clean|clear|free|bare|empty|open) (of red|), (face|nose|snout) without (any|) "
-            f"red, no {_RED} (at all|) (on|in|down|down on|down over|near|anywhere on|over) (the|her|his|) (face|nose|"
-            f"snout) (at all|), (nothing|nothing red) (on|in|down|near) (the|her|his|) (face|nose|snout), {_HEAD_RED} "
-            f"{_STOPS} {_SHORT} (before|short of|in front of|off) the {_NOSE}, {_HEAD_RED} {_NOT_REACHING} the ({_NOSE}|"
-            f"{_LIPS}), {_HEAD_RED} (keeps|stays) (off|away from|clear of) the (nose|face|snout), (white|clean|clear) "
-            "(nose|face|snout) in front (of it|), (leaves|leaving) the (nose|face|snout) (white|clean|clear|free)",
+            "red, (clean|white|clear) (round|around|about) the (face|nose|snout), (white|clean|clear) in front of the "
+            f"eyes, (nothing|no red) in front of the eyes, (keeps|kept) (its|her|his|the) face clean, no {_RED} (at all|"
+            ") (on|in|down|down on|down over|near|anywhere on|over) (the|her|his|) (face|nose|snout) (at all|), "
+            f"(nothing|nothing red) (on|in|down|near) (the|her|his|) (face|nose|snout), {_HEAD_RED} {_STOPS} {_SHORT} "
+            f"(before|short of|in front of|off) the {_NOSE}, {_HEAD_RED} {_NOT_REACHING} the ({_NOSE}|{_LIPS}), "
+            f"{_HEAD_RED} (keeps|stays) (off|away from|clear of) the (nose|face|snout), (white|clean|clear) (nose|face|"
+            "snout) in front (of it|), (leaves|leaving) the (nose|face|snout) (white|clean|clear|free)",
         },
     ),
     Spoken(
@@ -275,12 +281,13 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "is yes": "(faint|slight|good|nice|clear|strong|little|small|thin|tiny|neat) (kuchibeni|lipstick), "
             f"kuchibeni (faint|slight|good|nice|clear|strong|small|thin|only|there|present), (a|) {_A_LITTLE} ((red|"
             "colour|lipstick|kuchibeni) (on (the|her|his|its|) (lips|mouth) (only|)|at the lips)|lipstick|kuchibeni), "
-            "(lips|mouth) (dipped in|touched with|tipped with|tipped|painted|edged with|edged in|edged|tinged|lined "
-            "with|lined in|done in|rimmed|ringed) red, (lips|mouth) (painted|made up), (lip|mouth) (has|with) (a|) "
-            f"({_A_LITTLE}|) red (on it|on the (left|right) (corner|side) (only|)|in the corner|), (wears|wearing|has|"
-            "with|got|been at the) lipstick (on|), red (at|in|on) (the|one|1|both) (corner|corners) of (the|her|) "
-            "mouth, lip red on both sides, red lips on both sides, red kiss (mark|) on the lips, lips kissed (with|in) "
-            "red",
+            "(red|proper|nice|nice bit of|proper bit of|good|a bit of) lipstick, (lips|mouth) (just|only just|) "
+            "(dipped in|touched with|tipped with|tipped|painted|edged with|edged in|edged|tinged|lined with|lined in|"
+            f"done in|rimmed|ringed) red, (lips|mouth) (painted|made up), (lip|mouth) (has|with) (a|) ({_A_LITTLE}|) "
+            "red (on it|on the (left|right) (corner|side) (only|)|in the corner|), (wears|wearing|has|with|got|been at "
+            "the) lipstick (on|), red (at|in|on) (the|one|1|both) (corner|corners) of (the|her|) mouth, (top|upper|"
+            "bottom|lower) lip (is|) red, red (top|upper|bottom|lower) lip, lip red on both sides, red lips on both "
+            "sides, red kiss (mark|) on the lips, lips kissed (with|in) red",
             "is no": f"lips {_FREE} (of red|), {_FREE} lips, no (lipstick|kuchibeni), no {_RED} on (the|her|his|) (lips|"
             "mouth), mouth (white|clean), lips without red, nothing on the lips",
         },
@@ -289,9 +296,10 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         "hi_on_eyes",
         beside="(red|colour|orange|red spot|some red|red patch|head patch|head red|first patch|patch|cap|hood), "
         f"{_SURELY_RED} ({_ONTO}|{_REACHES}|on|round|around|all round|right round|half over|through|partly over|near|"
-        "catches|clips|nicks|grazes|brushes|just catches), (covered|ringed|rimmed|surrounded|edged|framed) (with|in|"
-        "by) (the|) red, (sits|lies|drowned|lost|buried|set|swims|sunk) in (the|) red, red rimmed, under the red, in "
-        "the red, inside the red, (half|partly|) covered",
+        "catches|clips|nicks|grazes|brushes|just catches|just touches|only just touches|just covers|half covers|just "
+        "on|just over), (covered|ringed|rimmed|surrounded|edged|framed) (with|in|by) (the|) red, (sits|lies|drowned|"
+        "lost|buried|set|swims|sunk) in (the|) red, red rimmed, under the red, in the red, inside the red, (half|"
+        "partly|) covered",
         alone={
             "is none": f"(no|without) {_RED} (at all|) (on|over|in|near|round|around|anywhere near|touching) (the|her|"
             "his|) (both|either|either of the|) (eyes|eyelids|eye|eye rims) (at all|), eyes (are|) (both|) (free|clean|"
@@ -324,7 +332,7 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         alone={
             **{
                 f"includes {side}_eye": f"({_ONTO}|{_REACHES}|{_GOES} {_DOWN} {_HOW} on|over|right over|down over|round|"
-                f"catches|clips) the ({side} eye|eye on the {side})"
+                f"catches|clips|just touches) the ({side} eye|eye on the {side})"
                 for side in ("left", "right")
             },
             "is (left_eye, right_eye)": f"({_ONTO}|{_REACHES}|over|right over|down over) both eyes",
@@ -369,7 +377,8 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "white|spotless|plain white) fins (all round|), no (red|hi|colour|orange) (at all|whatever|anywhere|) (in|"
             "on|anywhere in) (the|any|any of the|her|his|either of the|) (fin|fins) (at all|anywhere|), fins (without|"
             "free of|clear of|clean of) red, nothing in (the|any of the) fins, fins like (milk|snow|paper|chalk), clean "
-            "in the fins, no red in the fins at all, fins (milk|paper) white, not a spot of red in the fins",
+            "in the fins, fins white as (snow|milk|paper|chalk), fins (without|with not) a (trace|spot|speck|hint|"
+            "touch) of red, no red in the fins at all, fins (milk|paper) white, not a spot of red in the fins",
             "is (left_pectoral, right_pectoral, dorsal, pelvic, anal, tail)": "red (on|in) (all|every|each|all the|all "
             "of the) fins, all fins (are|have|) (red|red in them)",
             "count at least 1": f"{_RED} (in|on) (a|one of the|some of the|the|her|his|some|one) (fin|fins), (some|a "
@@ -436,7 +445,9 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
     SpokenTogether(
         "(both|) (pectorals|pectoral fins|pecs|chest fins|front fins|breast fins) (are|) (both|all|) (white|clean|clear|"
         "free|bare|plain|snow white|without red|free of red|spotless|unmarked), (white|clean|clear|snow white|plain "
-        "white) (pectorals|pectoral fins|pecs|chest fins), nothing in the (pecs|pectorals|pectoral fins)",
+        "white) (pectorals|pectoral fins|pecs|chest fins), nothing in the (pecs|pectorals|pectoral fins), no (red|"
+        "colour) (in|on) (either|either of the) (pec|pecs|pectoral|pectorals|pectoral fin|pectoral fins|chest fins|"
+        "front fins)",
         "hi_amount_left_pectoral is none and hi_amount_right_pectoral is none and count of hi_on_fins at most 4",
     ),
     SpokenTogether(

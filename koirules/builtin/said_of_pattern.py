@@ -14,25 +14,29 @@ _RED = "(red|colour)"
 _IT = "(red|pattern|colour|patches|all the patches|it all)"
 _AT_ALL = "(at all|whatever|whatsoever|anywhere|to speak of|on this 1|to be seen|)"
 _PATCHES = (
-    "(steps|patches|dan|step pattern|dan pattern|islands|blobs|saddles|splodges|blocks|pieces|stepper|steps of red|"
-    "steps of colour|(red|separate) (patches|steps|areas|islands|blobs|blocks)|(patches|blobs|islands|spots|areas|"
-    "pieces|bits|blocks|saddles|splodges|splashes) of (red|colour))"
+    "(steps|patches|dan|bits of pattern|step pattern|dan pattern|islands|blobs|saddles|splodges|blocks|pieces|stepper|"
+    "steps of red|steps of colour|(red|separate) (patches|steps|areas|islands|blobs|blocks)|(patches|blobs|islands|"
+    "spots|areas|pieces|bits|blocks|saddles|splodges|splashes) of (red|colour))"
 )
 _SUCH = (
     "(clean|clear|big|large|good|bold|strong|separate|neat|distinct|well placed|well spaced|well shaped|hefty|tidy|"
-    "chunky|decent|fat|solid|proper|equal|heavy|even|round|bright|perfect|great|fine|simple|classic|true|)"
+    "chunky|decent|fat|solid|proper|equal|heavy|even|round|bright|perfect|great|fine|simple|classic|true|plain|honest|"
+    "textbook|ordinary|standard|small|little|tiny|wee|broad|wide|tall|long|short|thick|crisp|handsome|smart|attractive|"
+    "typical|everyday|straightforward|straight|regular|even sized|equal sized|busy|weak|loose|rough|ragged|lazy|nicely "
+    "spaced|nicely placed|well made|well cut|well parted|)"
 )
 _ALONG = (
     "((down|along|all down|all along) (the|her|his|) (back|body|fish|length|middle|middle of the back|spine)|in a (row|"
     "line) (down the middle|down the back|along the back|)|from head to tail|head to tail|counting the head|with the "
-    "head (patch|) (included|)|head included|including the head|if you count the head|like stepping stones|(down|along) "
-    "the back like stepping stones|all the way down|altogether|all told|in all|in total|)"
+    "head (patch|) (included|)|head included|including the head|if you count the head|like stepping stones|on white|on "
+    "the white|no more|and no more|all in 1 line|end to end|nose to tail|(down|along) the back like stepping stones|all "
+    "the way down|altogether|all told|in all|in total|)"
 )
 
 
 def _counted(number: str) -> str:
     """What is said for so many steps."""
-    return f"{number} (nice|lovely|) {_SUCH} {_SUCH} {_PATCHES} {_ALONG}"
+    return f"{number} {_SUCH} {_SUCH} {_PATCHES} {_ALONG}"
 
 
 _BETWEEN = (
@@ -148,15 +152,17 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "at most 50 %": "(not|less than|under|not quite|not even) half (red|of it red|the back red), "
             "more white than red",
             "at least 50 %": "(more than|over|well over) half (red|of it red|the back red), more red than white",
-            "is 45 % to 55 %": "half red half white, red on half of the back, half and half, half white half red, red "
-            "and white half and half, half and half red and white, as much red as white, equal red and white, fifty "
-            "fifty red and white",
-            "below 20 %": "hardly any (red|pattern|hi|colour), (very|too) little (red|pattern|colour), nearly all "
-            "white, almost all white, not much (red|colour) (on (it|her|him|the back|this 1)|to it|), little red, "
-            "little hi, sparse, red is sparse, mostly white, mainly white, (barely|scarcely) any (red|pattern|colour), "
-            "(next to|as good as) no red, (a|just a|only a) (bit|touch|splash|lick|dab|smudge) of red (here and there|"
-            "), all white bar a (spot|dab|smudge|patch) of red, far too little red, next to nothing on (it|her|him), "
-            "thin on red",
+            "is 45 % to 55 %": "half red half white, red on half of the back, half and half, half white half red, "
+            "(about|roughly|) half red half white, red and white half and half, 50 50 red (to|and) white, fifty fifty "
+            "red to white, half and half red and white, as much red as white, equal red and white, fifty fifty red and "
+            "white",
+            "below 20 %": "hardly any (red|pattern|hi|colour), precious little (red|pattern), (hardly|barely) a mark on "
+            "(it|her|him), (mostly|nearly all|almost all|mainly|largely) white (this 1|fish|), (very|too) little (red|"
+            "pattern|colour), nearly all white, almost all white, not much (red|colour) (on (it|her|him|the back|this "
+            "1)|to it|), little red, little hi, sparse, red is sparse, mostly white, mainly white, (barely|scarcely) "
+            "any (red|pattern|colour), (next to|as good as) no red, (a|just a|only a) (bit|touch|splash|lick|dab|"
+            "smudge) of red (here and there|), all white bar a (spot|dab|smudge|patch) of red, far too little red, next "
+            "to nothing on (it|her|him), thin on red",
             "at most 40 %": "(not|never) enough red, could do with (more|a bit more) (red|pattern), wants more (red|"
             "pattern), needs more (red|pattern), short of red, light on red, a bit (little|thin on) red, plenty of "
             "white, lots of white, a lot of white",
@@ -164,10 +170,11 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "white fish, plain white, white all over, shiromuji, plain white fish, white as a sheet all over, not a "
             "(scale|speck|spot) of red (on it|on her|anywhere|), 白無地",
             "above 75 %": "(almost|nearly) (completely|all|entirely) red, red (almost|nearly) (all over|everywhere), "
-            "mostly red, mainly red, too much red, too red, heavy red, heavy hi, a lot of red, lots of red, loads of "
-            "red, all hi no white, all red no white, red all over like a boiled lobster, drowned in red, hardly any "
-            "white, very little white, not much white, no white to speak of, too little white, red nearly from head to "
-            "tail, swamped (in|with) red, too heavy with red",
+            "(barely|hardly) any white (on (it|her|him)|left|), (far|way|much) too (much red|red), heavy on the red, "
+            "(mostly|mainly|largely) red (this 1|fish|), too much red, too red, heavy red, heavy hi, a lot of red, lots "
+            "of red, loads of red, all hi no white, all red no white, red all over like a boiled lobster, drowned in "
+            "red, hardly any white, very little white, not much white, no white to speak of, too little white, red "
+            "nearly from head to tail, swamped (in|with) red, too heavy with red",
             "above 97 %": "completely red, all red, red all over, red everywhere, red from head to tail, akamuji, no "
             "white at all, no white left, not a scale of white, 赤無地",
         },
@@ -178,10 +185,10 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         levels={"none": "no", "many": "many, lots of, a lot of, very many"},
         alone={
             **{
-                f"is {name}": f"{name}, {name} kohaku, {name} pattern, (nice|good|clean|clear|decent|proper|classic|"
-                f"tidy|simple|perfect|fair|) {name} (pattern|) ((neat|clean|regular|tidy|even) as (stairs|steps|"
-                f"stepping stones|a ladder)|like (stairs|a ladder|steps|stepping stones)|), a {number} step (fish|"
-                f"kohaku|koi|hi|), {number} stepper, {kanji}, {_counted(number)}"
+                f"is {name}": f"{name}, {name} kohaku, {name} pattern, {_SUCH} {_SUCH} {name} (pattern|) ((neat|clean|"
+                "regular|tidy|even) as (stairs|steps|stepping stones|a ladder)|like (stairs|a ladder|steps|stepping "
+                f"stones)|), {_SUCH} {_SUCH} {number} step (fish|kohaku|koi|hi|pattern|) (if you include the head|with "
+                f"the head|), {_SUCH} {number} stepper, {kanji}, {_counted(number)}"
                 for name, number, kanji in (
                     ("nidan", "2", "二段"),
                     ("sandan", "3", "三段"),
@@ -221,17 +228,28 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             f"without|and) (no|a|never a|any) (break|breaks|gap|step|cut) (at all|anywhere|), {_IT} runs in 1 piece "
             "(from the head to the tail stem|from head to tail|), straight (red|hi), 1 piece, 1 step, red in 1 piece, "
             "one step, straight down the back (in 1 piece|with no break|without a break), like a (carpet|runner|red "
-            "carpet) (down the back|), all (in|) 1 piece, 一本緋",
+            "carpet) (down the back|), all (in|) 1 piece, 一本緋, (1|just 1|only 1) (long|solid|straight|big|great|) "
+            "(slab|sheet|strip|streak|stripe|run|line|block|plate|carpet|band) (of red|) (down the back|from (head|"
+            "nose) to tail|head to tail|nose to tail|all the way (down|)|), 1 patch from (nose|head) to tail, "
+            "(continuous|unbroken|uninterrupted) (red|hi|pattern|plate) (down the back|from (head|nose) to tail|all "
+            "the way|), (straight|solid|unbroken|long|continuous) (run|strip|stretch|line|sheet|band|stripe|slab) of "
+            "red (down the back|from (head|nose) to tail|all the way (down|)|), solid red (down the back|all the way "
+            f"(down|)|from (head|nose) to tail), {_IT} (never|does not) (lets up|let up|stops|stop|break|breaks|breaks "
+            "up) (from (head|nose) to tail|till the tail|all the way|anywhere|), no white (breaks it up|in between|"
+            f"between) (at all|anywhere|), {_IT} (all|right|straight) the way down (the back|) (with|without) (no|a|"
+            "any) (break|cut|gap), nothing (breaks|parts|cuts) (it|the red|it up|the pattern)",
             "is ippon or inazuma": "patches (all|) (run|join|joined|run|running) (together|into each other|up), (all|) "
             "joined (up|together|up all the way), steps (run|joined|run) (together|up|into each other), never (breaks|"
             "breaks up|lets go), does not break (anywhere|at all|)",
-            "is inazuma": "(a|nice|good|proper|lovely|real|clear|bit of|) (inazuma|lightning|zigzag|zig zag|lightning "
-            "bolt) (pattern|stripe|band|red|hi|) (all the way (down|)|down the back|along the back|from head to tail|"
-            f"to the tail|on her|), 1 long zigzag, like lightning, red zigzags, {_IT} (zigzags|zig zags|snakes|winds|"
-            "swings|wiggles|wanders|weaves|meanders) (down|along|all down|from side to side|left and right) (the back|"
-            "the body|the spine|from side to side|), (runs|goes) (down|) (the back|) in (a|) (zigzag|zigzags), (2|3|"
-            "two|a couple of|good|nice|lovely|clear|strong) (good|nice|clear|clean|) (turns|bends|swings) in (it|the "
-            "red|the pattern), (goes|runs|swings) (from|) left (to|) right (to|) left, s shaped red, 稲妻",
+            "is inazuma": "(a|nice|good|proper|lovely|real|clear|bit of|weak|lazy|strong|sharp|jagged like|a bit of a|"
+            "textbook|fine|decent|great|) (inazuma|lightning|zigzag|zig zag|lightning bolt) (pattern|stripe|band|red|"
+            "hi|strike|flash|bolt|) (all the way (down|)|down the back|along the back|from head to tail|to the tail|on "
+            f"her|), 1 long zigzag, like lightning, red zigzags, {_IT} (zigzags|zig zags|snakes|winds|swings|wiggles|"
+            "wanders|weaves|meanders|jumps) (nicely|well|) (down|along|all down|from side to side|left and right|) "
+            "(the back|the body|the spine|from side to side|), (runs|goes) (down|) (the back|) in (a|) (zigzag|"
+            "zigzags), (2|3|two|a couple of|good|nice|lovely|clear|strong) (good|nice|clear|clean|) (turns|bends|"
+            "swings) in (it|the red|the pattern), (red|pattern|) (goes|runs|swings|jumps) (from|) left (to|then|and|) "
+            "right (to|then|and|) (then|) left (again|), s shaped red, 稲妻",
         },
     ),
     Spoken(
@@ -300,16 +318,22 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             f"the {_TAIL} {_AT_ALL}, {_LAST} (reaches|touches|meets|hits|ends (at|in)) the {_TAIL}, no ({_GAP}|odome|"
             "ondome|stop|tail stop|white joint|white ring|white band|white left|white) (before|at|left at|in front of|"
             f"round|left before) the {_TAIL} {_AT_ALL}, no (odome|ondome|ojime|tail stop|stop|white joint|tail gap) "
-            f"{_AT_ALL}, odome (none|missing|gone|not there|is not there|nil|zero), without odome, {_LAST} {_NO_TAIL}, "
-            f"{_NO_TAIL}, tail (is|) (joined|not cut off|not free), 尾止めなし, 尾止め無し",
+            f"{_AT_ALL}, odome (none|missing|gone|not there|is not there|nil|zero), without odome, no (finish|end|clean "
+            "end|clean finish) at the tail, (tail joint|tail root|tail base) (is|) (all|) red, red (tail joint|tail "
+            f"root|tail base), {_LAST} {_GOES} {_HOW} to the (very|) end, no (clean|proper) (end|stop) at the tail, "
+            f"{_LAST} {_NO_TAIL}, {_NO_TAIL}, tail (is|) (joined|not cut off|not free), 尾止めなし, 尾止め無し",
             "is 3 % to 12 %": f"{_GOOD} {_ODOME}, {_ODOME} (is|) (really|all|) {_GOOD}, tail stop, has (a|an|) "
             f"{_ODOME}, {_LAST} {_STOPS} (well|nicely|cleanly|neatly|properly|in good time|clean|) (before|short of|in "
             f"front of|off|clear of) the {_TAIL} (just|) (where (you|i) (want|like) it|as it should|), (nice|good|clean|"
             "clear|neat|proper|lovely|decent) (white|) (joint|ring|collar|band|break|stop|cut|finish|gap|end) (before|"
-            f"at|round|in front of) the {_TAIL}, tail (is|) (clean|free|cut off clean) with an (odome|ondome), (tail "
-            "joint|tail root|tail base) (is|) (white|clean|free), clean at the tail, white (joint|ring|collar|band) "
-            f"(at|before|round) the tail, (with|has) a (clean|nice|good|proper) (odome|ondome), {_ODOME} (is|) clean "
-            "past that, 尾止め良し",
+            f"at|round|in front of) the {_TAIL}, (good|nice|clean|lovely|clear|neat|tidy|) (clean|white) (tail joint|"
+            "tail root|tail base), (good|nice|lovely|tidy|neat) (clean|) (finish|end|ending) (at|before) the tail, "
+            "(ends|stops|finishes) (just right|right|nicely|clean|well|beautifully|where it should) (before|at|short "
+            "of) the tail, tail (is|) (clean|free|cut off clean) with an (odome|ondome), (tail joint|tail root|tail "
+            "base) (is|) (white|clean|free), clean at the tail, (well|nicely|) clear of the tail, (a|) (nice|good|"
+            "decent|clear|proper|tidy) (bit|strip|stretch|band) of white (before|at) the tail, white (joint|ring|"
+            f"collar|band) (at|before|round) the tail, (with|has) a (clean|nice|good|proper) (odome|ondome), {_ODOME} "
+            "(is|) clean past that, 尾止め良し",
             "is 1 % to 12 %": f"{_LAST} {_STOPS} (just|a hair|a touch|only just|a bit) (before|short of|in front of|"
             f"off) the {_TAIL} (where (you|i) (want|like) it|)",
             "is 1 % to 4 %": f"(short|weak|narrow|small|tight|thin|mean|little|tiny|skimpy) {_ODOME}, {_ODOME} (is|) "
@@ -347,27 +371,32 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "bongiri",
         "bongiri, bon giri, ボンギリ",
         alone={
-            "is yes": f"{_LAST} (stops|ends|pulls up|quits|is cut off|gives up|runs out|gives out) (far|way|much|a bit|"
-            "rather|) (too|) (early|soon|short|short at the back|far forward|at the dorsal|under the dorsal|behind the "
-            "dorsal|half way|halfway), long white (rear|tail|tail end|back end|behind|stretch before the tail|stretch "
-            "at the back), (rear|back end|tail end|back half|rear half|rear end) (is|) (all|quite|left|completely|) "
-            "(white|bare|empty|blank|nothing), (white|bare|empty|blank) (rear|back end|tail end|back half|rear half|"
-            "rear end), (nothing|no (red|hi|colour|pattern)) (at all|) (past|behind|after|beyond|from) the (dorsal|"
-            f"dorsal fin|back fin|shoulder|middle) (back|on|) {_AT_ALL}, nothing (behind|on the rear|at the rear|at the "
-            "back end|in the back half), no (red|hi|colour) (on|at|in) the (rear|back end|rear half|back half|tail "
-            "end), empty behind, bare behind, (half|a third of) (a|the) (tail|body|fish) of white, half (the|a) (back|"
-            "fish) (is|) white at the (back|rear|tail), (behind (that|it)|then) (is|) (bare|all|just|nothing but) "
-            "white (right|all the way|) to the tail, all white (behind|from the dorsal back|from there back|behind the "
-            "dorsal), white from the dorsal (back|to the tail)",
+            "is yes": f"{_LAST} (stops|ends|pulls up|quits|is cut off|gives up|runs out|gives out|peters out|dies|fades "
+            "out) (far|way|much|a bit|rather|) (too|) (early|soon|before the (dorsal|dorsal fin|back fin)|short|short "
+            "at the back|far forward|at the dorsal|under the dorsal|behind the dorsal|half way|halfway), long white "
+            "(rear|tail|tail end|back end|behind|stretch before the tail|stretch at the back), (rear|back end|tail end|"
+            "back half|rear half|rear end) (is|) (all|quite|left|completely|) (white|bare|empty|blank|nothing), (white|"
+            "bare|empty|blank) (rear|back end|tail end|back half|rear half|rear end), (nothing|no (red|hi|colour|"
+            "pattern)) (at all|) (past|behind|after|beyond|from) the (dorsal|dorsal fin|back fin|shoulder|middle) "
+            f"(back|on|) {_AT_ALL}, nothing (behind|on the rear|at the rear|at the back end|in the back half), no (red|"
+            "hi|colour) (on|at|in) the (rear|back end|rear half|back half|tail end), empty behind, bare behind, (rear|"
+            "back end|back half|tail end|rear end) (is|) (naked|nothing|bald|all white), all white at the (rear|back "
+            "end|tail end), white from there (back|to the tail|on), (runs|ran) out of (pattern|red) (at the (rear|"
+            "back)|behind the dorsal|half way|), no (red|pattern|hi) from the (dorsal|middle|shoulder) (back|on), "
+            "(half|a third of) (a|the) (tail|body|fish) of white, half (the|a) (back|fish) (is|) white at the (back|"
+            "rear|tail), (behind (that|it)|then) (is|) (bare|all|just|nothing but) white (right|all the way|) to the "
+            "tail, all white (behind|from the dorsal back|from there back|behind the dorsal), white from the dorsal "
+            "(back|to the tail)",
         },
     ),
     Spoken(
         "bongiri",
         after=_OF_PATTERN,
         alone={
-            "is yes": "(stops|ends|pulls up|quits|is cut off|gives up|runs out|gives out) (far|way|much|a bit|rather|) "
-            "(too|) (early|soon|short at the back|far forward) (with half a tail of white|), pulls up short at the back "
-            "so you have half a tail of white, runs out of red"
+            "is yes": "(stops|ends|pulls up|quits|is cut off|gives up|runs out|gives out|peters out|dies|fades out) "
+            "(far|way|much|a bit|rather|) (too|) (early|soon|before the (dorsal|dorsal fin|back fin)|short at the back|"
+            "far forward) (with half a tail of white|), pulls up short at the back so you have half a tail of white, "
+            "runs out of red"
         },
     ),
     Spoken(
@@ -430,15 +459,14 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "red in front, share in front, red in the front half, in front",
         alone={
             "above 70 %": f"{_side(_MOST, _FRONT)}, (front|bow|top) (heavy|loaded) (pattern|red|), heavy front, "
-            "(pattern|red) (is|) (front heavy|heavy front|front loaded), front end (is|) heavy, weight (is|) (all|mostly|"
-            ") (in front|up "
-            "front|at the front), more red in front than behind, more in front than behind, (head|front) end (too|) "
-            "heavy",
+            "(pattern|red) (is|) (front heavy|heavy front|front loaded), front end (is|) heavy, weight (is|) (all|"
+            "mostly|) (in front|up front|at the front), more red in front than behind, more in front than behind, "
+            "(head|front) end (too|) heavy",
             "above 92 %": f"{_side(_ALL, _FRONT)}, only the front is red, all (of it|of the red|) (in front of|before) "
             "the (dorsal|back fin|dorsal fin)",
-            "below 30 %": f"{_side(_MOST, _REAR)}, (pattern|red|) (is|) (tail|rear|back) (heavy|loaded), heavy rear, back "
-            "end (is|) heavy, weight (is|) (all|mostly|) "
-            "(behind|at the rear|at the back end), more red behind than in front, more behind than in front",
+            "below 30 %": f"{_side(_MOST, _REAR)}, (pattern|red|) (is|) (tail|rear|back) (heavy|loaded), heavy rear, "
+            "back end (is|) heavy, weight (is|) (all|mostly|) (behind|at the rear|at the back end), more red behind "
+            "than in front, more behind than in front",
             "below 8 %": f"{_side(_ALL, _REAR)}, only the rear is red",
         },
     ),
@@ -514,16 +542,20 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "balanced front and (back|rear), (pattern|red|patches|steps|it) (is|are|) (all|) (well|nicely|beautifully|"
             "perfectly|evenly|nice and|quite|) (balanced|spread|spaced|distributed|laid out|arranged|placed|well "
             "placed), evenly (spread|distributed|spaced), even spread, (good|nice|lovely|even) spread (of red|of "
-            "patches|), (good|nice|lovely|even) spacing, (pattern|red|patches) (sits|sit|lies|lie|fits|hangs|falls) "
-            "(really|) (nice|nicely|well|right|good|pretty|beautifully|where it should|where (you|i) (want|like) it) "
-            "(on (her|him|the fish|the back|the body)|), pattern (hangs together|works|is right|in the right place), "
-            "everything (sits|is) in the right place, (well placed|well spaced|nicely placed|well laid out) (patches|"
+            "patches|to (it|the pattern)|), (good|nice|lovely|even) spacing, (pattern|red|patches) (sits|sit|lies|lie|"
+            "fits|hangs|falls) (really|) (nice|nicely|well|right|good|pretty|beautifully|where it should|where (you|i) "
+            "(want|like) it) (on (her|him|the fish|the back|the body)|), pattern (hangs together|works|is right|in the "
+            "right place), everything (sits|is|) (in the right place|where it should be|where you want it), (pattern|"
+            "red) (flows|runs) (well|nicely|beautifully), good flow (to the pattern|to it|), (nice|nicely|well) "
+            "(flowing|proportioned) pattern, (good|nice|lovely|perfect|great) balance (to (it|the pattern)|front (to|"
+            "and) back|in the pattern|all round|), (well placed|well spaced|nicely placed|well laid out) (patches|"
             "steps), patches (where (you|i) (want|like) them|in the right places)",
             "is poor": "unbalanced, (badly|poorly) placed (patches|steps), out of balance, off balance, (badly|poorly) "
             "(balanced|spread|placed|distributed|laid out), no balance (to it|at all|in it|), lopsided, lopsided "
             "pattern, pattern (is|) (lopsided|unbalanced|out of balance|off), does not balance, (tips|falls) over (just "
-            "looking at it|to (one|1) side|sideways), out of kilter, pattern does not (work|hang together|sit right), "
-            "heavy on 1 side",
+            "looking at it|to (one|1) side|sideways), out of kilter, (pattern|it|red|) does not (work|hang together|sit "
+            "right|sit well|balance), (red|pattern|) (all|falls|all falls) (to|over to) 1 side, pattern (is|) (off|"
+            "wrong|in the wrong place), heavy on 1 side",
         },
     ),
     Spoken(
@@ -546,9 +578,10 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "high up|up) on the back, all (the|) (patches|red) (sit|sits|is|lie|are|) (up|high|) on (top|the back) "
             "(where (you|i) (want|like) (them|it)|), red (does not|never) (come|go|run) down the sides, sides (are|) "
             "(clean|white|clear)",
-            "above 5 %": f"{_RED} (well|far|a long way|all|right|) down the (sides|flanks), {_RED} (goes|runs|spills|"
-            f"comes|hangs|drops) (a long way|far|well|right|all|) down (over|) (the|both) (sides|flanks), {_RED} (far|"
-            f"well|a long way|right) (below|under|past|beneath|beyond) the {_LINE} {_SIDED}",
+            "above 5 %": f"({_RED}|) (goes|runs|spills|hangs) (well|a long way|far) down the (sides|flanks), {_RED} "
+            f"(well|far|a long way|all|right|) down the (sides|flanks), {_RED} (goes|runs|spills|comes|hangs|drops) (a "
+            f"long way|far|well|right|all|) down (over|) (the|both) (sides|flanks), {_RED} (far|well|a long way|right) "
+            f"(below|under|past|beneath|beyond) the {_LINE} {_SIDED}",
             "above 0 %": f"({_IT}|{_IT} (on the (left|right))) {_GOES} {_SCALES} (down|) (to|) {_SCALES} {_BELOW} the "
             f"{_LINE} {_SIDED}, {_IT} below the line, {_IT} (comes|goes|reaches) to the (sides|flanks) {_SIDED}",
         },
@@ -571,10 +604,11 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "is yes": f"{_RED} ({_GOES}|) {_HOW} (down|round|around|under|) (to|over|on|onto|under|round|around) (to|) "
             f"the {_BELLY} {_SIDED}, {_RED} (wraps|wrapped|reaches) (right|well|deep|) (down|under|round|around|) (to|) "
             f"(the|) ({_BELLY}|) {_SIDED}, wrapped, (wraps|wrap) (right|well|deep|a long way|) (down|under|round|"
-            f"around) {_SIDED}, {_BELLY} wrapped, (good|nice|strong|deep|heavy|clear|proper|full|bit of) (makibara|maki|"
-            "wrap), (makibara|maki) (good|nice|strong|deep|heavy|down both sides|on both sides|both sides|on the left|"
-            f"on the right|down 1 side), (wraps|wraps round|wraps under) the {_BELLY}, {_RED} goes under, hi wraps, "
-            f"{_RED} goes (right|all the way) (round|under), red {_BELLY}",
+            f"around) {_SIDED}, {_BELLY} wrapped, (good|nice|strong|deep|heavy|clear|proper|full|bit of|big|huge|great|"
+            "massive|small|slight|little|nice deep) (makibara|maki|wrap), (makibara|maki) (good|nice|strong|deep|heavy|"
+            "down both sides|on both sides|both sides|on the left|on the right|down 1 side), (wraps|wraps round|wraps "
+            f"under) the {_BELLY}, {_RED} goes under, hi wraps, {_RED} goes (right|all the way) (round|under), red "
+            f"{_BELLY}",
             "is no": f"(clean|white|clear|bare|pure white) {_BELLY}, {_BELLY} (is|) (all|) (clean|white|clear|bare|free "
             f"of red|without red), no {_RED} (on|under|down on|near|round) the {_BELLY} {_AT_ALL}, no (maki|makibara|"
             f"wrap) {_AT_ALL}, does not (wrap|reach the belly|go under|go round), {_RED} does not (reach|touch|get to|"
