@@ -26,7 +26,8 @@ What can be plugged in, and what cannot:
 | commands | `koirules_subcommands` | 2 |
 | formats of records, decisions and classes; formats of results | `koirules_record_readers`, `koirules_result_writers` | 2 |
 | drawings of a subject; `FISH_FROM_ABOVE`, a koi, is ours | `koirules_drawings`, named by `Subject.drawing` | 2 |
-| units (`vocabulary.units`: lengths, weights, shares and a few more) and dimensions | cannot | |
+| units of the dimensions that there are, but no temperature (`vocabulary.units`) | `koirules_units` | 2 |
+| dimensions, and units in which a number of a vocabulary is held | cannot: every evaluator has to know them | |
 | kinds of traits, and figures of a batch | cannot: every evaluator has to know them | |
 | occasions: `sorting` and `show` | cannot; a subject says what each of them warns of | |
 | the model of growth, and `koirules growth`, which fits it by `length`, `weight` and `girth` | cannot | |
@@ -44,6 +45,7 @@ from attrs import frozen
 
 from koirules.records.exchange import CellError, Grid, RecordReader, ResultWriter, Sheet, UnreadableError
 from koirules.vocabulary.drawings import Drawing, Recorded, Sketch
+from koirules.vocabulary.units import Dimension, Unit
 
 if TYPE_CHECKING:  # so that a plugin that gives commands alone is imported in no time
     from koirules.vocabulary.traits import Addition, Vocabulary
@@ -52,6 +54,7 @@ __all__ = [
     "API",
     "OLDEST_API",
     "CellError",
+    "Dimension",
     "Drawing",
     "Grid",
     "Hooks",
@@ -61,6 +64,7 @@ __all__ = [
     "Sheet",
     "Sketch",
     "Subcommand",
+    "Unit",
     "UnreadableError",
     "hookimpl",
     "hookspec",
@@ -140,6 +144,15 @@ class Hooks:
         They serve wherever something is drawn: pages, certificates, prizes, the handbook, `koirules why --drawing`. Of a name
         that is taken, the drawing is left out with a report. A subject may name the drawing of another plugin; where nobody
         brings it, that is told, and nothing is drawn.
+        """
+
+    @hookspec
+    def koirules_units(self) -> Sequence[Unit]:  # type: ignore[empty-body]
+        """Units beside those of koirules, each an exact part of the unit in which its dimension is held; since version 2.
+
+        `Unit("sun", Dimension.LENGTH, Decimal(100), per=33, written=("寸",), source="…")` is 100/33 cm. They serve in rule
+        files, records, notes and tables of classes, for the whole process. Of a symbol or a spelling that is taken, the unit is
+        left out with a report. A trait of a vocabulary has a unit of koirules; a `trait` of a rule file may have any.
         """
 
     @hookspec

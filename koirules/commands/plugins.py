@@ -73,8 +73,8 @@ def command(as_json: bool) -> None:
     """List what is installed, and from which distribution and version.
 
     These are the varieties, the skins that lie over them, their rule sets, and what else plugins give: commands, formats of
-    records and results, drawings, and what they add to varieties of others. A plugin that had to be left out is named first,
-    with what is wrong with it.
+    records and results, drawings, units, and what they add to varieties of others. A plugin that had to be left out is named
+    first, with what is wrong with it.
     """
     plugins = registry()
     clashes = taken_by_koirules(plugins, COMMANDS)
@@ -110,6 +110,7 @@ def _others(plugins: Registry) -> list[_Given]:
             _Given("drawing", name, f"draws {_subjects_of(name, plugins)}", one.source)
             for name, one in plugins.drawings.items()
         ),
+        *(_Given("unit", name, f"1 {name} is {one.what.told}", one.source) for name, one in plugins.units.items()),
         *(_Given("addition", one.what.to, _added(one.what), one.source) for one in plugins.additions),
     ]
 

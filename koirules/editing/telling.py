@@ -97,7 +97,7 @@ def told_unit(symbol: str) -> Told:
     unit = UNITS[symbol]
     held = unit.dimension.value
     text = unit.dimension.word
-    return Told(text, lambda: text if held == symbol else f"{text}\n1 {symbol} is {shortest(unit.factor)} {held}")
+    return Told(text, lambda: text if held == symbol else f"{text}\n1 {symbol} is {unit.told}")
 
 
 def told_word(word: str, *, begins: bool = False) -> Told | None:

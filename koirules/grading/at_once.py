@@ -133,7 +133,7 @@ class AtOnce:
         kind = self.reader.traits[one.key].kind
         look = constants.named(_look(one, self.reader.glances[one.key]))
         match kind:
-            case Number(unit=unit) if unit is None or unit.factor == 1:
+            case Number(unit=unit) if unit is None or unit.is_held:
                 low, high = doubles_between(kind.low, kind.high)
                 least = 1.0 if may_be_part_of_one(kind) else TINY
                 within = f"{low!r} <= {name} <= {high!r}" if low > least else f"{least!r} < {name} <= {high!r}"

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
+from functools import cache
 
 from attrs import define, evolve, field, frozen
 
 from koirules.notes.numbers import plain_numbers
 from koirules.vocabulary.plain_text import plain
+from koirules.vocabulary.units import Unit, added_units
 
 ALL = "all"
 """The name before what holds for every fish of the notes."""
@@ -23,7 +25,14 @@ _NUMBER = re.compile(r"\s*(?P<again>again\s+)?(?:fish\s+)?(?P<name>[0-9]{1,6})(?
 _LOOK = re.compile(r"\s*look\s+([0-9]{1,3})\s*[:：]?\s*\Z", re.IGNORECASE)
 _RANGE = re.compile(r"([0-9]{1,6})\s*(?:to|-|–)\s*([0-9]{1,6})\Z", re.IGNORECASE)
 _FISH = re.compile(r"fish\s+(?=[0-9]{1,6}\Z)", re.IGNORECASE)
-_UNIT = re.compile(r"(?:mm|cm|m|mg|kg|g|%|per\s*cent|percent|to|or|-)(?!\w)")
+_MEASURED = r"mm|cm|m|mg|kg|g|%|per\s*cent|percent|to|or|-"
+
+
+@cache
+def _measured(units: tuple[Unit, ...]) -> re.Pattern[str]:
+    """What stands behind the number of a measure, and not behind that of a fish."""
+    added = "".join(f"|{re.escape(word.casefold())}" for unit in units for word in (unit.symbol, *unit.written))
+    return re.compile(rf"(?:{_MEASURED}{added})(?!\w)")
 
 
 @frozen
@@ -97,7 +106,7 @@ class LineCutter:
         found = _NUMBER.match(f"{piece} ")
         if found is not None:
             rest = piece[found.end() :]
-            if not _UNIT.match(rest.casefold()) and not self.counted(rest):
+            if not _measured(added_units()).match(rest.casefold()) and not self.counted(rest):
                 return (self.said.get(found["name"], found["name"]),), rest, found["again"] is not None
             return None
         first = piece.split(maxsplit=1)

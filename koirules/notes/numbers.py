@@ -5,12 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from decimal import Decimal
+from functools import cache
 
 from attrs import frozen
 
 from koirules.vocabulary.kinds import Count, Number
 from koirules.vocabulary.readings import Span
-from koirules.vocabulary.units import UNITS, Unit
+from koirules.vocabulary.units import UNITS, Unit, added_units
 from koirules.vocabulary.wordings import NUMBERS, tokens_of
 
 ABOUT = Decimal("0.05")
@@ -77,8 +78,7 @@ _ABOUT = {"about", "around", "roughly", "approximately", "circa", "ca", "some", 
 _ABOUT_BEHIND = {"approx", "approximately", "roughly", "circa", "ca"}
 _NUMBER = re.compile(r"[0-9]+(?:\.[0-9]+)?\Z")
 
-# Before a text is cut into remarks: a decimal comma stands directly before a unit, a hyphen between two numbers means `to`.
-_COMMA = re.compile(r"(?<![\d.,])(\d+),(\d+)(?=\s*(?:mm|cm|m|mg|kg|g|%)(?!\w))")
+# A hyphen between two numbers means `to`.
 _DASH = re.compile(r"(\d)\s*[-–—]\s*(?=\d)")
 _ABBREVIATED = re.compile(r"\b(approx|ca|abt)\.(?=\s*\d)", re.IGNORECASE)
 _TENS = r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)[- ])?"
@@ -89,10 +89,23 @@ _AND_HALF = re.compile(
 _HALF = re.compile(r"(?<![\d/])1\s*[/⁄]\s*2(?![\d/])|½")
 
 
+def _spoken() -> dict[str, str]:
+    """What people say for each unit, with its symbol: of plugins the symbol and all that is written for it."""
+    added = {tokens_of(word)[0]: unit.symbol for unit in added_units() for word in (unit.symbol, *unit.written)}
+    return _UNITS if not added else added | _UNITS
+
+
+@cache
+def _comma(units: tuple[str, ...]) -> re.Pattern[str]:
+    """A decimal comma, before a text is cut into remarks: it stands directly before a unit."""
+    return re.compile(rf"(?<![\d.,])(\d+),(\d+)(?=\s*(?:mm|cm|m|mg|kg|g|%{''.join(f'|{one}' for one in units)})(?!\w))")
+
+
 def plain_numbers(text: str) -> str:
     """A text with its numbers written in one way: a point for the decimal comma, `to` for a dash, 0.5 for a half."""
+    comma = _comma(tuple(re.escape(word) for unit in added_units() for word in (unit.symbol, *unit.written)))
     text = _AND_HALF.sub(lambda found: f"{_digits(found[1])}.5", _ABBREVIATED.sub(r"\1", text))
-    return _DASH.sub(r"\1 to ", _COMMA.sub(r"\1.\2", _HALF.sub("0.5", text)))
+    return _DASH.sub(r"\1 to ", comma.sub(r"\1.\2", _HALF.sub("0.5", text)))
 
 
 def _digits(word: str) -> str:
@@ -193,8 +206,8 @@ def number_at(tokens: Sequence[str], start: int) -> Written | None:
     if behind is None:
         return Written(end, low, high, unit, less, more, measured=measured)
     end, (below, above) = behind
-    if unit is None and end < len(tokens) and tokens[end] in _UNITS:
-        end, unit = end + 1, UNITS[_UNITS[tokens[end]]]  # `13 or so cm`
+    if unit is None and end < len(tokens) and (meant := _spoken().get(tokens[end])):
+        end, unit = end + 1, UNITS[meant]  # `13 or so cm`
     if above is None:
         return Written(end, low, None, unit, less, measured=True)
     return Written(end, low, high, unit, max(less, 1 - below), max(more, above - 1), measured=True)
@@ -227,6 +240,6 @@ def _value(tokens: Sequence[str], at: int) -> tuple[int, Decimal, Unit | None] |
         value, end = Decimal(word), at + 1
     else:
         return None
-    if end < len(tokens) and tokens[end] in _UNITS:
-        return end + 1, value, UNITS[_UNITS[tokens[end]]]
+    if end < len(tokens) and (meant := _spoken().get(tokens[end])):
+        return end + 1, value, UNITS[meant]
     return end, value, None

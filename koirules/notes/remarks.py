@@ -42,7 +42,7 @@ from koirules.vocabulary.phrases import wordings_in
 from koirules.vocabulary.plain_text import plain
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Span, anything
 from koirules.vocabulary.traits import Trait
-from koirules.vocabulary.units import Dimension
+from koirules.vocabulary.units import OWN_UNITS, Dimension
 from koirules.vocabulary.wordings import NUMBERS, tokens_of
 
 
@@ -635,7 +635,8 @@ class _Scan:
         if number.unit.dimension is Dimension.SHARE and self._alone(number) and "sumi_cover" not in self.lexicon.traits:
             return number.end if self._counts("hi_cover", number, "%") else None
         for dimension, symbol, name in ((Dimension.LENGTH, "cm", "length"), (Dimension.MASS, "", "weight")):
-            fits = number.unit.dimension is dimension and (not symbol or number.unit.symbol == symbol)
+            coarse = number.unit.symbol not in OWN_UNITS and number.unit.exact >= 1  # a sun is of a body, as a cm is
+            fits = number.unit.dimension is dimension and (not symbol or number.unit.symbol == symbol or coarse)
             if fits and name == "length" and not self._is_of_a_body(number):
                 return None
             if fits and name in self.lexicon.traits and self._counts(name, number, name):

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 from typing import TypeVar
 
@@ -12,16 +14,20 @@ from attrs import evolve, field, frozen
 from koirules.hooks import Subcommand
 from koirules.plugins.finding import Found
 from koirules.problems import Problem, plugging
+from koirules.problems.quoting import quoted
 from koirules.records.exchange import RecordReader, ResultWriter
 from koirules.vocabulary.drawings import Drawing
 from koirules.vocabulary.measures import Computed, Measure
 from koirules.vocabulary.traits import Addition, Vocabulary
+from koirules.vocabulary.units import Dimension, Unit
 from koirules.vocabulary.wellformed import check_vocabulary
-from koirules.vocabulary.words import is_name
+from koirules.vocabulary.words import NOT_STEPS, NOT_TRAITS, RESERVED, is_name
 
 _T = TypeVar("_T")
 
 _COMMAND = re.compile(r"[a-z][a-z0-9]*(-[a-z0-9]+)*")
+_MOST_DIGITS = 12
+"""So many digits may each part of the factor of a unit have, so that what is worked out with it rounds once."""
 _ENDING = re.compile(r"\.[a-z0-9]{1,12}")
 _TARGET = re.compile(r"[^\W\d]\w*(\.[^\W\d]\w*)*:[^\W\d]\w*", re.ASCII)
 
@@ -38,6 +44,7 @@ class Contributions:
     writers: tuple[ResultWriter, ...]
     additions: tuple[Addition, ...]
     drawings: tuple[Drawing, ...]
+    units: tuple[Unit, ...]
 
 
 def take(plugin: Found, given: Mapping[str, Sequence[object]], problems: list[Problem]) -> Contributions:
@@ -68,6 +75,7 @@ def take(plugin: Found, given: Mapping[str, Sequence[object]], problems: list[Pr
         writers=listed("koirules_result_writers", ResultWriter, _check_format),
         additions=additions,
         drawings=listed("koirules_drawings", Drawing, _check_drawing),
+        units=listed("koirules_units", Unit, _check_unit),
     )
 
 
@@ -153,6 +161,47 @@ def _check_drawing(drawing: Drawing, plugin: str) -> Iterator[Problem]:
         yield plugging.plugin_wrong_type(plugin, "the name of a Drawing", "a line of text", type_of(name))
     if not callable(drawing.draw):
         yield plugging.plugin_wrong_type(plugin, "`draw` of a Drawing", "a function", type_of(drawing.draw))
+
+
+_LEAST, _MOST = Fraction(1, 1_000_000), Fraction(1_000_000)
+"""How much of the held unit a unit may be."""
+
+
+def _check_unit(unit: Unit, plugin: str) -> Iterator[Problem]:
+    types = {"symbol": str, "dimension": Dimension, "factor": Decimal, "written": tuple, "per": int, "source": str}
+    for name, expected in types.items():
+        value = getattr(unit, name)
+        if not isinstance(value, expected) or isinstance(value, bool):
+            what = f"the {name} of a Unit"
+            yield plugging.plugin_wrong_type(plugin, what, f"of type {expected.__name__}", type_of(value))
+            return
+    if not all(isinstance(word, str) for word in unit.written):
+        yield plugging.plugin_wrong_type(plugin, "a spelling of a Unit", "a text", "something else")
+        return
+    for why in _unusable(unit):
+        yield plugging.plugin_bad_unit(plugin, unit.symbol, why)
+
+
+def _unusable(unit: Unit) -> Iterator[str]:
+    """What keeps a unit from being used, each as the end of a sentence."""
+    # The words of the grammar are looked up only where a plugin gives units.
+    from koirules.language.parse.tables import words_of_grammar
+
+    if not is_name(unit.symbol) or not unit.symbol.isalpha():
+        yield "its symbol is not one word of letters"
+    if unit.symbol in words_of_grammar() | RESERVED | NOT_STEPS | NOT_TRAITS:
+        yield "its symbol is a word of the rule language"
+    for word in unit.written:
+        if not word.strip() or any(sign.isspace() or sign.isdigit() or sign in ".,;:-+/()" for sign in word):
+            yield f"people cannot write {quoted(word)} for it: that is no word without digits and marks"
+    if not unit.factor.is_finite() or unit.per < 1 or not _LEAST <= unit.exact <= _MOST:
+        yield f"{unit.factor}/{unit.per} {unit.dimension.value} lies outside of a millionth and a million"
+    elif len(unit.factor.as_tuple().digits) > _MOST_DIGITS or unit.per > 10**_MOST_DIGITS:
+        yield f"its factor has more than {_MOST_DIGITS} digits"
+    if unit.dimension is Dimension.TEMPERATURE:
+        yield "temperatures do not begin at the same nought, and a factor does not say that"
+    if not unit.source.strip():
+        yield "it does not say where its factor is from"
 
 
 def _check_addition(addition: Addition, plugin: str) -> Iterator[Problem]:

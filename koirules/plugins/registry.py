@@ -16,7 +16,7 @@ from koirules.plugins.calling import Manager
 from koirules.plugins.code_key import code_key
 from koirules.plugins.contributions import Contributions
 from koirules.plugins.finding import Found, find_box, find_given, find_installed
-from koirules.plugins.settling import Plugged, drawn_by, first_come, first_named, fitting, known_of
+from koirules.plugins.settling import Plugged, drawn_by, first_come, first_named, fitting, free_units, known_of
 from koirules.problems import Problem, plugging
 from koirules.problems.quoting import error_told
 from koirules.records.exchange import RecordReader, ResultWriter
@@ -27,6 +27,7 @@ from koirules.vocabulary.joining import join
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.subject import FISH_FROM_ABOVE
 from koirules.vocabulary.traits import Addition, Vocabulary
+from koirules.vocabulary.units import Unit, added_units, use_units
 
 
 @frozen
@@ -37,8 +38,9 @@ class Registry:
     them, the shared ones too, by name. rulesets: the rule file of each rule set, by name. problems: warnings, one or more
     for each plugin left out. sources: who gives a variety or a skin, as distribution and version; ruleset_sources: who
     gives a rule set. subcommands: the commands of plugins, by name; readers, writers: their formats, by ending. additions: what
-    they add to vocabularies of others. drawings: theirs, by name. modules: the module of each plugin that was looked at. key: it
-    changes whenever the code or the version of koirules or of a plugin does; "" for plugins that are not installed.
+    they add to vocabularies of others. drawings: theirs, by name; units: theirs, by symbol. modules: the module of each
+    plugin that was looked at. key: it changes whenever the code or the version of koirules or of a plugin does; "" for plugins
+    that are not installed.
     """
 
     varieties: Varieties
@@ -52,6 +54,7 @@ class Registry:
     writers: Mapping[str, Plugged[ResultWriter]] = field(hash=False)
     additions: tuple[Plugged[Addition], ...] = field(hash=False)
     drawings: Mapping[str, Plugged[Drawing]] = field(hash=False)
+    units: Mapping[str, Plugged[Unit]] = field(hash=False)
     modules: tuple[str, ...] = field(eq=False)
     key: str = field(default="", eq=False)
 
@@ -79,6 +82,14 @@ def _registry(found: Iterable[Found], problems: list[Problem]) -> Registry:
     asked = [manager.contributions(plugin) for plugin in plugins]
     kept, clashes = first_come(given for given in asked if isinstance(given, Contributions))
     kept, misfits = fitting(kept)
+    units, unused = free_units(kept)
+    if units:
+        use_units(
+            {
+                **{unit.symbol: unit for unit in added_units()},
+                **{name: one.what for name, one in units.items()},
+            }.values()
+        )
     drawings, doubled = first_named(
         kept, "drawing", lambda given: ((one.name, one) for one in given.drawings), (FISH_FROM_ABOVE,)
     )
@@ -101,12 +112,13 @@ def _registry(found: Iterable[Found], problems: list[Problem]) -> Registry:
         varieties=Varieties(MappingProxyType(varieties), MappingProxyType(skins), join(builtin.SHARED, known)),
         vocabularies=MappingProxyType(known),
         rulesets=MappingProxyType(rulesets),
-        problems=(*problems, *refused, *clashes, *misfits, *unfit, *late, *later, *last, *doubled, *undrawn),
+        problems=(*problems, *refused, *clashes, *misfits, *unfit, *late, *later, *last, *doubled, *undrawn, *unused),
         sources=MappingProxyType(sources),
         ruleset_sources=MappingProxyType(ruleset_sources),
         subcommands=MappingProxyType(subcommands),
         additions=additions,
         drawings=MappingProxyType(drawings),
+        units=MappingProxyType(units),
         readers=MappingProxyType(readers),
         writers=MappingProxyType(writers),
         modules=tuple(plugin.module for plugin in plugins if plugin.module),

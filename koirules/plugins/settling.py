@@ -14,6 +14,7 @@ from koirules.vocabulary.joining import doubled_traits, includes_itself, join, s
 from koirules.vocabulary.measure_names import misnamed
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.traits import Vocabulary
+from koirules.vocabulary.units import OWN_UNITS, Unit
 
 _T = TypeVar("_T")
 
@@ -80,6 +81,27 @@ def drawn_by(
                 problems.append(plugging.no_drawing(given.plugin.label, one.name, name, near(name, drawings)))
                 found[one.name] = evolve(one, subject=evolve(one.subject, drawing=""))
     return found, problems
+
+
+def free_units(kept: Iterable[Contributions]) -> tuple[dict[str, Plugged[Unit]], list[Problem]]:
+    """The units of plugins by symbol, and a problem for each whose symbol, or a spelling of it, somebody else has."""
+    owners = dict.fromkeys((word for own in OWN_UNITS.values() for word in (own.symbol, *own.written)), "koirules")
+    taken: dict[str, Plugged[Unit]] = {}
+    problems: list[Problem] = []
+    for given in kept:
+        label = given.plugin.label
+        for unit in given.units:
+            words = (unit.symbol, *unit.written)
+            clash = next((word for word in words if word in owners), None)
+            if clash is None:
+                owners |= dict.fromkeys(words, label)
+                taken[unit.symbol] = Plugged(unit, label, given.plugin.source)
+            else:
+                what = f"the unit {quoted(unit.symbol)}" + (
+                    f", written {quoted(clash)}" if clash != unit.symbol else ""
+                )
+                problems.append(plugging.plugin_name_taken(label, what, owners[clash]))
+    return taken, problems
 
 
 def first_named(

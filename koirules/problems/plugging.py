@@ -124,6 +124,16 @@ def no_drawing(plugin: str, vocabulary: str, drawing: str, near: str | None) -> 
     )
 
 
+def plugin_bad_unit(plugin: str, unit: str, why: str) -> Problem:
+    """A unit cannot be written, or nobody could work with it."""
+    return _left_out(
+        "plugin-bad-unit",
+        plugin,
+        f"The unit {quoted(unit)} cannot be used: {why}.",
+        "See `Unit` in koirules.vocabulary.units for what each part of it says.",
+    )
+
+
 def plugin_bad_command(plugin: str, command: str) -> Problem:
     """The name of a command cannot be typed as one."""
     return _left_out(

@@ -283,6 +283,17 @@ def not_exact(place: Place, written: str, most: int) -> Problem:
     )
 
 
+def range_not_held(place: Place, symbol: str, told: str, held: str) -> Problem:
+    """A trait in a unit of a plugin that no decimal says in the held unit. held: the same, in that unit."""
+    return Problem(
+        "range-not-held",
+        place,
+        f"A range in {symbol} cannot be held exactly: 1 {symbol} is {told}, which no decimal says.",
+        f"Declare it as `{held}`; records and rules may still say {symbol}.",
+        edit=Edit(place, held),
+    )
+
+
 def ends_swapped(place: Place) -> Problem:
     """`between` with its higher end first."""
     return Problem(

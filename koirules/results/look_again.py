@@ -147,4 +147,4 @@ def _unusual(
 def _rounded(value: float, kind: Number) -> str:
     """A fence for people: to three significant digits."""
     exact = Decimal(f"{value:.3g}")
-    return write_number(float(exact), kind) if kind.unit is None or kind.unit.factor == 1 else write_number(value, kind)
+    return write_number(float(exact), kind) if kind.unit is None or kind.unit.is_held else write_number(value, kind)

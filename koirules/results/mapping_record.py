@@ -161,7 +161,7 @@ def _glance(kind: Kind) -> Glance:
 
 
 def _glance_at_number(kind: Number) -> Glance:
-    if kind.unit is not None and kind.unit.factor != 1:
+    if kind.unit is not None and not kind.unit.is_held:
         return _glance_at_converted(kind, kind.unit)
     low, high = doubles_between(kind.low, kind.high)
     parts = may_be_part_of_one(kind)

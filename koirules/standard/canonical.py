@@ -7,10 +7,10 @@ A standard is written in the first form that has words for all that it says, so 
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from hashlib import sha256
 
-from attrs import evolve
+from attrs import evolve, fields, has
 
 from koirules.classes.placing import classes_read
 from koirules.language import statements as st
@@ -25,12 +25,14 @@ from koirules.standard.saying import names_in, said_by
 from koirules.standard.tree import Apply, Node, walk
 from koirules.vocabulary.kinds import describe_kind
 from koirules.vocabulary.readings import PlaceSet
+from koirules.vocabulary.units import Unit, added_units
 
 FORMS = (1, 2, 3)
 """The numbers of the canonical forms.
 
 2: with silence, looks that rounds judge at, what is carried forward, or an occasion. 3: with a pick of a share or for each
-group, the classes of a show, a panel, the median of several values, a fault that lowers, or silence that counts places.
+group, the classes of a show, a panel, the median of several values, a fault that lowers, silence that counts places, or a unit of
+a plugin.
 """
 
 _KINDS: Sequence[type[st.Statement] | tuple[type[st.Statement], ...]] = (
@@ -53,6 +55,8 @@ def form_of(rules: Rules) -> int:
     if any(one.lowers for one in rules.limits):
         return 3
     if any(isinstance(one.reading, PlaceSet) and one.reading.is_counted for one in rules.silence.values()):
+        return 3
+    if _units_of_plugins(rules):
         return 3
     if classes_read(rules.traits) or any(map(_is_median, _every_node(rules))):
         return 3
@@ -86,7 +90,34 @@ def canonical_text(rules: Rules) -> str:
     for name in sorted(read):
         if name in rules.traits and name not in own:
             lines.append(f"reads {name} as {describe_kind(rules.traits[name].kind)}")
+    # So that the seal means the same where nobody has the plugin.
+    lines += [f"unit {unit.symbol} is {unit.told}" for unit in _units_of_plugins(rules)]
     return "".join(f"{line}\n" for line in lines)
+
+
+def _units_of_plugins(rules: Rules) -> list[Unit]:
+    """The units of plugins in what a standard says, in the order of their symbols."""
+    added = {unit.symbol: unit for unit in added_units()}
+    found = {symbol for one in _by_kind(rules.source.statements) for symbol in _units_in(one)} if added else set()
+    return [added[symbol] for symbol in sorted(found & added.keys())]
+
+
+def _units_in(part: object) -> Iterator[str]:
+    """The symbols of the units in a statement, an expression, or any part of them."""
+    kind: type = type(part)
+    if has(kind):
+        for one in fields(kind):
+            value = getattr(part, one.name)
+            if one.name == "unit" and isinstance(value, str):
+                yield value
+            else:
+                yield from _units_in(value)
+    elif isinstance(part, tuple | list):
+        for value in part:
+            yield from _units_in(value)
+    elif isinstance(part, Mapping):
+        for value in part.values():
+            yield from _units_in(value)
 
 
 def _by_kind(statements: Sequence[st.Statement]) -> Iterator[st.Statement]:

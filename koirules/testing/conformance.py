@@ -20,6 +20,7 @@ from koirules.testing.speaking import of_health, of_phrases, of_silence
 from koirules.testing.whole_rules import whole_rules
 from koirules.vocabulary.skins import clashes, lay_over, name_with
 from koirules.vocabulary.traits import Variety
+from koirules.vocabulary.units import Dimension, Unit
 
 _MOST_SHOWN = 40
 
@@ -68,9 +69,9 @@ def findings(
     Looked at: that it can be loaded, beside what ships in the box; the words of its vocabularies; a rule file that names
     every trait, step and place; measures where something is missing or not sure; blank sheets with their drop-downs, filled in
     and read again; its rule sets with their samples; invented records graded alone and, where Polars is there, as a frame,
-    with one answer; the pages of results and for judges; its drawings, of the varieties whose subject names them; traits by eye
-    of which its rule sets do not say what silence means, that have no phrases, or that speak of health and may be silent; what
-    its import loads.
+    with one answer; the pages of results and for judges; its units; its drawings, of the varieties whose subject names them;
+    traits by eye of which its rule sets do not say what silence means, that have no phrases, or that speak of health and may be
+    silent; what its import loads.
     """
     registry = registry_with(*beside, plugin)
     if registry.problems:
@@ -105,6 +106,9 @@ def _findings(
     for name, drawing in registry.drawings.items():
         if name not in without.drawings:
             yield from _of_drawing(PluggedDrawing(drawing.what, drawing.plugin), registry, fish)
+    for name, unit in registry.units.items():
+        if name not in without.units:
+            yield from _of_unit(unit.what, registry)
     rulesets = [name for name in registry.rulesets if name not in without.rulesets]
     for name in rulesets:
         yield from of_ruleset(name, registry, fish)
@@ -123,6 +127,24 @@ def _of_drawing(found: PluggedDrawing, registry: Registry, fish: int) -> Iterato
     for variety in varieties:
         standard = read_standard(whole_rules(variety).text, "everything.koi", registry)
         yield from of_drawing(standard, made_records(variety.traits.values(), fish), found)
+
+
+def _of_unit(unit: Unit, registry: Registry) -> Iterator[str]:
+    """Whether rule files and records read a unit as they read those of koirules, in each way in which people write it."""
+    held = unit.dimension.value
+    most = "100" if unit.dimension is Dimension.SHARE else "1000000"
+    kind = f"number in {held} from 0 to {most}"
+    if unit.exact > int(most):
+        yield f"1 {unit.symbol} is {unit.told}, more than any number of the rule language"
+        return
+    text = (
+        f'standard "a unit" edition 1\ntrait measured as {kind}\n'
+        f"grade all if measured between 1 {unit.symbol} and 1 {unit.symbol}\ngrade none_of_it otherwise\n"
+    )
+    standard = read_standard(text, "a_unit.koi", registry)
+    for word in (unit.symbol, *unit.written):
+        if standard.grade({"measured": f"1 {word}"}).grade != "all":
+            yield f'"1 {word}" in a record is not 1 {unit.symbol} of a rule file'
 
 
 def _to_try(registry: Registry, without: Registry) -> Iterable[Variety]:

@@ -13,7 +13,7 @@ from koirules.vocabulary.kinds import Count, Number, shortest
 from koirules.vocabulary.misreads import Misread
 from koirules.vocabulary.plain_text import MARKS_FOR_UNKNOWN, looks_like_a_date, numbers_of_a_date
 from koirules.vocabulary.readings import Span
-from koirules.vocabulary.units import UNITS, WRITTEN_OTHERWISE, Dimension, Unit
+from koirules.vocabulary.units import UNITS, WRITTEN_LOOSELY, WRITTEN_OTHERWISE, Dimension, Unit
 
 _DIGITS = r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)"
 _EXPONENT = r"[eE][+-]?[0-9]+"
@@ -46,10 +46,6 @@ _MOST_DIGITS = 40
 
 _FARTHEST = 30
 """No measure has an exponent of ten beyond this, up or down."""
-
-_LOOSE_UNITS = {
-    other.casefold(): symbol for other, symbol in [*WRITTEN_OTHERWISE.items(), *((one, one) for one in UNITS)]
-}
 
 
 @frozen
@@ -160,7 +156,7 @@ def date_for_number(kind: Number | Count, text: str, shown: str, unit: Unit | No
 
 def unit_named(word: str) -> Unit | None:
     """The unit that somebody wrote, in any of the ways that people write units; None where there is none such."""
-    symbol = word if word in UNITS else WRITTEN_OTHERWISE.get(word) or _LOOSE_UNITS.get(word.rstrip(".").casefold())
+    symbol = word if word in UNITS else WRITTEN_OTHERWISE.get(word) or WRITTEN_LOOSELY.get(word.rstrip(".").casefold())
     return UNITS[symbol] if symbol else None
 
 
@@ -344,5 +340,5 @@ def _other_unit(kind: Number, end: Quantity, used: Unit) -> str | None:
     fits = [unit for unit in others if kind.held_low <= unit.to_held(end.value) <= kind.held_high]
     if not fits or not end.value:
         return None
-    nearest = min(fits, key=lambda unit: max(unit.factor / used.factor, used.factor / unit.factor))
+    nearest = min(fits, key=lambda unit: max(unit.exact / used.exact, used.exact / unit.exact))
     return f"{end.digits} {nearest.symbol}"

@@ -28,9 +28,9 @@ PAGES = [
 @pytest.fixture
 def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
     monkeypatch.setenv(VARIABLE, str(tmp_path / "kept"))
-    grammar.cache_clear()
+    tables._grammar.cache_clear()
     yield tmp_path / "kept" / "grammar"
-    grammar.cache_clear()
+    tables._grammar.cache_clear()
 
 
 def built_anew(monkeypatch: pytest.MonkeyPatch) -> list[str]:
@@ -69,7 +69,7 @@ def _tree(parser: Lark, text: str) -> object:
 def test_they_are_made_once_for_a_user(folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     built = built_anew(monkeypatch)
     grammar()
-    grammar.cache_clear()
+    tables._grammar.cache_clear()
     grammar()
     assert len(built) == 1
     assert len([*folder.iterdir()]) == 1
@@ -89,7 +89,7 @@ def test_tables_that_do_not_fit_are_made_again(folder: Path, monkeypatch: pytest
             file.write_bytes(good[:64] + pickle.dumps(print))
         case "not a table":
             file.write_bytes(good[:64] + b"N")
-    grammar.cache_clear()
+    tables._grammar.cache_clear()
     built = built_anew(monkeypatch)
     assert grammar().parse("grade a otherwise")
     assert len(built) == 1
@@ -99,7 +99,7 @@ def test_tables_that_do_not_fit_are_made_again(folder: Path, monkeypatch: pytest
 @pytest.mark.usefixtures("folder")
 def test_tables_of_another_lark_are_not_used(monkeypatch: pytest.MonkeyPatch) -> None:
     grammar()
-    grammar.cache_clear()
+    tables._grammar.cache_clear()
     built = built_anew(monkeypatch)
     monkeypatch.setattr(lark, "__version__", "1.3.999")
     grammar()

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
-from koirules.hooks import Drawing, RecordReader, ResultWriter, Subcommand, hookimpl
+from koirules.hooks import Drawing, RecordReader, ResultWriter, Subcommand, Unit, hookimpl
 from koirules.plugins import Registry, registry_with
 from koirules.problems import Problem
 from koirules.vocabulary.kinds import Scale
@@ -49,6 +49,10 @@ class Gives:
     @hookimpl
     def koirules_additions(self) -> Sequence[Addition]:
         return self.more.get("additions", ())
+
+    @hookimpl
+    def koirules_units(self) -> Sequence[Unit]:
+        return self.more.get("units", ())
 
     @hookimpl
     def koirules_drawings(self) -> Sequence[Drawing]:

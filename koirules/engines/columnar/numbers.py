@@ -81,7 +81,7 @@ def read_numbers(
 
 def _plain(kind: Number | Count, doubles: pl.Series, glance: Glance, unit: Unit | None) -> pl.Series:
     """The held values that are plain; null for the others."""
-    if isinstance(kind, Number) and unit is not None and unit.factor != 1:
+    if isinstance(kind, Number) and unit is not None and not unit.is_held:
         return _converted(kind, doubles, unit)
     if isinstance(kind, Count):
         low, high = 0.0, float(kind.high)
@@ -101,7 +101,7 @@ def _converted(kind: Number, doubles: pl.Series, unit: Unit) -> pl.Series:
     """The held values of whole millionths of another unit: the quotient of two whole numbers, rounded once."""
     import polars as pl
 
-    factor = Fraction(unit.factor)
+    factor = unit.exact
     up, over = factor.numerator, factor.denominator * _MILLION
     x = pl.col("x")
     whole = (x * float(_MILLION) + 0.5).floor()

@@ -25,10 +25,9 @@ from koirules.meaning.expressions import FIRST_WORDS
 from koirules.problems import Problem, misfits
 from koirules.problems import reading as say
 from koirules.vocabulary.nearness import near
-from koirules.vocabulary.units import UNIT_WORDS, UNITS, WRITTEN_OTHERWISE
+from koirules.vocabulary.units import UNITS, WRITTEN_OTHERWISE, unit_words
 from koirules.vocabulary.words import HEAD_WORDS, OPERATOR_WORDS
 
-_NUMBER_WITH_UNIT = re.compile(rf"-?\s*[0-9.]+(?:\s?(?:{'|'.join(UNIT_WORDS)})(?!\w)|\s?%)?")
 _JOINTS = {"and", "or", "except", "if"}
 _COMPARISONS = {*FIRST_WORDS} - {"is"}
 _OUTCOMES = {"comes", "stays", "scores", "section", "shows", "kept", "leaves"}
@@ -288,7 +287,7 @@ def _repair(spot: Spot, head: str) -> Problem | None:
 
 def _written_number(spot: Spot) -> str:
     """The number at a spot as it stands there, with its unit."""
-    found = _NUMBER_WITH_UNIT.match(spot.text, spot.at)
+    found = re.compile(rf"-?\s*[0-9.]+(?:\s?(?:{'|'.join(unit_words())})(?!\w)|\s?%)?").match(spot.text, spot.at)
     return found.group() if found else spot.word
 
 

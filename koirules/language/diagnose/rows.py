@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 
 from koirules.language.diagnose.spots import Spot
 from koirules.problems import Problem
 from koirules.problems import rows as say
-from koirules.vocabulary.units import UNIT_WORDS
+from koirules.vocabulary.units import unit_words
 
 _NAME = r"[^\W\d]\w*"
 _NUMBER = r"-?[0-9]*\.?[0-9]+"
-_UNIT = rf"(?:\s?(?:{'|'.join(UNIT_WORDS)})(?!\w)|\s?%)?"
-_QUANTITY = rf"{_NUMBER}{_UNIT}"
 _LARGER = r"(?:more|above|over|larger|bigger|longer|higher|greater|up|upwards|better)"
 _SMALLER = r"(?:less|below|under|smaller|shorter|lower|fewer|worse)"
 _ROW = re.compile(rf"(?P<key>[^,:()]+?)\s+gives\s+(?P<points>{_NUMBER})")
@@ -24,11 +23,20 @@ _UNKNOWN = re.compile(r"(?:is\s+)?(?:not|un)[\s-]*(?:recorded|known)|blank|missi
 _JOINT = r"(?:\s+(?:and/or|or|and)\s+|\s*[/|]\s*)"
 _SEVERAL = re.compile(rf"{_NAME}(?:{_JOINT}{_NAME})+")
 _OR_ALL_BEYOND = re.compile(rf"({_NAME})\s+(?:or|and)\s+({_LARGER}|{_SMALLER})")
-_OPEN = re.compile(
-    rf"({_QUANTITY})\s+(?:(?:or|and)\s+)?(?:{_LARGER}|{_SMALLER})"
-    rf"|(?:at\s+least|at\s+most|above|below|over|under|from|up\s+to|(?:more|less|greater|smaller)\s+than|[<>]=?|≤|≥)\s*({_QUANTITY})"
-)
-_STRETCH = re.compile(rf"(?:between\s+|from\s+)?({_NUMBER})({_UNIT})\s*(?:-|–|to|and|\.\.\.?)\s*({_NUMBER})({_UNIT})")
+
+
+@cache
+def _with_units(units: tuple[str, ...]) -> tuple[re.Pattern[str], re.Pattern[str]]:
+    """What an open end and what a stretch of numbers looks like, with these units."""
+    unit = rf"(?:\s?(?:{'|'.join(units)})(?!\w)|\s?%)?"
+    quantity = rf"{_NUMBER}{unit}"
+    open_end = (
+        rf"({quantity})\s+(?:(?:or|and)\s+)?(?:{_LARGER}|{_SMALLER})"
+        rf"|(?:at\s+least|at\s+most|above|below|over|under|from|up\s+to|(?:more|less|greater|smaller)\s+than|[<>]=?|≤|≥)"
+        rf"\s*({quantity})"
+    )
+    stretch = rf"(?:between\s+|from\s+)?({_NUMBER})({unit})\s*(?:-|–|to|and|\.\.\.?)\s*({_NUMBER})({unit})"
+    return re.compile(open_end), re.compile(stretch)
 
 
 def row_slip(spot: Spot, head: str) -> Problem | None:
@@ -53,11 +61,12 @@ def _of_row(spot: Spot, key: str, points: str, start: int, row: re.Match[str]) -
     beyond = _OR_ALL_BEYOND.fullmatch(key)
     if beyond:
         return say.word_and_beyond(place, key, beyond.group(1), points)
-    open_end = _OPEN.fullmatch(key)
+    open_ends, stretches = _with_units(unit_words())
+    open_end = open_ends.fullmatch(key)
     if open_end:
         return say.open_end_of_curve(place, key, open_end.group(1) or open_end.group(2))
     whole = spot.span(start, row.end())
-    stretch = _STRETCH.fullmatch(key)
+    stretch = stretches.fullmatch(key)
     if stretch:
         low, unit, high, last = stretch.groups()
         ends = list(dict.fromkeys((f"{low}{unit or last}", f"{high}{last or unit}")))

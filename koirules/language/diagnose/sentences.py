@@ -53,7 +53,7 @@ _BEST = re.compile(r"(?<!\w)(?:keep|pick)\s+(?:(?:those|the)\s+)*(?:best|top)\s+
 _GRADE = re.compile(r"(?<!\w)grade\s+(?!(?:is|at|above|below|between|better|worse)(?!\w))([^\W\d]\w*)")
 _PLAIN_NUMBERS = {"worth": "a worth is a plain number", "weight": "a weight is a plain number"}
 _PLAIN_NUMBERS |= {"gives": "a plain number follows `gives`"}
-_NO_UNITS = {*UNITS, "points", "point", "percent"}
+_NO_UNITS = {"points", "point", "percent"}
 
 
 def negation_slip(spot: Spot, head: str) -> Problem | None:
@@ -173,7 +173,7 @@ def number_word_slip(spot: Spot, head: str) -> Problem | None:
     plain = _PLAIN_NUMBERS.get(spot.word_before(2))
     if plain is None and head in {"bonus", "penalty"} and "IF" in spot.accepts and spot.last != head:
         plain = f"a {head} is a plain number"
-    if plain is not None and spot.last[:1].isdigit() and spot.word in _NO_UNITS:
+    if plain is not None and spot.last[:1].isdigit() and (spot.word in _NO_UNITS or spot.word in UNITS):
         return say.no_unit_here(spot.place, spot.word, plain)
     following = spot.following()[:1]
     weighs = head == "points" and spot.word in {"times", "x", "×"} and "COLON" in spot.accepts

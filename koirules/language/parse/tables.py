@@ -27,7 +27,7 @@ from lark.lexer import PatternRE, PatternStr, TerminalDef
 
 from koirules.meaning.aggregates import FIGURES
 from koirules.meaning.expressions import Comparison
-from koirules.vocabulary.units import UNIT_WORDS
+from koirules.vocabulary.units import unit_words
 
 TABLES = Path(__file__).with_name("grammar.tables")
 """Where the tables are in an installed wheel."""
@@ -39,10 +39,14 @@ _FORM = "1"
 _KIND = "grammar"
 
 
-@cache
 def grammar() -> Lark:
-    """The parser of one statement."""
-    text = grammar_text()
+    """The parser of one statement, with the units that are known now."""
+    return _grammar(unit_words())
+
+
+@cache
+def _grammar(units: tuple[str, ...]) -> Lark:
+    text = grammar_text(units)
     name = _digest(text)
     made = _unpacked(name, _shipped()) or _unpacked(name, _kept(name))
     if made is not None:
@@ -52,12 +56,17 @@ def grammar() -> Lark:
     return built
 
 
-def grammar_text() -> str:
-    """The grammar, with what stands in tables filled in: units, comparisons and figures of a batch."""
+def grammar_text(units: tuple[str, ...] | None = None) -> str:
+    """The grammar, with what stands in tables filled in: units (those known now), comparisons and figures of a batch."""
     text = _GRAMMAR.read_text(encoding="utf-8")
-    text = text.replace("(?:UNITS)", f"(?:{'|'.join(UNIT_WORDS)})")
+    text = text.replace("(?:UNITS)", f"(?:{'|'.join(unit_words() if units is None else units)})")
     text = text.replace("tail: COMPARISONS", "tail: " + " | ".join(one.alternative for one in Comparison))
     return text.replace("!figure: FIGURES", f"!figure: {FIGURES}")
+
+
+def words_of_grammar() -> frozenset[str]:
+    """Every word that stands in the grammar, without reading it: more than a few are none of the language."""
+    return frozenset(re.findall(r"[a-z]+", " ".join(re.findall(r"\"[^\"]*\"|/[^/\n]*/", grammar_text(())))))
 
 
 def packed_tables() -> bytes:

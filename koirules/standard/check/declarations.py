@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from decimal import Decimal
+from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal
 
 from attrs import evolve
 
@@ -17,7 +17,7 @@ from koirules.vocabulary.expected import range_of
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, shortest
 from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.traits import Better, Trait
-from koirules.vocabulary.units import UNITS
+from koirules.vocabulary.units import UNITS, Unit
 from koirules.vocabulary.words import NOT_STEPS, NOT_TRAITS, RESERVED, is_name, scripts_in
 
 MOST_STEPS = 64
@@ -133,8 +133,11 @@ def _number(kind: st.KindWritten, problems: list[Problem]) -> Kind | None:
         if unit is not None and own is not None and own.dimension != unit.dimension:
             problems.append(parts.needs_unit(end.place, "the range", unit.symbol, None))
             return None
-        exact = end.value if unit is None or own is None else unit.from_held(own.to_held(end.value))
+        exact = end.value if unit is None or own is None or own is unit else unit.from_held(own.to_held(end.value))
         in_held = exact if unit is None else unit.to_held(exact)
+        if unit is not None and decimals(exact) <= 6 < decimals(in_held) and unit.per != 1:
+            problems.append(_not_held(kind, unit))
+            return None
         if decimals(exact) > 6 or decimals(in_held) > 6:
             problems.append(values.not_exact(end.place, written(end), 6))
             return None
@@ -146,6 +149,16 @@ def _number(kind: st.KindWritten, problems: list[Problem]) -> Kind | None:
         problems.append(parts.range_backwards(kind.place, shortest(ends[0]), shortest(ends[1])))
         return None
     return Number(unit, ends[0], ends[1])
+
+
+def _not_held(kind: st.KindWritten, unit: Unit) -> Problem:
+    """A range in thirds and the like of the unit in which it is held: no whole millionths, by which evaluators go."""
+    if kind.low is None or kind.high is None:
+        raise AssertionError("the grammar gives a number without its range")
+    low, high = (UNITS[end.unit or unit.symbol].to_held(end.value) for end in (kind.low, kind.high))
+    ends = (low.to_integral_value(ROUND_FLOOR), high.to_integral_value(ROUND_CEILING))
+    held = f"number in {unit.dimension.value} from {shortest(ends[0])} to {shortest(ends[1])}"
+    return values.range_not_held(kind.place, unit.symbol, unit.told, held)
 
 
 def _words(kind: st.KindWritten, word: str, problems: list[Problem]) -> Kind | None:

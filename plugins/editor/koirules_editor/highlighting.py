@@ -7,7 +7,7 @@ language only where they must be.
 
 from __future__ import annotations
 
-from koirules.vocabulary.units import UNIT_WORDS
+from koirules.vocabulary.units import OWN_UNITS
 from koirules.vocabulary.words import FIGURE_WORDS, OPERATOR_WORDS
 
 
@@ -63,7 +63,7 @@ ONLY = {
 
 CONSTANTS = ("yes", "no", "none")
 
-UNITS = list(UNIT_WORDS)
+UNITS = sorted((symbol for symbol in OWN_UNITS if symbol.isalpha()), key=lambda word: (-len(word), word))
 
 CLASSES = {
     "remark": ("Comment.Single", "comment.line.number-sign"),
