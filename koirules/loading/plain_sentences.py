@@ -28,6 +28,7 @@ from koirules.vocabulary.conditions import condition_of, opposite_of
 from koirules.vocabulary.kinds import Choice, Scale, words_of
 from koirules.vocabulary.readings import Reading, step_bits
 from koirules.vocabulary.skins import Varieties
+from koirules.vocabulary.spoken import said
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import NUMBERS
 from koirules.vocabulary.words import RESERVED, is_name
@@ -68,6 +69,10 @@ _WITH_GRADE = re.compile(
 _CLAUSE_CODES = frozenset(
     ("unknown-name", "unknown-step", "misspelt-word", "name-in-parts", "not-needed", "missing-word")
 )
+_HEADER_CODES = frozenset(("unexpected-word", "unknown-variety", "sign-for-word"))
+_VARIETY = re.compile(
+    r"(?<!\w)variety\s+([^\W\d][\w-]*(?:[ ]+(?!(?:stage|for|valid|based|note|edition)(?!\w))[\w-]+)*)"
+)
 _OPENING = frozenset(("if", "and", "or", "except", "not", "means", "("))
 _CLAUSE = re.compile(r'"[^"]*"|(?<!\w)(?:if|and|or|except|not|means|say)(?!\w)|[(:,)]|$')
 
@@ -105,6 +110,8 @@ class _Sentences:
                     self.taken.add(rule.split()[1])
                     return told
             return self._rest(place, sentence)
+        if problem.code in _HEADER_CODES:
+            return self._variety(site, without_remark(line))
         clause = _clause_at(without_remark(line), site.column - 1)
         if clause is None:
             return None
@@ -124,8 +131,20 @@ class _Sentences:
         )
         return told if self._reads(told) else None
 
-    def _reads(self, told: Problem) -> bool:
-        """Whether the file has fewer problems once a mend is carried out."""
+    def _variety(self, site: Place, line: str) -> Problem | None:
+        """The problem of a variety in the words of every day: `variety Taisho Sanke`."""
+        found = _VARIETY.search(line)
+        named = None if found is None else said(found.group(1), self.shelf.varieties)
+        if found is None or named is None or not found.start(1) <= site.column - 1 < found.end(1):
+            return None
+        meant = f"{named.variety} with {_listed(sorted(named.skins))}" if named.skins else named.variety
+        place = Place(site.file, site.line, found.start(1) + 1, site.line, found.end(1) + 1)
+        told = sentences.in_other_words(place, found.group(1), meant)
+        # What the variety lacks that the file reads shows only then.
+        return told if self._reads(told, by=0) else None
+
+    def _reads(self, told: Problem, by: int = 1) -> bool:
+        """Whether the file has fewer problems once a mend is carried out, by so many at least."""
         before, behind = self.around
         down = before.count("\n")
         text = before + self.read.rules.text + behind
@@ -137,7 +156,7 @@ class _Sentences:
         for tried in (text, edited(text, [moved])):
             checked = self.shelf.checked(read_text(tried, self.read.rules.file), self.folder, self.chain)
             counts.append(len(checked.problems))
-        return counts[1] < counts[0]
+        return counts[1] <= counts[0] - by
 
     def _rules(self, sentence: str) -> Iterator[str]:
         """The lines that may say what a sentence says, the likeliest first."""
@@ -291,7 +310,7 @@ def _may_be_said(problem: Problem) -> bool:
         return False
     if problem.code == "unknown-head":
         return problem.edit is None and problem.cause[1].isalpha()
-    return problem.code in _CLAUSE_CODES
+    return problem.code in _CLAUSE_CODES or (problem.code in _HEADER_CODES and problem.edit is None)
 
 
 def _grades(read: Read, checked: Checked) -> list[st.Grade]:

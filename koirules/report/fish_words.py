@@ -161,7 +161,7 @@ def _as_a_breeder(
         parts.append(tongue("otherwise {good}", good=told) if parts and result.grade is not None else told)
     seen = [] if look is None else _seen(look, tongue)
     if seen and len(parts) < 3:
-        parts.append(tongue.listed(seen))
+        parts.append(tongue.joined(seen))
     missing = sum((points for _, points in losses), Decimal(0))
     weak = (
         []

@@ -7,9 +7,13 @@ import re
 
 import pytest
 
+import koirules
 from koirules.language.diagnose.hints import WHOLE
 from koirules.language.diagnose.mending import edited
+from koirules.plugins import registry_with
+from koirules.vocabulary.traits import Vocabulary
 from tests.language.mending import Broken, cases, mutations, problems_of, trials_of, whole_files
+from tests.plugins.invented import Gives
 
 SLIPS = 150
 
@@ -178,3 +182,18 @@ def test_a_head_word_alone_is_answered_with_a_statement_that_reads(head, tmp_pat
     lines.sort(key=lambda line: line.endswith("otherwise"))
     grades = "" if head == "grade" else "grade sell if length at least 8 cm\ngrade cull otherwise\n"
     assert problems_of(HEAD + "\n".join(lines) + "\n" + grades, tmp_path) == ()
+
+
+def test_a_variety_in_the_words_of_every_day_is_offered_by_its_name():
+    def problem_of(variety):
+        with pytest.raises(koirules.StandardError) as told:
+            koirules.read_standard(HEAD.replace("kohaku", variety) + TAIL, registry=hills)
+        (problem,) = told.value.problems
+        return problem
+
+    hills = registry_with(Gives(Vocabulary("hill_koi", "Hill Koi (invented)", (), ("shared",))))
+    problem = problem_of("Hill Koi")
+    text = edited(HEAD.replace("kohaku", "Hill Koi") + TAIL, [problem.edit])
+    assert text == HEAD.replace("kohaku", "hill_koi") + TAIL
+    assert koirules.read_standard(text, registry=hills).variety == "hill_koi"
+    assert problem_of("Dragon fish").edit is None
