@@ -379,3 +379,23 @@ def test_no_in_a_cell_of_places_is_none_of_them(raw):
 def test_yes_and_no_are_places_where_a_trait_has_places_of_that_name():
     kind = Places(("yes", "no"))
     assert read_value(kind, "no") == PlaceSet(2, 2)
+
+
+@pytest.mark.parametrize("text", ["-0", "at least -0", "at most -0", "-0 to -0", -0.0])
+def test_zero_has_no_sign(text):
+    reading = read_value(RATIO, text)
+    assert isinstance(reading, Span)
+    for end in (reading.low, reading.high):
+        assert end or math.copysign(1, end) == 1
+
+
+def test_the_unit_that_may_have_been_meant_is_the_nearest_that_fits():
+    def mend(kind, text):
+        misread = read_value(kind, text)
+        assert isinstance(misread, Misread)
+        return misread.mend
+
+    assert "95 mm" in mend(LENGTH, "95")
+    assert "300 weeks" in mend(AGE, "300")
+    assert "30000 mg" in mend(WEIGHT, "30000")
+    assert mend(LENGTH, "130 cm") == "Check the number."

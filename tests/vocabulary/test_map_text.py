@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -124,3 +126,8 @@ def test_what_is_written_is_read_again(patches: list[Patch]) -> None:
 @given(st.text(alphabet="0123456789 ;,.()-%toleftrightPOLYGONMULTIsashithinboth\n", max_size=80) | st.text(max_size=40))
 def test_any_text_is_read_or_told(text: str) -> None:
     assert read_value(MAP, text) is None or isinstance(read_value(MAP, text), PatchMap | Misread)
+
+
+def test_zero_in_a_map_has_no_sign():
+    patch = Patch(((0.0, -0.0), (20.0, -0.0), (20.0, 30.0)))
+    assert all(math.copysign(1, number) == 1 for corner in patch.outline for number in corner)
