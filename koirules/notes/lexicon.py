@@ -105,6 +105,7 @@ class _Node:
     sides: Mapping[str, int] = _NOTHING
     praised: frozenset[str] = frozenset()
     wording: str = ""
+    reached: tuple[_Node, ...] = ()
 
     @property
     def says(self) -> bool:
@@ -112,11 +113,12 @@ class _Node:
         return self.means is not None or bool(self.names or self.beside or self.levels)
 
     @property
-    def within(self) -> Iterator[_Node]:
-        """This one, and those where patterns go on from here."""
-        yield self
-        for join in self.joins:
-            yield from join.within
+    def within(self) -> tuple[_Node, ...]:
+        """This one, and those where patterns go on from here; asked for at each word of each remark, so kept."""
+        if not self.reached:
+            found = {id(self): self} | {id(one): one for join in self.joins for one in join.within}
+            self.reached = tuple(found.values())
+        return self.reached
 
 
 def _one(nodes: Sequence[_Node], said: Sequence[str]) -> _Node | None:
@@ -169,6 +171,7 @@ def compared(tokens: Iterable[str]) -> tuple[str, ...]:
 
 
 _NOT = frozenset({"no", "not", "without"})
+_MOST_REMEMBERED = 2_000
 
 
 @frozen(slots=False)
@@ -191,6 +194,7 @@ class Lexicon:
     lengths: tuple[Decimal, Decimal] | None = None
     bare: Mapping[tuple[str, ...], Means] = field(factory=dict, repr=False)
     anywhere: frozenset[str] = frozenset()
+    _hits: dict[tuple[tuple[str, ...], int], tuple[Hit, ...]] = field(factory=dict, init=False, repr=False, eq=False)
 
     @classmethod
     def of(cls, rules: Rules) -> Lexicon:
@@ -218,8 +222,17 @@ class Lexicon:
             anywhere,
         )
 
-    def hits(self, tokens: Sequence[str], start: int) -> list[Hit]:
+    def hits(self, tokens: Sequence[str], start: int) -> Sequence[Hit]:
         """The phrases and names that begin at a place: the longest first, of equals those of the page, then names last."""
+        key = (tuple(tokens), start)
+        found = self._hits.get(key)
+        if found is None:
+            if len(self._hits) >= _MOST_REMEMBERED:
+                self._hits.clear()
+            self._hits[key] = found = tuple(self._hits_anew(tokens, start))
+        return found
+
+    def _hits_anew(self, tokens: Sequence[str], start: int) -> list[Hit]:
         while start < len(tokens) and tokens[start] in ARTICLES:
             start += 1
         found: list[Hit] = []
@@ -285,9 +298,7 @@ class Lexicon:
     def _walk(self, tokens: Sequence[str], start: int) -> list[tuple[int, _Node]]:
         """The ends of what begins at a place, with fewest words left out first; words that say nothing may stand inside."""
         found: list[tuple[int, int, _Node]] = []
-        open_ones: list[tuple[Sequence[_Node], int, bool, tuple[str, ...]]] = [
-            (tuple(self.root.within), start, False, ())
-        ]
+        open_ones: list[tuple[Sequence[_Node], int, bool, tuple[str, ...]]] = [(self.root.within, start, False, ())]
         while open_ones:
             nodes, at, skipped, said = open_ones.pop()
             if at > start and not skipped and (node := _one(nodes, said)) is not None:
