@@ -23,12 +23,12 @@ from koirules.commands.inputs import (
     standard_words,
 )
 from koirules.commands.output import DOES_NOT_HOLD, HOLDS, shown, stop, stop_if_refused
-from koirules.notes.sheet import VERDICT
 from koirules.problems import Problem
 from koirules.problems.agreeing import no_such_grade, no_two_looks, no_verdicts, unknown_verdict
 from koirules.records.records import Batch, read_every_look
 from koirules.results.result import Result
 from koirules.vocabulary.plain_text import folded
+from koirules.vocabulary.wordings import VERDICT
 
 
 @click.command("agree")

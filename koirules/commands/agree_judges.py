@@ -16,7 +16,6 @@ from koirules.analysis.agreement import IN, OPEN, OUT, UNSURE, Judging
 from koirules.api import Standard
 from koirules.commands.inputs import shown_titles, standard_words, stop_if_there
 from koirules.commands.output import DOES_NOT_HOLD, HOLDS, show_problems, shown, stop, stop_if_refused
-from koirules.notes.sheet import VERDICT
 from koirules.problems import Problem
 from koirules.problems.agreeing import nothing_in_common, unknown_verdict
 from koirules.problems.saving import unknown_output_ending
@@ -26,6 +25,7 @@ from koirules.records.writing import write_beside
 from koirules.results.record import Record
 from koirules.rounds.looks import latest_looks
 from koirules.vocabulary.plain_text import folded
+from koirules.vocabulary.wordings import VERDICT
 
 if TYPE_CHECKING:
     from koirules.analysis.judges import Alike, JudgesAgreement, Said

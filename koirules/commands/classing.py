@@ -10,7 +10,6 @@ from attrs import evolve
 
 from koirules.api import Standard
 from koirules.classes.placing import NONE, check_measure, classes_missing, classes_read, place, understood
-from koirules.classes.reading import read_table
 from koirules.classes.table import ClassTable
 from koirules.commands.output import shown, stop, stop_if_refused
 from koirules.records.columns import VARIETY
@@ -37,6 +36,8 @@ classes_option = click.option(
 
 def class_table(name: str, varieties: Varieties) -> ClassTable:
     """The table that a command was given; ends the command with its problems where it does not hold."""
+    from koirules.classes.reading import read_table
+
     found = read_table(name)
     if isinstance(found, tuple):
         stop_if_refused(found)

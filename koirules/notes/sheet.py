@@ -8,12 +8,9 @@ from attrs import evolve
 
 from koirules.notes.reader import NotedFish, Notes, cells
 from koirules.vocabulary.traits import Trait
-from koirules.vocabulary.wordings import UNREAD
+from koirules.vocabulary.wordings import COMPARISON, FORECAST, NOTE_COLUMNS, READ_BY, UNREAD, UNSURE, VERDICT
 
 LOOK, LOOKED = "look", "looked"
-VERDICT, UNSURE, FORECAST, COMPARISON, READ_BY = "verdict", "unsure", "forecast", "comparison", "read_by"
-NOTE_COLUMNS = (VERDICT, UNSURE, FORECAST, COMPARISON, UNREAD, READ_BY)
-"""Columns beside the traits, which no rule reads: what the sorter said of the fish, and what could not be read."""
 
 _SEAL_SHOWN = 16
 

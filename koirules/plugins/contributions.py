@@ -61,7 +61,9 @@ def take(plugin: Found, given: Mapping[str, Sequence[object]], problems: list[Pr
                 taken.append(one)
         return tuple(taken)
 
-    vocabularies = listed("koirules_vocabularies", Vocabulary, check_vocabulary)
+    # What ships in the box is looked through by the tests: it takes a while, and every command would begin with it.
+    look_through = _as_tested if plugin.is_box else check_vocabulary
+    vocabularies = listed("koirules_vocabularies", Vocabulary, look_through)
     additions = listed("koirules_additions", Addition, _check_addition)
     if not problems and not plugin.is_box:
         vocabularies = tuple(evolve(one, measures=_signed(one.measures, plugin.label)) for one in vocabularies)
@@ -77,6 +79,10 @@ def take(plugin: Found, given: Mapping[str, Sequence[object]], problems: list[Pr
         drawings=listed("koirules_drawings", Drawing, _check_drawing),
         units=listed("koirules_units", Unit, _check_unit),
     )
+
+
+def _as_tested(_vocabulary: Vocabulary, _plugin: str) -> tuple[Problem, ...]:
+    return ()
 
 
 def _signed(measures: tuple[Measure, ...], plugin: str) -> tuple[Measure, ...]:

@@ -6,7 +6,6 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 
 from attrs import frozen
 
-from koirules.notes.sheet import NOTE_COLUMNS
 from koirules.problems import Problem, recording
 from koirules.records.table import FISH, Heading, Table, Told, is_blank, letters_of, text_of
 from koirules.results.mapping_record import JUDGE, LOOK, LOOKED
@@ -19,6 +18,7 @@ from koirules.vocabulary.plain_text import folded, plain
 from koirules.vocabulary.quantities import unit_named
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
+from koirules.vocabulary.wordings import NOTE_COLUMNS
 
 VARIETY, STAGE = "variety", "stage"
 """The columns that say by which of several standards a fish is graded; carried along where there is one standard."""

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Collection, Mapping
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from attrs import evolve, frozen
 
-from koirules.notes.reader import NotesReader
 from koirules.problems import Cell, Problem
 from koirules.problems.record_files import no_such_file, unknown_record_ending, unreadable_file
 from koirules.records.columns import match_columns
@@ -18,17 +18,26 @@ from koirules.records.notes_records import read_notes_file
 from koirules.records.plugged_formats import is_table, plugged_formats, read_plugged
 from koirules.records.rows import read_rows
 from koirules.records.table import Table, refused
-from koirules.records.xlsx_records import read_xlsx
 from koirules.results.record import Record
 from koirules.rounds.looks import latest_looks
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
 
+if TYPE_CHECKING:  # most records are no notes
+    from koirules.notes.reader import NotesReader
+
+
+def _read_xlsx(path: Path) -> Table:
+    from koirules.records.xlsx_records import read_xlsx
+
+    return read_xlsx(path)
+
+
 READERS: dict[str, Callable[[Path], Table]] = {
     ".csv": read_csv,
     ".tsv": read_csv,
-    ".xlsx": read_xlsx,
+    ".xlsx": _read_xlsx,
     ".jsonl": read_jsonl,
     ".ndjson": read_jsonl,
     ".json": read_json,

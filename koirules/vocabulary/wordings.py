@@ -7,8 +7,16 @@ from functools import lru_cache
 
 from koirules.vocabulary.plain_text import plain
 
-UNREAD = "unread"
-"""The column of remarks that nobody understood."""
+VERDICT, UNSURE, FORECAST, COMPARISON, UNREAD, READ_BY = (
+    "verdict",
+    "unsure",
+    "forecast",
+    "comparison",
+    "unread",
+    "read_by",
+)
+NOTE_COLUMNS = (VERDICT, UNSURE, FORECAST, COMPARISON, UNREAD, READ_BY)
+"""Columns beside the traits, which no rule reads: what the sorter said of the fish, and what could not be read."""
 
 MOST_LETTERS = 200
 """No phrase is longer."""

@@ -14,6 +14,7 @@ from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale
 from koirules.vocabulary.subject import Cautions, Subject
 from koirules.vocabulary.traits import AS_LENGTH, Trait, Vocabulary
 from koirules.vocabulary.units import UNITS, Dimension, Unit
+from koirules.vocabulary.wellformed import check_vocabulary
 from tests.plugins.invented import NET, Gives, assert_left_out, lace, only_problem, with_kind
 
 
@@ -94,6 +95,12 @@ def test_what_becomes_less_as_white_grows_in_is_a_share_from_nothing(kind: Kind)
     registry = registry_with(Gives(lace(trait)))
     assert_left_out(registry)
     assert "white grows in from the sides" in only_problem(registry).cause
+
+
+def test_what_ships_in_the_box_is_well_formed() -> None:
+    vocabularies = registry_with().vocabularies
+    assert {"shared", "kohaku"} <= set(vocabularies)
+    assert [problem for one in vocabularies.values() for problem in check_vocabulary(one, "koirules")] == []
 
 
 def test_none_may_be_a_step() -> None:

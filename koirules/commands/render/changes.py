@@ -5,14 +5,17 @@ from __future__ import annotations
 import shutil
 import sys
 from collections.abc import Collection, Sequence
+from typing import TYPE_CHECKING
 
 import click
 
 from koirules.api import Standard
-from koirules.candidates.changes import Change, NearestChanges
 from koirules.commands.inputs import shown_titles
 from koirules.commands.output import shown
 from koirules.results.result import Result
+
+if TYPE_CHECKING:  # most commands wrap lines and tell no changes
+    from koirules.candidates.changes import Change, NearestChanges
 
 _MOST_CHANGES = 8
 
