@@ -7,6 +7,7 @@ import pytest
 from click.testing import CliRunner
 
 from koirules.commands import main
+from koirules.problems.pages import pages
 from tests.plugins.installing import installer
 
 CODE = """
@@ -234,6 +235,16 @@ def test_nothing_that_is_said_of_pots_is_about_fish(kiln):
             told[path.name] = sentences(path.read_text(encoding="utf-8"))
     fishy = {name: sorted({one.group() for one in WORD.finditer(text)}) for name, text in told.items()}
     assert not {name: (words, context(told[name])) for name, words in fishy.items() if words}
+
+
+def test_the_pages_about_problems_are_about_any_subject():
+    """All but their codes and examples, which are rules and records for koi; patches are a kind of trait."""
+    told = {"the list": re.sub(r"^  [a-z0-9-]+", "", run("explain"), flags=re.MULTILINE)}
+    for page in pages().values():
+        told[page.code] = f"{page.means} {page.mend} {page.when}"
+    plain = {code: re.sub(r'`[^`]*`|"[^"]*"|\S*\.koi\b|\bkoirules\w*', " ", text) for code, text in told.items()}
+    fishy = {code: {one.group() for one in WORD.finditer(text)} - {"patches"} for code, text in plain.items()}
+    assert not {code: words for code, words in fishy.items() if words}
 
 
 def context(text):
