@@ -59,6 +59,15 @@ FRAME = (
         source=PRACTICE,
     ),
     Trait(
+        "size_by_eye",
+        "size for its age, by eye",
+        scale("runt", "small", "usual", "big"),
+        Better.MORE,
+        Growth.VARIES,
+        "Beside the others of its batch, before anything is measured: runt is left behind, small lags, big is ahead.",
+        source=PRACTICE,
+    ),
+    Trait(
         "shoulders",
         "shoulders (kata)",
         scale("weak", "fair", "strong"),

@@ -208,6 +208,38 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     SpokenTogether("perfect torpedo, a perfect torpedo", "outline is excellent"),
     SpokenTogether("(nice|good) torpedo, nice cigar of a body, good torpedo shape", "outline is good"),
     Spoken(
+        "size_by_eye",
+        "size for its age, size for the batch, size, growth",
+        levels={
+            "runt": "tiny, stunted, runt",
+            "small": "small, behind, below average, poor, on the small side, disappointing, slow",
+            "usual": "usual, average, normal, ordinary, fair, ok, okay, all right, middling, standard, as expected, as it "
+            "should be",
+            "big": "big, large, good, great, ahead, above average, excellent, super, very good, strong, on the big side",
+        },
+        alone={
+            "is runt": "(|a|real|right|the|little|poor|poor little) runt (|of the (lot|batch|litter|tub)|this one), (poor|"
+            "tiny) little "
+            "(scrap|thing), (little|poor) scrap, (a|) (scrap|mite|tiddler) of a fish, tiddler, (tiny|minute|"
+            "titchy) (fish|one|thing), "
+            "stunted, stunted fish, has not grown (at all), not grown at all",
+            "at most small": "(small|tiny|little) for (its|the|her|his) (age|batch|lot|line|time of year), (small|undersized|"
+            "little) (fish|"
+            "one) (|this|this one), undersized, (a|) small one, (bit|rather|very|too) small for (its|the|her|"
+            "his) (age|batch|lot), behind "
+            "in (growth|size), (lags|lagging|left|slow) behind the (others|rest), slow grower, slow to grow, has "
+            "not grown much, "
+            "not grown much, short for (its|the|her|his) (age|batch|lot), small fry",
+            "is usual": "(average|usual|normal|ordinary) (size|sized) (|for its age|for the batch|for the lot|fish), "
+            "middling size",
+            "is big": "(big|large|huge|long) for (its|the|her|his) (age|batch|lot|time of year), (big|large|great big) "
+            "(fish|one) (|this|this one), "
+            "(good|great|nice|super) size (|for its age|for the age|for the batch|already), well grown (|fish), "
+            "(good|fast|strong) grower, has grown "
+            "(well|fast|on well), (ahead|far ahead) of the (others|rest) in (size|growth), (a|) big one",
+        },
+    ),
+    Spoken(
         "shoulders",
         f"{_SHOULDER}, across the shoulders, pair of shoulders, 肩",
         levels={
@@ -410,7 +442,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "good broad, nice wide, big broad, good size, a good size, nicely shaped, blunt rounded, 良い",
         },
         alone={
-            "is good": "(|nice|good) (big|round|broad) (head|nose), head (|well|nicely) proportioned, (good|nice) "
+            "is good": "(nice|good) (big|broad) head, (nice|good) round (nose|snout), head (|well|nicely) proportioned, "
+            "(good|nice) "
             "head on its shoulders, (|nice and|nice|good|nice broad|good and|lovely and) (broad|wide) "
             "(between|across) the (eyes|forehead|head), (good|nice) width between the eyes, (good|nice) head "
             "(on|to) (it|her|him), (nice|lovely|fine|good) (head|head shape), (good|nice) broad (forehead|head)",

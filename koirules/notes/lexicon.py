@@ -623,7 +623,7 @@ class _Building:
                 stated = read_alone(trait.name, reading, self.rules.traits)
                 for wording in wordings_in(wordings):
                     if stated is not None:
-                        self.bare.setdefault(compared(tokens_of(wording)), Means(wording, stated))
+                        self.bare.setdefault(compared(tokens_of(wording)), Means(wording, stated, after=one.after))
                         self.said.append(f"{wording}.={stated}")
 
     def _of_trait(self, trait: Trait, spoken: Sequence[Spoken]) -> None:
