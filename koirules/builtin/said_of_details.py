@@ -15,7 +15,7 @@ OF_RED = tuple(trait.name for trait in (*PATTERN, *DETAILS, *RED_COLOUR) if trai
 
 _RED = "(red|colour)"
 _AT_ALL = "(at all|whatever|whatsoever|anywhere|to speak of|on this 1|to be seen|)"
-_HOW = "(right|all the way|straight|well|just|only just|even|clean|a good way|far|)"
+_HOW = "(right|all the way|straight|well|just|only just|even|clean|a good way|far|too far|a bit far|a long way|a bit|half way|)"
 _HEAD_RED = (
     "((head|front|first|top|crown|red|head red|tancho|shoulder) (patch|spot|mark|step|1|piece|cap)|head red|red|colour|"
     "(red|patch|spot|mark|colour|pattern) (on|of|from) the head|(front|front edge|front end|edge) of the (red|head "
@@ -47,7 +47,7 @@ _NOT_REACHING = (
 )
 _SHORT_OF = _NOT_REACHING.replace("|touch|", "|").replace("|meet)", ")")
 _EYES = "(eyes|eye line|eyeline|line of the eyes)"
-_NOSE = "(nose|snout|nose tip|tip of the nose|end of the nose|point of the nose)"
+_NOSE = "(nose|snout|muzzle|nose tip|tip of the nose|end of the nose|point of the nose)"
 _NOSTRILS = "(nostrils|nose holes)"
 _LIPS = "(lips|mouth|upper lip|top lip|lip line|gob)"
 _FREE = "(white|clean|clear|free|bare|spotless|empty|blank|open|unmarked)"
@@ -106,7 +106,9 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
     ),
     SpokenTogether(
         "bozu, bald, bald head, head bald, bald as (a coot|an egg), bald (on top|as they come|up top), (totally|dead|"
-        "quite|stone) bald, white headed, bald headed, nothing on top, baldy, baldie, 坊主, no (head pattern|head patch|"
+        "quite|stone) bald, white headed, bald headed, nothing on top, (missing|lacks|lacking|without|no) (its|her|his|"
+        "the|a) (head patch|cap|hat|head spot|head mark), bald (1|fish|thing|lad|girl|little thing), red does not (get "
+        "to|reach|come to|touch|get as far as|make it to) the head, baldy, baldie, 坊主, no (head pattern|head patch|"
         f"head red|head hi|head mark|hat|cap|red cap|red hat) {_AT_ALL}, hatless, capless, without a (hat|cap|head "
         "patch|head mark), head patch (missing|misses|absent|lacking), lacks a (hat|cap|head patch|head mark), no "
         f"(pattern|red|colour|patch|hi|mark|spot) {_AT_ALL} (on|up on|on top of) (the|her|his|) head {_AT_ALL}, nothing "
@@ -128,11 +130,12 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         "patch, red cap, red hat, patch on the head, 頭の緋",
         levels={
             "none": "no, without",
-            "small": "small, little, tiny, short, too small, skimpy, mean, undersized, on the small side",
+            "small": "(too|) (small|little|tiny|short|narrow|mean), wee, skimpy, mean, undersized, on the small side",
             "u_shape": "u shape, u shaped, good, nice, u, right size, right, fine, perfect, ideal, ok, well shaped, "
             "neat, textbook, lovely, proper, tidy, just right, rounded, well rounded, lovely rounded, smooth, nicely "
-            "shaped, nicely rounded, a good size, good size",
-            "large": "large, big, wide, too large, too big, huge, heavy, oversized, broad, on the big side",
+            "shaped, nicely rounded, (a|) (good|nice|lovely|right|proper) shape, well cut, a good size, good size",
+            "large": "(too|) (large|big|wide|huge|heavy|oversized|broad|deep|much), on the big side, great big, "
+            "massive, (comes|goes) (too far|too|) (far|a long way|) down the sides",
             "hood": "hood",
         },
         alone={
@@ -141,10 +144,12 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "textbook) (u|u shape|horseshoe), u (shape|shaped) (head|on the head|head patch|cap), head (is|has|makes|"
             "ends in|forms) (a|) (nice|clean|good|neat|) (u|u shape), (red|head red|head hi|head patch|head pattern|cap|"
             "front edge|front) (on the head|of the head|of the head red|) (is|makes|forms|ends in|in|like|has|) (a|) "
-            "(nice|clean|good|neat|clear|perfect|) (u|u shape|horseshoe), good head patch, nice head patch, horseshoe, "
-            "horseshoe on the head, neat as a horseshoe, like a horseshoe, nice cap, u shape on the head neat as a "
-            "horseshoe, kutsubera, kutsu bera, shoehorn, shoehorn on the head, like a shoehorn, shoe horn, shoehorn "
-            "shape",
+            "(nice|clean|good|neat|clear|perfect|) (u|u shape|horseshoe), (nice|good|neat|lovely|smooth|clean) (rounded|"
+            "round|u shaped) (front|edge|front edge|end) (to|on|of) the (head red|head patch|cap|red on the head), "
+            "(neat|nice|good|tidy|lovely) (cap|hat) on (the head|her|him|it), good head patch, nice head patch, "
+            "horseshoe, horseshoe on the head, neat as a horseshoe, like a horseshoe, nice cap, u shape on the head "
+            "neat as a horseshoe, kutsubera, kutsu bera, shoehorn, shoehorn on the head, like a shoehorn, shoe horn, "
+            "shoehorn shape",
             "at most small": f"(not much|hardly any|very little|too little|next to no|barely any|little) {_RED} (on|up "
             "on) the head, (not much|hardly anything|next to nothing|very little|too little|not enough) (on|up on) the "
             "head, (nearly|almost|bit|a bit|half) bald, bit bald looking, bald looking, thin on the head, only a "
@@ -169,22 +174,23 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "at least nostrils": f"{_HEAD_RED} ({_ONTO}|past|{_GOES} past) (both|) the {_NOSTRILS} (both of them|both|)",
             "is nose": f"hana zuki, hanazuki, hana tsuki, hanatsuki, 鼻つき, {_front(_NOSE)}, {_HEAD_RED} {_ONTO} the "
             f"{_NOSE}, (red|colour|head red|head patch|cap|hood) {_HOW} (on|over) (the|her|his|) {_NOSE}, red nose, "
-            f"nose (is|) red, red (tip|end) (to|on|of) the {_NOSE}, red (all|right|) (down|over) the {_NOSE}, nose (has|"
-            f"with) red on it, (a|) {_A_LITTLE} (red|colour) on (the|her|his|) {_NOSE}, (small|little|tiny|) red (spot|"
-            f"dot|drop|dab|mark|patch|fleck|blob|tip) on (the|her|his|) {_NOSE}, (spot|dot|drop|dab|mark|patch|fleck|"
-            f"blob|tip) of red on (the|her|his|) {_NOSE}",
+            f"nose (is|) red, red (tip|end) (to|on|of) the {_NOSE}, red (all|right|) (down|over) the {_NOSE}, nose "
+            f"(dipped|tipped|painted) (in|with) red, nose (has|with) red on it, (a|) {_A_LITTLE} (red|colour) on (the|"
+            f"her|his|) {_NOSE}, (small|little|tiny|) red (spot|dot|drop|dab|mark|patch|fleck|blob|tip) on (the|her|his|"
+            f") {_NOSE}, (spot|dot|drop|dab|mark|patch|fleck|blob|tip) of red on (the|her|his|) {_NOSE}",
             "is lips": f"{_front(_LIPS)}, {_HEAD_RED} {_ONTO} the {_LIPS}, (head red|head patch|head mark|patch|cap|"
             f"hood|front of the red|first patch|first step) over the {_LIPS}",
-            "at most nostrils": f"face nice and clean, face all clean, free face, {_FREE} (face|nose|snout|front), "
-            f"((nose|snout) (is|)|face (is|) (all|left|still|kept|nice and|good and)) {_FREE} (of red|), nose (all|left|"
-            f"still|kept) {_FREE}, face (clean|clear|free|bare|empty|open) (of red|), (face|nose|snout) without (any|) "
-            "red, (clean|white|clear) (round|around|about) the (face|nose|snout), (white|clean|clear) in front of the "
-            f"eyes, (nothing|no red) in front of the eyes, (keeps|kept) (its|her|his|the) face clean, no {_RED} (at all|"
-            ") (on|in|down|down on|down over|near|anywhere on|over) (the|her|his|) (face|nose|snout) (at all|), "
-            f"(nothing|nothing red) (on|in|down|near) (the|her|his|) (face|nose|snout), {_HEAD_RED} {_STOPS} {_SHORT} "
-            f"(before|short of|in front of|off) the {_NOSE}, {_HEAD_RED} {_NOT_REACHING} the ({_NOSE}|{_LIPS}), "
-            f"{_HEAD_RED} (keeps|stays) (off|away from|clear of) the (nose|face|snout), (white|clean|clear) (nose|face|"
-            "snout) in front (of it|), (leaves|leaving) the (nose|face|snout) (white|clean|clear|free)",
+            "at most nostrils": f"face nice and clean, face all clean, free face, {_FREE} (face|nose|snout|front|"
+            "muzzle), ((nose|snout|muzzle) (is|stays|stayed|kept|remains|)|face (is|stays|kept|) (all|left|still|kept|"
+            f"nice and|good and)) {_FREE} (of red|), nose (all|left|still|kept) {_FREE}, face (clean|clear|free|bare|"
+            "empty|open) (of red|), (face|nose|snout) without (any|) red, (clean|white|clear) (round|around|about) the "
+            "(face|nose|snout), (white|clean|clear) in front of the eyes, (nothing|no red) (in front of|below|past|"
+            f"beyond) the eyes, (keeps|kept) (its|her|his|the) face clean, no {_RED} (at all|) (on|in|down|down on|down "
+            "over|near|anywhere on|over) (the|her|his|) (face|nose|snout) (at all|), (nothing|nothing red) (on|in|down|"
+            f"near) (the|her|his|) (face|nose|snout), {_HEAD_RED} {_STOPS} {_SHORT} (before|short of|in front of|off) "
+            f"the {_NOSE}, {_HEAD_RED} {_NOT_REACHING} the ({_NOSE}|{_LIPS}), {_HEAD_RED} (keeps|stays) (off|away from|"
+            "clear of) the (nose|face|snout), (white|clean|clear) (nose|face|snout) in front (of it|), (leaves|"
+            "leaving) the (nose|face|snout) (white|clean|clear|free)",
         },
     ),
     Spoken(
@@ -280,14 +286,14 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         alone={
             "is yes": "(faint|slight|good|nice|clear|strong|little|small|thin|tiny|neat) (kuchibeni|lipstick), "
             f"kuchibeni (faint|slight|good|nice|clear|strong|small|thin|only|there|present), (a|) {_A_LITTLE} ((red|"
-            "colour|lipstick|kuchibeni) (on (the|her|his|its|) (lips|mouth) (only|)|at the lips)|lipstick|kuchibeni), "
-            "(red|proper|nice|nice bit of|proper bit of|good|a bit of) lipstick, (lips|mouth) (just|only just|) "
-            "(dipped in|touched with|tipped with|tipped|painted|edged with|edged in|edged|tinged|lined with|lined in|"
-            f"done in|rimmed|ringed) red, (lips|mouth) (painted|made up), (lip|mouth) (has|with) (a|) ({_A_LITTLE}|) "
-            "red (on it|on the (left|right) (corner|side) (only|)|in the corner|), (wears|wearing|has|with|got|been at "
-            "the) lipstick (on|), red (at|in|on) (the|one|1|both) (corner|corners) of (the|her|) mouth, (top|upper|"
-            "bottom|lower) lip (is|) red, red (top|upper|bottom|lower) lip, lip red on both sides, red lips on both "
-            "sides, red kiss (mark|) on the lips, lips kissed (with|in) red",
+            "colour|lipstick|kuchibeni) ((on|round|around|at|about) (the|her|his|its|) (lips|mouth) (only|)|at the "
+            "lips)|lipstick|kuchibeni), (red|proper|nice|nice bit of|proper bit of|good|a bit of) lipstick, (lips|"
+            "mouth) (just|only just|) (dipped in|touched with|tipped with|tipped|painted|edged with|edged in|edged|"
+            "tinged|lined with|lined in|done in|rimmed|ringed) red, (lips|mouth) (painted|made up), (lip|mouth) (has|"
+            f"with) (a|) ({_A_LITTLE}|) red (on it|on the (left|right) (corner|side) (only|)|in the corner|), (wears|"
+            "wearing|has|with|got|been at the) lipstick (on|), red (at|in|on) (the|one|1|both) (corner|corners) of "
+            "(the|her|) mouth, (top|upper|bottom|lower) lip (is|) red, red (top|upper|bottom|lower) lip, lip red on "
+            "both sides, red lips on both sides, red kiss (mark|) on the lips, lips kissed (with|in) red",
             "is no": f"lips {_FREE} (of red|), {_FREE} lips, no (lipstick|kuchibeni), no {_RED} on (the|her|his|) (lips|"
             "mouth), mouth (white|clean), lips without red, nothing on the lips",
         },
@@ -299,7 +305,7 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         "catches|clips|nicks|grazes|brushes|just catches|just touches|only just touches|just covers|half covers|just "
         "on|just over), (covered|ringed|rimmed|surrounded|edged|framed) (with|in|by) (the|) red, (sits|lies|drowned|"
         "lost|buried|set|swims|sunk) in (the|) red, red rimmed, under the red, in the red, inside the red, (half|"
-        "partly|) covered",
+        "partly|) covered, (half|partly|just) under (the red|it|), half red, (half|partly) in (the|) red",
         alone={
             "is none": f"(no|without) {_RED} (at all|) (on|over|in|near|round|around|anywhere near|touching) (the|her|"
             "his|) (both|either|either of the|) (eyes|eyelids|eye|eye rims) (at all|), eyes (are|) (both|) (free|clean|"
@@ -467,6 +473,11 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             ("ragged", "ragged|frayed|irregular|uneven"),
             ("straight_edged", "square|angular"),
         )
+    ),
+    SpokenTogether(
+        "(nice|good|lovely|perfect|perfectly|big|small|neat|) round maruten, maruten (is|) (nice and|perfectly|good and|"
+        "properly|) round, maruten round as a (coin|button|penny)",
+        "maruten is yes and head_patch_shape is round",
     ),
     SpokenTogether(
         "no other red, nothing else red, no red elsewhere, no more red, red nowhere else",

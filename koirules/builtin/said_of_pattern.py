@@ -14,29 +14,34 @@ _RED = "(red|colour)"
 _IT = "(red|pattern|colour|patches|all the patches|it all)"
 _AT_ALL = "(at all|whatever|whatsoever|anywhere|to speak of|on this 1|to be seen|)"
 _PATCHES = (
-    "(steps|patches|dan|bits of pattern|step pattern|dan pattern|islands|blobs|saddles|splodges|blocks|pieces|stepper|"
-    "steps of red|steps of colour|(red|separate) (patches|steps|areas|islands|blobs|blocks)|(patches|blobs|islands|"
-    "spots|areas|pieces|bits|blocks|saddles|splodges|splashes) of (red|colour))"
+    "(steps|patches|dan|red bits|bits|lumps of red|chunks of red|lots of red|bits of pattern|step pattern|dan pattern|"
+    "islands|blobs|saddles|splodges|blocks|pieces|stepper|steps of red|steps of colour|(red|separate) (patches|steps|"
+    "areas|islands|blobs|blocks)|(patches|blobs|islands|spots|areas|pieces|bits|blocks|saddles|splodges|splashes) of "
+    "(red|colour))"
 )
 _SUCH = (
     "(clean|clear|big|large|good|bold|strong|separate|neat|distinct|well placed|well spaced|well shaped|hefty|tidy|"
     "chunky|decent|fat|solid|proper|equal|heavy|even|round|bright|perfect|great|fine|simple|classic|true|plain|honest|"
     "textbook|ordinary|standard|small|little|tiny|wee|broad|wide|tall|long|short|thick|crisp|handsome|smart|attractive|"
     "typical|everyday|straightforward|straight|regular|even sized|equal sized|busy|weak|loose|rough|ragged|lazy|nicely "
-    "spaced|nicely placed|well made|well cut|well parted|)"
+    "spaced|nicely placed|well made|well cut|well parted|old|good old|clean cut|separated|)"
 )
 _ALONG = (
     "((down|along|all down|all along) (the|her|his|) (back|body|fish|length|middle|middle of the back|spine)|in a (row|"
     "line) (down the middle|down the back|along the back|)|from head to tail|head to tail|counting the head|with the "
-    "head (patch|) (included|)|head included|including the head|if you count the head|like stepping stones|on white|on "
-    "the white|no more|and no more|all in 1 line|end to end|nose to tail|(down|along) the back like stepping stones|all "
-    "the way down|altogether|all told|in all|in total|)"
+    "head (patch|) (included|)|head included|including the head|if you count the head|parted by white|with white "
+    "between|clean apart|well apart|like stepping stones|on white|on the white|no more|and no more|all in 1 line|end to "
+    "end|nose to tail|(down|along) the back like stepping stones|all the way down|altogether|all told|in all|in total|)"
 )
 
 
 def _counted(number: str) -> str:
     """What is said for so many steps."""
-    return f"{number} {_SUCH} {_SUCH} {_PATCHES} {_ALONG}"
+    parted = "(in|cut in|cut into|broken into|broken up into|split into|made of|parted into|divided into|falls into)"
+    return (
+        f"(pattern is|hi is|it is|) {number} {_SUCH} {_SUCH} {_PATCHES} {_ALONG}, (red|pattern|hi|) (is|) {parted} "
+        f"{number} {_SUCH} {_PATCHES}, (red|pattern) (is|) {parted} {number}, {number} step (type|kind|thing|1)"
+    )
 
 
 _BETWEEN = (
@@ -120,17 +125,19 @@ _SHARES = (
 def _sides(side: str, most: str, only: str) -> dict[str, str]:
     """What is said for red that lies more, or only, on one side, by readings of the share of the left."""
     there = f"((on|to|over on|over to|down|towards|over) (the|her|his|) {side} (side|flank|half|)|{side})"
-    heavy = f"{side} heavy, (pattern|red) leans (to the|) {side}"
+    heavy = (
+        f"{side} heavy, (pattern|red) leans {side}, (pattern|red) (leans|hangs|falls|pulls|slides) to the {side}, "
+        f"more (red|) on the {side} than (on|) (the|) (left|right)"
+    )
     weight = f"(all|all the|) weight (is|) (all|mostly|) (on|to) the {side}"
     return {most: f"{_side(_MOST, there)}, {heavy}, {weight}", only: _side(_ALL, there)}
 
 
 _STRAY = (
-    "(tobihi|(stray|isolated|loose|odd|lone|lonely|solitary|flying|orphan|single stray) "
-    "(red spot|red scale|scale of red|red|hi|red "
-    "fleck|red dot|bit of red|scale|spot)|red scale (on its own|by itself|all alone|out on its own)|(speck|fleck|dot|"
-    "splash|freckle|dab|drop|crumb|spatter|spot) of red|scale of red (all alone|on its own|by itself)|tiny red (spot|"
-    "dot|fleck|speck)|scattered red scale|stray)"
+    "(tobihi|(stray|isolated|loose|odd|lone|lonely|solitary|flying|orphan|single stray) (red spot|red scale|scale of "
+    "red|red|hi|red fleck|red dot|bit of red|scale|spot)|red scale (on its own|by itself|all alone|out on its own)|"
+    "(speck|fleck|dot|splash|freckle|dab|drop|crumb|spatter|spot) of red|scale of red (all alone|on its own|by itself)|"
+    "tiny red (spot|dot|fleck|speck)|scattered red scale|stray)"
 )
 
 SAID_OF_PATTERN: tuple[Saying, ...] = (
@@ -149,34 +156,36 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "cover, hi cover, red cover, red, hi, beni, covered, red share, share of red, red on the back, 緋の割合",
         alone={
             "at most 25 %": "(a|) quarter red (not more|at most|no more|if that), (not|) (barely|not even) a quarter red",
-            "at most 50 %": "(not|less than|under|not quite|not even) half (red|of it red|the back red), "
-            "more white than red",
+            "at most 50 %": "(not|less than|under|not quite|not even) half (red|of it red|the back red), more white than red",
             "at least 50 %": "(more than|over|well over) half (red|of it red|the back red), more red than white",
             "is 45 % to 55 %": "half red half white, red on half of the back, half and half, half white half red, "
             "(about|roughly|) half red half white, red and white half and half, 50 50 red (to|and) white, fifty fifty "
             "red to white, half and half red and white, as much red as white, equal red and white, fifty fifty red and "
             "white",
-            "below 20 %": "hardly any (red|pattern|hi|colour), precious little (red|pattern), (hardly|barely) a mark on "
-            "(it|her|him), (mostly|nearly all|almost all|mainly|largely) white (this 1|fish|), (very|too) little (red|"
-            "pattern|colour), nearly all white, almost all white, not much (red|colour) (on (it|her|him|the back|this "
-            "1)|to it|), little red, little hi, sparse, red is sparse, mostly white, mainly white, (barely|scarcely) "
-            "any (red|pattern|colour), (next to|as good as) no red, (a|just a|only a) (bit|touch|splash|lick|dab|"
-            "smudge) of red (here and there|), all white bar a (spot|dab|smudge|patch) of red, far too little red, next "
-            "to nothing on (it|her|him), thin on red",
+            "below 20 %": "hardly any (red|pattern|hi|colour), precious little (red|pattern), (just|only) (a few|a "
+            "couple of|1 or 2|a handful of) (bits|spots|dabs|patches|touches) of red, (hardly|barely) a mark on (it|her|"
+            "him), (mostly|nearly all|almost all|mainly|largely) white (this 1|fish|), (very|too) little (red|pattern|"
+            "colour), nearly all white, almost all white, not much (red|colour) (on (it|her|him|the back|this 1)|to it|"
+            "), little red, little hi, sparse, red is sparse, mostly white, mainly white, (barely|scarcely) any (red|"
+            "pattern|colour), (next to|as good as) no red, (a|just a|only a) (bit|touch|splash|lick|dab|smudge) of red "
+            "(here and there|), all white bar a (spot|dab|smudge|patch) of red, far too little red, next to nothing on "
+            "(it|her|him), thin on red",
             "at most 40 %": "(not|never) enough red, could do with (more|a bit more) (red|pattern), wants more (red|"
             "pattern), needs more (red|pattern), short of red, light on red, a bit (little|thin on) red, plenty of "
             "white, lots of white, a lot of white",
             "is 0 %": "all white, no (red|hi|colour) (on it|on her|on this 1|) (at all|anywhere|whatsoever|), pure "
             "white fish, plain white, white all over, shiromuji, plain white fish, white as a sheet all over, not a "
             "(scale|speck|spot) of red (on it|on her|anywhere|), 白無地",
+            "above 60 %": "(not|never) enough white, short of white, (could do "
+            "with|wants|needs) (more|a bit more) white",
             "above 75 %": "(almost|nearly) (completely|all|entirely) red, red (almost|nearly) (all over|everywhere), "
             "(barely|hardly) any white (on (it|her|him)|left|), (far|way|much) too (much red|red), heavy on the red, "
             "(mostly|mainly|largely) red (this 1|fish|), too much red, too red, heavy red, heavy hi, a lot of red, lots "
             "of red, loads of red, all hi no white, all red no white, red all over like a boiled lobster, drowned in "
             "red, hardly any white, very little white, not much white, no white to speak of, too little white, red "
             "nearly from head to tail, swamped (in|with) red, too heavy with red",
-            "above 97 %": "completely red, all red, red all over, red everywhere, red from head to tail, akamuji, no "
-            "white at all, no white left, not a scale of white, 赤無地",
+            "above 97 %": "completely red, all red, red all over, red everywhere, red from (head|top|nose|end) to (tail|"
+            "toe|end), akamuji, no white at all, no white left, not a scale of white, 赤無地",
         },
     ),
     Spoken(
@@ -214,7 +223,11 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "(only|just) (a|the|) (red|) (head patch|patch on the head|spot on the head|head spot) (and (nothing|no "
             "red) else|and that is it|), head patch only, (red|) (patch|spot) on the head (only|and nothing else|and "
             "that is it|and nothing (behind|on the body)), red on the head only, only red on the head, all (the|) red "
-            "on the head, (red|colour) (only|just|nowhere but) on the head, (nothing|no red) but the head patch, 丹頂",
+            "on the head, (red|) (spot|patch|cap|mark) on (the|her|his|its) head and (nothing|nowhere|no red) (else|"
+            "more), all white (apart from|bar|but for|except for|except) the (head|head spot|head patch|cap), (just|"
+            "only|nothing but) a (red|) (cap|hat|head spot|head patch) (and (nothing (else|more)|that is it)|), only "
+            "has the (head spot|head patch|cap), (red|colour) (only|just|nowhere but) on the head, (nothing|no red) but "
+            "the head patch, 丹頂",
             "is ippon": "(straight|plain|simple|clean|proper|long|good|classic|typical|) (ippon|ippon hi) (straight "
             "down the back|with no break|), ippon hi pattern, 1 (long|single|solid|continuous|unbroken|straight|great|"
             "great long|single long|long solid) (long|unbroken|straight|) (red|patch|band|stripe|strip|red patch|"
@@ -230,26 +243,32 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "one step, straight down the back (in 1 piece|with no break|without a break), like a (carpet|runner|red "
             "carpet) (down the back|), all (in|) 1 piece, 一本緋, (1|just 1|only 1) (long|solid|straight|big|great|) "
             "(slab|sheet|strip|streak|stripe|run|line|block|plate|carpet|band) (of red|) (down the back|from (head|"
-            "nose) to tail|head to tail|nose to tail|all the way (down|)|), 1 patch from (nose|head) to tail, "
-            "(continuous|unbroken|uninterrupted) (red|hi|pattern|plate) (down the back|from (head|nose) to tail|all "
-            "the way|), (straight|solid|unbroken|long|continuous) (run|strip|stretch|line|sheet|band|stripe|slab) of "
-            "red (down the back|from (head|nose) to tail|all the way (down|)|), solid red (down the back|all the way "
-            f"(down|)|from (head|nose) to tail), {_IT} (never|does not) (lets up|let up|stops|stop|break|breaks|breaks "
-            "up) (from (head|nose) to tail|till the tail|all the way|anywhere|), no white (breaks it up|in between|"
-            f"between) (at all|anywhere|), {_IT} (all|right|straight) the way down (the back|) (with|without) (no|a|"
-            "any) (break|cut|gap), nothing (breaks|parts|cuts) (it|the red|it up|the pattern)",
+            "nose) to tail|head to tail|nose to tail|all the way (down|)|), (1|a) patch from (nose|head) to tail, (red|"
+            ") carpet from (end to end|nose to tail|head to tail), 1 (strip|stripe|band|run|line|piece) (right|"
+            "straight|all the way|) (down|through|along), (not|never) (broken|broken up|cut|cut up|parted) (at all|"
+            f"anywhere|), 1 (continuous|long|unbroken|solid) (stretch|piece|run) of red, {_IT} (is|) all in 1, all in 1 "
+            "(piece|run), no (steps|breaks) just 1 long (red|patch|stripe),  (continuous|unbroken|uninterrupted) (red|"
+            "hi|pattern|plate) (down the back|from (head|nose) to tail|all the way|), (straight|solid|unbroken|long|"
+            "continuous) (run|strip|stretch|line|sheet|band|stripe|slab) of red (down the back|from (head|nose) to "
+            f"tail|all the way (down|)|), solid red (down the back|all the way (down|)|from (head|nose) to tail), {_IT} "
+            "(never|does not) (lets up|let up|stops|stop|break|breaks|breaks up) (from (head|nose) to tail|till the "
+            f"tail|all the way|anywhere|), no white (breaks it up|in between|between) (at all|anywhere|), {_IT} (all|"
+            "right|straight) the way down (the back|) (with|without) (no|a|any) (break|cut|gap), nothing (breaks|parts|"
+            "cuts) (it|the red|it up|the pattern)",
             "is ippon or inazuma": "patches (all|) (run|join|joined|run|running) (together|into each other|up), (all|) "
             "joined (up|together|up all the way), steps (run|joined|run) (together|up|into each other), never (breaks|"
             "breaks up|lets go), does not break (anywhere|at all|)",
             "is inazuma": "(a|nice|good|proper|lovely|real|clear|bit of|weak|lazy|strong|sharp|jagged like|a bit of a|"
             "textbook|fine|decent|great|) (inazuma|lightning|zigzag|zig zag|lightning bolt) (pattern|stripe|band|red|"
-            "hi|strike|flash|bolt|) (all the way (down|)|down the back|along the back|from head to tail|to the tail|on "
-            f"her|), 1 long zigzag, like lightning, red zigzags, {_IT} (zigzags|zig zags|snakes|winds|swings|wiggles|"
-            "wanders|weaves|meanders|jumps) (nicely|well|) (down|along|all down|from side to side|left and right|) "
-            "(the back|the body|the spine|from side to side|), (runs|goes) (down|) (the back|) in (a|) (zigzag|"
-            "zigzags), (2|3|two|a couple of|good|nice|lovely|clear|strong) (good|nice|clear|clean|) (turns|bends|"
-            "swings) in (it|the red|the pattern), (red|pattern|) (goes|runs|swings|jumps) (from|) left (to|then|and|) "
-            "right (to|then|and|) (then|) left (again|), s shaped red, 稲妻",
+            "hi|strike|flash|bolt|) (all the way (down|)|(all|right|) down the back|along the back|from head to tail|"
+            f"to the tail|on her|), 1 long zigzag, like lightning, red zigzags, {_IT} (zigzags|zig zags|snakes|winds|"
+            "swings|wiggles|wanders|weaves|meanders|jumps) (nicely|well|) (down|along|all down|from side to side|left "
+            "and right|) (the back|the body|the spine|from side to side|), (runs|goes) (down|) (the back|) in (a|) "
+            "(zigzag|zigzags), (2|3|two|a couple of|good|nice|lovely|clear|strong) (good|nice|clear|clean|) (turns|"
+            "bends|swings) in (it|the red|the pattern), (red|pattern|) (goes|runs|swings|jumps) (from|) left (to|then|"
+            f"and|) right (to|then|and|) (then|) left (again|), s shaped red, {_IT} swings (from|) side to side, swings "
+            "(from|) side to side (down the back|), (nice|good|lovely|clear|strong) swing (to|in) (it|the red|the "
+            "pattern), 稲妻",
         },
     ),
     Spoken(
@@ -265,16 +284,19 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "pattern type, type of pattern",
         levels={"omoyo": "large, big, bold", "komoyo": "small, fine, busy"},
         alone={
-            "is omoyo": "omoyo, (big|large|bold|great big|hefty|chunky|big bold|large bold|huge|massive|generous|great) "
-            "(patches|steps|blocks of red|islands|saddles|areas of red), (big|large|bold|large bold|big bold) pattern, "
-            "patches (big|large|bold|huge|hefty|generous|chunky), big blocks, big old patches, 大模様",
+            "is omoyo": "omoyo, (nice|good|lovely|) (big|large|bold|great big|hefty|chunky|big bold|large bold|huge|"
+            "massive|generous|great) (clean|clear|bold|solid|separate|neat|) (patches|steps|blocks of red|islands|"
+            "saddles|areas of red), (nice|good|) (big|large|bold|large bold|big bold) pattern, patches (big|large|bold|"
+            "huge|hefty|generous|chunky), big blocks, big old patches, 大模様",
             "is komoyo": "komoyo, (lots of|many|all|) (small|little|tiny|wee|fiddly|bitty) (patches|bits|bits of red|"
-            "pieces|blobs|islands), small pattern, fine pattern, busy, busy pattern, bitty, bitty pattern, fussy, fussy "
-            "pattern, bits and pieces, patches (all|) (small|tiny|bitty|fiddly|little) (for (the|her|his) (size|frame|"
-            "body) (she will (get to|be|make)|he will (get to|be|make)|it will (get to|be|make)|)|for her|), patches (a "
-            "bit|a touch|rather|on the) (small|small side|little) (for (the|her|his) (size|frame|body) (she will (get "
-            "to|be|make)|he will (get to|be|make)|it will (get to|be|make)|)|), broken up (pattern|into little bits), "
-            "小模様",
+            "pieces|blobs|islands), small pattern, fine pattern, busy, busy pattern, (pattern|it) (is|) (too|rather|a "
+            "bit|very|) busy, (chopped up|cut up|choppy|fragmented|scrappy|scattered) pattern, pattern (is|) (all|) "
+            "(chopped up|cut up|choppy|fragmented|scattered|in bits), red in (little|small|tiny) bits (all over|), "
+            "bitty, bitty pattern, fussy, fussy pattern, bits and pieces, patches (all|) (small|tiny|bitty|fiddly|"
+            "little) (for (the|her|his) (size|frame|body) (she will (get to|be|make)|he will (get to|be|make)|it will "
+            "(get to|be|make)|)|for her|), patches (a bit|a touch|rather|on the) (small|small side|little) (for (the|"
+            "her|his) (size|frame|body) (she will (get to|be|make)|he will (get to|be|make)|it will (get to|be|make)|)|"
+            "), broken up (pattern|into little bits), 小模様",
             "is gotenzakura": "gotenzakura, goten zakura, grape clusters, like cherry blossom, like bunches of grapes, 御殿桜",
             "is kanoko": "kanoko, dappled, single red scales, fawn pattern, dapple, like a fawn, 鹿の子",
         },
@@ -291,13 +313,20 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "(all|) (by itself|on its own|alone|all alone|apart), round head spot, round patch on head, round spot on "
             "the head like a coin, crown patch, round crown patch, a coin on the head, coin on the head, round (red|) "
             "(ball|button|coin) on (the|her|his) head, (clean|clear|nice|good|) (break|cut|gap) (at|behind|on) the "
-            "neck, white (at|behind|round) the neck, head (is|) (cut off|parted|separate|apart) from the (body|shoulder)",
+            "neck, white (at|behind|round) the neck, (head patch|head spot|cap|red cap|head mark|head red) (is|) (clean|"
+            "well|nicely|clearly|cleanly|) (separated|cut off|parted|away|apart|clear|separate|split off|detached) "
+            "(nicely|cleanly|clean|well|) (from (the|) (body|rest|shoulder|red|first step|first patch|body red|others)|"
+            "), a round patch sits by itself on the head, white between (the|) head and (the|) (shoulder|body|first "
+            "step), (nice|good|lovely|big|small|neat|tidy|perfect|proper|textbook|clean|fine) maruten, head (is|) (cut "
+            "off|parted|separate|apart) from the (body|shoulder)",
             "is no": "head (runs|goes) into the shoulder, (head patch|head spot|cap) (joined|joined on|joined to the "
             "body|joined to the shoulder|connected|runs into the shoulder|runs into the body|runs back into the "
-            "shoulder), head joined (to the shoulder|to the body|), no maruten, head patch not separate, no (break|cut|"
-            "gap|step|white) (at|behind|on|after) the (neck|head|nape), (step|break|cut|gap) (on|at) the neck (is|) "
-            "(missing|gone|closed|not there), (head|head red|head patch) (and|to) shoulder (in 1 piece|joined|run "
-            "together)",
+            "shoulder), (head|head red|head patch|red|cap) (runs|flows|goes|carries on|carries|comes) (from the head|"
+            "back|) (straight|right|back|) into the (shoulder|body|first step|first patch|back), (head|head red) and "
+            "shoulder (run together|joined|all in 1), head joined (to the shoulder|to the body|), no maruten, head "
+            "patch not separate, no (break|cut|gap|step|white) (at|behind|on|after) the (neck|head|nape), (step|break|"
+            "cut|gap) (on|at) the neck (is|) (missing|gone|closed|not there), (head|head red|head patch) (and|to) "
+            "shoulder (in 1 piece|joined|run together)",
         },
     ),
     Spoken(
@@ -319,9 +348,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "ondome|stop|tail stop|white joint|white ring|white band|white left|white) (before|at|left at|in front of|"
             f"round|left before) the {_TAIL} {_AT_ALL}, no (odome|ondome|ojime|tail stop|stop|white joint|tail gap) "
             f"{_AT_ALL}, odome (none|missing|gone|not there|is not there|nil|zero), without odome, no (finish|end|clean "
-            "end|clean finish) at the tail, (tail joint|tail root|tail base) (is|) (all|) red, red (tail joint|tail "
-            f"root|tail base), {_LAST} {_GOES} {_HOW} to the (very|) end, no (clean|proper) (end|stop) at the tail, "
-            f"{_LAST} {_NO_TAIL}, {_NO_TAIL}, tail (is|) (joined|not cut off|not free), 尾止めなし, 尾止め無し",
+            "end|clean finish|end to it) at the tail, (tail joint|tail root|tail base) (is|) (all|) red, red (tail "
+            f"joint|tail root|tail base), {_LAST} {_GOES} {_HOW} to the (very|) end, no (clean|proper) (end|stop) at "
+            f"the tail, {_LAST} {_NO_TAIL}, {_NO_TAIL}, tail (is|) (joined|not cut off|not free), 尾止めなし, 尾止め無し",
             "is 3 % to 12 %": f"{_GOOD} {_ODOME}, {_ODOME} (is|) (really|all|) {_GOOD}, tail stop, has (a|an|) "
             f"{_ODOME}, {_LAST} {_STOPS} (well|nicely|cleanly|neatly|properly|in good time|clean|) (before|short of|in "
             f"front of|off|clear of) the {_TAIL} (just|) (where (you|i) (want|like) it|as it should|), (nice|good|clean|"
@@ -330,17 +359,21 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "tail root|tail base), (good|nice|lovely|tidy|neat) (clean|) (finish|end|ending) (at|before) the tail, "
             "(ends|stops|finishes) (just right|right|nicely|clean|well|beautifully|where it should) (before|at|short "
             "of) the tail, tail (is|) (clean|free|cut off clean) with an (odome|ondome), (tail joint|tail root|tail "
-            "base) (is|) (white|clean|free), clean at the tail, (well|nicely|) clear of the tail, (a|) (nice|good|"
-            "decent|clear|proper|tidy) (bit|strip|stretch|band) of white (before|at) the tail, white (joint|ring|"
-            f"collar|band) (at|before|round) the tail, (with|has) a (clean|nice|good|proper) (odome|ondome), {_ODOME} "
-            "(is|) clean past that, 尾止め良し",
+            "base) (is|) (white|clean|free), clean at the tail, tail end (finishes|ends|is|stops) (clean|cleanly|"
+            "nicely|well), (clean|neat|tidy|nice|good) ending, (nice|good|clean|proper|clear|lovely) white (tail stop|"
+            f"odome), odome (there|present) and (good|fine|clean|right), {_LAST} ends in the right place, (well|nicely|"
+            ") clear of the tail, (a|) (nice|good|decent|clear|proper|tidy) (bit|strip|stretch|band) of white (before|"
+            "at) the tail, white (joint|ring|collar|band) (at|before|round) the tail, (with|has) a (clean|nice|good|"
+            f"proper) (odome|ondome), {_ODOME} (is|) clean past that, 尾止め良し",
             "is 1 % to 12 %": f"{_LAST} {_STOPS} (just|a hair|a touch|only just|a bit) (before|short of|in front of|"
             f"off) the {_TAIL} (where (you|i) (want|like) it|)",
             "is 1 % to 4 %": f"(short|weak|narrow|small|tight|thin|mean|little|tiny|skimpy) {_ODOME}, {_ODOME} (is|) "
             "(only|) (a bit|a touch|a hair|a shade|a tad|rather|on the|too|) (short|weak|narrow|small|tight|thin|mean|"
-            "little|short side|skimpy), little white before the tail, not much (odome|white before the tail|of an "
-            f"odome|of a gap before the tail|room before the tail), {_ODOME} could be (longer|wider|bigger), only a "
-            "(sliver|scale|thread|hair|strip) of white before the tail",
+            "little|short side|skimpy), little white before the tail, (hardly|barely|not|scarcely) (any|a lot of|much|"
+            f"enough) white (before|at) the tail, only just (a|an) {_ODOME}, (a bit|) more (odome|white at the tail|"
+            f"white before the tail) (would be nice|would help|needed|wanted|), hardly (a|an|any) {_ODOME}, not much "
+            f"(odome|white before the tail|of an odome|of a gap before the tail|room before the tail), {_ODOME} could "
+            "be (longer|wider|bigger), only a (sliver|scale|thread|hair|strip) of white before the tail",
             "above 12 %": f"(long|wide|big|too long|large|overlong|huge) {_ODOME}, {_ODOME} (is|) (a bit|a touch|rather|"
             "much|too|far too|very|) (long|wide|big|too long|too wide), much white before the tail, long white before "
             "the tail, (too much|a lot of) (white|odome) before the tail, too much odome",
@@ -372,21 +405,24 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "bongiri, bon giri, ボンギリ",
         alone={
             "is yes": f"{_LAST} (stops|ends|pulls up|quits|is cut off|gives up|runs out|gives out|peters out|dies|fades "
-            "out) (far|way|much|a bit|rather|) (too|) (early|soon|before the (dorsal|dorsal fin|back fin)|short|short "
-            "at the back|far forward|at the dorsal|under the dorsal|behind the dorsal|half way|halfway), long white "
-            "(rear|tail|tail end|back end|behind|stretch before the tail|stretch at the back), (rear|back end|tail end|"
-            "back half|rear half|rear end) (is|) (all|quite|left|completely|) (white|bare|empty|blank|nothing), (white|"
-            "bare|empty|blank) (rear|back end|tail end|back half|rear half|rear end), (nothing|no (red|hi|colour|"
-            "pattern)) (at all|) (past|behind|after|beyond|from) the (dorsal|dorsal fin|back fin|shoulder|middle) "
-            f"(back|on|) {_AT_ALL}, nothing (behind|on the rear|at the rear|at the back end|in the back half), no (red|"
-            "hi|colour) (on|at|in) the (rear|back end|rear half|back half|tail end), empty behind, bare behind, (rear|"
-            "back end|back half|tail end|rear end) (is|) (naked|nothing|bald|all white), all white at the (rear|back "
-            "end|tail end), white from there (back|to the tail|on), (runs|ran) out of (pattern|red) (at the (rear|"
-            "back)|behind the dorsal|half way|), no (red|pattern|hi) from the (dorsal|middle|shoulder) (back|on), "
-            "(half|a third of) (a|the) (tail|body|fish) of white, half (the|a) (back|fish) (is|) white at the (back|"
-            "rear|tail), (behind (that|it)|then) (is|) (bare|all|just|nothing but) white (right|all the way|) to the "
-            "tail, all white (behind|from the dorsal back|from there back|behind the dorsal), white from the dorsal "
-            "(back|to the tail)",
+            "out) (far|way|miles|much|a bit|rather|a lot|) (too|) (early|soon|before the (dorsal|dorsal fin|back fin)|"
+            "short|short at the back|far forward|at the dorsal|under the dorsal|behind the dorsal|half way|halfway), "
+            "long white (rear|tail|tail end|back end|behind|stretch before the tail|stretch at the back), (rear|back "
+            "end|tail end|back half|rear half|rear end) (is|) (all|quite|left|completely|) (white|bare|empty|blank|"
+            "nothing), (white|bare|empty|blank) (rear|back end|tail end|back half|rear half|rear end), (nothing|no "
+            "(red|hi|colour|pattern)) (at all|) (past|behind|after|beyond|from) the (dorsal|dorsal fin|back fin|"
+            f"shoulder|middle) (back|on|) {_AT_ALL}, nothing (behind|on the rear|at the rear|at the back end|in the "
+            "back half), no (red|hi|colour) (on|at|in) the (rear|back end|rear half|back half|tail end), empty behind, "
+            "bare behind, (whole|all|all the) (back end|rear|back half|tail half) (is|) (all|) (white|bare|empty), no "
+            "pattern (at|on|in) the (rear|back end|back half|tail half), (empty|bare|blank|nothing) (at|in|on) the "
+            "(rear|back end|back half), white (tail end|rear) (is|) too long, no (red|pattern|hi) from the (dorsal|"
+            "middle|shoulder) (back|on), (rear|back end|back half|tail end) (is|) (naked|nothing|bald), (rear|back end|"
+            "back half|tail end|rear end) (is|) (naked|nothing|bald|all white), all white at the (rear|back end|tail "
+            "end), white from there (back|to the tail|on), (runs|ran) out of (pattern|red) (at the (rear|back)|behind "
+            "the dorsal|half way|), no (red|pattern|hi) from the (dorsal|middle|shoulder) (back|on), (half|a third of) "
+            "(a|the) (tail|body|fish) of white, half (the|a) (back|fish) (is|) white at the (back|rear|tail), (behind "
+            "(that|it)|then) (is|) (bare|all|just|nothing but) white (right|all the way|) to the tail, all white "
+            "(behind|from the dorsal back|from there back|behind the dorsal), white from the dorsal (back|to the tail)",
         },
     ),
     Spoken(
@@ -394,9 +430,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         after=_OF_PATTERN,
         alone={
             "is yes": "(stops|ends|pulls up|quits|is cut off|gives up|runs out|gives out|peters out|dies|fades out) "
-            "(far|way|much|a bit|rather|) (too|) (early|soon|before the (dorsal|dorsal fin|back fin)|short at the back|"
-            "far forward) (with half a tail of white|), pulls up short at the back so you have half a tail of white, "
-            "runs out of red"
+            "(far|way|miles|much|a bit|rather|a lot|) (too|) (early|soon|before the (dorsal|dorsal fin|back fin)|short "
+            "at the back|far forward) (with half a tail of white|), pulls up short at the back so you have half a tail "
+            "of white, runs out of red, stops short, pulls up short"
         },
     ),
     Spoken(
@@ -419,7 +455,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "(too|miles|a long way|) far apart, patches (miles|too wide) apart, (steps|patches) too far apart, (then|"
             "and then|) nothing (till|until) the (tail|tail end|last patch|rear), big white hole where the middle "
             "should be, (the|) (middle|middle of the back) (is|) (all|) (white|bare|empty|missing), nothing in the "
-            "middle",
+            "middle, (big|great|) (empty|bare|white|blank) middle",
             "is fair": "(nice|good|clean|clear|decent|fair|proper|even|right|lovely|neat) (clean|clear|) (white|) (gap|"
             f"break|cut|space|gaps|breaks) {_BETWEEN}, (steps|patches) (nicely|well|cleanly|clearly) (parted|separated|"
             f"apart|cut), (clear|clean|good|nice) white {_BETWEEN}",
@@ -459,9 +495,10 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "red in front, share in front, red in the front half, in front",
         alone={
             "above 70 %": f"{_side(_MOST, _FRONT)}, (front|bow|top) (heavy|loaded) (pattern|red|), heavy front, "
-            "(pattern|red) (is|) (front heavy|heavy front|front loaded), front end (is|) heavy, weight (is|) (all|"
-            "mostly|) (in front|up front|at the front), more red in front than behind, more in front than behind, "
-            "(head|front) end (too|) heavy",
+            "(pattern|red) (is|) (front heavy|heavy front|front loaded), front end (is|) (heavy|too heavy|overloaded|"
+            "crowded|overdone), all up (at|in|on) the front, top heavy pattern,  weight (is|) (all|mostly|) (in front|"
+            "up front|at the front), more red in front than behind, more in front than behind, (head|front) end (too|) "
+            "heavy",
             "above 92 %": f"{_side(_ALL, _FRONT)}, only the front is red, all (of it|of the red|) (in front of|before) "
             "the (dorsal|back fin|dorsal fin)",
             "below 30 %": f"{_side(_MOST, _REAR)}, (pattern|red|) (is|) (tail|rear|back) (heavy|loaded), heavy rear, "
@@ -495,7 +532,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             **{
                 f"{reading} %": f"{side} side (is|) (all|completely|drowned in|solid|full of) red (and|but|with) (the|) "
                 f"{other} (side|) (has|with|is|) (nothing|got nothing|bare|white|empty|none), nothing on the {other} "
-                f"side, {other} side (is|) (bare|empty|white|blank|all white|has nothing|has no (red|pattern)|without "
+                f"side, {side} side (carries|has|gets) (all|nearly all) (the red|it|of it|the pattern), the {side} has "
+                f"it all, {other} side (is|) (bare|empty|white|blank|all white|has nothing|has no (red|pattern)|without "
                 f"(red|pattern)), (no|nothing) (red|pattern|) on the {other} (side|flank) at all"
                 for reading, side, other in (("above 85", "left", "right"), ("below 15", "right", "left"))
             },
@@ -541,21 +579,23 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "distributed|laid out|arranged|composed|placed) (pattern|all over|along the back|), balanced pattern, "
             "balanced front and (back|rear), (pattern|red|patches|steps|it) (is|are|) (all|) (well|nicely|beautifully|"
             "perfectly|evenly|nice and|quite|) (balanced|spread|spaced|distributed|laid out|arranged|placed|well "
-            "placed), evenly (spread|distributed|spaced), even spread, (good|nice|lovely|even) spread (of red|of "
-            "patches|to (it|the pattern)|), (good|nice|lovely|even) spacing, (pattern|red|patches) (sits|sit|lies|lie|"
-            "fits|hangs|falls) (really|) (nice|nicely|well|right|good|pretty|beautifully|where it should|where (you|i) "
-            "(want|like) it) (on (her|him|the fish|the back|the body)|), pattern (hangs together|works|is right|in the "
-            "right place), everything (sits|is|) (in the right place|where it should be|where you want it), (pattern|"
-            "red) (flows|runs) (well|nicely|beautifully), good flow (to the pattern|to it|), (nice|nicely|well) "
-            "(flowing|proportioned) pattern, (good|nice|lovely|perfect|great) balance (to (it|the pattern)|front (to|"
-            "and) back|in the pattern|all round|), (well placed|well spaced|nicely placed|well laid out) (patches|"
-            "steps), patches (where (you|i) (want|like) them|in the right places)",
-            "is poor": "unbalanced, (badly|poorly) placed (patches|steps), out of balance, off balance, (badly|poorly) "
-            "(balanced|spread|placed|distributed|laid out), no balance (to it|at all|in it|), lopsided, lopsided "
-            "pattern, pattern (is|) (lopsided|unbalanced|out of balance|off), does not balance, (tips|falls) over (just "
-            "looking at it|to (one|1) side|sideways), out of kilter, (pattern|it|red|) does not (work|hang together|sit "
-            "right|sit well|balance), (red|pattern|) (all|falls|all falls) (to|over to) 1 side, pattern (is|) (off|"
-            "wrong|in the wrong place), heavy on 1 side",
+            "placed), evenly (spread|distributed|spaced), (good|well|nicely|lovely) balanced (pattern|red), pattern "
+            "balanced front to back, even spread, (good|nice|lovely|even) spread (of red|of patches|to (it|the pattern)|"
+            "), (good|nice|lovely|even) spacing, (pattern|red|patches) (sits|sit|lies|lie|fits|hangs|falls) (really|) "
+            "(nice|nicely|well|right|good|pretty|beautifully|where it should|where (you|i) (want|like) it) (on (her|him|"
+            "the fish|the back|the body)|), pattern (hangs together|works|is right|in the right place), everything "
+            "(sits|is|) (in the right place|where it should be|where you want it), (pattern|red) (flows|runs) (well|"
+            "nicely|beautifully), good flow (to the pattern|to it|), (nice|nicely|well) (flowing|proportioned) pattern, "
+            "(good|nice|lovely|perfect|great) balance (to (it|the pattern)|front (to|and) back|in the pattern|all round|"
+            "), (well placed|well spaced|nicely placed|well laid out) (patches|steps), patches (where (you|i) (want|"
+            "like) them|in the right places)",
+            "is poor": "unbalanced, badly spaced, pattern (is|) all wrong, out of balance (at|in|on) the (rear|back end|"
+            "front|tail), (badly|poorly) placed (patches|steps), out of balance, off balance, (badly|poorly) (balanced|"
+            "spread|placed|distributed|laid out), no balance (to it|at all|in it|), lopsided, lopsided pattern, pattern "
+            "(is|) (lopsided|unbalanced|out of balance|off), does not balance, (tips|falls) over (just looking at it|to "
+            "(one|1) side|sideways), out of kilter, (pattern|it|red|) does not (work|hang together|sit right|sit well|"
+            "balance), (red|pattern|) (all|falls|all falls) (to|over to) 1 side, pattern (is|) (off|wrong|in the wrong "
+            "place), heavy on 1 side",
         },
     ),
     Spoken(
@@ -569,8 +609,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         alone={
             "is 0 %": f"{_IT} (all|) (stays|keeps|lies|is|sits|all|ends|stops) (well|) (above|over|at) the {_LINE}, "
             f"{_IT} (above|over) the {_LINE}, (nothing|no red|no hi) (below|under|past|beneath) the {_LINE} (anywhere|"
-            f"), above the lateral line, no red on the (sides|flanks), "
-            f"{_IT} (does|) (not|never) {_GOES.replace('|goes|', '|')} "
+            f"), above the lateral line, no red on the (sides|flanks), {_IT} (does|) (not|never) {_GOES.replace('|goes|', '|')} "
             f"(down|) {_BELOW} the {_LINE} (anywhere|on either side|), {_IT} (does|) (not|never) (go|run|come|spill|"
             f"reach|drop|hang|fall) (down|) {_BELOW} the {_LINE} (anywhere|on either side|)",
             "at most 10 %": f"{_IT} ((stays|keeps|all|is all|sits all|sit all) (right|) (on|high on|up on)|(sits|sit|"
@@ -607,8 +646,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             f"around) {_SIDED}, {_BELLY} wrapped, (good|nice|strong|deep|heavy|clear|proper|full|bit of|big|huge|great|"
             "massive|small|slight|little|nice deep) (makibara|maki|wrap), (makibara|maki) (good|nice|strong|deep|heavy|"
             "down both sides|on both sides|both sides|on the left|on the right|down 1 side), (wraps|wraps round|wraps "
-            f"under) the {_BELLY}, {_RED} goes under, hi wraps, {_RED} goes (right|all the way) (round|under), red "
-            f"{_BELLY}",
+            f"under) the {_BELLY}, {_RED} goes under, {_RED} (comes|goes|runs) (right|all the way|) (round|under) "
+            f"(underneath|) {_SIDED}, (wraps|it wraps) (well|nicely|deep|far), {_RED} (hugs|covers|wraps|circles) the "
+            f"{_BELLY}, hi wraps, {_RED} goes (right|all the way) (round|under), red {_BELLY}",
             "is no": f"(clean|white|clear|bare|pure white) {_BELLY}, {_BELLY} (is|) (all|) (clean|white|clear|bare|free "
             f"of red|without red), no {_RED} (on|under|down on|near|round) the {_BELLY} {_AT_ALL}, no (maki|makibara|"
             f"wrap) {_AT_ALL}, does not (wrap|reach the belly|go under|go round), {_RED} does not (reach|touch|get to|"
@@ -625,10 +665,10 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "shoulder_cut",
-        "kata nuki, kata-nuki, katanuki, shoulder cut, white (cut|notch|bite) (at|in|on) the shoulder, white at the "
-        "shoulder, white gap at the shoulder, notch (at|in|on) the shoulder, cut at the shoulder, white on the "
-        "shoulder, cut behind the head, white notch behind the head, open shoulder, shoulder open, shoulder notch, step "
-        "at the shoulder, 肩抜き",
+        "kata nuki, kata-nuki, katanuki, shoulder cut, (nice|good|deep|clean|) (white|) (cut|notch|bite|nick) (at|in|on|"
+        "behind) the (shoulder|head), (nice|good|clean) (kata nuki|katanuki), white at the shoulder, white gap at the "
+        "shoulder, notch (at|in|on) the shoulder, cut at the shoulder, white on the shoulder, cut behind the head, "
+        "white notch behind the head, open shoulder, shoulder open, shoulder notch, step at the shoulder, 肩抜き",
         alone={
             "is no": "no (notch|cut|bite) (at|in|on) the shoulder, shoulder (closed|solid red|all red), no white at the "
             "shoulder"
@@ -636,11 +676,10 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "windows",
-        "window, mado, scale window, white window, white hole, hole, pinhole, white pinhole, "
-        "(window|mado|white window|white hole|"
-        "hole|pinhole) in (the|that|this|) (red|hi|plate|patch|step), (white|bald|bare) (spot|island|fleck|scale|dot|"
-        "eye|patch|speck|hole|gap|bit) (in|inside|through|all through) (the (first|second|third|last|shoulder|rear|"
-        "front|) (patch|step|red|hi|plate|saddle)|it|that red), (gap|bald spot) in the (red|hi|plate), 窓",
+        "window, mado, scale window, white window, white hole, hole, pinhole, white pinhole, (window|mado|white window|"
+        "white hole|hole|pinhole) in (the|that|this|) (red|hi|plate|patch|step), (white|bald|bare) (spot|island|fleck|"
+        "scale|dot|eye|patch|speck|hole|gap|bit) (in|inside|through|all through) (the (first|second|third|last|shoulder|"
+        "rear|front|) (patch|step|red|hi|plate|saddle)|it|that red), (gap|bald spot) in the (red|hi|plate), 窓",
         alone={
             "is 0": "no windows, no window, no holes, no holes in the red, red without holes, closed red, red closed, "
             "solid red, (red|plate|hi|patches) without (a|any|) (windows|window|holes|hole), no (windows|holes) in it, "
