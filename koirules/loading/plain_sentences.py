@@ -52,13 +52,18 @@ _UNWANTED = _words(
 _WANTING = _words(
     "i we you my our they it must should shall has have having want wants like likes prefer need needs keep take be is are "
     "only always every each all any a an the fish koi with that which who do does to please good please for of this those "
-    "these there best quality"
+    "these there best quality go goes come comes "
+    "stay stays get gets us wanted allowed accepted kept taken we're i'm"
 )
 _HOW_MANY = r"(?P<many>[0-9]+|" + "|".join(NUMBERS) + ")"
 _BEST = re.compile(
     rf"(?:(?:keep|pick|take|choose|select|only|those|the|my|our)\s+)*(?:best|top|first)\s+{_HOW_MANY}(?:\s+(?:fish|koi|of them))?"
+    r"(?:\s+(?:for|into|to|in|from)\s.*)?"
 )
-_MANY_BEST = re.compile(rf"(?:keep|pick|take|choose|select)\s+(?:the\s+)?{_HOW_MANY}\s+best(?:\s+(?:fish|koi))?")
+_MANY_BEST = re.compile(
+    rf"(?:keep|pick|take|choose|select)\s+(?:the\s+)?{_HOW_MANY}\s+best(?:\s+(?:fish|koi))?"
+    r"(?:\s+(?:for|into|to|in|from)\s.*)?"
+)
 _REST = re.compile(
     r"(?:(?P<verb>[a-z]\w*)\s+)?(?:the\s+rest|all\s+(?:the\s+)?others?|everything\s+else|the\s+others?|all\s+else)"
     r"(?:\s+(?:(?:is|are|go(?:es)?\s+to|to)\s+)?(?P<grade>[a-z]\w*))?"
@@ -70,6 +75,8 @@ _CLAUSE_CODES = frozenset(
     ("unknown-name", "unknown-step", "misspelt-word", "name-in-parts", "not-needed", "missing-word")
 )
 _HEADER_CODES = frozenset(("unexpected-word", "unknown-variety", "sign-for-word"))
+_POINTS = re.compile(r'\s*points\s+(?P<words>"?[^\W\d][^:,"]*"?)\s*:\s*(?P<rows>.+)')
+_ROWS = re.compile(r"([^\W\d]\w*)\s*(?:gives\s+|=\s*|:\s*)?([0-9]+)(?!\w)")
 _VARIETY = re.compile(
     r"(?<!\w)variety\s+([^\W\d][\w-]*(?:[ ]+(?!(?:stage|for|valid|based|note|edition)(?!\w))[\w-]+)*)"
 )
@@ -111,7 +118,7 @@ class _Sentences:
                     return told
             return self._rest(place, sentence)
         if problem.code in _HEADER_CODES:
-            return self._variety(site, without_remark(line))
+            return self._variety(site, without_remark(line)) or self._points(site, without_remark(line))
         clause = _clause_at(without_remark(line), site.column - 1)
         if clause is None:
             return None
@@ -141,6 +148,25 @@ class _Sentences:
         place = Place(site.file, site.line, found.start(1) + 1, site.line, found.end(1) + 1)
         told = sentences.in_other_words(place, found.group(1), meant)
         # What the variety lacks that the file reads shows only then.
+        return told if self._reads(told, by=0) else None
+
+    def _points(self, site: Place, line: str) -> Problem | None:
+        """The problem of a criterion without what it reads: `points white: snow 10, cream 4`."""
+        found, reader = _POINTS.fullmatch(line.rstrip()), self.reader()
+        if found is None or reader is None:
+            return None
+        traits = reader.rules.traits
+        words = found["words"].strip().strip('"')
+        rows = [(key.strip(), points) for key, points in _ROWS.findall(found["rows"])]
+        named = [words] if words in traits else reader.called(words)
+        fits = [one for one in named if all(key in words_of(traits[one].kind) for key, _ in rows)]
+        if not rows or len(fits) != 1:
+            return None
+        name = words if is_name(words) and words not in self.taken else self._name(words)
+        table = ", ".join(f"{key} gives {points}" for key, points in rows)
+        begin = len(line) - len(line.lstrip())
+        place = Place(site.file, site.line, begin + 1, site.line, len(line.rstrip()) + 1)
+        told = sentences.criterion_for(place, words, f'points {name} "{words}" by {fits[0]}: {table}')
         return told if self._reads(told, by=0) else None
 
     def _reads(self, told: Problem, by: int = 1) -> bool:

@@ -18,6 +18,17 @@ def sentence_for_a_rule(place: Place, sentence: str, rule: str) -> Problem:
     )
 
 
+def criterion_for(place: Place, words: str, criterion: str) -> Problem:
+    """A criterion that does not say which trait it reads, and the whole of it."""
+    return Problem(
+        "missing-word",
+        place,
+        f'"{words}" is what the points are for, and not yet which trait they go `by`.',
+        f"Write the whole of it: `{criterion}`.",
+        edit=Edit(place, criterion),
+    )
+
+
 def rest_is_said(place: Place, sentence: str, grade: str) -> Problem:
     """A sentence about the rest of the fish, which the last grade of the file says."""
     return Problem(
@@ -96,11 +107,12 @@ def recorded_first(place: Place, name: str, *, negated: bool) -> Problem:
 
 
 def name_of_words(place: Place, was: str, name: str) -> Problem:
-    """A name of several words."""
+    """A name of several words, or a number alone."""
+    first = ", a letter first" if was[:1].isdigit() else ""
     return Problem(
         "name-in-parts",
         place,
-        f'"{was}" cannot be a name: a name is one word of letters, digits and _.',
+        f'"{was}" cannot be a name: a name is one word of letters, digits and _{first}.',
         f'Write "{name}".',
         edit=Edit(place, name),
     )

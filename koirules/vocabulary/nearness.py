@@ -54,7 +54,11 @@ def traits_called(words: str, traits: Mapping[str, Trait], sayings: Iterable[Say
             return [name]
         if len(low) > 2 and any(title.startswith(f"{low} ") for title in titles):
             begins.append(name)
-    return _spoken_of(low, traits, sayings) or sorted(begins, key=lambda name: len(traits[name].title))
+    spoken = _spoken_of(low, traits, sayings)
+    both = [name for name in spoken if name in begins]
+    if len(both) == 1:
+        return both
+    return spoken or sorted(begins, key=lambda name: len(traits[name].title))
 
 
 def titles_with(word: str, traits: Mapping[str, Trait]) -> list[str]:

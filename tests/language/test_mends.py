@@ -197,3 +197,26 @@ def test_a_variety_in_the_words_of_every_day_is_offered_by_its_name():
     assert text == HEAD.replace("kohaku", "hill_koi") + TAIL
     assert koirules.read_standard(text, registry=hills).variety == "hill_koi"
     assert problem_of("Dragon fish").edit is None
+
+
+def test_a_page_of_a_beginner_is_answered_whole_in_one_go(tmp_path):
+    text = (
+        'standard "Our farm" edition 1 variety kohaku\n'
+        "Fish with a bent back go out.\n"
+        'section colour "colour" worth 60\n'
+        "points white: snow 10, white 7, cream 3, yellow 0\n"
+        "Grade keep if score at least 30\n"
+        "Grade out otherwise\n"
+        "Take the best 20 fish for the pond\n"
+    )
+    problems = problems_of(text, tmp_path)
+    assert [one.site.line for one in problems] == [2, 4, 5, 6, 7]
+    mended = edited(text, [one.edit for one in problems])
+    assert 'points white "white" by shiroji: snow gives 10, white gives 7' in mended
+    assert problems_of(mended, tmp_path) == ()
+
+
+def test_a_number_is_no_name(tmp_path):
+    text = f"{HEAD}grade 1 if length at least 9 cm\ngrade cull otherwise\n"
+    (problem,) = problems_of(text, tmp_path)
+    assert problems_of(edited(text, [problem.edit]), tmp_path) == ()

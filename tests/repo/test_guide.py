@@ -65,6 +65,7 @@ def printed_by(words):
 
 ENDS_WITH = {
     "check slip.koi": 2,
+    "check words.koi": 2,
     "agree examples/guide/house.koi sorted.csv": 1,
     "agree examples/guide/house.koi five.csv": 1,
     "note examples/guide/house.koi notes.txt --out lot.csv": 1,

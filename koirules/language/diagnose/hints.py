@@ -24,6 +24,7 @@ from koirules.language.parse.builder import Builder
 from koirules.meaning.expressions import FIRST_WORDS
 from koirules.problems import Problem, misfits
 from koirules.problems import reading as say
+from koirules.problems import sentences as said
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.units import UNITS, WRITTEN_OTHERWISE, unit_words
 from koirules.vocabulary.words import HEAD_WORDS, OPERATOR_WORDS
@@ -82,6 +83,8 @@ def _plain(spot: Spot, head: str) -> Problem:
 
 def _name(spot: Spot, head: str) -> Problem | None:
     """A name that is not there, that is in parts, or that stands in quotes."""
+    if spot.last == head and spot.accepts == {"NAME"} and spot.word.isdigit():
+        return said.name_of_words(spot.place, spot.word, f"{head}_{spot.word}")
     if spot.last == head and spot.accepts == {"NAME"} and spot.word:
         return say.missing_name(spot.place, head, "its title" if spot.word.startswith('"') else f'"{spot.word}"')
     if spot.last == head and (head, spot.word) in _UNTITLED:

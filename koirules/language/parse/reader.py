@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from attrs import field, frozen
+from attrs import evolve, field, frozen
 from lark import Tree
 from lark.exceptions import UnexpectedInput
 
@@ -34,6 +34,7 @@ _STATEMENT = re.compile(
     r'\s+(?:"|weight\s|by\s|as\s|means\s|=|[0-9]|if\s)'
     r'|\s+(?:sample|points|bonus|penalty|fault|lift|setting|trait|alert)\s+"'
 )
+_CAPITAL = re.compile(r"[A-Z][A-Za-z]+(?=\s+\S)")
 _DEPTH = re.compile(r'"[^"\n]*"|[()]|(?:(?:not(?!\w)|-)\s*)+')
 _HEADER_LINES = frozenset({"edition", "variety", "any", "stage", "for", "valid", "based", "note"})
 _CONTINUATIONS = frozenset(
@@ -92,8 +93,8 @@ def read_bytes(data: bytes, file: str) -> Read:
 def read_text(text: str, file: str, memory: Memory | None = None) -> Read:
     """Read the text of a rule file. memory: of its last reading; what comes out is the same without one, only later."""
     memory = memory or Memory()
-    cleaned = clean(text, file)
-    problems = list(cleaned.problems)
+    cleaned, in_capitals = _heads_small(clean(text, file), file)
+    problems = [*cleaned.problems, *in_capitals]
     statements: list[Statement] = []
     unread: list[tuple[str, str]] = []
     guesses: dict[Problem, Problem] = {}
@@ -121,6 +122,19 @@ def read_text(text: str, file: str, memory: Memory | None = None) -> Read:
     return Read(
         RuleFile(file, cleaned.text, tuple(statements), cleaned.comments, tuple(unread)), tuple(problems), guesses
     )
+
+
+def _heads_small(cleaned: Cleaned, file: str) -> tuple[Cleaned, list[Problem]]:
+    """The lines with head words in small letters, so that what else is wrong behind one in capitals is found too."""
+    problems: list[Problem] = []
+    lines = list(cleaned.lines)
+    for number, line in enumerate(lines, 1):
+        found = _CAPITAL.match(line)
+        if found is not None and found.group().lower() in HEAD_WORDS:
+            word = found.group()
+            problems.append(say.unknown_head(_word_place(file, number, word), word, word.lower()))
+            lines[number - 1] = word.lower() + line[len(word) :]
+    return (evolve(cleaned, lines=tuple(lines)) if problems else cleaned), problems
 
 
 def read_header(text: str, file: str) -> Header | None:
