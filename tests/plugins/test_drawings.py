@@ -9,6 +9,8 @@ from xml.etree import ElementTree
 
 import pytest
 from click.testing import CliRunner
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from koirules.api import load_standard, read_standard
 from koirules.commands import main
@@ -17,7 +19,7 @@ from koirules.plugins import registry_with
 from koirules.problems import RecordWarning
 from koirules.report.drawer import Drawer, values_of
 from koirules.report.plugged_drawings import PluggedDrawing
-from koirules.report.sketch_markup import SketchError, sound
+from koirules.report.sketch_markup import ATTRIBUTES, ELEMENTS, SketchError, sound
 from koirules.testing.conformance import findings
 from koirules.vocabulary.kinds import Choice, Count, Label, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.map_text import read_map
@@ -347,6 +349,77 @@ def told(svg="<g/>", wide=9.0, tall=9.0, words="a pot"):
 )
 def test_a_sketch_holds_nothing_that_acts_or_is_fetched(svg, why):
     assert why in told(svg)
+
+
+PIECES = r"""
+<g>
+</g>
+<path d='M0 0'/>
+<text>
+</text>
+<use href='#a'/>
+<g id='a'>
+<defs>
+</defs>
+<clipPath id='b'>
+</clipPath>
+<rect fill='url(#b)'/>
+<rect fill='url(#a) url(x)'/>
+<script>
+</script>
+<style>
+</style>
+a < b
+<![CDATA[
+]]>
+<!--
+-->
+<?xml?>
+<!ENTITY x 'y'>
+&x;
+&lt;script&gt;
+<a href='javascript:x'>
+</a>
+words
+<rect style='x'/>
+<rect onclick='x'/>
+<rect xmlns:h='http://www.w3.org/1999/xhtml' h:src='x'/>
+<h:img xmlns:h='y'/>
+<rect fill='\75rl(x)'/>
+<use href='data:x'/>
+<svg>
+</svg>
+<rect fill='&#117;rl(x)'/>
+<tspan lang='ja'>赤</tspan>
+""".strip().split("\n")
+
+
+LEAVES = st.sampled_from([one for one in PIECES if one.endswith("/>") or not one.startswith("<")])
+TREES = st.recursive(
+    LEAVES | st.sampled_from(PIECES),
+    lambda inner: st.tuples(
+        st.sampled_from(("g", "g id='a'", "clipPath id='b'", "text", "script")), st.lists(inner, max_size=3)
+    ).map(lambda one: f"<{one[0]}>{''.join(one[1])}</{one[0].partition(' ')[0]}>"),
+    max_leaves=5,
+)
+
+
+@settings(max_examples=400, deadline=None)
+@given(st.lists(TREES, max_size=3).map("".join))
+def test_what_passes_is_harmless_and_reads_the_same_again(svg):
+    try:
+        made = sound(Sketch(svg, 9, 9, "a pot"))
+    except SketchError:
+        return
+    root = ElementTree.fromstring(f"<svg>{made.group('k-')}</svg>")  # noqa: S314
+    for one in root.iter():
+        assert one is root or one.tag in ELEMENTS
+        for name, value in one.attrib.items():
+            assert name in ATTRIBUTES
+            assert name in {"id", "href"} or "url" not in value or re.fullmatch(r"url\(#k-[a-z]\)", value)
+            assert name != "href" or value.startswith("#k-")
+    again = sound(Sketch(made.group(""), 9, 9, "a pot"))
+    assert again.group("k-") == made.group("k-")
 
 
 def test_a_few_links_cannot_draw_a_million_shapes():

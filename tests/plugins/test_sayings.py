@@ -15,7 +15,7 @@ from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.phrases import Spoken
 
 PLUGINS = Path(__file__).parents[2] / "plugins"
-NAMES = ("showa", "taisho_sanke", "tancho", "utsurimono", "asagi", "koromo", "hikari", "kawarimono", "skins")
+NAMES = ("showa", "taisho_sanke", "tancho", "utsurimono", "asagi", "koromo", "hikari", "kawarimono", "skins", "ranchu")
 
 
 @pytest.fixture(scope="module")
