@@ -449,7 +449,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(on|to) (it|her|him), (nice|lovely|fine|good) (head|head shape), (good|nice) broad (forehead|head)",
             "is poor": "pointed nose, sharp nose, (dished|pug|bulldog|rat|pike|parrot|squashed|pushed in|pointy "
             "little|pointy) face, (pike|pin|rat) (head|nose|face|headed), pinhead, pinheaded, all head, too much "
-            "head, (mean|mean little|sharp little|pinched|narrow little) (head|face), (pointed|sharp|long|narrow) "
+            "head, (mean|mean little|sharp little|pinched|narrow little) (head|face), (pointed|long|narrow) "
             "(in|on) the (nose|face|head), head too (big|small) for (the|its) body, dip between the eyes, "
             "(snub|pug) (nosed|nose), nose like a (shovel|pencil|pike), too big a head, (small|tiny|little) head, "
             "head (|too|a bit) (small|tiny), (long|pug|pike|pointed|pointy) (nose|snout), (nose|snout) (is|too) "

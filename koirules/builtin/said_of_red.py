@@ -42,7 +42,8 @@ _BLURRED = (
 _LOSING = (
     "(red|hi|beni|colour|patch|it) (going|fading|breaking up|on its way out|on the way out|leaving|disappearing|letting go|"
     "coming apart|washing out|thinning out|dissolving|dropping|dropping off|falling apart|retreating|starting to go|"
-    "starting to fade|starting to break up|vanishing|melting away|giving up|wearing off|wearing thin)|"
+    "drops off|falling off|falls off|tails off|tailing off|starting to fade|"
+    "starting to break up|vanishing|melting away|giving up|wearing off|wearing thin)|"
     "losing (its|the|her|his|) (red|hi|colour|beni)"
 )
 """Red that goes."""
@@ -51,7 +52,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
     Spoken(
         "kiwa",
         "kiwa, edge, edges, all edges, edges all, edges everywhere, rear edge, rear edges, side edge, back edge, hind edge, "
-        "trailing edge, lower edge, bottom edge, top edge, upper edge, outer edge, "
+        "trailing edge, lower edge, bottom edge, top edge, upper edge, outer edge, left edge, right edge, edge to the red, "
         "edge of the red, edges of the red, edge of "
         "the patch, edges of the patches, edge of the second patch, "
         "rear edge of the first patch, rear edge of the second patch, rear edge of the last patch, edge "
@@ -125,8 +126,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "no edges, "
             + each_of(
                 "{red} {bleeds} into the white",
-                red="red|colour|patches|patch|last patch|it",
-                bleeds="bleeds|bleeding|bleeds out|bleeds over|runs|runs out|running|fades|fades out|fading out|melts|"
+                red="red|colour|patches|patch|last patch|it|edges|edge|hi",
+                bleeds="blurs|blur|bleed|bleeds|bleeding|bleeds out|bleeds over|runs|runs out|"
+                "running|fades|fades out|fading out|melts|"
                 "melting|blends|seeps|smears|dissolves|washes|washes out|spills|goes",
             )
             + ", "
@@ -300,8 +302,10 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "is orange": "orange rather than red, more orange than red, orange hi, orange red tone, persimmon, "
             "kaki, beni kaki, "
             "kaki beni, kaki hi, bright orange, clear orange, light orange, strong orange, nice orange, orange colour, "
-            "persimmon red, soft orange, orange patches, orangey, carroty, kaki type, 柿色",
-            "is purple_red": "purple hi, purple based, murasaki hi, purple type, purplish, wine red, crimson",
+            "persimmon red, soft orange, (too|very|a bit too|rather too) orange, more of an orange than a red, "
+            "orange patches, orangey, carroty, kaki type, 柿色",
+            "is purple_red": "(too|very|a bit too) purple, purple hi, purple based, murasaki hi, purple type, "
+            "purplish, wine red, crimson",
             "is orange_red": "brownish, rusty, "
             "(warm|soft|lovely|nice) (orange red|orangey red|reddish orange), warm red, tomato red, "
             "scarlet, vermilion, brick orange",
@@ -353,7 +357,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             + each_of(
                 "{red} {lighter} {at} the {place}",
                 red="red|colour|hi|beni",
-                lighter="lighter|paler|darker|deeper|weaker|thinner",
+                lighter="lighter|paler|darker|deeper|weaker|thinner|strongest|weakest|palest|deepest|lightest|darkest|brightest",
                 at="at|on|towards",
                 place="tail|rear|head|shoulder|front|back|last patch|first patch|tail end|second patch|middle",
             )
@@ -408,7 +412,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "fair": "fair, average, medium, ok, ordinary, reasonably thick, fairly thick, thick enough",
             "at most fair": short_of("thick|dense|solid", "thicker|denser|more solid")
             + ", not much depth, could do with more thickness, could do with more depth, could do with more body",
-            "thick": "thick, dense, solid, heavy, rich, strong thick, full, very thick, opaque, thick and even, like paint, "
+            "thick": "thick, dense, solid, heavy, rich, strong thick, full, very thick, opaque, like paint, "
             "like thick paint, thick as paint, laid on thick, painted on thick, like enamel, like velvet, velvety, "
             "like oil paint, with depth, with body, good and thick, thick as you like, thick as jam, like jam, "
             "good depth, has depth, poured on, like icing,  has body, has good depth, lots of depth, has substance, "
@@ -502,7 +506,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
                 "strong|deep|bright|red|vivid|intense|dark",
                 "stronger|deeper|brighter|redder|more intense|darker|livelier|more vivid",
             ),
-            "at least strong": "superb, lovely stuff, good stuff, quality stuff, the real thing, the real deal, quality, "
+            "at least strong": "superb, lovely stuff, good stuff, high, very high, quality stuff, "
+            "the real thing, the real deal, quality, "
             "high quality, good quality, great quality, very good quality, top quality stuff, luscious, "
             "glorious, delicious, "
             "rich and even, dark, very dark, too dark, nearly too dark, almost too dark",
@@ -526,7 +531,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "colour, beautiful red, dark hi, colour good, rich red, rich colour, intense colour, great red, great colour, "
             "what a red, what a colour, superb red, superb colour, red to die for, some red on it, proper red, "
             "good strong red, "
-            "lovely colour, beautiful colour, i love that red, i like the red, i like that red, i like the colour, "
+            "lovely colour, beautiful colour, i love that red, love that (red|colour|beni), "
+            "what lovely (red|colour), i like the red, i like that red, i like the colour, "
             "gorgeous red, wonderful red, fantastic red, fantastic colour, wonderful colour, amazing red, amazing colour, "
             "excellent red, excellent colour, first class red, first class colour, quality red, top red, stunning red, "
             "stunning colour, good hi, good beni, super red, super colour",
@@ -612,8 +618,11 @@ _YELLOW = (
     "(cast|tinge|tint|touch|hint|bit|trace) of (yellow|cream))"
 )
 _FACE = "(head|nose|face|snout|forehead|cheeks|crown|top of the head|front of the head)"
-_ON = "(left on|left at|on|at|in|round|around|up round|up at|down to|over|about|behind|between)"
-_BACK = "(back|shoulder|tail|tail end|flank|side|belly|rear|body|left|right|left side|right side|stem|back end|rear end|fins)"
+_ON = "(left on|left at|along|near|by|towards|on|at|in|round|around|up round|up at|down to|over|about|behind|between)"
+_BACK = (
+    "(back|whole back|dorsal|shoulder|tail|tail end|flank|side|belly|rear|body|left|right|"
+    "left side|right side|stem|back end|rear end|fins)"
+)
 _THROUGHOUT = "(all over|everywhere|throughout|all the way|from head to tail|head to tail|on (this one|her|him|it)|)"
 
 SAID_OF_WHITE: tuple[Saying, ...] = (
@@ -622,18 +631,19 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
         "shiroji, white, white ground, ground, white skin, skin, the white, whiteness, skin colour, white colour, "
         "white quality, quality of the white, white of the body, body white, white of the back, 白地, 白質, 地肌",
         levels={
-            "yellow": f"yellow, very yellow, dirty yellow, yellowed, {_GONE} yellow {_THROUGHOUT}, "
+            "yellow": f"yellow, very yellow, dirty yellow, yellowed, yellow {_THROUGHOUT}, "
             f"yellow {_ON} the {_BACK}, "
             "like butter, buttery, butter yellow, like old ivory, like old piano keys, like old paper, tea stained, "
             "like weak tea, 黄色い",
-            "at most cream": f"{_GONE} (yellowish|yellowy|yellowing) {_THROUGHOUT}, "
+            "at most cream": f"(yellowish|yellowy|yellowing) {_THROUGHOUT}, "
             f"(yellowish|yellowing) {_ON} the {_BACK}, "
             f"yellow side, yellow based, poor, bad, weak",
             "cream": "cream, creamy, ivory, off white, slightly yellow, a bit yellow, a little yellow, yellowish, "
             "fair, average, milky, somewhat yellow, slight yellow, slightly creamy, like cream, eggshell, vanilla, beige, "
             "a touch yellow, fair, average, moderate, medium",
             "is cream or white": NOT_BAD,
-            "at most white": f"{LACKING}, {_GONE} (grey|greyish|dull|off|smoky|dishwater|off colour), grey wash, "
+            "at most white": f"{LACKING}, grey, greyish, off, smoky, like dishwater, dishwater, off colour, "
+            f"dull, grey wash, "
             "that grey wash, grey tinge, grey cast, grey tint, bluish, blueish, not pure, impure, lacks purity, "
             "without purity, not clean, not bright, not the whitest, not the cleanest, not the purest, a bit off, "
             + short_of("white|clean|pure|bright", "whiter|cleaner|purer|brighter"),

@@ -23,7 +23,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "glow, polish, gleam, "
         "quality of the skin, quality of skin, shine on it, shine of the skin, 艶, ツヤ, 照り",
         levels={
-            "dull": "dull, matt, flat, weak, dead, lifeless, gone, missing, dull and flat, no sparkle, "
+            "dull": "dull, matt, flat, weak, dead, lifeless, gone, missing, lacks life, lost its shine, "
+            "dull and flat, no sparkle, "
             "without sparkle, dull all over, "
             "like paper, like cardboard, like chalk, like felt, like sandpaper, tired, dry, asleep, without life, "
             "dull as ditchwater, chalky, poor, bad, weak, ない",

@@ -46,7 +46,7 @@ SKIPPED = _words(
 )
 """Words that may stand inside of a phrase or beside it, and say nothing."""
 
-_INSIDE = SKIPPED - _words(
+INSIDE = SKIPPED - _words(
     "but and all also so too then well just only me for after enough again though anyway please see today far"
 )
 """Those of them that may stand inside of a phrase: `but` begins another one."""
@@ -83,6 +83,7 @@ class Means:
 
 
 _PRAISING = frozenset({"nice", "nicely", "lovely", "beautiful"})
+_MERE_PRAISE = _words("good great fine decent proper clear clean strong true typical simple")
 _NOTHING: Mapping[str, int] = MappingProxyType({})
 
 
@@ -306,7 +307,7 @@ class Lexicon:
             if at < len(tokens):
                 word = alike(tokens[at])
                 after = [one for node in nodes if word in node.after for one in node.after[word].within]
-                if at > start and tokens[at] in _INSIDE and any(node.after for node in nodes):
+                if at > start and tokens[at] in INSIDE and any(node.after for node in nodes):
                     open_ones.append((nodes, at + 1, True, said))
                 if after:
                     open_ones.append((after, at + 1, False, (*said, tokens[at])))
@@ -347,7 +348,7 @@ class Lexicon:
         return self.traits[_trait_of(key)].kind
 
     def _skip(self, tokens: Sequence[str], at: int) -> int:
-        while at < len(tokens) and (tokens[at] in _INSIDE or (tokens[at] == "and" and tokens[at - 1] in _NICE_AND)):
+        while at < len(tokens) and (tokens[at] in INSIDE or (tokens[at] == "and" and tokens[at - 1] in _NICE_AND)):
             at += 1
         return at
 
@@ -366,7 +367,7 @@ class Lexicon:
                     starts.setdefault(self._skip(tokens, place + 1), (True, False))
             elif tokens[skipped] == "not":
                 starts.setdefault(self._skip(tokens, skipped + 1), (True, False))
-        if self._may_be_of_a_part(name) and (part := past_part(tokens, end, _INSIDE, PARTS)) > end:
+        if self._may_be_of_a_part(name) and (part := past_part(tokens, end, INSIDE, PARTS)) > end:
             part = self._skip(tokens, part)
             starts.setdefault(part, (False, True))
             if part < len(tokens) and tokens[part] == "not":
@@ -407,9 +408,31 @@ class Lexicon:
         for begin, negated in starts.items():
             for last, name in self._walk(tokens, begin):
                 if name.names or name.beside:
-                    yield from self._together(
+                    for hit in self._together(
                         name, level, last, negated=negated, first=level.wording, second=name.wording
-                    )
+                    ):
+                        # `left pectoral without red` denies the place; `cream not white` does not deny the cream.
+                        if hit.means is not None and not (negated and isinstance(hit.means.stated[0].said, int)):
+                            yield hit
+            if not negated:
+                yield from self._levelled_twice(tokens, level, begin)
+
+    def _levelled_twice(self, tokens: Sequence[str], level: _Node, begin: int) -> Iterator[Hit]:
+        """`thick even red`: two levels of two traits before the name of both; praise before another level is no level."""
+        if level.wording in _PRAISING or level.wording in _MERE_PRAISE:
+            return
+        for middle, other in self._walk(tokens, begin):
+            if not other.levels:
+                continue
+            for last, name in self._walk(tokens, self._skip(tokens, middle)):
+                for one in self._together(name, level, last, negated=False, first=level.wording, second=name.wording):
+                    for two in self._together(
+                        name, other, last, negated=False, first=other.wording, second=name.wording
+                    ):
+                        if one.means and two.means and one.means.stated[0].trait != two.means.stated[0].trait:
+                            wording = f"{level.wording} {two.wording}"
+                            stated = (*one.means.stated, *two.means.stated)
+                            yield evolve(one, means=Means(wording, stated), wording=wording)
 
     def _together(
         self,

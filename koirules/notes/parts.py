@@ -25,7 +25,8 @@ PARTS = frozenset(
     tokens_of(
         "patch step dan plate red hi beni side edge half end bit part quarter one place places "
         "shoulder head nape neck back body tail flank belly rear front middle dorsal stem peduncle joint saddle island white "
-        "gap fish first second third fourth last left right everything it these them line her him this that pattern colour"
+        "gap fish first second third fourth last left right everything it these them line her him this that "
+        "pattern colour skin three four"
     )
 ) | {"1", "hi"}
 """Words for parts of a fish."""
@@ -53,6 +54,7 @@ _BESIDE = frozenset(
     tokens_of("fin gill cover plate pectoral pec eye cheek nose mouth lip nostril lateral tail belly side line")
 )
 """What a part is beside; on a fin is no part of the body."""
+_TO = (("the",), ("every",), ("each",), ("all",))
 _HAS = frozenset({"has", "have", "got", "with", "show", "shows", "is", "are", "a"})
 _THROUGHOUT = sorted(
     map(
@@ -64,7 +66,7 @@ _THROUGHOUT = sorted(
             "top to bottom, right through, right round, both sides, both ends, either side, "
             "each side, "
             "the whole way, the whole length, along its whole length, along the whole length, one side, anywhere, "
-            "here and there, in places"
+            "here and there, in places, from head to tail, from nose to tail, from front to back, from end to end"
         ),
     ),
     key=len,
@@ -102,7 +104,9 @@ def _one_part(tokens: Sequence[str], start: int, parts: Collection[str]) -> int:
     while at < len(tokens) and tokens[at] in _LEADING:
         at += 1
     before = at
-    while at < len(tokens) and (tokens[at] in _BEFORE or tuple(tokens[at : at + 2]) == ("to", "the")):
+    while at < len(tokens) and (
+        tokens[at] in _BEFORE or (tokens[at] == "to" and tuple(tokens[at + 1 : at + 2]) in _TO)
+    ):
         at += 1
     if at == before:
         return end

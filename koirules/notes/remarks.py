@@ -9,6 +9,7 @@ from attrs import evolve, field, frozen
 
 from koirules.notes.lexicon import (
     ARTICLES,
+    INSIDE,
     SKIPPED,
     Hit,
     Lexicon,
@@ -129,6 +130,18 @@ _EMPHASIS = tuple(
         "to speak of",
         "at all",
         "in all",
+        "for my liking",
+        "for my taste",
+        "to my eye",
+        "to my mind",
+        "in my book",
+        "for a tosai",
+        "for its age",
+        "for the age",
+        "for its size",
+        "for the size",
+        "at this age",
+        "at this size",
         "in total",
         "altogether",
         "all told",
@@ -436,7 +449,7 @@ class _Scan:
         return at
 
     def _past_one_part(self, at: int, parts: frozenset[str]) -> int:
-        end = past_part(self.tokens, at, SKIPPED, parts)
+        end = past_part(self.tokens, at, INSIDE, parts)
         longer = (hit.end > end for start in range(at, end) for hit in self.lexicon.hits(self.tokens, start))
         return at if "only" in self.tokens[at : end + 1] or any(longer) else end
 
@@ -702,6 +715,10 @@ class _Scan:
             at += 1
         if not negated and any(takes_number(traits[name].kind) for name in hit.names):
             number = number_at(self.tokens, at)
+            if number is None and any(name in self.lexicon.of_parts for name in hit.names):
+                number = number_at(
+                    self.tokens, past_part(self.tokens, hit.end)
+                )  # `sashi on the last patch | four scales`
             if number is not None and (end := self._number(number, hit.names)) is not None:
                 self.about = hit.names
                 return end

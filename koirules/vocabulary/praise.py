@@ -29,7 +29,8 @@ _CLASSES = {
     "unremarkable, indifferent, nothing special, nothing much, nothing great, not great, nothing to shout about, "
     "nothing to write home about, run of the mill, middle of the road, neither good nor bad, neither here nor there, "
     "half decent, fair enough, good enough, will do, that will do, does the job, "
-    "not bad, adequate, fair to middling, good enough for a pond fish, you could find on a thousand",
+    "not bad, adequate, fair to middling, only fair, only average, only ok, just ok, just average, "
+    "good enough for a pond fish, you could find on a thousand",
     "poor": "bad, ugly, awful, terrible, horrible, dreadful, lousy, inferior, miserable, rubbish, hopeless, disappointing, "
     "unattractive, wrong, off, no good, not good, not nice, not right, not up to much, not much good, not up to scratch, "
     "not up to standard, nothing to look at, leaves much to be desired, lets it down, a let down, a disappointment, "
