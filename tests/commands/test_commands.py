@@ -236,6 +236,17 @@ def test_a_word_that_is_read_by_a_phrase_is_told():
     assert "read-as-said" not in run("grade", "mapped.koi", "lot.csv").stderr
 
 
+@pytest.mark.parametrize("words", [(), ("--all",)])
+def test_a_fish_that_a_person_decided_about_says_so_first(words):
+    Path("mapped.koi").write_text(MAPPED, encoding="utf-8")
+    lot = "".join(f"{fish},straight,40\n" for fish in range(1, 7))
+    Path("lot.csv").write_text(f"fish,spine,hi_cover\n{lot}", encoding="utf-8")
+    Path("said.csv").write_text("fish,grade,by,reason\n3,sell,committee,tired at the bowl\n", encoding="utf-8")
+    told = run("grade", "mapped.koi", "lot.csv", "--decisions", "said.csv", *words).output
+    (line,) = [line for line in told.splitlines() if line.split()[:2] == ["3", "sell"]]
+    assert line.split(maxsplit=2)[2].startswith("decided by committee: tired at the bowl;")
+
+
 def test_a_sheet_of_a_standard_without_a_variety_has_its_house_traits():
     Path("house.koi").write_text(
         'standard "h" edition 1\ntrait colour as scale pale < deep\ngrade a if colour is deep\ngrade b otherwise\n',

@@ -104,7 +104,7 @@ def print_best(standard: Standard, results: Sequence[Result]) -> None:
             standard.tongue.joined((titles[name] for name in result.possible), " or "),
             score_words(result, standard.tongue) if standard.rules.sections else "",
             " ".join(result.labels.get(name, "?") for name in (GROUP, SIZE) if name in result.labels),
-            shown(result.why),
+            shown(_why(result, standard.tongue)),
         )
         for result in results
     ]
@@ -115,6 +115,14 @@ def print_best(standard: Standard, results: Sequence[Result]) -> None:
         cells = [_fitted(cell, width) for cell, width in zip(row, widths, strict=False) if width]
         start = "  ".join(cells)
         click.echo(f"{start}  {_fitted(row[-1], max(10, whole - len(start) - 2)).rstrip()}")
+
+
+def _why(result: Result, tongue: Tongue) -> str:
+    """The reasons of a result, behind what a person decided about it."""
+    if result.decision is None:
+        return result.why
+    told = tongue("decided by {judge}: {reason}", judge=result.decision.by, reason=result.decision.reason)
+    return f"{told}; {result.why}" if result.why else told
 
 
 def _fitted(text: str, width: int) -> str:
@@ -188,7 +196,7 @@ def print_table(standard: Standard, results: Sequence[Result]) -> None:
             cells.pop()
         if classed:
             cells.append(Text(shown(" ".join(result.labels.get(name, "?") for name in classed))))
-        table.add_row(*cells, Text(shown(result.why)))
+        table.add_row(*cells, Text(shown(_why(result, tongue))))
     console.print(table)
 
 
