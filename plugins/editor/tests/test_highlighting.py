@@ -17,7 +17,7 @@ from pygments.token import Token, Whitespace, string_to_tokentype
 
 from koirules.editing import language_words
 from koirules.testing import registry_with
-from koirules.vocabulary.units import UNITS as ALL_UNITS
+from koirules.vocabulary.units import OWN_UNITS
 
 RULESETS = registry_with().rulesets
 TEXTS = {name: path.read_text(encoding="utf-8") for name, path in RULESETS.items()}
@@ -46,7 +46,7 @@ SCOPES = {f"{scope}.koirules": kind for kind, (_, scope) in CLASSES.items()}
 def test_both_know_every_word_of_the_grammar_and_no_other():
     known = {*HEADS, *OPERATORS, *WORDS, *ONLY, *CONSTANTS} - {"none"}  # none is a step, the empty set of places
     assert known == language_words()
-    assert {*UNITS, "%"} == set(ALL_UNITS)
+    assert {*UNITS, "%"} == set(OWN_UNITS)
 
 
 def test_the_textmate_grammar_is_the_one_that_the_rules_make():
