@@ -23,6 +23,7 @@ from koirules.commands.inputs import (
     rows_left_out,
     rule_files_in,
     standard_from,
+    tell_untranslated,
 )
 from koirules.commands.output import (
     DOES_NOT_HOLD,
@@ -223,7 +224,9 @@ def _is_rule_set(given: str) -> bool:
 
 def _standards(rules: Sequence[str], changes: Sequence[str], language: str | None, plugins: Registry) -> list[Standard]:
     """Each standard with those of the changed settings that it has; a setting that none of them has ends the command."""
-    standards = [standard_from(one, (), language, plugins) for one in rules]
+    standards = [standard_from(one, (), language, plugins, quiet=True) for one in rules]
+    if language is not None:
+        tell_untranslated(list(zip(rules, standards, strict=True)), language)
     files = [Path(standard.rules.file).resolve() for standard in standards]
     doubled = [rules[place] for place, file in enumerate(files) if file in files[:place]]
     stop_if_refused([mixed.standard_named_twice(one) for one in dict.fromkeys(doubled)])

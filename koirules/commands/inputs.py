@@ -30,6 +30,7 @@ if TYPE_CHECKING:
     from koirules.results.record import Record
     from koirules.results.result import Result
 
+_MOST_NAMED = 3
 _SEAL_SHOWN = 14
 """So much of a seal tells editions apart; the whole is in the files of results, and `koirules seal` prints it."""
 
@@ -170,27 +171,37 @@ def standard_from(
         stop(f"{shown(str(error))}. Nothing was written.")
     show_problems(out_of_date(standard, date.today()))
     if language is not None and not quiet:
-        _tell_untranslated(standard, rules, language)
+        tell_untranslated([(rules, standard)], language)
     return standard
 
 
-def _tell_untranslated(standard: Standard, rules: str, language: str) -> None:
-    """Say how much of a standard is not given in a language."""
+def tell_untranslated(given: Sequence[tuple[str, Standard]], language: str) -> None:
+    """Say how much of standards, each behind the name it was given by, is not said in a language."""
     from koirules.explain.texts import Source, texts_of
 
-    texts = [one for one in texts_of(standard.rules) if one.source is Source.TITLE]
-    lacking = sum(not one.is_given(standard.tongue) for one in texts)
-    if lacking == len(texts):
-        click.echo(
-            f'No title in {shown(rules)} is given in the language "{shown(language)}" (two letters, such as ja).',
-            err=True,
+    whole: list[str] = []
+    partly: list[tuple[str, int, int]] = []
+    for name, standard in given:
+        texts = [one for one in texts_of(standard.rules) if one.source is Source.TITLE]
+        lacking = sum(not one.is_given(standard.tongue) for one in texts)
+        if lacking == len(texts):
+            whole.append(shown(name))
+        elif lacking:
+            partly.append((shown(name), lacking, len(texts)))
+    if whole:
+        named = in_words(
+            whole if len(whole) <= _MOST_NAMED else [*whole[:_MOST_NAMED], f"{len(whole) - _MOST_NAMED} more"]
         )
-    elif lacking:
         click.echo(
-            f"{lacking} of {len(texts)} texts in {shown(rules)} are not given in {shown(language.lower())}; "
-            f"`koirules untranslated {shown(language.lower())} {shown(rules)}` lists them.",
-            err=True,
+            f'No title in {named} is given in the language "{shown(language)}" (two letters, such as ja).', err=True
         )
+    if partly:
+        lacking, of = sum(one[1] for one in partly), sum(one[2] for one in partly)
+        first = partly[0][0]
+        named = first if len(partly) == 1 else f"{len(partly)} rule files"
+        code = shown(language.lower())
+        listed = f"`koirules untranslated {code} {first}` lists {'them' if len(partly) == 1 else 'those of the first'}."
+        click.echo(f"{lacking} of {of} texts in {named} are not given in {code}; {listed}", err=True)
 
 
 def shown_titles(standard: Standard) -> dict[str, str]:

@@ -205,6 +205,12 @@ def test_a_place_that_follows_from_what_was_decided_says_about_which_fish_and_wh
     assert (reasons["a"], reasons["b"]) == ("steadier in the bowl", "")
 
 
+def test_rule_files_without_titles_in_a_language_are_named_once():
+    told = run("--language", "fr").stderr
+    assert told.count("No title in") == 1
+    assert 'No title in rules/kohaku.koi or rules/lace.koi is given in the language "fr"' in told.replace("\\", "/")
+
+
 def test_a_customer_and_the_public_see_no_owner():
     for reader, seen in (("house", True), ("customer", False)):
         names = [f"{reader}.{ending}" for ending in ("html", "csv", "xlsx", "json")]
