@@ -418,11 +418,10 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "(rear|back end|back half), white (tail end|rear) (is|) too long, no (red|pattern|hi) from the (dorsal|"
             "middle|shoulder) (back|on), (rear|back end|back half|tail end) (is|) (naked|nothing|bald), (rear|back end|"
             "back half|tail end|rear end) (is|) (naked|nothing|bald|all white), all white at the (rear|back end|tail "
-            "end), white from there (back|to the tail|on), (runs|ran) out of (pattern|red) (at the (rear|back)|behind "
+            "end), (runs|ran) out of (pattern|red) (at the (rear|back)|behind "
             "the dorsal|half way|), no (red|pattern|hi) from the (dorsal|middle|shoulder) (back|on), (half|a third of) "
-            "(a|the) (tail|body|fish) of white, half (the|a) (back|fish) (is|) white at the (back|rear|tail), (behind "
-            "(that|it)|then) (is|) (bare|all|just|nothing but) white (right|all the way|) to the tail, all white "
-            "(behind|from the dorsal back|from there back|behind the dorsal), white from the dorsal (back|to the tail)",
+            "(a|the) (tail|body|fish) of white, half (the|a) (back|fish) (is|) white at the (back|rear|tail), all "
+            "white (behind|from the dorsal back|behind the dorsal), white from the dorsal (back|to the tail)",
         },
     ),
     Spoken(

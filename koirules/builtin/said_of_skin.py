@@ -147,7 +147,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "shimi_places",
         f"{_SPECKS}, shimi, black speck, speck, small tiny little "
         "small fleck, black fleck, "
-        "another, another speck, another black speck, another 1, specks, freckle, シミ",
+        "another speck, another black speck, specks, freckle, シミ",
         levels={
             "left_flank": "left side, down the left side, all down the left side, left side of the body",
             "right_flank": "right side, down the right side, all down the right side, right side of the body",

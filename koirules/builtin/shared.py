@@ -26,6 +26,7 @@ from koirules.builtin.said_of_black import SAID_OF_BANDS, SAID_OF_BLACK, SAID_OF
 from koirules.builtin.said_of_body import SAID_OF_BODY
 from koirules.builtin.said_of_details import SAID_OF_AMOUNTS, SAID_OF_HEAD
 from koirules.builtin.said_of_pattern import SAID_OF_PATTERN
+from koirules.builtin.said_of_reach import SAID_OF_REACH
 from koirules.builtin.said_of_red import SAID_OF_RED, SAID_OF_WHITE
 from koirules.builtin.said_of_skin import SAID_OF_SKIN
 from koirules.builtin.skin import SKIN, WHOLE
@@ -84,7 +85,7 @@ PARTS_OF_VARIETIES = (
         (*PATTERN, *DETAILS),
         "Where the red of a patterned koi lies.",
         MEASURES_OF_RED,
-        (*SAID_OF_PATTERN, *SAID_OF_HEAD, *SAID_OF_AMOUNTS),
+        (*SAID_OF_PATTERN, *SAID_OF_HEAD, *SAID_OF_AMOUNTS, *SAID_OF_REACH),
     ),
     _part(
         "red",

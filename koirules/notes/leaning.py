@@ -99,7 +99,8 @@ class Leaning:
         if any(found.trait == "length" for remark in before for found in remark.found):
             return None
         last = before[-1] if before else None
-        spoken = () if last is None else (*last.about, *last.named, *(found.trait for found in last.found))
+        told = () if last is None else tuple(found.trait for found in last.found)
+        spoken = told or (() if last is None else (*last.about, *last.named))
         if last is not None and last.sort in _TAKING_BACK:
             return None
         if any(map(self._takes_number, spoken)) and not (last is not None and _has_its_number(last)):

@@ -337,7 +337,9 @@ def _goes_on(remark: Remark, before: Sequence[Remark]) -> bool:
     last = next((one for one in reversed(before) if one.sort in {Sort.TRAITS, Sort.UNKNOWN}), None)
     within = {found.trait for found in remark.found if not found.after}
     told = within or (set() if last is None else {*last.named, *(found.trait for found in last.found)})
-    return not told or all(told & {*found.after} for found in leaning)
+    if not told:
+        return last is None  # behind a remark of which nobody can tell what it speaks of, neither can this be told
+    return all(told & {*found.after} for found in leaning)
 
 
 def cell_of(kind: Kind, said: Said | None) -> str:

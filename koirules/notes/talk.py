@@ -466,7 +466,6 @@ _TALK = frozenset(
             (goes |)((into|in|to) (the|a) |)salt (basin|tub|bath|bucket|tank|bowl)( for a (day|week|few days)| first| tonight|),
             salt (basin|tub|bath|bucket|tank|bowl) (till|until) (somebody|someone|the boss) (looks|has a look|has looked),
             i held (it|her|him) wrong, (it|she|he) (slid|slipped|moved|jumped)( back|)( before i measured| again|), half done,
-            (hard|difficult) to see (as|because) (it|she|he) (jumps|jumped|moves|moved|will not lie still),
             each to (his|their) own, give (it|her|him) to the (kids|children|neighbours), takes all sorts, wet hands,
             my (pencil|pen) (broke|is broken|has gone|ran out),
             sorry (one|a) moment, one moment( please|), just a (moment|minute|second), give me a (moment|minute|second),

@@ -350,7 +350,8 @@ def test_a_misspelt_word_is_never_a_trait_and_always_told():
                 word[0],
                 *NUMBERS,
                 "goe",
-            }:  # "there" is no "three", and "goe" is "goes"
+                "bad",
+            }:  # "there" is no "three", "goe" is "goes", and "bald" is no "bad"
                 read = READER.remarks.read(text[: word.start()] + wrong + text[word.end() :])
                 told = read.sort in {Sort.UNKNOWN, Sort.COMPARISON, Sort.FORECAST}
                 same = [(one.trait, one.said) for one in read.found] == [(one.trait, one.said) for one in right.found]
@@ -534,3 +535,49 @@ def test_a_bare_number_behind_a_length_is_the_weight_where_weights_are_told_and_
     assert standard.read_notes(f"1: 14.5, 50 g\n{line}").records[-1].get("weight") == weight
     alone = standard.read_notes(line).records[-1]
     assert alone.get("weight") == (weight if " g" in line else None)
+
+
+@pytest.mark.parametrize(
+    ("text", "cells"),
+    [
+        ("three red fields", {"steps": "sandan"}),
+        ("otherwise two patches front and back", {"steps": "nidan"}),
+        ("one field from head to tail", {"steps": "ippon"}),
+        ("red from between the eyes to the shoulder", {"head_hi_front": "eye_line"}),
+        ("first patch from the nose to the middle of the dorsal", {"head_hi_front": "nose"}),
+        ("red between nostrils and eyes", {"head_hi_front": "eye_line or nostrils"}),
+        ("horseshoe open to the nose", {"head_hi": "u_shape"}),
+        ("red stops before the dorsal", {"bongiri": "yes", "odome": "40.000001 % to 100 %"}),
+        ("red ends exactly at the end of the dorsal, from there white", {"odome": "8 % to 25 %"}),
+        ("last patch stops two fingers before the tail", {"odome_gap": "2.5 cm to 4.2 cm"}),
+        ("a thumb of white at the end", {"odome_gap": "1.7 cm to 2.6 cm"}),
+        ("white in front of the tail is two scales", {"odome": "3 % to 7 %"}),
+        ("red goes down to the side line on both sides", {"hi_below_line": "0 %"}),
+        ("red runs down the left side to the belly", {"makibara": "yes"}),
+        ("all the red left of the dorsal", {"one_sided": "yes", "hi_left_share": "85.000001 % to 100 %"}),
+        ("nothing on the left from gill to tail", {"one_sided": "yes", "hi_left_share": "0 % to 14.999999 %"}),
+        ("red ring round the left eye", {"hi_on_eyes": "left_eye"}),
+        ("u shape on the head, hangs over the right eye a bit", {"head_hi": "u_shape", "hi_on_eyes": "right_eye"}),
+        ("lips red both top and bottom", {"kuchibeni": "yes"}),
+    ],
+)
+def test_how_far_red_reaches(text, cells):
+    assert said(text) == cells
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "next red is at the shoulder",
+        "first patch sits on the head",
+        "on the left it stops at the side line",
+        "right side stays up",
+        "kink two fingers before the tail",
+        "a scale missing, no white behind it",
+        "second field 4 cm",
+    ],
+)
+def test_what_does_not_tell_how_far_red_reaches(text):
+    (fish,) = READER.read(f"1: {text}").fish
+    assert fish.unread
+    assert {trait for trait, each in fish.said.items() if each is not None} <= {"scale_loss"}

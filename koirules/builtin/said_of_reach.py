@@ -1,0 +1,282 @@
+"""How sorters say where red (hi) begins, how far it runs and what it leaves white, by the parts of the fish that it meets.
+
+Common practice, no source; wordings from memory.
+"""
+
+from __future__ import annotations
+
+from koirules.builtin.red_pattern import DETAILS, PATTERN
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
+
+_OF_HEAD = ("maruten", *(one.name for one in DETAILS if one.name.startswith("head_") and one.name != "head_windows"))
+_OF_PATTERN = tuple(trait.name for trait in PATTERN)
+_OF_THE_END = ("odome", "odome_gap", "bongiri", "hi_front_share", "steps")
+
+_DORSAL = "(dorsal|dorsal fin|back fin|top fin)"
+_FIELD = "(patch|field|step|block|island|plate|1|red)"
+_SUCH = "(small|big|large|little|good|clear|clean|)"
+_IN_ALL = (
+    "(in all|all told|altogether|in total|otherwise|counting the head|head included|front and (back|rear)|1 behind "
+    "the other|)"
+)
+_FIRST = f"(red|colour|pattern|(first|front|head) {_FIELD}|{_FIELD} 1|(1|a) (long|big|) (patch|field|band|stripe))"
+_GOES = "(goes|runs|reaches|comes|is|lies|going|running|)"
+_TO = "(to|till|until|up to|back to|down to|as far as|right to|all the way to)"
+_BACK = (
+    f"(shoulder|neck|nape|gills|(front|start|middle|end|back|rear) of the {_DORSAL}|{_DORSAL}|mid dorsal|middle of the back|"
+    "half way (down|along) the back|(first|second|third|fourth) (scale|row|scale row) behind the head|back)"
+)
+_THERE = f"({_TO} (the|) {_BACK} (in 1 piece|)|)"
+_FROM = f"{_FIRST} {_GOES} (right|all the way|just|) from"
+
+_ENDS = "(stops|ends|finishes|quits|is over|stopping|ending)"
+_LAST = f"(red|colour|pattern|(last|rear|back|second|third|final) {_FIELD}|all red|everything)"
+_JUST = "(exactly|right|just|bang|short|well|about|a bit|)"
+_LINE = "(lateral line|side line|sideline|line of dots|dotted line|row of dots|line of holes|line on the side)"
+_BOTH = "(on both sides|both sides|left and right|on either side|each side|on each side|on the left and the right)"
+_SIDES = (("left", "right"), ("right", "left"))
+
+_FINGERS = {
+    "is 0.6 cm to 1.1 cm": "(half a finger|half a thumb)",
+    "is 1 cm to 1.6 cm": "(a|1) fingernail (width|wide|)",
+    "is 1.3 cm to 2.1 cm": "(a|1|1 good|a good) finger (width|wide|)",
+    "is 1.7 cm to 2.6 cm": "(a|1) thumb (width|wide|)",
+    "is 2.5 cm to 4.2 cm": "2 (good|) fingers (wide|)",
+    "is 3.8 cm to 6.3 cm": "3 (good|) fingers (wide|)",
+    "is 5 cm to 8.4 cm": "4 (good|) fingers (wide|)",
+}
+"""How wide fingers are."""
+
+_ROWS = {
+    "is 1 % to 3.5 %": "(a|1) (scale|row|row of scales)",
+    "is 3 % to 7 %": "2 (scales|rows|rows of scales)",
+    "is 5 % to 10 %": "3 (scales|rows|rows of scales)",
+    "is 7 % to 13 %": "4 (scales|rows|rows of scales)",
+}
+"""How much of the length rows of scales take: some 35 stand between gill and tail."""
+
+_TAIL = "(tail|tail fin|tail root|tail joint|tail base)"
+
+
+def _white_at_the_tail(wide: str) -> str:
+    """What is said for white of a width between the last red and the tail."""
+    return (
+        f"{wide} (of|) white (left|) (at the end|before the {_TAIL}|to the {_TAIL}|at the {_TAIL}|in front of the {_TAIL}), "
+        f"white (at the end|tail end|end|before the {_TAIL}|in front of the {_TAIL}|at the {_TAIL}) (is|of|) (only|just|about|) "
+        f"{wide}, white (for|) {wide} (to|before) the {_TAIL}, {_LAST} {_ENDS} (only|just|about|) {wide} (before|short of|off|"
+        f"from|in front of) the {_TAIL}, {wide} (between the (red|last patch|last field) and the tail|to go to the tail)"
+    )
+
+
+SAID_OF_REACH: tuple[Saying, ...] = (
+    Spoken(
+        "head_hi_front",
+        alone={
+            "is behind_eyes": f"{_FROM} (just|right|) behind the eyes {_THERE}, {_FIRST} {_ENDS} {_JUST} behind the eyes",
+            "is behind_eyes or eye_line": f"{_FROM} the (forehead|top of the head|crown) {_THERE}",
+            "is eye_line": f"{_FROM} (between|) the eyes {_THERE}, {_FROM} the (eye line|line of the eyes) {_THERE}",
+            "is eye_line or nostrils": f"{_FIRST} ((starts|begins|ends|stops|is|lies|) between the (nostrils and the eyes|"
+            "eyes and "
+            "the nostrils|nostrils and eyes|eyes and nostrils)|(ends|stops) (just|a bit|half a finger|a hair|short|) "
+            "(before|short "
+            "of|behind) the nostrils)",
+            "is nostrils": f"{_FROM} the nostrils {_THERE}",
+            "is nose": f"{_FROM} the (nose|nose tip|tip of the nose|snout|very tip of the nose) {_THERE}",
+            "is lips": f"{_FROM} the (lips|lip|mouth) {_THERE}",
+        },
+    ),
+    Spoken(
+        "head_hi_front",
+        after=_OF_HEAD,
+        alone={
+            "is eye_line or nostrils": "(ends|stops) (just|a bit|half a finger|a hair|) (before|behind|short of) the nostrils"
+        },
+    ),
+    Spoken(
+        "head_hi",
+        alone={
+            "at least small": "(there is|has|with|) (1|some|) (red|) (patch|field|block) on the head (for sure|too|also|), "
+            "red on "
+            "the head (for sure|too|also), (there is|has|with) red on the head",
+            "is none": "(first|front) (patch|field|step|red|1) (only|just|) (begins|starts) (only|just|right|) behind the "
+            "(head|shoulder|"
+            "neck|nape|gills), (first|front) (patch|field|step|red) (only|just|) (begins|starts) (only|just|right|) (at|on) "
+            "the shoulder",
+            "is u_shape": "(u|u shape|horseshoe) (on the head|) (open|opens|opening) (to|towards) the (nose|front)",
+        },
+    ),
+    SpokenTogether(
+        "(all|everything|whole fish) (is|) white (but|except|apart from|bar|save) (for|) (the|a bit on the|a patch on the) "
+        "(shoulder|back|dorsal|tail|tail end|rear)",
+        "head_hi is none and step_count is 1",
+    ),
+    SpokenTogether("(opens|open) (to|towards) the (nose|front)", "nothing"),
+    Spoken(
+        "maruten",
+        alone={
+            "is yes": "(head (patch|spot|field|mark)|(patch|spot|field|mark) on the head) (and|is|) (then|) (white|touches "
+            "nothing|"
+            "not touching anything|does not touch anything|does not touch the (body|shoulder|rest)|free of the body|not "
+            "connected|sits free (from the body red|from the body|of the body|))"
+        },
+    ),
+    Spoken(
+        "maruten",
+        after=_OF_HEAD,
+        alone={
+            "is yes": "(spot|patch|field|) (is|sits|) (not touching anything|touches nothing|does not touch anything|free "
+            "from the "
+            "body red|free from the body|not connected to anything|not joined to anything)"
+        },
+    ),
+    *(
+        Spoken(
+            "hi_on_eyes",
+            alone={
+                f"includes {side}_eye": f"(red|) ring (of red|) (round|around|about) the {side} eye, red ring (round|around) the "
+                f"{side} (eye|1), (head (patch|field|red|spot)|cap|hood) (leans|hangs|slips|slides|comes|laps|sits) (a bit|"
+                "a touch|) "
+                f"(over|into|onto|on) the {side} eye (a bit|a touch|), (white head|head (is|) white) (but|except) (for|) a "
+                "(red|) "
+                f"(stripe|spot|line|dab|bit|patch|dot|bit of red) (over|on|at) the {side} eye, {side} eye (has|with) (a|) (red|) "
+                "(ring|rim|edge) (of red|) (round it|around it)"
+            },
+        )
+        for side, _ in _SIDES
+    ),
+    *(
+        Spoken(
+            "hi_on_eyes",
+            after=_OF_HEAD,
+            alone={
+                f"includes {side}_eye": f"(it|) (hangs|slips|slides|comes|laps|goes) (a bit|a touch|just|) (over|into|onto) "
+                f"the {side} "
+                f"eye (a bit|a touch|), (it|) (touches|clips|catches|covers|reaches|takes in) the {side} eye (a bit|a touch|)"
+            },
+        )
+        for side, _ in _SIDES
+    ),
+    Spoken(
+        "kuchibeni",
+        alone={
+            "is yes": "red on both lips, both lips (are|) red, lips red (both|) (top and bottom|upper and lower), red on (the|) "
+            "(upper|top|lower|bottom) lip, (upper|top|lower|bottom) lip (is|) red, lip (is|) red (on|) (the|) (left|right|both) "
+            "(half|side|corner|sides|corners) (only|), red on (the|) (left|right) (half|side) of the (lip|lips|mouth)"
+        },
+    ),
+    SpokenTogether(
+        f"{_LAST} {_ENDS} {_JUST} (before|in front of|short of|at the (front|start|beginning|first ray) of|where) (the|) "
+        f"{_DORSAL} "
+        f"(begins|starts|), (red|colour|pattern) only (to|as far as|up to) the (front|start) of the {_DORSAL}",
+        "bongiri is yes and odome above 40 %",
+    ),
+    SpokenTogether(
+        f"{_LAST} {_ENDS} {_JUST} (half way|half way (down|along) (the|) (back|body|{_DORSAL})|(at|in|under) the middle of the "
+        f"(back|{_DORSAL})|at mid dorsal), (rear|back|hind|last) (half|third) (of the (fish|body|back)|) (is|) (all|completely|) "
+        f"(white|bare|empty|without red), (all|) white from the (middle|{_DORSAL}|middle of the {_DORSAL}|front of the "
+        f"{_DORSAL}) "
+        f"(on|back|to the tail|down) (to the tail|), (from|behind|after|past) the {_DORSAL} (on|) (all|only|nothing but|bare|) "
+        f"(white|nothing|bare|empty)",
+        "bongiri is yes",
+    ),
+    Spoken(
+        "odome",
+        alone={
+            "is 8 % to 25 %": f"{_LAST} {_ENDS} {_JUST} (at|with|by|on|behind) (the|) ((end|back|rear|last ray|back end|"
+            "tail end) of the "
+            f"{_DORSAL}|last (dorsal|) ray|last ray of the {_DORSAL}|rear edge of the {_DORSAL}), {_LAST} {_ENDS} {_JUST} "
+            "where the "
+            f"{_DORSAL} (ends|stops)",
+            "below 1 %": f"(last|rear|tail) (patch|field|step) (sits|lies) (right|just|bang|) (on|against|up against) the "
+            f"{_TAIL}, {_LAST} (runs|goes|) "
+            "to the very (edge|end|tail)",
+            **{rows: _white_at_the_tail(wide) for rows, wide in _ROWS.items()},
+        },
+    ),
+    Spoken(
+        "odome",
+        after=_OF_THE_END,
+        alone={
+            "at least 4 %": "(from there|behind that|behind it|after that|after it|then) (on|) (it is|) (all|bare|just|only|"
+            "nothing but|"
+            "clean|) (white|nothing|empty) (right|all the way|) (to the tail|back to the tail|down to the tail|), (all|just|"
+            ") white "
+            "(from there|behind that|behind it|after that) (on|back|to the tail|), nothing (after|behind|past) (that|it)",
+            "below 1 %": "no white (behind|after|past) (it|that|the last (patch|field|1)), (right|) to the very (edge|end), "
+            "(tip|point|"
+            "end of it) (just|) (touches|reaches) the tail",
+        },
+    ),
+    Spoken("odome_gap", alone={width: _white_at_the_tail(wide) for width, wide in _FINGERS.items()}),
+    Spoken("odome_gap", "white end, last (patch|field|step|1) (stops|ends), white tail end of"),
+    Spoken(
+        "hi_below_line",
+        alone={
+            "is 0 %": f"(red|colour|pattern|it) ((goes|runs|reaches|comes|hangs) (down|) (to|as far as)|(ends|stops) at) "
+            f"the {_LINE} {_BOTH}, "
+            f"(red|colour|pattern|it) (goes|runs|reaches|comes|hangs) down both sides (to|as far as) the {_LINE}, (sides|"
+            "flanks|both "
+            f"sides) (are|) (clean|white|clear|bare) (below|under) the ({_LINE}|line), no red (below|under) the {_LINE}, "
+            "(red|colour|"
+            f"pattern) (stays|keeps|is) (well|) above the {_LINE} {_BOTH}",
+            "above 0 %": f"(red|colour|pattern|it) (goes|runs|reaches|comes|hangs) (down|) (past|below|under|beyond) the {_LINE} "
+            f"(on the (left|right)|{_BOTH}|), (1|2|3|4|5|a few) (scales|rows|scale|row|rows of scales) (below|under|past) "
+            f"the {_LINE}",
+        },
+    ),
+    Spoken(
+        "makibara",
+        alone={
+            "is yes": "(red|colour) (goes|runs|reaches|comes|hangs|wraps) (right|all the way|) down (the|her|his|) (left|"
+            "right|both|) "
+            "(side|sides|flank|flanks) (right|all the way|) (to|onto|into|on) the (belly|underside)"
+        },
+    ),
+    *(
+        SpokenTogether(
+            f"all (of|) (the|) red (is|lies|sits|) {side} of the ({_DORSAL}|spine|middle|middle line|centre line|midline|"
+            "back line|"
+            f"ridge), {other} side (is|) (all|completely|) (white|bare|empty|clean) from (gill|head|gills|nose) to tail, "
+            "(nothing|no "
+            f"red) on the {other} (side|) from (gill|head|gills|nose) to tail, (all|) (red|pattern) (is|) only {side} of the "
+            f"({_DORSAL}|spine|middle)",
+            f"one_sided is yes and hi_left_share {share}",
+        )
+        for (side, other), share in zip(_SIDES, ("above 85 %", "below 15 %"), strict=True)
+    ),
+    Spoken(
+        "hi_front_share",
+        alone={
+            "above 70 %": "(so|) (the|) front (half|end|) (is|) (full|heavy|loaded|busy) and (the|) (back|rear|tail end) "
+            "(half|end|) "
+            "(is|) (empty|bare|light|white|thin)"
+        },
+    ),
+    Spoken(
+        "steps",
+        alone={
+            **{
+                f"is {name}": f"(pattern|otherwise|i count|pattern is|) {number} {_SUCH} (red|separate|) (fields|bands|fields of "
+                f"red|bands of red) {_IN_ALL}, (pattern|otherwise|i count) {number} {_SUCH} (red|) (patches|steps) {_IN_ALL}, "
+                f"{number} (red|) (patches|steps) (otherwise|front and (back|rear)|1 behind the other), (patches|fields|steps) "
+                f"{number}, pattern to the tail in {number}"
+                for name, number in (
+                    ("nidan", "2"),
+                    ("sandan", "3"),
+                    ("yondan", "4"),
+                    ("godan", "5"),
+                    ("many", "(6|7|8)"),
+                )
+            },
+            "is ippon or inazuma": "never (stops|breaks) (until|till) the (tail|end)",
+            "is ippon": "(1|a single) (field|block|band) (from head to tail|from the head to the tail|all the way|without a "
+            "break|"
+            "from nose to tail), red all along the back (with|and) (no|without a) (gap|break), red (from|) (head to tail|"
+            "the head to "
+            "the tail|nose to tail) (in 1 piece|without a break|with no break|in 1 go)",
+            "is inazuma": "(red|pattern|it) (goes|runs|swings|sits) (first|) (left|right) then (left|right) then (left|"
+            "right) (again|)",
+        },
+    ),
+)
+"""What is said of how far red reaches."""
