@@ -14,7 +14,7 @@ _RED = "(red|colour)"
 _IT = "(red|pattern|colour|patches|all the patches|it all)"
 _AT_ALL = "(at all|whatever|whatsoever|anywhere|to speak of|on this 1|to be seen|)"
 _PATCHES = (
-    "(steps|patches|dan|red bits|bits|lumps of red|chunks of red|lots of red|bits of pattern|step pattern|dan pattern|"
+    "(steps|patches|dan|red bits|lumps of red|chunks of red|lots of red|bits of pattern|step pattern|dan pattern|"
     "islands|blobs|saddles|splodges|blocks|pieces|stepper|steps of red|steps of colour|(red|separate) (patches|steps|"
     "areas|islands|blobs|blocks)|(patches|blobs|islands|spots|areas|pieces|bits|blocks|saddles|splodges|splashes) of "
     "(red|colour))"
@@ -126,8 +126,8 @@ def _sides(side: str, most: str, only: str) -> dict[str, str]:
     """What is said for red that lies more, or only, on one side, by readings of the share of the left."""
     there = f"((on|to|over on|over to|down|towards|over) (the|her|his|) {side} (side|flank|half|)|{side})"
     heavy = (
-        f"{side} heavy, (pattern|red) leans {side}, (pattern|red) (leans|hangs|falls|pulls|slides) to the {side}, "
-        f"more (red|) on the {side} than (on|) (the|) (left|right)"
+        f"{side} heavy, (pattern|red) leans {side}, (pattern|red) (leans|hangs|falls|pulls|slides) to the {side}, more "
+        f"(red|) on the {side} than (on|) (the|) (left|right)"
     )
     weight = f"(all|all the|) weight (is|) (all|mostly|) (on|to) the {side}"
     return {most: f"{_side(_MOST, there)}, {heavy}, {weight}", only: _side(_ALL, there)}
@@ -176,8 +176,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "is 0 %": "all white, no (red|hi|colour) (on it|on her|on this 1|) (at all|anywhere|whatsoever|), pure "
             "white fish, plain white, white all over, shiromuji, plain white fish, white as a sheet all over, not a "
             "(scale|speck|spot) of red (on it|on her|anywhere|), 白無地",
-            "above 60 %": "(not|never) enough white, short of white, (could do "
-            "with|wants|needs) (more|a bit more) white",
+            "above 60 %": "(not|never) enough white, short of white, (could do with|wants|needs) (more|a bit more) white",
             "above 75 %": "(almost|nearly) (completely|all|entirely) red, red (almost|nearly) (all over|everywhere), "
             "(barely|hardly) any white (on (it|her|him)|left|), (far|way|much) too (much red|red), heavy on the red, "
             "(mostly|mainly|largely) red (this 1|fish|), too much red, too red, heavy red, heavy hi, a lot of red, lots "
@@ -481,11 +480,11 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "small patches, little patches",
         levels={"none": "no, without", "few": "few, a few, some, one or two", "many": "many, lots of, too many, all"},
         alone={
-            "is few": "one small patch, (last|second|first|third|tail|rear|back|end|fourth) (patch|step|1|red|piece|) "
-            "(is|) (very|rather|a bit|too|only|on the|quite|so|) (small|tiny|little|short|undersized|(a|) (crumb|dab|"
-            "dot|smudge|scrap|speck)|small side), small (last|second|first|third|rear|tail) (patch|step), the third "
-            "very small, (1|one) patch (is|) (very|) small, (a|) (small|little|tiny) (patch|step|1) at the (end|tail|"
-            "rear|back), (1|one) (is|) (small|tiny) and (1|one) (is|) big",
+            "is few": "one small patch, (last|second|first|third|tail|rear|back|end|fourth) (patch|step|1|red|piece) "
+            "(is|) (very|rather|a bit|too|only|on the|quite|so|) (small|tiny|little|undersized|(a|) (crumb|dab|dot|"
+            "smudge|scrap|speck)|small side), small (last|second|first|third|rear|tail) (patch|step), the third very "
+            "small, (1|one) patch (is|) (very|) small, (a|) (small|little|tiny) (patch|step|1) at the (end|tail|rear|"
+            "back), (1|one) (is|) (small|tiny) and (1|one) (is|) big",
         },
     ),
     Spoken("smallest_patch", "smallest patch, smallest red patch, smallest step"),
@@ -588,6 +587,10 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "(good|nice|lovely|perfect|great) balance (to (it|the pattern)|front (to|and) back|in the pattern|all round|"
             "), (well placed|well spaced|nicely placed|well laid out) (patches|steps), patches (where (you|i) (want|"
             "like) them|in the right places)",
+            "at most fair": "not (very|that|so|too|really|particularly|quite|all that|) (well|nicely|evenly|) (balanced|"
+            "spread|spaced|placed|laid out), balance (is|) not (there|right|great|the best|perfect|what it could be|"
+            "quite there|quite right|good), balance could be better, (pattern|red) could be (better balanced|better "
+            "spread), pattern (is|) not (very|that|so|quite|really|) (well|) balanced",
             "is poor": "unbalanced, badly spaced, pattern (is|) all wrong, out of balance (at|in|on) the (rear|back end|"
             "front|tail), (badly|poorly) placed (patches|steps), out of balance, off balance, (badly|poorly) (balanced|"
             "spread|placed|distributed|laid out), no balance (to it|at all|in it|), lopsided, lopsided pattern, pattern "

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from decimal import Decimal
+from functools import lru_cache
 from hashlib import sha256
 from types import MappingProxyType
+from typing import Any
 
 from attrs import define, evolve, field, frozen
 
@@ -87,7 +91,11 @@ _MERE_PRAISE = _words("good great fine decent proper clear clean strong true typ
 _NOTHING: Mapping[str, int] = MappingProxyType({})
 
 
-@define
+_NOWHERE: dict[str, Any] = {}
+"""Shared by the nodes behind which nothing comes: most of them, and each dict of its own costs the collector time."""
+
+
+@define(eq=False)
 class _Node:
     """The words that a phrase can begin with, and what they are where they end.
 
@@ -97,8 +105,8 @@ class _Node:
     for anything, so that another trait of that name may go before them.
     """
 
-    after: dict[str, _Node] = field(factory=dict)
-    joins: list[_Node] = field(factory=list)
+    after: dict[str, _Node] = _NOWHERE
+    joins: tuple[_Node, ...] = ()
     means: Means | None = None
     names: tuple[str, ...] = ()
     beside: tuple[str, ...] = ()
@@ -200,7 +208,8 @@ class Lexicon:
     @classmethod
     def of(cls, rules: Rules) -> Lexicon:
         """The lexicon of a checked standard."""
-        built = _Building(rules)
+        with _uncollected():
+            built = _Building(rules)
         digest = sha256("\n".join(sorted(built.said)).encode()).hexdigest()
         length = rules.traits.get("length")
         usual = [] if length is None else [length.usual_at(stage) for stage in (None, rules.stage)]
@@ -545,6 +554,23 @@ def opposite_of(kind: Kind, said: Said) -> Said | None:
             return None
 
 
+@contextmanager
+def _uncollected() -> Iterator[None]:
+    """Without the collector of garbage: it would go through tens of thousands of nodes again and again, and all of them stay."""
+    on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if on:
+            gc.enable()
+
+
+@lru_cache(maxsize=8192)
+def _without_articles(words: str) -> tuple[str, ...]:
+    return tuple(token for token in tokens_of(words) if token not in ARTICLES)
+
+
 class _Building:
     """Puts the phrases of a standard together, what is nearer to the page first."""
 
@@ -602,6 +628,8 @@ class _Building:
             word = _ALIKE.get(token, token)
             after = node.after.get(word)
             if after is None:
+                if node.after is _NOWHERE:
+                    node.after = {}
                 node.after[word] = after = _Node()
             node = after
         return node
@@ -610,14 +638,14 @@ class _Building:
         """The end of what follows a node; what may stand at one place leads on to one node."""
         for part in sequel:
             if isinstance(part, str):
-                node = self._along(node, (token for token in tokens_of(part) if token not in ARTICLES))
+                node = self._along(node, _without_articles(part))
                 continue
             join = self.joins.get((id(node), part))
             if join is None:
                 join = self.joins[id(node), part] = _Node()
                 for end in [self._follow(node, each) for each in part.each]:
                     if join not in end.joins:
-                        end.joins.append(join)
+                        end.joins = (*end.joins, join)
             node = join
         return node
 

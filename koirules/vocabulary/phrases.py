@@ -12,6 +12,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
+from functools import lru_cache
 from types import MappingProxyType
 from typing import Any, Literal
 
@@ -108,6 +109,7 @@ def brackets_match(wording: str) -> bool:
     return _pattern(wording) is not None or not set("()|") & set(wording)
 
 
+@lru_cache(maxsize=8192)
 def _pattern(wording: str) -> Sequel | None:
     parts = iter(_PART.findall(wording))
     read, closed = _alternatives(parts)
