@@ -7,10 +7,10 @@ from collections.abc import Mapping, Sequence
 
 from attrs import evolve, frozen
 
-from koirules.notes.lexicon import SKIPPED
 from koirules.notes.numbers import plain_numbers
 from koirules.notes.remarks import Found, Remark, RemarkReader, Sort
 from koirules.notes.talk import CORRECTS_AHEAD, CORRECTS_BEHIND, CORRECTS_BETWEEN, HEDGES, MILD_CORRECTIONS, without
+from koirules.notes.tree import SKIPPED
 from koirules.standard.check.phrasing import meet
 from koirules.vocabulary.kinds import Count, Number, Places
 from koirules.vocabulary.readings import PlaceSet, Span

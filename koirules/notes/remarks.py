@@ -7,19 +7,7 @@ from enum import Enum
 
 from attrs import evolve, field, frozen
 
-from koirules.notes.lexicon import (
-    ARTICLES,
-    INSIDE,
-    SKIPPED,
-    Hit,
-    Lexicon,
-    Means,
-    is_text,
-    none_of,
-    noted_at_least,
-    opposite_of,
-    takes_number,
-)
+from koirules.notes.lexicon import Hit, Lexicon
 from koirules.notes.numbers import Written, number_at, plain_numbers
 from koirules.notes.parts import past_everywhere, past_owner, past_part
 from koirules.notes.talk import (
@@ -35,6 +23,17 @@ from koirules.notes.talk import (
     verdict_beside,
     verdict_of,
     without,
+)
+from koirules.notes.tree import (
+    ARTICLES,
+    INSIDE,
+    SKIPPED,
+    Means,
+    is_text,
+    none_of,
+    noted_at_least,
+    opposite_of,
+    takes_number,
 )
 from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Said, Stated

@@ -10,8 +10,8 @@ from collections.abc import Callable, Iterator, Mapping
 from functools import lru_cache
 from itertools import pairwise
 
-from koirules.notes.lexicon import SKIPPED
 from koirules.notes.numbers import number_at
+from koirules.notes.tree import SKIPPED
 from koirules.vocabulary.phrases import examples_of, sequel_of, wordings_in
 from koirules.vocabulary.wordings import tokens_of
 

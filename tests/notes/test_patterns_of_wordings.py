@@ -7,8 +7,9 @@ import pytest
 from attrs import evolve
 
 import koirules
-from koirules.notes.lexicon import ARTICLES, Lexicon
+from koirules.notes.lexicon import Lexicon
 from koirules.notes.reader import NotesReader
+from koirules.notes.tree import ARTICLES
 from koirules.standard.check.phrasing import read_alone, read_means
 from koirules.testing import registry_with
 from koirules.vocabulary.phrases import Spoken, brackets_match, examples_of, sequel_of, wordings_in
