@@ -7,8 +7,9 @@ from collections.abc import Mapping, Sequence
 
 from attrs import evolve, frozen
 
+from koirules.notes.found import Found
 from koirules.notes.numbers import plain_numbers
-from koirules.notes.remarks import Found, Remark, RemarkReader, Sort
+from koirules.notes.remarks import Remark, RemarkReader, Sort
 from koirules.notes.talk import CORRECTS_AHEAD, CORRECTS_BEHIND, CORRECTS_BETWEEN, HEDGES, MILD_CORRECTIONS, without
 from koirules.notes.tree import SKIPPED
 from koirules.standard.check.phrasing import meet

@@ -6,10 +6,11 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from attrs import define, evolve, field, frozen
 
+from koirules.notes.found import Found
 from koirules.notes.leaning import Leaning, corrected
 from koirules.notes.lexicon import Lexicon
 from koirules.notes.lines import ALL, Line, LineCutter
-from koirules.notes.remarks import Found, Remark, RemarkReader, Sort
+from koirules.notes.remarks import Remark, RemarkReader, Sort
 from koirules.problems import Cell, Problem
 from koirules.problems import noting as say
 from koirules.standard.check.phrasing import meet

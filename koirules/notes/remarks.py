@@ -7,6 +7,7 @@ from enum import Enum
 
 from attrs import evolve, field, frozen
 
+from koirules.notes.found import Found, hedge
 from koirules.notes.lexicon import Hit, Lexicon
 from koirules.notes.numbers import Written, number_at, plain_numbers
 from koirules.notes.parts import past_everywhere, past_owner, past_part
@@ -37,11 +38,10 @@ from koirules.notes.tree import (
 )
 from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Said, Stated
-from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo, words_of
+from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo
 from koirules.vocabulary.phrases import wordings_in
 from koirules.vocabulary.plain_text import plain
-from koirules.vocabulary.readings import NO, YES, PlaceSet, Span, anything
-from koirules.vocabulary.traits import Trait
+from koirules.vocabulary.readings import NO, YES, PlaceSet, Span
 from koirules.vocabulary.units import OWN_UNITS, Dimension
 from koirules.vocabulary.wordings import NUMBERS, tokens_of
 
@@ -57,20 +57,6 @@ class Sort(Enum):
     FORECAST = "forecast"
     COMPARISON = "comparison"
     UNKNOWN = "not understood"
-
-
-@frozen
-class Found:
-    """What a remark says of a trait. said: None where it says no more than that nobody can tell. phrase: by which words.
-
-    after: traits of which the remark before has to speak, where there is one.
-    """
-
-    trait: str
-    said: Said | None
-    phrase: str
-    hedged: bool = False
-    after: tuple[str, ...] = ()
 
 
 @frozen
@@ -793,26 +779,3 @@ class _Scan:
                 return PlaceSet.exactly(0)
             case _:
                 return None
-
-
-def hedge(found: Found, trait: Trait, *, number_too: bool = True) -> Found:
-    """What a hedged remark says: a scale one word wider either way, a count by one, a number by a tenth, all else unknown."""
-    kind, said = trait.kind, found.said
-    match kind, said:
-        case Scale(), int(bits):
-            size = len(words_of(kind))
-            return evolve(found, said=(bits | bits << 1 | bits >> 1) & ((1 << size) - 1), hedged=True)
-        case ((Number() | Count()), Span(low, high)):
-            if not number_too:
-                return evolve(found, hedged=True)
-            whole = anything(kind)
-            if not isinstance(whole, Span):
-                raise AssertionError("a number is read as a span")
-            if isinstance(kind, Number) and low == high == 0:
-                return evolve(
-                    found, said=None, hedged=True
-                )  # a tenth of nothing would be nothing: `nearly none` is some
-            by = (1.0, 1.0) if isinstance(kind, Count) else (abs(low) / 10, abs(high) / 10)
-            return evolve(found, said=Span(max(low - by[0], whole.low), min(high + by[1], whole.high)), hedged=True)
-        case _:
-            return evolve(found, said=None, hedged=True)
