@@ -151,7 +151,7 @@ class Reasoner:
                 limit = teller.rules.limits[place]
                 return teller.limit(limit, state or State.NO, teller.rules.grades[limit.grade], trace, record)
 
-    def counted_in(self, about: Told, over: Mapping[str, tuple[int, int]]) -> str:
+    def counted_in(self, about: Told, over: Mapping[str, tuple[int, int, int]]) -> str:
         """Over how many fish the figures of the batch are that a part reads, in words (Teller.counted_in)."""
         return self.teller.counted_in(f"{about.kind} {about.name}", over) if over else ""
 

@@ -113,12 +113,12 @@ class Teller:
         words = [self.plain.number(length, Numeric(Dimension.LENGTH)) for length in sorted(lengths)]
         return self.say("grown to {length}", length=self.plain.tongue.listed(words)) if words else ""
 
-    def counted_in(self, key: str, over: Mapping[str, tuple[int, int]]) -> str:
-        """Over how many fish of how many the figures of the batch are that a part reads, in words; "" where it reads none."""
+    def counted_in(self, key: str, over: Mapping[str, tuple[int, int, int]]) -> str:
+        """Over how many fish of how many the figures of the batch are that a part reads, and of how many it was assumed."""
         told = []
         for one in self._supplied[key]:
             if one.key in over and isinstance(one.source, Figure):
-                counted, every = over[one.key]
+                counted, every, assumed = over[one.key]
                 over_all, over_some = (
                     to_say("batch {figure} over all {every}"),
                     to_say("batch {figure} over {number} of {every}"),
@@ -126,14 +126,11 @@ class Teller:
                 tongue, subject = self.plain.tongue, self.rules.subject
                 fish = tongue.counted(subject.one, subject.many, every)
                 figure = tongue.of(str(one.source.kind), "figure of a batch")
-                told.append(
-                    self.say(
-                        over_all if counted == every else over_some,
-                        figure=figure,
-                        number=tongue.whole(counted),
-                        every=fish,
-                    )
-                )
+                which = over_all if counted == every else over_some
+                found = self.say(which, figure=figure, number=tongue.whole(counted), every=fish)
+                if assumed:
+                    found = self.say("{figure}, {number} of them assumed", figure=found, number=tongue.whole(assumed))
+                told.append(found)
         return self.plain.tongue.joined(dict.fromkeys(told))
 
     def criterion(self, part: Points | Extra, place: int, trace: Trace, record: Mapping[str, Reading]) -> str:

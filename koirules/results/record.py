@@ -52,7 +52,7 @@ class Record:
     before: Mapping[str, Reading] | None = field(default=None, hash=False)
     measured: bool = False
     doubts: tuple[Problem, ...] = ()
-    over: Mapping[str, tuple[int, int]] = field(factory=dict, hash=False)
+    over: Mapping[str, tuple[int, int, int]] = field(factory=dict, hash=False)
     outside: str = ""
     unreadable: tuple[tuple[str, str], ...] = ()
     looked: bool | None = None

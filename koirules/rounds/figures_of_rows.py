@@ -34,10 +34,22 @@ class Seen:
 
 @frozen
 class _Level:
-    """Figures that are worked out together, and the function that reads what they need of each fish."""
+    """Figures that are worked out together, and the function that reads what they need of each fish.
+
+    written: the same for what they are figures of without what silence means, of those that read a silent trait.
+    """
 
     figures: tuple[tuple[Supplied, Figure], ...]
     values: NodeValues
+    written: NodeValues
+
+    def assumed(self, readings: Readings) -> list[bool]:
+        """For each figure whether a fish has its value from what silence means alone."""
+        values = iter(self.written.run(readings))
+        return [
+            figure.as_written is not None and one_value(figure.of.type, next(values)) is None
+            for _, figure in self.figures
+        ]
 
 
 @frozen
@@ -53,7 +65,9 @@ class FiguresOfRows:
         for level in asked.levels:
             figures = tuple((one, one.source) for one in level if isinstance(one.source, Figure))
             nodes: list[Node] = [node for _, figure in figures for node in figure.reads]
-            made.append(_Level(figures, compile_nodes(rules, settings, nodes, graded=graded)))
+            alone = [figure.as_written for _, figure in figures if figure.as_written is not None]
+            values, written = (compile_nodes(rules, settings, each, graded=graded) for each in (nodes, alone))
+            made.append(_Level(figures, values, written))
         return cls(tuple(made))
 
     @property
@@ -91,19 +105,27 @@ class FiguresOfRows:
                         readings[supplied.key] = reading
         return lacks
 
-    def counts(self, fish: Sequence[Readings]) -> list[dict[str, tuple[int, int]]]:
-        """For each fish, which have their figures over these: by the key of a figure how many fish it counts, of how many."""
-        found: list[dict[str, tuple[int, int]]] = [{} for _ in fish]
+    def counts(self, fish: Sequence[Readings]) -> list[dict[str, tuple[int, int, int]]]:
+        """For each fish, which have their figures over these: by the key of a figure what it counts.
+
+        That is how many fish, of how many, and how many of those it counts have what it is of from silence alone.
+        """
+        found: list[dict[str, tuple[int, int, int]]] = [{} for _ in fish]
         for level in self.levels:
             own = [list(_split(level, each)) for each in fish]
+            silent = [level.assumed(each) for each in fish]
             for i, (supplied, figure) in enumerate(level.figures):
                 if figure.kept_by:
                     continue
                 every = Counter(each[i][0] for each in own)
                 counted = Counter(each[i][0] for each in own if each[i][1] is not None)
+                assumed = Counter(
+                    each[i][0] for each, of in zip(own, silent, strict=True) if each[i][1] is not None and of[i]
+                )
                 for counts, readings, each in zip(found, fish, own, strict=True):
                     if supplied.key in readings:
-                        counts[supplied.key] = counted[each[i][0]], every[each[i][0]]
+                        group = each[i][0]
+                        counts[supplied.key] = counted[group], every[group], assumed[group]
         return found
 
     def supply_ends(
@@ -159,7 +181,7 @@ def _split(level: _Level, readings: Readings) -> Iterator[tuple[Group | None, in
     values = iter(level.values.run(readings))
     for _, figure in level.figures:
         value = one_value(figure.of.type, next(values))
-        group = tuple(one_value(node.type, next(values)) for node in figure.same)
+        group = tuple(one_value(node.type, next(values)) for node in figure.groups)
         yield (None if None in group else group), value if isinstance(value, int) else None
 
 
@@ -168,7 +190,7 @@ def _split_ends(level: _Level, readings: Readings) -> Iterator[tuple[Group | Non
     values = iter(level.values.run(readings))
     for _, figure in level.figures:
         ends = value_ends(figure.of.type, next(values))
-        group = tuple(one_value(node.type, next(values)) for node in figure.same)
+        group = tuple(one_value(node.type, next(values)) for node in figure.groups)
         yield (None if None in group else group), ends
 
 

@@ -85,9 +85,10 @@ def alerts_of(job: Job) -> tuple[AlertShown, ...]:
     figures: dict[str, Span] = {}
     later: dict[str, Span] = {}
     for key, table in tables.items():
-        found = None if table.figure.same or table.figure.kind.own else table.millionths((), None)
+        everybody = (1,) * len(table.figure.enough)
+        found = None if table.figure.same or table.figure.kind.own else table.millionths(everybody, None)
         if found is not None:
-            ends = table.ends((), None)
+            ends = table.ends(everybody, None)
             figures[key] = Span(found / 1_000_000.0, found / 1_000_000.0)
             if ends is not None:
                 later[key] = Span(ends[0] / 1_000_000.0, ends[1] / 1_000_000.0)

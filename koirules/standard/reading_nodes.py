@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
+from attrs import evolve
+
 from koirules.language.syntax import Word
 from koirules.meaning.operators import MILLIONTHS, TRUTH_OF_STEPS
 from koirules.problems import Place
@@ -66,6 +70,22 @@ def recorded(of: TraitRead | Supplied, through: Node, place: Place) -> Node:
 def as_written(of: TraitRead) -> Supplied:
     """A trait as it was written, of which silence means something."""
     return Supplied(written_key(of.trait.name), Written(of), of.type, of.range, of.place)
+
+
+def written_alone(node: Node, silent: Collection[str]) -> Node | None:
+    """What a node is without what silence means: each trait as it was written. None where it reads no silent trait."""
+    match node:
+        case TraitRead(trait=trait):
+            return as_written(node) if trait.name in silent else None
+        case TermRead(node=inner):
+            return written_alone(inner, silent)
+        case Apply(operands=operands):
+            written = [written_alone(one, silent) for one in operands]
+            if not any(written):
+                return None
+            return evolve(node, operands=tuple(one or other for one, other in zip(written, operands, strict=True)))
+        case _:
+            return None
 
 
 def written_key(trait: str) -> str:

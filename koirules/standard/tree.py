@@ -74,7 +74,8 @@ class Figure:
 
     kind: which figure; percent: of a percentile. of: what it is a figure of. same: only over fish that have all of these in
     common. kept_by: only over those kept by this round, "" for all that it can look at. least: over so many recorded ones or
-    not at all.
+    not at all. as_written: `of` without what silence means, where it reads such a trait: what is assumed of a fish is not
+    recorded. enough: what is known only where so many have that, one node or none.
     """
 
     kind: Aggregate
@@ -83,11 +84,18 @@ class Figure:
     same: tuple[Node, ...] = ()
     kept_by: str = ""
     least: int = 0
+    as_written: Node | None = None
+    enough: tuple[Node, ...] = ()
+
+    @property
+    def groups(self) -> tuple[Node, ...]:
+        """What tells the fish apart that it is taken over; a fish of which any of it is not known counts in none."""
+        return (*self.same, *self.enough)
 
     @property
     def reads(self) -> tuple[Node, ...]:
         """The expressions that it reads of each fish."""
-        return (self.of, *self.same)
+        return (self.of, *self.groups)
 
 
 @frozen

@@ -14,8 +14,10 @@ from tests.judge import model as m
 from tests.judge import values as v
 from tests.judge.judge import Verdict, half_up, look_at_ranges, section_ends, verdict_of
 from tests.judge.look import Look, Record, look_at
+from tests.judge.looks import said_otherwise
 from tests.judge.reckoning import named, truth, worth
 from tests.judge.rounds import RoundVerdict, run_rounds
+from tests.judge.silence import filled
 
 Groups = tuple[object, ...]
 
@@ -67,7 +69,13 @@ def judge_batch(
 
 def first_look(standard: m.Standard, fish: Looked, anything: object) -> Look:
     before = None if fish.before is None else evolve(look_at(standard, fish.before, None), anything=anything)
-    return evolve(look_at(standard, fish.record, None), before=before, anything=anything)
+    otherwise = {one.trait for one in standard.silence if fish.before and said_otherwise(standard, one, fish.before)}
+    whole = {
+        name: value for name, value in filled(standard, fish.record).items() if name not in otherwise - {*fish.record}
+    }
+    told = fish.record if len(whole) > len(fish.record) else None
+    look = look_at(standard, whole, frozenset(fish.record))
+    return evolve(look, before=before, anything=anything, told=told)
 
 
 def bit(fault: str, verdict: Verdict) -> v.Truth:
@@ -118,8 +126,17 @@ class Population:
             return None
         found = [self.value(figure, each) for each in members if self.group(figure, each) == group]
         values = sorted(each for each in found if each is not None)
-        if len(values) < max(1, figure.at_least or 0):
+        if not values:
             return None
+        if figure.at_least is not None:
+            # said.md, section 1: `with N or more recorded` counts what was written.
+            told = [
+                v.one_number(worth(figure.of, self.looks[each].as_told()))
+                for each in members
+                if self.group(figure, each) == group
+            ]
+            if sum(each is not None for each in told) < figure.at_least:
+                return None
         if figure.kind != "standing":
             return half_up(taken(figure, values))
         assert fish is not None
@@ -136,7 +153,7 @@ class Population:
     def group(self, figure: e.Figure, fish: int) -> Groups | None:
         key = (id(figure), fish)
         if key not in self._groups:
-            parts = tuple(v.one_value(named(name, self.looks[fish])) for name in figure.same)
+            parts = tuple(v.one_value(named(name, self.looks[fish].as_told())) for name in figure.same)
             self._groups[key] = None if None in parts else parts
         return self._groups[key]
 

@@ -220,11 +220,13 @@ def add_term(scope: Scope, name: str) -> None:
 
 def add_silence(scope: Scope) -> None:
     """What silence means of some traits that are judged by eye; conditions read traits and settings alone."""
+    comparing, scope.comparing = scope.comparing, False
     for trait in scope.standard.traits:
         means = silent_value(scope, trait) if is_by_eye(trait) and scope.chance(70) else None
         if means is not None:
             unless = condition(scope, 1) if scope.chance(30) else None
             scope.extend(silence=(m.Silent(trait.name, means, unless),))
+    scope.comparing = comparing
 
 
 def silent_value(scope: Scope, trait: m.Trait) -> object:

@@ -53,7 +53,8 @@ class Look:
     `sections` (lowest and highest, in hundredths) is None until all sections are worked out. `figure` is what a figure
     of the batch comes to for this fish, in millionths, or None if it is not recorded; `before` is the look before this
     one. Before the first round `bites` (of each fault) and `grades` (those still possible) are fixed. `anything` is the
-    look without a fish; None where this one is that.
+    look without a fish; None where this one is that. `told` is the record without what silence means, where silence adds to
+    it; `whole` is the look with it, where this one is without.
     """
 
     traits: dict[str, m.Trait]
@@ -69,7 +70,13 @@ class Look:
     bites: Mapping[str, v.Truth] | None = None
     grades: v.Steps | None = None
     anything: Callable[[], Look] | None = None
+    told: Record | None = None
+    whole: Look | None = None
     score: tuple[int, int] | None = None  # of a panel, whose sections need not add up to it
+
+    def as_told(self) -> Look:
+        """The same fish without what silence means; score, faults and grade are what they are."""
+        return self if self.told is None else evolve(self, record=self.told, told=None, whole=self)
 
     def with_sections(self, sections: dict[str, tuple[int, int]]) -> Look:
         return evolve(self, sections=sections)

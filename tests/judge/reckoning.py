@@ -107,6 +107,8 @@ def condition_worth(expression: e.Expression, look: Look) -> v.Truth:
     match expression:
         case e.FaultBit(name) if look.bites is not None:
             return look.bites[name]
+        case e.FaultBit() if look.whole is not None:
+            return truth(expression, look.whole)
         case e.FaultBit(name):
             return fault_bites(look.faults[name], look)  # section 4 clause 5: after its `except`
         case e.Or(parts):

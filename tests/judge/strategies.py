@@ -34,6 +34,11 @@ def standards_that_compare() -> st.SearchStrategy[m.Standard]:
     return drawn_standard(comparing=True)
 
 
+def standards_that_compare_in_silence() -> st.SearchStrategy[m.Standard]:
+    """The same, saying what silence means of some traits."""
+    return drawn_standard(comparing=True, silent=True)
+
+
 def standards_that_select() -> st.SearchStrategy[m.Standard]:
     """The same with rounds, but without figures of the batch and looks before."""
     return drawn_standard(selecting=True)

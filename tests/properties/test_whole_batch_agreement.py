@@ -18,7 +18,13 @@ from tests.judge import model as m
 from tests.judge.batch import BatchVerdict, judge_batch
 from tests.judge.drawn_batches import Batch
 from tests.judge.rounds import EntangledError, RefusedError
-from tests.judge.strategies import batches, layouts, standards_that_compare, to_mapping
+from tests.judge.strategies import (
+    batches,
+    layouts,
+    standards_that_compare,
+    standards_that_compare_in_silence,
+    to_mapping,
+)
 from tests.judge.text import to_text
 from tests.properties.test_agreement import by_judge, by_koirules, moderate
 from tests.properties.test_batch_agreement import as_frame
@@ -130,6 +136,7 @@ def graded_frames(loaded: koirules.Standard, rows: list[dict[str, object]]) -> t
     read = grader.reader(sources).read(frame.select([source.column for source in sources.values()]))
     assert not read.wrong
     looks = frames._looks(nw.from_native(frame), grader)
+    read = grader.filled(read, frame.height, looks)
     by_row = grader.by_row(read, frame.height, looks)
     return by_row, grader.by_column(read, frame.height, looks)
 
@@ -142,6 +149,18 @@ def graded_frames(loaded: koirules.Standard, rows: list[dict[str, object]]) -> t
 def test_one_by_one_by_row_by_column_and_by_the_judge_a_batch_comes_to_the_same(data: st.DataObject) -> None:
     standard = data.draw(standards_that_compare())
     text = to_text(standard, data.draw(layouts()))
+    note(text)
+    loaded = koirules.read_standard(text)
+    for _ in range(2):
+        batch = data.draw(batches(standard))
+        agrees(loaded, standard, batch, data.draw(st.integers(0, 1000)))
+
+
+@settings(moderate, max_examples=60)
+@given(st.data())
+def test_a_batch_comes_to_the_same_where_silence_means_something(data: st.DataObject) -> None:
+    standard = data.draw(standards_that_compare_in_silence())
+    text = to_text(standard)
     note(text)
     loaded = koirules.read_standard(text)
     for _ in range(2):

@@ -104,8 +104,8 @@ class SameValues:
     def _source(self, source: Figure | Earlier | Written, settings: Mapping[str, Setting], mark: str) -> Hashable:
         of = self.number(source.of, settings, mark)
         match source:
-            case Figure(kind, percent, _, same, kept_by, least):
-                among = tuple(self.number(node, settings, mark) for node in same)
+            case Figure(kind, percent, kept_by=kept_by, least=least, groups=groups):
+                among = tuple(self.number(node, settings, mark) for node in groups)
                 return (kind, percent, of, among, (kept_by, mark) if kept_by else "", least)
             case Earlier():
                 return ("earlier", of)

@@ -190,7 +190,7 @@ def _valued(
                 columns.ask(f"{i} high", high)
             else:
                 columns.one_value(f"{i} v", figure.of)
-            for j, node in enumerate(figure.same):
+            for j, node in enumerate(figure.groups):
                 columns.one_value(f"{i} g{j}", node)
 
     nodes: list[Node] = [node for _, figure in known for node in figure.reads]

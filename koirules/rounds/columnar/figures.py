@@ -52,7 +52,7 @@ def _supply_level(
     plans: NodePlans, figures: Sequence[tuple[str, Figure]], asking: Rows, counted: Mapping[str, Rows], *, graded: bool
 ) -> bool:
     own = _values(plans, figures, asking, graded=graded)
-    shapes = [(one.kept_by, meaning(one.of), *map(meaning, one.same)) for _, one in figures]
+    shapes = [(one.kept_by, meaning(one.of), *map(meaning, one.groups)) for _, one in figures]
     ordered: dict[tuple[str, ...], _Ordered] = {}
     lacks = any(one.lacks for one in own)
     for i, (key, figure) in enumerate(figures):
@@ -89,7 +89,7 @@ def _values(plans: NodePlans, figures: Sequence[tuple[str, Figure]], rows: Rows,
     def ask(columns: NodeColumns) -> None:
         for i, (_, figure) in enumerate(figures):
             columns.one_value(f"v{i}", figure.of)
-            for j, node in enumerate(figure.same):
+            for j, node in enumerate(figure.groups):
                 columns.numbered(f"g{i} {j}", node)
 
     nodes: list[Node] = [node for _, figure in figures for node in figure.reads]
@@ -98,7 +98,7 @@ def _values(plans: NodePlans, figures: Sequence[tuple[str, Figure]], rows: Rows,
     return [
         _Valued(
             made[f"v{i}"].cast(pl.Int64),
-            tuple((made[f"g{i} {j}"], columns.numbers[f"g{i} {j}"]) for j in range(len(figure.same))),
+            tuple((made[f"g{i} {j}"], columns.numbers[f"g{i} {j}"]) for j in range(len(figure.groups))),
         )
         for i, (_, figure) in enumerate(figures)
     ]

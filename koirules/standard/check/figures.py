@@ -6,12 +6,14 @@ from typing import assert_never
 
 from koirules.language import syntax
 from koirules.meaning.aggregates import AGGREGATES, Aggregate, Gives, Over
-from koirules.meaning.operators import MILLIONTHS
+from koirules.meaning.operators import ANY_OF, MILLIONTHS, NUMBER_AT_LEAST
+from koirules.problems import Place
 from koirules.problems import batch as say
 from koirules.standard.check.typer import Typing
-from koirules.standard.reading_nodes import as_written
+from koirules.standard.reading_nodes import as_written, recorded, written_alone
 from koirules.standard.tree import (
     Apply,
+    Constant,
     Earlier,
     FaultRead,
     Figure,
@@ -51,18 +53,39 @@ def figure_of(typer: Typing, expression: syntax.BatchFigure) -> Node | None:
         return None
     kept_by = "" if expression.among_kept is None else expression.among_kept.text
     least = expression.recorded_at_least or 0
-    source = Figure(kind, percent, of, tuple(node for node in same if node is not None), kept_by, least)
+    among = tuple(node for node in same if node is not None)
+    written = written_alone(of, typer.silent)
+    enough = () if written is None or not least else (_enough(written, among, kept_by, least, expression.place),)
+    source = Figure(kind, percent, of, among, kept_by, least, written, enough)
+    return _supplied(source, expression.place)
+
+
+def _supplied(figure: Figure, place: Place) -> Supplied:
+    """A figure as what stands beside the record."""
     key = " ".join(
         [
-            f"batch {kind}",
-            *([] if percent is None else [shortest(percent)]),
-            f"of ({meaning(of)})",
-            *(f"same ({meaning(node)})" for node in source.same),
-            *([f"kept by {kept_by}"] if kept_by else []),
-            *([f"least {least}"] if least else []),
+            f"batch {figure.kind}",
+            *([] if figure.percent is None else [shortest(figure.percent)]),
+            f"of ({meaning(figure.of)})",
+            *(f"same ({meaning(node)})" for node in figure.same),
+            *([f"kept by {figure.kept_by}"] if figure.kept_by else []),
+            *([f"least {figure.least}"] if figure.least else []),
         ]
     )
-    return Supplied(key, source, *_result(kind, of), expression.place)
+    return Supplied(key, figure, *_result(figure.kind, figure.of), place)
+
+
+def _enough(written: Node, same: tuple[Node, ...], kept_by: str, least: int, place: Place) -> Node:
+    """A condition that holds where so many fish have a value without what silence means, and is open where they have not.
+
+    It is a figure over those alone: whether that is recorded, or else something that only its value could tell.
+    """
+    kind = AGGREGATES["share" if isinstance(written.type, Truth) else "lowest"]
+    counted = _supplied(Figure(kind, None, written, same, kept_by, least), place)
+    low, high = counted.range
+    middle = Constant(counted.type, Span((low + high) / 2, (low + high) / 2), place)
+    told = apply(NUMBER_AT_LEAST, (counted, middle), Truth(), place)
+    return apply(ANY_OF, (recorded(counted, counted, place), told), Truth(), place)
 
 
 def _fits(kind: Aggregate, of: Type) -> bool:
