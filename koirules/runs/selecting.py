@@ -66,10 +66,12 @@ def counted_before(job: Job, pieces: Sequence[Piece], runner: Runner, *, leave_o
             break
         bad = {outcome.piece.file for outcome in refused.values()}
         tallies = dict(job.tallies)
+        known = frozenset(tallies)  # a figure that grades and alerts ask for is counted for the grades alone
         for outcome in outcomes:
             if outcome.piece.file not in bad:
                 for key, tally in outcome.tallies.items():
-                    tallies[key] = tallies[key].merged(tally) if key in tallies else tally
+                    if key not in known:
+                        tallies[key] = tallies[key].merged(tally) if key in tallies else tally
         job = evolve(job, tallies=tallies)
     return job, list(refused.values())
 

@@ -9,6 +9,9 @@ from click.testing import CliRunner
 
 import koirules
 from koirules.commands import main
+from koirules.problems import is_refused
+from koirules.runs.run import here, run_files
+from koirules.runs.work import Job
 from koirules.testing import registry_with
 
 BOX = registry_with()
@@ -149,6 +152,76 @@ def test_figures_read_silence_and_the_same_does_not():
         pl.DataFrame(fish * 60, infer_schema_length=None).with_columns(fish=pl.int_range(300).cast(pl.String))
     )
     assert many["score_high"].to_list()[:5] == [100.0] * 4 + [97.0]
+
+
+ENOUGH = """standard "Stillwater (invented)" edition 1 variety kohaku
+trait specks "specks" as count up to 50
+silence means outline is fair, specks is 2
+grade many if batch mean of specks with 2 or more recorded at least 3
+grade fair if batch share of (outline at least fair) among the same pond with 2 or more recorded at least 50 %
+grade open otherwise
+alert speckled "speckled" if batch mean of specks with 2 or more recorded at least 3
+"""
+
+
+@pytest.mark.parametrize(
+    ("written", "grade", "assumed"),
+    [
+        # Four fish, of which so many were told their specks: 9 each, and the others are assumed to have 2.
+        (1, None, None),
+        (2, "many", 2),
+        (4, "many", None),
+    ],
+)
+def test_a_figure_with_so_many_recorded_counts_what_was_written(written, grade, assumed):
+    standard = koirules.read_standard(ENOUGH, registry=BOX)
+    fish = [{"fish": str(n), "kiwa": "sharp", **({"specks": 9} if n < written else {})} for n in range(4)]
+    found = standard.grade_batch(fish)
+    assert [one.grade for one in found.results] == [grade] * 4
+    assert [one.so_far for one in found.alerts] == [True if grade else None]
+    reason = str(found.results[0].reasons[0])
+    assert ("them assumed" in reason) == (assumed is not None)
+    if assumed:
+        assert f"batch mean over all 4 fish, {assumed} of them assumed" in reason
+    for times in (1, 80):  # by row and by column
+        frame = pl.DataFrame(fish * times, infer_schema_length=None).with_columns(
+            fish=pl.int_range(4 * times).cast(pl.String), specks=pl.lit(9) if written == 4 else pl.col("specks")
+        )
+        many = written * times >= 2
+        assert standard.grade_frame(frame)["possible"].to_list() == ["many" if many else "many|fair|open"] * (4 * times)
+
+
+def test_a_figure_with_so_many_recorded_counts_what_was_written_of_each_group():
+    standard = koirules.read_standard(ENOUGH.replace("of specks with 2", "of specks with 40"), registry=BOX)
+    ponds = {"a": 2, "b": 1, "c": 0}  # so many of each pond were told their outline
+    fish = [
+        {"fish": f"{pond}{n}", "pond": pond, "kiwa": "sharp", **({"outline": "good"} if n < told else {})}
+        for pond, told in ponds.items()
+        for n in range(3)
+    ]
+    possible = [set(one.possible) for one in standard.grade_batch(fish).results]
+    assert ["open" in one for one in possible] == [False] * 3 + [True] * 6
+    frame = standard.grade_frame(pl.DataFrame(fish, infer_schema_length=None))
+    assert [set(each.split("|")) for each in frame["possible"]] == possible
+
+
+@pytest.mark.parametrize("written", [1, 2])
+def test_files_in_pieces_count_what_was_written(tmp_path, written):
+    standard = koirules.read_standard(ENOUGH, registry=BOX)
+    fish = [{"fish": str(n), "kiwa": "sharp", "specks": 9 if n < written else None} for n in range(60)]
+    records = pl.DataFrame(fish, infer_schema_length=None)
+    folder = tmp_path / "records"
+    folder.mkdir()
+    records.slice(0, 20).write_csv(folder / "a.csv")
+    records.slice(20).write_csv(folder / "b.csv")
+    finished = run_files(Job(ENOUGH, "page.koi"), [str(folder)], here(), str(tmp_path / "out.csv"))
+    assert not is_refused(finished.problems)
+    found = pl.read_csv(tmp_path / "out.csv")["possible"].to_list()
+    assert found == standard.grade_frame(records)["possible"].to_list()
+    # A figure that a grade and an alert ask for is counted once. The mean is below 3; with one fish it is not recorded.
+    one_by_one = standard.grade_batch([{k: v for k, v in row.items() if v is not None} for row in fish]).alerts
+    assert finished.alerts == one_by_one
+    assert found[0] == ("fair|open" if written == 2 else "many|fair|open")
 
 
 def run(*arguments, code=0):

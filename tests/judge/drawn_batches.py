@@ -26,7 +26,7 @@ class Batch:
 def drawn_batch(draw: Draw, standard: m.Standard, most: int = 9) -> Batch:
     models = [draw(drawn_record(standard)) for _ in range(draw(st.integers(1, 4)))]
     count = draw(st.sampled_from([*range(most, -1, -1)]))
-    holes = draw(st.sampled_from((5, 0, 25)))
+    holes = draw(st.sampled_from((50, 25, 80) if standard.silence else (5, 0, 25)))
     chance = Random(draw(st.integers(0, 2**32)))
     fish = tuple(mixed_looks(chance, standard, models, holes) for _ in range(count))
     return Batch(fish, *decided(chance, standard, count)) if draw(st.booleans()) else Batch(fish, {}, {})

@@ -69,7 +69,7 @@ def with_its_fish(scope: Scope, figure: e.Figure) -> e.Figure:
     if names and not scope.about_nobody and scope.chance(40):
         same = tuple(dict.fromkeys(scope.one_of(names) for _ in range(scope.one_of((1, 1, 2)))))
     kept_by = scope.one_of(scope.rounds) if scope.rounds and scope.chance(25) else ""
-    at_least = scope.one_of((2, 1, 3, 5)) if scope.chance(20) else None
+    at_least = scope.one_of((2, 1, 3, 5)) if scope.chance(60 if scope.standard.silence else 20) else None
     return e.Figure(figure.kind, figure.of, figure.percent, same, kept_by, at_least)
 
 
