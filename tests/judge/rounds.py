@@ -91,7 +91,7 @@ def grouped(of: m.Round, looks: list[Look], fish: list[int]) -> list[list[int]]:
     """Fish with the same values of what stands behind `for each` are picked among themselves; unrecorded is one group."""
     groups: dict[Group, list[int]] = {}
     for one in fish:
-        groups.setdefault(tuple(v.one_value(named(name, looks[one])) for name in of.each), []).append(one)
+        groups.setdefault(tuple(v.one_value(named(name, looks[one].as_told())) for name in of.each), []).append(one)
     return list(groups.values())
 
 
@@ -212,7 +212,7 @@ class Pick:
         """The quotas that a fish counts in: every one of which it is not a sure no; what is not sure is one group."""
         for place, quota in enumerate(self.round.quotas):
             if quota.condition is None:
-                yield place, tuple(v.one_value(named(name, self.looks[fish])) for name in quota.same)
+                yield place, tuple(v.one_value(named(name, self.looks[fish].as_told())) for name in quota.same)
             elif truth(quota.condition, self.looks[fish]).possibly:
                 yield place, ()
 
