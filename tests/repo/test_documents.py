@@ -30,7 +30,7 @@ def blocks(kind):
     ]
 
 
-MEANT_TO_BE_REFUSED = {"slip.koi"}
+MEANT_TO_BE_REFUSED = {"slip.koi", "words.koi"}
 """Rule files of the guide that show a mistake; what is said of them stands beside them."""
 
 

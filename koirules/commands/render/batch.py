@@ -68,7 +68,10 @@ def tell_outside(standard: Standard, results: Sequence[Result]) -> None:
         told = "; ".join(f"{result.fish}: {result.outside}" for result in outside[:_MOST_OUTSIDE])
         rest = len(outside) - _MOST_OUTSIDE
         more = tongue("; and {number} more", number=tongue.whole(rest)) if rest > 0 else ""
-        fish = tongue("{fish} placed nowhere", fish=counted_in(standard, len(outside)))
+        number = len(outside)
+        fish = tongue.plural(
+            "{fish} is placed nowhere", "{fish} are placed nowhere", number, fish=counted_in(standard, number)
+        )
         click.echo(click.style(wrapped(shown(f"! {tongue.sentence(fish)} {told}{more}")), bold=True))
 
 
