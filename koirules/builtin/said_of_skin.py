@@ -111,6 +111,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "dirty": "(gone|going|all|rather|) (dirty|dingy|grubby|muddy|murky|stained|blotchy|smudgy|spotty|cloudy), "
             "has stains, "
             "full of stains, has marks, has dirty marks, looks dirty, dirty looking, grubby looking",
+            "clean": "all clear, clear of everything, all clean, clean of specks, without a speck",
             "at most fair": "(gone|going|all|turning|turned|has gone) (pink|pinkish|reddish), pink, reddish, "
             "flushed, blushing, "
             "a bit pink, (has|got|with) a pink (tinge|cast|flush)",

@@ -104,21 +104,20 @@ def _one_part(tokens: Sequence[str], start: int, parts: Collection[str]) -> int:
     while at < len(tokens) and tokens[at] in _LEADING:
         at += 1
     before = at
+    ahead = tuple(tokens[at : at + 3]) == ("in", "front", "of")
+    at += 2 * ahead
     while at < len(tokens) and (
         tokens[at] in _BEFORE or (tokens[at] == "to" and tuple(tokens[at + 1 : at + 2]) in _TO)
     ):
         at += 1
     if at == before:
         return end
-    named = (
-        parts
-        if parts is BODY
-        else _OF_RED
-        if tokens[at - 1] in {"of", "to"}
-        else {*parts, *_BESIDE}
-        if tokens[at - 1] in _NEXT_TO
-        else parts
-    )
+    if parts is BODY:
+        named: Collection[str] = parts
+    elif ahead or tokens[at - 1] in _NEXT_TO:
+        named = {*parts, *_BESIDE}
+    else:
+        named = _OF_RED if tokens[at - 1] in {"of", "to"} else parts
     while at < len(tokens) and (tokens[at] in _WHICH or tokens[at] in PARTS or tokens[at] in named):
         at += 1
         if tokens[at - 1] in named:

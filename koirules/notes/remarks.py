@@ -429,7 +429,7 @@ class _Scan:
             return at
         if last.said == none_of(self.lexicon.traits[last.trait].kind):
             return past_everywhere(self.tokens, at)
-        while (end := self._past_size(self._past_one_part(at, parts))) > at:
+        while (end := self._past_one_part(self._past_size(at), parts)) > at:
             at = end
         return at
 
@@ -619,7 +619,7 @@ class _Scan:
                         return self.lexicon.behind_a_fault(
                             self.tokens, self._where(hit, start), [Stated(name, self.found[-1].said or 0)]
                         )
-            if self.tokens[start] not in _PASSED:
+            if self.tokens[start] not in _PASSED or self.tokens[start] in {"for", "but"}:
                 break
             start += 1
         for name in self.about:
