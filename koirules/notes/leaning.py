@@ -8,7 +8,7 @@ from collections.abc import Mapping, Sequence
 from attrs import evolve, frozen
 
 from koirules.notes.found import Found
-from koirules.notes.numbers import plain_numbers
+from koirules.notes.numbers import number_at, plain_numbers
 from koirules.notes.remarks import Remark, RemarkReader, Sort
 from koirules.notes.talk import CORRECTS_AHEAD, CORRECTS_BEHIND, CORRECTS_BETWEEN, HEDGES, MILD_CORRECTIONS, without
 from koirules.notes.tree import SKIPPED
@@ -52,6 +52,9 @@ _MOSTLY = frozenset(
 _TAKING_BACK = frozenset({Sort.CORRECTION, Sort.NO})
 _SIDES = frozenset({"left", "right"})
 _OTHER_SIDE = {"left": "right", "right": "left"}
+_OF_THEM = frozenset(
+    tokens_of("of them those these actually there are is in all altogether now i make it this that total")
+)
 _MORE = frozenset({"more", "another", "other", "further"})
 
 
@@ -84,6 +87,8 @@ class Leaning:
                 return remark
         if tokens_of(text)[-2:-1] == ("another",) or tokens_of(text)[-1:] == ("another",):
             return Remark(text, Sort.UNKNOWN)  # of what, nobody can tell
+        if last is not None and before[-1] is last and (remark := self._numbered(text, last)) is not None:
+            return remark
         remark = self._taken_back(text, before) or self._between(text) or self.remarks.read(text, before)
         if remark.sort is Sort.UNKNOWN and before:
             remark = self._of_a_part(text, before[-1]) or remark
@@ -132,6 +137,31 @@ class Leaning:
             r"\b(?:\d+|[a-z]+)\b", lambda m: tokens[0] if tokens_of(m[0])[0].isdigit() else m[0], last.text, count=9
         )
         return self._as(text, again) if again != last.text else None
+
+    def _numbered(self, text: str, last: Remark) -> Remark | None:
+        """`two of them`, `about three` behind what can be counted: how many of it there are."""
+        tokens, hedged = without(tokens_of(plain_numbers(text)), HEDGES)
+        number = number_at(tokens, 0)
+        rest = () if number is None else tokens[number.end :]
+        if number is None or number.unit is not None or not set(rest) <= _OF_THEM or hedged:
+            return None
+        noun, names = self.remarks.counted(last.text)
+        counts = {name for name in names if isinstance(self.traits[name].kind, Count)}
+        earlier = {found.trait: found.said for found in last.found}
+        if not counts or not earlier.keys() & set(names):
+            return None
+        if "them" not in rest and any(self._is_told(name, earlier.get(name)) for name in counts):
+            return None  # `two shimi, three`: three of what, nobody can tell
+        remark = self.remarks.read(f"{' '.join(tokens[: number.end])} {noun}")
+        found = tuple(one for one in remark.found if one.trait in counts)
+        if remark.sort is not Sort.TRAITS or not found or len(found) != len(remark.found):
+            return None
+        return evolve(remark, text=text, instead=tuple(one.trait for one in found))
+
+    def _is_told(self, name: str, said: object) -> bool:
+        """Whether a count was told, and not only that there are some."""
+        kind = self.traits[name].kind
+        return isinstance(said, Span) and isinstance(kind, Count) and said != Span(1.0, float(kind.high))
 
     def _sided(self, text: str, last: Remark, before: Sequence[Remark]) -> Remark | None:
         """`nothing on the right`, `the right one too`, `both sides`, `same on the left`, `the other one clean`, `left only`."""

@@ -82,7 +82,7 @@ ASIDES = tuple(
             i must say, i have to say, (though |)i will give (it|her|him) that, for once, for a change, i have to admit,
             (when |)(seen|viewed|looking|looked at|look|) from (on top|above|the top),
             (like|as) (it|they|she|he) should( be|)( at this (age|size)|), for (its|her|his|this) (age|size),
-            at this (age|size), at (its|her|his) (age|size), for a (baby|tosai|young fish|young one|little one),
+            at this (age|size), at (its|her|his) (age|size), for a (baby|tosai|young fish|young one),
             (just |)where (you|i) want (it|them), which i (like|love), on (it|her|him|this one|that one|this fish|that fish),
             with (it|her|him), thank (god|goodness), no (question|doubt|mistake)( about it|), no two ways about it,
             bless (it|her|him), there is no denying, if you look( close| closely|), as (you|we) say, so far( as i can see|),
