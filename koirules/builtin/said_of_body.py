@@ -19,7 +19,7 @@ _STOUT = "(stocky|bulky|chunky|plump|chubby|fat|heavy|stout|stumpy|stubby|tubby|
 _LEAN = "(slim|slender|skinny|thin|lean)"
 _SIDE = "(left|right|one side|1 side)"
 _BODY = "(body|body shape|shape|frame|figure|conformation|outline)"
-_SHOULDER = "(shoulder|kata|shoulder line)"
+_SHOULDER = "(shoulder|kata|shoulder line|shouldered)"
 _STEM = "(tail stem|tail tube|tail root|tail stalk|ozutsu|peduncle|caudal peduncle|wrist of the tail|stem|tail base)"
 
 
@@ -105,9 +105,11 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "excellent": _SPLENDID,
         },
         alone={
-            "at most poor": f"no (|real) {_BODY} {_ON_IT}, nothing of a {_BODY}, hardly a body, nothing on it of a "
+            "at most poor": f"no (|real) {_BODY} {_ON_IT}, nothing of a {_BODY}, hardly a body, (ugly|weak|poor|nothing special) "
+            "(in the body|bodywise), nothing on it of a "
             "body",
-            "at most fair": f"(shame|pity) about the {_BODY}, {_BODY} lets (it|her|him|the fish) down, let down by "
+            "at most fair": f"not happy with the {_BODY}, {_BODY} (is|) (below|under) par, (shame|pity) about the {_BODY}, "
+            f"{_BODY} lets (it|her|him|the fish) down, let down by "
             f"(its|the|her|his) {_BODY}, {_BODY} does nothing for me, wish (it|she|he) had a better {_BODY}, {_BODY} "
             f"(is|are) the problem, could have a better {_BODY}, {_BODY} (could|should) be better, not much of a "
             f"{_BODY}, not the best {_BODY}, {_BODY} not the best",
@@ -119,8 +121,9 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             f"{_BODY}, could not want a better {_BODY}, {_BODY} you would pay for",
             "is good": "elegant fish, (|very|really|nice and) (well|nicely|beautifully) "
             "(built|made|shaped|proportioned|put together|filled out|filled) (|fish|body), (body|shape) "
-            "(is|) (well|nicely|beautifully) (shaped|filled|filled out|proportioned|balanced|built), body in "
-            "(|good) proportion, (i|) (like|love) (the|her|his) (body|shape|shape of her|shape of him|shape of it), "
+            "(is|) (well|nicely|beautifully) (shaped|filled|filled out|proportioned|balanced|built), shapely, "
+            "(good|nice|decent|fine) build, body in (|good) proportion, (i|) (like|love) (the|her|his) (body|"
+            "shape|shape of her|shape of him|shape of it), "
             "(happy|pleased) with the (body|shape), body runs nicely into the tail, (nice|good) line to the body, "
             "promising body, (nice|good|lovely) clean body, elegant, tapers (|off|away) "
             f"(nicely|evenly|well|right|beautifully), (good|nice) {_BODY} (on|to|about) (it|her|him|this one), "
@@ -136,7 +139,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     Spoken(
         "build",
         "build, bauart",
-        beside="body, frame, figure",
+        beside="body, frame, figure, bodied",
         levels={
             "slim": "slender, thin, lean, skinny, narrow, slim, slight, spindly, bony, weedy, (|as) thin as "
             f"{_LIKE_A_POST}, like {_LIKE_A_POST}, (thin|slim|slender|narrow|lean|skinny) in, slightly built",
@@ -149,7 +152,10 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "thick_front": "like a (tadpole|carrot|wedge), (tadpole|carrot|wedge) (shaped|shape|)",
         },
         alone={
-            "is slim": "slim, (slim|slender|thin|skinny|narrow) (fish|one|thing|look|build), slender, (a|the|) "
+            "is slim": "(narrow|slim|thin) (gutted|waisted), thin (through|round) the middle, long thin streak, (|bit of a) "
+            "(beanpole|bean pole), not carrying much, needs more body, (lightly|finely|delicately) built, fine "
+            "boned, slight (little|) (fish|one|thing), slim, (slim|slender|thin|skinny|narrow) (fish|one|thing|"
+            "look|build), slender, (a|the|) "
             "(skinny|thin|slim) (little|old) (fish|one|thing), slim as they come, narrow all over, skinny minnie, "
             "(skinny|narrow|thin) in the body, too slim, on the (slim|lean|thin|skinny|narrow) side, lean "
             "(fish|one|thing|look), skinny, slightly built, too thin, thin (all|) (over|through), underfed, ribby, "
@@ -175,7 +181,10 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "is slim or trim or torpedo": "long (in the|) (body|frame), (|nice|lovely|good|lovely nice) long "
             "(|lean|slim|slender) (body|bodied|frame|look|in the body), (body|frame) is long, long and "
             "(lean|slim|slender), long fish, (body|frame) (long and level|long)",
-            "is heavy": "(she|he) is (fat|stocky|stout|plump|chunky|bulky), stocky, stout, solid body, barrel "
+            "is heavy": "(thick|fat|broad|bulky) round the middle, (broad|wide|thick|fat) and (short|stocky), short coupled, "
+            "bulky for (its|his|her) length, carrying (a lot of|plenty of) body, good and bulky, well rounded "
+            "body, (massive|huge bodied) body, big in the body, (she|he) is (fat|stocky|stout|plump|chunky|"
+            "bulky), stocky, stout, solid body, barrel "
             "shaped, (stocky|bulky|chunky|plump|chubby|fat|heavy|stout|stumpy|stubby|tubby|dumpy|podgy) "
             "(|little|old) (fish|one|thing|build), (|too) (plump|chubby|heavyset|thickset|podgy|overfed), big "
             "(boned|framed), big (bones|frame|bone), large frame, heavy (set|bodied|build), heavily built, too fat, "
@@ -218,7 +227,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "big": "big, large, good, great, ahead, above average, excellent, super, very good, strong, on the big side",
         },
         alone={
-            "is runt": "(|a|real|right|the|little|poor|poor little) runt (|of the (lot|batch|litter|tub)|this one), (poor|"
+            "is runt": "(|a) dwarf, (|a|real|right|the|little|poor|poor little) runt (|of the (lot|batch|litter|tub)|this "
+            "one), (poor|"
             "tiny) little "
             "(scrap|thing), (little|poor) scrap, (a|) (scrap|mite|tiddler) of a fish, tiddler, (tiny|minute|"
             "titchy) (fish|one|thing), "
@@ -227,12 +237,16 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "little) (fish|"
             "one) (|this|this one), undersized, (a|) small one, (bit|rather|very|too) small for (its|the|her|"
             "his) (age|batch|lot), behind "
-            "in (growth|size), (lags|lagging|left|slow) behind the (others|rest), slow grower, slow to grow, has "
+            "in (growth|size), (lags|lagging|left|slow) behind the (others|rest), slow grower, poor grower, "
+            "smaller than it should be, behind (the|) (others|rest) (in (growth|size)|), has not grown, slow to "
+            "grow, has "
             "not grown much, "
             "not grown much, short for (its|the|her|his) (age|batch|lot), small fry",
             "is usual": "(average|usual|normal|ordinary) (size|sized) (|for its age|for the batch|for the lot|fish), "
             "middling size",
-            "is big": "(big|large|huge|long) for (its|the|her|his) (age|batch|lot|time of year), (big|large|great big) "
+            "is big": "big for a (tosai|nisai|baby|youngster), (|a) monster (|of a fish|already), ahead of the (others|"
+            "rest), (big|large|huge|long) for (its|the|her|his) (age|batch|lot|time of year), (big|large|great "
+            "big) "
             "(fish|one) (|this|this one), "
             "(good|great|nice|super) size (|for its age|for the age|for the batch|already), well grown (|fish), "
             "(good|fast|strong) grower, has grown "
@@ -253,7 +267,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "built, excellent, 太い, 張りのある",
         },
         alone={
-            "is weak": "(slight|) (pinch|pinching) (behind|at) the (gill|head|neck|shoulder), (drops|falls|dips) "
+            "is weak": "nothing in the shoulders, (slight|) (pinch|pinching) (behind|at) the (gill|head|neck|shoulder), "
+            "(drops|falls|dips) "
             "(away|off|in) behind the (head|gills), weak front end, front end (is|) weak, (weak|thin|narrow) "
             "(across|in|at|through) the front, pinched (|in) (|just) behind the (gill|gills|gill covers|head|gill "
             "plates), narrow behind the (head|gills), (pinched|thin|narrow) (neck|in the neck|at the neck), step "
@@ -262,7 +277,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
                 _SHOULDER, "(broad|wide|strong|full|thick)", "(broader|wider|stronger|fuller|thicker|bigger|better)"
             ),
             "is strong": f"{_SHOULDER} (on|to) (it|her|him), has (got|) {_SHOULDER}, got {_SHOULDER}, strong in the "
-            f"{_SHOULDER}, good in the {_SHOULDER}, (solid|powerful|strong|broad|full|thick|heavy|meaty) through the "
+            f"{_SHOULDER}, good in the {_SHOULDER}, plenty up front,  (solid|powerful|strong|broad|full|thick|"
+            "heavy|meaty) through the "
             f"{_SHOULDER}, good girth at the {_SHOULDER}, (broad|full|thick|wide|deep|solid|strong|meaty) behind the "
             "(head|gills), (thick|bull) neck, (strong|powerful|broad|heavy|solid) front end, front end (is|) "
             f"(strong|powerful|broad|solid), fills out (|well|nicely) at the {_SHOULDER}",
@@ -344,7 +360,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(underneath|below|under), half starved, starved, looks starved, drawn in at the belly, knife bellied, "
             "empty looking",
             "is full": "(big round|nice round|well filled|nice full) belly, (|bit of a|quite a|fair) belly on (it|her|him), "
-            "got a bit of a belly, bit of a belly, full of food, (just|well) been fed, well stuffed",
+            "got a bit of a belly, (she|he) has got a belly,  bit of a belly, full of food, (just|well) been fed, well stuffed",
         },
         bare={"is hollow": "hollow, empty, tucked up"},
     ),
@@ -374,8 +390,10 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "above)|in it|in there|in the (spine|back|body|tail|backbone|tail stem)|somewhere|in there somewhere|in "
             "(her|him)), (|a|bad|clear|nasty) kink, (definitely|clearly|badly|plainly|really) "
             "(bent|crooked|twisted), like a banana, (bent|crooked) (like|as) a (banana|dog "
-            "leg|boomerang|corkscrew), (s|s shaped|s curve|s bend) (in the|) (spine|body|back), (s bend|s curve), "
-            "tail (bends|bent|kinks|turns) (up|down|to one side), (spinal|spine) (deformity|deformation|curvature), "
+            "leg|boomerang|corkscrew), (s|s shaped|s curve|s bend) (in the|) (spine|body|back), (s bend|s "
+            "curve), (spine|back|backbone|body) (has|with|got) a (kink|bend|twist|curve), bends off (behind|near|"
+            "at|before) the (dorsal|tail), (|a) (definite|clear|obvious) (bend|twist), tail (bends|bent|kinks|"
+            "turns) (up|down|to one side), (spinal|spine) (deformity|deformation|curvature), "
             "scoliosis, (lies|lie|grown) (crooked|bent), (does not|will not) (lie|run) straight, (crooked|bent) "
             "(tail end|tail stem|back end|from above|near the tail|before the tail|behind the dorsal), "
             "(goes|gone|runs) crooked (|(near|behind|before|at) the (tail|dorsal)), (bent|curved) like a "
@@ -389,7 +407,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(spine|body|back), (slight|bit of a|slight little) (bend|curve) to (the|) (left|right), "
             "(bit|touch|shade|fraction) off straight, off straight, a (bit|touch|hair|little|fraction) "
             "(bent|crooked|kinked|twisted), (slightly|little|bit|marginally) (bent|crooked|kinked|twisted|curved), "
-            "not (quite|entirely|perfectly|completely) straight, (spine|back|body) (a touch|a hair|slightly|a bit|a "
+            "(|body|back|fish|spine|she|he|it) (is|) not (quite|entirely|perfectly|completely) straight, (spine|"
+            "back|body) (a touch|a hair|slightly|a bit|a "
             "fraction|bit) (off|out|crooked|bent)",
             "is straight": "not bent, no bent spine, straight (body|back|fish|spine|backbone), body "
             "(|is|dead|perfectly|nice and) straight, straight as (an arrow|a die|a ruler|a rod|a line|you like|a "
@@ -398,7 +417,9 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(from (above|on top|the top)|when it swims|and true), lies straight, no (|hint of a|sign of a|trace of "
             "a) (kink|bend|twist|curvature|kink or bend|bend or kink|bends or kinks|kinks or bends) (|anywhere|in "
             "it|in (her|him)|in the (spine|back|body|tail)|to see), runs (|dead) straight, straight from "
-            "(head|nose) to tail, (body|back|spine) runs (|dead) straight, straight as a gun barrel, nothing "
+            "(head|nose) to tail, (body|back|spine) runs (|dead) straight, straight as a gun barrel, straight as "
+            "(i|you) would want, straight all the way (|down|through|along), not a (kink|bend|twist) (|in it|"
+            "anywhere|to see), nothing "
             "(bent|crooked|kinked), nothing wrong with the (spine|back|backbone), (spine|back|backbone|body) "
             "(straight|true) as (an arrow|a die|a ruler|a rod)",
         },
@@ -430,7 +451,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     Spoken(
         "head_shape",
         "head, head shape, shape of the head, head form, face shape, (face|forehead|snout|nose) shape, skull, 頭, 頭の形",
-        beside="face, nose, snout, forehead",
+        beside="face, nose, snout, forehead, headed",
         levels={
             "poor": "poor, bad, pointed, pointy, narrow, dished, dented, square, squared, squared off, ugly, too "
             "small, too big, too long, too pointed, too narrow, misshapen, malformed, deformed, lumpy, sunken, "
@@ -444,13 +465,15 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         alone={
             "is good": "(nice|good) (big|broad) head, (nice|good) round (nose|snout), head (|well|nicely) proportioned, "
             "(good|nice) "
-            "head on its shoulders, (|nice and|nice|good|nice broad|good and|lovely and) (broad|wide) "
+            "head on its shoulders, (good|nice|fine) head for (the|its) size, (|nice and|nice|good|nice broad|"
+            "good and|lovely and) (broad|wide) "
             "(between|across) the (eyes|forehead|head), (good|nice) width between the eyes, (good|nice) head "
             "(on|to) (it|her|him), (nice|lovely|fine|good) (head|head shape), (good|nice) broad (forehead|head)",
-            "is poor": "pointed nose, sharp nose, (dished|pug|bulldog|rat|pike|parrot|squashed|pushed in|pointy "
+            "is poor": "(thin|narrow|pointed|mean) face, pointed nose, sharp nose, (dished|pug|bulldog|rat|pike|parrot|"
+            "squashed|pushed in|pointy "
             "little|pointy) face, (pike|pin|rat) (head|nose|face|headed), pinhead, pinheaded, all head, too much "
-            "head, (mean|mean little|sharp little|pinched|narrow little) (head|face), (pointed|long|narrow) "
-            "(in|on) the (nose|face|head), head too (big|small) for (the|its) body, dip between the eyes, "
+            "head, (mean|mean little|sharp little|pinched|narrow little) (head|face), (pointed|long|narrow) in "
+            "the (nose|face), head too (big|small) for (the|its) body, dip between the eyes, "
             "(snub|pug) (nosed|nose), nose like a (shovel|pencil|pike), too big a head, (small|tiny|little) head, "
             "head (|too|a bit) (small|tiny), (long|pug|pike|pointed|pointy) (nose|snout), (nose|snout) (is|too) "
             "(long|pointed|pointy), (pushed|squashed) in (nose|snout|face), (bump|lump|dent|dip) (on|in) (|the|its) "
@@ -468,7 +491,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
         anywhere=True,
         alone={
-            "is well": "fish are well, all well, (|strong and|looks|looking|all|nice and|seems) healthy, fish well, "
+            "is well": "healthy looking, full of go, (good|great|healthy) appetite, fish are well, all well, (|strong and|"
+            "looks|looking|all|nice and|seems) healthy, fish well, "
             "(|bright and|nice and) lively, (|looks|looking|all|fish are all|all of them) fit, (|in) good "
             "(health|condition|nick), fit and (well|lively|active), fit as a fiddle, (strong|bright) and "
             "(lively|active), perfectly healthy, fighting fit, (|no) health (problems|issues) none, no health "
@@ -479,7 +503,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "it|at all|anywhere), (bursting|bouncing) with health, full of (life|beans), nothing wrong "
             "(healthwise|with its health), active, (eats|eating|feeds|feeding) (well|fine|good|properly|nicely|like "
             "a horse), 健康",
-            "is sick": "(|looks|very|really|properly) (sick|ill) (|fish|one), diseased, (finrot|fin rot|tail "
+            "is sick": "(fin rot|finrot) (starting|beginning|on the tail|in the fins), (|looks|very|really|properly) (sick|"
+            "ill) (|fish|one), diseased, (finrot|fin rot|tail "
             "rot|mouth rot|gill rot|body rot), (|an|nasty|small|open|red) (ulcer|ulcers), (|an|) open (wound|sore), "
             "(raw|infected|bleeding|fresh) (wound|sore), (parasite|parasites), "
             "(|a|red|small|little|inflamed|nasty|raw) sore, hole in the (side|flank|body), (dropsy|dropsical|dropsy "
@@ -507,7 +532,10 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "red fins from (stress|the bag|the trip), (excess|too much) slime, scales (sticking out|on end|sticking "
             "up), bloated, looks (bloated|swollen|miserable|sickly|weak|off colour), (does|do) not look (happy|good "
             "in itself|right), not looking (happy|well|right), something wrong with it, not right in itself, sickly "
-            "(looking|), sickly, weakly, sulky, (stays|keeps|hangs|hanging) (on its own|by itself|to "
+            "(looking|), sickly, weakly, sulky, looks tired, fins (clamped|folded) (shut|down), hanging in the "
+            "(current|flow), sits on its own, on its own in the corner, not (very|particularly|so) lively, "
+            "poorly looking, (flashing|flashes) (a lot|a bit|all the time), (swollen|bloated) body, (stays|keeps|"
+            "hangs|hanging) (on its own|by itself|to "
             "itself|apart|away from the others), sulking (|in the corner), off colour, under the weather, "
             "(flashes|flashing) (against the bottom|on the bottom|on the bottom of the bowl|on the bottom of the "
             "tub|against the side), (rubs|rubbing|scratches|scratching) (|itself) (on the bottom|on the "
@@ -533,7 +561,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "swimming, swim, swims, movement, moves, moving, action, way of swimming, swimmer, (moves|swims|turns) in "
         "the water",
         levels={
-            "off": "off, all wrong, a bit funny, (floating|) (belly up|upside down), in loops, crooked, badly, "
+            "off": "off, all wrong, poorly, crookedly, off balance, with a lean, at a tilt, tilted over, like a cork, a "
+            "bit funny, (floating|) (belly up|upside down), in loops, crooked, badly, "
             "wrong, sideways, rolling, lopsided, odd, oddly, funny, strange, strangely, wobbly, wobbles, unsteady, "
             "unsteadily, jerkily, jerky, tilted, tilting, drunk, drunkenly, on its side, on one side, (|round) in "
             "circles, round and round, (head|nose|tail) (down|up), with (the|its) (head|nose|tail) (down|up), like "
@@ -542,7 +571,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "backwards",
             "stiff": "stiff, stiffly, slowly, slow, woodenly, wooden, like a (plank|board|stick|log|piece of wood), "
             "hardly bends, stiff as a board",
-            "smooth": "just fine, nice and (straight|smooth|even|level), smooth, smoothly, well, good, straight, "
+            "smooth": "just fine, perfectly, evenly, with power, powerfully, nice and (straight|smooth|even|level), "
+            "smooth, smoothly, well, good, straight, "
             "fine, easily, nicely, normal, normally, level, with ease, strongly, strong, like a dream, gracefully, "
             "graceful, properly, beautifully, freely, fast, quick, quickly, lively, as it should, all right, ok, "
             "like a fish should",
@@ -556,11 +586,14 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(level|upright|straight), (floats|floating) (|up|to the top|on its side|upside down), sinks to the "
             "bottom, (goes|turns) (|round) in circles, goes round and round, (wobbles|wobbling|bobs|bobbing) "
             "(about|when it swims|up and down), (can not|does not) keep its balance, (|balance) (is|) off when it "
-            "swims, (|is) unbalanced in the water, struggles to stay (down|up|upright|level), swims upside down, "
+            "swims, (|is) unbalanced in the water, (floats|sinks|tips|rolls) when it (stops|swims|rests), rolls "
+            "as it swims, listing (to the left|to the right|to one side), struggles to stay (down|up|upright|"
+            "level), swims upside down, "
             "staggers, swim bladder (|trouble|problem), (lies|lying) on its side, does not swim "
             "(right|straight|properly|well), something wrong with how it swims, wobbly (in the water|swimmer), "
             "unsteady (in the water|swimmer), off balance in the water",
-            "is stiff": "(stiff|stiffness) (in|at) the (tail|back|rear|back end|body|rear end), (rear end|back "
+            "is stiff": "stiff when it (turns|swims|moves), (stiff|stiffness) (in|at) the (tail|back|rear|back end|body|rear "
+            "end), (rear end|back "
             "end|rear|body|tail end|tail) (|is|a bit) stiff, stiff (behind|body|fish|as a board|as a plank), like a "
             "plank, (moves only (its|the) tail|only the tail moves|only moves its tail|all tail), tail does all the "
             "work, (hardly|barely) bends (|when it swims|at all), (body|it) (does not|hardly) bend (|much), "
@@ -573,7 +606,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
         bare={
             "is stiff": "stiff, wooden, rigid",
-            "is smooth": "quick, glides",
+            "is smooth": "glides",
             "is off": "rolls, rolls over, rolling, lists, tumbles, turns over, spirals, spins, spinning round, corkscrews, "
             "wobbles, wobbly, wobbling, unsteady, staggers, floats, tilts, bobs about, upside down",
         },

@@ -18,12 +18,13 @@ _GILL_FAULT = (
     "properly|curls up|curls over|curls in|curled out|curled up|curled over|curled in|rolled in|rolled up|turned "
     "out|turned in|turned up|turns out|turns in|bent out|bent in|sticks out|stands out|stands open|stands "
     "off|sticking out|standing out|standing open|has a notch|has a hole|not right|does not close|does not "
-    "cover|does not shut|not closing|missing a piece|curled at the edge|is missing a piece)"
+    "cover|does not shut|not closing|missing a piece|curled at the edge|curled at the back edge|curls at "
+    "the edge|is missing a piece)"
 )
 _EYE = "(eye|eyeball)"
 _FILMED = (
     "(|gone|gone a bit|going|a bit|slightly|all) (cloudy|milky|clouded|clouded over|grey|dim|filmed|filmed over|fogged|"
-    "hazy|misty|opaque|dull|not clear|has a film|has a haze|with a film|with a haze)"
+    "hazy|misty|opaque|dull|dull and cloudy|not clear|has a film|has a haze|with a film|with a haze)"
 )
 _FILM = (
     "(|a|white|milky|grey|bit of a) (film|haze|cloud|cataract|clouding|cloudiness|milkiness|veil|milky film|white film|"
@@ -78,7 +79,8 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         "mouth",
         "mouth, jaw, lips form, lower jaw, upper jaw, 口",
         levels={
-            "malformed": "malformed, deformed, bent, crooked, twisted, off, bad, undershot, overshot, wrong, stuck, "
+            "malformed": "(hanging|hangs|stays|stuck) open, (deformed|bent|crooked|twisted) (on|to) (the|) (left|right), "
+            "malformed, deformed, bent, crooked, twisted, off, bad, undershot, overshot, wrong, stuck, "
             "not straight, out of shape, odd, funny, strange, skewed, weird, wonky, lopsided, broken, torn, "
             "damaged, stuck open, out, skew, (to|off to|pulls to|pulled to|hangs to|sits to|goes to|bent to|twisted "
             "to|pulls|drawn to) (one side|1 side|the left|the right|left|right), (does|do) not (close|shut), open "
@@ -96,7 +98,8 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         alone={
             "is malformed": "(crooked|bent|wonky|twisted|skew|torn) (mouth|jaw|lip), (undershot|overshot) (|jaw), "
             "(underbite|overbite), lip torn, can not (close|shut) (its|the|her|his) mouth, something wrong with the "
-            "mouth, (upper|lower|top|bottom) lip missing, hook jaw, pulls to the (left|right) when (she|he|it) "
+            "mouth, (upper|lower|top|bottom) lip (missing|short|torn|split), lip split, (lower|bottom) jaw "
+            "(sticks|sticking) out, hook jaw, pulls to the (left|right) when (she|he|it) "
             "(gulps|breathes|eats), (short|shortened) (lower|upper) jaw, 口曲がり",
             "is slight": "slight (pull|twist|kink) (in|of|to) the mouth, (slightly|a bit|a touch) off in the mouth, "
             "slightly crooked mouth",
@@ -214,7 +217,9 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         "(|first|front|1|2|3) ray (broken|split|snapped), broken ray, (|small|little) (piece|bit|bite|chunk) (out "
         "of|missing from|off|gone from), missing a piece, has a piece missing, piece missing, "
         "(split|frayed|torn|ragged|nicked|worn) (at|on|along|up|round) (the|) "
-        "(tip|edge|edges|end|ends|back|front|middle|top|bottom), (nick|bite|bit|piece|chunk) out of, "
+        "(tip|edge|edges|end|ends|back|front|middle|top|bottom), (nick|nip|bite|bit|piece|chunk|notch) out "
+        "of, (split|torn) down the middle, (nipped|nicked|frayed|ragged) at the (back|edge|tip|end), edge "
+        "(ragged|frayed|torn|nipped), (a couple of|a few|two|2|several) (splits|tears|nicks), "
         "(split|broken|bent) ray, (|has) lost its tip, (split|torn|nicked) in (2|two|several|a few|places) "
         "(|places), (a|small|slight|little|) (tear|split|rip|nick) (along|up|down|on|off), (tear|split|nick|rip) at "
         "the (back|front|top|tip|edge|base) of, front ray, tip (missing|broken|gone|frayed|split), tips "
@@ -237,12 +242,14 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         "pectoral_size",
         f"(|pair of) {_PEC}, pectoral size, paddles, 胸鰭",
         levels={
-            "small": "small pointed, short stubby, mean, (small|short) for (its|the) body, small, short, pointed, "
+            "small": "small round, skimpy, undersized, small pointed, short stubby, mean, (small|short) for (its|the) "
+            "body, small, short, pointed, "
             "little, tiny, narrow, poor, stubby, mean little, too small, on the small side, rather short, too "
             "short, 小さい",
             "fair": "fair, average, medium, ordinary, ok, okay, normal, so so, usual",
             "at least fair": f"{NOT_BAD}, all right, alright, decent",
-            "large": "large, big, rounded, broad, wide, good, long, great, huge, nice big, round, big round, big "
+            "large": "wide and round, big and wide, large, big, rounded, broad, wide, good, long, great, huge, nice big, "
+            "round, big round, big "
             "and round, well rounded, nice and big, good sized, (|a) good size, well developed, long rounded, "
             "impressive, lovely big, generous, oversized, nice, lovely, fine, like (paddles|fans|dinner "
             "plates|plates|wings), big and rounded, large and rounded, excellent, superb, 大きい",
@@ -259,14 +266,16 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         "dorsal_fin",
         "dorsal, dorsal fin, back fin, top fin, 背鰭",
         levels={
-            "folded": "flopped over, (bends|folds|hangs|flops|flopped|lies) (|over|down) (|to (one side|the "
+            "folded": "flopped over, droopy, laid over, down all the time, not standing, (bends|folds|hangs|flops|flopped|"
+            "lies) (|over|down) (|to (one side|the "
             "left|the right|left|right)), folded, folded over, bent over, lying over, flat, drooping, down, "
             "collapsed, lies (over|flat), droops, hangs over, flops, flops over, floppy, leans, leans over, "
             "leaning, leans to (one side|the left|the right), clamped, held down, falls over, tipped over, tips "
             "over, lying flat, lying down, laid flat, not up, does not stand (|up), does not come up, will not "
             "stand (|up), never comes up, never up, keeps (|its) (down|flat)",
             "fair": "fair, average, so so, half up, a bit low, low, middling",
-            "upright": "upright, up, good, standing, erect, straight, stands up, stands, stands (up|) like a sail, "
+            "upright": "big upright, good and high, upright, up, good, standing, erect, straight, stands up, stands, stands "
+            "(up|) like a sail, "
             "like a sail, standing up, well up, held up, held high, high, tall, proud, stands proud, stands "
             "(nicely|straight|well|tall), nice and upright, straight up, nice, fine, ok, holds (|its) up, carries "
             "(|its) high",
@@ -302,7 +311,10 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
     ),
     Spoken(
         "scars",
-        "(|old|little|small|healed|faint|big|long) (scratch that healed|scar|scarring|scar tissue|wound that "
+        "(|old|bite|heron|net) (scar|scarring) (|behind|near|by|under|below|down|along|from) (|the|a) (|gill|"
+        "dorsal|eye|tail|heron|bird|net|side|flank|belly|fin), old (heron|bite|net) (wound|mark), healed "
+        "bite, (|old|little|small|healed|faint|big|long) (scratch that healed|scar|scarring|scar tissue|"
+        "wound that "
         "healed), (|old) healed (wound|cut|scrape|sore|injury|scratch|knock|ulcer), mark of an old (wound|injury), "
         "(ulcer|sore|wound|cut|injury) (|is|has|all|nicely) (|now) healed (|up|over|well), "
         "dent, old (wound|injury|knock|damage|mark), scarred, 傷",

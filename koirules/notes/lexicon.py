@@ -156,6 +156,10 @@ class Lexicon:
                     break
         return best
 
+    def is_bare(self, tokens: Sequence[str]) -> bool:
+        """Whether tokens are, word for word, what says something where it is all that is said."""
+        return compared(tokens) in self.bare
+
     def by_itself(self, tokens: Sequence[str]) -> Means | None:
         """What tokens say where they are all that is said."""
         words = compared(tokens)
@@ -206,6 +210,18 @@ class Lexicon:
         found.sort(key=lambda each: each[0])
         return _once([(at, node) for _, at, node in found])
 
+    def _said_twice(self, tokens: Sequence[str], end: int, level: Node) -> Iterator[tuple[int, Node]]:
+        """A level with another word for it behind: `big round`, `broad and full`."""
+        at = self._skip(tokens, end + (tokens[end : end + 1] == ("and",)))
+        for last, other in self._walk(tokens, at) if at < len(tokens) else ():
+            same = {
+                key: said
+                for key, said in level.levels.items()
+                if isinstance(said, int) and other.levels.get(key) == said
+            }
+            if same:
+                yield last, Node(levels=same, wording=f"{level.wording} {other.wording}")
+
     def _with_others(self, tokens: Sequence[str], end: int, level: Node) -> Iterator[tuple[int, Node]]:
         """A level, and the one that it makes with another one behind it: `sharp or razor`, `fair to sharp`."""
         yield end, level
@@ -221,6 +237,7 @@ class Lexicon:
                     wording=level.wording,
                 ),
             )
+        yield from self._said_twice(tokens, end, level)
         at = self._skip(tokens, end + 1)
         to_a_side = tokens[end : end + 1] == ("to",) and tokens[at : at + 1] in {("left",), ("right",)}
         if end < len(tokens) and tokens[end] in {"or", "to"} and not to_a_side:

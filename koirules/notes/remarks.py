@@ -330,6 +330,8 @@ class RemarkReader:
     def _softened(self, tokens: tuple[str, ...]) -> tuple[tuple[str, ...], bool]:
         """Without words such as `a bit`, which widen what they stand before; amounts and numbers keep theirs."""
         numbers = (number_at(tokens, at) for at in range(len(tokens)))
+        if self.lexicon.is_bare(tokens):
+            return tokens, False
         if any(
             number is not None and number.more and tokens[number.end - 1] in {"bit", "little", "touch"}
             for number in numbers
