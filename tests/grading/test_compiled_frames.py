@@ -5,7 +5,7 @@ from __future__ import annotations
 import random
 from collections.abc import Callable
 from fractions import Fraction
-from math import floor
+from math import floor, isnan
 from pathlib import Path
 
 import polars as pl
@@ -16,6 +16,7 @@ from click.testing import CliRunner
 
 import koirules
 from koirules.commands import main
+from koirules.engines.columnar import glances as columnar_glances
 from koirules.engines.columnar.glances import glances
 from koirules.engines.columnar.reading import ReadFrame, Source
 from koirules.engines.compiled import engine, glancing, objects, running
@@ -305,8 +306,30 @@ def test_a_glance_by_code_sees_what_a_glance_by_columns_sees(rows: int, odd: flo
                 by_columns, by_code = glances([(column, whole)])[0], glancing.glances([(column, whole)])[0]
                 assert by_code.nans == by_columns.nans
                 assert by_code.shares == any(value is not None and 0 < value <= 1 for value in column)
+                # By columns it is only said that there are none where somebody looked.
+                assert by_columns.shares or not by_code.shares
                 if not by_code.nans:
-                    assert evolve(by_code, shares=True) == by_columns
+                    assert evolve(by_code, shares=by_columns.shares) == by_columns
+
+
+@pytest.mark.parametrize("odd", [None, float("nan"), 1e-21, -1e-22, float("inf"), -float("inf"), 0.5, -0.0, 7.0])
+@pytest.mark.parametrize("least", [-3.0, 0.0, 2.0])
+def test_a_long_column_is_seen_alike_with_numpy_and_without(
+    monkeypatch: pytest.MonkeyPatch, odd: float | None, least: float
+) -> None:
+    import numpy as np
+
+    values: list[float | None] = [least, *np.random.default_rng(1).integers(2, 90, 60_000).astype(float)]
+    values[40_000] = odd
+    column = pl.Series(values, dtype=pl.Float64)
+    given = [(column, False), (column, True), (pl.concat([column[:9], column[9:]], rechunk=False), False)]
+    found = glances(given)
+    assert len(columnar_glances._quick_ends(given[:1])) == (odd is not None and not isnan(odd))
+    monkeypatch.setattr(columnar_glances, "_quick_ends", lambda _given: {})
+    assert glances(given) == found
+    assert found[0].nans == (odd is not None and isnan(odd))
+    assert found[0].tiny == (odd in {1e-21, -1e-22})
+    assert found[0].shares or not any(value is not None and 0 < value <= 1 for value in values)
 
 
 def test_memory_of_results_is_used_again_once_they_are_gone(standard: koirules.Standard) -> None:

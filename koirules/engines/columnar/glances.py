@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Iterable
+from math import isnan
 from typing import TYPE_CHECKING, Any, Literal
 
 from attrs import frozen
@@ -37,8 +39,12 @@ def glances(columns: Iterable[tuple[pl.Series, bool]]) -> list[Glance]:
     import polars as pl
 
     given = list(columns)
+    every = [series for series, _ in given]
+    found = {number: (*ends, False, False) for number, ends in _quick_ends(given).items()}
     asked: list[pl.Expr] = []
-    for number, (series, whole) in enumerate(given):
+    slow = [number for number in range(len(given)) if number not in found]
+    for number in slow:
+        series, whole = given[number]
         x = pl.col(str(number))
         floats = series.dtype.is_float()
         no = pl.lit(value=False)
@@ -49,19 +55,48 @@ def glances(columns: Iterable[tuple[pl.Series, bool]]) -> list[Glance]:
             (x.sum().is_nan() if floats else no).alias(f"{number} nans"),
             ((x.floor() != x).any() if floats and whole else no).alias(f"{number} parts"),
         ]
-    row = _asked([series for series, _ in given], asked)
-    found = [row[i : i + 4] for i in range(0, len(row), 4)]
-    near = [
-        number
-        for number, ((series, whole), (least, *_)) in enumerate(zip(given, found, strict=True))
-        if series.dtype.is_float() and not whole and least is not None and least <= TINY
-    ]
-    close = [_has_tiny(pl.col(str(i)), found[i][0]).alias(str(i)) for i in near]
-    tiny = dict(zip(near, _asked([series for series, _ in given], close), strict=True))
+    row = _asked(every, asked)
+    found |= {number: row[4 * i : 4 * i + 4] for i, number in enumerate(slow)}
+    near = {
+        number: found[number][0]
+        for number, (series, whole) in enumerate(given)
+        if series.dtype.is_float() and not whole and found[number][0] is not None and found[number][0] <= TINY
+    }
+    # Where nothing lies above 0 and at most at 1, nothing is tiny either.
+    shares = _of_each(every, {number: _is_share(pl.col(str(number))) for number in near if near[number] >= 0})
+    tiny = _of_each(every, {i: _has_tiny(pl.col(str(i)), least) for i, least in near.items() if shares.get(i, True)})
     return [
-        Glance(least, most, nans, tiny.get(number, False), parts)
-        for number, (least, most, nans, parts) in enumerate(found)
+        Glance(least, most, nans, tiny.get(number, False), parts, shares.get(number, True))
+        for number, (least, most, nans, parts) in sorted(found.items())
     ]
+
+
+def _quick_ends(given: list[tuple[pl.Series, bool]]) -> dict[int, tuple[Any, Any]]:
+    """The least and the most value of long columns without holes in which each value is a number.
+
+    The ends that numpy gives are no number where one value is none, so that two looks do for what takes Polars three. Where
+    nobody has loaded it, to load it takes longer than that.
+    """
+    found: dict[int, tuple[Any, Any]] = {}
+    if "numpy" not in sys.modules:
+        return found
+    for number, (series, whole) in enumerate(given):
+        plain = series.dtype.is_float() and not whole and series.null_count() == 0 and series.n_chunks() == 1
+        if plain and len(series) > _STREAMED:
+            values = series.to_numpy(allow_copy=False)
+            least, most = float(values.min()), float(values.max())
+            if not isnan(least) and not isnan(most):
+                found[number] = (least, most)
+    return found
+
+
+def _of_each(columns: list[pl.Series], asked: dict[int, pl.Expr]) -> dict[int, bool]:
+    found = _asked(columns, [one.alias(str(number)) for number, one in asked.items()])
+    return dict(zip(asked, map(bool, found), strict=True))
+
+
+def _is_share(x: pl.Expr) -> pl.Expr:
+    return ((x > 0) & (x <= 1)).any()
 
 
 def _has_tiny(x: pl.Expr, least: float) -> pl.Expr:

@@ -68,7 +68,8 @@ def read_numbers(
     low = _plain(kind, doubles, glance, kind.unit if isinstance(kind, Number) and unit is None else unit)
     if may_be_part_of_one(kind) and glance.least is not None and glance.least <= 1 and glance.shares:
         # Each of them is read closely: without a unit 0.45 may be 45 % or 0.45 %.
-        low = low.set(((low > 0) & (low <= 1)).fill_null(value=False), None)
+        shares = (low > 0) & (low <= 1)
+        low = low.set(shares.fill_null(value=False), None) if shares.any() else low
     high, found = low, Misreads()
     if low.null_count() > given.null_count():
         low, high, found = _read_odd(kind, series, unit, low, (low.is_null() & given.is_not_null()).arg_true())
