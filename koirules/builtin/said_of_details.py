@@ -114,14 +114,14 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         f"(pattern|red|colour|patch|hi|mark|spot) {_AT_ALL} (on|up on|on top of) (the|her|his|) head {_AT_ALL}, nothing "
         f"(at all|whatever|whatsoever|red|) (on|up on|on top of) (the|her|his|) head {_AT_ALL}, no (red|colour|pattern) "
         "(up top|on top), nothing up top, head (is|) (all|completely|totally|plain|pure|just|entirely|quite|still|left|"
-        "dead|) (white|bare|blank|empty|plain), (plain|plain white|white|bare|blank|empty|pure white|all white|naked) "
-        "head (on (it|her|him)|), head (white|clean|bare|empty) as (paper|snow|milk|a sheet|chalk), (not|never) a "
-        "(scrap|scale|spot|speck|trace|bit|hint) of (red|colour) on the head, head (is|has|with|) (no|without) (any|a "
-        "speck of|) (red|pattern|patch|mark|colour) (on it|), head has nothing on it, head (clean|bare|white|empty) as "
-        f"a (plate|slate|whistle|sheet), {_RED} (only|just|) (starts|begins) (only|just|right|first|) (on|from|behind) "
-        "the (shoulder|neck|nape|gills|gill covers|gill plates|head) (only|), starts at the shoulder, begins at the "
-        "shoulder, only starts at the shoulder, starts behind the head, begins behind the head, starts at the neck, "
-        "first red (is|) (on|behind) the (shoulder|head)",
+        "dead|) (white|bare|blank|empty|plain), (little|small|cold|poor|plain|) (little|) (plain white|white|bare|"
+        "blank|empty|pure white|all white|naked) head, plain head (on (it|her|him)|), head (white|clean|bare|empty) as "
+        "(paper|snow|milk|a sheet|chalk), (not|never) a (scrap|scale|spot|speck|trace|bit|hint) of (red|colour) on the "
+        "head, head (is|has|with|) (no|without) (any|a speck of|) (red|pattern|patch|mark|colour) (on it|), head has "
+        f"nothing on it, head (clean|bare|white|empty) as a (plate|slate|whistle|sheet), {_RED} (only|just|) (starts|"
+        "begins) (only|just|right|first|) (on|from|behind) the (shoulder|neck|nape|gills|gill covers|gill plates|head) "
+        "(only|), starts at the shoulder, begins at the shoulder, only starts at the shoulder, starts behind the head, "
+        "begins behind the head, starts at the neck, first red (is|) (on|behind) the (shoulder|head)",
         "head_hi is none",
     ),
     Spoken(

@@ -124,13 +124,13 @@ _SHARES = (
 
 def _sides(side: str, most: str, only: str) -> dict[str, str]:
     """What is said for red that lies more, or only, on one side, by readings of the share of the left."""
-    there = f"((on|to|over on|over to|down|towards|over) (the|her|his|) {side} (side|flank|half|)|{side})"
+    there = f"((on|to|over on|over to|down|towards|over) (the|her|his|) {side} (side|flank|half|))"
     heavy = (
         f"{side} heavy, (pattern|red) leans {side}, (pattern|red) (leans|hangs|falls|pulls|slides) to the {side}, more "
         f"(red|) on the {side} than (on|) (the|) (left|right)"
     )
     weight = f"(all|all the|) weight (is|) (all|mostly|) (on|to) the {side}"
-    return {most: f"{_side(_MOST, there)}, {heavy}, {weight}", only: _side(_ALL, there)}
+    return {most: f"{_side(_MOST, f'({there}|{side})')}, {heavy}, {weight}", only: _side(_ALL, there)}
 
 
 _STRAY = (
@@ -364,6 +364,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             ") clear of the tail, (a|) (nice|good|decent|clear|proper|tidy) (bit|strip|stretch|band) of white (before|"
             "at) the tail, white (joint|ring|collar|band) (at|before|round) the tail, (with|has) a (clean|nice|good|"
             f"proper) (odome|ondome), {_ODOME} (is|) clean past that, 尾止め良し",
+            "is 0.5 % to 4 %": f"{_LAST} (nearly|almost|all but|just about|very nearly) (reaches|touches|runs into|gets "
+            f"to|goes to|into) the {_TAIL}, (almost|nearly|next to|as good as) no (odome|ondome|ojime|tail stop|white "
+            "before the tail|gap before the tail)",
             "is 1 % to 12 %": f"{_LAST} {_STOPS} (just|a hair|a touch|only just|a bit) (before|short of|in front of|"
             f"off) the {_TAIL} (where (you|i) (want|like) it|)",
             "is 1 % to 4 %": f"(short|weak|narrow|small|tight|thin|mean|little|tiny|skimpy) {_ODOME}, {_ODOME} (is|) "
@@ -382,11 +385,12 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         "odome",
         after=_OF_PATTERN,
         alone={
-            "below 1 %": f"{_GOES} {_HOW} (into|up into|down into|out into) the {_TAIL}, {_HOW} into the {_TAIL}, runs "
-            "to the tail, runs into the tail",
+            "below 1 %": f"{_GOES} {_HOW} (into|up into|down into|out into) the {_TAIL} (on top|at the top|at the "
+            f"bottom|on 1 side|), {_HOW} into the {_TAIL}, runs to the tail, runs into the tail",
             "is 3 % to 12 %": f"{_STOPS} (well|nicely|cleanly|neatly|properly|in good time|clean|) (before|short of|in "
             f"front of|off|clear of) the {_TAIL} (just|) (where (you|i) (want|like) it|), has a tail stop, ends nicely "
-            "before the tail, (ends|stops|finishes) clean",
+            "before the tail, (ends|stops|finishes) clean, (ends|stops|finishes) on a (clean|neat|nice|) (white|) "
+            "(ankle|joint|stem|collar|tail joint|tail tube)",
             "is 1 % to 12 %": f"{_STOPS} (just|a hair|a touch|only just|a bit) (before|short of|in front of|off) the "
             f"{_TAIL} (where (you|i) (want|like) it|)",
         },
@@ -417,10 +421,10 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "(rear|back end|back half), white (tail end|rear) (is|) too long, no (red|pattern|hi) from the (dorsal|"
             "middle|shoulder) (back|on), (rear|back end|back half|tail end) (is|) (naked|nothing|bald), (rear|back end|"
             "back half|tail end|rear end) (is|) (naked|nothing|bald|all white), all white at the (rear|back end|tail "
-            "end), (runs|ran) out of (pattern|red) (at the (rear|back)|behind "
-            "the dorsal|half way|), no (red|pattern|hi) from the (dorsal|middle|shoulder) (back|on), (half|a third of) "
-            "(a|the) (tail|body|fish) of white, half (the|a) (back|fish) (is|) white at the (back|rear|tail), all "
-            "white (behind|from the dorsal back|behind the dorsal), white from the dorsal (back|to the tail)",
+            "end), (runs|ran) out of (pattern|red) (at the (rear|back)|behind the dorsal|half way|), no (red|pattern|"
+            "hi) from the (dorsal|middle|shoulder) (back|on), (half|a third of) (a|the) (tail|body|fish) of white, "
+            "half (the|a) (back|fish) (is|) white at the (back|rear|tail), all white (behind|from the dorsal back|"
+            "behind the dorsal), white from the dorsal (back|to the tail)",
         },
     ),
     Spoken(

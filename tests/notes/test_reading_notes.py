@@ -581,3 +581,12 @@ def test_what_does_not_tell_how_far_red_reaches(text):
     (fish,) = READER.read(f"1: {text}").fish
     assert fish.unread
     assert {trait for trait, each in fish.said.items() if each is not None} <= {"scale_loss"}
+
+
+def test_at_the_back_is_at_the_rear_and_all_right_is_no_side():
+    assert said("red mostly at the back") == {"hi_front_share": "0 % to 29.999999 %"}
+    assert said("red high on the back") == {"hi_below_line": "0 % to 10 %"}
+    assert "hi_left_share" not in (said("pattern all right") or {})
+    assert said("nidan, all on the right side") == {"steps": "nidan", "hi_left_share": "0 % to 9.999999 %"}
+    (fish,) = READER.read("1: a speck on the nose, all on the right side").fish
+    assert "hi_left_share" not in fish.said
