@@ -26,13 +26,13 @@ _CUT = each_of(
     "{like} {cut} with {tool}",
     like="like|as|as if|as though|",
     cut="cut|cut out|sliced",
-    tool="knife|razor|razor blade|scissors|scalpel|blade|sharp knife",
+    tool="a knife|a razor|a razor blade|scissors|a scalpel|a blade|a sharp knife",
 )
 _DRAWN = each_of(
     "{like} {drawn} {on}",
     like="like|as if|as though|",
     drawn="drawn|painted|inked|printed",
-    on="on|with ruler|with pen|with brush|by hand",
+    on="with a pen|with a ruler|with a brush|on|by hand",
 )
 _SHARP = "sharp|crisp|clean|tight|neat|clear cut|clean cut|well cut|well defined|tidy|distinct|cut clean|clear"
 _BLURRED = (

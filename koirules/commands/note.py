@@ -30,7 +30,7 @@ from koirules.records.text_files import read_text
 from koirules.records.writing import check_folder
 from koirules.report.figures import figure
 from koirules.vocabulary.kinds import words_of
-from koirules.vocabulary.phrases import Spoken, wordings_in
+from koirules.vocabulary.phrases import Spoken, examples_of, sequel_of, wordings_in
 from koirules.vocabulary.traits import Trait
 
 _INTERRUPTED = 130
@@ -179,15 +179,20 @@ def _print_phrases(standard: Standard, *, every: bool) -> None:
         return
     for name, trait in rules.traits.items():
         sayings = spoken.get(name, [])
-        nouns = dict.fromkeys(noun for one in sayings for noun in wordings_in(f"{one.nouns}, {one.beside}"))
+        nouns = dict.fromkeys(noun for one in sayings for noun in _examples(f"{one.nouns}, {one.beside}"))
         click.echo(shown(f"{name} ({trait.within(standard.language)})" + (f": {', '.join(nouns)}" if nouns else "")))
-        for word in words_of(trait.kind):
-            said = [each for one in sayings for each in wordings_in(one.levels.get(word, ""))]
+        for word in dict.fromkeys((*words_of(trait.kind), *(word for one in sayings for word in one.levels))):
+            said = [each for one in sayings for each in _examples(one.levels.get(word, ""))]
             if said:
                 click.echo(shown(f"    {word}: {', '.join(said)}"))
         for one in sayings:
             for reading, wordings in one.alone.items():
-                click.echo(shown(f"    {reading}: {', '.join(wordings_in(wordings))}"))
+                click.echo(shown(f"    {reading}: {', '.join(_examples(wordings))}"))
+
+
+def _examples(wordings: str) -> tuple[str, ...]:
+    """The wordings of a list as people say them: of a pattern its first one."""
+    return tuple(next(examples_of(sequel_of(each))) for each in wordings_in(wordings))
 
 
 def _crib_line(trait: Trait, sayings: Sequence[Spoken], language: str | None) -> str:
@@ -196,7 +201,7 @@ def _crib_line(trait: Trait, sayings: Sequence[Spoken], language: str | None) ->
     for one in sayings:
         for word, wordings in (*one.levels.items(), *one.alone.items()):
             known = heard.setdefault(word.removeprefix("is "), [])
-            known += [each for each in wordings_in(wordings) if each != word and each not in known]
+            known += [each for each in _examples(wordings) if each != word and each not in known]
     words = dict.fromkeys((*words_of(trait.kind), *heard))
     parts = [f"{word}: {', '.join(said[:_ON_A_CRIB])}" if (said := heard.get(word)) else word for word in words]
     return f"{trait.name} ({trait.within(language)})  {' | '.join(parts)}".rstrip()

@@ -124,6 +124,8 @@ def test_the_crib_sheet_and_the_share_understood():
     result = CliRunner().invoke(main, ["note", "page.koi", "notes.txt", "--understood"])
     assert "5 of 6 remarks understood (83.3 %), on 2 fish." in result.output
     every = CliRunner().invoke(main, ["note", "page.koi", "--phrases", "--all"]).output
+    assert not re.search(r"\([^()]*\|", every)  # a pattern is shown by one of its wordings
+    assert "    at most fair: could be better" in every
     assert "    sharp: sharp, crisp, clean" in every
 
 
