@@ -17,6 +17,7 @@ from koirules.notes.talk import (
     HEDGES,
     SOFTENERS,
     VERDICTS,
+    WHOLE_VERDICTS,
     is_aside,
     is_comparison,
     is_forecast,
@@ -272,7 +273,7 @@ class RemarkReader:
         for word, rest in ((tokens[-1:], tokens[:-1]), (tokens[:1], tokens[1:])):
             if word[0] in _WHERE and rest == tokens[1:] and self.lexicon.is_label(rest, 0):
                 continue  # `in tub 4` says where the fish is
-            if word in self.verdicts and word not in HEDGES and len(rest) > 1:
+            if word in self.verdicts and word not in WHOLE_VERDICTS and word not in HEDGES and len(rest) > 1:
                 remark = self._said(shown, rest, hedged=False)
                 if remark.found and remark.sort is Sort.TRAITS:
                     return evolve(remark, verdict=self.verdicts[word])

@@ -234,6 +234,8 @@ _AS_LONG = frozenset({"till", "until", "and", "for"})
 _JOINED = _BOUND | _AS_LONG | {"on", "with", "that"}
 _OPEN_ENDED = frozenset({"out", "bin", "chuck", "cull", "keep", "hold", "reject"})
 _NEVER_ALONE = frozenset(spread("leave it, take it, in, open, later, maybe, perhaps, can go, it goes, goes"))
+WHOLE_VERDICTS = frozenset(spread("mine, open, later, goes, pass, staying, bin, chuck, hold"))
+"""Verdicts of one word that stand for something else beside other words: `mine has red lips`, `fins open`."""
 _IRREAL = frozenset(tokens_of("if unless when not never would could should no or than once until maybe"))
 _NAMED = frozenset({"it", "she", "he", "her", "him", "them", "this", "that"})
 

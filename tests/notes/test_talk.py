@@ -66,6 +66,13 @@ def test_what_only_sounds_like_a_verdict(text):
     assert (fish.verdict, bool(fish.unread)) == ("", True)
 
 
+@pytest.mark.parametrize(
+    "text", ["mine has red on the lips", "kuchibeni on the lips later", "pass me the red on the lips"]
+)
+def test_a_word_that_is_a_verdict_alone_is_none_beside_a_reading(text):
+    assert fish_of(text).verdict == ""
+
+
 def test_a_verdict_is_last_where_only_talk_follows():
     for text in ("nidan, out, pity", "nidan, out, that'll heal", "nidan, keep, better than 9", "nidan, out, 14 cm"):
         assert fish_of(text).verdict
