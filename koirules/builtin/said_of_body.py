@@ -255,7 +255,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     ),
     Spoken(
         "shoulders",
-        f"{_SHOULDER}, across the shoulders, pair of shoulders, 肩",
+        f"{_SHOULDER}, pair of shoulders, 肩",
         levels={
             "weak": "weak, narrow, thin, pinched, pinched in, slim, small, poor, hollow, sloping, feeble, bad, "
             "(narrow|thin|weak|pinched|slim) (in|at|across), need filling, not filled, not there, 弱い",
@@ -267,7 +267,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "built, excellent, 太い, 張りのある",
         },
         alone={
-            "is weak": "nothing in the shoulders, (slight|) (pinch|pinching) (behind|at) the (gill|head|neck|shoulder), "
+            "is weak": "(slight|) (pinch|pinching) (behind|at) the (gill|head|neck|shoulder), "
             "(drops|falls|dips) "
             "(away|off|in) behind the (head|gills), weak front end, front end (is|) weak, (weak|thin|narrow) "
             "(across|in|at|through) the front, pinched (|in) (|just) behind the (gill|gills|gill covers|head|gill "
@@ -276,8 +276,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "at most fair": _falling_short(
                 _SHOULDER, "(broad|wide|strong|full|thick)", "(broader|wider|stronger|fuller|thicker|bigger|better)"
             ),
-            "is strong": f"{_SHOULDER} (on|to) (it|her|him), has (got|) {_SHOULDER}, got {_SHOULDER}, strong in the "
-            f"{_SHOULDER}, good in the {_SHOULDER}, plenty up front,  (solid|powerful|strong|broad|full|thick|"
+            "is strong": f"{_SHOULDER} (on|to) (it|her|him), has (got|) {_SHOULDER}, got {_SHOULDER}, plenty up front,  (solid|"
+            "powerful|strong|broad|full|thick|"
             "heavy|meaty) through the "
             f"{_SHOULDER}, good girth at the {_SHOULDER}, (broad|full|thick|wide|deep|solid|strong|meaty) behind the "
             "(head|gills), (thick|bull) neck, (strong|powerful|broad|heavy|solid) front end, front end (is|) "
@@ -299,7 +299,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
         alone={
             "is thin": "(thin|pinched|narrow|weak|skinny|falls away to nothing|falls off to nothing) (|in|just) "
-            "behind the dorsal, (thin|weak|narrow|skinny) (at|in|towards) the tail (|end), "
+            "behind the dorsal, (thin|narrow|skinny) (at|in|towards) the tail (|end), "
             "(thin|weak|skinny|spindly|narrow|mean) (tail|tail end|back end|rear end), (tail end|back end|rear end) "
             "(is|) (weak|thin|skinny|narrow|a bit thin), thin wristed, (spindly|skinny) behind, no thickness "
             "(behind|at the tail), (narrow|weak|thin|skinny) at the (back end|rear end), (gets|goes) thin "
@@ -371,7 +371,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         levels={
             "bent": "(bent|bends|curves|curved|kinked|goes off|bending|twisted|off|bowed|crooked) (|to the|to|off "
             f"to the) {_SIDE}, bent, crooked, curved, kinked, twisted, malformed, deformed, s shaped, off, wrong, "
-            "not straight, wonky, bad, misshapen, out of line, curves, bends, deformity, deformation, curvature, "
+            "not straight, wonky, misshapen, out of line, curves, bends, deformity, deformation, curvature, "
             "not right, doglegged, bent up, bent down, 曲がり",
             "slight": "(slightly|a little|little) (bent|crooked|kinked|off|curved|twisted), a bit "
             "(off|bent|crooked), not (quite|entirely|perfectly|completely|dead) straight, slight, out a touch",
@@ -451,7 +451,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     Spoken(
         "head_shape",
         "head, head shape, shape of the head, head form, face shape, (face|forehead|snout|nose) shape, skull, 頭, 頭の形",
-        beside="face, nose, snout, forehead, headed",
+        beside="nose, snout, forehead, headed",
         levels={
             "poor": "poor, bad, pointed, pointy, narrow, dished, dented, square, squared, squared off, ugly, too "
             "small, too big, too long, too pointed, too narrow, misshapen, malformed, deformed, lumpy, sunken, "
@@ -465,11 +465,13 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         alone={
             "is good": "(nice|good) (big|broad) head, (nice|good) round (nose|snout), head (|well|nicely) proportioned, "
             "(good|nice) "
-            "head on its shoulders, (good|nice|fine) head for (the|its) size, (|nice and|nice|good|nice broad|"
+            "head on its shoulders, (good|nice) broad face, (good|nice|fine) head for (the|its) size, (|nice and|"
+            "nice|good|nice broad|"
             "good and|lovely and) (broad|wide) "
             "(between|across) the (eyes|forehead|head), (good|nice) width between the eyes, (good|nice) head "
             "(on|to) (it|her|him), (nice|lovely|fine|good) (head|head shape), (good|nice) broad (forehead|head)",
-            "is poor": "(thin|narrow|pointed|mean) face, pointed nose, sharp nose, (dished|pug|bulldog|rat|pike|parrot|"
+            "is poor": "(thin|narrow|pointed|mean|long|too pointed) face, face (|is|too|a bit) (narrow|pointed|thin|pinched|"
+            "dished|pointy), pointed nose, sharp nose, (dished|pug|bulldog|rat|pike|parrot|"
             "squashed|pushed in|pointy "
             "little|pointy) face, (pike|pin|rat) (head|nose|face|headed), pinhead, pinheaded, all head, too much "
             "head, (mean|mean little|sharp little|pinched|narrow little) (head|face), (pointed|long|narrow) in "

@@ -139,7 +139,7 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
             "is (left_gill, right_gill)": f"both {_GILL} (|are) {_GILL_FAULT}, {_GILL} {_GILL_FAULT} on both sides, "
             f"{_GILL_FAULT} {_GILL} on both sides",
             "is none": f"(|both) {_GILL} (|are|all) (fine|good|ok|okay|sound|whole|in "
-            "order|straight|clean|complete|all right|lie flat|close well|close properly|perfect|intact|flat), no "
+            "order|straight|complete|all right|lie flat|close well|close properly|perfect|intact|flat), no "
             f"{_GILL} (fault|faults|problem), nothing wrong with the {_GILL}",
         },
     ),
