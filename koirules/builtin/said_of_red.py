@@ -6,7 +6,7 @@ Common practice, no source; wordings from memory.
 from __future__ import annotations
 
 from koirules.vocabulary.phrases import Saying, Spoken, each_of
-from koirules.vocabulary.praise import LACKING, NOT_BAD, short_of
+from koirules.vocabulary.praise import DISAPPOINTING, LACKING, NOT_BAD, short_of
 
 _RED = "hi, red, beni, orange, colour, beni plate, hi plate, red plate, plate, hiban, red colour, hi colour, 緋, 緋盤"
 
@@ -501,7 +501,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "nothing special, "
             "acceptable, passable, reasonable, unremarkable, you could find on a thousand",
             "is fair or strong": NOT_BAD,
-            "at most fair": f"{LACKING}, "
+            "at most fair": f"{DISAPPOINTING}, "
             + short_of(
                 "strong|deep|bright|red|vivid|intense|dark",
                 "stronger|deeper|brighter|redder|more intense|darker|livelier|more vivid",
@@ -553,9 +553,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "strong": "strong, strongly, badly, heavy, severe",
         },
         alone={
-            "at most slight": "red fading, the red is fading, fading, red is going, hi fading, red fades, "
+            "at most slight": "red fading, the red is fading, red is going, hi fading, red fades, "
             "red is breaking up, "
-            "red breaking up, red going, that red is going, fades, red fades out, hi is breaking up, "
+            "red breaking up, red going, that red is going, red fades out, hi is breaking up, "
             "red is fading out, red fading at the edges, "
             f"({_LOSING}) (in places|already|a bit|slowly|everywhere|all over|)",
             "is strong": "red nearly gone, red almost gone, hi nearly gone, "
@@ -565,6 +565,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "holding on|holding well|holds well|holding up|not fading|not going anywhere|staying put|holds its own), "
             "holds its (red|colour)",
         },
+        bare={"at most slight": "fading, fades, fading a bit, fading already"},
     ),
     Spoken(
         "fading_places",
@@ -642,7 +643,7 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "fair, average, milky, somewhat yellow, slight yellow, slightly creamy, like cream, eggshell, vanilla, beige, "
             "a touch yellow, fair, average, moderate, medium",
             "is cream or white": NOT_BAD,
-            "at most white": f"{LACKING}, grey, greyish, off, smoky, like dishwater, dishwater, off colour, "
+            "at most white": f"{DISAPPOINTING}, grey, greyish, off, smoky, like dishwater, dishwater, off colour, "
             f"dull, grey wash, "
             "that grey wash, grey tinge, grey cast, grey tint, bluish, blueish, not pure, impure, lacks purity, "
             "without purity, not clean, not bright, not the whitest, not the cleanest, not the purest, a bit off, "

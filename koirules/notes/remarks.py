@@ -109,7 +109,7 @@ _ALL_OVER = (
 _TRACES = frozenset({"trace", "touch", "hint", "sign", "start", "beginning", "suggestion", "spot", "case"})
 """`a touch of hikui`, `no sign of hikui`."""
 _FREE = frozenset({"free", "clear", "clean", "devoid"})
-_AFTER_NOT = frozenset({"a", "an", "any", "single", "1", "much", "find", "see", "spot"})
+_AFTER_NOT = frozenset({"a", "an", "any", "single", "1", "find", "see", "spot"})
 _EMPHASIS = tuple(
     tuple(words.split())
     for words in (

@@ -47,22 +47,30 @@ NOT_BAD = (
 )
 """Words for a level that is fair or good."""
 
-LACKING = (
+DISAPPOINTING = (
     "could be better, should be better, might be better, not great, not the best, not the greatest, not wonderful, "
-    "not brilliant, not up to much, not up to scratch, not up to standard, not good enough, not enough, lacking, lack, "
-    "short of, short on, wanting, leaves something to be desired, leave something to be desired, "
-    "leaves a lot to be desired, "
-    "lets it down, let it down, lets her down, lets him down, let down by, disappointing, disappointed with, below par, "
-    "under par, below average, not what it should be, not convincing, unconvincing, nothing to write home about, "
-    "nothing to shout about, could do with more, could do with better, could do with a bit more, could use more, "
-    "could use better, need more, need better, want more, want better, could have more, could have better, not much, "
-    "too little, not really there, a weak point, weak point, weak spot, not its strong point, not her strong point, "
-    "wish it had more, wish it had better, wish there was more, would like more, i would like more, i would like better, "
-    "not as good as i would like, not as good as it should be, not my favourite, no great, not impressive, "
-    "not impressed with, not happy with, not keen on, not in love with, i do not like, do not like, not to my liking, "
-    "a letdown, needs work, not quite right, not right, not quite what i want, hardly good, less than perfect, "
-    "not so good, not so great, not that good, not that great, not so hot, on the weak side"
+    "not brilliant, not up to much, not up to scratch, not up to standard, not good enough, "
+    "leaves something to be desired, leave something to be desired, leaves a lot to be desired, lets it down, "
+    "let it down, lets her down, lets him down, let down by, disappointing, disappointed with, below par, under par, "
+    "below average, not what it should be, not convincing, unconvincing, nothing to write home about, "
+    "nothing to shout about, could do with better, could use better, need better, want better, could have better, "
+    "not really there, a weak point, weak point, weak spot, not its strong point, not her strong point, "
+    "wish it had better, i would like better, not as good as i would like, not as good as it should be, "
+    "not my favourite, not impressive, not impressed with, not happy with, not keen on, not in love with, "
+    "i do not like, do not like, not to my liking, a letdown, needs work, not quite right, not right, "
+    "not quite what i want, hardly good, less than perfect, not so good, not so great, not that good, "
+    "not that great, not so hot, on the weak side"
 )
+"""What says that how a trait is is at most fair."""
+
+TOO_LITTLE = (
+    "not enough, lacking, lack, short of, short on, wanting, could do with more, could do with a bit more, "
+    "could use more, need more, want more, could have more, not much, too little, wish it had more, "
+    "wish there was more, would like more, i would like more, no great"
+)
+"""What says that there is too little of something: of a colour that it covers too little, and not that it is weak."""
+
+LACKING = f"{DISAPPOINTING}, {TOO_LITTLE}"
 """What says that a trait is at most fair."""
 
 

@@ -240,6 +240,7 @@ def test_what_remarks_say(text, cells):
         "best of the day",
         "kiwa sharp on the head only",
         "cream not white",
+        "not much shimi",
         "sharp on the head already",
         "no windows on the shoulder",
         "no shimi on the left",
