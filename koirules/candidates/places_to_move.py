@@ -101,7 +101,7 @@ class Stretch:
 
 @frozen
 class Marks:
-    """Sets of places: the first `decided` places are as in `marked`, the others open; `now` are those of the fish."""
+    """Sets of places but those that the fish has (`now`): the first `decided` places are as in `marked`, the others open."""
 
     now: int
     marked: int
@@ -110,8 +110,8 @@ class Marks:
 
     @property
     def size(self) -> float:
-        """The places already added or taken away, of all."""
-        return (self.now ^ self.marked).bit_count() / self.count
+        """The places added or taken away, of all: at least one."""
+        return max(1, (self.now ^ self.marked).bit_count()) / self.count
 
     @property
     def reading(self) -> Reading:
@@ -121,15 +121,21 @@ class Marks:
 
     @property
     def nearest(self) -> Reading:
-        """The set that is the smallest change: the open places stay as they are."""
-        return PlaceSet(self.marked, self.marked)
+        """The set that is the smallest change: the open places stay as they are, or one of them is turned round."""
+        marked = self.marked if self.marked != self.now else self.marked ^ (1 << self.decided)
+        return PlaceSet(marked, marked)
 
     def split(self) -> Sequence[Box]:
         """With the next place as it is, and turned round; none where all are decided."""
         if self.decided == self.count:
             return ()
         turned = self.marked ^ (1 << self.decided)
-        return tuple(Marks(self.now, marked, self.decided + 1, self.count) for marked in (self.marked, turned))
+        ends = self.decided + 1 == self.count
+        return tuple(
+            Marks(self.now, marked, self.decided + 1, self.count)
+            for marked in (self.marked, turned)
+            if not (ends and marked == self.now)
+        )
 
 
 @frozen

@@ -7,11 +7,13 @@ from decimal import Decimal
 from fractions import Fraction
 from itertools import combinations, product
 
+import pytest
 from hypothesis import HealthCheck, Phase, given, note, settings
 from hypothesis import strategies as st
 
 import koirules
 from koirules.candidates.changes import Change, NearestChanges
+from koirules.candidates.places_to_move import Marks
 from koirules.explain.side_by_side import side_by_side
 from koirules.results.record import Record
 from koirules.vocabulary.kinds import Count
@@ -284,3 +286,16 @@ def test_pairs_are_the_smallest_of_all(drawn: tuple[str, dict[str, list[int]]], 
                 least[key] = min(least.get(key, 9.0), size(**moved))
     wanted = sorted(round(one, 9) for one in least.values() if one <= limit)[:3]
     assert [round(change.size, 9) for change in found.double] == wanted
+
+
+@pytest.mark.parametrize("now", range(8))
+def test_a_change_of_places_is_never_to_the_places_that_the_fish_has(now):
+    waiting, sets = [Marks(now, now, 0, 3)], []
+    while waiting:
+        box = waiting.pop()
+        assert box.nearest != PlaceSet(now, now)
+        assert box.size == (box.nearest.sure ^ now).bit_count() / 3
+        waiting += box.split()
+        if box.decided == box.count:
+            sets.append(box.marked)
+    assert sorted(sets) == [each for each in range(8) if each != now]
