@@ -50,6 +50,10 @@ _MOSTLY = frozenset(
     }
 )
 _TAKING_BACK = frozenset({Sort.CORRECTION, Sort.NO})
+_BEGINS = frozenset(words[0] for words in CORRECTS_AHEAD)
+_ENDS = frozenset(words[-1] for words in CORRECTS_BEHIND)
+_AMID = frozenset(words[0] for words in CORRECTS_BETWEEN)
+"""With which words those begin or end that take something back: most remarks have none of them."""
 _SIDES = frozenset({"left", "right"})
 _OTHER_SIDE = {"left": "right", "right": "left"}
 _OF_THEM = frozenset(
@@ -333,6 +337,8 @@ class Leaning:
     def _taken_back(self, text: str, before: Sequence[Remark]) -> Remark | None:
         """A remark that begins or ends with a word that takes back what stands before it: `no wait there's a third one`."""
         tokens = tokens_of(plain_numbers(text))
+        if not tokens or (tokens[0] not in _BEGINS and tokens[-1] not in _ENDS):
+            return None
         ahead = max((words for words in CORRECTS_AHEAD if tokens[: len(words)] == words), key=len, default=())
         if ahead and len(ahead) < len(tokens):
             remark = self.read(" ".join(tokens[len(ahead) :]), before)
@@ -360,6 +366,8 @@ class Leaning:
     def _between(self, text: str) -> Remark | None:
         """`81 no 82 grams`, `nidan sorry sandan`: what stands behind the word holds."""
         tokens = tokens_of(plain_numbers(text))
+        if _AMID.isdisjoint(tokens):
+            return None
         for at in range(1, len(tokens) - 1):
             words = max((each for each in CORRECTS_BETWEEN if tokens[at : at + len(each)] == each), key=len, default=())
             first, then = tokens[:at], tokens[at + len(words) :]
