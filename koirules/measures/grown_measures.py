@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from itertools import product
+from itertools import chain, product
 from typing import Any
 
 from attrs import define, field
@@ -32,12 +32,12 @@ Row = tuple[Reading | None, ...]
 class MeasuresAhead:
     """Works out derived traits at one length.
 
-    target: the length in cm. keys: under which name each trait stands beside the record. inputs: what the measures read, and
+    target: the length in cm. keys: under which names each trait stands beside the record. inputs: what the measures read, and
     after it the traits of `by_eye`, which are told without a map as well: of each its name and on which maps it is measured.
     """
 
     target: float
-    keys: Mapping[str, str]
+    keys: Mapping[str, tuple[str, ...]]
     measurer: Measurer
     model: GrowthModel
     growers: Mapping[str, Grower]
@@ -45,9 +45,19 @@ class MeasuresAhead:
     by_eye: Mapping[str, frozenset[str]] = field(factory=dict)
     _found: dict[tuple[Row, Span], Mapping[str, Reading]] = field(factory=dict)
 
+    @property
+    def every_key(self) -> Iterator[str]:
+        """The names of all of them."""
+        return chain.from_iterable(self.keys.values())
+
     @classmethod
     def of(
-        cls, rules: Rules, settings: Mapping[str, Setting], target: float, keys: Mapping[str, str], model: GrowthModel
+        cls,
+        rules: Rules,
+        settings: Mapping[str, Setting],
+        target: float,
+        keys: Mapping[str, tuple[str, ...]],
+        model: GrowthModel,
     ) -> MeasuresAhead:
         """What works out the traits of these keys."""
         measures = needed_for(rules.measures, keys)
@@ -95,11 +105,11 @@ class MeasuresAhead:
         start = 0
         for rows, one in zip(variants, asked, strict=True):
             found: dict[str, Reading] = dict(self._seen(*one))
-            for trait, key in self.keys.items():
+            for trait, keys in self.keys.items():
                 column = derived.columns.get(trait, [None] * len(flat))[start : start + len(rows)]
                 joined = _any_of(column)
                 if joined is not None:
-                    found[key] = joined
+                    found.update(dict.fromkeys(keys, joined))
             start += len(rows)
             yield found
 
@@ -109,7 +119,8 @@ class MeasuresAhead:
         for name, maps in self.by_eye.items():
             reading = readings[name]
             if isinstance(reading, Span) and all(readings[each] is None for each in maps):
-                yield self.keys[name], cover_by_eye(self.model, reading, length, self.target)
+                cover = cover_by_eye(self.model, reading, length, self.target)
+                yield from ((key, cover) for key in self.keys[name])
 
     def _variants(self, row: Row, length: Span) -> Iterator[Row]:
         """The rows that a row can become; the row itself for a fish that is that long already, none where nothing is known."""

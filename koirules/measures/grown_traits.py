@@ -59,7 +59,7 @@ class Ahead:
         length = rules.traits.get(rules.subject.grows_by)
         reach = anything(length.kind) if length is not None else None
         wanted: list[Wanted] = []
-        derived: dict[float, dict[str, str]] = {}
+        derived: dict[float, dict[str, tuple[str, ...]]] = {}
         for key, node in grown_in(rules).items():
             if not isinstance(node.source, Grown):
                 raise AssertionError("a value beside the record that does not grow")
@@ -70,7 +70,9 @@ class Ahead:
                 )
                 wanted.append(Wanted(key, trait, grower))
             else:
-                derived.setdefault(target, {})[trait.name] = key
+                # `grown to 65 cm` and `grown to goal` are two keys of one trait where the goal is 65 cm.
+                keys = derived.setdefault(target, {})
+                keys[trait.name] = (*keys.get(trait.name, ()), key)
         return cls(
             tuple(wanted),
             tuple(MeasuresAhead.of(rules, settings, target, keys, model) for target, keys in derived.items()),

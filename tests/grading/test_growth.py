@@ -248,3 +248,21 @@ def test_where_the_red_begins_moves_with_sashi_and_with_a_thin_patch(patches, co
         f'standard "Lantern Bay" edition 1\n  variety kohaku\ngrade keep if {condition}\ngrade cull otherwise\n'
     )
     assert standard.grade({"length": 14, "hi_patches": patches}).possible == possible
+
+
+@pytest.mark.parametrize(("first", "second"), [("65 cm", "goal"), ("goal", "65 cm"), ("0.65 m", "goal")])
+def test_two_ways_to_name_one_length_are_both_worked_out(first, second):
+    standard = koirules.read_standard(
+        'standard "two names" edition 1 variety kohaku\nsetting goal = 65 cm from 40 cm to 90 cm\n'
+        f"section a worth 50\npoints p1 by hi_cover grown to {first}: 10 % gives 0, 60 % gives 10\n"
+        f"section b worth 50\npoints p2 by hi_cover grown to {second}: 10 % gives 0, 60 % gives 10\n"
+        "grade keep if score at least 50\ngrade sell otherwise\n"
+    )
+    record = {"length": 15, "hi_patches": "8 to 26; 40 to 60 left 60 right 60; 70 to 90"}
+    result = standard.grade(record)
+    ends = [(one.low, one.high) for one in result.sections.values()]
+    assert ends[0] == ends[1]
+    assert ends[0][0] == ends[0][1] > 0
+    (row,) = standard.grade_frame(pl.DataFrame({name: [value] for name, value in record.items()})).to_dicts()
+    assert (row["score_low"], row["score_high"]) == (float(result.score_low), float(result.score_high))
+    assert not standard.compare(standard).counting

@@ -71,14 +71,15 @@ def grown_by(follows: Follows, own: frozenset[str], mark: str) -> dict[tuple[str
         its_own = mark if own & {one.trait.name, ahead.grows_by} else ""
         found[mark, one.key] = ("figure", one.trait.name, one.trait.kind, one.grower, ahead.any_length, its_own)
     for measured in ahead.derived:
-        for name, key in measured.keys.items():
+        for name, keys in measured.keys.items():
             measures = needed_for(grader.rules.measures, [name])
             inputs = {read for one in measures for read in inputs_of(one)}
             raw = [read for read in measured.inputs if read in inputs]
             its_own = mark if own.intersection([*raw, ahead.grows_by]) else ""
             by = _worked_out_by(grader, measures, [name])
             growth = _growth(grader, raw, by_eye=name in measured.by_eye)
-            found[mark, key] = ("measured", name, measured.target, by, growth, ahead.any_length, its_own)
+            for key in keys:
+                found[mark, key] = ("measured", name, measured.target, by, growth, ahead.any_length, its_own)
     return found
 
 

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 def with_grown(read: ReadFrame, ahead: Ahead, rows: int) -> ReadFrame:
     """A frame that was read, with the grown traits that are wanted and not there yet; rows: how many it has."""
     wanted = [each for each in ahead.wanted if each.key not in read.held]
-    derived = [each for each in ahead.derived if not any(key in read.held for key in each.keys.values())]
+    derived = [each for each in ahead.derived if not any(key in read.held for key in each.every_key)]
     if not wanted and not derived:
         return read
     held: dict[str, Held] = dict(read.held)
@@ -45,7 +45,7 @@ def with_grown(read: ReadFrame, ahead: Ahead, rows: int) -> ReadFrame:
     spans = [Span(*length) for length in of_fish] if derived else []
     for group in derived:
         found = group.rows(list(zip(*(_readings(read, name, rows) for name in group.inputs), strict=True)), spans)
-        for key in group.keys.values():
+        for key in group.every_key:
             made, held[key] = _held([one.get(key) for one in found], f"g{len(held)}")
             columns += made
     return evolve(read, columns=read.columns.hstack(columns) if columns else read.columns, held=held)

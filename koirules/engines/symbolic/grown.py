@@ -50,7 +50,7 @@ def worked_from(ahead: Ahead) -> dict[str, frozenset[str]]:
     """All traits that each grown one is worked out from, by its key."""
     found = {one.key: frozenset({one.trait.name, ahead.grows_by}) for one in ahead.wanted}
     for one in ahead.derived:
-        found.update((key, frozenset({*one.inputs, ahead.grows_by})) for key in one.keys.values())
+        found.update((key, frozenset({*one.inputs, ahead.grows_by})) for key in one.every_key)
     return found
 
 
