@@ -266,7 +266,7 @@ def test_a_step_may_be_a_word_that_stands_elsewhere_in_rules(word: str) -> None:
 
 def test_a_word_that_no_sheet_can_be_filled_in_with_is_found_with_its_trait() -> None:
     # In a sheet an x is a mark for what is not known.
-    found = findings(ogon(evolve(SOUND, kind=Places(("x",)))), fish=5)
+    found = findings(ogon(evolve(SOUND, kind=Places(("x",)))), fish=20)
     assert any("cannot read an invented record" in told and "shine" in told for told in found)
     assert any("a sheet filled in with invented records is not read" in told for told in found)
 
