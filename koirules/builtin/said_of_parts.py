@@ -34,6 +34,12 @@ _BLIND = "(|is) (missing|gone|blind|lost|dead|damaged|not there|no use|no good)"
 _FIN_FAULT = "(deformed|malformed|crooked|twisted|stunted|missing|half missing|misshapen|wonky|curled|out of joint|"
 _FIN_FAULT += "grown crooked|not right|is a stump)"
 _BENT = "(bent|kinked|short|too short|folded|shorter|half length|smaller)"
+_HALF = (
+    "(half as (long|big) (|as the (other|left|right) (|1|fin))|(half|only half) (the|) (length|size) (|of the (other|left|right) "
+    "(|1|fin))|half length|half size|(shorter|smaller) than the (other|left|right) (|1|fin))"
+)
+_TORN = "(torn|split|nicked|frayed|ragged|damaged|nipped|bitten)"
+_WHICH = "(upper|lower|top|bottom)"
 _PEC = "(pectoral|pec|chest fin|breast fin|front fin|side fin|pectoral fin|pec fin)"
 _FINS = {
     "left_pectoral": f"(left {_PEC}|{_PEC} on the left|{_PEC} left)",
@@ -321,6 +327,56 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         alone={
             "is none": "no (|old) (scar|scars|scarring) (|anywhere|at all), no old wounds, not a scar (|on "
             "it|anywhere), free of scars, without scars, unscarred"
+        },
+    ),
+    Spoken(
+        "fin_faults",
+        alone={
+            **{f"includes {fin}": f"{_FINS[fin]} {_HALF}" for fin in ("left_pectoral", "right_pectoral", "pelvic")},
+            "count at least 1": f"1 {_PEC} {_HALF}",
+        },
+    ),
+    Spoken(
+        "fin_damage",
+        alone={
+            "includes tail": f"(tail|tail fin|caudal) {_TORN} (|at the|on the|in the) {_WHICH} (lobe|end|half|tip|edge), tail "
+            f"(tip|tips|edge) (|is|are) ({_TORN}|missing), tail fin {_WHICH} (lobe|end) {_TORN}"
+        },
+    ),
+    Spoken(
+        "gill_cover_faults",
+        alone={
+            f"includes {side}_gill": f"({_GILL} on the {side}|{side} {_GILL}) (curls|curled|bent|rolled|turned|turns) "
+            "(out|up|in|over) at the (back|rear|lower|front|bottom|top) edge"
+            for side in ("left", "right")
+        },
+    ),
+    Spoken(
+        "eye_film",
+        alone={f"includes {side}_eye": f"{_EYE} on the {side} (has|got|with) {_FILM}" for side in ("left", "right")},
+    ),
+    Spoken(
+        "body_symmetry",
+        alone={
+            "is poor": "(belly|side|flank) (sticks out|bulges|pushes out|is fatter|is thicker|is bigger) on (one side|1 side|the "
+            "left|the right)",
+            "at most fair": "(side|sides|body) not even (when|) (seen|looked at) from (above|on top|the top)",
+        },
+    ),
+    Spoken(
+        "build",
+        alone={
+            "is thick_front": "(thick|fat|heavy|broad|big) in front and (thin|slim|weak|narrow) (behind|at the back|at the "
+            "tail|in "
+            "the tail)"
+        },
+    ),
+    Spoken(
+        "tail_stem",
+        alone={
+            "is strong": "(thick|strong|stout) (before|in front of) the tail, (tail base|tail root|tail joint) (as thick as "
+            "(a|my) "
+            "thumb|thick|strong)"
         },
     ),
 )

@@ -13,6 +13,10 @@ _OF_PATTERN = tuple(trait.name for trait in PATTERN)
 _OF_THE_END = ("odome", "odome_gap", "bongiri", "hi_front_share", "steps")
 
 _DORSAL = "(dorsal|dorsal fin|back fin|top fin)"
+_PEC = "(pectoral|pec|chest fin|breast fin|front fin|side fin|pectoral fin|pec fin)"
+_CRUMB = (
+    "((small|little|tiny|loose|stray|fine|) red (crumb|pinprick|grain)|(crumb|grain|pinprick) of red|loose red dot)"
+)
 _FIELD = "(patch|field|step|block|island|plate|1|red)"
 _SUCH = "(small|big|large|little|good|clear|clean|)"
 _IN_ALL = (
@@ -277,6 +281,34 @@ SAID_OF_REACH: tuple[Saying, ...] = (
             "is inazuma": "(red|pattern|it) (goes|runs|swings|sits) (first|) (left|right) then (left|right) then (left|"
             "right) (again|)",
         },
+    ),
+    Spoken(
+        "tobihi",
+        f"{_CRUMB}",
+        of_parts="all",
+    ),
+    Spoken(
+        "tobihi_places",
+        f"{_CRUMB}",
+    ),
+    *(
+        Spoken(
+            "hi_on_fins",
+            alone={
+                f"includes {fin}": f"(front|back|tip|edge|top|middle|lower half|upper half|upper lobe|lower lobe|first rays) of "
+                f"(the|) {names} (has|have|with|is) (some|a bit of|a touch of|) red (in it|on it|in them|), {names} (has|"
+                "with) (a|1|2|3|"
+                f"some|a few) red (ray|rays|streak|streaks|edge|spot|tip)"
+            },
+        )
+        for fin, names in (
+            ("dorsal", _DORSAL),
+            ("tail", "(tail fin|tail)"),
+            ("left_pectoral", f"left {_PEC}"),
+            ("right_pectoral", f"right {_PEC}"),
+            ("pelvic", "(belly fin|pelvic|pelvic fin)"),
+            ("anal", "(anal fin|anal)"),
+        )
     ),
 )
 """What is said of how far red reaches."""

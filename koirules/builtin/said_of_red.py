@@ -522,7 +522,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "as deep as it gets, 濃い",
         },
         alone={
-            "is pale": "pale, almost pink, pink, pinkish, washed out, faded colour, washed out colour, washed out red, "
+            "is pale": "pale, almost pink, washed out, faded colour, washed out colour, washed out red, "
             "pale red, pink red, more pink than red, pink rather than red, pink not red, no colour to speak, "
             "no strength in the red, no strength in the colour, no life in the red, no life in the colour, "
             "all washed out, on the pale side",
@@ -542,6 +542,11 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "plenty of colour, plenty of strength in the red",
         },
         of_parts="all",
+    ),
+    Spoken(
+        "hi_strength",
+        after=("hi_strength", "hi_tone", "hi_thick", "hi_even", "kiwa", "steps", "finish"),
+        alone={"is pale": "pink, pinkish"},
     ),
     Spoken(
         "fading",

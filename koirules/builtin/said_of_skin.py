@@ -16,6 +16,19 @@ _SPECKS = (
     "speck|pinprick|pinhead|pepper|peppercorn|(speck|fleck|sprinkling|sprinkle|dusting|pinprick) of (black|pepper|shimi))"
 )
 
+_SIZES = (
+    ("(pin prick|pinprick|needle point|needle prick)", "0.2", "1"),
+    ("poppy seed", "0.7", "1.5"),
+    ("(pin head|pinhead|head of a pin)", "1", "2.5"),
+    ("mustard seed", "1.2", "2.6"),
+    ("(sesame seed|match head)", "1.8", "3.6"),
+    ("peppercorn", "3", "5.5"),
+    ("lentil", "3.5", "7"),
+    ("(rice grain|grain of rice)", "4.5", "8"),
+    ("pea", "6", "10"),
+)
+"""How large in mm things are that sorters compare specks with."""
+
 SAID_OF_SKIN: tuple[Saying, ...] = (
     Spoken(
         "lustre",
@@ -138,6 +151,25 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "no black spots, clean of specks, not a speck, no pepper, shimi free, speck free, シミなし",
         },
         of_parts="all",
+    ),
+    Spoken(
+        "shimi_size",
+        after=("shimi_count", "shimi_places"),
+        alone={
+            **{
+                f"is {low} mm to {high} mm": "(all|both|each|small|little|tiny|) (about|) (size of|like|(as|) (big|small|"
+                "large) as) "
+                f"(a|) {thing}"
+                for thing, low, high in _SIZES
+            },
+            **{
+                f"at most {high} mm": f"(all|both|each|) (no|not|none) (bigger|larger) than (a|) {thing}, (all|both|each|) "
+                f"smaller than (a|) {thing}"
+                for thing, _, high in _SIZES
+            },
+            "below 1 mm": "(all|both|each|all of them|) (smaller than|less than|finer than) 1 mm (each|)",
+            "below 2 mm": "(all|both|each|all of them|) (smaller than|less than|finer than) 2 mm (each|)",
+        },
     ),
     Spoken(
         "shimi_size",

@@ -9,8 +9,17 @@ from attrs import evolve, frozen
 
 from koirules.notes.found import Found
 from koirules.notes.numbers import number_at, plain_numbers
+from koirules.notes.parts import BODY, past_part
 from koirules.notes.remarks import Remark, RemarkReader, Sort
-from koirules.notes.talk import CORRECTS_AHEAD, CORRECTS_BEHIND, CORRECTS_BETWEEN, HEDGES, MILD_CORRECTIONS, without
+from koirules.notes.talk import (
+    ASIDES,
+    CORRECTS_AHEAD,
+    CORRECTS_BEHIND,
+    CORRECTS_BETWEEN,
+    HEDGES,
+    MILD_CORRECTIONS,
+    without,
+)
 from koirules.notes.tree import SKIPPED
 from koirules.standard.check.phrasing import meet
 from koirules.vocabulary.kinds import Count, Number, Places
@@ -97,12 +106,12 @@ class Leaning:
         if remark.sort is Sort.UNKNOWN and before:
             remark = self._of_a_part(text, before[-1]) or remark
         if remark.sort is Sort.UNKNOWN and last is not None and before[-1] is last:
-            remark = self._placed(text, last) or remark
+            remark = self._placed(text, last) or self._merely_placed(text, last) or remark
         return remark
 
     def length(self, text: str, before: Sequence[Remark]) -> Remark | None:
         """`15` by itself, on a page that tells lengths: a usual one at the stage, unless it goes on about another number."""
-        tokens = [token for token in tokens_of(text) if token not in SKIPPED]
+        tokens = [token for token in without(tokens_of(text), ASIDES)[0] if token not in SKIPPED]
         usual = self.remarks.lexicon.lengths
         if len(tokens) != 1 or not tokens[0].isdigit() or usual is None or not usual[0] <= int(tokens[0]) <= usual[1]:
             return None
@@ -156,6 +165,9 @@ class Leaning:
             return None
         if "them" not in rest and any(self._is_told(name, earlier.get(name)) for name in counts):
             return None  # `two shimi, three`: three of what, nobody can tell
+        usual = self.remarks.lexicon.lengths
+        if not rest and usual is not None and (number.high is None or number.high >= usual[0]):
+            return None  # as likely the length of the fish
         remark = self.remarks.read(f"{' '.join(tokens[: number.end])} {noun}")
         found = tuple(one for one in remark.found if one.trait in counts)
         if remark.sort is not Sort.TRAITS or not found or len(found) != len(remark.found):
@@ -322,6 +334,19 @@ class Leaning:
         more = tuple(found for found in together.found if found.trait not in known or self._adds(found, last))
         return Remark(text, Sort.TRAITS, more) if more else None
 
+    def _merely_placed(self, text: str, last: Remark) -> Remark | None:
+        """`above the belly fin` after `a scale missing`: where a fault is that is recorded without its place: there is one."""
+        tokens = tokens_of(text)
+        spoken = {*last.about, *(found.trait for found in last.found)}
+        lexicon = self.remarks.lexicon
+        unplaced = all(
+            each in lexicon.anywhere or (each in lexicon.of_parts and isinstance(self.traits[each].kind, Count))
+            for each in spoken
+        )
+        if not last.found or not unplaced or not tokens or past_part(tokens, 0, parts=BODY) < len(tokens):
+            return None
+        return evolve(last, text=text, verdict="", instead=(), also=None)
+
     def _adds(self, found: Found, last: Remark) -> bool:
         """Whether a place says more of a trait of places than was said before."""
         earlier = next((one.said for one in last.found if one.trait == found.trait), None)
@@ -337,6 +362,9 @@ class Leaning:
     def _taken_back(self, text: str, before: Sequence[Remark]) -> Remark | None:
         """A remark that begins or ends with a word that takes back what stands before it: `no wait there's a third one`."""
         tokens = tokens_of(plain_numbers(text))
+        measured = self._measured_anew(text, tokens, before)
+        if measured is not None:
+            return measured
         if not tokens or (tokens[0] not in _BEGINS and tokens[-1] not in _ENDS):
             return None
         ahead = max((words for words in CORRECTS_AHEAD if tokens[: len(words)] == words), key=len, default=())
@@ -356,6 +384,19 @@ class Leaning:
             back = self._contradicted(remark, before) if remark.sort is Sort.TRAITS else ()
             return evolve(remark, text=text, instead=(*remark.instead, *back)) if back else None
         return None
+
+    def _measured_anew(self, text: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark | None:
+        """`no 16, I held it wrong` after `14 cm`."""
+        rest = without(tokens[1:], ASIDES)[0]
+        number, usual = number_at(rest, 0), self.remarks.lexicon.lengths
+        if tokens[:1] != ("no",) or number is None or number.end < len(rest) or usual is None or not before:
+            return None
+        if {found.trait for found in before[-1].found} != {"length"} or number.low is None or number.low != number.high:
+            return None
+        if number.unit is None and not usual[0] <= number.low <= usual[1]:
+            return None
+        remark = self._as(text, " ".join(rest) if number.unit is not None else f"{rest[0]} cm")
+        return None if remark is None or not self._same(remark, before[-1]) else evolve(remark, instead=("length",))
 
     def _contradicted(self, remark: Remark, before: Sequence[Remark]) -> tuple[str, ...]:
         """The traits of a remark that were said to be something else."""

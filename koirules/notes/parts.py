@@ -10,7 +10,7 @@ from koirules.vocabulary.wordings import tokens_of
 _LEADING = frozenset({"right", "down", "up", "all", "mostly", "mainly", "especially", "particularly", "even", "just"})
 _BEFORE = frozenset(
     tokens_of(
-        "on at in over across of for by near round around along behind before towards toward from under above below "
+        "on at in over across of for by near round around along behind after before towards toward from under above below "
         "through beside between down inside within"
     )
 )
@@ -49,7 +49,9 @@ _OF_RED = frozenset(
     )
 ) | {"1", "hi"}
 """What an edge is of: one of the dorsal is of a fin."""
-_NEXT_TO = frozenset(tokens_of("above below under behind near by beside between before around round towards"))
+_NEXT_TO = frozenset(tokens_of("above below under behind after near by beside between before around round towards"))
+_ASIDE = (("in", "front", "of"), ("left", "of"), ("right", "of"), ("next", "to"))
+"""The same in several words."""
 _BESIDE = frozenset(
     tokens_of("fin gill cover plate pectoral pec eye cheek nose mouth lip nostril lateral tail belly side line")
 )
@@ -110,15 +112,20 @@ def _one_part(tokens: Sequence[str], start: int, parts: Collection[str]) -> int:
         tokens[at] in _BEFORE or (tokens[at] == "to" and tuple(tokens[at + 1 : at + 2]) in _TO)
     ):
         at += 1
+    aside = max((len(words) for words in _ASIDE if tuple(tokens[before : before + len(words)]) == words), default=0)
+    at = max(at, before + aside)
     if at == before:
         return end
     if parts is BODY:
         named: Collection[str] = parts
-    elif ahead or tokens[at - 1] in _NEXT_TO:
+    elif ahead or aside or tokens[at - 1] in _NEXT_TO:
         named = {*parts, *_BESIDE}
     else:
         named = _OF_RED if tokens[at - 1] in {"of", "to"} else parts
-    while at < len(tokens) and (tokens[at] in _WHICH or tokens[at] in PARTS or tokens[at] in named):
+    joins = {"and"} if tokens[at - 1] == "between" else frozenset()
+    while at < len(tokens) and (
+        tokens[at] in _WHICH or tokens[at] in PARTS or tokens[at] in named or tokens[at] in joins
+    ):
         at += 1
         if tokens[at - 1] in named:
             end = max(at, end)

@@ -457,7 +457,7 @@ class _Scan:
 
     def _past_extent(self, at: int) -> int:
         """The end of the words, where nothing but the size in mm of what was spoken of is left: `white nose for | 6 mm`."""
-        number = number_at(self.tokens, at)
+        number = number_at(self.tokens, at + (self.tokens[at : at + 1] == ("by",)))
         told = number is not None and number.unit is not None and number.unit.symbol == "mm"
         if number is None or not told or not self.found:
             return at

@@ -94,7 +94,8 @@ ASIDES = tuple(
             as it (happens|goes), by the way, in my book, to speak of, at all, whatsoever, to be seen, in sight,
             that i can (see|find), as such, worth (mentioning|a mention),
             (as |because |)(it|she|he) would not lie still, (as |because |)(it|she|he) (slid|slipped|moved|jumped) so,
-            i (held|had|read|put) it wrong( way round|), this time for real, (the |)last one( is| was|)
+            i (held|had|read|put) it wrong( way round|), this time for real, (the |)last one( is| was|), all the same,
+            (when |if |)(you |)(seen|looked at|look at (it|her|him)|look) from (the side|in front|the front|behind|below)
         """
     )
 )

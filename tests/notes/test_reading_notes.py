@@ -560,6 +560,10 @@ def test_a_bare_number_behind_a_length_is_the_weight_where_weights_are_told_and_
         ("red ring round the left eye", {"hi_on_eyes": "left_eye"}),
         ("u shape on the head, hangs over the right eye a bit", {"head_hi": "u_shape", "hi_on_eyes": "right_eye"}),
         ("lips red both top and bottom", {"kuchibeni": "yes"}),
+        (
+            "front of the dorsal has red in it",
+            {"hi_on_fins": "dorsal, perhaps left_pectoral right_pectoral pelvic anal tail"},
+        ),
     ],
 )
 def test_how_far_red_reaches(text, cells):
@@ -591,3 +595,43 @@ def test_at_the_back_is_at_the_rear_and_all_right_is_no_side():
     assert said("nidan, all on the right side") == {"steps": "nidan", "hi_left_share": "0 % to 9.999999 %"}
     (fish,) = READER.read("1: a speck on the nose, all on the right side").fish
     assert "hi_left_share" not in fish.said
+
+
+@pytest.mark.parametrize(
+    ("text", "cells"),
+    [
+        ("14 cm, no 16 I held it wrong", {"length": "16 cm"}),
+        ("scale missing, above the belly fin", {"scale_loss": "1 to 50"}),
+        ("a hole, beside the dorsal", {"windows": "1 to 20"}),
+        ("loose red dots on the white, five or six", {"tobihi": "5 to 6", "tobihi_places": "at least 1 of them"}),
+        ("three black specks in the white in front of the back fin", {"shimi_count": "3"}),
+        ("small red crumbs on the white", {"tobihi": "1 to 20", "tobihi_places": "at least 1 of them"}),
+        ("black dot left of the dorsal, size of a pin head", None),
+        ("two shimi, all smaller than one mil", {"shimi_count": "2", "shimi_size": "0 mm to 0.99999 mm"}),
+        ("left side fin half as long as the right", None),
+        ("back bends to the right after the dorsal", {"spine": "bent"}),
+    ],
+)
+def test_what_helpers_say_of_marks_and_faults_and_where_they_are(text, cells):
+    if cells is None:
+        assert said(text) is not None
+    else:
+        assert said(text) == cells
+
+
+@pytest.mark.parametrize(
+    ("text", "unread"),
+    [
+        ("nidan, no 3", "no 3"),
+        ("14 cm, no 3", "no 3"),
+        ("red on the tail fin, top half only", "top half only"),
+        ("kink, on the lips", "on the lips"),
+        ("two red dots, five", "five"),
+        ("black specks, 15", "15"),
+        ("two windows, size of a lentil", "size of a lentil"),
+        ("scale missing, pinkish there", "pinkish there"),
+    ],
+)
+def test_what_leans_on_something_else_is_not_understood(text, unread):
+    (fish,) = READER.read(f"1: {text}").fish
+    assert fish.unread == (unread,)
