@@ -68,7 +68,9 @@ def _white_at_the_tail(wide: str) -> str:
         f"{wide} (of|) white (left|) (at the end|before the {_TAIL}|to the {_TAIL}|at the {_TAIL}|in front of the {_TAIL}), "
         f"white (at the end|tail end|end|before the {_TAIL}|in front of the {_TAIL}|at the {_TAIL}) (is|of|) (only|just|about|) "
         f"{wide}, white (for|) {wide} (to|before) the {_TAIL}, {_LAST} {_ENDS} (only|just|about|) {wide} (before|short of|off|"
-        f"from|in front of) the {_TAIL}, {wide} (between the (red|last patch|last field) and the tail|to go to the tail)"
+        f"from|in front of) the {_TAIL}, {wide} (between the (red|last patch|last field) and the tail|to go to the tail), "
+        "(odome|ojime|tail stop|(white|) gap (at|before) the "
+        f"tail) (is|of|) (only|just|about|) {wide}"
     )
 
 

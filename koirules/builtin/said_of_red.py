@@ -544,10 +544,11 @@ SAID_OF_RED: tuple[Saying, ...] = (
         of_parts="all",
     ),
     Spoken(
-        "hi_strength",
-        after=("hi_strength", "hi_tone", "hi_thick", "hi_even", "kiwa", "steps", "finish"),
-        alone={"is pale": "pink, pinkish"},
+        "sashi_depth",
+        "(blurry|blurred|soft|fuzzy|pink) (zone|strip|band|edge) (in front of|at the front of) (each|every|the|all) (patch|"
+        "field|step)",
     ),
+    Spoken("kiwa", beside="edge at the (back|rear) (of each|of every patch|of each patch|of the last patch|)"),
     Spoken(
         "fading",
         "fading, fading red, fading of the red, red fading",

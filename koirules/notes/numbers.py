@@ -243,3 +243,17 @@ def _value(tokens: Sequence[str], at: int) -> tuple[int, Decimal, Unit | None] |
     if end < len(tokens) and (meant := _spoken().get(tokens[end])):
         return end + 1, value, UNITS[meant]
     return end, value, None
+
+
+_COMPARED = re.compile(
+    r"(?:about |by |some )?"
+    r"(?:(?:a|an|half a|[1-4]) (?:fingernail|thumbnail|finger|thumb|eye width)|(?:a|half a) (?:cm|mm))\Z"
+)
+
+
+def past_comparison(tokens: Sequence[str], start: int) -> int:
+    """The place behind a size that is told by a finger or the like: `about a fingernail`, `a thumb`; the place itself else."""
+    for end in range(len(tokens), start, -1):
+        if _COMPARED.match(" ".join(tokens[start:end])):
+            return end
+    return start

@@ -9,7 +9,7 @@ from attrs import evolve, field, frozen
 
 from koirules.notes.found import Found, hedge
 from koirules.notes.lexicon import Hit, Lexicon
-from koirules.notes.numbers import Written, number_at, plain_numbers
+from koirules.notes.numbers import Written, number_at, past_comparison, plain_numbers
 from koirules.notes.parts import past_everywhere, past_owner, past_part
 from koirules.notes.talk import (
     ASIDES,
@@ -458,11 +458,16 @@ class _Scan:
     def _past_extent(self, at: int) -> int:
         """The end of the words, where nothing but the size in mm of what was spoken of is left: `white nose for | 6 mm`."""
         number = number_at(self.tokens, at + (self.tokens[at : at + 1] == ("by",)))
-        told = number is not None and number.unit is not None and number.unit.symbol == "mm"
-        if number is None or not told or not self.found:
+        told = (
+            number is not None
+            and number.unit is not None
+            and (number.unit.symbol == "mm" or self._is_of_a_mark(number, at))
+        )
+        compared = past_comparison(self.tokens, at)
+        if not self.found or (compared == at and not told):
             return at
         kind = self.lexicon.traits[self.found[-1].trait].kind
-        rest = self.tokens[number.end :]
+        rest = self.tokens[compared if number is None or not told else number.end :]
         rest = rest[1:] if rest[:1] in _ACROSS else rest
         if rest[:1] == ("by",) and (other := number_at(rest, 1)) is not None:
             rest = rest[other.end :]
@@ -658,6 +663,11 @@ class _Scan:
         """Whether a length without a name is one that a fish has: `1 cm` is said of a mark."""
         ends = [end for end in (number.low, number.high) if end is not None]
         return number.unit is None or all(number.unit.to_held(end) >= self.lexicon.shortest for end in ends)
+
+    def _is_of_a_mark(self, number: Written, at: int) -> bool:
+        """Whether a length in cm is too small for a fish, and told to be one across something."""
+        aside = self.tokens[number.end : number.end + 1] in _ACROSS or self.tokens[at] == "by"
+        return number.unit is not None and number.unit.symbol == "cm" and aside and not self._is_of_a_body(number)
 
     def _behind(self, number: Written) -> int:
         """The place behind a number and a further name of the same thing: `length 14 cm long`."""

@@ -95,6 +95,8 @@ ASIDES = tuple(
             that i can (see|find), as such, worth (mentioning|a mention),
             (as |because |)(it|she|he) would not lie still, (as |because |)(it|she|he) (slid|slipped|moved|jumped) so,
             i (held|had|read|put) it wrong( way round|), this time for real, (the |)last one( is| was|), all the same,
+            when (it|she|he) (stops|rests),
+            (that is |which is |)the end of (my|the)( short| long|) board,
             (when |if |)(you |)(seen|looked at|look at (it|her|him)|look) from (the side|in front|the front|behind|below)
         """
     )
@@ -423,6 +425,11 @@ _MOST_OF_ALL = re.compile(
     r"(?:and |so |now |this is |that is |it is |she is |he is |by far )*(?:the )?"
     r"(?:longest|shortest|smallest|biggest|largest|heaviest|lightest|slimmest)(?: (?:1|one|fish))?\Z"
 )
+_OF_ANOTHER = re.compile(
+    r"(?:fish |number )?(?:[5-9]|\d\d+) (?:was|is|had|looked) (?:much |a bit |even |a lot )*(?:longer|shorter|bigger|smaller|"
+    r"better|worse|thicker|thinner|wider|deeper|heavier|lighter|redder|whiter|rounder|nicer)\Z|"
+    r"(?:everything else|the rest|rest|otherwise) (?:is )?(?:just )?like (?:fish |number )?\d+\Z"
+)
 _PAIRED = frozenset(
     tokens_of("left right one eye pec pectoral side cheek fin gill pelvic flank lobe half patch step spot edge")
 )
@@ -435,7 +442,7 @@ def is_comparison(tokens: tuple[str, ...], *, after: bool) -> bool:
         before = frozenset(text[: found.start()].split())
         # Of a pair: `left eye smaller than the other`.
         return not (re.search(r"\b(?:other|1)", found.group()) and before & _PAIRED)
-    if _MOST.search(text) or _MOST_OF_ALL.match(text):
+    if _MOST.search(text) or _MOST_OF_ALL.match(text) or _OF_ANOTHER.match(text):
         return True
     led = tokens[0] in {"but", "only", "just", "and"} and len(tokens) > 1
     return after and (led or _COMPARATIVE.match(tokens[0]) is not None) and any(map(_COMPARATIVE.match, tokens))
@@ -469,6 +476,7 @@ _TALK = frozenset(
             (goes |)((into|in|to) (the|a) |)salt (basin|tub|bath|bucket|tank|bowl)( for a (day|week|few days)| first| tonight|),
             salt (basin|tub|bath|bucket|tank|bowl) (till|until) (somebody|someone|the boss) (looks|has a look|has looked),
             i held (it|her|him) wrong, (it|she|he) (slid|slipped|moved|jumped)( back|)( before i measured| again|), half done,
+            nothing to (say|add|report|note|see), (this one|it|she|he) took (a while|ages|some time) to catch,
             each to (his|their) own, give (it|her|him) to the (kids|children|neighbours), takes all sorts, wet hands,
             my (pencil|pen) (broke|is broken|has gone|ran out),
             sorry (one|a) moment, one moment( please|), just a (moment|minute|second), give me a (moment|minute|second),

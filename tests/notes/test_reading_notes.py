@@ -601,6 +601,9 @@ def test_at_the_back_is_at_the_rear_and_all_right_is_no_side():
     ("text", "cells"),
     [
         ("14 cm, no 16 I held it wrong", {"length": "16 cm"}),
+        ("blurry zone in front of each patch two scales", {"sashi_depth": "2"}),
+        ("red on the root of both front fins about a fingernail", {"motoaka": "left_pectoral right_pectoral"}),
+        ("odome two fingers", {"odome_gap": "2.5 cm to 4.2 cm"}),
         ("scale missing, above the belly fin", {"scale_loss": "1 to 50"}),
         ("a hole, beside the dorsal", {"windows": "1 to 20"}),
         ("loose red dots on the white, five or six", {"tobihi": "5 to 6", "tobihi_places": "at least 1 of them"}),
@@ -623,6 +626,8 @@ def test_what_helpers_say_of_marks_and_faults_and_where_they_are(text, cells):
     ("text", "unread"),
     [
         ("nidan, no 3", "no 3"),
+        ("nidan 2 cm", "nidan 2 cm"),
+        ("sandan, pink bit between first and second patch", "pink bit between first and second patch"),
         ("14 cm, no 3", "no 3"),
         ("red on the tail fin, top half only", "top half only"),
         ("kink, on the lips", "on the lips"),

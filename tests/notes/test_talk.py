@@ -135,6 +135,8 @@ def test_what_is_so_today_is_no_forecast(text):
         "smallest till now",
         "now this is the longest",
         "shortest",
+        "twenty-nine was longer",
+        "everything else like thirty-three",
     ],
 )
 def test_comparisons(text):
