@@ -34,7 +34,7 @@ _THERE = f"({_TO} (the|) {_BACK} (in 1 piece|)|)"
 _FROM = f"{_FIRST} {_GOES} (right|all the way|just|) from"
 
 _ENDS = "(stops|ends|finishes|quits|is over|stopping|ending)"
-_LAST = f"(red|colour|pattern|(last|rear|back|second|third|final) {_FIELD}|all red|everything)"
+_LAST = f"(red|colour|pattern|(last|rear|back|final) {_FIELD}|all red|everything)"
 _JUST = "(exactly|right|just|bang|short|well|about|a bit|)"
 _LINE = "(lateral line|side line|sideline|line of dots|dotted line|row of dots|line of holes|line on the side)"
 _BOTH = "(on both sides|both sides|left and right|on either side|each side|on each side|on the left and the right)"

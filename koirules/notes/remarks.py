@@ -80,6 +80,9 @@ class Remark:
 
 _NEGATIONS = frozenset({"no", "not", "without", "never", "neither", "zero", "0", "nothing"})
 _ASKED = frozenset({("that",), ("there",), ("it",), ("this",), ("those",), ("these",)})
+_NONE_OF_THEM = ("none", "of", "them")
+_HAVE = (("has",), ("have",), ("show",))
+"""`none of them has any red in the tail`: no red in the tail."""
 _NONE_BEHIND = frozenset({"none", "no", "nil", "absent", "missing", "0", "nowhere"})
 _CLAUSES = frozenset({"but", "so", "though", "and", "while", "whereas", "because"})
 _IN_CLAUSES = frozenset({Sort.TRAITS, Sort.NOTHING, Sort.FORECAST, Sort.COMPARISON})
@@ -184,6 +187,8 @@ class RemarkReader:
     def _read_anew(self, text: str, before: Sequence[Remark]) -> Remark:
         shown = text.strip()
         tokens = tokens_of(plain_numbers(shown))
+        if tokens[:3] == _NONE_OF_THEM and tokens[3:4] in _HAVE and tokens[5:]:
+            tokens = ("no", *tokens[4 + (tokens[4:5] == ("any",)) :])
         if not tokens:
             return Remark(shown, Sort.NOTHING)
         if shown.endswith(("?", "？")) or (tokens[0] in {"is", "are"} and tokens[1:2] in _ASKED):

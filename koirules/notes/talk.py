@@ -214,7 +214,7 @@ _VERDICTS: Mapping[str, str] = {
 _LEADS = frozenset(
     spread(
         """
-            oh, well, right, ok, okay, so, yes, yeah, yep, sigh, sorry, anyway, anyhow, then, and, but, of course, definite,
+            oh, well, right, fine, ok, okay, so, yes, yeah, yep, sigh, sorry, anyway, anyhow, then, and, but, of course, definite,
             definitely, absolutely, certainly, surely, clear, clearly, easy, i say, i would say, for me, hm, hmm, ah, um, er,
             now, still, a, an, it is, it is a, that is, that is a, she is, he is, she is a, he is a, this one is,
             this one is a, go on, alright, all right

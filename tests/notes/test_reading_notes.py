@@ -578,6 +578,7 @@ def test_how_far_red_reaches(text, cells):
         "on the left it stops at the side line",
         "right side stays up",
         "kink two fingers before the tail",
+        "the second patch stops at the end of the dorsal",
         "a scale missing, no white behind it",
         "second field 4 cm",
     ],
@@ -604,6 +605,10 @@ def test_at_the_back_is_at_the_rear_and_all_right_is_no_side():
         ("blurry zone in front of each patch two scales", {"sashi_depth": "2"}),
         ("red on the root of both front fins about a fingernail", {"motoaka": "left_pectoral right_pectoral"}),
         ("odome two fingers", {"odome_gap": "2.5 cm to 4.2 cm"}),
+        (
+            "none of them has any red in the back fin",
+            {"hi_on_fins": "perhaps left_pectoral right_pectoral pelvic anal tail"},
+        ),
         ("scale missing, above the belly fin", {"scale_loss": "1 to 50"}),
         ("a hole, beside the dorsal", {"windows": "1 to 20"}),
         ("loose red dots on the white, five or six", {"tobihi": "5 to 6", "tobihi_places": "at least 1 of them"}),

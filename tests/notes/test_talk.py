@@ -33,7 +33,7 @@ def said(text):
 
 IN_MANY_WORDS = {
     "in": """she stays; I'm keeping that; hold on to it; top drawer; no I like it; keep and don't tell
-        anyone what it cost; into the good basin; boss said keep; in I was told;
+        anyone what it cost; into the good basin; fine keep; boss said keep; in I was told;
         oh well, yes keep it for now; keep but not for the show yet; of course I'm keeping this""",
     "out": """out with him; no out you go; out and we're done; bin; chuck it; goes with the cheap ones; I'll pass;
         out all the same; out for that; out basin; out he said; boss said out;
