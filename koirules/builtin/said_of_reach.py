@@ -128,6 +128,10 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     ),
     Spoken(
         "maruten",
+        alone={"is no": "head and shoulder (are|) (1 piece|in 1 piece|1 field|1 patch)"},
+    ),
+    Spoken(
+        "maruten",
         after=_OF_HEAD,
         alone={
             "is yes": "(spot|patch|field|) (is|sits|) (not touching anything|touches nothing|does not touch anything|free "
@@ -188,12 +192,14 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     Spoken(
         "odome",
         alone={
-            "is 8 % to 25 %": f"{_LAST} {_ENDS} {_JUST} (at|with|by|on|behind) (the|) ((end|back|rear|last ray|back end|"
+            "is 8 % to 25 %": f"{_LAST} {_ENDS} {_JUST} (at|with|level with|by|on|behind) (the|) ((end|back|rear|last ray|"
+            "back end|"
             "tail end) of the "
             f"{_DORSAL}|last (dorsal|) ray|last ray of the {_DORSAL}|rear edge of the {_DORSAL}), {_LAST} {_ENDS} {_JUST} "
             "where the "
-            f"{_DORSAL} (ends|stops)",
-            "below 1 %": f"(last|rear|tail) (patch|field|step) (sits|lies) (right|just|bang|) (on|against|up against) the "
+            f"{_DORSAL} (ends|stops), white from the (end|rear|back) of the {_DORSAL} to the tail",
+            "below 1 %": f"last field (right|just|) (touches|reaches|runs into|goes into|goes to|runs to) the {_TAIL}, "
+            f"(last|rear|tail) (patch|field|step) (sits|lies) (right|just|bang|) (on|against|up against) the "
             f"{_TAIL}, {_LAST} (runs|goes|) "
             "to the very (edge|end|tail)",
             **{rows: _white_at_the_tail(wide) for rows, wide in _ROWS.items()},

@@ -23,7 +23,7 @@ _WHICH = frozenset(
 )
 PARTS = frozenset(
     tokens_of(
-        "patch step dan plate red hi beni side edge half end bit part quarter one place places "
+        "patch field step dan plate red hi beni side edge half end bit part quarter one place places "
         "shoulder head nape neck back body tail flank belly rear front middle dorsal stem peduncle joint saddle island white "
         "gap fish first second third fourth last left right everything it these them line her him this that "
         "pattern colour skin three four"
@@ -35,7 +35,7 @@ PATCHES = PARTS - frozenset(
 )
 """Words for parts of what has red."""
 BODY = (
-    PARTS - frozenset(tokens_of("patch step dan plate red hi beni edge saddle island white gap pattern colour"))
+    PARTS - frozenset(tokens_of("patch field step dan plate red hi beni edge saddle island white gap pattern colour"))
 ) | frozenset(
     tokens_of(
         "cheek nose mouth face stomach vent root tube base fin pectoral pec pelvic ventral anal gill cover plate eye line row "
@@ -45,7 +45,7 @@ BODY = (
 """Where anything can be on a body, without the parts of its pattern."""
 _OF_RED = frozenset(
     tokens_of(
-        "patch step dan plate red beni saddle island one first second third fourth last white everything it these them"
+        "patch field step dan plate red beni saddle island one first second third fourth last white everything it these them"
     )
 ) | {"1", "hi"}
 """What an edge is of: one of the dorsal is of a fin."""

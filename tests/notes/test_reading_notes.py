@@ -605,6 +605,9 @@ def test_at_the_back_is_at_the_rear_and_all_right_is_no_side():
         ("blurry zone in front of each patch two scales", {"sashi_depth": "2"}),
         ("red on the root of both front fins about a fingernail", {"motoaka": "left_pectoral right_pectoral"}),
         ("odome two fingers", {"odome_gap": "2.5 cm to 4.2 cm"}),
+        ("hole in the second field", {"windows": "1 to 20"}),
+        ("kiwa sharp on the last field", {"kiwa": "sharp"}),
+        ("last field touches the tail", {"odome": "0 % to 0.999999 %"}),
         (
             "none of them has any red in the back fin",
             {"hi_on_fins": "perhaps left_pectoral right_pectoral pelvic anal tail"},
