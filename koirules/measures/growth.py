@@ -62,6 +62,8 @@ def across(model: GrowthModel, length: float, target: float) -> float:
 
 def cover_by_eye(model: GrowthModel, cover: Span, lengths: Span, target: float) -> Span:
     """What a share of red that was judged by eye will be, to a millionth; a fish that is that long already stays as it is."""
+    if lengths.low >= target:
+        return cover
     sides = DEFAULT_SIDES_BY_EYE if model.sides is None else Span(model.sides, model.sides)
     least = cover.low * _ratio(lengths.low, target) ** -sides.high
     most = cover.high * _ratio(lengths.high, target) ** -sides.low
@@ -96,11 +98,12 @@ class Grower:
         A fish that is that long already stays as it is. Beyond the range of the figure it is held at the end of the range.
         """
         if self.is_length:
-            low, high = max(shortest, self.target), max(longest, self.target)
-        else:
-            one = _ratio(shortest, self.target) ** self.power
-            other = one if shortest == longest else _ratio(longest, self.target) ** self.power
-            low, high = (low * one, high * other) if one <= other else (low * other, high * one)
+            return Span(min(max(shortest, self.target), self.most), min(max(longest, self.target), self.most))
+        one = _ratio(shortest, self.target) ** self.power
+        other = one if shortest == longest else _ratio(longest, self.target) ** self.power
+        if one == other == 1:
+            return Span(low, high)
+        low, high = (low * one, high * other) if one <= other else (low * other, high * one)
         return Span(self._held(low), self._held(high))
 
     def _held(self, value: float) -> float:

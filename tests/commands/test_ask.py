@@ -57,7 +57,7 @@ def test_a_fish_is_asked_about_until_it_is_settled_and_the_reason_is_told_in_one
 
 def test_what_is_written_is_an_ordinary_record_file_with_the_header_of_a_blank_sheet():
     ask("K1\n3\n0\n3\n4.5\n0\nq\n")
-    assert CliRunner().invoke(main, ["sheet", "--rules", "rules.koi", "--out", "blank.csv"]).exit_code == 0
+    assert CliRunner().invoke(main, ["sheet", "--rules", "rules.koi", "--maps", "--out", "blank.csv"]).exit_code == 0
     assert Path("lot.csv").read_text().splitlines()[0] == Path("blank.csv").read_text().splitlines()[0]
     assert rows()["K1"]["spine"] == "straight"
     graded = CliRunner().invoke(main, ["grade", "rules.koi", "lot.csv", "--out", "graded.csv"])

@@ -142,8 +142,10 @@ def test_the_list_of_traits_says_what_follows_from_what() -> None:
 
 
 def test_a_sheet_has_a_column_for_what_others_follow_from() -> None:
-    assert run("sheet", "--rules", "rules.koi", "--out", "sheet.csv").exit_code == 0
+    assert run("sheet", "--rules", "rules.koi", "--maps", "--out", "sheet.csv").exit_code == 0
     assert Path("sheet.csv").read_text(encoding="utf-8").split() == ["fish,length", "(cm),hi_patches,hi_cover", "(%)"]
+    assert run("sheet", "--rules", "rules.koi", "--out", "by_hand.csv").exit_code == 0
+    assert Path("by_hand.csv").read_text(encoding="utf-8").split() == ["fish,length", "(cm),hi_cover", "(%)"]
 
 
 def test_why_says_that_a_thin_patch_may_go_where_the_grade_hangs_on_it() -> None:

@@ -186,6 +186,8 @@ def grown(trait: m.Trait, look: Look) -> v.Worth:
     factors = [
         (max(exact(end), exact(target)) / exact(end)) ** power for end in (length.low, length.high) for power in powers
     ]
+    if set(factors) == {Decimal(1)}:
+        return now
     ends = (exact(now.low) * min(factors), exact(now.high) * max(factors))
     low, high = (min(max(float(rounded(end)), whole.low), whole.high) for end in ends)
     return v.Span(low, high)

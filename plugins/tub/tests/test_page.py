@@ -44,10 +44,10 @@ def saved(page):
 def test_a_fish_from_a_line_to_a_grade_without_a_secure_context(shed, phone):
     page = begun(shed, phone, lot="health well, whole")
     assert page.evaluate("isSecureContext") is False
-    said(page, "nidan, clean face, hi on one eye, 14 cm, wobbly")
+    said(page, "nidan, clean face, hi on one eye, 14 cm, splendiferous")
     saved(page)
     expect(page.locator(".chips li")).to_have_count(5)
-    expect(page.locator(".chips .unread")).to_contain_text("wobbly")
+    expect(page.locator(".chips .unread")).to_contain_text("splendiferous")
     page.locator(".chips .unread").tap()
     expect(page.locator(".chips li")).to_have_count(4)
     expect(page.locator("#grade")).to_contain_text("points")
