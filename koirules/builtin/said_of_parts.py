@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from koirules.vocabulary.phrases import Saying, Spoken
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 from koirules.vocabulary.praise import NOT_BAD
 
 _MISSING = "(missing|gone|lost|off|come off|absent|torn off|broken off|broken|knocked off|rubbed off|not there)"
@@ -378,6 +378,64 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
             "(a|my) "
             "thumb|thick|strong)"
         },
+    ),
+    Spoken(
+        "build",
+        alone={
+            "is heavy": "(body (is|)|) (short|round|fat) (and (fat|round|thick)|) like a (ball|barrel|balloon|football), body "
+            "(is|) (short|round|fat) like (ball|barrel|balloon), (jumbo|huge|massive|giant) (bone|bones|frame)",
+            "is torpedo": "(shape|body|built) (is|) like (a|) (torpedo|cigar|spindle|bullet)",
+            "is slim": "(body (is|)|) (slim|thin|slender|lean) as an eel, (body (is|)|) (a bit|a little bit|little bit|bit|"
+            "slightly|rather|) (thin|slim|slender|lean) but long, long (fish|body|one) and (thin|slim|slender|lean)",
+        },
+    ),
+    SpokenTogether("(fat|plump|stout|chubby) (and|but) healthy", "build is heavy and health is well"),
+    Spoken(
+        "size_by_eye",
+        alone={
+            "is big": "(big|great big|huge|massive) (ugly|old|fat|lovely|handsome|heavy|) (brute|beast|monster)",
+            "is small": "(a bit|a little|slightly|rather|somewhat|) on the (small|little) side",
+            "is usual": "(middle|medium|average|middling) (size|sized|length)",
+        },
+    ),
+    Spoken(
+        "shoulders",
+        alone={"is strong": "(just|) look at (those|the|these) shoulders, what (a pair of|) shoulders"},
+    ),
+    Spoken(
+        "spine",
+        alone={
+            "is bent": "(back|spine|body) (goes|go|runs|turns) (left then right|right then left)",
+            "at most slight": "(a|) (wobble|wave) in the (spine|backbone|back line)",
+        },
+    ),
+    Spoken("tail_stem", "odutsu"),
+    Spoken(
+        "barbels_missing",
+        alone={
+            "is 1": "(beard|barbel|whisker) (is|) missing 1, 1 (beard|barbel|whisker) (is|) (away|gone|off|missing)"
+        },
+    ),
+    Spoken("scale_loss", alone={"is 1": "1 scale (is|) (away|gone|lost|off)"}),
+    Spoken("eye_clarity", alone={"is cloudy": "(eye|eyes) (is|are|) (white|milky|grey) (like milk|as milk)"}),
+    Spoken("pectoral_size", alone={"is small": "(fin front|fins front|front fin) (is|are|) (too|) small"}),
+    Spoken(
+        "health",
+        alone={
+            "at most doubtful": "(fin|all fin) (is|are|) (close|tight|flat) (to|on|against) (the|its|her|his|) body, "
+            "(stays|stay|lies|lie|sits) down and (does not|do not) move, (stays|stay|lies|lie|sits) (down|on the bottom|"
+            "at the bottom) (and|) (does|do) not move"
+        },
+    ),
+    Spoken("swimming", alone={"is off": "(floats|floating|rides|riding) (a bit|a little|too|) high (in the water|)"}),
+    Spoken(
+        "body_symmetry",
+        alone={"at most fair": "belly (goes|go|bulges|sticks|comes) out (on|to|) (1|the left|the right) side"},
+    ),
+    Spoken("belly_shape", alone={"at most full": "belly (is|) (much|far|) (too full|overfull|over full)"}),
+    Spoken(
+        "head_shape",
+        alone={"at most fair": "head (is|) (too|much too|far too) (big|large) body (is|) too (small|little)"},
     ),
 )
 """What is said of the parts of a fish, and of what is wrong with them."""

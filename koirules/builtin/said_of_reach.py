@@ -318,5 +318,175 @@ SAID_OF_REACH: tuple[Saying, ...] = (
             ("anal", "(anal fin|anal)"),
         )
     ),
+    Spoken(
+        "steps",
+        alone={
+            **{
+                f"is {name}": f"(has|have|) {number} red (on (the|) (body|back)|step by step|piece|and between clean|and clean "
+                f"between|and white between), red (is|) (simple|) {number} (piece|place|part), red piece (is|are|) {number}, "
+                f"{number} {_FIELD} (and|) (all|) (different sizes|of different sizes|uneven), (a|) (fair|average|good average|"
+                f"honest) {number} step, {name} (loose|textbook|weak|average|high on (the|) back|and textbook)"
+                for name, number in (("nidan", "2"), ("sandan", "3"), ("yondan", "4"), ("godan", "5"))
+            },
+            "is nidan or sandan": "(then|and|) (2|nidan) (steps|patches|) (behind|after)",
+            "is sandan or yondan": "(then|and|) (3|sandan) (steps|patches|) (behind|after)",
+            "is nidan or sandan or yondan or godan or many": "danmoyo (textbook|clear|clean|good|)",
+            "is ippon": "(1|a|single|1 single) long (red|) (blanket|carpet|ribbon|runner) (from head to tail|down the back|), "
+            "(red|) from (the|) head (goes|go|runs|) to (the|) tail (with|) no (stop|break|gap), (is|) (a|) long stripe (only|"
+            "and nothing else), ippon (to|down to|with|over) (the|) (tail|nose), ippon (with|) (1|a) notch",
+            "is ippon or inazuma": "(red|it|pattern|) (runs|flows) like a river (down|along) the back",
+            "is sandan or inazuma": "(sandan inazuma|inazuma sandan) (mix|mixed|mixture)",
+        },
+    ),
+    Spoken(
+        "white_gap",
+        alone={
+            "at most short": "(could do with|needs|wants|need) a (break|gap) (somewhere|in it|)",
+            "is none": "no (break|gap) no (nothing|gap|break)",
+            "is long": "(then|) (a|) long white (nothing|gap|stretch|space)",
+        },
+    ),
+    Spoken(
+        "odome",
+        alone={
+            "at least 1 %": "(here|there is|has|have|) (have|) (a|some|) white (place|spot|space|area|bit) before (the|) tail",
+            "below 1 %": "(odome|ojime|ondome) (none|missing|gone)",
+            "is 3 % to 12 %": "what a (perfect|lovely|good|beautiful|nice) (ending|finish|stop) (at|before) the tail",
+        },
+    ),
+    Spoken(
+        "odome_gap",
+        alone={width: f"(odome|ojime|ondome|tail stop) (of|is|about|) {wide}" for width, wide in _FINGERS.items()},
+    ),
+    Spoken(
+        "one_sided",
+        alone={
+            "is yes": "kata moyo, katamoyo, (red|colour|pattern) (is|) (more on|on) 1 side more, (red|colour|pattern) on 1 side, "
+            "from the other side (you would (think|say)|one would think) (it is|it was|she was|he was) a white fish"
+        },
+    ),
+    *(
+        Spoken(
+            "hi_left_share",
+            alone={
+                share: f"all the (red|colour|pattern) (has|) (slid|slipped|fell|fallen|slides|went|goes) to the {side}, "
+                f"(red|colour|pattern) on {side} (side|) only"
+            },
+        )
+        for (side, _), share in zip(_SIDES, ("above 75 %", "below 25 %"), strict=True)
+    ),
+    Spoken(
+        "hi_front_share", alone={"above 70 %": "front (is|) red (and|) (back|rear|behind) (nothing|white|empty|bare)"}
+    ),
+    Spoken(
+        "hi_below_line",
+        alone={
+            "above 0 %": "makikomi (on|) (the|) (left|right|both|both sides|), (red|colour) (goes|go) down (nice|"
+            "nicely|well) on (both|2|the 2) sides"
+        },
+    ),
+    Spoken(
+        "interest",
+        alone={"is plain": "pattern (is|) nothing, nothing of a pattern"},
+    ),
+    Spoken("niban_hi", "nibani, nibanhi"),
+    Spoken(
+        "pattern_type",
+        alone={"is gotenzakura": "goten type, goten", "is komoyo": "(steps|patches) (are|) (all|) (small|little)"},
+    ),
+    Spoken("maruten", alone={"is yes": "(a|) separate (crown|cap|spot|patch) on the head"}),
+    Spoken(
+        "maruten",
+        after=_OF_HEAD,
+        alone={"is yes": "(it|) (does|do|) not touch (the|any|) other red"},
+    ),
+    Spoken("head_patch_shape", alone={"is heart": "head (red|patch|spot|) (is|) like (a|) heart"}),
+    Spoken("head_patch_shape", after=_OF_HEAD, alone={"is oval": "(is|a bit|) oval"}),
+    Spoken(
+        "head_patch_place",
+        alone={
+            f"is centred or off_{side}": f"ten (a hair|a bit|slightly|a touch) (to the|) {side}" for side, _ in _SIDES
+        },
+    ),
+    Spoken("head_hi", alone={"is hood": "mask (right|all|) over the (face|head)"}),
+    Spoken(
+        "head_hi_front",
+        alone={
+            "at most nostrils": "(big|large|small|) (head patch|head red|head hi|red on the head) (stops|ends|is|"
+            ") (well|a good way|"
+            "far) short of the nose",
+            "at least nose": "nose (is|) red (right|) to the (end|tip)",
+        },
+    ),
+    Spoken(
+        "hi_on_eyes",
+        alone={
+            "is (left_eye, right_eye)": "(this fish|it|she|he|) (has|wears|wearing|with|has got) (its|her|his|red|"
+            ") (glasses|spectacles) "
+            "(on|), eye hi (both|on both)",
+            **{f"includes {side}_eye": f"eye hi {side}, hi (on|) eye {side}" for side, _ in _SIDES},
+        },
+    ),
+    Spoken(
+        "kuchibeni",
+        alone={
+            "is yes": "kissed on the lips, (pale|light|bright|) (pink|red) lips, kuchibeni (on|) (1|the left|the right) side"
+        },
+    ),
+    Spoken("windows", alone={"at least 1": "(red|hi|patch) (has|have|with) (a|) hole (inside|in it|in the middle)"}),
+    Spoken(
+        "head_windows",
+        alone={
+            "at least 1": "white (patch|spot|hole|dot) (right|) in the middle of (the|) (head red|head patch|head hi|"
+            "red on the head)"
+        },
+    ),
+    Spoken("kiwa", "line of red, line of the red"),
+    Spoken(
+        "kiwa",
+        alone={
+            "is razor": "line of (the|) red (is|) sharp (like|as) (cut|a knife)",
+            "at most fair": "(line of (the|) red|edge|kiwa) (is|are|) not (clean|sharp|clear)",
+        },
+    ),
+    Spoken(
+        "kiwa",
+        after=("kiwa", "kiwa_style", "sashi_depth"),
+        alone={"is blurred": "like (water|wet ink|ink) on (wet|) paper"},
+    ),
+    Spoken("sashi_depth", alone={"at least 2": "sashi (all over|everywhere)"}),
+    Spoken(
+        "shiroji",
+        alone={
+            "is snow": "(white|skin|) (is|) like (new|fresh|fallen|fresh fallen) snow, that is (snow|what i call snow)"
+        },
+    ),
+    Spoken("white_head", alone={"is yellow": "head (is|) (yellow|yellowish) (colour|color|coloured)"}),
+    Spoken("hi_strength", alone={"is fair": "(middle|middling|average) (colour|red)"}),
+    Spoken(
+        "hi_tone",
+        alone={
+            "is orange": "(red|hi|colour|beni) (is|) (still|) baby orange",
+            "is orange_red": "(beni|red|hi) (is|) brick",
+        },
+    ),
+    Spoken(
+        "hi_thick",
+        alone={
+            "is thin": "(you|) (could|can) (read a (newspaper|paper|book)|see) (right|straight|) through (the|that|"
+            "this) (red|hi|colour)",
+            "at most fair": "(red|hi|beni|colour) (could|should|might) be (a touch|a bit|a little|) (thicker|deeper laid)",
+        },
+    ),
+    Spoken(
+        "hi_on_fins",
+        alone={"count at least 1": f"(1|a) {_PEC} (has|with) (a|) (stripe|streak|bit|touch|spot) of red"},
+    ),
+    SpokenTogether(
+        "(i see|i can see|i find|) nothing bad (here|on it|at all|), (rest|other|others|everything else|the rest) (is|) (okay|ok|"
+        "passes|fine|acceptable), (first|second|third|last) (step|patch) (is|) (a|) saddle, (nice|good|deep|) (nice|good|deep|) "
+        "saddle (at|on|over) the dorsal",
+        "nothing",
+    ),
 )
 """What is said of how far red reaches."""

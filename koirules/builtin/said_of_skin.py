@@ -372,6 +372,39 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "front and rear even"
         },
     ),
+    Spoken(
+        "lustre",
+        alone={
+            "is dull": "skin (is|) like (paper|cardboard|chalk) (not like (a|) (pearl|silk)|)",
+            "at least good": "skin (looks|is|) (all|quite|really|) wet",
+        },
+        bare={"at least good": "teri, has teri, teri there, good teri"},
+    ),
+    Spoken("shimi_places", "black point, small black point", of_parts="all"),
+    Spoken("shimi_count", "black point, small black point", of_parts="all"),
+    Spoken(
+        "impression",
+        alone={
+            "is fair": "(all|everything) (is|) (middle|middling|average)",
+            "at least good": "very good (this|this 1|that 1)",
+            "at most fair": "nothing right with (it|her|him) (either|)",
+        },
+        bare={"is excellent": "first class, world class, top class"},
+    ),
+    Spoken("presence", alone={"at least strong": "(very|rather|really|quite|) powerful (effect|impact|impression)"}),
+    Spoken(
+        "balance",
+        alone={
+            "is good": "(red|patches|pattern|steps) (sit|sits|lie|lies) (good|well|nice|nicely) on (the|her|his|) back, "
+            "(they|it|all|patches|steps) (all|) (sit|sits|lie|lies) (nicely|well|beautifully|) in balance, (steps|patches) "
+            "(are|) (even|evenly spaced|evenly placed)",
+            "at most fair": "(first|second|third|last) (1|patch|step) (sits|lies|is) too far (back|forward|down)",
+        },
+    ),
+    Spoken(
+        "finish",
+        alone={"is finished": "finished (like|as) a (supper|dinner|) plate (already|)"},
+    ),
     Spoken("pond", "pond, from pond, out of pond, 池"),
     Spoken("bloodline", "bloodline, from the line, 血統"),
     Spoken("spawning", "spawning"),

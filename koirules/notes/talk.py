@@ -63,7 +63,9 @@ HEDGES = tuple(
             (might|may|could)( well|) be, (might|may|could) just be, close to, just about, just under, barely,
             as far as i can (see|tell), if i squint, if i see (right|it right), my guess( is|), at a guess, near enough,
             arguably, verging on, bordering on, by the look of it, to my eye, looks to me, i could be wrong but,
-            unless i am mistaken, if i am not mistaken
+            unless i am mistaken, if i am not mistaken, must be, i should not wonder, i want to say,
+            some would call (it|that|this),
+            if you (count|look) kindly, being kind
         """
     )
 )
@@ -83,6 +85,7 @@ ASIDES = tuple(
             (when |)(seen|viewed|looking|looked at|look|) from (on top|above|the top),
             (like|as) (it|they|she|he) should( be|)( at this (age|size)|), for (its|her|his|this) (age|size),
             at this (age|size), at (its|her|his) (age|size), for a (baby|tosai|young fish|young one),
+            in (this|that) light, (as|like) in the (book|books), i would call the, ha, haha, thanks god,
             (just |)where (you|i) want (it|them), which i (like|love), on (it|her|him|this one|that one|this fish|that fish),
             with (it|her|him), thank (god|goodness), no (question|doubt|mistake)( about it|), no two ways about it,
             bless (it|her|him), there is no denying, if you look( close| closely|), as (you|we) say, so far( as i can see|),
@@ -150,7 +153,9 @@ _VERDICTS: Mapping[str, str] = {
         one for (me|us|the keepers), i would gamble, worth a gamble, worth growing( on|), one to grow( on|), grow ({_IT}) on,
         to grow on, to keep, straight in, no i like it, not letting ({_IT}) go, i am not letting ({_IT}) go,
         not selling ({_IT}), not for sale, i am having ({_IT}), i will have ({_IT}), (that is |)coming home with me,
-        do not let anyone( else|) see this one, yes alright, yes all right, treat and keep,
+        (i |)take( take|), i buy, do not (you |)dare sell ({_IT}), (i would |)hold on to ({_IT}), comfortable keeper,
+        (in |)with the (good|kept) (ones|fish|lot), do not let anyone( else|) see this one, yes alright, yes all right,
+        treat and keep,
         (into |in |to |)(the |)(good|keep|keeper|keepers) (basin|bowl|vat|tub|bucket|net|pond),
         (the |)boss (said|says|wants) (in|keep|yes|it|to keep (it|her|him)), (he|she|they) (said|says) (in|keep),
         (in|keep) (he|she|they|the boss) (said|says), (in|keep) i was told, キープ, 残す, 残し
@@ -174,6 +179,8 @@ _VERDICTS: Mapping[str, str] = {
         (can|could) not (keep|use) ({_IT}), i can not (keep|use) ({_IT}), nobody wants that, nobody will buy that,
         (can|could) not show ({_IT}), it is out, it is a no, it is a no from me, a no from me, i would say no, i say no,
         has to be out, must be out, i would put it out, i would put (it|her|him) out, put (it|her|him) out,
+        (i |)(not|no|do not|will not|would not) (take|buy)( {_IT.replace("|", "| ")}), i would not, (a |)dealer fish,
+        (goes |)(in |into |to |)(the |)(budget|bargain|sale) (tank|tub|bin|box|vat|shelf|table),
         out of (the lot|the batch|here|this (tub|tank|basin|lot)), (out|goes out|it goes out) for that( alone|),
         (into |in |to |)(the |)(out|cull|reject|bad|sale|shop) (basin|bowl|vat|tub|bucket|net|tank|box|pond),
         (the |)boss (said|says|wants (it|her|him)) (out|no), (he|she|they) (said|says) out,
@@ -208,15 +215,19 @@ _VERDICTS: Mapping[str, str] = {
         let the boss (see|decide|look)( at (it|her|him)|), the boss can (decide|look)( later|), boss decide,
         (do not know |not sure |)(so |)put (it|her|him) (aside|to one side|to the side|on the side), aside,
         (not sure |unsure |)(so |)(the |)(back|side) of the (tub|basin|tank), quarantine( first|), (into |in |to |)quarantine,
-        decide later, later, come back to ({_IT}), i will come back to ({_IT}), back to that one later, 保留, 迷う
+        i wait, (i |)hesitate, (i |)ask (a |my |the |)(friend|wife|husband|brother|father|son), (i |)think about ({_IT}),
+        (i will |i |)think about, no decision( yet| today| till (it|she|he) is better|), (check|see) again,
+        (somewhat|rather) doubtful,
+        feed (it|her|him) up( first|)( and( then|) see|), decide later, later, come back to ({_IT}),
+        i will come back to ({_IT}), back to that one later, 保留, 迷う
     """,
 }
 _LEADS = frozenset(
     spread(
         """
-            oh, well, right, fine, ok, okay, so, yes, yeah, yep, sigh, sorry, anyway, anyhow, then, and, but, of course, definite,
-            definitely, absolutely, certainly, surely, clear, clearly, easy, i say, i would say, for me, hm, hmm, ah, um, er,
-            now, still, a, an, it is, it is a, that is, that is a, she is, he is, she is a, he is a, this one is,
+            sure, oh, well, right, fine, ok, okay, so, yes, yeah, yep, sigh, sorry, anyway, anyhow, then, and, but, of course,
+            definite, definitely, absolutely, certainly, surely, clear, clearly, easy, i say, i would say, for me, hm, hmm, ah,
+            um, er, now, still, a, an, it is, it is a, that is, that is a, she is, he is, she is a, he is a, this one is,
             this one is a, go on, alright, all right
         """
     )
@@ -228,7 +239,8 @@ _TAILS = frozenset(
             sadly, no (doubt|question|contest|discussion), with (tears|regret|pleasure|joy|a heavy heart), i am afraid,
             and that is that, straight away, at once, every time, any day, any time, all day( long|),
             without (a |)(doubt|question|hesitation), sweetheart, darling, my love, my girl, my boy, mate, lads, boss, i say,
-            i would say, today, again, too, end of story, i am sorry, sorry, on the spot, right away
+            i would say, today, again, too, also, for cheap, end of story,
+            for my (big |small |own |)(tank|pond|customer|shop), i am sorry, sorry, on the spot, right away
         """
     )
 )
@@ -237,7 +249,7 @@ _AS_LONG = frozenset({"till", "until", "and", "for"})
 _JOINED = _BOUND | _AS_LONG | {"on", "with", "that"}
 _OPEN_ENDED = frozenset({"out", "bin", "chuck", "cull", "keep", "hold", "reject"})
 _NEVER_ALONE = frozenset(spread("leave it, take it, in, open, later, maybe, perhaps, can go, it goes, goes"))
-WHOLE_VERDICTS = frozenset(spread("mine, open, later, goes, pass, staying, bin, chuck, hold"))
+WHOLE_VERDICTS = frozenset(spread("mine, open, later, goes, pass, staying, bin, chuck, hold, take, hesitate"))
 """Verdicts of one word that stand for something else beside other words: `mine has red lips`, `fins open`."""
 _IRREAL = frozenset(tokens_of("if unless when not never would could should no or than once until maybe"))
 _NAMED = frozenset({"it", "she", "he", "her", "him", "them", "this", "that"})
@@ -371,6 +383,8 @@ _FORETOLD = tuple(
             as good as (it|she|he) gets, what you see is what you get, one for the future,
             once it (grows|settles|is grown|has grown), when it is (grown|bigger|older),
             when (she|he) is (grown|bigger|older), in (two|three|four|five|a few) years, show fish, one for the shows,
+            (long term|long time) (fish|project), (an |)easy sale, only youth, late (type|developer), still coming, slow growth,
+            (becomes|become|becoming) (a |)(monster|giant|jumbo), never seen (that|it|one|those) (fill|close|heal|go),
             future, potential, hardly ever catch up, comes and goes, wait till (it|she|he)
         """
     )
@@ -400,7 +414,8 @@ _COMPARATIVE = re.compile(
     r"duller|[a-z]{3,}ier|more|less|le)\Z"
 )
 _ANOTHER = (
-    r"(?:(?:fish|number|no)\s\d+|\d+(?=\Z|\s(?:but|and|though|only|if|without|with|too|again|was|is|in|at|from)\b)|"
+    r"(?:(?:fish|number|no)\s\d+|\d+(?=\Z|\s(?:but|and|though|only|if|without|with|too|again|was|is|in|at|"
+    r"from|less|minus|plus)\b)|"
     r"(?:(?:the|that|this|any|every|all|most|half|some)\s)?(?:of\s)?(?:the\s)?"
     r"(?:last|other|previous|(?:first|second|third|next)\s(?:fish|1|one)|lot|winner|"
     r"rest of (?:them|the lot|the tub|the batch)|"
@@ -410,15 +425,20 @@ _ANOTHER = (
 _LIKE = r"(?:^|look |just |much |bit |lot )like "
 _COMPARES = re.compile(
     rf"\bthan\s(?:in\s|on\s|with\s|for\s)?{_ANOTHER}|\b(?:compared\s(?:to|with)|"
-    rf"same\s(?:story\s|again\s|fish\s|sort\s|thing\s)?as|similar\sto|(?:twin|sister|brother|copy|double|image|spit)\s(?:of|to))"
+    rf"same\s(?:story\s|again\s|fish\s|sort\s|thing\s)?(?:as|like)|similar\sto|reminds?\sme\sof|"
+    rf"(?:twin|sister|brother|copy|double|image|spit)\s(?:of|to))"
     rf"\s{_ANOTHER}|\b(?:as|so)\s\w+\s(?:\w+\s)?as\s{_ANOTHER}|{_LIKE}{_ANOTHER}|"
-    rf"{_LIKE}(?:that|this|the (?:big|small)) (?:one|1|fish)"
+    rf"{_LIKE}(?:that|this|the (?:big|small)) (?:one|1|fish)|"
+    r"\b(?:had|saw|seen|kept|sold|bred) (?:a |an )?(?:one|1|another|fish) (?:just |exactly )?like (?:this|that|it|her|him)\b|"
+    r"^as \d+ (?:but|only|with|without)\b|^no (?:better|worse) (?:and|or|nor) (?:no )?(?:worse|better)\Z|"
+    r"^\w{3,}er from (?:the )?(?:other|rest)"
 )
 """What one fish is compared with: another one, and not what its colour is like."""
 _MOST = re.compile(
     r"(?:^|\b(?:the|is|of|so)\s)(?:\w{3,}est|best|worst|nicest|most \w+|least \w+)"
     r"(?:\s(?:1|one|fish|head|skin|body|red|white|black|pattern))?\s"
-    r"(?:so\sfar|yet|(?:till|until|up\sto)\s(?:now|here|today)|to\sdate|today|this\smorning|(?:of|in|among)\s(?:the|this|all|my)\s(?:lot|tub|batch|bunch|tank|bowl|them|others|pond|row|year|vat|other)|"
+    r"(?:so\sfar|yet|(?:till|until|up\sto)\s(?:now|here|today)|to\sdate|today|this\smorning|of\stoday|"
+    r"(?:(?:of|in|among)\s(?:the|this|all|my)\s(?:lot|tub|batch|bunch|tank|bowl|them|others|pond|row|year|vat|other))|"
     r"of\sthem\sall|of\sall|here|i\s(?:have\s)?seen(?:\stoday|\sso\sfar|\syet)?)(?!\w)"
 )
 _MOST_OF_ALL = re.compile(
@@ -491,15 +511,24 @@ _TALK = frozenset(
             the (kids|children|wife|buyers|customers|boss|shop) (will|would) (like|love|want) (it|that|this|this one|that one),
             not my (fault|problem), not everybody's cup of tea, not everyone's cup of tea, not my cup of tea, would you,
             is it not, does it not, you see, you know, i know( i know|), i said so, i told you, as usual, same as ever,
+            price is price, (mid|middle|low|high|top|fair|good) price, price (good|fair|low|high|ok|okay), middle shelf,
+            very important (for|to) me, (very |)(funny|fun|nice) for (children|the children|kids|the kids),
+            let me wipe( it| her| him|), i find (it|her|him) (charming|funny|sweet|cute|pretty), no harm( in it| done|),
+            (an |)oddity, (boss|my boss|the boss) (does not|do not) (like|want) (it|this|that)( one|),
+            (it |that |)(look|looks|looking) (angry|grumpy|cross|surprised),
+            (it |that |)gives (it|her|him) (a|an) (angry|grumpy|cross|surprised|funny) (look|face),
+            (from |)(travel|transport) stress( i know this| i know that|),
+            (then|until) i saw (it|her|him) from (behind|the front|the side|above),
             as always, (fifty|sixty|seventy|forty|thirty|twenty) (already|done), (i am |)getting (tired|cold|hungry)
         """
     )
 )
 _OF_PEOPLE = re.compile(
     r"(?:but |and |though )?(?:some|other|most|many|all|few|not all)?\s?"
-    r"(?:people|folk|buyer|customer|some|other|everybody|everyone|nobody|somebody|someone|"
+    r"(?:people|folk|buyer|(?:girl |boy |my |our )?customer|(?:the )?(?:child|children|kid)|(?:my |the )?(?:wife|husband)|"
+    r"some|other|everybody|everyone|nobody|somebody|someone|"
     r"they all|(?:the )?judge)\s"
-    r"(?:(?:really|do|do not|just|always|also|even|would|will) )?(?:love|like|hate|pay|want|go for|prefer|ask|buy|mind)"
+    r"(?:(?:really|do|do not|just|always|also|even|would|will) )?(?:love|like|hate|pay|want|go for|prefer|ask|buy|mind|take)"
     r"(?!\w)(?! than)"
 )
 _ELSEWHERE = frozenset(

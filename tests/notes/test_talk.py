@@ -34,13 +34,14 @@ def said(text):
 IN_MANY_WORDS = {
     "in": """she stays; I'm keeping that; hold on to it; top drawer; no I like it; keep and don't tell
         anyone what it cost; into the good basin; fine keep; boss said keep; in I was told;
-        oh well, yes keep it for now; keep but not for the show yet; of course I'm keeping this""",
+        oh well, yes keep it for now; keep but not for the show yet; of course I'm keeping this;
+        take; I take also; sure take; take for my tank; don't you dare sell it; comfortable keeper""",
     "out": """out with him; no out you go; out and we're done; bin; chuck it; goes with the cheap ones; I'll pass;
         out all the same; out for that; out basin; out he said; boss said out;
-        I don't want it; sell him on; a pity but out; can't sell that""",
+        I don't want it; sell him on; a pity but out; can't sell that; not take; don't take; no take; I wouldn't; bargain bin""",
     "unsure": """I'm in two minds; let me sleep on it; look again tomorrow; put it by for now; don't know yet; tough one;
         salt bath and we'll see; don't chuck it yet; boss wants to see; put back for the boss; aside; quarantine;
-        let the boss decide; can't tell yet""",
+        let the boss decide; can't tell yet; I wait; I hesitate; ask a friend; check again; feed it up and then see""",
 }
 
 
@@ -400,3 +401,31 @@ def test_talk_is_told_from_readings_on_pages_in_free_speech(page, least, otherwi
     }
     assert crossed <= otherwise
     assert sum(remark.sort is not Sort.UNKNOWN for remark, _ in found) >= least * len(found)
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("three red step by step", {"steps": "sandan"}),
+        ("red piece is four", {"steps": "yondan"}),
+        ("ippon to the tail", {"steps": "ippon"}),
+        ("kissed on the lips", {"kuchibeni": "yes"}),
+        ("fat and healthy", {"build": "heavy", "health": "well"}),
+        ("kiwa sharp, like ink on paper", None),
+        ("kiwa fair, like ink on wet paper", None),
+        ("ojime a finger", {"odome_gap": "1.3 cm to 2.1 cm"}),
+        ("you could read a newspaper through that red", {"hi_thick": "thin"}),
+        ("must be 14 cm", {"length": "12.6 cm to 15.4 cm"}),
+        ("skin like paper", {"lustre": "dull"}),
+        # The same words denied, or of something else.
+        ("fat but not healthy", None),
+        ("has two red on the head", None),
+        ("two behind the dorsal", None),
+        ("black skin like paper", None),
+        ("edges not like cut", None),
+        ("take the left one", None),
+    ],
+)
+def test_short_words_of_the_market(text, read):
+    fish = fish_of(text)
+    assert (None if fish.unread else {name: cell for name, cell in said(text).items() if name != "looked"}) == read
