@@ -12,7 +12,7 @@ _LIKE_A_POST = (
 )
 _LIKE_A_BULL = "(bus|ox|bull|barn door|tank|truck|house|wrestler|boxer|tree trunk|table|bulldog|carthorse)"
 _GOOD = "good, fine, nice, right, sound, well made, lovely, よい, 良い"
-_FAIR = "fair, average, middling, passable, acceptable, ordinary, so so, ok, okay, usual, normal, 普通"
+_FAIR = "fair, average, moderate, middling, passable, acceptable, ordinary, so so, ok, okay, usual, normal, 普通"
 _DECENT = f"{NOT_BAD}, all right, alright, reasonable, respectable, quite good, fairly good, pretty good, not bad"
 _SPLENDID = "excellent, perfect, superb, very good, great, faultless, cracking, to die for, like a dream, 抜群, 極上"
 _STOUT = "(stocky|bulky|chunky|plump|chubby|fat|heavy|stout|stumpy|stubby|tubby|dumpy|podgy)"
@@ -26,7 +26,10 @@ _STEM = "(tail stem|tail tube|tail root|tail stalk|ozutsu|peduncle|caudal pedunc
 def _lacking(noun: str) -> str:
     """What says that there is little of something: `no shoulders to speak of`, `could do with more shoulder`."""
     little = "(no|not much|hardly any|hardly a|not a lot of|little|barely any|too little|not enough|no real)"
-    wanted = "(lacks|lacking|lacking in|short on|light on|(could do with|could use|needs|wants) (|more|a bit more))"
+    wanted = (
+        "((i would|i should|would) (like|want) more|lacks|lacking|lacking in|short on|light on|"
+        "(could do with|could use|needs|wants) (|more|a bit more))"
+    )
     return f"{little} {noun} {_ON_IT}, {wanted} {noun}"
 
 
@@ -39,6 +42,95 @@ def _falling_short(noun: str, as_wanted: str, more: str) -> str:
         f"little|much|lot) {more} (in|at|across) {noun}, not the {as_wanted} {noun}"
     )
 
+
+_OF_FRAME: tuple[Saying, ...] = (
+    Spoken(
+        "outline",
+        alone={
+            "at least good": "(elegant|clean|good|flowing|smooth|fine|nice|lovely) (body|) (line|lines) from (nose|head) to "
+            f"tail, {_BODY} says yes, (no|not a) (fault|flaw|faults|weakness) in (the|) (conformation|body|bone|bones|frame), "
+            "(frame|body) (under it|) looks honest, honest (frame|body), (belly line and back line|back line and belly "
+            "line) mirror each other",
+            "at most fair": f"{_BODY} nothing special either, proportion head to body wrong, (head|body) out of "
+            "proportion, long in front (and|) short behind, short in front (and|) long behind",
+            "is poor": "half a body",
+        },
+    ),
+    Spoken(
+        "build",
+        alone={
+            "is slim": "high and narrow, (narrow|thin) all the (way|length), (thin|narrow) as a (knife|blade|ruler), like a "
+            "herring, (bone|bones|body) like a (herring|sprat|sardine), no back to speak, hardly any back, "
+            "(lacks|lacking) back",
+            "is torpedo": "(body|) (tube like|tubular|cylindrical|like a tube) (and (even|straight)|body|), evenly cylindrical",
+            "is torpedo or heavy or thick_front": "(deep|broad|big|full) (chest|chested), (chest|) (deep|broad) in the chest, "
+            "(impressive|huge|real|big) (volume|girth), there is thickness, (round|rounded) "
+            "(on|over|across|in) the back, (strong|powerful) (back|in the back), broad (and|) thick (and calm|), thick and "
+            "broad, (width|breadth|thickness|volume|depth|bulk|girth) (carries|holds|goes|runs|carried) (on|right|) "
+            "(past|behind|beyond) (the|) (dorsal|dorsal fin), long barrel",
+            "is heavy": "(bit|) too fat too (soon|early), fat too (soon|early)",
+            "is thick_front": "(it|body|she|he|) (drops|falls) (off|away) behind (the|) (dorsal|dorsal fin|shoulder|shoulders), "
+            "(body|it) (stops|ends|gives out) (at|behind) the dorsal",
+        },
+    ),
+    Spoken(
+        "tail_stem",
+        alone={
+            "is strong": f"(|{_STEM}) (thick|solid|strong) as (a|) (rope|wrist|arm|cable)",
+            "at most fair": "no (engine|motor|power|drive) (at the back|behind|at the rear|in the tail|back there)",
+            "is thin": "pinched tail, tail pinched",
+        },
+    ),
+    Spoken(
+        "spine",
+        alone={
+            "at most slight": f"(spine|spinal|back) deviation {_ON_IT} (near|at|by|before|behind|) (the|) "
+            "(peduncle|tail|dorsal|tail stem|shoulder|), deviation of the (spine|back)",
+            "is straight": "straight line (from|) (nose|head) to tail",
+        },
+    ),
+    Spoken(
+        "head_shape",
+        alone={
+            "is good": "(broad|full|good|round|strong) cheeks (and (a|) straight nose|and (gills|gill covers) flat|), cheeks "
+            "(full|broad|good) (and (gills|gill covers) flat|), head like a (good|) loaf, (broad|wide|good gap|good "
+            "width|nice and wide|good and wide) between the eyes",
+            "at most fair": "(narrow|pointed|pointy) in the (snout|muzzle), muzzle (narrow|pointed|pointy), "
+            "(narrow|pointed|pointy) muzzle, "
+            "snout narrow, narrow snout, head (too|) small on top of it, (cheek|cheeks) (hollow|sunken), hollow (cheek|cheeks), "
+            "head too large for the body",
+        },
+    ),
+    Spoken(
+        "body_symmetry",
+        alone={
+            "at most fair": "body (asymmetry|asymmetric) (left|right|on the left|on the right|), (a|) bulge behind the gill, "
+            "(lines|line) along the "
+            "belly (not even|uneven)",
+        },
+    ),
+    Spoken(
+        "belly_shape",
+        alone={"at most full": "(belly|gut|stomach) like a (frog|toad|balloon|football|drum)"},
+    ),
+    Spoken(
+        "size_by_eye",
+        alone={
+            "at most usual": "(it|she|he|fish) not (that|very|so) big",
+            "is big": "big for (january|february|march|april|may|june|july|august|september|october|november|december|autumn|"
+            "spring|summer)",
+        },
+    ),
+    Spoken(
+        "fin_faults",
+        alone={
+            "includes dorsal": "dorsal (set|placed|grown) wrong, (missing|no) (first|front|leading) dorsal "
+            "ray, (first|front|leading) (dorsal ray|ray of the dorsal) missing"
+        },
+    ),
+    Spoken("fin_damage", alone={"count at least 1": "finnage (ragged|torn|frayed|split)"}),
+    SpokenTogether("(body|frame) (plain|ordinary|average) but straight", "outline at most fair and spine is straight"),
+)
 
 SAID_OF_BODY: tuple[Saying, ...] = (
     Spoken(
@@ -95,7 +187,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     Spoken(
         "outline",
         "outline, body, body shape, shape, frame, figure, conformation, body line, body lines, shape of the body, "
-        "lines, taper, 体型, 体形",
+        "lines, taper, bone, bones, bone structure, proportion, 体型, 体形",
         levels={
             "poor": "poor, bad, ugly, weak, off, wrong, clumsy, not right, all wrong, nothing like right, awful, "
             "terrible, horrible, no good, 悪い",
@@ -164,7 +256,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(weight|meat|filling out), (needs|wants) to fill out, nothing in the way of (bulk|body|width), built "
             "like a (whippet|stick|rake|pencil), not much meat on (it|her|him), (needs|wants|could do with) feeding "
             f"(|up), (|as) (thin|skinny) as {_LIKE_A_POST}, "
-            + _lacking("(bulk|meat|volume|width|weight|flesh|substance)")
+            + _lacking("(bulk|meat|volume|width|weight|flesh|substance|girth)")
             + f", no (bulk|volume|width|meat|flesh) to (it|her|him), (nothing|not much) (of|to) (her|him|it) "
             f"{_ON_IT}, (slim|slender) with it, (skin and bone|skin and bones), 細い, 細身",
             "is trim": "trim (fish|one|little fish|little one), in trim, nice and trim, neat little body",
@@ -638,6 +730,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
     ),
     *SAID_OF_PARTS,
+    *_OF_FRAME,
     SpokenTogether(
         "fins (ok|okay|in order|undamaged|all ok|all good|complete|all complete|all there|all whole|clean and "
         "whole), all fins (ok|there|complete), nothing wrong with the fins",

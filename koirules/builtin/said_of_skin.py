@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from koirules.vocabulary.phrases import Saying, Spoken
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 from koirules.vocabulary.praise import LACKING, NOT_BAD, short_of
 
 _SHINE = "(shine|lustre|gloss|sheen|glow|teri|tsuya|gleam|polish|shimmer|life in the skin|life to the skin|skin shine)"
@@ -412,5 +412,41 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     Spoken("sorter", "sorter, sorted by, looked at by"),
     Spoken("water_temperature", "water, water temperature, temperature, 水温"),
     Spoken("age", "age, old"),
+    Spoken(
+        "lustre",
+        alone={
+            "at least good": "(oh|now|) that is skin, (look at|) that (wet|) (light|glow) on it, wet (light|look) on it, (glow|"
+            "shine|light|lustre) (comes|coming) from (underneath|within|inside|below|deep down), skin (looks|) moist (looking|), "
+            "moist (looking|) skin, (gleam|shine|glow|gleams|shines|glows) like (a|) (wet|) shell",
+            "at most fair": f"(skin|white|) (a little|a bit|bit|slightly|rather|somewhat|) (lacking in|short of) {_SHINE}, "
+            f"(shiny but|) (thin|superficial|shallow|cheap) {_SHINE}, coarse (in the|) skin, skin coarse, "
+            "coarse scales coarse skin",
+        },
+    ),
+    Spoken(
+        "shimi_count", alone={"at least 2": "(black|) pepper on (good|nice|clean|fine|lovely|the|that) (skin|white)"}
+    ),
+    Spoken(
+        "shimi_count",
+        after=("shimi_count", "shimi_places"),
+        alone={"is 1": "(just|only|) a single 1, only 1, just 1, just the 1, only the 1, 1 only"},
+    ),
+    Spoken(
+        "interest",
+        alone={
+            "at most mild": "nothing of a pattern, nothing in the way of pattern, (nothing|not a thing) (excites|exciting|to "
+            "excite me), nothing exciting about (it|the pattern), (fine|good|nice) quality (and|but) no interest",
+            "at least marked": "pattern tempting, tempting pattern",
+        },
+    ),
+    Spoken(
+        "finish",
+        alone={
+            "is finished": "already at (his|her|its) best, finished at (1|2) (year|years), (already|) finished "
+            "(already|early|as a tosai|as a nisai)"
+        },
+    ),
+    Spoken("impression", bare={"is fair or good": "decent, decent fish, a decent fish"}),
+    SpokenTogether("no (fault|faults) to find, nothing offends, nothing to fault, no fault i can find", "nothing"),
 )
 """What is said of the skin, of the whole, and of the look."""

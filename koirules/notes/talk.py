@@ -63,6 +63,7 @@ HEDGES = tuple(
             (might|may|could)( well|) be, (might|may|could) just be, close to, just about, just under, barely,
             as far as i can (see|tell), if i squint, if i see (right|it right), my guess( is|), at a guess, near enough,
             arguably, verging on, bordering on, by the look of it, to my eye, looks to me, i could be wrong but,
+            if (that|the) (last|little|small) (one|bit|patch|step) counts,
             unless i am mistaken, if i am not mistaken, must be, i should not wonder, i want to say,
             some would call (it|that|this),
             if you (count|look) kindly, being kind
@@ -95,7 +96,9 @@ ASIDES = tuple(
             if ever (i saw|there was) one, is (it not|not it), does (it not|not it), they call (that|it), that makes it,
             to me, looks like( to me|), on top of that, otherwise, apart from that,
             as it (happens|goes), by the way, in my book, to speak of, at all, whatsoever, to be seen, in sight,
-            that i can (see|find), as such, worth (mentioning|a mention),
+            that i can (see|find), as such, worth (mentioning|a mention), for those who count, when you count,
+            once it calms( down|) you see,
+            but (it|she|he) is (only|just|still) (a baby|young|small|little), with a bit of give, to balance the head,
             (as |because |)(it|she|he) would not lie still, (as |because |)(it|she|he) (slid|slipped|moved|jumped) so,
             i (held|had|read|put) it wrong( way round|), this time for real, (the |)last one( is| was|), all the same,
             when (it|she|he) (stops|rests),
@@ -139,7 +142,8 @@ def _by_first_word(phrases: tuple[tuple[str, ...], ...]) -> dict[str, list[tuple
 _IT = "it|her|him|this one|that one|this|that|this fish|that fish|them"
 _VERDICTS: Mapping[str, str] = {
     "in": f"""
-        in, keep, (a |)keeper( for sure|), for sure in, a sure keeper, in but only just, just in, in after all, is in, goes in,
+        in, keep, (a |)keeper( for sure|), for sure in, a sure keeper, in but only just, just in, in after all, is in,
+        goes in,
         definitely in, surely in, in please, take ({_IT}), take in, stays( in|), yes in, in for me,
         in (it|she|he) (goes|stays),
         i (want|would take|would have|would buy|would keep|will keep|will take|keep|take|am keeping) ({_IT}),
@@ -150,6 +154,14 @@ _VERDICTS: Mapping[str, str] = {
         keeping( {_IT.replace("|", "| ")}), of course i am keeping (it|that|this), leave ({_IT}) in,
         (let us |i will |)hold on to ({_IT}), hang on to ({_IT}), top (box|drawer|shelf|tank|row),
         the top (box|drawer|shelf|tank|row), (into |in |)the good (box|tub|tank|row), (into |in |)the keepers,
+        risk it, i would risk it, worth the risk, keep (them |)both, good enough,
+        stays for (a|one|another) (season|summer|winter|year),
+        keep ({_IT}) for (a|one|another) (season|summer|winter|year),
+        give (it|her|him) (a|one|another) (summer|season|winter),
+        (as a grower |)(it would be |it is |)worth it( as a grower|), give ({_IT}) a second look and keep,
+        keep ({_IT}|it) (just |only |)for the (red|body|head|skin|pattern|white|colour|bone|frame)( alone| for once),
+        keep (just |only |)for the (red|body|head|skin|pattern|white|colour|bone|frame)( alone| for once),
+        keep (it |her |him |)whatever( (colour|pattern|size) (it|she|he) is|),
         one for (me|us|the keepers), i would gamble, worth a gamble, worth growing( on|), one to grow( on|), grow ({_IT}) on,
         to grow on, to keep, straight in, no i like it, not letting ({_IT}) go, i am not letting ({_IT}) go,
         not selling ({_IT}), not for sale, i am having ({_IT}), i will have ({_IT}), (that is |)coming home with me,
@@ -161,7 +173,12 @@ _VERDICTS: Mapping[str, str] = {
         (in|keep) (he|she|they|the boss) (said|says), (in|keep) i was told, キープ, 残す, 残し
     """,
     "out": f"""
-        out, throw out, throw it out, leave it( out|), let (it|her|him) go, cull, culled, cull it, out (it|she|he|you) goes,
+        out, throw out, throw it out, eliminate( ({_IT})|), eliminated, disqualify( ({_IT})|), disqualified,
+        a disqualification,
+        (that is |)a disqualification, not showable, not for the (show|bench|table|show bench), not on my (table|bench),
+        no (fish|kohaku|sanke|showa|koi) for the (table|bench|show), (would get|gets|will get) no votes,
+        would not get a vote, i would sell ({_IT}), away, take ({_IT}) away, leave it( out|), let (it|her|him) go, cull,
+        culled, cull it, out (it|she|he|you) goes,
         out (you|they) go, no use, of no use, useless, (i |)can not sell ({_IT}), ({_IT}) i can not sell, nobody buys that,
         rubbish, out after all, is out, goes out, definitely out, surely out, take (it |her |him |)out, no good( out|),
         so out, not for me, no thanks( you|), goes, it goes, can go, has to go, must go, away with (it|her|him),
@@ -189,7 +206,9 @@ _VERDICTS: Mapping[str, str] = {
     """,
     "unsure": f"""
         unsure, could go either way, either way, not sure( yet| about ({_IT})|), i am not sure( yet| about ({_IT})|),
-        undecided, maybe in, maybe out, perhaps in, perhaps out, do not know( yet|), (oh |)i do not know( yet|),
+        undecided, second group, we wait, wait( a bit| a while|), (we |)feed and (see|look again),
+        feed ({_IT}) and (see|look again), treat and (look|bench|see) again, maybe in, maybe out, perhaps in, perhaps out,
+        do not know( yet|), (oh |)i do not know( yet|),
         i do not know i do not know, second look,
         look again( later| in spring| in autumn| tomorrow| next week| in a week| another day| another time|),
         (have a |take a |)look at (it|her|him) again, to look again, (can not|could not|i can not) (decide|say|tell)( yet|),
@@ -209,7 +228,8 @@ _VERDICTS: Mapping[str, str] = {
         ask me (again|later|tomorrow|next week|again later|again tomorrow),
         i would ask (the boss|him|her|somebody|someone)( about ({_IT})| on that one|),
         ask the boss( about ({_IT})| on that one|), (can not|can not quite) tell yet, on hold, hold for now, wait for now,
-        (put |set |)(back|aside) for the boss( to (see|look at|decide)|), for the boss( to (see|look at|decide)|), boss to decide,
+        (put |set |)(back|aside) for the boss( to (see|look at|decide)|), for the boss( to (see|look at|decide)|),
+        boss to decide,
         (the |)boss (wants|has|needs) to (see|look|decide|look at (it|her|him))( later| himself| herself| tomorrow| first|),
         (the |)boss (decides|looks|will decide|will look|will see)( later| himself| herself| tomorrow| again|),
         let the boss (see|decide|look)( at (it|her|him)|), the boss can (decide|look)( later|), boss decide,
@@ -385,6 +405,10 @@ _FORETOLD = tuple(
             when (she|he) is (grown|bigger|older), in (two|three|four|five|a few) years, show fish, one for the shows,
             (long term|long time) (fish|project), (an |)easy sale, only youth, late (type|developer), still coming, slow growth,
             (becomes|become|becoming) (a |)(monster|giant|jumbo), never seen (that|it|one|those) (fill|close|heal|go),
+            comes with (age|time|size|growth|the years), never (turns|becomes) (to|into), all (its|her|his) life,
+            there is your jumbo, future jumbo, (can|will) follow, (this|that) one grows,
+            i have seen (it|them|that|those) (vanish|disappear|go|clear|mend|come back),
+            when (it is |)(big|full grown|grown up),
             future, potential, hardly ever catch up, comes and goes, wait till (it|she|he)
         """
     )
@@ -395,7 +419,8 @@ def is_forecast(tokens: tuple[str, ...]) -> bool:
     """Whether a remark is about what will come of a fish, and not about what it is."""
     tokens = without(tokens, ASIDES)[0]
     text = " ".join(tokens)
-    if any(first in {"could", "should", "can"} and second == "be" for first, second in pairwise(tokens)):
+    grown = "when" in tokens  # `could be powerful when big`
+    if not grown and any(first in {"could", "should", "can"} and second == "be" for first, second in pairwise(tokens)):
         return False  # `could be sharper` is said of today
     if _MAY_COME.intersection(tokens) or _CAN_CHANGE.search(text):
         return True
@@ -425,9 +450,10 @@ _ANOTHER = (
 _LIKE = r"(?:^|look |just |much |bit |lot )like "
 _COMPARES = re.compile(
     rf"\bthan\s(?:in\s|on\s|with\s|for\s)?{_ANOTHER}|\b(?:compared\s(?:to|with)|"
-    rf"same\s(?:story\s|again\s|fish\s|sort\s|thing\s)?(?:as|like)|similar\sto|reminds?\sme\sof|"
+    rf"same\s(?:\w+\s)?(?:as|like)|similar\sto|reminds?\sme\sof|"
     rf"(?:twin|sister|brother|copy|double|image|spit)\s(?:of|to))"
     rf"\s{_ANOTHER}|\b(?:as|so)\s\w+\s(?:\w+\s)?as\s{_ANOTHER}|{_LIKE}{_ANOTHER}|"
+    rf"^(?:nearly |almost |just )?(?:good|nice|clean|strong|long|big|sharp|white|broad) as {_ANOTHER}|"
     rf"{_LIKE}(?:that|this|the (?:big|small)) (?:one|1|fish)|"
     r"\b(?:had|saw|seen|kept|sold|bred) (?:a |an )?(?:one|1|another|fish) (?:just |exactly )?like (?:this|that|it|her|him)\b|"
     r"^as \d+ (?:but|only|with|without)\b|^no (?:better|worse) (?:and|or|nor) (?:no )?(?:worse|better)\Z|"
@@ -490,7 +516,18 @@ _TALK = frozenset(
             clever (fish|girl|boy), who is a pretty (fish|girl|boy), bless (her|him|it|its heart|her heart|his heart),
             you know (that|the) (sort|kind|type), you know what i mean, you know how it is, if you know what i mean,
             what can (you|i|we) (do|say), what else, anything else, where was i, moving on, on we go, on to the next,
-            so it goes, that is life, such is life, there is always one, always something, (it is |)always the same,
+            they always (slip|put|get) one in, (that is|it is|that|) (not|no) a fault, (that is|it is) no fault,
+            minor, a minor (thing|point|matter), hard to place, (the |)last entry, quality over pattern, you learn to see it,
+            nothing else to look at, that is how it should be, how it should be, they go together, rare at this age,
+            poorly bred,
+            they all (have|get) (it|that|them)( off the mud| from the mud| in (spring|autumn)|), just no,
+            put (it|her|him) gently,
+            put (it|her|him) (back|down|out) gently, nothing pulls me, spreads them like a lady,
+            (but |)forget the (pattern|patterns|red|colour|white|head|body|size)( for now| for once| for a moment|),
+            (red|colour|pattern|white|size) i do not care about( yet| now|),
+            i do not care about (the |)(red|colour|pattern|size)( yet|),
+            (i |)do not (even |)tell me the (pattern|price|colour|parents), so it goes, that is life, such is life,
+            there is always one, always something, (it is |)always the same,
             (i am |)in no hurry, no hurry, take your time, easy now, easy does it, gently( now|), careful( now|),
             (a bit |)(too |)(early|late) for my liking, not to my (taste|liking), to my (taste|liking), (a |)matter of taste,
             (goes |)((into|in|to) (the|a) |)salt (basin|tub|bath|bucket|tank|bowl)( for a (day|week|few days)| first| tonight|),
@@ -525,10 +562,12 @@ _TALK = frozenset(
 )
 _OF_PEOPLE = re.compile(
     r"(?:but |and |though )?(?:some|other|most|many|all|few|not all)?\s?"
-    r"(?:people|folk|buyer|(?:girl |boy |my |our )?customer|(?:the )?(?:child|children|kid)|(?:my |the )?(?:wife|husband)|"
+    r"(?:(?:young |old )?(?:people|folk|men|women)|buyer|(?:girl |boy |my |our )?customer|(?:the )?(?:child|children|kid)|(?:my |the )?(?:wife|husband)|"
+    r"my \w*(?:son|daughter|father|mother|uncle|brother)|"
     r"some|other|everybody|everyone|nobody|somebody|someone|"
     r"they all|(?:the )?judge)\s"
-    r"(?:(?:really|do|do not|just|always|also|even|would|will) )?(?:love|like|hate|pay|want|go for|prefer|ask|buy|mind|take)"
+    r"(?:(?:really|do|do not|just|always|also|even|would|will) )?(?:love|like|hate|pay|want|go for|prefer|ask|buy|mind|take|"
+    r"forgive|notice|collect|see that)"
     r"(?!\w)(?! than)"
 )
 _ELSEWHERE = frozenset(
