@@ -430,7 +430,7 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
     Spoken("swimming", alone={"is off": "(floats|floating|rides|riding) (a bit|a little|too|) high (in the water|)"}),
     Spoken(
         "body_symmetry",
-        alone={"at most fair": "belly (goes|go|bulges|sticks|comes) out (on|to|) (1|the left|the right) side"},
+        alone={"at most fair": "belly (goes|go|comes) out (on|to|) (1|the left|the right) side"},
     ),
     Spoken("belly_shape", alone={"at most full": "belly (is|) (much|far|) (too full|overfull|over full)"}),
     Spoken(

@@ -434,7 +434,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     Spoken(
         "interest",
         alone={
-            "at most mild": "nothing of a pattern, nothing in the way of pattern, (nothing|not a thing) (excites|exciting|to "
+            "at most mild": "nothing in the way of pattern, (nothing|not a thing) (excites|exciting|to "
             "excite me), nothing exciting about (it|the pattern), (fine|good|nice) quality (and|but) no interest",
             "at least marked": "pattern tempting, tempting pattern",
         },

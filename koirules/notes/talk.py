@@ -562,7 +562,8 @@ _TALK = frozenset(
 )
 _OF_PEOPLE = re.compile(
     r"(?:but |and |though )?(?:some|other|most|many|all|few|not all)?\s?"
-    r"(?:(?:young |old )?(?:people|folk|men|women)|buyer|(?:girl |boy |my |our )?customer|(?:the )?(?:child|children|kid)|(?:my |the )?(?:wife|husband)|"
+    r"(?:(?:young |old )?(?:people|folk|men|women)|buyer|(?:girl |boy |my |our )?customer|(?:the )?(?:child|children|kid)|"
+    r"(?:my |the )?(?:wife|husband)|"
     r"my \w*(?:son|daughter|father|mother|uncle|brother)|"
     r"some|other|everybody|everyone|nobody|somebody|someone|"
     r"they all|(?:the )?judge)\s"

@@ -102,6 +102,8 @@ def test_a_verdict_with_a_reading_beside_it():
         "what you see is the best you'll get",
         "it never tidies up when it's like that",
         "that can clear you know",
+        "that comes with age",
+        "could be powerful when big",
     ],
 )
 def test_forecasts(text):
