@@ -197,7 +197,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "excellent": _SPLENDID,
         },
         alone={
-            "at most poor": f"no (|real) {_BODY} {_ON_IT}, nothing of a {_BODY}, hardly a body, (ugly|weak|poor|nothing special) "
+            "at most poor": f"no (|real) {_BODY} {_ON_IT}, nothing of a {_BODY}, hardly a body, "
+            f"(ugly|weak|poor|nothing special) "
             "(in the body|bodywise), nothing on it of a "
             "body",
             "at most fair": f"not happy with the {_BODY}, {_BODY} (is|) (below|under) par, (shame|pity) about the {_BODY}, "
@@ -215,7 +216,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(built|made|shaped|proportioned|put together|filled out|filled) (|fish|body), (body|shape) "
             "(is|) (well|nicely|beautifully) (shaped|filled|filled out|proportioned|balanced|built), shapely, "
             "(good|nice|decent|fine) build, body in (|good) proportion, (i|) (like|love) (the|her|his) (body|"
-            "shape|shape of her|shape of him|shape of it), "
+            "shape|shape of her|shape of him|shape of it), (good|strong|nice) (hone|bone|bones), "
             "(happy|pleased) with the (body|shape), body runs nicely into the tail, (nice|good) line to the body, "
             "promising body, (nice|good|lovely) clean body, elegant, tapers (|off|away) "
             f"(nicely|evenly|well|right|beautifully), (good|nice) {_BODY} (on|to|about) (it|her|him|this one), "
@@ -224,7 +225,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "so|right|smooth), (|good|nice) torpedo lines, (clean|smooth|good|nice) lines",
             "is poor": "thin as a snake, like a snake, snake, (snakey|snaky), like an eel, badly "
             "(built|shaped|made|put together), misshapen, shapeless, out of shape, something wrong with the body, "
-            "body like a potato",
+            "body like a potato, (a|) (|bit of a) potato (in the body|of a body|bodied)",
         },
         bare={"is poor": "balloon, like a balloon, round as a ball, like a ball, like a potato"},
     ),
@@ -340,6 +341,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "rest), (big|large|huge|long) for (its|the|her|his) (age|batch|lot|time of year), (big|large|great "
             "big) "
             "(fish|one) (|this|this one), "
+            "(|just) look at the size of (it|her|him), what a size, "
             "(good|great|nice|super) size (|for its age|for the age|for the batch|already), well grown (|fish), "
             "(good|fast|strong) grower, has grown "
             "(well|fast|on well), (ahead|far ahead) of the (others|rest) in (size|growth), (a|) big one",
@@ -354,12 +356,14 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "fair": _FAIR,
             "at least fair": _DECENT,
             "strong": "strong, broad, wide, big, thick, powerful, full, good, heavy, massive, nice, solid, great, "
-            f"well filled, filled, meaty, (broad|wide|deep|tall|high|full|big) (in|at|across), like {_LIKE_A_BULL}, "
+            f"well filled, filled, meaty, there, already there, there already, all there, "
+            f"(broad|wide|deep|tall|high|full|big) (in|at|across), like {_LIKE_A_BULL}, "
             "plenty of, lots of, lot of, well developed, the widest bit, the widest part, lovely, fine, huge, "
             "built, excellent, 太い, 張りのある",
         },
         alone={
-            "is weak": "(slight|) (pinch|pinching) (behind|at) the (gill|head|neck|shoulder), "
+            "is weak": "hollow (|just) behind the (head|gills), "
+            "(slight|) (pinch|pinching) (behind|at) the (gill|head|neck|shoulder), "
             "(drops|falls|dips) "
             "(away|off|in) behind the (head|gills), weak front end, front end (is|) weak, (weak|thin|narrow) "
             "(across|in|at|through) the front, pinched (|in) (|just) behind the (gill|gills|gill covers|head|gill "
@@ -368,7 +372,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "at most fair": _falling_short(
                 _SHOULDER, "(broad|wide|strong|full|thick)", "(broader|wider|stronger|fuller|thicker|bigger|better)"
             ),
-            "is strong": f"{_SHOULDER} (on|to) (it|her|him), has (got|) {_SHOULDER}, got {_SHOULDER}, plenty up front,  (solid|"
+            "is strong": f"{_SHOULDER} (on|to) (it|her|him), has (got|) {_SHOULDER}, got {_SHOULDER}, plenty up front, "
+            f" (solid|"
             "powerful|strong|broad|full|thick|"
             "heavy|meaty) through the "
             f"{_SHOULDER}, good girth at the {_SHOULDER}, (broad|full|thick|wide|deep|solid|strong|meaty) behind the "
@@ -452,7 +457,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(underneath|below|under), half starved, starved, looks starved, drawn in at the belly, knife bellied, "
             "empty looking",
             "is full": "(big round|nice round|well filled|nice full) belly, (|bit of a|quite a|fair) belly on (it|her|him), "
-            "got a bit of a belly, (she|he) has got a belly,  bit of a belly, full of food, (just|well) been fed, well stuffed",
+            "got a bit of a belly, (she|he) has got a belly,  bit of a belly, full of food, (just|well) been fed, "
+            "well stuffed",
         },
         bare={"is hollow": "hollow, empty, tucked up"},
     ),
@@ -517,7 +523,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
         bare={
             "is bent": "bent, crooked, kinked, twisted, wonky, bent fish",
-            "is straight": "straight, straight fish",
+            "is straight": "straight, straight fish, straight as (a|an) (rule|ruler|die|arrow|rod)",
         },
     ),
     Spoken(
@@ -615,6 +621,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "at most doubtful": "(clamps|clamping|clamped|holds in|tucks in|holding in) (|its|her|his) (fin|fins), "
             "(|all) fins (clamped|held in|held close|tucked in|folded in|closed|clamped up|clamped to the "
             "body|pressed in|held tight), (hangs|hanging) back, "
+            "(stays|sits|lies|hangs) (at|on) the bottom (since|for) (half an hour|an hour|hours|a while|ages), "
             "(hangs|hanging|sits|sitting|lies|lying|stays|standing|stands|quiet one hanging) (about|around|) "
             "(in|on|at|by|near) (|the) (corner|surface|top|inlet|bottom|outlet|filter|airstone|air stone|pump|edge) "
             "(|of the bowl|of the tub|by the inlet) (|on its own|alone|all the time), (off|not on) its food, not "

@@ -428,7 +428,10 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         "motoaka, moto aka, base red, joint red, red (joint|root), red (on|in|at) the (joint|root|base) (of|), red "
         "round the root of, 元赤",
         alone={
-            "is (left_pectoral, right_pectoral)": "motoaka (on|) both (sides|) (of them|), both joints red, red in both "
+            "is (left_pectoral, right_pectoral)": "red (at|in|on) the (base|root|joint) of both "
+            "(pectorals|pectoral fins|pecs|front fins|chest fins) "
+            "(about|) (a|) (fingernail|finger|scale) (wide|), motoaka (on|) both (sides|) (of them|), "
+            "both joints red, red in both "
             "joints, motoaka left and right, red (at|in|on) the (base|root|joint) of (both|the) (pectorals|pectoral "
             "fins|pecs|front fins|chest fins) (both sides|on both sides), red (at|in|on) the base of both (pectorals|"
             "pectoral fins|pecs|front fins|chest fins), both (pecs|pectorals|front fins) red at the (base|root|joint)",

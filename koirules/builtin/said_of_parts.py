@@ -35,7 +35,8 @@ _FIN_FAULT = "(deformed|malformed|crooked|twisted|stunted|missing|half missing|m
 _FIN_FAULT += "grown crooked|not right|is a stump)"
 _BENT = "(bent|kinked|short|too short|folded|shorter|half length|smaller)"
 _HALF = (
-    "(half as (long|big) (|as the (other|left|right) (|1|fin))|(half|only half) (the|) (length|size) (|of the (other|left|right) "
+    "(half as (long|big) (|as the (other|left|right) (|1|fin))|(half|only half) (the|) (length|size) (|of the "
+    "(other|left|right) "
     "(|1|fin))|half length|half size|(shorter|smaller) than the (other|left|right) (|1|fin))"
 )
 _TORN = "(torn|split|nicked|frayed|ragged|damaged|nipped|bitten)"
@@ -246,7 +247,7 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
     ),
     Spoken(
         "pectoral_size",
-        f"(|pair of) {_PEC}, pectoral size, paddles, 胸鰭",
+        f"(|pair of) {_PEC}, te, pectoral size, paddles, 胸鰭",
         levels={
             "small": "small round, skimpy, undersized, small pointed, short stubby, mean, (small|short) for (its|the) "
             "body, small, short, pointed, "
@@ -339,7 +340,8 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
     Spoken(
         "fin_damage",
         alone={
-            "includes tail": f"(tail|tail fin|caudal) {_TORN} (|at the|on the|in the) {_WHICH} (lobe|end|half|tip|edge), tail "
+            "includes tail": f"(tail|tail fin|caudal) {_TORN} (|at the|on the|in the) {_WHICH} "
+            f"(lobe|end|half|tip|edge), tail "
             f"(tip|tips|edge) (|is|are) ({_TORN}|missing), tail fin {_WHICH} (lobe|end) {_TORN}"
         },
     ),
@@ -358,7 +360,8 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
     Spoken(
         "body_symmetry",
         alone={
-            "is poor": "(belly|side|flank) (sticks out|bulges|pushes out|is fatter|is thicker|is bigger) on (one side|1 side|the "
+            "is poor": "(belly|side|flank) (sticks out|bulges|pushes out|is fatter|is thicker|is bigger) on (one "
+            "side|1 side|the "
             "left|the right)",
             "at most fair": "(side|sides|body) not even (when|) (seen|looked at) from (above|on top|the top)",
         },

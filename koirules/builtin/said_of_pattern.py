@@ -181,7 +181,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "(barely|hardly) any white (on (it|her|him)|left|), (far|way|much) too (much red|red), heavy on the red, "
             "(mostly|mainly|largely) red (this 1|fish|), too much red, too red, heavy red, heavy hi, a lot of red, lots "
             "of red, loads of red, all hi no white, all red no white, red all over like a boiled lobster, drowned in "
-            "red, hardly any white, very little white, not much white, no white to speak of, too little white, red "
+            "red, (hardly|barely) any white (until|till) the tail, hardly any white, very little white, "
+            "not much white, no white to speak of, too little white, red "
             "nearly from head to tail, swamped (in|with) red, too heavy with red",
             "above 97 %": "completely red, all red, red all over, red everywhere, red from (head|top|nose|end) to (tail|"
             "toe|end), akamuji, no white at all, no white left, not a scale of white, 赤無地",
@@ -206,10 +207,12 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             },
             "is many": f"(many|lots of|a lot of|loads of|plenty of) {_PATCHES}, {_counted('6')}, {_counted('7')}, more "
             "than 5 (steps|patches)",
-            "is none or ippon or inazuma": "no (clear|proper|real|) (steps|step pattern|stepping) (to it|to her|in it|"
+            "is none or ippon or inazuma": "stepless, without steps, "
+            "no (clear|proper|real|) (steps|step pattern|stepping) (to it|to her|in it|"
             "at all|to speak of)",
             "is nidan or sandan": f"(2|two) (or|to) 3 {_PATCHES}, (2.5|2 and a (half|bit|crumb|smudge|dab|spot)) "
-            f"{_PATCHES}, 2 and a (half|bit|crumb|smudge|dab), (nidan|2 patches) and a (half|bit|crumb), 2 more (red|) "
+            f"{_PATCHES}, 2 and a (half|bit|crumb|smudge|dab), (nidan|2 patches) and a (half|bit|crumb), "
+            f"(then|and then) 2 (red|) (patches|steps) behind (it|), 2 more (red|) "
             "(patches|steps|) behind (it|the head|the head patch|the head spot), nidan behind (the head|the maruten|it|"
             "), (then|) 2 more behind (it|)",
             "is sandan or yondan": f"3 (or|to) 4 {_PATCHES}, (3.5|3 and a (half|bit|crumb|smudge|dab|spot)) {_PATCHES}, "
@@ -244,7 +247,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "(slab|sheet|strip|streak|stripe|run|line|block|plate|carpet|band) (of red|) (down the back|from (head|"
             "nose) to tail|head to tail|nose to tail|all the way (down|)|), (1|a) patch from (nose|head) to tail, (red|"
             ") carpet from (end to end|nose to tail|head to tail), 1 (strip|stripe|band|run|line|piece) (right|"
-            "straight|all the way|) (down|through|along), (not|never) (broken|broken up|cut|cut up|parted) (at all|"
+            "straight|all the way|) (down|through|along), (pattern|red) (is|) (just|) a stripe, "
+            "(not|never) (broken|broken up|cut|cut up|parted) (at all|"
             f"anywhere|), 1 (continuous|long|unbroken|solid) (stretch|piece|run) of red, {_IT} (is|) all in 1, all in 1 "
             "(piece|run), no (steps|breaks) just 1 long (red|patch|stripe),  (continuous|unbroken|uninterrupted) (red|"
             "hi|pattern|plate) (down the back|from (head|nose) to tail|all the way|), (straight|solid|unbroken|long|"
@@ -254,10 +258,13 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             f"tail|all the way|anywhere|), no white (breaks it up|in between|between) (at all|anywhere|), {_IT} (all|"
             "right|straight) the way down (the back|) (with|without) (no|a|any) (break|cut|gap), nothing (breaks|parts|"
             "cuts) (it|the red|it up|the pattern)",
-            "is ippon or inazuma": "patches (all|) (run|join|joined|run|running) (together|into each other|up), (all|) "
+            "is ippon or inazuma": "(red|pattern|) unbroken from (head|nose|shoulder) to (hip|dorsal), "
+            "patches (all|) (run|join|joined|run|running) (together|into each other|up), (all|) "
             "joined (up|together|up all the way), steps (run|joined|run) (together|up|into each other), never (breaks|"
             "breaks up|lets go), does not break (anywhere|at all|)",
-            "is inazuma": "(a|nice|good|proper|lovely|real|clear|bit of|weak|lazy|strong|sharp|jagged like|a bit of a|"
+            "is inazuma": "(pattern|red|it|) (swings|goes|runs|jumps|zigzags) (left right left|right left right) "
+            "(right|left|) (nicely|well|), (got a|a|) lightning (sort of|kind of|) thing (going|going on|), "
+            "(a|nice|good|proper|lovely|real|clear|bit of|weak|lazy|strong|sharp|jagged like|a bit of a|"
             "textbook|fine|decent|great|) (inazuma|lightning|zigzag|zig zag|lightning bolt) (pattern|stripe|band|red|"
             "hi|strike|flash|bolt|) (all the way (down|)|(all|right|) down the back|along the back|from head to tail|"
             f"to the tail|on her|), 1 long zigzag, like lightning, red zigzags, {_IT} (zigzags|zig zags|snakes|winds|"
@@ -558,7 +565,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "one_sided",
-        "one-sided, one sided, pattern one sided, one sided pattern, (red|pattern|it|weight) (is|) (all|only|) (down|"
+        "all on (the|) 1 (flank|side), one-sided, one sided, pattern one sided, one sided pattern, "
+        "(red|pattern|it|weight) (is|) (all|only|) (down|"
         "on) (1|one) side (only|), all on 1 side, all down 1 side, 1 side (empty|white|bare|blank|has nothing|without "
         "red|without pattern), nothing on 1 side, all the (red|weight|pattern) (is|) (on|down) 1 side, no red on 1 "
         "side, 片側",
@@ -615,7 +623,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         alone={
             "is 0 %": f"{_IT} (all|) (stays|keeps|lies|is|sits|all|ends|stops) (well|) (above|over|at) the {_LINE}, "
             f"{_IT} (above|over) the {_LINE}, (nothing|no red|no hi) (below|under|past|beneath) the {_LINE} (anywhere|"
-            f"), above the lateral line, no red on the (sides|flanks), {_IT} (does|) (not|never) {_GOES.replace('|goes|', '|')} "
+            f"), above the lateral line, no red on the (sides|flanks), "
+            f"{_IT} (does|) (not|never) {_GOES.replace('|goes|', '|')} "
             f"(down|) {_BELOW} the {_LINE} (anywhere|on either side|), {_IT} (does|) (not|never) (go|run|come|spill|"
             f"reach|drop|hang|fall) (down|) {_BELOW} the {_LINE} (anywhere|on either side|)",
             "at most 10 %": f"{_IT} ((stays|keeps|all|is all|sits all|sit all) (right|) (on|high on|up on)|(sits|sit|"
@@ -650,7 +659,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             f"the {_BELLY} {_SIDED}, {_RED} (wraps|wrapped|reaches) (right|well|deep|) (down|under|round|around|) (to|) "
             f"(the|) ({_BELLY}|) {_SIDED}, wrapped, (wraps|wrap) (right|well|deep|a long way|) (down|under|round|"
             f"around) {_SIDED}, {_BELLY} wrapped, (good|nice|strong|deep|heavy|clear|proper|full|bit of|big|huge|great|"
-            "massive|small|slight|little|nice deep) (makibara|maki|wrap), (makibara|maki) (good|nice|strong|deep|heavy|"
+            "massive|small|slight|little|nice deep) (makibara|maki|wrap), "
+            "(makibara|maki) (good|nice|strong|deep|heavy|"
             "down both sides|on both sides|both sides|on the left|on the right|down 1 side), (wraps|wraps round|wraps "
             f"under) the {_BELLY}, {_RED} goes under, {_RED} (comes|goes|runs) (right|all the way|) (round|under) "
             f"(underneath|) {_SIDED}, (wraps|it wraps) (well|nicely|deep|far), {_RED} (hugs|covers|wraps|circles) the "
@@ -671,10 +681,13 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "shoulder_cut",
-        "kata nuki, kata-nuki, katanuki, shoulder cut, (nice|good|deep|clean|) (white|) (cut|notch|bite|nick) (at|in|on|"
+        "kata nuki, kata-nuki, katanuki, shoulder cut, "
+        "(nice|good|deep|clean|small|little|wee|slight|1|) (white|) (cut|notch|bite|nick) (at|in|on|"
         "behind) the (shoulder|head), (nice|good|clean) (kata nuki|katanuki), white at the shoulder, white gap at the "
         "shoulder, notch (at|in|on) the shoulder, cut at the shoulder, white on the shoulder, cut behind the head, "
-        "white notch behind the head, open shoulder, shoulder open, shoulder notch, step at the shoulder, 肩抜き",
+        "white notch behind the head, (shoulder white|white at the shoulder) opens (nicely|well|), "
+        "(white|) (gap|notch|cut) at the shoulder (only|) (on|) (the|) (left|right|1) (side|) (only|), open shoulder, "
+        "shoulder open, shoulder notch, step at the shoulder, 肩抜き",
         alone={
             "is no": "no (notch|cut|bite) (at|in|on) the shoulder, shoulder (closed|solid red|all red), no white at the "
             "shoulder"

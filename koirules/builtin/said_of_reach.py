@@ -66,8 +66,10 @@ def _white_at_the_tail(wide: str) -> str:
     """What is said for white of a width between the last red and the tail."""
     return (
         f"{wide} (of|) white (left|) (at the end|before the {_TAIL}|to the {_TAIL}|at the {_TAIL}|in front of the {_TAIL}), "
-        f"white (at the end|tail end|end|before the {_TAIL}|in front of the {_TAIL}|at the {_TAIL}) (is|of|) (only|just|about|) "
-        f"{wide}, white (for|) {wide} (to|before) the {_TAIL}, {_LAST} {_ENDS} (only|just|about|) {wide} (before|short of|off|"
+        f"white (at the end|tail end|end|before the {_TAIL}|in front of the {_TAIL}|at the {_TAIL}) (is|of|) "
+        f"(only|just|about|) "
+        f"{wide}, white (for|) {wide} (to|before) the {_TAIL}, "
+        f"{_LAST} {_ENDS} (only|just|about|) {wide} (before|short of|off|"
         f"from|in front of) the {_TAIL}, {wide} (between the (red|last patch|last field) and the tail|to go to the tail), "
         "(odome|ojime|tail stop|(white|) gap (at|before) the "
         f"tail) (is|of|) (only|just|about|) {wide}"
@@ -143,12 +145,14 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         Spoken(
             "hi_on_eyes",
             alone={
-                f"includes {side}_eye": f"(red|) ring (of red|) (round|around|about) the {side} eye, red ring (round|around) the "
-                f"{side} (eye|1), (head (patch|field|red|spot)|cap|hood) (leans|hangs|slips|slides|comes|laps|sits) (a bit|"
+                f"includes {side}_eye": f"(red|) ring (of red|) (round|around|about) the {side} eye, "
+                f"red ring (round|around) the "
+                f"{side} (eye|1|), (head (patch|field|red|spot)|cap|hood) (leans|hangs|slips|slides|comes|laps|sits) (a bit|"
                 "a touch|) "
                 f"(over|into|onto|on) the {side} eye (a bit|a touch|), (white head|head (is|) white) (but|except) (for|) a "
                 "(red|) "
-                f"(stripe|spot|line|dab|bit|patch|dot|bit of red) (over|on|at) the {side} eye, {side} eye (has|with) (a|) (red|) "
+                f"(stripe|spot|line|dab|bit|patch|dot|bit of red) (over|on|at) the {side} eye, "
+                f"{side} eye (has|with) (a|) (red|) "
                 "(ring|rim|edge) (of red|) (round it|around it)"
             },
         )
@@ -169,8 +173,10 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     Spoken(
         "kuchibeni",
         alone={
-            "is yes": "red on both lips, both lips (are|) red, lips red (both|) (top and bottom|upper and lower), red on (the|) "
-            "(upper|top|lower|bottom) lip, (upper|top|lower|bottom) lip (is|) red, lip (is|) red (on|) (the|) (left|right|both) "
+            "is yes": "red on both lips, both lips (are|) red, lips red (both|) (top and bottom|upper and lower), "
+            "red on (the|) "
+            "(upper|top|lower|bottom) lip, (upper|top|lower|bottom) lip (is|) red, "
+            "lip (is|) red (on|) (the|) (left|right|both) "
             "(half|side|corner|sides|corners) (only|), red on (the|) (left|right) (half|side) of the (lip|lips|mouth)"
         },
     ),
@@ -181,11 +187,14 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         "bongiri is yes and odome above 40 %",
     ),
     SpokenTogether(
-        f"{_LAST} {_ENDS} {_JUST} (half way|half way (down|along) (the|) (back|body|{_DORSAL})|(at|in|under) the middle of the "
-        f"(back|{_DORSAL})|at mid dorsal), (rear|back|hind|last) (half|third) (of the (fish|body|back)|) (is|) (all|completely|) "
+        f"{_LAST} {_ENDS} {_JUST} (half way|half way (down|along) (the|) (back|body|{_DORSAL})|(at|in|under) the "
+        f"middle of the "
+        f"(back|{_DORSAL})|at mid dorsal), (long|all|) white (backside|rear end|back end|rear half|back half), "
+        f"(rear|back|hind|last) (half|third) (of the (fish|body|back)|) (is|) (all|completely|) "
         f"(white|bare|empty|without red), (all|) white from the (middle|{_DORSAL}|middle of the {_DORSAL}|front of the "
         f"{_DORSAL}) "
-        f"(on|back|to the tail|down) (to the tail|), (from|behind|after|past) the {_DORSAL} (on|) (all|only|nothing but|bare|) "
+        f"(on|back|to the tail|down) (to the tail|), "
+        f"(from|behind|after|past) the {_DORSAL} (on|) (all|only|nothing but|bare|) "
         f"(white|nothing|bare|empty)",
         "bongiri is yes",
     ),
@@ -231,7 +240,8 @@ SAID_OF_REACH: tuple[Saying, ...] = (
             f"sides) (are|) (clean|white|clear|bare) (below|under) the ({_LINE}|line), no red (below|under) the {_LINE}, "
             "(red|colour|"
             f"pattern) (stays|keeps|is) (well|) above the {_LINE} {_BOTH}",
-            "above 0 %": f"(red|colour|pattern|it) (goes|runs|reaches|comes|hangs) (down|) (past|below|under|beyond) the {_LINE} "
+            "above 0 %": f"(red|colour|pattern|it) (goes|runs|reaches|comes|hangs) (down|) (past|below|under|beyond) "
+            f"the {_LINE} "
             f"(on the (left|right)|{_BOTH}|), (1|2|3|4|5|a few) (scales|rows|scale|row|rows of scales) (below|under|past) "
             f"the {_LINE}",
         },
@@ -259,7 +269,8 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     Spoken(
         "hi_front_share",
         alone={
-            "above 70 %": "(so|) (the|) front (half|end|) (is|) (full|heavy|loaded|busy) and (the|) (back|rear|tail end) "
+            "above 70 %": "(heavy|full|busy) (in|) front (and|) (light|empty) (at the|) (back|rear|behind), "
+            "(so|) (the|) front (half|end|) (is|) (full|heavy|loaded|busy) and (the|) (back|rear|tail end) "
             "(half|end|) "
             "(is|) (empty|bare|light|white|thin)"
         },
@@ -268,9 +279,12 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         "steps",
         alone={
             **{
-                f"is {name}": f"(pattern|otherwise|i count|pattern is|) {number} {_SUCH} (red|separate|) (fields|bands|fields of "
-                f"red|bands of red) {_IN_ALL}, (pattern|otherwise|i count) {number} {_SUCH} (red|) (patches|steps) {_IN_ALL}, "
-                f"{number} (red|) (patches|steps) (otherwise|front and (back|rear)|1 behind the other), (patches|fields|steps) "
+                f"is {name}": f"(pattern|otherwise|i count|pattern is|) {number} {_SUCH} (red|separate|) "
+                f"(fields|bands|fields of "
+                f"red|bands of red) {_IN_ALL}, "
+                f"(pattern|otherwise|i count) {number} {_SUCH} (red|) (patches|steps) {_IN_ALL}, "
+                f"{number} (red|) (patches|steps) (otherwise|front and (back|rear)|1 behind the other), "
+                f"(patches|fields|steps) "
                 f"{number}, pattern to the tail in {number}"
                 for name, number in (
                     ("nidan", "2"),
@@ -303,7 +317,8 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         Spoken(
             "hi_on_fins",
             alone={
-                f"includes {fin}": f"(front|back|tip|edge|top|middle|lower half|upper half|upper lobe|lower lobe|first rays) of "
+                f"includes {fin}": f"(front|back|tip|edge|top|middle|lower half|upper half|upper lobe|lower "
+                f"lobe|first rays) of "
                 f"(the|) {names} (has|have|with|is) (some|a bit of|a touch of|) red (in it|on it|in them|), {names} (has|"
                 "with) (a|1|2|3|"
                 f"some|a few) red (ray|rays|streak|streaks|edge|spot|tip)"

@@ -67,7 +67,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "feathery, mushy, muddy, uneven, jagged, all over the place, all over the shop, out of focus, goes fuzzy, fuzz, "
             "goes soft, goes woolly, run out, breaking up, coming apart, in pieces, like cotton wool, like a sponge, "
             "like a blanket, like felt, like wool, like watercolour, like a watercolour, like wet ink, "
-            "like ink on wet paper, "
+            "like ink on wet paper, (like|as) torn (paper|cloth), torn, motheaten, moth eaten, "
             "soft as butter, like butter, lack definition, without definition, undefined, ill defined, badly defined, "
             f"badly cut, poor, bad, weak, ぼけ, 甘い",
             "fair": "fair, average, moderate, medium, 普通",
@@ -83,7 +83,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "still forming, not formed, "
             "want tightening, need tightening, want tightening up, need tightening up, need sharpening, want sharpening, "
             "not quite sharp, not fully there, not through",
-            "sharp": f"{_SHARP.replace('|', ', ')}, strong, in already, already there, now there, well formed, "
+            "sharp": f"{_SHARP.replace('|', ', ')}, strong, in already, already cut, cut already, already there, "
+            f"now there, well formed, "
             f"formed, closed, all closed, "
             "set, there, all there, fully there, in place, visible, pronounced, clearly visible, "
             "tidily cut, firm, clear as day, clear and sharp, you can see, you can see clearly, "
@@ -156,7 +157,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
                 "{smear} {on} the {patch}",
                 smear="smear|smudge|blur|red smear",
                 on="on|behind",
-                patch="first|second|third|last|first patch|second patch|third patch|last patch|shoulder patch|rear patch|edge",
+                patch="first|second|third|last|first patch|second patch|third patch|last patch|shoulder patch|rear "
+                "patch|edge",
             )
             + ", キワぼけ",
         },
@@ -191,6 +193,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "is kamisori": "kamisori, kamisori kiwa, straight cut kiwa, kamisori style, kamisori type, kamisori cut, "
             "cuts straight across the scales, cut straight across the scales, straight cut",
             "is maruzome": "maruzome, maruzome kiwa, maruzome style, maruzome type, follows the scales, scalloped, "
+            "(edge|edges|kiwa) (runs|run|goes|go) along the scales (neatly|nicely|), "
+            "(kiwa|edges) round and even, "
             "red follows the scales",
         },
         of_parts="all",
@@ -336,7 +340,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "same on every patch, even as paint, laid on evenly, evenly laid on, evenly spread, the same all over, 均一",
         },
         alone={
-            "is even": "(red|hi|colour) the same (all the way through|all the way|throughout|all over|everywhere|front to back|"
+            "is even": "(red|hi|colour) the same (all the way through|all the way|throughout|all "
+            "over|everywhere|front to back|"
             "from nose to tail|from head to tail|head to tail|on every patch), same (red|colour|shade) (from nose to tail|"
             "head to tail|nose to tail|all the way|all the way through|on every patch|on all patches), "
             "evenly coloured, one tone of red, one tone from head to tail, even red, same red everywhere, "
@@ -364,10 +369,12 @@ SAID_OF_RED: tuple[Saying, ...] = (
             + ", "
             + each_of(
                 "{part} {shade} {lighter}",
-                part="last patch|rear patch|tail patch|second patch|head patch|first patch|shoulder patch|head red|tail end|head|"
+                part="last patch|rear patch|tail patch|second patch|head patch|first patch|shoulder patch|head "
+                "red|tail end|head|"
                 "head patch red|tail red|shoulder red|body red",
                 shade="a shade|a touch|a bit|much|slightly|somewhat|a little|",
-                lighter="a different red|a different colour|a different tone|another shade|another colour|lighter|paler|darker|"
+                lighter="a different red|a different colour|a different tone|another shade|another "
+                "colour|lighter|paler|darker|"
                 "weaker|deeper|lighter than the rest|paler than the rest|darker than the rest|"
                 "weaker than the rest|a different red|a different shade|another red",
             )
@@ -674,7 +681,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "skin, good white, the rest white, rest white, body white, white body, rest of the body "
             "white, body is white, rest of the white is white, rest of the white (clean|good|fine|clear|pure), "
             "(no|without|not a trace of|no trace of|no sign of|not a hint of|no hint of|free of|clear of|not a bit of) "
-            "(yellow|yellowing|yellow cast|yellow tinge) (in the white|anywhere|at all|on it|in it|in the skin|on the skin|), "
+            "(yellow|yellowing|yellow cast|yellow tinge) (in the white|anywhere|at all|on it|in it|in the skin|on the "
+            "skin|), "
             "no cast in the white, no cast, white free of yellow, white (free of|without) (any|a|) (yellow|cast|tinge)",
             "at most cream": "yellow cast, yellow tinge, yellow tint, yellowish tint, yellowish cast, yellowish tinge, "
             "yellow tint all over, yellowish tint all over, yellowish all over, yellow all over, yellow skin, "
@@ -684,7 +692,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "(tinge|touch|hint|trace|cast|tint) of (yellow|cream), like old ivory, "
             f"{_WHITE} (has|got|has got|with|shows) (a|some|a slight|a bit of|) {_YELLOW}, "
             f"yellow {_ON} the {_BACK}",
-            "at most white": "white greyish, white grey, greyish white, grey white, white a bit grey, "
+            "at most white": "(asagi|bluish|blue) (grey|) (cast|tinge|tint), (grey|greyish) (cast|tinge|tint), "
+            "white greyish, white grey, greyish white, grey white, white a bit grey, "
             "dull white, white dull, "
             f"{_WHITE} (has|got|has got|with|shows) (a|some|that|) (grey|greyish|dull) (cast|tinge|wash|tint|tone|look), "
             "(grey|greyish) (cast|tinge|wash|tint|tone) (in|to|on|over) (the|) (white|skin|it), "
@@ -708,7 +717,7 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "the head, cream on the head, shiroji cream on the head, "
             "head still yellow, yellow face, face yellow, shiroji yellow on the head, white yellow on the head, "
             "head is yellow, "
-            f"{_YELLOW} {_ON} (its|her|his|the|) {_FACE}, "
+            f"{_YELLOW} {_ON} (its|her|his|the|) {_FACE}, {_YELLOW} from (the|) (nose|lips) to (the|) eyes, "
             f"{_FACE} (has not|not|is not|not yet) (cleared|cleaned up|whitened) (yet|), "
             f"{_YELLOW} (on|in) (his|her) {_FACE}, {_YELLOW} {_FACE}, "
             f"{_FACE} {_GONE} {_YELLOW}, {_FACE} (has|with|shows|got) (a|some|a bit of|a slight|) {_YELLOW}, "

@@ -12,7 +12,8 @@ _GLASSY = (
     "polished glass|wet glass|fresh paint|a new car|new paint|a polished apple|marble|a wet stone|glaze|ice|crystal)"
 )
 _SPECKS = (
-    "(shimi|(black|dark|fine black|tiny black|little black) (speck|fleck|freckle|pinprick|pinhead|pinpoint|pepper|peppercorn)|"
+    "(shimi|(black|dark|fine black|tiny black|little black) "
+    "(speck|fleck|freckle|pinprick|pinhead|pinpoint|pepper|peppercorn)|"
     "speck|pinprick|pinhead|pepper|peppercorn|(speck|fleck|sprinkling|sprinkle|dusting|pinprick) of (black|pepper|shimi))"
 )
 
@@ -56,7 +57,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "is dull": "hardly any shine, hardly any lustre, hardly any gloss, hardly shines, little shine, "
             "dull and flat, flat and dull, dull, dull skin, no shine, no shine at all, no lustre, "
             "without lustre, no gloss, dull as paper, "
-            f"({_BODY} (has|have|got|has got|with|) |)(no|not any|without|without any|hardly any|no real|barely any|not a bit of|"
+            f"({_BODY} (has|have|got|has got|with|) |)(no|not any|without|without any|hardly any|no real|barely "
+            f"any|not a bit of|"
             f"little|very little|zero|lacks|lacking|lack) {_SHINE} (at all|to speak|to it|whatsoever|on it|left|in it|), "
             f"{_SHINE} (gone|missing|absent|none), skin (does not|hardly|do not) (shine|glow|gleam), "
             f"does not (shine|glow|gleam), "
@@ -65,10 +67,12 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "at most fair": f"not (much|a lot of|enough|a great deal of) {_SHINE}, "
             f"could do with (more|some|a bit more) {_SHINE}, "
             f"not shiny",
-            "is good": "high gloss, good gloss, shiny, shining, glossy, good shine, shines nicely, shines, shines well, "
+            "is good": "(you can see it|can see it) (glow|shine|gleam) from (here|across the tub|a mile off|over "
+            "there), high gloss, good gloss, shiny, shining, glossy, good shine, shines nicely, shines, shines well, "
             f"({_BODY} |)(has|got|has got|have|with) (a|some|that|a good|a nice|a lovely|good|nice|real|plenty of|) {_SHINE} "
             "(on it|to it|about it|), "
-            f"(good|nice|lovely|fine|great|a|some|healthy|) {_SHINE} (on|to) (it|her|him|this one|the skin|the white|that skin), "
+            f"(good|nice|lovely|fine|great|a|some|healthy|) {_SHINE} (on|to) (it|her|him|this one|the skin|the "
+            f"white|that skin), "
             f"(plenty|lots|loads|a lot) of {_SHINE}, {_BODY} (shines|glows|gleams), glows, glowing, polished, "
             f"shiny all over, "
             "shines all over, skin has life, life in the skin",
@@ -112,7 +116,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "nothing on the skin, "
             "clean as a whistle, not a blemish, unmarked, "
             "you could eat off (it|her|him|that|that skin)",
-            "at most fair": "(pink|pinkish|reddish|blood) (flush|cast|tinge|tint|bloom|wash|) (in|on|over|to) the (white|skin), "
+            "at most fair": "(pink|pinkish|reddish|blood) (flush|cast|tinge|tint|bloom|wash|) (in|on|over|to) the "
+            "(white|skin), "
             "pinkish cast, pink cast, pink tinge, pink flush",
         },
         of_parts="all",
@@ -144,7 +149,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "(peppered|freckled|speckled) (with black|with black all over|all over|everywhere|from head to tail), "
             "(whole|all the) (back|fish|body) (peppered|speckled|freckled), like somebody used the pepper mill, "
             "like the pepper mill went over it, like a pepper pot",
-            "at least 2": "peppery, a bit peppery, bits of pepper, pepper on it",
+            "at least 2": "dots like pepper, peppery, a bit peppery, bits of pepper, pepper on it",
             "is 0": "no shimi, not a shimi anywhere, not a shimi, not a speck anywhere, no speck anywhere, "
             "not a single speck, no specks, no black specks, without specks, not 1 speck, no "
             "specks at all, free of shimi, free of specks, "
@@ -266,9 +271,11 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         },
         alone={
             "is excellent": "favourite, my favourite, top fish, super fish, fantastic fish, outstanding fish, "
-            "(excellent|superb|wonderful|amazing|magnificent|incredible|exceptional|top class|first class|world class|terrific|"
+            "(excellent|superb|wonderful|amazing|magnificent|incredible|exceptional|top class|first class|world "
+            "class|terrific|"
             "brilliant|stunning|gorgeous|perfect) (fish|koi|kohaku|animal)",
-            "at least good": "(great|cracking|quality|smashing|belting|class|proper|high class|very good|really good|splendid) "
+            "at least good": "(great|cracking|quality|smashing|belting|class|proper|high class|very good|really "
+            "good|splendid) "
             "(fish|koi|kohaku|animal), belter, a belter, a corker, corker, a cracker, cracker, a peach, a plum, "
             "plum, a gem, "
             "gem, a jewel, a stunner of a fish, "

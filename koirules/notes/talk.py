@@ -89,11 +89,21 @@ ASIDES = tuple(
             in (this|that) light, (as|like) in the (book|books), i would call the, ha, haha, thanks god,
             (just |)where (you|i) want (it|them), which i (like|love), on (it|her|him|this one|that one|this fish|that fish),
             with (it|her|him), thank (god|goodness), no (question|doubt|mistake)( about it|), no two ways about it,
-            bless (it|her|him), there is no denying, if you look( close| closely|), as (you|we) say, so far( as i can see|),
+            bless (it|her|him), there is no denying, if you look( close| closely|), as (you|we) say,
+            so far( as i can see|),
             i see, i can see, i make it, call it, i would call it, i call it, what i call, shall we say, let us say,
             more or less everywhere, as you would expect, as i like (it|them), the way i like (it|them),
             (and |)that is (it|all|your lot|the lot), as they come, as you (like|please), and no more,
-            if ever (i saw|there was) one, is (it not|not it), does (it not|not it), they call (that|it), that makes it,
+            if ever (i saw|there was) one, no complaints, anyhow, let us be honest, by half, and nothing messy,
+            (from |)edge to edge,
+            (that |which |)i do not (care for|trust|much like), (now |)(this|that) (one|fish) i would call,
+            this fellow is,
+            for (a|an) (spring|summer|autumn|winter|june|july|august|september|october|november|december)
+            (fish|tosai|one),
+            but it is (only |)(june|july|august|september|october|november|december)( yet| now|),
+            surprisingly, (quite |)prettily, (where|as) you would (draw|put|want|have|like) it, fair and square,
+            if you count (that|the) (thing|bit|spot|scrap|dot) (by|at|near|on) the (tail|head|shoulder),
+            is (it not|not it), does (it not|not it), they call (that|it), that makes it,
             to me, looks like( to me|), on top of that, otherwise, apart from that,
             as it (happens|goes), by the way, in my book, to speak of, at all, whatsoever, to be seen, in sight,
             that i can (see|find), as such, worth (mentioning|a mention), for those who count, when you count,
@@ -147,7 +157,8 @@ _VERDICTS: Mapping[str, str] = {
         definitely in, surely in, in please, take ({_IT}), take in, stays( in|), yes in, in for me,
         in (it|she|he) (goes|stays),
         i (want|would take|would have|would buy|would keep|will keep|will take|keep|take|am keeping) ({_IT}),
-        would (take|have|keep)( it|), buy it, mine( all mine|), that is mine, no doubt in, without doubt in, certainly in,
+        would (take|have|keep)( it|), buy it, mine( all mine|), that is mine, no doubt in, without doubt in,
+        certainly in,
         definitely a keeper, one to keep, worth keeping,
         (it|she|he|this one|that one) (stays|is staying|is a keeper|is mine|stays with me|stays here),
         (it|she|he|this one|that one) is staying( with me| here| with us), staying, keep ({_IT}), keep keep( keep|),
@@ -170,7 +181,15 @@ _VERDICTS: Mapping[str, str] = {
         treat and keep,
         (into |in |to |)(the |)(good|keep|keeper|keepers) (basin|bowl|vat|tub|bucket|net|pond),
         (the |)boss (said|says|wants) (in|keep|yes|it|to keep (it|her|him)), (he|she|they) (said|says) (in|keep),
-        (in|keep) (he|she|they|the boss) (said|says), (in|keep) i was told, キープ, 残す, 残し
+        (in|keep) (he|she|they|the boss) (said|says), (in|keep) i was told, i would (hang|hold) on to ({_IT}),
+        feed ({_IT}),
+        (i would |i will |let us |)grow ({_IT}) (anyway|all the same|out), i would risk ({_IT}), risk ({_IT}),
+        worth the risk,
+        i would (put|bet) (real |good |my |)money on ({_IT}), (definitely |)(into |)the growing (pond|tub|tank|vat),
+        keep fine,
+        let us be (generous|kind)( with ({_IT})|), worth (a|another|one more) (winter|season|summer|year)( of food| of
+        feed| food| feed|),
+        worth (its|her|his) (food|feed|keep), fine keep, キープ, 残す, 残し
     """,
     "out": f"""
         out, throw out, throw it out, eliminate( ({_IT})|), eliminated, disqualify( ({_IT})|), disqualified,
@@ -183,13 +202,17 @@ _VERDICTS: Mapping[str, str] = {
         rubbish, out after all, is out, goes out, definitely out, surely out, take (it |her |him |)out, no good( out|),
         so out, not for me, no thanks( you|), goes, it goes, can go, has to go, must go, away with (it|her|him),
         not good enough, i would not keep ({_IT}), would not keep, not a keeper,
-        not worth (keeping|the food|the space|the room|the feed|growing on), no keeper, not keeping( it| her| him|), reject,
-        rejected, reject it, do not keep, out with ({_IT}), bin, (in |into |for |)the bin, bin ({_IT}), chuck, chuck ({_IT}),
+        not worth (keeping|the food|the space|the room|the feed|growing on), no keeper, not keeping( it| her| him|),
+        reject,
+        rejected, reject it, do not keep, out with ({_IT}), bin, (in |into |for |)the bin, bin ({_IT}), chuck,
+        chuck ({_IT}),
         chuck ({_IT}) out, (go |)on then out, (go |)on out,
-        (put (it|her|him) |goes |go |)(with|to|in with) the (cheap|cheaper|pond|garden|shop|others to go) (ones|fish|lot|box),
+        (put (it|her|him) |goes |go |)(with|to|in with) the (cheap|cheaper|pond|garden|shop|others to go)
+        (ones|fish|lot|box),
         (the |)cheap (box|ones|and cheerful table|table|tub|tank),
         off to the (garden centre|pond|cheap|shop|sale) (box|ones|tub|), (the |)garden centre( box| fish|), pond fish,
-        (a |)(pond|pet shop|hobby|hobby tank|garden pond|garden) fish, sell (it|her|him) on, not here, not mine, not staying,
+        (a |)(pond|pet shop|hobby|hobby tank|garden pond|garden) fish, sell (it|her|him) on, not here, not mine,
+        not staying,
         (it|she|he) is not staying, no good to me, no use to me, (i will |i |)pass( on this one| on that one|),
         i do not want ({_IT}), do not want ({_IT}), no sale, no chance, no way, forget (it|this one|that one),
         off (you|it|she|he) (go|goes), give (it|her|him) away, not this one, not that one, not a chance,
@@ -202,7 +225,13 @@ _VERDICTS: Mapping[str, str] = {
         (into |in |to |)(the |)(out|cull|reject|bad|sale|shop) (basin|bowl|vat|tub|bucket|net|tank|box|pond),
         (the |)boss (said|says|wants (it|her|him)) (out|no), (he|she|they) (said|says) out,
         out (he|she|they|the boss) (said|says),
-        out i was told, ハネ, はね, 除外
+        out i was told, (i |)(can|could) not sell (that|it|this) to (anybody|anyone|somebody|people),
+        i would pass( on ({_IT})|),
+        (so |)no (i am |)afraid( not|), i am afraid not, i would not (gamble|risk it|bother|take the risk),
+        out (it|she|he) must go,
+        (it |she |he |)must go out, (goes |)(in|into|to) the (mixed|cheap|shop) (box|tub|lot), no i do not see it,
+        i do not see it, (i |)would not want ({_IT}) (in |)(with|among|near) (the |my |)(others|rest|good ones),
+        i (can|could) not (shift|move|place) ({_IT}), (a |)shop (fish|quality|grade|stock), shop, ハネ, はね, 除外
     """,
     "unsure": f"""
         unsure, could go either way, either way, not sure( yet| about ({_IT})|), i am not sure( yet| about ({_IT})|),
@@ -211,16 +240,20 @@ _VERDICTS: Mapping[str, str] = {
         do not know( yet|), (oh |)i do not know( yet|),
         i do not know i do not know, second look,
         look again( later| in spring| in autumn| tomorrow| next week| in a week| another day| another time|),
-        (have a |take a |)look at (it|her|him) again, to look again, (can not|could not|i can not) (decide|say|tell)( yet|),
+        (have a |take a |)look at (it|her|him) again, to look again,
+        (can not|could not|i can not) (decide|say|tell)( yet|),
         in or out, on the fence, open, maybe, perhaps, (let us |)wait and see, let us (wait|see)( again|),
-        keep an eye on ({_IT}), who knows, no idea, let us see again, needs a second look, second look please, borderline,
+        keep an eye on ({_IT}), who knows, no idea, let us see again, needs a second look, second look please,
+        borderline,
         fifty fifty, (we|i) will (see|look again)( later|), (and |)(then |)we (talk|will talk),
-        (we|i) will (see|look) when (it|she|he) is settled, look again when (it|she|he) is settled, (i am |)in two minds,
+        (we|i) will (see|look) when (it|she|he) is settled, look again when (it|she|he) is settled,
+        (i am |)in two minds,
         two minds, of two minds, leave (it|her|him) to one side,
         (put|set) (it|her|him) (to one side|aside|by)( for now|),
         leave (it|her|him) (a|another) (minute|moment|while|day|week|month|bit)( longer|),
         leave (it|her|him) for (now|later|a minute|a moment|a while), hold ({_IT})( over| back|), hold (over|back),
-        let me (think|sleep|think about it|sleep on it), (i will |)sleep on (it|that), let me sleep on (it|that|this one),
+        let me (think|sleep|think about it|sleep on it), (i will |)sleep on (it|that),
+        let me sleep on (it|that|this one),
         try again( later| tomorrow|), (a |)bit of a gamble, a gamble, tough (one|call), hard (one|call),
         difficult (one|call), watch (it|her|him|this one), one to watch, needs watching a while,
         (i |)can not make up my mind, the jury is out, jury is out, toss up, a toss up, coin toss, toss a coin,
@@ -238,6 +271,12 @@ _VERDICTS: Mapping[str, str] = {
         i wait, (i |)hesitate, (i |)ask (a |my |the |)(friend|wife|husband|brother|father|son), (i |)think about ({_IT}),
         (i will |i |)think about, no decision( yet| today| till (it|she|he) is better|), (check|see) again,
         (somewhat|rather) doubtful,
+        (let us |i would |)say maybe, let us say maybe, put ({_IT}) with the (maybe|perhaps|doubtful)( ones| lot| box|),
+        with the maybe( lot| ones|), (the |)maybe (box|tub|lot|pile),
+        (i would |i will |let us |)(give|leave) ({_IT}) (till|until)
+        (spring|autumn|summer|winter|next year|next month|next week),
+        wait (till|until|for) (spring|autumn|summer|winter|next year|next month),
+        wash and look( again|), (wash|clean|rinse) ({_IT}) and look( again|),
         feed (it|her|him) up( first|)( and( then|) see|), decide later, later, come back to ({_IT}),
         i will come back to ({_IT}), back to that one later, 保留, 迷う
     """,
@@ -255,7 +294,8 @@ _LEADS = frozenset(
 _TAILS = frozenset(
     spread(
         """
-            then, though, anyway, anyhow, for me, for now, please, thanks, now, all the same, after all, still, for sure,
+            then, though, anyway, anyhow, for me, for now, please, thanks, now, all the same, after all, still,
+            for sure,
             sadly, no (doubt|question|contest|discussion), with (tears|regret|pleasure|joy|a heavy heart), i am afraid,
             and that is that, straight away, at once, every time, any day, any time, all day( long|),
             without (a |)(doubt|question|hesitation), sweetheart, darling, my love, my girl, my boy, mate, lads, boss, i say,
@@ -269,7 +309,7 @@ _AS_LONG = frozenset({"till", "until", "and", "for"})
 _JOINED = _BOUND | _AS_LONG | {"on", "with", "that"}
 _OPEN_ENDED = frozenset({"out", "bin", "chuck", "cull", "keep", "hold", "reject"})
 _NEVER_ALONE = frozenset(spread("leave it, take it, in, open, later, maybe, perhaps, can go, it goes, goes"))
-WHOLE_VERDICTS = frozenset(spread("mine, open, later, goes, pass, staying, bin, chuck, hold, take, hesitate"))
+WHOLE_VERDICTS = frozenset(spread("mine, open, later, goes, pass, staying, shop, bin, chuck, hold, take, hesitate"))
 """Verdicts of one word that stand for something else beside other words: `mine has red lips`, `fins open`."""
 _IRREAL = frozenset(tokens_of("if unless when not never would could should no or than once until maybe"))
 _NAMED = frozenset({"it", "she", "he", "her", "him", "them", "this", "that"})
@@ -352,11 +392,12 @@ def verdict_beside(
 _MAY_COME = frozenset({"will", "may", "might", "shall", "later", "tomorrow", "eventually", "someday"})
 _MENDS = (
     "heal|mend|knit|ripen|improve|grow (back|out|in)|fill (in|out|up)|wash out|even out|colour up|catch up|come (good|right)|"
-    "wear off|go away"
+    "wear off|go away|grow (apart|together)|come back"
 )
 _CHANGES = (
     f"{_MENDS}|fade|deepen|thicken|settle|sharpen|tighten|brighten|shrink|disappear|vanish|clear|darken|lighten|pull back|"
-    "break up|open up|close up|tidy up|clean up|firm up|dry up|get (better|worse|there)|move up|peel off|rub off|die off|"
+    "break up|open up|close up|tidy up|clean up|firm up|dry up|get (better|worse|there)|come right|move up|"
+    "peel off|rub off|die off|"
     "drop off|fall off|come (back|up|through|and go|later)|recover"
 )
 _MOVES = (
@@ -393,10 +434,12 @@ _USUALLY = re.compile(rf"(?:(?:that|it|they|those|these|this|she|he)\s(?:\w+\s){
 _IN_TIME = re.compile(rf"(?<!\w){_WHEN}(?!\w)")
 _CAN_CHANGE = re.compile(rf"(?:can|could|should)\s(?:not\s|still\s|well\s|easily\s|just\s|all\s)*{_MOVE}(?!\w)")
 _ALSO_NOT = re.compile(rf"{_MOVE}\s(?:\w+\s)?or\s(?:it|they|that)?\s?(?:doe|do)\snot\Z")
+_SHOULD_COME = re.compile(r"should\s(?:still\s|well\s)?come(?:\s(?:on|along|good|in|right|i think|i would say))?\Z")
 _FORETOLD = tuple(
     spread(
         """
-            going to, in time, when it grows, when grown, next year, expected to, give it a year, give it time, needs time,
+            going to, in time, when it grows, when grown, next year, expected to, give it a year, give it time,
+            needs time,
             needs a year, in a year, in spring, next spring, next season, grow back, grow out, grow in, go away,
             come in later, fill in, that clears, it clears, clear up, usually clears, usually closes, promise, tategoi,
             tateshita, going nowhere, (is|are) still coming, the best (you will|it will|you) get,
@@ -409,7 +452,13 @@ _FORETOLD = tuple(
             there is your jumbo, future jumbo, (can|will) follow, (this|that) one grows,
             i have seen (it|them|that|those) (vanish|disappear|go|clear|mend|come back),
             when (it is |)(big|full grown|grown up),
-            future, potential, hardly ever catch up, comes and goes, wait till (it|she|he)
+            future, potential, hardly ever catch up, keep it heals,
+            (gone|finished|over) by (spring|summer|autumn|winter|two|three|four)( years|),
+            stays small, too early (to say|to tell|that),
+            (and |)then it is a (proper|real|true|good|fine) (nidan|sandan|yondan|(two|three|four)( step|-step|
+            stepper)),
+            mostly (goes|that goes|clears), clears by (two|three|spring|autumn|summer),
+            leaves (ippon|nidan|sandan|yondan), comes and goes, wait till (it|she|he)
         """
     )
 )
@@ -426,7 +475,7 @@ def is_forecast(tokens: tuple[str, ...]) -> bool:
         return True
     if any(tokens[i : i + len(words)] == words for words in _FORETOLD for i in range(len(tokens))):
         return True
-    if _FORECASTS.match(text) or _ALSO_NOT.search(text):
+    if _FORECASTS.match(text) or _SHOULD_COME.search(text) or _ALSO_NOT.search(text):
         return True
     return _USUALLY.match(text) is not None and _IN_TIME.search(text) is not None
 
@@ -476,6 +525,11 @@ _OF_ANOTHER = re.compile(
     r"better|worse|thicker|thinner|wider|deeper|heavier|lighter|redder|whiter|rounder|nicer)\Z|"
     r"(?:everything else|the rest|rest|otherwise) (?:is )?(?:just )?like (?:fish |number )?\d+\Z"
 )
+_THAN_ALL = re.compile(
+    r"(?:(?:it|she|he|this 1|that) is |really |much |far |a lot |a bit |lot |bit |even |clearly )*\w{3,}er than "
+    r"(?:the )?(?:rest|other|most)(?: of them)?\Z"
+)
+"""What is said of the whole fish beside all the others: `really much smaller than the rest`."""
 _PAIRED = frozenset(
     tokens_of("left right one eye pec pectoral side cheek fin gill pelvic flank lobe half patch step spot edge")
 )
@@ -488,7 +542,7 @@ def is_comparison(tokens: tuple[str, ...], *, after: bool) -> bool:
         before = frozenset(text[: found.start()].split())
         # Of a pair: `left eye smaller than the other`.
         return not (re.search(r"\b(?:other|1)", found.group()) and before & _PAIRED)
-    if _MOST.search(text) or _MOST_OF_ALL.match(text) or _OF_ANOTHER.match(text):
+    if _MOST.search(text) or _THAN_ALL.match(text) or _MOST_OF_ALL.match(text) or _OF_ANOTHER.match(text):
         return True
     led = tokens[0] in {"but", "only", "just", "and"} and len(tokens) > 1
     return after and (led or _COMPARATIVE.match(tokens[0]) is not None) and any(map(_COMPARATIVE.match, tokens))
@@ -534,10 +588,25 @@ _TALK = frozenset(
             salt (basin|tub|bath|bucket|tank|bowl) (till|until) (somebody|someone|the boss) (looks|has a look|has looked),
             i held (it|her|him) wrong, (it|she|he) (slid|slipped|moved|jumped)( back|)( before i measured| again|), half done,
             nothing to (say|add|report|note|see), (this one|it|she|he) took (a while|ages|some time) to catch,
+            (one|you) can not have everything, i (do not|did not) hate (it|her|him|this|that|this one|that one),
+            oh hello, (not bad |neither good )(not|nor) (good|bad),
+            not good not bad, neither (good nor bad|one nor the other),
+            (that is |)(usually|mostly|normally) a no (with|from|for) me,
+            (it |she |he |)(looks|look) like a frog, (and |)(the last|the next|last|next|another) little
+            (devil|beast|rascal|madam|thing),
+            (the |)(mud|muck) (is |)still on (it|her|him), (it|she|he) jumps about( so i can barely see| too much|),
+            comical( really|),
+            (rather |quite |really |)(comical|funny)( really| looking| little thing|), no more to say,
+            nothing more to say, enough said,
+            (i |)(can|could) not see( it| it well| that| properly|), it went under the others,
+            that is the (first|second|third|fourth|fifth|sixth)
+            (out|in|keeper)( in this tub| in this lot| so far| today|), i call them,
+            (spent|had) (its|a|her|his) (bad summer|summer badly|hard summer),
             each to (his|their) own, give (it|her|him) to the (kids|children|neighbours), takes all sorts, wet hands,
             my (pencil|pen) (broke|is broken|has gone|ran out),
             sorry (one|a) moment, one moment( please|), just a (moment|minute|second), give me a (moment|minute|second),
-            what have we here, what is this, what do we have here, where did you come from, who put this one in( here|),
+            what have we here, what is this, what do we have here, where did you come from,
+            who put this one in( here|), next, last,
             why do they do this( to me|), hello, come on( then|), come on you, or (doesn't|does not|not|so they say),
             or it doesn't, so they say, net did (that|it)( this morning| i reckon| yesterday| today| i think|),
             (that is |that was |)(from |)the net, net damage i (reckon|think|guess),
@@ -545,7 +614,8 @@ _TALK = frozenset(
             that is just the (light|water|bag|trip|move|camera), but that is the trip, might be the light,
             trick of the light,
             (some|plenty|they|most) (like|love|want|hate|prefer) (it|that|this|those|these|them|a bit of that),
-            the (kids|children|wife|buyers|customers|boss|shop) (will|would) (like|love|want) (it|that|this|this one|that one),
+            the (kids|children|wife|buyers|customers|boss|shop) (will|would) (like|love|want) (it|that|this|this
+            one|that one),
             not my (fault|problem), not everybody's cup of tea, not everyone's cup of tea, not my cup of tea, would you,
             is it not, does it not, you see, you know, i know( i know|), i said so, i told you, as usual, same as ever,
             price is price, (mid|middle|low|high|top|fair|good) price, price (good|fair|low|high|ok|okay), middle shelf,

@@ -431,3 +431,33 @@ def test_talk_is_told_from_readings_on_pages_in_free_speech(page, least, otherwi
 def test_short_words_of_the_market(text, read):
     fish = fish_of(text)
     assert (None if fish.unread else {name: cell for name, cell in said(text).items() if name != "looked"}) == read
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("I'd hang on to it", "in"),
+        ("worth another summer's feed", "in"),
+        ("can't sell it to anyone", "out"),
+        ("I would not gamble", "out"),
+        ("I'd leave it till autumn", "unsure"),
+        ("rinse it and look again", "unsure"),
+    ],
+)
+def test_more_verdicts_as_people_say_them(said, meant):
+    assert READER.remarks.read(said).verdict == meant
+
+
+@pytest.mark.parametrize(
+    ("said", "sort"),
+    [
+        ("much bigger than the others", Sort.COMPARISON),
+        ("last patch smaller than the rest", Sort.UNKNOWN),
+        ("the stem should come on", Sort.FORECAST),
+        ("the red should come further forward", Sort.UNKNOWN),
+        ("grows apart", Sort.FORECAST),
+        ("no more to say", Sort.NOTHING),
+    ],
+)
+def test_what_is_told_of_others_and_of_later_is_told_from_today(said, sort):
+    assert READER.remarks.read(said).sort is sort
