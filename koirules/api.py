@@ -332,8 +332,10 @@ class Standard:
         """What holds for every fish, proved, or shown to fail by a fish (`koirules prove`); needs the extra `proofs`.
 
         seconds: of processor time, after which what was not reached stands in `unreached`. progress: is told which question is
-        next.
+        next. Raises EngineError where the solver is not installed.
         """
+        if find_spec("z3") is None:
+            raise EngineError(f"Proofs need the extra `proofs`: {to_install('proofs')}.")
         from koirules.analysis.proofs.every import proofs
 
         return proofs(self.grader.of_known_fish, progress, seconds)
@@ -414,12 +416,15 @@ class Standard:
     ) -> None:
         """Write the results of a batch (.html, .csv, .xlsx, .json or a format of a plugin). Raises KoirulesError.
 
-        records: what the batch is called. audience: who a page is for; the house, which sees everything. with_records:
+        records: what the batch is called. audience: who a page is for (a table has everything, whoever reads it). with_records:
         whether tables have what was recorded beside the results. photographs: by fish, for a page (see `photographs_of`).
         """
         from koirules.records.recorded_values import recorded_values
         from koirules.report.result_files import write_results
 
+        unknown = sorted(() if audience is None else audience.offered - set(self.grades))
+        if unknown:
+            raise ValueError(f"no grade is called {', '.join(unknown)}: there are {', '.join(self.grades)}")
         about = self.about(batch, records)
         if with_records:
             about = evolve(about, recorded=recorded_values([(self.traits, batch.records)]))
@@ -485,7 +490,8 @@ class Standard:
         """How far a sorter agrees with the rules, or with another sorter.
 
         verdicts: by fish, in, out, unsure, or the name or title of a grade. beside: results of a batch, or other verdicts. kept:
-        the grades that count as in, by default the best. Raises ValueError at a verdict that is none of these.
+        the grades that count as in, by default the best. Raises ValueError at a verdict that is none of these, and where no fish
+        has both.
         """
         from koirules.analysis.agreement import Judging
 
@@ -495,6 +501,8 @@ class Standard:
         theirs = {fish: judging.of_verdict(verdict) for fish, verdict in second.items()}
         if not isinstance(beside, Mapping):
             theirs = {result.fish: judging.of_result(result) for result in beside.results}
+        if first.keys().isdisjoint(theirs):
+            raise ValueError("no fish of the verdicts is among those that they are set beside")
         return judging.agreement({fish: judging.of_verdict(one) for fish, one in first.items()}, theirs)
 
     @cached_property

@@ -13,7 +13,7 @@ from decimal import Decimal
 from itertools import pairwise
 from pathlib import Path
 
-from attrs import frozen
+from attrs import field, frozen
 
 from koirules.candidates.ordinary import ordinary_fish, telling_values
 from koirules.grading.sample_runs import run_samples
@@ -53,8 +53,8 @@ class Graded:
 class Flaws:
     """A standard, its cuts by trait, and its ideal fish."""
 
-    grader: Grader
-    cuts: Mapping[str, Cuts]
+    grader: Grader = field(repr=False)
+    cuts: Mapping[str, Cuts] = field(repr=False)
     ideal: Graded
 
     @classmethod

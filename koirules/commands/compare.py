@@ -12,12 +12,14 @@ import click
 from koirules.api import Standard
 from koirules.commands.inputs import (
     is_same_file,
+    meant_for_others,
     label_option,
     pairs_of,
     replace_option,
     setting_option,
     standard_from,
     stop_if_there,
+    varieties_installed,
 )
 from koirules.commands.output import DOES_NOT_HOLD, HOLDS, show_problems, shown, stop, stop_if_refused
 from koirules.problems import RecordError, StandardError
@@ -142,6 +144,7 @@ def _batch(editions: tuple[Standard, Standard], records: str, labels: Sequence[s
     old, new = (edition.traits for edition in editions)
     both = [read_records(Path(records), traits, labels) for traits in ({**new, **old}, {**old, **new})]
     stop_if_refused(list(dict.fromkeys([*both[0].problems, *both[1].problems])))
+    show_problems(meant_for_others(editions[1], both[1].records, both[1].file, varieties_installed()))
     if not both[0].records:
         click.echo(f"There is no {editions[1].subject.one} in {shown(records)}.", err=True)
     return Batch(both[0].records, both[1].records, both[0].file)

@@ -79,6 +79,9 @@ def write_all(
     if wishes.with_records:
         about = evolve(about, recorded=recorded_values((standard.traits, batch.records) for standard, batch in given))
     pages = [out for out in outs if is_page(Path(out))]
+    tables = [] if wishes.audience.is_house else [shown(out) for out in outs if out not in pages]
+    if tables:
+        click.echo(f"A table has everything, notes of the house too, whoever it is for: {', '.join(tables)}.", err=True)
     if pages and not _shows_any(wishes, results, about):
         click.echo(
             f"No {about.subject.one} is of a grade that is on offer: the page for a customer shows none.", err=True

@@ -64,6 +64,7 @@ _MANY_BEST = re.compile(
     rf"(?:keep|pick|take|choose|select)\s+(?:the\s+)?{_HOW_MANY}\s+best(?:\s+(?:fish|koi))?"
     r"(?:\s+(?:for|into|to|in|from)\s.*)?"
 )
+_GRADE_LINE = re.compile(r"^\s*grade\s+(\w+)", re.MULTILINE)
 _REST = re.compile(
     r"(?:(?P<verb>[a-z]\w*)\s+)?(?:the\s+rest|all\s+(?:the\s+)?others?|everything\s+else|the\s+others?|all\s+else)"
     r"(?:\s+(?:(?:is|are|go(?:es)?\s+to|to)\s+)?(?P<grade>[a-z]\w*))?"
@@ -347,8 +348,11 @@ def _grades(read: Read, checked: Checked) -> list[st.Grade]:
 def _worst(read: Read, checked: Checked) -> str:
     """The last grade of a file; where it has none, the one that it says of the rest, or what the problem of that offers."""
     grades = _grades(read, checked)
-    if grades:
+    if grades and grades[-1].condition is None:
         return grades[-1].name.text
+    written = [found[1] for found in _GRADE_LINE.finditer(read.rules.text) if is_name(found[1])]
+    if written:
+        return written[-1]  # also of a line that cannot be read as it stands
     said = (_grade_of_the_rest(line.strip().rstrip(".!")) for line in read.rules.text.split("\n"))
     return next((grade for grade in said if grade is not None), "last")
 

@@ -73,6 +73,10 @@ def _with_worse(bits: int, count: int, better: Better) -> int:
         return (1 << (highest + 1)) - 1
     if better is Better.LESS and lowest > 0:
         return ((1 << count) - 1) & ~((1 << lowest) - 1)
+    if better is Better.TARGET:  # both ends are worse: what lies beyond, on the nearer side
+        if 2 * lowest >= count:
+            return ((1 << count) - 1) & ~((1 << lowest) - 1)
+        return (1 << (highest + 1)) - 1 if 2 * highest < count - 1 else 0
     return 0
 
 

@@ -260,6 +260,8 @@ def unknown_word(word: str, was: str, kind: Kind, meant: str | None) -> Misread:
     """A step, choice or place that the trait lacks."""
     of = "" if word == was else f" in {quoted(was)}"
     guess = f'Did you mean "{meant}"? ' if meant else ""
+    if word.casefold() == "none":
+        guess = "It has no word for none: leave the cell blank where there is nothing to say. "
     return Misread("value-unknown-word", f"{quoted(word)}{of} is not {noun_of(kind)}.", guess + choose(kind))
 
 

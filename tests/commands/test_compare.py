@@ -232,3 +232,11 @@ def test_a_trait_that_silence_no_longer_means_anything_of_leaves_such_a_fish_ope
     shown = " ".join(run(*pages(new, SILENT)).output.split())
     assert "by the old edition keep" in shown
     assert "by the new edition keep or out" in shown
+
+
+def test_records_of_another_variety_are_told(pages, tmp_path):
+    old = OLD.replace("edition 2026-1", "edition 2026-1 variety kohaku")
+    given = pages(old.replace("2026-1", "2027-1"), old)
+    (tmp_path / "lot.csv").write_text("fish,variety\nA,kohaku\nB,sanke\n", "utf-8")
+    shown = " ".join(run(*given, "--records", tmp_path / "lot.csv").output.split())
+    assert "[fish-for-others]" in shown and '"sanke"' in shown

@@ -488,6 +488,21 @@ def test_the_page_of_the_example_is_the_file_beside_it():
     assert text == (folder / "handbook.md").read_text(encoding="utf-8")
 
 
+def test_what_a_base_left_out_is_no_change_of_the_page_built_on_it(tmp_path):
+    pages = {
+        "ground": 'standard "ground" edition 1 variety kohaku\nsection body worth 60\npoints outline by outline: poor gives 0, '
+        "anything else gives 10\nsection general worth 40\npoints shiroji by shiroji: yellow gives 0, anything else gives 10\n"
+        "grade keep if score at least 50\ngrade sell otherwise\n",
+        "middle": 'standard "middle" edition 1 based on "ground.koi" edition 1\ndrop points shiroji\ndrop section general\n',
+        "own": 'standard "own" edition 1 based on "middle.koi" edition 1\nreplace grade keep if score at least 40\n',
+    }
+    for name, text in pages.items():
+        (tmp_path / f"{name}.koi").write_text(text, encoding="utf-8")
+    told = {name: html(load_standard(tmp_path / f"{name}.koi")) for name in ("middle", "own")}
+    assert "left out" in told["middle"]
+    assert "left out" not in told["own"]
+
+
 def test_a_page_built_on_another_lists_and_marks_what_it_changes():
     standard = load_standard(ROOT / "examples/03-a-shared-page/standard.koi")
     tree = parsed(html(standard))

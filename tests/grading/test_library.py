@@ -44,6 +44,12 @@ def test_proofs(standard):
     assert asked
 
 
+def test_proofs_without_the_solver_say_what_to_install(standard, monkeypatch):
+    monkeypatch.setattr("koirules.api.find_spec", lambda _: None)
+    with pytest.raises(koirules.EngineError, match="proofs"):
+        standard.prove()
+
+
 def test_sheets_handbooks_and_results_are_those_of_the_commands(standard, tmp_path):
     standard.write_sheet(tmp_path / "sheet.csv")
     assert (tmp_path / "sheet.csv").read_text(encoding="utf-8-sig").startswith("fish")
@@ -138,12 +144,21 @@ def test_verdicts_are_set_beside_the_rules_and_beside_each_other(house, lot):
     assert [pair.fish for pair in house.agreement(other, lot).differing] == ["L09"]
     with pytest.raises(ValueError, match="'lovely' of L09"):
         house.agreement({"L09": "lovely"}, lot)
+    with pytest.raises(ValueError, match="no fish of the verdicts"):
+        house.agreement({"X01": "in"}, lot)
+
+
+def test_an_offer_of_a_grade_that_there_is_not_is_refused(house, lot, tmp_path):
+    with pytest.raises(ValueError, match="kepe: there are keep"):
+        house.write_results(tmp_path / "offer.html", lot, audience=koirules.Audience(offered=frozenset({"kepe"})))
+    assert not list(tmp_path.iterdir())
 
 
 def test_flaws_are_those_of_the_command(standard):
     flaws = standard.flaws()
     assert flaws.ideal.grade == "keep"
     assert {trait.name for trait, _, _ in flaws.worst()} == {"spine", "outline"}
+    assert len(repr(flaws)) < 3_000
 
 
 def test_a_file_that_cannot_be_read_is_raised_with_every_problem(house, tmp_path):

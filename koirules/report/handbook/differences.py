@@ -71,13 +71,27 @@ def left_out(rules: Rules, base: Rules | None = None) -> Iterator[Titled]:
     """The titles of what a base says and this standard does not any more. base: the one, of several, that it is held to."""
     there = {_key(one) for one in rules.source.statements}
     renamed = {one.place for one in rules.source.statements if isinstance(one, st.Grade)}
-    said = (read_text(text, file).rules.statements for file, text in rules.source.bases.items() if file != rules.file)
-    for statements in said if base is None else (base.source.statements,):
-        for one in statements:
-            key = _key(one)
-            if key is not None and key not in there and one.place not in renamed:
-                title = getattr(one, "title", None)
-                yield Titled(key[1].replace("_", " "), {}) if title is None else Titled(title.text, title.others)
+    for key, held in _held(rules, base).items():
+        if key not in there and held.place not in renamed:
+            title = getattr(held, "title", None)
+            yield Titled(key[1].replace("_", " "), {}) if title is None else Titled(title.text, title.others)
+
+
+def _held(rules: Rules, base: Rules | None) -> dict[tuple[str, str], st.Statement]:
+    """What holds by the base of a standard: a base of that one may have left out what its own base says."""
+    if base is not None:
+        return {key: one for one in base.source.statements if (key := _key(one)) is not None}
+    held: dict[tuple[str, str], st.Statement] = {}
+    for file, text in rules.source.bases.items():
+        if file == rules.file:
+            continue
+        for one in read_text(text, file).rules.statements:
+            if isinstance(one, st.Drop):
+                for head in (one.head, one.head.capitalize()):
+                    held.pop((head, one.name.text), None)
+            elif (key := _key(one)) is not None:
+                held[key] = one
+    return held
 
 
 def _key(statement: st.Statement) -> tuple[str, str] | None:
