@@ -12,8 +12,8 @@ import click
 from koirules.api import Standard
 from koirules.commands.inputs import (
     is_same_file,
-    meant_for_others,
     label_option,
+    meant_for_others,
     pairs_of,
     replace_option,
     setting_option,
