@@ -280,7 +280,7 @@ class Hearing:
         return [say.named_again(site, there.name, there.line)] if there and again and len(line.names) == 1 else []
 
     def _take(self, line: Line) -> None:
-        remarks = self._with_lengths(self.reader.read_line(line))
+        remarks = self.with_lengths(self.reader.read_line(line))
         for name in line.names:
             if name.casefold() == ALL:
                 self.lot = self.lot or _Heard(ALL, 0, line.number)
@@ -290,7 +290,7 @@ class Hearing:
             self._gathered.pop(key, None)
             self.heard.setdefault(key, _Heard(name, line.look, line.number)).remarks += remarks
 
-    def _with_lengths(self, remarks: Sequence[Remark]) -> list[Remark]:
+    def with_lengths(self, remarks: Sequence[Remark]) -> list[Remark]:
         """Remarks with the lengths that are told by a bare number: who says `14 cm` of one fish says `15` of the next.
 
         On a page that tells weights too, a bare number behind a length is the weight, where it fits that length.

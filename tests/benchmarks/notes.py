@@ -10,7 +10,8 @@ import time
 
 import koirules
 from koirules.notes.reader import Hearing, NotesReader, cells
-from tests.notes.noted_pages import _MEANT, HERE, meanings, outcomes
+from koirules.notes.remarks import Sort
+from tests.notes.noted_pages import _MEANT, HERE, fresh, meanings, outcomes
 
 PAGE = """standard "Tin Bucket, nothing of its own (invented)" edition 1 variety kohaku
 grade keep if kiwa at least sharp
@@ -31,6 +32,14 @@ def shares():
         print(f"{name}: {len(found)} remarks, {100 * right / len(found):.1f} % right, {unread} unread, {wrong} misread")
 
 
+def understood():
+    """Of each page that no phrase was taught on, how many remarks are understood, of those that mean one thing."""
+    for page in sorted((HERE.parent / "fresh_pages").glob("*.txt")):
+        found = list(fresh(page, koirules.read_standard(PAGE)))
+        share = sum(remark.sort is not Sort.UNKNOWN for remark, _ in found) / len(found)
+        print(f"fresh page, {page.stem}: {len(found)} remarks, {100 * share:.0f} % understood")
+
+
 def lines(number):
     """Lines of four remarks each, drawn from the pages."""
     texts = [_MEANT.sub("", (HERE / f"{name}.txt").read_text(encoding="utf-8")) for name in PAGES]
@@ -43,6 +52,7 @@ def lines(number):
 def main():
     """Print the shares and the times."""
     shares()
+    understood()
     standard = koirules.load_standard("tosai_kohaku")
     begun = time.perf_counter()
     reader = NotesReader.of(standard.rules)

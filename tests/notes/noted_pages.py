@@ -5,7 +5,7 @@ from pathlib import Path
 
 from attrs import frozen
 
-from koirules.notes.reader import NotesReader
+from koirules.notes.reader import Hearing, NotesReader
 from koirules.notes.remarks import Sort
 from koirules.standard.check.phrasing import meet, read_means
 
@@ -95,3 +95,14 @@ def fits(remark, alternative, rules, unread):
         return False
     both = {**beside, **wanted}
     return all(said is not None and meet(said, both[trait]) in {said, both[trait]} for trait, said in found.items())
+
+
+def fresh(page, standard):
+    """The remarks of a page in free speech with their plain meanings, as they are read; without those that may mean anything."""
+    text = page.read_text(encoding="utf-8")
+    meant = [re.findall(_MEANT, line) if not line.startswith("#") else [] for line in text.split("\n")]
+    hearing, read = Hearing.of(standard.notes_reader, ""), standard.notes_reader
+    cutter = read.cutter()
+    for line in (line for raw in _MEANT.sub("", text).split("\n") for line in cutter.cut(raw)):
+        told = zip(hearing.with_lengths(read.read_each(line)), meant[line.number - 1], strict=True)
+        yield from ((remark, meaning) for remark, meaning in told if meaning != "unclear")

@@ -14,7 +14,7 @@ from koirules.notes.remarks import Sort
 from koirules.notes.talk import ASIDES, HEDGES, VERDICTS, is_comparison, is_forecast, spread, without
 from koirules.testing import registry_with
 from koirules.vocabulary.wordings import tokens_of
-from tests.notes.noted_pages import _MEANT
+from tests.notes.noted_pages import _MEANT, fresh
 
 PAGE = """standard "Tin Bucket, talk at the tub (invented)" edition 1 variety kohaku
 grade kept otherwise
@@ -461,3 +461,9 @@ def test_more_verdicts_as_people_say_them(said, meant):
 )
 def test_what_is_told_of_others_and_of_later_is_told_from_today(said, sort):
     assert READER.remarks.read(said).sort is sort
+
+
+@pytest.mark.parametrize(("page", "least"), [("breeder", 0.55), ("dealer", 0.35), ("helper", 0.44)])
+def test_so_much_is_understood_of_pages_that_no_phrase_was_taught_on(page, least):
+    found = [remark for remark, _ in fresh(FREE.parent / "fresh_pages" / f"{page}.txt", koirules.read_standard(PAGE))]
+    assert sum(remark.sort is not Sort.UNKNOWN for remark in found) >= least * len(found)
