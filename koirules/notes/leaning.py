@@ -325,8 +325,8 @@ class Leaning:
             tokens = tokens[1:]
         while tokens and tokens[-1] in _MOSTLY:
             tokens = tokens[:-1]
-        if not tokens or tokens[0] not in _PLACING or hedged:
-            return None
+        if not tokens or tokens[0] not in _PLACING or hedged or not _NONE_THERE.isdisjoint(tokens):
+            return None  # `right eye clear` after red on the left one is no red there
         together = self.remarks.read(f"{last.text} {' '.join(tokens)}")
         if together.sort is not Sort.TRAITS:
             return None

@@ -657,7 +657,9 @@ class _Scan:
     def _is_whole(self, number: Written) -> bool:
         """Whether a number is the whole remark and a usual length at the stage: `about 14`."""
         usual, ends = self.lexicon.lengths, [end for end in (number.low, number.high) if end is not None]
-        return self._alone(number) and usual is not None and all(usual[0] <= end <= usual[1] for end in ends)
+        counted = "more" in self.tokens[: number.end]  # `ten or more` is said of marks
+        fits = usual is not None and all(usual[0] <= end <= usual[1] for end in ends)
+        return self._alone(number) and fits and not counted
 
     def _alone(self, number: Written) -> bool:
         """Whether nothing stands beside a number that says anything."""
@@ -696,6 +698,8 @@ class _Scan:
             return False  # bodies are measured in cm: `8 mm wide` is said of a mark
         if name in _NEEDS_UNIT and number.unit is None:
             return False
+        if bare_share and wording:
+            return False  # `four reds` are patches
         if bare_share and number.low is not None and 0 < number.low < 1:
             return False
         if name == "length" and wording in _OF_BODIES and not self._is_of_a_body(number):
@@ -722,6 +726,8 @@ class _Scan:
                 number = number_at(
                     self.tokens, past_part(self.tokens, hit.end)
                 )  # `sashi on the last patch | four scales`
+            if number is not None and hit.wording in _OF_BODIES and number.unit is None:
+                number = None  # `deep one`
             if number is not None and (end := self._number(number, hit.names)) is not None:
                 self.about = hit.names
                 return end

@@ -316,7 +316,7 @@ def test_the_remarks_of_the_pages_are_read_as_they_were_meant(page, least):
             0.92,
             ["good skin though", "edges like cut with a knife", "no", "is that a black spot there", "no"],
         ),
-        ("late_helper", 0.95, ["right eye clear", "uneven"]),
+        ("late_helper", 0.95, ["uneven"]),
     ],
 )
 def test_the_late_pages_are_read_as_they_were_meant_but_for_these(page, least, otherwise):

@@ -467,3 +467,16 @@ def test_what_is_told_of_others_and_of_later_is_told_from_today(said, sort):
 def test_so_much_is_understood_of_pages_that_no_phrase_was_taught_on(page, least):
     found = [remark for remark, _ in fresh(FREE.parent / "fresh_pages" / f"{page}.txt", koirules.read_standard(PAGE))]
     assert sum(remark.sort is not Sort.UNKNOWN for remark in found) >= least * len(found)
+
+
+@pytest.mark.parametrize(
+    ("text", "unread"),
+    [
+        ("specks along the left belly, ten or more", "ten or more"),
+        ("deep one", "deep one"),
+        ("four reds", "four reds"),
+        ("red over the left eye, right eye clear", "right eye clear"),
+    ],
+)
+def test_numbers_and_sides_that_may_be_of_something_else(text, unread):
+    assert fish_of(text).unread == (unread,)
