@@ -328,7 +328,17 @@ def with_rules_meant(
             better[problem] = meant
     if not better:
         return checked
-    return evolve(checked, problems=tuple(_listing_once(better.get(one, one) for one in checked.problems)))
+    told = _in_order([better.get(one, one) for one in checked.problems], read.rules.file)
+    return evolve(checked, problems=tuple(_listing_once(told)))
+
+
+def _in_order(problems: Sequence[Problem], file: str) -> Iterator[Problem]:
+    """Problems, those of a file by their places: a line that is said as a whole begins before its words."""
+    places = [one.site if isinstance(one.site, Place) and one.site.file == file else None for one in problems]
+    own = [(place.line, place.column, at) for at, place in enumerate(places) if place is not None]
+    ordered = iter(sorted(own))
+    for at, place in enumerate(places):
+        yield problems[at if place is None else next(ordered)[2]]
 
 
 def _may_be_said(problem: Problem) -> bool:

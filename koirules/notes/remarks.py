@@ -657,9 +657,9 @@ class _Scan:
     def _is_whole(self, number: Written) -> bool:
         """Whether a number is the whole remark and a usual length at the stage: `about 14`."""
         usual, ends = self.lexicon.lengths, [end for end in (number.low, number.high) if end is not None]
-        counted = "more" in self.tokens[: number.end]  # `ten or more` is said of marks
-        fits = usual is not None and all(usual[0] <= end <= usual[1] for end in ends)
-        return self._alone(number) and fits and not counted
+        if usual is None or "more" in self.tokens[: number.end]:  # `ten or more` is said of marks
+            return False
+        return self._alone(number) and all(usual[0] <= end <= usual[1] for end in ends)
 
     def _alone(self, number: Written) -> bool:
         """Whether nothing stands beside a number that says anything."""
@@ -698,10 +698,8 @@ class _Scan:
             return False  # bodies are measured in cm: `8 mm wide` is said of a mark
         if name in _NEEDS_UNIT and number.unit is None:
             return False
-        if bare_share and wording:
+        if bare_share and (wording or (number.low is not None and 0 < number.low < 1)):
             return False  # `four reds` are patches
-        if bare_share and number.low is not None and 0 < number.low < 1:
-            return False
         if name == "length" and wording in _OF_BODIES and not self._is_of_a_body(number):
             return False
         span = number.within(kind, hedged=self.hedged)
@@ -723,12 +721,9 @@ class _Scan:
         if not negated and any(takes_number(traits[name].kind) for name in hit.names):
             number = number_at(self.tokens, at)
             if number is None and any(name in self.lexicon.of_parts for name in hit.names):
-                number = number_at(
-                    self.tokens, past_part(self.tokens, hit.end)
-                )  # `sashi on the last patch | four scales`
-            if number is not None and hit.wording in _OF_BODIES and number.unit is None:
-                number = None  # `deep one`
-            if number is not None and (end := self._number(number, hit.names)) is not None:
+                number = number_at(self.tokens, past_part(self.tokens, hit.end))  # `sashi on the last patch | 4 scales`
+            bare = number is not None and number.unit is None and hit.wording in _OF_BODIES  # `deep one`
+            if number is not None and not bare and (end := self._number(number, hit.names)) is not None:
                 self.about = hit.names
                 return end
         if not negated and at < len(self.tokens) and self.tokens[at] in _NONE_BEHIND:
