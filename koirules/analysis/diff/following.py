@@ -84,7 +84,7 @@ def grown_by(follows: Follows, own: frozenset[str], mark: str) -> dict[tuple[str
 
 
 def _growth(grader: Grader, raw: Collection[str], *, by_eye: bool) -> Hashable:
-    """How what is measured grows first. by_eye: whether it is told without a map too."""
+    """By which growth the inputs of a measured trait change. by_eye: whether it is known without a map too."""
     model, rules = model_of(grader.settings), grader.rules
     growers: dict[str, Hashable] = {}
     for name in raw:
