@@ -1,27 +1,35 @@
-"""Plants small faults in the code and counts how many the tests see: `python tests/benchmarks/mutation.py [COUNT [SEED]]`.
+"""Plants small faults in the code and counts what tests see: `python tests/benchmarks/mutation.py [COUNT [SEED [FOLDER]]]`.
 
 Comparison, arithmetic, constant, and/or, negation and deletion mutants of the rooms below, COUNT of them drawn by the seed (500
-and 1 by default). The tests run once with coverage, each test as a context. Each mutant is then tried in a copy of the checkout
-by the tests that reach its line: the quickest first, then others drawn by the seed. A line that runs at import is tried by the
-tests of its room. What is called killed was seen by a test; what survives may still be seen by a test that was not drawn. Prints
-the survivors; those that change nothing that can be seen are listed in EQUIVALENT, each with the reason.
+and 1 by default). A change of the code draws few others: each place has its own lot, from its file, its function and its text.
+The tests run once with coverage, each test as a context. Each mutant is then tried in a copy of the checkout by the tests that
+reach its line: the quickest first, then others drawn by the seed. A line that runs at import is tried by the tests of its room.
+What is called killed was seen by a test; what survives may still be seen by a test that was not drawn. Prints the survivors;
+those that change nothing that can be seen are listed in EQUIVALENT, each with the reason.
+
+FOLDER keeps what the tests reach and which mutants were killed. A second run with it tries the survivors alone; delete
+`reached.json` in it where there are new tests.
 """
 
 from __future__ import annotations
 
 import ast
+import hashlib
+import json
 import os
 import random
 import shutil
 import subprocess
 import sys
 import tempfile
+from collections import Counter
 from collections.abc import Iterator, Mapping
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 from queue import Queue
 
 import coverage
+from attrs import frozen
 from defusedxml import ElementTree
 
 ROOT = Path(__file__).parents[2]
@@ -46,14 +54,24 @@ TESTS = (
     "tests/rulesets",
     "tests/properties/test_agreement.py",
     "tests/properties/test_batch_agreement.py",
+    "tests/properties/test_looks_agreement.py",
+    "tests/properties/test_map_laws.py",
+    "tests/properties/test_open_rounds_laws.py",
+    "tests/properties/test_panel_agreement.py",
+    "tests/properties/test_reader_laws.py",
+    "tests/properties/test_selection_agreement.py",
+    "tests/properties/test_whole_batch_agreement.py",
 )
 """The tests that are asked at all."""
 
 QUICKEST, DRAWN = 40, 200
 """How many tests try a mutant first, and how many more where none of these sees it."""
 
+NEVER_ENDS = 600
+"""Seconds after which a mutant counts as seen: its tests do not end."""
+
 EQUIVALENT: dict[str, str] = {}
-"""Mutants that nobody can see, as `file:line: what`, with the reason."""
+"""Mutants that nobody can see, as `file, function: text of the place: what`, with the reason."""
 
 _COMPARISONS = {
     ast.Lt: ast.LtE,
@@ -66,15 +84,42 @@ _COMPARISONS = {
 _ARITHMETIC = {ast.Add: ast.Sub, ast.Sub: ast.Add, ast.Mult: ast.FloorDiv, ast.FloorDiv: ast.Mult, ast.Div: ast.Mult}
 
 
-def sites(path: Path) -> Iterator[tuple[int, int, range]]:
-    """The places of a file that can be mutated: the number of the node, its line, and the lines that run it."""
+@frozen
+class Site:
+    """A place that can be mutated. at: the number of its node; run: the lines that run it; name: the same after other changes."""
+
+    room: str
+    path: Path
+    at: int
+    line: int
+    run: range
+    name: str
+
+    def lot(self, seed: int) -> bytes:
+        """What decides whether it is drawn: the smallest are."""
+        return hashlib.sha256(f"{seed} {self.name}".encode()).digest()
+
+
+def sites(room: str, path: Path) -> Iterator[Site]:
+    """The places of a file that can be mutated."""
     tree = ast.parse(path.read_text(encoding="utf-8"))
+    within: dict[ast.AST, str] = {}
+    counted: Counter[str] = Counter()
     for at, node in enumerate(ast.walk(tree)):
+        inside = within.get(node, "")
+        if isinstance(node, ast.FunctionDef | ast.ClassDef):
+            inside = f"{inside}.{node.name}".strip(".")
+        for child in ast.iter_child_nodes(node):
+            within[child] = inside
         if not _is_site(node):
             continue
-        run = node.body[-1] if isinstance(node, ast.FunctionDef) else node
+        is_function = isinstance(node, ast.FunctionDef)
+        run = node.body[-1] if is_function else node
         lines = range(getattr(run, "lineno", 0), (getattr(run, "end_lineno", 0) or 0) + 1)
-        yield at, getattr(node, "lineno", 0), lines
+        name = f"{path.relative_to(ROOT)}, {inside}: {'its end' if is_function else ast.unparse(node)}"
+        counted[name] += 1
+        name += f" ({counted[name]})" if counted[name] > 1 else ""
+        yield Site(room, path, at, getattr(node, "lineno", 0), lines, name)
 
 
 def _is_site(node: ast.AST) -> bool:
@@ -131,7 +176,7 @@ def reached(folder: Path) -> tuple[dict[str, dict[int, set[str]]], dict[str, flo
     report, data = folder / "tests.xml", folder / ".coverage"
     asked = [test for test in TESTS if (folder / test).exists()]
     words = ["--cov=koirules", "--cov-context=test", "--cov-report=", f"--junitxml={report}", *asked]
-    done = _pytest(folder, *words)
+    done = _pytest(folder, *words, timeout=7200)
     assert done.returncode == 0, done.stdout.decode()
     seconds = {}
     for case in ElementTree.parse(report).iter("testcase"):
@@ -148,12 +193,12 @@ def reached(folder: Path) -> tuple[dict[str, dict[int, set[str]]], dict[str, flo
     return lines, seconds
 
 
-def _pytest(folder: Path, *words: str) -> subprocess.CompletedProcess[bytes]:
+def _pytest(folder: Path, *words: str, timeout: int = NEVER_ENDS) -> subprocess.CompletedProcess[bytes]:
     clean = {**os.environ, "PYTHONPATH": str(folder), "KOIRULES_CACHE": "off", "PYTHONDONTWRITEBYTECODE": "1"}
     # One process: with others, coverage does not know which test runs.
     options = ["-o", "addopts=--import-mode=importlib", "-p", "no:cacheprovider", "--hypothesis-seed=1"]
     command = [sys.executable, "-m", "pytest", "-q", *options, *words]
-    return subprocess.run(command, cwd=folder, env=clean, capture_output=True, check=False, timeout=1800)
+    return subprocess.run(command, cwd=folder, env=clean, capture_output=True, check=False, timeout=timeout)
 
 
 def tried(path: Path, text: str, folder: Path, batches: list[list[str]]) -> bool:
@@ -177,14 +222,37 @@ def _batches(room: str, tests: set[str], seconds: Mapping[str, float], seed: int
     return [first, random.Random(seed).sample(rest, min(DRAWN, len(rest)))]
 
 
-def main(count: int, seed: int) -> None:
-    every = [
-        (room, path, at, line, run)
-        for room in ROOMS
-        for path in sorted((ROOT / room).rglob("*.py"))
-        for at, line, run in sites(path)
-    ]
-    chosen = random.Random(seed).sample(every, min(count, len(every)))
+class Kept:
+    """What a folder keeps from run to run."""
+
+    def __init__(self, folder: Path) -> None:
+        folder.mkdir(parents=True, exist_ok=True)
+        self._reached, self._killed = folder / "reached.json", folder / "killed.jsonl"
+        written = self._killed.read_text(encoding="utf-8") if self._killed.exists() else ""
+        self.killed = {tuple(json.loads(line)) for line in written.splitlines()}
+
+    def reached(self, folder: Path) -> tuple[dict[str, dict[int, set[str]]], dict[str, float]]:
+        if not self._reached.exists():
+            lines, seconds = reached(folder)
+            as_lists = {file: {str(at): sorted(tests) for at, tests in of.items()} for file, of in lines.items()}
+            self._reached.write_text(json.dumps([as_lists, seconds]), encoding="utf-8")
+        lines, seconds = json.loads(self._reached.read_text(encoding="utf-8"))
+        return {file: {int(at): set(tests) for at, tests in of.items()} for file, of in lines.items()}, seconds
+
+    def kill(self, name: str, text: str) -> None:
+        entry = (name, _digest(text))
+        self.killed.add(entry)
+        with self._killed.open("a", encoding="utf-8") as file:
+            file.write(json.dumps(entry) + "\n")
+
+
+def _digest(text: str) -> str:
+    return hashlib.sha256(text.encode()).hexdigest()
+
+
+def main(count: int, seed: int, kept: Kept) -> None:
+    every = [site for room in ROOMS for path in sorted((ROOT / room).rglob("*.py")) for site in sites(room, path)]
+    chosen = sorted(every, key=lambda site: site.lot(seed))[:count]
     folders: Queue[Path] = Queue()
     unseen = shutil.ignore_patterns(".git", ".venv", "__pycache__", ".hypothesis", ".mypy_cache", ".pytest_cache")
     with tempfile.TemporaryDirectory() as top:
@@ -193,37 +261,38 @@ def main(count: int, seed: int) -> None:
             shutil.copytree(ROOT, folder, ignore=unseen)
             folders.put(folder)
 
-        lines, seconds = reached(folder)
+        lines, seconds = kept.reached(folder)
 
-        def one(job: tuple[str, Path, int, int, range]) -> tuple[str, bool]:
-            room, path, at, line, run = job
-            what, text = mutated(path, at)
-            name = str(path.relative_to(ROOT))
-            by_line = lines.get(name, {})
-            reaching = set().union(*(by_line.get(one, set()) for one in (*run, line)))
-            batches = _batches(room, reaching, seconds, seed)
+        def one(site: Site) -> tuple[Site, str, bool]:
+            what, text = mutated(site.path, site.at)
+            name = f"{site.name}: {what}"
+            if (name, _digest(text)) in kept.killed:
+                return site, name, True
+            by_line = lines.get(str(site.path.relative_to(ROOT)), {})
+            reaching = set().union(*(by_line.get(one, set()) for one in (*site.run, site.line)))
             folder = folders.get()
             try:
-                return f"{name}:{line}: {what}", tried(path, text, folder, batches)
+                seen = tried(site.path, text, folder, _batches(site.room, reaching, seconds, seed))
             finally:
                 folders.put(folder)
+            if seen:
+                kept.kill(name, text)
+            return site, name, seen
 
-        killed = 0
         survivors = []
         with ThreadPoolExecutor(2) as pool:
-            for done, (name, seen) in enumerate(pool.map(one, chosen), 1):
-                killed += seen
+            for done, (site, name, seen) in enumerate(pool.map(one, chosen), 1):
                 if not seen:
                     survivors.append(name)
-                    print(
-                        f"{name}{'  (equivalent: ' + EQUIVALENT[name] + ')' if name in EQUIVALENT else ''}", flush=True
-                    )
-                if sys.stderr.isatty():
-                    print(f"\r{done} of {len(chosen)}", end="", file=sys.stderr)
+                    why = f"  (equivalent: {EQUIVALENT[name]})" if name in EQUIVALENT else ""
+                    print(f"line {site.line} of {name}{why}", flush=True)
+                print(f"\r{done} of {len(chosen)}, {len(survivors)} survive ", end="", file=sys.stderr, flush=True)
+    killed = len(chosen) - len(survivors)
     counted = len(chosen) - sum(name in EQUIVALENT for name in survivors)
-    print(f"{killed} of {counted} mutants killed ({killed / max(counted, 1):.0%}), of {len(every)} that there are")
+    print(f"{killed} of {counted} mutants killed ({killed / max(counted, 1):.1%}), of {len(every)} that there are")
 
 
 if __name__ == "__main__":
     asked = [int(word) for word in sys.argv[1:3]]
-    main(*asked, *(500, 1)[len(asked) :])
+    with tempfile.TemporaryDirectory() as passing:
+        main(*asked, *(500, 1)[len(asked) :], Kept(Path((sys.argv[3:] or [passing])[0])))
