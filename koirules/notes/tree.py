@@ -143,6 +143,21 @@ def compared(tokens: Iterable[str]) -> tuple[str, ...]:
     return tuple(alike(token) for token in tokens if token not in ARTICLES)
 
 
+_THE_FISH = frozenset({"it", "she", "he", "her", "him", "them", "this", "that"})
+
+
+def bare(tokens: tuple[str, ...]) -> tuple[str, ...]:
+    """Tokens without the fish and without words that say nothing."""
+    pairs = zip(("", *tokens), tokens, strict=False)
+    return tuple(
+        token
+        for before, token in pairs
+        if token not in SKIPPED
+        and token not in _THE_FISH
+        and not (token in {"1", "one"} and before in {"this", "that"})
+    )
+
+
 APART = "#"
 
 

@@ -18,6 +18,8 @@ from typing import Any, Literal
 
 from attrs import field, frozen
 
+from koirules.vocabulary.wordings import tokens_of
+
 
 def _unchanging(words: Any) -> Any:
     # What is no mapping is told with the name of the plugin, when its vocabularies are looked through.
@@ -144,3 +146,11 @@ def examples_of(sequel: Sequel) -> Iterator[str]:
     for head in heads:
         for tail in examples_of(tuple(rest)):
             yield " ".join(f"{head} {tail}".split())
+
+
+def spread(wordings: str) -> Iterator[tuple[str, ...]]:
+    """The tokens of every wording of a list of patterns with commas."""
+    for pattern in wordings_in(wordings):
+        for text in examples_of(sequel_of(pattern)):
+            if tokens := tokens_of(text):
+                yield tokens

@@ -11,8 +11,10 @@ import koirules
 from koirules.notes.numbers import number_at, plain_numbers
 from koirules.notes.reader import NotesReader, cells
 from koirules.notes.remarks import Sort
-from koirules.notes.talk import ASIDES, HEDGES, VERDICTS, is_comparison, is_forecast, spread, without
+from koirules.notes.talk import ASIDES, HEDGES, is_comparison, is_forecast, without
+from koirules.notes.verdicts import VERDICTS
 from koirules.testing import registry_with
+from koirules.vocabulary.phrases import spread
 from koirules.vocabulary.wordings import tokens_of
 from tests.notes.noted_pages import _MEANT, fresh
 
