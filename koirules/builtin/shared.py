@@ -25,10 +25,12 @@ from koirules.builtin.red_pattern import DETAILS, PATTERN
 from koirules.builtin.said_of_black import SAID_OF_BANDS, SAID_OF_BLACK, SAID_OF_HEADS, SAID_OF_NETS, SAID_OF_SPOTS
 from koirules.builtin.said_of_body import SAID_OF_BODY
 from koirules.builtin.said_of_details import SAID_OF_AMOUNTS, SAID_OF_HEAD
+from koirules.builtin.said_of_edges import SAID_OF_EDGES
 from koirules.builtin.said_of_pattern import SAID_OF_PATTERN
 from koirules.builtin.said_of_reach import SAID_OF_REACH
-from koirules.builtin.said_of_red import SAID_OF_RED, SAID_OF_WHITE
+from koirules.builtin.said_of_red import SAID_OF_RED
 from koirules.builtin.said_of_skin import SAID_OF_SKIN
+from koirules.builtin.said_of_white import SAID_OF_WHITE
 from koirules.builtin.skin import SKIN, WHOLE
 from koirules.builtin.white_ground import WHITE_COLOUR
 from koirules.measures.body import ELLIPSE
@@ -93,7 +95,7 @@ PARTS_OF_VARIETIES = (
         (*RED_COLOUR, *RED_READINGS),
         "Tone, thickness and edges of red.",
         COLOURS_OF_RED,
-        SAID_OF_RED,
+        (*SAID_OF_EDGES, *SAID_OF_RED),
     ),
     _part(
         "white",

@@ -1,0 +1,280 @@
+"""How sorters speak of the edges of red (hi): behind and beside it (kiwa), and in front (sashi).
+
+Common practice, no source; wordings from memory.
+"""
+
+from __future__ import annotations
+
+from koirules.vocabulary.phrases import Saying, Spoken, each_of
+from koirules.vocabulary.praise import LACKING, NOT_BAD, short_of
+
+_ENDS = each_of(
+    "{back} of {every} {patch}",
+    back="back|rear|hind end|rear end|tail side|end|back end",
+    every="every|each|all|both|first|second|third|last|",
+    patch="patch|step|red|plate|one",
+)
+"""Where an edge behind the red is, without the word for it: `the back of every patch`."""
+
+_FRONTS = each_of(
+    "front of {every} {patch}", every="every|each|all|both|first|second|third|last|", patch="patch|step|one|red"
+)
+
+_CUT = each_of(
+    "{like} {cut} with {tool}",
+    like="like|as|as if|as though|",
+    cut="cut|cut out|sliced",
+    tool="a knife|a razor|a razor blade|scissors|a scalpel|a blade|a sharp knife",
+)
+_DRAWN = each_of(
+    "{like} {drawn} {on}",
+    like="like|as if|as though|",
+    drawn="drawn|painted|inked|printed",
+    on="with a pen|with a ruler|with a brush|on|by hand",
+)
+_SHARP = "sharp|crisp|clean|tight|neat|clear cut|clean cut|well cut|well defined|tidy|distinct|cut clean|clear"
+_BLURRED = (
+    "blurred|soft|fuzzy|woolly|blurry|ragged|smudged|smudgy|bleeding|smeared|indistinct|unclear|washed out|frayed|"
+    "untidy|messy|feathered"
+)
+SAID_OF_EDGES: tuple[Saying, ...] = (
+    Spoken(
+        "kiwa",
+        "kiwa, edge, edges, all edges, edges all, edges everywhere, rear edge, rear edges, side edge, back edge, hind edge, "
+        "trailing edge, lower edge, bottom edge, top edge, upper edge, outer edge, left edge, right edge, edge to the red, "
+        "edge of the red, edges of the red, edge of "
+        "the patch, edges of the patches, edge of the second patch, "
+        "rear edge of the first patch, rear edge of the second patch, rear edge of the last patch, edge "
+        "of the hi, border, outline of the red, outline of the patches, borders, kiwa edge, red edge, patch edge, "
+        "line between red and white, border between red and white, edge between red and white, "
+        "boundary between red and white, boundary of the red, boundary, border of the red, "
+        "where red meets white, where the red meets the white, where the red stops, where the red ends, キワ, 際",
+        levels={
+            "blurred": f"{_BLURRED.replace('|', ', ')}, not there, faded, dull, fade, fade out, fade away, "
+            f"dissolve, dissolving, "
+            "open, loose, very soft, bleed, bleed out, smear, smeary, run, running, wishy washy, "
+            "feathery, mushy, muddy, uneven, jagged, all over the place, all over the shop, out of focus, goes fuzzy, fuzz, "
+            "goes soft, goes woolly, run out, breaking up, coming apart, in pieces, like cotton wool, like a sponge, "
+            "like a blanket, like felt, like wool, like watercolour, like a watercolour, like wet ink, "
+            "like ink on wet paper, (like|as) torn (paper|cloth), torn, motheaten, moth eaten, "
+            "soft as butter, like butter, lack definition, without definition, undefined, ill defined, badly defined, "
+            f"badly cut, poor, bad, weak, ぼけ, 甘い",
+            "fair": "fair, average, moderate, medium, 普通",
+            "is fair or sharp": NOT_BAD,
+            "at most fair": f"{LACKING}, "
+            + short_of(
+                "sharp|crisp|clean|tight|clear|neat|finished|set|ready", "sharper|crisper|cleaner|tighter|clearer"
+            )
+            + ", coming, coming on, on its way, on the way, not finished, unfinished, not set, not there, not quite there, "
+            "not ready, not closed, just starting, starting, beginning, beginning to show, starting to show, "
+            "getting there, half finished, "
+            "half way there, on the way in, still open, still loose, still soft, half there, forming, "
+            "still forming, not formed, "
+            "want tightening, need tightening, want tightening up, need tightening up, need sharpening, want sharpening, "
+            "not quite sharp, not fully there, not through",
+            "sharp": f"{_SHARP.replace('|', ', ')}, strong, in already, already cut, cut already, already there, "
+            f"now there, well formed, "
+            f"formed, closed, all closed, "
+            "set, there, all there, fully there, in place, visible, pronounced, clearly visible, "
+            "tidily cut, firm, clear as day, clear and sharp, you can see, you can see clearly, "
+            f"plain to see, good, great, 良い, シャープ",
+            "razor": f"{_CUT}, {_DRAWN}, razor, razor sharp, like a razor, knife sharp, knife edge, like a knife, "
+            "sharp as a knife, sharp as a razor, sharp as anything, sharp as you like, sharp as glass, sharp as you please, "
+            "as sharp as they come, as sharp as it gets, sharp enough to cut yourself, "
+            "you could cut yourself on, that you could cut yourself on, like glass, like cut paper, cut like paper, "
+            "very sharp, super sharp, ultra sharp, extremely sharp, dead sharp, needle sharp, pin sharp, sharpest, "
+            f"the sharpest, incredibly sharp, superb, 抜群",
+        },
+        alone={
+            "at most fair": short_of("sharp|crisp", "sharper|crisper") + ", kiwa not there yet, "
+            "kiwa not yet there, kiwa not ready, edges not there yet, kiwa still coming, "
+            + each_of(
+                "{soft} {at} the edges",
+                soft="bit soft|little soft|touch soft|bit fuzzy|bit woolly|slightly soft|bit blurred|bit ragged",
+                at="at|on|round|around",
+            ),
+            "is razor": "razor cut, razor edge, razor edges, cut with a knife, cut as with a knife, sharp as a knife, "
+            "like cut with scissors, like cut with a knife, as cut with a knife, razor sharp, like painted on, "
+            "painted on, painted edges, knife edges, like cut out with scissors, cut out with scissors",
+            "is sharp": "sharp edges all round, sharp edges everywhere, edges sharp all round, crisp all round, edges "
+            "sharp everywhere, sharp edged, crisp edged, clean edged, tidy edged, hard edged, sharp edged patches, "
+            "crisp edged patches, cleanly cut, clean cut patches, well cut patches, "
+            "cleanly cut patches, cleanly cut red, sharply cut, red sharply cut, red cut clean, red cut sharp, "
+            "sharply defined, sharply defined red, red sharply defined, red well defined, well defined patches, "
+            "patches well defined, patches sharply defined, patches sharp edged, red and white cut clean, "
+            "between red and white cut clean, "
+            + each_of(
+                "{red} {ends} {sharp}",
+                red="red|patches|patch",
+                ends="ends|stops|finishes",
+                sharp="sharp|crisp|dead sharp",
+            )
+            + ", red stops dead at the white, red stops dead where the white starts",
+            "is blurred": "red bleeding at the edges, red bleeds at the edges, edges bleeding, edges run, red runs "
+            "into the white, red bleeds into the white, kiwa bokeh, no kiwa, kiwa none, without kiwa, "
+            "kiwa missing, kiwa gone, "
+            "no edges, "
+            + each_of(
+                "{red} {bleeds} into the white",
+                red="red|colour|patches|patch|last patch|it|edges|edge|hi",
+                bleeds="blurs|blur|bleed|bleeds|bleeding|bleeds out|bleeds over|runs|runs out|"
+                "running|fades|fades out|fading out|melts|"
+                "melting|blends|seeps|smears|dissolves|washes|washes out|spills|goes",
+            )
+            + ", "
+            + each_of(
+                "{no} {kiwa}",
+                no="hardly any|hardly|no real|no proper|no clear|no clean|no true|not much|little|very little|"
+                "next to no|not any|no decent|barely any|without a|without any|without a clear|not a sharp|no visible",
+                kiwa="kiwa|edge|border|edge anywhere|edge to the red|edge on the red|edge to it|kiwa anywhere",
+            )
+            + ", no kiwa to speak, no edge to speak, no kiwa at all, no edge at all, no edge, no edge to the red, "
+            "no edge to it, no edge on it, no edges to speak, no kiwa anywhere, no edge anywhere, no sign of kiwa, "
+            "red has no edge, no definition, no definition to the red, no definition at the edges, "
+            "colour bleeds, red bleeds, red bleeds out, red bleeding, "
+            "red peters out, red runs out to nothing, red fades to nothing, "
+            + each_of(
+                "{you} where the {red} {stops}",
+                you="can not see|you can not see|can not tell|you can not tell|can not say|hard to see|hard to tell",
+                red="red|hi|patch|last patch",
+                stops="stops|ends|finishes|begins and the white ends",
+            )
+            + ", like watercolour, like a watercolour, like a watercolour on wet paper, like spilled ink, like spilt ink, "
+            "soft all round, blurred all round, woolly all round, fuzzy all round, soft edged, woolly edged, fuzzy edged, "
+            "ragged edged, "
+            + each_of(
+                "{smear} {on} the {patch}",
+                smear="smear|smudge|blur|red smear",
+                on="on|behind",
+                patch="first|second|third|last|first patch|second patch|third patch|last patch|shoulder patch|rear "
+                "patch|edge",
+            )
+            + ", キワぼけ",
+        },
+        of_parts="all",
+    ),
+    Spoken(
+        "kiwa",
+        each_of("{at} {end}", at="at the|", end=_ENDS.replace(", ", "|"))
+        + ", on edge, at edge, round edge, around edge",
+        levels={
+            "razor": f"{_CUT}, {_DRAWN}, razor sharp, sharp as a knife, sharp as a razor, like a knife, "
+            f"like a razor, very sharp",
+            "sharp": "sharp, crisp, cut clean, clean cut, well cut, well defined, sharply cut, cleanly cut",
+            "at most fair": short_of("sharp|crisp", "sharper|crisper"),
+            "blurred": "blurred, soft, fuzzy, woolly, blurry, ragged, smudged, bleeding, smeared, frayed, "
+            "feathered, goes fuzzy, "
+            "goes soft, goes woolly, all fuzzy, all blurry, smudgy",
+        },
+        apart=True,
+    ),
+    Spoken(
+        "kiwa_style",
+        "kiwa style, kiwa, edge, edges, style of the edge",
+        levels={
+            "kamisori": "straight, kamisori, cut straight, straight cut, straight across the scales, across the scales, "
+            "cut straight across the scales, in a straight line, dead straight, straight as a ruler",
+            "maruzome": "round, scalloped, maruzome, following the scales, follow the scales, rounded, scale shaped, "
+            "along the scales, follow each scale, scale by scale, in scallops, rounded off, lobed, wavy",
+            "mixed": "mixed, part straight part round",
+        },
+        alone={
+            "is kamisori": "kamisori, kamisori kiwa, straight cut kiwa, kamisori style, kamisori type, kamisori cut, "
+            "cuts straight across the scales, cut straight across the scales, straight cut",
+            "is maruzome": "maruzome, maruzome kiwa, maruzome style, maruzome type, follows the scales, scalloped, "
+            "(edge|edges|kiwa) (runs|run|goes|go) along the scales (neatly|nicely|), "
+            "(kiwa|edges) round and even, "
+            "red follows the scales",
+        },
+        of_parts="all",
+    ),
+    Spoken(
+        "sashi_depth",
+        "sashi, scale deep, scale of sashi, front edge, front edges, sashi depth, rows of sashi, "
+        "sashi scale, row of scales, row of sashi, front edge of the patch, front edge of the red, scale sashi, row sashi, "
+        "scale deep sashi, row of scales of sashi, leading edge, leading edges, row deep, scale deep of sashi, "
+        "row of scales showing, row of scales showing pink, row of scales showing pink through white, "
+        "sashi runs, sashi goes, sashi goes back, scale of pink, "
+        "row of scales over the red, scale row, サシ, 差し, " + _FRONTS,
+        alone={
+            "at least 2": "deep sashi, sashi deep, wide sashi, sashi wide, long sashi, sashi long, sashi too deep, too "
+            "much sashi, sashi too wide, heavy sashi, broad sashi, sashi broad, big sashi, lots of sashi",
+            "is 0.5": "half a scale, sashi half a scale, half scale sashi, half a scale of sashi, front edges half a "
+            "scale, front edge half a scale, half a scale deep, sashi half a scale deep, half a scale deep sashi, "
+            "sashi half a row, half a row of sashi, sashi of half a scale, half a scale wide, sashi half a scale wide, "
+            "half scale of sashi",
+            "is 1.5": "scale and a half, sashi (|about|of|around) (scale|row) and a half, (scale|row) and a half of sashi",
+            "is 1": each_of(
+                "{sashi} {is_one}", sashi="sashi|front edge|front edges", is_one="a scale deep|a scale wide|a scale"
+            )
+            + ", scale of sashi, single scale of sashi, single row of sashi, single scale sashi, sashi a single scale, "
+            "sashi a single row, sashi one single row, a scale of sashi, sashi about a scale, about a scale of sashi, "
+            "whole scale of sashi, sashi a whole scale, whole row of sashi, full scale of sashi, sashi a full scale, "
+            "whole scale row shadowed at the front",
+            "at most 1": "sashi nearly gone, sashi almost gone, hardly any sashi, sashi almost finished, short "
+            "sashi, sashi short, narrow sashi, sashi narrow, little sashi, tight sashi, sashi tight, "
+            "sashi good, good sashi, sashi fine, fine sashi, "
+            "nice sashi, sharp sashi, sashi sharp, sashi small, small sashi, sashi neat, "
+            "no sashi to speak, sashi nothing to speak, sashi next to nothing",
+            "is 0": "no sashi, sashi none, without sashi, sashi gone, sashi finished, no sashi at all, no sashi left, "
+            "no sashi anywhere, not a trace of sashi, no trace of sashi, no sign of sashi, sashi closed, sashi closed up, "
+            "sashi all gone, sashi all closed, sashi already gone, sashi has gone, no more sashi, not a bit of sashi, "
+            "no sashi whatsoever, sashi completely gone, サシなし",
+        },
+        of_parts="all",
+    ),
+    Spoken(
+        "sashi_depth",
+        "sashi",
+        levels={
+            "at least 2": "deep, wide, long, too long, too wide, too deep, far too deep, far too much, "
+            "very deep, very wide, "
+            "huge, enormous, broad, heavy, big, plenty of, a lot of, lots of, loads of, masses of, too much, so much, much, "
+            "still a lot of, everywhere, goes back a long way, goes a long way back, goes deep, runs deep, goes on forever",
+            "at most 1": "neat, tiny, not much, next to no, barely any, hint of, trace of, touch of, bit of, very little, "
+            "little, only a little, beautiful, lovely, perfect, excellent, great, crisp, clear, shallow, no real, "
+            "less than a scale of, under a scale of, less than a scale, under a scale, scarcely any, thin, thin line of, "
+            "a whisker of, no great, no deep, nearly closed, almost closed, nearly finished, almost through, "
+            "nearly through, "
+            "closing, closing up, coming in, barely there, hardly there, ok, okay, as it should be, not deep, minimal, "
+            "nearly nothing, just right, spot on, where it should be, nothing to worry about, not too deep, "
+            "half closed, almost gone, nearly gone, disappearing, almost disappeared, nearly disappeared, "
+            "going, on its way out, tightening, tightening up, drawing in, short, narrow, tight, small",
+        },
+        apart=True,
+    ),
+    Spoken(
+        "sashi_depth",
+        "front edge, front edges, leading edge, leading edges, "
+        + each_of(
+            "front of {every} {patch}", every="every|each|all|both|first|second|third|last|", patch="patch|step|red"
+        ),
+        levels={
+            "at least 2": "deep, too deep, wide, very deep, too wide, very wide",
+        },
+        apart=True,
+    ),
+    Spoken(
+        "sashi_even",
+        "sashi, front edge, front edges, evenness of the sashi, leading edge, leading edges, サシ",
+        levels={
+            "rough": "rough, uneven, messy, ragged, irregular, untidy, jagged, unclean, jump about, jumps, jumpy, "
+            "different on every patch, different on each patch, different left and right, different on both sides, "
+            "not even, not the same everywhere, in and out, up and down, patchy, all over the place, frayed, torn, "
+            "stepped, wavy, poor, bad, ugly, a mess, messy everywhere, not clean, not tidy, not regular",
+            "fair": "fair, average, fairly even",
+            "even": "even, regular, smooth, uniform, nice and even, the same all along, the same everywhere, "
+            "the same on every patch, the same on all patches, the same on each patch, same on every patch, "
+            "same all round, same everywhere, clean and even, even all along, tidy, equal, straight, consistent, "
+            "equally deep, the same depth everywhere, the same depth all along, in one line",
+        },
+        of_parts="all",
+    ),
+    Spoken(
+        "sashi_depth",
+        "(blurry|blurred|soft|fuzzy|pink) (zone|strip|band|edge) (in front of|at the front of) (each|every|the|all) (patch|"
+        "field|step)",
+    ),
+    Spoken("kiwa", beside="edge at the (back|rear) (of each|of every patch|of each patch|of the last patch|)"),
+)
+"""What is said of the edges of red."""
