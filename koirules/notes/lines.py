@@ -22,6 +22,8 @@ _SPLIT = re.compile(r"[,;。、，；!]|\.(?!\d)|\s[-–—]\s")
 _NAMED = re.compile(r"\s*(?P<again>again\s+)?(?P<name>[^:;.]{1,60}?)\s*[:：]\s*", re.IGNORECASE)
 _LATER = re.compile(r"(?<=[.;])\s*(?=(?:again\s+)?[^:,;.]{1,40}:\s)", re.IGNORECASE)
 _NUMBER = re.compile(r"\s*(?P<again>again\s+)?(?:fish\s+)?(?P<name>[0-9]{1,6})(?![\w.])\s+", re.IGNORECASE)
+_COUNTED = re.compile(r"\s*(?P<again>again\s+)?(?P<name>[0-9]{1,6})\s*,", re.IGNORECASE)
+_CODE = re.compile(r"\s*(?P<again>again\s+)?(?P<name>[a-z]{1,3}-?[0-9]{1,6})(?:\s*,|\s+|\Z)", re.IGNORECASE)
 _LOOK = re.compile(r"\s*look\s+([0-9]{1,3})\s*[:：]?\s*\Z", re.IGNORECASE)
 _RANGE = re.compile(r"([0-9]{1,6})\s*(?:to|-|–)\s*([0-9]{1,6})\Z", re.IGNORECASE)
 _FISH = re.compile(r"fish\s+(?=[0-9]{1,6}\Z)", re.IGNORECASE)
@@ -109,9 +111,17 @@ class LineCutter:
             if not _measured(added_units()).match(rest.casefold()) and not self.counted(rest):
                 return (self.said.get(found["name"], found["name"]),), rest, found["again"] is not None
             return None
+        found = _COUNTED.match(piece)
+        if found is not None and (not self.names or found["name"] in {*self.said, str(self.highest + 1)}):
+            return (self.said.get(found["name"], found["name"]),), piece[found.end() :], found["again"] is not None
+        found = _CODE.match(piece)
+        if found is not None and not self.spoken(found["name"]):
+            name = self.said.get(found["name"].casefold(), found["name"])
+            return (name,), piece[found.end() :], found["again"] is not None
         first = piece.split(maxsplit=1)
-        if first and first[0].casefold() in self.said and not first[0].isalpha():
-            return (self.said[first[0].casefold()],), "".join(first[1:]), False
+        name = first[0].rstrip(",").casefold() if first else ""
+        if name in self.said and not name.isalpha():
+            return (self.said[name],), "".join(first[1:]), False
         return None
 
 

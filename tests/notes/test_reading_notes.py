@@ -91,6 +91,8 @@ def test_the_lines_of_an_example():
         ("7: sandan\n2 shimi\n60 % red", ["7"]),
         ("7: sandan. 8: nidan; 9: ippon", ["7", "8", "9"]),
         ("7: sandan\nnext: nidan", ["7", "8"]),
+        ("A2, sandan\nA3 nidan\nagain a2, 14 cm\nA-14: ippon", ["A2", "A3", "A-14"]),
+        ("1, sandan\n2, nidan\nagain 1, 14 cm\nlook 2\n2, kiwa sharp", ["1", "2", "2"]),
     ],
 )
 def test_whose_a_line_is(text, names):
@@ -98,6 +100,11 @@ def test_whose_a_line_is(text, names):
     assert [one.name for one in notes.fish] == names
     assert notes.problems == ()
     assert not any(one.unread for one in notes.fish)
+
+
+def test_a_number_before_a_comma_that_is_not_the_next_fish_is_no_name():
+    (one,) = READER.read("7: sandan\n14, kiwa sharp").fish
+    assert one.unread == ("14",)
 
 
 def test_lines_of_nobody_and_names_that_return_are_told():
