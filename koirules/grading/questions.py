@@ -62,6 +62,9 @@ class Question:
     expected_width: Fraction
     changes: bool
 
+    def __repr__(self) -> str:
+        return f"Question({self.trait.name!r}, {len(self.outlooks)} answers, {float(self.expected_grades):.2f} grades expected)"
+
     @property
     def gathered(self) -> tuple[tuple[str, tuple[str, ...]], ...]:
         """The answers in words, those that come to the same grades together, with these grades."""

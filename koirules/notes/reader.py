@@ -54,6 +54,10 @@ class NotedFish:
     unread: tuple[str, ...]
     phrases: Mapping[str, tuple[str, ...]]
 
+    def __repr__(self) -> str:
+        look = f", look {self.look}" if self.look else ""
+        return f"NotedFish({self.name!r}{look}, {len(self.said)} traits, {self.verdict!r}, unread={len(self.unread)})"
+
 
 @frozen(slots=False)
 class Notes:
@@ -68,6 +72,10 @@ class Notes:
     problems: tuple[Problem, ...]
     traits: Mapping[str, Trait] = field(repr=False)
     seal: str = ""
+
+    def __repr__(self) -> str:
+        unread = sum(len(one.unread) for one in self.fish)
+        return f"Notes({self.file!r}, {len(self.fish)} fish, {unread} remarks unread, {len(self.problems)} problems)"
 
     @property
     def records(self) -> list[dict[str, str]]:

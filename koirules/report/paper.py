@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from pathlib import Path
 from typing import Literal, assert_never, get_args
 
 from attrs import field, frozen
-from attrs.validators import in_
 
 from koirules.languages import ENGLISH, Tongue, to_say
 from koirules.problems import Problem
@@ -37,6 +36,16 @@ _LONGEST_BAR = 46.0
 _ORDER = (to_say("first of its lot"), to_say("second of its lot"), to_say("third of its lot"))
 
 
+def _one_of(what: str, names: Collection[str]) -> Callable[[object, object, object], None]:
+    """A check that a field has one of some names, as Python tells a wrong value."""
+
+    def check(_paper: object, _field: object, value: object) -> None:
+        if value not in names:
+            raise ValueError(f"there is no {what} {value!r}; there are {', '.join(names)}")
+
+    return check
+
+
 @frozen
 class Paper:
     """A sheet to print. fish, size: of which fish a certificate is, and its size. by: the label that says where a fish goes.
@@ -45,10 +54,10 @@ class Paper:
     size that there is none of.
     """
 
-    sheet: Sheet = field(validator=in_(SHEETS))
+    sheet: Sheet = field(validator=_one_of("sheet", SHEETS))
     fish: str = ""
     by: str = ""
-    size: Size = field(default="a5", validator=in_(SIZES))
+    size: Size = field(default="a5", validator=_one_of("size", SIZES))
 
 
 @frozen

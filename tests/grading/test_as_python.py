@@ -46,7 +46,12 @@ def test_reprs_are_one_short_line(standard: koirules.Standard, batch: koirules.B
         f"Standard('{standard.title}', edition='{standard.edition}', seal='{standard.seal[:6]}"
     )
     assert "keep_line=80" in repr(standard.with_settings({"keep_line": 80}))
+    notes = standard.read_notes("7: sharp, mumble\n8: sharp")
+    questions = standard.questions({})
+    changed = standard.compare(standard.with_settings({"keep_line": 80}), BATCH)
+    assert questions
     things = [standard, batch, *batch.results, batch.results[1].reasons, *batch.results[1].reasons]
+    things += [notes, *notes.fish, *questions, changed]
     for thing in things:
         assert len(repr(thing)) < 400
         assert "\n" not in repr(thing)

@@ -55,6 +55,10 @@ class Comparison:
     grades: tuple[str, ...] = ()
     unmentioned: tuple[Unmentioned, ...] = ()
 
+    def __repr__(self) -> str:
+        with_batch = "" if self.moves is None else ", with a batch"
+        return f"Comparison({len(self.changes)} changes, {len(self.counting)} of them count{with_batch})"
+
     @property
     def counting(self) -> tuple[Change, ...]:
         """The changes that can bear on a grade or a score."""
