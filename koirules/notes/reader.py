@@ -18,6 +18,7 @@ from koirules.standard.parts import Rules, Said, words_of_one_trait
 from koirules.standard.tree import TraitRead, walk
 from koirules.vocabulary.kinds import Kind, Places
 from koirules.vocabulary.nearness import traits_called
+from koirules.vocabulary.phrases import spread
 from koirules.vocabulary.readings import PlaceSet, Reading, write_reading
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import tokens_of
@@ -30,6 +31,11 @@ _BESIDE_A_VERDICT = frozenset({Sort.VERDICT, Sort.NOTHING, Sort.FORECAST, Sort.C
 """What may stand between a verdict and the end of a line, which it still is last of."""
 
 
+_LAST_WORDS: Mapping[str, frozenset[tuple[str, ...]]] = {
+    "in": frozenset(spread("yes, yes yes, yeah, okay, ok, oh yes, yes okay, okay then")),
+    "out": frozenset(spread("no, no no, sorry no, so no, nope, oh no, nah")),
+    "unsure": frozenset(spread("wait, hm, hmm, hm hm, hmm hmm, maybe maybe")),
+}
 _OF_BOARD_AND_SCALE = frozenset({"length", "weight"})
 
 
@@ -162,6 +168,8 @@ class NotesReader:
         for number, remark in enumerate(found):
             if remark.sort is Sort.VERDICT and told and told[0] < number < told[-1]:
                 found[number] = evolve(remark, sort=Sort.UNKNOWN, verdict="")  # neither first nor last of what is told
+        if len(found) > 1 and not any(remark.verdict for remark in found):
+            found[-1] = _as_last_word(found[-1])
         return found
 
     def cell(self, trait: Trait, text: str) -> Reading | None:
@@ -330,6 +338,18 @@ def cells(fish: NotedFish, traits: Mapping[str, Trait], lot: NotedFish | None = 
     """What was told of a fish as cells of a sheet, by trait; what was said of the lot goes behind its own."""
     whole = {**({} if lot is None else lot.said), **fish.said}
     return {name: cell for name, said in whole.items() if (cell := cell_of(traits[name].kind, said))}
+
+
+def _as_last_word(remark: Remark) -> Remark:
+    """The verdict that a short word is at the end of what is told, where no other one stands: `nidan, mouth crooked, no`.
+
+    Before something else it takes back what was said, or says nothing.
+    """
+    tokens = tokens_of(remark.text)
+    verdict = next((verdict for verdict, words in _LAST_WORDS.items() if tokens in words), None)
+    if verdict is None or remark.found:
+        return remark
+    return evolve(remark, sort=Sort.VERDICT, verdict=verdict)
 
 
 def _may_follow_a_verdict(remark: Remark) -> bool:

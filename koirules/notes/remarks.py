@@ -7,18 +7,19 @@ from enum import Enum
 
 from attrs import evolve, field, frozen
 
+from koirules.notes.forecasts import is_forecast
 from koirules.notes.found import Found, hedge
 from koirules.notes.lexicon import Hit, Lexicon
 from koirules.notes.numbers import number_at, plain_numbers
-from koirules.notes.scan import NEGATIONS, WHERE, Scan, told
+from koirules.notes.scan import GENERAL, NEGATIONS, WHERE, Scan, told
 from koirules.notes.talk import (
     ASIDES,
     CORRECTIONS,
     HEDGES,
+    OPINIONS,
     SOFTENERS,
     is_aside,
     is_comparison,
-    is_forecast,
     is_talk,
     without,
 )
@@ -123,7 +124,7 @@ class RemarkReader:
         parted = self._with_verdict(shown, tokens)
         if parted is not None:
             return parted
-        if is_talk(tokens):
+        if is_talk(tokens, self._says):
             return Remark(shown, Sort.NOTHING)
         return self._in_words(shown, tokens, before)
 
@@ -148,8 +149,10 @@ class RemarkReader:
         bare, hedged = without(tokens, HEDGES)
         if is_forecast(bare):
             return Remark(shown, Sort.FORECAST)
-        if hedged and verdict_of(bare, self.verdicts) is not None:
-            return Remark(shown, Sort.VERDICT, verdict="unsure")
+        if hedged and (told_anyway := verdict_of(bare, self.verdicts)) is not None:
+            thought, firm = without(tokens, OPINIONS)
+            firm = firm and verdict_of(thought, self.verdicts) is not None
+            return Remark(shown, Sort.VERDICT, verdict=told_anyway if firm else "unsure")
         found = self._said(shown, bare, hedged=hedged)
         if found.sort is not Sort.UNKNOWN:
             return found
@@ -184,6 +187,14 @@ class RemarkReader:
         """Whether any words of a remark are said of some trait."""
         hits = (hit for at in range(len(tokens)) for hit in self.lexicon.hits(tokens, at))
         return any(hit.names or (hit.means is not None and hit.means.stated) for hit in hits)
+
+    def _says(self, tokens: tuple[str, ...]) -> bool:
+        """Whether any words of a remark say something of a trait, or name one by more than a word such as `red`."""
+        hits = ((at, hit) for at in range(len(tokens)) for hit in self.lexicon.hits(tokens, at))
+        return any(
+            (hit.means is not None and hit.means.stated) or (hit.names and not {*tokens[at : hit.end]} <= GENERAL)
+            for at, hit in hits
+        )
 
     def _with_verdict(self, shown: str, tokens: tuple[str, ...]) -> Remark | None:
         """A remark without commas that ends or begins with a verdict: `sandan sharp kiwa out`."""

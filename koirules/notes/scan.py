@@ -89,7 +89,7 @@ _EMPHASIS = tuple(
     )
 )
 """`no shimi at all`."""
-_GENERAL = frozenset(
+GENERAL = frozenset(
     {"hi", "red", "beni", "colour", "orange", "white", "black", "sumi", "head", "body", "skin", "eye", "shape"}
 )
 _OF_BODIES = frozenset({"long", "wide", "broad", "deep", "high"})
@@ -233,7 +233,7 @@ class Scan:
         at = 0
         while at < len(self.tokens):
             hit = next(iter(self.lexicon.hits(self.tokens, at)), None)
-            if hit is not None and not (hit.names and hit.end - at == 1 and self.tokens[at] in _GENERAL):
+            if hit is not None and not (hit.names and hit.end - at == 1 and self.tokens[at] in GENERAL):
                 named += hit.names or [each.trait for each in ([] if hit.means is None else hit.means.stated)]
             at = at + 1 if hit is None else hit.end
         return tuple(dict.fromkeys(named))

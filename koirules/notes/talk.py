@@ -1,4 +1,4 @@
-"""What sorters say that is no reading of today: forecasts, comparisons with another fish, and mere talk.
+"""What sorters say that is no reading: comparisons with another fish, and mere talk.
 
 Common practice, no source; wordings from memory.
 """
@@ -8,7 +8,6 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from functools import lru_cache
-from itertools import pairwise
 
 from koirules.notes.numbers import number_at
 from koirules.notes.tree import bare
@@ -62,6 +61,16 @@ HEDGES = tuple(
     )
 )
 """Words of somebody who is not sure."""
+
+OPINIONS = tuple(
+    spread(
+        """
+            i (think|guess|suppose|believe|reckon|suspect|expect|fancy|bet|would bet|would guess|would say|would think),
+            it seems, seems, seem, probably, likely, presumably, i want to say, must be, to my eye, looks to me
+        """
+    )
+)
+"""Those of them with which a verdict is still that verdict: `keep I suppose`."""
 
 SOFTENERS = tuple(
     spread("a tad, a shade, fairly, a trifle, a bit, a little bit, slightly, somewhat, a little, a touch")
@@ -136,99 +145,6 @@ def _by_first_word(phrases: tuple[tuple[str, ...], ...]) -> dict[str, list[tuple
     for words in phrases:
         found.setdefault(words[0], []).append(words)
     return found
-
-
-# ---- Forecasts
-
-_MAY_COME = frozenset({"will", "may", "might", "shall", "later", "tomorrow", "eventually", "someday"})
-_MENDS = (
-    "heal|mend|knit|ripen|improve|grow (back|out|in)|fill (in|out|up)|wash out|even out|colour up|catch up|come (good|right)|"
-    "wear off|go away|grow (apart|together)|come back"
-)
-_CHANGES = (
-    f"{_MENDS}|fade|deepen|thicken|settle|sharpen|tighten|brighten|shrink|disappear|vanish|clear|darken|lighten|pull back|"
-    "break up|open up|close up|tidy up|clean up|firm up|dry up|get (better|worse|there)|come right|move up|"
-    "peel off|rub off|die off|"
-    "drop off|fall off|come (back|up|through|and go|later)|recover"
-)
-_MOVES = (
-    f"{_CHANGES}|close|spread|split up|drop|go|come (in|on|out)|grow (together|into it|on)|break down|"
-    "turn (out|into|white|black|red)|get (bigger|smaller)|move (back|on)|sink|rise|develop|come away|slip|change|look like|"
-    "stay|stretch|last|hold|set|finish|open|pull|tidy|fill|throw"
-)
-_SOON = (
-    "usually|often|mostly|always|normally|generally|sometimes|never|rarely|seldom|hardly ever|as a rule|more often than not|"
-    "9 time out of 10|in time|with (age|time|growth|size|the water)|by (spring|summer|autumn|winter|nisai|sansai|then|itself)|"
-    "at (2|3|4|5|nisai|sansai)|in (2|3|4|5|a few|a) (year|month|week|fortnight|season)|"
-    "in (a|the) (fortnight|mud|pond|spring|summer|autumn|winter)|in (spring|summer|autumn|winter)|"
-    "next (year|spring|summer|autumn|season|month|week)|over (winter|summer)|after (a|the) (while|winter|summer)|in the end|"
-    "one day|1 day|soon|once it (grow|settle)|when (grown|bigger|older|the water \\w+)|"
-    "when (it|she|he|they) (grow|get|settle|slow|fill)"
-)
-
-
-def _pattern(text: str) -> str:
-    return "(?:" + text.replace("(", "(?:").replace(" ", r"\s") + ")"
-
-
-_MEND, _CHANGE, _MOVE, _WHEN = map(_pattern, (_MENDS, _CHANGES, _MOVES, _SOON))
-_OF_IT = (
-    r"(?:that|it|they|those|these|this|she|he)(?:\sis)?"
-    r"(?:\s(?:the|a)\s(?:1|one|sort|kind|type|red|white|black|fish)\s(?:that|which|to))?\s(?:can\s|do\s|doe\s|just\s|all\s|also\s)*"
-)
-_OR_NOT = (
-    r"(?:\s(?:fine|well|nicely|quick|quickly|slow|slowly|again|too|you\sknow|by\sitself|and\sstay|or\sit\sdoe\snot|"
-    rf"or\sdoe\snot|or\sthey\sdo\snot|or\snot|(?:on|in)\s(?:the\s)?\w+|{_WHEN}))*\Z"
-)
-_FORECASTS = re.compile(rf"(?:{_OF_IT}(?:{_WHEN}\s)?{_CHANGE}|{_MEND}){_OR_NOT}")
-_USUALLY = re.compile(rf"(?:(?:that|it|they|those|these|this|she|he)\s(?:\w+\s){{0,8}}?)?{_MOVE}(?!\w)")
-_IN_TIME = re.compile(rf"(?<!\w){_WHEN}(?!\w)")
-_CAN_CHANGE = re.compile(rf"(?:can|could|should)\s(?:not\s|still\s|well\s|easily\s|just\s|all\s)*{_MOVE}(?!\w)")
-_ALSO_NOT = re.compile(rf"{_MOVE}\s(?:\w+\s)?or\s(?:it|they|that)?\s?(?:doe|do)\snot\Z")
-_SHOULD_COME = re.compile(r"should\s(?:still\s|well\s)?come(?:\s(?:on|along|good|in|right|i think|i would say))?\Z")
-_FORETOLD = tuple(
-    spread(
-        """
-            going to, in time, when it grows, when grown, next year, expected to, give it a year, give it time,
-            needs time,
-            needs a year, in a year, in spring, next spring, next season, grow back, grow out, grow in, go away,
-            come in later, fill in, that clears, it clears, clear up, usually clears, usually closes, promise, tategoi,
-            tateshita, going nowhere, (is|are) still coming, the best (you will|it will|you) get,
-            as good as (it|she|he) gets, what you see is what you get, one for the future,
-            once it (grows|settles|is grown|has grown), when it is (grown|bigger|older),
-            when (she|he) is (grown|bigger|older), in (two|three|four|five|a few) years, show fish, one for the shows,
-            (long term|long time) (fish|project), (an |)easy sale, only youth, late (type|developer), still coming, slow growth,
-            (becomes|become|becoming) (a |)(monster|giant|jumbo), never seen (that|it|one|those) (fill|close|heal|go),
-            comes with (age|time|size|growth|the years), never (turns|becomes) (to|into), all (its|her|his) life,
-            there is your jumbo, future jumbo, (can|will) follow, (this|that) one grows,
-            i have seen (it|them|that|those) (vanish|disappear|go|clear|mend|come back),
-            when (it is |)(big|full grown|grown up),
-            future, potential, hardly ever catch up, keep it heals,
-            (gone|finished|over) by (spring|summer|autumn|winter|two|three|four)( years|),
-            stays small, too early (to say|to tell|that),
-            (and |)then it is a (proper|real|true|good|fine) (nidan|sandan|yondan|(two|three|four)( step|-step|
-            stepper)),
-            mostly (goes|that goes|clears), clears by (two|three|spring|autumn|summer),
-            leaves (ippon|nidan|sandan|yondan), comes and goes, wait till (it|she|he)
-        """
-    )
-)
-
-
-def is_forecast(tokens: tuple[str, ...]) -> bool:
-    """Whether a remark is about what will come of a fish, and not about what it is."""
-    tokens = without(tokens, ASIDES)[0]
-    text = " ".join(tokens)
-    grown = "when" in tokens  # `could be powerful when big`
-    if not grown and any(first in {"could", "should", "can"} and second == "be" for first, second in pairwise(tokens)):
-        return False  # `could be sharper` is said of today
-    if _MAY_COME.intersection(tokens) or _CAN_CHANGE.search(text):
-        return True
-    if any(tokens[i : i + len(words)] == words for words in _FORETOLD for i in range(len(tokens))):
-        return True
-    if _FORECASTS.match(text) or _SHOULD_COME.search(text) or _ALSO_NOT.search(text):
-        return True
-    return _USUALLY.match(text) is not None and _IN_TIME.search(text) is not None
 
 
 # ---- Comparisons
@@ -404,9 +320,15 @@ _IF_ONLY = re.compile(
 )
 
 
-def is_talk(tokens: tuple[str, ...]) -> bool:
-    """Whether a remark is one of those that say nothing of a fish."""
-    return tokens in _TALK or bare(tokens) in _BARE_TALK or _OF_PEOPLE.match(" ".join(tokens)) is not None
+def is_talk(tokens: tuple[str, ...], speaks: Callable[[tuple[str, ...]], bool]) -> bool:
+    """Whether a remark is one of those that say nothing of a fish.
+
+    speaks: whether words say something of a trait: `people pay for a sharp edge` says of this fish what people pay for.
+    """
+    if tokens in _TALK or bare(tokens) in _BARE_TALK:
+        return True
+    of_people = _OF_PEOPLE.match(text := " ".join(tokens))
+    return of_people is not None and not speaks(tuple(text[of_people.end() :].split()))
 
 
 def is_aside(tokens: tuple[str, ...], speaks: Callable[[], bool]) -> bool:

@@ -6,6 +6,7 @@ Common practice, no source; wordings from memory.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from itertools import pairwise
 
 from koirules.notes.tree import SKIPPED, bare
 from koirules.vocabulary.phrases import spread
@@ -51,7 +52,8 @@ _VERDICTS: Mapping[str, str] = {
         keep fine,
         let us be (generous|kind)( with ({_IT})|), worth (a|another|one more) (winter|season|summer|year)( of food| of
         feed| food| feed|),
-        worth (its|her|his) (food|feed|keep), fine keep, キープ, 残す, 残し
+        worth (its|her|his) (food|feed|keep), fine keep, tategoi( surely| for sure|),
+        ((that is |it is |she is |he is |i see |)(a |)|surely a )show fish( this one| for sure|), yes please, キープ, 残す, 残し
     """,
     "out": f"""
         out, throw out, throw it out, eliminate( ({_IT})|), eliminated, disqualify( ({_IT})|), disqualified,
@@ -75,7 +77,7 @@ _VERDICTS: Mapping[str, str] = {
         off to the (garden centre|pond|cheap|shop|sale) (box|ones|tub|), (the |)garden centre( box| fish|), pond fish,
         (a |)(pond|pet shop|hobby|hobby tank|garden pond|garden) fish, sell (it|her|him) on, not here, not mine,
         not staying,
-        (it|she|he) is not staying, no good to me, no use to me, (i will |i |)pass( on this one| on that one|),
+        (it|she|he) is not staying, no good to me, no use to me, (i will |i )pass( on this one| on that one|),
         i do not want ({_IT}), do not want ({_IT}), no sale, no chance, no way, forget (it|this one|that one),
         off (you|it|she|he) (go|goes), give (it|her|him) away, not this one, not that one, not a chance,
         (can|could) not (keep|use) ({_IT}), i can not (keep|use) ({_IT}), nobody wants that, nobody will buy that,
@@ -93,7 +95,9 @@ _VERDICTS: Mapping[str, str] = {
         out (it|she|he) must go,
         (it |she |he |)must go out, (goes |)(in|into|to) the (mixed|cheap|shop) (box|tub|lot), no i do not see it,
         i do not see it, (i |)would not want ({_IT}) (in |)(with|among|near) (the |my |)(others|rest|good ones),
-        i (can|could) not (shift|move|place) ({_IT}), (a |)shop (fish|quality|grade|stock), shop, ハネ, はね, 除外
+        i (can|could) not (shift|move|place) ({_IT}), (a |)shop (fish|quality|grade|stock), shop,
+        (not a|no) (show fish|tategoi), not me,
+        i (will|would|am going to) sell ({_IT})( as (a|an) (character|oddity|pet)|), ハネ, はね, 除外
     """,
     "unsure": f"""
         unsure, could go either way, either way, not sure( yet| about ({_IT})|), i am not sure( yet| about ({_IT})|),
@@ -156,7 +160,7 @@ _LEADS = frozenset(
 _TAILS = frozenset(
     spread(
         """
-            then, though, anyway, anyhow, for me, for now, please, thanks, now, all the same, after all, still,
+            then, though, anyway, anyhow, for me, for now, please, thanks, now, all the same, after all,
             for sure,
             sadly, no (doubt|question|contest|discussion), with (tears|regret|pleasure|joy|a heavy heart), i am afraid,
             and that is that, straight away, at once, every time, any day, any time, all day( long|),
@@ -171,7 +175,7 @@ _AS_LONG = frozenset({"till", "until", "and", "for"})
 _JOINED = _BOUND | _AS_LONG | {"on", "with", "that"}
 _OPEN_ENDED = frozenset({"out", "bin", "chuck", "cull", "keep", "hold", "reject"})
 _NEVER_ALONE = frozenset(spread("leave it, take it, in, open, later, maybe, perhaps, can go, it goes, goes"))
-WHOLE_VERDICTS = frozenset(spread("mine, open, later, goes, pass, staying, shop, bin, chuck, hold, take, hesitate"))
+WHOLE_VERDICTS = frozenset(spread("mine, open, later, goes, staying, shop, bin, chuck, hold, take, hesitate"))
 """Verdicts of one word that stand for something else beside other words: `mine has red lips`, `fins open`."""
 _IRREAL = frozenset(tokens_of("if unless when not never would could should no or than once until maybe"))
 
@@ -188,6 +192,20 @@ def _by_words() -> dict[tuple[str, ...], str]:
     }
 
 
+_ASKING = frozenset(spread("would, should, could, shall, do, did, can, why, who, must"))
+_ASKED = frozenset(spread("i, you, we, they, he, she, anyone, anybody"))
+_OTHERS = frozenset(spread("he, she, they"))
+_OF_THINGS = frozenset(tokens_of("keep hold take leave open pass bin chuck sell feed put watch"))
+_ARTICLES = frozenset(tokens_of("the a an my your our their"))
+_OF_ANOTHER_SENSE = frozenset(
+    spread(
+        """
+            look out, watch out, see out, come out, come in, sell well, keep still, hold still, keep well, hold there, on me,
+            on you, on us, keep quiet, keep there, enough shop
+        """
+    )
+)
+_HELD_ON = frozenset({("hold", "on"), ("keep", "on")})
 VERDICTS = _by_words()
 """Whole remarks that are a verdict, and the word that the column `verdict` takes."""
 
@@ -195,8 +213,9 @@ VERDICTS = _by_words()
 def verdict_of(tokens: tuple[str, ...], verdicts: Mapping[tuple[str, ...], str]) -> str | None:
     """The verdict that a whole remark is, with what may stand before and behind it."""
     while tokens:
-        found = verdicts.get(tokens) or verdicts.get(tuple(token for token in tokens if token not in SKIPPED))
-        found = found or verdicts.get(bare(tokens))
+        found = verdicts.get(tokens)
+        if found is None and not _means_more(tokens):
+            found = verdicts.get(tuple(token for token in tokens if token not in SKIPPED)) or verdicts.get(bare(tokens))
         if found is not None:
             return found
         rest = _without_ends(tokens)
@@ -206,6 +225,18 @@ def verdict_of(tokens: tuple[str, ...], verdicts: Mapping[tuple[str, ...], str])
             return found if found == "out" else None  # `no out you go`, but not `no keep`
         tokens = rest
     return None
+
+
+def _means_more(tokens: tuple[str, ...]) -> bool:
+    """Whether words that say nothing elsewhere make another thing of a verdict: `keep the net`, `look out`, `sells well`."""
+    if tokens[:1] in _ASKING and tokens[1:2] in _ASKED:
+        return True
+    if tokens[:1] in _OTHERS and tokens[1:2] == ("would",):
+        return True
+    return any(
+        (first in _OF_THINGS and second in _ARTICLES) or (first, second) in _OF_ANOTHER_SENSE
+        for first, second in pairwise(tokens)
+    )
 
 
 def _without_ends(tokens: tuple[str, ...]) -> tuple[str, ...]:
@@ -230,8 +261,12 @@ def verdict_beside(
         verdict = verdicts.get(begins) if tokens[at] in _JOINED and rest and not twice else None
         if verdict is not None and begins not in _NEVER_ALONE:
             bound = tokens[at] in _BOUND or (tokens[at] in _AS_LONG and verdict == "unsure")
+            if (begins[-1], tokens[at]) in _HELD_ON:
+                continue
             if begins[0] in _OPEN_ENDED or (bound and (at > 1 or verdict == "unsure")):
                 yield verdict, rest
+        if tokens[at] == "but" and rest == ("no",):
+            yield "out", begins
         if tokens[at] in {"so", "but", "then", "and"} and rest and _IRREAL.isdisjoint(tokens[:at]):
             verdict = verdict_of(rest, verdicts)
             if verdict is not None and (tokens[at] != "and" or verdict == "unsure"):

@@ -8,10 +8,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 import koirules
+from koirules.notes.forecasts import is_forecast
 from koirules.notes.numbers import number_at, plain_numbers
 from koirules.notes.reader import NotesReader, cells
 from koirules.notes.remarks import Sort
-from koirules.notes.talk import ASIDES, HEDGES, is_comparison, is_forecast, without
+from koirules.notes.talk import ASIDES, HEDGES, is_comparison, without
 from koirules.notes.verdicts import VERDICTS
 from koirules.testing import registry_with
 from koirules.vocabulary.phrases import spread
@@ -482,3 +483,80 @@ def test_so_much_is_understood_of_pages_that_no_phrase_was_taught_on(page, least
 )
 def test_numbers_and_sides_that_may_be_of_something_else(text, unread):
     assert fish_of(text).unread == (unread,)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I'll sell her as a character",
+        "you may laugh",
+        "which won't do",
+        "what shall I say",
+        "came in May",
+        "may fish",
+        "spawned in spring",
+        "in spring she was orange",
+        "I sold one in spring",
+        "small fish with big patterns look silly later",
+        "going to lunch",
+        "they often go pink when they're stressed",
+        "belly stays small",
+        "mostly goes left",
+        "we were gone by two",
+        "potential buyer waiting",
+        "it grows on you",
+        "can hold it in one hand",
+        "could hold more red",
+        "the water will clear",
+        "my wife will drop the lid",
+        "somebody will say the head is too heavy",
+        "head is elegant I'll grant",
+    ],
+)
+def test_what_is_said_of_people_and_of_the_past_is_no_forecast(text):
+    """`will`, `may`, `in spring` foretell only where they stand with what becomes of something on the fish."""
+    assert fish_of(text).forecasts == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "verdict"),
+    [
+        ("nidan, no", "out"),
+        ("nidan, mouth crooked, sorry no", "out"),
+        ("nidan, wait", "unsure"),
+        ("nidan, hmm", "unsure"),
+        ("nidan, okay", "in"),
+        ("nidan, yes", "in"),
+        ("nidan, tategoi", "in"),
+        ("keep I suppose", "keep"),
+        ("probably out", "out"),
+        ("maybe out", "unsure"),
+        ("no show fish", "out"),
+        ("I might regret it but no", "out"),
+        # The same words of other things, or before something else.
+        ("nidan, no, sandan", ""),
+        ("nidan, keep, no", "keep"),
+        ("no", ""),
+        ("keep the net still", ""),
+        ("keep still", ""),
+        ("look out", ""),
+        ("sells well", ""),
+        ("would you keep it", ""),
+        ("he'd keep it", ""),
+        ("this one grows on me", ""),
+        ("hold on tight", ""),
+        ("pass", ""),
+    ],
+)
+def test_short_verdicts_at_the_end_and_words_of_verdicts_in_another_sense(text, verdict):
+    page = PAGE.replace("grade kept", "grade keep if kiwa is sharp\ngrade kept")
+    (fish,) = koirules.read_standard(page, registry=registry_with()).read_notes(f"1: {text}").fish
+    assert fish.verdict == verdict
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["customers love a big white gap like that", "people ask for that sharp edge", "nobody will notice the missing scale"],
+)
+def test_what_people_like_of_a_fish_is_no_mere_talk(text):
+    assert fish_of(text).unread == (text,)

@@ -1,0 +1,186 @@
+"""What is said of what will come of a fish, and not of what it is.
+
+Common practice, no source; wordings from memory. A remark is a forecast only where its words say what becomes of something on
+the fish: of "will", "next year" or "usually" alone nobody can tell whether they are not said of people, of the water or of the
+sale.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from itertools import pairwise
+
+from koirules.notes.talk import ASIDES, without
+from koirules.notes.tree import SKIPPED
+from koirules.vocabulary.phrases import spread
+from koirules.vocabulary.wordings import tokens_of
+
+
+def _either(text: str) -> str:
+    """A pattern of words as a regular expression; of goes and does the tokens have goe and doe."""
+    return "(?:" + re.sub(r"\bgo\b", "goe?", re.sub(r"\((?!\?)", "(?:", text).replace(" ", r"\s")) + ")"
+
+
+_MENDS = (
+    "heal|mend|knit|ripen|improve|grow (back|out|in)|fill (in|out|up)|wash out|even out|colour up|catch up|come (good|right)|"
+    "wear off|go away|grow (apart|together)|come back"
+)
+_CHANGES = (
+    f"{_MENDS}|fade|deepen|thicken|settle|sharpen|tighten|brighten|shrink|disappear|vanish|clear|darken|lighten|pull back|"
+    "break up|open up|close up|tidy up|clean up|firm up|dry up|get (better|worse|there)|come right|move up|"
+    "peel off|rub off|die off|"
+    "drop off|fall off|come (back|up|through|and go|later)|recover"
+)
+_TURNS = (
+    f"{_CHANGES}|close|spread|split( up|)|drop|go( away|)|come( in| on| out)|grow( together| into it| on)|break down|"
+    "turn (out|into|white|black|red)|get (bigger|smaller)|move (back|on)|sink|rise|develop|come away|slip|change|look like|"
+    "stay|stretch|last|hold|set|finish|open|pull|tidy|fill|throw"
+)
+_BECOMES = (
+    f"{_TURNS}|grow|come|get|turn|move|look|break|wash|even|colour|catch|wear|firm|dry|clean|peel|rub|die|fall|cut|lose|"
+    "become|reach|join|meet|melt|bulk|put on|lift|soften|harden|run|creep|fail|follow|leave|end|bleed|gain|flatten|smooth|"
+    "straighten|blur|widen|lengthen|shorten|separate|merge|remain|weaken|strengthen|whiten|redden|swell|sag|appear|emerge|win|"
+    "keep (it|her|his)|make (a|an|2|3|4|nidan|sandan|yondan|good|fine)|take (a|2|3|4|5|some|time|year|long)|"
+    "be (?!cold|warm|hot|dark|late|lunch|tea|dinner|rain|sick of|sorry|glad|fun|back|there|all\\Z|it\\Z|me|you|my|fine\\Z|ok)\\w+"
+)
+"""What becomes of something on a fish, behind a word that says that it is still to come."""
+_SOON = (
+    "usually|often|mostly|always|normally|generally|sometimes|never|rarely|seldom|hardly ever|as a rule|more often than not|"
+    "9 time out of 10|in time|with (age|time|growth|size|the water)|by (spring|summer|autumn|winter|nisai|sansai|then|itself)|"
+    "at (2|3|4|5|nisai|sansai)|in (2|3|4|5|a few|a) (year|month|week|fortnight|season)|"
+    "in (a|the) (fortnight|mud|pond|spring|summer|autumn|winter)|in (spring|summer|autumn|winter)|"
+    "next (year|spring|summer|autumn|season|month|week)|over (winter|summer)|after (a|the) (while|winter|summer)|in the end|"
+    "one day|1 day|soon|once it (grow|settle)|when (grown|bigger|older|the water \\w+)|with (cooler|warmer|colder|softer|harder) "
+    "water|when (it|she|he|they) (grow|get|settle|slow|fill)"
+)
+_MEND, _CHANGE, _TURN, _BECOME, _WHEN = map(_either, (_MENDS, _CHANGES, _TURNS, _BECOMES, _SOON))
+
+_PEOPLE = frozenset(
+    tokens_of("""i we you who what how why where people somebody someone everybody everyone nobody anybody anyone boss wife
+    husband customer buyer judge kid child children friend neighbour man men woman women folk dealer shop price water pump net
+    light sun rain weather tub bowl bucket van lid lamp camera""")
+)
+"""Of whom or what a forecast says nothing of a fish."""
+_OVER = frozenset(
+    tokens_of(
+        "was were had sold bought spawned hatched came saw kept took used went turned been born moved ago yesterday"
+    )
+)
+"""Words of what is over."""
+_BETWEEN = r"(?:(?:well|still|not|also|just|never|even|soon|probably|slowly|always|yet|easily|perhaps|all|only|really|ever)\s)*"
+_TO_COME = re.compile(
+    rf"(?:(?<!\w)(?P<who>\w+)\s)?{_BETWEEN}(?:will|may|might|shall|(?:going|tend|expected)\sto)\s{_BETWEEN}{_BECOME}(?!\w)"
+)
+_END = rf"(?:\s(?:a\sbit|again|too|yet|though|i\sthink|you\sknow|by\sitself|fine|well|nicely|with\s\w+|or\snot|{_WHEN}))*\Z"
+_CAN_CHANGE = re.compile(
+    rf"(?:(?<!\w)(?P<who>\w+)\s)?(?:can|could|should)\s{_BETWEEN}"
+    rf"(?:{_CHANGE}|(?:split|spread|develop|follow|close|hold|change|drop|sink|grow|fill){_END}|goe?\sto\s\d+)(?!\w)"
+)
+_OF_IT = (
+    r"(?:that|it|they|those|these|this|she|he)(?:\sis)?"
+    r"(?:\s(?:the|a)\s(?:1|one|sort|kind|type|red|white|black|fish)\s(?:that|which|to))?\s(?:can\s|do\s|doe\s|just\s|all\s|also\s)*"
+)
+_OR_NOT = (
+    r"(?:\s(?:fine|well|nicely|quick|quickly|slow|slowly|again|too|you\sknow|by\sitself|and\sstay|or\sit\sdoe\snot|"
+    rf"or\sdoe\snot|or\sthey\sdo\snot|or\snot|in\smost\sof\sthem|(?:on|in)\s(?:the\s)?\w+|{_WHEN}))*\Z"
+)
+_AND_IT_CHANGES = re.compile(rf"\sand\s(?:it|that|they)\s{_CHANGE}\Z")
+_IT_CHANGES = re.compile(rf"(?:{_OF_IT}(?:{_WHEN}\s)?{_CHANGE}|{_MEND}){_OR_NOT}")
+_TURNS_ALONE = _TURN.replace("goe?(?:\\saway|)", rf"goe?(?:(?=\Z|\s{_WHEN})|\s(?:away|over|deep))")
+_USUALLY = re.compile(rf"(?:(?:that|it|they|those|these|this|she|he)\s(?:\w+\s){{0,8}}?)?{_TURNS_ALONE}(?!\w)")
+_IN_TIME = re.compile(rf"(?<!\w){_WHEN}(?!\w)")
+_MOSTLY = re.compile(
+    r"(?:(?:it|that|they|this|those|these)\s)?(?:mostly|usually|often|normally)\s(?:that\s|it\s|they\s)?"
+    rf"(?:goe?|clear|close|heal|fade|drop|{_CHANGE})\Z"
+)
+_ALSO_NOT = re.compile(rf"{_TURN}\s(?:\w+\s)?or\s(?:it|they|that)?\s?(?:doe|do)\snot\Z")
+_SHOULD_COME = re.compile(r"should\s(?:still\s|well\s)?come(?:\s(?:on|along|good|in|right|i think|i would say))?\Z")
+_LATER = re.compile(
+    rf"(?:(?<!\w)(?P<who>\w+)\s)?(?:{_TURNS_ALONE}|come|grow)\s(?:\w+\s){{0,3}}?(?:later|tomorrow|eventually|someday)(?!\w)|"
+    r"^later\s(?:\w{3,}er|better|worse)\Z|(?:\w{3,}er|better|worse)\slater\Z|(?:winner|champion)\s(?:tomorrow|later)\Z"
+)
+_WHEN_GROWN = re.compile(
+    r"(?<!\w)when\s(?:(?:it|she|he|they)\s(?:is|are)\s|it\s)?(?:big|grown|full\sgrown|grown\sup|bigger|older|[3-9]0)\Z"
+)
+_STILL_COMING = re.compile(r"(?:(?P<who>\w+)\s)?(?:is\s|are\s)?still\scoming(?:\son|\sin|\sup|\sthough)*\Z")
+_GONE = re.compile(rf"(?:is\s|are\s|be\s)?(?:gone|better|ready|clear|closed|lost)\s{_WHEN}\Z")
+_LEADS = re.compile(r"(?:(?:they say|he say|she say|i am told|so they say|and|but|then|well|oh|though)\s)+")
+_WHOLE = tuple(
+    spread(
+        """
+            give it (a year|time)( to settle|), needs (more |some |a bit more |)time,
+            needs (a|another) (year|season|summer|winter),
+            (a lot of |lots of |some |shows |full of |with |)promise, tateshita, going nowhere,
+            (tight|sharp|tight and|finished and) going nowhere,
+            one for the future, one for the shows, (a |)(long term|long time) (fish|project), (an |)easy sale,
+            (a |)late (type|developer), (kiwa|edge|edges|beni|red|white|body) late (type|developer), (means |)slow growth,
+            usually means slow growth, there is your jumbo, future jumbo,
+            (becomes|become|becoming) (a |)(monster|giant|jumbo), (that |it |)comes with (age|time|size|growth|the years),
+            (this|that) one grows, hardly ever catch up, they hardly ever catch up, keep it heals,
+            (gone|finished|over|clears) by (spring|summer|autumn|winter|two|three|four)( years|), stays small,
+            leaves (ippon|nidan|sandan|yondan), comes and goes( with the (water|food|season|weather)|),
+            wait till (it|she|he) grows,
+            (no|some|real|good|great|big|plenty of|lots of|a lot of|has|has got|shows|with|full of|)(a |) (future|potential),
+            room to grow( in (it|her|him)|), not finished growing, (could be |might be |)(the |)best it will get
+        """
+    )
+)
+_EXACT = frozenset(
+    spread(
+        """
+            it is a (proper|real|true|good|fine) (nidan|sandan|yondan|(two|three|four)( step|-step| stepper)),
+            (that is |it is |)only youth, (it is |)too early (that|to say|to tell), (that is |)the best (you|you will) get
+        """
+    )
+)
+_ANYWHERE = tuple(
+    spread(
+        """
+            what you see is what you get, what you see is the best (you will|it will) get, as good as (it|she|he) gets,
+            as good as (it|she|he) ever gets, never (turns|becomes) (to|into), all (its|her|his) life,
+            never seen (that|it|one|those) (fill|close|heal|go)( away|),
+            seen (it|them|that|those) (vanish|disappear|go|clear|mend|come back), going nowhere
+        """
+    )
+)
+
+
+def _bare(tokens: Iterable[str]) -> tuple[str, ...]:
+    return tuple(token for token in tokens if token not in SKIPPED)
+
+
+_BARE_WHOLE = frozenset(
+    words
+    for words in map(_bare, _WHOLE)
+    if len(words) > 1 or words in {("tateshita",), ("promise",), ("future",), ("potential",)}
+)
+
+
+def _found(pattern: re.Pattern[str], text: str) -> bool:
+    """Whether what a pattern says is in a text, and not said of people or of things at the tub."""
+    return any(found["who"] not in _PEOPLE for found in pattern.finditer(text))
+
+
+def is_forecast(tokens: tuple[str, ...]) -> bool:
+    """Whether a remark is about what will come of a fish, and not about what it is."""
+    tokens = without(tokens, ASIDES)[0]
+    text = _LEADS.sub("", " ".join(tokens), count=1) if _LEADS.match(" ".join(tokens)) else " ".join(tokens)
+    grown = _WHEN_GROWN.search(text) is not None and _OVER.isdisjoint(tokens)
+    if not grown and any(first in {"could", "should", "can"} and second == "be" for first, second in pairwise(tokens)):
+        return False  # `could be sharper` is said of today
+    if grown or _found(_TO_COME, text):
+        return True
+    if any(tokens[i : i + len(words)] == words for words in _ANYWHERE for i in range(len(tokens))):
+        return True
+    if tuple(text.split()) in _EXACT or (_PEOPLE.isdisjoint(tokens) and _bare(text.split()) in _BARE_WHOLE):
+        return True
+    if not _OVER.isdisjoint(tokens):
+        return False
+    if _found(_CAN_CHANGE, text) or _found(_LATER, text) or _found(_STILL_COMING, text):
+        return True
+    if any(pattern.match(text) for pattern in (_IT_CHANGES, _MOSTLY, _GONE)):
+        return True
+    if _AND_IT_CHANGES.search(text) or _SHOULD_COME.search(text) or _ALSO_NOT.search(text):
+        return True
+    return _USUALLY.match(text) is not None and _IN_TIME.search(text) is not None
