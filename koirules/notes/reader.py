@@ -164,12 +164,12 @@ class NotesReader:
         for text in line.remarks:
             remark = self.leaning.read(text, found)
             found.append(remark if _goes_on(remark, found) else Remark(text, Sort.UNKNOWN))
+        if len(found) > 1 and not any(remark.verdict for remark in found):
+            found[-1] = _as_last_word(found[-1])
         told = [number for number, remark in enumerate(found) if not _may_follow_a_verdict(remark)]
         for number, remark in enumerate(found):
             if remark.sort is Sort.VERDICT and told and told[0] < number < told[-1]:
                 found[number] = evolve(remark, sort=Sort.UNKNOWN, verdict="")  # neither first nor last of what is told
-        if len(found) > 1 and not any(remark.verdict for remark in found):
-            found[-1] = _as_last_word(found[-1])
         return found
 
     def cell(self, trait: Trait, text: str) -> Reading | None:

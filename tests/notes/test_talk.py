@@ -535,7 +535,7 @@ def test_what_is_said_of_people_and_of_the_past_is_no_forecast(text):
         ("I might regret it but no", "out"),
         # The same words of other things, or before something else.
         ("nidan, no, sandan", ""),
-        ("nidan, keep, no", "keep"),
+        ("nidan, keep, no", ""),
         ("no", ""),
         ("keep the net still", ""),
         ("keep still", ""),
