@@ -3,9 +3,9 @@
 Comparison, arithmetic, constant, and/or, negation and deletion mutants of the rooms below, COUNT of them drawn by the seed (500
 and 1 by default). A change of the code draws few others: each place has its own lot, from its file, its function and its text.
 The tests run once with coverage, each test as a context. Each mutant is then tried in a copy of the checkout by the tests that
-reach its line: the quickest first, then others drawn by the seed. A line that runs at import is tried by the tests of its room.
-What is called killed was seen by a test; what survives may still be seen by a test that was not drawn. Prints the survivors;
-those that change nothing that can be seen are listed in EQUIVALENT, each with the reason.
+reach its line: the quickest first, then others drawn by the seed, as many as take a minute. A line that runs at import is tried
+by the tests of its room. What is called killed was seen by a test; what survives may still be seen by a test that was not drawn.
+Prints the survivors; those that change nothing that can be seen are listed in EQUIVALENT, each with the reason.
 
 FOLDER keeps what the tests reach and which mutants were killed. A second run with it tries the survivors alone; delete
 `reached.json` in it where there are new tests.
@@ -25,6 +25,7 @@ import tempfile
 from collections import Counter
 from collections.abc import Iterator, Mapping
 from concurrent.futures import ThreadPoolExecutor
+from importlib.util import cache_from_source
 from pathlib import Path
 from queue import Queue
 
@@ -37,7 +38,7 @@ ROOT = Path(__file__).parents[2]
 ROOMS = {
     "koirules/meaning": ("tests/meaning", "tests/judge", "tests/grading"),
     "koirules/rounds": ("tests/grading", "tests/commands/test_rounds.py", "tests/rulesets"),
-    "koirules/vocabulary": ("tests/vocabulary", "tests/formats", "tests/measures"),
+    "koirules/vocabulary": ("tests/vocabulary", "tests/formats", "tests/measures", "tests/notes"),
 }
 """Each room with the tests that are asked about a line that runs at import."""
 
@@ -65,7 +66,10 @@ TESTS = (
 """The tests that are asked at all."""
 
 QUICKEST, DRAWN = 40, 200
-"""How many tests try a mutant first, and how many more where none of these sees it."""
+"""How many tests try a mutant first, and at most how many more where none of these sees it."""
+
+SECONDS = 60
+"""How long those drawn may take together, as they took under coverage."""
 
 NEVER_ENDS = 600
 """Seconds after which a mutant counts as seen: its tests do not end."""
@@ -194,7 +198,8 @@ def reached(folder: Path) -> tuple[dict[str, dict[int, set[str]]], dict[str, flo
 
 
 def _pytest(folder: Path, *words: str, timeout: int = NEVER_ENDS) -> subprocess.CompletedProcess[bytes]:
-    clean = {**os.environ, "PYTHONPATH": str(folder), "KOIRULES_CACHE": "off", "PYTHONDONTWRITEBYTECODE": "1"}
+    clean = {**os.environ, "PYTHONPATH": str(folder), "KOIRULES_CACHE": "off", "OMP_NUM_THREADS": "1"}
+    clean.pop("PYTHONDONTWRITEBYTECODE", None)
     # One process: with others, coverage does not know which test runs.
     options = ["-o", "addopts=--import-mode=importlib", "-p", "no:cacheprovider", "--hypothesis-seed=1"]
     command = [sys.executable, "-m", "pytest", "-q", *options, *words]
@@ -205,21 +210,30 @@ def tried(path: Path, text: str, folder: Path, batches: list[list[str]]) -> bool
     """Whether a test fails with a file of another text."""
     target = folder / path.relative_to(ROOT)
     before = target.read_text(encoding="utf-8")
+    compiled = Path(
+        cache_from_source(str(target))
+    )  # known by second and size alone: a mutant may have those of another
+    compiled.unlink(missing_ok=True)
     target.write_text(text, encoding="utf-8")
     try:
         return any(_pytest(folder, "-x", *batch).returncode != 0 for batch in batches if batch)
     except subprocess.TimeoutExpired:
         return True
     finally:
+        compiled.unlink(missing_ok=True)
         target.write_text(before, encoding="utf-8")
 
 
-def _batches(room: str, tests: set[str], seconds: Mapping[str, float], seed: int) -> list[list[str]]:
-    if not tests:
-        return [[test for test in ROOMS[room] if (ROOT / test).exists()]]
+def _batches(room: str, reaching: set[str], seconds: Mapping[str, float], seed: int) -> list[list[str]]:
+    tests = reaching or {test for test in seconds if test.startswith(ROOMS[room])}
     quickest = sorted(sorted(tests), key=lambda test: seconds.get(test, 1.0))
     first, rest = quickest[:QUICKEST], quickest[QUICKEST:]
-    return [first, random.Random(seed).sample(rest, min(DRAWN, len(rest)))]
+    drawn, left = [], float(SECONDS)
+    for test in random.Random(seed).sample(rest, min(DRAWN, len(rest))):
+        if seconds.get(test, 1.0) <= left:
+            drawn.append(test)
+            left -= seconds.get(test, 1.0)
+    return [first, drawn]
 
 
 class Kept:
