@@ -130,8 +130,10 @@ class Building:
         for one in spoken:
             for reading, wordings in one.bare.items():
                 stated = read_alone(trait.name, reading, self.rules.traits)
-                for wording in wordings_in(wordings):
-                    if stated is not None:
+                if stated is None:
+                    continue
+                for pattern in wordings_in(wordings):
+                    for wording in examples_of(sequel_of(pattern)):
                         self.bare.setdefault(compared(tokens_of(wording)), Means(wording, stated, after=one.after))
                         self.said.append(f"{wording}.={stated}")
 

@@ -9,7 +9,7 @@ from attrs import evolve, field, frozen
 
 from koirules.notes.forecasts import is_forecast
 from koirules.notes.found import Found, hedge
-from koirules.notes.lexicon import Hit, Lexicon
+from koirules.notes.lexicon import Lexicon
 from koirules.notes.numbers import number_at, plain_numbers
 from koirules.notes.scan import GENERAL, NEGATIONS, WHERE, Scan, told
 from koirules.notes.talk import (
@@ -23,10 +23,7 @@ from koirules.notes.talk import (
     is_talk,
     without,
 )
-from koirules.notes.tree import (
-    ARTICLES,
-    SKIPPED,
-)
+from koirules.notes.tree import SKIPPED, compared
 from koirules.notes.verdicts import VERDICTS, WHOLE_VERDICTS, verdict_beside, verdict_of
 from koirules.vocabulary.kinds import Count, Places, Scale
 from koirules.vocabulary.wordings import tokens_of
@@ -218,7 +215,7 @@ class RemarkReader:
                 if hit.means is None:
                     break
                 rest = tokens[hit.end :]
-                if hedged and tuple(t for t in tokens if t not in ARTICLES) != _bare(hit):
+                if hedged and compared(tokens) != compared(tokens_of(hit.wording)):
                     continue
                 if all(token in SKIPPED for token in rest):
                     return told(hit.means, hit.means.wording)
@@ -274,10 +271,6 @@ class RemarkReader:
         ):
             return tokens, False
         return without(tokens, SOFTENERS)
-
-
-def _bare(hit: Hit) -> tuple[str, ...]:
-    return tuple(token for token in tokens_of(hit.wording) if token not in ARTICLES)
 
 
 def _starts(tokens: Sequence[str], at: int) -> bool:

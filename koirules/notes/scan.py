@@ -28,7 +28,7 @@ from koirules.vocabulary.units import OWN_UNITS, Dimension
 from koirules.vocabulary.wordings import NUMBERS, tokens_of
 
 NEGATIONS = frozenset({"no", "not", "without", "never", "neither", "zero", "0", "nothing"})
-_NONE_BEHIND = frozenset({"none", "no", "nil", "absent", "missing", "0", "nowhere"})
+_NONE_BEHIND = frozenset({"none", "no", "nil", "absent", "missing", "0", "nowhere", "nashi"})
 _SIZES = frozenset({"small", "tiny", "little", "big", "large", "fine", "minute", "single", "lone", "odd", "isolated"})
 _PRAISE = frozenset(
     wordings_in("good, nice, fine, clear, clean, proper, true, typical, strong, great, everyday, simple, decent")
@@ -53,6 +53,8 @@ _ALL_OVER = (
 )
 _TRACES = frozenset({"trace", "touch", "hint", "sign", "start", "beginning", "suggestion", "spot", "case"})
 """`a touch of hikui`, `no sign of hikui`."""
+_POINTING = frozenset({"this", "that"})
+"""`a cooler red, this one`: no number stands there."""
 _FREE = frozenset({"free", "clear", "clean", "devoid"})
 _AFTER_NOT = frozenset({"a", "an", "any", "single", "1", "find", "see", "spot"})
 _EMPHASIS = tuple(
@@ -143,6 +145,9 @@ class Scan:
             behind = self.tokens[at + 1 : at + 2]
             if behind == ("of",) and (token in _TRACES or (token in _FREE and not negated)):
                 at, negated = at + 2, negated or token in _FREE
+                continue
+            if token in _POINTING and behind == ("1",) and not negated:
+                at += 2
                 continue
             emphasis = next((len(words) for words in _EMPHASIS if self.tokens[at : at + len(words)] == words), 0)
             if emphasis and self.found and not negated:

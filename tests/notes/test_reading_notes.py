@@ -316,7 +316,7 @@ def test_the_remarks_of_the_pages_are_read_as_they_were_meant(page, least):
         (
             "late_breeder",
             0.92,
-            ["shiroji fair", "skin fine"],
+            ["shiroji fair"],
         ),
         (
             "late_dealer",
