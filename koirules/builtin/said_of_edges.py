@@ -104,8 +104,7 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
         },
         alone={
             "at most fair": short_of("sharp|crisp", "sharper|crisper")
-            + ", kiwa not there yet, kiwa not yet there, kiwa "
-            "not ready, edges not there yet, kiwa still coming, "
+            + ", kiwa not there yet, kiwa not yet there, kiwa not ready, edges not there yet, kiwa still coming, "
             + each_of(
                 "{soft} {at} the edges",
                 soft="bit soft|little soft|touch soft|bit fuzzy|bit woolly|slightly soft|bit blurred|bit ragged",
@@ -170,13 +169,17 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
     Spoken(
         "kiwa",
         each_of("{at} {end}", at="at the|", end=_ENDS.replace(", ", "|"))
-        + ", on edge, at edge, round edge, around edge, along edge, all round edge, at all edge, on all edge, round rim, at border",
+        + ", on edge, at edge, round edge, around edge, along edge, all round edge, at all edge, on all edge, round rim, at "
+        "border",
         levels={
             "razor": f"{_CUT}, {_DRAWN}, razor sharp, sharp as a knife, sharp as a razor, like a knife, like a razor, very "
             "sharp",
-            "sharp": "sharp, crisp, clean, ever so clean, neat, tidy, hard, tight, clear, cut clean, clean cut, well cut, well defined, sharply cut, cleanly cut",
+            "sharp": "sharp, crisp, clean, ever so clean, neat, tidy, hard, tight, clear, cut clean, clean cut, well cut, "
+            "well defined, sharply cut, cleanly cut",
             "at most fair": short_of("sharp|crisp", "sharper|crisper"),
-            "blurred": "blurred, soft, fuzzy, woolly, blurry, ragged, smudged, bleeding, smeared, frayed, feathered, loose, messy, untidy, furry, rough, pinkish, hazy, goes fuzzy, goes soft, goes woolly, all fuzzy, all blurry, smudgy",
+            "blurred": "blurred, soft, fuzzy, woolly, blurry, ragged, smudged, bleeding, smeared, frayed, feathered, loose, "
+            "messy, untidy, furry, rough, pinkish, hazy, goes fuzzy, goes soft, goes woolly, all fuzzy, all blurry, "
+            "smudgy",
         },
         apart=True,
     ),
@@ -301,13 +304,14 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             "fair": "okay ish, ok ish, normal, usual",
         },
         alone={
-            "is sharp": f"(sharp|crisp|neat|tidy|clean cut|well cut) (all round|everywhere|all the way round|all over), {_CRISP} (behind|at the back|at the rear), "
-            f"{_CRISP} (where|just where|right where) the red (ends|stops|meets the white), (a|) {_CRISP} (line|break|"
-            "cut|finish) (to|against|into|from|between) (the|) (white|red and white), (red|hi|beni|patches) (ends|end|"
-            "stops|stop|finishes|finish) (clean|cleanly|sharp|sharply|dead|abruptly|crisply|like cut|as if cut|"
-            f"neatly)(| everywhere), {_WHICH_PATCH} (is|) (sharp|crisp|well cut|clean cut|sharply cut|cleanly cut), no (blur|fuzz|fuzziness|bleeding) (anywhere|at the edges|at all|on the edges|), nothing "
-            "(fuzzy|blurred|woolly) (about it|anywhere|), not a (bit|touch) (fuzzy|blurred|woolly|blurry), (knife|paper "
-            "cut|paper) edged, paper cut edges, hard edges",
+            "is sharp": "(sharp|crisp|neat|tidy|clean cut|well cut) (all round|everywhere|all the way round|all over), "
+            f"{_CRISP} (behind|at the back|at the rear), {_CRISP} (where|just where|right where) the red (ends|stops|"
+            f"meets the white), (a|) {_CRISP} (line|break|cut|finish) (to|against|into|from|between) (the|) (white|red "
+            "and white), (red|hi|beni|patches) (ends|end|stops|stop|finishes|finish) (clean|cleanly|sharp|sharply|dead|"
+            f"abruptly|crisply|like cut|as if cut|neatly)(| everywhere), {_WHICH_PATCH} (is|) (sharp|crisp|well cut|"
+            "clean cut|sharply cut|cleanly cut), no (blur|fuzz|fuzziness|bleeding) (anywhere|at the edges|at all|on the "
+            "edges|), nothing (fuzzy|blurred|woolly) (about it|anywhere|), not a (bit|touch) (fuzzy|blurred|woolly|"
+            "blurry), (knife|paper cut|paper) edged, paper cut edges, hard edges",
             "is razor": f"{_LIKE_CUT}, (like|as if|as though) (a|) {_STUCK_ON}, sharp (like|as if) cut, as if cut out, "
             "(like|as if|as though) (it was|they were|it is|) cut (out|out of paper|from paper|with a knife|with "
             "scissors), cut like paper, like cut paper",
@@ -318,8 +322,8 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             "off|over|) (into|in|on) the white, (red|hi|beni) melts away, (hard|impossible) to (say|see|tell) where "
             f"(it|the red|the patch) (ends|stops), like (a|an|) {_SPILT}, kiwa (nashi|boke|bokete|amai), boke kiwa, "
             "bokete iru",
-            "at most fair": f"not (clean|crisp|tidy|tight) (on|at|round) the {_EDGES}, (edges|edge|kiwa) (let|"
-            "lets) it down, (wants|needs|could do with) (sharpening|tightening|some sharpening|some edge)",
+            "at most fair": f"not (clean|crisp|tidy|tight) (on|at|round) the {_EDGES}, (edges|edge|kiwa) (let|lets) it "
+            "down, (wants|needs|could do with) (sharpening|tightening|some sharpening|some edge)",
         },
         bare={
             "at least sharp": "crisp, very sharp, kiwa in, kiwa already in, kiwa in already, edges in",
@@ -350,11 +354,13 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
         alone={
             "at least 2": "sashi (goes|runs|reaches|is|) (too|very|rather|quite) (far|far back|deep|wide|long), (too much|a "
             "lot of|lots of|plenty of) (blush|shading|pink) (in front|at the front), sashi a mile (long|wide|deep)",
-            "above 0": "(still|) (some|a bit of|a trace of|a touch of) sashi (left|there|showing|to close|to come|"
-            "), sashi (still|) (there|in|left|visible|to close|showing|present), (nice|lovely|soft|a soft|) (blush|"
-            "shading|shade|pink) (in front|at the front|under the white|at the front edge), (red|hi) (shows|showing|"
-            "shining|) (under|through) the white (in front|at the front), white over red (in front|at the front), "
-            f"(that|with that|a) blush under the white, {_FRONT} (is|) (shaded|pink|pinkish|soft pink|blurry|blurred), shaded front edge, (shaded|pink|blurry) front edges, (shaded|pink|pinkish|soft pink|blurry|blurred) (in front|at the front)",
+            "above 0": "(still|) (some|a bit of|a trace of|a touch of) sashi (left|there|showing|to close|to come|), sashi "
+            "(still|) (there|in|left|visible|to close|showing|present), (nice|lovely|soft|a soft|) (blush|shading|"
+            "shade|pink) (in front|at the front|under the white|at the front edge), (red|hi) (shows|showing|shining|) "
+            "(under|through) the white (in front|at the front), white over red (in front|at the front), (that|with "
+            f"that|a) blush under the white, {_FRONT} (is|) (shaded|pink|pinkish|soft pink|blurry|blurred), shaded "
+            "front edge, (shaded|pink|blurry) front edges, (shaded|pink|pinkish|soft pink|blurry|blurred) (in front|at "
+            "the front)",
             "is 0": "sashi nashi, not a scale of sashi",
             "at most 1": f"(red|patches|steps|) (sharp|crisp|clean|cut) (in front|at the front), {_FRONT} (is|) (sharp|"
             "crisp|clean|short|tight|closed|neat|tidy|good|fine|nice), (sharp|crisp|clean|neat|tidy|tight) (in front|at "

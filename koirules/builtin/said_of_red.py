@@ -24,9 +24,8 @@ _LIKE_ORANGE = (
     "prawn|shrimp|pumpkin|persimmon|tangerine|mandarin|satsuma|orange squash|egg yolk|yolk|curry|saffron|sunset|mango|rust)"
 )
 _LIKE_BRIGHT_RED = (
-    "(tomato soup|tomato ketchup|ketchup|tomato sauce|tomato paste|chilli|chilli powder|red pepper|pepper|paprika|"
-    "poppy|strawberry|post box|phone box|red lacquer|lacquer box|sealing wax|cherry tomato|"
-    "brick dust|geranium|ladybird)"
+    "(tomato soup|tomato ketchup|ketchup|tomato sauce|tomato paste|chilli|chilli powder|red pepper|pepper|paprika|poppy|"
+    "strawberry|post box|phone box|red lacquer|lacquer box|sealing wax|cherry tomato|brick dust|geranium|ladybird)"
 )
 _LIKE_PURPLE = (
     "(wine|red wine|plum|damson|beetroot|liver|raw liver|blackcurrant|bruise|aubergine|old wine|port|port wine|black "
@@ -48,8 +47,8 @@ _LIKE_VEIL = (
     "paper)"
 )
 _WORN = (
-    "((old|worn|threadbare|worn out|shabby) (carpet|rug|blanket|sofa|teddy|mat|doormat)|patchwork|patchwork quilt|"
-    "moth eaten (jumper|coat|blanket|carpet|rug|sweater)|bad paint job|badly painted wall|camouflage|tie dye)"
+    "((old|worn|threadbare|worn out|shabby) (carpet|rug|blanket|sofa|teddy|mat|doormat)|patchwork|patchwork quilt|moth "
+    "eaten (jumper|coat|blanket|carpet|rug|sweater)|bad paint job|badly painted wall|camouflage|tie dye)"
 )
 _COLOUR = "(red|reds|hi|beni|colour|tone|shade|it|)"
 _COLOUR_ITSELF = "(red|hi|beni|colour)"
@@ -392,8 +391,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         levels={
             "orange": f"{_ORANGE} (base|based|type|tone|toned|in tone|side|iro|tint|tinge|cast), like (an|a|) "
             f"{_LIKE_ORANGE}, salmon, salmon pink, peach, peachy, warm orange, dark orange, burnt orange",
-            "is orange_red or red": f"like (a|) {_LIKE_BRIGHT_RED}, {_LIKE_BRIGHT_RED}, terracotta, lacquer, more "
-            "lacquer than orange, like a roof tile, like roof tiles",
+            "is orange_red or red": f"like (a|) {_LIKE_BRIGHT_RED}, {_LIKE_BRIGHT_RED}, terracotta, lacquer, more lacquer "
+            "than orange, like a roof tile, like roof tiles",
             "purple_red": f"like (a|) {_LIKE_PURPLE}, blackish, nearly black, purple (tinge|tint|cast|tone|toned), a purple "
             "(tinge|tint|cast) to it, on the cold side, cooler, coolish, plum, damson, ruby, liver, murasaki",
         },
@@ -403,8 +402,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "orange toned, (more|rather) orange than (red|true red|i like), goldfish (red|orange|colour), (bit|touch|"
             "shade|tad) (too|) orange",
             "is orange_red": "orangey red, orangy red, (rust|rusty) (red|colour|coloured)",
-            "is orange_red or red": f"{_LIKE_BRIGHT_RED} (red|hi|beni), terracotta red, (red|hi|beni|colour) "
-            "(is|) (more|closer to) lacquer than (to|) orange, more lacquer than orange",
+            "is orange_red or red": f"{_LIKE_BRIGHT_RED} (red|hi|beni), terracotta red, (red|hi|beni|colour) (is|) (more|"
+            "closer to) lacquer than (to|) orange, more lacquer than orange",
             "is red": "real red, true red, red red, a red red, red through and through",
             "is purple_red": f"{_LIKE_PURPLE} (red|hi|beni), (blackish|cooler|coolish|purplish) (red|hi|beni), (red|hi|"
             "beni) (with a|has a) (purple|blue|bluish) (tinge|tint|cast|tone), purple (tinge|tint|cast) (to|in) the "
@@ -413,8 +412,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         bare={
             "is orange": f"{_ORANGE}, salmon, salmon pink, tangerine, pumpkin, like (an orange|persimmon|a goldfish|"
             "marmalade|salmon|a tangerine|a pumpkin|orange peel|apricot jam|smoked salmon|a boiled prawn|cooked prawns)",
-            "is orange_red or red": "like (tomato soup|a tomato|ketchup|tomato ketchup|a chilli|red lacquer|a "
-            "poppy|a strawberry), tomato, ketchup, post box red, post box",
+            "is orange_red or red": "like (tomato soup|a tomato|ketchup|tomato ketchup|a chilli|red lacquer|a poppy|a "
+            "strawberry), tomato, ketchup, post box red, post box",
             "is purple_red": "purple, murasaki, claret, burgundy, like (wine|red wine|beetroot|raw liver|blackcurrant|plums)",
         },
         of_parts="all",
@@ -529,7 +528,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             f"eyes, {_COLOUR_ITSELF} hits you in the eye, (koi|tsuyoi|yoi) (beni|hi), (red|colour|beni) (comes|shines) "
             "through (strongly|strong|well), (red|colour) (you notice|you see) (from across|across) the (tub|yard|"
             "pond), good honest red, honest red",
-            "is pale": f"(red|hi|beni|colour) like (a|an|) {_LIKE_WEAK}, (watery|washed out|faded|bleached) (pinkish|pink|) (red|hi|beni|colour), red washed out, weak (red|beni|hi|colour), red more pink than red",
+            "is pale": f"(red|hi|beni|colour) like (a|an|) {_LIKE_WEAK}, (watery|washed out|faded|bleached) (pinkish|pink|) "
+            "(red|hi|beni|colour), red washed out, weak (red|beni|hi|colour), red more pink than red",
             "at most fair": "(needs|wants|could do with|could use) (more|some|a bit more|a lot more) colour (in it|in the "
             "red|), (lacks|short of|lacking) (in|) (colour|strength|strength in the red|punch|fire), could be redder, "
             "could be (stronger|deeper) in (the red|colour), not red enough",
@@ -545,8 +545,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "fading",
         alone={
             "at most marked": "(red|hi|beni|patch) (half|partly|mostly) gone, (red|hi|beni) (peeling|flaking|worn|rubbed) "
-            "(off|away|), (red|hi|beni) (coming|worn|peeling|flaking) off, like (flaking|peeling) paint, (red|"
-            "hi|beni) not holding, (red|hi|beni) (does not|is not) (hold|holding)",
+            "(off|away|), (red|hi|beni) (coming|worn|peeling|flaking) off, like (flaking|peeling) paint, (red|hi|beni) "
+            "not holding, (red|hi|beni) (does not|is not) (hold|holding)",
             "is none": "(red|hi|beni) (safe|secure|here to stay|stable|fixed), stable (red|hi|beni), (beni|red|hi) holding",
         },
         of_parts="all",

@@ -447,10 +447,10 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         levels={
             "superb": "very strong, very high, varnished, lacquered, as if (varnished|lacquered|polished|waxed), blinding, "
             f"out of this world, unbelievable, like (a|an|) {_LIKE_GLASS}, as {_LIKE_GLASS}, smooth as {_LIKE_GLASS}",
-            "good": "right, there, quality, glistening, glistens, sparkles, silky, satiny, satin, pearly, wet looking, moist, "
-            "oily, fine grained, fine and shiny, thin and shiny, thin shiny, thin and fine, fine and thin, smooth and "
-            "shiny, soft and shiny, waxy, creamy smooth, velvety, supple, healthy looking, the best thing about (it|"
-            "her|him), its best point, her best point, his best point, tight, fresh, living, young",
+            "good": "right, there, quality, glistening, glistens, sparkles, silky, satiny, satin, pearly, wet looking, "
+            "moist, oily, fine grained, fine and shiny, thin and shiny, thin shiny, thin and fine, fine and thin, "
+            "smooth and shiny, soft and shiny, waxy, creamy smooth, velvety, supple, healthy looking, the best thing "
+            "about (it|her|him), its best point, her best point, his best point, tight, fresh, living, young",
             "fair": "normal, usual, ordinary, okay ish, ok ish",
             "at most fair": "rough, rough looking, roughish, coarse, coarse looking, grainy, gritty, bumpy, sandpapery, "
             "arai, dry looking, on the rough side, on the dull side, on the dry side, on the coarse side, could be "
@@ -470,14 +470,14 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             f"(blinding|dazzling|unbelievable|tremendous|very high|very strong|extraordinary) {_SHINE}, {_SHINE} (is|) "
             "(unbelievable|blinding|dazzling|out of this world|tremendous), (silk|satin|pearl|porcelain) skin",
             "at least good": f"(look at|just look at|would you look at|see) (the|that|this) (skin|{_SHINE}) (on (that|it|"
-            f"her|him|this)|), the {_SHINE} on (this|that), (what a|what) {_SHINE} (on|to) "
-            f"(it|her|him|this one), quality skin, (glossy|shiny) coat, (lovely|nice|good) wet look, glistens, {_BODY} "
-            "glistens, sparkles (in the (sun|light)|), (oily|soft|satin|silky|pearly|pearl|deep|wet|warm|gentle|subtle|"
-            f"quiet|mother of pearl) {_SHINE}, silky skin, smooth and shiny, (fine|thin) (and|) (fine|shiny|glossy|"
-            "smooth) skin, skin (is|) (fine|smooth|thin) (and|) (shiny|glossy|fine), fine skin, skin fine, (love|like|i "
-            "love|i like|i do like) (the|that|this|her|his|its) skin, skin is (the best thing|the best part|the best "
-            "point|its best point|what i like) (about (it|her|him)|on (it|her|him)|), skin underneath is (good|fine|"
-            "nice), good skin (under|underneath) (it|that|)",
+            f"her|him|this)|), the {_SHINE} on (this|that), (what a|what) {_SHINE} (on|to) (it|her|him|this one), "
+            f"quality skin, (glossy|shiny) coat, (lovely|nice|good) wet look, glistens, {_BODY} glistens, sparkles (in "
+            "the (sun|light)|), (oily|soft|satin|silky|pearly|pearl|deep|wet|warm|gentle|subtle|quiet|mother of pearl) "
+            f"{_SHINE}, silky skin, smooth and shiny, (fine|thin) (and|) (fine|shiny|glossy|smooth) skin, skin (is|) "
+            "(fine|smooth|thin) (and|) (shiny|glossy|fine), fine skin, skin fine, (love|like|i love|i like|i do like) "
+            "(the|that|this|her|his|its) skin, skin is (the best thing|the best part|the best point|its best point|what "
+            "i like) (about (it|her|him)|on (it|her|him)|), skin underneath is (good|fine|nice), good skin (under|"
+            "underneath) (it|that|)",
             "at most fair": "(rough|coarse|grainy|gritty|sandpapery|arai) (looking|) (skin|hada), hada arai, (skin|hada|"
             "texture) (is|) (a bit|a touch|a little|rather|slightly|) (rough|coarse|grainy|gritty) (looking|to look at|"
             "), (lacks|short of|wants|needs) (some|a bit of|) sparkle",
@@ -505,8 +505,10 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "free of blemishes, without blemishes",
         },
         alone={
-            "is dirty": f"{_DIRTY} (in|on) the (white|skin|shiroji), (small|) (dark|brown|dirty) (shadow|smudge|cloud|smear|blotch) (on|over|behind|in|along) the (back|shoulder|head|side|white|flank|left|right|left side|"
-            "right side), a shadow on the white, discoloured (patch|spot|area|bit) (on|behind|along) the (back|shoulder|head|side|flank|belly|tail), (brown|dirty|grey|yellow|dark) (stain|smudge) on the (side|left "
+            "is dirty": f"{_DIRTY} (in|on) the (white|skin|shiroji), (small|) (dark|brown|dirty) (shadow|smudge|cloud|"
+            "smear|blotch) (on|over|behind|in|along) the (back|shoulder|head|side|white|flank|left|right|left side|"
+            "right side), a shadow on the white, discoloured (patch|spot|area|bit) (on|behind|along) the (back|"
+            "shoulder|head|side|flank|belly|tail), (brown|dirty|grey|yellow|dark) (stain|smudge) on the (side|left "
             f"side|right side), (looks |)like (a|an|) {_LIKE_DIRT}, like it (is|has been) in (coal|the coal|soot|the "
             "mud)",
             "at most fair": f"{_PINK} (on|at|along|round|under|near|by|all over|all along) the (belly|underside|vent|tail "
@@ -514,8 +516,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             f"{_TRIP}, skin {_PINK} (from|after|off) (the|) {_TRIP}, skin (is|) (flushed|reddened|blushed|bloodshot), "
             "bloodshot skin, (blood|red) (in|under) the skin, stress pink, stress (red|redness), (some|a bit of|a "
             "little|slight|) redness (on|in|along|round) the (skin|belly|white|sides|flanks), pink underneath, (small|"
-            "tiny|little|slight|minor|) (mark|flaw|scuff) (on|in) the (skin|white|back|side|shoulder|flank), "
-            "(skin marks|skin mark), marks on (the|its) skin",
+            "tiny|little|slight|minor|) (mark|flaw|scuff) (on|in) the (skin|white|back|side|shoulder|flank), (skin "
+            "marks|skin mark), marks on (the|its) skin",
             "is clean": "(clean|spotless|immaculate) (all over|everywhere|from head to tail|from nose to tail), no (dirt|"
             "grime|muck) (on it|in it|in the white|anywhere|), no (blemish|blemishes) (anywhere|at all|to be seen|), "
             "nothing (to see|wrong) (on|with) the skin, (immaculate|flawless|spotless|unmarked) skin, skin (perfectly|"
@@ -534,8 +536,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "beauty spot|(dark|black) (speckle|scale|fleck|freckle|pinprick|point)|pinprick of black|black pinprick|(bit|spot|"
         "dot|touch) of black)",
         alone={
-            "at least 2": "(sprinkled|flecked) with (black|pepper|ink|soot), ink (spots|splashes|flicks), (some|a "
-            "few|little|tiny|odd|) bits of black (in the white|on the back|on it|), (like|looks like|as if) (somebody|"
+            "at least 2": "(sprinkled|flecked) with (black|pepper|ink|soot), ink (spots|splashes|flicks), (some|a few|"
+            "little|tiny|odd|) bits of black (in the white|on the back|on it|), (like|looks like|as if) (somebody|"
             "someone|you|they|i) (flicked|splashed|spilled|dropped) (ink|pepper|soot|coal dust) (at it|on it|over it|at "
             "her|all over it|all over|), (like|looks like|as if) (somebody|someone|they) peppered (it|her|him), "
             "(somebody|someone) (is|has been|was) at the pepper (pot|mill|), like (fly (dirt|specks|muck)|soot|pepper) "
@@ -562,9 +564,9 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         alone={
             "at least finished": "(red|hi|beni|colour|kiwa|it|she|he|) (finished|finishes|done|ripe|mature|in|closed) (far "
             "|much |way |a bit |)too (early|soon|quick|fast|quickly), (red|hi|beni|colour|kiwa|finish) (far |much |a "
-            "bit |)too early, too early (kiwa|finish|finished), (red|hi|beni|colour) (finished|done|ripe|closed) early, (an|) early (finisher|developer), hayajiage, (mature|ripe) (red|beni|hi|colour), (the|) "
-            "(deep|) (red|beni|hi) (is|) (sort of|kind of|already|all|very|) (mature|ripe|fully developed) (for (its|"
-            "her|his) age|)",
+            "bit |)too early, too early (kiwa|finish|finished), (red|hi|beni|colour) (finished|done|ripe|closed) early, "
+            "(an|) early (finisher|developer), hayajiage, (mature|ripe) (red|beni|hi|colour), (the|) (deep|) (red|beni|"
+            "hi) (is|) (sort of|kind of|already|all|very|) (mature|ripe|fully developed) (for (its|her|his) age|)",
             "at most middle": "(red|hi|beni|colour) not (tight|set|closed|firm|there|through|in) (yet|at all), (red|hi|"
             "beni|colour) (is|) (still|) (raw|immature|unripe|green|young), (young|raw|unripe|immature) (red|beni|hi|"
             "colour), half finished, (red|hi|beni|colour) (still|) (opening|developing|half done|half there|loose), "

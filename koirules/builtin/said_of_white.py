@@ -125,40 +125,40 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "snow": f"like (a|an|) {_LIKE_SNOW}, as {_LIKE_SNOW}, white as (a|an|) {_LIKE_SNOW}, white like (a|an|) "
             f"{_LIKE_SNOW}, whiter than white, that hurts the eyes, pure snow, whitest, egg white, wet snow, snow like, "
             "rice white, very very white, brilliant white",
-            "cream": f"like (a|an|) {_LIKE_CREAM}, rather cream than white, more cream than white, cream rather than white, magnolia, tea coloured, milk tea, champagne, straw, oatmeal, usual, normal, reasonable",
+            "cream": f"like (a|an|) {_LIKE_CREAM}, rather cream than white, more cream than white, cream rather than white, "
+            "magnolia, tea coloured, milk tea, champagne, straw, oatmeal, usual, normal, reasonable",
             "yellow": f"kiiro, kiiroi, too yellow, yellow (like|as) (a|an|) {_LIKE_YELLOW}, like (a|an|) {_LIKE_YELLOW}, "
             "jaundiced, nicotine stained, mustard, straw yellow, very yellowish",
-            "at most white": f"like (a|an|) {_LIKE_GREY}, greyed, not really white, not there yet, not white yet, not special, not what i want, blueish tinge, blue tinge, sallow, weakish, could be whiter",
-            "at least white": "kirei, evenly good, ok and clean, (clean|good|white) and thick, with no "
-            "cast, has no cast, without a cast, free of any cast, good enough to eat off, the best thing about (it|her|"
-            "him)",
+            "at most white": f"like (a|an|) {_LIKE_GREY}, greyed, not really white, not there yet, not white yet, not "
+            "special, not what i want, blueish tinge, blue tinge, sallow, weakish, could be whiter",
+            "at least white": "kirei, evenly good, ok and clean, (clean|good|white) and thick, with no cast, has no cast, "
+            "without a cast, free of any cast, good enough to eat off, the best thing about (it|her|him)",
             "white": "white enough, okay ish, in order, white all over, clean all over",
         },
         alone={
             "is snow": "white white, really white white, whitest white (you ever saw|i have seen|in the tub|), whiter than "
             f"white, (yukihada|yuki hada), {_WHITE} (hurts|dazzles) the eyes, white that hurts the eyes, (snow|paper|"
-            f"milk|rice|egg|porcelain|brilliant|dazzling|gleaming) white, (white|shiroji|white ground|ground) like (a|an|) {_LIKE_SNOW}, white "
-            f"(like|as) (a|an|) {_LIKE_SNOW}",
+            "milk|rice|egg|porcelain|brilliant|dazzling|gleaming) white, (white|shiroji|white ground|ground) like (a|"
+            f"an|) {_LIKE_SNOW}, white (like|as) (a|an|) {_LIKE_SNOW}",
             "at least white": "bright white (from the gills (back|on)|all over|throughout|), yellow free, (white|skin) "
             "yellow free, no (cast|tinge|tint|cream|grey) (in it|in the white|to it|to the white|anywhere|at all), "
             "white has no (cast|tinge), (no|not a bit of|not a trace of|hardly any) (yellow|cream) (in|on) (her|him|"
             "this one), hada (yoi|kirei)",
-            "is cream": "(sort of|kind of|) (more|) cream (rather than|more than) white, between white and cream, "
-            "(not yellow|not quite yellow) but not white (either|), (magnolia|ivory|vanilla|cream) (white|"
-            "skin|coloured)",
+            "is cream": "(sort of|kind of|) (more|) cream (rather than|more than) white, between white and cream, (not "
+            "yellow|not quite yellow) but not white (either|), (magnolia|ivory|vanilla|cream) (white|skin|coloured)",
             "at most cream": "(white|skin|shiroji|ground|it|) (still|) (a touch|a bit|a little|slightly|rather|somewhat|"
             "quite|very|too) (yellow|yellowish|creamy|cream) (from the (mud|pond|mud pond)|off the mud|still|), shiroji "
             "(kiiro|kiiroi), (yellow|yellowish|creamy) (from|off) the mud, (white|skin) (looks|looking|is) jaundiced, "
             f"jaundiced (skin|white), (white|skin) (like|the colour of) (a|an|) {_LIKE_YELLOW}, yellow (like|as) (a|an|"
             f") {_LIKE_YELLOW}",
             "at most white": f"(white|skin) like (a|an|) {_LIKE_GREY}, not white enough, not really white, white (is not|"
-            "not) (there|white) yet, (blue|bluish|grey|greyish|smoky) (tinge|cast|tint|shadow|haze) (to|in|on|"
-            "over) the white, (could|should|might) be whiter, (thin|watery|flat|transparent|tired|lifeless|dusty|"
-            "sallow) (white|shiroji), white with no (body|thickness|depth), no (body|thickness|depth) (in|to) the white",
+            "not) (there|white) yet, (blue|bluish|grey|greyish|smoky) (tinge|cast|tint|shadow|haze) (to|in|on|over) the "
+            "white, (could|should|might) be whiter, (thin|watery|flat|transparent|tired|lifeless|dusty|sallow) (white|"
+            "shiroji), white with no (body|thickness|depth), no (body|thickness|depth) (in|to) the white",
         },
         bare={
-            "is cream": "cream, creamy, ivory, eggshell, magnolia, cream rather than white, like (cream|"
-            "custard|vanilla ice|eggshell|old ivory|magnolia paint|ivory)",
+            "is cream": "cream, creamy, ivory, eggshell, magnolia, cream rather than white, like (cream|custard|vanilla "
+            "ice|eggshell|old ivory|magnolia paint|ivory)",
             "at most cream": "yellowed, jaundiced, kiiro, kiiroi, like (butter|old newspaper|old piano keys|old teeth|an "
             "old fridge|a smoker's fingers|weak tea|tea with milk), yellow (like|as) butter, looks like weak tea, tea "
             "coloured, looks jaundiced",
@@ -172,8 +172,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
         "shiroji",
         "shiroji, white, white ground, ground, whites, background",
         levels={
-            "at most white": "thin, watery, transparent, see through, flat, translucent, tired, dead, lifeless, washed out, dusty, "
-            "without body, without thickness, not thick",
+            "at most white": "thin, watery, transparent, see through, flat, translucent, tired, dead, lifeless, washed out, "
+            "dusty, without body, without thickness, not thick",
             "at least white": "strong, right, even, full",
             "is cream or white": "ok, okay, alright, all right, ok ish, okay ish, acceptable",
         },

@@ -9,7 +9,7 @@ from koirules.vocabulary.phrases import each_of, wordings_in
 
 _CLASSES = {
     "excellent": "superb, saikou, outstanding, perfect, exceptional, magnificent, splendid, wonderful, fantastic, "
-        "terrific, brilliant, "
+    "terrific, brilliant, "
     "gorgeous, stunning, marvellous, marvelous, amazing, incredible, flawless, faultless, spotless, impeccable, "
     "first class, class one, first rate, top class, top drawer, top notch, top, tip top, world class, show class, show "
     "quality, "
@@ -19,7 +19,7 @@ _CLASSES = {
     "very good, extraordinary, sublime, "
     "spectacular, exquisite, phenomenal, as good as you will see, something else",
     "good": "fine, nice, yoi, yoshi, ii, decent, proper, sound, correct, pleasant, pleasing, lovely, beautiful, "
-        "attractive, handsome, "
+    "attractive, handsome, "
     "respectable, commendable, satisfying, to my liking, "
     "all right, alright, in order, in good order, as it should be, as they should be, the way it should be, "
     "where it should be, up to standard, up to scratch, up to the mark, nothing wrong with it, nothing wrong, no complaints, "
@@ -35,7 +35,7 @@ _CLASSES = {
     "not bad, adequate, fair to middling, only fair, only average, only ok, just ok, just average, "
     "good enough for a pond fish, you could find on a thousand",
     "poor": "bad, warui, dame, ugly, awful, terrible, horrible, dreadful, lousy, inferior, miserable, rubbish, hopeless, "
-        "disappointing, "
+    "disappointing, "
     "unattractive, wrong, off, no good, not good, not nice, not right, not up to much, not much good, not up to scratch, "
     "not up to standard, nothing to look at, leaves much to be desired, lets it down, a let down, a disappointment, "
     "below average, substandard, second rate, third rate, low quality, poor quality, bad quality, "

@@ -556,7 +556,11 @@ def test_short_verdicts_at_the_end_and_words_of_verdicts_in_another_sense(text, 
 
 @pytest.mark.parametrize(
     "text",
-    ["customers love a big white gap like that", "people ask for that sharp edge", "nobody will notice the missing scale"],
+    [
+        "customers love a big white gap like that",
+        "people ask for that sharp edge",
+        "nobody will notice the missing scale",
+    ],
 )
 def test_what_people_like_of_a_fish_is_no_mere_talk(text):
     assert fish_of(text).unread == (text,)
