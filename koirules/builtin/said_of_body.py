@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from koirules.builtin.said_of_frame import BODY, ON_IT, SAID_OF_FRAME, STEM
+from koirules.builtin.said_of_health import SAID_OF_HEALTH
 from koirules.builtin.said_of_parts import SAID_OF_PARTS
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 from koirules.vocabulary.praise import NOT_BAD
 
-_ON_IT = "(|on it|on her|on him|on this one|to it|to her|to him|to speak|at all|whatsoever)"
 _LIKE_A_POST = (
     "(pencil|stick|matchstick|match|rake|needle|knitting needle|straw|wire|string|thread|reed|whip|twig|lath)"
 )
@@ -18,9 +19,7 @@ _SPLENDID = "excellent, perfect, superb, very good, great, faultless, cracking, 
 _STOUT = "(stocky|bulky|chunky|plump|chubby|fat|heavy|stout|stumpy|stubby|tubby|dumpy|podgy)"
 _LEAN = "(slim|slender|skinny|thin|lean)"
 _SIDE = "(left|right|one side|1 side)"
-_BODY = "(body|body shape|shape|frame|figure|conformation|outline)"
 _SHOULDER = "(shoulder|kata|shoulder line|shouldered)"
-_STEM = "(tail stem|tail tube|tail root|tail stalk|ozutsu|peduncle|caudal peduncle|wrist of the tail|stem|tail base)"
 
 
 def _lacking(noun: str) -> str:
@@ -30,7 +29,7 @@ def _lacking(noun: str) -> str:
         "((i would|i should|would) (like|want) more|lacks|lacking|lacking in|short on|light on|"
         "(could do with|could use|needs|wants) (|more|a bit more))"
     )
-    return f"{little} {noun} {_ON_IT}, {wanted} {noun}"
+    return f"{little} {noun} {ON_IT}, {wanted} {noun}"
 
 
 def _falling_short(noun: str, as_wanted: str, more: str) -> str:
@@ -42,95 +41,6 @@ def _falling_short(noun: str, as_wanted: str, more: str) -> str:
         f"little|much|lot) {more} (in|at|across) {noun}, not the {as_wanted} {noun}"
     )
 
-
-_OF_FRAME: tuple[Saying, ...] = (
-    Spoken(
-        "outline",
-        alone={
-            "at least good": "(elegant|clean|good|flowing|smooth|fine|nice|lovely) (body|) (line|lines) from (nose|head) to "
-            f"tail, {_BODY} says yes, (no|not a) (fault|flaw|faults|weakness) in (the|) (conformation|body|bone|bones|frame), "
-            "(frame|body) (under it|) looks honest, honest (frame|body), (belly line and back line|back line and belly "
-            "line) mirror each other",
-            "at most fair": f"{_BODY} nothing special either, proportion head to body wrong, (head|body) out of "
-            "proportion, long in front (and|) short behind, short in front (and|) long behind",
-            "is poor": "half a body",
-        },
-    ),
-    Spoken(
-        "build",
-        alone={
-            "is slim": "high and narrow, (narrow|thin) all the (way|length), (thin|narrow) as a (knife|blade|ruler), like a "
-            "herring, (bone|bones|body) like a (herring|sprat|sardine), no back to speak, hardly any back, "
-            "(lacks|lacking) back",
-            "is torpedo": "(body|) (tube like|tubular|cylindrical|like a tube) (and (even|straight)|body|), evenly cylindrical",
-            "is torpedo or heavy or thick_front": "(deep|broad|big|full) (chest|chested), (chest|) (deep|broad) in the chest, "
-            "(impressive|huge|real|big) (volume|girth), there is thickness, (round|rounded) "
-            "(on|over|across|in) the back, (strong|powerful) (back|in the back), broad (and|) thick (and calm|), thick and "
-            "broad, (width|breadth|thickness|volume|depth|bulk|girth) (carries|holds|goes|runs|carried) (on|right|) "
-            "(past|behind|beyond) (the|) (dorsal|dorsal fin), long barrel",
-            "is heavy": "(bit|) too fat too (soon|early), fat too (soon|early)",
-            "is thick_front": "(it|body|she|he|) (drops|falls) (off|away) behind (the|) (dorsal|dorsal fin|shoulder|shoulders), "
-            "(body|it) (stops|ends|gives out) (at|behind) the dorsal",
-        },
-    ),
-    Spoken(
-        "tail_stem",
-        alone={
-            "is strong": f"(|{_STEM}) (thick|solid|strong) as (a|) (rope|wrist|arm|cable)",
-            "at most fair": "no (engine|motor|power|drive) (at the back|behind|at the rear|in the tail|back there)",
-            "is thin": "pinched tail, tail pinched",
-        },
-    ),
-    Spoken(
-        "spine",
-        alone={
-            "at most slight": f"(spine|spinal|back) deviation {_ON_IT} (near|at|by|before|behind|) (the|) "
-            "(peduncle|tail|dorsal|tail stem|shoulder|), deviation of the (spine|back)",
-            "is straight": "straight line (from|) (nose|head) to tail",
-        },
-    ),
-    Spoken(
-        "head_shape",
-        alone={
-            "is good": "(broad|full|good|round|strong) cheeks (and (a|) straight nose|and (gills|gill covers) flat|), cheeks "
-            "(full|broad|good) (and (gills|gill covers) flat|), head like a (good|) loaf, (broad|wide|good gap|good "
-            "width|nice and wide|good and wide) between the eyes",
-            "at most fair": "(narrow|pointed|pointy) in the (snout|muzzle), muzzle (narrow|pointed|pointy), "
-            "(narrow|pointed|pointy) muzzle, "
-            "snout narrow, narrow snout, head (too|) small on top of it, (cheek|cheeks) (hollow|sunken), hollow (cheek|cheeks), "
-            "head too large for the body",
-        },
-    ),
-    Spoken(
-        "body_symmetry",
-        alone={
-            "at most fair": "body (asymmetry|asymmetric) (left|right|on the left|on the right|), (a|) bulge behind the gill, "
-            "(lines|line) along the "
-            "belly (not even|uneven)",
-        },
-    ),
-    Spoken(
-        "belly_shape",
-        alone={"at most full": "(belly|gut|stomach) like a (frog|toad|balloon|football|drum)"},
-    ),
-    Spoken(
-        "size_by_eye",
-        alone={
-            "at most usual": "(it|she|he|fish) not (that|very|so) big",
-            "is big": "big for (january|february|march|april|may|june|july|august|september|october|november|december|autumn|"
-            "spring|summer)",
-        },
-    ),
-    Spoken(
-        "fin_faults",
-        alone={
-            "includes dorsal": "dorsal (set|placed|grown) wrong, (missing|no) (first|front|leading) dorsal "
-            "ray, (first|front|leading) (dorsal ray|ray of the dorsal) missing"
-        },
-    ),
-    Spoken("fin_damage", alone={"count at least 1": "finnage (ragged|torn|frayed|split)"}),
-    SpokenTogether("(body|frame) (plain|ordinary|average) but straight", "outline at most fair and spine is straight"),
-)
 
 SAID_OF_BODY: tuple[Saying, ...] = (
     Spoken(
@@ -197,21 +107,21 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "excellent": _SPLENDID,
         },
         alone={
-            "at most poor": f"no (|real) {_BODY} {_ON_IT}, nothing of a {_BODY}, hardly a body, "
+            "at most poor": f"no (|real) {BODY} {ON_IT}, nothing of a {BODY}, hardly a body, "
             f"(ugly|weak|poor|nothing special) "
             "(in the body|bodywise), nothing on it of a "
             "body",
-            "at most fair": f"not happy with the {_BODY}, {_BODY} (is|) (below|under) par, (shame|pity) about the {_BODY}, "
-            f"{_BODY} lets (it|her|him|the fish) down, let down by "
-            f"(its|the|her|his) {_BODY}, {_BODY} does nothing for me, wish (it|she|he) had a better {_BODY}, {_BODY} "
-            f"(is|are) the problem, could have a better {_BODY}, {_BODY} (could|should) be better, not much of a "
-            f"{_BODY}, not the best {_BODY}, {_BODY} not the best",
-            "at least fair": f"nothing wrong with (the|its|her|his) {_BODY}, no complaints about the {_BODY}, "
-            f"{_BODY} passes",
+            "at most fair": f"not happy with the {BODY}, {BODY} (is|) (below|under) par, (shame|pity) about the {BODY}, "
+            f"{BODY} lets (it|her|him|the fish) down, let down by "
+            f"(its|the|her|his) {BODY}, {BODY} does nothing for me, wish (it|she|he) had a better {BODY}, {BODY} "
+            f"(is|are) the problem, could have a better {BODY}, {BODY} (could|should) be better, not much of a "
+            f"{BODY}, not the best {BODY}, {BODY} not the best",
+            "at least fair": f"nothing wrong with (the|its|her|his) {BODY}, no complaints about the {BODY}, "
+            f"{BODY} passes",
             "is excellent": "textbook torpedo, ideal torpedo, body of a champion, what a (body|shape|frame), "
-            f"{_BODY} (like|of) a dream, dream of a body, best body (|you could want|i have seen|you will see), (can "
-            f"not|could not|hard to) fault the {_BODY}, nothing to fault in the {_BODY}, could not ask for a better "
-            f"{_BODY}, could not want a better {_BODY}, {_BODY} you would pay for",
+            f"{BODY} (like|of) a dream, dream of a body, best body (|you could want|i have seen|you will see), (can "
+            f"not|could not|hard to) fault the {BODY}, nothing to fault in the {BODY}, could not ask for a better "
+            f"{BODY}, could not want a better {BODY}, {BODY} you would pay for",
             "is good": "elegant fish, (|very|really|nice and) (well|nicely|beautifully) "
             "(built|made|shaped|proportioned|put together|filled out|filled) (|fish|body), (body|shape) "
             "(is|) (well|nicely|beautifully) (shaped|filled|filled out|proportioned|balanced|built), shapely, "
@@ -219,8 +129,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "shape|shape of her|shape of him|shape of it), (good|strong|nice) (hone|bone|bones), "
             "(happy|pleased) with the (body|shape), body runs nicely into the tail, (nice|good) line to the body, "
             "promising body, (nice|good|lovely) clean body, elegant, tapers (|off|away) "
-            f"(nicely|evenly|well|right|beautifully), (good|nice) {_BODY} (on|to|about) (it|her|him|this one), "
-            f"{_BODY} is coming on (nicely|well|), {_BODY} looks right, (good|nice|lovely|even) taper (|at the "
+            f"(nicely|evenly|well|right|beautifully), (good|nice) {BODY} (on|to|about) (it|her|him|this one), "
+            f"{BODY} is coming on (nicely|well|), {BODY} looks right, (good|nice|lovely|even) taper (|at the "
             "tail|to the tail|towards the tail|behind), taper (at|to|towards) the tail (is|) (good|nice|even|just "
             "so|right|smooth), (|good|nice) torpedo lines, (clean|smooth|good|nice) lines",
             "is poor": "thin as a snake, like a snake, snake, (snakey|snaky), like an eel, badly "
@@ -259,7 +169,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             f"(|up), (|as) (thin|skinny) as {_LIKE_A_POST}, "
             + _lacking("(bulk|meat|volume|width|weight|flesh|substance|girth)")
             + f", no (bulk|volume|width|meat|flesh) to (it|her|him), (nothing|not much) (of|to) (her|him|it) "
-            f"{_ON_IT}, (slim|slender) with it, (skin and bone|skin and bones), 細い, 細身",
+            f"{ON_IT}, (slim|slender) with it, (skin and bone|skin and bones), 細い, 細身",
             "is trim": "trim (fish|one|little fish|little one), in trim, nice and trim, neat little body",
             "is torpedo": "torpedo build, (|real|proper|little|proper little) torpedo (|body|this|this one), "
             "(|nice|good) (torpedo|cigar|bullet|spindle|submarine|missile) (shaped|shape), (|proper|real) cigar "
@@ -383,7 +293,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     ),
     Spoken(
         "tail_stem",
-        f"{_STEM}, stalk, wrist, 尾筒",
+        f"{STEM}, stalk, wrist, 尾筒",
         levels={
             "thin": "thin, weak, narrow, slim, slender, poor, skinny, feeble, too thin, mean, spindly, bad, "
             f"(thin|weak|narrow|skinny) (in|at), like {_LIKE_A_POST}, (|as) thin as {_LIKE_A_POST}, 細い",
@@ -403,9 +313,9 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(behind|behind the dorsal|at the tail|towards the tail), narrows (|too) (quickly|fast|soon) (|to the "
             "tail|towards the tail), (tapers|runs|falls) (|off|away|out) to nothing, runs out thin, bit thin "
             "(behind|at the tail),  (tail|tail end) (|is|a bit|too) thin, rat (tail|tailed), (tail|tail end) (|is) "
-            f"(like|thin as) a {_LIKE_A_POST}, falls (off|away) to nothing (at|towards) the tail, " + _lacking(_STEM),
+            f"(like|thin as) a {_LIKE_A_POST}, falls (off|away) to nothing (at|towards) the tail, " + _lacking(STEM),
             "at most fair": _falling_short(
-                f"({_STEM}|tail)", "(thick|strong|broad|full|stout)", "(thicker|stronger|broader|fuller|stouter)"
+                f"({STEM}|tail)", "(thick|strong|broad|full|stout)", "(thicker|stronger|broader|fuller|stouter)"
             ),
             "is strong": "(thick|strong|stout|powerful|solid|chunky|beefy|good solid) (tail|tail end|rear end|back "
             "end), (tail end|back end|rear end) (is|) (strong|thick|solid|powerful|stout), "
@@ -413,7 +323,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "tail|behind|behind the dorsal), (keeps|carries) its thickness (|right) to the tail, thick (|right) "
             "(|down|through|back) to the tail, (thick|good and thick|nice and thick|stout) behind, (thick|good "
             "and thick|nice and thick|strong|stout) "
-            f"(behind the dorsal|towards the tail|at the tail|in the tail), plenty of {_STEM}, (carries|holds) its "
+            f"(behind the dorsal|towards the tail|at the tail|in the tail), plenty of {STEM}, (carries|holds) its "
             "(width|weight|bulk|thickness|volume) (right|well|all the way|) (back|to the tail|into the tail|behind)",
         },
     ),
@@ -483,7 +393,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             f"(bends|goes off|curves|swings off|bent|veers off|pulls off|kicks off) (|off) (to|to the|) {_SIDE}, "
             f"bent (to|to the|) {_SIDE}, bent (up|down|) (behind|near|at|before|by) the "
             "(dorsal|tail|head|shoulder|dorsal fin|tail fin), (|a|bad|clear|definite|big|there is a|nasty|real) "
-            "(|obvious|definite|clear|bad) (kink|bend|twist|kick|dogleg|dog leg) (behind the "
+            "(|obvious|definite|bad) (kink|bend|twist|kick|dogleg|dog leg) (behind the "
             "(dorsal|head|shoulder)|(near|at|before|by|towards) the (tail|dorsal|head|tail stem)|you can see (|from "
             "above)|in it|in there|in the (spine|back|body|tail|backbone|tail stem)|somewhere|in there somewhere|in "
             "(her|him)), (|a|bad|clear|nasty) kink, (definitely|clearly|badly|plainly|really) "
@@ -581,137 +491,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(|together), (snout|nose|face|head) like a (pike|rat|needle)",
         },
     ),
-    Spoken(
-        "health",
-        "health, condition, fish, state, lot, whole lot, all of them, every one of them, all fish, 健康",
-        levels={
-            "sick": "sick, ill, diseased, bad, poorly, very sick, infected",
-            "doubtful": "doubtful, questionable, unsure, suspicious, off colour, not quite right",
-            "well": "well, good, fine, healthy, sound, lively, fit, active, all right",
-        },
-        anywhere=True,
-        alone={
-            "is well": "healthy looking, full of go, (good|great|healthy) appetite, fish are well, all well, (|strong and|"
-            "looks|looking|all|nice and|seems) healthy, fish well, "
-            "(|bright and|nice and) lively, (|looks|looking|all|fish are all|all of them) fit, (|in) good "
-            "(health|condition|nick), fit and (well|lively|active), fit as a fiddle, (strong|bright) and "
-            "(lively|active), perfectly healthy, fighting fit, (|no) health (problems|issues) none, no health "
-            "(problems|issues), nothing ill about it, clean bill of health, looks the picture of health, in good "
-            "shape healthwise, fish are healthy, fish are fine, (in|) (fine|good) fettle, health (good|fine), all "
-            "are well, no sick (fish|ones), none sick, nothing sick (|about it), nobody (|is) (sick|ill), no (|sign "
-            "of|signs of|hint of|trace of) (disease|sickness|illness|ill health|parasites) (|in the lot|on them|on "
-            "it|at all|anywhere), (bursting|bouncing) with health, full of (life|beans), nothing wrong "
-            "(healthwise|with its health), active, (eats|eating|feeds|feeding) (well|fine|good|properly|nicely|like "
-            "a horse), 健康",
-            "is sick": "(fin rot|finrot) (starting|beginning|on the tail|in the fins), (|looks|very|really|properly) (sick|"
-            "ill) (|fish|one), diseased, (finrot|fin rot|tail "
-            "rot|mouth rot|gill rot|body rot), (|an|nasty|small|open|red) (ulcer|ulcers), (|an|) open (wound|sore), "
-            "(raw|infected|bleeding|fresh) (wound|sore), (parasite|parasites), "
-            "(|a|red|small|little|inflamed|nasty|raw) sore, hole in the (side|flank|body), (dropsy|dropsical|dropsy "
-            "look), dropsy look about it, wound (on|in) (the|its) (side|back|flank|belly|head), (pine "
-            "cone|pinecone|pineconed|pine coned|pinecone scales), (mouth|tail|fin|skin) fungus, (|bad|nasty|big) "
-            "ulcer on (it|her|him), (|bad|big|small|nasty|red) ulcer, ulcerated, raw patch (|on (the|its) "
-            "(side|flank|belly|back|head)), (whitespot|white spots all over like salt), (gill|skin) (fluke|flukes), "
-            "rot in the (tail|fins|mouth|tail fin), (|a) (|white|little) (fungus|fluff|cotton wool|cottony "
-            "tuft|tuft of fungus|white fluff), (fish lice|louse|lice|anchor worm|anchor worms|a worm on it|worm on "
-            "it|fluke|flukes|leech|leeches), white spot disease, (|got a|a) bug on (it|her|him), got (a "
-            "bug|bugs|worms|lice|flukes|fungus|parasites|dropsy|fin rot), (|carp|koi) pox, bleeding from the gills, "
-            "infected, (|an) infection, gill disease, inflamed, inflammation, (|on|) (|its) last legs, half dead, "
-            "dying",
-            "at most doubtful": "(clamps|clamping|clamped|holds in|tucks in|holding in) (|its|her|his) (fin|fins), "
-            "(|all) fins (clamped|held in|held close|tucked in|folded in|closed|clamped up|clamped to the "
-            "body|pressed in|held tight), (hangs|hanging) back, "
-            "(stays|sits|lies|hangs) (at|on) the bottom (since|for) (half an hour|an hour|hours|a while|ages), "
-            "(hangs|hanging|sits|sitting|lies|lying|stays|standing|stands|quiet one hanging) (about|around|) "
-            "(in|on|at|by|near) (|the) (corner|surface|top|inlet|bottom|outlet|filter|airstone|air stone|pump|edge) "
-            "(|of the bowl|of the tub|by the inlet) (|on its own|alone|all the time), (off|not on) its food, not "
-            "eating (|well), (does|has) not (eat|eaten|eating), listless, sluggish, lethargic, (not|off its) "
-            "(feeding|feed), will not (eat|feed), (gulps|gulping) (|air|at the surface), (holds|holding) its fins "
-            "(in|tight), fins clamped tight, hanging (head|tail) (down|up) (|in the corner), "
-            "(flicks|flicking|rubs|scrapes) (on|against) the (bottom|side|wall), jumpy and flashing, (red|blood) "
-            "(streaks|veins) in the (fins|tail|skin), veins in the (tail|fins), (reddened|bloodshot) (fins|tail), "
-            "red fins from (stress|the bag|the trip), (excess|too much) slime, scales (sticking out|on end|sticking "
-            "up), bloated, looks (bloated|swollen|miserable|sickly|weak|off colour), (does|do) not look (happy|good "
-            "in itself|right), not looking (happy|well|right), something wrong with it, not right in itself, sickly "
-            "(looking|), sickly, weakly, sulky, looks tired, fins (clamped|folded) (shut|down), hanging in the "
-            "(current|flow), sits on its own, on its own in the corner, not (very|particularly|so) lively, "
-            "poorly looking, (flashing|flashes) (a lot|a bit|all the time), (swollen|bloated) body, (stays|keeps|"
-            "hangs|hanging) (on its own|by itself|to "
-            "itself|apart|away from the others), sulking (|in the corner), off colour, under the weather, "
-            "(flashes|flashing) (against the bottom|on the bottom|on the bottom of the bowl|on the bottom of the "
-            "tub|against the side), (rubs|rubbing|scratches|scratching) (|itself) (on the bottom|on the "
-            "side|against the side|itself), gasps (|at the surface), gasping (|at the surface), breathing "
-            "(fast|hard|heavily), breathes (fast|hard|heavily), gills (going|pumping|beating) (fast|hard), "
-            "(pop|bulging|bulgy|popping|protruding) (eye|eyes|eyed), popeye, popeyed, eyes (bulge|bulging|a bit "
-            "bulgy|bulgy|stick out|popping|protrude), (sunken|sunk in|hollow) eyes, eyes (sunken|sunk|sunk "
-            "in|hollow|too deep), bloodshot fins, fins bloodshot, (blood|red veins|veins|stress marks) in the fins, "
-            "(veins|veins are) showing (|in the fins|in the skin), scales (lifted|lifting|raised|standing up|stand "
-            "up|sticking up|up|standing off) (|a bit), (lifted|raised|standing) scales, (slimy|too much slime|slime "
-            "on it|slimy skin), looks (poorly|unwell|stressed), (does|do) not look (well|healthy|right in itself), "
-            "not (|a|quite|feeling|looking|looking too) (well|fit|healthy) (|fish), (|a bit|very|looks) stressed, "
-            "not (|quite) itself, unwell, peaky, poorly, ailing, (sits|lies) on the bottom, clamping, clamps up",
-        },
-        bare={
-            "is well": "well, looks well, very well",
-            "at most doubtful": "hanging, hanging a bit, hangs a bit, quiet one, flashing, flashes, clamped, "
-            "clamped up, scratching, rubbing, swollen, weak fish",
-        },
-    ),
-    Spoken(
-        "swimming",
-        "swimming, swim, swims, movement, moves, moving, action, way of swimming, swimmer, (moves|swims|turns) in "
-        "the water",
-        levels={
-            "off": "off, all wrong, poorly, crookedly, off balance, with a lean, at a tilt, tilted over, like a cork, a "
-            "bit funny, (floating|) (belly up|upside down), in loops, crooked, badly, "
-            "wrong, sideways, rolling, lopsided, odd, oddly, funny, strange, strangely, wobbly, wobbles, unsteady, "
-            "unsteadily, jerkily, jerky, tilted, tilting, drunk, drunkenly, on its side, on one side, (|round) in "
-            "circles, round and round, (head|nose|tail) (down|up), with (the|its) (head|nose|tail) (down|up), like "
-            "(a drunk|it is drunk|she is drunk|he is drunk), like (it|she|he) (has|is) (had a drink|had a "
-            "few|drunk|had 1 too many), at an angle, not right, not straight, upside down, belly up, in spirals, "
-            "backwards",
-            "stiff": "stiff, stiffly, slowly, slow, woodenly, wooden, like a (plank|board|stick|log|piece of wood), "
-            "hardly bends, stiff as a board",
-            "smooth": "just fine, perfectly, evenly, with power, powerfully, nice and (straight|smooth|even|level), "
-            "smooth, smoothly, well, good, straight, "
-            "fine, easily, nicely, normal, normally, level, with ease, strongly, strong, like a dream, gracefully, "
-            "graceful, properly, beautifully, freely, fast, quick, quickly, lively, as it should, all right, ok, "
-            "like a fish should",
-        },
-        alone={
-            "is off": "hangs in the water, (rolls|rolling) (about|when it swims|on its side|to one side), keeps "
-            "(rolling|tipping) (|over), lists (to one side|to the left|to the right), (heels|tilts) (over|to one "
-            "side|to the left|to the right), leans (to one side|when it swims|over when it swims), "
-            "(hangs|stands|rests) (head|tail|nose) (down|up), (head|nose) down (|tail up|when it stops|when it "
-            "rests|a little when it stops), head down tail up, (can not|does not|cannot) (hold|stay|keep) (itself|) "
-            "(level|upright|straight), (floats|floating) (|up|to the top|on its side|upside down), sinks to the "
-            "bottom, (goes|turns) (|round) in circles, goes round and round, (wobbles|wobbling|bobs|bobbing) "
-            "(about|when it swims|up and down), (can not|does not) keep its balance, (|balance) (is|) off when it "
-            "swims, (|is) unbalanced in the water, (floats|sinks|tips|rolls) when it (stops|swims|rests), rolls "
-            "as it swims, listing (to the left|to the right|to one side), struggles to stay (down|up|upright|"
-            "level), swims upside down, "
-            "staggers, swim bladder (|trouble|problem), (lies|lying) on its side, does not swim "
-            "(right|straight|properly|well), something wrong with how it swims, wobbly (in the water|swimmer), "
-            "unsteady (in the water|swimmer), off balance in the water",
-            "is stiff": "stiff when it (turns|swims|moves), (stiff|stiffness) (in|at) the (tail|back|rear|back end|body|rear "
-            "end), (rear end|back "
-            "end|rear|body|tail end|tail) (|is|a bit) stiff, stiff (behind|body|fish|as a board|as a plank), like a "
-            "plank, (moves only (its|the) tail|only the tail moves|only moves its tail|all tail), tail does all the "
-            "work, (hardly|barely) bends (|when it swims|at all), (body|it) (does not|hardly) bend (|much), "
-            "(stiff|wooden) (mover|in the water), (swims|moves) (only|) (with|from) (only|) (its|the) tail (|only), "
-            "(slow|stiff|sluggish) swimmer",
-            "is smooth": "(good|nice|smooth|strong|quick|lively|lovely|fast|easy) (swimmer|mover), turns "
-            "(fine|well|nicely|easily), nothing wrong with the (swimming|way it swims), glides (along|through the "
-            "water), moves like silk, (powerful|graceful|lovely) swimmer, nothing wrong with how it swims, quick in "
-            "the water, (he|she|it) is quick, like a fish should swim",
-        },
-        bare={
-            "is stiff": "stiff, wooden, rigid",
-            "is smooth": "glides",
-            "is off": "rolls, rolls over, rolling, lists, tumbles, turns over, spirals, spins, spinning round, corkscrews, "
-            "wobbles, wobbly, wobbling, unsteady, staggers, floats, tilts, bobs about, upside down",
-        },
-    ),
+    *SAID_OF_HEALTH,
     Spoken(
         "tobi",
         "tobi, runaway, runaway grower, shooter, cannibal, トビ",
@@ -737,33 +517,32 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
     ),
     *SAID_OF_PARTS,
-    *_OF_FRAME,
+    *SAID_OF_FRAME,
     SpokenTogether(
         "fins (ok|okay|in order|undamaged|all ok|all good|complete|all complete|all there|all whole|clean and "
         "whole), all fins (ok|there|complete), nothing wrong with the fins",
         "fin_damage is none and fin_faults is none",
     ),
     SpokenTogether(
-        "no faults, no fault, no faults at all, nothing wrong at all, clean fish no faults, without fault, too "
-        "small, too bad really, one for the lot, well, as before, still the same, good fish, clean fish, nothing "
-        "wrong with it, nothing wrong, otherwise fine, otherwise good, otherwise clean, fine otherwise, clean "
-        "otherwise, good otherwise, nothing else, that is all, no problem, a pity, pity, shame, a shame, what a "
-        "shame, sorry, lovely, lovely fish, nice fish, pretty, cute, charming, i like it, i like that, i like this, "
-        "i like this one, do not like it, do not like that, i do not like that, i do not like it, does not bother "
-        "me, do not mind, i do not mind, i do not mind that, never mind, no matter, fine, it is fine, is fine, the "
-        "children will love it, comes from good parents, good parents, let me look again later, let me see, let us "
-        "see, well well, interesting, hovering gently, i would say, hard to say, what else, healed, all healed, no "
-        "wound, rest is fine, the rest is fine, the rest good, rest good, the rest ok, poor thing, needs watching, "
-        "those bother me, that bothers me, it bothers me, does not matter, that does not matter, it does not "
-        "matter, matters little, that is how i like it, how i like it, just how i like it, not too bad, not so bad, "
-        "well fed, nicely fed, sweet, else clean, else fine, else good, rest clean, the rest clean, rest is clean, "
-        "people like that, people pay for that, there you go, good to see, too bad, oh dear, good one, a good one, "
-        "nice one, a nice one, ok, fine fish, as expected, as usual, (good|sorry|old|oh) (girl|boy|lad), sorry "
-        "(sweetheart|old boy|old girl), oh boy, (|that|it) (|was) (net|heron|bag|trip|move|journey|transport|tub) "
-        "(|must have|has) (did|done|does) (that|it|this|those), (net|bag|heron|transport|travel|handling) "
-        "(mark|damage), (|that is|just) from the (net|bag|trip|move|journey|transport|bags|van), (probably|must "
-        "have) knocked it (|in the bag|in the net|on the way|in the tub), closed up, (|all|well|nicely) closed "
-        "over,  you only see it from (the front|the side|above)",
+        "no faults, no fault, no faults at all, nothing wrong at all, clean fish no faults, without fault, too small, too "
+        "bad really, one for the lot, well, as before, still the same, good fish, clean fish, nothing wrong with it, "
+        "nothing wrong, otherwise fine, otherwise good, otherwise clean, fine otherwise, clean otherwise, good otherwise, "
+        "nothing else, that is all, no problem, a pity, pity, shame, a shame, what a shame, sorry, lovely, lovely fish, "
+        "nice fish, pretty, cute, charming, i like it, i like that, i like this, i like this one, do not like it, do not "
+        "like that, i do not like that, i do not like it, does not bother me, do not mind, i do not mind, i do not mind "
+        "that, never mind, no matter, fine, it is fine, is fine, the children will love it, comes from good parents, good "
+        "parents, let me look again later, let me see, let us see, well well, interesting, hovering gently, i would say, "
+        "hard to say, what else, healed, all healed, no wound, rest is fine, the rest is fine, the rest good, rest good, "
+        "the rest ok, poor thing, needs watching, those bother me, that bothers me, it bothers me, does not matter, that "
+        "does not matter, it does not matter, matters little, that is how i like it, how i like it, just how i like it, not "
+        "too bad, not so bad, well fed, nicely fed, sweet, else clean, else fine, else good, rest clean, the rest clean, "
+        "rest is clean, people like that, people pay for that, there you go, good to see, too bad, oh dear, good one, a "
+        "good one, nice one, a nice one, ok, fine fish, as expected, as usual, (good|sorry|old|oh) (girl|boy|lad), sorry "
+        "(sweetheart|old boy|old girl), oh boy, (|that|it) (|was) (net|heron|bag|trip|move|journey|transport|tub) (|must "
+        "have|has) (did|done|does) (that|it|this|those), (net|bag|heron|transport|travel|handling) (mark|damage), (|that is|"
+        "just) from the (net|bag|trip|move|journey|transport|bags|van), (probably|must have) knocked it (|in the bag|in the "
+        "net|on the way|in the tub), closed up, (|all|well|nicely) closed over,  you only see it from (the front|the side|"
+        "above)",
         "nothing",
     ),
 )

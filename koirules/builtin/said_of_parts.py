@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
-from koirules.vocabulary.praise import NOT_BAD
+from koirules.vocabulary.praise import LACKING, NOT_BAD, short_of
 
 _MISSING = "(missing|gone|lost|off|come off|absent|torn off|broken off|broken|knocked off|rubbed off|not there)"
 _BARBEL = "(barbel|whisker|feeler)"
@@ -439,6 +439,279 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
     Spoken(
         "head_shape",
         alone={"at most fair": "head (is|) (too|much too|far too) (big|large) body (is|) too (small|little)"},
+    ),
+    # ---- Mouth and barbels
+    Spoken(
+        "mouth",
+        "kuchi, lips, gape, jaws, mouth shape, shape of the mouth, jaw line, 口元",
+        apart=True,
+        levels={
+            "malformed": "magari, crooked, bent, twisted, malformed, deformed, skew, askew, lopsided, open, stuck, torn, "
+            "undershot, overshot, wonky, to one side, off centre, off to (the|) (left|right|one side)",
+            "good": "straight, closed, closing, closes, shut, shuts",
+        },
+    ),
+    Spoken(
+        "mouth",
+        levels={
+            "malformed": "magari, off centre, (goes|runs|turns|points|sits|hangs|leans|pulled|sits off|is off|off) (off|) "
+            "(to|) (the|) (left|right|one side|1 side), (hangs|stays|always|stands|stuck|standing|a bit|is|) open, does not "
+            "close (well|properly|fully|all the way|), not closed, not centred, not even, to (the|) (left|right), uneven, "
+            "on one side, injured, hurt, ripped, hooked, like a (hook|parrot), sticks out, stuck out, does not (open|work|"
+            "fit|meet|line up), injury, poor, ugly",
+            "slight": "not (quite|entirely|perfectly|completely|exactly) (right|straight|centred|even|closed), (almost|nearly) "
+            "straight, a (hair|touch|bit|fraction|shade|tad) (off|out|to one side|to the left|to the right|crooked|open), "
+            "slightly (off|out|open|off centre|uneven), doubtful, suspicious, out a touch",
+            "good": "closed, shut, closing, closes tight, shuts well, shuts tight, in line, centred, even, complete, "
+            "healthy, whole, neat, as it should be, without fault, not bent, not crooked, undamaged, clean",
+        },
+        alone={
+            "is malformed": "(oh dear|) what (is|has) happened to (your|its|her|his|the) (mouth|jaw|lip), (kuchi magari|"
+            "kuchimagari), (mouth|jaw) (is|) (about|) (1|2|3|4|5) mm (off|off centre|to the (left|right|side)), (lower|"
+            "upper|bottom|top) (jaw|lip) (too|is|is too|) (short|long|bent|crooked|missing|shorter|longer|pushed in), (lip|"
+            "lips) (is|are|) (torn|split|damaged|missing|ripped|bent|crooked), (torn|damaged|split) (lip|lips|jaw), (hook|"
+            "net|old) (damage|injury) (to|on|at) the (mouth|lip|jaw), (mouth|jaw) (injury|damage|deformity|fault), parrot "
+            "(mouth|beak|jaw), (can not|does not|will not|unable to) (close|shut) (its|her|his|the) mouth (properly|fully|"
+            "completely|)",
+            "is good": "no (fault|faults|damage|problem) (at|on|with|in) the mouth, mouth (has no|without) (fault|damage|"
+            "kink|twist)",
+        },
+    ),
+    Spoken(
+        "barbels_missing",
+        anywhere=True,
+        alone={
+            "is 0": f"(all|every) (of the|) {_BARBEL} (is|are|) (there|on|present|ok|fine|complete), {_BARBEL} (is|are|) "
+            "(present|right|nice|long|all right|all present|all there and straight|undamaged|not missing|complete on both "
+            "sides), hige (ok|good|complete|all there)",
+            "is 1": f"1 {_BARBEL} (is|) (too|) {_MISSING} (at the (left|right|front|rear)|on the (left|right)|), (left|"
+            f"right) {_BARBEL} (is|) {_MISSING}, (no|without|has no) (front left|front right|rear left|rear right) "
+            f"{_BARBEL}, 1 (less|fewer) {_BARBEL}, {_BARBEL} (is|) {_MISSING} on the (left|right)",
+        },
+    ),
+    # ---- Gill covers
+    Spoken(
+        "gill_cover_faults",
+        alone={
+            **{
+                f"includes {side}_gill": f"{side} {_GILL} (is|a bit|) (too|very|slightly|a touch|) (short|curled|open|lifted|"
+                "bent|folded|flared|loose|gaping|standing off|standing open|sticking out|up|not shut|not closed|not flat|"
+                "not tight) (by (1|2|3|4|a few) mm|(1|2|3|4) mm|at the (edge|bottom|top|back|rear)|at the (bottom|top|rear|"
+                f"lower|upper) edge|), {_GILL} (on the|at the) {side} (is|a bit|) (too|very|slightly|a touch|) (short|curled|"
+                "open|lifted|bent|folded|flared|loose|gaping|not shut|not closed|not flat) (at the (edge|bottom|top)|), you "
+                f"(can|) see (the|) (pink|red|gill|gills|flesh|inside) (of the gill|under it|) on the {side}, (see|seeing) "
+                f"(the|into the|) (gill|gills|pink|inside) on the {side}, {side} {_GILL} (does not|not) (close|cover|reach|"
+                "fit|shut|lie flat) (fully|completely|properly|), (curl|bend|fold|notch|kink|gap|dent) (in|at|on|"
+                f"under) the {side} {_GILL}, {side} (side|) {_GILL} (has|with|got) a (curl|bend|fold|notch|kink|gap|dent)"
+                for side in ("left", "right")
+            },
+            "count at least 1": f"{_GILL} (is|a bit|) (too|very|slightly|a touch|) (lifted|flared|loose|gaping|"
+            "standing off|sticking out|not shut|not closed|not flat|not tight), you can see (the pink|the gill|the gills|"
+            "the flesh|into the gill|into the gills|red under the gill), (gill|gills) (visible|shows|exposed|showing|to be "
+            f"seen), {_GILL} (does not|not) (close|cover|reach|fit|lie flat) (fully|completely|properly|), era magari, "
+            f"(something|not|) (wrong|right) with (the|1|a) {_GILL}, (curl|bend|fold|notch|kink) (in|at|on) (the|a|1) "
+            f"{_GILL}, (short|curled|open) (gilled|at the gill)",
+            "is none": f"(both|all|) {_GILL} (is|are|both|) (closed|shut|tight|even|clean|normal|healthy|right|fit|fits well|"
+            "closes|lie flat|flat and even|in place|undamaged|without fault|nice and flat|well shaped|smooth|present), "
+            f"(flat|good|sound|straight|tight|closed|fine|normal|healthy) {_GILL}, (nothing|not a thing) wrong (at|on|with|"
+            f"about) the {_GILL}",
+        },
+    ),
+    # ---- Eyes
+    Spoken(
+        "eye_film",
+        alone={
+            **{
+                f"includes {side}_eye": f"{side} {_EYE} (is|has gone|looks|) (white|whitish|a bit white|slightly white|all "
+                "white|white over|with a white (spot|dot|cast|ring)|a bit (grey|cloudy|milky|dull|hazy)), (white|grey|milky|"
+                f"whitish|cloudy) (spot|dot|bit|patch|something|stuff|skin) (on|in|over) (the|its|her|his|) {side} {_EYE}, "
+                f"{_EYE} (white|cloudy|milky|grey) (on the|at the|) {side}, (bad|sick|dim|foggy) {side} {_EYE}, {side} "
+                f"{_EYE} (is|) (bad|sick|foggy|blurred|infected)"
+                for side in ("left", "right")
+            },
+            "count is 1": f"1 {_EYE} (is|) (white|a bit white|whitish|foggy|blurred), 1 (white|milky|cloudy|foggy) {_EYE}, "
+            f"{_EYE} (1|one) side cloudy",
+        },
+    ),
+    Spoken(
+        "eye_clarity",
+        "me, 目, pupils, both eyes",
+        apart=True,
+        levels={
+            "cloudy": "cloudy, milky, dull, foggy, clouded, hazy, dim",
+            "clear": "clear, bright, shiny, clean, fine, good, ok",
+        },
+    ),
+    Spoken(
+        "eye_clarity",
+        levels={
+            "cloudy": "foggy, blurred, a bit (cloudy|dull|milky|hazy|dim), white, whitish, matt, glazed, glassy, blind looking",
+            "clear": "sparkling, normal, healthy, lively, alert, in order, perfect both, black and bright, both clear, both "
+            "good, both fine, nice, nice and clear, nice and bright, undamaged, both there",
+        },
+        alone={
+            "is clear": "eyes (are|) (both|all|) (there|normal|healthy|in order|undamaged|nice), (bright|clear|lively|alert|"
+            "good|healthy) (little|) (eyes|eyed|look), both eyes (are|) (there|healthy|clear and bright|normal|in order), "
+            "(no|without) (film|cataract|clouding) (on|in) (the|either|her|its) (eye|eyes)",
+        },
+    ),
+    Spoken(
+        "eyes_missing",
+        alone={
+            **{
+                f"includes {side}_eye": f"blind (on the|) {side} (side|eye|), {side} (side|) blind, {side} {_EYE} (is|) (not "
+                "there|absent|empty|sunken and blind|damaged|injured|destroyed|out|white and blind|useless), only (a|the|"
+                f"has a) {'right' if side == 'left' else 'left'} {_EYE}, empty {side} (eye|eye socket|socket), {side} {_EYE} "
+                "socket (is|) empty"
+                for side in ("left", "right")
+            },
+            "count is 1": f"only 1 {_EYE} (left|there|works|), (1|one) {_EYE} (is|) (damaged|destroyed|injured|out|empty|"
+            "useless), 1 eyed (fish|koi|bandit|pirate|), cyclops, pirate, an empty (eye socket|socket)",
+        },
+    ),
+    # ---- Fins
+    Spoken(
+        "pectoral_size",
+        "paddle, hand, side paddles, sculls, rowing fins, fins for the body, 手鰭, tebire",
+        levels={
+            "small": "puny, weedy, too small for the body, (small|tiny|short|little) for (the|its|her|his|that|such a) "
+            "(body|size|fish|length|frame), (rather|quite|very|bit|a bit|really|on the|ever so|terribly) (small|tiny|short|"
+            "little), short and (small|stubby|round|pointed), small and (round|pointed|short), undersize, like a (baby|"
+            "fry), stumpy, stumps, thin, not big, not large, on the short side, childish",
+            "at most fair": f"{LACKING}, {short_of('big|large|round|long|broad', 'bigger|larger|rounder|longer|broader')}, "
+            "modest, nothing special, a bit pointed",
+            "large": "enormous, massive, gigantic, very (big|large|broad|round|long), really (big|large), big for (the|its|"
+            "her|his) (body|size), big already, large already, there already, nicely rounded, nice and (round|large|broad|"
+            "long), good and (big|round|broad|long), full, full and round, spread well, well spread, wide open, like (a|) "
+            "(fan|plate|paddle|dinner plate|tennis rackets|sails|oars|spades|shovels|butterfly), broad and round, long and "
+            "(round|broad|rounded), strong, round and (big|large|full|broad), well shaped, in proportion, lovely and (big|"
+            "round|large), splendid, magnificent, beautiful",
+        },
+        alone={
+            "is large": "(nice|lovely|good|great|proper|real|) (big|large|huge|broad|round|massive) (paddles|hands|fins|"
+            "fans) (on (it|her|him)|as well|too|already|), fins (are|) (very|really|nice and|good and|lovely and|) (big|"
+            "large|huge|broad|round|long and round|generous), (big|large|good|great) (finned|finnage), finnage (is|) (big|"
+            "large|good and big|generous)",
+            "is small": "(tiny|small|little|short|puny|stubby) (paddles|hands|finnage), fins (are|) (very|really|rather|too|"
+            "a bit|quite|) (small|tiny|short|stubby|puny|little) (for (the|its|her|his|that|such a) (body|size|fish|length|"
+            "frame)|), (tiny|small|short|little|puny) fins for (the|its|her|his|that|such a) (body|size|fish|length|frame), "
+            "(small|tiny|short) finned, (not much|no|hardly any) (fin|paddle|paddles|pectoral) (on it|to speak of|there|)",
+        },
+    ),
+    Spoken(
+        "dorsal_fin",
+        "sebire, dorsal sail, sail, fin on the back, fin on top, back sail",
+        levels={
+            "folded": "(goes|falls|tips|lies|bends|hangs|leans|folds|flops|flopping) (over|down|flat|) (to (the|) (left|"
+            "right|side|one side)|on one side|a bit|all the time|sideways), (always|mostly|held|kept|stays|lying|never|"
+            "tucked) (down|flat|closed|folded|up straight), not (up|raised|upright|straight|erect|opened|opening), clamped "
+            "down, closed, shut, tucked in, lazy, limp, weak, soft, tired, does not (open|rise|go up|stand straight|hold), "
+            "does not come up (fully|properly|), a bit (floppy|limp|folded|low|down), crumpled, stays down, sagging, sags, "
+            "bent to (one side|the left|the right)",
+            "fair": "half (up|down|open|raised), not fully (up|open|raised|upright), not quite (up|upright|straight|right), "
+            "so so, low, a bit low, up now and then, goes up and down",
+            "upright": "up nicely, up well, up and straight, up all the time, always up, stays up, nice and (high|straight|"
+            "tall), high and (straight|proud), complete, whole, raised, open, opens well, opens nicely, well carried, "
+            "carried well, carried high, firm, strong, in order, okay, like a flag, well formed, well set, in the right "
+            "place, sits right, perfect, straight and (high|tall|whole|complete), good size, full, excellent",
+        },
+        alone={
+            "is upright": "(good|nice|fine|lovely|great|high|tall|straight|upright|proud) (little|) (dorsal|sail|back fin|"
+            "dorsal fin) (on (it|her|him)|carriage|), (puts|keeps|holds|carries|has) (its|the|her|his) (dorsal|dorsal fin|"
+            "back fin|sail) (up|high|upright|well|straight|proudly|nicely)",
+            "is folded": "(puts|keeps|holds|carries|has|lays) (its|the|her|his) (dorsal|dorsal fin|back fin|sail) (down|"
+            "flat|folded|low|closed|tucked in|clamped), (does not|will not|never) (put|raise|lift|hold|hoist|carry) (up|) "
+            "(its|the|her|his) (dorsal|dorsal fin|back fin|sail) (up|), (floppy|limp|droopy|drooping|folded|clamped|flat|"
+            "lazy) (dorsal|dorsal fin|back fin|sail)",
+        },
+    ),
+    Spoken(
+        "fin_faults",
+        alone={
+            "includes dorsal": "(dorsal|back fin|dorsal fin) (ray|rays|front ray|first ray|front rays|first rays|spine) (is|"
+            "are|) (bent|crooked|kinked|missing|twisted|deformed|short|gone|wavy), (1|2|3|a|the|first|front|some|few|a few|"
+            "several) (|of the) (dorsal|back fin|dorsal fin) (ray|rays) (is|are|) (bent|crooked|kinked|missing|twisted|"
+            "deformed|short|gone), (bent|crooked|kinked|missing|deformed|twisted|short) (front|first|) ray (in|of|on|at) "
+            "the (dorsal|back fin), (bent|crooked|kinked|missing|deformed|twisted) dorsal (ray|rays), (gap|notch) in the "
+            "dorsal rays, (kink|bend) in the (back fin|dorsal fin|first dorsal ray|front dorsal ray)",
+            "includes tail": "(tail|tail fin|caudal) (is|) (too|) (short|stunted|uneven|lopsided|crumpled|folded|curled|out "
+            "of shape|odd|grown together|not even), (1|upper|lower|top|bottom) (tail lobe|lobe|half of the tail) (is|too|) "
+            "(short|shorter|stunted|missing|curled|bent|folded|crooked|smaller|longer|thin|half missing)",
+            **{
+                f"includes {side}_pectoral": f"{_FINS[f'{side}_pectoral']} (is|grows|sits|set|looks|) (a bit|slightly|too|) "
+                "(bent|crooked|kinked|twisted|curled|folded|deformed|stunted|malformed|short|wrong|set wrong|stuck|stiff) "
+                "(at the (tip|end|base|root|joint|edge)|under|up|down|over|), (bend|kink|twist|curl|fold|crook) (in|at|on) "
+                f"(the|its|her|his|) {side} {_PEC}, last (bit|part|cm) of the {side} {_PEC} (bends|curls|folds|turns) (under|"
+                "up|down|over)"
+                for side in ("left", "right")
+            },
+            "is none": "(no|not a|without) (fin|fins|) (faults|fault|deformity|malformed fin|deformed fin|bent ray|bent "
+            "rays) (in|on|at) (the|any|its|) (fin|fins), all fins (straight|well formed|properly formed|formed right|in "
+            "place), no (bent|crooked|deformed|missing) (fin|fins|ray|rays)",
+        },
+    ),
+    Spoken(
+        "fin_damage",
+        alone={
+            "includes tail": f"(tail|tail fin|caudal|tail lobe|lobe|{_WHICH} lobe|{_WHICH} tail lobe|{_WHICH} half of the "
+            f"tail|tail tip|tip of the tail|tail edge|fork of the tail|{_WHICH} tail|{_WHICH} tip of the tail) (is|has been|"
+            "a bit|slightly|badly|) (torn|split|nicked|frayed|ragged|damaged|nipped|bitten|ripped|worn|chewed|broken) (a "
+            "bit|a little|slightly|badly|at the (tip|top|bottom|edge|end|fork|corner)|in the middle|on the (left|right)|in "
+            "2 places|1 cm|0.5 cm|by 1 cm|), (torn|split|ragged|frayed|nipped|damaged) (tail lobe|lobe|tail tip|tail edge|"
+            "tail fin)",
+            "includes dorsal": "(dorsal|back fin|dorsal fin) (has|with|got) (a|a small|a little|) (nick|split|tear|notch|"
+            "bite|cut|rip) (at|in|near|on|) (the|) (front|back|rear|top|tip|edge|middle|(1|2|3|4|5|6|first|second|third|"
+            "fourth|fifth) ray|), (nick|split|tear|notch|bite|cut|rip) (at|in|near|on) the (front|back|rear|top|edge|tip) "
+            "of the (dorsal|back fin)",
+            "count at least 1": "(some|a bit of|bit of|slight|a little|little|a few|few|minor|small|) (fin|) (damage|tears|"
+            "splits|nicks|fraying|tear|split|nick|rips|wear) (to|in|on|at) (the|a|1|1 of the|some|) (fin|fins|edges of the "
+            "fins), fins (are|) (a bit|a little|slightly|rather|all|) (ragged|frayed|split|torn|nipped|worn|tatty|tattered|"
+            "chewed|damaged|shabby), (ragged|frayed|split|torn|nipped|tatty|tattered|chewed|damaged|shabby) (fins|finnage|"
+            "fin edges), fin edges (are|) (ragged|frayed|torn|worn|white and frayed)",
+            "is none": "(all|the|) fins (are|all|) (undamaged|unhurt|untorn|healthy|complete|intact|tidy|neat|without "
+            "damage|without a tear|in order|not torn|not split|not frayed), (intact|undamaged|whole|sound|healthy|tidy) "
+            "(fins|finnage), finnage (is|) (good|fine|whole|intact|perfect|complete|ok|in order|undamaged)",
+        },
+    ),
+    SpokenTogether(
+        "(fins|all fins|finnage|all the fins) (is|are|) (all|) (normal|right|as they should be|fine and whole|straight and "
+        "whole|perfect and complete|good and complete|there and whole), (no|not a) (problem|problems|fault) with (the|any|"
+        "its|her|his|) fins",
+        "fin_damage is none and fin_faults is none",
+    ),
+    # ---- Scales and old wounds
+    Spoken(
+        "scale_loss",
+        "scale damage, damaged scale, scale (out|loss|knocked out), scales (out|missing), lost (a|) scale, hole in the scaling, "
+        "gap in the (scales|scaling|scale row|row of scales), scaleless spot, naked spot, naked patch, raw scale",
+        anywhere=True,
+        alone={
+            "is 0": "(all|every|each) (of the|the|its|her|his|) (scales|scale) (is|are|) (there|on|in place|in order|intact|"
+            "present|whole|complete), scales (are|all|) (ok|okay|fine|good|in order|in place|undamaged|all good|all fine|"
+            "perfect), (no|not a|not 1) (single|) (scale|scales) (is|are|) (missing|lost|gone|off|damaged|out) (anywhere|"
+            "that i can see|), (scaling|scalation) (is|) (intact|whole|undamaged|perfect|in order), (no|without) (scale "
+            "damage|scale loss|bare spots|bald spots|gaps in the scales)",
+            "is 1 to 2": "(1|a) (or|maybe|perhaps) 2 (scales|scale) (is|are|) (missing|gone|lost|off)",
+            "at least 2": f"(row|whole row|line|patch|bunch|strip) of scales {_MISSING}, {_LACKS} (a row|a patch|a line|a "
+            "strip|a bunch|quite a few|too many) (of|) scales, scales (are|) (missing|gone|lost|off) (in several places|"
+            "here and there|in places|all over), several scales (are|) (gone|missing|off|lost)",
+        },
+    ),
+    Spoken(
+        "scars",
+        "old (injury|wound|sore|cut|scratch|bite|scrape) (mark|), scratch mark, healed (patch|spot|mark|area), kizu, wound "
+        "(mark|scar), scar line, (old|healed) (net|heron|bird|cat|hook) (mark|injury|wound|bite|peck), peck mark, beak "
+        "mark, claw mark, healed over (wound|sore|cut|ulcer), (white|pale) scar, scar tissue",
+        alone={
+            "is none": "(no|not a|without|free of) (scars|scar|marks or scars|injuries|injury|old wounds|old injuries|"
+            "wounds) (anywhere|on it|on her|on him|at all|that i can see|to be seen|), unmarked by nets, kizu nashi",
+        },
+    ),
+    SpokenTogether(
+        "clean and no blood, clean no blood, (wound|sore|spot) (clean|dry|closed|healing) and no blood, no blood, not "
+        "bleeding, does not bleed, no inflammation, (clean|dry) wound, (wound|it|spot) (is|) (clean|dry|closed|"
+        "healing|not bleeding|not open), (pea|coin|lentil|pinhead|fingernail|thumbnail|match head) (size|sized) (both|each|)",
+        "nothing",
     ),
 )
 """What is said of the parts of a fish, and of what is wrong with them."""

@@ -163,7 +163,7 @@ class Lexicon:
     def by_itself(self, tokens: Sequence[str]) -> Means | None:
         """What tokens say where they are all that is said."""
         words = compared(tokens)
-        bare = tuple(word for word in words if word not in SKIPPED or word in _PRAISING)
+        bare = tuple(word for word in words if word not in SKIPPED or word in _PRAISING or word == "rather")
         return self.bare.get(words) or self.bare.get(bare)
 
     def behind_a_fault(self, tokens: Sequence[str], at: int, stated: Sequence[Stated]) -> int:
@@ -307,11 +307,13 @@ class Lexicon:
         return behind
 
     def _levelled(self, tokens: Sequence[str], level: Node, end: int) -> Iterator[Hit]:
-        """`sharp kiwa`, `left pectoral red`, `left pectoral without red`."""
+        """`sharp kiwa`, `soft in the kiwa`, `left pectoral red`, `left pectoral without red`."""
         skipped = self._skip(tokens, end)
         starts = dict.fromkeys((end, _behind_verbs(tokens, end), skipped), False)
         if skipped < len(tokens) and tokens[skipped] in _NOT:
             starts.setdefault(self._skip(tokens, skipped + 1), True)
+        if tokens[skipped : skipped + 1] == ("in",):
+            starts.setdefault(self._skip(tokens, skipped + 1), False)
         for begin, negated in starts.items():
             for last, name in self._walk(tokens, begin):
                 if name.names or name.beside:

@@ -21,6 +21,7 @@ from koirules.notes.talk import (
     is_aside,
     is_comparison,
     is_talk,
+    softened,
     without,
 )
 from koirules.notes.tree import SKIPPED, compared
@@ -270,7 +271,7 @@ class RemarkReader:
             if _starts(tokens, at)
         ):
             return tokens, False
-        return without(tokens, SOFTENERS)
+        return softened(tokens)
 
 
 def _starts(tokens: Sequence[str], at: int) -> bool:

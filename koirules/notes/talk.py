@@ -77,6 +77,15 @@ SOFTENERS = tuple(
 )
 """Words that make a level a little less."""
 
+_ISH = {
+    f"{word}{word[-1] if word in {'big', 'thin', 'fat', 'slim', 'flat'} else ''}ish": word
+    for word in tokens_of(
+        "short long small big large broad wide narrow thick thin fat slim flat deep high low soft sharp weak strong "
+        "plump heavy light dull round tall stiff"
+    )
+}
+"""Words that say a level and make it a little less: `shortish`."""
+
 ASIDES = tuple(
     spread(
         """
@@ -137,6 +146,14 @@ def without(tokens: tuple[str, ...], phrases: tuple[tuple[str, ...], ...]) -> tu
             kept.append(tokens[at])
             at += 1
     return tuple(kept), found
+
+
+def softened(tokens: tuple[str, ...]) -> tuple[tuple[str, ...], bool]:
+    """Tokens without what makes a level a little less, and whether there was any."""
+    rest, soft = without(tokens, SOFTENERS)
+    if _ISH.keys().isdisjoint(rest):
+        return rest, soft
+    return tuple(_ISH.get(token, token) for token in rest), True
 
 
 @lru_cache(maxsize=8)

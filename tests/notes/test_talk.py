@@ -423,7 +423,7 @@ def test_talk_is_told_from_readings_on_pages_in_free_speech(page, least, otherwi
         ("must be 14 cm", {"length": "12.6 cm to 15.4 cm"}),
         ("skin like paper", {"lustre": "dull"}),
         # The same words denied, or of something else.
-        ("fat but not healthy", None),
+        ("fat but not healthy", {"build": "heavy", "health": "sick or doubtful"}),
         ("has two red on the head", None),
         ("two behind the dorsal", None),
         ("black skin like paper", None),
