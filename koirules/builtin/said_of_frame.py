@@ -201,9 +201,9 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
         "body build, trunk, barrel, waist, middle, ribs, rib cage, 体つき",
         apart=True,
         levels={
-            "slim or trim or torpedo": "long, longish, long and low, long and even",
-            "slim or trim": "small, light, fine, delicate",
-            "trim or torpedo": "medium, average, middling, normal, usual, standard, in between, ordinary",
+            "is slim or trim or torpedo": "long, longish, long and low, long and even",
+            "is slim or trim": "small, light, fine, delicate",
+            "is trim or torpedo": "medium, average, middling, normal, usual, standard, in between, ordinary",
             "slim": "slim, thin, narrow, lean, skinny, pinched, drawn in, tucked in, hollow, not filled",
             "heavy": "short, fat, thick, heavy, plump, stout, round, massive, huge, stocky, chunky, wide, big",
         },
@@ -213,14 +213,14 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
         "body, frame, figure, build",
         apart=True,
         levels={
-            "slim or trim or torpedo": "longish, long and low, long and even, stretched, long and straight",
-            "slim or trim": "small, light, fine, delicate, petite, small and neat, light and fine, little",
+            "is slim or trim or torpedo": "longish, long and low, long and even, stretched, long and straight",
+            "is slim or trim": "small, light, fine, delicate, petite, small and neat, light and fine, little",
             "slim": "eel like, snaky, stick like, dainty, drawn out, weedy, gaunt, wasted, starved, lanky, drawn, shallow, "
             f"lightweight, {short_of('full|thick|broad|deep', 'fuller|thicker|broader|deeper|more volume')}",
             "heavy": "rotund, portly, bulging, well fed, beefy, meaty, overfed, obese, gross, thickset, burly, brawny, hefty, "
             "jumbo, large and heavy, like a (sausage|loaf|loaf of bread|pig|hippo|submarine with fins|cushion|pillow), short and "
             "(deep|wide|high|round), blocky, square",
-            "torpedo or heavy or thick_front": "deep, full in front, deep in front, broad in front",
+            "is torpedo or heavy or thick_front": "deep, full in front, deep in front, broad in front",
         },
     ),
     Spoken(
@@ -484,8 +484,6 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
         levels={
             "female": "mesu, f, she, a girl, girlie, mum, queen",
             "male": "osu, m, he, a boy, dad",
-            "female or male": "unclear, unknown, not clear, open, not sure, not sure yet, undecided, not known, hard to "
-            "tell, not to be told, can not tell, too early to tell, not visible, not visible yet, not to be seen",
         },
         alone={
             "is female": "(mesu|female|hen|girl|lady) (clearly|no doubt|no question|without doubt|without question|certain|"
@@ -510,17 +508,21 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "like sandpaper), (white|breeding|spawning|little|small) (pimples|spots|bumps|tubercles) on the (cheeks|gill "
             "covers|gill plates|pectorals|pecs), (boy|male) (i|) (would bet|bet) (my|the) (van|house|hat|life|farm|shirt) "
             "on (it|that)",
-            "is female or male": "(can not|could not|hard to|impossible to|too early to|too soon to|too young to|not old "
-            "enough to) (tell|say|see|know) (the sex|if it is a (boy|girl|male|female)|whether it is a (boy|girl|male|"
-            "female)|boy or girl|male or female|if (male|female|boy|girl)), (boy or girl|girl or boy|male or female|female "
-            "or male) (i|) (do not know|can not tell|could not say|can not say|who knows|no idea|hard to say|unclear|not "
-            "sure), no idea (if|whether) (it is a|a|) (boy|girl|male|female) (or (a|) (girl|boy|female|male)|), (can not|"
-            "could not|hard to) sex (it|her|him|this one|), sex not (clear|sure|known|visible|told|yet), not sexed (yet|)",
         },
         bare={
             "is female": "(mesu|female|hen|girl|lady|lass) (i say|i would say|for sure|already|), girlie",
             "is male": "(osu|male|cock|boy|lad) (for sure|already|), young male",
         },
+    ),
+    SpokenTogether(
+        "sex (is|) (unclear|unknown|not clear|open|not sure|undecided|not known|hard to tell|not visible|not visible yet), "
+        "(can not|could not|hard to|impossible to|too early to|too soon to|too young to|not old "
+        "enough to) (tell|say|see|know) (the sex|if it is a (boy|girl|male|female)|whether it is a (boy|girl|male|"
+        "female)|boy or girl|male or female|if (male|female|boy|girl)), (boy or girl|girl or boy|male or female|female "
+        "or male) (i|) (do not know|can not tell|could not say|can not say|who knows|no idea|hard to say|unclear|not "
+        "sure), no idea (if|whether) (it is a|a|) (boy|girl|male|female) (or (a|) (girl|boy|female|male)|), (can not|"
+        "could not|hard to) sex (it|her|him|this one|), sex not (clear|sure|known|visible|told|yet), not sexed (yet|)",
+        "nothing",
     ),
 )
 """What else is said of a frame."""
