@@ -68,6 +68,7 @@ _OTHER_SIDE = {"left": "right", "right": "left"}
 _OF_THEM = frozenset(
     tokens_of("of them those these actually there are is in all altogether now i make it this that total")
 )
+_SEASONS = frozenset({"year", "season", "summer", "winter", "spring", "autumn", "go", "chance", "try", "look"})
 _MORE = frozenset({"more", "another", "other", "further"})
 
 
@@ -98,7 +99,8 @@ class Leaning:
             )
             if remark is not None:
                 return remark
-        if tokens_of(text)[-2:-1] == ("another",) or tokens_of(text)[-1:] == ("another",):
+        tokens = tokens_of(text)
+        if tokens[-1:] == ("another",) or (tokens[-2:-1] == ("another",) and tokens[-1] not in _SEASONS):
             return Remark(text, Sort.UNKNOWN)  # of what, nobody can tell
         if last is not None and before[-1] is last and (remark := self._numbered(text, last)) is not None:
             return remark

@@ -33,7 +33,11 @@ _BESIDE_A_VERDICT = frozenset({Sort.VERDICT, Sort.NOTHING, Sort.FORECAST, Sort.C
 
 _LAST_WORDS: Mapping[str, frozenset[tuple[str, ...]]] = {
     "in": frozenset(spread("yes, yes yes, yeah, okay, ok, oh yes, yes okay, okay then")),
-    "out": frozenset(spread("no, no no, sorry no, so no, nope, oh no, nah")),
+    "out": frozenset(
+        spread(
+            "no, no no, sorry no, so no, nope, oh no, nah, sorry (love|darling|girl|boy|mate|old girl|old boy|my dear|pet)"
+        )
+    ),
     "unsure": frozenset(spread("wait, hm, hmm, hm hm, hmm hmm, maybe maybe")),
 }
 _OF_BOARD_AND_SCALE = frozenset({"length", "weight"})

@@ -5,7 +5,9 @@ Common practice, no source; wordings from memory.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
+from functools import lru_cache
 from itertools import pairwise
 
 from koirules.notes.tree import SKIPPED, bare
@@ -150,7 +152,8 @@ _VERDICTS: Mapping[str, str] = {
 _LEADS = frozenset(
     spread(
         """
-            sure, oh, well, right, fine, ok, okay, so, yes, yeah, yep, sigh, sorry, anyway, anyhow, then, and, but, of course,
+            sure, oh, ooh, oof, ugh, argh, meh, eh, erm, mm, mmm, gosh, goodness, oh dear, alas, well, right,
+            fine, ok, okay, so, yes, yeah, yep, sigh, sorry, anyway, anyhow, then, and, but, of course,
             definite, definitely, absolutely, certainly, surely, clear, clearly, easy, i say, i would say, for me, hm, hmm, ah,
             um, er, now, still, a, an, it is, it is a, that is, that is a, she is, he is, she is a, he is a, this one is,
             this one is a, go on, alright, all right
@@ -205,15 +208,192 @@ _OF_ANOTHER_SENSE = frozenset(
         """
     )
 )
+_ITS = frozenset({("it",), ("her",), ("him",)})
 _HELD_ON = frozenset({("hold", "on"), ("keep", "on")})
 VERDICTS = _by_words()
 """Whole remarks that are a verdict, and the word that the column `verdict` takes."""
+
+
+# ---- Verdicts by their form: where a fish is put, what is done with it, who has decided
+
+_FISH = r"(?:it|her|him|this|that|them|these|those|(?:this|that)\s(?:1|fish|girl|boy|lady|lad|baby|little\s1))"
+_I = r"(?:i|we)"
+_WOULD = (
+    rf"(?:{_I}\s)?(?:would\s|will\s|could\s|must\s|have\sto\s|am\sgoing\sto\s|are\sgoing\sto\s|want\sto\s|"
+    r"let\sus\s)?(?:still\s|just\s|rather\s|happily\s|gladly\s)?"
+)
+_WOULD_NOT = (
+    rf"(?:{_I}\s)?(?:(?:would|will|do|can|could|am)\snot|never|would\snever|am\snot\sgoing\sto)\s(?:want\sto\s)?"
+)
+_SEASONS = (
+    r"(?:(?:a|an|1|another|1\smore|2|2\smore)\s(?:full\s|whole\s|good\s)?(?:season|summer|winter|year|spring|"
+    r"autumn|go|chance|try|shot)(?:\s(?:more|in\s(?:the\s)?mud|at\sleast))?)"
+)
+_PUT = rf"""
+    (?:(?:(?:{_WOULD}(?:put|drop|throw|chuck|stick|pop|move|bring|send|take)\s{_FISH}\s)|
+      (?:(?:it|she|he|this\s1|that\s1)\s)?(?:goe|go|off|straight|back|put|move|stay|is)\s)?
+      (?:straight\s|back\s)?(?:in|into|to|on|onto|with|for|among|by)\s)?(?:the\s|my\s|our\s|a\s)?
+"""
+_INTO = r"(?:pile|tub|box|tank|bin|basin|bowl|vat|bucket|pond|shelf|crate|heap|bag|bath|system|stack|group)"
+_AMONG = r"(?:1|fish|lot|bunch|other)"
+_KEPT = r"(?:keep|keeper|kept|keeping|stay|yes|top|best|good|grow\son|growing\son|grow\sout|growing|tategoi|show|select|selected)"
+_LEFT = r"""
+    (?:out|cull|reject|bad|sale|selling|sell|for\ssale|shop|cheap|cheaper|bargain|budget|mixed|go|going|10\sfor|5\sfor|dealer|
+    pet|garden|goodbye|discard|waste|throw\sout|give\saway|rubbish|auction|trade|no(?=\s(?:pile|tub|box|bin|basin|bowl|vat)))
+"""
+_OPEN = r"""
+    (?:maybe|perhaps|hospital|isolation|quarantine|second(?=\s(?:tub|pile|box|group|lot))|waiting|unsure|not\ssure|undecided|doubtful|
+    holding|question|question\smark|treatment|sick|look\sagain|second\slook|thinking|in\sbetween|boss)
+"""
+_PLACES = {
+    verdict: rf"""
+        {_PUT}{which}\s{_INTO}(?:\s(?:please|then|for\snow|first|again|with\s(?:it|her|him)))* |
+        (?:(?:put|goe|go|stay|belong)\s(?:{_FISH}\s)?)?(?:in\s)?(?:with|among)\sthe\s(?:{which}\s{_AMONG}|{plural})
+    """
+    for verdict, which, plural in (("in", _KEPT, "keeper"), ("out", _LEFT, "reject|cull"), ("unsure", _OPEN, "maybe"))
+}
+_REASONS = (
+    r"(?:body|bone|frame|pattern|red|hi|beni|white|shiroji|colour|skin|head|size|shape|quality|balance|kiwa|edge|"
+    r"fin|mouth|eye|health|length|volume|bulk|depth|spine|back|sashi|odome|sex|price|condition|potential|growth|"
+    r"belly|tail|nose|face)"
+)
+_ONLY = r"(?:\s(?:alone|only|really|itself|i\ssay|i\ssuppose|i\sguess|though))?"
+_WHO_DECIDES = r"(?:(?:the\s|my\s)?(?:boss|chief|old\sman|master|father|dad|wife|husband|missus|chef)|he|she)"
+_OUTCOMES = (
+    r"(?:in|out|keep|stay|stays|sell|sale|cull|bin|go|goes|hospital|quarantine|yes|no|wait|second|maybe|pass|not)"
+)
+_BACK_THEN = (
+    r"(?:again|later|tomorrow|then|next\s(?:week|month|year)|when\s(?:it|she|he)\s(?:is|ha|"
+    r"stop|settle|calm|heal|grow)\b.*|in\s(?:a|2|3|the|january|february|march|april|may|june|july|august|"
+    r"september|october|november|december|spring|summer|autumn|winter)\b.*|at\s(?:the\s)?(?:end|nisai|second)\b.*|"
+    r"on\s(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday))"
+)
+_FORMS: Mapping[str, str] = {
+    "in": rf"""
+        {_WOULD}(?:keep|take|have|buy|grow|hold|risk|gamble\son|bet\son|try|feed|raise|back|save|choose|pick|
+          select)\s{_FISH}(?:\s(?:on|out|up|myself|anyway|all\sthe\ssame|any\sday|for\s(?:me|myself|us|now|{_SEASONS})|
+          {_SEASONS}|home))*
+        | (?:let\sus\s|{_I}\s(?:would\s|will\s))give\s(?:it|her|him|this\s1|that\s1|them)\s{_SEASONS}
+        | (?:(?:oh\s|now\s)?(?:this|that)\s1\s{_I}\s(?:really\s|do\s|quite\s|also\s)*(?:like|love|want|keep|take|fancy)|
+          {_I}\s(?:really\s|do\s|quite\s|also\s)*(?:like|love|fancy)\sthis\s1)(?:\s(?:a\slot|very\smuch|best))?
+        | leave\s(?:her|him)(?:\s(?:be|here|alone|where\s(?:it|she|he)\sis))?
+        | (?:it\sis\s|she\sis\s|he\sis\s)?worth\s(?:a|an|1|another|its|her|his|the)\s(?:proper\s|good\s|decent\s|
+          nice\s)*(?:photo|picture|photograph|video|food|feed|space|room|place|water|pellet|chance|gamble|try|
+          wait)(?:\s(?:in\smy\spond|here|in\sthe\stub))?
+        | (?:not\sto\s(?:lose|be\slost|be\ssold|sell)|(?:do\snot|never)\s(?:lose|sell|let\sgo\sof|part\swith)\s{_FISH})
+        | (?:back\s)?(?:in|to|into)?\s?(?:the\s)?mud(?:\spond)?\s(?:again|for\s{_SEASONS}|next\s(?:year|season|spring|
+          summer))|back\s(?:in|to|into)\s(?:the\s)?mud(?:\spond)?(?:\sagain)?
+        | (?:1|another)\smore\s(?:season|summer|year|winter)|another\s(?:season|summer|year|winter)|
+          once\smore\sin\s(?:the\s)?mud
+        | (?:keep|in|take|stay)\s(?:at|for)\sa\s(?:friendly|good|fair|low|high|small|nice|reasonable)\s(?:price|sum|money)
+        | (?:in|keep|keeper|stay)\s(?:just\s|only\s)?(?:on|for|because\sof|by|from)\s(?:the\s|it\s|its\s|her\s|
+          his\s)?{_REASONS}(?:\sand\s{_REASONS})?{_ONLY}
+        | (?:it|she|he|this\s1|that\s1)\s(?:can|may|must|should|ha\sto)\sstay(?:\shere|\son)?|can\sstay|(?:let|
+          have)\s(?:it|her|him)\sstay|(?:ha\sto|must)\sstay
+        | (?:(?:a|the|that\sis\sa|it\sis\sa|she\sis\sa|he\sis\sa|big|clear|definite|definitely|easy|firm|for\sme|from\sme|
+          of\scourse|absolute|absolutely)\s)+(?:yes|keep|keeper|in)(?:\s(?:from|for)\s(?:me|us))?|yes\s(?:from\sme|
+          of\scourse|for\sme|definitely|absolutely|in|this\s1|that\s1|her|him|go\son|keep(?:er)?)|keep\s(?:of\scourse|yes|
+          naturally|obviously|surely|absolutely|no\squestion)|go\son\s(?:then\s)?(?:keep|yes|in)
+        | (?:for\s)?(?:me\sthis\s1|myself|my\sown\s(?:pond|tank)|straight\s(?:to|into)\smy\s(?:pond|tank))|for\smyself
+        | (?:first|top|number\s1|my)\s(?:pick|choice)(?:\s(?:today|of\sthe\s(?:day|lot|tub|batch|morning)))?
+        | {_WHO_DECIDES}\s(?:say|said|want|like|take|took)\s(?:to\s)?(?:keep|in|yes|stay|it\sstay)(?:\s(?:it|her|him|
+          anyway|small\sor\snot|all\sthe\ssame|for\snow|though))*
+        | not\sgoing\sanywhere|nobody\s(?:get|is\shaving|take|buy)\s(?:this\s1|that\s1|her|him)|(?:i\s)?must\shave\s(?:it|
+          her|him|this\s1)
+    """,
+    "out": rf"""
+        (?:gone|cut|goodbye|bye(?:\sbye)?|bye\sthen|removed|ditch|sell|to\ssell|
+          for\ssale|quick\ssale|fast\ssale|cheap\ssale|straight\sout|first\sout|out\s(?:first|straight|quick|fast|now|
+          at\slast)|nope(?:\s(?:out|sorry))?|sorry\s(?:nope|out)|(?:clear|big|easy|hard|definite|definitely|a|a\sclear|
+          that\sis\sa|it\sis\sa)\s(?:no|out)|no\s(?:from|for)\s(?:me|us)|no\sno\sno|no\snot\s(?:this|that)\s1)
+        | (?:lose|drop|strike|ditch|remove|sell|cut|cull|swap|return|dump)\s{_FISH}(?:\s(?:on|quick|quickly|cheap|now|
+          first|soon|off|straight\saway))?
+        | (?:get|be)\srid(?:\sof\s{_FISH})?|(?:get|fish|take|pull|net)\s{_FISH}\sout(?:\sof\s(?:here|there|the\s\w+))?|
+          (?:cross|strike|rule|send|ship|move)\s{_FISH}\s(?:off|out|back|on)|let\s(?:it|her|him)\sgoe?
+        | (?:so\s|then\s|but\s)+(?:i\s)?(?:(?:probably|maybe|perhaps|rather|better|think|suppose|guess|am\safraid|fear)\snot|
+          do\snot\sthink\sso|not\sthis\stime|not\stoday|not\sthis\syear)
+        | {_WOULD_NOT}(?:grow|raise|feed|bother|breed|waste|spend|keep|take|want|buy|
+          risk|hold|back|choose|pick|show)\s(?:with\s)?{_FISH}(?:\s(?:on|out|up|further|longer|any\slonger|myself|anyway|food\son\s(?:it|her|
+          him)|time\son\s(?:it|her|him)))*
+        | (?:that\sis\s|it\sis\s)?(?:a\s)?return\sto\ssender|(?:send|take)\s{_FISH}\sback(?:\s(?:where\s(?:it|she|
+          he)\scame\sfrom|to\sthe\s\w+))?|back\s(?:where\s(?:it|she|he)\scame\sfrom|to\sthe\s(?:shop|dealer|farm|breeder|
+          seller|wholesaler))
+        | (?:no\s)?(?:{_I}\s)?(?:can|could|would)\snot\s(?:sell|stand\sbehind|show|offer|put\smy\sname\s(?:to|on)|
+          sign\sfor|use|justify|defend)\s{_FISH}(?:\s(?:to\s(?:anybody|anyone|somebody|people)|like\sthis|with\s(?:a|
+          that)\s\w+))?
+        | (?:for\s(?:the\s)?|let\sthe\s|to\sthe\s)?(?:dealer|trade|wholesaler)(?:\s(?:get|have|can\shave|take)\s(?:it|her|
+          him|this\s1|that\s1))?
+        | (?:(?:that\sis\s|it\sis\s)?a\s)?waste\sof\s(?:food|space|time|water|feed|money|room)|
+          (?:there\sis\s)?no\s(?:place|room|space|use|need)\sfor\s(?:it|her|him|this\s1|that\s1|that)(?:\shere)?
+        | (?:get|for)\sthe\s(?:chop|axe)|the\schop|heron\s(?:food|bait)|food\sfor\sthe\sheron|for\sthe\sheron|
+          for\sthe\scat
+        | (?:it|she|he|this\s1|that\s1)\s(?:ha\sto|must|can|will\shave\sto)\s(?:go|leave)|time\sto\sgo|
+          ha\sgot\sto\sgo
+        | (?:for|to)\s(?:somebody|someone)\selse(?:\s(?:pond|to\s(?:enjoy|keep|grow)))?|(?:somebody|
+          someone)\selse\sproblem|(?:free\s)?to\sa\sgood\shome
+        | (?:out|cull|reject|gone|off|no)\s(?:just\s|only\s)?(?:on|for|because\sof|by)\s(?:the\s|it\s|its\s|her\s|
+          his\s)?{_REASONS}(?:\sand\s{_REASONS})?{_ONLY}
+        | (?:(?:first|second|my\s(?:first|second))\sthought\sout|{_WHO_DECIDES}\s(?:say|said|want)\s(?:it\s|her\s|
+          him\s)?(?:out|no|sell|cull|gone)(?:\s(?:it|her|him|anyway))?)
+        | (?:pet|garden|pond|hobby|shop)\s(?:quality|grade|stock)(?:\s(?:only|at\s(?:best|most)))?
+        | (?:you\sare|it\sis|she\sis|he\sis|this\s1\sis|that\s1\sis|is)\s(?:a\sgoner|for\sthe\schop|going|leaving|
+          gone\sthen|for\ssale)
+        | that\sis\sa\sdisqualification(?:\s.*)?|straight\sdisqualification|disqualification
+    """,
+    "unsure": rf"""
+        (?:{_WHO_DECIDES}\s(?:is\s)?|{_I}\s(?:am\s|are\s)?)(?:still\s|just\s|also\s)*(?:thinking|undecided|not\ssure|
+          unsure|in\s2\smind|hesitating|looking|scratching\s(?:his|her|my)\shead|weighing\sit\sup)(?:\s(?:about\s{_FISH}|
+          it\sover|on\s{_FISH}|yet|still|so\sam\si))*|(?:still\s)?thinking(?:\sabout\s{_FISH}|\sit\sover)?|(?:let\sme|
+          need\sto|have\sto|must|want\sto|{_I}\swill)\sthink(?:\s(?:about|on)\s{_FISH}|\sit\sover|\sagain)?
+        | (?:i\s)?(?:dunno|do\snot\sknow|no\sidea|not\ssure|can\snot\s(?:say|tell|decide))(?:\s(?:really|yet|at\sall|
+          honestly|with\s(?:this|that)\s1|about\s(?:this|that)\s1|here))*(?:\s(?:so\s|better\s)?(?:ask|let)\s(?:him|her|
+          me|the\sboss|boss)(?:\s(?:decide|look|see|say|later|again))?)?
+        | (?:(?:you\s|better\s|must\s|we\s|i\s|let\sus\s|i\swill\s|have\sto\s|need\sto\s)*ask\s(?:him|her|the\sboss|boss|
+          {_WHO_DECIDES})(?:\s(?:again|later|first|tomorrow|about\s{_FISH}|what\she\sthink))*|ask\s(?:me\s)?{_BACK_THEN})
+        | (?:look|see|check|decide|judge|come\sback|talk|sort)\s(?:at\s{_FISH}\s|to\s{_FISH}\s)?{_BACK_THEN}
+        | (?:to\s(?:the\s)?|the\s)?hospital(?:\s(?:first|then|please|for\snow|tub|tank|maybe))*|(?:salt|treat|medicate|
+          heal|cure)(?:\s{_FISH})?\s(?:first|and\s(?:then\s)?(?:{_I}\s)?(?:will\s)?(?:look|see|check|decide)(?:\s(?:again|
+          later|then))?)
+        | (?:he\s(?:say|said)\s)?{_OUTCOMES}\sor\s(?:to\s|the\s)?{_OUTCOMES}(?:\s(?:i\sdo\snot\sknow|do\snot\sknow|
+          not\ssure|who\sknow|hard\sto\ssay|you\sdecide|he\sdecide))?
+        | (?:{_I}\s)?would\snot\ssay\s(?:no|yes)\s(?:and\s|but\s|or\s)?(?:{_I}\s)?(?:would\snot\s(?:say\s)?)?(?:yes|
+          no)(?:\seither)?|(?:not|neither)\s(?:a\s)?(?:yes|in|keep)\s(?:and\s|nor\s|or\s)?(?:not\s)?(?:a\s)?(?:no|out)|
+          yes\sand\sno|no\sand\syes
+        | (?:let\sme\s|let\sus\s|{_I}\s(?:would\s|will\s))?(?:put|set|lay|leave|keep)\s{_FISH}\s(?:aside|apart|by|back|
+          on\s(?:1|the)\sside|to\s(?:1|the)\sside|separate|for\s(?:later|now))(?:\s(?:for\s(?:now|later|the\sboss)|first|
+          please|to\slook\sagain))*
+        | keep\s(?:an|1)\seye(?:\son\s{_FISH})?|keep\swatching(?:\s{_FISH})?|(?:to\s)?watch(?:\s{_FISH})?(?:\s(?:a\swhile|
+          for\snow|closely))?
+        | (?:put|leave|keep)\s{_FISH}\s(?:in|into)\s(?:the\s)?(?:salt|hospital|quarantine|isolation|treatment|
+          medicine)(?:\s(?:tub|tank|bath|vat|basin))?\sand\s(?:then\s)?(?:{_I}\s)?(?:will\s)?(?:look|see|check|
+          decide)(?:\s(?:again|later|then))?
+        | (?:i\s)?can\snot\smake\s(?:up\s)?my\smind(?:\sup)?(?:\s(?:at\sall|yet|about\s(?:it|her|him|this\s1|that\s1)))*
+        | (?:(?:he|she|you|i|they)\scan\s)?take\s(?:it|her|him)\sor\sleave\s(?:it|her|him)
+        | (?:it\sis\s|a\s)*(?:50\s50|half\shalf|half\sand\shalf|close\scall|coin\sflip|flip\sa\scoin|open\squestion|
+          lottery|doubt|doubtful|doubtful\s1|doubtful\scase)
+    """,
+}
+
+
+@lru_cache(maxsize=4096)
+def _by_form(tokens: tuple[str, ...]) -> str | None:
+    """The verdict that tokens are by their form: `put it in the maybe tub`, `boss says keep`, `out or hospital`."""
+    text = " ".join(tokens)
+    return next((verdict for verdict, form in _FORM_PATTERNS if form.fullmatch(text)), None)
+
+
+_FORM_PATTERNS = tuple(
+    (verdict, re.compile(form, re.VERBOSE)) for verdict in _FORMS for form in (_PLACES[verdict], _FORMS[verdict])
+)
 
 
 def verdict_of(tokens: tuple[str, ...], verdicts: Mapping[tuple[str, ...], str]) -> str | None:
     """The verdict that a whole remark is, with what may stand before and behind it."""
     while tokens:
         found = verdicts.get(tokens)
+        if found is None and tokens[-1:] in _ITS and tokens[:-1] not in VERDICTS:
+            found = verdicts.get(tokens[:-1])  # `sell it`, where `sell` is a grade of the page
+        found = found or _by_form(tokens)
         if found is None and not _means_more(tokens):
             found = verdicts.get(tuple(token for token in tokens if token not in SKIPPED)) or verdicts.get(bare(tokens))
         if found is not None:

@@ -48,6 +48,64 @@ IN_MANY_WORDS = {
 }
 
 
+IN_OTHER_FORMS = {
+    "in": """I'd give her a season; of course keep; keep of course; leave her; this one I like; I like this one; worth a photo;
+        worth a proper photo; not to lose; don't lose this one; back in the mud; mud again; one more summer; in on body;
+        keep for the bone alone; keep at a friendly price; boss wants to keep; she can stay another year;
+        I'd keep her for another season; let's give him another year; a clear yes; yes from me; into the growing tub;
+        put it with the keepers; with the good ones; first pick; I'd gamble on her""",
+    "out": """out pile; put her in the sale tub; goes in the ten-for tank; gone; cut; goodbye; quick sale; so probably not;
+        that's a return to sender; send it back; I can't stand behind that; no I can't sell that to anybody;
+        I'd not grow it on; I won't grow her on; with the cheap ones; out on pattern; get rid of it; get it out of here;
+        waste of food; for the herons; it has to go; for somebody else; first thought out; he says out; sell him now""",
+    "unsure": """hospital; hospital tub; to the hospital tub; put in the maybe tub; second tub; he's thinking;
+        boss is still thinking; still thinking; dunno; don't know ask him; ask him; ask me in April; look again in spring;
+        out or hospital; keep or cull; in or out; I wouldn't say no I wouldn't say yes; yes and no; keep an eye;
+        let me put that one aside; put it in the salt and we'll look again; I can't make my mind up at all;
+        he can take it or leave it; ooh maybe; salt first""",
+}
+
+
+@pytest.mark.parametrize("verdict", IN_OTHER_FORMS)
+def test_verdicts_by_their_form(verdict):
+    texts = [" ".join(text.split()) for text in IN_OTHER_FORMS[verdict].split(";")]
+    assert {text: fish_of(text).verdict for text in texts} == dict.fromkeys(texts, verdict)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "first tub",
+        "second row",
+        "good side",
+        "bad side",
+        "top one",
+        "middle shelf",
+        "her side",
+        "look after",
+        "won't hold",
+        "easy sale",
+        "it may go",
+        "that can grow",
+        "cut behind the dorsal",
+        "red gone",
+        "out at the shoulder",
+        "keep the red",
+        "hospital green",
+        "put the light on",
+        "probably not",
+        "give it a year",
+        "sandan, probably not",
+        "take the net",
+        "I like that",
+        "sorry love",
+        "worth a lot",
+    ],
+)
+def test_what_only_has_the_form_of_a_verdict(text):
+    assert fish_of(text).verdict == ""
+
+
 @pytest.mark.parametrize("verdict", IN_MANY_WORDS)
 def test_verdicts_in_many_words(verdict):
     texts = [" ".join(text.split()) for text in IN_MANY_WORDS[verdict].split(";")]
