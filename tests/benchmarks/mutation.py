@@ -23,7 +23,7 @@ import subprocess
 import sys
 import tempfile
 from collections import Counter
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from importlib.util import cache_from_source
 from pathlib import Path
@@ -43,27 +43,40 @@ ROOMS = {
 """Each room with the tests that are asked about a line that runs at import."""
 
 TESTS = (
-    "tests/meaning",
-    "tests/judge",
-    "tests/grading",
-    "tests/vocabulary",
-    "tests/formats",
-    "tests/measures",
-    "tests/notes",
-    "tests/commands",
-    "tests/outside",
-    "tests/rulesets",
-    "tests/properties/test_agreement.py",
-    "tests/properties/test_batch_agreement.py",
-    "tests/properties/test_looks_agreement.py",
-    "tests/properties/test_map_laws.py",
-    "tests/properties/test_open_rounds_laws.py",
-    "tests/properties/test_panel_agreement.py",
-    "tests/properties/test_reader_laws.py",
-    "tests/properties/test_selection_agreement.py",
-    "tests/properties/test_whole_batch_agreement.py",
+    (
+        "tests/meaning",
+        "tests/judge",
+        "tests/grading",
+        "tests/measures",
+        "tests/notes",
+        "tests/commands",
+        "tests/outside",
+        "tests/properties/test_agreement.py",
+        "tests/properties/test_batch_agreement.py",
+        "tests/properties/test_looks_agreement.py",
+        "tests/properties/test_map_laws.py",
+        "tests/properties/test_open_rounds_laws.py",
+        "tests/properties/test_panel_agreement.py",
+        "tests/properties/test_selection_agreement.py",
+        "tests/properties/test_whole_batch_agreement.py",
+    ),
+    (
+        "tests/language",
+        "tests/vocabulary",
+        "tests/formats",
+        "tests/rulesets",
+        "tests/analysis",
+        "tests/builtin",
+        "tests/classes",
+        "tests/editing",
+        "tests/loading",
+        "tests/prizes",
+        "tests/report",
+        "tests/standard",
+        "tests/properties/test_reader_laws.py",
+    ),
 )
-"""The tests that are asked at all."""
+"""The tests that are asked at all, in two halves that run beside each other."""
 
 QUICKEST, DRAWN = 40, 200
 """How many tests try a mutant first, and at most how many more where none of these sees it."""
@@ -175,10 +188,22 @@ def _change(node: ast.AST) -> str:
     raise AssertionError(node)
 
 
-def reached(folder: Path) -> tuple[dict[str, dict[int, set[str]]], dict[str, float]]:
-    """Which tests reach each line of each file, and how many seconds each test takes."""
+def reached(folders: Sequence[Path]) -> tuple[dict[str, dict[int, set[str]]], dict[str, float]]:
+    """Which tests reach each line of each file, and how many seconds each test takes. folders: copies, one for each half."""
+    lines: dict[str, dict[int, set[str]]] = {}
+    seconds: dict[str, float] = {}
+    with ThreadPoolExecutor(len(TESTS)) as pool:
+        for by_file, took in pool.map(_reached, folders, TESTS):
+            seconds |= took
+            for file, by_line in by_file.items():
+                for line, tests in by_line.items():
+                    lines.setdefault(file, {}).setdefault(line, set()).update(tests)
+    return lines, seconds
+
+
+def _reached(folder: Path, tests: Sequence[str]) -> tuple[dict[str, dict[int, set[str]]], dict[str, float]]:
     report, data = folder / "tests.xml", folder / ".coverage"
-    asked = [test for test in TESTS if (folder / test).exists()]
+    asked = [test for test in tests if (folder / test).exists()]
     words = ["--cov=koirules", "--cov-context=test", "--cov-report=", f"--junitxml={report}", *asked]
     done = _pytest(folder, *words, timeout=7200)
     assert done.returncode == 0, done.stdout.decode()
@@ -189,11 +214,13 @@ def reached(folder: Path) -> tuple[dict[str, dict[int, set[str]]], dict[str, flo
     found = coverage.CoverageData(str(data))
     found.read()
     assert len(found.measured_contexts()) > 1, "coverage did not tell the tests apart"
+    rooms = tuple(str(folder / room) for room in ROOMS)
     lines = {}
     for file in found.measured_files():
-        by_line = found.contexts_by_lineno(file).items()
-        tests = {line: {one.partition("|")[0] for one in contexts if one} for line, contexts in by_line}
-        lines[str(Path(file).relative_to(folder))] = tests
+        if file.startswith(rooms):
+            by_line = found.contexts_by_lineno(file).items()
+            reaching = {line: {one.partition("|")[0] for one in contexts if one} for line, contexts in by_line}
+            lines[str(Path(file).relative_to(folder))] = reaching
     return lines, seconds
 
 
@@ -245,9 +272,9 @@ class Kept:
         written = self._killed.read_text(encoding="utf-8") if self._killed.exists() else ""
         self.killed = {tuple(json.loads(line)) for line in written.splitlines()}
 
-    def reached(self, folder: Path) -> tuple[dict[str, dict[int, set[str]]], dict[str, float]]:
+    def reached(self, folders: Sequence[Path]) -> tuple[dict[str, dict[int, set[str]]], dict[str, float]]:
         if not self._reached.exists():
-            lines, seconds = reached(folder)
+            lines, seconds = reached(folders)
             as_lists = {file: {str(at): sorted(tests) for at, tests in of.items()} for file, of in lines.items()}
             self._reached.write_text(json.dumps([as_lists, seconds]), encoding="utf-8")
         lines, seconds = json.loads(self._reached.read_text(encoding="utf-8"))
@@ -267,15 +294,14 @@ def _digest(text: str) -> str:
 def main(count: int, seed: int, kept: Kept) -> None:
     every = [site for room in ROOMS for path in sorted((ROOT / room).rglob("*.py")) for site in sites(room, path)]
     chosen = sorted(every, key=lambda site: site.lot(seed))[:count]
-    folders: Queue[Path] = Queue()
+    free: Queue[Path] = Queue()
     unseen = shutil.ignore_patterns(".git", ".venv", "__pycache__", ".hypothesis", ".mypy_cache", ".pytest_cache")
     with tempfile.TemporaryDirectory() as top:
-        for number in range(2):
-            folder = Path(top) / str(number)
+        folders = [Path(top) / str(number) for number in range(len(TESTS))]
+        for folder in folders:
             shutil.copytree(ROOT, folder, ignore=unseen)
-            folders.put(folder)
-
-        lines, seconds = kept.reached(folder)
+            free.put(folder)
+        lines, seconds = kept.reached(folders)
 
         def one(site: Site) -> tuple[Site, str, bool]:
             what, text = mutated(site.path, site.at)
@@ -284,17 +310,17 @@ def main(count: int, seed: int, kept: Kept) -> None:
                 return site, name, True
             by_line = lines.get(str(site.path.relative_to(ROOT)), {})
             reaching = set().union(*(by_line.get(one, set()) for one in (*site.run, site.line)))
-            folder = folders.get()
+            folder = free.get()
             try:
                 seen = tried(site.path, text, folder, _batches(site.room, reaching, seconds, seed))
             finally:
-                folders.put(folder)
+                free.put(folder)
             if seen:
                 kept.kill(name, text)
             return site, name, seen
 
         survivors = []
-        with ThreadPoolExecutor(2) as pool:
+        with ThreadPoolExecutor(len(TESTS)) as pool:
             for done, (site, name, seen) in enumerate(pool.map(one, chosen), 1):
                 if not seen:
                     survivors.append(name)
