@@ -291,7 +291,7 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
         "kiwa",
         "line to the white, line where the red meets the white, line of the red, rims, rim of the red, red rim, kiwas, "
         "(edge|edges) (at the back|behind|at the rear|at the tail|on the last step|on the last patch|all over|all the way "
-        "round)",
+        "round), edge nearest the tail, edge towards the tail, edge facing the tail, edge on the tail side",
         levels={
             "sharp": "hard, hard and crisp, hard cut, shimari, already in, cut dead straight, like a ruler, as good as they "
             "come, just as they should be",
@@ -311,7 +311,10 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             f"abruptly|crisply|like cut|as if cut|neatly)(| everywhere), {_WHICH_PATCH} (is|) (sharp|crisp|well cut|"
             "clean cut|sharply cut|cleanly cut), no (blur|fuzz|fuzziness|bleeding) (anywhere|at the edges|at all|on the "
             "edges|), nothing (fuzzy|blurred|woolly) (about it|anywhere|), not a (bit|touch) (fuzzy|blurred|woolly|"
-            "blurry), (knife|paper cut|paper) edged, paper cut edges, hard edges",
+            "blurry), (knife|paper cut|paper) edged, paper cut edges, hard edges, (hard|sharp|crisp|clean) (straight|"
+            "clear|) line between (them|the red and the white|red and white|), (sharp|crisp|clean cut) (all along|"
+            "along|down|all down) the (left|right|back|sides|left side|right side), all the lines (are|) (sharp|crisp|"
+            "clean), no bleeding",
             "is razor": f"{_LIKE_CUT}, (like|as if|as though) (a|) {_STUCK_ON}, sharp (like|as if) cut, as if cut out, "
             "(like|as if|as though) (it was|they were|it is|) cut (out|out of paper|from paper|with a knife|with "
             "scissors), cut like paper, like cut paper",
@@ -321,7 +324,10 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             "it|) (runs|run|oozes|ooze|melts|melt|seeps|bleeds|bleed|bleeding|running|melting|fading|fades) (away|out|"
             "off|over|) (into|in|on) the white, (red|hi|beni) melts away, (hard|impossible) to (say|see|tell) where "
             f"(it|the red|the patch) (ends|stops), like (a|an|) {_SPILT}, kiwa (nashi|boke|bokete|amai), boke kiwa, "
-            "bokete iru",
+            "bokete iru, (all|) the lines (are|) (soft|fuzzy|blurred|woolly|blurry), (red|hi|beni|colour|it) (just|sort "
+            "of|kind of|) (fades|fading|trails|peters|washes|drifts) (away|out|off) (at the tail end|at the back|at the "
+            "rear|behind|towards the back|at the sides), no (proper|real|clear|clean) (edge|line|border|kiwa) (on|"
+            "along|down) the (left|right|left side|right side|side|last step|last patch)",
             "at most fair": f"not (clean|crisp|tidy|tight) (on|at|round) the {_EDGES}, (edges|edge|kiwa) (let|lets) it "
             "down, (wants|needs|could do with) (sharpening|tightening|some sharpening|some edge)",
         },
@@ -350,10 +356,12 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
         f"the front edge) (for|over|by|of|), (scale|row|row of scales|scale row) {_SHADED} (in front|at the front|), row of "
         "pink, row of pink scales, row of scales under the white, scale under the white, row showing, scale showing pink, "
         "scale pink, (scale|row) of (pink|blush|shade|shading) (in front|at the front|), sashi (covers|over|through|spans|"
-        "takes up), front edge deep, front edges deep",
+        "takes up), front edge deep, front edges deep, edge nearest the head, edge towards the head, edge facing the head, "
+        "edge on the head side",
         alone={
             "at least 2": "sashi (goes|runs|reaches|is|) (too|very|rather|quite) (far|far back|deep|wide|long), (too much|a "
-            "lot of|lots of|plenty of) (blush|shading|pink) (in front|at the front), sashi a mile (long|wide|deep)",
+            "lot of|lots of|plenty of) (blush|shading|pink) (in front|at the front), sashi a mile (long|wide|deep), too "
+            "much sashi, far too much sashi, way too much sashi",
             "above 0": "(still|) (some|a bit of|a trace of|a touch of) sashi (left|there|showing|to close|to come|), sashi "
             "(still|) (there|in|left|visible|to close|showing|present), (nice|lovely|soft|a soft|) (blush|shading|"
             "shade|pink) (in front|at the front|under the white|at the front edge), (red|hi) (shows|showing|shining|) "

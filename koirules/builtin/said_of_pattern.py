@@ -270,7 +270,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             f"to the tail|on her|), 1 long zigzag, like lightning, red zigzags, {_IT} (zigzags|zig zags|snakes|winds|"
             "swings|wiggles|wanders|weaves|meanders|jumps) (nicely|well|) (down|along|all down|from side to side|left "
             "and right|) (the back|the body|the spine|from side to side|), (runs|goes) (down|) (the back|) in (a|) "
-            "(zigzag|zigzags), (2|3|two|a couple of|good|nice|lovely|clear|strong) (good|nice|clear|clean|) (turns|swings) in (it|the red|the pattern), (2|3|two|a couple of) bends in (the red|the pattern), (red|pattern|) (goes|runs|swings|jumps) (from|) left (to|then|"
+            "(zigzag|zigzags), (2|3|two|a couple of|good|nice|lovely|clear|strong) (good|nice|clear|clean|) (turns|swings) in (it|the red|the pattern), "
+            "(2|3|two|a couple of) bends in (the red|the pattern), "
+            "(red|pattern|) (goes|runs|swings|jumps) (from|) left (to|then|"
             f"and|) right (to|then|and|) (then|) left (again|), s shaped red, {_IT} swings (from|) side to side, swings "
             "(from|) side to side (down the back|), (nice|good|lovely|clear|strong) swing (to|in) (it|the red|the "
             "pattern), 稲妻",

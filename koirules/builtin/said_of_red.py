@@ -336,7 +336,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
         alone={
             "at most slight": "red fading, the red is fading, red is going, hi fading, red fades, red is breaking up, red "
             "breaking up, red going, that red is going, red fades out, hi is breaking up, red is fading out, red fading "
-            f"at the edges, ({_LOSING}) (in places|already|a bit|slowly|everywhere|all over|)",
+            f"at the edges, ({_LOSING}) (in places|already|a bit|slowly|everywhere|all over|), (last step|last patch|"
+            "rear patch|tail patch|second step|first step|head patch) (starting to (break up|go|fade|thin)|thinning and "
+            "going), (red|hi|beni) (thinning|thin) and (on its way out|going|fading)",
             "is strong": "red nearly gone, red almost gone, hi nearly gone, (red|colour) (nearly|almost|as good as|"
             "practically) gone",
             "is none": "no fading, nothing fading, red holds, stable red, (red|hi|colour|it) (holds|holding|stable|is "
@@ -400,8 +402,12 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "is orange": f"{_ORANGE} (base|based|type|iro|tinge) (red|hi|beni|), like {_LIKE_ORANGE} for colour, (colour|"
             f"red) (of|like) (a|an|) {_LIKE_ORANGE}, salmon red, salmon pink red, peach red, (warm|burnt|dark) orange, "
             "orange toned, (more|rather) orange than (red|true red|i like), goldfish (red|orange|colour), (bit|touch|"
-            "shade|tad) (too|) orange",
-            "is orange_red": "orangey red, orangy red, (rust|rusty) (red|colour|coloured)",
+            "shade|tad) (too|) orange, more (pumpkin|carrot|orange|goldfish) than (tomato|red|blood), more (kaki|"
+            "persimmon) than red",
+            "is orange_red": "orangey red, orangy red, (rust|rusty) (red|colour|coloured), (red|hi|beni|colour) with (a|"
+            "some|) (hint|touch|bit|tinge|tint|trace|shade|dash) of (orange|yellow) (in it|), (red|hi|beni) with (some|"
+            "a bit of) orange in it, (hint|touch|bit|tinge|trace) of orange in (the|that) (red|hi|beni), a bit brown, "
+            "(red|it|beni) goes (a bit|) brown",
             "is orange_red or red": f"{_LIKE_BRIGHT_RED} (red|hi|beni), terracotta red, (red|hi|beni|colour) (is|) (more|"
             "closer to) lacquer than (to|) orange, more lacquer than orange",
             "is red": "real red, true red, red red, a red red, red through and through",
@@ -430,7 +436,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "in patches, not level, all over the place, all over the place in tone, a patchwork, in two reds",
             "even": "like (it is|it was|) poured (on|), as if poured (on|), painted in 1 go, like (it is|it was|it had "
             "been|) painted (in 1 go|on|), evenly laid, evenly painted, mura nashi, without mura, alike, all alike, "
-            "identical",
+            "identical, all 1 piece, all 1 piece of colour, 1 piece of colour, of 1 piece, level all through, the same "
+            "on all (2|3|4|of them), 1 even coat, in 1 coat",
             "at most fair": "could be more even, not (quite|entirely|perfectly|completely) even, nearly but not quite even",
         },
         alone={
@@ -442,7 +449,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "colour)), same (shade|tone|colour|red) (everywhere|front and back|all round|front to rear|on all of them|"
             "on all steps|on all three|on all 4), 1 (tone|colour|shade) (all over|throughout|all through|front to back|"
             "from head to tail|everywhere), even (all over|throughout|from head to tail), painted in 1 go, as if "
-            "poured, like poured (paint|on)",
+            "poured, like poured (paint|on), same (depth|strength|tone|shade|thickness) of (red|colour|beni) (on all "
+            "(2|3|4|of them)|on all|everywhere|throughout|front and back|on every step), same red on (all|all 2|all 3|"
+            "both|both steps|all steps)",
             "is patchy": f"{_COLOUR} (is|gets|goes|runs|) {_A_BIT} {_OTHER_SHADE} {_AT} {_PLACE} (than {_AT} {_PLACE}|than "
             f"(the rest|elsewhere|in front|behind|the others)|), {_SHADES} {_AT} {_PLACE} {_SHADES} {_AT} {_PLACE}, "
             "(strong|good|deep|dark) (in front|at the front|on the head) (but|and|) (weak|pale|light|thin|poor) "
@@ -480,7 +489,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "(thick|with a trowel), layers of red, thick like (a|) "
             + _LIKE_PAINT
             + f", thick as (a|) {_LIKE_PAINT}, (red|hi|beni) (with|has) (a lot of|good|real|) (meat|flesh|weight) (in it|to "
-            "it|)",
+            "it|), (laid|put|spread) on like (butter|jam|plaster|cement|icing), (red|beni|hi|) spread on thick",
             "is thin": "usui (beni|hi|red), usubeni, usu beni, usu hi, (only|just|like|needs|wants|could do with|missing|) "
             "(1|a second|another|a third) coat (of paint|of red|of colour|), (white|skin|ground) (shows|showing|coming|"
             "comes|shining|shines|shimmers|grins|peeps) through (the red|the beni|the hi|it|there|), thin (as|like) (a|"
@@ -488,7 +497,11 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "seen), (you|i|) (can|could) (see|count|make out) (all the|every|each|every single|the single|single|the) "
             "scale (through|in) (it|the red|that red|), (red|hi|beni) (gets|gone|going|goes) thin (behind|in front|on "
             "top|at the tail|towards the tail|at the back|on the back|), (red|hi|beni) thin (behind|in front|on top), "
-            "scales showing (in|under) the (red|beni|hi)",
+            "scales showing (in|under) the (red|beni|hi), (you|i|) (can|could) (count|see|make out) (the|all the|every|"
+            "each|single) scales (through|in|on) the (shoulder|last|second|first|third|head|red|saddle|rear) (patch|"
+            "step|plate|red|), thin on the (last|first|second|third) (step|patch), (last|first|second|third|rear) "
+            "(step|patch) (is|) (a bit|rather|very|too|) thin in (the red|colour|the beni), poor depth of (red|colour|"
+            "beni), (red|beni) (a bit|rather|) see through",
             "at most fair": "(thin|bare|worn) (spot|place|patch|bit|area) (in|on) the (red|beni|hi|plate|saddle|last step|"
             "last patch), " + short_of("thick|dense", "thicker|denser"),
         },
@@ -509,13 +522,15 @@ SAID_OF_RED: tuple[Saying, ...] = (
         levels={
             "pale": f"weak, poorish, anaemic, watery, watered down, like (a|an|) {_LIKE_WEAK}, bleached, sun bleached, "
             "lifeless, dead, dull, flat, tired, tired looking, asleep, without life, dull looking, milky, chalky, "
-            "warui, more pink than red, washed",
+            "warui, more pink than red, washed, rosy, rose, rosy pink, rosy rather than red, pinky, pinkish",
             "at most fair": short_of(
                 "red|strong|deep|bright|intense|rich", "redder|stronger|deeper|brighter|more intense|richer"
             )
             + ", could do with more strength, could do with more colour, wants more colour, wants more strength, short of "
             "strength, lacks strength, lacks colour, lacks punch, lacks fire, lacks life, on the light side, could be "
-            "more intense, a bit light, lightish, palish",
+            "more intense, a bit light, lightish, palish, not exciting, not very exciting, nothing exciting, "
+            "unexciting, not special, nothing to get excited about, has no fire in it, without fire, has not got any "
+            "fire, has no punch",
             "fair": "normal, usual, standard",
             "at least strong": "tsuyoi, yoi, ii, koi, tsuyoi desu, blazing, ripe looking, mature, the best thing about (it|"
             "her|him|this one), its best point, her best point, his best point",
@@ -529,15 +544,17 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "through (strongly|strong|well), (red|colour) (you notice|you see) (from across|across) the (tub|yard|"
             "pond), good honest red, honest red",
             "is pale": f"(red|hi|beni|colour) like (a|an|) {_LIKE_WEAK}, (watery|washed out|faded|bleached) (pinkish|pink|) "
-            "(red|hi|beni|colour), red washed out, weak (red|beni|hi|colour), red more pink than red",
+            "(red|hi|beni|colour), red washed out, weak (red|beni|hi|colour), red more pink than red, (rosy|pink|rose) "
+            "rather than red, (red|colour|beni|hi) has faded",
             "at most fair": "(needs|wants|could do with|could use) (more|some|a bit more|a lot more) colour (in it|in the "
             "red|), (lacks|short of|lacking) (in|) (colour|strength|strength in the red|punch|fire), could be redder, "
             "could be (stronger|deeper) in (the red|colour), not red enough",
         },
         bare={
-            "at least strong": "vivid, fiery, blazing, like (fire|flames|a traffic light|neon|a stop light)",
+            "at least strong": "vivid, fiery, blazing, like (fire|flames|a traffic light|neon|a stop light), very red, "
+            "really red, so red, nice and red, good and red, properly red",
             "is pale": "anaemic, washed out, like (weak soup|pink lemonade|rose wine|strawberry milk|a faded shirt|faded "
-            "jeans)",
+            "jeans), faded, bleached, rosy, rosy rather than red",
         },
         of_parts="all",
     ),
@@ -554,7 +571,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
     Spoken(
         "hikui",
         "hikui start, (lump|bump|swelling|scab|blister) (in|on) the (red|beni|hi), (red|beni|hi) (is being|being|is|) eaten "
-        "(away|up|), something eating the red, (red|hi|beni) (swollen|scabby|lumpy), scabby red, lumpy red",
+        "(away|up|), something eating the red, (red|hi|beni) (swollen|scabby|lumpy), scabby red, lumpy red, (spot|patch|"
+        "place|something) that looks like (the|) (beginning|beginnings|start) of hikui, looks like hikui, hikui by the look "
+        "of it",
     ),
     Spoken(
         "niban_hi",
@@ -564,7 +583,10 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "shadow|tint|stain|showing|coming|) (in|on|over|under|through|across) the (white|shiroji|skin), orange haze, red "
         "haze, (pale|faint|weak|thin|new|late|light) red scales (coming|coming up|coming in|coming through|showing|) (in "
         "the white|), red scales (coming|rising|showing) (up|in|through|) (in the white|), ghost red, ghost of red, second "
-        "coat of red, new red (coming|showing|)",
+        "coat of red, new red (coming|showing|), (some|a bit of|a little|) (secondary|second|niban|late|new) (red|hi|"
+        "colour|) (creeping in|creeping up|sneaking in|seeping in|on its way|starting) (on|at|behind|along|in|) (the|) "
+        "(left|right|side|left side|right side|gill|gills|back|belly|flank|shoulder|tail|), (orange|red) (dust|dusting|"
+        "freckling|speckling|blush) (in|on|over) the white",
         alone={
             "is no": "no (secondary|niban) (stuff|red|hi|colour|) (at all|anywhere|yet|in the white|), nothing secondary"
         },

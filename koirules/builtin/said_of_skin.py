@@ -477,14 +477,16 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "(fine|smooth|thin) (and|) (shiny|glossy|fine), fine skin, skin fine, (love|like|i love|i like|i do like) "
             "(the|that|this|her|his|its) skin, skin is (the best thing|the best part|the best point|its best point|what "
             "i like) (about (it|her|him)|on (it|her|him)|), skin underneath is (good|fine|nice), good skin (under|"
-            "underneath) (it|that|)",
+            "underneath) (it|that|), (glows|gleams|shines|glitters) (under|in) the (lamp|light|sun), (you can see|see) "
+            f"(the|that|its) {_SHINE} from (the door|here|over there|across the yard)",
             "at most fair": "(rough|coarse|grainy|gritty|sandpapery|arai) (looking|) (skin|hada), hada arai, (skin|hada|"
             "texture) (is|) (a bit|a touch|a little|rather|slightly|) (rough|coarse|grainy|gritty) (looking|to look at|"
             "), (lacks|short of|wants|needs) (some|a bit of|) sparkle",
             "is dull": "(matte|matt) (skin|finish|all over|), (tsuya|teri) (nashi|none|no), leathery (skin|), dusty (skin|"
             "looking), floury skin, (skin|) like (it is|it has been|it was) dusted with flour, lost (its|her|his|all "
             f"its|all) {_SHINE}, (no|without|not a) sparkle (to it|in it|in the skin|at all|), (dry|papery|dried out) "
-            "(skin|looking skin)",
+            "(skin|looking skin), (no|not any|without) life in (the|that|its) skin, (somebody|someone|they) forgot to "
+            "polish (this one|it|her|him), (could do with|needs|wants) (a polish|polishing|a good polish)",
         },
         bare={
             "at least good": "wet looking, pearly, satiny, silky, smooth and shiny, quality skin",
@@ -510,14 +512,18 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "right side), a shadow on the white, discoloured (patch|spot|area|bit) (on|behind|along) the (back|"
             "shoulder|head|side|flank|belly|tail), (brown|dirty|grey|yellow|dark) (stain|smudge) on the (side|left "
             f"side|right side), (looks |)like (a|an|) {_LIKE_DIRT}, like it (is|has been) in (coal|the coal|soot|the "
-            "mud)",
+            "mud), (some|a bit of|a little|) (brown|grey|yellow|dark|green) (staining|stains|smudging|discolouration) "
+            "(on|in|over|along) the (flanks|flank|sides|side|back|shoulders|shoulder|white|skin|belly|head)",
             "at most fair": f"{_PINK} (on|at|along|round|under|near|by|all over|all along) the (belly|underside|vent|tail "
             f"root|root of the tail|body|chin|throat|fin roots|fin joints|gills), {_PINK} (from|after|off) (the|) "
             f"{_TRIP}, skin {_PINK} (from|after|off) (the|) {_TRIP}, skin (is|) (flushed|reddened|blushed|bloodshot), "
             "bloodshot skin, (blood|red) (in|under) the skin, stress pink, stress (red|redness), (some|a bit of|a "
             "little|slight|) redness (on|in|along|round) the (skin|belly|white|sides|flanks), pink underneath, (small|"
             "tiny|little|slight|minor|) (mark|flaw|scuff) (on|in) the (skin|white|back|side|shoulder|flank), (skin "
-            "marks|skin mark), marks on (the|its) skin",
+            "marks|skin mark), marks on (the|its) skin, (red|pink|pinkish) (blotches|marks|patches|streaks|flush|tinge|"
+            f"spots) (on|along|over) the (belly|flank|flanks|sides|skin|white) from (the|) {_TRIP}, (green|greenish|"
+            f"brown|brownish) (tinge|cast|tint|film|look) from the (mud|mud pond|pond|algae|water), {_PINK} from (the|) "
+            f"{_TRIP} (ride|trip)",
             "is clean": "(clean|spotless|immaculate) (all over|everywhere|from head to tail|from nose to tail), no (dirt|"
             "grime|muck) (on it|in it|in the white|anywhere|), no (blemish|blemishes) (anywhere|at all|to be seen|), "
             "nothing (to see|wrong) (on|with) the skin, (immaculate|flawless|spotless|unmarked) skin, skin (perfectly|"
@@ -542,7 +548,9 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "her|all over it|all over|), (like|looks like|as if) (somebody|someone|they) peppered (it|her|him), "
             "(somebody|someone) (is|has been|was) at the pepper (pot|mill|), like (fly (dirt|specks|muck)|soot|pepper) "
             "(on it|all over it|on the white|on the back), (black|fine black) (pepper|dust|soot) (on|all over|over|"
-            "along) the (back|white|shoulder|head|side)",
+            "along) the (back|white|shoulder|head|side), (a|some|) (peppering|dusting|sprinkling|speckling) of (black|"
+            "pepper|shimi|sumi) (round|around|on|over|along|behind) the (gills|head|back|shoulders|shoulder|cheeks|"
+            "nose|tail|sides)",
             "is 0": "(shimi|speck) nashi, speckless, not 1 shimi, no (shimi|specks|speck) (yet|to be seen|that i can see)",
         },
         of_parts="all",
@@ -566,11 +574,15 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "|much |way |a bit |)too (early|soon|quick|fast|quickly), (red|hi|beni|colour|kiwa|finish) (far |much |a "
             "bit |)too early, too early (kiwa|finish|finished), (red|hi|beni|colour) (finished|done|ripe|closed) early, "
             "(an|) early (finisher|developer), hayajiage, (mature|ripe) (red|beni|hi|colour), (the|) (deep|) (red|beni|"
-            "hi) (is|) (sort of|kind of|already|all|very|) (mature|ripe|fully developed) (for (its|her|his) age|)",
+            "hi) (is|) (sort of|kind of|already|all|very|) (mature|ripe|fully developed) (for (its|her|his) age|), (as|"
+            ") good as (it|she|he) will ever be, will not get (any|) better, finished at (1|2|a year)",
             "at most middle": "(red|hi|beni|colour) not (tight|set|closed|firm|there|through|in) (yet|at all), (red|hi|"
             "beni|colour) (is|) (still|) (raw|immature|unripe|green|young), (young|raw|unripe|immature) (red|beni|hi|"
             "colour), half finished, (red|hi|beni|colour) (still|) (opening|developing|half done|half there|loose), "
-            "slow (finisher|to finish), (colour|red|beni|hi) not (yet there|yet through|yet tight)",
+            "slow (finisher|to finish), (colour|red|beni|hi) not (yet there|yet through|yet tight), (beni|red|hi|"
+            "colour) (is|) (still|yet) soft, (beni|red|hi|colour) not (hard|firm|hardened) (yet|), (red|beni|hi|colour|"
+            "it|this one) (needs|wants) (another|one more|a|a few more|more) (year|years|season|summer|time|winter) (to "
+            "finish|)",
             "at least near": "(red|hi|beni|colour) (is|) (tight|tightened|tightened up|all tight|nice and tight|set|firm), "
             "(tight|firm) (red|hi|beni)",
         },

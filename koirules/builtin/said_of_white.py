@@ -53,7 +53,7 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "butter, buttery, butter yellow, like old ivory, like old piano keys, like old paper, tea stained, like "
             "weak tea, 黄色い",
             "at most cream": f"(yellowish|yellowy|yellowing) {_THROUGHOUT}, (yellowish|yellowing) {_ON} the {_BACK}, yellow "
-            "side, yellow based, poor, bad, weak",
+            "side, yellow based, poor, bad, weak, going creamy, going cream, gone creamy, yellowed",
             "cream": "cream, creamy, ivory, off white, slightly yellow, a bit yellow, a little yellow, yellowish, fair, "
             "average, milky, somewhat yellow, slight yellow, slightly creamy, like cream, eggshell, vanilla, beige, a "
             "touch yellow, fair, average, moderate, medium",
@@ -94,6 +94,7 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "greyish) (cast|tinge|wash|tint|tone) (in|to|on|over) (the|) (white|skin|it), white not white, not pure "
             "white, (slightly|a bit|a little|) off white",
         },
+        of_parts="all",
     ),
     Spoken(
         "white_head",
@@ -120,11 +121,12 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
     ),
     Spoken(
         "shiroji",
-        "background, whites, white bits, white parts, white areas, hada",
+        "background, whites, white bits, white parts, white areas, hada, ground colour, colour of the ground, colour of the "
+        "white, base, base white",
         levels={
             "snow": f"like (a|an|) {_LIKE_SNOW}, as {_LIKE_SNOW}, white as (a|an|) {_LIKE_SNOW}, white like (a|an|) "
             f"{_LIKE_SNOW}, whiter than white, that hurts the eyes, pure snow, whitest, egg white, wet snow, snow like, "
-            "rice white, very very white, brilliant white",
+            "rice white, very very white, brilliant white, milky deep",
             "cream": f"like (a|an|) {_LIKE_CREAM}, rather cream than white, more cream than white, cream rather than white, "
             "magnolia, tea coloured, milk tea, champagne, straw, oatmeal, usual, normal, reasonable",
             "yellow": f"kiiro, kiiroi, too yellow, yellow (like|as) (a|an|) {_LIKE_YELLOW}, like (a|an|) {_LIKE_YELLOW}, "
@@ -132,14 +134,16 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "at most white": f"like (a|an|) {_LIKE_GREY}, greyed, not really white, not there yet, not white yet, not "
             "special, not what i want, blueish tinge, blue tinge, sallow, weakish, could be whiter",
             "at least white": "kirei, evenly good, ok and clean, (clean|good|white) and thick, with no cast, has no cast, "
-            "without a cast, free of any cast, good enough to eat off, the best thing about (it|her|him)",
+            "without a cast, free of any cast, good enough to eat off, the best thing about (it|her|him), milky depth, "
+            "that milky depth, holds up, holds up all the way, holds, keeps, stays clean",
             "white": "white enough, okay ish, in order, white all over, clean all over",
         },
         alone={
             "is snow": "white white, really white white, whitest white (you ever saw|i have seen|in the tub|), whiter than "
             f"white, (yukihada|yuki hada), {_WHITE} (hurts|dazzles) the eyes, white that hurts the eyes, (snow|paper|"
             "milk|rice|egg|porcelain|brilliant|dazzling|gleaming) white, (white|shiroji|white ground|ground) like (a|"
-            f"an|) {_LIKE_SNOW}, white (like|as) (a|an|) {_LIKE_SNOW}",
+            f"an|) {_LIKE_SNOW}, white (like|as) (a|an|) {_LIKE_SNOW}, (it|she|he) is (snow|snowy|paper white|snow "
+            "white) (this one|), white that (dazzles|glows)",
             "at least white": "bright white (from the gills (back|on)|all over|throughout|), yellow free, (white|skin) "
             "yellow free, no (cast|tinge|tint|cream|grey) (in it|in the white|to it|to the white|anywhere|at all), "
             "white has no (cast|tinge), (no|not a bit of|not a trace of|hardly any) (yellow|cream) (in|on) (her|him|"
@@ -150,11 +154,14 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "quite|very|too) (yellow|yellowish|creamy|cream) (from the (mud|pond|mud pond)|off the mud|still|), shiroji "
             "(kiiro|kiiroi), (yellow|yellowish|creamy) (from|off) the mud, (white|skin) (looks|looking|is) jaundiced, "
             f"jaundiced (skin|white), (white|skin) (like|the colour of) (a|an|) {_LIKE_YELLOW}, yellow (like|as) (a|an|"
-            f") {_LIKE_YELLOW}",
+            f") {_LIKE_YELLOW}, yellowed (on|over|along|behind|towards) the (shoulders|back|tail|sides|flanks|dorsal|"
+            "stem), (yellowish|creamy) (sort|kind|shade) of white, (yellowish|creamy) white",
             "at most white": f"(white|skin) like (a|an|) {_LIKE_GREY}, not white enough, not really white, white (is not|"
             "not) (there|white) yet, (blue|bluish|grey|greyish|smoky) (tinge|cast|tint|shadow|haze) (to|in|on|over) the "
             "white, (could|should|might) be whiter, (thin|watery|flat|transparent|tired|lifeless|dusty|sallow) (white|"
-            "shiroji), white with no (body|thickness|depth), no (body|thickness|depth) (in|to) the white",
+            "shiroji), white with no (body|thickness|depth), no (body|thickness|depth) (in|to) the white, (bit|touch|"
+            "hint|trace|shade|tinge|some|a little|a lot) of (grey|blue|smoke) in the (white|shiroji|skin), (some|) "
+            "(grey|smoke) in the (white|shiroji)",
         },
         bare={
             "is cream": "cream, creamy, ivory, eggshell, magnolia, cream rather than white, like (cream|custard|vanilla "
@@ -190,7 +197,9 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "(dirty|dull|grey|greyish|ivory), (dirty|dull|greyish|ivory|cream|creamy) head, head (is|) not (clear|"
             f"clean|white|pure) (yet|at all), head like (a|an|) ({_LIKE_CREAM}|{_LIKE_YELLOW}), (yellow|yellowish|"
             "cream) from (the|) nose to (the|) eyes, from (the|) nose to (the|) eyes yellow, head not yet (clear|clean|"
-            "white), (atama kiiro|kiiroi atama), (head|nose|face) (has|with) a yellow (tinge|cast|tint|cap)",
+            "white), (atama kiiro|kiiroi atama), (head|nose|face) (has|with) a yellow (tinge|cast|tint|cap), (yellow|"
+            "yellowish|creamy|ivory) (skull|bonnet|helmet|forehead|top of the head|crown|face|snout), (top of the|) "
+            "(head|skull|crown) has a (yellow|yellowish) (shine|tinge|cast|look|tint)",
             "is clear": "(head|nose|face) (already|now|) (clear of yellow|free of yellow|clear in colour), no yellow (on|"
             "at|round|about) the (head|nose|face|eyes), head skin (clear|clean)",
         },

@@ -68,6 +68,8 @@ _THROUGHOUT = sorted(
             "top to bottom, right through, right round, both sides, both ends, either side, "
             "each side, "
             "the whole way, the whole length, along its whole length, along the whole length, one side, anywhere, "
+            "right to the end, to the end, to the very end, right to the tail, all the way to the tail, all the way to the end, "
+            "right down to the tail, "
             "here and there, in places, from head to tail, from nose to tail, from front to back, from end to end"
         ),
     ),
@@ -105,6 +107,8 @@ def _one_part(tokens: Sequence[str], start: int, parts: Collection[str]) -> int:
     at = start
     while at < len(tokens) and tokens[at] in _LEADING:
         at += 1
+    if at > start and tokens[at - 1] in _BEFORE and not (at < len(tokens) and tokens[at] in _BEFORE):
+        at -= 1  # `down the left side`
     before = at
     ahead = tuple(tokens[at : at + 3]) == ("in", "front", "of")
     at += 2 * ahead

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from koirules.notes.adjuncts import past_adjunct
 from koirules.notes.found import Found
 from koirules.notes.lexicon import Hit, Lexicon
 from koirules.notes.numbers import Written, number_at, past_comparison, plain_numbers
@@ -152,6 +153,9 @@ class Scan:
             emphasis = next((len(words) for words in _EMPHASIS if self.tokens[at : at + len(words)] == words), 0)
             if emphasis and self.found and not negated:
                 at += emphasis
+                continue
+            if self.found and not negated and (past := past_adjunct(self.tokens, at)) > at:
+                at = past
                 continue
             if negated and token in _AFTER_NOT and self.negation == "not":
                 at += 1

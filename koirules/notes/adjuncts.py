@@ -1,0 +1,62 @@
+"""What stands behind a reading and leaves it as it is: `for a tosai`, `since spring`, `from the bag`, `across the lot`.
+
+Common practice, no source; wordings from memory.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from koirules.notes.tree import words_of_line
+
+_A = r"(?:(?:an?|the|this|that|its|her|his|my|such|so|only|just) )*"
+_FISH = (
+    r"(?:tosai|nisai|sansai|fish|koi|kohaku|baby|youngster|fry|male|female|boy|girl|thing|little 1|year old|yearling)"
+)
+_FOR = (
+    rf"(?:for|at|in|considering|given) {_A}(?:(?:small|young|little|big|large|spring|summer|autumn|winter|late|early|jumbo|"
+    rf"1|2|year|old|first|second|tiny|mere|pond|mud|cheap|dear|good|usual) )*"
+    rf"(?:{_FISH}|age|size|stage|season|price|length|month|week|time of (?:the )?year)"
+    rf"(?: (?:of|at|in) {_A}(?:age|size|year|length|{_FISH}))?"
+)
+_SINCE = (
+    r"since (?:the )?(?:last |this )?(?:spring|summer|autumn|winter|month|week|year|time|look|sorting|senbetsu|move|"
+    r"january|february|march|april|may|june|july|august|september|october|november|december)"
+)
+_CAUSE = (
+    rf"(?:from|after|off|because of|due to|thanks to) {_A}(?:long |cold |short |first |last )?"
+    r"(?:mud|pond|bag|trip|net|netting|travel|travelling|transport|move|moving|handling|stress|cold|winter|water|salt|"
+    r"catching|sorting|drive|journey|ride|van|feed|food|sun|algae)(?: (?:ride|pond|water|bag|here|over|journey))?"
+)
+_LIGHT = (
+    r"(?:under|in|by) (?:the |this |that |a |these )?(?:bad |good |strong |low |morning )?"
+    r"(?:lamp|light|sun|sunlight|sunshine|shade|daylight|lamplight|shadow)"
+)
+_SEEN = (
+    r"(?:(?:that|which|and) )?(?:you|1|i|we) (?:can |could )?(?:see|notice|spot|tell) (?:it |that |her |him )?"
+    r"(?:from (?:here|there|the door|over there|across the (?:yard|tub|room|pond)|a (?:mile|yard)(?: off| away)?)|a mile off|"
+    r"at once|at a glance|straight away|right away)"
+)
+_LOT = (
+    r"(?:on|across|over|throughout|with|in|all through) (?:all of (?:them|these)|(?:the|this) (?:whole |entire )?"
+    r"(?:lot|batch|line)|(?:most|nearly all|almost all|half) of (?:them|these|the lot)|nearly all|the board|every 1 of "
+    r"(?:them|these))"
+)
+_WANTED = (
+    r"(?:(?:that|which|as|the way|just as|just how|how|like) )?(?:you|i|we) (?:would |do |really |always )?"
+    r"(?:want|like|wish|hope for|look for)(?: (?:it|them|to see|to be|for|to have))*"
+)
+_ADJUNCT = re.compile(rf"(?:{_FOR}|{_SINCE}|{_CAUSE}|{_LIGHT}|{_SEEN}|{_LOT}|{_WANTED})(?!\S)")
+_BEGINS = words_of_line(
+    "for at in considering given since from after off because due thanks under by that which and you 1 i we on across over "
+    "throughout with all as the just how like"
+)
+
+
+def past_adjunct(tokens: Sequence[str], at: int) -> int:
+    """The place behind such words that begin at a place; the place itself where none do."""
+    if tokens[at] not in _BEGINS:
+        return at
+    found = _ADJUNCT.match(" ".join(tokens[at:]))
+    return at if found is None else at + len(found.group().split())
