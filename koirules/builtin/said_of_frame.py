@@ -263,9 +263,7 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "body, (light|dainty|delicate|petite) (fish|one|thing|girl|lady)",
             "is thick_front": "(big|heavy|thick|broad|strong) in front (thin|weak|slim|narrow|nothing|little) (behind|at "
             "the rear|at the tail), (strong|good|thick|broad|big) (front|shoulders|shoulder) (weak|thin|narrow|poor|slim) "
-            "(behind|tail|stem|tail stem|rear|back end|ozutsu), (thin|weak|slim|narrow|nothing) (behind|at the tail|at the "
-            "rear) for (the|those|that|such) (shoulders|front|head), (good|strong|nice) (up|in) front but (weak|thin|narrow|"
-            "nothing) behind",
+            "(behind|tail|stem|tail stem|rear|back end|ozutsu), (thin|weak|slim|narrow) (behind|at the tail|at the rear) for (the|those|that|such) (shoulders|front|head), (thick|broad|wide) (up|in) front but (thin|narrow|nothing) behind",
         },
         bare={
             "is heavy": "(sausage|dumpling|pudding|fatty), (gone|getting|looks|it is|it looks|bit|too|a bit|) fat, fat (one|"

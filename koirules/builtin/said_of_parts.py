@@ -85,6 +85,7 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
     Spoken(
         "mouth",
         "mouth, jaw, lips form, lower jaw, upper jaw, 口",
+        anywhere=True,
         levels={
             "malformed": "(hanging|hangs|stays|stuck) open, (deformed|bent|crooked|twisted) (on|to) (the|) (left|right), "
             "malformed, deformed, bent, crooked, twisted, off, bad, undershot, overshot, wrong, stuck, "
@@ -134,6 +135,7 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
     Spoken(
         "gill_cover_faults",
         "faulty gill cover, bad gill cover, gill (cover|plate|) (fault|deformity|deformation|problem), deformed gill",
+        anywhere=True,
         alone={
             **{
                 f"includes {side}_gill": _of_a_side(_GILL, side, _GILL_FAULT)
@@ -153,6 +155,7 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
     Spoken(
         "eye_film",
         "film on the eye, eye film, film over the eye, cataract, cataracts",
+        anywhere=True,
         alone={
             **{
                 f"includes {side}_eye": _of_a_side(_EYE, side, _FILMED)
@@ -205,6 +208,7 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         "fin_faults",
         "malformed fin, deformed fin, fin (|is) (malformed|deformed|kinked|missing|fault|bent|crooked), "
         "(kinked|missing|bent|crooked) fin, missing a fin",
+        anywhere=True,
         alone={
             **{f"includes {fin}": _of_a_fin(fin) for fin in _FINS},
             "count at least 1": f"1 (of the|) {_PEC} (|is|a bit) "
@@ -218,6 +222,7 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         "(damaged|split|frayed|torn|ragged|nipped|broken|bitten|nicked|nibbled|ripped|worn) fin, fin (|is|are|a "
         "bit) (split|torn|frayed|damaged|nipped|ragged|bitten|nicked|nibbled|ripped|broken|worn), fin damage, "
         "(tear|split|nick|rip|bite) in (a|one|1) fin",
+        anywhere=True,
         beside="(|bit|little|small|clean|bad|nasty|big|slight|old) "
         "(split|tear|nick|rip|notch|nip|hole|slit|damage|fray), split, torn, frayed, ragged, nipped, nicked, "
         "damaged, ripped, bitten, chewed, nibbled, broken, worn, notched, frayed edge, edge frayed, "
@@ -325,6 +330,7 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         "healed), (|old) healed (wound|cut|scrape|sore|injury|scratch|knock|ulcer), mark of an old (wound|injury), "
         "(ulcer|sore|wound|cut|injury) (|is|has|all|nicely) (|now) healed (|up|over|well), "
         "dent, old (wound|injury|knock|damage|mark), scarred, 傷",
+        anywhere=True,
         alone={
             "is none": "no (|old) (scar|scars|scarring) (|anywhere|at all), no old wounds, not a scar (|on "
             "it|anywhere), free of scars, without scars, unscarred"

@@ -8,6 +8,7 @@ from contextlib import contextmanager
 from functools import lru_cache
 
 from koirules.notes.tree import APART, ARTICLES, Means, Node, alike, compared, denied
+from koirules.notes.wishes import COMPARATIVES, FALLING_SHORT
 from koirules.standard.check.phrasing import read_alone, read_means
 from koirules.standard.parts import Rules, Said, Stated
 from koirules.vocabulary.kinds import Colours, Kind, Patches, Places, Scale, words_of
@@ -148,6 +149,7 @@ class Building:
         self._level(trait.name, levels)
         if isinstance(kind, Scale):
             self._level(trait.name, _praised(levels), praised=True)
+            self._level(trait.name, _short_of(kind, levels))
         for number, one in enumerate(each for each in spoken if each.apart):
             key = f"{trait.name}{APART}{number}"
             self._name(key, wordings_in(one.nouns), beside=True)
@@ -230,6 +232,18 @@ def _praised(levels: Iterable[tuple[str, Said, int]]) -> Iterator[tuple[str, Sai
         words.setdefault(said, set()).add(word)
     for said, wordings in words.items():
         yield from ((word, said, 0) for word in as_praised(frozenset(wordings)))
+
+
+def _short_of(kind: Scale, levels: Iterable[tuple[str, Said, int]]) -> Iterator[tuple[str, Said, int]]:
+    """What is said of a trait that falls short of a level in the upper half: `could be wider`, where `wide` is good."""
+    for word, said, _ in levels:
+        if (
+            word in COMPARATIVES
+            and isinstance(said, int)
+            and said.bit_count() == 1
+            and said >= 1 << (len(kind.steps) + 1) // 2
+        ):
+            yield f"{FALLING_SHORT} {COMPARATIVES[word]}", said - 1, 0
 
 
 def _of_both_sides(kind: Places, everything: PlaceSet) -> Iterator[tuple[str, Said, int]]:

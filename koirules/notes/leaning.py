@@ -9,7 +9,7 @@ from attrs import evolve, frozen
 
 from koirules.notes.found import Found
 from koirules.notes.numbers import number_at, plain_numbers
-from koirules.notes.parts import BODY, past_part
+from koirules.notes.parts import past_where
 from koirules.notes.remarks import Remark, RemarkReader, Sort
 from koirules.notes.talk import (
     ASIDES,
@@ -64,6 +64,9 @@ _ENDS = frozenset(words[-1] for words in CORRECTS_BEHIND)
 _AMID = frozenset(words[0] for words in CORRECTS_BETWEEN)
 """With which words those begin or end that take something back: most remarks have none of them."""
 _SIDES = frozenset({"left", "right"})
+_NO_PLACE = frozenset(
+    tokens_of("left right tail dorsal fin eye gill pectoral pec pelvic anal belly flank head shoulder back side")
+)
 _OTHER_SIDE = {"left": "right", "right": "left"}
 _OF_THEM = frozenset(
     tokens_of("of them those these actually there are is in all altogether now i make it this that total")
@@ -345,8 +348,12 @@ class Leaning:
             each in lexicon.anywhere or (each in lexicon.of_parts and isinstance(self.traits[each].kind, Count))
             for each in spoken
         )
-        if not last.found or not unplaced or not tokens or past_part(tokens, 0, parts=BODY) < len(tokens):
+        # `at the tail` behind a torn dorsal fin may be said of the tail fin: of fins and eyes, only how far it goes.
+        names = any(isinstance(self.traits[each].kind, Places) for each in spoken) and not _NO_PLACE.isdisjoint(tokens)
+        if not last.found or not unplaced or names or not tokens or past_where(tokens, 0) < len(tokens):
             return None
+        if any(number_at(tokens, at) is not None for at in range(len(tokens))):
+            return Remark(text, Sort.NOTHING, about=last.about)  # how large it is
         return evolve(last, text=text, verdict="", instead=(), also=None)
 
     def _adds(self, found: Found, last: Remark) -> bool:

@@ -9,7 +9,7 @@ from hashlib import sha256
 from attrs import evolve, field, frozen
 
 from koirules.notes.building import Building, uncollected
-from koirules.notes.parts import BODY, PARTS, PATCHES, past_part
+from koirules.notes.parts import PARTS, PATCHES, past_part, past_where
 from koirules.notes.tree import (
     ARTICLES,
     INSIDE,
@@ -170,7 +170,7 @@ class Lexicon:
         """The place behind a fault and behind the places that say no more than where it is: `a kink | near the tail`."""
         if not stated or not all(self._is_fault_anywhere(one) for one in stated):
             return at
-        return past_part(tokens, at + (tokens[at : at + 1] in {("left",), ("right",)}), parts=BODY)
+        return past_where(tokens, at)
 
     def _is_fault_anywhere(self, stated: Stated) -> bool:
         """Whether a reading leaves out the best: `straight near the tail` says nothing of the rest, `bent near the tail` does."""
@@ -179,6 +179,8 @@ class Lexicon:
             return False
         if isinstance(kind, Count):
             return isinstance(said, Span) and said.low >= 1
+        if isinstance(said, PlaceSet):
+            return said.least >= 1
         return isinstance(kind, Scale) and isinstance(said, int) and not said >> (len(kind.steps) - 1)
 
     def is_label(self, tokens: Sequence[str], at: int) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 
+from koirules.notes.numbers import number_at
 from koirules.vocabulary.phrases import wordings_in
 from koirules.vocabulary.wordings import tokens_of
 
@@ -90,6 +91,42 @@ def past_part(tokens: Sequence[str], start: int, fillers: Collection[str] = (), 
     return at
 
 
+_OF_A_FAULT = BODY | frozenset(tokens_of("edge tip middle rim corner centre front rear base scale row ray"))
+_HOW_FAR = frozenset(tokens_of("off in deep long wide across high big each out apart inside"))
+_ROUGHLY = frozenset(tokens_of("about by for some only around roughly maybe another good"))
+_SMALL = frozenset({"mm", "cm"})
+
+
+def past_where(tokens: Sequence[str], start: int) -> int:
+    """The place behind what tells where a fault is and how large: `on the right side`, `left flank`, `2 mm deep`."""
+    at, end = -1, start
+    while end > at:
+        at = end
+        end = past_part(tokens, at, parts=_OF_A_FAULT)
+        if end == at and tokens[at : at + 1] in {("left",), ("right",)}:
+            end = past_part(tokens, at + 1, parts=_OF_A_FAULT)
+            if tokens[at + 1 : at + 2] and tokens[at + 1] in BODY and end == at + 1:
+                end = at + 2
+            elif end == at + 1 and end < len(tokens):
+                end = at
+        if end == at:
+            end = _past_measure(tokens, at)
+        if end == at and at > start and tokens[at : at + 1] == ("only",):
+            end = at + 1
+    return end
+
+
+def _past_measure(tokens: Sequence[str], start: int) -> int:
+    at = start
+    while at < len(tokens) and tokens[at] in _ROUGHLY:
+        at += 1
+    number = number_at(tokens, at)
+    if number is None or number.unit is None or number.unit.symbol not in _SMALL:
+        return start
+    end = number.end
+    return end + (end < len(tokens) and tokens[end] in _HOW_FAR)
+
+
 def past_owner(tokens: Sequence[str], start: int) -> int:
     """The place behind a part of the red and the word that it has something: `the second patch has`, `last patch's`."""
     at = start
@@ -120,7 +157,7 @@ def _one_part(tokens: Sequence[str], start: int, parts: Collection[str]) -> int:
     at = max(at, before + aside)
     if at == before:
         return end
-    if parts is BODY:
+    if parts is _OF_A_FAULT:
         named: Collection[str] = parts
     elif ahead or aside or tokens[at - 1] in _NEXT_TO:
         named = {*parts, *_BESIDE}

@@ -26,6 +26,7 @@ from koirules.notes.talk import (
 )
 from koirules.notes.tree import SKIPPED, compared
 from koirules.notes.verdicts import VERDICTS, WHOLE_VERDICTS, verdict_beside, verdict_of
+from koirules.notes.wishes import wished
 from koirules.vocabulary.kinds import Count, Places, Scale
 from koirules.vocabulary.wordings import tokens_of
 
@@ -128,6 +129,8 @@ class RemarkReader:
 
     def _in_words(self, shown: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark:
         """A remark that is no phrase as a whole."""
+        if (wish := wished(tokens)) is not None and (short := self.read(" ".join(wish), before)).sort is Sort.TRAITS:
+            return evolve(short, text=shown)
         for verdict, rest in verdict_beside(tokens, self.verdicts):
             beside = self._said(shown, rest, hedged=False)
             if beside.sort is Sort.TRAITS and not beside.verdict:

@@ -37,7 +37,13 @@ _PRAISE = frozenset(
 _PASSED = SKIPPED | _SIZES | {"good", "full", "whole", "clear"}
 _BEFORE_NAMES = _SIZES | _PRAISE
 WHERE = frozenset({"in"})
-_THE_FISH = frozenset({("it",), ("her",), ("him",)})
+_THE_FISH = frozenset({"it", "her", "him"})
+_A_FISH = frozenset(tokens_of("fish girl boy lady lad lass one fellow chap koi thing baby youngster"))
+_OF_STEPS = frozenset({"big", "small", "little", "the"})
+"""`on the big one` is as likely said of a step."""
+_WHICH_FISH = frozenset(
+    tokens_of("this that a the such little young old big small lovely good nice poor of its my such")
+)
 _NO_LABELS = frozenset({"grade", "fish", "quality", "good", "bad", "fine", "ok"})
 _SCALES = (("scale",), ("row",))
 _OF_SCALES = frozenset({"of", "scale", "deep", "wide"})
@@ -166,8 +172,8 @@ class Scan:
             if not negated and (past := self._past_extent(at)) > at:
                 at = past
                 continue
-            if self.found and not negated and self._is_of_the_fish(at):
-                at += 2
+            if self.found and not negated and (past := self._past_the_fish(at)) > at:
+                at = past
                 continue
             if token in NEGATIONS and not negated:
                 negated, self.negation = True, token
@@ -196,10 +202,24 @@ class Scan:
         longer = (hit.end > end for start in range(at, end) for hit in self.lexicon.hits(self.tokens, start))
         return at if "only" in self.tokens[at : end + 1] or any(longer) else end
 
-    def _is_of_the_fish(self, at: int) -> bool:
-        """Whether `on it` or `to her` stands here, behind what is said of the fish."""
-        two, behind = self.tokens[at : at + 2], self.tokens[at + 2 : at + 3]
-        return two[0] in {"on", "to", "about", "in"} and two[1:] in _THE_FISH and (not behind or behind[0] in SKIPPED)
+    def _past_the_fish(self, at: int) -> int:
+        """The place behind `on it`, `to her` or `on this young lady`, behind what is said of the fish; the same place else."""
+        end = at + 1
+        if self.tokens[at] not in {"on", "to", "about", "in", "of", "for", "with"}:
+            return at
+        if (
+            self.tokens[at] in {"on", "to", "about", "in"}
+            and self.tokens[end : end + 1]
+            and self.tokens[end] in _THE_FISH
+        ):
+            behind = self.tokens[end + 1 : end + 2]
+            return end + 1 if not behind or behind[0] in SKIPPED else at
+        while end < len(self.tokens) - 1 and self.tokens[end] in _WHICH_FISH:
+            end += 1
+        if end == at + 1 or end != len(self.tokens) - 1 or self.tokens[end] not in _A_FISH:
+            return at
+        of_a_step = self.tokens[end] == "1" and not _OF_STEPS.isdisjoint(self.tokens[at:end])
+        return at if of_a_step else end + 1
 
     def _past_size(self, at: int) -> int:
         """The place behind a size in scales, which is no count of what was spoken of: `a window | of two scales`."""

@@ -39,8 +39,9 @@ ARTICLES = frozenset({"a", "an", "the", "is", "are", "of", "one's"})
 """Words that phrases are compared without."""
 
 ALIKE = dict.fromkeys(("in", "at", "over", "across", "upon", "onto"), "on")
+ALIKE |= {"her": "its", "his": "its", "their": "its"}
 ALIKE |= {"zumi": "sumi", "ondome": "odome", "red": "hi", "beni": "hi", "reds": "hi"}
-"""Words that people use for one another: of place, and for the red."""
+"""Words that people use for one another: of place, of whose it is, and for the red."""
 
 
 @frozen

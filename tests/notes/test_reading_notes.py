@@ -228,7 +228,6 @@ def test_what_remarks_say(text, cells):
         "no sharp kiwa",
         "hardly a sharp kiwa",
         "kiwa shrap",
-        "the kiwa could be sharper",
         "8 mm wide",
         "red 0.6",
         "sharp",

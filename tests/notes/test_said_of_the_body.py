@@ -71,3 +71,62 @@ def test_what_sorters_say_of_the_body_is_read_as_they_mean_it():
 )
 def test_how_remarks_on_the_body_are_read(text, cells):
     assert said(text) == cells
+
+
+@pytest.mark.parametrize(
+    ("text", "cells"),
+    [
+        ("short head", {"head_shape": "poor or fair"}),
+        ("it's short in the head", {"head_shape": "poor or fair"}),
+        ("head on the short side", {"head_shape": "poor or fair"}),
+        ("shortish head", {"head_shape": "poor or fair or good"}),
+        ("a broad head on this young lady", {"head_shape": "good"}),
+        ("mesu for sure", {"sex": "female"}),
+        ("mesu maybe", {"sex": "?"}),
+        # Words that are said of patches and edges as well are of the fish where nothing else was spoken of.
+        ("small", {"size_by_eye": "runt or small"}),
+        ("17 cm, long", {"length": "17 cm", "build": "slim or trim or torpedo"}),
+        ("sandan, small", None),
+        ("tail stem, thin", None),
+        ("kiwa sharp, thick", None),
+        ("not small", None),
+    ],
+)
+def test_short_words_of_the_whole_fish(text, cells):
+    assert said(text) == cells
+
+
+@pytest.mark.parametrize(
+    ("text", "cells"),
+    [
+        ("the kiwa could be sharper", {"kiwa": "blurred or fair"}),
+        ("I do wish the head were a touch wider", {"head_shape": "poor or fair"}),
+        ("I'd like broader shoulders", {"shoulders": "weak or fair"}),
+        ("shoulders should be a bit fuller", {"shoulders": "weak or fair"}),
+        ("shoulders broader", None),
+        ("the tail stem will be thicker", {}),
+        ("the tail stem couldn't be thicker", None),
+        ("I wish it were 14 cm", None),
+    ],
+)
+def test_who_wishes_for_more_says_that_it_falls_short(text, cells):
+    assert said(text) == cells
+
+
+@pytest.mark.parametrize(
+    ("text", "cells"),
+    [
+        ("scale missing right side", {"scale_loss": "1 to 50"}),
+        ("scale missing, right shoulder", {"scale_loss": "1 to 50"}),
+        ("mouth crooked about 2 mm", {"mouth": "malformed"}),
+        ("mouth crooked, about two millimetres off", {"mouth": "malformed"}),
+        ("dorsal split near the base", {"fin_damage": "dorsal, perhaps left_pectoral right_pectoral pelvic anal tail"}),
+        ("right gill cover curled at the lower edge only", {"gill_cover_faults": "right_gill"}),
+        # A place behind a torn fin may be another one that is torn.
+        ("dorsal torn, at the tail", None),
+        ("mouth good on the left", None),
+        ("dorsal not split near the base", None),
+    ],
+)
+def test_where_a_fault_is_and_how_large_says_no_more_than_that_there_is_one(text, cells):
+    assert said(text) == cells
