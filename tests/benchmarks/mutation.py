@@ -103,10 +103,14 @@ _ARITHMETIC = {ast.Add: ast.Sub, ast.Sub: ast.Add, ast.Mult: ast.FloorDiv, ast.F
 
 @frozen
 class Site:
-    """A place that can be mutated. at: the number of its node; run: the lines that run it; name: the same after other changes."""
+    """A place that can be mutated. at: the number of its node; run: the lines that run it; name: the same after other changes.
+
+    text: of the whole file, as it was when the run began.
+    """
 
     room: str
     path: Path
+    text: str
     at: int
     line: int
     run: range
@@ -119,7 +123,8 @@ class Site:
 
 def sites(room: str, path: Path) -> Iterator[Site]:
     """The places of a file that can be mutated."""
-    tree = ast.parse(path.read_text(encoding="utf-8"))
+    text = path.read_text(encoding="utf-8")
+    tree = ast.parse(text)
     within: dict[ast.AST, str] = {}
     counted: Counter[str] = Counter()
     for at, node in enumerate(ast.walk(tree)):
@@ -136,7 +141,7 @@ def sites(room: str, path: Path) -> Iterator[Site]:
         name = f"{path.relative_to(ROOT)}, {inside}: {'its end' if is_function else ast.unparse(node)}"
         counted[name] += 1
         name += f" ({counted[name]})" if counted[name] > 1 else ""
-        yield Site(room, path, at, getattr(node, "lineno", 0), lines, name)
+        yield Site(room, path, text, at, getattr(node, "lineno", 0), lines, name)
 
 
 def _is_site(node: ast.AST) -> bool:
@@ -154,9 +159,9 @@ def _is_site(node: ast.AST) -> bool:
     return False
 
 
-def mutated(path: Path, at: int) -> tuple[str, str]:
+def mutated(text: str, at: int) -> tuple[str, str]:
     """What is done to a node, and the whole text afterwards."""
-    tree = ast.parse(path.read_text(encoding="utf-8"))
+    tree = ast.parse(text)
     node = next(node for number, node in enumerate(ast.walk(tree)) if number == at)
     what = _change(node)
     return what, ast.unparse(ast.fix_missing_locations(tree))
@@ -304,7 +309,7 @@ def main(count: int, seed: int, kept: Kept) -> None:
         lines, seconds = kept.reached(folders)
 
         def one(site: Site) -> tuple[Site, str, bool]:
-            what, text = mutated(site.path, site.at)
+            what, text = mutated(site.text, site.at)
             name = f"{site.name}: {what}"
             if (name, _digest(text)) in kept.killed:
                 return site, name, True
