@@ -7,6 +7,7 @@ from enum import Enum
 
 from attrs import evolve, field, frozen
 
+from koirules.notes.ends import Bound, praised, without_ends
 from koirules.notes.forecasts import is_forecast
 from koirules.notes.found import Found, hedge
 from koirules.notes.lexicon import Lexicon
@@ -27,7 +28,7 @@ from koirules.notes.talk import (
 from koirules.notes.tree import SKIPPED, compared
 from koirules.notes.verdicts import VERDICTS, WHOLE_VERDICTS, verdict_beside, verdict_of
 from koirules.notes.wishes import wished
-from koirules.vocabulary.kinds import Count, Places, Scale
+from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale
 from koirules.vocabulary.wordings import tokens_of
 
 
@@ -142,7 +143,38 @@ class RemarkReader:
             found = self._in_clauses(shown, tokens, before) or found
         if found.sort is Sort.UNKNOWN and is_aside(tokens, lambda: self._speaks(tokens)):
             return Remark(shown, Sort.NOTHING)
-        return found
+        return (self._within_ends(shown, tokens) or found) if found.sort is Sort.UNKNOWN else found
+
+    def _within_ends(self, shown: str, tokens: tuple[str, ...]) -> Remark | None:
+        """A remark of which all is understood but words at its ends that say nothing: `look at the`, `isn't it`, `all decent`."""
+        for words, bound in without_ends(tokens):
+            remark = self._core(shown, words)
+            if remark is not None and self._is_within(bound, remark):
+                return remark
+        for words in praised(tokens):
+            remark = self._core(shown, words)
+            if remark is not None and self._is_within(Bound.CHOICE, remark):
+                return remark
+        return None
+
+    def _core(self, shown: str, words: tuple[str, ...]) -> Remark | None:
+        whole = self._whole(words)
+        if whole:
+            return Remark(shown, Sort.TRAITS, whole, about=self._named_at_the_head(words))
+        if words[0] in _CLAUSES or words[-1] in _CLAUSES:
+            return None
+        remark = self._plainly(shown, words, ())
+        if remark.sort is Sort.UNKNOWN:
+            remark = self._in_clauses(shown, words, ()) or remark
+        return remark if remark.sort is Sort.TRAITS and remark.found else None
+
+    def _is_within(self, bound: Bound, remark: Remark) -> bool:
+        """Whether a remark says no more than it may behind what stood before it."""
+        kinds = {Bound.CHOICE: (Choice,), Bound.MEASURE: (Scale, Number)}.get(bound)
+        told = (self.lexicon.traits[each.trait].kind for each in remark.found)
+        return kinds is None or (
+            all(isinstance(kind, kinds) for kind in told) and all(each.said for each in remark.found)
+        )
 
     def _plainly(self, shown: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark:
         if is_comparison(tokens, after=bool(before) and before[-1].sort is Sort.COMPARISON):

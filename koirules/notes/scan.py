@@ -472,6 +472,12 @@ class Scan:
             return False  # `four reds` are patches
         if name == "length" and wording in _OF_BODIES and not self._is_of_a_body(number):
             return False
+        if (
+            name == "length"
+            and number.unit is None
+            and any(end is not None and end < self.lexicon.shortest for end in (number.low, number.high))
+        ):
+            return False  # `size two` is a class
         span = number.within(kind, hedged=self.hedged)
         if span is None:
             return False

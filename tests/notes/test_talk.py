@@ -8,6 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 import koirules
+from koirules.notes.ends import OPENERS, TAGS
 from koirules.notes.forecasts import is_forecast
 from koirules.notes.numbers import number_at, plain_numbers
 from koirules.notes.reader import NotesReader, cells
@@ -622,3 +623,61 @@ def test_short_verdicts_at_the_end_and_words_of_verdicts_in_another_sense(text, 
 )
 def test_what_people_like_of_a_fish_is_no_mere_talk(text):
     assert fish_of(text).unread == (text,)
+
+
+@pytest.mark.parametrize(
+    ("text", "cells"),
+    [
+        ("look at the bent spine", {"spine": "bent"}),
+        ("goodness, the kiwa is sharp isn't it", {"kiwa": "sharp"}),
+        ("hmm kiwa sharp I must say", {"kiwa": "sharp"}),
+        ("you see how the mouth is bent", {"mouth": "malformed"}),
+        ("shame about the bent mouth", {"mouth": "malformed"}),
+        ("ever so sharp kiwa", {"kiwa": "sharp"}),
+        ("what I like is the sharp kiwa", {"kiwa": "sharp"}),
+        ("no kuchibeni as well", {"kuchibeni": "no"}),
+        ("length 14 such as it is", {"length": "14 cm"}),
+        ("three steps all decent", {"steps": "sandan"}),
+        ("sandan clean", {"steps": "sandan"}),
+        ("inazuma and good", {"steps": "inazuma"}),
+        ("three steps evenly weighted", {"steps": "sandan"}),
+        ("rest is nidan", {"steps": "nidan"}),
+    ],
+)
+def test_a_part_of_a_remark_is_read_where_the_rest_says_nothing(text, cells):
+    assert said(text) == cells
+    assert not fish_of(text).unread
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "then two patches",
+        "next red starts at the shoulder",
+        "sandan no",
+        "not sandan as well",
+        "sandan or nidan",
+        "kiwa sharp before",
+        "kiwa sharp last year",
+        "shimi fine",
+        "size two for sure",
+        "like the sharp kiwa",
+        "three steps in the last one",
+    ],
+)
+def test_what_stands_at_an_end_and_may_say_something_is_not_left_out(text):
+    assert fish_of(text).unread == (text,)
+    assert all(each is None for each in fish_of(text).said.values())
+
+
+@given(
+    st.sampled_from(sorted(OPENERS)),
+    st.sampled_from(sorted(TAGS)),
+    st.sampled_from(["kiwa sharp", "sandan", "no kuchibeni"]),
+)
+def test_openers_and_tags_never_make_another_reading(opener, tag, reading):
+    plain = [(found.trait, found.said) for found in READER.remarks.read(reading).found]
+    for text in (f"{' '.join(opener)} {reading}", f"{reading} {' '.join(tag)}"):
+        remark = READER.remarks.read(text)
+        read = {(found.trait, found.said) for found in remark.found if not found.hedged}
+        assert read in (set(), set(plain)), text

@@ -1,0 +1,133 @@
+"""What stands at either end of a remark and says nothing of the fish: how it begins, how it ends, how well it is.
+
+Common English usage, no source. Such words are left out only where a remark is not understood with them. Negations, hedges,
+comparisons, other parts of the fish and questions are never among them.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from enum import Enum
+
+from koirules.notes.tree import words_of_line
+from koirules.vocabulary.phrases import spread
+
+OPENERS = frozenset(
+    spread(
+        """
+            oh, ooh, hm, hmm, goodness( me|), gosh, blimey, wow, my word, well, and, now, but, actually, otherwise, else,
+            still, here, there, yes, yeah, sure, sadly, luckily, thankfully, happily, sorry( but|), of course, (just |)look
+            at (the|that|those|her|his|its|this), would you look at (the|that|those), (just |)look how, (you |)see how, (you
+            |)notice how, notice (the|that), (you |)(see|notice) that, you can see( that| how|), you (will |)see, (i |we )
+            (do |)(like|love|notice|count|find|get|have|spot)( that|), i would call (it|that|this), what (a|an), such
+            (a|an), ever so, nice to see, good to see, lovely to see, what i (like|see|notice) is, (a |such a |what a
+            |)(shame|pity)( about| with| for| because| that| but|), the (main|first|only|good|bad) thing is( that|),
+            (main|first|only) thing is( that|), the (trouble|problem|fault|snag|point) is( that|),
+            (trouble|problem|fault|snag) is( that|), the (best|worst) (thing|part) is( that|), (for the record|by the way|in
+            short|in general|all in all|on the whole|overall), (this|that) (one|fish|fellow|girl|boy|lady|lad)( here| now|)(
+            has| is|), he says( that|), she says( that|), boss says( that|), the boss says( that|), they say( that|), i am
+            told( that|), i was told( that|), must say, i must say, i have to say, i will say, to be honest, honestly, if i
+            am honest, i admit, admittedly, granted, funny, strange, for some reason, (on|at) the other hand, on the plus
+            side, on the minus side, on the good side, on the bad side, (good|bad) news, first of all, to begin with, to
+            start with, finally, fish
+        """
+    )
+)
+"""What a remark may begin with before what it says."""
+
+_OF_THE_REST = frozenset(spread("(the |)rest( of it|)( is|), apart from that( it is|), other than that( it is|)"))
+"""What begins a remark on all that was not yet spoken of: a pattern is that of the whole fish all the same."""
+
+_GOING_ON = frozenset(spread("(and |)then, (and |)also, plus, (and |)again"))
+"""What goes on about the same fish: `then two patches` are two more, `then the body is thin` is all of it."""
+
+TAGS = frozenset(
+    spread(
+        """
+            for sure, i must say, i have to say, i will say, if i am honest, to be honest, honestly, i admit, admittedly,
+            such as it is, such as they are, as well, too, then, there, here, again, this time, this year, (this|that)
+            (one|fish), this fellow, mind, mind you, though, indeed, you know, you see, i tell you, i would say, i say, he
+            says, she says, he said, she said, boss says, the boss says, boss said, the boss said, they say, i feel, i find,
+            i see, you will see, thank heavens, thank goodness, thankfully, sadly, luckily, as usual, as always, as ever, of
+            course, like i said, like always, in general, overall, all in all, on the whole, by and large, from here, (still
+            |)from the (mud|pond|journey|trip|transport|move|bag), right now, at the moment, for now, so far, already, this
+            early, at this stage, today, as it stands, as it should( be|), as they should( be|), as you would
+            (want|expect|like|wish|hope), as wanted, as ordered, and all, and so on, and everything, or so they say, if you
+            like, in fairness, in my opinion, to my eyes, bless her, bless him, no doubt, no question, without doubt,
+            without (a |)question, if anything, for once, see, look, eh, huh, there you go, and no mistake, for the record,
+            by the way, funnily enough, strangely enough, oddly enough, sure enough, for certain, no less, if you please,
+            what more do you want, what more could you want, that is for sure, that is certain, sort of thing, type of
+            thing, kind of thing, sort of pattern, type, i am afraid, i am sorry, i am glad to say, i am sorry to say, happy
+            to say, sorry to say, to look at, if you look, when you look, in the hand, in the bowl, on the board, for what
+            it is worth, from day one, every time, each time, as i (like|want) it, as we like it, how it should be, how i
+            like it, like it should be, the way it should be, right enough, all right, to finish, at the end of the day,
+            lovely, beautiful
+        """
+    )
+)
+"""What a remark may end with behind what it says."""
+
+_QUESTION = re.compile(
+    r" (?:is|are|do|doe|did|ha|have|was|were|would|can|will) not (?:it|they|she|he|you|we|that|this)\Z"
+)
+"""`isn't it`, `don't they`."""
+
+_MOST = max(len(words) for words in OPENERS | TAGS)
+
+_WORTH = words_of_line(
+    "good nice fine lovely decent neat tidy proper clean clear bold strong pretty typical textbook classic perfect "
+    "real true honest great beautiful handsome elegant simple plain ordinary average usual everyday correct right "
+    "super excellent impressive attractive interesting modest standard regular well beautifully perfectly "
+    "wonderfully prettily properly nicely neatly cleanly clearly evenly spaced balanced placed laid set arranged "
+    "shaped weighted distributed spread graded flowing rhythm swing flow step"
+)
+_BETWEEN = words_of_line(
+    "and all with a an the of it them each is are bit lot real some very quite rather pretty really so to as in "
+    "good shape order"
+)
+_LEFT_OVER = _WORTH | _BETWEEN
+
+
+class Bound(Enum):
+    """What the rest of a remark may say, by what stands before it."""
+
+    ANYTHING = "anything"
+    CHOICE = "which of several it is"
+    MEASURE = "how something is, and not how many there are"
+
+
+def without_ends(tokens: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], Bound]]:
+    """Tokens with less and less of what stands at either end, and what they may say then."""
+    seen = {tokens}
+    waiting = [(tokens, Bound.ANYTHING)]
+    while waiting:
+        words, bound = waiting.pop(0)
+        for shorter, next_bound in _shorter(words):
+            if shorter not in seen and Bound.ANYTHING in {bound, next_bound}:
+                seen.add(shorter)
+                both = bound if next_bound is Bound.ANYTHING else next_bound
+                waiting.append((shorter, both))
+                yield shorter, both
+
+
+def _shorter(tokens: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], Bound]]:
+    asked = _QUESTION.search(" ".join(tokens))
+    if asked is not None:
+        yield tokens[: -len(asked.group().split())], Bound.ANYTHING
+    sizes = range(min(_MOST, len(tokens) - 1), 0, -1)
+    if size := next((size for size in sizes if tokens[-size:] in TAGS), 0):
+        yield tokens[:-size], Bound.ANYTHING
+    bounds = ((Bound.ANYTHING, OPENERS), (Bound.CHOICE, _OF_THE_REST), (Bound.MEASURE, _GOING_ON))
+    for bound, openers in bounds:
+        if size := next((size for size in sizes if tokens[:size] in openers), 0):
+            yield tokens[size:], bound
+
+
+def praised(tokens: tuple[str, ...]) -> Iterator[tuple[str, ...]]:
+    """Tokens without words at the end that say how well it is: `three steps | all decent`, `inazuma | and good`."""
+    at = len(tokens)
+    while at > 1 and tokens[at - 1] in _LEFT_OVER:
+        at -= 1
+        if not _WORTH.isdisjoint(tokens[at:]):
+            yield tokens[:at]
