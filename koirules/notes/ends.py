@@ -25,7 +25,7 @@ OPENERS = frozenset(
             |)(shame|pity)( about| with| for| because| that| but|), the (main|first|only|good|bad) thing is( that|),
             (main|first|only) thing is( that|), the (trouble|problem|fault|snag|point) is( that|),
             (trouble|problem|fault|snag) is( that|), the (best|worst) (thing|part) is( that|), (for the record|by the way|in
-            short|in general|all in all|on the whole|overall), (this|that) (one|fish|fellow|girl|boy|lady|lad)( here| now|)(
+            short|in general|all in all|on the whole|overall), (this|that) (one|fish|fellow)( here| now|)(
             has| is|), he says( that|), she says( that|), boss says( that|), the boss says( that|), they say( that|), i am
             told( that|), i was told( that|), must say, i must say, i have to say, i will say, to be honest, honestly, if i
             am honest, i admit, admittedly, granted, funny, strange, for some reason, (on|at) the other hand, on the plus
