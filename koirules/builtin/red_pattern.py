@@ -25,6 +25,9 @@ from koirules.vocabulary.shorthand import (
 )
 from koirules.vocabulary.traits import Better, Growth, Trait
 
+ALONG = ("nose", "crown", "nape", "shoulder", "front_back", "middle_back", "rear_back", "stem")
+"""The stretches of head and back, one behind the other."""
+
 PATTERN = (
     Trait(
         "hi_patches",
@@ -228,6 +231,60 @@ PATTERN = (
         Better.MORE,
         Growth.FIXED,
         "Yes if white cuts into the red behind the head.",
+        source=PRACTICE,
+    ),
+    Trait(
+        "hi_places",
+        "where red lies along the body (hi)",
+        places(*ALONG),
+        Better.NEITHER,
+        Growth.VARIES,
+        "The stretches of head and back with red, from the nose to the tail stem; a splash alone does not count.",
+        source=PRACTICE,
+    ),
+    Trait(
+        "white_gap_width",
+        "largest white between steps, measured",
+        number("0", "40", "cm", usual=("0", "12")),
+        Better.TARGET,
+        Growth.RISES,
+        "With a ruler along the line of the back; the white before the tail is no gap between steps.",
+        source=PRACTICE,
+    ),
+    Trait(
+        "joined_steps",
+        "how the steps are parted, by eye",
+        scale("touching", "near", "apart"),
+        Better.MORE,
+        Growth.RISES,
+        "Touching if a bridge of red joins two steps anywhere, near if they all but touch, apart if white lies right across.",
+        source=PRACTICE,
+    ),
+    Trait(
+        "first_step_size",
+        "size of the first step, by eye",
+        scale("small", "fair", "large"),
+        Better.TARGET,
+        Growth.VARIES,
+        "The step nearest to the head, a patch on the head too, against what suits the fish.",
+        source=PRACTICE,
+    ),
+    Trait(
+        "last_step_size",
+        "size of the last step, by eye",
+        scale("small", "fair", "large"),
+        Better.TARGET,
+        Growth.VARIES,
+        "The step nearest to the tail, against what suits the fish.",
+        source=PRACTICE,
+    ),
+    Trait(
+        "wrap_sides",
+        "how far red reaches down the two sides, against each other",
+        choice("even", "lower_left", "lower_right"),
+        Better.NEITHER,
+        Growth.VARIES,
+        "Even if red ends at one height on both sides, else the side on which it hangs lower, the fish's own.",
         source=PRACTICE,
     ),
 )

@@ -9,7 +9,9 @@ from koirules.builtin.red_pattern import PATTERN
 from koirules.builtin.said_of_details import OF_RED
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 
-_OF_PATTERN = tuple(trait.name for trait in PATTERN)
+_OF_STEPS = {"hi_places", "white_gap_width", "joined_steps", "first_step_size", "last_step_size", "wrap_sides"}
+"""Of single steps and places: behind them `only on the left` is not said of all red."""
+_OF_PATTERN = tuple(trait.name for trait in PATTERN if trait.name not in _OF_STEPS)
 _RED = "(red|colour)"
 _IT = "(red|pattern|colour|patches|all the patches|it all)"
 _AT_ALL = "(at all|whatever|whatsoever|anywhere|to speak of|on this 1|to be seen|)"
@@ -468,11 +470,10 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "should be, (the|) (middle|middle of the back) (is|) (all|) (white|bare|empty|missing), nothing in the "
             "middle, (big|great|) (empty|bare|white|blank) middle",
             "is fair": "(nice|good|clean|clear|decent|fair|proper|even|right|lovely|neat) (clean|clear|) (white|) (gap|"
-            f"break|cut|space|gaps|breaks) {_BETWEEN}, (steps|patches) (nicely|well|cleanly|clearly) (parted|separated|"
-            f"apart|cut), (clear|clean|good|nice) white {_BETWEEN}",
-            "is none or short": "(patches|steps) (nearly|almost|all but) (touching|touch|joined|meet|run together), "
-            "(steps|patches) (too|very|rather|) (close|close together|tight|near each other|crowded|on top of each "
-            "other), (narrow|tight|short|small|thin) (white|) (gap|break|cut|gaps|breaks) between (them|the patches|the "
+            f"break|cut|space|gaps|breaks) {_BETWEEN}, "
+            f"(clear|clean|good|nice) white {_BETWEEN}",
+            "is none or short": "(steps|patches) (too|very|rather|) (close|close together|tight|near each other|crowded|on top "
+            "of each other), (narrow|tight|short|small|thin) (white|) (gap|break|cut|gaps|breaks) between (them|the patches|the "
             "steps|)",
         },
     ),

@@ -10,7 +10,7 @@ from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 
 _OF_HEAD = ("maruten", *(one.name for one in DETAILS if one.name.startswith("head_") and one.name != "head_windows"))
 _OF_PATTERN = tuple(trait.name for trait in PATTERN)
-_OF_THE_END = ("odome", "odome_gap", "bongiri", "hi_front_share", "steps")
+_OF_THE_END = ("hi_places", "odome", "odome_gap", "bongiri", "hi_front_share", "steps")
 
 _DORSAL = "(dorsal|dorsal fin|back fin|top fin)"
 _PEC = "(pectoral|pec|chest fin|breast fin|front fin|side fin|pectoral fin|pec fin)"
@@ -26,13 +26,6 @@ _IN_ALL = (
 _FIRST = f"(red|colour|pattern|(first|front|head) {_FIELD}|{_FIELD} 1|(1|a) (long|big|) (patch|field|band|stripe))"
 _GOES = "(goes|runs|reaches|comes|is|lies|going|running|)"
 _TO = "(to|till|until|up to|back to|down to|as far as|right to|all the way to)"
-_BACK = (
-    f"(shoulder|neck|nape|gills|(front|start|middle|end|back|rear) of the {_DORSAL}|{_DORSAL}|mid dorsal|middle of the back|"
-    "half way (down|along) the back|(first|second|third|fourth) (scale|row|scale row) behind the head|back)"
-)
-_THERE = f"({_TO} (the|) {_BACK} (in 1 piece|)|)"
-_FROM = f"{_FIRST} {_GOES} (right|all the way|just|) from"
-
 _ENDS = "(stops|ends|finishes|quits|is over|stopping|ending)"
 _LAST = f"(red|colour|pattern|(last|rear|back|final) {_FIELD}|all red|everything)"
 _JUST = "(exactly|right|just|bang|short|well|about|a bit|)"
@@ -40,7 +33,7 @@ _LINE = "(lateral line|side line|sideline|line of dots|dotted line|row of dots|l
 _BOTH = "(on both sides|both sides|left and right|on either side|each side|on each side|on the left and the right)"
 _SIDES = (("left", "right"), ("right", "left"))
 
-_FINGERS = {
+FINGERS = {
     "is 0.6 cm to 1.1 cm": "(half a finger|half a thumb)",
     "is 1 cm to 1.6 cm": "(a|1) fingernail (width|wide|)",
     "is 1.3 cm to 2.1 cm": "(a|1|1 good|a good) finger (width|wide|)",
@@ -80,17 +73,12 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     Spoken(
         "head_hi_front",
         alone={
-            "is behind_eyes": f"{_FROM} (just|right|) behind the eyes {_THERE}, {_FIRST} {_ENDS} {_JUST} behind the eyes",
-            "is behind_eyes or eye_line": f"{_FROM} the (forehead|top of the head|crown) {_THERE}",
-            "is eye_line": f"{_FROM} (between|) the eyes {_THERE}, {_FROM} the (eye line|line of the eyes) {_THERE}",
+            "is behind_eyes": f"{_FIRST} {_ENDS} {_JUST} behind the eyes",
             "is eye_line or nostrils": f"{_FIRST} ((starts|begins|ends|stops|is|lies|) between the (nostrils and the eyes|"
             "eyes and "
             "the nostrils|nostrils and eyes|eyes and nostrils)|(ends|stops) (just|a bit|half a finger|a hair|short|) "
             "(before|short "
             "of|behind) the nostrils)",
-            "is nostrils": f"{_FROM} the nostrils {_THERE}",
-            "is nose": f"{_FROM} the (nose|nose tip|tip of the nose|snout|very tip of the nose) {_THERE}",
-            "is lips": f"{_FROM} the (lips|lip|mouth) {_THERE}",
         },
     ),
     Spoken(
@@ -106,10 +94,6 @@ SAID_OF_REACH: tuple[Saying, ...] = (
             "at least small": "(there is|has|with|) (1|some|) (red|) (patch|field|block) on the head (for sure|too|also|), "
             "red on "
             "the head (for sure|too|also), (there is|has|with) red on the head",
-            "is none": "(first|front) (patch|field|step|red|1) (only|just|) (begins|starts) (only|just|right|) behind the "
-            "(head|shoulder|"
-            "neck|nape|gills), (first|front) (patch|field|step|red) (only|just|) (begins|starts) (only|just|right|) (at|on) "
-            "the shoulder",
             "is u_shape": "(u|u shape|horseshoe) (on the head|) (open|opens|opening) (to|towards) the (nose|front)",
         },
     ),
@@ -228,7 +212,7 @@ SAID_OF_REACH: tuple[Saying, ...] = (
             "end of it) (just|) (touches|reaches) the tail",
         },
     ),
-    Spoken("odome_gap", alone={width: _white_at_the_tail(wide) for width, wide in _FINGERS.items()}),
+    Spoken("odome_gap", alone={width: _white_at_the_tail(wide) for width, wide in FINGERS.items()}),
     Spoken("odome_gap", "white end, last (patch|field|step|1) (stops|ends), white tail end of"),
     Spoken(
         "hi_below_line",
@@ -371,7 +355,7 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     ),
     Spoken(
         "odome_gap",
-        alone={width: f"(odome|ojime|ondome|tail stop) (of|is|about|) {wide}" for width, wide in _FINGERS.items()},
+        alone={width: f"(odome|ojime|ondome|tail stop) (of|is|about|) {wide}" for width, wide in FINGERS.items()},
     ),
     Spoken(
         "one_sided",

@@ -30,6 +30,8 @@ from koirules.builtin.said_of_pattern import SAID_OF_PATTERN
 from koirules.builtin.said_of_reach import SAID_OF_REACH
 from koirules.builtin.said_of_red import SAID_OF_RED
 from koirules.builtin.said_of_skin import SAID_OF_SKIN
+from koirules.builtin.said_of_spans import SAID_OF_SPANS
+from koirules.builtin.said_of_steps import SAID_OF_STEPS
 from koirules.builtin.said_of_white import SAID_OF_WHITE
 from koirules.builtin.skin import SKIN, WHOLE
 from koirules.builtin.white_ground import WHITE_COLOUR
@@ -87,7 +89,7 @@ PARTS_OF_VARIETIES = (
         (*PATTERN, *DETAILS),
         "Where the red of a patterned koi lies.",
         MEASURES_OF_RED,
-        (*SAID_OF_PATTERN, *SAID_OF_HEAD, *SAID_OF_AMOUNTS, *SAID_OF_REACH),
+        (*SAID_OF_STEPS, *SAID_OF_PATTERN, *SAID_OF_HEAD, *SAID_OF_AMOUNTS, *SAID_OF_REACH, *SAID_OF_SPANS),
     ),
     _part(
         "red",

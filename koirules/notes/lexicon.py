@@ -72,6 +72,7 @@ class Lexicon:
     of a part as of the whole, the words for such parts. shortest: the length in cm below which there is hardly a
     fish, at the stage of the standard or at any. lengths: the usual ones at the stage, in cm; None where it has none. bare: what
     words say where they are all that is said. anywhere: the traits of which a fault is one wherever it is.
+    greatest: those of which the greatest is meant of several numbers.
     """
 
     traits: Mapping[str, Trait]
@@ -84,6 +85,7 @@ class Lexicon:
     lengths: tuple[Decimal, Decimal] | None = None
     bare: Mapping[tuple[str, ...], Means] = field(factory=dict, repr=False)
     anywhere: frozenset[str] = frozenset()
+    greatest: frozenset[str] = frozenset()
     _hits: dict[tuple[tuple[str, ...], int], tuple[Hit, ...]] = field(factory=dict, init=False, repr=False, eq=False)
 
     @classmethod
@@ -111,6 +113,7 @@ class Lexicon:
             lengths,
             built.bare,
             anywhere,
+            frozenset(one.trait for one in spoken if one.greatest),
         )
 
     def hits(self, tokens: Sequence[str], start: int) -> Sequence[Hit]:

@@ -19,7 +19,7 @@ from koirules.standard.tree import TraitRead, walk
 from koirules.vocabulary.kinds import Kind, Places
 from koirules.vocabulary.nearness import traits_called
 from koirules.vocabulary.phrases import spread
-from koirules.vocabulary.readings import PlaceSet, Reading, write_reading
+from koirules.vocabulary.readings import PlaceSet, Reading, Span, write_reading
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import tokens_of
 
@@ -209,6 +209,12 @@ class NotesReader:
         pair = isinstance(kind, Places) and [place.partition("_")[0] for place in kind.places] == ["left", "right"]
         return pair or (silent is not None and silent.reading == PlaceSet(0, 0))
 
+    def _together(self, trait: str, one: Said, other: Said) -> Said | None:
+        """What two remarks on a trait come to; of several gaps the widest is meant."""
+        if trait in self.lexicon.greatest and isinstance(one, Span) and isinstance(other, Span):
+            return Span(max(one.low, other.low), max(one.high, other.high))
+        return meet(one, other)
+
     def gather(self, name: str, look: int, line: int, remarks: Sequence[Remark]) -> NotedFish:
         """What the remarks on a fish come to together."""
         said: dict[str, Said | None] = {}
@@ -226,7 +232,7 @@ class NotesReader:
                 unsure += [trait] if found.hedged else []
                 by.setdefault(trait, []).append(found.phrase)
                 if trait in said and said[trait] is not None and found.said is not None:
-                    together = meet(said[trait], found.said)  # type: ignore[arg-type]
+                    together = self._together(trait, said[trait], found.said)  # type: ignore[arg-type]
                     if together is None:
                         unread.append(f"{text[trait]} / {remark.text}")
                     said[trait] = together

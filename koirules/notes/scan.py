@@ -102,7 +102,7 @@ GENERAL = frozenset(
     {"hi", "red", "beni", "colour", "orange", "white", "black", "sumi", "head", "body", "skin", "eye", "shape"}
 )
 _OF_BODIES = frozenset({"long", "wide", "broad", "deep", "high"})
-_NEEDS_UNIT = frozenset({"odome_gap"})
+_NEEDS_UNIT = frozenset({"odome_gap", "white_gap_width"})
 """Small lengths: `gap seven` is said of 7 mm, and a bare number would be 7 cm."""
 _SOME = {"few": (2, None), "several": (2, None), "couple": (2, 3), "some": (1, None), "many": (3, None)}
 _SOME |= {"lot": (3, None), "plenty": (3, None), "another": (1, None), "any": (1, None), "a": (1, 1), "an": (1, 1)}
@@ -113,6 +113,11 @@ _SOME |= {"sprinkling": (3, None), "dusting": (3, None), "scattering": (3, None)
 def told(means: Means, wording: str) -> tuple[Found, ...]:
     """What words say of traits, by the wording that was heard."""
     return tuple(Found(each.trait, each.said, wording, after=means.after) for each in means.stated)
+
+
+def _is_even(number: Written) -> bool:
+    """Whether a number has no part of one: `gap 1.5` is in cm, since nobody measures a gap to half a mm."""
+    return all(end is None or end == end.to_integral_value() for end in (number.low, number.high))
 
 
 class Scan:
@@ -466,7 +471,7 @@ class Scan:
         bare_share = isinstance(kind, Number) and kind.dimension is Dimension.SHARE and number.unit is None
         if number.unit is not None and number.unit.symbol == "mm" and wording in _OF_BODIES:
             return False  # bodies are measured in cm: `8 mm wide` is said of a mark
-        if name in _NEEDS_UNIT and number.unit is None:
+        if name in _NEEDS_UNIT and number.unit is None and _is_even(number):
             return False
         if bare_share and (wording or (number.low is not None and 0 < number.low < 1)):
             return False  # `four reds` are patches

@@ -42,6 +42,7 @@ class Spoken:
     what it is said of: "stops at the eyes" is said of red after "red on the head", and not after "black on the head".
     bare: as alone, for words that say so only where they are all that is said: "straight", which before "edges" is said of
     the edges. anywhere: whether a place beside a fault says no more than where it is ("a kink near the tail").
+    greatest: whether of several numbers that are told of one fish the greatest is meant: of its gaps, the widest.
     """
 
     trait: str
@@ -55,6 +56,7 @@ class Spoken:
     after: tuple[str, ...] = ()
     bare: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging)
     anywhere: bool = False
+    greatest: bool = False
 
 
 @frozen
