@@ -203,8 +203,10 @@ def _ended() -> tuple[Saying, ...]:
             continue
         found += [
             Spoken("hi_places", alone={ends: ", ".join(said)}),
-            Spoken("hi_places", after=_OF_RED, alone={ends: f"{_STOPS} {place.said}, only {_TO} {place.said}"}),
+            Spoken("hi_places", after=_OF_RED, alone={ends: f"only {_TO} {place.said}"}),
         ]
+        if place is not _ON_BODY[3]:  # what stops before the dorsal fin may leave a bare rear
+            found.append(Spoken("hi_places", after=_OF_RED, alone={ends: f"{_STOPS} {place.said}"}))
     return tuple(found)
 
 
@@ -213,6 +215,6 @@ SAID_OF_SPANS: tuple[Saying, ...] = (
     *_from_to(),
     *_begun(),
     *_ended(),
-    Spoken("hi_places", after=_OF_SPANS, alone={"includes stem": f"({_GOES}|) {_TO} the tail (only|)"}),
+    Spoken("hi_places", after=_OF_SPANS, alone={"includes stem": f"{_TO} the tail (only|)"}),
 )
 """What is said of where red and white begin and end."""

@@ -548,7 +548,7 @@ def test_a_bare_number_behind_a_length_is_the_weight_where_weights_are_told_and_
 
 def along(told):
     """Red that is known of some stretches of the back, and of no other."""
-    every = "nose crown nape shoulder front_back middle_back rear_back stem".split()
+    every = ["nose", "crown", "nape", "shoulder", "front_back", "middle_back", "rear_back", "stem"]
     return f"{told}, perhaps {' '.join(place for place in every if place not in told.split())}"
 
 
