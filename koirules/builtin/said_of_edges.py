@@ -6,7 +6,7 @@ Common practice, no source; wordings from memory.
 from __future__ import annotations
 
 from koirules.vocabulary.phrases import Saying, Spoken, each_of
-from koirules.vocabulary.praise import LACKING, NOT_BAD, short_of
+from koirules.vocabulary.praise import LACKING, NOT_BAD, short_of, wished
 
 _ENDS = each_of(
     "{back} of {every} {patch}",
@@ -291,14 +291,16 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
         "kiwa",
         "line to the white, line where the red meets the white, line of the red, rims, rim of the red, red rim, kiwas, "
         "(edge|edges) (at the back|behind|at the rear|at the tail|on the last step|on the last patch|all over|all the way "
-        "round), edge nearest the tail, edge towards the tail, edge facing the tail, edge on the tail side",
+        "round), edge nearest the tail, edge towards the tail, edge facing the tail, edge on the tail side, edge work, edge "
+        "sharpness, kiwa work, edge definition, sharpness of the edges, sharpness of the edge, quality of the edges, edging",
         levels={
             "sharp": "hard, hard and crisp, hard cut, shimari, already in, cut dead straight, like a ruler, as good as they "
             "come, just as they should be",
             "razor": f"{_LIKE_CUT}, very hard, razor like, hard as nails, cut out, like a {_STUCK_ON}",
             "blurred": "boke, bokete, bokashi, amai, nashi, jaggedy, melting, melt, oozing, ooze, wobbly, vague, cloudy, "
             "hazy, faint, watery, uncertain, all fuzz, bitty, spongy, fluffy, furry, furry looking, like (a|an|) "
-            f"{_SPILT}, like a cloud, like fog, in a fog, unreadable, nowhere, all gone",
+            f"{_SPILT}, like a cloud, like fog, in a fog, unreadable, nowhere, all gone, mushy, like it was cut with a "
+            "fretsaw, cut with a fretsaw, cut with a blunt knife, cut with blunt scissors",
             "at most fair": "rough, roughish, not in, not in yet, not yet, not set yet, not tight, not tight yet, half in, "
             "want work, need work, need time, need more time, pinkish",
             "fair": "okay ish, ok ish, normal, usual",
@@ -314,7 +316,9 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             "blurry), (knife|paper cut|paper) edged, paper cut edges, hard edges, (hard|sharp|crisp|clean) (straight|"
             "clear|) line between (them|the red and the white|red and white|), (sharp|crisp|clean cut) (all along|"
             "along|down|all down) the (left|right|back|sides|left side|right side), all the lines (are|) (sharp|crisp|"
-            "clean), no bleeding",
+            "clean), no bleeding, (each|every|all) (step|steps|patch|patches) (ends|end|stops|stop|finishes|finish|cut|"
+            "are cut) (clean|cleanly|sharp|sharply|crisply|neatly|crisp), clear cut (at the rear|behind|at the back), "
+            "(red|patches|it) clear cut",
             "is razor": f"{_LIKE_CUT}, (like|as if|as though) (a|) {_STUCK_ON}, sharp (like|as if) cut, as if cut out, "
             "(like|as if|as though) (it was|they were|it is|) cut (out|out of paper|from paper|with a knife|with "
             "scissors), cut like paper, like cut paper",
@@ -327,7 +331,8 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             "bokete iru, (all|) the lines (are|) (soft|fuzzy|blurred|woolly|blurry), (red|hi|beni|colour|it) (just|sort "
             "of|kind of|) (fades|fading|trails|peters|washes|drifts) (away|out|off) (at the tail end|at the back|at the "
             "rear|behind|towards the back|at the sides), no (proper|real|clear|clean) (edge|line|border|kiwa) (on|"
-            "along|down) the (left|right|left side|right side|side|last step|last patch)",
+            "along|down) the (left|right|left side|right side|side|last step|last patch), (it|red|beni|hi) (bleeds|is "
+            "bleeding|runs) (a bit|a little|) (on|at|along) the (left|right|sides|side|last step|last patch)",
             "at most fair": f"not (clean|crisp|tidy|tight) (on|at|round) the {_EDGES}, (edges|edge|kiwa) (let|lets) it "
             "down, (wants|needs|could do with) (sharpening|tightening|some sharpening|some edge)",
         },
@@ -335,7 +340,7 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             "at least sharp": "crisp, very sharp, kiwa in, kiwa already in, kiwa in already, edges in",
             "is razor": "razor",
             "is blurred": "blurred, fuzzy, woolly, blurry, smeared, smeary, smudgy, smudged lipstick, out of focus, boke, "
-            "bokete, amai, bleeding, like cotton wool, like candy floss, like it is out of focus",
+            "bokete, amai, bleeding",
             "at most fair": "not crisp, not sharp yet, kiwa not in, kiwa not in yet, kiwa not yet, edges not yet, edges not "
             "in yet",
         },
@@ -357,7 +362,7 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
         "pink, row of pink scales, row of scales under the white, scale under the white, row showing, scale showing pink, "
         "scale pink, (scale|row) of (pink|blush|shade|shading) (in front|at the front|), sashi (covers|over|through|spans|"
         "takes up), front edge deep, front edges deep, edge nearest the head, edge towards the head, edge facing the head, "
-        "edge on the head side",
+        "edge on the head side, (scale|row) of underlap, underlap, (scale|row) of (underlay|underlayer), underlay",
         alone={
             "at least 2": "sashi (goes|runs|reaches|is|) (too|very|rather|quite) (far|far back|deep|wide|long), (too much|a "
             "lot of|lots of|plenty of) (blush|shading|pink) (in front|at the front), sashi a mile (long|wide|deep), too "
@@ -372,11 +377,26 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             "is 0": "sashi nashi, not a scale of sashi",
             "at most 1": f"(red|patches|steps|) (sharp|crisp|clean|cut) (in front|at the front), {_FRONT} (is|) (sharp|"
             "crisp|clean|short|tight|closed|neat|tidy|good|fine|nice), (sharp|crisp|clean|neat|tidy|tight) (in front|at "
-            "the front|front edge|front edges)",
+            "the front|front edge|front edges), (good|nice|neat|fine) (short|tight|narrow|small) sashi",
         },
         bare={"above 0": "sashi, sashi there"},
         of_parts="all",
     ),
     Spoken("sashi_even", levels={"even": "all the same, alike", "rough": "all different"}),
+    Spoken(
+        "kiwa",
+        alone={
+            "at most fair": wished(
+                "edges|kiwa|edge|borders|all edges|back edges", "sharper|crisper|cleaner|tighter|harder|clearer"
+            ),
+        },
+    ),
+    Spoken(
+        "kiwa",
+        after=("kiwa", "kiwa_style", "sashi_depth", "sashi_even"),
+        bare={
+            "is blurred": "like cotton wool, like candy floss, like it is out of focus",
+        },
+    ),
 )
 """What is said of the edges of red."""

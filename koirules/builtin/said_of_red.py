@@ -6,7 +6,7 @@ Common practice, no source; wordings from memory.
 from __future__ import annotations
 
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether, each_of
-from koirules.vocabulary.praise import DISAPPOINTING, LACKING, NOT_BAD, short_of
+from koirules.vocabulary.praise import DISAPPOINTING, LACKING, NOT_BAD, short_of, wished
 
 _RED = "hi, red, beni, orange, colour, beni plate, hi plate, red plate, plate, hiban, red colour, hi colour, 緋, 緋盤"
 
@@ -40,7 +40,7 @@ _LIKE_WEAK = (
     "weak juice|squash|faded (shirt|jeans|curtain|jumper|brick|photo|photograph)|old (curtain|shirt|photograph|photo|"
     "jumper)|washed out (shirt|jumper))"
 )
-_LIKE_PAINT = "(thick paint|oil paint|house paint|gloss paint|paint|jam|gravy|treacle|icing|velvet|good coat|winter coat|wool coat)"
+_LIKE_PAINT = "(thick paint|oil paint|gloss paint|paint|jam|gravy|treacle|icing|velvet|good coat|winter coat|wool coat)"
 _LIKE_VEIL = (
     "(stocking|old stocking|net curtain|curtain|veil|tissue|tissue paper|tracing paper|thin soup|cheap paint|cheap paint "
     "job|coat of paint|single coat of paint|worn shirt|old shirt|old t shirt|onion skin|wet tissue|rice paper|cigarette "
@@ -320,7 +320,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "good beni, super red, super colour",
             "is strong": "strong colour, a strong red, bright red, bright colour, vivid red, vivid colour, lively red, fire "
             "red, fiery red, pillar box red, postbox red, glowing red, red glows, colour glows, red is on fire, plenty "
-            "of colour, plenty of strength in the red",
+            "of colour, plenty of strength in the red, (strong|good|rich|deep) in (the|) (colour|red|beni)",
         },
         of_parts="all",
     ),
@@ -338,7 +338,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "breaking up, red going, that red is going, red fades out, hi is breaking up, red is fading out, red fading "
             f"at the edges, ({_LOSING}) (in places|already|a bit|slowly|everywhere|all over|), (last step|last patch|"
             "rear patch|tail patch|second step|first step|head patch) (starting to (break up|go|fade|thin)|thinning and "
-            "going), (red|hi|beni) (thinning|thin) and (on its way out|going|fading)",
+            "going), (red|hi|beni) (thinning|thin) and (on its way out|going|fading), (red|hi|beni|colour) (is|) "
+            "slipping",
             "is strong": "red nearly gone, red almost gone, hi nearly gone, (red|colour) (nearly|almost|as good as|"
             "practically) gone",
             "is none": "no fading, nothing fading, red holds, stable red, (red|hi|colour|it) (holds|holding|stable|is "
@@ -392,9 +393,10 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "hi_tone",
         levels={
             "orange": f"{_ORANGE} (base|based|type|tone|toned|in tone|side|iro|tint|tinge|cast), like (an|a|) "
-            f"{_LIKE_ORANGE}, salmon, salmon pink, peach, peachy, warm orange, dark orange, burnt orange",
+            f"{_LIKE_ORANGE}, salmon, salmon pink, peach, peachy, warm orange, dark orange, burnt orange, tends to "
+            "orange, tending to orange, goes to orange, verging on orange",
             "is orange_red or red": f"like (a|) {_LIKE_BRIGHT_RED}, {_LIKE_BRIGHT_RED}, terracotta, lacquer, more lacquer "
-            "than orange, like a roof tile, like roof tiles",
+            "than orange, like a roof tile, like roof tiles, with a brick look, with a brick look to it",
             "purple_red": f"like (a|) {_LIKE_PURPLE}, blackish, nearly black, purple (tinge|tint|cast|tone|toned), a purple "
             "(tinge|tint|cast) to it, on the cold side, cooler, coolish, plum, damson, ruby, liver, murasaki",
         },
@@ -407,20 +409,20 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "is orange_red": "orangey red, orangy red, (rust|rusty) (red|colour|coloured), (red|hi|beni|colour) with (a|"
             "some|) (hint|touch|bit|tinge|tint|trace|shade|dash) of (orange|yellow) (in it|), (red|hi|beni) with (some|"
             "a bit of) orange in it, (hint|touch|bit|tinge|trace) of orange in (the|that) (red|hi|beni), a bit brown, "
-            "(red|it|beni) goes (a bit|) brown",
+            "(red|it|beni) goes (a bit|) brown, (between|somewhere between) orange and red, between red and orange, "
+            "neither orange nor red, (proper|real|good|nice|lovely|) (tomato) colour",
             "is orange_red or red": f"{_LIKE_BRIGHT_RED} (red|hi|beni), terracotta red, (red|hi|beni|colour) (is|) (more|"
             "closer to) lacquer than (to|) orange, more lacquer than orange",
             "is red": "real red, true red, red red, a red red, red through and through",
             "is purple_red": f"{_LIKE_PURPLE} (red|hi|beni), (blackish|cooler|coolish|purplish) (red|hi|beni), (red|hi|"
             "beni) (with a|has a) (purple|blue|bluish) (tinge|tint|cast|tone), purple (tinge|tint|cast) (to|in) the "
-            "red, (red|hi|beni) (going|leaning|turning|running) (to|towards) (purple|blue)",
+            "red, (red|hi|beni) (going|leaning|turning|running) (to|towards) (purple|blue), (deep|dark|strong) "
+            "(crimson|claret|burgundy|wine red), (purple|bluish|violet) (undertone|undertones|sheen)",
         },
         bare={
-            "is orange": f"{_ORANGE}, salmon, salmon pink, tangerine, pumpkin, like (an orange|persimmon|a goldfish|"
-            "marmalade|salmon|a tangerine|a pumpkin|orange peel|apricot jam|smoked salmon|a boiled prawn|cooked prawns)",
-            "is orange_red or red": "like (tomato soup|a tomato|ketchup|tomato ketchup|a chilli|red lacquer|a poppy|a "
-            "strawberry), tomato, ketchup, post box red, post box",
-            "is purple_red": "purple, murasaki, claret, burgundy, like (wine|red wine|beetroot|raw liver|blackcurrant|plums)",
+            "is orange": f"{_ORANGE}, salmon, salmon pink, tangerine, pumpkin",
+            "is orange_red or red": "tomato, ketchup, post box red, post box",
+            "is purple_red": "purple, murasaki, claret, burgundy",
         },
         of_parts="all",
     ),
@@ -433,7 +435,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "hi_even",
         levels={
             "patchy": f"like (a|an|) {_WORN}, mura, mura ari, flecky, blotched, in blotches, striped, in stripes, stripy, "
-            "in patches, not level, all over the place, all over the place in tone, a patchwork, in two reds",
+            "in patches, not level, all over the place, all over the place in tone, a patchwork, in two reds, varies "
+            "from step to step, differs from step to step, varies step to step, not the same from step to step",
             "even": "like (it is|it was|) poured (on|), as if poured (on|), painted in 1 go, like (it is|it was|it had "
             "been|) painted (in 1 go|on|), evenly laid, evenly painted, mura nashi, without mura, alike, all alike, "
             "identical, all 1 piece, all 1 piece of colour, 1 piece of colour, of 1 piece, level all through, the same "
@@ -451,7 +454,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "from head to tail|everywhere), even (all over|throughout|from head to tail), painted in 1 go, as if "
             "poured, like poured (paint|on), same (depth|strength|tone|shade|thickness) of (red|colour|beni) (on all "
             "(2|3|4|of them)|on all|everywhere|throughout|front and back|on every step), same red on (all|all 2|all 3|"
-            "both|both steps|all steps)",
+            "both|both steps|all steps), uniform from (head|nose|front) to (tail|peduncle|stem|back|rear)",
             "is patchy": f"{_COLOUR} (is|gets|goes|runs|) {_A_BIT} {_OTHER_SHADE} {_AT} {_PLACE} (than {_AT} {_PLACE}|than "
             f"(the rest|elsewhere|in front|behind|the others)|), {_SHADES} {_AT} {_PLACE} {_SHADES} {_AT} {_PLACE}, "
             "(good|deep|dark) (in front|at the front|on the head) (but|and|) (pale|light|poor) (behind|at the (back|"
@@ -462,14 +465,17 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "the (red|beni|hi|back|shoulder|last step|last patch), (red|beni|hi|colour) (has|with|shows) (some|a bit "
             "of|a little|) mura, (some|a bit of|) mura (ari|there|showing), (clouds|stripes|streaks|shades|waves|"
             "blotches|flecks) in the (red|hi|beni|colour), two reds on one fish, two (kinds|sorts) of red, (red|colour) "
-            "like (a|an|) " + _WORN,
+            f"like (a|an|) {_WORN}, {_COLOUR_ITSELF} (is|) (stronger|weaker|darker|lighter|paler|deeper|thicker|"
+            f"thinner) {_AT} {_PLACE} than (anywhere else|the rest of it|on the rest), (patchy|blotchy|uneven) (on top|"
+            "on the back|in places|behind|in front), mottled like a strawberry",
             "at most fair": "(light|pale|weak|faded|washed out|pink|faint|paler|lighter|weaker) (spot|patch|place|bit|area|"
             "zone|cloud|scale) (in|on|within) (the|) (red|beni|hi|colour|plate|last step|last patch|second step|second "
             "patch|first step|first patch|shoulder patch|head patch|saddle), not (quite|perfectly) even in (tone|"
-            "colour)",
+            "colour), (some|a few|odd|a couple of|several|) (light|pale|lighter|paler|weak|faded) scales in the (red|"
+            "beni|hi|last step|last patch|second step|first step|saddle|middle)",
         },
         bare={
-            "is patchy": f"mottled, streaky, two tone, two toned, mura, some mura, like (a|an|) {_WORN}, like a patchwork",
+            "is patchy": "mottled, streaky, two tone, two toned, mura, some mura",
         },
         of_parts="all",
     ),
@@ -489,7 +495,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "(thick|with a trowel), layers of red, thick like (a|) "
             + _LIKE_PAINT
             + f", thick as (a|) {_LIKE_PAINT}, (red|hi|beni) (with|has) (a lot of|good|real|) (meat|flesh|weight) (in it|to "
-            "it|), (laid|put|spread) on like (butter|jam|plaster|cement|icing), (red|beni|hi|) spread on thick",
+            "it|), (laid|put|spread) on like (butter|jam|plaster|cement|icing), (red|beni|hi|) spread on thick"
+            + ", (beni|red|hi|colour) (sits|lies|is) thick, (really|well|properly|tightly) packed (red|beni), (depth|"
+            "thickness) is there, no koke (showing|visible|anywhere|at all|), koke hidden",
             "is thin": "usui (beni|hi|red), usubeni, usu beni, usu hi, (only|just|like|needs|wants|could do with|missing|) "
             "(1|a second|another|a third) coat (of paint|of red|of colour|), (white|skin|ground) (shows|showing|coming|"
             "comes|shining|shines|shimmers|grins|peeps) through (the red|the beni|the hi|it|there|), thin (as|like) (a|"
@@ -501,14 +509,16 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "each|single) scales (through|in|on) the (shoulder|last|second|first|third|head|red|saddle|rear) (patch|"
             "step|plate|red|), thin on the (last|first|second|third) (step|patch), (last|first|second|third|rear) "
             "(step|patch) (is|) (a bit|rather|very|too|) thin in (the red|colour|the beni), poor depth of (red|colour|"
-            "beni), (red|beni) (a bit|rather|) see through",
+            "beni), (red|beni) (a bit|rather|) see through, (skinny|stretched|flimsy|mean|thin) (red|beni|hi), (scales|"
+            "scale edges|koke) (peep|peeps|show|shows|grin|come) through (on|in|along) the (edges|sides|edge|last step|"
+            "last patch|back|shoulder|tail) (of each step|of each patch|)",
             "at most fair": "(thin|bare|worn) (spot|place|patch|bit|area) (in|on) the (red|beni|hi|plate|saddle|last step|"
             "last patch), " + short_of("thick|dense", "thicker|denser"),
         },
         bare={
             "is thin": "usui, usu, see through, transparent, translucent, threadbare, scales showing, scales show, scales "
-            "showing through, scales show through, like a (stocking|net curtain|veil), like tissue paper",
-            "is thick": "atsui, opaque, velvety, like velvet, thick as paint, thick like paint",
+            "showing through, scales show through",
+            "is thick": "atsui, opaque, velvety, thick as paint, thick like paint",
         },
         of_parts="all",
     ),
@@ -533,7 +543,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "fire, has no punch",
             "fair": "normal, usual, standard",
             "at least strong": "tsuyoi, yoi, ii, koi, tsuyoi desu, blazing, ripe looking, mature, the best thing about (it|"
-            "her|him|this one), its best point, her best point, his best point",
+            "her|him|this one), its best point, her best point, his best point, with punch, with real punch, with some "
+            "punch, has punch, with fire, with life, as red as they come, that jumps out at you, that jumps at you, "
+            "that pops, that hits you, that shouts, to write home about, on the strong side",
             "strong": f"like (a|an|) {_LIKE_FIRE}, blazing, glowing like a lamp, screaming, shouting",
         },
         alone={
@@ -542,19 +554,20 @@ SAID_OF_RED: tuple[Saying, ...] = (
             f"(red|colour|beni|hi), that is some (red|colour), {_COLOUR_ITSELF} (hits|smacks) you (in|between) the "
             f"eyes, {_COLOUR_ITSELF} hits you in the eye, (koi|tsuyoi|yoi) (beni|hi), (red|colour|beni) (comes|shines) "
             "through (strongly|strong|well), (red|colour) (you notice|you see) (from across|across) the (tub|yard|"
-            "pond), good honest red, honest red",
+            "pond), good honest red, honest red, (strong|powerful|hot) stuff (this|that) (red|beni), as red as (they "
+            "come|it gets|red can be|you will see)",
             "is pale": f"(red|hi|beni|colour) like (a|an|) {_LIKE_WEAK}, (watery|washed out|faded|bleached) (pinkish|pink|) "
             "(red|hi|beni|colour), red washed out, weak (red|beni|hi|colour), red more pink than red, (rosy|pink|rose) "
             "rather than red, (red|colour|beni|hi) has faded",
             "at most fair": "(needs|wants|could do with|could use) (more|some|a bit more|a lot more) colour (in it|in the "
             "red|), (lacks|short of|lacking) (in|) (colour|strength|strength in the red|punch|fire), could be redder, "
-            "could be (stronger|deeper) in (the red|colour), not red enough",
+            "could be (stronger|deeper) in (the red|colour), not red enough, (weak|pale|poor) in (the|) (colour|red|"
+            "beni), light in (the|) colour",
+            "at least fair": "(red|beni|colour|hi) has come on (a lot|well|nicely|a bit|)",
         },
         bare={
-            "at least strong": "vivid, fiery, blazing, like (fire|flames|a traffic light|neon|a stop light), very red, "
-            "really red, so red, nice and red, good and red, properly red",
-            "is pale": "anaemic, washed out, like (weak soup|pink lemonade|rose wine|strawberry milk|a faded shirt|faded "
-            "jeans), faded, bleached, rosy, rosy rather than red",
+            "at least strong": "vivid, fiery, blazing, very red, really red, so red, nice and red, good and red, properly red",
+            "is pale": "anaemic, washed out, faded, bleached, rosy, rosy rather than red",
         },
         of_parts="all",
     ),
@@ -563,7 +576,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         alone={
             "at most marked": "(red|hi|beni|patch) (half|partly|mostly) gone, (red|hi|beni) (peeling|flaking|worn|rubbed) "
             "(off|away|), (red|hi|beni) (coming|worn|peeling|flaking) off, like (flaking|peeling) paint, (red|hi|beni) "
-            "not holding, (red|hi|beni) (does not|is not) (hold|holding)",
+            "not holding, (red|hi|beni) (does not|is not) (hold|holding), (red|hi|beni|colour) (is|) on (its|the) last "
+            "legs",
             "is none": "(red|hi|beni) (safe|secure|here to stay|stable|fixed), stable (red|hi|beni), (beni|red|hi) holding",
         },
         of_parts="all",
@@ -586,11 +600,57 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "coat of red, new red (coming|showing|), (some|a bit of|a little|) (secondary|second|niban|late|new) (red|hi|"
         "colour|) (creeping in|creeping up|sneaking in|seeping in|on its way|starting) (on|at|behind|along|in|) (the|) "
         "(left|right|side|left side|right side|gill|gills|back|belly|flank|shoulder|tail|), (orange|red) (dust|dusting|"
-        "freckling|speckling|blush) (in|on|over) the white",
+        "freckling|speckling|blush) (in|on|over) the white, (late|second|secondary|new|thin) red (trying to come|trying to "
+        "come through|wanting to come|breaking through|pushing through) (through|) (on|in|at) (the|) (flank|white|side|"
+        "belly|back|left|right|shoulder)",
         alone={
             "is no": "no (secondary|niban) (stuff|red|hi|colour|) (at all|anywhere|yet|in the white|), nothing secondary"
         },
         of_parts="all",
+    ),
+    Spoken(
+        "hi_strength",
+        alone={
+            "at most strong": wished("red|hi|beni|colour", "stronger|deeper|redder|richer|more intense|brighter"),
+        },
+    ),
+    Spoken("hi_thick", alone={"at most fair": wished("red|hi|beni|colour|plate", "thicker|denser")}),
+    Spoken(
+        "hi_even", alone={"at most fair": wished("red|hi|beni|colour|tone", "more even|evener|more uniform|smoother")}
+    ),
+    Spoken(
+        "hi_tone",
+        after=("hi_tone", "hi_strength", "hi_thick", "hi_even", "hi_cover", "finish", "fading"),
+        bare={
+            "is orange": "like (persimmon|marmalade|salmon|a tangerine|a pumpkin|orange peel|apricot jam|smoked salmon|a "
+            "boiled prawn|cooked prawns)",
+            "is orange_red or red": "like (tomato soup|a tomato|ketchup|tomato ketchup|a chilli|red lacquer|a poppy|a "
+            "strawberry)",
+            "is purple_red": "like (wine|red wine|beetroot|raw liver|blackcurrant|plums)",
+        },
+    ),
+    Spoken(
+        "hi_even",
+        after=("hi_tone", "hi_strength", "hi_thick", "hi_even", "hi_cover", "finish", "fading"),
+        bare={
+            "is patchy": f"like (a|an|) {_WORN}, like a patchwork",
+        },
+    ),
+    Spoken(
+        "hi_thick",
+        after=("hi_tone", "hi_strength", "hi_thick", "hi_even", "hi_cover", "finish", "fading"),
+        bare={
+            "is thin": "like a (stocking|net curtain|veil), like tissue paper",
+            "is thick": "like velvet",
+        },
+    ),
+    Spoken(
+        "hi_strength",
+        after=("hi_tone", "hi_strength", "hi_thick", "hi_even", "hi_cover", "finish", "fading"),
+        bare={
+            "at least strong": "like (fire|flames|a traffic light|neon|a stop light)",
+            "is pale": "like (weak soup|pink lemonade|rose wine|strawberry milk|a faded shirt|faded jeans)",
+        },
     ),
 )
 """What is said of the colour of red."""

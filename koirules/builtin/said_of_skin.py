@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
-from koirules.vocabulary.praise import LACKING, NOT_BAD, short_of
+from koirules.vocabulary.praise import LACKING, NOT_BAD, short_of, wished
 
 _SHINE = "(shine|lustre|gloss|sheen|glow|teri|tsuya|gleam|polish|shimmer|life in the skin|life to the skin|skin shine)"
 _BODY = "(skin|white|it|she|he|this one|whole fish|fish)"
@@ -33,8 +33,8 @@ _SIZES = (
 _LIKE_GLASS = (
     "(glass|wet glass|silk|porcelain|lacquer|wet lacquer|varnish|mirror|satin|wet paint|china|pearl|mother of pearl|"
     "polished stone|enamel|new car|new penny|polished (apple|conker|shoe|table|glass|marble|boot)|conker|marble|wet stone|"
-    "wet pebble|glaze|ice|crystal|lamp|lantern|light bulb|diamond|jewel|wet shell|buttered (glass|plate)|oil on water|"
-    "ballroom floor|dance floor|waxed floor|bowling ball|snooker ball|seal|wet seal|candle|lighthouse)"
+    "wet pebble|glaze|ice|crystal|lamp|lantern|light bulb|diamond|jewel|buttered (glass|plate)|oil on water|ballroom floor|"
+    "dance floor|waxed floor|bowling ball|snooker ball|seal|candle|lighthouse)"
 )
 _COATED = (
     "(varnished|lacquered|waxed|polished|oiled|glazed|enamelled|buttered|wet|dipped in (oil|varnish|lacquer|glass|wax))"
@@ -89,7 +89,10 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             f"|)(has|got|has got|have|with) (a|some|that|a good|a nice|a lovely|good|nice|real|plenty of|) {_SHINE} (on "
             f"it|to it|about it|), (good|nice|lovely|fine|great|a|some|healthy|) {_SHINE} (on|to) (it|her|him|this one|"
             f"the skin|the white|that skin), (plenty|lots|loads|a lot) of {_SHINE}, {_BODY} (shines|glows|gleams), "
-            "glows, glowing, polished, shiny all over, shines all over, skin has life, life in the skin",
+            "glows, glowing, polished, shiny all over, shines all over, skin has life, life in the skin, (she|he|it|"
+            "this one) (really|) (shines|gleams|glows), (skin|skins) (is|are|) good (across the board|all round|on the "
+            "whole), (real|good|nice|lovely|proper|) wet look (skin|to it|to her), nice quality of skin, good quality "
+            "of skin, (soft|) skin with a (sheen|shine|glow|gloss|lustre|gleam) (to it|on it|)",
             "is superb": "skin like glass, like glass, skin like silk, like varnish, shiny like lacquer, like lacquer, "
             "varnished, skin like porcelain, porcelain skin, like porcelain, silky, like silk, gleams like silk, shines "
             f"like silk, gleams like glass, shines like glass, shines like a mirror, superb skin, ({_BODY} |)(shines|"
@@ -290,12 +293,13 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         },
         alone={
             "is plain": "plain, boring, dull pattern, nothing special, nothing special pattern, plain as can be, not the "
-            "best pattern, nothing remarkable, nothing to remember, (boring|plain|dull pattern|dull) (as (a carpet|can "
-            "be|dishwater|ditchwater|a wall|a brick|they come)|to look at), (no|nothing of a|without) (spark|charm|"
-            "life|interest|appeal|character) (in it|to it|in the pattern|to the pattern|) (at all|), leaves me cold, "
-            "nothing to (look at|write home about), nothing (happening|going on) in (it|the pattern|that pattern), "
-            "(pattern|it|) does nothing for me, (flat|lifeless|tired|sleepy|samey) pattern, pattern leaves me cold, "
-            "pattern (is|) (flat|lifeless|sleepy|samey|dull|boring|plain|nothing special)",
+            "best pattern, nothing remarkable, nothing to remember, (boring|plain|dull pattern|dull) (as (a carpet|a "
+            "bus|a brick|a post|mud|a board|can be|dishwater|ditchwater|a wall|a brick|they come)|to look at), (no|"
+            "nothing of a|without) (spark|charm|life|interest|appeal|character) (in it|to it|in the pattern|to the "
+            "pattern|) (at all|), leaves me cold, nothing to (look at|write home about), nothing (happening|going on) "
+            "in (it|the pattern|that pattern), (pattern|it|) does nothing for me, (flat|lifeless|tired|sleepy|samey) "
+            "pattern, pattern leaves me cold, pattern (is|) (flat|lifeless|sleepy|samey|dull|boring|plain|nothing "
+            "special)",
             "at most mild": "not interesting, uninteresting, not an interesting pattern, everyday pattern, hardly a "
             "pattern, not much of a pattern, no design, (everyday|ordinary|common|standard|average|run of the mill|bog "
             "standard|middle of the road|usual|plain sort of) (pattern|design), 10 a penny, 2 a penny, (i have|have|we "
@@ -454,7 +458,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "fair": "normal, usual, ordinary, okay ish, ok ish",
             "at most fair": "rough, rough looking, roughish, coarse, coarse looking, grainy, gritty, bumpy, sandpapery, "
             "arai, dry looking, on the rough side, on the dull side, on the dry side, on the coarse side, could be "
-            "(shinier|better), needs polish, dullish, thick and dull",
+            "(shinier|better), needs polish, dullish, thick and dull, could do with a bit more life, could do with more "
+            "life, wants more life, needs more life, needs some life, could do with some life",
             "dull": "matte, leathery, dusty, dusty looking, floury, nashi, flattish, dried out, papery, like (a|an|) "
             f"{_LIKE_LEATHER}, as (paper|cardboard|leather|sandpaper), like (it is|it has been|it was) dusted with "
             "flour",
@@ -487,12 +492,12 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "looking), floury skin, (skin|) like (it is|it has been|it was) dusted with flour, lost (its|her|his|all "
             f"its|all) {_SHINE}, (no|without|not a) sparkle (to it|in it|in the skin|at all|), (dry|papery|dried out) "
             "(skin|looking skin), (no|not any|without) life in (the|that|its) skin, (somebody|someone|they) forgot to "
-            "polish (this one|it|her|him), (could do with|needs|wants) (a polish|polishing|a good polish)",
+            "polish (this one|it|her|him), (could do with|needs|wants) (a polish|polishing|a good polish), dull as (a|) "
+            "(doormat|lead), (looks|looking) (a bit|rather|quite|) dry",
         },
         bare={
             "at least good": "wet looking, pearly, satiny, silky, smooth and shiny, quality skin",
-            "is dull": "matte, leathery, dusty, dusty looking, lost its shine, like (an old boot|sandpaper|cardboard|old "
-            "leather)",
+            "is dull": "matte, leathery, dusty, dusty looking, lost its shine",
             "at most fair": "dullish, on the dull side, could be shinier, a little flat",
         },
         of_parts="all",
@@ -522,11 +527,14 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "white|back|side|shoulder|flank), (skin marks|skin mark), marks on (the|its) skin, (red|pink|pinkish) "
             "(blotches|marks|patches|streaks|flush|tinge|spots) (on|along|over) the (belly|flank|flanks|sides|skin|"
             f"white) from (the|) {_TRIP}, (green|greenish|brown|brownish) (tinge|cast|tint|film|look) from the (mud|mud "
-            f"pond|pond|algae|water), {_PINK} from (the|) {_TRIP} (ride|trip)",
+            f"pond|pond|algae|water), {_PINK} from (the|) {_TRIP} (ride|trip), (flushed|blushed) (pink|red|) (all|) "
+            "(underneath|along the belly|on the belly), (faint|slight|small|light|tiny) (brown|grey|yellow|dirty) "
+            "(mark|spot) (on|behind|near) the (left|right|) (flank|side|back|shoulder|head|cheek|belly)",
             "is clean": "(clean|spotless|immaculate) (all over|everywhere|from head to tail|from nose to tail), no (dirt|"
             "grime|muck) (on it|in it|in the white|anywhere|), no (blemish|blemishes) (anywhere|at all|to be seen|), "
             "nothing (to see|wrong) (on|with) the skin, (immaculate|flawless|spotless|unmarked) skin, skin (perfectly|"
-            "spotlessly|absolutely) clean, no spots no stains",
+            "spotlessly|absolutely) clean, no spots no stains, no (stains|marks|blemishes) (to speak of|at all|that i "
+            "can see)",
         },
         bare={
             "is dirty": "grubby, grubby looking, muddy, muddy looking, dirty looking",
@@ -549,7 +557,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "(on it|all over it|on the white|on the back), (black|fine black) (pepper|dust|soot) (on|all over|over|"
             "along) the (back|white|shoulder|head|side), (a|some|) (peppering|dusting|sprinkling|speckling) of (black|"
             "pepper|shimi|sumi) (round|around|on|over|along|behind) the (gills|head|back|shoulders|shoulder|cheeks|"
-            "nose|tail|sides)",
+            "nose|tail|sides), (a bit|bit|rather|slightly|) peppery (round|around|on|over|along|behind|about) the "
+            "(shoulders|shoulder|head|gills|back|cheeks|nose)",
             "is 0": "(shimi|speck) nashi, speckless, not 1 shimi, no (shimi|specks|speck) (yet|to be seen|that i can see)",
         },
         of_parts="all",
@@ -574,14 +583,14 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "bit |)too early, too early (kiwa|finish|finished), (red|hi|beni|colour) (finished|done|ripe|closed) early, "
             "(an|) early (finisher|developer), hayajiage, (mature|ripe) (red|beni|hi|colour), (the|) (deep|) (red|beni|"
             "hi) (is|) (sort of|kind of|already|all|very|) (mature|ripe|fully developed) (for (its|her|his) age|), (as|"
-            ") good as (it|she|he) will ever be, will not get (any|) better, finished at (1|2|a year)",
+            ") good as (it|she|he) will ever be, finished at (1|2|a year)",
             "at most middle": "(red|hi|beni|colour) not (tight|set|closed|firm|there|through|in) (yet|at all), (red|hi|"
             "beni|colour) (is|) (still|) (raw|immature|unripe|green|young), (young|raw|unripe|immature) (red|beni|hi|"
             "colour), half finished, (red|hi|beni|colour) (still|) (opening|developing|half done|half there|loose), "
             "slow (finisher|to finish), (colour|red|beni|hi) not (yet there|yet through|yet tight), (beni|red|hi|"
             "colour) (is|) (still|yet) soft, (beni|red|hi|colour) not (hard|firm|hardened) (yet|), (red|beni|hi|colour|"
             "it|this one) (needs|wants) (another|one more|a|a few more|more) (year|years|season|summer|time|winter) (to "
-            "finish|)",
+            "finish|), not (nearly|anywhere near|anything like|remotely|close to) finished",
             "at least near": "(red|hi|beni|colour) (is|) (tight|tightened|tightened up|all tight|nice and tight|set|firm), "
             "(tight|firm) (red|hi|beni)",
         },
@@ -597,6 +606,14 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "is strong": "colours stand out, (crisp|clean|sharp|good|strong) contrast, (red|it) (jumps|leaps|pops|stands) "
             "(off|out of|out from|out on) the white, red (against|on) (the|) white (is|) (good|strong|striking|lovely|"
             "works)",
+        },
+    ),
+    Spoken("lustre", alone={"at most good": wished("skin|shine|lustre", "shinier|glossier|brighter|better|livelier")}),
+    Spoken(
+        "lustre",
+        after=("lustre", "skin_clean", "shiroji"),
+        bare={
+            "is dull": "like (an old boot|sandpaper|cardboard|old leather)",
         },
     ),
 )

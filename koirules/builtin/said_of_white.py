@@ -6,7 +6,7 @@ Common practice, no source; wordings from memory.
 from __future__ import annotations
 
 from koirules.vocabulary.phrases import Saying, Spoken
-from koirules.vocabulary.praise import DISAPPOINTING, NOT_BAD, short_of
+from koirules.vocabulary.praise import DISAPPOINTING, NOT_BAD, short_of, wished
 
 _WHITE = "(white|shiroji|skin|white ground|ground|white skin)"
 _GONE = "(gone|going|goes|turned|turning|got|has got|still|a bit|a little|a touch|slightly|all|rather|)"
@@ -126,7 +126,7 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
         levels={
             "snow": f"like (a|an|) {_LIKE_SNOW}, as {_LIKE_SNOW}, white as (a|an|) {_LIKE_SNOW}, white like (a|an|) "
             f"{_LIKE_SNOW}, whiter than white, that hurts the eyes, pure snow, whitest, egg white, wet snow, snow like, "
-            "rice white, very very white, brilliant white, milky deep",
+            "rice white, very very white, brilliant white, milky deep, like fresh plaster, like plaster, like whitewash",
             "cream": f"like (a|an|) {_LIKE_CREAM}, rather cream than white, more cream than white, cream rather than white, "
             "magnolia, tea coloured, milk tea, champagne, straw, oatmeal, usual, normal, reasonable",
             "yellow": f"kiiro, kiiroi, too yellow, yellow (like|as) (a|an|) {_LIKE_YELLOW}, like (a|an|) {_LIKE_YELLOW}, "
@@ -147,7 +147,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "at least white": "bright white (from the gills (back|on)|all over|throughout|), yellow free, (white|skin) "
             "yellow free, no (cast|tinge|tint|cream|grey) (in it|in the white|to it|to the white|anywhere|at all), "
             "white has no (cast|tinge), (no|not a bit of|not a trace of|hardly any) (yellow|cream) (in|on) (her|him|"
-            "this one), hada (yoi|kirei)",
+            "this one), hada (yoi|kirei), clean as snow, clear white, (lovely|good|nice|real|proper|true) porcelain "
+            "(ground|white|skin)",
             "is cream": "(sort of|kind of|) (more|) cream (rather than|more than) white, between white and cream, (not "
             "yellow|not quite yellow) but not white (either|), (magnolia|ivory|vanilla|cream) (white|skin|coloured)",
             "at most cream": "(white|skin|shiroji|ground|it|) (still|) (a touch|a bit|a little|slightly|rather|somewhat|"
@@ -155,24 +156,21 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "(kiiro|kiiroi), (yellow|yellowish|creamy) (from|off) the mud, (white|skin) (looks|looking|is) jaundiced, "
             f"jaundiced (skin|white), (white|skin) (like|the colour of) (a|an|) {_LIKE_YELLOW}, yellow (like|as) (a|an|"
             f") {_LIKE_YELLOW}, yellowed (on|over|along|behind|towards) the (shoulders|back|tail|sides|flanks|dorsal|"
-            "stem), (yellowish|creamy) (sort|kind|shade) of white, (yellowish|creamy) white",
+            "stem), (yellowish|creamy) (sort|kind|shade) of white, (yellowish|creamy) white, (a bit|bit|touch|hint|"
+            "trace) of (a|) yellow (cast|tinge|tint) (still|)",
             "at most white": f"(white|skin) like (a|an|) {_LIKE_GREY}, not white enough, not really white, white (is not|"
             "not) (there|white) yet, (blue|bluish|grey|greyish|smoky) (tinge|cast|tint|shadow|haze) (to|in|on|over) the "
             "white, (could|should|might) be whiter, (thin|watery|flat|transparent|tired|lifeless|dusty|sallow) (white|"
             "shiroji), white with no (body|thickness|depth), no (body|thickness|depth) (in|to) the white, (bit|touch|"
             "hint|trace|shade|tinge|some|a little|a lot) of (grey|blue|smoke) in the (white|shiroji|skin), (some|) "
-            "(grey|smoke) in the (white|shiroji)",
+            "(grey|smoke) in the (white|shiroji), not the (cleanest|whitest|purest|brightest) white (of the lot|in the "
+            "tub|i have seen|)",
         },
         bare={
-            "is cream": "cream, creamy, ivory, eggshell, magnolia, cream rather than white, like (cream|custard|vanilla "
-            "ice|eggshell|old ivory|magnolia paint|ivory)",
-            "at most cream": "yellowed, jaundiced, kiiro, kiiroi, like (butter|old newspaper|old piano keys|old teeth|an "
-            "old fridge|a smoker's fingers|weak tea|tea with milk), yellow (like|as) butter, looks like weak tea, tea "
-            "coloured, looks jaundiced",
-            "is snow": "snow, snowy, pure snow, snow all over, egg white, like (milk|fresh milk|rice|boiled rice|a peeled "
-            "egg|a boiled egg|toothpaste|washing powder|a hospital sheet|a clean sheet), paper white, yukihada",
-            "at most white": "like (dishwater|old dishwater|skimmed milk|an old sheet|an old dishcloth|a dirty shirt|dirty "
-            "linen|a grey sock), could be whiter",
+            "is cream": "cream, creamy, ivory, eggshell, magnolia, cream rather than white",
+            "at most cream": "yellowed, jaundiced, kiiro, kiiroi, yellow (like|as) butter, tea coloured, looks jaundiced",
+            "is snow": "snow, snowy, pure snow, snow all over, egg white, paper white, yukihada",
+            "at most white": "could be whiter",
         },
     ),
     Spoken(
@@ -199,9 +197,24 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "cream) from (the|) nose to (the|) eyes, from (the|) nose to (the|) eyes yellow, head not yet (clear|clean|"
             "white), (atama kiiro|kiiroi atama), (head|nose|face) (has|with) a yellow (tinge|cast|tint|cap), (yellow|"
             "yellowish|creamy|ivory) (skull|bonnet|helmet|forehead|top of the head|crown|face|snout), (top of the|) "
-            "(head|skull|crown) has a (yellow|yellowish) (shine|tinge|cast|look|tint)",
+            "(head|skull|crown) has a (yellow|yellowish) (shine|tinge|cast|look|tint), (bonnet|skull|cap|forehead|face|"
+            "snout) (is|) (still|) (a bit|) (yellow|yellowish|creamy|cream), yellow in the (face|head|forehead)",
             "is clear": "(head|nose|face) (already|now|) (clear of yellow|free of yellow|clear in colour), no yellow (on|"
             "at|round|about) the (head|nose|face|eyes), head skin (clear|clean)",
+        },
+    ),
+    Spoken("shiroji", alone={"at most white": wished("white|shiroji|ground", "whiter|cleaner|purer|brighter|thicker")}),
+    Spoken(
+        "shiroji",
+        after=("shiroji", "white_head", "skin_clean", "lustre"),
+        bare={
+            "is cream": "like (cream|custard|vanilla ice|eggshell|old ivory|magnolia paint|ivory)",
+            "at most cream": "like (butter|old newspaper|old piano keys|old teeth|an old fridge|a smoker's fingers|weak "
+            "tea|tea with milk), looks like weak tea",
+            "is snow": "like (milk|fresh milk|rice|boiled rice|a peeled egg|a boiled egg|toothpaste|washing powder|a "
+            "hospital sheet|a clean sheet)",
+            "at most white": "like (dishwater|old dishwater|skimmed milk|an old sheet|an old dishcloth|a dirty shirt|dirty "
+            "linen|a grey sock)",
         },
     ),
 )

@@ -26,6 +26,7 @@ from koirules.builtin.said_of_black import SAID_OF_BANDS, SAID_OF_BLACK, SAID_OF
 from koirules.builtin.said_of_body import SAID_OF_BODY
 from koirules.builtin.said_of_details import SAID_OF_AMOUNTS, SAID_OF_HEAD
 from koirules.builtin.said_of_edges import SAID_OF_EDGES
+from koirules.builtin.said_of_marks import SAID_OF_MARKS
 from koirules.builtin.said_of_pattern import SAID_OF_PATTERN
 from koirules.builtin.said_of_reach import SAID_OF_REACH
 from koirules.builtin.said_of_red import SAID_OF_RED
@@ -89,7 +90,15 @@ PARTS_OF_VARIETIES = (
         (*PATTERN, *DETAILS),
         "Where the red of a patterned koi lies.",
         MEASURES_OF_RED,
-        (*SAID_OF_STEPS, *SAID_OF_PATTERN, *SAID_OF_HEAD, *SAID_OF_AMOUNTS, *SAID_OF_REACH, *SAID_OF_SPANS),
+        (
+            *SAID_OF_STEPS,
+            *SAID_OF_PATTERN,
+            *SAID_OF_HEAD,
+            *SAID_OF_AMOUNTS,
+            *SAID_OF_REACH,
+            *SAID_OF_SPANS,
+            *SAID_OF_MARKS,
+        ),
     ),
     _part(
         "red",

@@ -47,10 +47,27 @@ _WANTED = (
     r"(?:(?:that|which|as|the way|just as|just how|how|like) )?(?:you|i|we) (?:would |do |really |always )?"
     r"(?:want|like|wish|hope for|look for)(?: (?:it|them|to see|to be|for|to have))*"
 )
-_ADJUNCT = re.compile(rf"(?:{_FOR}|{_SINCE}|{_CAUSE}|{_LIGHT}|{_SEEN}|{_LOT}|{_WANTED})(?!\S)")
+_THIS = r"this (?:year|spring|summer|autumn|winter|time|morning|week|tub|lot|batch|1|early)"
+_LIKE = (
+    r"(?:like|as) (?:(?:an?|some|the|my|your|old|fresh|new|wet|dry|cheap) (?:(?!FISH)[a-z]+ ){0,3}(?!FISH)[a-z]+|"
+    r"(?!FISH)[a-z]{3,})\Z"
+).replace(
+    "FISH",
+    r"(?:it|them|this|that|these|those|other|rest|before|last|first|second|1|fish|mother|father|but|and|not|head)\b",
+)
+_ADJUNCT = re.compile(rf"(?:{_FOR}|{_SINCE}|{_CAUSE}|{_LIGHT}|{_SEEN}|{_LOT}|{_WANTED}|{_THIS}|{_LIKE})(?!\S)")
+_OF_THE_LOT = re.compile(
+    r"(?:all|most|nearly all|almost all|every 1|each) of (?:them|these|the lot|this lot|the batch|the tub)"
+    r"(?: (?:have|has|are|is|with|show|got|look|come))*(?!\S)"
+)
+_EXCEPT = re.compile(
+    r"(?:apart from|aside from|except(?:ing)?(?: for)?|but for|save(?: for)?|other than) "
+    r"(?:[a-z0-9]+ ){0,4}(?:scale|step|patch|1|2|second|third|first|last|tail|tail end|shoulder|head|side|left|right|rear|back|"
+    r"stem|edge|middle|dorsal|gill|end|front|nose|place|bit|spot|belly)\Z"
+)
 _BEGINS = words_of_line(
     "for at in considering given since from after off because due thanks under by that which and you 1 i we on across over "
-    "throughout with all as the just how like"
+    "throughout with all as the just how like this"
 )
 
 
@@ -60,3 +77,14 @@ def past_adjunct(tokens: Sequence[str], at: int) -> int:
         return at
     found = _ADJUNCT.match(" ".join(tokens[at:]))
     return at if found is None else at + len(found.group().split())
+
+
+def past_the_lot(tokens: Sequence[str]) -> int:
+    """The place behind words at the start that say of how many fish or parts the rest is said: `most of them are | creamy`."""
+    found = _OF_THE_LOT.match(" ".join(tokens))
+    return 0 if found is None else len(found.group().split())
+
+
+def is_exception(tokens: Sequence[str], at: int) -> bool:
+    """Whether the rest says where what was said does not hold: `even | apart from the tail`."""
+    return _EXCEPT.match(" ".join(tokens[at:])) is not None

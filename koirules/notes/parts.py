@@ -70,7 +70,8 @@ _THROUGHOUT = sorted(
             "each side, "
             "the whole way, the whole length, along its whole length, along the whole length, one side, anywhere, "
             "right to the end, to the end, to the very end, right to the tail, all the way to the tail, all the way to the end, "
-            "right down to the tail, "
+            "right down to the tail, right down to the fins, down to the fins, from head to peduncle, from nose to peduncle, "
+            "from head to stem, from nose to stem, all the way down to the tail, from gill to tail, from the gills back, "
             "here and there, in places, from head to tail, from nose to tail, from front to back, from end to end"
         ),
     ),

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from koirules.notes.adjuncts import past_adjunct
-from koirules.notes.found import Found
+from koirules.notes.adjuncts import is_exception, past_adjunct, past_the_lot
+from koirules.notes.found import Found, hedge
 from koirules.notes.lexicon import Hit, Lexicon
 from koirules.notes.numbers import Written, number_at, past_comparison, plain_numbers
 from koirules.notes.parts import past_everywhere, past_owner, past_part
@@ -86,6 +86,7 @@ _EMPHASIS = tuple(
         "altogether",
         "all told",
         "i is afraid",
+        "i am afraid",
         "whatsoever",
         "whatever",
         "in sight",
@@ -146,7 +147,7 @@ class Scan:
             # `the second patch has a window`: what it has is read where it is said of parts as of the whole.
             at = owner
         else:
-            owner = 0
+            at, owner = past_the_lot(self.tokens), 0
         self.found.clear()
         while at < len(self.tokens):
             end = None if not negated and self._denies(at) else self._at(at, negated)
@@ -168,6 +169,8 @@ class Scan:
             if self.found and not negated and (past := past_adjunct(self.tokens, at)) > at:
                 at = past
                 continue
+            if self.found and not negated and is_exception(self.tokens, at):
+                return self._with_an_exception()
             if negated and token in _AFTER_NOT and self.negation == "not":
                 at += 1
                 continue
@@ -186,6 +189,12 @@ class Scan:
                 return False
             at += 1
         return not negated and (not owner or all(each.trait in self.lexicon.of_parts for each in self.found))
+
+    def _with_an_exception(self) -> bool:
+        """Widen what was said where it does not hold everywhere; whether that is possible."""
+        traits = [self.lexicon.traits[each.trait] for each in self.found]
+        self.found[:] = [hedge(each, trait) for each, trait in zip(self.found, traits, strict=True)]
+        return all(isinstance(trait.kind, Scale) for trait in traits)
 
     def _past_part(self, at: int) -> int:
         """The place behind the name of a part, where what was said last is said of a part as of the whole.

@@ -104,3 +104,15 @@ def short_of(level: str, more: str) -> str:
             each_of("could do with {more}", more=more),
         )
     )
+
+
+def wished(nouns: str, more: str) -> str:
+    """What says, with the name of a trait, that there could be more of it: `i would want the edges crisper`."""
+    return each_of(
+        "{wish} {nouns} {a_bit} {more}",
+        wish="i would want|i would like|i would love|i would prefer|i want|i would have liked|i wish|would like|would love|"
+        "would want|would prefer|would have liked",
+        nouns="|".join(f"{the}{noun}" for noun in nouns.split("|") for the in ("", "the ")),
+        a_bit="|a bit|a little|a touch|a shade|to be|were|was|to be a bit|was a bit|were a bit",
+        more=more,
+    )
