@@ -327,12 +327,13 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             f"{_WHICH_PATCH} (is|) (fuzzy|woolly|blurred|blurry|smudged|smeared|smudgy), (red|hi|beni|patches|colour|"
             "it|) (runs|run|oozes|ooze|melts|melt|seeps|bleeds|bleed|bleeding|running|melting|fading|fades) (away|out|"
             "off|over|) (into|in|on) the white, (red|hi|beni) melts away, (hard|impossible) to (say|see|tell) where "
-            f"(it|the red|the patch) (ends|stops), like (a|an|) {_SPILT}, kiwa (nashi|boke|bokete|amai), boke kiwa, "
-            "bokete iru, (all|) the lines (are|) (soft|fuzzy|blurred|woolly|blurry), (red|hi|beni|colour|it) (just|sort "
-            "of|kind of|) (fades|fading|trails|peters|washes|drifts) (away|out|off) (at the tail end|at the back|at the "
-            "rear|behind|towards the back|at the sides), no (proper|real|clear|clean) (edge|line|border|kiwa) (on|"
-            "along|down) the (left|right|left side|right side|side|last step|last patch), (it|red|beni|hi) (bleeds|is "
-            "bleeding|runs) (a bit|a little|) (on|at|along) the (left|right|sides|side|last step|last patch)",
+            "(it|the red|the patch) (ends|stops), kiwa (nashi|boke|bokete|amai), boke kiwa, bokete iru, (all|) the "
+            "lines (are|) (soft|fuzzy|blurred|woolly|blurry), (red|hi|beni|colour|it) (just|sort of|kind of|) (fades|"
+            "fading|trails|peters|washes|drifts) (away|out|off) (at the tail end|at the back|at the rear|behind|towards "
+            "the back|at the sides), no (proper|real|clear|clean) (edge|line|border|kiwa) (on|along|down) the (left|"
+            "right|left side|right side|side|last step|last patch), (it|red|beni|hi) (bleeds|is bleeding|runs) (a bit|a "
+            "little|) (on|at|along) the (left|right|sides|side|last step|last patch), (last|first|second|third|rear|"
+            "back) edge a (mess|smear|smudge|blur)",
             "at most fair": f"not (clean|crisp|tidy|tight) (on|at|round) the {_EDGES}, (edges|edge|kiwa) (let|lets) it "
             "down, (wants|needs|could do with) (sharpening|tightening|some sharpening|some edge)",
         },
@@ -377,7 +378,8 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             "is 0": "sashi nashi, not a scale of sashi",
             "at most 1": f"(red|patches|steps|) (sharp|crisp|clean|cut) (in front|at the front), {_FRONT} (is|) (sharp|"
             "crisp|clean|short|tight|closed|neat|tidy|good|fine|nice), (sharp|crisp|clean|neat|tidy|tight) (in front|at "
-            "the front|front edge|front edges), (good|nice|neat|fine) (short|tight|narrow|small) sashi",
+            "the front|front edge|front edges), (good|nice|neat|fine) (short|tight|narrow|small) sashi, short (and|) "
+            "(neat|tidy|clean|even) sashi",
         },
         bare={"above 0": "sashi, sashi there"},
         of_parts="all",
@@ -397,6 +399,11 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
         bare={
             "is blurred": "like cotton wool, like candy floss, like it is out of focus",
         },
+    ),
+    Spoken(
+        "kiwa",
+        after=("kiwa", "kiwa_style", "sashi_depth", "sashi_even"),
+        bare={"is blurred": f"like (a|an|) {_SPILT}"},
     ),
 )
 """What is said of the edges of red."""

@@ -410,7 +410,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "some|) (hint|touch|bit|tinge|tint|trace|shade|dash) of (orange|yellow) (in it|), (red|hi|beni) with (some|"
             "a bit of) orange in it, (hint|touch|bit|tinge|trace) of orange in (the|that) (red|hi|beni), a bit brown, "
             "(red|it|beni) goes (a bit|) brown, (between|somewhere between) orange and red, between red and orange, "
-            "neither orange nor red, (proper|real|good|nice|lovely|) (tomato) colour",
+            "neither orange nor red, (proper|real|good|nice|lovely|) (tomato) colour, (colour|red|hi|beni) (is|) more "
+            "brick than (blood|red|tomato)",
             "is orange_red or red": f"{_LIKE_BRIGHT_RED} (red|hi|beni), terracotta red, (red|hi|beni|colour) (is|) (more|"
             "closer to) lacquer than (to|) orange, more lacquer than orange",
             "is red": "real red, true red, red red, a red red, red through and through",

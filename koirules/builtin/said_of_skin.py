@@ -231,7 +231,9 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         alone={
             "is strong": "(red and white|colours) contrast (well|nicely|beautifully|strongly), (red|colours) (stands out|"
             "jumps out) (from|against) the white",
-            "is weak": "no contrast to speak, colours run together",
+            "is weak": "no contrast to speak, colours run together, (red and white|colours) (do not|hardly|barely|does not) "
+            "contrast (much|at all|enough|), (not much|little|hardly any|no real|no) contrast (between|of) (red and "
+            "white|the colours)",
         },
     ),
     Spoken(
@@ -474,7 +476,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "(positively|absolutely|simply|truly|really) (gleams|gleaming|glows|glowing|shines), (shines|gleams|glows) "
             "(even|) in the (shade|dark), (blinding|dazzling|unbelievable|tremendous|very high|very strong|"
             f"extraordinary) {_SHINE}, {_SHINE} (is|) (unbelievable|blinding|dazzling|out of this world|tremendous), "
-            "(silk|satin|pearl|porcelain) skin",
+            "(silk|satin|pearl|porcelain) skin, (you|i) could (comb|do) your hair in (it|that|that skin)",
             "at least good": f"(look at|just look at|would you look at|see) (the|that|this) (skin|{_SHINE}) (on (that|it|"
             f"her|him|this)|), the {_SHINE} on (this|that), (what a|what) {_SHINE} (on|to) (it|her|him|this one), "
             f"quality skin, (glossy|shiny) coat, (lovely|nice|good) wet look, glistens, {_BODY} glistens, sparkles (in "
@@ -493,7 +495,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             f"its|all) {_SHINE}, (no|without|not a) sparkle (to it|in it|in the skin|at all|), (dry|papery|dried out) "
             "(skin|looking skin), (no|not any|without) life in (the|that|its) skin, (somebody|someone|they) forgot to "
             "polish (this one|it|her|him), (could do with|needs|wants) (a polish|polishing|a good polish), dull as (a|) "
-            "(doormat|lead), (looks|looking) (a bit|rather|quite|) dry",
+            "(doormat|lead), (looks|looking) (a bit|rather|quite|) dry, skin (without|with no|with hardly any) (any|) "
+            "(life|shine|lustre|sparkle)",
         },
         bare={
             "at least good": "wet looking, pearly, satiny, silky, smooth and shiny, quality skin",
@@ -517,9 +520,11 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "smear|blotch) (on|over|behind|in|along) the (back|shoulder|head|side|white|flank|left|right|left side|"
             "right side), a shadow on the white, discoloured (patch|spot|area|bit) (on|behind|along) the (back|"
             "shoulder|head|side|flank|belly|tail), (brown|dirty|grey|yellow|dark) (stain|smudge) on the (side|left "
-            f"side|right side), (looks |)like (a|an|) {_LIKE_DIRT}, like it (is|has been) in (coal|the coal|soot|the "
-            "mud), (some|a bit of|a little|) (brown|grey|yellow|dark|green) (staining|stains|smudging|discolouration) "
-            "(on|in|over|along) the (flanks|flank|sides|side|back|shoulders|shoulder|white|skin|belly|head)",
+            "side|right side), like it (is|has been) in (coal|the coal|soot|the mud), (some|a bit of|a little|) (brown|"
+            "grey|yellow|dark|green) (staining|stains|smudging|discolouration) (on|in|over|along) the (flanks|flank|"
+            "sides|side|back|shoulders|shoulder|white|skin|belly|head), (brownish|greyish|yellowish|dirty) (smear|"
+            "smudge|stain|blotch|patch) (on|over|along|across) the (left|right|) (shoulder|side|flank|back|head|white), "
+            "(some|a bit of|a little|) (dirt|muck|grime) (in|on) the (white|skin|shiroji)",
             "at most fair": f"{_PINK} (on|at|along|round|under|near|by|all over|all along) the (belly|underside|vent|tail "
             f"root|root of the tail|body|chin|throat|fin roots|fin joints|gills), {_PINK} (from|after|off) (the|) "
             f"{_TRIP}, skin {_PINK} (from|after|off) (the|) {_TRIP}, skin (is|) (flushed|blushed), stress pink, stress "
@@ -529,7 +534,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             f"white) from (the|) {_TRIP}, (green|greenish|brown|brownish) (tinge|cast|tint|film|look) from the (mud|mud "
             f"pond|pond|algae|water), {_PINK} from (the|) {_TRIP} (ride|trip), (flushed|blushed) (pink|red|) (all|) "
             "(underneath|along the belly|on the belly), (faint|slight|small|light|tiny) (brown|grey|yellow|dirty) "
-            "(mark|spot) (on|behind|near) the (left|right|) (flank|side|back|shoulder|head|cheek|belly)",
+            "(mark|spot) (on|behind|near) the (left|right|) (flank|side|back|shoulder|head|cheek|belly), (a few|some|"
+            "several|odd|the odd|1 or 2|a couple of) (blemishes|blemish)",
             "is clean": "(clean|spotless|immaculate) (all over|everywhere|from head to tail|from nose to tail), no (dirt|"
             "grime|muck) (on it|in it|in the white|anywhere|), no (blemish|blemishes) (anywhere|at all|to be seen|), "
             "nothing (to see|wrong) (on|with) the skin, (immaculate|flawless|spotless|unmarked) skin, skin (perfectly|"
@@ -558,7 +564,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "along) the (back|white|shoulder|head|side), (a|some|) (peppering|dusting|sprinkling|speckling) of (black|"
             "pepper|shimi|sumi) (round|around|on|over|along|behind) the (gills|head|back|shoulders|shoulder|cheeks|"
             "nose|tail|sides), (a bit|bit|rather|slightly|) peppery (round|around|on|over|along|behind|about) the "
-            "(shoulders|shoulder|head|gills|back|cheeks|nose)",
+            "(shoulders|shoulder|head|gills|back|cheeks|nose), (freckled|speckled|sprinkled|spotted) (all over|"
+            "everywhere) with black",
             "is 0": "(shimi|speck) nashi, speckless, not 1 shimi, no (shimi|specks|speck) (yet|to be seen|that i can see)",
         },
         of_parts="all",
@@ -574,7 +581,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "finish",
         "ripeness, maturity, shiage",
         levels={
-            "finished": "mature, ripe, fully ripe, fully mature",
+            "finished": "mature, ripe, fully ripe, fully mature, well finished, nicely finished, properly finished, "
+            "beautifully finished",
             "early": "immature, unripe, raw, still raw, nowhere near, young",
         },
         alone={
@@ -615,6 +623,11 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         bare={
             "is dull": "like (an old boot|sandpaper|cardboard|old leather)",
         },
+    ),
+    Spoken(
+        "skin_clean",
+        after=("skin_clean", "lustre", "shiroji"),
+        bare={"is dirty": f"(looks|) like (a|an|) {_LIKE_DIRT}"},
     ),
 )
 """What is said of the skin, of the whole, and of the look."""

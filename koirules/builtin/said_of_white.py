@@ -86,8 +86,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "yellow tint all over, yellowish tint all over, yellowish all over, yellow all over, yellow skin, yellow in "
             f"the white, yellow, yellowish, yellow in the skin, yellowing, gone yellow, going yellow, {_YELLOW} (in|on|"
             "over) the (white|skin|shiroji|ground|body), (yellow|yellowish|creamy) (cast|tinge|tint) (to|in|on|over) "
-            "(the|) (white|skin|it|everything), (tinge|touch|hint|trace|cast|tint) of (yellow|cream), like old ivory, "
-            f"{_WHITE} (has|got|has got|with|shows) (a|some|a slight|a bit of|) {_YELLOW}, yellow {_ON} the {_BACK}",
+            f"(the|) (white|skin|it|everything), (tinge|touch|hint|trace|cast|tint) of (yellow|cream), {_WHITE} (has|"
+            f"got|has got|with|shows) (a|some|a slight|a bit of|) {_YELLOW}, yellow {_ON} the {_BACK}",
             "at most white": "(asagi|bluish|blue) (grey|) (cast|tinge|tint), (grey|greyish) (cast|tinge|tint), white "
             f"greyish, white grey, greyish white, grey white, white a bit grey, dull white, white dull, {_WHITE} (has|"
             "got|has got|with|shows) (a|some|that|) (grey|greyish|dull) (cast|tinge|wash|tint|tone|look), (grey|"

@@ -18,7 +18,7 @@ _FOR = (
     rf"(?:for|at|in|considering|given) {_A}(?:(?:small|young|little|big|large|spring|summer|autumn|winter|late|early|jumbo|"
     rf"1|2|year|old|first|second|tiny|mere|pond|mud|cheap|dear|good|usual) )*"
     rf"(?:{_FISH}|age|size|stage|season|price|length|month|week|time of (?:the )?year)"
-    rf"(?: (?:of|at|in) {_A}(?:age|size|year|length|{_FISH}))?"
+    rf"(?: (?:of|at|in) {_A}(?:age|size|year|length|{_FISH}))?|of (?:this|that|its|her|his) (?:age|size)"
 )
 _SINCE = (
     r"since (?:the )?(?:last |this )?(?:spring|summer|autumn|winter|month|week|year|time|look|sorting|senbetsu|move|"
@@ -67,7 +67,7 @@ _EXCEPT = re.compile(
 )
 _BEGINS = words_of_line(
     "for at in considering given since from after off because due thanks under by that which and you 1 i we on across over "
-    "throughout with all as the just how like this"
+    "throughout with all as the just how like this of"
 )
 
 

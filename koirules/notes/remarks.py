@@ -116,7 +116,8 @@ class RemarkReader:
             return Remark(shown, Sort.NO)
         if set(tokens) <= {"yes"}:
             return Remark(shown, Sort.UNKNOWN)  # whether the fish stays, or what was asked is so
-        for words in dict.fromkeys((tokens, without(tokens, ASIDES)[0] or tokens)):
+        bare = without(tokens, ASIDES)[0]
+        for words in dict.fromkeys((tokens, bare or tokens)):
             whole = self._whole(words)
             if whole is not None:
                 about = self._named_at_the_head(words)
@@ -124,7 +125,7 @@ class RemarkReader:
         parted = self._with_verdict(shown, tokens)
         if parted is not None:
             return parted
-        if is_talk(tokens, self._says):
+        if not bare or is_talk(tokens, self._says):
             return Remark(shown, Sort.NOTHING)
         return self._in_words(shown, tokens, before)
 

@@ -25,7 +25,8 @@ SKIPPED = words_of_line(
     "simply only real little bit slightly somewhat fish my for me and but i see got having shows show showing looks look "
     "sit sits which yes yeah deal has can covered covers by completely fully entirely visible present plainly "
     "there already again overall basically enough after though honestly frankly please far see indeed actually anyway truly "
-    "absolutely certainly today she he her him his they them their we us you mind yet everything everybody everyone am"
+    "absolutely certainly today she he her him his they them their we us you mind yet everything everybody everyone am beautifully wonderfully properly remarkably unusually "
+    "gorgeously delightfully"
 )
 """Words that may stand inside of a phrase or beside it, and say nothing."""
 

@@ -106,3 +106,16 @@ def fresh(page, standard):
     for line in (line for raw in _MEANT.sub("", text).split("\n") for line in cutter.cut(raw)):
         told = zip(hearing.with_lengths(read.read_each(line)), meant[line.number - 1], strict=True)
         yield from ((remark, meaning) for remark, meaning in told if meaning != "unclear")
+
+
+def tabled(table, reader, rules):
+    """The wordings of a table that are read as meant, unread and read otherwise: `reading|another+beside = one; two`."""
+    right, unread, otherwise = [], [], []
+    for line in table.read_text(encoding="utf-8").splitlines():
+        meaning, parted, wordings = line.partition(" = ")
+        alternatives = [each.split("+") for each in meaning.split("|")]
+        for wording in wordings.split("; ") if parted else ():
+            remark = reader.remarks.read(wording)
+            fitting = any(fits(remark, each, rules, False) for each in alternatives)
+            (unread if remark.sort is Sort.UNKNOWN else right if fitting else otherwise).append(wording)
+    return right, unread, otherwise

@@ -6,9 +6,8 @@ import pytest
 
 import koirules
 from koirules.notes.reader import NotesReader, cells
-from koirules.notes.remarks import Sort
 from koirules.testing import registry_with
-from tests.notes.noted_pages import fits
+from tests.notes.noted_pages import tabled
 
 PAGE = 'standard "Tin Bucket (invented)" edition 1 variety kohaku\ngrade keep if kiwa at least sharp\ngrade out otherwise\n'
 RULES = koirules.read_standard(PAGE, registry=registry_with()).rules
@@ -24,20 +23,10 @@ def said(text):
 
 def test_what_sorters_say_of_the_body_is_read_as_they_mean_it():
     """Wordings from memory, as a breeder, a dealer or a helper says them."""
-    tried, unread, otherwise = 0, [], []
-    for line in TABLE.read_text(encoding="utf-8").splitlines():
-        meaning, parted, wordings = line.partition(" = ")
-        alternatives = [each.split("+") for each in meaning.split("|")]
-        for wording in wordings.split("; ") if parted else ():
-            remark = READER.remarks.read(wording)
-            tried += 1
-            if remark.sort is Sort.UNKNOWN:
-                unread.append(wording)
-            elif not any(fits(remark, each, RULES, False) for each in alternatives):
-                otherwise.append(wording)
-    assert tried > 3_000
+    right, unread, otherwise = tabled(TABLE, READER, RULES)
+    assert len(right) > 3_000
     assert otherwise == []
-    assert len(unread) <= tried / 50, unread
+    assert len(unread) <= len(right) / 50, unread
 
 
 @pytest.mark.parametrize(
