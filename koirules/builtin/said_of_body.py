@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from koirules.builtin.said_of_fins import SAID_OF_FINS
 from koirules.builtin.said_of_frame import BODY, ON_IT, SAID_OF_FRAME, STEM
 from koirules.builtin.said_of_health import SAID_OF_HEALTH
 from koirules.builtin.said_of_parts import SAID_OF_PARTS
@@ -517,6 +518,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         },
     ),
     *SAID_OF_PARTS,
+    *SAID_OF_FINS,
     *SAID_OF_FRAME,
     SpokenTogether(
         "fins (ok|okay|in order|undamaged|all ok|all good|complete|all complete|all there|all whole|clean and "

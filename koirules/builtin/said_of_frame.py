@@ -259,11 +259,13 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "big) (chest|belly and back), back (thick|full|good and broad|like a table|well filled), (thick|heavy|full|"
             "powerful|meaty) back, (broad|wide|thick) (on|over) top, (high|tall|deep) back, back (high|tall|deep|is high), "
             "(high|deep) (bodied|in the back)",
-            "is slim or trim": f"(small|light|fine) (frame|framed), {BODY} (small|light|fine), (on the|) light side in the "
+            "is slim or trim": f"(small|light) (frame|framed), {BODY} (small|light|fine), (on the|) light side in the "
             "body, (light|dainty|delicate|petite) (fish|one|thing|girl|lady)",
             "is thick_front": "(big|heavy|thick|broad|strong) in front (thin|weak|slim|narrow|nothing|little) (behind|at "
             "the rear|at the tail), (strong|good|thick|broad|big) (front|shoulders|shoulder) (weak|thin|narrow|poor|slim) "
-            "(behind|tail|stem|tail stem|rear|back end|ozutsu), (thin|weak|slim|narrow) (behind|at the tail|at the rear) for (the|those|that|such) (shoulders|front|head), (thick|broad|wide) (up|in) front but (thin|narrow|nothing) behind",
+            "(behind|tail|stem|tail stem|rear|back end|ozutsu), (thin|weak|slim|narrow) (behind|at the tail|at the rear) "
+            "for (the|those|that|such) (shoulders|front|head), (thick|broad|wide) (up|in) front but (thin|narrow|nothing) "
+            "behind",
         },
         bare={
             "is heavy": "(sausage|dumpling|pudding|fatty), (gone|getting|looks|it is|it looks|bit|too|a bit|) fat, fat (one|"
@@ -372,8 +374,8 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "on him), (full|round|fat|plump) (in|round|at) the (belly|tummy) (already|), (swollen|full) with (eggs|"
             "roe|food), (round|big|fat|nice|good) (belly|tummy) (on it|on her|on him|already|this one|)",
             "is hollow": "(sunken|hollow|empty|sunk in|caved in|drawn in|pinched|thin) (at|in|round|under|on) the (belly|"
-            "tummy|gut|stomach|underside|flanks), no food in (the|its|her|his) (belly|stomach|gut), (belly|stomach) (goes|"
-            "curves|pulls|pulled) in, empty (belly|stomach|gut), (looks|is|a bit|) (hungry|starving)",
+            "tummy|gut|stomach|underside), no food in (the|its|her|his) (belly|stomach|gut), (belly|stomach) (goes|curves|"
+            "pulls|pulled) in, empty (belly|stomach|gut), (looks|is|a bit|) (hungry|starving)",
             "is hanging": "(droopy|saggy|low|hanging|low hanging|low slung) (belly|tummy|gut|underside), (belly|tummy|gut) (is|) "
             "(droopy|saggy|low|on the floor|low slung|down)",
             "is level": "(flat|level|firm|tidy|neat|tight) (belly|tummy|underside)",
@@ -521,6 +523,138 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
         "sure), no idea (if|whether) (it is a|a|) (boy|girl|male|female) (or (a|) (girl|boy|female|male)|), (can not|"
         "could not|hard to) sex (it|her|him|this one|), sex not (clear|sure|known|visible|told|yet), not sexed (yet|)",
         "nothing",
+    ),
+    # ---- A word or two
+    Spoken(
+        "build",
+        levels={"slim": "hungry, half starved, undernourished, underfed, wasted away, in need of food"},
+        alone={
+            "is heavy": "(ox|bull|tank|bus|lump|barrel|tub|beast|brute) of a (fish|koi|tosai|girl|lady|boy|body), (right|"
+            "proper|real|little|right little|proper little|bit of a|a bit of a|absolute) (porker|porky|barrel|tub|lump|"
+            "chunk|tank|fatty|fatso), (well fed|overfed) (fish|one|looking|already), (too much|rich) (food|feeding) "
+            "(showing|on it|), (feeding|food) shows, (chunky|hefty|sturdy|solid) (all over|all round|build|built|girl|boy|"
+            "lady|lad)",
+            "is slim": "slim as a (barbel|eel|reed|dace|needle|pencil|knife), (slim|slender|lean|thin|lanky) (all over|all "
+            "round|girl|boy|lady|lad|all the way|all along|and long), (thin|lean) (in|about) the (body|middle|flanks|"
+            "sides), (flanks|sides) (are|) (sunken|hollow|drawn in|pinched|thin|fallen in), (hollow|sunken|pinched) (flanks|"
+            "sides|in the flanks), not (filled out|filled out yet|well fed|well covered), (still|) (has|needs|needs still|"
+            "still|) to fill (out|up), body not (filled|full|filled out) (yet|)",
+            "is slim or trim or torpedo": "(good|nice|great|lovely|decent) length (in|to|of) (the|) (body|frame|fish|back), "
+            "(long|stretched) (type|model|made|build|built|frame), length over (width|"
+            "depth|girth)",
+            "is torpedo": "(gorgeous|lovely|beautiful|classic|perfect little|proper|nice|good|real|little|proper little) "
+            "torpedo of a (fish|body|koi), (classic|lovely|beautiful|gorgeous) torpedo",
+        },
+        bare={
+            "is heavy": "chunky, chubby, podgy, portly, rotund, hefty, sturdy, beefy, burly, stocky, plump, well fed, overfed, "
+            "overweight, porky, porker, thickset, heavyset, roly poly, (bit|a bit) (chunky|chubby|podgy|plump|stocky)",
+            "is slim": "lanky, scrawny, weedy, spindly, bony, gaunt, emaciated, wiry, underfed, half starved, skin and bone",
+        },
+    ),
+    Spoken(
+        "outline",
+        "karada, taikei, body line from above, top view of the body, body from above, contour, contours, silhouette",
+        levels={
+            "at most fair": f"{DISAPPOINTING}, pinched, unbalanced, not balanced, out of balance, lumpy, angular, uneven, a bit "
+            "(lumpy|pinched|odd|angular), nothing to look at, not much to look at, too (long|short) for its (width|depth|height)",
+            "good": "even, balanced, well balanced, harmonious, flowing, well tapered, nicely tapered, clean cut, athletic, "
+            "streamlined, in balance, in good proportion, like a (young fish|fish) should, of a good (fish|koi), right from "
+            "nose to tail",
+            "excellent": "of a champion, of a jumbo, like a champion, of a carp twice the price, out of the book, as good "
+            "as they come, as it comes, hard to fault, you rarely see",
+        },
+        alone={
+            "at least good": "(good|nice|great|lovely|strong) (bodied|framed|boned) (fish|one|koi|), all there in the "
+            "(body|frame|bone), body (all|is all) there, (body|frame|bone) (is|) first, body and bone (good|there), "
+            "everything (is|) right in the body, (koshi|hips|loins|loin) (strong|thick|good) and shoulders (strong|thick|"
+            "good)",
+        },
+        bare={
+            "at most fair": "pinched, pinched all over, out of proportion, badly proportioned",
+            "at least good": "well made, well built",
+        },
+    ),
+    Spoken(
+        "tail_stem",
+        "koshi, loin, hips, hip, loins",
+        apart=True,
+        levels={
+            "strong": "strong, thick, broad, wide, good, powerful, full, fat, solid, heavy",
+            "thin": "thin, weak, narrow, slim, poor, pinched, skinny, light",
+        },
+    ),
+    Spoken(
+        "shoulders",
+        alone={
+            "is weak": "(shoulder|kata) (drop|drops|dropped|dip|dips|drops off|falls off|falls away|gone|drop behind the "
+            "head), (sloping|dropped|drooping) (shoulder|shoulders), (shoulders|shoulder) (have not|has not|not) (come|"
+            "filled|filled out|filled in|developed) (yet|), waiting for (the|) shoulders",
+            "is strong": "(shoulders|shoulder) (has|have|) (filled out|filled in|come on|come|developed) (well|nicely|already|), "
+            "(thick|broad|wide|strong) in the shoulders (already|), (well|nicely) (shouldered|filled shoulders)",
+        },
+    ),
+    Spoken(
+        "head_shape",
+        alone={
+            "is good": "(fat|full|big broad|good solid) (head|face), (broad|wide|full) (at|round|in|across) the (nose|face|"
+            "snout|forehead)",
+            "at most fair": "(big|large|huge|heavy|small|tiny|little|short|long) head for (the|its|that|such a) (body|size|"
+            "fish), head (is|) (big|large|huge|heavy|small|tiny|short|long) for (the|its|that|such a) (body|size|fish), "
+            "(nose|snout) too (short|blunt|thin|narrow|small|flat)",
+        },
+    ),
+    Spoken(
+        "spine",
+        alone={
+            "is bent": "(bends|bent|curves|kinks|kinked|curved) (to the|) (left|right|down|up) (at|near|behind|before|after|"
+            "by|from) the (peduncle|tail stem|tail joint|tail root|ozutsu|stem), (tail|rear end|back end|stem|peduncle|tail "
+            "stem) (is|) (crooked|bent|kinked|not straight|off line|twisted) (seen|when seen|looked at|) (from (behind|"
+            "above|on top|the top)|when it (swims|rests|stops)), body (kinks|kinked|curved|curves) (near|at|behind|before|"
+            "after|by) the (dorsal|tail|tail stem|shoulder|head)",
+            "at most slight": "(spine|backbone|back) (fault|issue|problem|trouble|suspect|suspicious|doubtful|a worry|"
+            "worries me|wave|wavy|wobbly|has a wave|has a wobble|is wavy), (fault|wave|wobble|something|something wrong) "
+            "(in|with|on) the (spine|backbone), (wavy|wobbly) (spine|backbone)",
+        },
+        bare={"at most slight": "spine, the spine, backbone, sebone"},
+    ),
+    Spoken(
+        "spine",
+        after=("spine", "swimming", "body_symmetry"),
+        alone={
+            "is bent": "(bends|curves|kinks|goes) (to the|) (left|right) (at|near|behind|before|after|by|under) the (dorsal|"
+            "tail|dorsal fin|shoulder|head)"
+        },
+    ),
+    Spoken(
+        "belly_shape",
+        alone={
+            "at most full": "belly (is|) (swollen|blown up|bulging|bloated|puffed up|like a drum|tight as a drum) (a bit|), "
+            "(swollen|bulging|puffed up) belly",
+            "is full": "(good|nice) (round|full) in the belly, (round|full) (underneath|below), (carries|carrying) a (bit "
+            "of a|) belly",
+        },
+    ),
+    Spoken(
+        "size_by_eye",
+        alone={
+            "at most small": "(the lot is|whole lot is|fish are|most of the fish are|all fish are) (a bit|rather|quite|very|"
+            ") (small|smallish|on the small side|behind|undersized|little), (small|little) (ones|lot|batch) (this|these|"
+            "this time|this year|all of them|all|mostly)",
+            "is big": "(the lot is|whole lot is|fish are|most of the fish are|all fish are) (a bit|rather|quite|very|) (big|"
+            "large|well grown|ahead|a good size|good sized), (big|large) (ones|lot|batch) (this|these|this time|this year|"
+            "all of them|all|mostly)",
+            "is usual": "(all|all of them|they are|they are all|mostly|most are|most of them|the lot is|fish are) (about|of|"
+            ") (usual|normal|average|ordinary|middling) (size|in size), (size|growth) as (usual|ever|always|last year)",
+        },
+    ),
+    Spoken(
+        "sex",
+        alone={
+            "is male": "(male|boy|cock) (fins|pectorals|pecs|head|fins too) (too|), (male|boy) (worse luck|sadly|"
+            "unfortunately|i am afraid|what a pity|pity|shame|alas)",
+            "is female": "(female|girl|hen) (fins|belly|lines) (too|), (female|girl) (thankfully|luckily|fortunately|at "
+            "least|too|good|and that counts)",
+        },
     ),
 )
 """What else is said of a frame."""

@@ -229,27 +229,59 @@ SAID_OF_HEALTH: tuple[Saying, ...] = (
             "her|his|the|) (food|feed|pellets), (does not|do not|will not|not) (come|coming) (up|) (for|to) (the|) food, "
             "(no|lost|without) appetite, (slime|mucus) (on it|coming off|on the skin|or something|peeling|all over|on the "
             "(head|back|side|flank|gills)|), (extra|heavy|thick|lots of|a lot of|too much|white|grey) (slime|mucus) (on it|"
-            "coming off|on the skin|on the (head|back|side|flank|gills)|), (bit of|a bit of|some|slight|) (bloodshot|bloodshot veins|red veins|red streaks|redness|reddening|stress marks|stress|blood lines|pink veins|pink streaks|pinkish streaks|inflammation) (in|on) the (fins|fin|tail|tail fin|pecs|pectorals|dorsal), (veins|blood vessels) (in|on|"
-            "visible in) the (fins|fin|tail|skin), (fins|fin|tail) (is|are|) (bloodshot|reddened|red veined|inflamed|red with stress|pink with stress), (fins|fin) (held|kept|tight) (tight|close|in|down|to the body|against the "
-            "body), (stays|keeps|hangs|sits|lies|stands|hanging|sitting|lying|standing) (in|at|on|near|by|under) the "
-            "(corner|bottom|surface|top|inlet|outlet|airstone|pump|edge|side) (all the time|a lot|on its own|alone|and does "
-            "nothing|), (apart|away) from the (others|rest|group), (separate|separated) from the others, (breathing|"
-            "breathes|gills) (too|very|) (fast|hard|heavy|heavily|quickly), (gasping|gulping) (for air|at the top|), (jumps|"
-            "jumping) and (rubs|rubbing|flashes|flashing), (rubs|scratches|flicks|flashes|scrapes) (itself|herself|himself|"
-            ") (against|on|along) (the|) (wall|side|bottom|net|floor|tub|bowl|stones), (itching|itches|itchy), scales "
-            "(stand|standing|stick|sticking|stood) (up|out|off|) (a bit|a little|slightly|), (swollen|bloated) (all over|"
-            "round the middle|and (scales|eyes) out), (has been|was|been) (ill|sick|treated|in the hospital tank), "
-            "(recovering|convalescent), (worth|needs|wants) (treating|treatment|a salt bath|a dip|watching for parasites), "
-            "(could be|may be|might be|maybe|possibly|perhaps) (worms|parasites|flukes|costia|fungus|bullying|something "
-            "catching), something (wrong|up|not right) with (it|her|him), (does not|not) (like|seem|look) (well|itself|"
-            "herself|himself|happy|healthy), (thin|skinny) and (weak|listless|poorly), (weak|poorly|tired|listless|sickly) "
-            "(fish|one)",
+            "coming off|on the skin|on the (head|back|side|flank|gills)|), (bit of|a bit of|some|slight|) (bloodshot|"
+            "bloodshot veins|red veins|red streaks|redness|reddening|stress marks|stress|blood lines|pink veins|pink "
+            "streaks|pinkish streaks|inflammation) (in|on) the (fins|fin|tail|tail fin|pecs|pectorals|dorsal), (veins|blood "
+            "vessels) (in|on|visible in) the (fins|fin|tail|skin), (fins|fin|tail) (is|are|) (bloodshot|reddened|red veined|"
+            "inflamed|red with stress|pink with stress), (fins|fin) (held|kept|tight) (tight|close|in|down|to the body|"
+            "against the body), (stays|keeps|hangs|sits|lies|stands|hanging|sitting|lying|standing) (in|at|on|near|by|"
+            "under) the (corner|bottom|surface|top|inlet|outlet|airstone|pump|edge|side) (all the time|a lot|on its own|"
+            "alone|and does nothing|), (apart|away) from the (others|rest|group), (separate|separated) from the others, "
+            "(breathing|breathes|gills) (too|very|) (fast|hard|heavy|heavily|quickly), (gasping|gulping) (for air|at the "
+            "top|), (jumps|jumping) and (rubs|rubbing|flashes|flashing), (rubs|scratches|flicks|flashes|scrapes) (itself|"
+            "herself|himself|) (against|on|along) (the|) (wall|side|bottom|net|floor|tub|bowl|stones), (itching|itches|"
+            "itchy), scales (stand|standing|stick|sticking|stood) (up|out|off|) (a bit|a little|slightly|), (swollen|"
+            "bloated) (all over|round the middle|and (scales|eyes) out), (has been|was|been) (ill|sick|treated|in the "
+            "hospital tank), (recovering|convalescent), (worth|needs|wants) (treating|treatment|a salt bath|a dip|watching "
+            "for parasites), (could be|may be|might be|maybe|possibly|perhaps) (worms|parasites|flukes|costia|fungus|"
+            "bullying|something catching), something (wrong|up|not right) with (it|her|him), (does not|not) (like|seem|"
+            "look) (well|itself|herself|himself|happy|healthy), (thin|skinny) and (weak|listless|poorly), (weak|poorly|"
+            "tired|listless|sickly) (fish|one)",
         },
         bare={
             "is sick": "(worm|parasite|louse|ulcer|sore|fungus|fuzz|fluff)",
             "at most doubtful": "off food, weak, listless, tired, bloodshot, gasping, hangs, apathetic, "
             "(clamped|closed) fins, fins (clamped|closed)",
             "is well": "lively, fit, active, genki, eating, feeds, (strong|healthy) fish",
+        },
+    ),
+    Spoken(
+        "health",
+        anywhere=True,
+        alone={
+            "at most doubtful": "(1|left|right|both|) (pec|pectoral|pectorals|pecs|front fin|front fins) (is|are|) (clamped|"
+            "held in|tucked in|tucked up|closed|held close|kept in|pressed in), (needs|wants|could do with) (the|some|a|) "
+            "(medicine|salt|bath|salt bath|treatment|hospital|quarantine), (sorry|sad|miserable|forlorn|unhappy) looking, "
+            "(looks|feels) (a bit|rather|very|) (sorry for (itself|herself|himself)|sad|miserable|unhappy|forlorn), (has "
+            "not|not|did not) (eaten|eating|eat|fed) (for|since|all|today|yet|in) (a|1|2|3|days|week|two|the|morning|"
+            "yesterday|), (stays|keeps|sits|lies|hangs) (on|at) the bottom (in the corner|all day|a lot|alone|on its own|"
+            "all morning), (little|some|bit of|a bit of|a little) blood (under|on|in|at) (it|the (scale|scales|fin|fins|"
+            "tail|gill|gills))",
+            "is sick": "(small|little|big|deep|open|fresh|raw|) (wound|sore|cut|bite|hole) (behind|on|at|near|by|under|"
+            "above|below) the (left|right|) (pectoral|pec|gill|gill cover|dorsal|tail|eye|mouth|flank|side|belly) (still|is "
+            "still|is|) (red|raw|open|bleeding|not healed|not closed), (cotton|cottony|fluffy|woolly|furry) (stuff|thing|"
+            "bit|growth|spot|patch) (on|in) (it|her|him|the (fin|fins|tail|mouth|head|side|back|gill|nose|eye|dorsal)), "
+            "(something|stuff) (fluffy|cottony|woolly|like cotton|like cotton wool) on (it|the (fin|fins|tail|mouth|head|"
+            "side|back|nose)), (wound|sore|spot|cut) (is|) (still|) (red|raw|open|bleeding|infected|not healed|not closed), "
+            "(nose|mouth|belly|side|flank|head) (is|) (rubbed|scraped|scratched|skinned) (red|raw|open|bloody|sore)",
+        },
+        bare={"at most doubtful": "listless, droopy, poorly, off its food, off her food, off his food"},
+    ),
+    Spoken(
+        "swimming",
+        alone={
+            "is smooth": "(glides|moves|swims) like a (swan|fish should|big fish|torpedo|dream), (quick|lively|fast|nimble) "
+            "(in the tub|in the bowl|in the net|in the water), (quick|nimble) (one|fish|little fish)",
         },
     ),
 )

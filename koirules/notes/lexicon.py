@@ -40,6 +40,8 @@ _BARE = (Decimal(8), Decimal(35))
 """Lengths in cm that a number by itself may be: below them it is as often a count of scales or patches."""
 
 _PRAISING = frozenset({"nice", "nicely", "lovely", "beautiful"})
+_NEVER_PASSED = _PRAISING | {"rather", "they", "these", "those", "them"}
+"""Words beside which a word is not all that is said: `they look big` is of fins or patches."""
 _MERE_PRAISE = words_of_line("good great fine decent proper clear clean strong true typical simple")
 
 
@@ -166,7 +168,7 @@ class Lexicon:
     def by_itself(self, tokens: Sequence[str]) -> Means | None:
         """What tokens say where they are all that is said."""
         words = compared(tokens)
-        bare = tuple(word for word in words if word not in SKIPPED or word in _PRAISING or word == "rather")
+        bare = tuple(word for word in words if word not in SKIPPED or word in _NEVER_PASSED)
         return self.bare.get(words) or self.bare.get(bare)
 
     def behind_a_fault(self, tokens: Sequence[str], at: int, stated: Sequence[Stated]) -> int:
