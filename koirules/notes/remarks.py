@@ -208,6 +208,9 @@ class RemarkReader:
             sorts = {first.sort, then.sort}
             if not sorts <= _IN_CLAUSES or Sort.TRAITS not in sorts or first.verdict or then.verdict:
                 continue
+            told_of = {one.trait for one in first.found}
+            if any(one.after and told_of.isdisjoint(one.after) for one in then.found):
+                continue  # `sharp kiwa by and large` says nothing of a size
             other = next(iter(sorts - {Sort.TRAITS, Sort.NOTHING}), None)
             if other is not None and (joined == "and" or (first.sort is other and joined != "but")):
                 continue  # `will get a sharp kiwa and deep red` foretells both

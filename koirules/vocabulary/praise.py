@@ -68,7 +68,7 @@ DISAPPOINTING = (
 """What says that how a trait is is at most fair."""
 
 TOO_LITTLE = (
-    "not enough, lacking, lack, short of, short on, wanting, could do with more, could do with a bit more, "
+    "not enough, lacking, lack, short on, wanting, could do with more, could do with a bit more, "
     "could use more, need more, want more, could have more, not much, too little, wish it had more, "
     "wish there was more, would like more, i would like more, no great"
 )
