@@ -415,7 +415,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         alone={
             "at least good": "(oh|now|) that is skin, (look at|) that (wet|) (light|glow) on it, wet (light|look) on it, "
             "(glow|shine|light|lustre) (comes|coming) from (underneath|within|inside|below|deep down), skin (looks|) "
-            "moist (looking|), moist (looking|) skin, (gleam|shine|glow|gleams|shines|glows) like (a|) (wet|) shell",
+            "moist (looking|), moist (looking|) skin, (gleam|shine|glow|gleams|shines|glows) like (a|) shell",
             "at most fair": f"(skin|white|) (a little|a bit|bit|slightly|rather|somewhat|) (lacking in|short of) {_SHINE}, "
             f"(shiny but|) (thin|superficial|shallow|cheap) {_SHINE}, coarse (in the|) skin, skin coarse, coarse scales "
             "coarse skin",
