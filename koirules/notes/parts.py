@@ -27,7 +27,7 @@ PARTS = frozenset(
         "patch field step dan plate red hi beni side edge half end bit part quarter one place places "
         "shoulder head nape neck back body tail flank belly rear front middle dorsal stem peduncle joint saddle island white "
         "gap fish first second third fourth last left right everything it these them line her him this that "
-        "pattern colour skin two three four"
+        "pattern colour skin three four"
     )
 ) | {"1", "hi"}
 """Words for parts of a fish."""
@@ -65,7 +65,8 @@ _THROUGHOUT = sorted(
         wordings_in(
             "all round, all around, all over, all along, all the way, all the way round, all the way down, "
             "all the way along, all the way through, all the way back, all through, throughout, everywhere, "
-            "left to right, right to left, front and back, front and rear, front to back, left and right, head to tail, nose to tail, "
+            "left to right, right to left, front and back, front and rear, front to back, left and right, head to tail, "
+            "nose to tail, "
             "top to bottom, right through, right round, both sides, both ends, either side, "
             "each side, "
             "the whole way, the whole length, along its whole length, along the whole length, one side, anywhere, "

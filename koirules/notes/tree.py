@@ -21,12 +21,12 @@ def words_of_line(text: str) -> frozenset[str]:
 
 SKIPPED = words_of_line(
     "a an the is are was were be been has have it its this that these those there here with of all also just very "
-    "really quite rather pretty so too well oh ah hm hmm ok okay now still nice nicely lovely beautiful definitely clearly "
-    "simply only real little bit slightly somewhat fish my for me and but i see got having shows show showing looks look "
-    "sit sits which yes yeah deal has can covered covers by completely fully entirely visible present plainly "
-    "there already again overall basically enough after though honestly frankly please far see indeed actually anyway truly "
-    "absolutely certainly today she he her him his they them their we us you mind yet everything everybody everyone am beautifully wonderfully properly remarkably unusually "
-    "gorgeously delightfully"
+    "really quite rather pretty so too well oh ah hm hmm ok okay now still nice nicely lovely beautiful definitely "
+    "clearly simply only real little bit slightly somewhat fish my for me and but i see got having shows show showing "
+    "looks look sit sits which yes yeah deal has can covered covers by completely fully entirely visible present "
+    "plainly there already again overall basically enough after though honestly frankly please far see indeed "
+    "actually anyway truly absolutely certainly today she he her him his they them their we us you mind yet "
+    "everything everybody everyone am beautifully wonderfully properly remarkably unusually gorgeously delightfully"
 )
 """Words that may stand inside of a phrase or beside it, and say nothing."""
 
