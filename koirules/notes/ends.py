@@ -25,12 +25,12 @@ OPENERS = frozenset(
             |)(shame|pity)( about| with| for| because| that| but|), the (main|first|only|good|bad) thing is( that|),
             (main|first|only) thing is( that|), the (trouble|problem|fault|snag|point) is( that|),
             (trouble|problem|fault|snag) is( that|), the (best|worst) (thing|part) is( that|), (for the record|by the way|in
-            short|in general|all in all|on the whole|overall), (this|that) (one|fish|fellow)( here| now|)(
-            has| is|), he says( that|), she says( that|), boss says( that|), the boss says( that|), they say( that|), i am
-            told( that|), i was told( that|), must say, i must say, i have to say, i will say, to be honest, honestly, if i
-            am honest, i admit, admittedly, granted, funny, strange, for some reason, (on|at) the other hand, on the plus
-            side, on the minus side, on the good side, on the bad side, (good|bad) news, first of all, to begin with, to
-            start with, finally, fish
+            general|all in all|on the whole|overall), (this|that) (one|fish|fellow)( here| now|)( has| is|), he says(
+            that|), she says( that|), boss says( that|), the boss says( that|), they say( that|), i am told( that|), i was
+            told( that|), must say, i must say, i have to say, i will say, to be honest, honestly, if i am honest, i admit,
+            admittedly, granted, funny, strange, for some reason, (on|at) the other hand, on the plus side, on the minus
+            side, on the good side, on the bad side, (good|bad) news, first of all, to begin with, to start with, finally,
+            fish
         """
     )
 )
@@ -50,9 +50,9 @@ TAGS = frozenset(
             (one|fish), this fellow, mind, mind you, though, indeed, you know, you see, i tell you, i would say, i say, he
             says, she says, he said, she said, boss says, the boss says, boss said, the boss said, they say, i feel, i find,
             i see, you will see, thank heavens, thank goodness, thankfully, sadly, luckily, as usual, as always, as ever, of
-            course, like i said, like always, in general, overall, all in all, on the whole, by and large, from here, (still
-            |)from the (mud|pond|journey|trip|transport|move|bag), right now, at the moment, for now, so far, already, this
-            early, at this stage, today, as it stands, as it should( be|), as they should( be|), as you would
+            course, like i said, like always, in general, overall, all in all, on the whole, from here, (still |)from the
+            (mud|pond|journey|trip|transport|move|bag), right now, at the moment, for now, so far, already, this early, at
+            this stage, today, as it stands, as it should( be|), as they should( be|), as you would
             (want|expect|like|wish|hope), as wanted, as ordered, and all, and so on, and everything, or so they say, if you
             like, in fairness, in my opinion, to my eyes, bless her, bless him, no doubt, no question, without doubt,
             without (a |)question, if anything, for once, see, look, eh, huh, there you go, and no mistake, for the record,

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
+from decimal import Decimal
 
 from attrs import evolve, frozen
 
 from koirules.notes.found import Found
 from koirules.notes.numbers import number_at, plain_numbers
-from koirules.notes.parts import past_where
+from koirules.notes.parts import SIZE, WITHIN_A_FIN, is_place, past_where
 from koirules.notes.remarks import Remark, RemarkReader, Sort
 from koirules.notes.talk import (
     ASIDES,
@@ -22,8 +23,8 @@ from koirules.notes.talk import (
 )
 from koirules.notes.tree import SKIPPED
 from koirules.standard.check.phrasing import meet
-from koirules.vocabulary.kinds import Count, Number, Places
-from koirules.vocabulary.readings import PlaceSet, Span
+from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale, YesNo
+from koirules.vocabulary.readings import YES, PlaceSet, Span
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import tokens_of
 
@@ -71,10 +72,17 @@ _OTHER_SIDE = {"left": "right", "right": "left"}
 _OF_THEM = frozenset(
     tokens_of("of them those these actually there are is in all altogether now i make it this that total")
 )
+_ENDS_OF_IT = frozenset({"front", "rear", "back", "left", "right"})
 _SEASONS = frozenset({"year", "season", "summer", "winter", "spring", "autumn", "go", "chance", "try", "look"})
 _MORE = frozenset({"more", "another", "other", "further"})
 
 
+_WITH_A_LENGTH = frozenset(
+    tokens_of(
+        "fish body length size long total overall measure altogether then again exactly dead flat huge only just in all"
+    )
+)
+_NUMBER = re.compile(r"[0-9]+(?:\.[0-9]+)?\Z")
 _GRAMS = (0.01, 0.025)
 """Between how many grams a cm of length, cubed, a koi lies: common practice, no source."""
 
@@ -95,7 +103,7 @@ class Leaning:
 
     def read(self, text: str, before: Sequence[Remark]) -> Remark:
         """A remark with those before it, the last one last."""
-        last = next((one for one in reversed(before) if one.sort is Sort.TRAITS), None)
+        last = _last_of_traits(before)
         if last is not None:
             remark = (
                 self._sided(text, last, before) or self._recounted(text, last, before) or self._further_ones(text, last)
@@ -110,26 +118,90 @@ class Leaning:
         remark = self._taken_back(text, before) or self._between(text) or self.remarks.read(text, before)
         if remark.sort is Sort.UNKNOWN and before:
             remark = self._of_a_part(text, before[-1]) or remark
-        if remark.sort is Sort.UNKNOWN and last is not None and before[-1] is last:
-            remark = self._placed(text, last) or self._merely_placed(text, last) or remark
-        return remark
+        return (self.behind(text, before) or remark) if remark.sort is Sort.UNKNOWN else remark
+
+    def behind(self, text: str, before: Sequence[Remark]) -> Remark | None:
+        """What a remark that says nothing by itself adds to the one before it: where that is, how large, how many of it."""
+        last = _last_of_traits(before)
+        if last is None or not self._leans(before, last) or self._limits(text, last):
+            return None
+        there = None if self._begins_with_a_number(text) else self._merely_placed(text, last)
+        return self._placed(text, last) or there or self._more_of_it(text, last)
+
+    def _limits(self, text: str, last: Remark) -> bool:
+        """Whether a place says of something that it is nowhere else: `all in front`, `top half only` of red on a fin."""
+        tokens = tokens_of(text)
+        on_fins = any(isinstance(self.traits[one.trait].kind, Places) for one in last.found)
+        return ("all" in tokens and not _ENDS_OF_IT.isdisjoint(tokens)) or ("only" in tokens and on_fins)
+
+    def _begins_with_a_number(self, text: str) -> bool:
+        """Whether a remark begins with a number that has no unit: `one by the tail` may be another one."""
+        number = number_at(tokens_of(plain_numbers(text)), 0)
+        return number is not None and number.unit is None
+
+    def _leans(self, before: Sequence[Remark], last: Remark) -> bool:
+        """Whether nothing stands behind a remark but how large it is what that speaks of."""
+        between = before[len(before) - 1 - next(i for i, one in enumerate(reversed(before)) if one is last) + 1 :]
+        return all(not one.found and one.about == _spoken_of(last) for one in between)
 
     def length(self, text: str, before: Sequence[Remark]) -> Remark | None:
         """`15` by itself, on a page that tells lengths: a usual one at the stage, unless it goes on about another number."""
-        tokens = [token for token in without(tokens_of(text), ASIDES)[0] if token not in SKIPPED]
-        usual = self.remarks.lexicon.lengths
-        if len(tokens) != 1 or not tokens[0].isdigit() or usual is None or not usual[0] <= int(tokens[0]) <= usual[1]:
-            return None
-        if any(found.trait == "length" for remark in before for found in remark.found):
+        number = self._bare_length(text)
+        if number is None or any(found.trait == "length" for remark in before for found in remark.found):
             return None
         last = before[-1] if before else None
-        told = () if last is None else tuple(found.trait for found in last.found)
-        spoken = told or (() if last is None else (*last.about, *last.named))
-        if last is not None and last.sort in _TAKING_BACK:
+        if last is not None and (last.sort in _TAKING_BACK or self._wants_number(last, float(number))):
             return None
-        if any(map(self._takes_number, spoken)) and not (last is not None and _has_its_number(last)):
+        return self._as(text, f"{number} cm")
+
+    def _bare_length(self, text: str) -> str | None:
+        """The number of cm that a remark may be, where it is nothing else: `15`, `body eighteen`, `eleven nine` for 11.9."""
+        usual = self.remarks.lexicon.lengths
+        spoken = without(tokens_of(plain_numbers(text)), ASIDES)[0]
+        if "by" in spoken:
+            return None  # `thirty by then`
+        tokens = [token for token in spoken if token not in SKIPPED and token not in _WITH_A_LENGTH]
+        numbers = [token for token in tokens if _NUMBER.match(token)]
+        if usual is None or not numbers or len(numbers) < len(tokens) or len(numbers) > 2:
             return None
-        return self._as(text, f"{tokens[0]} cm")
+        if len(numbers) == 2:
+            first, then = numbers
+            if not first.isdigit() or not then.isdigit() or not 0 < int(then) < 10 or int(then) == int(first) + 1:
+                return None
+            numbers = [f"{first}.{then}"]
+        return numbers[0] if usual[0] <= Decimal(numbers[0]) <= usual[1] else None
+
+    def _wants_number(self, last: Remark, number: float) -> bool:
+        """Whether a number behind a remark may be of what that speaks of: of what is counted there, or named last."""
+        if _has_its_number(last):
+            return False
+        noun, names = self.remarks.counted(last.text)
+        if noun and any(
+            isinstance(self.traits[name].kind, Count) and not self._is_counted(name, last) for name in names
+        ):
+            return True
+        named = self._named_last(last.text) if last.found else (*last.named, *self._named_last(last.text))
+        if any(isinstance(self.traits[name].kind, Count) for name in named):
+            return True
+        if not last.found:
+            return any(map(self._takes_number, self._named_last(last.text)))
+        told = ((self.traits[one.trait].kind, one.said) for one in last.found)
+        return any(
+            isinstance(kind, Number) and (said is None or meet(said, Span(number, number)) is not None)
+            for kind, said in told
+        )
+
+    def _is_counted(self, name: str, last: Remark) -> bool:
+        return any(one.trait == name and self._is_told(name, one.said) for one in last.found)
+
+    def _named_last(self, text: str) -> tuple[str, ...]:
+        """The traits that the last words of a remark name, and say nothing of: `girth`."""
+        tokens = [token for token in tokens_of(text) if token not in SKIPPED]
+        for at in range(len(tokens)):
+            for hit in self.remarks.lexicon.hits(tokens, at):
+                if hit.end == len(tokens):
+                    return hit.names
+        return ()
 
     def weight(self, text: str, before: Sequence[Remark]) -> Remark | None:
         """`forty-six` behind the length, on a page that tells weights: where a fish of that length may weigh so much."""
@@ -353,8 +425,57 @@ class Leaning:
         if not last.found or not unplaced or names or not tokens or past_where(tokens, 0) < len(tokens):
             return None
         if any(number_at(tokens, at) is not None for at in range(len(tokens))):
-            return Remark(text, Sort.NOTHING, about=last.about)  # how large it is
+            return Remark(text, Sort.TRAITS, about=_spoken_of(last))  # how large it is
         return evolve(last, text=text, verdict="", instead=(), also=None)
+
+    def _more_of_it(self, text: str, last: Remark) -> Remark | None:
+        """A place or a size alone behind what is there: it says no more of the traits than that, and nothing else of the fish."""
+        tokens = tuple(token for token in tokens_of(plain_numbers(text)) if token not in {"maybe", "perhaps", "nearly"})
+        if not last.found or not tokens or not all(self._is_there(one, tokens) for one in last.found):
+            return None
+        if SIZE.fullmatch(" ".join(tokens)) is not None:
+            measured = any(isinstance(self.traits[one.trait].kind, Number) for one in last.found)
+            return None if measured else Remark(text, Sort.TRAITS, about=_spoken_of(last))
+        if not self._begins_with_a_number(text) and is_place(tokens) and not any(map(self._is_choice, last.found)):
+            return evolve(last, text=text, verdict="", instead=(), also=None)
+        return self._some_of_them(text, tokens, last)
+
+    def _is_choice(self, found: Found) -> bool:
+        return isinstance(self.traits[found.trait].kind, Choice)
+
+    def _is_there(self, found: Found, tokens: tuple[str, ...]) -> bool:
+        """Whether what was said is of something that is somewhere, as a mark or a fault is."""
+        kind, said = self.traits[found.trait].kind, found.said
+        of_parts = found.trait in self.remarks.lexicon.anywhere or found.trait in self.remarks.lexicon.of_parts
+        match kind, said:
+            case Choice(), int():
+                return True
+            case YesNo(), int(bits):
+                return bits == YES
+            case Count(), Span(low, _):
+                return low >= 1 and of_parts
+            case Places(), PlaceSet():
+                # A place beside those that were named may be one more of them.
+                return said.least >= 1 and (
+                    not said.sure or set(tokens) <= WITHIN_A_FIN or SIZE.fullmatch(" ".join(tokens)) is not None
+                )
+            case Scale(steps), int(bits):
+                return of_parts and "only" not in tokens and not bits >> (len(steps) - 1)
+            case _:
+                return False
+
+    def _some_of_them(self, text: str, tokens: tuple[str, ...], last: Remark) -> Remark | None:
+        """`two on the cheek` behind `shimi`: so many at least."""
+        counts = [one for one in last.found if isinstance(self.traits[one.trait].kind, Count)]
+        if not tokens[0].isdigit() or len(counts) != 1 or not is_place(tokens[1:]) or tokens[1] not in _PLACING:
+            return None
+        one, said, number = counts[0], counts[0].said, float(tokens[0])
+        placed = any(token in _PLACING for token in tokens_of(last.text))
+        if not isinstance(said, Span) or self._is_told(one.trait, said) or placed:
+            return None  # `one on the cheek, one by the tail` may be two
+        more = evolve(one, said=Span(max(said.low, number), said.high))
+        found = tuple(more if each is one else each for each in last.found)
+        return evolve(last, text=text, found=found, verdict="", instead=(), also=None)
 
     def _adds(self, found: Found, last: Remark) -> bool:
         """Whether a place says more of a trait of places than was said before."""
@@ -436,6 +557,14 @@ class Leaning:
     def _as(self, text: str, other: str) -> Remark | None:
         remark = self.remarks.read(other)
         return evolve(remark, text=text) if remark.sort is Sort.TRAITS else None
+
+
+def _last_of_traits(before: Sequence[Remark]) -> Remark | None:
+    return next((one for one in reversed(before) if one.sort is Sort.TRAITS and one.found), None)
+
+
+def _spoken_of(remark: Remark) -> tuple[str, ...]:
+    return remark.about or tuple(one.trait for one in remark.found)
 
 
 def corrected(remarks: Sequence[Remark]) -> list[Remark]:

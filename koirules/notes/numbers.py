@@ -82,6 +82,15 @@ _NUMBER = re.compile(r"[0-9]+(?:\.[0-9]+)?\Z")
 _DASH = re.compile(r"(\d)\s*[-–—]\s*(?=\d)")
 _ABBREVIATED = re.compile(r"\b(approx|ca|abt)\.(?=\s*\d)", re.IGNORECASE)
 _TENS = r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)[- ])?"
+_DIGIT = rf"(?:{'|'.join(NUMBERS[:10])}|nought|oh|[0-9])"
+_POINT = re.compile(
+    rf"(?<![\d.])(\d+|\b{_TENS}(?:{'|'.join(NUMBERS)})|\b(?:twenty|thirty|forty)) point ({_DIGIT}(?: {_DIGIT})*)\b",
+    re.IGNORECASE,
+)
+_QUARTERS = re.compile(
+    rf"(?<![\d.])(\d+|\b{_TENS}(?:{'|'.join(NUMBERS)})|\b(?:twenty|thirty|forty)) and (?:a|one|(three)) quarters?(?!\w)",
+    re.IGNORECASE,
+)
 _AND_HALF = re.compile(
     rf"(?<![\d.])(\d+|\b{_TENS}(?:{'|'.join(NUMBERS)}))(?:\s*½|(?:\s+|-)1\s*[/⁄]\s*2(?![\d/])|\s+and a half(?!\w))",
     re.IGNORECASE,
@@ -104,8 +113,15 @@ def _comma(units: tuple[str, ...]) -> re.Pattern[str]:
 def plain_numbers(text: str) -> str:
     """A text with its numbers written in one way: a point for the decimal comma, `to` for a dash, 0.5 for a half."""
     comma = _comma(tuple(re.escape(word) for unit in added_units() for word in (unit.symbol, *unit.written)))
+    if "point" in text or "quarter" in text:
+        text = _POINT.sub(lambda found: f"{_digits(found[1])}.{''.join(map(_digit, found[2].split()))}", text)
+        text = _QUARTERS.sub(lambda found: f"{_digits(found[1])}.{'75' if found[2] else '25'}", text)
     text = _AND_HALF.sub(lambda found: f"{_digits(found[1])}.5", _ABBREVIATED.sub(r"\1", text))
     return _DASH.sub(r"\1 to ", comma.sub(r"\1.\2", _HALF.sub("0.5", text)))
+
+
+def _digit(word: str) -> str:
+    return "0" if word.casefold() in {"nought", "oh"} else _digits(word)
 
 
 def _digits(word: str) -> str:

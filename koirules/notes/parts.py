@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Sequence
 
 from koirules.notes.numbers import number_at
@@ -127,6 +128,59 @@ def _past_measure(tokens: Sequence[str], start: int) -> int:
         return start
     end = number.end
     return end + (end < len(tokens) and tokens[end] in _HOW_FAR)
+
+
+_OF_PLACES = (_OF_A_FAULT | _BEFORE | _LEADING) - frozenset(
+    tokens_of(
+        "of for it these them him this that pattern colour red hi beni white gap fish three four patch step dan field plate"
+    )
+) | frozenset(
+    tokens_of(
+        "the a most mostly worst also only on exactly nearly to left right front rear upper lower top bottom far very bit little "
+        "first second third last hand half both half way halfway and of one line lateral off centre"
+    )
+)
+_NOT_OF_THE_BODY = frozenset(tokens_of("eye fin pectoral pec pelvic cheek lip mouth nose face gill cover anal ventral"))
+"""Where red is a trait of its own: without a word of place before it, `left eye` is as likely said of that."""
+_FROM = _BEFORE | {"to", "left", "right", "just", "mostly", "especially", "particularly"}
+
+
+def is_place(tokens: Sequence[str]) -> bool:
+    """Whether tokens are nothing but a place on the body: `mostly on the shoulder`, `right above the side line`, `upper half`."""
+    if not tokens or not all(token in _OF_PLACES for token in tokens):
+        return False
+    if _NOT_OF_THE_BODY.isdisjoint(tokens):
+        return not _PLACE_NAMES.isdisjoint(tokens)
+    return any(token in _BEFORE for token in tokens[:3])
+
+
+WITHIN_A_FIN = frozenset(
+    tokens_of("upper lower top bottom half end edge tip middle centre front rear lobe third one ray the only outer")
+)
+"""Words for a part of one fin or the like: `upper half` behind a torn tail fin names no other fin."""
+_PLACE_NAMES = (_OF_A_FAULT & _OF_PLACES) | {"upper", "lower", "top", "bottom", "front", "rear", "left", "right"}
+
+_OBJECT = (
+    r"(?:scale|pea|coin|lentil|pin|pinhead|thumbnail|fingernail|finger|thumb|fist|seed|rice|penny|button|poppy\sseed|"
+    r"sesame\sseed|peppercorn|grain\sof\s(?:rice|sand)|match\shead|pin\shead)"
+)
+SIZE = re.compile(
+    rf"""
+    (?:(?:about|around|some|roughly|almost|just|only|over|under|up\sto|at\smost|no\smore\sthan|less\sthan|more\sthan|not\seven|
+      all|both|each|they\sare|it\sis|is|are|by)\s)*
+    (?:
+      (?:\d+(?:\.\d+)?|half|a|half\sa|several|a\sfew)(?:\s(?:to|or)\s\d+(?:\.\d+)?)?
+      \s(?:mm|scale|row|ray|finger|thumb|fingernail|thumbnail|eye(?=\swidth)|hand|(?<![1-9]\d\s)cm)(?:\sand\sa\shalf)?
+      (?:\s(?:width|or\sso|wide|long|across|big|deep|high|in|each|in\sall|large|tall|at\smost|thick|if\sthat|round|each\sway|
+        missing|at\sthe\swidest|both|all|ish|gone|off))*
+    | {_OBJECT}\s(?:size|sized)(?:\sboth|\seach)?
+    | (?:small|smaller|big|bigger|large|larger|(?:no|not)\sbigger|wide|wider|long|longer|tiny|as\s(?:big|large|wide|long|small))
+      \s(?:than|as|like)\s(?:a\s|my\s|an\s|half\sa\s|1\s)?{_OBJECT}
+    )
+    """,
+    re.VERBOSE,
+)
+"""How large something is, by a measure or by what it is like."""
 
 
 def past_owner(tokens: Sequence[str], start: int) -> int:

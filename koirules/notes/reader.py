@@ -167,7 +167,9 @@ class NotesReader:
         found: list[Remark] = []
         for text in line.remarks:
             remark = self.leaning.read(text, found)
-            found.append(remark if _goes_on(remark, found) else Remark(text, Sort.UNKNOWN))
+            if not _goes_on(remark, found):
+                remark = self.leaning.behind(text, found) or Remark(text, Sort.UNKNOWN)
+            found.append(remark)
         if len(found) > 1 and not any(remark.verdict for remark in found):
             found[-1] = _as_last_word(found[-1])
         told = [number for number, remark in enumerate(found) if not _may_follow_a_verdict(remark)]
@@ -373,7 +375,8 @@ def _goes_on(remark: Remark, before: Sequence[Remark]) -> bool:
     leaning = [found for found in remark.found if found.after]
     if not leaning:
         return True
-    last = next((one for one in reversed(before) if one.sort in {Sort.TRAITS, Sort.UNKNOWN}), None)
+    told_something = (one for one in reversed(before) if one.found or one.sort is Sort.UNKNOWN)
+    last = next(told_something, None)
     within = {found.trait for found in remark.found if not found.after}
     told = within or (set() if last is None else {*last.named, *(found.trait for found in last.found)})
     if not told:

@@ -670,14 +670,93 @@ def test_what_stands_at_an_end_and_may_say_something_is_not_left_out(text):
     assert all(each is None for each in fish_of(text).said.values())
 
 
-@given(
-    st.sampled_from(sorted(OPENERS)),
-    st.sampled_from(sorted(TAGS)),
-    st.sampled_from(["kiwa sharp", "sandan", "no kuchibeni"]),
+@pytest.mark.parametrize("reading", ["kiwa sharp", "sandan", "no kuchibeni"])
+def test_openers_and_tags_never_make_another_reading(reading):
+    plain = {(found.trait, found.said) for found in READER.remarks.read(reading).found}
+    begun = [f"{' '.join(opener)} {reading}" for opener in OPENERS]
+    ended = [f"{reading} {' '.join(tag)}" for tag in TAGS]
+    read = {text: READER.remarks.read(text) for text in begun + ended}
+    assert {
+        text: remark.found
+        for text, remark in read.items()
+        if not {(found.trait, found.said) for found in remark.found if not found.hedged} <= plain
+    } == {}
+    assert sum(remark.sort is Sort.TRAITS for remark in read.values()) >= len(read) - 5
+
+
+LENGTHS = "1: 15 cm\n2: "
+
+
+def of_second(text):
+    fish = READER.read(LENGTHS + text).fish[1]
+    return cells(fish, READER.lexicon.traits), fish.unread
+
+
+@pytest.mark.parametrize(
+    ("text", "length"),
+    [
+        ("seventeen point two", "17.2 cm"),
+        ("seventeen and three quarters", "17.75 cm"),
+        ("eleven and a quarter", "11.25 cm"),
+        ("twelve point nought", "12 cm"),
+        ("eleven nine", "11.9 cm"),
+        ("twelve six in all", "12.6 cm"),
+        ("body eighteen", "18 cm"),
+        ("fish 16", "16 cm"),
+        ("kiwa sharp, 20", "20 cm"),
+        ("sandan, nineteen", "19 cm"),
+        ("what the cover hides, well, twenty", "20 cm"),
+        ("window in the first step, two scales big, on the left, eighteen", "18 cm"),
+    ],
 )
-def test_openers_and_tags_never_make_another_reading(opener, tag, reading):
-    plain = [(found.trait, found.said) for found in READER.remarks.read(reading).found]
-    for text in (f"{' '.join(opener)} {reading}", f"{reading} {' '.join(tag)}"):
-        remark = READER.remarks.read(text)
-        read = {(found.trait, found.said) for found in remark.found if not found.hedged}
-        assert read in (set(), set(plain)), text
+def test_lengths_as_they_are_told_on_a_page_of_lengths(text, length):
+    assert of_second(text)[0]["length"] == length
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["shimi, 15", "shimi on the shoulder, fifteen", "cover, 20", "girth, 20", "thirty by then", "six four", "40"],
+)
+def test_a_number_that_may_be_of_something_else_is_no_length(text):
+    read, unread = of_second(text)
+    assert "length" not in read
+    assert unread
+
+
+@pytest.mark.parametrize(
+    ("text", "cells"),
+    [
+        ("shimi three, all on the shoulder", {"shimi_count": "3"}),
+        ("hikui, shoulder", {"hikui": "yes"}),
+        ("niban, behind dorsal", {"niban_hi": "yes"}),
+        ("round spot on the head, one centimetre across, a bit to the right", {"maruten": "yes"}),
+        ("window in the first step, two scales big", {"windows": "1 to 20"}),
+        ("tail fin torn, upper half, half a cm missing", {"fin_damage": "tail"}),
+        ("shiroji yellow, mostly on the head and shoulders", {"shiroji": "yellow"}),
+    ],
+)
+def test_a_place_or_a_size_behind_what_is_there_adds_no_other_reading(text, cells):
+    assert not fish_of(text).unread
+    assert said(text).keys() == cells.keys()
+    assert {trait: read.partition(",")[0] for trait, read in said(text).items()} == cells
+
+
+@pytest.mark.parametrize(
+    ("text", "unread"),
+    [
+        ("one shimi on the cheek, one by the tail", "one by the tail"),
+        ("red ring round the left eye, and round the right", "and round the right"),
+        ("sandan, left eye", "left eye"),
+        ("sandan, on the back", "on the back"),
+        ("no windows, two scales big", "two scales big"),
+        ("odome 2 cm, 1 cm across", "1 cm across"),
+        ("kiwa blurred, tip it", "tip it"),
+        ("gizmo, two scales big", "two scales big"),
+    ],
+)
+def test_a_place_or_a_size_that_may_be_of_something_else_is_not_understood(text, unread):
+    assert unread in fish_of(text).unread
+
+
+def test_some_of_a_count_that_nobody_told_are_so_many_at_least():
+    assert said("shimi, two on the cheek")["shimi_count"] == "2 to 200"
