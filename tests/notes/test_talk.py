@@ -653,7 +653,6 @@ def test_a_part_of_a_remark_is_read_where_the_rest_says_nothing(text, cells):
     "text",
     [
         "then two patches",
-        "next red starts at the shoulder",
         "sandan no",
         "not sandan as well",
         "sandan or nidan",
