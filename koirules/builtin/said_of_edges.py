@@ -296,7 +296,9 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
         levels={
             "sharp": "hard, hard and crisp, hard cut, shimari, already in, cut dead straight, like a ruler, as good as they "
             "come, just as they should be",
-            "razor": f"{_LIKE_CUT}, very hard, razor like, hard as nails, cut out, like a {_STUCK_ON}",
+            "razor": f"{_LIKE_CUT}, very hard, razor like, hard as nails, cut out, like a {_STUCK_ON}, like (they|it) "
+            "(were|was|is|are) (painted|drawn|cut|printed|cut out|painted on), like (they|it) had been (painted|drawn|"
+            "cut|printed|cut out|painted on)",
             "blurred": "boke, bokete, bokashi, amai, nashi, jaggedy, melting, melt, oozing, ooze, wobbly, vague, cloudy, "
             "hazy, faint, watery, uncertain, all fuzz, bitty, spongy, fluffy, furry, furry looking, like (a|an|) "
             f"{_SPILT}, like a cloud, like fog, in a fog, unreadable, nowhere, all gone, mushy, like it was cut with a "
@@ -318,7 +320,8 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             "along|down|all down) the (left|right|back|sides|left side|right side), all the lines (are|) (sharp|crisp|"
             "clean), no bleeding, (each|every|all) (step|steps|patch|patches) (ends|end|stops|stop|finishes|finish|cut|"
             "are cut) (clean|cleanly|sharp|sharply|crisply|neatly|crisp), clear cut (at the rear|behind|at the back), "
-            "(red|patches|it) clear cut",
+            "(red|patches|it) clear cut, (nice|good|lovely|real|) (crisp|clean|sharp|neat|tidy) finish (to|on|at) the "
+            "edges",
             "is razor": f"{_LIKE_CUT}, (like|as if|as though) (a|) {_STUCK_ON}, sharp (like|as if) cut, as if cut out, "
             "(like|as if|as though) (it was|they were|it is|) cut (out|out of paper|from paper|with a knife|with "
             "scissors), cut like paper, like cut paper",

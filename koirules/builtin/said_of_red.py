@@ -405,7 +405,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             f"red) (of|like) (a|an|) {_LIKE_ORANGE}, salmon red, salmon pink red, peach red, (warm|burnt|dark) orange, "
             "orange toned, (more|rather) orange than (red|true red|i like), goldfish (red|orange|colour), (bit|touch|"
             "shade|tad) (too|) orange, more (pumpkin|carrot|orange|goldfish) than (tomato|red|blood), more (kaki|"
-            "persimmon) than red",
+            "persimmon) than red, (leaning|tending|verging|bordering) (to|towards|on) (orange|kaki|persimmon)",
             "is orange_red": "orangey red, orangy red, (rust|rusty) (red|colour|coloured), (red|hi|beni|colour) with (a|"
             "some|) (hint|touch|bit|tinge|tint|trace|shade|dash) of (orange|yellow) (in it|), (red|hi|beni) with (some|"
             "a bit of) orange in it, (hint|touch|bit|tinge|trace) of orange in (the|that) (red|hi|beni), a bit brown, "
@@ -418,7 +418,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "is purple_red": f"{_LIKE_PURPLE} (red|hi|beni), (blackish|cooler|coolish|purplish) (red|hi|beni), (red|hi|"
             "beni) (with a|has a) (purple|blue|bluish) (tinge|tint|cast|tone), purple (tinge|tint|cast) (to|in) the "
             "red, (red|hi|beni) (going|leaning|turning|running) (to|towards) (purple|blue), (deep|dark|strong) "
-            "(crimson|claret|burgundy|wine red), (purple|bluish|violet) (undertone|undertones|sheen)",
+            "(crimson|claret|burgundy|wine red), (purple|bluish|violet) (undertone|undertones|sheen), (leaning|tending|"
+            "going|verging|turning) (to|towards|on) purple",
         },
         bare={
             "is orange": f"{_ORANGE}, salmon, salmon pink, tangerine, pumpkin",
@@ -468,7 +469,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "blotches|flecks) in the (red|hi|beni|colour), two reds on one fish, two (kinds|sorts) of red, (red|colour) "
             f"like (a|an|) {_WORN}, {_COLOUR_ITSELF} (is|) (stronger|weaker|darker|lighter|paler|deeper|thicker|"
             f"thinner) {_AT} {_PLACE} than (anywhere else|the rest of it|on the rest), (patchy|blotchy|uneven) (on top|"
-            "on the back|in places|behind|in front), mottled like a strawberry",
+            f"on the back|in places|behind|in front), mottled like a strawberry, {_COLOUR_ITSELF} (comes|comes out|"
+            f"turns|falls off|drops) {_A_BIT} {_OTHER_SHADE} {_AT} {_PLACE}, (darker|lighter|paler|stronger|weaker|"
+            f"deeper) (on|at) {_PLACE} than {_PLACE}",
             "at most fair": "(light|pale|weak|faded|washed out|pink|faint|paler|lighter|weaker) (spot|patch|place|bit|area|"
             "zone|cloud|scale) (in|on|within) (the|) (red|beni|hi|colour|plate|last step|last patch|second step|second "
             "patch|first step|first patch|shoulder patch|head patch|saddle), not (quite|perfectly) even in (tone|"
@@ -484,7 +487,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "hi_thick",
         levels={
             "thin": "usui, threadbare, worn, worn thin, sheer, washed thin, thinnish, diluted, watered down, like (a|an|"
-            f"one|) {_LIKE_VEIL}, with the white showing through",
+            f"one|) {_LIKE_VEIL}, with the white showing through, only skin deep, lacks substance, lacking substance, "
+            "without substance, short on substance",
             "thick": f"atsui, laid on with a trowel, fat, like (a|an|) {_LIKE_PAINT}, plastered on",
             "at most fair": short_of("opaque|full", "more opaque|fuller"),
         },
@@ -556,7 +560,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             f"eyes, {_COLOUR_ITSELF} hits you in the eye, (koi|tsuyoi|yoi) (beni|hi), (red|colour|beni) (comes|shines) "
             "through (strongly|strong|well), (red|colour) (you notice|you see) (from across|across) the (tub|yard|"
             "pond), good honest red, honest red, (strong|powerful|hot) stuff (this|that) (red|beni), as red as (they "
-            "come|it gets|red can be|you will see)",
+            "come|it gets|red can be|you will see), (1 of|among) the (better|best|stronger|deeper|nicer) reds",
             "is pale": f"(red|hi|beni|colour) like (a|an|) {_LIKE_WEAK}, (watery|washed out|faded|bleached) (pinkish|pink|) "
             "(red|hi|beni|colour), red washed out, weak (red|beni|hi|colour), red more pink than red, (rosy|pink|rose) "
             "rather than red, (red|colour|beni|hi) has faded",
@@ -603,7 +607,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "(left|right|side|left side|right side|gill|gills|back|belly|flank|shoulder|tail|), (orange|red) (dust|dusting|"
         "freckling|speckling|blush) (in|on|over) the white, (late|second|secondary|new|thin) red (trying to come|trying to "
         "come through|wanting to come|breaking through|pushing through) (through|) (on|in|at) (the|) (flank|white|side|"
-        "belly|back|left|right|shoulder)",
+        "belly|back|left|right|shoulder), (faint|slight|weak|light|pale|thin) (secondary|niban|second) (red|hi|colour|)",
         alone={
             "is no": "no (secondary|niban) (stuff|red|hi|colour|) (at all|anywhere|yet|in the white|), nothing secondary"
         },

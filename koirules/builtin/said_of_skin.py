@@ -456,7 +456,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "good": "right, there, quality, glistening, glistens, sparkles, silky, satiny, satin, pearly, wet looking, "
             "moist, oily, fine grained, fine and shiny, thin and shiny, thin shiny, thin and fine, fine and thin, "
             "smooth and shiny, soft and shiny, waxy, creamy smooth, velvety, supple, healthy looking, the best thing "
-            "about (it|her|him), its best point, her best point, his best point, tight, fresh, living, young",
+            "about (it|her|him), its best point, her best point, his best point, tight, fresh, living, young, nicely "
+            "there, well there, there already",
             "fair": "normal, usual, ordinary, okay ish, ok ish",
             "at most fair": "rough, rough looking, roughish, coarse, coarse looking, grainy, gritty, bumpy, sandpapery, "
             "arai, dry looking, on the rough side, on the dull side, on the dry side, on the coarse side, could be "
@@ -476,7 +477,9 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "(positively|absolutely|simply|truly|really) (gleams|gleaming|glows|glowing|shines), (shines|gleams|glows) "
             "(even|) in the (shade|dark), (blinding|dazzling|unbelievable|tremendous|very high|very strong|"
             f"extraordinary) {_SHINE}, {_SHINE} (is|) (unbelievable|blinding|dazzling|out of this world|tremendous), "
-            "(silk|satin|pearl|porcelain) skin, (you|i) could (comb|do) your hair in (it|that|that skin)",
+            "(silk|satin|pearl|porcelain) skin, (you|i) could (comb|do) your hair in (it|that|that skin), like looking "
+            "(in|into) (a|the) mirror, (you would|you|would) think (somebody|someone|they) (had|) (oiled|varnished|"
+            "polished|waxed|lacquered|buttered) (it|her|him|this 1)",
             "at least good": f"(look at|just look at|would you look at|see) (the|that|this) (skin|{_SHINE}) (on (that|it|"
             f"her|him|this)|), the {_SHINE} on (this|that), (what a|what) {_SHINE} (on|to) (it|her|him|this one), "
             f"quality skin, (glossy|shiny) coat, (lovely|nice|good) wet look, glistens, {_BODY} glistens, sparkles (in "
@@ -486,7 +489,9 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "(the|that|this|her|his|its) skin, skin is (the best thing|the best part|the best point|its best point|what "
             "i like) (about (it|her|him)|on (it|her|him)|), skin underneath is (good|fine|nice), good skin (under|"
             "underneath) (it|that|), (glows|gleams|shines|glitters) (under|in) the (lamp|light|sun), (you can see|see) "
-            f"(the|that|its) {_SHINE} from (the door|here|over there|across the yard)",
+            f"(the|that|its) {_SHINE} from (the door|here|over there|across the yard), (nice|good|lovely|real) "
+            "(lacquer|varnish|glaze) (on|to) (it|her|him|this one|the skin), (1 of|among) the (better|best|"
+            "nicer|finer) skins",
             "at most fair": "(rough|coarse|grainy|gritty|sandpapery|arai) (looking|) (skin|hada), hada arai, (skin|hada|"
             "texture) (is|) (a bit|a touch|a little|rather|slightly|) (rough|coarse|grainy|gritty) (looking|to look at|"
             "), (lacks|short of|wants|needs) (some|a bit of|) sparkle",
@@ -535,7 +540,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             f"pond|pond|algae|water), {_PINK} from (the|) {_TRIP} (ride|trip), (flushed|blushed) (pink|red|) (all|) "
             "(underneath|along the belly|on the belly), (faint|slight|small|light|tiny) (brown|grey|yellow|dirty) "
             "(mark|spot) (on|behind|near) the (left|right|) (flank|side|back|shoulder|head|cheek|belly), (a few|some|"
-            "several|odd|the odd|1 or 2|a couple of) (blemishes|blemish)",
+            "several|odd|the odd|1 or 2|a couple of) (blemishes|blemish), (a|) couple of (little|small|tiny|) marks "
+            "(on|along|behind) the (shoulder|side|flank|back|head|left|right)",
             "is clean": "(clean|spotless|immaculate) (all over|everywhere|from head to tail|from nose to tail), no (dirt|"
             "grime|muck) (on it|in it|in the white|anywhere|), no (blemish|blemishes) (anywhere|at all|to be seen|), "
             "nothing (to see|wrong) (on|with) the skin, (immaculate|flawless|spotless|unmarked) skin, skin (perfectly|"

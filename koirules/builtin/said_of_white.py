@@ -98,7 +98,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
     ),
     Spoken(
         "white_head",
-        "head white, white of the head, white on the head, head skin, skin on the head, skin of the head, nose white",
+        "head white, white of the head, white on the head, head skin, skin on the head, skin of the head, nose white, crown "
+        "white",
         levels={
             "yellow": "yellow, very yellow",
             "cream": "cream, creamy, slightly yellow, a bit yellow, yellowish, a touch yellow",
@@ -148,7 +149,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "yellow free, no (cast|tinge|tint|cream|grey) (in it|in the white|to it|to the white|anywhere|at all), "
             "white has no (cast|tinge), (no|not a bit of|not a trace of|hardly any) (yellow|cream) (in|on) (her|him|"
             "this one), hada (yoi|kirei), clean as snow, clear white, (lovely|good|nice|real|proper|true) porcelain "
-            "(ground|white|skin)",
+            "(ground|white|skin), (1 of|among) the (better|best|cleaner|finer|whiter|nicer) (whites|white), (pretty|"
+            "quite) white under (all|) (that|the) (red|pattern|all that red)",
             "is cream": "(sort of|kind of|) (more|) cream (rather than|more than) white, between white and cream, (not "
             "yellow|not quite yellow) but not white (either|), (magnolia|ivory|vanilla|cream) (white|skin|coloured)",
             "at most cream": "(white|skin|shiroji|ground|it|) (still|) (a touch|a bit|a little|slightly|rather|somewhat|"
@@ -157,7 +159,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             f"jaundiced (skin|white), (white|skin) (like|the colour of) (a|an|) {_LIKE_YELLOW}, yellow (like|as) (a|an|"
             f") {_LIKE_YELLOW}, yellowed (on|over|along|behind|towards) the (shoulders|back|tail|sides|flanks|dorsal|"
             "stem), (yellowish|creamy) (sort|kind|shade) of white, (yellowish|creamy) white, (a bit|bit|touch|hint|"
-            "trace) of (a|) yellow (cast|tinge|tint) (still|)",
+            "trace) of (a|) yellow (cast|tinge|tint) (still|), (cream|creamy|ivory) (on|at|over|along|towards|behind) "
+            "the (shoulders|shoulder|tail|sides|side|flanks|flank|belly|stem), (shiroji|white) amai",
             "at most white": f"(white|skin) like (a|an|) {_LIKE_GREY}, not white enough, not really white, white (is not|"
             "not) (there|white) yet, (blue|bluish|grey|greyish|smoky) (tinge|cast|tint|shadow|haze) (to|in|on|over) the "
             "white, (could|should|might) be whiter, (thin|watery|flat|transparent|tired|lifeless|dusty|sallow) (white|"
@@ -198,7 +201,9 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "white), (atama kiiro|kiiroi atama), (head|nose|face) (has|with) a yellow (tinge|cast|tint|cap), (yellow|"
             "yellowish|creamy|ivory) (skull|bonnet|helmet|forehead|top of the head|crown|face|snout), (top of the|) "
             "(head|skull|crown) has a (yellow|yellowish) (shine|tinge|cast|look|tint), (bonnet|skull|cap|forehead|face|"
-            "snout) (is|) (still|) (a bit|) (yellow|yellowish|creamy|cream), yellow in the (face|head|forehead)",
+            "snout) (is|) (still|) (a bit|) (yellow|yellowish|creamy|cream), yellow in the (face|head|forehead), "
+            "(slight|faint|weak) (yellow|cream|yellowish) (cast|tinge|tint|tone) (on|in|over|at) the (crown|head|nose|"
+            "face|forehead), head (is|) (whitening|clearing) (up|) (nicely|well|)",
             "is clear": "(head|nose|face) (already|now|) (clear of yellow|free of yellow|clear in colour), no yellow (on|"
             "at|round|about) the (head|nose|face|eyes), head skin (clear|clean)",
         },

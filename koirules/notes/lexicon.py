@@ -395,8 +395,8 @@ def _behind_verbs(tokens: Sequence[str], at: int) -> int:
 
 
 _LINKS = words_of_line(
-    "all gone going goe went turned turning turn become becoming get gets getting got getting stay stays staying run runs wear "
-    "wears feel feels"
+    "all gone going goe went turned turning turn become becoming get gets getting got getting stay stays stayed "
+    "staying keep keeps kept  remain remains remained run runs wear wears feel feels"
 )
 _SUFFIXES = frozenset({"tinge", "cast", "tint", "side", "looking", "tinged"})
 _VERBS = ARTICLES | {"was", "were", "be"}

@@ -60,6 +60,8 @@ _ALL_OVER = (
 )
 _TRACES = frozenset({"trace", "touch", "hint", "sign", "start", "beginning", "suggestion", "spot", "case"})
 """`a touch of hikui`, `no sign of hikui`."""
+_ONE = frozenset({"a", "an"})
+"""`not a strong red` is less than strong; `not strong red` may be another red."""
 _POINTING = frozenset({"this", "that"})
 """`a cooler red, this one`: no number stands there."""
 _FREE = frozenset({"free", "clear", "clean", "devoid"})
@@ -309,7 +311,7 @@ class Scan:
                 return self.lexicon.behind_a_fault(
                     self.tokens, best.end, () if best.means is None else best.means.stated
                 )
-            return self._negated(best)
+            return self._negated(best, one=self.tokens[at] in _ONE)
         if named is not None:
             return self._named(named, negated)
         if negated:
@@ -555,7 +557,7 @@ class Scan:
                     return written
         return " ".join(tail)
 
-    def _negated(self, hit: Hit) -> int | None:
+    def _negated(self, hit: Hit, *, one: bool) -> int | None:
         """`no` before a phrase: where its opposite is one reading."""
         if hit.means is None or not hit.means.stated:
             return None
@@ -565,7 +567,7 @@ class Scan:
         for stated in hit.means.stated:
             kind = self.lexicon.traits[stated.trait].kind
             opposite = self._opposite(kind, stated.said)
-            if opposite is None and self.negation == "not" and isinstance(kind, Scale) and not hit.whole:
+            if opposite is None and self.negation == "not" and isinstance(kind, Scale) and (one or not hit.whole):
                 opposite = opposite_of(kind, stated.said)
             if opposite is None:
                 return None
