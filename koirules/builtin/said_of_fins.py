@@ -312,5 +312,36 @@ SAID_OF_FINS: tuple[Saying, ...] = (
             "flops|folds|leans) (over|down|flat) (to the (left|right)|)"
         },
     ),
+    Spoken(
+        "pectoral_size",
+        levels={
+            "large": "like a butterfly, like butterfly wings, like wings, like a bird, like hands, like frying pans, "
+            "like spades"
+        },
+        alone={
+            "is large": "fins like (a|) (butterfly|butterfly wings|bird|wings|fans|fan|paddles|plates|sails|oars|dinner "
+            "plates), (what a|that is a|look at that|look at those|what i call a|now that is what i call a|what) (|lovely|"
+            f"nice|proper|real) (pair of|set of|) ({_PEC}|paddles|fins)"
+        },
+    ),
+    Spoken(
+        "fin_faults",
+        anywhere=True,
+        alone={
+            "count at least 1": "(1|left|right|) fin in front (is|) (too|) (short|shorter|smaller|bent|crooked|missing|"
+            "deformed) (than the other|than the other 1|), 1 (fin|pec|pectoral|front fin|side fin) (is|looks|) (shorter|"
+            "smaller|longer|bigger) than the (other|other 1|left|right|other side), fins (uneven|not the same|not even|"
+            "different|not matching|do not match), (odd|uneven) (fins|pecs|pectorals)"
+        },
+    ),
+    Spoken(
+        "fin_damage",
+        anywhere=True,
+        alone={
+            "count at least 1": "(smidge|bit|touch|trace|hint|spot|little bit|tiny bit) of (fin damage|fraying|wear|damage) "
+            "(on|at|in|to|) (the|) (fins|fin edges|edges|tips|), (fin|fins) (is|are|has|have|) (seen better days|had a bite|"
+            "had a nibble|in tatters|in shreds|in a state|a mess)"
+        },
+    ),
 )
 """What is said of fins."""

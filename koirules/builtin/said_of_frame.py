@@ -656,5 +656,72 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "least|too|good|and that counts)",
         },
     ),
+    Spoken(
+        "build",
+        alone={
+            "is heavy": "(a bit|a little|bit|rather|quite|too|very|) (thick|fat|wide|round|broad) (round|in|at|about) the "
+            "(waist|girth), (carrying|carries|has|with) (a few|some|a couple of) (extra|too many|spare) (pounds|grams|"
+            "ounces|kilos), (could do with|needs|wants) (losing|to lose) (a bit|some|a little|weight|a few grams) (weight|"
+            "), (tosai|one) and fat, (thick|fat|stout) for (its|a|the) (age|length|size|tosai|male|boy)",
+            "is slim": "(i would|i|would) (want|like|love|prefer) (to see|) (a bit|a little|some|) more (volume|body|meat|"
+            "weight|width|girth|bulk|flesh|depth) (on|to) (it|her|him|this one|that|the body), (on the|the|) (petite|dainty|"
+            "delicate|lean) side, (thin|slim|narrow|lean) for (its|a|the) (age|length|size|tosai|female|girl)",
+            "is torpedo or heavy or thick_front": "(good|nice|full|strong|great|big|broad) (chest|rib cage|ribs|barrel) (on "
+            "it|on her|on him|already|), chest (good|full|strong|broad|deep|there), (deep|thick|broad) (in|through|at) the "
+            "(chest|body|middle)",
+        },
+    ),
+    Spoken(
+        "outline",
+        alone={
+            "at least good": "(head and body|body and head) (match|go together|in proportion|fit), (perfectly|beautifully|"
+            "nicely|well) formed, (turn|turns) heads with (that|this) (body|frame|shape), (everything|all) in (proportion|"
+            "the right place) in the body, (hang|put) a pattern on (that|this) (body|frame)",
+        },
+    ),
+    Spoken(
+        "size_by_eye",
+        alone={
+            "is runt": "(runt|dwarf|baby|smallest) (of|in) (the|this|that) (bowl|tub|tank|net|bunch|lot|batch|family|box|"
+            "bag|brood|litter)",
+            "at most small": "(disappointing|poor|modest|unimpressive) (size|growth) (this one|so far|), (smaller|shorter) than (i (hoped|expected|like|would like)|promised|expected|it should be|they should be)",
+            "is big": "(bigger|larger|longer) than (i (hoped|expected)|expected|it should be), (it|she|he) is "
+            "(enormous|massive|huge|gigantic) (this one|for a tosai|for its age|)",
+        },
+    ),
+    Spoken(
+        "head_shape",
+        alone={
+            "is good": "(such a|a|what a|) (pretty|lovely|beautiful|handsome|nice|sweet|noble) (face|head) (on (her|it|him|"
+            "this one)|), (pretty|handsome|noble) in the (face|head), (face|head) (is|) (pretty|handsome|noble|full and "
+            "broad)",
+            "at most fair": "(it|he|she) is all head, all head (and nothing else|poor lad|poor thing), (nose|snout|head) a "
+            "bit (sharp|narrow|short), no (forehead|cheeks|width in the head|breadth in the head|width to the head|width "
+            "between the eyes), (odd|funny|strange) (head|face|shaped head|head shape)",
+        },
+    ),
+    Spoken(
+        "belly_shape",
+        alone={
+            "at most full": "too much (belly|tummy|gut), (belly|tummy) (is|) (round|full|fat|big) and (hard|tight|heavy|"
+            "low), (huge|heavy) (belly|tummy) (on it|on her|on him|), belly (takes over|first)",
+        },
+    ),
+    Spoken(
+        "back_line",
+        alone={
+            "at most uneven": "(bump|hump|lump|dip|hollow|step|kink) (on|in|along) the (back|topline|back line|spine line) "
+            "(before|behind|in front of|at|near|by|just before|just behind) the (dorsal|head|shoulder|tail|dorsal fin|neck|"
+            "gills), (has|with|got|there is) (a|) (small|little|slight|big|) (bump|hump|lump|dip|hollow) on (the|its|her|"
+            "his) back",
+        },
+    ),
+    Spoken(
+        "spine",
+        alone={
+            "is bent": "(tail|rear|rear end) (kinked|bent|twisted|crooked) (to the|) (left|right|up|down|1 side), (fish|it|"
+            "she|he) (is|lies|) (bent|crooked|curved) (in|into|like) (a|an|the) (c|s|bow|middle|curve|arc)"
+        },
+    ),
 )
 """What else is said of a frame."""

@@ -284,5 +284,27 @@ SAID_OF_HEALTH: tuple[Saying, ...] = (
             "(in the tub|in the bowl|in the net|in the water), (quick|nimble) (one|fish|little fish)",
         },
     ),
+    Spoken(
+        "health",
+        alone={
+            "is well": "(healthy|fit|strong|lively) (looking|) (animal|specimen|creature|little thing|fish|one), (picture|"
+            "image|bloom) of health, (well|healthy) and (happy|strong|lively|hungry|active), (always|very|really) (hungry|"
+            "eating|active|lively), (good|strong) (eater|feeder), (no|not any) (ailments|complaints|issues) healthwise",
+            "at most doubtful": "(clamped|clamping|hanging|listless|off food|off its food|off colour|poorly|weak|not eating|"
+            "on the bottom|flashing|quiet|hiding) (since|for|all) (yesterday|days|a day|a few days|two days|2 days|3 days|a "
+            "week|this morning|morning|day|monday|the move|the journey|it came|she came|it arrived|some time)",
+            "is sick": "(small|little|fresh|deep|bad|nasty|open|) (cut|graze|wound|sore|scrape) (on|near|by|behind|under) "
+            "the (nose|mouth|lip|lips|head|side|flank|belly|tail|shoulder|gill|gill cover|cheek|stem|pectoral)",
+        },
+    ),
+    Spoken(
+        "swimming",
+        alone={
+            "is off": "(swims|moves|goes) (as if|as though|like) (it|she|he) (has|had|is|was|have) (had a drink|had a few|"
+            "drunk|dizzy|lost|broken|ill|hurt), (head|nose|tail) (goes|drops|sinks|tips|dips|hangs) (down|up) (when (it|she|"
+            "he) (stops|rests|stands|stands still)|at rest|all the time|a bit|), (keeps|stays) (tipping|rolling|falling) "
+            "(over|to (the|) (left|right)|to 1 side)",
+        },
+    ),
 )
 """What is said of health and swimming."""

@@ -492,5 +492,54 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
             "hole|ulcer)"
         },
     ),
+    Spoken(
+        "mouth",
+        alone={
+            "is malformed": "(mouth|jaw|lip|lips) (is|has been|was|) (torn|ripped|split|damaged|injured|caught|scarred|cut) "
+            "(from|by|with) (the|a) (hook|net|fall|knock|bag|rim), (squint|twist|kink|bend|lean|slant) (in|to|at|on) (the|"
+            "its|that|this) (mouth|jaw|lips), (it|she|he) (cannot|can not|does not) (close|shut) (it|the mouth) (properly|"
+            "fully|), (mouth|jaw) (hangs|hanging|leans|slants|squints|wanders|drifts|goes off) (to the (left|right)|to 1 "
+            "side|down|open|a bit|)"
+        },
+    ),
+    Spoken(
+        "barbels_missing",
+        anywhere=True,
+        alone={
+            "is 1": f"1 (of the|of its|of her|of his|) {_BARBEL} (is|has|has gone|gone|went) {_MISSING} (somewhere|for some "
+            "reason|too|at the front|at the rear|)",
+            "at least 1": f"(no|without) {_BARBEL} (on|at) (the|) (left|right) (side|), (some|a few) {_BARBEL} (is|are|) "
+            f"{_MISSING}, {_BARBEL} (incomplete|not complete|damaged|torn|bitten off|bitten|nibbled)",
+            "at least 2": f"(no|without|lost all|has no) {_BARBEL} (at all|left|)",
+        },
+    ),
+    Spoken(
+        "gill_cover_faults",
+        anywhere=True,
+        alone={
+            **{
+                f"includes {side}_gill": f"{_GILL} (is|) (flapping|lifting|gaping|flaring|sticking|standing|loose|open) (a "
+                f"bit|a little|up|out|slightly|) (on|at) (the|) {side} (side|), {side} {_GILL} (is|) (flapping|lifting|"
+                f"gaping|flaring) (a bit|a little|up|out|slightly|), (flap|lift|gape) (in|at|on|to) the {side} {_GILL}"
+                for side in ("left", "right")
+            },
+            "count at least 1": f"{_GILL} (is|) (flapping|lifting|gaping|flaring) (a bit|a little|up|out|slightly|)",
+        },
+    ),
+    Spoken(
+        "scale_loss",
+        anywhere=True,
+        alone={
+            "at least 1": "(a|1|) scale (is|) (hanging|hangs|coming|comes|half|nearly) (loose|off), loose scale, (a|1|) "
+            "scale (is|) loose"
+        },
+    ),
+    Spoken(
+        "scars",
+        alone={
+            "is none": "not a (scratch|scar|mark|blemish) (on the body|on the flanks|on her body|on its body) (anywhere|), "
+            "(unscathed|no old damage)"
+        },
+    ),
 )
 """What is said of the parts of a fish, and of what is wrong with them."""
