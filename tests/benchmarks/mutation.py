@@ -7,8 +7,8 @@ reach its line: the quickest first, then others drawn by the seed, as many as ta
 by the tests of its room. What is called killed was seen by a test; what survives may still be seen by a test that was not drawn.
 Prints the survivors; those that change nothing that can be seen are listed in EQUIVALENT, each with the reason.
 
-FOLDER keeps what the tests reach and which mutants were killed. A second run with it tries the survivors alone; delete
-`reached.json` in it where there are new tests.
+FOLDER keeps what the tests reach, and which mutants were killed and which not: a second run with it goes on where the first one
+ended. Delete `reached.json` and `survived.jsonl` in it where there are new tests, so that these are asked too.
 """
 
 from __future__ import annotations
@@ -233,7 +233,14 @@ def _pytest(folder: Path, *words: str, timeout: int = NEVER_ENDS) -> subprocess.
     clean = {**os.environ, "PYTHONPATH": str(folder), "KOIRULES_CACHE": "off", "OMP_NUM_THREADS": "1"}
     clean.pop("PYTHONDONTWRITEBYTECODE", None)
     # One process: with others, coverage does not know which test runs.
-    options = ["-o", "addopts=--import-mode=importlib", "-p", "no:cacheprovider", "--hypothesis-seed=1"]
+    options = [
+        "-o",
+        "addopts=--import-mode=importlib",
+        "-p",
+        "no:cacheprovider",
+        "--hypothesis-seed=1",
+        "--hypothesis-profile=unshrunk",
+    ]
     command = [sys.executable, "-m", "pytest", "-q", *options, *words]
     return subprocess.run(command, cwd=folder, env=clean, capture_output=True, check=False, timeout=timeout)
 
@@ -273,9 +280,14 @@ class Kept:
 
     def __init__(self, folder: Path) -> None:
         folder.mkdir(parents=True, exist_ok=True)
-        self._reached, self._killed = folder / "reached.json", folder / "killed.jsonl"
-        written = self._killed.read_text(encoding="utf-8") if self._killed.exists() else ""
-        self.killed = {tuple(json.loads(line)) for line in written.splitlines()}
+        self._reached = folder / "reached.json"
+        self._files = {seen: folder / f"{'killed' if seen else 'survived'}.jsonl" for seen in (True, False)}
+        self._tried: dict[tuple[str, str], bool] = {}
+        for seen in (False, True):
+            written = self._files[seen].read_text(encoding="utf-8") if self._files[seen].exists() else ""
+            for line in written.splitlines():
+                name, digest = json.loads(line)
+                self._tried[name, digest] = seen
 
     def reached(self, folders: Sequence[Path]) -> tuple[dict[str, dict[int, set[str]]], dict[str, float]]:
         if not self._reached.exists():
@@ -285,11 +297,13 @@ class Kept:
         lines, seconds = json.loads(self._reached.read_text(encoding="utf-8"))
         return {file: {int(at): set(tests) for at, tests in of.items()} for file, of in lines.items()}, seconds
 
-    def kill(self, name: str, text: str) -> None:
-        entry = (name, _digest(text))
-        self.killed.add(entry)
-        with self._killed.open("a", encoding="utf-8") as file:
-            file.write(json.dumps(entry) + "\n")
+    def was_seen(self, name: str, text: str) -> bool | None:
+        """Whether tests saw a mutant in an earlier run, None where it was not tried."""
+        return self._tried.get((name, _digest(text)))
+
+    def keep(self, name: str, text: str, *, seen: bool) -> None:
+        with self._files[seen].open("a", encoding="utf-8") as file:
+            file.write(json.dumps([name, _digest(text)]) + "\n")
 
 
 def _digest(text: str) -> str:
@@ -311,8 +325,8 @@ def main(count: int, seed: int, kept: Kept) -> None:
         def one(site: Site) -> tuple[Site, str, bool]:
             what, text = mutated(site.text, site.at)
             name = f"{site.name}: {what}"
-            if (name, _digest(text)) in kept.killed:
-                return site, name, True
+            if (known := kept.was_seen(name, text)) is not None:
+                return site, name, known
             by_line = lines.get(str(site.path.relative_to(ROOT)), {})
             reaching = set().union(*(by_line.get(one, set()) for one in (*site.run, site.line)))
             folder = free.get()
@@ -320,8 +334,7 @@ def main(count: int, seed: int, kept: Kept) -> None:
                 seen = tried(site.path, text, folder, _batches(site.room, reaching, seconds, seed))
             finally:
                 free.put(folder)
-            if seen:
-                kept.kill(name, text)
+            kept.keep(name, text, seen=seen)
             return site, name, seen
 
         survivors = []
