@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import errno
+import gc
 import io
 import os
 import sys
@@ -14,7 +15,6 @@ from typing import Any, NoReturn
 import click
 
 from koirules.commands.plugged import PluggedCommands
-from koirules.problems.failing import TRACEBACK, is_traceback_wanted
 
 COMMANDS = {
     "grade": "Grade a batch of fish by a rule file.",
@@ -41,6 +41,9 @@ COMMANDS = {
     "traits": "List the traits that rules and records can name.",
     "explain": "Say what the code of a problem means.",
 }
+
+_NEW_OBJECTS = 50_000
+"""So many make Python look for unused ones, and not 700: most objects of a start stay, and looking takes a tenth of it."""
 
 
 class _Commands(click.Group):
@@ -88,6 +91,7 @@ class _Commands(click.Group):
         return super().parse_args(ctx, args)
 
     def invoke(self, ctx: click.Context) -> Any:
+        gc.set_threshold(_NEW_OBJECTS, *gc.get_threshold()[1:])
         try:
             try:
                 return super().invoke(ctx)
@@ -99,6 +103,7 @@ class _Commands(click.Group):
             _end_refused(error)
         except Exception as error:
             from koirules.problems import KoirulesError
+            from koirules.problems.failing import is_traceback_wanted
 
             if isinstance(error, KoirulesError):
                 from koirules.commands.output import stop_if_refused
@@ -112,6 +117,8 @@ class _Commands(click.Group):
 
 def _end_refused(error: OSError) -> NoReturn:
     """End with status 2 where the system refused to read or write, and nobody nearer knew what to say."""
+    from koirules.problems.failing import is_traceback_wanted
+
     if error.errno == errno.EPIPE or is_traceback_wanted():
         raise error  # click ends quietly where nobody reads on
     with suppress(OSError, ValueError):
@@ -125,6 +132,8 @@ def _end_refused(error: OSError) -> NoReturn:
 
 def _debug(ctx: click.Context, _: click.Parameter, wanted: bool) -> None:
     if wanted:
+        from koirules.problems.failing import TRACEBACK
+
         before = os.environ.get(TRACEBACK)
         os.environ[TRACEBACK] = "1"  # the processes that a command starts are told by it too
         if before is None:
