@@ -684,7 +684,8 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
         alone={
             "is runt": "(runt|dwarf|baby|smallest) (of|in) (the|this|that) (bowl|tub|tank|net|bunch|lot|batch|family|box|"
             "bag|brood|litter)",
-            "at most small": "(disappointing|poor|modest|unimpressive) (size|growth) (this one|so far|), (smaller|shorter) than (i (hoped|expected|like|would like)|promised|expected|it should be|they should be)",
+            "at most small": "(disappointing|poor|modest|unimpressive) (size|growth) (this one|so far|), (smaller|shorter) "
+            "than (i (hoped|expected|like|would like)|promised|expected|it should be|they should be)",
             "is big": "(bigger|larger|longer) than (i (hoped|expected)|expected|it should be), (it|she|he) is "
             "(enormous|massive|huge|gigantic) (this one|for a tosai|for its age|)",
         },

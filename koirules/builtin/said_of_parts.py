@@ -497,9 +497,9 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         alone={
             "is malformed": "(mouth|jaw|lip|lips) (is|has been|was|) (torn|ripped|split|damaged|injured|caught|scarred|cut) "
             "(from|by|with) (the|a) (hook|net|fall|knock|bag|rim), (squint|twist|kink|bend|lean|slant) (in|to|at|on) (the|"
-            "its|that|this) (mouth|jaw|lips), (it|she|he) (cannot|can not|does not) (close|shut) (it|the mouth) (properly|"
-            "fully|), (mouth|jaw) (hangs|hanging|leans|slants|squints|wanders|drifts|goes off) (to the (left|right)|to 1 "
-            "side|down|open|a bit|)"
+            "its|that|this) (mouth|jaw), (it|she|he) (cannot|can not|does not) (close|shut) (it|the mouth) (properly|fully|"
+            "), (mouth|jaw) (hangs|hanging|leans|slants|squints|wanders|drifts|goes off) (to the (left|right)|to 1 side|"
+            "down|open|a bit|)"
         },
     ),
     Spoken(

@@ -31,7 +31,7 @@ def uncollected() -> Iterator[None]:
             gc.enable()
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=32_768)
 def _without_articles(words: str) -> tuple[str, ...]:
     return tuple(token for token in tokens_of(words) if token not in ARTICLES)
 

@@ -113,7 +113,7 @@ def brackets_match(wording: str) -> bool:
     return _pattern(wording) is not None or not set("()|") & set(wording)
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=32_768)
 def _pattern(wording: str) -> Sequel | None:
     parts = iter(_PART.findall(wording))
     read, closed = _alternatives(parts)

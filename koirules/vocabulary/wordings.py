@@ -68,7 +68,7 @@ _SAME = {
 _KEEP_S = frozenset(["its", "this", "his", "is", "was", "has", "as", "us", "yes", "gas", "plus", "less", "unless"])
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=32_768)
 def tokens_of(text: str) -> tuple[str, ...]:
     """The words of a text in the form in which they are compared.
 
@@ -117,7 +117,7 @@ def _whole(found: re.Match[str]) -> str:
     return f"{will} will" if will else f"{whose or 'i'} {_VERBS[verb or of_mine]}"
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=32_768)
 def _same(word: str) -> str:
     if word in _NUMBER_WORDS:
         return _NUMBER_WORDS[word]
