@@ -32,7 +32,8 @@ _ALONG = (
     "((down|along|all down|all along) (the|her|his|) (back|body|fish|length|middle|middle of the back|spine)|in a (row|"
     "line) (down the middle|down the back|along the back|)|from head to tail|head to tail|counting the head|with the "
     "head (patch|) (included|)|head included|including the head|if you count the head|parted by white|with white "
-    "between|clean apart|well apart|like stepping stones|on white|on the white|no more|and no more|all in 1 line|end to "
+    "between|clean apart|well apart|nicely apart|like stepping stones|all (decent|good|nice|fine|ok|clean|clear)|with (a bit "
+    "of|a|some) swing (to (them|it)|)|on white|on the white|no more|and no more|all in 1 line|end to "
     "end|nose to tail|(down|along) the back like stepping stones|all the way down|altogether|all told|in all|in total|)"
 )
 

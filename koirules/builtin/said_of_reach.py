@@ -399,6 +399,141 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         after=_OF_HEAD,
         alone={"is yes": "(it|) (does|do|) not touch (the|any|) other red"},
     ),
+    Spoken(
+        "head_hi_front",
+        alone={
+            "is behind_eyes": "(head (red|hi|patch|pattern)|red on the head) (stops|ends|is|) (well|just|a bit|) short of "
+            "the eyes",
+            "is eye_line or nostrils": "(head (red|hi|patch|pattern)|red on the head|red|hi) (stops|ends) "
+            "(right|just|well|nicely|) "
+            "(above|short of) "
+            "the (nostrils|nose holes)",
+            "at least nostrils": "(head (red|hi|patch|pattern)|red on the head) (comes|goes|runs|is|reaches) (down|forward|) "
+            "(a bit|a "
+            "touch|rather|much|) too "
+            "far (down|) (for my (liking|taste)|), head (red|hi|pattern) too far down",
+            "at most nostrils": "nose (is|) (clean|white|clear|free) and (clean|white|clear|free|tidy)",
+        },
+    ),
+    Spoken(
+        "head_hi_front",
+        after=_OF_HEAD,
+        alone={
+            "is behind_eyes": "(stops|ends|) (well|just|) short of the eyes",
+            "is eye_line or nostrils": "(stops|ends) (right|just|well|) above the (nostrils|nose)",
+            "is nostrils": "(down|runs|goes|comes) (right|just|) (to|on) the (nose line|nostril line|line of the nostrils)",
+            "at least nostrils": "(comes|goes|runs|reaches) (down|forward) (a bit|a touch|) too far",
+        },
+    ),
+    SpokenTogether(
+        "only (a|the|) (bit of|) white nose left, only the nose (is|) (still|) white, (just|only) (a|) white (tip of "
+        "the|) nose left",
+        "head_hi at least large and head_hi_front at most nostrils",
+    ),
+    Spoken(
+        "head_hi",
+        alone={
+            "is none": "(head (is|) bald|bald (head|headed)|bozu|bozu head|bald as an egg (this 1|))",
+            "is u_shape": "kutsubera (head|hi|shape|pattern), shoehorn (shape|shaped|head|) (head|red|), (head (red|hi) (is|) "
+            "|)(like|) a shoe horn",
+            "at least large": "(head (red|hi|patch|pattern)|red on the head) (comes|hangs) (down|) (very|too|far) (low|down) "
+            "(on both "
+            "sides|), too much (red|hi|colour) "
+            "on the head, head (is|) (too red|overloaded)",
+        },
+    ),
+    Spoken(
+        "head_hi",
+        after=_OF_HEAD,
+        alone={"is u_shape": "(opens front|open in front|opens in front|opens at the front|open at the front)"},
+    ),
+    Spoken("head_hi", alone={"is u_shape": "u shape (open|opens) (front|in front|at the front)"}),
+    Spoken(
+        "maruten",
+        after=_OF_HEAD,
+        alone={
+            "is yes": "(clean|clear|good|nice) neck, (all|) by itself, (well|nicely|clearly|) parted from the "
+            "(body|rest|shoulder), (stands|sits) (all|) alone"
+        },
+    ),
+    Spoken(
+        "maruten",
+        alone={
+            "is yes": "(a|) (little|small|neat|round|red|) (red|round|) (cap|spot|patch|button) on the head (all|) (by itself|on "
+            "its own|alone), head (spot|patch) (stands|sits) free"
+        },
+    ),
+    Spoken(
+        "head_patch_place",
+        alone={
+            "is off_left or off_right": "(head (red|patch|spot|hi)|(red|patch|spot) on the head) (is|sits|) (a bit|a "
+            "touch|slightly|just|a "
+            "little|) (lopsided|off the (axis|middle|centre line)|skewed)",
+            **{
+                f"is off_{side}": "(ten|head spot|head patch|cap|tancho|maruten|head red|head hi) "
+                "(sits|is|slid|slipped|) (over|a "
+                "bit|a touch|slightly|) off (to "
+                f"(the|its|her)|) {side}, (ten|head spot|head patch|cap|tancho|maruten) (sits|is|) (a bit|a "
+                f"touch|slightly|) {side} of (centre|the middle)"
+                for side, _ in _SIDES
+            },
+            "is centred": "(head spot|head patch|spot|cap|ten|tancho) (sits|is|) "
+            "(dead|bang|right|exactly|nicely|well|perfectly|) "
+            "(centred|central|in the centre|in the middle)",
+            "is off_rear": "(head spot|head patch|spot|cap|ten|tancho) (sits|is|) (set|) (a bit|a little|slightly|too|) "
+            "(far|) back, "
+            "sits (set|) (a bit|a little|slightly|too) (far|) back",
+            "is off_front": "(head spot|head patch|spot|cap|ten|tancho) (sits|is|) (set|) (a bit|a little|slightly|too|) "
+            "(far|) forward",
+        },
+    ),
+    Spoken(
+        "head_patch_place",
+        after=_OF_HEAD,
+        alone={
+            "is centred": "(dead|bang|exactly|perfectly) (centre|centred|in the centre|in the middle) (which you hardly ever "
+            "get|)",
+            "is off_left or off_right": "(just|a bit|a touch|slightly|a little) (off centre|off the (axis|middle|line)|to "
+            "(1|one) side), not "
+            "(quite|) (centred|central)",
+            **{
+                f"is off_{side}": f"(a bit|a touch|slightly|) off (to the|) {side}, (spot|patch|) sits off (to the|) {side}"
+                for side, _ in _SIDES
+            },
+        },
+    ),
+    Spoken(
+        "head_patch_shape",
+        alone={
+            "is oval": "(head (red|patch|spot)|spot on the head|ten) (is|) (more|) (like an egg|egg "
+            "shaped|oval|oblong|longish|egg)",
+            "is straight_edged": "(head (red|patch|hi)|red on the head) (stops|ends|is cut|cut) (off|) (square|straight|dead "
+            "straight|straight across|in a straight line)",
+            "is ragged": "(head (red|patch|hi)|red on the head) (is|) (ragged|frayed|jagged|torn|fringed|rough) (at the "
+            "(front|edge|edges)|in front|)",
+        },
+    ),
+    Spoken(
+        "head_patch_shape",
+        after=_OF_HEAD,
+        alone={
+            "is oval": "(not quite round|) (more|) like an egg, egg shaped, more of an (oval|egg)",
+            "is straight_edged": "(stops|ends|cut off|is cut off) (square|straight across|dead straight)",
+        },
+    ),
+    *(
+        Spoken(
+            "hi_on_eyes",
+            alone={
+                f"includes {side}_eye": "(red|) (touches|clips|catches|kisses|creeps over|creeps into|covers half) "
+                "(half|) (of|) the "
+                f"{side} eye (on top|from above|at the top|in "
+                f"front|at the back|a bit|), (1|a) red eyebrow (over|on) the {side} (eye|), red eyebrow {side}"
+            },
+        )
+        for side, _ in _SIDES
+    ),
+    Spoken("hi_on_eyes", alone={"count at least 1": "(1|a) red eyebrow"}),
     Spoken("head_patch_shape", alone={"is heart": "head (red|patch|spot|) (is|) like (a|) heart"}),
     Spoken("head_patch_shape", after=_OF_HEAD, alone={"is oval": "(is|a bit|) oval"}),
     Spoken(

@@ -48,6 +48,7 @@ _ON_HEAD = (
     _Place(f"({_AT} (eyes|eye|eye line|line of the eyes)|(in|) between the eyes)", 1, 0, front="is eye_line"),
     _Place("(just|right|) (behind|after|past) the eyes", 1, 0, front="is behind_eyes"),
     _Place("(forehead|top of the head|crown)", 1, 0, front="is behind_eyes or eye_line"),
+    _Place("(the|) head", 1, 0),
 )
 _ON_BODY = (
     _Place(
@@ -85,8 +86,8 @@ _ON_BODY = (
         4,
     ),
     _Place(
-        f"({_AT} (the|) (end|back|rear|last ray|rear end|back end|rear edge) of the {_DORSAL}|where the {_DORSAL} "
-        f"(ends|stops)|(just|right|a bit|well|) (behind|after|past) the {_DORSAL})",
+        f"({_AT} (the|) (end|back|rear|last ray|rear end|back end|rear edge) of the {_DORSAL}|(just|right|a bit|well|) "
+        f"(behind|after|past) the {_DORSAL})",
         6,
         5,
         6,
@@ -102,7 +103,7 @@ _NOUN = "((red|) (patch|step|field|piece|block|saddle|plate|island|band)|1|red|r
 _SIZE = "(big|large|long|small|little|short|tiny|broad|wide|single|solid|round|)"
 _LARGE = "(big|large|long|broad|wide|single|solid|round|)"
 _ORDER = "(first|second|third|fourth|next|middle|other|last|back|rear|front|final|hind|head|tail|shoulder)"
-_PATCH = "(patch|step|field|piece|block|saddle|plate|island|band)"
+_PATCH = "(patch|step|field|piece|block|saddle|plate|island|band|slab|sheet|strip|stretch|run)"
 _REST = (
     f"|(a|1|another|) {_SIZE} (red|) {_PATCH} (of red|)|{_PATCH} (1|2|3|4|5)|"
     "(big|long|1 long|1 big|all|solid|) (red|red again)|colour|pattern)"
@@ -110,6 +111,8 @@ _REST = (
 _ONE = f"({_ORDER} {_SIZE} {_NOUN}{_REST}"
 _LATER = _ORDER.replace("first|", "").replace("front|", "")
 _ONE_LATER = f"({_LATER} {_SIZE} {_NOUN}{_REST}"
+_EARLY = f"(first|second|third|next|middle|other|front|head|shoulder) {_SIZE} {_NOUN}"
+"""What may end at the dorsal fin and leaves no bare rear: the last red does."""
 _THEN = "(then|and then|and|then there is|there is|)"
 _GOES = "(goes|runs|reaches|comes|is|lies|going|running|stretches|extends|)"
 _FROM = "(right|all the way|just|only|straight|)"
@@ -169,7 +172,7 @@ def _begun() -> tuple[Saying, ...]:
 def _from_to() -> tuple[Saying, ...]:
     """`shoulder to dorsal`, `runs shoulder to tail no stop`, without `from`."""
     found: list[Saying] = []
-    for place in (*_ON_HEAD[2:], *_ON_BODY[:3]):
+    for place in (*_ON_HEAD[2:-1], *_ON_BODY[:3]):
         front = f"head_hi_front {place.front} and " if place.front else ""
         every = " and ".join(f"hi_places {_includes(stretch)}" for stretch in range(place.first, 8))
         found.append(
@@ -186,8 +189,9 @@ def _ended() -> tuple[Saying, ...]:
     found: list[Saying] = []
     for place in _ON_BODY:
         said = (
-            f"{_THEN} {_ONE} ({_STOPS}|{_GOES} {_TO}) {place.said} ({_WHOLE}|)",
-            f"{_ORDER} {_STOPS} {place.said}",
+            f"{_THEN} {_ONE} {_GOES} {_TO} {place.said} ({_WHOLE}|)",
+            f"{_THEN} {_EARLY if place in _ON_BODY[3:6] else _ONE} {_STOPS} {place.said}",
+            f"(first|second|third|next|middle|head) {_STOPS} {place.said}",
         )
         sits = (
             f"{_ORDER} {_NOUN} (is|sits|lies|) {place.said}",

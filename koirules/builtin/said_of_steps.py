@@ -14,7 +14,7 @@ _NOUN = "((red|) (patch|step|field|piece|block|saddle|1)|red)"
 _FIRST = f"(first {_NOUN}|front (patch|step|field|piece|block|1))"
 _LAST = f"((last|final|rear|hind|hindmost) {_NOUN}|(tail|tail end) (patch|step|field|piece|block|saddle|1))"
 _SMALL = (
-    "(small|tiny|little|undersized|weak|short|stunted|on the small side|"
+    "(small|tiny|little|undersized|short|stunted|on the small side|"
     "minute|no bigger than a (coin|thumbnail|fingernail|pea|bean)|coin size)"
 )
 _LARGE = "(large|big|huge|heavy|massive|hefty|long|oversized|great|enormous|dominant|on the large side|on the big side)"
@@ -24,6 +24,9 @@ _FAIR = (
 _VERY = "(very|rather|a bit|a touch|too|only|quite|so|really|pretty|fairly|far too|much too|)"
 _OF_A_TAIL = "(near|by|at|close to|just before|before) (the|) tail"
 
+_AGAINST = (
+    "((compared with|against|next to|beside|for) (the|) (rest|others|fish|other patches|other steps|her|it|him|size)|)"
+)
 _ORDER = "(first|second|third|fourth|last|next|front|rear|middle|head|shoulder|tail|back|1|2|3|4)"
 _STEPS = "(patch|step|red|1|saddle|field|dan|)"
 _TWO = (
@@ -31,7 +34,7 @@ _TWO = (
     "(patches|steps)|(patches|steps) (1|2|3) and (2|3|4)|patches|steps|(the|) (patches|steps))"
 )
 _JOINED = (
-    "(touch|are touching|touching|joined|are joined|joined up|meet|connected|linked|bridged|"
+    "(touch|are touching|touching|joined|are joined|meet|connected|linked|bridged|"
     "hang together|grown together|stuck together|not parted|not separated|do not part)"
 )
 _WHERE = (
@@ -46,7 +49,7 @@ _BRIDGE = (
 _SIDES = (("left", "right"), ("right", "left"))
 _DOWN = "(red|wrap|colour|hi|it|pattern|)"
 _COMES = "(hangs|goes|comes|reaches|runs|is|wraps|sits|drops|ends|stops)"
-_LOWER = "(a bit|a touch|a little|slightly|much|clearly|) (lower|further down|deeper|longer|lower down)"
+_LOWER = "(a bit|a touch|a little|slightly|much|clearly|) (lower|further down|lower down)"
 _HIGHER = "(a bit|a touch|a little|slightly|much|clearly|) (higher|further up|shorter|higher up)"
 _BY = "(by (a|1|2|3|4|a couple of|half a|) (scale|scales|row|rows|finger|rows of scales|row of scales|scale rows)|)"
 _THAN = "(than (on|) (the|) (left|right|other side|other)|)"
@@ -86,13 +89,13 @@ def _wide(width: str) -> str:
 
 SAID_OF_STEPS: tuple[Saying, ...] = (
     SpokenTogether(
-        f"{_FIRST} (is|) {_VERY} {_SMALL}, (small|tiny|little|short|weak) {_FIRST}, (small|tiny|little|short|weak) "
+        f"{_FIRST} (is|) {_VERY} {_SMALL} {_AGAINST}, (small|tiny|little|short) {_FIRST}, (small|tiny|little|short|weak) "
         f"{_FIRST} (and|but) (a|) "
         f"(big|large|huge|long) (second|last|next|rear) (step|patch|1|)",
         "small_patches is few and first_step_size is small",
     ),
     SpokenTogether(
-        f"{_LAST} (is|) {_VERY} {_SMALL}, (small|tiny|little|short|weak) {_LAST}, (a|the|) (small|tiny|little|short) "
+        f"{_LAST} (is|) {_VERY} {_SMALL} {_AGAINST}, (small|tiny|little|short) {_LAST}, (a|the|) (small|tiny|little|short) "
         f"(red|) (patch|step|1|piece|bit|block) {_OF_A_TAIL}, (big|large|huge|long) first (step|patch|1|) (and|but) "
         "(a|) (small|tiny|little) "
         "(last|rear|tail) (step|patch|1)",
@@ -101,14 +104,15 @@ SAID_OF_STEPS: tuple[Saying, ...] = (
     Spoken(
         "first_step_size",
         alone={
-            "is large": f"{_FIRST} (is|) {_VERY} {_LARGE}, (big|large|huge|heavy|massive|long) {_FIRST}",
+            "is large": f"{_FIRST} (is|) {_VERY} {_LARGE} {_AGAINST}, (big|large|huge|heavy|massive|long) {_FIRST}",
             "is fair": f"{_FIRST} (is|) {_FAIR}",
         },
     ),
     Spoken(
         "last_step_size",
         alone={
-            "is large": f"{_LAST} (is|) {_VERY} {_LARGE}, (big|large|huge|heavy|massive|long) {_LAST}, last (is|) {_VERY} "
+            "is large": f"{_LAST} (is|) {_VERY} {_LARGE} {_AGAINST}, (big|large|huge|heavy|massive|long) {_LAST}, last (is|) "
+            f"{_VERY} "
             "(large|big|heavy)",
             "is fair": f"{_LAST} (is|) {_FAIR}",
         },
@@ -116,6 +120,259 @@ SAID_OF_STEPS: tuple[Saying, ...] = (
     Spoken(
         "small_patches",
         alone={"is many": "(small|tiny|little) (steps|patches) all of them, all of the (steps|patches) small"},
+    ),
+    Spoken(
+        "small_patches",
+        alone={
+            "is few": "(second|third|fourth) (step|patch|1|dan|red|) (is|) (a bit|a touch|rather|very|too|) (light|tiny), "
+            "light "
+            "(second|third|fourth) (step|patch|1|dan)"
+        },
+    ),
+    Spoken(
+        "first_step_size",
+        bare={
+            "is small": "first is tiny, first is small, first tiny, first small, first very small, first is very small"
+        },
+    ),
+    Spoken(
+        "last_step_size",
+        bare={"is small": "last is tiny, last is small, last tiny, last small, last very small, last is very small"},
+    ),
+    Spoken(
+        "white_gap",
+        alone={
+            "is fair": "(with|) (a|) (good|proper|clean|nice|clear|decent|real|lovely|neat|tidy|crisp) (white|) "
+            "(break|breaks|gap|gaps) "
+            "(in (it|the red|the pattern)|)",
+            "is long": "(with|) (a|) (big|wide|huge|open|large|great|massive) (open|wide|white|) (gap|break), (break|gap) (is|) "
+            "(wide|big|open|long) and "
+            "(white|open|clean), (a lot of|lots of|plenty of|much|too much|loads of|very much) white between "
+            f"({_ORDER} {_STEPS} and {_ORDER} {_STEPS}|them|(the|) (steps|patches)), (too|very|really) (far|wide) apart",
+        },
+    ),
+    Spoken(
+        "white_gap",
+        "gap, break, gap in the red, break in the red",
+        levels={
+            "short": "short, narrow, tight, thin, mean, small",
+            "fair": "fair, right, good, nice, clean, clear, decent, just right",
+            "long": "long, large, big, wide, huge, too long, too wide, open",
+        },
+        apart=True,
+    ),
+    Spoken(
+        "white_gap_place",
+        beside="gap, break",
+        levels={
+            "front": "behind the shoulder, behind the head",
+            "middle": "at the dorsal, under the dorsal, at mid dorsal, in the middle",
+            "rear": "behind the dorsal, at the rear",
+        },
+        alone={
+            "is front": "breaks (once|only|only once|) (at|behind) the shoulder",
+            "is middle": "breaks (once|only|only once|) (at|under) the dorsal",
+            "is rear": "breaks (once|only|only once|) behind the dorsal",
+        },
+    ),
+    SpokenTogether(
+        "gap (is|) (long|wide|big|large) (at|under) the dorsal, (long|wide|big|large) gap (at|under) the dorsal",
+        "white_gap is long and white_gap_place is middle",
+    ),
+    Spoken(
+        "joined_steps",
+        alone={
+            "is touching": f"{_ORDER} {_STEPS} (joins|touches|meets|runs into|hangs on to|runs over into|connects with) (on "
+            "to|with|up "
+            "with|) (the|) "
+            f"{_ORDER} {_STEPS} {_WHERE}"
+        },
+    ),
+    SpokenTogether(
+        "(first|last|front|rear) 2 (patches|steps|) (nearly|almost|all but) (run into each other|run together), "
+        "(second|first) and (third|second) "
+        "(nearly|almost|all but) (run into each other|run together)",
+        "joined_steps is near and white_gap at most short",
+    ),
+    Spoken(
+        "balance",
+        alone={
+            "at most fair": "(pattern|it) (is|) (a bit|a touch|rather|very|quite|) (messy|untidy|muddled|a muddle|a "
+            "jumble|chaotic|confused|confusing|"
+            "unclear|not clear|not clean|not tidy|scruffy|scrappy) (in the middle|in places|at the "
+            "(rear|back|front)|behind|), middle (is|) (a|) (muddle|mess|jumble), messy pattern, "
+            "untidy pattern, pattern (is|) (a bit|a touch|slightly|rather|) crowded, (crowded|cramped) pattern, "
+            "slightly backwards (pattern|)",
+            "is good": "(nice|good|real|lovely|proper|great|fine) rhythm (to (it|them|the pattern|the steps)|in (it|the "
+            "pattern)|), with (a|some|real|good|nice|lovely) "
+            "(good|nice|) rhythm, so it evens out, (it|) evens (itself|) out, (steps|patches) (nicely|evenly|well) "
+            "weighted, evenly weighted, balanced (either|each) side of the dorsal, "
+            "balanced on (both sides|either side) of the (dorsal|spine|back)",
+            "at least fair": "pattern (is|) (clean|tidy|neat|orderly|clear|clean and simple|simple and clean|simple but "
+            "good|in order), "
+            "(clean|tidy|neat|orderly) pattern",
+        },
+    ),
+    *(
+        Spoken(
+            "hi_left_share",
+            alone={
+                f"{most} %": "(everything|the lot|it all|all of it|all (2|3|4|5) (patches|steps|reds|)) "
+                f"(sits|lies|hangs|sit|lie) (on|to|over on|over to) the {side} (side|flank|), "
+                f"all (2|3|4|5) (patches|steps|reds|) on the {side} (side|flank|), {other} flank (is|) "
+                f"(bare|naked|empty|white|blank|all white|without red), {other} (side|flank) (is|) (a|) white wall",
+                f"{more} %": f"pattern (is|) (a bit|a touch|slightly|rather|a little|) {side} (handed|heavy|sided), {side} "
+                "(handed|heavy|sided) (pattern|)",
+            },
+        )
+        for side, other, most, more in (
+            ("left", "right", "above 85", "above 60"),
+            ("right", "left", "below 15", "below 40"),
+        )
+    ),
+    Spoken(
+        "hi_front_share",
+        alone={
+            "above 60 %": "(could do with|needs|wants|could use) (a bit|a little|) more (red|pattern|colour|hi) (at|in|on) the "
+            "(rear|back|back end|rear half|back half|tail end), "
+            "(rear|back end|back half|rear half) (is|) (a bit|a touch|rather|too|) (light|sparse|weak|unfinished), light "
+            "(at|in|behind) the (rear|back|back end), light behind, "
+            "pattern (is|) unfinished (behind|at the (rear|back))",
+            "below 40 %": "(could do with|needs|wants|could use) (a bit|a little|) more (red|pattern|colour|hi) (at|in|on) the "
+            "(front|shoulder|front half|front end), "
+            "front (half|end|) (is|) (a bit|a touch|rather|too|) (light|sparse|empty), then everything (is|) crowded "
+            "at the (back|rear), everything (is|) crowded at the (back|rear)",
+        },
+    ),
+    Spoken(
+        "makibara",
+        "hara hi, harahi",
+        alone={
+            "is yes": "(wrap|wraps|maki|makibara) (is|) (good|nice|ok|fine|lovely|strong|there|present|decent|well done), "
+            "(wrap|maki|wraps) (on|) (the|) "
+            "(left|right) only, both sides (down|wrapped), wraps both sides, wrapped both sides"
+        },
+    ),
+    Spoken("makibara", after=("makibara",), alone={"is yes": "(on|) both sides"}),
+    Spoken(
+        "hi_below_line",
+        alone={
+            "at most 5 %": "(red|colour|hi|it) (goes|comes|runs|reaches|) (down|) (both sides|) to (the middle of the "
+            "(side|sides|flank|flanks)|the line in the middle|mid flank)",
+            "above 5 %": "(look|) how (deep|low|far) the red (goes|comes|runs|hangs) (round|down|over) the (side|sides), "
+            "(red|colour) (goes|comes|runs|hangs) (deep|low) (round|down|over) the (side|sides)",
+        },
+    ),
+    Spoken("hi_on_cheeks", alone={"count at least 1": "hoaka, ho aka, hoo aka, 頬赤"}),
+    Spoken(
+        "hi_cover",
+        alone={
+            "above 90 %": "(nearly|almost|practically|as good as) (akamuji|aka muji), (akamuji|aka muji) "
+            "(nearly|almost|practically|as good as), only red only red, where is white"
+        },
+    ),
+    Spoken(
+        "windows",
+        alone={
+            "at least 1": "(red|hi|patch|saddle|plate|step|first step|second step|third step|last step|first patch|second "
+            "patch|last "
+            "patch) (has|have|with) (a few|some|) holes, "
+            "(window|mado|hole) (first|second|third|last|front|shoulder) (step|patch)"
+        },
+    ),
+    Spoken("tobihi", "crumb, crumb of red, red crumb, stray freckle"),
+    Spoken("tobihi_places", "crumb, crumb of red, red crumb, stray freckle"),
+    Spoken(
+        "odome",
+        alone={
+            "below 1 %": "no white (at|on|left at) the (back end|tail end|end|very end), (red|colour|pattern) (goes|runs|comes) "
+            "(slap|bang|smack|right|straight|clean) into the (tail|tail fin)",
+            "is 3 % to 12 %": "tail end (stops|ends|finishes) (just|right|exactly|) where it should, (stops|ends|finishes) "
+            "(just|right|exactly|) where it should (at|before) the tail",
+        },
+    ),
+    Spoken(
+        "odome",
+        after=_OF_PATTERN,
+        alone={
+            "below 1 %": "(stops|ends|finishes) (only|just|) (at|in) the (very|) tail, (runs|goes|out) (out|) (to|into) the fork "
+            "(of the tail|)"
+        },
+    ),
+    *(
+        Spoken(
+            "odome_gap",
+            after=_OF_PATTERN,
+            alone={
+                width: f"(stops|ends|finishes|is over) (only|just|about|) {said} (before|short of|off|from|in front of) the "
+                "(tail|tail root|tail joint|tail base|tail fin)"
+                for width, said in FINGERS.items()
+            },
+        )
+        for _ in (0,)
+    ),
+    Spoken(
+        "shoulder_cut",
+        alone={
+            "is yes": "white (v|wedge|bay|notch) (on|at|behind|in) the (left|right|) (shoulder|shoulders|neck), white on the "
+            "shoulders (in the shape of a|like a|as a) v, white (v|wedge) behind the head, "
+            "(1|a|with 1|with a) white bay at the (left|right|) shoulder, shoulder break (only|) partial"
+        },
+    ),
+    Spoken(
+        "kuchibeni",
+        alone={
+            "is yes": "red (spot|dot|dab|mark|stripe|smudge|fleck) on (the|1|) (upper|lower|top|bottom|left|right|) "
+            "(lip|lips|mouth) (only|)"
+        },
+    ),
+    Spoken(
+        "pattern_type",
+        alone={"is gotenzakura or komoyo": "(like|) (flower|cherry|blossom) petals (sort of|) (pattern|)"},
+    ),
+    Spoken(
+        "steps",
+        bare={
+            "is nidan": "2 reds",
+            "is sandan": "3 reds",
+            "is yondan": "4 reds",
+            "is godan": "5 reds",
+            "is ippon": "1 long red with no gap, nose to tail in 1 piece, red without a gap",
+            "is nidan or sandan": "red 2 piece and 1 small near tail",
+        },
+        alone={
+            "is nidan or sandan or yondan or godan or many": "(classic|proper|nice|good|lovely|real|typical|traditional|) "
+            "stepped pattern, (classic|proper) "
+            "step pattern",
+            "is ippon": "no break in the red from (top|head|nose|end) to (tail|end|toe), (1|a) (great|) slab of red from "
+            "(head|nose) to tail, "
+            "(red|it) runs through",
+            "is inazuma": "zigzaggy (sort of thing|sort of|thing|pattern|red|), lightning (stripe|bolt|flash) (or near enough|), "
+            "(zigzag|zigzags) from (the|) "
+            "(left|right) (shoulder|side|) (over|across|) to (the|) (left|right) (shoulder|side|) (and back "
+            "(again|)|), inazuma (and|) (good|nice|strong|clear|"
+            "lazy|weak|sharp), (lazy|weak|sharp) inazuma",
+            **{
+                f"is {name}": f"{name} (and|) (clean|clear|neat|tidy|good|nice|well spaced|even|regular|ordinary|decent|classic)"
+                for name in ("nidan", "sandan", "yondan", "godan")
+            },
+        },
+    ),
+    SpokenTogether(
+        "(head spot|head patch|round spot|spot on the head|cap|maruten) (and|plus|then|with) (then|) 2 "
+        "(steps|patches|) (behind|more|on the (body|back)|after it)",
+        "maruten is yes and steps is nidan or sandan",
+    ),
+    Spoken(
+        "interest",
+        alone={
+            "at least striking": "(a|what a|but a|) (jewel|gem|stunner|cracker|dream|peach|masterpiece|picture) of a pattern, "
+            "pattern (is|) (a|) (jewel|gem|"
+            "stunner|cracker|dream), (what a|such a) (lovely|beautiful|great|) pattern",
+            "at most mild": "plain but honest, pattern (after that|otherwise|) (is|) (fairly|rather|quite|pretty|only|) (so "
+            "so|ordinary|plain|everyday), pattern like a "
+            "(child|kid) drawing",
+        },
     ),
     Spoken(
         "joined_steps",

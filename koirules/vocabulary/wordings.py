@@ -87,8 +87,15 @@ def tokens_of(text: str) -> tuple[str, ...]:
 _PARTS_AT_THE_BACK = frozenset(["of", "end", "edge", "half", "patch", "step", "fin", "1", "red", "hi", "side"])
 
 
+_LEFT_AND_RIGHT = (("left",), ("right",))
+
+
 def _with_the_rear(words: tuple[str, ...]) -> tuple[str, ...]:
-    """`at the back` is at the rear; `on the back` is not."""
+    """`at the back` is at the rear; `on the back` is not; the `left hand side` is the left side."""
+    if "hand" in words:
+        words = tuple(
+            word for at, word in enumerate(words) if word != "hand" or words[at - 1 : at] not in _LEFT_AND_RIGHT
+        )
     if "back" not in words or "at" not in words:
         return words
     found = list(words)

@@ -536,7 +536,7 @@ def test_so_much_is_understood_of_pages_that_no_phrase_was_taught_on(page, least
     [
         ("specks along the left belly, ten or more", "ten or more"),
         ("deep one", "deep one"),
-        ("four reds", "four reds"),
+        ("four reds on the left", "four reds on the left"),
         ("red over the left eye, right eye clear", "right eye clear"),
     ],
 )
@@ -640,7 +640,8 @@ def test_what_people_like_of_a_fish_is_no_mere_talk(text):
         ("three steps all decent", {"steps": "sandan"}),
         ("sandan clean", {"steps": "sandan"}),
         ("inazuma and good", {"steps": "inazuma"}),
-        ("three steps evenly weighted", {"steps": "sandan"}),
+        ("four reds", {"steps": "yondan"}),
+        ("three steps evenly weighted", {"steps": "sandan", "balance": "good"}),
         ("rest is nidan", {"steps": "nidan"}),
     ],
 )
@@ -653,6 +654,7 @@ def test_a_part_of_a_remark_is_read_where_the_rest_says_nothing(text, cells):
     "text",
     [
         "then two patches",
+        "next white starts at the shoulder",
         "sandan no",
         "not sandan as well",
         "sandan or nidan",
