@@ -110,7 +110,7 @@ _REST = (
 )
 _ONE = f"({_ORDER} {_SIZE} {_NOUN}{_REST}"
 _LATER = _ORDER.replace("first|", "").replace("front|", "")
-_ONE_LATER = f"({_LATER} {_SIZE} {_NOUN}{_REST}"
+_LATER_ONE = f"({_LATER} {_SIZE} {_NOUN}|(a|1|another) {_SIZE} (red|) {_PATCH} (of red|)|{_PATCH} (2|3|4|5))"
 _EARLY = f"(first|second|third|next|middle|other|front|head|shoulder) {_SIZE} {_NOUN}"
 """What may end at the dorsal fin and leaves no bare rear: the last red does."""
 _THEN = "(then|and then|and|then there is|there is|)"
@@ -153,8 +153,11 @@ def _begun() -> tuple[Saying, ...]:
     for place in (*_ON_HEAD, *_ON_BODY):
         trait, reading = ("head_hi_front", place.front) if place.front else ("hi_places", _includes(place.first))
         near = place in _ON_BODY[:3]
-        one, order = (_ONE_LATER, _LATER) if near else (_ONE, _ORDER)
-        said = f"{_THEN} {one} ({_GOES} {_FROM} from|{_STARTS}) {place.said}, {order} {_STARTS} {place.said}"
+        said = (
+            f"{_THEN} {_ONE} {_GOES} {_FROM} from {place.said}",
+            f"{_THEN} {_LATER_ONE if near else _ONE} {_STARTS} {place.said}",
+            f"{_LATER if near else _ORDER} {_STARTS} {place.said}",
+        )
         if near:
             found.append(
                 SpokenTogether(
@@ -163,7 +166,7 @@ def _begun() -> tuple[Saying, ...]:
                 )
             )
         found += [
-            Spoken(trait, alone={reading: said}),
+            Spoken(trait, alone={reading: ", ".join(said)}),
             Spoken(trait, after=_OF_RED, alone={reading: f"{_THEN} {_STARTS} {place.said}"}),
         ]
     return tuple(found)

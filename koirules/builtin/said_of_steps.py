@@ -142,9 +142,8 @@ SAID_OF_STEPS: tuple[Saying, ...] = (
     Spoken(
         "white_gap",
         alone={
-            "is fair": "(with|) (a|) (good|proper|clean|nice|clear|decent|real|lovely|neat|tidy|crisp) (white|) "
-            "(break|breaks|gap|gaps) "
-            "(in (it|the red|the pattern)|)",
+            "is fair": "with (a|) (good|proper|clean|nice|clear|decent|real|lovely|neat|tidy|crisp) (white|) (break|gap), "
+            "(good|proper|clean|clear|decent|neat|crisp) (white|) breaks (in (it|the red|the pattern)|)",
             "is long": "(with|) (a|) (big|wide|huge|open|large|great|massive) (open|wide|white|) (gap|break), (break|gap) (is|) "
             "(wide|big|open|long) and "
             "(white|open|clean), (a lot of|lots of|plenty of|much|too much|loads of|very much) white between "
@@ -156,7 +155,7 @@ SAID_OF_STEPS: tuple[Saying, ...] = (
         "gap, break, gap in the red, break in the red",
         levels={
             "short": "short, narrow, tight, thin, mean, small",
-            "fair": "fair, right, good, nice, clean, clear, decent, just right",
+            "fair": "fair, right, good, clean, clear, decent, just right",
             "long": "long, large, big, wide, huge, too long, too wide, open",
         },
         apart=True,
