@@ -369,7 +369,7 @@ SAID_OF_STEPS: tuple[Saying, ...] = (
             "pattern (is|) (a|) (jewel|gem|"
             "stunner|cracker|dream), (what a|such a) (lovely|beautiful|great|) pattern",
             "at most mild": "plain but honest, pattern (after that|otherwise|) (is|) (fairly|rather|quite|pretty|only|) (so "
-            "so|ordinary|plain|everyday), pattern like a "
+            "so|ordinary|everyday), pattern like a "
             "(child|kid) drawing",
         },
     ),
