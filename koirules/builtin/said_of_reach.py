@@ -445,7 +445,7 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     Spoken(
         "head_hi",
         after=_OF_HEAD,
-        alone={"is u_shape": "(opens front|open in front|opens in front|opens at the front|open at the front)"},
+        alone={"is u_shape": "(open in front|opens in front|opens at the front|open at the front)"},
     ),
     Spoken("head_hi", alone={"is u_shape": "u shape (open|opens) (front|in front|at the front)"}),
     Spoken(
