@@ -19,6 +19,7 @@ from koirules.notes.talk import (
     CORRECTS_BETWEEN,
     HEDGES,
     MILD_CORRECTIONS,
+    is_correction,
     without,
 )
 from koirules.notes.tree import SKIPPED
@@ -153,6 +154,14 @@ class Leaning:
         if last is not None and (last.sort in _TAKING_BACK or self._wants_number(last, float(number))):
             return None
         return self._as(text, f"{number} cm")
+
+    def length_again(self, text: str, before: Sequence[Remark]) -> Remark | None:
+        """`no eighteen` behind a length: what holds instead."""
+        tokens = tokens_of(plain_numbers(text))
+        if tokens[:1] != ("no",) or not before or {one.trait for one in before[-1].found} != {"length"}:
+            return None
+        number = self._bare_length(" ".join(tokens[1:]))
+        return None if number is None or len(tokens) > 3 else self._as(text, f"{number} cm")
 
     def _bare_length(self, text: str) -> str | None:
         """The number of cm that a remark may be, where it is nothing else: `15`, `body eighteen`, `eleven nine` for 11.9."""
@@ -572,6 +581,9 @@ def corrected(remarks: Sequence[Remark]) -> list[Remark]:
     kept: list[Remark] = []
     taking: Remark | None = None
     for remark in remarks:
+        if remark.sort is Sort.CORRECTION and is_correction(tokens_of(remark.text)):
+            kept.append(_in_vain(remark, kept))
+            continue
         if remark.sort in {Sort.CORRECTION, Sort.NO}:
             if taking is not None:
                 kept.append(_in_vain(taking, kept))

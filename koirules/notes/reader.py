@@ -329,6 +329,8 @@ class Hearing:
             if remark.sort is Sort.UNKNOWN and "length" in self.told:
                 leaning = self.reader.leaning
                 measure = (leaning.weight if "weight" in self.told else leaning.length)(remark.text, found)
+                if measure is None and (again := leaning.length_again(remark.text, found)) is not None:
+                    measure, found[-1] = again, evolve(found[-1], found=(), sort=Sort.NOTHING)
             found.append(measure or remark)
         self.told |= {one.trait for remark in found for one in remark.found}
         return found

@@ -21,6 +21,7 @@ from koirules.notes.talk import (
     SOFTENERS,
     is_aside,
     is_comparison,
+    is_correction,
     is_talk,
     softened,
     without,
@@ -144,6 +145,8 @@ class RemarkReader:
             found = self._in_clauses(shown, tokens, before) or found
         if found.sort is Sort.UNKNOWN and is_aside(tokens, lambda: self._speaks(tokens)):
             return Remark(shown, Sort.NOTHING)
+        if found.sort is Sort.UNKNOWN and is_correction(tokens):
+            return Remark(shown, Sort.CORRECTION)
         return (self._within_ends(shown, tokens) or found) if found.sort is Sort.UNKNOWN else found
 
     def _within_ends(self, shown: str, tokens: tuple[str, ...]) -> Remark | None:

@@ -33,6 +33,23 @@ CORRECTS_AHEAD = (
 )
 """Words that take back what was said before them by what follows in the same remark."""
 
+_CORRECTING = re.compile(
+    r"""
+        i\s(?:said|say|thought|had\sthought|wrote|called\sit|took\sit)\s.+\s(?:but|before|until|till)\s.+|
+        i\s(?:liked|hated|had)\s(?:it|her|him)\suntil\s.+|(?:no\s)?(?:it|that|this)\s(?:is|was)\s(?:only\s|just\s|
+        all\s)*(?:a\sbit\sof\s|a\spiece\sof\s|some\s)?(?:dirt|weed|mud|muck|slime|food|light|shadow|algae|leaf|
+        a\sbubble|a\sleaf|a\sshadow|the\slight)|(?:no\s)?(?:hang\son\s|wait\s)?(?:.*\s)?swap\s(?:those|them|
+        it)(?:\sround|\saround)?
+    """,
+    re.VERBOSE,
+)
+
+
+def is_correction(tokens: tuple[str, ...]) -> bool:
+    """Whether a remark takes back what was said, in a sentence of its own: `it's dirt`, `I said out before I looked`."""
+    return _CORRECTING.fullmatch(" ".join(tokens)) is not None
+
+
 MILD_CORRECTIONS = frozenset(spread("(no |oh |)wait, sorry, oops, hang on, hold on, well actually"))
 """Those of them that are said as well where there is nothing to take back."""
 
@@ -172,7 +189,8 @@ _COMPARATIVE = re.compile(
     r"duller|[a-z]{3,}ier|more|less|le)\Z"
 )
 _ANOTHER = (
-    r"(?:(?:fish|number|no)\s\d+|\d+(?=\Z|\s(?:but|and|though|only|if|without|with|too|again|was|is|in|at|"
+    r"(?:(?:fish|number|no)\s\d+|\d+(?=\Z|\s(?:but|and|though|only|if|without|with|too|again|nearly|almost|about|really|just|"
+    r"for|was|is|in|at|"
     r"from|less|minus|plus)\b)|"
     r"(?:(?:the|that|this|any|every|all|most|half|some)\s)?(?:of\s)?(?:the\s)?"
     r"(?:last|other|previous|(?:first|second|third|next)\s(?:fish|1|one)|lot|winner|"
@@ -198,16 +216,29 @@ _MOST = re.compile(
     r"(?:\s(?:1|one|fish|head|skin|body|red|white|black|pattern))?\s"
     r"(?:so\sfar|yet|(?:till|until|up\sto)\s(?:now|here|today)|to\sdate|today|this\smorning|of\stoday|"
     r"(?:(?:of|in|among)\s(?:the|this|all|my)\s(?:lot|tub|batch|bunch|tank|bowl|them|others|pond|row|year|vat|other))|"
-    r"of\sthem\sall|of\sall|here|i\s(?:have\s)?seen(?:\stoday|\sso\sfar|\syet)?)(?!\w)"
+    r"of\sthem\sall|of\sall|(?:in\s)?here|now|after\s(?:fish\s|number\s)?\d+|i\s(?:have\s)?seen(?:\stoday|\sso\sfar|\syet)?|"
+    r"of\sthe\s(?:morning|afternoon|week|year|season|month|net|harvest))(?!\w)"
 )
 _MOST_OF_ALL = re.compile(
     r"(?:and |so |now |this is |that is |it is |she is |he is |by far )*(?:the )?"
     r"(?:longest|shortest|smallest|biggest|largest|heaviest|lightest|slimmest)(?: (?:1|one|fish))?\Z"
 )
 _OF_ANOTHER = re.compile(
-    r"(?:fish |number )?(?:[5-9]|\d\d+) (?:was|is|had|looked) (?:much |a bit |even |a lot )*(?:longer|shorter|bigger|smaller|"
-    r"better|worse|thicker|thinner|wider|deeper|heavier|lighter|redder|whiter|rounder|nicer)\Z|"
-    r"(?:everything else|the rest|rest|otherwise) (?:is )?(?:just )?like (?:fish |number )?\d+\Z"
+    r"""
+        (?:fish\s|number\s)?(?:[5-9]|\d\d+)\s(?:was|is|had|looked)\s(?:much\s|a\sbit\s|even\s|a\slot\s)*(?:longer|
+        shorter|bigger|smaller|better|worse|thicker|thinner|wider|deeper|heavier|lighter|redder|whiter|rounder|
+        nicer)\Z|(?:everything\selse|the\srest|rest|otherwise)\s(?:is\s)?(?:just\s)?like\s(?:fish\s|number\s)?\d+\Z|
+        \w{3,}er\sthan\s\d+\s(?:but|and|though)\s\w{3,}er\Z|(?:it\sis\s|that\sis\s|
+        this\sis\s)?an?\s\w+er\sversion\sof\s(?:fish\s|number\s|no\s)?\d+\Z|(?:the\s)?same\s(?:mother|father|parent|
+        line|pair|batch|family|spawning|brood|class)\s(?:as|like)\s(?:fish\s|number\s)?\d+(?:\s.*)?\Z|
+        (?:the\s)?same\s(?:sort|kind|type)\sof\s\w+\Z|(?:a\s)?(?:sort\sof\s|kind\sof\s)?(?:a\s)?similar\s(?:family|
+        line|type|fish|sort)(?:\si\s\w+)?\Z|(?:the\s|her\s|his\s|its\s)?(?:oya|mother|father|parent|sister|brother|
+        grandmother|grandfather)\s(?:was|were|had|is|has|ha|are)\s(?:just\s)?(?:the\ssame|(?:it|that|this|
+        them)\stoo|like\s(?:that|this|it))\Z|(?:usual|typical|normal)\s(?:for|of|in)\s(?:the|this|that)\s(?:line|
+        pair|family|spawning|batch)\Z|(?:a\s)?late\s1\Z|(?:.*\s)?(?:saw|seen|had|sold|kept)\s(?:this\s1|her|his|its|
+        a)\s(?:sister|brother|twin|copy|double)(?:\s.*)?\Z
+    """,
+    re.VERBOSE,
 )
 _THAN_ALL = re.compile(
     r"(?:(?:it|she|he|this 1|that) is |really |much |far |a lot |a bit |lot |bit |even |clearly )*\w{3,}er than "
@@ -219,6 +250,20 @@ _PAIRED = frozenset(
 )
 
 
+_GOES_ON_COMPARING = re.compile(
+    r"""
+        (?:\w+\s){1,4}(?:is\s|are\s)?(?:a\sbit\s|much\s|even\s|a\slittle\s|a\stouch\s)?(?:better|worse|wider|longer|
+        shorter|bigger|smaller|deeper|thicker|thinner|whiter|redder|sharper|softer|weaker|stronger|paler|darker|
+        higher|lower|narrower|cleaner|nicer)(?:\sthough|\stoo|\salso|\sas\swell|\shere|\sby\s(?:a|half\sa|
+        \d+(?:\.\d+)?)\s(?:cm|mm|scale|finger))?\Z|(?:\w+\s){1,2}(?:is\s|are\s)?(?:not\sas|equally|just\sas|
+        as)\s\w+(?:\sthough|\stoo)?\Z|(?:and\s)?(?:it|that|she|he)\s(?:sit|lie|reach|goe|start|end|
+        stop)s?\s(?:a\sbit\s|much\s)?(?:further|lower|higher|deeper)(?:\s\w+)?\Z
+    """,
+    re.VERBOSE,
+)
+"""What goes on about another fish, behind a remark on it: `white better though`, `gap is wider by half a cm`."""
+
+
 def is_comparison(tokens: tuple[str, ...], *, after: bool) -> bool:
     """Whether a remark speaks of another fish. after: whether it stands behind one that does."""
     text = " ".join(tokens)
@@ -228,8 +273,11 @@ def is_comparison(tokens: tuple[str, ...], *, after: bool) -> bool:
         return not (re.search(r"\b(?:other|1)", found.group()) and before & _PAIRED)
     if _MOST.search(text) or _THAN_ALL.match(text) or _MOST_OF_ALL.match(text) or _OF_ANOTHER.match(text):
         return True
+    if not after:
+        return False
     led = tokens[0] in {"but", "only", "just", "and"} and len(tokens) > 1
-    return after and (led or _COMPARATIVE.match(tokens[0]) is not None) and any(map(_COMPARATIVE.match, tokens))
+    begun = (led or _COMPARATIVE.match(tokens[0]) is not None) and len(tokens) < 8
+    return (begun and any(map(_COMPARATIVE.match, tokens))) or _GOES_ON_COMPARING.match(text) is not None
 
 
 # ---- Talk
@@ -322,7 +370,7 @@ _OF_PEOPLE = re.compile(
     r"some|other|everybody|everyone|nobody|somebody|someone|"
     r"they all|(?:the )?judge)\s"
     r"(?:(?:really|do|do not|just|always|also|even|would|will) )?(?:love|like|hate|pay|want|go for|prefer|ask|buy|mind|take|"
-    r"forgive|notice|collect|see that)"
+    r"forgive|notice|collect|see that|goe? mad for|goe? crazy for|fall for|queue for|fight over|laugh at)"
     r"(?!\w)(?! than)"
 )
 _ELSEWHERE = frozenset(
@@ -332,6 +380,57 @@ _ELSEWHERE = frozenset(
     )
 )
 _ASKING = frozenset({"who", "why", "where", "how", "whose"})
+_WELL = r"(?:(?:oh|and|but|well|so|mind\syou|now|wait)\s)*"
+_OF_THE_TUB = re.compile(
+    rf"""
+        {_WELL}(?:
+          (?:could|may|might|must|that\swill|it\swill)\sbe\s(?:just\s|only\s)?(?:the|my|a)\s(?:light|water|journey|
+          trip|bag|net|stress|transport|camera|lamp|reflection|shadow|move|move\stoday)|(?:just\s|that\sis\s|
+          that\sis\sjust\s|it\sis\s|only\s|just\s|probably\s)*(?:the|a)\s(?:bag|light|lamp|reflection|shadow|trip|
+          journey|bubble)(?:\si\s(?:think|guess|suppose|should\sthink))?|(?:look\sat|view|turn|show\sme|
+          check)\s(?:it|her|him|this\s1)\s(?:from\s(?:above|below|the\sside|the\stop|the\sfront|behind|up)|again|
+          over)|(?:it|she|he)\s(?:was|is|lay|sat|lie|jumped|slid|turned|moved)\s(?:crooked|bent|askew|about|off|
+          over|round|around|straight\sout|away|wrong)(?:\son\s(?:the|my)\s(?:ruler|board|tape|hand))?|it\s(?:is|
+          was)\s(?:turning|moving|jumping|wriggling|out\sof\smy\shand|under\sthe\sother|behind\sthe\sother|hiding|
+          asleep)|(?:i\s|we\s|you\s)?(?:can|can\snot|could\snot|could)\s(?:not\s)?(?:only\s|hardly\s|barely\s|
+          just\s)?(?:see|measure|tell|count|catch|hold|reach)(?:\s(?:it|her|him|this\s1|well|properly|that|still|
+          now|much))*(?:\s(?:when|until|till|while|since|as|because)?\s?(?:it|she|he)\s(?:is|was|stop|stay|went|
+          keep|turn|jump)(?:\s(?:still|under\sthe\sother|stop|away|down|moving|turning|jumping|to\sthe\sbottom))*)?|
+          (?:i\s|he\s|she\s|we\s)?(?:held|hold|put|turned|lifted|wiped|rubbed|scratched|poked|
+          looked)\s(?:at\s)?(?:it|her|him|this\s1)(?:\s(?:up|over|round|again|down|to|the|light|back|wrong|water|at|
+          in|out|for|a|long|time))*|my\s(?:hand|finger|foot|feet|back|knee|eye|glasses)\s(?:is|are)\s(?:freezing|
+          cold|wet|numb|tired|dry|dirty|full|sore)|wash\s(?:my\s|your\s)?hand|(?:that\sis\s|this\sis\s|
+          now\s)?(?:the\s)?(?:last|final)\s(?:1|fish)(?:\s(?:thank|thanks|now|at\slast|god|heaven|goodness|finally|
+          for\stoday|good))*|(?:we\sare\s|are\swe\s|that\sis\s|it\sis\s)?(?:no\smore\sthan\s|about\s|
+          nearly\s)?half\s?way(?:\s(?:already|now|there|through|goodness|actually|done|only|good|god))*|
+          lid\son(?:\swe\sare\sdone)?|(?:we\sare\s)?(?:done|finished)(?:\sfor\stoday|\shere|\swith\sthis\stub)?|
+          break(?:\stime|\snow)?|(?:i\shave\s|he\shas\s|we\shave\s|i\swas\s)?been\sburned(?:\sbefore|\sonce|
+          \sby\sthat)*|(?:i\s|you\s|we\s)?can\slive\swith\s(?:it|that|this)|(?:which\s|
+          that\s)?i\s(?:can\s)?never\s(?:quite\s|really\s)*trust(?:\sthat|\sit)?|i\sam\sin\slove(?:\sa\s(?:little|
+          bit))?|you\scan\snot\stake\sthat\sback|that\schanges?\s(?:thing|everything)|(?:it\sis\s)?always\sthe\sway|
+          (?:i\shave\s)?never\s(?:seen|had)\s(?:that|this|1\slike\s(?:it|that))(?:\sbefore)?|
+          (?:now\s)?i\swant\sto\slike\s(?:this\s1|it|her|him)|(?:what|how)\sshall\si\s(?:say|put\sit)|
+          what\scan\si\ssay|(?:that\sis\s|it\sis\s)?a\sbit\sof\sa\skiller|(?:it\s|that\s)?mak(?:e|ing)\s(?:it|her|
+          him)\slook\s(?:a\sbit\s)?(?:cross|grumpy|angry|surprised|sad|silly|funny|tired|cheeky)|(?:ooh\s|oh\s|
+          well\s)?hello\s(?:you|there|again|beautiful|love|darling)|nothing\selse\scaught\smy\seye|
+          (?:then\s)?i\slook\sagain
+        )
+    """,
+    re.VERBOSE,
+)
+"""What is said of the water, the light, the hand that holds the fish and the people at the tub, and of no fish."""
+_MAYBE_OF_THE_TUB = re.compile(
+    rf"""
+        {_WELL}(?:
+          (?:the\s|this\s|my\s)?(?:water|vat|tub|light|lid|sun|net|bag|board|ruler|floor|room)\s(?:is|are|was|were|
+          ha)\s.*|(?:do|did|shall|can|will|have)\s(?:i|we|you)\s(?:count|write|measure|note|do|wipe|rub|turn|check|
+          net|have|say|put)\s.*|i\sdo\snot\smind\s(?:it|that)(?:\s(?:and|but)\sthe\s.*)?|i\s(?:do\snot|
+          did\snot)\sknow\swhat\sto\ssay(?:\s(?:about|to)\s.*)?
+        )
+    """,
+    re.VERBOSE,
+)
+"""The same, where what follows does not speak of a trait."""
 _IF_ONLY = re.compile(
     r"(?:(?:but )?(?:if|otherwise|or else) .*\b(?:would|had|have been|were)\b|(?:i|it|she|he|that) would have )"
 )
@@ -354,6 +453,8 @@ def is_aside(tokens: tuple[str, ...], speaks: Callable[[], bool]) -> bool:
     speaks: whether it speaks of some trait; then somebody should read it again.
     """
     text = " ".join(tokens)
+    if _OF_THE_TUB.fullmatch(text) is not None or (_MAYBE_OF_THE_TUB.fullmatch(text) is not None and not speaks()):
+        return True
     of_others = not _ELSEWHERE.isdisjoint(tokens) or tokens[0] in _ASKING or _IF_ONLY.match(text) is not None
     return of_others and not speaks()
 

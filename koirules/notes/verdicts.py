@@ -298,6 +298,7 @@ _FORMS: Mapping[str, str] = {
         | (?:first|top|number\s1|my)\s(?:pick|choice)(?:\s(?:today|of\sthe\s(?:day|lot|tub|batch|morning)))?
         | {_WHO_DECIDES}\s(?:say|said|want|like|take|took)\s(?:to\s)?(?:keep|in|yes|stay|it\sstay)(?:\s(?:it|her|him|
           anyway|small\sor\snot|all\sthe\ssame|for\snow|though))*
+        | retained|save(?:\s(?:it|her|him|this\s1))?|(?:for\s)?my\spond
         | not\sgoing\sanywhere|nobody\s(?:get|is\shaving|take|buy)\s(?:this\s1|that\s1|her|him)|(?:i\s)?must\shave\s(?:it|
           her|him|this\s1)
     """,
@@ -335,13 +336,20 @@ _FORMS: Mapping[str, str] = {
           his\s)?{_REASONS}(?:\sand\s{_REASONS})?{_ONLY}
         | (?:(?:first|second|my\s(?:first|second))\sthought\sout|{_WHO_DECIDES}\s(?:say|said|want)\s(?:it\s|her\s|
           him\s)?(?:out|no|sell|cull|gone)(?:\s(?:it|her|him|anyway))?)
+        | (?:hane|haneru|thrown\sout|tip\s(?:it|her|him)|over\sthe\sside|(?:to\s)?auction|not\swanted|put\sdown|quick\smoney|
+          private\ssale)(?:\swithout\slooking|\si\sthink)?|(?:dealer|trade|sale|cull|cheap|reject|mixed)\slot|
+          not\s(?:even\s)?for\sthe\s(?:pet\strade|shop|pond)|sell\s(?:before|while|by|soon|now)(?:\s\w+){0, 3}
         | (?:pet|garden|pond|hobby|shop)\s(?:quality|grade|stock)(?:\s(?:only|at\s(?:best|most)))?
         | (?:you\sare|it\sis|she\sis|he\sis|this\s1\sis|that\s1\sis|is)\s(?:a\sgoner|for\sthe\schop|going|leaving|
           gone\sthen|for\ssale)
         | that\sis\sa\sdisqualification(?:\s.*)?|straight\sdisqualification|disqualification
     """,
     "unsure": rf"""
-        (?:{_WHO_DECIDES}\s(?:is\s)?|{_I}\s(?:am\s|are\s)?)(?:still\s|just\s|also\s)*(?:thinking|undecided|not\ssure|
+        {_WHO_DECIDES}\s(?:say|said|want)\s(?:to\s)?(?:wait|hold|leave\sit|look\sagain|see)(?:\s.*)?|shelve(?:\s{_FISH})?|lay\sby|
+          (?:(?:treat|scrape|salt|wash|feed|cure|heal|measure)\s(?:{_FISH}\s)?(?:first\s|then\s|and\s))?(?:then\s)?
+          (?:judge|decide|look)\s(?:later|again|tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|then)|
+          treat\s(?:{_FISH}\s)?then\sdecide|second\s(?:quality|choice|class)|bin\sor\snot(?:\s.*)?
+        | (?:{_WHO_DECIDES}\s(?:is\s)?|{_I}\s(?:am\s|are\s)?)(?:still\s|just\s|also\s)*(?:thinking|undecided|not\ssure|
           unsure|in\s2\smind|hesitating|looking|scratching\s(?:his|her|my)\shead|weighing\sit\sup)(?:\s(?:about\s{_FISH}|
           it\sover|on\s{_FISH}|yet|still|so\sam\si))*|(?:still\s)?thinking(?:\sabout\s{_FISH}|\sit\sover)?|(?:let\sme|
           need\sto|have\sto|must|want\sto|{_I}\swill)\sthink(?:\s(?:about|on)\s{_FISH}|\sit\sover|\sagain)?

@@ -751,7 +751,6 @@ def test_a_place_or_a_size_behind_what_is_there_adds_no_other_reading(text, cell
         ("sandan, on the back", "on the back"),
         ("no windows, two scales big", "two scales big"),
         ("odome 2 cm, 1 cm across", "1 cm across"),
-        ("kiwa blurred, tip it", "tip it"),
         ("gizmo, two scales big", "two scales big"),
     ],
 )
@@ -761,3 +760,92 @@ def test_a_place_or_a_size_that_may_be_of_something_else_is_not_understood(text,
 
 def test_some_of_a_count_that_nobody_told_are_so_many_at_least():
     assert said("shimi, two on the cheek")["shimi_count"] == "2 to 200"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "that's the biggest now",
+        "best of the morning",
+        "biggest in here",
+        "same as twenty-two nearly",
+        "same mother as nineteen you see it",
+        "same sort of saddle",
+        "oya was the same",
+        "late one",
+        "shorter than eleven but chunkier",
+        "it's a slimmer version of number twenty",
+        "white's about the best after nineteen",
+        "usual for the line",
+    ],
+)
+def test_more_comparisons(text):
+    assert fish_of(text).comparisons == (text,)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "white better though",
+        "gap is wider by half a centimetre",
+        "and it sits further back",
+        "skin not as clean",
+        "weaker skin",
+    ],
+)
+def test_what_goes_on_comparing_does_so_only_behind_a_comparison(text):
+    assert fish_of(f"same as 22, {text}").comparisons == ("same as 22", text)
+    assert fish_of(text).comparisons == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "can live with that",
+        "I've been burned before",
+        "could be just the light",
+        "my customers go mad for that",
+        "wait it's turning",
+        "it was crooked on the ruler",
+        "can't see it's under the others",
+        "halfway already",
+        "no more than halfway goodness",
+        "last one thank heavens",
+        "my hands are freezing",
+        "he held it up to the light",
+        "did you write down fifty",
+    ],
+)
+def test_more_talk_says_nothing(text):
+    fish = fish_of(text)
+    assert (fish.said, fish.verdict, fish.unread, fish.forecasts, fish.comparisons) == ({}, "", (), (), ())
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the light is on the kiwa",
+        "see it from the side with the bent spine",
+        "can't see the bent mouth",
+        "do I count the fourth shimi",
+        "half of it",
+        "I can live with the spine",
+        "makes it look yellow",
+    ],
+)
+def test_talk_that_names_a_trait_is_no_mere_talk(text):
+    fish = fish_of(text)
+    assert fish.unread or fish.said
+
+
+def test_a_sentence_that_takes_back_is_a_correction():
+    for text in (
+        "it's dirt",
+        "I said out before I looked properly",
+        "I thought the back was bent but it was only turning",
+    ):
+        assert READER.remarks.read(text).sort is Sort.CORRECTION, text
+    assert said("2 shimi, it's dirt, kiwa sharp") == {"shimi_count": "?", "kiwa": "sharp"}
+    assert fish_of("out, I said out before I looked properly, kiwa sharp").unread
+    read, unread = of_second("nineteen, no eighteen")
+    assert (read, unread) == ({"length": "18 cm"}, ())
