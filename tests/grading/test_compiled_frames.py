@@ -323,6 +323,7 @@ def test_a_long_column_is_seen_alike_with_numpy_and_without(
     values[40_000] = odd
     column = pl.Series(values, dtype=pl.Float64)
     given = [(column, False), (column, True), (pl.concat([column[:9], column[9:]], rechunk=False), False)]
+    monkeypatch.setattr(columnar_glances, "_PIECE", 9_000)  # several pieces, of which the last is short
     found = glances(given)
     assert len(columnar_glances._quick_ends(given[:1])) == (odd is not None and not isnan(odd))
     monkeypatch.setattr(columnar_glances, "_quick_ends", lambda _given: {})

@@ -18,6 +18,9 @@ TINY = 1e-20
 _STREAMED = 50_000
 """Longer columns are looked at in pieces by both cores; shorter ones are done before these have begun."""
 
+_PIECE = 100_000
+"""So many doubles stay near the processor while their least and their most is looked for."""
+
 
 @frozen
 class Glance:
@@ -80,11 +83,15 @@ def _quick_ends(given: list[tuple[pl.Series, bool]]) -> dict[int, tuple[Any, Any
     found: dict[int, tuple[Any, Any]] = {}
     if "numpy" not in sys.modules:
         return found
+    import numpy as np
+
     for number, (series, whole) in enumerate(given):
         plain = series.dtype.is_float() and not whole and series.null_count() == 0 and series.n_chunks() == 1
         if plain and len(series) > _STREAMED:
             values = series.to_numpy(allow_copy=False)
-            least, most = float(values.min()), float(values.max())
+            pieces = (values[start : start + _PIECE] for start in range(0, len(values), _PIECE))
+            ends = np.array([(piece.min(), piece.max()) for piece in pieces])
+            least, most = float(ends[:, 0].min()), float(ends[:, 1].max())
             if not isnan(least) and not isnan(most):
                 found[number] = (least, most)
     return found
