@@ -20,6 +20,10 @@ _SPLENDID = "excellent, perfect, superb, very good, great, faultless, cracking, 
 _STOUT = "(stocky|bulky|chunky|plump|chubby|fat|heavy|stout|stumpy|stubby|tubby|dumpy|podgy)"
 _LEAN = "(slim|slender|skinny|thin|lean)"
 _SIDE = "(left|right|one side|1 side)"
+_OF_THE_FRAME = (
+    *("outline", "build", "size_by_eye", "shoulders", "tail_stem", "back_line", "belly_shape", "body_symmetry"),
+    *("spine", "head_shape", "length", "weight", "sex"),
+)
 _SHOULDER = "(shoulder|kata|shoulder line|shouldered)"
 
 
@@ -123,13 +127,14 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             f"{BODY} (like|of) a dream, dream of a body, best body (|you could want|i have seen|you will see), (can "
             f"not|could not|hard to) fault the {BODY}, nothing to fault in the {BODY}, could not ask for a better "
             f"{BODY}, could not want a better {BODY}, {BODY} you would pay for",
-            "is good": "elegant fish, (|very|really|nice and) (well|nicely|beautifully) "
-            "(built|made|shaped|proportioned|put together|filled out|filled) (|fish|body), (body|shape) "
+            "is good": "(|very|really|nice and) (well|nicely|beautifully) "
+            "(built|made|shaped|put together|filled out|filled) (|fish|body), "
+            "(well|nicely|beautifully) proportioned (fish|body), (body|shape) "
             "(is|) (well|nicely|beautifully) (shaped|filled|filled out|proportioned|balanced|built), shapely, "
             "(good|nice|decent|fine) build, body in (|good) proportion, (i|) (like|love) (the|her|his) (body|"
             "shape|shape of her|shape of him|shape of it), (good|strong|nice) (hone|bone|bones), "
             "(happy|pleased) with the (body|shape), body runs nicely into the tail, (nice|good) line to the body, "
-            "promising body, (nice|good|lovely) clean body, elegant, tapers (|off|away) "
+            "promising body, (nice|good|lovely) clean body, tapers (|off|away) "
             f"(nicely|evenly|well|right|beautifully), (good|nice) {BODY} (on|to|about) (it|her|him|this one), "
             f"{BODY} is coming on (nicely|well|), {BODY} looks right, (good|nice|lovely|even) taper (|at the "
             "tail|to the tail|towards the tail|behind), taper (at|to|towards) the tail (is|) (good|nice|even|just "
@@ -139,6 +144,11 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "body like a potato, (a|) (|bit of a) potato (in the body|of a body|bodied)",
         },
         bare={"is poor": "balloon, like a balloon, round as a ball, like a ball, like a potato"},
+    ),
+    Spoken(
+        "outline",
+        after=_OF_THE_FRAME,
+        alone={"is good": "(|very|really|nice and) (well|nicely|beautifully) proportioned"},
     ),
     Spoken(
         "build",
@@ -332,16 +342,18 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "back_line",
         "back, back line, backline, top line, topline, line of the back, back from the side, back seen from the side",
         levels={
-            "humped": "humped, hollow, hunched, arched, sunken, bowed, sway, roach, camel, saddle shaped, dipped",
+            "at most uneven": "hollow, sunken, dipped",
+            "humped": "humped, hunched, arched, bowed, sway, roach, camel, saddle shaped",
             "uneven": "uneven, wavy, bumpy, lumpy, not (smooth|level|even|clean)",
             "smooth": "smooth, good, clean, even, level, nice, flat, fine, gently arched",
         },
         alone={
-            "is humped": "(hump|bump|dip) (|just) (behind|before|in front of) the (head|shoulder|dorsal), hump at "
+            "at most uneven": "dip (|just) (behind|before|in front of) the (head|shoulder|dorsal), (hollow|sunken) back",
+            "is humped": "(hump|bump) (|just) (behind|before|in front of) the (head|shoulder|dorsal), hump at "
             "the shoulder, humped, hunched, hunchback, hunchbacked, hunch back, hump, (hump|lump) (on|in) "
             "(the|its|her|his) (back|back line|backline), (a bit of a|) hump on (her|him|it), humpy back, "
             "lump on its back, humpback, humpbacked, (swayback|sway back|swaybacked), "
-            "(roach|camel|hunched|arched|hollow|sunken) back, like a camel, (big|deep|bad) (dip|hollow) in the back",
+            "(roach|camel|hunched|arched) back, like a camel, (big|deep|bad) (dip|hollow) in the back",
             "is uneven": "(slight|little|small|bit of a|shallow|hint of a|touch of a) (dip|hump|bump) (|in the "
             "back|on the back|in the topline|in the back line|behind the head|behind the shoulder|behind the "
             "dorsal|before the dorsal), (back|top) line not (quite|) (smooth|level), (bump|bumps) (in|on) the back, "
@@ -371,7 +383,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "got a bit of a belly, (she|he) has got a belly,  bit of a belly, full of food, (just|well) been fed, "
             "well stuffed",
         },
-        bare={"is hollow": "hollow, empty, tucked up"},
+        bare={"is hollow": "hollow, tucked up"},
     ),
     Spoken(
         "spine",
@@ -526,8 +538,8 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "fin_damage is none and fin_faults is none",
     ),
     SpokenTogether(
-        "no faults, no fault, no faults at all, nothing wrong at all, clean fish no faults, without fault, too small, too "
-        "bad really, one for the lot, well, as before, still the same, good fish, clean fish, nothing wrong with it, "
+        "no faults, no fault, no faults at all, nothing wrong at all, clean fish no faults, without fault, too "
+        "small, too bad really, one for the lot, well, as before, still the same, good fish, clean fish, nothing wrong with it, "
         "nothing wrong, otherwise fine, otherwise good, otherwise clean, fine otherwise, clean otherwise, good otherwise, "
         "nothing else, that is all, no problem, a pity, pity, shame, a shame, what a shame, sorry, lovely, lovely fish, "
         "nice fish, pretty, cute, charming, i like it, i like that, i like this, i like this one, do not like it, do not "

@@ -229,7 +229,7 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "straight_edged": "square, squared, straight edged, cut straight, angular, cornered, diamond, diamond "
             "shaped, like a (brick|stamp|box), boxy, blocky, squared off, (a|) straight (edge|line) (in|at the) front, "
             "like a diamond",
-            "ragged": "ragged, uneven, frayed, irregular, untidy, torn, messy, scruffy, jagged, lopsided, all over the "
+            "ragged": "ragged, uneven, frayed, irregular, untidy, torn, messy, scruffy, jagged, all over the "
             "place, scrappy, no shape, shapeless, crooked, like a spilled cup, misshapen, wobbly, no (real|) shape (to "
             "it|)",
             "split": "split, split in two, in two parts, double, parted, divided, broken, cut in two, in two (halves|"
@@ -365,8 +365,9 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         alone={
             "is none": f"cheeks {_FREE} (of red|), {_FREE} cheeks, no {_RED} (on|in|down on|anywhere on) (the|either|) "
             "(cheek|cheeks), nothing on the cheeks, neither cheek (is|) red",
-            "is (left_cheek, right_cheek)": "red cheeks, both cheeks (red|have it|covered|in red), cheeks (are|) (both|"
-            ") red, red on the cheeks (both|), red (on|down|over) both cheeks, cheeks both (have it|have red)",
+            "is (left_cheek, right_cheek)": "both cheeks (red|have it|covered|in red), cheeks (are|) both "
+            "red, red on the cheeks both, red (on|down|over) both cheeks, cheeks both (have it|have red)",
+            "count at least 1": "red cheeks, cheeks (are|) red, red on the (cheeks|cheek), (cheek|cheeks) hi",
             "count is 1": "1 cheek (is|) (red|covered), red (on|up|down|over) 1 cheek (only|)",
         },
     ),
@@ -483,7 +484,7 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         "maruten is yes and head_patch_shape is round",
     ),
     SpokenTogether(
-        "no other red, nothing else red, no red elsewhere, no more red, red nowhere else",
+        "no other red, no red elsewhere, no more red",
         "nothing",
     ),
 )

@@ -258,7 +258,7 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "from above|across here), (a|) thick (one|fish|koi), (good|nice) (thick|broad|wide|deep) (one|fish), (a|) (deep|"
             "big) (chest|belly and back), back (thick|full|good and broad|like a table|well filled), (thick|heavy|full|"
             "powerful|meaty) back, (broad|wide|thick) (on|over) top, (high|tall|deep) back, back (high|tall|deep|is high), "
-            "(high|deep) (bodied|in the back)",
+            "high bodied, deep (bodied|in the back)",
             "is slim or trim": f"(small|light) (frame|framed), {BODY} (small|light|fine), (on the|) light side in the "
             "body, (light|dainty|delicate|petite) (fish|one|thing|girl|lady)",
             "is thick_front": "(big|heavy|thick|broad|strong) in front (thin|weak|slim|narrow|nothing|little) (behind|at "

@@ -31,7 +31,8 @@ SAID_OF_HEALTH: tuple[Saying, ...] = (
         alone={
             "is well": "healthy looking, full of go, (good|great|healthy) appetite, fish are well, all well, (|strong and|"
             "looks|looking|all|nice and|seems) healthy, fish well, "
-            "(|bright and|nice and) lively, (|looks|looking|all|fish are all|all of them) fit, (|in) good "
+            "(bright and|nice and) lively, lively fish, "
+            "(|looks|looking|all|fish are all|all of them) fit, (|in) good "
             "(health|condition|nick), fit and (well|lively|active), fit as a fiddle, (strong|bright) and "
             "(lively|active), perfectly healthy, fighting fit, (|no) health (problems|issues) none, no health "
             "(problems|issues), nothing ill about it, clean bill of health, looks the picture of health, in good "

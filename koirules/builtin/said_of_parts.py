@@ -193,11 +193,12 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         "wound that "
         "healed), (|old) healed (wound|cut|scrape|sore|injury|scratch|knock|ulcer), mark of an old (wound|injury), "
         "(ulcer|sore|wound|cut|injury) (|is|has|all|nicely) (|now) healed (|up|over|well), "
-        "dent, old (wound|injury|knock|damage|mark), scarred, 傷",
+        "old (wound|injury|knock|damage|mark), scarred, 傷",
         anywhere=True,
         alone={
+            "includes nose": "dent (in|on) the (nose|snout)",
             "is none": "no (|old) (scar|scars|scarring) (|anywhere|at all), no old wounds, not a scar (|on "
-            "it|anywhere), free of scars, without scars, unscarred"
+            "it|anywhere), free of scars, without scars, unscarred",
         },
     ),
     Spoken(

@@ -6,7 +6,6 @@ Common practice, no source; wordings from memory.
 from __future__ import annotations
 
 from koirules.builtin.red_pattern import PATTERN
-from koirules.builtin.said_of_details import OF_RED
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 
 _OF_STEPS = {"hi_places", "white_gap_width", "joined_steps", "first_step_size", "last_step_size", "wrap_sides"}
@@ -618,7 +617,16 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
     ),
     Spoken(
         "balance",
-        after=OF_RED,
+        after=(
+            "steps",
+            "step_count",
+            "balance",
+            "interest",
+            "pattern_type",
+            "hi_front_share",
+            "hi_left_share",
+            "one_sided",
+        ),
         alone={"is good": "sits (nice|nicely|well|right|lovely) (on (her|him|it|the fish|the back)|)"},
     ),
     Spoken(

@@ -77,7 +77,8 @@ _PATCH = (
 SAID_OF_RED: tuple[Saying, ...] = (
     Spoken(
         "hi_tone",
-        f"{_RED}, tone, shade, hue, red tone, colour of the red, colour tone, shade of red, tone of red, 緋の色",
+        f"{_RED.replace(' plate, hiban', ' hiban')}, tone, shade, hue, "
+        "red tone, colour of the red, colour tone, shade of red, tone of red, 緋の色",
         levels={
             "yellow": "yellow, yellowish",
             "orange": "orange, orangey, light orange, persimmon, orangy, orange based, on the orange side, carrot, carroty, "
@@ -293,7 +294,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
                 "strong|deep|bright|red|vivid|intense|dark",
                 "stronger|deeper|brighter|redder|more intense|darker|livelier|more vivid",
             ),
-            "at least strong": "superb, lovely stuff, good stuff, high, very high, quality stuff, the real thing, the real "
+            "at least strong": "superb, lovely stuff, good stuff, quality stuff, the real thing, the real "
             "deal, quality, high quality, good quality, great quality, very good quality, top quality stuff, luscious, "
             "glorious, delicious, rich and even, dark, very dark, too dark, nearly too dark, almost too dark",
             "strong": "strong, bright, vivid, lively, brilliant, clear, intense, fiery, glowing, glow, on fire, like fire, "
@@ -313,7 +314,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "at least strong": "dark red, red dark, good red, nice red, lovely red, good colour, love the red, gorgeous "
             "colour, beautiful red, dark hi, colour good, rich red, rich colour, intense colour, great red, great "
             "colour, what a red, what a colour, superb red, superb colour, red to die for, some red on it, proper red, "
-            "good strong red, lovely colour, beautiful colour, i love that red, love that (red|colour|beni), what "
+            "good strong red, high colour, lovely colour, beautiful colour, i love that red, love that (red|colour|beni), what "
             "lovely (red|colour), i like the red, i like that red, i like the colour, gorgeous red, wonderful red, "
             "fantastic red, fantastic colour, wonderful colour, amazing red, amazing colour, excellent red, excellent "
             "colour, first class red, first class colour, quality red, top red, stunning red, stunning colour, good hi, "
@@ -351,7 +352,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
     Spoken(
         "fading_places",
         "fading, red fading, fading red, the red is fading, red fades, red is going, hi fading, hi breaking, red breaking, "
-        "hi breaking up, red gone pale, red going pale, red turned pink, red washed out, red thinning, red breaking up, "
+        "hi breaking up, red gone pale, red going pale, red turned pink, red thinning, red breaking up, "
         "thinning red",
         levels={
             "stem": "at the last patch, last patch, on the last patch, on the last step, at the last step, tail end, at the "

@@ -211,7 +211,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     Spoken(
         "ginrin_scales",
         "stray ginrin, shiny scale, sparkling scale, stray shiny scale, ginrin scale, stray ginrin scale, ginrin, "
-        "(glittering|glittery|sparkly|glinting|metallic|silver|silvery|mirror) scale, scale with a sparkle, scale that "
+        "(glittering|glittery|sparkly|glinting|metallic|silver|silvery) scale, scale with a sparkle, scale that "
         "sparkles, scale sparkles",
         alone={"is 0": "no ginrin, no ginrin scales, no stray ginrin, no shiny scales"},
         of_parts="all",
@@ -268,7 +268,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "excellent": "superb",
         },
         alone={
-            "is excellent": "favourite, my favourite, top fish, super fish, fantastic fish, outstanding fish, (excellent|"
+            "is excellent": "top fish, super fish, fantastic fish, outstanding fish, (excellent|"
             "superb|wonderful|amazing|magnificent|incredible|exceptional|top class|first class|world class|terrific|"
             "brilliant|stunning|gorgeous|perfect) (fish|koi|kohaku|animal)",
             "at least good": "(great|cracking|quality|smashing|belting|class|proper|high class|very good|really good|"

@@ -242,9 +242,13 @@ class Leaning:
         tokens, hedged = without(tokens_of(plain_numbers(text)), HEDGES)
         number = number_at(tokens, 0)
         rest = () if number is None else tokens[number.end :]
-        if number is None or number.unit is not None or not set(rest) <= _OF_THEM or hedged:
+        if number is None or number.unit is not None or not set(rest) <= _OF_THEM:
             return None
         noun, names = self.remarks.counted(last.text)
+        if hedged:
+            # `dots like pepper, maybe eight`: of them, or the length of the fish.
+            counted = any(isinstance(self.traits[name].kind, Count) for name in names)
+            return Remark(text, Sort.UNKNOWN) if counted and not rest else None
         counts = {name for name in names if isinstance(self.traits[name].kind, Count)}
         earlier = {found.trait: found.said for found in last.found}
         if not counts or not earlier.keys() & set(names):

@@ -29,6 +29,8 @@ from koirules.notes.talk import (
 from koirules.notes.tree import SKIPPED, compared
 from koirules.notes.verdicts import VERDICTS, WHOLE_VERDICTS, verdict_beside, verdict_of
 from koirules.notes.wishes import wished
+from koirules.standard.check.phrasing import meet
+from koirules.standard.parts import Said
 from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale
 from koirules.vocabulary.wordings import tokens_of
 
@@ -68,6 +70,18 @@ _ASKED = frozenset({("that",), ("there",), ("it",), ("this",), ("those",), ("the
 _NONE_OF_THEM = ("none", "of", "them")
 _HAVE = (("has",), ("have",), ("show",))
 """`none of them has any red in the tail`: no red in the tail."""
+_WOUNDS = frozenset(tokens_of("wound sore ulcer hole raw cut"))
+_THEM = (("them",), ("these",), ("those",))
+_MANY = frozenset(
+    tokens_of("a lot lots many some few half several quite more too good bunch couple 2 3 4 5 and but one")
+)
+_DO = (("have",), ("are",), ("is",), ("has",), ("show",), ("look",), ("got",), ("with",), ("had",), ("get",), ("run",))
+_RED_OR_BLOODY = frozenset(
+    words
+    for part in ("eye", "belly", "gill", "vent", "stomach")
+    for red in ("red", "pink")
+    for words in ((red, part), (part, red))
+)
 _CLAUSES = frozenset({"but", "so", "though", "and", "while", "whereas", "because"})
 _IN_CLAUSES = frozenset({Sort.TRAITS, Sort.NOTHING, Sort.FORECAST, Sort.COMPARISON})
 _MOST_REMEMBERED = 10_000
@@ -117,6 +131,10 @@ class RemarkReader:
             return Remark(shown, Sort.NO)
         if set(tokens) <= {"yes"}:
             return Remark(shown, Sort.UNKNOWN)  # whether the fish stays, or what was asked is so
+        if tokens[:2] == ("sick", "of") and not self._is_own(tokens):
+            return Remark(shown, Sort.NOTHING)
+        if self._of_many_fish(tokens) or tokens.count("here") > 1 or self._is_blood(tokens):
+            return Remark(shown, Sort.UNKNOWN, named=Scan(self.lexicon, tokens, False, shown).named())
         bare = without(tokens, ASIDES)[0]
         for words in dict.fromkeys((tokens, bare or tokens)):
             whole = self._whole(words)
@@ -129,6 +147,20 @@ class RemarkReader:
         if not bare or is_talk(tokens, self._says):
             return Remark(shown, Sort.NOTHING)
         return self._in_words(shown, tokens, before)
+
+    def _of_many_fish(self, tokens: tuple[str, ...]) -> bool:
+        """Whether a remark is of some fish of several, and nobody can tell which: `a lot of them have red lips`."""
+        start = next((at for at in range(len(tokens)) if tokens[at] == "of" and tokens[at + 1 : at + 2] in _THEM), None)
+        return start is not None and set(tokens[:start]) <= _MANY and tokens[start + 2 : start + 3] in _DO
+
+    def _is_blood(self, tokens: tuple[str, ...]) -> bool:
+        """Whether red may be of the pattern or of blood: `red eyes`. What the page itself says goes before."""
+        words = tuple(token for token in tokens if token not in SKIPPED)
+        return words in _RED_OR_BLOODY and not self._is_own(tokens)
+
+    def _is_own(self, tokens: tuple[str, ...]) -> bool:
+        """Whether the page itself has a phrase that a remark begins with."""
+        return any(hit.means is not None and hit.means.own for hit in self.lexicon.hits(tokens, 0))
 
     def _in_words(self, shown: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark:
         """A remark that is no phrase as a whole."""
@@ -285,6 +317,8 @@ class RemarkReader:
         if not scan.by_itself() and not scan.run():
             return Remark(shown, Sort.UNKNOWN, named=scan.named())
         found = tuple(scan.found)
+        if _contradicts_itself(found):
+            return Remark(shown, Sort.UNKNOWN, named=scan.named())
         verdict = "" if scan.verdict is None else scan.verdict
         if hedged or softened:
             found = tuple(self._hedged(each, hedged=hedged) for each in found)
@@ -294,6 +328,8 @@ class RemarkReader:
         trait = self.lexicon.traits[found.trait]
         if not hedged and not isinstance(trait.kind, Scale):
             return found  # `a bit to the left` is to the left
+        if hedged and found.trait == "health" and not _WOUNDS.isdisjoint(tokens_of(found.phrase)):
+            return evolve(found, said=None, hedged=True)  # `maybe a wound`: or a shadow, and the fish is well
         return hedge(found, trait, number_too=not found.hedged)
 
     def _softened(self, tokens: tuple[str, ...]) -> tuple[tuple[str, ...], bool]:
@@ -314,6 +350,19 @@ class RemarkReader:
         ):
             return tokens, False
         return softened(tokens)
+
+
+def _contradicts_itself(found: Sequence[Found]) -> bool:
+    """Whether words in one remark say of a trait what cannot both be: one of them is said of something else."""
+    said: dict[str, Said] = {}
+    for one in found:
+        if one.said is None:
+            continue
+        together = meet(said[one.trait], one.said) if one.trait in said else one.said
+        if together is None:
+            return True
+        said[one.trait] = together
+    return False
 
 
 def _starts(tokens: Sequence[str], at: int) -> bool:

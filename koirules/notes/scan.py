@@ -105,6 +105,8 @@ GENERAL = frozenset(
     {"hi", "red", "beni", "colour", "orange", "white", "black", "sumi", "head", "body", "skin", "eye", "shape"}
 )
 _OF_BODIES = frozenset({"long", "wide", "broad", "deep", "high"})
+_MERE_WORDS = (("fine",), ("ok",), ("okay",), ("well",), ("right",))
+_OF_THE_WHOLE = frozenset(tokens_of("body fish frame bodied"))
 _NEEDS_UNIT = frozenset({"odome_gap", "white_gap_width"})
 """Small lengths: `gap seven` is said of 7 mm, and a bare number would be 7 cm."""
 _SOME = {"few": (2, None), "several": (2, None), "couple": (2, 3), "some": (1, None), "many": (3, None)}
@@ -296,10 +298,12 @@ class Scan:
         named = next((hit for hit in hits if hit.names), None)
         if self.about and not negated and (best is None or (best.whole and not best.about)) and named is None:
             level = self.lexicon.level(self.tokens, at, self.about)
-            if level is not None and (best is None or level.end >= best.end):
+            if level is not None and (best is None or level.end >= best.end) and not self._is_a_mere_word(at):
                 best = level
         if best is not None and hits and hits[0].names and hits[0].end == best.end:
             best = None  # `white gap at the shoulder` has a name of its own
+        if best is not None and negated and self.negation == "without" and not best.whole and len(best.about) > 0:
+            return None  # `without the head patch a good nidan`
         if best is not None and (named is None or named.end <= best.end) and not self._measured(named, best):
             self.about = best.about or self._names_within(at, best)
             if not negated:
@@ -317,6 +321,10 @@ class Scan:
         if negated:
             return None
         return self._some(at) or self._sized(at)
+
+    def _is_a_mere_word(self, at: int) -> bool:
+        """Whether a word of praise is the last one behind a phrase, and may be said to anybody: `pattern's a stripe, fine`."""
+        return self.found != [] and self.tokens[at:] in _MERE_WORDS
 
     def _is_a_level(self, at: int, end: int) -> bool:
         """Whether words are a level of some trait, and need its name beside them."""
@@ -484,6 +492,13 @@ class Scan:
             return False  # bodies are measured in cm: `8 mm wide` is said of a mark
         if name in _NEEDS_UNIT and number.unit is None and _is_even(number):
             return False
+        if (
+            name in {"depth", "width"}
+            and wording in _OF_BODIES
+            and _OF_THE_WHOLE.isdisjoint(self.tokens)
+            and not self.found
+        ):
+            return False  # `two centimetres deep`: a notch or a patch
         if bare_share and (wording or (number.low is not None and 0 < number.low < 1)):
             return False  # `four reds` are patches
         if name == "length" and wording in _OF_BODIES and not self._is_of_a_body(number):

@@ -240,6 +240,9 @@ _OF_ANOTHER = re.compile(
     """,
     re.VERBOSE,
 )
+_FAVOURITE = re.compile(
+    r"(?:(?:this|that|it|she|he) is )?(?:my |the |a )?(?:new )?favourite(?: 1| one| fish)?(?: so far| yet| today)?\Z"
+)
 _THAN_ALL = re.compile(
     r"(?:(?:it|she|he|this 1|that) is |really |much |far |a lot |a bit |lot |bit |even |clearly )*\w{3,}er than "
     r"(?:the )?(?:rest|other|most)(?: of them)?\Z"
@@ -271,7 +274,13 @@ def is_comparison(tokens: tuple[str, ...], *, after: bool) -> bool:
         before = frozenset(text[: found.start()].split())
         # Of a pair: `left eye smaller than the other`.
         return not (re.search(r"\b(?:other|1)", found.group()) and before & _PAIRED)
-    if _MOST.search(text) or _THAN_ALL.match(text) or _MOST_OF_ALL.match(text) or _OF_ANOTHER.match(text):
+    if (
+        _FAVOURITE.match(text)
+        or _MOST.search(text)
+        or _THAN_ALL.match(text)
+        or _MOST_OF_ALL.match(text)
+        or _OF_ANOTHER.match(text)
+    ):
         return True
     if not after:
         return False

@@ -204,7 +204,7 @@ _OF_ANOTHER_SENSE = frozenset(
     spread(
         """
             look out, watch out, see out, come out, come in, sell well, keep still, hold still, keep well, hold there, on me,
-            on you, on us, keep quiet, keep there, enough shop
+            on you, on us, keep quiet, keep there
         """
     )
 )
@@ -419,7 +419,7 @@ def _means_more(tokens: tuple[str, ...]) -> bool:
     """Whether words that say nothing elsewhere make another thing of a verdict: `keep the net`, `look out`, `sells well`."""
     if tokens[:1] in _ASKING and tokens[1:2] in _ASKED:
         return True
-    if tokens[:1] in _OTHERS and tokens[1:2] == ("would",):
+    if (tokens[:1] in _OTHERS and tokens[1:2] == ("would",)) or "enough" in tokens:
         return True
     return any(
         (first in _OF_THINGS and second in _ARTICLES) or (first, second) in _OF_ANOTHER_SENSE
