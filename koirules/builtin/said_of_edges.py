@@ -302,7 +302,8 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             "blurred": "boke, bokete, bokashi, amai, nashi, jaggedy, melting, melt, oozing, ooze, wobbly, vague, cloudy, "
             "hazy, faint, watery, uncertain, all fuzz, bitty, spongy, fluffy, furry, furry looking, like (a|an|) "
             f"{_SPILT}, like a cloud, like fog, in a fog, unreadable, nowhere, all gone, mushy, like it was cut with a "
-            "fretsaw, cut with a fretsaw, cut with a blunt knife, cut with blunt scissors",
+            "fretsaw, cut with a fretsaw, cut with a blunt knife, cut with blunt scissors, chewed, nibbled, eaten away, "
+            "eaten, gnawed",
             "at most fair": "rough, roughish, not in, not in yet, not yet, not set yet, not tight, not tight yet, half in, "
             "want work, need work, need time, need more time, pinkish",
             "fair": "okay ish, ok ish, normal, usual",
@@ -321,7 +322,7 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             "clean), no bleeding, (each|every|all) (step|steps|patch|patches) (ends|end|stops|stop|finishes|finish|cut|"
             "are cut) (clean|cleanly|sharp|sharply|crisply|neatly|crisp), clear cut (at the rear|behind|at the back), "
             "(red|patches|it) clear cut, (nice|good|lovely|real|) (crisp|clean|sharp|neat|tidy) finish (to|on|at) the "
-            "edges",
+            "edges, (patches|red|all|steps) (all|) with (hard|sharp|crisp|clean) (outlines|edges|borders)",
             "is razor": f"{_LIKE_CUT}, (like|as if|as though) (a|) {_STUCK_ON}, sharp (like|as if) cut, as if cut out, "
             "(like|as if|as though) (it was|they were|it is|) cut (out|out of paper|from paper|with a knife|with "
             "scissors), cut like paper, like cut paper",
@@ -336,7 +337,7 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
             "the back|at the sides), no (proper|real|clear|clean) (edge|line|border|kiwa) (on|along|down) the (left|"
             "right|left side|right side|side|last step|last patch), (it|red|beni|hi) (bleeds|is bleeding|runs) (a bit|a "
             "little|) (on|at|along) the (left|right|sides|side|last step|last patch), (last|first|second|third|rear|"
-            "back) edge a (mess|smear|smudge|blur)",
+            "back) edge a (mess|smear|smudge|blur), (blurry|fuzzy|woolly) everywhere",
             "at most fair": f"not (clean|crisp|tidy|tight) (on|at|round) the {_EDGES}, (edges|edge|kiwa) (let|lets) it "
             "down, (wants|needs|could do with) (sharpening|tightening|some sharpening|some edge)",
         },
@@ -370,19 +371,21 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
         alone={
             "at least 2": "sashi (goes|runs|reaches|is|) (too|very|rather|quite) (far|far back|deep|wide|long), (too much|a "
             "lot of|lots of|plenty of) (blush|shading|pink) (in front|at the front), sashi a mile (long|wide|deep), too "
-            "much sashi, far too much sashi, way too much sashi",
+            "much sashi, far too much sashi, way too much sashi, sashi (half|a third of|a quarter of) (a|the) (patch|"
+            "step) (long|deep|)",
             "above 0": "(still|) (some|a bit of|a trace of|a touch of) sashi (left|there|showing|to close|to come|), sashi "
             "(still|) (there|in|left|visible|to close|showing|present), (nice|lovely|soft|a soft|) (blush|shading|"
             "shade|pink) (in front|at the front|under the white|at the front edge), (red|hi) (shows|showing|shining|) "
             "(under|through) the white (in front|at the front), white over red (in front|at the front), (that|with "
             f"that|a) blush under the white, {_FRONT} (is|) (shaded|pink|pinkish|soft pink|blurry|blurred), shaded "
             "front edge, (shaded|pink|blurry) front edges, (shaded|pink|pinkish|soft pink|blurry|blurred) (in front|at "
-            "the front)",
+            "the front), (blurry|blurred|fuzzy|woolly|pink) (at|in) the front of (each|every|the|all) (first|second|"
+            "third|last|) (patch|step|plate), red front edge (is|looks|) (smudgy|smudged|blurry|fuzzy)",
             "is 0": "sashi nashi, not a scale of sashi",
             "at most 1": f"(red|patches|steps|) (sharp|crisp|clean|cut) (in front|at the front), {_FRONT} (is|) (sharp|"
             "crisp|clean|short|tight|closed|neat|tidy|good|fine|nice), (sharp|crisp|clean|neat|tidy|tight) (in front|at "
             "the front|front edge|front edges), (good|nice|neat|fine) (short|tight|narrow|small) sashi, short (and|) "
-            "(neat|tidy|clean|even) sashi",
+            "(neat|tidy|clean|even) sashi, sashi (modest|moderate|restrained|discreet)",
         },
         bare={"above 0": "sashi, sashi there"},
         of_parts="all",
@@ -393,7 +396,8 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
         alone={
             "at most fair": wished(
                 "edges|kiwa|edge|borders|all edges|back edges", "sharper|crisper|cleaner|tighter|harder|clearer"
-            ),
+            )
+            + ", (red|hi|beni) (is not|not) (finished|set|closed|sharp|settled) at the edges",
         },
     ),
     Spoken(

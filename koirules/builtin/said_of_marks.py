@@ -75,7 +75,9 @@ SAID_OF_MARKS: tuple[Saying, ...] = (
             "(scales|spots|dots|flecks|bits) (of red|of hi|of beni|) (all over|everywhere|around the edge|round the "
             "edge|around the edges|along the edge|about|here and there), (like|as if|as though|looks like) (somebody|"
             "someone|they) (sneezed|flicked|dropped|spilled|threw) (paprika|red paint|ketchup|chilli|red pepper) (at "
-            "it|on it|over it|), (spots like|spots look like) " + _LIKE_POX,
+            "it|on it|over it|), (spots like|spots look like) "
+            + _LIKE_POX
+            + ", (speckles|specks|spots|dots|flecks) like (paprika|measles|red pepper|chicken pox)",
             "is 0": "tobihi nashi, no (red dots|dots|spots|flecks|splashes) in the white, white (clear|clean|free) of (red|"
             "stray red|dots|tobihi|red scales), nothing stray, no (loose|stray|odd|flying) (bits|dots|spots|scales|red) "
             "(anywhere|at all|in the white|), not a (stray|loose|red) (dot|scale|spot|fleck) (in the white|anywhere|)",

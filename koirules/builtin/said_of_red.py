@@ -310,7 +310,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "is pale": "pale, almost pink, washed out, faded colour, washed out colour, washed out red, pale red, pink red, "
             "more pink than red, pink rather than red, pink not red, no colour to speak, no strength in the red, no "
             "strength in the colour, no life in the red, no life in the colour, all washed out, on the pale side",
-            "is deep": "lovely deep red, a deep red, deep colour, deep red",
+            "is deep": "lovely deep red, a deep red, deep colour, deep red, (red|beni|hi|) deep (not|but not|without being) "
+            "dark",
             "at least strong": "dark red, red dark, good red, nice red, lovely red, good colour, love the red, gorgeous "
             "colour, beautiful red, dark hi, colour good, rich red, rich colour, intense colour, great red, great "
             "colour, what a red, what a colour, superb red, superb colour, red to die for, some red on it, proper red, "
@@ -406,7 +407,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             f"red) (of|like) (a|an|) {_LIKE_ORANGE}, salmon red, salmon pink red, peach red, (warm|burnt|dark) orange, "
             "orange toned, (more|rather) orange than (red|true red|i like), goldfish (red|orange|colour), (bit|touch|"
             "shade|tad) (too|) orange, more (pumpkin|carrot|orange|goldfish) than (tomato|red|blood), more (kaki|"
-            "persimmon) than red, (leaning|tending|verging|bordering) (to|towards|on) (orange|kaki|persimmon)",
+            "persimmon) than red, (leaning|tending|verging|bordering) (to|towards|on) (orange|kaki|persimmon), (colour|"
+            "red|hi|beni|tone) (is|) (more|rather|mostly) orange, orange base (coming|showing|shining) (up|) (through|)",
             "is orange_red": "orangey red, orangy red, (rust|rusty) (red|colour|coloured), (red|hi|beni|colour) with (a|"
             "some|) (hint|touch|bit|tinge|tint|trace|shade|dash) of (orange|yellow) (in it|), (red|hi|beni) with (some|"
             "a bit of) orange in it, (hint|touch|bit|tinge|trace) of orange in (the|that) (red|hi|beni), a bit brown, "
@@ -472,7 +474,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             f"thinner) {_AT} {_PLACE} than (anywhere else|the rest of it|on the rest), (patchy|blotchy|uneven) (on top|"
             f"on the back|in places|behind|in front), mottled like a strawberry, {_COLOUR_ITSELF} (comes|comes out|"
             f"turns|falls off|drops) {_A_BIT} {_OTHER_SHADE} {_AT} {_PLACE}, (darker|lighter|paler|stronger|weaker|"
-            f"deeper) (on|at) {_PLACE} than {_PLACE}",
+            "deeper) on the (head|shoulder|shoulders|back|body|first step|first patch|last step|last patch) than the "
+            "(head|shoulder|shoulders|back|body|first step|first patch|last step|last patch|rest)",
             "at most fair": "(light|pale|weak|faded|washed out|pink|faint|paler|lighter|weaker) (spot|patch|place|bit|area|"
             "zone|cloud|scale) (in|on|within) (the|) (red|beni|hi|colour|plate|last step|last patch|second step|second "
             "patch|first step|first patch|shoulder patch|head patch|saddle), not (quite|perfectly) even in (tone|"
@@ -517,7 +520,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "(step|patch) (is|) (a bit|rather|very|too|) thin in (the red|colour|the beni), poor depth of (red|colour|"
             "beni), (red|beni) (a bit|rather|) see through, (skinny|stretched|flimsy|mean|thin) (red|beni|hi), (scales|"
             "scale edges|koke) (peep|peeps|show|shows|grin|come) through (on|in|along) the (edges|sides|edge|last step|"
-            "last patch|back|shoulder|tail) (of each step|of each patch|)",
+            "last patch|back|shoulder|tail) (of each step|of each patch|), (you|i|) (can|could) see every scale edge, "
+            "every scale edge (shows|showing|visible)",
             "at most fair": "(thin|bare|worn) (spot|place|patch|bit|area) (in|on) the (red|beni|hi|plate|saddle|last step|"
             "last patch), " + short_of("thick|dense", "thicker|denser"),
         },
@@ -573,7 +577,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         },
         bare={
             "at least strong": "vivid, fiery, blazing, very red, really red, so red, nice and red, good and red, properly red",
-            "is pale": "anaemic, washed out, faded, bleached, rosy, rosy rather than red",
+            "is pale": "anaemic, washed out, faded, bleached, rosy, rosy rather than red, pale pink, pale pink everything, "
+            "pale pink all over",
         },
         of_parts="all",
     ),
@@ -608,7 +613,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "(left|right|side|left side|right side|gill|gills|back|belly|flank|shoulder|tail|), (orange|red) (dust|dusting|"
         "freckling|speckling|blush) (in|on|over) the white, (late|second|secondary|new|thin) red (trying to come|trying to "
         "come through|wanting to come|breaking through|pushing through) (through|) (on|in|at) (the|) (flank|white|side|"
-        "belly|back|left|right|shoulder), (faint|slight|weak|light|pale|thin) (secondary|niban|second) (red|hi|colour|)",
+        "belly|back|left|right|shoulder), (faint|slight|weak|light|pale|thin) (secondary|niban|second) (red|hi|colour|), "
+        "(secondary|niban|second) (hi|red|) along the (left|right|) (lateral line|flank|side|belly)",
         alone={
             "is no": "no (secondary|niban) (stuff|red|hi|colour|) (at all|anywhere|yet|in the white|), nothing secondary"
         },

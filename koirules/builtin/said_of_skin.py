@@ -462,7 +462,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "at most fair": "rough, rough looking, roughish, coarse, coarse looking, grainy, gritty, bumpy, sandpapery, "
             "arai, dry looking, on the rough side, on the dull side, on the dry side, on the coarse side, could be "
             "(shinier|better), needs polish, dullish, thick and dull, could do with a bit more life, could do with more "
-            "life, wants more life, needs more life, needs some life, could do with some life",
+            "life, wants more life, needs more life, needs some life, could do with some life, washed, washed out, a "
+            "bit washed",
             "dull": "matte, leathery, dusty, dusty looking, floury, nashi, flattish, dried out, papery, like (a|an|) "
             f"{_LIKE_LEATHER}, as (paper|cardboard|leather|sandpaper), like (it is|it has been|it was) dusted with "
             "flour",
@@ -490,8 +491,9 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "i like) (about (it|her|him)|on (it|her|him)|), skin underneath is (good|fine|nice), good skin (under|"
             "underneath) (it|that|), (glows|gleams|shines|glitters) (under|in) the (lamp|light|sun), (you can see|see) "
             f"(the|that|its) {_SHINE} from (the door|here|over there|across the yard), (nice|good|lovely|real) "
-            "(lacquer|varnish|glaze) (on|to) (it|her|him|this one|the skin), (1 of|among) the (better|best|"
-            "nicer|finer) skins",
+            "(lacquer|varnish|glaze) (on|to) (it|her|him|this one|the skin), (1 of|among) the (better|best|nicer|finer) "
+            "skins, (a|) (shiny|glossy|gleaming) (1|little thing|little fish), (teri|tsuya) (comes|coming) from "
+            "(underneath|within|inside|below|deep down), (gleam|gleams|glow|glows|shine|shines) like (a|) (wet|) shell",
             "at most fair": "(rough|coarse|grainy|gritty|sandpapery|arai) (looking|) (skin|hada), hada arai, (skin|hada|"
             "texture) (is|) (a bit|a touch|a little|rather|slightly|) (rough|coarse|grainy|gritty) (looking|to look at|"
             "), (lacks|short of|wants|needs) (some|a bit of|) sparkle",
@@ -588,7 +590,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "ripeness, maturity, shiage",
         levels={
             "finished": "mature, ripe, fully ripe, fully mature, well finished, nicely finished, properly finished, "
-            "beautifully finished",
+            "beautifully finished, baked, cooked, baked already",
             "early": "immature, unripe, raw, still raw, nowhere near, young",
         },
         alone={

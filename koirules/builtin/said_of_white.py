@@ -127,11 +127,12 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
         levels={
             "snow": f"like (a|an|) {_LIKE_SNOW}, as {_LIKE_SNOW}, white as (a|an|) {_LIKE_SNOW}, white like (a|an|) "
             f"{_LIKE_SNOW}, whiter than white, that hurts the eyes, pure snow, whitest, egg white, wet snow, snow like, "
-            "rice white, very very white, brilliant white, milky deep, like fresh plaster, like plaster, like whitewash",
+            "rice white, very very white, brilliant white, milky deep, like fresh plaster, like plaster, like "
+            "whitewash, like a plate, like a dinner plate, like a china plate",
             "cream": f"like (a|an|) {_LIKE_CREAM}, rather cream than white, more cream than white, cream rather than white, "
             "magnolia, tea coloured, milk tea, champagne, straw, oatmeal, usual, normal, reasonable",
             "yellow": f"kiiro, kiiroi, too yellow, yellow (like|as) (a|an|) {_LIKE_YELLOW}, like (a|an|) {_LIKE_YELLOW}, "
-            "jaundiced, nicotine stained, mustard, straw yellow, very yellowish",
+            "jaundiced, nicotine stained, mustard, straw yellow, very yellowish, ki",
             "at most white": f"like (a|an|) {_LIKE_GREY}, greyed, not really white, not there yet, not white yet, not "
             "special, not what i want, blueish tinge, blue tinge, sallow, weakish, could be whiter",
             "at least white": "kirei, evenly good, ok and clean, (clean|good|white) and thick, with no cast, has no cast, "
@@ -205,7 +206,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "(slight|faint|weak) (yellow|cream|yellowish) (cast|tinge|tint|tone) (on|in|over|at) the (crown|head|nose|"
             "face|forehead), head (is|) (whitening|clearing) (up|) (nicely|well|)",
             "is clear": "(head|nose|face) (already|now|) (clear of yellow|free of yellow|clear in colour), no yellow (on|"
-            "at|round|about) the (head|nose|face|eyes), head skin (clear|clean)",
+            "at|round|about) the (head|nose|face|eyes), head skin (clear|clean), head (is|) clean white (with no "
+            "yellow|no yellow|without yellow)",
         },
     ),
     Spoken("shiroji", alone={"at most white": wished("white|shiroji|ground", "whiter|cleaner|purer|brighter|thicker")}),

@@ -58,6 +58,11 @@ _BESIDE = frozenset(
     tokens_of("fin gill cover plate pectoral pec eye cheek nose mouth lip nostril lateral tail belly side line")
 )
 """What a part is beside; on a fin is no part of the body."""
+_NUMBERED = frozenset({"step", "patch", "plate"})
+_STEP_NUMBERS = frozenset("12345")
+_COUNTED = frozenset({"scale", "row", "mm", "cm", "%", "g", "kg", "to", "or"})
+_ORDINALS = frozenset({"first", "second", "third", "fourth", "fifth", "last"})
+"""`kiwa soft second step`, as those who say little say it."""
 _TO = (("the",), ("every",), ("each",), ("all",))
 _HAS = frozenset({"has", "have", "got", "with", "show", "shows", "is", "are", "a"})
 _THROUGHOUT = sorted(
@@ -212,7 +217,8 @@ def _one_part(tokens: Sequence[str], start: int, parts: Collection[str]) -> int:
         at += 1
     aside = max((len(words) for words in _ASIDE if tuple(tokens[before : before + len(words)]) == words), default=0)
     at = max(at, before + aside)
-    if at == before:
+    step = at + 1 < len(tokens) and tokens[at] in _ORDINALS and tokens[at + 1] in _NUMBERED
+    if at == before and not step:
         return end
     if parts is _OF_A_FAULT:
         named: Collection[str] = parts
@@ -226,8 +232,16 @@ def _one_part(tokens: Sequence[str], start: int, parts: Collection[str]) -> int:
     ):
         at += 1
         if tokens[at - 1] in named:
+            at += tokens[at - 1] in _NUMBERED and _is_its_number(tokens, at)
             end = max(at, end)
     return end
+
+
+def _is_its_number(tokens: Sequence[str], at: int) -> bool:
+    """Whether the number of a step stands here, and no number of scales: `on step | 2`."""
+    if at == len(tokens) or tokens[at] not in _STEP_NUMBERS:
+        return False
+    return at + 1 == len(tokens) or tokens[at + 1] not in _COUNTED
 
 
 def past_everywhere(tokens: Sequence[str], start: int) -> int:

@@ -113,6 +113,13 @@ def test_an_aside_by_itself_says_nothing(text):
 @pytest.mark.parametrize(
     ("text", "reading"),
     [
+        ("kiwa soft second step", {"kiwa": "blurred"}),
+        ("kiwa sharp on step two", {"kiwa": "sharp"}),
+        ("sashi on step 2 two scales", None),
+        ("sashi deep only second step", None),
+        ("sandan second step small", {"steps": "sandan", "small_patches": "few"}),
+        ("not a strong red", {"hi_strength": "pale or fair"}),
+        ("not a beauty", {"presence": "plain or nice"}),
         ("slightly cooler red this one", {"hi_tone": "purple_red"}),
         ("kiwa soft this one", {"kiwa": "blurred"}),
         ("sashi nashi", {"sashi_depth": "0"}),
