@@ -83,17 +83,14 @@ def _quick_ends(given: list[tuple[pl.Series, bool]]) -> dict[int, tuple[Any, Any
     found: dict[int, tuple[Any, Any]] = {}
     if "numpy" not in sys.modules:
         return found
-    import numpy as np
-
     for number, (series, whole) in enumerate(given):
         plain = series.dtype.is_float() and not whole and series.null_count() == 0 and series.n_chunks() == 1
         if plain and len(series) > _STREAMED:
             values = series.to_numpy(allow_copy=False)
             pieces = (values[start : start + _PIECE] for start in range(0, len(values), _PIECE))
-            ends = np.array([(piece.min(), piece.max()) for piece in pieces])
-            least, most = float(ends[:, 0].min()), float(ends[:, 1].max())
-            if not isnan(least) and not isnan(most):
-                found[number] = (least, most)
+            ends = [(float(piece.min()), float(piece.max())) for piece in pieces]
+            if not any(isnan(least) for least, _ in ends):
+                found[number] = (min(least for least, _ in ends), max(most for _, most in ends))
     return found
 
 
