@@ -345,7 +345,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "at most uneven": "hollow, sunken, dipped",
             "humped": "humped, hunched, arched, bowed, sway, roach, camel, saddle shaped",
             "uneven": "uneven, wavy, bumpy, lumpy, not (smooth|level|even|clean)",
-            "smooth": "smooth, good, clean, even, level, nice, flat, fine, gently arched",
+            "smooth": "smooth, good, even, level, nice, flat, fine, gently arched",
         },
         alone={
             "at most uneven": "dip (|just) (behind|before|in front of) the (head|shoulder|dorsal), (hollow|sunken) back",

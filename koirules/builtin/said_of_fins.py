@@ -343,5 +343,16 @@ SAID_OF_FINS: tuple[Saying, ...] = (
             "had a nibble|in tatters|in shreds|in a state|a mess)"
         },
     ),
+    Spoken(
+        "fin_damage",
+        anywhere=True,
+        alone={
+            "includes tail": "tail (has|had|has had|with) (a|) (bit of a|little|small|) (chew|nibble|bite|knock|tear|nick|"
+            "split|rip) (at|in|on|near|) (the (top|bottom|tip|edge|end)|), (a|) (small|little|big|slight|tiny|clean|) (tear|"
+            "split|nick|rip|notch|bite) (in|at|on) the (tail|tail fin) (at|in|on|near) the (top|bottom|tip|edge|end|"
+            "middle), (a|) (small|little|big|slight|tiny|clean|) (tear|split|nick|rip|notch|bite) (at|in|on) the (top|"
+            "bottom|tip|end) of the (tail|tail fin)"
+        },
+    ),
 )
 """What is said of fins."""

@@ -301,7 +301,7 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "(up front|in front|), bull (necked|shouldered), (thick|strong|broad|full) necked, (broad|wide|thick|full|"
             "strong) (round|behind|by|just behind) the (gills|gill covers|head|neck), (broad|wide|thick|full) at the (gills|"
             "gill covers|neck), (it|she|he|this one) has (the|some|proper|real) shoulders, kata (there|already|ari)",
-            "is weak": "(weak|thin|narrow|pinched|slim|nothing) (up|in) front, (thin|narrow|weak|pinched|bottle) necked, no "
+            "is weak": "(thin|narrow|weak|pinched|bottle) necked, no "
             "(neck|front), (thin|narrow|weak|pinched) (round|behind|by|just behind) the (gills|gill covers|head|neck), "
             "(falls in|goes in|nips in|dips in|drawn in|caves in|sunken) (just|) behind the (head|gills|gill covers), no "
             "kata, kata nashi",
@@ -722,6 +722,28 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
         alone={
             "is bent": "(tail|rear|rear end) (kinked|bent|twisted|crooked) (to the|) (left|right|up|down|1 side), (fish|it|"
             "she|he) (is|lies|) (bent|crooked|curved) (in|into|like) (a|an|the) (c|s|bow|middle|curve|arc)"
+        },
+    ),
+    Spoken(
+        "build",
+        alone={
+            "is heavy": "(bone|bones|frame) (is|are|) (heavy|big|massive|thick), (bags|loads|oodles|tons|buckets) of "
+            "(volume|bulk|body|beef|meat|girth)"
+        },
+    ),
+    Spoken(
+        "outline",
+        alone={
+            "at least good": f"{BODY} (is|) (coming along|shaping up|developing|filling out) (nicely|well|beautifully|just "
+            f"right|as it should|), (nice|good|lovely|beautiful) (lines|shape) (on|to) (that|this|the) {BODY}"
+        },
+    ),
+    Spoken(
+        "tail_stem",
+        alone={
+            "is thin": "(thin|narrow|skinny|pinched|weak) behind the (fin on the back|back fin|top fin|fin on top|dorsal "
+            "fin), (gets|goes|is) (thin|narrow|skinny) (behind|after) the (fin on the back|back fin|top fin|fin on top|"
+            "dorsal fin)"
         },
     ),
 )

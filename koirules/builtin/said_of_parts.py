@@ -542,5 +542,14 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
             "(unscathed|no old damage)"
         },
     ),
+    Spoken(
+        "gill_cover_faults",
+        anywhere=True,
+        alone={
+            "count is 1": f"1 of the {_GILL} (does not|not) (sit|lie|lying|sitting) (flat|right|tight|straight|properly), 1 "
+            f"of the {_GILL} (is|) (short|curled|bent|open|folded|lifting|sticking out|a bit short|a bit curled|a bit open)",
+            "count at least 1": f"{_GILL} (does not|not) (sit|lying|sitting) (flat|right|tight|straight|properly)",
+        },
+    ),
 )
 """What is said of the parts of a fish, and of what is wrong with them."""
