@@ -53,6 +53,7 @@ _DIRTY = (
     "grimy|dingy)"
 )
 _PINK = "(a bit|a little|a touch|slightly|rather|quite|all|) (pink|pinkish|reddish|flushed|reddened|red|blushed|blushing|rosy)"
+_FLUSHED = _PINK.replace("|red|", "|")  # `red on the tail root` is said of the pattern
 _TRIP = "(trip|bag|bags|net|netting|move|travel|transport|journey|stress|handling|sorting|drive|van|box|tub|catching)"
 
 SAID_OF_SKIN: tuple[Saying, ...] = (
@@ -532,7 +533,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "sides|side|back|shoulders|shoulder|white|skin|belly|head), (brownish|greyish|yellowish|dirty) (smear|"
             "smudge|stain|blotch|patch) (on|over|along|across) the (left|right|) (shoulder|side|flank|back|head|white), "
             "(some|a bit of|a little|) (dirt|muck|grime) (in|on) the (white|skin|shiroji)",
-            "at most fair": f"{_PINK} (on|at|along|round|under|near|by|all over|all along) the (belly|underside|vent|tail "
+            "at most fair": f"{_FLUSHED} (on|at|along|round|under|near|by|all over|all along) the (belly|underside|vent|tail "
             f"root|root of the tail|body|chin|throat|fin roots|fin joints|gills), {_PINK} (from|after|off) (the|) "
             f"{_TRIP}, skin {_PINK} (from|after|off) (the|) {_TRIP}, skin (is|) (flushed|blushed), stress pink, stress "
             "(red|redness), pink underneath, (small|tiny|little|slight|minor|) (mark|flaw|scuff) (on|in) the (skin|"
