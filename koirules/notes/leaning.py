@@ -530,9 +530,11 @@ class Leaning:
 
     def _measured_anew(self, text: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark | None:
         """`no 16, I held it wrong` after `14 cm`."""
+        if tokens[:1] != ("no",):
+            return None
         rest = without(tokens[1:], ASIDES)[0]
         number, usual = number_at(rest, 0), self.remarks.lexicon.lengths
-        if tokens[:1] != ("no",) or number is None or number.end < len(rest) or usual is None or not before:
+        if number is None or number.end < len(rest) or usual is None or not before:
             return None
         if {found.trait for found in before[-1].found} != {"length"} or number.low is None or number.low != number.high:
             return None

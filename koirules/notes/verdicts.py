@@ -283,7 +283,8 @@ _FORMS: Mapping[str, str] = {
         | (?:not\sto\s(?:lose|be\slost|be\ssold|sell)|(?:do\snot|never)\s(?:lose|sell|let\sgo\sof|part\swith)\s{_FISH})
         | (?:back\s)?(?:in|to|into)?\s?(?:the\s)?mud(?:\spond)?\s(?:again|for\s{_SEASONS}|next\s(?:year|season|spring|
           summer))|back\s(?:in|to|into)\s(?:the\s)?mud(?:\spond)?(?:\sagain)?
-        | (?:1|another)\smore\s(?:season|summer|year|winter)|another\s(?:season|summer|year|winter)|
+        | (?:it|she|he|this\s1)\sgoe\sback\s(?:in|to|into)\sthe\smud|
+          (?:1|another)\smore\s(?:season|summer|year|winter)(?:\sfor\s(?:it|her|him|this\s1))?|another\s(?:season|summer|year|winter)|
           once\smore\sin\s(?:the\s)?mud
         | (?:keep|in|take|stay)\s(?:at|for)\sa\s(?:friendly|good|fair|low|high|small|nice|reasonable)\s(?:price|sum|money)
         | (?:in|keep|keeper|stay)\s(?:just\s|only\s)?(?:on|for|because\sof|by|from)\s(?:the\s|it\s|its\s|her\s|
@@ -326,7 +327,8 @@ _FORMS: Mapping[str, str] = {
           him|this\s1|that\s1))?
         | (?:(?:that\sis\s|it\sis\s)?a\s)?waste\sof\s(?:food|space|time|water|feed|money|room)|
           (?:there\sis\s)?no\s(?:place|room|space|use|need)\sfor\s(?:it|her|him|this\s1|that\s1|that)(?:\shere)?
-        | (?:get|for)\sthe\s(?:chop|axe)|the\schop|heron\s(?:food|bait)|food\sfor\sthe\sheron|for\sthe\sheron|
+        | not\sworth\s(?:feeding|growing|raising|the\sfeed|the\swinter|another\s(?:season|winter|year))|
+          (?:get|for)\sthe\s(?:chop|axe)|the\schop|heron\s(?:food|bait)|food\sfor\sthe\sheron|for\sthe\sheron|
           for\sthe\scat
         | (?:it|she|he|this\s1|that\s1)\s(?:ha\sto|must|can|will\shave\sto)\s(?:go|leave)|time\sto\sgo|
           ha\sgot\sto\sgo
@@ -353,7 +355,8 @@ _FORMS: Mapping[str, str] = {
           unsure|in\s2\smind|hesitating|looking|scratching\s(?:his|her|my)\shead|weighing\sit\sup)(?:\s(?:about\s{_FISH}|
           it\sover|on\s{_FISH}|yet|still|so\sam\si))*|(?:still\s)?thinking(?:\sabout\s{_FISH}|\sit\sover)?|(?:let\sme|
           need\sto|have\sto|must|want\sto|{_I}\swill)\sthink(?:\s(?:about|on)\s{_FISH}|\sit\sover|\sagain)?
-        | (?:i\s)?(?:dunno|do\snot\sknow|no\sidea|not\ssure|can\snot\s(?:say|tell|decide))(?:\s(?:really|yet|at\sall|
+        | (?:i\s)?(?:dunno|do\snot\sknow|no\sidea|not\ssure|not\ssold\son\s(?:it|her|him)|needs?\s(?:another|a\ssecond|1\smore)\slook|can\snot\s(?:say|tell|
+          decide))(?:\s(?:really|yet|at\sall|on\s(?:this|that)\s1|
           honestly|with\s(?:this|that)\s1|about\s(?:this|that)\s1|here))*(?:\s(?:so\s|better\s)?(?:ask|let)\s(?:him|her|
           me|the\sboss|boss)(?:\s(?:decide|look|see|say|later|again))?)?
         | (?:(?:you\s|better\s|must\s|we\s|i\s|let\sus\s|i\swill\s|have\sto\s|need\sto\s)*ask\s(?:him|her|the\sboss|boss|
