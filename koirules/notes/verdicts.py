@@ -355,7 +355,8 @@ _FORMS: Mapping[str, str] = {
           unsure|in\s2\smind|hesitating|looking|scratching\s(?:his|her|my)\shead|weighing\sit\sup)(?:\s(?:about\s{_FISH}|
           it\sover|on\s{_FISH}|yet|still|so\sam\si))*|(?:still\s)?thinking(?:\sabout\s{_FISH}|\sit\sover)?|(?:let\sme|
           need\sto|have\sto|must|want\sto|{_I}\swill)\sthink(?:\s(?:about|on)\s{_FISH}|\sit\sover|\sagain)?
-        | (?:i\s)?(?:dunno|do\snot\sknow|no\sidea|not\ssure|not\ssold\son\s(?:it|her|him)|needs?\s(?:another|a\ssecond|1\smore)\slook|can\snot\s(?:say|tell|
+        | (?:i\s)?(?:dunno|do\snot\sknow|no\sidea|not\ssure|not\ssold\son\s(?:it|her|him)|
+          needs?\s(?:another|a\ssecond|1\smore)\slook|can\snot\s(?:say|tell|
           decide))(?:\s(?:really|yet|at\sall|on\s(?:this|that)\s1|
           honestly|with\s(?:this|that)\s1|about\s(?:this|that)\s1|here))*(?:\s(?:so\s|better\s)?(?:ask|let)\s(?:him|her|
           me|the\sboss|boss)(?:\s(?:decide|look|see|say|later|again))?)?

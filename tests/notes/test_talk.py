@@ -54,11 +54,13 @@ IN_OTHER_FORMS = {
         worth a proper photo; not to lose; don't lose this one; back in the mud; mud again; one more summer; in on body;
         keep for the bone alone; keep at a friendly price; boss wants to keep; she can stay another year;
         I'd keep her for another season; let's give him another year; a clear yes; yes from me; into the growing tub;
-        put it with the keepers; with the good ones; first pick; I'd gamble on her; she goes back in the mud; one more season for her""",
+        put it with the keepers; with the good ones; first pick; I'd gamble on her;
+        she goes back in the mud; one more season for her""",
     "out": """out pile; put her in the sale tub; goes in the ten-for tank; gone; cut; goodbye; quick sale; so probably not;
         that's a return to sender; send it back; I can't stand behind that; no I can't sell that to anybody;
         I'd not grow it on; I won't grow her on; with the cheap ones; out on pattern; get rid of it; get it out of here;
-        waste of food; for the herons; it has to go; for somebody else; first thought out; he says out; sell him now; not worth feeding; hane; thrown out""",
+        waste of food; for the herons; it has to go; for somebody else; first thought out; he says out; sell him now;
+        not worth feeding; hane; thrown out""",
     "unsure": """hospital; hospital tub; to the hospital tub; put in the maybe tub; second tub; he's thinking;
         boss is still thinking; still thinking; dunno; don't know ask him; ask him; ask me in April; look again in spring;
         out or hospital; keep or cull; in or out; I wouldn't say no I wouldn't say yes; yes and no; keep an eye;
