@@ -77,8 +77,8 @@ _PATCH = (
 SAID_OF_RED: tuple[Saying, ...] = (
     Spoken(
         "hi_tone",
-        f"{_RED.replace(' plate, hiban', ' hiban')}, tone, shade, hue, "
-        "red tone, colour of the red, colour tone, shade of red, tone of red, 緋の色",
+        f"{_RED.replace(' plate, hiban', ' hiban')}, tone, shade, hue, red tone, colour of the red, colour tone, shade of "
+        "red, tone of red, 緋の色",
         levels={
             "yellow": "yellow, yellowish",
             "orange": "orange, orangey, light orange, persimmon, orangy, orange based, on the orange side, carrot, carroty, "
@@ -294,9 +294,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
                 "strong|deep|bright|red|vivid|intense|dark",
                 "stronger|deeper|brighter|redder|more intense|darker|livelier|more vivid",
             ),
-            "at least strong": "superb, lovely stuff, good stuff, quality stuff, the real thing, the real "
-            "deal, quality, high quality, good quality, great quality, very good quality, top quality stuff, luscious, "
-            "glorious, delicious, rich and even, dark, very dark, too dark, nearly too dark, almost too dark",
+            "at least strong": "superb, lovely stuff, good stuff, quality stuff, the real thing, the real deal, quality, "
+            "high quality, good quality, great quality, very good quality, top quality stuff, luscious, glorious, "
+            "delicious, rich and even, dark, very dark, too dark, nearly too dark, almost too dark",
             "strong": "strong, bright, vivid, lively, brilliant, clear, intense, fiery, glowing, glow, on fire, like fire, "
             "like flames, luminous, fluorescent, bright as a postbox, as bright as a postbox, like a postbox, like a "
             "pillar box, bright as anything, very bright, hot, radiant, punchy, full of life, alive, fresh, shining, "
@@ -315,11 +315,11 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "at least strong": "dark red, red dark, good red, nice red, lovely red, good colour, love the red, gorgeous "
             "colour, beautiful red, dark hi, colour good, rich red, rich colour, intense colour, great red, great "
             "colour, what a red, what a colour, superb red, superb colour, red to die for, some red on it, proper red, "
-            "good strong red, high colour, lovely colour, beautiful colour, i love that red, love that (red|colour|beni), what "
-            "lovely (red|colour), i like the red, i like that red, i like the colour, gorgeous red, wonderful red, "
-            "fantastic red, fantastic colour, wonderful colour, amazing red, amazing colour, excellent red, excellent "
-            "colour, first class red, first class colour, quality red, top red, stunning red, stunning colour, good hi, "
-            "good beni, super red, super colour",
+            "good strong red, high colour, lovely colour, beautiful colour, i love that red, love that (red|colour|"
+            "beni), what lovely (red|colour), i like the red, i like that red, i like the colour, gorgeous red, "
+            "wonderful red, fantastic red, fantastic colour, wonderful colour, amazing red, amazing colour, excellent "
+            "red, excellent colour, first class red, first class colour, quality red, top red, stunning red, stunning "
+            "colour, good hi, good beni, super red, super colour",
             "is strong": "strong colour, a strong red, bright red, bright colour, vivid red, vivid colour, lively red, fire "
             "red, fiery red, pillar box red, postbox red, glowing red, red glows, colour glows, red is on fire, plenty "
             "of colour, plenty of strength in the red, (strong|good|rich|deep) in (the|) (colour|red|beni)",
@@ -353,8 +353,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
     Spoken(
         "fading_places",
         "fading, red fading, fading red, the red is fading, red fades, red is going, hi fading, hi breaking, red breaking, "
-        "hi breaking up, red gone pale, red going pale, red turned pink, red thinning, red breaking up, "
-        "thinning red",
+        "hi breaking up, red gone pale, red going pale, red turned pink, red thinning, red breaking up, thinning red",
         levels={
             "stem": "at the last patch, last patch, on the last patch, on the last step, at the last step, tail end, at the "
             "tail end, towards the tail, at the tail, last step, in the last patch, rear patch",
@@ -408,7 +407,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "orange toned, (more|rather) orange than (red|true red|i like), goldfish (red|orange|colour), (bit|touch|"
             "shade|tad) (too|) orange, more (pumpkin|carrot|orange|goldfish) than (tomato|red|blood), more (kaki|"
             "persimmon) than red, (leaning|tending|verging|bordering) (to|towards|on) (orange|kaki|persimmon), (colour|"
-            "red|hi|beni|tone) (is|) (more|rather|mostly) orange, orange base (coming|showing|shining) (up|) (through|)",
+            "red|hi|beni|tone) (is|) (more|rather|mostly) orange, orange base (coming|showing|shining) (up|) (through|"
+            "), (red|beni|hi|colour) (leans|tends|goes|verges) (to|towards|on) (orange|kaki|persimmon)",
             "is orange_red": "orangey red, orangy red, (rust|rusty) (red|colour|coloured), (red|hi|beni|colour) with (a|"
             "some|) (hint|touch|bit|tinge|tint|trace|shade|dash) of (orange|yellow) (in it|), (red|hi|beni) with (some|"
             "a bit of) orange in it, (hint|touch|bit|tinge|trace) of orange in (the|that) (red|hi|beni), a bit brown, "
@@ -475,7 +475,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
             f"on the back|in places|behind|in front), mottled like a strawberry, {_COLOUR_ITSELF} (comes|comes out|"
             f"turns|falls off|drops) {_A_BIT} {_OTHER_SHADE} {_AT} {_PLACE}, (darker|lighter|paler|stronger|weaker|"
             "deeper) on the (head|shoulder|shoulders|back|body|first step|first patch|last step|last patch) than the "
-            "(head|shoulder|shoulders|back|body|first step|first patch|last step|last patch|rest)",
+            "(head|shoulder|shoulders|back|body|first step|first patch|last step|last patch|rest), (head|shoulder|last|"
+            f"first|second|rear) (patch|step) {_A_BIT} {_OTHER_SHADE} than the (back|body|head|shoulder|tail|last|"
+            "first|next|others)",
             "at most fair": "(light|pale|weak|faded|washed out|pink|faint|paler|lighter|weaker) (spot|patch|place|bit|area|"
             "zone|cloud|scale) (in|on|within) (the|) (red|beni|hi|colour|plate|last step|last patch|second step|second "
             "patch|first step|first patch|shoulder patch|head patch|saddle), not (quite|perfectly) even in (tone|"
@@ -521,7 +523,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "beni), (red|beni) (a bit|rather|) see through, (skinny|stretched|flimsy|mean|thin) (red|beni|hi), (scales|"
             "scale edges|koke) (peep|peeps|show|shows|grin|come) through (on|in|along) the (edges|sides|edge|last step|"
             "last patch|back|shoulder|tail) (of each step|of each patch|), (you|i|) (can|could) see every scale edge, "
-            "every scale edge (shows|showing|visible)",
+            "every scale edge (shows|showing|visible), scales (showing|coming|visible) through (on|in) the (last|first|"
+            "second|third|rear|shoulder) (step|patch)",
             "at most fair": "(thin|bare|worn) (spot|place|patch|bit|area) (in|on) the (red|beni|hi|plate|saddle|last step|"
             "last patch), " + short_of("thick|dense", "thicker|denser"),
         },

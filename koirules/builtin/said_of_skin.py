@@ -212,8 +212,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     Spoken(
         "ginrin_scales",
         "stray ginrin, shiny scale, sparkling scale, stray shiny scale, ginrin scale, stray ginrin scale, ginrin, "
-        "(glittering|glittery|sparkly|glinting|metallic|silver|silvery) scale, scale with a sparkle, scale that "
-        "sparkles, scale sparkles",
+        "(glittering|glittery|sparkly|glinting|metallic|silver|silvery) scale, scale with a sparkle, scale that sparkles, "
+        "scale sparkles",
         alone={"is 0": "no ginrin, no ginrin scales, no stray ginrin, no shiny scales"},
         of_parts="all",
     ),
@@ -269,9 +269,9 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "excellent": "superb",
         },
         alone={
-            "is excellent": "top fish, super fish, fantastic fish, outstanding fish, (excellent|"
-            "superb|wonderful|amazing|magnificent|incredible|exceptional|top class|first class|world class|terrific|"
-            "brilliant|stunning|gorgeous|perfect) (fish|koi|kohaku|animal)",
+            "is excellent": "top fish, super fish, fantastic fish, outstanding fish, (excellent|superb|wonderful|amazing|"
+            "magnificent|incredible|exceptional|top class|first class|world class|terrific|brilliant|stunning|gorgeous|"
+            "perfect) (fish|koi|kohaku|animal)",
             "at least good": "(great|cracking|quality|smashing|belting|class|proper|high class|very good|really good|"
             "splendid) (fish|koi|kohaku|animal), belter, a belter, a corker, corker, a cracker, cracker, a peach, a "
             "plum, plum, a gem, gem, a jewel, a stunner of a fish, (rest|everything else|all the rest) (is a peach|is a "
@@ -385,7 +385,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         "impression",
         alone={
             "is fair": "(all|everything) (is|) (middle|middling|average)",
-            "at least good": "very good (this|this 1|that 1)",
+            "at least good": "very good (this|this 1|that 1), (top|high|good|very good|best|excellent) quality (fish|koi|"
+            "kohaku)",
             "at most fair": "nothing right with (it|her|him) (either|)",
         },
         bare={"is excellent": "first class, world class, top class"},

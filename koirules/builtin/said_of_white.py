@@ -204,7 +204,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "(head|skull|crown) has a (yellow|yellowish) (shine|tinge|cast|look|tint), (bonnet|skull|cap|forehead|face|"
             "snout) (is|) (still|) (a bit|) (yellow|yellowish|creamy|cream), yellow in the (face|head|forehead), "
             "(slight|faint|weak) (yellow|cream|yellowish) (cast|tinge|tint|tone) (on|in|over|at) the (crown|head|nose|"
-            "face|forehead), head (is|) (whitening|clearing) (up|) (nicely|well|)",
+            "face|forehead), head (is|) (whitening|clearing) (up|) (nicely|well|), (yellowish|creamy|cream) cap, (head|"
+            "nose|face) a shade (yellow|yellowish|creamy)",
             "is clear": "(head|nose|face) (already|now|) (clear of yellow|free of yellow|clear in colour), no yellow (on|"
             "at|round|about) the (head|nose|face|eyes), head skin (clear|clean), head (is|) clean white (with no "
             "yellow|no yellow|without yellow)",
