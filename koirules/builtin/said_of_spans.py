@@ -99,7 +99,7 @@ _ON_BODY = (
 )
 _TAIL = _Place("(very|) (tail|tail fin|caudal|caudal fin|end)", 7, 7, 7, 7)
 
-_NOUN = "((red|) (patch|step|field|piece|block|saddle|plate|island|band)|1|red|red 1)"
+_NOUN = "((red|) (patch|step|dan|field|piece|block|saddle|plate|island|band)|1|red|red 1)"
 _SIZE = "(big|large|long|small|little|short|tiny|broad|wide|single|solid|round|)"
 _LARGE = "(big|large|long|broad|wide|single|solid|round|)"
 _ORDER = "(first|second|third|fourth|next|middle|other|last|back|rear|front|final|hind|head|tail|shoulder)"
@@ -165,6 +165,8 @@ def _begun() -> tuple[Saying, ...]:
                     f"head_hi is none and hi_places {_includes(place.first)}",
                 )
             )
+        if place.front and place.front != "is behind_eyes":
+            said = (*said, f"(first|front) {_NOUN} {place.said}")
         found += [
             Spoken(trait, alone={reading: ", ".join(said)}),
             Spoken(trait, after=_OF_RED, alone={reading: f"{_THEN} {_STARTS} {place.said}"}),
@@ -197,12 +199,21 @@ def _ended() -> tuple[Saying, ...]:
             f"(first|second|third|next|middle|head) {_STOPS} {place.said}",
         )
         sits = (
-            f"{_ORDER} {_NOUN} (is|sits|lies|) {place.said}",
+            f"{_ORDER} {_NOUN} (is|sits|lies|covers|) {place.said}",
             f"{_THEN} (a|1|another|) {_LARGE if place is _ON_BODY[-1] else _SIZE} (red|) {_PATCH} (sits|lies|is|) {place.said}",
         )
         ends = _includes(place.last)
         found += [
             Spoken("hi_places", alone={_includes(place.first): ", ".join(sits)}),
+            Spoken(
+                "hi_places",
+                after=_OF_RED,
+                alone={
+                    _includes(
+                        place.first
+                    ): f"{_THEN} (a|another) (big|large|small|little|tiny|short|long) 1 (sits|lies|) {place.said}"
+                },
+            ),
             Spoken("hi_places", after=_OF_SPANS, alone={ends: f"({_GOES}|) {_TO} {place.said} (only|{_WHOLE}|)"}),
         ]
         if place is _ON_BODY[-1]:  # what stops there leaves white before the tail

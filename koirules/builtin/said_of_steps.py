@@ -10,7 +10,7 @@ from koirules.builtin.said_of_reach import FINGERS
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 
 _OF_PATTERN = tuple(trait.name for trait in PATTERN)
-_NOUN = "((red|) (patch|step|field|piece|block|saddle|1)|red)"
+_NOUN = "((red|) (patch|step|dan|field|piece|block|saddle|1)|red)"
 _FIRST = f"(first {_NOUN}|front (patch|step|field|piece|block|1))"
 _LAST = f"((last|final|rear|hind|hindmost) {_NOUN}|(tail|tail end) (patch|step|field|piece|block|saddle|1))"
 _SMALL = (
@@ -21,7 +21,7 @@ _LARGE = "(large|big|huge|heavy|massive|hefty|long|oversized|great|enormous|domi
 _FAIR = (
     "(right|the right size|a good size|decent size|well sized|medium|middling|of a fair size|a fair size|just right)"
 )
-_VERY = "(very|rather|a bit|a touch|too|only|quite|so|really|pretty|fairly|far too|much too|)"
+_VERY = "(nice and|very|rather|a bit|a touch|too|only|quite|so|really|pretty|fairly|far too|much too|)"
 _OF_A_TAIL = "(near|by|at|close to|just before|before) (the|) tail"
 
 _AGAINST = (
@@ -38,7 +38,8 @@ _JOINED = (
     "hang together|grown together|stuck together|not parted|not separated|do not part)"
 )
 _WHERE = (
-    "((only|just|) (at 1 point|on 1 side|on the (left|right)|(left|right)|in the middle|at the (left|right|edge|top))|)"
+    "((only|just|) (by (a|1|2|3|a few) (scale|scales|row|rows|thread|thin bridge|bridge)|at 1 point|on 1 side|on the "
+    "(left|right)|(left|right)|in the middle|at the (left|right|edge|top))|)"
 )
 _BRIDGE = (
     "((red|thin|narrow|small|little|thick|wide|broad|tiny|) (red|) bridge (of red|) (between (them|the "
@@ -72,7 +73,8 @@ _GAP = (
     "space)"
 )
 _AFTER_IT = (
-    "((behind|after|between) (it|that|them|the head|the (first|head|shoulder) (patch|step|1|spot)|the "
+    f"(between (the|) {_ORDER} {_STEPS} and (the|) {_ORDER} {_STEPS}|(behind|after|between) (it|that|them|the head|the "
+    "(first|head|shoulder) (patch|step|1|spot)|the "
     "(patches|steps|2))|in between|on the back|at the (shoulder|dorsal|neck)|)"
 )
 
@@ -434,6 +436,56 @@ SAID_OF_STEPS: tuple[Saying, ...] = (
             "is even": "equally (on|) both sides",
         },
     ),
+    Spoken("shoulder_cut", alone={"is yes": "(kata nuki|katanuki) (on the|) (left|right|both|both sides)"}),
+    Spoken("kuchibeni", alone={"is yes": "(red|hi|colour) (on|) both lips"}),
+    Spoken(
+        "white_gap",
+        alone={
+            "at most short": "(hardly|barely|scarcely) (a|any) (break|gap|white) between (them|the (steps|patches|first "
+            "2|last 2|2)|"
+            f"{_ORDER} and {_ORDER})"
+        },
+    ),
+    Spoken(
+        "hi_front_share",
+        alone={
+            "above 70 %": "(carries|wears|has) all (her|his|the|its|) (red|colour|pattern) (up front|in front|at the front)"
+        },
+    ),
+    Spoken(
+        "wrap_sides",
+        alone={"is even": "(red|colour) (goes|comes|wraps|runs) (round|down|around) both sides (equally|evenly)"},
+    ),
+    *(
+        Spoken(
+            "wrap_sides",
+            after=_OF_PATTERN,
+            alone={
+                f"is lower_{side}": f"{side} (side|flank) (a|1|2|3|half a) (row|rows|scale|scales|finger|fingers) "
+                "(lower|deeper)"
+            },
+        )
+        for side, _ in _SIDES
+    ),
+    Spoken(
+        "windows",
+        alone={
+            "at least 1": "(red|hi|patch|saddle|plate) (got|has got) (a|some|a few|a couple of) (hole|holes) (in it|)"
+        },
+    ),
+    Spoken(
+        "interest",
+        alone={
+            "at most mild": "not (a|) (very|particularly|that|so|terribly) (exciting|thrilling|inspiring|interesting) "
+            "pattern"
+        },
+    ),
+    SpokenTogether(
+        "(red|colour) (all|) along the (whole|entire) back, whole back (is|) red",
+        "hi_places includes shoulder and hi_places includes front_back and hi_places includes middle_back and hi_places includes "
+        "rear_back",
+    ),
+    Spoken("first_step_size", alone={"is large": f"(step|patch) 1 (is|) {_VERY} (big|large|huge|heavy)"}),
     Spoken("white_gap_width", alone={width: _wide(said) for width, said in FINGERS.items()}, greatest=True),
     Spoken(
         "white_gap_width",
