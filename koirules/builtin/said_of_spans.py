@@ -165,7 +165,7 @@ def _begun() -> tuple[Saying, ...]:
                     f"head_hi is none and hi_places {_includes(place.first)}",
                 )
             )
-        if place.front and place.front != "is behind_eyes":
+        if place.front in {"is nose", "is eye_line"}:
             said = (*said, f"(first|front) {_NOUN} {place.said}")
         found += [
             Spoken(trait, alone={reading: ", ".join(said)}),

@@ -277,7 +277,7 @@ SAID_OF_STEPS: tuple[Saying, ...] = (
         alone={
             "at least 1": "(red|hi|patch|saddle|plate|step|first step|second step|third step|last step|first patch|second "
             "patch|last "
-            "patch) (has|have|with) (a few|some|) holes, "
+            "patch) (has|have|with) holes, "
             "(window|mado|hole) (first|second|third|last|front|shoulder) (step|patch)"
         },
     ),
