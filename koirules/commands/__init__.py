@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import atexit
 import errno
 import gc
 import io
 import os
 import sys
 from contextlib import suppress
-from functools import cached_property
+from functools import cache, cached_property
 from importlib import import_module
 from typing import Any, NoReturn
 
@@ -43,7 +44,14 @@ COMMANDS = {
 }
 
 _NEW_OBJECTS = 50_000
-"""So many make Python look for unused ones, and not 700: most objects of a start stay, and looking takes a tenth of it."""
+"""So many make Python look for unused ones, and not 700."""
+
+
+@cache
+def _look_seldom_for_unused_objects() -> None:
+    """Most objects of a command stay until it ends, and every look goes through them, the one at the end too."""
+    gc.set_threshold(_NEW_OBJECTS, *gc.get_threshold()[1:])
+    atexit.register(gc.freeze)  # what is frozen is not looked at
 
 
 class _Commands(click.Group):
@@ -75,6 +83,7 @@ class _Commands(click.Group):
             formatter.write_text("Something of a plugin was left out; `koirules plugins` says what and why.")
 
     def make_context(self, info_name: str | None, args: list[str], *rest: Any, **more: Any) -> click.Context:
+        _look_seldom_for_unused_objects()
         try:
             return super().make_context(info_name, args, *rest, **more)
         except OSError as error:  # the help could not be printed
@@ -91,7 +100,6 @@ class _Commands(click.Group):
         return super().parse_args(ctx, args)
 
     def invoke(self, ctx: click.Context) -> Any:
-        gc.set_threshold(_NEW_OBJECTS, *gc.get_threshold()[1:])
         try:
             try:
                 return super().invoke(ctx)
