@@ -153,7 +153,7 @@ def _begun() -> tuple[Saying, ...]:
     for place in (*_ON_HEAD, *_ON_BODY):
         trait, reading = ("head_hi_front", place.front) if place.front else ("hi_places", _includes(place.first))
         near = place in _ON_BODY[:3]
-        said = (
+        said: tuple[str, ...] = (
             f"{_THEN} {_ONE} {_GOES} {_FROM} from {place.said}",
             f"{_THEN} {_LATER_ONE if near else _ONE} {_STARTS} {place.said}",
             f"{_LATER if near else _ORDER} {_STARTS} {place.said}",
