@@ -391,9 +391,12 @@ _FORMS: Mapping[str, str] = {
 def _by_form(tokens: tuple[str, ...]) -> str | None:
     """The verdict that tokens are by their form: `put it in the maybe tub`, `boss says keep`, `out or hospital`."""
     text = " ".join(tokens)
-    return next((verdict for verdict, form in _FORM_PATTERNS if form.fullmatch(text)), None)
+    found = next((verdict for verdict, form in _FORM_PATTERNS if form.fullmatch(text)), None)
+    return "unsure" if found == "in" and _HELD.match(text) else found
 
 
+_HELD = re.compile(r"(?:i\s\w+\s)?hold\s(?!on)")
+"""`hold that for now` puts it off."""
 _FORM_PATTERNS = tuple(
     (verdict, re.compile(form, re.VERBOSE)) for verdict in _FORMS for form in (_PLACES[verdict], _FORMS[verdict])
 )
