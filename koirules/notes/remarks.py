@@ -71,6 +71,8 @@ _NONE_OF_THEM = ("none", "of", "them")
 _HAVE = (("has",), ("have",), ("show",))
 """`none of them has any red in the tail`: no red in the tail."""
 _WOUNDS = frozenset(tokens_of("wound sore ulcer hole raw cut"))
+_MINE = (("back",), ("head",), ("eye",), ("hand",), ("neck",), ("shoulder",), ("finger",), ("belly",), ("mouth",))
+"""`my back is bent` is said of nobody in the net."""
 _THEM = (("them",), ("these",), ("those",))
 _MANY = frozenset(
     tokens_of("a lot lots many some few half several quite more too good bunch couple 2 3 4 5 and but one")
@@ -131,7 +133,9 @@ class RemarkReader:
             return Remark(shown, Sort.NO)
         if set(tokens) <= {"yes"}:
             return Remark(shown, Sort.UNKNOWN)  # whether the fish stays, or what was asked is so
-        if tokens[:2] == ("sick", "of") and not self._is_own(tokens):
+        if (tokens[:2] == ("sick", "of") or (tokens[:1] == ("my",) and tokens[1:2] in _MINE)) and not self._is_own(
+            tokens
+        ):
             return Remark(shown, Sort.NOTHING)
         if self._of_many_fish(tokens) or tokens.count("here") > 1 or self._is_blood(tokens):
             return Remark(shown, Sort.UNKNOWN, named=Scan(self.lexicon, tokens, False, shown).named())

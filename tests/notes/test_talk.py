@@ -851,3 +851,72 @@ def test_a_sentence_that_takes_back_is_a_correction():
     assert fish_of("out, I said out before I looked properly, kiwa sharp").unread
     read, unread = of_second("nineteen, no eighteen")
     assert (read, unread) == ({"length": "18 cm"}, ())
+
+
+TRAPS = FREE.parent / "traps.txt"
+
+
+def trapped(fish, forbidden):
+    """What of the words that name a reading, or a kind of talk, a fish was read to be."""
+    told = {name: cell for name, cell in cells(fish, READER.lexicon.traits).items() if cell != "?" and name != "looked"}
+    talk = {
+        "verdict": fish.verdict,
+        "forecast": " ".join(fish.forecasts),
+        "comparison": " ".join(fish.comparisons),
+        "*": " ".join(told),
+        "nothing": "" if fish.unread or fish.said or fish.verdict or fish.forecasts or fish.comparisons else "talk",
+    }
+    for each in forbidden:
+        name, _, value = each.partition(":")
+        found = talk.get(name, told.get(name, ""))
+        if found and value in {"", found}:
+            yield each
+
+
+def test_words_of_the_vocabulary_that_mean_something_else_are_not_read_as_it():
+    """Of other fish, of the water, of people, of another part, denied, doubted, asked, wished for, or of last year."""
+    found, tried = {}, 0
+    for line in TRAPS.read_text(encoding="utf-8").splitlines():
+        text, parted, forbidden = line.partition(" | ")
+        if parted and not line.startswith("#"):
+            tried += 1
+            if read := [*trapped(fish_of(text), forbidden.split())]:
+                found[text] = read
+    assert found == {}
+    assert tried > 400
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "red eyes",
+        "belly red",
+        "empty",
+        "elegant",
+        "lopsided head patch",
+        "two centimetres deep",
+        "pattern simple and good",
+        "red on the nose right to the lip",
+        "a lot of them have red down to the eyes",
+        "here red is good and here is weak",
+        "without the head patch a good nidan",
+        "just a little dent at the shoulder",
+        "hi plate",
+    ],
+)
+def test_what_may_be_of_another_part_of_other_fish_or_of_blood_is_not_understood(text):
+    assert fish_of(text).unread == (text,)
+
+
+def test_a_hedged_number_behind_what_is_counted_is_no_length():
+    assert fish_of("dots like pepper along the side, maybe eight").unread == ("maybe eight",)
+    assert said("nidan, maybe 14") == {"steps": "nidan", "length": "12.6 cm to 15.4 cm"}
+
+
+def test_what_is_said_in_general_holds_no_more_than_it_says():
+    assert said("cheeks red") == {"hi_on_cheeks": "at least 1 of them"}
+    assert said("both cheeks red") == {"hi_on_cheeks": "left_cheek right_cheek"}
+    assert said("dip behind the head") == {"back_line": "humped or uneven"}
+    assert said("maybe an open wound") == {"health": "?"}
+    assert fish_of("sick of this").said == fish_of("my back is bent from this").said == {}
+    assert fish_of("this is my favourite so far").comparisons
