@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping, Sequence
 from enum import Enum
 
@@ -73,6 +74,10 @@ _HAVE = (("has",), ("have",), ("show",))
 _WOUNDS = frozenset(tokens_of("wound sore ulcer hole raw cut"))
 _MINE = (("back",), ("head",), ("eye",), ("hand",), ("neck",), ("shoulder",), ("finger",), ("belly",), ("mouth",))
 """`my back is bent` is said of nobody in the net."""
+_NOT_YET = re.compile(
+    r"(?:to )?(?:watch|check|look|mind) (?:\w+ )?(?:out )?for |(?:\w+ )*see (?:the |her |his )?skin through"
+)
+"""`watch it for hikui` says of none that it is there."""
 _THEM = (("them",), ("these",), ("those",))
 _MANY = frozenset(
     tokens_of("a lot lots many some few half several quite more too good bunch couple 2 3 4 5 and but one")
@@ -137,7 +142,12 @@ class RemarkReader:
             tokens
         ):
             return Remark(shown, Sort.NOTHING)
-        if self._of_many_fish(tokens) or tokens.count("here") > 1 or self._is_blood(tokens):
+        if (
+            _NOT_YET.match(" ".join(tokens))
+            or self._of_many_fish(tokens)
+            or tokens.count("here") > 1
+            or self._is_blood(tokens)
+        ):
             return Remark(shown, Sort.UNKNOWN, named=Scan(self.lexicon, tokens, False, shown).named())
         bare = without(tokens, ASIDES)[0]
         for words in dict.fromkeys((tokens, bare or tokens)):

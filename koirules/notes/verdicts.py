@@ -104,6 +104,7 @@ _VERDICTS: Mapping[str, str] = {
     "unsure": f"""
         unsure, could go either way, either way, not sure( yet| about ({_IT})|), i am not sure( yet| about ({_IT})|),
         undecided, second group, we wait, wait( a bit| a while|), (we |)feed and (see|look again),
+        feed and look,
         feed ({_IT}) and (see|look again), treat and (look|bench|see) again, maybe in, maybe out, perhaps in, perhaps out,
         do not know( yet|), (oh |)i do not know( yet|),
         i do not know i do not know, second look,
@@ -390,6 +391,8 @@ _FORMS: Mapping[str, str] = {
 @lru_cache(maxsize=4096)
 def _by_form(tokens: tuple[str, ...]) -> str | None:
     """The verdict that tokens are by their form: `put it in the maybe tub`, `boss says keep`, `out or hospital`."""
+    if tokens[:2] == ("yes", "bin"):
+        return None  # not a bin for those that stay
     text = " ".join(tokens)
     found = next((verdict for verdict, form in _FORM_PATTERNS if form.fullmatch(text)), None)
     return "unsure" if found == "in" and _HELD.match(text) else found
