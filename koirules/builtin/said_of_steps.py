@@ -236,7 +236,7 @@ SAID_OF_STEPS: tuple[Saying, ...] = (
         alone={
             "above 60 %": "(could do with|needs|wants|could use) (a bit|a little|) more (red|pattern|colour|hi) (at|in|on) the "
             "(rear|back|back end|rear half|back half|tail end), "
-            "(rear|back end|back half|rear half) (is|) (a bit|a touch|rather|too|) (light|sparse|weak|unfinished), light "
+            "(rear|back end|back half|rear half) (is|) (a bit|a touch|rather|too|) (light|sparse|unfinished), light "
             "(at|in|behind) the (rear|back|back end), light behind, "
             "pattern (is|) unfinished (behind|at the (rear|back))",
             "below 40 %": "(could do with|needs|wants|could use) (a bit|a little|) more (red|pattern|colour|hi) (at|in|on) the "
