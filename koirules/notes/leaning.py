@@ -163,6 +163,11 @@ class Leaning:
         number = self._bare_length(" ".join(tokens[1:]))
         return None if number is None or len(tokens) > 3 else self._as(text, f"{number} cm")
 
+    def is_fine_length(self, text: str) -> bool:
+        """Whether a remark is a usual length told to the mm: `fifteen point eight`. Nothing else of a fish is told so."""
+        number = self._bare_length(text)
+        return number is not None and "." in number and "." in plain_numbers(text)
+
     def _bare_length(self, text: str) -> str | None:
         """The number of cm that a remark may be, where it is nothing else: `15`, `body eighteen`, `eleven nine` for 11.9."""
         usual = self.remarks.lexicon.lengths

@@ -319,15 +319,15 @@ class Hearing:
             self.heard.setdefault(key, _Heard(name, line.look, line.number)).remarks += remarks
 
     def with_lengths(self, remarks: Sequence[Remark]) -> list[Remark]:
-        """Remarks with the lengths that are told by a bare number: who says `14 cm` of one fish says `15` of the next.
+        """Remarks with the lengths that are told by a bare number: who says `14 cm` or `14.2` of one fish says `15` of the next.
 
         On a page that tells weights too, a bare number behind a length is the weight, where it fits that length.
         """
         found: list[Remark] = []
         for remark in remarks:
             measure = None
-            if remark.sort is Sort.UNKNOWN and "length" in self.told:
-                leaning = self.reader.leaning
+            leaning = self.reader.leaning
+            if remark.sort is Sort.UNKNOWN and ("length" in self.told or leaning.is_fine_length(remark.text)):
                 measure = (leaning.weight if "weight" in self.told else leaning.length)(remark.text, found)
                 if measure is None and (again := leaning.length_again(remark.text, found)) is not None:
                     measure, found[-1] = again, evolve(found[-1], found=(), sort=Sort.NOTHING)

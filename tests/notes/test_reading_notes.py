@@ -12,7 +12,7 @@ from koirules.notes.reader import NotesReader, cells
 from koirules.notes.remarks import Sort
 from koirules.standard.check.phrasing import read_means
 from koirules.testing import registry_with
-from koirules.vocabulary.readings import write_reading
+from koirules.vocabulary.readings import Span, write_reading
 from koirules.vocabulary.wordings import NUMBERS, tokens_of
 from tests.notes.noted_pages import _MEANT, HERE, meanings, outcomes
 
@@ -100,6 +100,11 @@ def test_whose_a_line_is(text, names):
     assert [one.name for one in notes.fish] == names
     assert notes.problems == ()
     assert not any(one.unread for one in notes.fish)
+
+
+def test_a_length_to_the_mm_needs_no_unit_and_those_behind_it_need_none_either():
+    fish = READER.read("1: nidan, eighteen\n2: nidan, fifteen point eight\n3: nidan, eighteen\n4: nidan, eleven nine").fish
+    assert [one.said.get("length") for one in fish] == [None, Span(15.8, 15.8), Span(18, 18), Span(11.9, 11.9)]
 
 
 def test_a_number_before_a_comma_that_is_not_the_next_fish_is_no_name():
