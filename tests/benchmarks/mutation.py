@@ -87,7 +87,17 @@ SECONDS = 60
 NEVER_ENDS = 600
 """Seconds after which a mutant counts as seen: its tests do not end."""
 
-EQUIVALENT: dict[str, str] = {}
+EQUIVALENT: dict[str, str] = {
+    "koirules/meaning/planes.py, PlaneSets.where: True: constant True to False": "both sets have as many members",
+    "koirules/rounds/columnar/earlier.py, _with_codes: True: constant True to False": "codes may stand in any order",
+    "koirules/rounds/looks.py, _sortings: 1 (5): constant 1 to 2": "sorting is stable: the first stands first in any case",
+    "koirules/vocabulary/conditions.py, _end: abs(value - near) <= _SHORT: LtE to Lt": "values have six decimals at most",
+    "koirules/vocabulary/conditions.py, opposite_of: 1 (5): constant 1 to 2": "bits beyond the places are not looked at",
+    "koirules/vocabulary/conditions.py, _with_worse: 1 (11): constant 1 to 2": "the lowest bit is not set in any case",
+    "koirules/vocabulary/conditions.py, _with_worse: 1 (15): constant 1 to 2": "bits beyond the steps are not looked at",
+    "koirules/vocabulary/conditions.py, _with_worse: 1 (6): constant 1 to 2": "the lowest bit is not set in any case",
+    "koirules/vocabulary/conditions.py, _with_worse: 1 (9): constant 1 to 2": "bits beyond the steps are not looked at",
+}
 """Mutants that nobody can see, as `file, function: text of the place: what`, with the reason."""
 
 _COMPARISONS = {

@@ -17,7 +17,6 @@ from koirules.report.fish_patches import patch_path
 from koirules.vocabulary.kinds import Count, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.map_text import read_map
 from koirules.vocabulary.maps import PatchMap, boxed
-from koirules.vocabulary.outlines import TORPEDO, Outline
 from koirules.vocabulary.readings import PlaceSet, Span
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import UNITS
@@ -294,11 +293,3 @@ def test_a_fish_alone_is_small_and_needs_no_filter_and_no_picture():
     for made in (fish_drawing(look, title="x", upright=True), fish_drawing(look, title="x", card=True)):
         assert len(made.encode()) < 12_000
         assert not re.search('<(filter|image|script|style)|href="[^#]', made)
-
-
-def test_an_outline_says_how_wide_a_body_is() -> None:
-    assert TORPEDO.width(36) == 1
-    assert TORPEDO.width(-5) == TORPEDO.width(0)
-    assert Outline(((0, 0.5), (100, 1))).width(50) == 0.75
-    with pytest.raises(ValueError, match="from 0 to 100"):
-        Outline(((0, 1), (50, 1)))

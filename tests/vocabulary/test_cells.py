@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from koirules.rounds.looks import day_of
 from koirules.vocabulary.cells import Misread, read_value
 from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo
+from koirules.vocabulary.plain_text import numbers_of_a_date
 from koirules.vocabulary.readings import NO, NO_OR_YES, YES, PlaceSet, Span, write_reading
 from koirules.vocabulary.units import UNITS
 
@@ -399,3 +400,73 @@ def test_the_unit_that_may_have_been_meant_is_the_nearest_that_fits():
     assert "300 weeks" in mend(AGE, "300")
     assert "30000 mg" in mend(WEIGHT, "30000")
     assert mend(LENGTH, "130 cm") == "Check the number."
+
+
+@pytest.mark.parametrize(
+    ("raw", "meant"),
+    [
+        ("left pectorl", "left_pectoral"),
+        ("left pectorl tail", "left_pectoral"),
+        ("tail right pectorl dorsal", "right_pectoral"),
+        ("tail dorsl", "dorsal"),
+        ("dorsl tail", "dorsal"),
+    ],
+)
+def test_a_misspelt_place_is_guessed_whatever_stands_beside_it(raw, meant):
+    misread = read_value(FINS, raw)
+    assert isinstance(misread, Misread)
+    assert f'Did you mean "{meant}"?' in misread.mend
+
+
+@pytest.mark.parametrize(
+    ("raw", "least", "most"),
+    [
+        ("1 of them", 1, 1),
+        ("3 of them", 3, 3),
+        ("1 to 3 of them", 1, 3),
+        ("at least 2 of them", 2, 4),
+        ("over 2 of them", 3, 4),
+        ("at most 2 of them", 0, 2),
+        ("under 2 of them", 0, 1),
+        ("at most 1 of them", 0, 1),
+    ],
+)
+def test_so_many_places_are_as_many_as_the_words_say(raw, least, most):
+    assert read_value(FINS, raw) == PlaceSet(0, 0b1111, least, most)
+
+
+@pytest.mark.parametrize("raw", ["0 of them", "at most 0 of them", "under 1 of them"])
+def test_a_number_of_places_that_leaves_none_is_none(raw):
+    assert read_value(FINS, raw) == PlaceSet(0, 0)
+
+
+@pytest.mark.parametrize("raw", ["4 of them", "at least 4 of them", "over 3 of them"])
+def test_a_number_of_places_that_takes_all_is_all(raw):
+    assert read_value(FINS, raw) == PlaceSet(0b1111, 0b1111)
+
+
+@pytest.mark.parametrize(
+    "raw", ["5 of them", "at least 5 of them", "over 4 of them", "under 0 of them", "3 to 1 of them", "1 to 5 of them"]
+)
+def test_more_places_than_there_are_or_fewer_than_none_is_misread(raw):
+    assert isinstance(read_value(FINS, raw), Misread)
+
+
+@pytest.mark.parametrize(
+    ("written", "numbers"),
+    [
+        ("3-Apr", ("3", "4")),
+        ("4-Mar", ("3", "4")),
+        ("Jan-2", ("1", "2")),
+        ("12-Dec", ("12", "12")),
+        ("2026-04-03", ("3", "4")),
+        ("2026-12-31", ("12", "31")),
+        ("03.04.2026", ("3", "4")),
+        ("3/4/26", ("3", "4")),
+        ("3:40", ("3", "40")),
+        ("Apr-2026", None),
+        ("3 to 4", None),
+    ],
+)
+def test_the_numbers_that_a_spreadsheet_made_a_date_of_are_told_the_lower_first(written, numbers):
+    assert numbers_of_a_date(written) == numbers
