@@ -96,6 +96,7 @@ EQUIVALENT: dict[str, str] = {
     "koirules/vocabulary/conditions.py, _with_worse: 1 (11): constant 1 to 2": "the lowest bit is not set in any case",
     "koirules/vocabulary/conditions.py, _with_worse: 1 (15): constant 1 to 2": "bits beyond the steps are not looked at",
     "koirules/vocabulary/conditions.py, _with_worse: 1 (6): constant 1 to 2": "the lowest bit is not set in any case",
+    "koirules/vocabulary/plain_text.py, numbers_of_a_date: 0: constant 0 to 1": "the first two are the same, and sorted",
     "koirules/vocabulary/conditions.py, _with_worse: 1 (9): constant 1 to 2": "bits beyond the steps are not looked at",
 }
 """Mutants that nobody can see, as `file, function: text of the place: what`, with the reason."""

@@ -69,6 +69,7 @@ def test_readings_are_read_as_people_and_programs_write_them(cell, space, values
         ("#c83c1", "value-colour-not-hex", '"#c83c1e"'),
         ("200 60 30", "value-colour-beyond-lab", '"srgb 200 60 30"'),
         ("45 142 138", "value-colour-beyond-lab", "within 150"),
+        ("45 150.5 0", "value-colour-beyond-lab", "within 150"),
         ("srgb 300 60 30", "value-colour-beyond-srgb", "from 0 to 255"),
         ("?", "value-mark-for-unknown", "empty the cell"),
         (45, "value-no-colours", '"45 42 38"'),

@@ -465,6 +465,7 @@ def test_more_places_than_there_are_or_fewer_than_none_is_misread(raw):
         ("3/4/26", ("3", "4")),
         ("3:40", ("3", "40")),
         ("Apr-2026", None),
+        ("Apr-202", None),
         ("3 to 4", None),
     ],
 )

@@ -94,6 +94,13 @@ def test_what_is_mended_as_told_is_read() -> None:
     assert isinstance(read_value(MAP, "5 to 20 left 60 right 55"), PatchMap)
 
 
+def test_a_gap_in_an_outline_is_the_same_with_and_without_a_space_before_it() -> None:
+    whole, gap = "(10 -60, 40 -60, 40 60, 10 60, 10 -60)", "(20 -20, 30 -20, 30 20, 20 20, 20 -20)"
+    apart = [read_value(Patches(), f"POLYGON ({whole}{comma}{gap})") for comma in (",", ", ", " , ")]
+    assert isinstance(apart[0], PatchMap)
+    assert apart[0] == apart[1] == apart[2]
+
+
 def test_a_map_does_not_depend_on_how_its_rings_were_begun() -> None:
     ring = ((8.0, -60.0), (26.0, 0.0), (8.0, 50.0))
     turned = {PatchMap((Patch(ring[i:] + ring[:i]),)) for i in range(3)}

@@ -10,6 +10,8 @@ from koirules.vocabulary.outlines import TORPEDO, Outline
 def test_an_outline_says_how_wide_a_body_is():
     assert TORPEDO.width(36) == 1
     assert TORPEDO.width(-5) == TORPEDO.width(0)
+    assert TORPEDO.width(105) == TORPEDO.width(100)
+    assert Outline(((0, 0.5), (100, 1))).width(100) == 1
     assert Outline(((0, 0.5), (100, 1))).width(50) == 0.75
     assert Outline(((0, 0), (100, 0))).width(50) == 0
 
