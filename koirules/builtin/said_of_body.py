@@ -133,7 +133,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "(is|) (well|nicely|beautifully) (shaped|filled|filled out|proportioned|balanced|built), shapely, "
             "(good|nice|decent|fine) build, body in (|good) proportion, (i|) (like|love) (the|her|his) (body|"
             "shape|shape of her|shape of him|shape of it), (good|strong|nice) (hone|bone|bones), "
-            "(happy|pleased) with the (body|shape), body runs nicely into the tail, (nice|good) line to the body, "
+            "(happy|pleased) with the (body|shape), body runs nicely into the tail, "
             "promising body, (nice|good|lovely) clean body, tapers (|off|away) "
             f"(nicely|evenly|well|right|beautifully), (good|nice) {BODY} (on|to|about) (it|her|him|this one), "
             f"{BODY} is coming on (nicely|well|), {BODY} looks right, (good|nice|lovely|even) taper (|at the "

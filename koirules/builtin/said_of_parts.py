@@ -487,7 +487,7 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
     Spoken(
         "scars",
         alone={
-            "count at least 1": "(cut|wound|sore|bite|scratch|scrape|hole|ulcer) (on|at|near|behind|by|above|below) (the|"
+            "count at least 1": "(cut|wound|sore|bite|scratch|scrape|hole|ulcer) (on|near|behind|by|above|below) (the|"
             "its|her|) (left|right|) (belly|flank|side|back|head|shoulder|tail|stem|cheek|gill|gill cover|dorsal) (is|has|) "
             "(healed|closed|healed up|healed over|long healed), (healed|old healed) (cut|wound|sore|bite|scratch|scrape|"
             "hole|ulcer)"
