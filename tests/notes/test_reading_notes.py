@@ -103,7 +103,9 @@ def test_whose_a_line_is(text, names):
 
 
 def test_a_length_to_the_mm_needs_no_unit_and_those_behind_it_need_none_either():
-    fish = READER.read("1: nidan, eighteen\n2: nidan, fifteen point eight\n3: nidan, eighteen\n4: nidan, eleven nine").fish
+    fish = READER.read(
+        "1: nidan, eighteen\n2: nidan, fifteen point eight\n3: nidan, eighteen\n4: nidan, eleven nine"
+    ).fish
     assert [one.said.get("length") for one in fish] == [None, Span(15.8, 15.8), Span(18, 18), Span(11.9, 11.9)]
 
 
