@@ -11,7 +11,7 @@ from attrs import evolve, frozen
 from koirules.notes.found import Found
 from koirules.notes.numbers import number_at, plain_numbers
 from koirules.notes.parts import SIZE, WITHIN_A_FIN, is_place, past_where
-from koirules.notes.remarks import Remark, RemarkReader, Sort
+from koirules.notes.remarks import LONGEST, Remark, RemarkReader, Sort
 from koirules.notes.talk import (
     ASIDES,
     CORRECTS_AHEAD,
@@ -104,6 +104,8 @@ class Leaning:
 
     def read(self, text: str, before: Sequence[Remark]) -> Remark:
         """A remark with those before it, the last one last."""
+        if len(text) > LONGEST:
+            return Remark(text, Sort.UNKNOWN)
         last = _last_of_traits(before)
         if last is not None:
             remark = (

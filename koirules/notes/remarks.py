@@ -93,6 +93,9 @@ _CLAUSES = frozenset({"but", "so", "though", "and", "while", "whereas", "because
 _IN_CLAUSES = frozenset({Sort.TRAITS, Sort.NOTHING, Sort.FORECAST, Sort.COMPARISON})
 _MOST_REMEMBERED = 10_000
 
+LONGEST = 500
+"""Of so many characters at most is a remark that is understood: nobody says more in one breath."""
+
 
 @frozen(slots=False)
 class RemarkReader:
@@ -121,6 +124,8 @@ class RemarkReader:
 
     def _read_anew(self, text: str, before: Sequence[Remark]) -> Remark:
         shown = text.strip()
+        if len(shown) > LONGEST:
+            return Remark(shown, Sort.UNKNOWN)
         tokens = tokens_of(plain_numbers(shown))
         if tokens[:3] == _NONE_OF_THEM and tokens[3:4] in _HAVE and tokens[5:]:
             tokens = ("no", *tokens[4 + (tokens[4:5] == ("any",)) :])

@@ -102,6 +102,13 @@ def test_whose_a_line_is(text, names):
     assert not any(one.unread for one in notes.fish)
 
 
+@pytest.mark.parametrize("much", ["x" * 300_000, "the red on the " * 20_000, "7 " * 50_000, "not " * 50_000 + "sharp"])
+def test_what_nobody_says_in_one_breath_is_left_unread_soon(much):
+    (one,) = READER.read(f"1: sandan, {much}").fish
+    assert len(one.unread) == 1
+    assert set(one.said) == {"steps"}
+
+
 def test_a_length_to_the_mm_needs_no_unit_and_those_behind_it_need_none_either():
     fish = READER.read(
         "1: nidan, eighteen\n2: nidan, fifteen point eight\n3: nidan, eighteen\n4: nidan, eleven nine"
