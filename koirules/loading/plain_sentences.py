@@ -120,6 +120,8 @@ class _Sentences:
             return self._rest(place, sentence)
         if problem.code in _HEADER_CODES:
             return self._variety(site, without_remark(line)) or self._points(site, without_remark(line))
+        if problem.code == "name-in-parts" and problem.edit is not None and problem.edit.text in self.readable:
+            return None  # the page's own name goes before what its words say of a trait
         clause = _clause_at(without_remark(line), site.column - 1)
         if clause is None:
             return None

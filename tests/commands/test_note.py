@@ -25,19 +25,19 @@ def noted(*lines, out="lot.csv", status=0):
 
 
 def test_a_line_is_answered_with_what_was_understood_and_what_not():
-    output = noted("7: sandan, sharp kiwa, bewitching", "8: kiwa fair", status=1)
-    assert '7: steps sandan, kiwa sharp | not understood: "bewitching" | keep\n' in output
+    output = noted("7: sandan, sharp kiwa, quite otherworldly", "8: kiwa fair", status=1)
+    assert '7: steps sandan, kiwa sharp | not understood: "quite otherworldly" | keep\n' in output
     assert "8: kiwa fair | sell\n" in output
-    assert "read again 7: bewitching" in output
+    assert "read again 7: quite otherworldly" in output
     rows = fish_in(Path("lot.csv"))
-    assert (rows["7"]["steps"], rows["7"]["unread"], rows["8"]["kiwa"]) == ("sandan", "bewitching", "fair")
+    assert (rows["7"]["steps"], rows["7"]["unread"], rows["8"]["kiwa"]) == ("sandan", "quite otherworldly", "fair")
 
 
 def test_a_word_that_lacks_its_trait_is_told_with_one_that_the_rules_read():
-    output = noted("7: sharp", "8: not crisp", status=1)
+    output = noted("7: sharp", "8: not sharp", status=1)
     assert '7: not understood: "sharp" (near "kiwa sharp"?)' in output
-    assert '8: not understood: "not crisp" (near "kiwa not crisp"?)' in output
-    again = noted("7: kiwa sharp", "8: kiwa not crisp", out="again.csv")
+    assert '8: not understood: "not sharp" (near "kiwa not sharp"?)' in output
+    again = noted("7: kiwa sharp", "8: kiwa not sharp", out="again.csv")
     assert "not understood" not in again
 
 
@@ -102,25 +102,25 @@ def test_no_answered_line_is_lost_when_the_session_is_killed(tmp_path):
 
 
 def test_a_file_of_notes_becomes_records_with_what_was_not_understood():
-    Path("notes.txt").write_text("1: sandan, sharp kiwa, in\n2: kiwa soft, bewitching, out\n", encoding="utf-8")
+    Path("notes.txt").write_text("1: sandan, sharp kiwa, in\n2: kiwa soft, quite otherworldly, out\n", encoding="utf-8")
     result = CliRunner().invoke(main, ["note", "page.koi", "notes.txt", "--out", "lot.csv"])
     assert result.exit_code == 1
     assert "5 of 6 remarks understood" in result.output
-    assert 'phrase "bewitching" means …' in result.output
+    assert 'phrase "quite otherworldly" means …' in result.output
     rows = fish_in(Path("lot.csv"))
     assert [(row["kiwa"], row["verdict"], row["unread"]) for row in rows.values()] == [
         ("sharp", "in", ""),
-        ("blurred", "out", "bewitching"),
+        ("blurred", "out", "quite otherworldly"),
     ]
     graded = CliRunner().invoke(main, ["grade", "page.koi", "lot.csv"])
     assert graded.exit_code == 1
-    assert "Read again 1 fish, not understood: 2: bewitching" in graded.output
+    assert "Read again 1 fish, not understood: 2: quite otherworldly" in graded.output
     direct = CliRunner().invoke(main, ["grade", "page.koi", "notes.txt"])
     assert direct.output == graded.output
 
 
 def test_the_crib_sheet_and_the_share_understood():
-    Path("notes.txt").write_text("1: sandan, sharp kiwa, in\n2: kiwa soft, bewitching, out\n", encoding="utf-8")
+    Path("notes.txt").write_text("1: sandan, sharp kiwa, in\n2: kiwa soft, quite otherworldly, out\n", encoding="utf-8")
     result = CliRunner().invoke(main, ["note", "page.koi", "notes.txt", "--understood"])
     assert "5 of 6 remarks understood (83.3 %), on 2 fish." in result.output
     every = CliRunner().invoke(main, ["note", "page.koi", "--phrases", "--all"]).output

@@ -25,7 +25,7 @@ def run(*words):
 
 def test_the_list_begins_with_what_a_standard_reads_and_fits_a_terminal(tmp_path):
     lines = run("kohaku").output.splitlines()
-    assert "147 traits" in lines[0]
+    assert "153 traits" in lines[0]
     assert {"outline", "spine", "kiwa", "shiroji"} <= {line.split()[0] for line in lines[1:-1]} <= KOHAKU.keys()
     assert len(lines) < 24
     assert max(map(len, lines)) <= 90
