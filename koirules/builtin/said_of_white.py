@@ -74,7 +74,8 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "immaculate, flawless, superb, 雪白, 真っ白",
         },
         alone={
-            "is cream": "(white|white ground|ground|shiroji|skin) (is|) (a bit|a little|slightly|a touch) (yellow|yellowish|creamy)",
+            "is cream": "(white|white ground|ground|shiroji|skin) (is|) (a bit|a little|slightly|a touch) (yellow|yellowish|"
+            "creamy)",
             "is snow": "snow white skin, white as snow, snow white, skin snow white, snow on (her|him|it|this one), like "
             "snow, like fresh snow, as white as snow, milk white, white as milk, white as paper",
             "at least white": "pure white skin, pure white, white pure, very white skin, lovely white, good white skin, "
