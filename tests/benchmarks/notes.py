@@ -33,11 +33,15 @@ def shares():
 
 
 def understood():
-    """Of each page that no phrase was taught on, how many remarks are understood, of those that mean one thing."""
-    for page in sorted((HERE.parent / "fresh_pages").glob("*.txt")):
-        found = list(fresh(page, koirules.read_standard(PAGE)))
-        share = sum(remark.sort is not Sort.UNKNOWN for remark, _ in found) / len(found)
-        print(f"fresh page, {page.stem}: {len(found)} remarks, {100 * share:.0f} % understood")
+    """Of each page in free speech, how many remarks are understood, of those that mean one thing.
+
+    Phrases were taught on the fresh pages after their first opening; none was on the unseen ones.
+    """
+    for folder in ("fresh_pages", "unseen_pages"):
+        for page in sorted((HERE.parent / folder).glob("*.txt")):
+            found = list(fresh(page, koirules.read_standard(PAGE)))
+            share = sum(remark.sort is not Sort.UNKNOWN for remark, _ in found) / len(found)
+            print(f"{folder.replace('_', ' ')}, {page.stem}: {len(found)} remarks, {100 * share:.0f} % understood")
 
 
 def lines(number):
