@@ -67,11 +67,12 @@ def installed(install: Install, tmp_path: Path, name: str = "ponds", target: str
 def test_help_lists_the_commands_of_plugins_and_imports_nothing_of_them(install: Install, tmp_path: Path) -> None:
     installed(install, tmp_path)
     shows = "import sys; from koirules.commands import main\ntry: main(['--help'])\nfinally: print(*sys.modules)"
-    paths = os.pathsep.join([str(tmp_path), *sys.path])
+    # Bytecode beside the plugin would be something new in a folder where Python looks for plugins.
+    env = {**os.environ, "PYTHONPATH": os.pathsep.join([str(tmp_path), *sys.path]), "PYTHONDONTWRITEBYTECODE": "1"}
     told = [
         subprocess.run(
             [sys.executable, "-c", shows],
-            env={**os.environ, "PYTHONPATH": paths},
+            env=env,
             capture_output=True,
             text=True,
             check=True,
