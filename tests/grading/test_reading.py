@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from koirules.results.mapping_record import RecordReader
 from koirules.results.record import Record
-from koirules.vocabulary.cells import Misread, read_value
+from koirules.vocabulary.cells import CANNOT_TELL, Misread, read_cell
 from koirules.vocabulary.kinds import Choice, Count, Label, Number, Places, Scale, YesNo, words_of
 from koirules.vocabulary.readings import PlaceSet, Span
 from koirules.vocabulary.traits import Trait
@@ -102,10 +102,14 @@ THINGS = st.one_of(
 @example(value=Odd(2.0))
 @example(value=np.float64(2.5))
 @example(value=np.array([1.0]))
+@example(value=" ? ")
 def test_a_glance_reads_what_a_close_look_reads(name, value):
-    closely = read_value(KINDS[name], value)
+    closely = read_cell(KINDS[name], value)
     came = READER.read({name: value}, "K01")
-    if isinstance(closely, Misread):
+    if closely is CANNOT_TELL:
+        assert isinstance(came, Record)
+        assert (name in came.cannot_tell, name in came.readings) == (True, False)
+    elif isinstance(closely, Misread):
         (problem,) = came
         assert (problem.code, problem.cause, problem.mend) == (closely.code, closely.cause, closely.mend)
     else:
