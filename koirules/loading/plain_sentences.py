@@ -121,7 +121,7 @@ class _Sentences:
         if problem.code in _HEADER_CODES:
             return self._variety(site, without_remark(line)) or self._points(site, without_remark(line))
         if problem.code == "name-in-parts" and problem.edit is not None and problem.edit.text in self.readable:
-            return None  # the page's own name goes before what its words say of a trait
+            return None  # a name that the page gives comes before a trait that the same words describe
         clause = _clause_at(without_remark(line), site.column - 1)
         if clause is None:
             return None

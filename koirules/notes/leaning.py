@@ -166,7 +166,7 @@ class Leaning:
         return None if number is None or len(tokens) > 3 else self._as(text, f"{number} cm")
 
     def is_fine_length(self, text: str) -> bool:
-        """Whether a remark is a usual length told to the mm: `fifteen point eight`. Nothing else of a fish is told so."""
+        """Whether a remark is a usual length with tenths of a cm: `fifteen point eight`. No other number is given so."""
         number = self._bare_length(text)
         return number is not None and "." in number and "." in plain_numbers(text)
 

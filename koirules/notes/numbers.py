@@ -268,7 +268,7 @@ _COMPARED = re.compile(
 
 
 def past_comparison(tokens: Sequence[str], start: int) -> int:
-    """The place behind a size that is told by a finger or the like: `about a fingernail`, `a thumb`; the place itself else."""
+    """Where a size by finger or thumb ends that begins at `start` (`about a fingernail`); `start` where there is none."""
     for end in range(len(tokens), start, -1):
         if _COMPARED.match(" ".join(tokens[start:end])):
             return end
