@@ -94,7 +94,7 @@ class Expressions(Generic[V]):
 
     def _beneath(self, node: Node) -> tuple[Node, ...]:
         if isinstance(node, TermRead):
-            return () if node.name in self.terms else (node.node,)
+            return () if node.key in self.terms else (node.node,)
         return operands_of(node)
 
     def value(self, node: Node) -> Ends[V]:
@@ -108,8 +108,8 @@ class Expressions(Generic[V]):
                 return self.inputs.given(node)
             case Recorded(of=of):
                 return self.inputs.recorded(of)
-            case TermRead(name=name, node=inner):
-                return self.terms[name] if name in self.terms else self._nodes[id(inner)]
+            case TermRead(key=key, node=inner):
+                return self.terms[key] if key in self.terms else self._nodes[id(inner)]
             case FaultRead(name=name):
                 return self.faults[name]
             case GradeRead():

@@ -45,8 +45,8 @@ def needed_for(rules: Rules, roots: Iterable[Node]) -> frozenset[str]:
     while waiting:
         for node in walk(waiting.pop(), into_terms=False):
             match node:
-                case TermRead(name=name, node=inner):
-                    key, more = f"term {name}", [inner]
+                case TermRead(key=term, node=inner):
+                    key, more = f"term {term}", [inner]
                 case FaultRead(name=name):
                     key, more = f"fault {name}", list(limits[name].roots)
                 case ScoreRead() | SectionRead():

@@ -9,7 +9,19 @@ from attrs import evolve
 from koirules.language.syntax import Word
 from koirules.meaning.operators import MILLIONTHS, TRUTH_OF_STEPS
 from koirules.problems import Place
-from koirules.standard.tree import Apply, Grown, Node, Recorded, Supplied, TermRead, TraitRead, Written, apply
+from koirules.standard.tree import (
+    Apply,
+    Grown,
+    Node,
+    Recorded,
+    Supplied,
+    TermRead,
+    TraitRead,
+    Written,
+    apply,
+    operands_of,
+    post_order,
+)
 from koirules.standard.types import Steps, Truth, type_of_kind
 from koirules.vocabulary.kinds import Number, YesNo
 from koirules.vocabulary.readings import anything
@@ -72,20 +84,24 @@ def as_written(of: TraitRead) -> Supplied:
     return Supplied(written_key(of.trait.name), Written(of), of.type, of.range, of.place)
 
 
-def written_alone(node: Node, silent: Collection[str]) -> Node | None:
+def written_alone(root: Node, silent: Collection[str]) -> Node | None:
     """What a node is without what silence means: each trait as it was written. None where it reads no silent trait."""
-    match node:
-        case TraitRead(trait=trait):
-            return as_written(node) if trait.name in silent else None
-        case TermRead(node=inner):
-            return written_alone(inner, silent)
-        case Apply(operands=operands):
-            written = [written_alone(one, silent) for one in operands]
-            if not any(written):
-                return None
-            return evolve(node, operands=tuple(one or other for one, other in zip(written, operands, strict=True)))
-        case _:
-            return None
+    written: dict[int, Node | None] = {}
+    for node in post_order(root, _within_terms):
+        match node:
+            case TraitRead(trait=trait) if trait.name in silent:
+                written[id(node)] = as_written(node)
+            case TermRead(node=inner) if (alone := written[id(inner)]) is not None:
+                written[id(node)] = evolve(node, node=alone, as_written=True)
+            case Apply(operands=operands) if any(written[id(one)] is not None for one in operands):
+                written[id(node)] = evolve(node, operands=tuple(written[id(one)] or one for one in operands))
+            case _:
+                written[id(node)] = None
+    return written[id(root)]
+
+
+def _within_terms(node: Node) -> tuple[Node, ...]:
+    return (node.node,) if isinstance(node, TermRead) else operands_of(node)
 
 
 def written_key(trait: str) -> str:

@@ -61,7 +61,7 @@ class _Plain:
                 same = all(one is other for one, other in zip(made, operands, strict=True))
                 return node if same else evolve(node, operands=made)
             case TermRead(node=inner):
-                return evolve(node, node=self.node(inner))
+                return evolve(node, node=self.node(inner), as_written=False)
             case Recorded(of=Supplied(source=Written(of=of))):
                 return evolve(node, of=of)
             case Supplied(source=Written(of=of)):

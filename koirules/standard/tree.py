@@ -59,13 +59,19 @@ class SettingRead:
 
 @frozen
 class TermRead:
-    """The value of a term."""
+    """The value of a term. as_written: without what silence means."""
 
     name: str
     type: Type
     range: Any
     place: Place
     node: Node = field(repr=False)
+    as_written: bool = False
+
+    @property
+    def key(self) -> str:
+        """Tells its value apart from that of the same term with what silence means."""
+        return f"{self.name} as written" if self.as_written else self.name
 
 
 @frozen
@@ -294,9 +300,9 @@ def walk(node: Node, *, into_terms: bool = True, into_sources: bool = False) -> 
         match current:
             case Apply(operands=operands):
                 waiting.extend(reversed(operands))
-            case TermRead(name=name, node=inner) if into_terms and name not in seen:
+            case TermRead(key=key, node=inner) if into_terms and key not in seen:
                 # Terms that read one another twice would otherwise be walked into twice as often at each level.
-                seen.add(name)
+                seen.add(key)
                 waiting.append(inner)
             case Supplied(key=key, source=source) if into_sources and key not in seen:
                 seen.add(key)
@@ -319,8 +325,8 @@ def meaning(node: Node) -> str:
                 words.append(trait.name)
             case SettingRead(name=name):
                 words.append(name)
-            case TermRead(name=name):
-                words.append(name)
+            case TermRead(key=key):
+                words.append(key)
             case Supplied(key=key):
                 words.append(f"[{key}]")
             case Recorded(of=of):

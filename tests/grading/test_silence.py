@@ -136,9 +136,11 @@ grade sell otherwise
 """
 
 
-def test_figures_read_silence_and_the_same_does_not():
-    text = FIGURES.split("\n")
-    text = "\n".join([*text[:3], text[5], text[6], *text[3:5], *text[7:]])
+@pytest.mark.parametrize("common", ["steps", "a_term", "a_term_of_it"])
+def test_figures_read_silence_and_the_same_does_not(common):
+    text = FIGURES.replace("the same (steps)", f"the same ({common})").split("\n")
+    terms = ["term a_term means steps", "term a_term_of_it means a_term is nidan"]
+    text = "\n".join([*text[:3], *terms, text[5], text[6], *text[3:5], *text[7:]])
     standard = koirules.read_standard(text, registry=BOX)
     fish = [{"fish": str(i), "kiwa": "razor"} for i in range(4)] + [{"fish": "5", "kiwa": "razor", "steps": "nidan"}]
     results = standard.grade_batch(fish).results
@@ -152,6 +154,35 @@ def test_figures_read_silence_and_the_same_does_not():
         pl.DataFrame(fish * 60, infer_schema_length=None).with_columns(fish=pl.int_range(300).cast(pl.String))
     )
     assert many["score_high"].to_list()[:5] == [100.0] * 4 + [97.0]
+
+
+@pytest.mark.parametrize("common", ["steps", "a_term", "a_term_of_it"])
+def test_a_quota_of_the_same_reads_what_was_recorded(common):
+    text = (
+        'standard "Stillwater (invented)" edition 1 variety kohaku\n'
+        "silence means steps is nidan\n"
+        "term a_term means steps\nterm a_term_of_it means a_term is nidan\n"
+        "grade keep if kiwa is razor\ngrade sell otherwise\n"
+        f"round best\n  pick 3 by highest length\n  no more than 1 of the same ({common})\n"
+    )
+    fish = [{"fish": str(n), "kiwa": "razor", "length": 20 - n} for n in range(4)]
+    fish[2]["steps"], fish[3]["steps"] = "nidan", "sandan"
+    (best,) = koirules.read_standard(text, registry=BOX).grade_batch(fish).rounds
+    # Of 0 and 1 nobody wrote down the steps: they are one group, and 2 is in another.
+    assert best.kept == ("0", "2", "3")
+
+
+def test_terms_that_read_one_another_twice_are_put_together_once_where_silence_is_left_out():
+    doubled = "".join(f"term t{n + 1} means (t{n} if tancho otherwise t{n} - 1)\n" for n in range(60))
+    text = (
+        'standard "Stillwater (invented)" edition 1\ntrait tancho as yes or no\ntrait specks as number from 0 to 10\n'
+        f"silence means specks is 5\nterm t0 means specks\n{doubled}"
+        "grade keep if batch median of t60 above 3\n"
+        "grade hold if batch mean of specks among the same t60 above 3\ngrade sell otherwise\n"
+    )
+    standard = koirules.read_standard(text)
+    fish = [{"fish": str(n), "tancho": True, "specks": 2 + 2 * n} for n in range(2)]
+    assert [one.grade for one in standard.grade_batch(fish).results] == ["sell", "hold"]
 
 
 ENOUGH = """standard "Stillwater (invented)" edition 1 variety kohaku

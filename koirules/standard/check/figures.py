@@ -10,9 +10,8 @@ from koirules.meaning.operators import ANY_OF, MILLIONTHS, NUMBER_AT_LEAST
 from koirules.problems import Place
 from koirules.problems import batch as say
 from koirules.standard.check.typer import Typing
-from koirules.standard.reading_nodes import as_written, recorded, written_alone
+from koirules.standard.reading_nodes import recorded, written_alone
 from koirules.standard.tree import (
-    Apply,
     Constant,
     Earlier,
     FaultRead,
@@ -23,7 +22,6 @@ from koirules.standard.tree import (
     ScoreRead,
     SectionRead,
     Supplied,
-    TraitRead,
     Written,
     apply,
     meaning,
@@ -124,13 +122,7 @@ def in_common(typer: Typing, word: syntax.Word) -> Node | None:
         typer.unknown(word, common=True)
         return None
     node = typer.node(word)
-    match node:
-        case TraitRead(trait=trait) if trait.name in typer.silent:
-            return as_written(node)
-        case Apply(operation=operation, operands=(TraitRead(trait=trait) as read,)) if trait.name in typer.silent:
-            return apply(operation, (as_written(read),), node.type, node.place)
-        case _:
-            return node
+    return None if node is None else written_alone(node, typer.silent) or node
 
 
 def earlier_of(typer: Typing, expression: syntax.Earlier) -> Node | None:

@@ -142,10 +142,10 @@ def _used(rules: Rules) -> set[str]:
     for root in waiting:
         for node in walk(root, into_terms=False):
             match node:
-                case TermRead(name=name, node=inner):
+                case TermRead(name=name, key=key, node=inner):
                     used.add(name)
-                    if name not in seen:
-                        seen.add(name)
+                    if key not in seen:
+                        seen.add(key)
                         waiting.append(inner)
                 case SettingRead(name=name):
                     used.add(name)
