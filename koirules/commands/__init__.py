@@ -43,7 +43,7 @@ COMMANDS = {
     "explain": "Say what the code of a problem means.",
 }
 
-_NEW_OBJECTS = 50_000
+_NEW_OBJECTS = 300_000
 """So many make Python look for unused ones, and not 700."""
 
 
