@@ -320,6 +320,7 @@ _RULES = (
     _silence,
     *sentences.RULES,
     rows.row_slip,
+    slips.comma_slip,
     slips.filler_slip,
     slips.phrase_slip,
     sentences.names_slip,

@@ -12,6 +12,7 @@ from koirules.problems import reading as say
 from koirules.vocabulary.units import WRITTEN_OTHERWISE
 
 _DATE = re.compile(r"([0-9]{1,4})([./-])([0-9]{1,2})[./-]([0-9]{1,4})(?![\w.])")
+_PARTS_OF_ROUNDS = frozenset(("from", "keep", "pick", "no", "send", "rescues", "ties", "say"))
 _FUNCTIONS = {"max": "greater of", "min": "lesser of", "median": "median of"}
 
 
@@ -28,6 +29,13 @@ def phrase_slip(spot: Spot, head: str) -> Problem | None:
             if meant.startswith("between") and found.group()[0].isdigit() and found.start() != spot.at:
                 continue  # a difference of two numbers
             return say.misspelt_word(spot.span(found.start(), found.end()), found.group(), found.expand(meant))
+    return None
+
+
+def comma_slip(spot: Spot, head: str) -> Problem | None:
+    """A comma before another part of a round, as in `pick 3 by highest length, no more than 1 with C`."""
+    if head == "round" and spot.last == "," and spot.word in _PARTS_OF_ROUNDS and spot.accepts == {"THEN"}:
+        return misfits.not_needed(spot.before_place, ",")
     return None
 
 
