@@ -192,6 +192,11 @@ class Lexicon:
         """Whether the name of a trait that takes any text begins at a place: `tub`."""
         return any(len(hit.names) == 1 and is_text(self.traits[hit.names[0]].kind) for hit in self.hits(tokens, at)[:1])
 
+    @property
+    def single_words(self) -> list[str]:
+        """The words that say something by themselves, or beside the name of a trait."""
+        return [word for word, node in self.root.after.items() if node.says]
+
     def levels_of(self, tokens: Sequence[str]) -> tuple[str, ...]:
         """The traits of which the tokens are a word that needs the trait's name beside it: `sharp`."""
         ends = [node for end, node in self._walk(tokens, 0) if end == len(tokens)]

@@ -41,6 +41,16 @@ def test_a_word_that_lacks_its_trait_is_told_with_one_that_the_rules_read():
     assert "not understood" not in again
 
 
+@pytest.mark.parametrize(("word", "meant"), [("kuchibemi", "kuchibeni"), ("blury", "kiwa blurry"), ("sashy", "sashi")])
+def test_a_slip_of_one_word_is_told_with_the_word_that_it_is_near(word, meant):
+    assert f'7: not understood: "{word}" (near "{meant}"?)' in noted(f"7: {word}", status=1)
+
+
+@pytest.mark.parametrize("word", ["bewitching", "hit", "splendiferous"])
+def test_a_word_that_only_ends_or_begins_like_another_is_no_slip(word):
+    assert f'7: not understood: "{word}" |' in noted(f"7: {word}", status=1)  # no `itching`
+
+
 def test_a_session_goes_on_where_it_was_left_and_everything_can_be_taken_back():
     noted("7: sandan", "8: kiwa fair")
     output = noted("again 7: kiwa sharp", "back", "back", "back", "back", "9: nidan")
