@@ -20,9 +20,10 @@ from koirules.commands.inputs import (
     stop_if_there,
 )
 from koirules.commands.output import show_problems, shown, stop, stop_if_refused
-from koirules.notes.reader import Hearing, NotedFish, Notes, NotesReader, cell_of, cells, nearest, understood
+from koirules.notes.reader import Hearing, NotedFish, Notes, NotesReader, cell_of, cells, understood
 from koirules.notes.remarks import Remark, Sort
 from koirules.notes.sheet import headings_of, latest, row_of, was_looked_at
+from koirules.notes.slips import nearest
 from koirules.problems import Problem
 from koirules.problems.asking import changed_since, not_noted, told_only_as_csv
 from koirules.records.noted_journal import Journal, journal_of, sheet_line, write_sheet
@@ -138,9 +139,9 @@ def _convert(standard: Standard, notes: Notes, path: Path) -> None:
 def _print_unread(standard: Standard, unread: Sequence[str]) -> None:
     """What was not understood, the most frequent first, each with the line that would teach it."""
     click.echo("Not understood; write into the rules what it means, or `means nothing`:")
-    lexicon, read = standard.notes_reader.lexicon, standard.grader.traits_to_record()
+    reader, read = standard.notes_reader, standard.grader.traits_to_record()
     for text, times in Counter(unread).most_common(_MOST_UNREAD):
-        near = nearest(lexicon, text, read)
+        near = nearest(reader, text, read)
         hint = f"  # near: {', '.join(near)}" if near else ""
         click.echo(shown(f'  {times:>3} x  phrase "{text.replace(chr(34), chr(39))}" means …{hint}'))
     left = len(set(unread)) - _MOST_UNREAD
@@ -338,7 +339,7 @@ class _Session:
         parts = [_words(fish, before, self.notes)]
         unread = fish.unread[len(before.unread) if before else 0 :]
         for text in unread:
-            near = nearest(self.reader.lexicon, text, self.standard.grader.traits_to_record(), 1)
+            near = nearest(self.reader, text, self.standard.grader.traits_to_record(), 1)
             parts.append(f'not understood: "{text}"' + (f' (near "{near[0]}"?)' if near else ""))
         record = self._record(fish)
         result = self.standard.grade(record)

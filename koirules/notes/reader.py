@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from attrs import define, evolve, field, frozen
 
@@ -17,7 +17,7 @@ from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Rules, Said, words_of_one_trait
 from koirules.standard.tree import TraitRead, walk
 from koirules.vocabulary.kinds import Kind, Places
-from koirules.vocabulary.nearness import distance, traits_called
+from koirules.vocabulary.nearness import traits_called
 from koirules.vocabulary.phrases import spread
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, write_reading
 from koirules.vocabulary.traits import Trait
@@ -397,35 +397,4 @@ def understood(fish: Iterable[NotedFish]) -> tuple[int, int]:
     return len(remarks), sum(remark.sort is not Sort.UNKNOWN for remark in remarks)
 
 
-def nearest(lexicon: Lexicon, text: str, read: Collection[str], most: int = 3) -> tuple[str, ...]:
-    """The wordings that are nearest to a remark that was not understood. read: the traits that the rules go by.
-
-    A word that only lacks its trait is said with it, with those first that the rules go by: `kiwa sharp`.
-    """
-    from rapidfuzz import fuzz, process
-
-    tokens = tokens_of(text)
-    traits = lexicon.levels_of(tokens[1:] if tokens[:1] == ("not",) else tokens)
-    if traits:
-        first = sorted(traits, key=lambda name: name not in read)[:most]
-        return tuple(f"{name.replace('_', ' ')} {text}" for name in first)
-    said = " ".join(tokens)
-    if len(tokens) == 1:
-        return _slips(lexicon, said, read)[:most]
-    found = process.extract(said, list(lexicon.phrases), scorer=fuzz.token_sort_ratio, limit=most, score_cutoff=70)
-    return tuple(wording for wording, _, _ in found)
-
-
-def _slips(lexicon: Lexicon, word: str, read: Collection[str]) -> tuple[str, ...]:
-    """What a single word may be a slip of, the nearest first; one that needs its trait is said with it."""
-    limit = 0 if len(word) < 4 else 1 if len(word) < 8 else 2
-    near = [(distance(word, one, limit), one) for one in lexicon.single_words]
-    found: dict[str, None] = {}
-    for _, one in sorted((away, one) for away, one in near if away <= limit):
-        traits = sorted(lexicon.levels_of([one]), key=lambda name: name not in read)
-        is_whole = any(hit.end == 1 for hit in lexicon.hits([one], 0))
-        found.update(dict.fromkeys([one] if is_whole else [f"{name.replace('_', ' ')} {one}" for name in traits]))
-    return tuple(found)
-
-
-__all__ = ["ALL", "Found", "Hearing", "NotedFish", "Notes", "NotesReader", "cell_of", "cells", "nearest", "understood"]
+__all__ = ["ALL", "Found", "Hearing", "NotedFish", "Notes", "NotesReader", "cell_of", "cells", "understood"]

@@ -41,9 +41,20 @@ def test_a_word_that_lacks_its_trait_is_told_with_one_that_the_rules_read():
     assert "not understood" not in again
 
 
-@pytest.mark.parametrize(("word", "meant"), [("kuchibemi", "kuchibeni"), ("blury", "kiwa blurry"), ("sashy", "sashi")])
-def test_a_slip_of_one_word_is_told_with_the_word_that_it_is_near(word, meant):
-    assert f'7: not understood: "{word}" (near "{meant}"?)' in noted(f"7: {word}", status=1)
+@pytest.mark.parametrize(
+    ("word", "meant"),
+    [
+        ("kuchibemi", "kuchibeni"),
+        ("blury", "kiwa blurry"),
+        ("sashy", "sashi"),
+        ("kiwa shapr", "kiwa sharp"),
+        ("left pectorl white", "left pectoral white"),
+        ("kiwa is very nice and shapr", "kiwa is very nice and sharp"),
+        ("wite is milkey", "white is milky"),
+    ],
+)
+def test_a_slip_is_told_with_what_was_meant(word, meant):
+    assert f'not understood: "{word}" (near "{meant}"?)' in noted(f"7: {word}", status=1)
 
 
 @pytest.mark.parametrize("word", ["bewitching", "hit", "splendiferous"])
