@@ -74,6 +74,12 @@ TESTS = (
         "tests/report",
         "tests/standard",
         "tests/properties/test_reader_laws.py",
+        "tests/program",
+        "tests/plugins/test_measures.py",
+        "tests/plugins/test_sayings.py",
+        "tests/plugins/test_skins.py",
+        "tests/plugins/test_units.py",
+        "tests/plugins/test_wellformed.py",
     ),
 )
 """The tests that are asked at all, in two halves that run beside each other."""

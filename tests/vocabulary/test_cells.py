@@ -418,6 +418,13 @@ def test_a_misspelt_place_is_guessed_whatever_stands_beside_it(raw, meant):
     assert f'Did you mean "{meant}"?' in misread.mend
 
 
+def test_a_misspelt_place_of_two_words_is_guessed_by_both():
+    # Its first word alone is nearest to another place, and three words are near to none.
+    misread = read_value(Places(("left_eye", "left_pectoral", "tail")), "left pectorl tail")
+    assert isinstance(misread, Misread)
+    assert 'Did you mean "left_pectoral"?' in misread.mend
+
+
 @pytest.mark.parametrize(
     ("raw", "least", "most"),
     [
