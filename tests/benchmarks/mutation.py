@@ -97,6 +97,7 @@ EQUIVALENT: dict[str, str] = {
     "koirules/meaning/planes.py, PlaneSets.where: True: constant True to False": "both sets have as many members",
     "koirules/rounds/columnar/earlier.py, _with_codes: True: constant True to False": "codes may stand in any order",
     "koirules/rounds/looks.py, _sortings: 1 (5): constant 1 to 2": "sorting is stable: the first stands first in any case",
+    "koirules/rounds/node_values.py, _give_outcome: 1: constant 1 to 2": "the grade of a fish in a round is always known",
     "koirules/vocabulary/conditions.py, _end: abs(value - near) <= _SHORT: LtE to Lt": "values have six decimals at most",
     "koirules/vocabulary/conditions.py, opposite_of: 1 (5): constant 1 to 2": "bits beyond the places are not looked at",
     "koirules/vocabulary/conditions.py, _with_worse: 1 (11): constant 1 to 2": "the lowest bit is not set in any case",

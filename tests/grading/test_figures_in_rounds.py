@@ -144,3 +144,24 @@ def test_a_reason_that_reads_a_figure_says_over_how_many_of_how_many_fish_it_is(
     results = standard.grade_batch([{"fish": name, "length": n, "pond": pond} for name, n, pond in fish]).results
     assert results[0].why == ("slim for this batch: no better than sell (batch mean over 2 of 3 items) (decides)")
     assert results[3].why.endswith("(batch mean over all 2 items) (decides)")
+
+
+@pytest.mark.parametrize(
+    ("figure", "may_yet", "never"),
+    [
+        ("highest of length at least 20 cm", "10 cm to 20 cm", "10 cm to 19.999999 cm"),
+        ("lowest of length at most 10 cm", "10 cm to 20 cm", "10.000001 cm to 20 cm"),
+    ],
+)
+def test_how_far_a_figure_may_yet_go_is_known_to_the_millionth(figure: str, may_yet: str, never: str) -> None:
+    standard = koirules.read_standard(
+        f"{HEADER}grade keep if red\ngrade sell otherwise\nround first keep those with batch {figure}\n"
+    )
+
+    def is_open(length: str) -> bool:
+        found = standard.grade_batch([{"fish": "a", "length": "12 cm"}, {"fish": "b", "length": length}])
+        assert found.rounds[0].left == ("a", "b")
+        return found.rounds[0].open == ("a", "b")
+
+    assert is_open(may_yet)
+    assert not is_open(never)

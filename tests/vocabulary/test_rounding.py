@@ -9,7 +9,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from koirules.vocabulary.kinds import Number
+from koirules.vocabulary.readings import Span, show_reading
 from koirules.vocabulary.rounding import apart, for_people, rounded, towards
+from koirules.vocabulary.units import UNITS
 
 numbers = st.decimals(min_value=0, max_value=10**6, places=6)
 
@@ -54,3 +57,15 @@ def test_a_value_to_reach_is_rounded_to_one_that_does_it_too(value, ahead, reach
     last = value + ahead * reach
     told = towards(value, ahead, last)
     assert min(value, last) <= told <= max(value, last)
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "told"),
+    [
+        (12.3456, 12.3456, "12.3 cm"),
+        (12.3456, 14.5678, "12.3 cm to 14.6 cm"),
+        (12.3456, 12.3457, "12.3456 cm to 12.3457 cm"),  # which would be one number, and is not sure
+    ],
+)
+def test_both_ends_of_a_range_are_told_rounded_where_that_leaves_them_apart(low, high, told):
+    assert show_reading(Number(UNITS["cm"], Decimal(0), Decimal(90)), Span(low, high)) == told
