@@ -30,29 +30,37 @@ _CHANGES = (
     f"{_MENDS}|fade|deepen|thicken|settle|sharpen|tighten|brighten|shrink|disappear|vanish|clear|darken|lighten|pull back|"
     "break up|open up|close up|tidy up|clean up|firm up|dry up|get (better|worse|there)|come right|move up|"
     "peel off|rub off|die off|"
-    "drop off|fall off|come (back|up|through|and go|later)|recover"
+    "drop off|fall off|come (back|up|through|and go|later)|recover|"
+    "shrink back|build|build up|lift|thin out|give way|soften|even up|colour in|grow in|whiten|redden|fill|heal up|weaken|"
+    "strengthen|bleach|straighten"
 )
 _TURNS = (
     f"{_CHANGES}|close|spread|split( up|)|drop|go( away|)|come( in| on| out)|grow( together| into it| on)|break down|"
     "turn (out|into|white|black|red)|get (bigger|smaller)|move (back|on)|sink|rise|develop|come away|slip|change|look like|"
-    "stay|stretch|last|hold|set|finish|open|pull|tidy|fill|throw"
+    "stay|stretch|last|hold|set|open|pull|tidy|throw|carry|live|snap|shut|match|balance|amount to|age|cover|"
+    "cover over|even|firm|dull|mature|finish|"
+    "come away|part|crack|tear|ripple|let go|peel|push (through|up)|creep (up|down|over|back|in)|work out"
 )
 _BECOMES = (
     f"{_TURNS}|grow|come|get|turn|move|look|break|wash|even|colour|catch|wear|firm|dry|clean|peel|rub|die|fall|cut|lose|"
     "become|reach|join|meet|melt|bulk|put on|lift|soften|harden|run|creep|fail|follow|leave|end|bleed|gain|flatten|smooth|"
     "straighten|blur|widen|lengthen|shorten|separate|merge|remain|weaken|strengthen|whiten|redden|swell|sag|appear|emerge|win|"
-    "keep (it|her|his)|make (a|an|2|3|4|nidan|sandan|yondan|good|fine)|take (a|2|3|4|5|some|time|year|long)|"
+    "keep (it|her|his|the)|gleam|shine|shine up|glow|show|suit|stand|please|balance|improve|impress|disappoint|line up|sit|"
+    "reward|make (a|an|2|3|4|nidan|sandan|yondan|good|fine)|take (a|2|3|4|5|some|time|year|long)|"
     "be (?!cold|warm|hot|dark|late|lunch|tea|dinner|rain|sick of|sorry|glad|fun|back|there|all\\Z|it\\Z|me|you|my|fine\\Z|ok)\\w+"
 )
 """What becomes of something on a fish, behind a word that says that it is still to come."""
 _SOON = (
-    "usually|often|mostly|always|normally|generally|sometimes|never|rarely|seldom|hardly ever|as a rule|more often than not|"
+    "usually|often|mostly|alway|normally|generally|sometime|never|rarely|seldom|hardly ever|as a rule|more often than not|"
     "9 time out of 10|in time|with (age|time|growth|size|the water)|by (spring|summer|autumn|winter|nisai|sansai|then|itself)|"
     "at (2|3|4|5|nisai|sansai)|in (2|3|4|5|a few|a) (year|month|week|fortnight|season)|"
     "in (a|the) (fortnight|mud|pond|spring|summer|autumn|winter)|in (spring|summer|autumn|winter)|"
     "next (year|spring|summer|autumn|season|month|week)|over (winter|summer)|after (a|the) (while|winter|summer)|in the end|"
     "one day|1 day|soon|once it (grow|settle)|when (grown|bigger|older|the water \\w+)|with (cooler|warmer|colder|softer|harder) "
-    "water|when (it|she|he|they) (grow|get|settle|slow|fill)"
+    "water|when (it|she|he|they) (grow|get|settle|slow|fill)|as (it|she|he|they) (grow|age|stretch|mature|get|fill|put|lengthen)|"
+    "(by|before|after|through) (the )?(next |this |second |third |first )?(nisai|sansai|yonsai|year|season|winter|"
+    "spring|summer|autumn|month|"
+    "june|july|august|september|october|november|december|january|february|march|april|may)"
 )
 _MEND, _CHANGE, _TURN, _BECOME, _WHEN = map(_either, (_MENDS, _CHANGES, _TURNS, _BECOMES, _SOON))
 
@@ -68,7 +76,9 @@ _OVER = frozenset(
     )
 )
 """Words of what is over."""
-_BETWEEN = r"(?:(?:well|still|not|also|just|never|even|soon|probably|slowly|always|yet|easily|perhaps|all|only|really|ever)\s)*"
+_BETWEEN = (
+    r"(?:(?:well|still|not|also|just|never|even|soon|probably|slowly|alway|yet|easily|perhap|all|only|really|ever)\s)*"
+)
 _TO_COME = re.compile(
     rf"(?:(?<!\w)(?P<who>\w+)\s)?{_BETWEEN}(?:will|may|might|shall|(?:going|tend|expected)\sto)\s{_BETWEEN}{_BECOME}(?!\w)"
 )
@@ -79,7 +89,8 @@ _CAN_CHANGE = re.compile(
 )
 _OF_IT = (
     r"(?:that|it|they|those|these|this|she|he)(?:\sis)?"
-    r"(?:\s(?:the|a)\s(?:1|one|sort|kind|type|red|white|black|fish)\s(?:that|which|to))?\s(?:can\s|do\s|doe\s|just\s|all\s|also\s)*"
+    r"(?:\s(?:the|a)\s(?:1|one|sort|kind|type|red|white|black|fish)\s(?:that|which|to))?\s(?:can\s|do\s|doe\s|"
+    r"just\s|all\s|also\s)*"
 )
 _OR_NOT = (
     r"(?:\s(?:fine|well|nicely|quick|quickly|slow|slowly|again|too|you\sknow|by\sitself|and\sstay|or\sit\sdoe\snot|"
@@ -104,8 +115,72 @@ _WHEN_GROWN = re.compile(
     r"(?<!\w)when\s(?:(?:it|she|he|they)\s(?:is|are)\s|it\s)?(?:big|grown|full\sgrown|grown\sup|bigger|older|[3-9]0)\Z"
 )
 _STILL_COMING = re.compile(r"(?:(?P<who>\w+)\s)?(?:is\s|are\s)?still\scoming(?:\son|\sin|\sup|\sthough)*\Z")
+_STEPS = r"(?:ippon|nidan|sandan|yondan|(?:2|3|4)(?:\sor\s(?:3|4))?\s?(?:step|stepper|patch)?)"
+_FISH_TO_BE = (
+    r"(?:show\sfish|jumbo|monster|giant|champion|winner|stunner|beauty|star|(?:great|big|good|proper|lovely|fine|"
+    r"real|special|different|"
+    r"serious|top|huge|stunning|brilliant|decent)\s(?:\w+\s)?(?:fish|1|koi|female|girl|lady|show\sfish|thing|sandan|"
+    r"nidan|kohaku))"
+)
+_MORE = re.compile(
+    rf"""
+        (?:might|may|could|might\sdo|may\sdo|could\sdo|might\syet|may\syet|could\syet)(?:\snot)?(?:\syet|\stoo|\s{_WHEN})?|
+        (?:(?:\w+\s){{0,3}}?(?P<who>\w+)\s)?(?:will|might|may)\snot(?:\sthough|\si\s\w+|\sever|\s{_WHEN})?|
+        (?:(?:{_OF_IT}))?never\s(?:seem\sto\s|really\s|quite\s|will\s|ever\s)*{_TURN}(?:\s.*)?|
+        too\s\w+\sto\s(?:ever\s)?{_TURN}(?:\s.*)?|
+        (?:(?:\w+\s){{0,2}}(?P<who2>\w+)\s)?(?:that|which|of\sthe\s(?:sort|kind)\sthat)\s(?:usually\s|often\s|alway\s|do\s
+        )?{_CHANGE}|
+        (?:can\sbe|that\sis|this\sis|it\sis|1\sof)\s(?:the|a)\s(?:sort|kind|type)\s(?:that|which|to)\s{_TURN}.*|
+        (?:it|she|he|that|this)?\s?(?:want|need)\s(?:more\s|some\s)?(?:size|length|bulk|growth|growing|a\s(?:big|bigger|
+        longer|larger)\s
+        (?:body|frame))\s(?:to|for)\s(?:carry|balance|stretch|fill|hold|suit|open|show|make).*|
+        (?:i\s)?(?:want|like|love)\sto\ssee\s(?:it|her|him|this\s1|that|what)\s(?:at|when|in|become|turn\sinto|does)\s.+|
+        then\s(?:a\s|it\sis\s(?:a\s)?|you\shave\s(?:a\s)?)?{_STEPS}|(?:left\swith|leave|leaving|end\sup\swith|end\sup)\s(?:a\s
+        )?(?:good\s|nice\s|clean\s)?
+        {_STEPS}|if\s(?:it|that|the\s\w+|they)\s(?:\w+\s)?(?:opened|closed|broke|split|cleared|faded|went|filled|healed|grew|
+        came|
+        open|close|break|clear|fade|goe?|fill|heal|grow|come|hold|held|stay|stayed)(?:\s\w+){{0,2}}\s(?:you|it|she|he|we|
+        then)\s(?:would|will|have|get|is|are)\s.*|
+        (?:\d+|a\sfew|a\scouple\sof)\s(?:more\s)?(?:year|summer|season|winter)\s(?:in|left\sin|work\sin)\s(?:it|that|this|her|
+        him|that\s1|this\s1)|
+        (?:a\s|quite\sa\s|another\s|there\sis\sa\s)?(?:late\sbloomer|sleeper|dark\shorse|slow\sburner|slow\sstarter|work\sin\s
+        progress|
+        project|{_FISH_TO_BE}\s(?:in\sthe\smaking|to\sbe|to\scome|there|1\sday|in\s(?:it|her|him|there|time)))|(?:the\s
+        making\sof|
+        material\sfor|future)\s(?:a\s)?{_FISH_TO_BE}|(?:could|should)\s(?:well\s|yet\s|still\s)?(?:make|become|turn\sinto)\s.+|
+        (?:(?:a|quite\sa)\s)?(?:different|another|new)\sfish\s(?:{_WHEN}|later).*|you\swill\snot\s(?:know|recognise|
+        recognize)\s(?:it|her|him)\s.*|
+        (?:(?:there\sis|plenty|lot|a\slot|much|lots)\s)*(?:more|length|size|colour|body|bulk|red|thickness|depth|width|
+        shoulder|volume)\s(?:still\s|yet\s)?to\scome
+        (?:\syet|\sfrom\s\w+)?|(?:still|yet|all)\sto\scome|(?:(?:it|she|he)\s(?:is\s)?)?(?:will\s)?only\sget\s(?:better|
+        worse)(?:\s.*)?|
+        (?:it\sis\s|all\s|that\sis\s)*downhill\sfrom\shere|(?:it\s|she\s|he\s)?(?:is\s)?(?:not\s)?(?:finished\s)?(?:growing|
+        developing|colouring)\syet|
+        (?:i\s)?(?:would\s|will\s)?(?:do\s)?not\s(?:hold\s(?:my|your)\sbreath|(?:bet|bank|count)\son\s(?:it|that))(?:\s.*)?|
+        time\swill\stell|
+        (?:i\s)?can\snot\ssee\s(?:it|that|how|where|them|her|him)\s.*(?<!\w){_TURN}(?:\s.*)?|(?:grow|come|closing|filling|
+        fill)\s(?:in|into\sit|up\s(?:from|through)\s\w+)(?:\s(?:
+        white|red|clean|again|maybe|perhaps|i\sthink|or|with|but|who|time|in|slowly|later)(?:\s.*)?)?|
+        (?:the\s|that\s|this\s|its\s|her\s|his\s)?(?:\w+\s)?(?P<who3>\w+)\s(?:{_TURN}|come|colour|ripen)\s(?:last|first|late|
+        slowly|eventually|early)|
+        (?:pattern|red|beni|hi|colour|kiwa|white)?\s?(?:is\s)?unstable(?:\s(?:red|beni|hi|pattern|colour))?|
+        (?:it\sis\s|is\s)?on\s(?:the|its|her|his)\sway\s(?:up|out|down|back|in)|(?:(?:the|that|this|its|her)\s)?(?:\w+\s
+        ){{0,3}}(?P<who4>\w+)\s{_TURN}\s
+        (?:\w+\s){{0,2}}?{_WHEN}(?:\s.*)?
+    """,
+    re.VERBOSE,
+)
+"""Of what will come, in sentences of their own: `might not`, `too big to close`, `beni gives way by nisai`."""
+_TO_BE = re.compile(
+    rf"(?:(?:it|she|he|this 1|that 1|that|this|which) )?(?:could|might|may|should|will) (?:well |yet |still |easily |1 day )*"
+    rf"(?:be|make|become|turn into) (?:something|special|(?:quite )?(?:a|an) {_FISH_TO_BE})"
+    rf"(?: (?:special|else|yet|too|later|1 day|if .*|{_WHEN}(?: .*)?|with .*|though|i \w+))*"
+)
 _GONE = re.compile(rf"(?:is\s|are\s|be\s)?(?:gone|better|ready|clear|closed|lost)\s{_WHEN}\Z")
-_LEADS = re.compile(r"(?:(?:they say|he say|she say|i am told|so they say|and|but|then|well|oh|though)\s)+")
+_LEADS = re.compile(
+    r"(?:(?:they say|he say|she say|the boss say|i am told|so they say|and|but|then again|then|well|oh|though|either|or|so|also|"
+    r"whether|hopefully|with (?:any |some |a bit of )?luck|i hope|finger crossed|touch wood|give it time and)\s)+"
+)
 _WHOLE = tuple(
     spread(
         """
@@ -166,6 +241,8 @@ def is_forecast(tokens: tuple[str, ...]) -> bool:
     """Whether a remark is about what will come of a fish, and not about what it is."""
     tokens = without(tokens, ASIDES)[0]
     text = _LEADS.sub("", " ".join(tokens), count=1) if _LEADS.match(" ".join(tokens)) else " ".join(tokens)
+    if _TO_BE.fullmatch(text):
+        return True
     grown = _WHEN_GROWN.search(text) is not None and _OVER.isdisjoint(tokens)
     if not grown and any(first in {"could", "should", "can"} and second == "be" for first, second in pairwise(tokens)):
         return False  # `could be sharper` is said of today
@@ -180,6 +257,8 @@ def is_forecast(tokens: tuple[str, ...]) -> bool:
     if _found(_CAN_CHANGE, text) or _found(_LATER, text) or _found(_STILL_COMING, text):
         return True
     if any(pattern.match(text) for pattern in (_IT_CHANGES, _MOSTLY, _GONE)):
+        return True
+    if (more := _MORE.fullmatch(text)) is not None and _PEOPLE.isdisjoint(more.groupdict().values()):
         return True
     if _AND_IT_CHANGES.search(text) or _SHOULD_COME.search(text) or _ALSO_NOT.search(text):
         return True

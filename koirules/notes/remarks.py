@@ -28,7 +28,7 @@ from koirules.notes.talk import (
     without,
 )
 from koirules.notes.tree import SKIPPED, compared
-from koirules.notes.verdicts import VERDICTS, WHOLE_VERDICTS, verdict_beside, verdict_of
+from koirules.notes.verdicts import WHOLE_VERDICTS, Verdicts, verdict_beside, verdict_of
 from koirules.notes.wishes import wished
 from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Said
@@ -99,18 +99,17 @@ LONGEST = 500
 
 @frozen(slots=False)
 class RemarkReader:
-    """Reads remarks by a lexicon. verdicts: further verdicts by their words, such as the names of grades."""
+    """Reads remarks by a lexicon. verdicts: those of its page."""
 
     lexicon: Lexicon
-    verdicts: Mapping[tuple[str, ...], str]
+    verdicts: Verdicts
     corrections: frozenset[tuple[str, ...]] = CORRECTIONS
     _read: dict[tuple[str, bool], Remark] = field(factory=dict, init=False, repr=False, eq=False)
 
     @classmethod
     def of(cls, lexicon: Lexicon, grades: Mapping[str, str], corrections: Iterable[str] = ()) -> RemarkReader:
         """The reader of a standard. grades: each grade's name by its name and its title. corrections: those of the page."""
-        verdicts = VERDICTS | {tokens_of(words): grade for words, grade in grades.items()}
-        return cls(lexicon, verdicts, CORRECTIONS | {tokens_of(words) for words in corrections})
+        return cls(lexicon, Verdicts.of(grades), CORRECTIONS | {tokens_of(words) for words in corrections})
 
     def read(self, text: str, before: Sequence[Remark] = ()) -> Remark:
         """A remark. before: those of the same fish and line that stand before it, the last one last."""
@@ -292,10 +291,10 @@ class RemarkReader:
         for word, rest in ((tokens[-1:], tokens[:-1]), (tokens[:1], tokens[1:])):
             if word[0] in WHERE and rest == tokens[1:] and self.lexicon.is_label(rest, 0):
                 continue  # `in tub 4` says where the fish is
-            if word in self.verdicts and word not in WHOLE_VERDICTS and word not in HEDGES and len(rest) > 1:
+            if word in self.verdicts.words and word not in WHOLE_VERDICTS and word not in HEDGES and len(rest) > 1:
                 remark = self._said(shown, rest, hedged=False)
                 if remark.found and remark.sort is Sort.TRAITS:
-                    return evolve(remark, verdict=self.verdicts[word])
+                    return evolve(remark, verdict=verdict_of(word, self.verdicts) or "")
         return None
 
     def _whole(self, tokens: tuple[str, ...]) -> tuple[Found, ...] | None:

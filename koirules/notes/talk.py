@@ -440,6 +440,117 @@ _MAYBE_OF_THE_TUB = re.compile(
     re.VERBOSE,
 )
 """The same, where what follows does not speak of a trait."""
+_THIS = r"(?:it|this|that|her|him|them|(?:this|that)\s(?:1|fish|girl|boy|fellow|lady))"
+_CASH = r"(?:quid|(?<=\d\d\s)pound|(?<=few\s)pound|euro|dollar|yen|buck|note|tenner|fiver|grand|hundred|thousand|k)"
+_HOW_MUCH = r"""
+    (?:(?:a|the|some|good|real|proper|serious|decent|fair|reasonable|low|lower|mid|middle|middling|medium|high|higher|top|
+    modest|small|
+    big|full|silly|stupid|nice|not\smuch|much|more|less|little|bit|of|few|lot|half|average|normal|usual|honest|friendly|cheap|
+    premium|
+    extra|what|double|no|great|fancy|fat|steep|round|sensible|any|that|this|kind)\s)*
+    (?:price|money|sum|ticket|price\s(?:tag|label|bracket)|bracket|cash|offer|discount|market\svalue|money\svalue)
+"""
+_OF_WORTH = re.compile(
+    rf"""
+        {_WELL}(?:
+          (?:(?:it|she|he|this\s1|that\s1|that|this)\s)?(?:(?:is|would\sbe|will\sbe|will|would|should|could|might|must|can|
+          just|not|also|only|
+          still|never|i|we|you|do|a|in|at|for|on|somewhere|around|about)\s)*(?:(?:put|ask|asking|get|fetch|bring|make|cost|
+          pay|give|go|goe|stick|
+          want|take|worth|price|charge|hang|slap|write|need|deserve|earn|quote|expect|find|see|have|set)\s)?(?:{_THIS}\s
+          )?(?:(?:it|at|for|in|on|to|with|
+          down|up|not|about|around|somewhere|near)\s)*(?:{_HOW_MUCH}|\d+(?:\s\d+)*(?:\s{_CASH})?(?=\s(?:on|for|
+          {_CASH}))(?:\s{_CASH})?|
+          \d+\s{_CASH}|a\s{_CASH}|a\s(?:few|couple\sof|lot\sof)\s{_CASH})
+          (?:\s(?:on|for|at|with|of|to|from)\s(?:{_THIS}|me|(?:the\s|my\s)?(?:shop|market|customer|dealer|auction|buyer|trade|
+          show)))?
+          (?:\s(?:i\s\w+|ish|really|though|too|easily|easy|no\smore|at\smost|at\sleast|maybe|perhaps|or\sso|tops|these\sdays|
+          price\swise|then|now|today))*|
+          (?:{_THIS}\s(?:is\s|are\s)?|it\sis\s|she\sis\s|he\sis\s)?(?:(?:not|very|quite|too|rather|a\sbit|dirt|fairly|pretty|
+          so)\s)*
+          (?:cheap|dear|expensive|pricey|costly|affordable|a\sbargain|a\ssteal|overpriced)|
+          (?:worth\s(?:a\s(?:lot|bit|fair\sbit|good\sbit|few|fortune|mint)|plenty|something|money|nothing|little|not\smuch)|
+          not\sworth\smuch|
+          that\sis\smoney|money\sin\s{_THIS}|no\smoney\sin\s{_THIS})|
+          (?:i\s)?(?:would\s|will\s|could\s|must\s|have\sto\s)?(?:knock|take)\s(?:something|a\s(?:bit|little|few)|some|\d+|a\s
+          {_CASH})\soff(?:\s(?:for\s)?{_THIS}|\sthe\sprice)*|
+          (?:i\s)?(?:would\s|will\s)?(?:not\s)?(?:mark|move|bump|push|put|pull|price|drop|take)\s{_THIS}\s(?:up|down)(?:\s
+          (?:a|1|2|half)\s(?:bit|little|box|grade|notch|class|
+          step|tub|rank|touch|peg|place))*|(?:up|down)\s(?:a|1|2|half\sa)\s(?:bit|box|grade|notch|class|step|tub|rank|peg|
+          place)|
+          (?:i\s)?(?:would\s)?not\spay\s(?:up|much|a\slot|extra|more|that|full|for\sit)(?:\sfor\s{_THIS})?|no\sdiscount(?:\s
+          on\s{_THIS})?
+        )
+    """,
+    re.VERBOSE,
+)
+"""What a fish is worth, which decides nothing: `middling ticket`, `forty quid`, `I'd be asking proper money`."""
+_OF_LIKING = re.compile(
+    rf"""
+        {_WELL}(?:
+          {_THIS}?\s?(?:i\s)?(?:am\s|was\s)?(?:(?:sort\sof|kind\sof|quite|rather|really|very|so|a\sbit|secretly|always|also|
+          do|must\ssay|have\sto\ssay|still|
+          just)\s)*(?:fond\sof|partial\sto|taken\swith|sold\son|smitten\swith|drawn\sto|keen\son|in\stwo\sminds\sno\smore\s
+          about)(?:\s{_THIS})|
+          i\s(?:sort\sof|kind\sof|really|quite|do|rather|still|always|secretly)\s(?:do|like\s{_THIS})|(?:i\s
+          )?(?:really\s|quite\s|do\s|rather\s)*like\s(?:it|that|
+          this)(?:\s(?:a\slot|a\sbit|very\smuch|though|too|more\sand\smore|less\sand\sless))?|
+          (?:i\s)?keep\s(?:coming|going|looking)\sback\s(?:to|at)\s{_THIS}|(?:i\s)?keep\slooking(?:\sat\s{_THIS})?|(?:i\s
+          )?(?:have\s)?(?:gone\soff|warmed\sto|cooled\son)\s{_THIS}(?:\s.*)?|
+          (?:{_THIS}\s)?(?:(?:is|ha)\s)?(?:grow|growing|grown)\son\s(?:me|you|us)(?:\s\w+)?|(?:i\s)?(?:can|could)\snot\s
+          (?:get\s(?:very\s|too\s|that\s)?excited|warm\sto\s{_THIS}|
+          help\s(?:liking|loving)\s{_THIS}|take\smy\seye\soff\s{_THIS}|stop\slooking|get\sworked\sup)(?:\s
+          (?:about|over)\s{_THIS})?|
+          (?:it\s|that\s|she\s|he\s)?will\snot\s(?:offend|hurt|frighten|upset|set\sthe\sworld\son\sfire|win\sany\sbeauty\s
+          contest|change\sthe\sworld)(?:\s\w+)?|
+          (?:a\s)?(?:funny|odd|strange|curious|silly|dear|cute|charming|likeable|honest|friendly|cheeky|sweet)\s(?:old\s|
+          little\s)?(?:fish|thing|1|creature|fellow|devil|customer)|
+          (?:oddly|strangely|surprisingly|somehow|curiously)\s(?:good|nice|pleasing|likeable|charming)|(?:neat|nice|lovely|
+          clever|sweet|pretty|funny)\sthat|
+          meh(?:\smeh)?|(?:it\s|she\s|he\s|that\s)?(?:leave|left)\sme\scold|(?:it\s|she\s|he\s|that\s)?(?:doe\snot|did\snot)\s
+          (?:grab|move|excite|thrill|speak\sto|do\smuch\sfor|
+          do\sanything\sfor|do\sit\sfor)\s(?:me|you|us)(?:\s\w+)?|not\sfor\s(?:everyone|everybody)|(?:saved|kept)\s(?:a\s
+          decent|the\sbest|a\sgood)\s1(?:\s\w+)*|
+          you\scould\s(?:hang|frame|put)\s{_THIS}(?:\son\s(?:a|the)\swall|\sin\sa\s\w+)?|i\s(?:would\s)?not\s(?:kick|
+          say)\s{_THIS}\sout\sof\s.*|
+          (?:he|she|boss|the\sboss|they)\s(?:just\s|only\s)?(?:smiled|smile|whistled|whistle|sighed|sigh|shrugged|shrug|
+          laughed|laugh|grinned|frowned|grunted|
+          said\snothing|say\snothing|walked\son|hummed|winked)(?:\s(?:at\s{_THIS}|again|only))?
+        )
+    """,
+    re.VERBOSE,
+)
+"""That somebody likes a fish or does not, which decides nothing: `I'm fond of this one`, `can't get excited`."""
+_OF_THE_PAST = re.compile(
+    rf"""
+        {_WELL}(?:
+          i\s(?:was\s(?:going|about|ready|set)\sto|nearly|almost|very\snearly|so\snearly|had\shalf\sa\smind\sto|wanted\sto|
+          meant\sto|should\shave|could\shave)\s(?:chuck|cull|bin|
+          throw|threw|chucked|culled|binned|sell|sold|pass|passed|keep|kept|miss|missed|overlook|overlooked|put|skip|skipped|
+          let|lose|lost)(?:ed)?(?:\sout|\saway|\son|\sover)?(?:\s{_THIS})?(?:\s(?:out|away|back|
+          on|over|goe?|earlier|before|at\sfirst|last\s\w+|in\s\w+|by|aside|when\s.*|once))*|(?:\w+\s)?time\si\snearly\s
+          \w+\s{_THIS}|
+          (?:my\s|the\s|our\s|old\s)?(?:father|dad|grandfather|mother|brother|uncle|old\sman|old\sboss|boss|wife|teacher|
+          master)\s(?:would|might|could)\s(?:have|never\shave|not\shave)\s
+          (?:kept|taken|liked|loved|sold|culled|chucked|thrown|bought|hated)\s{_THIS}(?:\s\w+)?|(?:then\s|so\s|and\s)?i\s
+          (?:turned|looked|saw|picked|netted|lifted)\s{_THIS}(?:\s(?:round|around|again|over|up|out|twice|once|
+          from\s\w+(?:\s\w+)?|properly|better|in\sthe\s\w+))*|turn\s{_THIS}(?:\s(?:round|over|again|please))?
+        )
+    """,
+    re.VERBOSE,
+)
+"""What was once meant to be done with a fish: `I was going to chuck this one`."""
+_ASKED_ALOUD = re.compile(
+    r"(?:(?:oh|and|but|well|so|now|wait|hm)\s)*(?:have (?:i|we) (?:done|had|seen|measured|got|written)|do (?:i|you|"
+    r"we) (?:like|want|need|see|know|think)|"
+    r"can (?:you|i|we) (?:see|rub|wipe|hold|turn|pass|get|tell|measure|show)|did (?:i|you|we) (?:say|write|do|count|"
+    r"measure|see|note)|"
+    r"(?:was|wasn|was not|were) (?:he|she|it|that|this)|what (?:do|would|did|was|about|have|can|could|should|shall|else|next)|"
+    r"could (?:you|we) (?:hold|pass|turn|get)|shall (?:i|we)|would you|should (?:i|we|you)|are (?:we|you)|am i|"
+    r"is (?:he|she|anyone|that all|there)|"
+    r"will (?:you|he|she|somebody)|don you|do not you)(?:\s.*)?"
+)
+"""Questions, where they do not name a trait."""
 _IF_ONLY = re.compile(
     r"(?:(?:but )?(?:if|otherwise|or else) .*\b(?:would|had|have been|were)\b|(?:i|it|she|he|that) would have )"
 )
@@ -464,7 +575,14 @@ def is_aside(tokens: tuple[str, ...], speaks: Callable[[], bool]) -> bool:
     text = " ".join(tokens)
     if _OF_THE_TUB.fullmatch(text) is not None or (_MAYBE_OF_THE_TUB.fullmatch(text) is not None and not speaks()):
         return True
-    of_others = not _ELSEWHERE.isdisjoint(tokens) or tokens[0] in _ASKING or _IF_ONLY.match(text) is not None
+    if any(pattern.fullmatch(text) is not None for pattern in (_OF_WORTH, _OF_LIKING, _OF_THE_PAST)):
+        return True
+    of_others = (
+        _ASKED_ALOUD.fullmatch(text) is not None
+        or not _ELSEWHERE.isdisjoint(tokens)
+        or tokens[0] in _ASKING
+        or _IF_ONLY.match(text) is not None
+    )
     return of_others and not speaks()
 
 

@@ -920,3 +920,48 @@ def test_what_is_said_in_general_holds_no_more_than_it_says():
     assert said("maybe an open wound") == {"health": "?"}
     assert fish_of("sick of this").said == fish_of("my back is bent from this").said == {}
     assert fish_of("this is my favourite so far").comparisons
+
+
+SALES = """standard "Tin Bucket, what is sold (invented)" edition 1 variety kohaku
+grade keep if kiwa at least sharp
+{sales}
+grade out otherwise
+"""
+
+
+def verdict_on(sales, text):
+    standard = koirules.read_standard(SALES.format(sales=sales), registry=registry_with())
+    return standard.notes_reader.read(f"1: {text}").fish[0].verdict
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "shop fish",
+        "pond fish",
+        "cheap tank",
+        "boss says sell",
+        "sell it young",
+        "sell at a good price",
+        "I'd let it go cheap",
+        "off to the auction",
+        "nice for a patio pond",
+        "goes in the ten-for tank",
+    ],
+)
+def test_a_fish_that_is_sold_has_the_grade_that_the_page_has_for_sales(text):
+    assert verdict_on("grade sell if kiwa is fair", text) == "sell"
+    assert verdict_on('grade third "for the shop" if kiwa is fair', text) == "third"
+    assert verdict_on('grade third "not for sale" if kiwa is fair', text) == "out"
+    assert verdict_on("grade hold if kiwa is fair", text) == "out"
+
+
+def test_of_two_grades_for_sales_the_one_is_meant_whose_word_is_said():
+    both = 'grade shop if kiwa is fair\ngrade pond "pond grade" if kiwa is blurred and length above 10 cm'
+    found = {text: verdict_on(both, text) for text in ("shop fish", "pond fish", "sell cheap", "sell it", "cull")}
+    assert found == {"shop fish": "shop", "pond fish": "pond", "sell cheap": "", "sell it": "", "cull": "out"}
+
+
+def test_no_word_said_many_times_takes_long():
+    for word in ("no", "and", "boss said", "till autumn"):
+        assert fish_of(f"{f'{word} ' * 40}zebra").unread
