@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from pathlib import Path
 
 import click
@@ -126,11 +126,12 @@ def _read(standard: Standard, file: str) -> Notes:
 def _convert(standard: Standard, notes: Notes, path: Path) -> None:
     failed = write_sheet(path, _Lines().of(notes))
     stop_if_refused([] if failed is None else [failed])
-    every, read = understood(notes.fish)
+    heard = [*notes.fish, *([] if notes.lot is None else [notes.lot])]
+    every, read = understood(heard)
     click.echo(
         f"Wrote {shown(str(path))}: {standard.subject.counted(len(latest(notes)))}, {read} of {every} remarks understood."
     )
-    unread = [text for one in notes.fish for text in one.unread]
+    unread = [text for one in heard for text in one.unread]
     if unread:
         _print_unread(standard, unread)
         sys.exit(1)
@@ -150,12 +151,13 @@ def _print_unread(standard: Standard, unread: Sequence[str]) -> None:
 
 
 def _print_understood(standard: Standard, notes: Notes) -> None:
-    every, read = understood(notes.fish)
+    heard = [*notes.fish, *([] if notes.lot is None else [notes.lot])]
+    every, read = understood(heard)
     share = 100 * read / every if every else 100.0
     click.echo(f"{read} of {every} remarks understood ({share:.1f} %), on {standard.subject.counted(len(notes.fish))}.")
-    sorts = Counter(remark.sort for one in notes.fish for remark in one.remarks)
+    sorts = Counter(remark.sort for one in heard for remark in one.remarks)
     click.echo(", ".join(f"{sort.value} {count}" for sort, count in sorts.most_common()))
-    unread = [text for one in notes.fish for text in one.unread]
+    unread = [text for one in heard for text in one.unread]
     if unread:
         _print_unread(standard, unread)
 
@@ -292,7 +294,8 @@ class _Session:
         except KeyboardInterrupt:
             click.echo()
             status = _INTERRUPTED
-        unread = [one for one in latest(self.notes) if one.unread]
+        lot = [] if self.notes.lot is None else [self.notes.lot]
+        unread = [one for one in (*lot, *latest(self.notes)) if one.unread]
         click.echo(f"{shown(str(self.path))}: {self.standard.subject.counted(len(latest(self.notes)))}.")
         for one in unread:
             click.echo(shown(f"  read again {one.name}: {'; '.join(one.unread)}"))
@@ -332,15 +335,12 @@ class _Session:
         for fish in told:
             self._tell(fish, before.get((fish.name, fish.look)))
         if notes.lot is not None and notes.lot != was_lot:
-            click.echo(shown(f"all: {_words(notes.lot, was_lot, notes)}"))
+            parts = [_words(notes.lot, was_lot, notes), *self._not_understood(notes.lot, was_lot)]
+            click.echo(shown(f"all: {_joined(parts) or 'nothing to record'}"))
 
     def _tell(self, fish: NotedFish, before: NotedFish | None) -> None:
         """One line: what was understood, what was not, the grade so far, and what it still hangs on."""
-        parts = [_words(fish, before, self.notes)]
-        unread = fish.unread[len(before.unread) if before else 0 :]
-        for text in unread:
-            near = nearest(self.reader, text, self.standard.grader.traits_to_record(), 1)
-            parts.append(f'not understood: "{text}"' + (f' (near "{near[0]}"?)' if near else ""))
+        parts = [_words(fish, before, self.notes), *self._not_understood(fish, before)]
         record = self._record(fish)
         result = self.standard.grade(record)
         titles = shown_titles(self.standard)
@@ -352,7 +352,13 @@ class _Session:
         if result.grade is None:
             asked = [one.trait.name for one in self.standard.questions(record)[:2]]
             parts.append(f"hangs on {', '.join(asked)}".replace("_", " ") if asked else "")
-        click.echo(shown(f"{fish.name}: {' | '.join(part for part in parts if part)}"))
+        click.echo(shown(f"{fish.name}: {_joined(parts)}"))
+
+    def _not_understood(self, fish: NotedFish, before: NotedFish | None) -> Iterator[str]:
+        """What of a line was not understood, each with what it may have been."""
+        for text in fish.unread[len(before.unread) if before else 0 :]:
+            near = nearest(self.reader, text, self.standard.grader.traits_to_record(), 1)
+            yield f'not understood: "{text}"' + (f' (near "{near[0]}"?)' if near else "")
 
     def _record(self, fish: NotedFish) -> dict[str, object]:
         whole = next(one for one in latest(self.notes) if one.name == fish.name)
@@ -375,6 +381,10 @@ class _Session:
         for trait in [one.trait for one in self.standard.questions(self._record(fish))[:_MOST_QUESTIONS]]:
             words = " / ".join(words_of(trait.kind))
             click.echo(shown(f"  {trait.within(self.standard.language)}" + (f": {words}" if words else "")))
+
+
+def _joined(parts: Iterable[str]) -> str:
+    return " | ".join(part for part in parts if part)
 
 
 def _words(fish: NotedFish, before: NotedFish | None, notes: Notes) -> str:

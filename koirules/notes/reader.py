@@ -84,7 +84,7 @@ class Notes:
     seal: str = ""
 
     def __repr__(self) -> str:
-        unread = sum(len(one.unread) for one in self.fish)
+        unread = sum(len(one.unread) for one in (*self.fish, *([] if self.lot is None else [self.lot])))
         return f"Notes({self.file!r}, {len(self.fish)} fish, {unread} remarks unread, {len(self.problems)} problems)"
 
     @property

@@ -25,6 +25,7 @@ from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale
 from koirules.vocabulary.phrases import wordings_in
 from koirules.vocabulary.plain_text import plain
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Span
+from koirules.vocabulary.traits import Better, Trait
 from koirules.vocabulary.units import OWN_UNITS, Dimension
 from koirules.vocabulary.wordings import NUMBERS, tokens_of
 
@@ -584,6 +585,8 @@ class Scan:
             opposite = self._opposite(kind, stated.said)
             if opposite is None and self.negation == "not" and isinstance(kind, Scale) and (one or not hit.whole):
                 opposite = opposite_of(kind, stated.said)
+            if opposite is None and self.negation == "no":
+                opposite = _without_the_worst(self.lexicon.traits[stated.trait], stated.said)
             if opposite is None:
                 return None
             self.found.append(Found(stated.trait, opposite, f"no {hit.wording}"))
@@ -605,3 +608,12 @@ class Scan:
                 return PlaceSet.exactly(0)
             case _:
                 return None
+
+
+def _without_the_worst(trait: Trait, said: Said) -> Said | None:
+    """What `no` before a fault says, where the fault is the worst that a trait can be: `no bent back`, `no cloudy eyes`."""
+    if trait.better is not Better.MORE or not isinstance(trait.kind, Scale) or not isinstance(said, int):
+        return None
+    every = (1 << len(trait.kind.steps)) - 1
+    is_worst = said & 1 and not said & (said + 1)
+    return every & ~said if is_worst and said.bit_count() * 2 <= len(trait.kind.steps) else None

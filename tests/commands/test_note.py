@@ -33,6 +33,23 @@ def test_a_line_is_answered_with_what_was_understood_and_what_not():
     assert (rows["7"]["steps"], rows["7"]["unread"], rows["8"]["kiwa"]) == ("sandan", "quite otherworldly", "fair")
 
 
+def test_what_is_not_understood_of_the_whole_lot_is_told_as_it_is_of_one_fish():
+    output = noted("all: healthy, quite otherworldly", "all: lovely", "7: kiwa sharp", status=1)
+    assert 'all: health well | not understood: "quite otherworldly"\n' in output
+    assert "all: nothing to record\n" in output
+    assert "  read again all: quite otherworldly\n" in output
+    Path("notes.txt").write_text("all: healthy, quite otherworldly\n7: kiwa sharp\n", encoding="utf-8")
+    result = CliRunner().invoke(main, ["note", "page.koi", "notes.txt", "--out", "read.csv"])
+    assert result.exit_code == 1
+    assert "1 fish, 2 of 3 remarks understood." in result.output
+    assert 'phrase "quite otherworldly" means' in result.output
+
+
+def test_no_before_the_worst_of_a_trait_leaves_the_others():
+    output = noted("all: no bent backs, no cloudy eyes, no crooked mouths")
+    assert "all: spine slight or straight, eye clarity fair or clear, mouth slight or good\n" in output
+
+
 def test_a_word_that_lacks_its_trait_is_told_with_one_that_the_rules_read():
     output = noted("7: sharp", "8: not sharp", status=1)
     assert '7: not understood: "sharp" (near "kiwa sharp"?)' in output
