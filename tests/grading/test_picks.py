@@ -66,3 +66,33 @@ round by_setting from all pick part by highest n
         assert f"the first {places} ({share} of those looked at, rounded up)" in way.rounds[0].asks
     assert standard.seal.startswith("3-")
     assert standard.with_settings({"part": "100"}).grade_batch(lot).rounds[1].places == fish
+
+
+TWO_QUOTAS = """standard "Lantern Bay trial standard" edition 1
+trait length as number in cm from 0 to 90
+trait beni as yes or no
+trait sumi as yes or no
+grade keep if length above 1 cm
+grade sell otherwise
+round best
+  pick 2 by highest length
+  no more than 1 with beni
+  no more than 1 with sumi
+"""
+
+
+@pytest.mark.parametrize(("length", "kept"), [("10 cm", ("y", "z")), ("30 cm", ("x", "v"))])
+def test_a_fish_that_rises_may_push_out_two_by_two_quotas_and_let_in_a_third(
+    length: str, kept: tuple[str, ...]
+) -> None:
+    standard = koirules.read_standard(TWO_QUOTAS)
+    fish = [
+        {"fish": "y", "length": "20 cm", "beni": "yes", "sumi": "no"},
+        {"fish": "z", "length": "19 cm", "beni": "no", "sumi": "yes"},
+        {"fish": "v", "length": "18 cm", "beni": "no", "sumi": "no"},
+        {"fish": "x", "length": "10 cm to 30 cm", "beni": "yes", "sumi": "yes"},
+    ]
+    (found,) = standard.grade_batch(fish).rounds
+    assert found.open == ("y", "z", "v", "x")
+    (settled,) = standard.grade_batch([*fish[:3], fish[3] | {"length": length}]).rounds
+    assert (settled.kept, settled.open) == (kept, ())

@@ -276,3 +276,22 @@ def test_a_frame_in_inches_is_one_in_centimetres() -> None:
     ]
     frame = pl.DataFrame({"x": ["9 inch", "11 in", "11.01 inches"]})
     assert standard.grade_frame(frame)["grade"].to_list() == ["keep", "keep", "sell"]
+
+
+@pytest.mark.parametrize("name", AGGREGATES)
+def test_an_alert_reads_every_figure_but_one_that_each_fish_has_of_its_own(name: str) -> None:
+    percent = " 10" if AGGREGATES[name].percent else ""
+    of, bound = ("(long)", "50 %") if name == "share" else ("length", "50 %" if name == "standing" else "5 cm")
+    text = (
+        'standard "Trial" edition 1\ntrait length as number in cm from 0 to 90\nterm long means length above 20 cm\n'
+        "grade keep if long\ngrade sell otherwise\n"
+        f'alert much "much" if batch {name}{percent} of {of} above {bound}\n'
+    )
+    if name == "standing":
+        with pytest.raises(koirules.StandardError, match="a standing"):
+            koirules.read_standard(text)
+    else:
+        (found,) = (
+            koirules.read_standard(text).grade_batch([{"fish": "a", "length": 30}, {"fish": "b", "length": 50}]).alerts
+        )
+        assert found.surely
