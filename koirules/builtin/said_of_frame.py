@@ -369,7 +369,7 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "hanging": "down, low slung, low hanging, hanging low, on the floor, dragging, drags, like a (sack|bag|hammock)",
         },
         alone={
-            "is full": "(bit of|a bit of|got|has got|has|with|a|quite|quite a|some|she has|he has|already) (a|) (belly|"
+            "is full": "(bit of|a bit of|got|has got|has|with|quite|quite a|some|she has|he has|already) (a|) (belly|"
             "tummy|paunch|gut) (on it|on her|on him|already|showing|), (belly|tummy|hara) (is|) (out|already|on it|on her|"
             "on him), (full|round|fat|plump) (in|round|at) the (belly|tummy) (already|), (swollen|full) with (eggs|"
             "roe|food), (round|big|fat|nice|good) (belly|tummy) (on it|on her|on him|already|this one|)",
@@ -380,7 +380,7 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "(droopy|saggy|low|on the floor|low slung|down)",
             "is level": "(flat|level|firm|tidy|neat|tight) (belly|tummy|underside)",
         },
-        bare={"is full": "(belly|tummy|hara) already, (bit of|got|with|has) belly, tummy, pot"},
+        bare={"is full": "(belly|tummy|hara) (already|), (bit of|got|with|has) belly, tummy, pot"},
     ),
     Spoken(
         "spine",
@@ -438,8 +438,8 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "at most small": f"{_HE} (is|looks|) (a bit|rather|quite|very|too|really|pretty|awfully) (small|undersized), "
             "(very|too|so|really|ever so|awfully|terribly|rather|quite|a bit|bit|still|fairly|a touch|) (small|little) "
             "(fish|koi|1|tosai), (very|too|really|so) (small|little) thing, (small|little) (this|that) one, this one (is|) "
-            "(very|rather|quite|too|a bit|) (small|little|tiny), (a|) (small|little) (koi|chap|fellow), (a|) late (starter|"
-            "developer|grower), growing slowly, (slow|poor|bad) growth, grows (slow|slowly|badly|poorly), (small|little) "
+            "(very|rather|quite|too|a bit|) (small|little|tiny), (a|) (small|little) (koi|chap|fellow), growing slowly, "
+            "(slow|poor|bad) growth, grows (slow|slowly|badly|poorly), (small|little) "
             "for (a|) (tosai|autumn|spring|this time of year|october|november|its line|the year|the season), (not|has not) "
             "(grown|done) much, (under|below) size, needs (to grow|growing), (on the|the) small side (this one|for size|for "
             "its age), not much of a size, no size, no growth, (lacks|lacking|short on) size, size (is|) (small|lacking|"

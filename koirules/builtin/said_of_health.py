@@ -138,8 +138,9 @@ SAID_OF_HEALTH: tuple[Saying, ...] = (
             "plank, (moves only (its|the) tail|only the tail moves|only moves its tail|all tail), tail does all the "
             "work, (hardly|barely) bends (|when it swims|at all), (body|it) (does not|hardly) bend (|much), "
             "(stiff|wooden) (mover|in the water), (swims|moves) (only|) (with|from) (only|) (its|the) tail (|only), "
-            "(slow|stiff|sluggish) swimmer",
-            "is smooth": "(good|nice|smooth|strong|quick|lively|lovely|fast|easy) (swimmer|mover), turns "
+            "(stiff|sluggish) swimmer, (too|very|a bit) slow (a|) swimmer",
+            "is smooth": "(lovely|nice|beautiful|graceful|calm) slow (swimmer|mover), "
+            "(good|nice|smooth|strong|quick|lively|lovely|fast|easy) (swimmer|mover), turns "
             "(fine|well|nicely|easily), nothing wrong with the (swimming|way it swims), glides (along|through the "
             "water), moves like silk, (powerful|graceful|lovely) swimmer, nothing wrong with how it swims, quick in "
             "the water, (he|she|it) is quick, like a fish should swim",
@@ -224,7 +225,9 @@ SAID_OF_HEALTH: tuple[Saying, ...] = (
             "scales (like a pine cone|like a pinecone|pineconing), (hospital|quarantine|sick) case, (red|blood) (hole|"
             "crater) in the (side|flank|belly|skin), hole (in|on) (it|her|him|the skin), raw (flesh|"
             "skin|spot), bleeding",
-            "at most doubtful": "(it|she|he|this one|this 1) (is|looks|seems|) (a bit|a little|rather|very|quite|) (off|"
+            "at most doubtful": "(she|he|this one|this 1) (is|looks|seems|) (a bit|a little|rather|very|quite|) off, "
+            "it (looks|seems) (a bit|a little|rather|very|quite|) off, "
+            "(it|she|he|this one|this 1) (is|looks|seems|) (a bit|a little|rather|very|quite|) ("
             "poorly|weak|tired|listless|quiet|unwell|sluggish|lethargic|dull and listless|peaky|stressed|off colour|unhappy|"
             "clamped|bloated|swollen|under the weather), (off|not on|refusing|ignoring|not touching|not interested in) (its|"
             "her|his|the|) (food|feed|pellets), (does not|do not|will not|not) (come|coming) (up|) (for|to) (the|) food, "
@@ -237,7 +240,8 @@ SAID_OF_HEALTH: tuple[Saying, ...] = (
             "inflamed|red with stress|pink with stress), (fins|fin) (held|kept|tight) (tight|close|in|down|to the body|"
             "against the body), (stays|keeps|hangs|sits|lies|stands|hanging|sitting|lying|standing) (in|at|on|near|by|"
             "under) the (corner|bottom|surface|top|inlet|outlet|airstone|pump|edge|side) (all the time|a lot|on its own|"
-            "alone|and does nothing|), (apart|away) from the (others|rest|group), (separate|separated) from the others, "
+            "alone|and does nothing|), (apart|away) from the (others|group), (stays|keeps|hangs|swims|sits|lies|stands) "
+            "(apart|away) from the rest, (separate|separated) from the others, "
             "(breathing|breathes|gills) (too|very|) (fast|hard|heavy|heavily|quickly), (gasping|gulping) (for air|at the "
             "top|), (jumps|jumping) and (rubs|rubbing|flashes|flashing), (rubs|scratches|flicks|flashes|scrapes) (itself|"
             "herself|himself|) (against|on|along) (the|) (wall|side|bottom|net|floor|tub|bowl|stones), (itching|itches|"
@@ -253,7 +257,7 @@ SAID_OF_HEALTH: tuple[Saying, ...] = (
             "is sick": "(worm|parasite|louse|ulcer|sore|fungus|fuzz|fluff)",
             "at most doubtful": "off food, weak, listless, tired, bloodshot, gasping, hangs, apathetic, "
             "(clamped|closed) fins, fins (clamped|closed)",
-            "is well": "lively, fit, active, genki, eating, feeds, (strong|healthy) fish",
+            "is well": "lively, fit, active, genki, eating, (strong|healthy) fish",
         },
     ),
     Spoken(

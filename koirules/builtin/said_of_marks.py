@@ -19,7 +19,8 @@ _HOLE = (
 _SMALL = "(small|tiny|little|single|lone|big|large|round|sort of|)"
 _STRAY_SCALE = (
     "((loose|stray|lone|odd|single|isolated|flying|scattered|extra) (scale|spot|dot|fleck|speck|bit) of (red|hi|beni|"
-    "colour)|(loose|stray|lone|odd|isolated|flying) (red|) (scale|spot|dot|fleck|speck|freckle)|red (fleck|freckle|speckle|"
+    "colour)|(loose|stray|lone|isolated|flying) (red|) (scale|spot|dot|fleck|speck|freckle)|odd red "
+    "(scale|spot|dot|fleck|speck|freckle)|red (fleck|freckle|speckle|"
     "pimple|crumb|confetti|splatter|spatter)|(fleck|freckle|speckle|splatter|spatter|drop|blob|crumb) of (red|hi|beni|"
     "colour))"
 )

@@ -136,7 +136,8 @@ def _sides(side: str, most: str, only: str) -> dict[str, str]:
 
 
 _STRAY = (
-    "(tobihi|(stray|isolated|loose|odd|lone|lonely|solitary|flying|orphan|single stray) (red spot|red scale|scale of "
+    "(tobihi|odd (red spot|red scale|scale of red|red fleck|red dot|bit of "
+    "red)|(stray|isolated|loose|lone|lonely|solitary|flying|orphan|single stray) (red spot|red scale|scale of "
     "red|red|hi|red fleck|red dot|bit of red|scale|spot)|red scale (on its own|by itself|all alone|out on its own)|"
     "(speck|fleck|dot|splash|freckle|dab|drop|crumb|spatter|spot) of red|scale of red (all alone|on its own|by itself)|"
     "tiny red (spot|dot|fleck|speck)|scattered red scale|stray)"
@@ -148,8 +149,9 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
         alone={
             reading: f"(about|roughly|around|some|) {share} (of|) {_WHOLE} (red|is red|in red|covered|covered in red), "
             f"red (covers|on|over) (about|roughly|around|) {share} (of|) (the back|it|the fish|the body|), covers "
-            f"(about|roughly|around|) {share} (of|) (the back|it|the fish|the body|), (the|) (back|fish) (is|) (about|"
-            f"roughly|) {share} red"
+            f"(about|roughly|around|) {share} (of|) (the back|it|the fish|the body|), (the|) fish (is|) (about|roughly|) "
+            f"{share} red, "
+            f"(the|) back (is|) (about|roughly|) {share.replace('third|1 third|third', 'third of it')} red"
             for reading, share in _SHARES
         },
     ),
@@ -375,6 +377,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             ") clear of the tail, (a|) (nice|good|decent|clear|proper|tidy) (bit|strip|stretch|band) of white (before|"
             "at) the tail, white (joint|ring|collar|band) (at|before|round) the tail, (with|has) a (clean|nice|good|"
             f"proper) (odome|ondome), {_ODOME} (is|) clean past that, 尾止め良し",
+            "above 1 %": "white tail end, tail end (is|) white, no (red|hi|colour) (on|at|in) the tail end",
             "is 0.5 % to 4 %": f"{_LAST} (nearly|almost|all but|just about|very nearly) (reaches|touches|runs into|gets "
             f"to|goes to|into) the {_TAIL}, (almost|nearly|next to|as good as) no (odome|ondome|ojime|tail stop|white "
             "before the tail|gap before the tail)",
@@ -422,11 +425,12 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "out) (far|way|miles|much|a bit|rather|a lot|) (too|) (early|soon|before the (dorsal|dorsal fin|back fin)|"
             "short|short at the back|far forward|at the dorsal|under the dorsal|behind the dorsal|half way|halfway), "
             "long white (rear|tail|tail end|back end|behind|stretch before the tail|stretch at the back), (rear|back "
-            "end|tail end|back half|rear half|rear end) (is|) (all|quite|left|completely|) (white|bare|empty|blank|"
-            "nothing), (white|bare|empty|blank) (rear|back end|tail end|back half|rear half|rear end), (nothing|no "
+            "end|back half|rear half|rear end) (is|) (all|quite|left|completely|) (white|bare|empty|blank|"
+            "nothing), tail end (is|) (all|quite|left|completely|) (bare|empty|blank|nothing), (white|bare|empty|blank) "
+            "(rear|back end|back half|rear half|rear end), (bare|empty|blank) tail end, (nothing|no "
             "(red|hi|colour|pattern)) (at all|) (past|behind|after|beyond|from) the (dorsal|dorsal fin|back fin|"
             f"shoulder|middle) (back|on|) {_AT_ALL}, nothing (behind|on the rear|at the rear|at the back end|in the "
-            "back half), no (red|hi|colour) (on|at|in) the (rear|back end|rear half|back half|tail end), empty behind, "
+            "back half), no (red|hi|colour) (on|at|in) the (rear|back end|rear half|back half), empty behind, "
             "bare behind, (whole|all|all the) (back end|rear|back half|tail half) (is|) (all|) (white|bare|empty), no "
             "pattern (at|on|in) the (rear|back end|back half|tail half), (empty|bare|blank|nothing) (at|in|on) the "
             "(rear|back end|back half), white (tail end|rear) (is|) too long, no (red|pattern|hi) from the (dorsal|"

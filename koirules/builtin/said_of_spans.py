@@ -193,9 +193,11 @@ def _ended() -> tuple[Saying, ...]:
     """Where red ends, and at which places of the body a patch sits."""
     found: list[Saying] = []
     for place in _ON_BODY:
+        # No patch of the shoulder ends in front of it.
+        one = _ONE.replace("|shoulder", "") if place in _ON_BODY[:2] else _ONE
         said = (
-            f"{_THEN} {_ONE} {_GOES} {_TO} {place.said} ({_WHOLE}|)",
-            f"{_THEN} {_EARLY if place in _ON_BODY[3:6] else _ONE} {_STOPS} {place.said}",
+            f"{_THEN} {one} {_GOES} {_TO} {place.said} ({_WHOLE}|)",
+            f"{_THEN} {_EARLY if place in _ON_BODY[3:6] else one} {_STOPS} {place.said}",
             f"(first|second|third|next|middle|head) {_STOPS} {place.said}",
         )
         sits = (

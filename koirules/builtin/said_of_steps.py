@@ -48,6 +48,8 @@ _BRIDGE = (
     "(scale|scales|row|rows) (wide|thick|))"
 )
 _SIDES = (("left", "right"), ("right", "left"))
+_OF_A_WRAP = tuple(trait for trait in _OF_PATTERN if not trait.startswith(("white_gap", "maruten")))
+"""A gap that lies higher on one side is slanted."""
 _DOWN = "(red|wrap|colour|hi|it|pattern|)"
 _COMES = "(hangs|goes|comes|reaches|runs|is|wraps|sits|drops|ends|stops)"
 _LOWER = "(a bit|a touch|a little|slightly|much|clearly|) (lower|further down|lower down)"
@@ -395,7 +397,7 @@ SAID_OF_STEPS: tuple[Saying, ...] = (
         "joined_steps is near and white_gap at most short",
     ),
     *(
-        Spoken("wrap_sides", alone={f"is lower_{side}": _lower(side, other)}, after=(*_OF_PATTERN, "hi_on_cheeks"))
+        Spoken("wrap_sides", alone={f"is lower_{side}": _lower(side, other)}, after=(*_OF_A_WRAP, "hi_on_cheeks"))
         for side, other in _SIDES
     ),
     *(

@@ -70,6 +70,8 @@ _PEOPLE = frozenset(
     light sun rain weather tub bowl bucket van lid lamp camera""")
 )
 """Of whom or what a forecast says nothing of a fish."""
+_SALE = frozenset(tokens_of("price priced sell selling money buyer cheap cheaply auction offer discount"))
+"""`priced right it'll go`: out of the door."""
 _OVER = frozenset(
     tokens_of(
         "was were had sold bought spawned hatched came saw kept took used went turned been born moved ago yesterday"
@@ -79,8 +81,10 @@ _OVER = frozenset(
 _BETWEEN = (
     r"(?:(?:well|still|not|also|just|never|even|soon|probably|slowly|alway|yet|easily|perhap|all|only|really|ever)\s)*"
 )
+_OF_TODAY = r"(?:run|look|be|sit|lie|have|show)\b"
+"""`patterns tend to run heavy` is said of what they are."""
 _TO_COME = re.compile(
-    rf"(?:(?<!\w)(?P<who>\w+)\s)?{_BETWEEN}(?:will|may|might|shall|(?:going|tend|expected)\sto)\s{_BETWEEN}{_BECOME}(?!\w)"
+    rf"(?:(?<!\w)(?P<who>\w+)\s)?{_BETWEEN}(?:will|may|might|shall|(?:going|tend(?!\sto\s{_OF_TODAY})|expected)\sto)\s{_BETWEEN}{_BECOME}(?!\w)"
 )
 _END = rf"(?:\s(?:a\sbit|again|too|yet|though|i\sthink|you\sknow|by\sitself|fine|well|nicely|with\s\w+|or\snot|{_WHEN}))*\Z"
 _CAN_CHANGE = re.compile(
@@ -189,7 +193,7 @@ _WHOLE = tuple(
             (a lot of |lots of |some |shows |full of |with |)promise, tateshita, going nowhere,
             (tight|sharp|tight and|finished and) going nowhere,
             one for the future, one for the shows, (a |)(long term|long time) (fish|project), (an |)easy sale,
-            (a |)late (type|developer), (kiwa|edge|edges|beni|red|white|body) late (type|developer), (means |)slow growth,
+            (a |)late (type|developer|starter|finisher|grower), (kiwa|edge|edges|beni|red|white|body) late (type|developer), (means |)slow growth,
             usually means slow growth, there is your jumbo, future jumbo,
             (becomes|become|becoming) (a |)(monster|giant|jumbo), (that |it |)comes with (age|time|size|growth|the years),
             (this|that) one grows, hardly ever catch up, they hardly ever catch up, keep it heals,
@@ -246,7 +250,7 @@ def is_forecast(tokens: tuple[str, ...]) -> bool:
     grown = _WHEN_GROWN.search(text) is not None and _OVER.isdisjoint(tokens)
     if not grown and any(first in {"could", "should", "can"} and second == "be" for first, second in pairwise(tokens)):
         return False  # `could be sharper` is said of today
-    if grown or _found(_TO_COME, text):
+    if grown or (_found(_TO_COME, text) and _SALE.isdisjoint(tokens)):
         return True
     if any(tokens[i : i + len(words)] == words for words in _ANYWHERE for i in range(len(tokens))):
         return True

@@ -4,10 +4,17 @@ from __future__ import annotations
 
 from attrs import evolve, frozen
 
+from koirules.notes.tree import words_of_line
 from koirules.standard.parts import Said
 from koirules.vocabulary.kinds import Count, Number, Scale, words_of
 from koirules.vocabulary.readings import Span, anything
 from koirules.vocabulary.traits import Trait
+
+OF_THE_FISH = words_of_line(
+    "length weight sex build size_by_eye outline depth width back_line spine body_symmetry health swimming impression "
+    "presence tobi shoulders belly_shape tail_stem"
+)
+"""Traits that are said of the whole fish or of its body, and not of a mark or of the red."""
 
 
 @frozen

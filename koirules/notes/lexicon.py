@@ -142,7 +142,8 @@ class Lexicon:
             if node.levels:
                 for last, level in self._with_others(tokens, end, node):
                     found += self._levelled(tokens, level, last)
-        return sorted(found, key=lambda hit: (-hit.end, self._rank(hit)))
+        kept = [hit for hit in found if hit.whole or not _leads_on(tokens, hit.end)]
+        return sorted(kept, key=lambda hit: (-hit.end, self._rank(hit)))
 
     def _rank(self, hit: Hit) -> int:
         """Of phrases of one length: the page's, one of its own, a name that says something, one put together, a mere name."""
@@ -390,6 +391,30 @@ class Lexicon:
                 about = tuple(dict.fromkeys(map(trait_of, (*name.names, *name.beside))))
                 yield Hit(end, means, (), wording, whole=False, about=about, placed=placed)
                 return
+
+
+def _leads_on(tokens: Sequence[str], end: int) -> bool:
+    """Whether the last word before a place is no level, but leads on: `the red sits dead | in the middle`."""
+    return end < len(tokens) and tokens[end] in _LEADING_ON.get(tokens[end - 1], ())
+
+
+_LEADING_ON: Mapping[str, frozenset[str]] = {
+    "dead": words_of_line(
+        "in on at centre centred central middle level straight even right square flat opposite behind under"
+    ),
+    "even": words_of_line("at when if though near by under behind past"),
+    "clean": words_of_line("through off over across past into onto up"),
+    "flat": words_of_line("out against"),
+    "full": words_of_line("of"),
+    "deep": words_of_line("into under"),
+    "thick": words_of_line("with"),
+    "light": words_of_line("on"),
+    "heavy": words_of_line("on"),
+    "short": words_of_line("of"),
+    "clear": words_of_line("of across"),
+    "right": words_of_line("in on at over across down up through into round behind under above along to"),
+}
+"""Words that are a level elsewhere and stand before these only to say how far or how exactly."""
 
 
 def _behind_verbs(tokens: Sequence[str], at: int) -> int:

@@ -11,6 +11,7 @@ from koirules.notes.leaning import Leaning, corrected
 from koirules.notes.lexicon import Lexicon
 from koirules.notes.lines import ALL, Line, LineCutter
 from koirules.notes.remarks import Remark, RemarkReader, Sort
+from koirules.notes.subjects import goes_on, named_behind
 from koirules.problems import Cell, Problem
 from koirules.problems import noting as say
 from koirules.standard.check.phrasing import meet
@@ -167,8 +168,11 @@ class NotesReader:
         found: list[Remark] = []
         for text in line.remarks:
             remark = self.leaning.read(text, found)
-            if not _goes_on(remark, found):
+            if not goes_on(remark, found, self.lexicon):
                 remark = self.leaning.behind(text, found) or Remark(text, Sort.UNKNOWN)
+            if (turned := named_behind(text, found, self.lexicon)) is not None:
+                remark = evolve(self.remarks.read(turned), text=text)
+                found[-1] = evolve(found[-1], found=(), sort=Sort.NOTHING if remark.found else Sort.UNKNOWN)
             found.append(remark)
         if len(found) > 1 and not any(remark.verdict for remark in found):
             found[-1] = _as_last_word(found[-1])
@@ -370,20 +374,6 @@ def _may_follow_a_verdict(remark: Remark) -> bool:
     """Whether a verdict before a remark is still the last of what is told: talk, and what the board and the scale say."""
     measured = {found.trait for found in remark.found}
     return remark.sort in _BESIDE_A_VERDICT or (bool(measured) and measured <= _OF_BOARD_AND_SCALE)
-
-
-def _goes_on(remark: Remark, before: Sequence[Remark]) -> bool:
-    """Whether a remark that does not name what it speaks of follows one on the same thing: `stops at the eyes`."""
-    leaning = [found for found in remark.found if found.after]
-    if not leaning:
-        return True
-    told_something = (one for one in reversed(before) if one.found or one.sort is Sort.UNKNOWN)
-    last = next(told_something, None)
-    within = {found.trait for found in remark.found if not found.after}
-    told = within or (set() if last is None else {*last.named, *(found.trait for found in last.found)})
-    if not told:
-        return last is None  # behind a remark of which nobody can tell what it speaks of, neither can this be told
-    return all(told & {*found.after} for found in leaning)
 
 
 def cell_of(kind: Kind, said: Said | None) -> str:

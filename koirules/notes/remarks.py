@@ -10,7 +10,7 @@ from attrs import evolve, field, frozen
 
 from koirules.notes.ends import Bound, praised, without_ends
 from koirules.notes.forecasts import is_forecast
-from koirules.notes.found import Found, hedge
+from koirules.notes.found import OF_THE_FISH, Found, hedge
 from koirules.notes.lexicon import Lexicon
 from koirules.notes.numbers import number_at, plain_numbers
 from koirules.notes.scan import GENERAL, NEGATIONS, WHERE, Scan, told
@@ -118,7 +118,10 @@ class RemarkReader:
         if found is None:
             if len(self._read) >= _MOST_REMEMBERED:
                 self._read.clear()
-            self._read[key] = found = self._read_anew(text, before)
+            found = self._read_anew(text, before)
+            if found.found and _is_of_something_else(found):
+                found = Remark(found.text, Sort.UNKNOWN, named=tuple(one.trait for one in found.found))
+            self._read[key] = found
         return found
 
     def _read_anew(self, text: str, before: Sequence[Remark]) -> Remark:
@@ -130,8 +133,11 @@ class RemarkReader:
             tokens = ("no", *tokens[4 + (tokens[4:5] == ("any",)) :])
         if not tokens:
             return Remark(shown, Sort.NOTHING)
-        if shown.endswith(("?", "？")) or (tokens[0] in {"is", "are"} and tokens[1:2] in _ASKED):
-            # "sharp?" and "is that a speck" are said by somebody who is not sure.
+        at = 1 + (tokens[1:2] == ("not",))
+        if tokens[0] in {"is", "are"} and tokens[at : at + 1] in _ASKED:
+            # "is that a speck" and "isn't that a speck" are said by somebody who is not sure.
+            return evolve(self.read(" ".join(("maybe", tokens[0], *tokens[at:])), before), text=shown)
+        if shown.endswith(("?", "？")):
             return evolve(self.read(f"maybe {shown.rstrip('?？ ')}", before), text=shown)
         if tokens in self.corrections:
             return Remark(shown, Sort.CORRECTION)
@@ -264,6 +270,8 @@ class RemarkReader:
             told_of = {one.trait for one in first.found}
             if any(one.after and told_of.isdisjoint(one.after) for one in then.found):
                 continue  # `sharp kiwa by and large` says nothing of a size
+            if self._is_of_the_first(tokens[:at], tokens[at + 1 :], told_of | {*first.about}, then):
+                continue  # `front fins are small and see-through` says nothing of the red
             other = next(iter(sorts - {Sort.TRAITS, Sort.NOTHING}), None)
             if other is not None and (joined == "and" or (first.sort is other and joined != "but")):
                 continue  # `will get a sharp kiwa and deep red` foretells both
@@ -272,6 +280,13 @@ class RemarkReader:
                 shown, Sort.TRAITS, (*first.found, *then.found), about=about, also=other or first.also or then.also
             )
         return None
+
+    def _is_of_the_first(self, first: tuple[str, ...], then: tuple[str, ...], told: set[str], remark: Remark) -> bool:
+        """Whether a second clause names nothing, so that it is said of what the first one names."""
+        named, traits = self._named_at_the_head(first), {one.trait for one in remark.found}
+        if not named or traits <= OF_THE_FISH >= {one for one in told if one not in named}:
+            return False
+        return self.lexicon.by_itself(then) is not None and traits.isdisjoint(told | {*named})
 
     def _speaks(self, tokens: tuple[str, ...]) -> bool:
         """Whether any words of a remark are said of some trait."""
@@ -332,6 +347,8 @@ class RemarkReader:
     def _said(self, shown: str, tokens: tuple[str, ...], *, hedged: bool) -> Remark:
         tokens, softened = self._softened(tokens)
         scan = Scan(self.lexicon, tokens, hedged or softened, shown)
+        if hedged and self._is_scale(tokens):
+            return Remark(shown, Sort.UNKNOWN, named=scan.named())  # `belly almost`: as far as there
         if not scan.by_itself() and not scan.run():
             return Remark(shown, Sort.UNKNOWN, named=scan.named())
         found = tuple(scan.found)
@@ -341,6 +358,11 @@ class RemarkReader:
         if hedged or softened:
             found = tuple(self._hedged(each, hedged=hedged) for each in found)
         return Remark(shown, Sort.TRAITS if found else Sort.NOTHING, found, verdict, about=scan.about)
+
+    def _is_scale(self, tokens: tuple[str, ...]) -> bool:
+        """Whether tokens are the name of what is more or less so, and nothing else."""
+        names = {name for hit in self.lexicon.hits(tokens, 0) if hit.end == len(tokens) for name in hit.names}
+        return any(isinstance(self.lexicon.traits[name].kind, Scale) for name in names)
 
     def _hedged(self, found: Found, *, hedged: bool) -> Found:
         trait = self.lexicon.traits[found.trait]
@@ -368,6 +390,23 @@ class RemarkReader:
         ):
             return tokens, False
         return softened(tokens)
+
+
+_OF_SOMETHING_ELSE: tuple[tuple[frozenset[str], re.Pattern[str]], ...] = tuple(
+    (frozenset(traits.split()), re.compile(form))
+    for traits, form in (
+        ("hi_on_fins", r"\b(?:red|hi|patch|orange) (?:\w+ )?at (?:the |its |her |his )?(?:tail|rear)\b(?! fin)"),
+        ("windows", r"\bhole (?:\w+ ){0,3}(?:eye|gill|cheek|mouth|nose|nostril|lip|fin|belly|vent)\b"),
+        ("hi_below_line makibara one_sided", r"\bon (?:this|that) side\b"),
+        ("build size_by_eye", r"\b1 (?:after|behind|next|then|before|further|below|above|beside)\b"),
+    )
+)
+"""Words by which some trait is said of a part, of one side or of one of several, and not of what it is said of else."""
+
+
+def _is_of_something_else(remark: Remark) -> bool:
+    text, told = " ".join(tokens_of(remark.text)), {one.trait for one in remark.found}
+    return any(not told.isdisjoint(traits) and form.search(text) for traits, form in _OF_SOMETHING_ELSE)
 
 
 def _contradicts_itself(found: Sequence[Found]) -> bool:

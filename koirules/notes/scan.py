@@ -46,6 +46,10 @@ _WHICH_FISH = frozenset(
     tokens_of("this that a the such little young old big small lovely good nice poor of its my such")
 )
 _NO_LABELS = frozenset({"grade", "fish", "quality", "good", "bad", "fine", "ok"})
+_NO_LABEL_BEGINS = frozenset(
+    tokens_of("it her him this that them for again me us now and or so before after till until")
+)
+"""`pond it one more summer` is no name of a pond."""
 _SCALES = (("scale",), ("row",))
 _OF_SCALES = frozenset({"of", "scale", "deep", "wide"})
 """`sashi two rows of scales`: what is counted in scales has no unit."""
@@ -193,7 +197,8 @@ class Scan:
             elif token not in SKIPPED or negated:
                 return False
             at += 1
-        return not negated and (not owner or all(each.trait in self.lexicon.of_parts for each in self.found))
+        of_parts = all(each.trait in self.lexicon.of_parts for each in self.found)
+        return not negated and (not owner or (bool(self.found) and of_parts))
 
     def _with_an_exception(self) -> bool:
         """Widen what was said where it does not hold everywhere; whether that is possible."""
@@ -290,7 +295,7 @@ class Scan:
         """The place behind what is understood here; None where nothing is."""
         hits = self.lexicon.hits(self.tokens, at)
         best = next((hit for hit in hits if hit.means is not None), None)
-        number = number_at(self.tokens, at)
+        number = None if self._is_set(at) else number_at(self.tokens, at)
         if number is not None and (best is None or number.end >= best.end) and not negated:
             self.number = at
             end = self._number(number, ())
@@ -449,6 +454,10 @@ class Scan:
                 return number.end
         return None
 
+    def _is_set(self, at: int) -> bool:
+        """Whether a number says no more than which ones are meant: `sashi on all | three`."""
+        return self.tokens[at - 1 : at] == ("all",)
+
     def _is_whole(self, number: Written) -> bool:
         """Whether a number is the whole remark and a usual length at the stage: `about 14`."""
         usual, ends = self.lexicon.lengths, [end for end in (number.low, number.high) if end is not None]
@@ -527,7 +536,7 @@ class Scan:
         while at < len(self.tokens) and self.tokens[at] in SKIPPED:
             at += 1
         if not negated and any(takes_number(traits[name].kind) for name in hit.names):
-            number = number_at(self.tokens, at)
+            number = None if self._is_set(at) else number_at(self.tokens, at)
             if number is None and any(name in self.lexicon.of_parts for name in hit.names):
                 number = number_at(self.tokens, past_part(self.tokens, hit.end))  # `sashi on the last patch | 4 scales`
             bare = number is not None and number.unit is None and hit.wording in _OF_BODIES  # `deep one`
@@ -540,7 +549,7 @@ class Scan:
             end = hit.end
         if not negated and len(hit.names) == 1 and is_text(traits[hit.names[0]].kind):
             words = self._as_written(hit.end)
-            if words and not _NO_LABELS & set(self.tokens[hit.end :]):
+            if words and not _NO_LABELS & set(self.tokens[hit.end :]) and self.tokens[hit.end] not in _NO_LABEL_BEGINS:
                 self.found.append(Found(hit.names[0], words, hit.wording))
                 return len(self.tokens)
             return None

@@ -38,7 +38,8 @@ _CORRECTING = re.compile(
         i\s(?:said|say|thought|had\sthought|wrote|called\sit|took\sit)\s.+\s(?:but|before|until|till)\s.+|
         i\s(?:liked|hated|had)\s(?:it|her|him)\suntil\s.+|(?:no\s)?(?:it|that|this)\s(?:is|was)\s(?:only\s|just\s|
         all\s)*(?:a\sbit\sof\s|a\spiece\sof\s|some\s)?(?:dirt|weed|mud|muck|slime|food|light|shadow|algae|leaf|
-        a\sbubble|a\sleaf|a\sshadow|the\slight)|(?:no\s)?(?:hang\son\s|wait\s)?(?:.*\s)?swap\s(?:those|them|
+        a\sbubble|a\sleaf|a\sshadow|the\slight)|said\snobody(?:\sever)?|(?:yeah|aye|yes)\sright|as\sif|in\smy\sdreams|i\swish|(?:only\s|just\s)?(?:joking|kidding)|
+        (?:or\s)?(?:maybe\s|perhaps\s)?not|i\s(?:do\snot|did\snot)\sthink|(?:no\s)?(?:hang\son\s|wait\s)?(?:.*\s)?swap\s(?:those|them|
         it)(?:\sround|\saround)?
     """,
     re.VERBOSE,
@@ -398,8 +399,9 @@ _OF_THE_TUB = re.compile(
           that\sis\sjust\s|it\sis\s|only\s|just\s|probably\s)*(?:the|a)\s(?:bag|light|lamp|reflection|shadow|trip|
           journey|bubble)(?:\si\s(?:think|guess|suppose|should\sthink))?|(?:look\sat|view|turn|show\sme|
           check)\s(?:it|her|him|this\s1)\s(?:from\s(?:above|below|the\sside|the\stop|the\sfront|behind|up)|again|
-          over)|(?:it|she|he)\s(?:was|is|lay|sat|lie|jumped|slid|turned|moved)\s(?:crooked|bent|askew|about|off|
-          over|round|around|straight\sout|away|wrong)(?:\son\s(?:the|my)\s(?:ruler|board|tape|hand))?|it\s(?:is|
+          over)|(?:it|she|he)\s(?:was|lay|sat|jumped|slid|turned|moved)\s(?:askew|about|off|
+          over|round|around|straight\sout|away|wrong)|(?:it|she|he)\s(?:was|is|lay|sat|lie|slid|turned|moved)\s(?:crooked|
+          bent|askew|off|wrong)\son\s(?:the|my)\s(?:ruler|board|tape|hand)|it\s(?:is|
           was)\s(?:turning|moving|jumping|wriggling|out\sof\smy\shand|under\sthe\sother|behind\sthe\sother|hiding|
           asleep)|(?:i\s|we\s|you\s)?(?:can|can\snot|could\snot|could)\s(?:not\s)?(?:only\s|hardly\s|barely\s|
           just\s)?(?:see|measure|tell|count|catch|hold|reach)(?:\s(?:it|her|him|this\s1|well|properly|that|still|

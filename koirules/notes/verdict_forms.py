@@ -212,6 +212,8 @@ _FORMS: Mapping[str, str] = {
         | (?:first|top|number\s1|my)\s(?:pick|choice)(?:\s(?:today|of\sthe\s(?:day|lot|tub|batch|morning)))?
         | {_WHO_DECIDES}\s(?:say|said|want|like|take|took)\s(?:to\s)?(?:keep|in|yes|stay|it\sstay)(?:\s(?:it|her|him|
           anyway|small\sor\snot|all\sthe\ssame|for\snow|though))*
+        | (?:pond|mud)\s{_FISH}(?:\s(?:for\s)?{_SEASONS})?|i\sam\sa\syes
+        | {_WHO_DECIDES}\swill\s(?:want|keep|take)\s{_FISH}
         | retained|save(?:\s(?:it|her|him|this\s1))?|(?:for\s)?my\spond
         | (?:(?:a|the|big|small|1|2|3|double|two|green|clear|firm|thick)\s)*(?:tick|check\smark)(?:\s(?:from\s(?:me|him|her|
           us|the\sboss|

@@ -105,7 +105,8 @@ _VERDICTS: Mapping[str, str] = {
         ship( ({_IT})|), 販売
     """,
     "unsure": f"""
-        unsure, could go either way, either way, not sure( yet| about ({_IT})|), i am not sure( yet| about ({_IT})|),
+        unsure, keep (as|for) a (maybe|perhaps), keep ({_IT}) (as|for) a (maybe|perhaps),
+        could go either way, either way, not sure( yet| about ({_IT})|), i am not sure( yet| about ({_IT})|),
         undecided, second group, we wait, wait( a bit| a while|), (we |)feed and (see|look again),
         feed and look,
         feed ({_IT}) and (see|look again), treat and (look|bench|see) again, maybe in, maybe out, perhaps in, perhaps out,
@@ -190,6 +191,8 @@ WHOLE_VERDICTS = frozenset(
     )
 )
 """Verdicts of one word that stand for something else beside other words: `mine has red lips`, `fins open`."""
+_OF_TWO_SENSES = frozenset(spread("cut, gone, down, back, up"))
+"""`like 8 but cut`: the red is."""
 _IRREAL = frozenset(tokens_of("if unless when not never would could should no or than once until maybe"))
 
 
@@ -347,5 +350,6 @@ def verdict_beside(tokens: tuple[str, ...], verdicts: Verdicts) -> Iterator[tupl
             yield "out", begins
         if tokens[at] in {"so", "but", "then", "and"} and rest and _IRREAL.isdisjoint(tokens[:at]):
             verdict = verdict_of(rest, verdicts)
-            if verdict is not None and (tokens[at] != "and" or verdict == "unsure"):
+            of_two_senses = rest in _OF_TWO_SENSES
+            if verdict is not None and not of_two_senses and (tokens[at] != "and" or verdict == "unsure"):
                 yield verdict, tokens[:at]
