@@ -375,7 +375,7 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "roe|food), (round|big|fat|nice|good) (belly|tummy) (on it|on her|on him|already|this one|)",
             "is hollow": "(sunken|hollow|empty|sunk in|caved in|drawn in|pinched|thin) (at|in|round|under|on) the (belly|"
             "tummy|gut|stomach|underside), no food in (the|its|her|his) (belly|stomach|gut), (belly|stomach) (goes|curves|"
-            "pulls|pulled) in, empty (belly|stomach|gut), (looks|is|a bit|) (hungry|starving)",
+            "pulls|pulled) in, empty (belly|stomach|gut), (looks|a bit) (hungry|starving), starving",
             "is hanging": "(droopy|saggy|low|hanging|low hanging|low slung) (belly|tummy|gut|underside), (belly|tummy|gut) (is|) "
             "(droopy|saggy|low|on the floor|low slung|down)",
             "is level": "(flat|level|firm|tidy|neat|tight) (belly|tummy|underside)",

@@ -83,6 +83,14 @@ _WITH_A_LENGTH = frozenset(
         "fish body length size long total overall measure altogether then again exactly dead flat huge only just in all"
     )
 )
+_BEFORE_NUMBERS = frozenset(
+    tokens_of(
+        "tub pond vat tank line number row week month age price year lot batch girth weighs weight basket box bowl shelf "
+        "from for of to than as like out day hour degree"
+    )
+)
+"""Behind these a number is theirs: `tub, 15`."""
+_PRICED = re.compile(r"\bfor (?:(?:this|that|the) 1|this|that|it|her|him|the (?:pair|lot|2))(?!\S)")
 _NUMBER = re.compile(r"[0-9]+(?:\.[0-9]+)?\Z")
 _GRAMS = (0.01, 0.025)
 """Between how many grams a cm of length, cubed, a koi lies: common practice, no source."""
@@ -119,6 +127,8 @@ class Leaning:
         if last is not None and before[-1] is last and (remark := self._numbered(text, last)) is not None:
             return remark
         remark = self._taken_back(text, before) or self._between(text) or self.remarks.read(text, before)
+        if before and self._is_count_of(remark, before[-1]):
+            return Remark(text, Sort.UNKNOWN)
         if remark.sort is Sort.UNKNOWN and before:
             remark = self._of_a_part(text, before[-1]) or remark
         return (self.behind(text, before) or remark) if remark.sort is Sort.UNKNOWN else remark
@@ -155,7 +165,27 @@ class Leaning:
         last = before[-1] if before else None
         if last is not None and (last.sort in _TAKING_BACK or self._wants_number(last, float(number))):
             return None
+        ahead = () if last is None else tokens_of(last.text)
+        if len(ahead) in {1, 2} and ahead[-1] in _BEFORE_NUMBERS:
+            return None
         return self._as(text, f"{number} cm")
+
+    def _is_count_of(self, remark: Remark, last: Remark) -> bool:
+        """Whether a length without a unit may be a number of what was spoken of: `about fifteen` behind `scales missing`."""
+        tokens = without(tokens_of(plain_numbers(remark.text)), HEDGES)[0]
+        if tokens[:1] and tokens[0].isdigit() and len(tokens) == 1:
+            return False  # `fifteen` by itself is told apart by what the page tells
+        if {found.trait for found in remark.found} != {"length"} or (number := number_at(tokens, 0)) is None:
+            return False
+        value = number.low if number.low is not None else number.high
+        bare = number.unit is None and value is not None and set(tokens[number.end :]) <= SKIPPED
+        if not bare or value != int(value or 0) or (number.more and not number.less):
+            return False
+        return any(self._is_open_count(found) for found in last.found) or self._wants_number(last, float(value or 0))
+
+    def _is_open_count(self, found: Found) -> bool:
+        kind = self.traits[found.trait].kind
+        return isinstance(kind, Count) and isinstance(found.said, Span) and found.said.high == float(kind.high)
 
     def length_again(self, text: str, before: Sequence[Remark]) -> Remark | None:
         """`no eighteen` behind a length: what holds instead."""
@@ -174,8 +204,8 @@ class Leaning:
         """The number of cm that a remark may be, where it is nothing else: `15`, `body eighteen`, `eleven nine` for 11.9."""
         usual = self.remarks.lexicon.lengths
         spoken = without(tokens_of(plain_numbers(text)), ASIDES)[0]
-        if "by" in spoken:
-            return None  # `thirty by then`
+        if "by" in spoken or "them" in spoken or _PRICED.search(" ".join(spoken)) is not None:
+            return None  # `thirty by then`, `twelve of them`, `twenty for this one`
         tokens = [token for token in spoken if token not in SKIPPED and token not in _WITH_A_LENGTH]
         numbers = [token for token in tokens if _NUMBER.match(token)]
         if usual is None or not numbers or len(numbers) < len(tokens) or len(numbers) > 2:

@@ -316,6 +316,8 @@ class Lexicon:
     def _behind_links(self, tokens: Sequence[str], at: int) -> int:
         """The place behind what links a name and a level: `the white has gone | yellow`."""
         while (behind := self._skip(tokens, at)) < len(tokens) and tokens[behind] in _LINKS:
+            if tokens[behind] in _MOVING and not _WAYS.isdisjoint(tokens[behind + 1 : behind + 2]):
+                break  # `belly going down` is not what `belly down` is
             at = behind + 1
         return behind
 
@@ -428,6 +430,8 @@ _LINKS = words_of_line(
     "all gone going goe went turned turning turn become becoming get gets getting got getting stay stays stayed "
     "staying keep keeps kept  remain remains remained run runs wear wears feel feels"
 )
+_MOVING = words_of_line("going goe went get gets getting run runs turned turning turn")
+_WAYS = words_of_line("down up over out through away into like round")
 _SUFFIXES = frozenset({"tinge", "cast", "tint", "side", "looking", "tinged"})
 _VERBS = ARTICLES | {"was", "were", "be"}
 

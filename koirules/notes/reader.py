@@ -11,7 +11,7 @@ from koirules.notes.leaning import Leaning, corrected
 from koirules.notes.lexicon import Lexicon
 from koirules.notes.lines import ALL, Line, LineCutter
 from koirules.notes.remarks import Remark, RemarkReader, Sort
-from koirules.notes.subjects import goes_on, named_behind
+from koirules.notes.subjects import goes_on, is_hedge, named_behind
 from koirules.problems import Cell, Problem
 from koirules.problems import noting as say
 from koirules.standard.check.phrasing import meet
@@ -173,6 +173,8 @@ class NotesReader:
             if (turned := named_behind(text, found, self.lexicon)) is not None:
                 remark = evolve(self.remarks.read(turned), text=text)
                 found[-1] = evolve(found[-1], found=(), sort=Sort.NOTHING if remark.found else Sort.UNKNOWN)
+            elif remark.sort is Sort.NOTHING and found and is_hedge(text):
+                found[-1] = evolve(found[-1], found=tuple(map(self.remarks.hedged, found[-1].found)))
             found.append(remark)
         if len(found) > 1 and not any(remark.verdict for remark in found):
             found[-1] = _as_last_word(found[-1])

@@ -78,6 +78,7 @@ _NOT_YET = re.compile(
     r"(?:to )?(?:watch|check|look|mind) (?:\w+ )?(?:out )?for |(?:\w+ )*see (?:the |her |his )?skin through"
 )
 """`watch it for hikui` says of none that it is there."""
+_AFTER_OUT = (("of",), ("in",), ("on",), ("to",), ("at",), ("there",), ("cold",), ("from",))
 _THEM = (("them",), ("these",), ("those",))
 _MANY = frozenset(
     tokens_of("a lot lots many some few half several quite more too good bunch couple 2 3 4 5 and but one")
@@ -304,8 +305,8 @@ class RemarkReader:
     def _with_verdict(self, shown: str, tokens: tuple[str, ...]) -> Remark | None:
         """A remark without commas that ends or begins with a verdict: `sandan sharp kiwa out`."""
         for word, rest in ((tokens[-1:], tokens[:-1]), (tokens[:1], tokens[1:])):
-            if word[0] in WHERE and rest == tokens[1:] and self.lexicon.is_label(rest, 0):
-                continue  # `in tub 4` says where the fish is
+            if rest == tokens[1:] and (word[0] in WHERE or (word[0] == "out" and rest[:1] in _AFTER_OUT)):
+                continue  # `in tub 4` says where the fish is, and `in bad shape` how it is
             if word in self.verdicts.words and word not in WHOLE_VERDICTS and word not in HEDGES and len(rest) > 1:
                 remark = self._said(shown, rest, hedged=False)
                 if remark.found and remark.sort is Sort.TRAITS:
@@ -356,7 +357,7 @@ class RemarkReader:
             return Remark(shown, Sort.UNKNOWN, named=scan.named())
         verdict = "" if scan.verdict is None else scan.verdict
         if hedged or softened:
-            found = tuple(self._hedged(each, hedged=hedged) for each in found)
+            found = tuple(self.hedged(each, hedged=hedged) for each in found)
         return Remark(shown, Sort.TRAITS if found else Sort.NOTHING, found, verdict, about=scan.about)
 
     def _is_scale(self, tokens: tuple[str, ...]) -> bool:
@@ -364,7 +365,8 @@ class RemarkReader:
         names = {name for hit in self.lexicon.hits(tokens, 0) if hit.end == len(tokens) for name in hit.names}
         return any(isinstance(self.lexicon.traits[name].kind, Scale) for name in names)
 
-    def _hedged(self, found: Found, *, hedged: bool) -> Found:
+    def hedged(self, found: Found, *, hedged: bool = True) -> Found:
+        """What a reading says where somebody is not sure of it, or says that it is only a little so."""
         trait = self.lexicon.traits[found.trait]
         if not hedged and not isinstance(trait.kind, Scale):
             return found  # `a bit to the left` is to the left
@@ -398,6 +400,16 @@ _OF_SOMETHING_ELSE: tuple[tuple[frozenset[str], re.Pattern[str]], ...] = tuple(
         ("hi_on_fins", r"\b(?:red|hi|patch|orange) (?:\w+ )?at (?:the |its |her |his )?(?:tail|rear)\b(?! fin)"),
         ("windows", r"\bhole (?:\w+ ){0,3}(?:eye|gill|cheek|mouth|nose|nostril|lip|fin|belly|vent)\b"),
         ("hi_below_line makibara one_sided", r"\bon (?:this|that) side\b"),
+        ("*", r"^(?:(?:oh|and|but|so) )*(?:please|let (?:it|her|him|this)) be\b"),
+        (
+            "*",
+            r"^(?:the|this|that|our) (?:light|lamp|sun|water|net|lid|camera) (?:is|was|on|in|here|need|show|shine)\b",
+        ),
+        ("*", r"\b(?:on|of|with|in|to) the other (?:1|one|fish|tub|lot|bowl)\b"),
+        ("hi_cover", r"\bwhite (?:after|from there)\b"),
+        ("hi_tone", r"\borange (?:goe|going|gone|turning|turned|becoming|getting) red\b"),
+        ("hi_cover", r"^(?:\w+ )?short (?:red|hi|beni|pattern)\b"),
+        ("spine back_line", r"\bback clean\b|\bclean back\b"),
         ("build size_by_eye", r"\b1 (?:after|behind|next|then|before|further|below|above|beside)\b"),
     )
 )
@@ -406,7 +418,9 @@ _OF_SOMETHING_ELSE: tuple[tuple[frozenset[str], re.Pattern[str]], ...] = tuple(
 
 def _is_of_something_else(remark: Remark) -> bool:
     text, told = " ".join(tokens_of(remark.text)), {one.trait for one in remark.found}
-    return any(not told.isdisjoint(traits) and form.search(text) for traits, form in _OF_SOMETHING_ELSE)
+    return any(
+        (traits == {"*"} or not told.isdisjoint(traits)) and form.search(text) for traits, form in _OF_SOMETHING_ELSE
+    )
 
 
 def _contradicts_itself(found: Sequence[Found]) -> bool:

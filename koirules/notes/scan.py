@@ -432,7 +432,7 @@ class Scan:
                         return self.lexicon.behind_a_fault(
                             self.tokens, self._where(hit, start), [Stated(name, self.found[-1].said or 0)]
                         )
-            if self.tokens[start] not in _PASSED or self.tokens[start] in {"for", "but"}:
+            if self.tokens[start] not in _PASSED or self.tokens[start] in {"for", "but", "with"}:
                 break
             start += 1
         for name in self.about:

@@ -6,7 +6,7 @@ Common English usage, no source. What may be said of the fish as well as of what
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from koirules.notes.found import OF_THE_FISH
 from koirules.notes.lexicon import Lexicon
@@ -15,9 +15,12 @@ from koirules.notes.talk import HEDGES, SOFTENERS, without
 from koirules.notes.tree import SKIPPED, words_of_line
 from koirules.vocabulary.wordings import tokens_of
 
+_SIZED = OF_THE_FISH - {"swimming"}
+_MEASURES = frozenset({"length", "depth", "width"})
 _OF_A_PLACE = words_of_line(
     "health scars eye_film eye_clarity fin_damage fin_faults mouth gill_cover_faults barbels_missing scale_loss windows "
-    "head_windows shimi_count shimi_places shimi_size dorsal_fin pectoral_size motoaka"
+    "head_windows shimi_count shimi_places shimi_size dorsal_fin pectoral_size motoaka hi_on_fins hi_on_eyes hi_on_cheeks "
+    "kuchibeni tobihi tobihi_places niban_hi"
 )
 """Traits of a wound, a fin, a mark or the like, which may have a colour of its own."""
 _OF_COLOUR = words_of_line("hi_strength hi_tone hi_even hi_thick hi_cover shiroji white_head lustre skin_clean")
@@ -34,6 +37,7 @@ _DRAWING = ("draws the eye", "draw the eye", "catches the eye", "stands out", "e
 _NOTICED = frozenset(tuple(token for token in tokens_of(words) if token not in SKIPPED) for words in _DRAWING)
 """What is said of a flaw as well as of a fine fish."""
 _A_FISH = frozenset(tokens_of("she he her him fish girl boy lady lad one fellow body koi thing baby chap"))
+_WHOLE = frozenset(tokens_of("everything everywhere all over throughout whole"))
 _HOW = frozenset(
     tokens_of("not no too very much more less even than for a bit sat sit look run so rather almost nearly but and")
 )
@@ -73,13 +77,18 @@ def _may_be_of_another(remark: Remark, before: Sequence[Remark], lexicon: Lexico
         return False
     traits = {found.trait for found in remark.found}
     spoken = {*last.named, *(found.trait for found in last.found)}
+    if not last.found:
+        spoken -= _MEASURES  # `fins long`: of the word long alone nobody speaks of the length of the fish
     words = _words(remark.text)
     if traits == {"length"}:
         return _MEASURED.search(remark.text) is not None and _PIECE.search(last.text) is not None
     if traits <= OF_THE_FISH:
         fits = words <= _SIZES or _is_simile(remark.text) or _noticed(remark.text)
-        return fits and not _names(remark.text, lexicon) and not (spoken and spoken <= OF_THE_FISH)
-    return traits <= _OF_COLOUR and words <= _COLOURS and not spoken.isdisjoint(_OF_A_PLACE)
+        return fits and not _names(remark.text, lexicon) and not (spoken and spoken <= _SIZED)
+    if not traits <= _OF_COLOUR or not words <= _COLOURS:
+        return False
+    named = {trait for names in _all_named(last.text, lexicon) for trait in names}
+    return not spoken.isdisjoint(_OF_A_PLACE) or (not last.found and bool(named) and named.isdisjoint(traits))
 
 
 def named_behind(text: str, before: Sequence[Remark], lexicon: Lexicon) -> str | None:
@@ -94,6 +103,12 @@ def named_behind(text: str, before: Sequence[Remark], lexicon: Lexicon) -> str |
     return f"{text} {ahead.text}" if is_name and unnamed and levels else None
 
 
+def is_hedge(text: str) -> bool:
+    """Whether a remark is nothing but a word of doubt on what was said before it: `female, I think`."""
+    rest, hedged = without(tokens_of(text), HEDGES)
+    return hedged and all(token in SKIPPED for token in rest)
+
+
 def _plainly(text: str) -> tuple[str, ...]:
     return without(without(tokens_of(text), HEDGES)[0], SOFTENERS)[0]
 
@@ -101,7 +116,7 @@ def _plainly(text: str) -> tuple[str, ...]:
 def _words(text: str) -> set[str]:
     """The words of a remark that say how something is; a word for a fish among them, where one is named."""
     tokens = _plainly(text)
-    if not _A_FISH.isdisjoint(tokens):
+    if not _A_FISH.isdisjoint(tokens) or not _WHOLE.isdisjoint(tokens):
         return {*tokens}
     return {token for token in tokens if token not in SKIPPED and token not in _HOW} or {""}
 
@@ -117,5 +132,10 @@ def _noticed(text: str) -> bool:
 
 def _names(text: str, lexicon: Lexicon) -> bool:
     """Whether a remark names what it speaks of."""
+    return any(True for _ in _all_named(text, lexicon))
+
+
+def _all_named(text: str, lexicon: Lexicon) -> Iterator[tuple[str, ...]]:
+    """The traits that each name in a remark may stand for."""
     tokens = tokens_of(text)
-    return any(hit.names for at in range(len(tokens)) for hit in lexicon.hits(tokens, at))
+    return (hit.names for at in range(len(tokens)) for hit in lexicon.hits(tokens, at) if hit.names)

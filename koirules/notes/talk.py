@@ -39,7 +39,7 @@ _CORRECTING = re.compile(
         i\s(?:liked|hated|had)\s(?:it|her|him)\suntil\s.+|(?:no\s)?(?:it|that|this)\s(?:is|was)\s(?:only\s|just\s|
         all\s)*(?:a\sbit\sof\s|a\spiece\sof\s|some\s)?(?:dirt|weed|mud|muck|slime|food|light|shadow|algae|leaf|
         a\sbubble|a\sleaf|a\sshadow|the\slight)|said\snobody(?:\sever)?|(?:yeah|aye|yes)\sright|as\sif|in\smy\sdreams|i\swish|(?:only\s|just\s)?(?:joking|kidding)|
-        (?:or\s)?(?:maybe\s|perhaps\s)?not|i\s(?:do\snot|did\snot)\sthink|(?:no\s)?(?:hang\son\s|wait\s)?(?:.*\s)?swap\s(?:those|them|
+        (?:maybe\s|perhaps\s)not|i\s(?:do\snot|did\snot)\sthink|(?:no\s)?(?:hang\son\s|wait\s)?(?:.*\s)?swap\s(?:those|them|
         it)(?:\sround|\saround)?
     """,
     re.VERBOSE,
@@ -295,6 +295,10 @@ def is_comparison(tokens: tuple[str, ...], *, after: bool) -> bool:
 _TALK = frozenset(
     spread(
         """
+            short and sweet, plain sailing, good grief, fat chance, thin ice, thick and fast, dead easy, dead right, light work,
+            heavy going, clean slate, sharp practice, tight fit, hard luck, soft spot for (it|her|him|this one), in good time,
+            even money, in the dark, a dark horse, in a good light,
+            high time, long story, long time no see, big deal, small world, small mercies, thank heaven for small mercies,
             ooh, oho, oh, ah, aha, ha, haha, ahem, mm, mmm, hmm, phew, gosh, blimey, crikey, dear me, oh dear( me|),
             (my |)goodness( me|), my my, well well( well|), right then, here we go, (now |)let us see( now|), now then,
             now we are talking, (would you |)look at (that|you|her|him|it),

@@ -59,7 +59,7 @@ _VERDICTS: Mapping[str, str] = {
         ((that is |it is |she is |he is |i see |)(a |)|surely a )show fish( this one| for sure|), yes please, キープ, 残す, 残し
     """,
     "out": f"""
-        out, throw out, throw it out, eliminate( ({_IT})|), eliminated, disqualify( ({_IT})|), disqualified,
+        out, throw out, throw it out, good riddance, eliminate( ({_IT})|), eliminated, disqualify( ({_IT})|), disqualified,
         a disqualification,
         (that is |)a disqualification, not showable, not for the (show|bench|table|show bench), not on my (table|bench),
         no (fish|kohaku|sanke|showa|koi) for the (table|bench|show), (would get|gets|will get) no votes,
