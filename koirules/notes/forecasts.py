@@ -193,7 +193,8 @@ _WHOLE = tuple(
             (a lot of |lots of |some |shows |full of |with |)promise, tateshita, going nowhere,
             (tight|sharp|tight and|finished and) going nowhere,
             one for the future, one for the shows, (a |)(long term|long time) (fish|project), (an |)easy sale,
-            (a |)late (type|developer|starter|finisher|grower), (kiwa|edge|edges|beni|red|white|body) late (type|developer), (means |)slow growth,
+            (a |)late (type|developer|starter|finisher|grower), (kiwa|edge|edges|beni|red|white|body) late
+            (type|developer), (means |)slow growth,
             usually means slow growth, there is your jumbo, future jumbo,
             (becomes|become|becoming) (a |)(monster|giant|jumbo), (that |it |)comes with (age|time|size|growth|the years),
             (this|that) one grows, hardly ever catch up, they hardly ever catch up, keep it heals,
