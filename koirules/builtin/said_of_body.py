@@ -54,6 +54,19 @@ SAID_OF_BODY: tuple[Saying, ...] = (
         "board, from nose to the end of the tail, nose to the end of the tail, 全長, 体長",
     ),
     Spoken(
+        "length",
+        alone={
+            "is 15 cm to 21 cm": "(about|nearly|almost|roughly|just about|) (hand length|hand long|a hand long|(the length|"
+            "length) of (my|a|your) "
+            "hand|(as|) long as (my|a|your) hand|a hand in length|the size of my hand|hand sized|one hand long), (about|"
+            "roughly|) (pencil "
+            "length|a pencil long|as long as a pencil|the length of a pencil)",
+            "is 6 cm to 10 cm": "(about|roughly|) (finger length|(as|) long as (my|a) finger|finger long|a finger long fish)",
+            "is 16 cm to 30 cm": "(a bit|a little|slightly|just|) (longer|bigger) than (my|a) hand",
+            "is 8 cm to 18 cm": "(a bit|a little|slightly|just|not quite|) (shorter|smaller) than (my|a) hand",
+        },
+    ),
+    Spoken(
         "standard_length",
         "sl, length without the tail, without the tail, without the tail fin, to the last scale, to the tail root, "
         "body length without the tail, without tail, not counting the tail, to the root of the tail",

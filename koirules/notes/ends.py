@@ -17,20 +17,41 @@ OPENERS = frozenset(
     spread(
         """
             oh, ooh, hm, hmm, goodness( me|), gosh, blimey, wow, my word, well, and, now, but, actually, otherwise, else,
-            still, here, there, yes, yeah, sure, sadly, luckily, thankfully, happily, sorry( but|), of course, (just |)look
-            at (the|that|those|her|his|its|this), would you look at (the|that|those), (just |)look how, (you |)see how, (you
-            |)notice how, notice (the|that), (you |)(see|notice) that, you can see( that| how|), you (will |)see, (i |we )
-            (do |)(like|love|notice|count|find|get|have|spot)( that|), i would call (it|that|this), what (a|an), such
-            (a|an), ever so, nice to see, good to see, lovely to see, what i (like|see|notice) is, (a |such a |what a
-            |)(shame|pity)( about| with| for| because| that| but|), the (main|first|only|good|bad) thing is( that|),
-            (main|first|only) thing is( that|), the (trouble|problem|fault|snag|point) is( that|),
-            (trouble|problem|fault|snag) is( that|), the (best|worst) (thing|part) is( that|), (for the record|by the way|in
-            general|all in all|on the whole|overall), (this|that) (one|fish|fellow)( here| now|)( has| is|), he says(
-            that|), she says( that|), boss says( that|), the boss says( that|), they say( that|), i am told( that|), i was
-            told( that|), must say, i must say, i have to say, i will say, to be honest, honestly, if i am honest, i admit,
-            admittedly, granted, funny, strange, for some reason, (on|at) the other hand, on the plus side, on the minus
-            side, on the good side, on the bad side, (good|bad) news, first of all, to begin with, to start with, finally,
-            fish
+            still, here, there, yes, yeah, sure, sadly, luckily, thankfully, happily, sorry( but|), of course, (just |)look at
+            (the|that|those|her|his|its|this), would you look at (the|that|those), (just |)look how, (you |)see how, (you
+            |)notice how, notice (the|that), (you |)(see|notice) that, you can see( that| how|), you (will |)see, (i |we ) (do
+            |)(like|love|notice|count|find|get|have|spot)( that|), i would call (it|that|this), what (a|an), such (a|an), ever
+            so, nice to see, good to see, lovely to see, what i (like|see|notice) is, (a |such a |what a |)(shame|pity)(
+            about| with| for| because| that| but|), the (main|first|only|good|bad) thing is( that|), (main|first|only) thing
+            is( that|), the (trouble|problem|fault|snag|point) is( that|), (trouble|problem|fault|snag) is( that|), the
+            (best|worst) (thing|part) is( that|), (for the record|by the way|in general|all in all|on the whole|overall),
+            (this|that) (one|fish|fellow)( here| now|)( has| is|), he says( that|), she says( that|), boss says( that|), the
+            boss says( that|), they say( that|), i am told( that|), i was told( that|), must say, i must say, i have to say, i
+            will say, to be honest, honestly, if i am honest, i admit, admittedly, granted, funny, strange, for some reason,
+            (on|at) the other hand, on the plus side, on the minus side, on the good side, on the bad side, (good|bad) news,
+            first of all, to begin with, to start with, finally, fish, what is (that|this|it)( then|), how long is
+            (that|it|she|he|this)( then|), ok, okay, right so, right then, now then, so, ah, oh dear, er, erm, um, mm, mmm,
+            ha, aha, blimey, crikey, whoops, oops, anyway, anyhow, alright, all right, whereas, although, though, because,
+            even so, mind, mind you, bless (it|her|him), (and |but |)at least, in (any|that) case, either way, at any rate,
+            all things considered, in fairness, to be fair, (okay |right |so |now |and |)first up( is|), (okay |right |so |now
+            |and |)next up( is|), (and |so |)to finish, (and |)lastly, what (we|you) (have|have got|got) (here |)is( a| an|),
+            what (we|you|i) are (looking at|seeing) (here |)is( a| an|), here (we|you) have (a|an), (we|you|i) have (got
+            |)(here |)(a|an) (case|bit|touch|hint) of, (ooh |oh |ah |well |)now (that|this|there) is( what i call| what you
+            call|)( a| an|), (ooh |oh |ah |well |)(that|this) is what (i|you) (call|would call)( a| an|),
+            (that|this|it|she|he) is (one|another) of those( with|), (and |but |so |)i am (seeing|looking at|getting),
+            (i|you|we) (can |)(do |)(see|notice)( there is| there are| it is| that|), the first thing (you|i) (see|notice)(
+            is|), what (strikes|gets|catches|bothers|pleases|worries|impresses) (me|you|my eye)( first| most|)( is|), what i
+            (do |)like is, i would (describe|put) (it|that|this|her|him) as( a| an|), i have got to say, i must
+            (admit|confess)( that|), i will admit( that|), i (am happy|am glad|am pleased|am sorry|regret) to say( that|),
+            happily, sad to say, sorry to say, strange to say, oddly( enough|), (it|she|he|this one|that one|this|that) (has
+            |is |)got that (sort|kind|type) of, (it|she|he|this one|that one|this|that) has that (sort|kind|type) of, (my |the
+            |)(wife|husband|son|daughter|father|mother|uncle|brother|helper|partner|mate|colleague) (says|said|calls
+            it|thinks|reckons)( that|), (i|you) have to (say|admit|like|love|laugh)( that|), do not get me wrong( but|), i
+            will grant you( that|), let me (say|tell you)( that|), as you can (see|tell), as i (said|say), like i say, between
+            you and me, between ourselves, if you ask me, in my (view|book|opinion), to my mind, for (me|my money),
+            personally, for what it is worth, truth be told, to tell (you |)the truth, if i am being
+            (honest|picky|fussy|strict|hard), to be (picky|fussy|strict|blunt|exact|precise|frank), being
+            (picky|fussy|strict|blunt), not to be (rude|unkind|picky|fussy) but, fair (enough|play)( but|)
         """
     )
 )
@@ -45,24 +66,41 @@ _GOING_ON = frozenset(spread("(and |)then, (and |)also, plus, (and |)again"))
 TAGS = frozenset(
     spread(
         """
-            for sure, i must say, i have to say, i will say, if i am honest, to be honest, honestly, i admit, admittedly,
-            such as it is, such as they are, as well, too, then, there, here, again, this time, this year, (this|that)
-            (one|fish), this fellow, mind, mind you, though, indeed, you know, you see, i tell you, i would say, i say, he
-            says, she says, he said, she said, boss says, the boss says, boss said, the boss said, they say, i feel, i find,
-            i see, you will see, thank heavens, thank goodness, thankfully, sadly, luckily, as usual, as always, as ever, of
-            course, like i said, like always, in general, overall, all in all, on the whole, from here, (still |)from the
+            for sure, i must say, i have to say, i will say, if i am honest, to be honest, honestly, i admit, admittedly, such
+            as it is, such as they are, as well, too, then, there, here, again, this time, this year, (this|that) (one|fish),
+            this fellow, mind, mind you, though, indeed, you know, you see, i tell you, i would say, i say, he says, she says,
+            he said, she said, boss says, the boss says, boss said, the boss said, they say, i feel, i find, i see, you will
+            see, thank heavens, thank goodness, thankfully, sadly, luckily, as usual, as always, as ever, of course, like i
+            said, like always, in general, overall, all in all, on the whole, from here, (still |)from the
             (mud|pond|journey|trip|transport|move|bag), right now, at the moment, for now, so far, already, this early, at
             this stage, today, as it stands, as it should( be|), as they should( be|), as you would
             (want|expect|like|wish|hope), as wanted, as ordered, and all, and so on, and everything, or so they say, if you
-            like, in fairness, in my opinion, to my eyes, bless her, bless him, no doubt, no question, without doubt,
-            without (a |)question, if anything, for once, see, look, eh, huh, there you go, and no mistake, for the record,
-            by the way, funnily enough, strangely enough, oddly enough, sure enough, for certain, no less, if you please,
-            what more do you want, what more could you want, that is for sure, that is certain, sort of thing, type of
-            thing, kind of thing, sort of pattern, type, i am afraid, i am sorry, i am glad to say, i am sorry to say, happy
-            to say, sorry to say, to look at, if you look, when you look, in the hand, in the bowl, on the board, for what
-            it is worth, from day one, every time, each time, as i (like|want) it, as we like it, how it should be, how i
-            like it, like it should be, the way it should be, right enough, all right, to finish, at the end of the day,
-            lovely, beautiful
+            like, in fairness, in my opinion, to my eyes, bless her, bless him, no doubt, no question, without doubt, without
+            (a |)question, if anything, for once, see, look, eh, huh, there you go, and no mistake, for the record, by the
+            way, funnily enough, strangely enough, oddly enough, sure enough, for certain, no less, if you please, what more
+            do you want, what more could you want, that is for sure, that is certain, sort of thing, type of thing, kind of
+            thing, sort of pattern, type, innit, er, erm, um, ha, ha ha, bless, bless it, bless them, mark you, i grant you, i
+            will grant you( that|), i will (give|grant) (it|her|him|you) that, would you (believe|credit)( it| that|), believe
+            it or not, if you (follow|see|get|catch) (me|what i mean|my drift|my meaning), if (it|that) makes sense, pretty
+            much, more or less, unfortunately, fortunately, regrettably, alas, i notice, i (must|have to) (admit|confess), at
+            last, at least, at any rate, in any case, either way, all things considered, all told, when all is said and done,
+            thank god, thank heaven, for a change, from (here|up here|where i (am|stand|sit)|this angle|this side), in my
+            hand, for my money, to my mind, personally, so to speak, as (they|we) (say|call it|used to say), to put it
+            (mildly|kindly|politely|nicely|gently), if i (may|can) say (so|that), if i do say so, (which|and that) is
+            (nice|good|something|rare|lovely|handy|promising|fine|encouraging|a plus|a bonus|a good sign|a nice touch|no bad
+            thing| what (i|you|we) (want|like|look for|are after)|how (i|you|we) (like|want) it|unusual|a relief|a shame|a
+            pity|rare for a tosai|rare at this age|the main thing|not nothing), which (they|it|she|he|you|i|we)
+            (do|does|like|likes|want|wants), which (counts|helps)( for a lot| a lot| no end|), which (always |)pleases me,
+            which i (am pleased about|appreciate|like to see|always like), as (it|they) (often|usually|sometimes|always)
+            (is|are|do|does), like (it|they) (does|do)( at this age|), at this (end|point), (as|like) you do, to be
+            (exact|precise|honest with you|frank|blunt), i am (pleased|happy|glad|sorry) to (say|see|report), sorry to
+            (say|see|report), glad to (say|see), good to see, nice to see, lovely to see, for (my|your) (sins|trouble), full
+            stop, end of, and there it is, (i|you) (can not|could not) (complain|grumble)( about that|), no (two|2) ways about
+            it, (there is|with) no (doubt|question|denying|arguing)( about (it|that)|), i am afraid, i am sorry, i am glad to
+            say, i am sorry to say, happy to say, sorry to say, to look at, if you look, when you look, in the hand, in the
+            bowl, on the board, for what it is worth, from day one, every time, each time, as i (like|want) it, as we like it,
+            how it should be, how i like it, like it should be, the way it should be, right enough, all right, to finish, at
+            the end of the day, lovely, beautiful
         """
     )
 )

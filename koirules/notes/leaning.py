@@ -8,7 +8,8 @@ from decimal import Decimal
 
 from attrs import evolve, frozen
 
-from koirules.notes.found import Found
+from koirules.notes.comparisons import is_simile
+from koirules.notes.found import Found, hedge
 from koirules.notes.numbers import number_at, plain_numbers
 from koirules.notes.parts import SIZE, WITHIN_A_FIN, is_place, past_where
 from koirules.notes.remarks import LONGEST, Remark, RemarkReader, Sort
@@ -20,6 +21,9 @@ from koirules.notes.talk import (
     HEDGES,
     MILD_CORRECTIONS,
     is_correction,
+    is_doubt,
+    is_little,
+    is_not_of_the_fish,
     without,
 )
 from koirules.notes.tree import SKIPPED
@@ -60,6 +64,8 @@ _MOSTLY = frozenset(
         "down",
     }
 )
+_DESCRIBED = frozenset({Sort.TRAITS, Sort.UNKNOWN, Sort.COMPARISON})
+"""Behind these a simile says no more than they do: `spots everywhere, like measles`."""
 _TAKING_BACK = frozenset({Sort.CORRECTION, Sort.NO})
 _BEGINS = frozenset(words[0] for words in CORRECTS_AHEAD)
 _ENDS = frozenset(words[-1] for words in CORRECTS_BEHIND)
@@ -91,6 +97,19 @@ _BEFORE_NUMBERS = frozenset(
 )
 """Behind these a number is theirs: `tub, 15`."""
 _PRICED = re.compile(r"\bfor (?:(?:this|that|the) 1|this|that|it|her|him|the (?:pair|lot|2))(?!\S)")
+_AGAIN = frozenset(
+    tokens_of(
+        "again stretched straight still properly rather actually now second flattened relaxed wait remeasured corrected"
+    )
+)
+_MEASURING = _AGAIN | frozenset(
+    tokens_of(
+        "then it she he was is and when on the try go look time measured make that i held lay lies stopped got to at once this "
+        "stretched out itself up with tail open in make makes first says board ruler nearer more like but so well"
+    )
+)
+"""What is said of measuring a fish once more: `then it stretched and it was 18.5`."""
+_PASSED_OVER = frozenset({Sort.NOTHING, Sort.CORRECTION, Sort.NO})
 _NUMBER = re.compile(r"[0-9]+(?:\.[0-9]+)?\Z")
 _GRAMS = (0.01, 0.025)
 """Between how many grams a cm of length, cubed, a koi lies: common practice, no source."""
@@ -122,6 +141,8 @@ class Leaning:
             if remark is not None:
                 return remark
         tokens = tokens_of(text)
+        if last is not None and (remark := self._doubted(text, tokens, last, before)) is not None:
+            return remark
         if tokens[-1:] == ("another",) or (tokens[-2:-1] == ("another",) and tokens[-1] not in _SEASONS):
             return Remark(text, Sort.UNKNOWN)  # of what, nobody can tell
         if last is not None and before[-1] is last and (remark := self._numbered(text, last)) is not None:
@@ -131,7 +152,33 @@ class Leaning:
             return Remark(text, Sort.UNKNOWN)
         if remark.sort is Sort.UNKNOWN and before:
             remark = self._of_a_part(text, before[-1]) or remark
-        return (self.behind(text, before) or remark) if remark.sort is Sort.UNKNOWN else remark
+        if remark.sort is not Sort.UNKNOWN:
+            return remark
+        if (behind := self.behind(text, before)) is not None:
+            return behind
+        if before and before[-1].sort in _DESCRIBED and is_simile(tokens) and not self.remarks.speaks(tokens):
+            return Remark(text, Sort.NOTHING)
+        return remark
+
+    def _doubted(self, text: str, tokens: tuple[str, ...], last: Remark, before: Sequence[Remark]) -> Remark | None:
+        """What is left of the last remark behind one that it was dirt, that it is not sure, or is so only a little."""
+        if before[-1] is not last and before[-1].sort not in _TAKING_BACK:
+            return None
+        kinds = [self.traits[one.trait].kind for one in last.found]
+        traits = tuple(one.trait for one in last.found)
+        if is_not_of_the_fish(tokens) and all(isinstance(kind, Count | Places | YesNo) for kind in kinds):
+            # Of `2 shimi` one may be there all the same.
+            left = tuple(evolve(one, said=None) for one in last.found if isinstance(one.said, Span) and one.said.low > 1)
+            return Remark(text, Sort.CORRECTION, left, instead=traits)
+        little = is_little(tokens)
+        if before[-1] is not last or not (little or is_doubt(tokens)):
+            return None
+        if self.remarks.read(text, before).sort is Sort.VERDICT:
+            return None
+        if little and not all(isinstance(kind, Scale) for kind in kinds):
+            return None
+        hedged = tuple(hedge(one, self.traits[one.trait]) for one in last.found if one.said is not None)
+        return Remark(text, Sort.TRAITS, hedged, about=last.about, instead=traits) if hedged else None
 
     def behind(self, text: str, before: Sequence[Remark]) -> Remark | None:
         """What a remark that says nothing by itself adds to the one before it: where that is, how large, how many of it."""
@@ -566,19 +613,28 @@ class Leaning:
         return None
 
     def _measured_anew(self, text: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark | None:
-        """`no 16, I held it wrong` after `14 cm`."""
-        if tokens[:1] != ("no",):
+        """`no 16, I held it wrong`, `make that eighteen`, `18.5 when it lay still` after `14 cm`."""
+        last = next((one for one in reversed(before) if one.sort not in _PASSED_OVER), None)
+        if last is None or {found.trait for found in last.found} != {"length"}:
             return None
-        rest = without(tokens[1:], ASIDES)[0]
-        number, usual = number_at(rest, 0), self.remarks.lexicon.lengths
-        if number is None or number.end < len(rest) or usual is None or not before:
+        ahead = max((words for words in CORRECTS_AHEAD if tokens[: len(words)] == words), key=len, default=tokens[:1])
+        anew = ahead == ("no",) or ahead in CORRECTS_AHEAD
+        rest = without(tokens[len(ahead) :] if anew else tokens, ASIDES)[0]
+        if not anew and _AGAIN.isdisjoint(rest):
             return None
-        if {found.trait for found in before[-1].found} != {"length"} or number.low is None or number.low != number.high:
+        kept = [at for at in range(len(rest)) if rest[at] not in _MEASURING]
+        number, usual = number_at(rest, kept[0]) if kept else None, self.remarks.lexicon.lengths
+        if number is None or usual is None or not set(rest[number.end :]) <= _MEASURING:
             return None
-        if number.unit is None and not usual[0] <= number.low <= usual[1]:
+        if (
+            number.low is None
+            or number.low != number.high
+            or (number.unit is None and not usual[0] <= number.low <= usual[1])
+        ):
             return None
-        remark = self._as(text, " ".join(rest) if number.unit is not None else f"{rest[0]} cm")
-        return None if remark is None or not self._same(remark, before[-1]) else evolve(remark, instead=("length",))
+        words = " ".join(rest[kept[0] : number.end])
+        remark = self._as(text, words if number.unit is not None else f"{words} cm")
+        return None if remark is None or not self._same(remark, last) else evolve(remark, instead=("length",))
 
     def _contradicted(self, remark: Remark, before: Sequence[Remark]) -> tuple[str, ...]:
         """The traits of a remark that were said to be something else."""
@@ -624,6 +680,11 @@ def corrected(remarks: Sequence[Remark]) -> list[Remark]:
     kept: list[Remark] = []
     taking: Remark | None = None
     for remark in remarks:
+        if remark.sort is Sort.CORRECTION and remark.instead:
+            kept[:] = [_less(one, set(remark.instead)) for one in kept]
+            kept.append(evolve(remark, sort=Sort.TRAITS if remark.found else Sort.NOTHING))
+            taking = None
+            continue
         if remark.sort is Sort.CORRECTION and is_correction(tokens_of(remark.text)):
             kept.append(_in_vain(remark, kept))
             continue

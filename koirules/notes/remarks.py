@@ -8,11 +8,12 @@ from enum import Enum
 
 from attrs import evolve, field, frozen
 
+from koirules.notes.comparisons import is_comparison
 from koirules.notes.ends import Bound, praised, without_ends
 from koirules.notes.forecasts import is_forecast
 from koirules.notes.found import OF_THE_FISH, Found, hedge
 from koirules.notes.lexicon import Lexicon
-from koirules.notes.numbers import number_at, plain_numbers
+from koirules.notes.numbers import in_cm, is_near, number_at, plain_numbers
 from koirules.notes.scan import GENERAL, NEGATIONS, WHERE, Scan, told
 from koirules.notes.talk import (
     ASIDES,
@@ -21,8 +22,8 @@ from koirules.notes.talk import (
     OPINIONS,
     SOFTENERS,
     is_aside,
-    is_comparison,
     is_correction,
+    is_small_talk,
     is_talk,
     softened,
     without,
@@ -129,7 +130,7 @@ class RemarkReader:
         shown = text.strip()
         if len(shown) > LONGEST:
             return Remark(shown, Sort.UNKNOWN)
-        tokens = tokens_of(plain_numbers(shown))
+        tokens = tokens_of(plain_numbers(in_cm(shown)))
         if tokens[:3] == _NONE_OF_THEM and tokens[3:4] in _HAVE and tokens[5:]:
             tokens = ("no", *tokens[4 + (tokens[4:5] == ("any",)) :])
         if not tokens:
@@ -195,16 +196,19 @@ class RemarkReader:
             beside = self._said(shown, rest, hedged=False)
             if beside.sort is Sort.TRAITS and not beside.verdict:
                 return evolve(beside, verdict=verdict)
-            if not self._speaks(rest):
+            if not self.speaks(rest):
                 return Remark(shown, Sort.VERDICT, verdict=verdict)
         found = self._plainly(shown, tokens, before)
         if found.sort in {Sort.UNKNOWN, Sort.COMPARISON, Sort.FORECAST}:
             found = self._in_clauses(shown, tokens, before) or found
-        if found.sort is Sort.UNKNOWN and is_aside(tokens, lambda: self._speaks(tokens)):
+        if found.sort is Sort.UNKNOWN and is_aside(tokens, lambda: self.speaks(tokens)):
             return Remark(shown, Sort.NOTHING)
         if found.sort is Sort.UNKNOWN and is_correction(tokens):
             return Remark(shown, Sort.CORRECTION)
-        return (self._within_ends(shown, tokens) or found) if found.sort is Sort.UNKNOWN else found
+        found = (self._within_ends(shown, tokens) or found) if found.sort is Sort.UNKNOWN else found
+        if found.sort is Sort.UNKNOWN and is_small_talk(tokens, lambda: self.speaks(tokens)):
+            return Remark(shown, Sort.NOTHING)
+        return found
 
     def _within_ends(self, shown: str, tokens: tuple[str, ...]) -> Remark | None:
         """A remark of which all is understood but words at its ends that say nothing: `look at the`, `isn't it`, `all decent`."""
@@ -240,6 +244,8 @@ class RemarkReader:
     def _plainly(self, shown: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark:
         if is_comparison(tokens, after=bool(before) and before[-1].sort is Sort.COMPARISON):
             return Remark(shown, Sort.COMPARISON)
+        if is_near(tokens) and (near := self._said(shown, tokens, hedged=False)).sort is Sort.TRAITS:
+            return near
         bare, hedged = without(tokens, HEDGES)
         if is_forecast(bare):
             return Remark(shown, Sort.FORECAST)
@@ -289,7 +295,7 @@ class RemarkReader:
             return False
         return self.lexicon.by_itself(then) is not None and traits.isdisjoint(told | {*named})
 
-    def _speaks(self, tokens: tuple[str, ...]) -> bool:
+    def speaks(self, tokens: tuple[str, ...]) -> bool:
         """Whether any words of a remark are said of some trait."""
         hits = (hit for at in range(len(tokens)) for hit in self.lexicon.hits(tokens, at))
         return any(hit.names or (hit.means is not None and hit.means.stated) for hit in hits)
@@ -377,7 +383,7 @@ class RemarkReader:
     def _softened(self, tokens: tuple[str, ...]) -> tuple[tuple[str, ...], bool]:
         """Without words such as `a bit`, which widen what they stand before; amounts and numbers keep theirs."""
         numbers = (number_at(tokens, at) for at in range(len(tokens)))
-        if self.lexicon.is_bare(tokens):
+        if self.lexicon.is_bare(tokens) or is_near(tokens):
             return tokens, False
         if any(
             number is not None and number.more and tokens[number.end - 1] in {"bit", "little", "touch"}

@@ -461,7 +461,9 @@ class Scan:
     def _is_whole(self, number: Written) -> bool:
         """Whether a number is the whole remark and a usual length at the stage: `about 14`."""
         usual, ends = self.lexicon.lengths, [end for end in (number.low, number.high) if end is not None]
-        if usual is None or "more" in self.tokens[: number.end]:  # `ten or more` is said of marks
+        if usual is None or (
+            "more" in self.tokens[: number.end] and "look" not in self.tokens
+        ):  # `ten or more` is said of marks
             return False
         return self._alone(number) and all(usual[0] <= end <= usual[1] for end in ends)
 
@@ -534,6 +536,9 @@ class Scan:
         traits = self.lexicon.traits
         at = hit.end
         while at < len(self.tokens) and self.tokens[at] in SKIPPED:
+            number = number_at(self.tokens, at)
+            if number is not None and number.near:
+                break
             at += 1
         if not negated and any(takes_number(traits[name].kind) for name in hit.names):
             number = None if self._is_set(at) else number_at(self.tokens, at)

@@ -1,4 +1,4 @@
-"""What sorters say that is no reading: comparisons with another fish, and mere talk.
+"""What sorters say that is no reading: hedges, asides, corrections and mere talk.
 
 Common practice, no source; wordings from memory.
 """
@@ -8,8 +8,8 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from functools import lru_cache
+from itertools import pairwise
 
-from koirules.notes.numbers import number_at
 from koirules.notes.tree import bare
 from koirules.vocabulary.phrases import spread
 from koirules.vocabulary.wordings import tokens_of
@@ -46,6 +46,72 @@ _CORRECTING = re.compile(
 )
 
 
+_NOT_OF_THE_FISH = re.compile(
+    r"(?:(?:no|oh|ah|wait|hang on|hold on|sorry|well|ha|and|but|phew|actually|i think) )*"
+    r"(?:(?:it|that|this|1 of them|they) (?:is|was|are|were|turned out to be|may be|must be) )?(?:(?:only|just|all|a bit of|"
+    r"a piece of|bit of|"
+    r"some|a|the|my|an|probably) )*"
+    r"(?:dirt|dirty water|weed|mud|muck|slime|food|pellet|algae|leaf|bubble|shadow|reflection|light|drop|drip|grit|sand|fly|"
+    r"crumb|hair|"
+    r"stain|moss)(?: (?:on (?:it|her|him|the (?:water|net|board|len))|after all|that is all|in the water|again|only|i think|"
+    r"stuck on|there))*\Z|"
+    r"(?:(?:no|oh|ah|wait|and|but|phew|well) )*(?:it|that|they) (?:came|come|come|wiped|rubbed|wipe|rub|wipe|rub|washed|"
+    r"wash|wash|brushed|"
+    r"fell|floated|swam|is|was|are|has|ha) (?:straight |right |now |all )?(?:off|away|gone)(?: (?:when|after|with|as|now|"
+    r"again|already|"
+    r"i|he|wiped|rubbed|washed|it|her|a|wipe|rub|easily|my|thumb|finger|look))*\Z"
+)
+"""That what was spoken of last is not of the fish: `hang on that was dirt`, `it came off`."""
+
+
+def is_not_of_the_fish(tokens: tuple[str, ...]) -> bool:
+    """Whether a remark says that what was seen last was dirt, or the light."""
+    return _NOT_OF_THE_FISH.match(" ".join(tokens)) is not None
+
+
+_DOUBTING = re.compile(
+    r"(?:(?:and|but|or|so|though|mind you|then again|well) )*(?:"
+    r"(?:i|my eye) (?:may|might|could) (?:just |only )?be (?:seeing thing|imagining it|imagining thing|playing trick|dreaming|"
+    r"mistaken|wrong)(?: about that| there)?|(?:or )?(?:am i|are my eye) (?:seeing thing|imagining it|imagining thing|"
+    r"dreaming|playing trick)|"
+    r"(?:or )?(?:it )?(?:may|might|could) (?:just |only |well )*be (?:the|my|a trick of the) (?:light|eye|water|angle|lamp|"
+    r"shadow|bag|wet)|"
+    r"(?:or )?(?:maybe|perhap|possibly|probably) (?:just |only )?(?:the|my|a) (?:light|eye|shadow|reflection|lamp|angle)|"
+    r"(?:i am )?not (?:so |quite |too |entirely |completely |at all )*(?:sure|certain|convinced)(?: (?:about|of) (?:it|"
+    r"that)| either| mind)?|"
+    r"(?:i )?(?:would not|can not|could not|will not) (?:swear|swear to it|be sure|be certain|bet on it|bet on that|swear "
+    r"to that|say for sure|say for certain|stake my life on it)"
+    r"(?: though| mind)?|do not (?:quote|hold) me (?:on|to) (?:that|it)|(?:it is |that is )?(?:only |just )?(?:a|my|my "
+    r"best) (?:guess|hunch|impression)|"
+    r"(?:i am )?(?:only |just )?guessing|hard to (?:say|tell|be sure|see)(?: (?:for sure|for certain|really|from here|in "
+    r"this light|wet|though))*|"
+    r"(?:it is )?difficult to (?:say|tell|see)(?: (?:for sure|really|from here|in this light|though))*|unless (?:it is |"
+    r"that is )?(?:the|my) (?:light|eye|water|lamp)|"
+    r"or so it (?:look|seem|look|seem)|(?:i )?could be wrong|if (?:it|that) is not (?:the light|the water|a shadow)|check "
+    r"that(?: again| later| dry)?|"
+    r"(?:must|better|should|i will|need to) (?:check|look)(?: at)? (?:that|it)(?: again| later| in (?:better|good|day) light)*)\Z"
+)
+"""That what was said last is not sure: `I may be seeing things`, `not sure mind`."""
+_SLIGHTLY = re.compile(
+    r"(?:(?:but|and|though|it is|that is|well|not) )*(?:not (?:badly|much|a lot|by much|very|seriously|terribly|too bad|so "
+    r"bad|too badly|strongly)|"
+    r"(?:just|only|but only) (?:a bit|a little|a touch|a tad|slightly|a trace|a shade|barely|a hair|a fraction)|ever so slightly|"
+    r"(?:just |only )?barely|hardly|(?:very |only |just )slightly|(?:a|just a|only a) (?:wee|tiny|little) bit)(?: (?:though|"
+    r"mind|mind you|so|really|anyway|yet))*\Z"
+)
+"""That what was said last is so only a little: `not badly`, `just a touch`."""
+
+
+def is_doubt(tokens: tuple[str, ...]) -> bool:
+    """Whether a remark says that who speaks is not sure of what he said last."""
+    return _DOUBTING.match(" ".join(tokens)) is not None
+
+
+def is_little(tokens: tuple[str, ...]) -> bool:
+    """Whether a remark says that what was said last is so only a little."""
+    return _SLIGHTLY.match(" ".join(tokens)) is not None
+
+
 def is_correction(tokens: tuple[str, ...]) -> bool:
     """Whether a remark takes back what was said, in a sentence of its own: `it's dirt`, `I said out before I looked`."""
     return _CORRECTING.fullmatch(" ".join(tokens)) is not None
@@ -65,16 +131,31 @@ CORRECTS_BETWEEN = tuple(
 HEDGES = tuple(
     spread(
         """
-            i (think|guess|suppose|believe|reckon|suspect|expect|fancy|bet|would bet|would guess|would say|would think),
-            it seems, seems, seem, perhaps, maybe, probably, possibly, likely, nearly, almost, not quite, more or less,
-            presumably, apparently, i am not sure but, hard to say but, sort of, kind of, a touch,
-            (might|may|could)( well|) be, (might|may|could) just be, close to, just about, just under, barely,
-            as far as i can (see|tell), if i squint, if i see (right|it right), my guess( is|), at a guess, near enough,
-            arguably, verging on, bordering on, by the look of it, to my eye, looks to me, i could be wrong but,
-            if (that|the) (last|little|small) (one|bit|patch|step) counts,
-            unless i am mistaken, if i am not mistaken, must be, i should not wonder, i want to say,
-            some would call (it|that|this),
-            if you (count|look) kindly, being kind
+            i (think|guess|suppose|believe|reckon|suspect|expect|fancy|bet|would bet|would guess|would say|would think), it
+            seems, seems, seem, perhaps, maybe, probably, possibly, likely, nearly, almost, not quite, more or less,
+            presumably, apparently, i am not sure but, hard to say but, sort of, kind of, a touch, (might|may|could)( well|)
+            be, (might|may|could) just be, close to, just about, just under, barely, as far as i can (see|tell), if i squint,
+            if i see (right|it right), my guess( is|), at a guess, near enough, arguably, verging on, bordering on, by the
+            look of it, to my eye, looks to me, i could be wrong but, if (that|the) (last|little|small) (one|bit|patch|step)
+            counts, unless i am mistaken, if i am not mistaken, must be, i should not wonder, i want to say, some would call
+            (it|that|this), if you (count|look) kindly, being kind, (do not|i would not|i could not|can not) (quote me on
+            (it|that)|hold me to (it|that)|swear to (it|that)|swear to it on oath|bet on (it|that)|put money on (it|that))(
+            but| though|), (and |but |)(i |)(may|might|could) (well |)be (wrong|mistaken)( there| though| but| about that| on
+            that|), (but |)i am no expert( but|), if i (had to|have to|must) (say|guess|bet|choose|call
+            it|pick|decide|commit|put a name to it), if (pushed|pressed), if you (push|press) me, not certain but, i am not
+            (certain|positive) but, hard to (be sure|tell|know)( but|), difficult to (say|tell)( but|), i am
+            (inclined|tempted) to (say|call it|think|call that), i would be (inclined|tempted) to (say|call it|think), i would
+            lean (to|towards), leaning (to|towards), (as |)far as i can (make out|judge|work out|tell|see)( from here|), from
+            what i can (see|tell|make out), by the looks( of (it|her|him|things)|), from the looks of (it|her|him), (at|on)
+            first (sight|look|glance), at a glance, i (would |)imagine, i (should|would) (think|say|imagine|guess|have
+            said|have thought|hazard), i dare say, i daresay, i (am|feel) (fairly|pretty|almost|nearly|reasonably|quite)
+            (sure|certain)( that|), (pretty|fairly|almost) (sure|certain), something like, practically, virtually, as good as,
+            near as makes no difference, near as i can (tell|see|judge), what looks (to me |)like, (what |)(you|one|some)
+            (might|may|could) (call|say)( it| that|), in a manner of speaking, if i am any judge, if my eyes are( not|)
+            (right|deceiving me|lying), unless my eyes deceive me, unless the light (fools|is fooling|deceives) me, (for|in)
+            the (most|main) part, by and large, or so it (seems|looks), so it (seems|looks|would seem), it would
+            (seem|appear), it appears, appears, (it |that |)(looks|seems|appears) to me( like| that|), on the face of it, (for
+            all|as far as) i know, i take it, i presume, i gather, i assume, i am guessing, i am thinking, if i had to
         """
     )
 )
@@ -180,114 +261,6 @@ def _by_first_word(phrases: tuple[tuple[str, ...], ...]) -> dict[str, list[tuple
     for words in phrases:
         found.setdefault(words[0], []).append(words)
     return found
-
-
-# ---- Comparisons
-
-_COMPARATIVE = re.compile(
-    r"(?:better|worse|longer|shorter|bigger|smaller|slimmer|heavier|lighter|darker|redder|whiter|wider|narrower|thicker|thinner|"
-    r"sharper|softer|cleaner|stronger|weaker|finer|broader|deeper|paler|higher|lower|nicer|fuller|rounder|smoother|poorer|"
-    r"duller|[a-z]{3,}ier|more|less|le)\Z"
-)
-_ANOTHER = (
-    r"(?:(?:fish|number|no)\s\d+|\d+(?=\Z|\s(?:but|and|though|only|if|without|with|too|again|nearly|almost|about|really|just|"
-    r"for|was|is|in|at|"
-    r"from|less|minus|plus)\b)|"
-    r"(?:(?:the|that|this|any|every|all|most|half|some)\s)?(?:of\s)?(?:the\s)?"
-    r"(?:last|other|previous|(?:first|second|third|next)\s(?:fish|1|one)|lot|winner|"
-    r"rest of (?:them|the lot|the tub|the batch)|"
-    r"mother|father|parent|brother|sister|twin|average|tub|batch|bunch|(?:1|one) before)(?!\w)|"
-    r"(?:the|that|this|any|every)\s1(?!\w))"
-)
-_LIKE = r"(?:^|look |just |much |bit |lot )like "
-_COMPARES = re.compile(
-    rf"\bthan\s(?:in\s|on\s|with\s|for\s)?{_ANOTHER}|\b(?:compared\s(?:to|with)|"
-    rf"same\s(?:\w+\s)?(?:as|like)|similar\sto|reminds?\sme\sof|"
-    rf"(?:twin|sister|brother|copy|double|image|spit)\s(?:of|to))"
-    rf"\s{_ANOTHER}|\b(?:as|so)\s\w+\s(?:\w+\s)?as\s{_ANOTHER}|{_LIKE}{_ANOTHER}|"
-    rf"^(?:nearly |almost |just )?(?:good|nice|clean|strong|long|big|sharp|white|broad) as {_ANOTHER}|"
-    rf"{_LIKE}(?:that|this|the (?:big|small)) (?:one|1|fish)|"
-    r"\b(?:had|saw|seen|kept|sold|bred) (?:a |an )?(?:one|1|another|fish) (?:just |exactly )?like (?:this|that|it|her|him)\b|"
-    r"^as \d+ (?:but|only|with|without)\b|^no (?:better|worse) (?:and|or|nor) (?:no )?(?:worse|better)\Z|"
-    r"^\w{3,}er from (?:the )?(?:other|rest)"
-)
-"""What one fish is compared with: another one, and not what its colour is like."""
-_MOST = re.compile(
-    r"(?:^|\b(?:the|is|of|so)\s)(?:\w{3,}est|best|worst|nicest|most \w+|least \w+)"
-    r"(?:\s(?:1|one|fish|head|skin|body|red|white|black|pattern))?\s"
-    r"(?:so\sfar|yet|(?:till|until|up\sto)\s(?:now|here|today)|to\sdate|today|this\smorning|of\stoday|"
-    r"(?:(?:of|in|among)\s(?:the|this|all|my)\s(?:lot|tub|batch|bunch|tank|bowl|them|others|pond|row|year|vat|other))|"
-    r"of\sthem\sall|of\sall|(?:in\s)?here|now|after\s(?:fish\s|number\s)?\d+|i\s(?:have\s)?seen(?:\stoday|\sso\sfar|\syet)?|"
-    r"of\sthe\s(?:morning|afternoon|week|year|season|month|net|harvest))(?!\w)"
-)
-_MOST_OF_ALL = re.compile(
-    r"(?:and |so |now |this is |that is |it is |she is |he is |by far )*(?:the )?"
-    r"(?:longest|shortest|smallest|biggest|largest|heaviest|lightest|slimmest)(?: (?:1|one|fish))?\Z"
-)
-_OF_ANOTHER = re.compile(
-    r"""
-        (?:fish\s|number\s)?(?:[5-9]|\d\d+)\s(?:was|is|had|looked)\s(?:much\s|a\sbit\s|even\s|a\slot\s)*(?:longer|
-        shorter|bigger|smaller|better|worse|thicker|thinner|wider|deeper|heavier|lighter|redder|whiter|rounder|
-        nicer)\Z|(?:everything\selse|the\srest|rest|otherwise)\s(?:is\s)?(?:just\s)?like\s(?:fish\s|number\s)?\d+\Z|
-        \w{3,}er\sthan\s\d+\s(?:but|and|though)\s\w{3,}er\Z|(?:it\sis\s|that\sis\s|
-        this\sis\s)?an?\s\w+er\sversion\sof\s(?:fish\s|number\s|no\s)?\d+\Z|(?:the\s)?same\s(?:mother|father|parent|
-        line|pair|batch|family|spawning|brood|class)\s(?:as|like)\s(?:fish\s|number\s)?\d+(?:\s.*)?\Z|
-        (?:the\s)?same\s(?:sort|kind|type)\sof\s\w+\Z|(?:a\s)?(?:sort\sof\s|kind\sof\s)?(?:a\s)?similar\s(?:family|
-        line|type|fish|sort)(?:\si\s\w+)?\Z|(?:the\s|her\s|his\s|its\s)?(?:oya|mother|father|parent|sister|brother|
-        grandmother|grandfather)\s(?:was|were|had|is|has|ha|are)\s(?:just\s)?(?:the\ssame|(?:it|that|this|
-        them)\stoo|like\s(?:that|this|it))\Z|(?:usual|typical|normal)\s(?:for|of|in)\s(?:the|this|that)\s(?:line|
-        pair|family|spawning|batch)\Z|(?:a\s)?late\s1\Z|(?:.*\s)?(?:saw|seen|had|sold|kept)\s(?:this\s1|her|his|its|
-        a)\s(?:sister|brother|twin|copy|double)(?:\s.*)?\Z
-    """,
-    re.VERBOSE,
-)
-_FAVOURITE = re.compile(
-    r"(?:(?:this|that|it|she|he) is )?(?:my |the |a )?(?:new )?favourite(?: 1| one| fish)?(?: so far| yet| today)?\Z"
-)
-_THAN_ALL = re.compile(
-    r"(?:(?:it|she|he|this 1|that) is |really |much |far |a lot |a bit |lot |bit |even |clearly )*\w{3,}er than "
-    r"(?:the )?(?:rest|other|most)(?: of them)?\Z"
-)
-"""What is said of the whole fish beside all the others: `really much smaller than the rest`."""
-_PAIRED = frozenset(
-    tokens_of("left right one eye pec pectoral side cheek fin gill pelvic flank lobe half patch step spot edge")
-)
-
-
-_GOES_ON_COMPARING = re.compile(
-    r"""
-        (?:\w+\s){1,4}(?:is\s|are\s)?(?:a\sbit\s|much\s|even\s|a\slittle\s|a\stouch\s)?(?:better|worse|wider|longer|
-        shorter|bigger|smaller|deeper|thicker|thinner|whiter|redder|sharper|softer|weaker|stronger|paler|darker|
-        higher|lower|narrower|cleaner|nicer)(?:\sthough|\stoo|\salso|\sas\swell|\shere|\sby\s(?:a|half\sa|
-        \d+(?:\.\d+)?)\s(?:cm|mm|scale|finger))?\Z|(?:\w+\s){1,2}(?:is\s|are\s)?(?:not\sas|equally|just\sas|
-        as)\s\w+(?:\sthough|\stoo)?\Z|(?:and\s)?(?:it|that|she|he)\s(?:sit|lie|reach|goe|start|end|
-        stop)s?\s(?:a\sbit\s|much\s)?(?:further|lower|higher|deeper)(?:\s\w+)?\Z
-    """,
-    re.VERBOSE,
-)
-"""What goes on about another fish, behind a remark on it: `white better though`, `gap is wider by half a cm`."""
-
-
-def is_comparison(tokens: tuple[str, ...], *, after: bool) -> bool:
-    """Whether a remark speaks of another fish. after: whether it stands behind one that does."""
-    text = " ".join(tokens)
-    if number_at(tokens, 0) is None and (found := _COMPARES.search(text)) is not None:
-        before = frozenset(text[: found.start()].split())
-        # Of a pair: `left eye smaller than the other`.
-        return not (re.search(r"\b(?:other|1)", found.group()) and before & _PAIRED)
-    if (
-        _FAVOURITE.match(text)
-        or _MOST.search(text)
-        or _THAN_ALL.match(text)
-        or _MOST_OF_ALL.match(text)
-        or _OF_ANOTHER.match(text)
-    ):
-        return True
-    if not after:
-        return False
-    led = tokens[0] in {"but", "only", "just", "and"} and len(tokens) > 1
-    begun = (led or _COMPARATIVE.match(tokens[0]) is not None) and len(tokens) < 8
-    return (begun and any(map(_COMPARATIVE.match, tokens))) or _GOES_ON_COMPARING.match(text) is not None
 
 
 # ---- Talk
@@ -590,6 +563,275 @@ def is_aside(tokens: tuple[str, ...], speaks: Callable[[], bool]) -> bool:
         or _IF_ONLY.match(text) is not None
     )
     return of_others and not speaks()
+
+
+_OF_A_FISH = frozenset(
+    tokens_of(
+        "hole scale spot dot speck fleck patch line edge stripe band tail nose eye gill fin mouth lip belly flank neck shoulder "
+        "cheek skin bone spine head body dark pale thin thick fat slim big bigger small smaller long longer short shorter wide "
+        "narrow crooked bent torn missing blood wound sore sick ill dead dying cloudy dirty red hi beni white black sumi orange "
+        "yellow pink grey colour pattern step stepper gap window kiwa sashi edge shine lustre scar bump lump hump kink bruise "
+        "male female fungus parasite worm lice fluke ulcer rot swollen bloated heavy sparse plump round broad deep flat sharp "
+        "blurred ragged faint strong weak faded bitten bite breathing gasping limp sinking floating fade fading break breaking "
+        "harden sharpen deepen spread grow growing fill heal close shrink stretch settle clear thicken lighten darken whiten"
+    )
+)
+"""With these words a sentence on people may say something of the fish as well, whatever phrases know of them."""
+
+_PLACES = frozenset(("left", "right", "back", "front", "end", "side", "top", "middle", "rear"))
+
+
+def _one_of(words: str) -> str:
+    """An expression that matches one of some words, with commas between them."""
+    return f"(?:{'|'.join(' '.join(each.split()) for each in words.split(','))})"
+
+
+_KIN = _one_of(
+    """wife, husband, son, daughter, father, dad, mother, mum, uncle, brother, sister, neighbour, friend, mate, helper, teacher,
+    customer, buyer, lad, kid, child, children, grandfather, grandson, vet, boss, judge"""
+)
+_WE = _one_of(
+    "i, we, you, they, somebody, someone, nobody, no 1, everybody, everyone, people, folk, mum, dad, granny, boss"
+)
+_SOMEBODY = rf"(?:{_WE}|(?:my|the|your|his|her) (?:old )?{_KIN})"
+_HE = rf"(?:{_SOMEBODY}|he|she)"
+_ALREADY = (
+    _one_of(
+        """really, just, also, only, alway, never, still, almost, nearly, sort of, kind of, rather, quite, do, did, do not, did
+        not, would, would not, will, could, could not, can, can not, should, should not, might, have, ha, had, have not, am,
+        are, is, was, were, been, going to, used to, honestly, very much, ever, must, even, once, probably, secretly, simply,
+        too, already, not"""
+    )
+    + " "
+)
+_DID = _one_of(
+    """(?:chuck|throw|toss|bin|miss|pas|overlook|drop)(?:ed|s)?, threw, thrown,
+        (?:forget|forgot|remember|recall|wonder)(?:ed|ten)?, tell, told, ask(?:ed)?, learn(?:ed|t)?, regret, sulk, cry,
+        (?:laugh|smile|grin|whistle|nod|sigh|shrug|wink|frown|clap|cough)e?d?, nodded, shrugged, grinned, come back, came
+        back, coming back, keep coming back, keep going back, go back, look twice, liked, loved, hated, fancied, enjoy(?:ed)?,
+        admire, wanted, prefer, pay, paid, buy, bought, won, slip(?:ped)?, spill(?:ed)?, splash(?:ed)?, get excited, excited,
+        rang, ring, argue, agree, agreed, disagree, mind, care, complain, worry, rush, hurry, drink, eat, sleep, turn, turned,
+        weigh(?:ed)?, write, wrote, note, noted, go past, been wrong, been here, been there, lucky, tired, cold, hungry, busy,
+        late, lost, afraid, sorry, happy, glad, pleased, proud, sad, fond of, partial to, keen on, tempted, intrigued,
+        puzzled, curious, impressed, not impressed, delighted, surprised, biased, warming to, gone off, going off, smitten,
+        sold on, in love, had (?:worse|better|this|1 like)"""
+)
+_SAID = _one_of(
+    "think, thought, say, said, know, knew, guess, believe, wish, hope, bet, call, wait, waited, start, started, stop, stopped"
+)
+_NO_MORE = _one_of(
+    """so, not, that, it, why, how, who, where, what, much, better, as much, nothing, to, me, you, about, him, her, this 1,
+        this, really, though, at all, either, a bit, too, just, now, then, yet, before, again, over, for, long, earlier,
+        later, counting, laughing, writing, looking, there, here, yes, no, hello, goodbye, a word, anything, 1 day, was, my,
+        luck, never, and, i, do, should, would"""
+)
+_PEOPLE_AT_THE_TUB = re.compile(
+    rf"{_WELL}(?:then |because |since |when |that is what |first |today |tonight |maybe |perhap |sometime |fry time )?"
+    rf"(?:(?:{_SOMEBODY} (?:{_ALREADY})*{_DID}(?: .*)?|{_SOMEBODY} (?:{_ALREADY})*{_SAID}(?: {_NO_MORE})*)|"
+    r"(?:can|do|could|did|would|will) not (?:get excited|complain|grumble|tell you why|help it|win|argue|think so|ask me|know|"
+    r"mind|care|blame (?:me|it|her|him)|ask|believe (?:it|that|my eye)|say fairer)(?: .*)?)\Z"
+)
+"""What people did and felt: `I nearly threw this`, `I'm fond of this one`."""
+_GESTURES = re.compile(
+    rf"{_WELL}{_HE} (?:just |only )?(?:smile|smiled|grin|grinned|laugh|laughed|whistle|whistled|nod|nodded|sigh|sighed|shrug|"
+    r"shrugged|wink|winked|frown|frowned|swore|clapped|coughed|stared|hummed|groaned|hesitated|beamed|"
+    r"wa (?:not )?(?:pleased|impressed|happy|delighted)|(?:shook|shake|nodded|scratched|raised|lifted|tilted|held up|put up|gave|"
+    r"pulled|made|rolled|rubbed|clicked|bit|sucked|pursed) (?:(?:his|her|their|an?|the|1|both|my|it|him|me|up) )?"
+    r"(?:head|eyebrow|brow|eye|thumb|finger|hand|face|shoulder|chin|beard|teeth|tongue|lip|nose|look|nod|sigh|laugh|smile|wink|"
+    r"grunt))(?: up| down| a lot| again| at (?:it|that|this 1|me|her|him)| over (?:it|this 1)| when (?:he|she) saw (?:it|"
+    r"her|him))?\Z"
+)
+"""`he shook his head`: of the head of him who looks, not of the fish."""
+_ASKED_AT_THE_TUB = re.compile(
+    rf"{_WELL}(?:(?:what|which 1|who|why|where|how|whose|when|which way) )?"
+    r"(?:did|do|doe|have|ha|had|shall|should|can|could|would|will|was|were|is|are|am)(?: not)? "
+    rf"(?:{_SOMEBODY}|he|it|this|that|this 1|that 1|there|anybody|anyone|the (?:heron|net|light|water|cat|lamp))(?: .*)?\Z"
+)
+"""`have I done this one`, `can you rub it off`, `what do you make of that`."""
+_OBJECT = _one_of(
+    """it, her, him, me, us, them, that, this, this 1, that 1, that 1 again, again, once more, the next, the other, another,
+        the last, (?:the |a |my |your |some |more |that
+        )?(?:bowl|net|towel|light|lamp|lid|water|ruler|board|tape|pen|pencil|sheet|page|list|tub|
+        bucket|tank|basin|hose|pump|air|air
+        stone|camera|phone|photo|picture|glove|glasse|tea|coffee|break|moment|minute|second|list|
+        hand|number|name|radio|door|window blind)"""
+).replace("\n", "")
+_TOLD_TO = re.compile(
+    rf"{_WELL}(?:(?:please|just|can you|could you|let us|let me|now|quick|quickly|somebody|do not|better|i will|we will|i must|"
+    r"you had better|i should) )*"
+    + _one_of(
+        """turn, pass, hold, check, wash, wipe, rinse, look at, count, hand, give, get, fetch, bring, write, move, watch, show,
+        let, take, lift, tip, pour, top up, turn off, turn on, switch off, switch on, shut, mind, measure, weigh, scoop,
+        catch, try, change, refill, warm, remind, tell, read, find, note down, do not let"""
+    )
+    + rf"(?: {_OBJECT})+(?: "
+    + _one_of(
+        """over, round, around, down, off, on, in, away, now, please, once more, again, here, there, then, i think,
+        will you, can you,
+        love, dear, darling, sweetheart, calm, gently, slowly, carefully, first, quick, quickly, properly, touch, go, jump,
+        swim, to me, for me, a bit, a moment, a second, the other way, this way, that way, would you, back in, back"""
+    )
+    + r")*\Z"
+)
+"""What one says to him who helps: `turn her`, `check the water I think`, `pass me the bowl`."""
+_OF_THE_DAY = re.compile(
+    rf"{_WELL}(?:(?:it is|it was|that is|there is|still|alway|more|the|this|my|getting|too|so|a bit|bit|very|rather|quite|no|not|"
+    r"about|nearly|almost|time for|a long|it has been a long|some) )*"
+    + _one_of(
+        """rain, raining, rainy, windy, drizzle, drizzling, sunny, freezing, chilly, cold
+        (?:this|today|in|out|for|here|morning|day).*, hot (?:this|today|out|for|here|day).*, boiling, draughty, snowing,
+        thunder, storm, frost, frosty, foggy, fog, weather, tea, coffee, lunch, lunchtime, dinner, supper, cake, biscuit,
+        soup, midday, noon, evening, morning, afternoon, dusk, monday, tuesday, wednesday, thursday, friday, saturday, sunday,
+        weekend, backache, hungry, thirsty, home time"""
+    )
+    + r"(?: "
+    + _one_of(
+        """again, now, today, here, out here, in here, outside, this morning, this afternoon, tonight, already, soon,
+        is over, first,
+        next, enough, time, then, at last, please, anyone, is it not, in a minute, after this, after this 1, yet, break,
+        for (?:the time of year|may|april|june|september|october|november|december|march)"""
+    )
+    + r")*\Z"
+)
+"""`rain again`, `cold this morning`, `tea now`."""
+_AS_A_RULE = re.compile(
+    rf"{_WELL}(?:(?:1|fish|those|these|tosai|they|the 1|(?:that|this) (?:sort|kind|line|pond)|thing)"
+    r"(?: (?:like (?:that|this|these|her|him|it)|from (?:there|that pond|this line|this pair)))? )"
+    r"(?:(?:do|can|will|all|just|so) )?(?:usually|often|alway|sometime|never|mostly|generally|normally|rarely)"
+    r"(?: (?:do|are|is|doe|will|happen|work|that way|like that|the case|so|the way|not))+\Z"
+)
+_WHAT_IT_DOES = re.compile(
+    rf"{_WELL}(?:which |that |it |this |what |still it |at least it )"
+    r"(?:(?:is|really|also|rather|just|only|alway|sort of|kind of|certainly|doe|do|do not|doe not|can|can not|could|"
+    r"will|would|may|might|what|never|more|less|or|than|the thing that) )*"
+    r"(?:help|hurt|count|matter|bother|worry|annoy|please|bug|irritate|haunt|excite|surprise|puzzle|cost|spoil|save|make|sell|"
+    r"change|decide|tip it|swing it|clinch it|earn it)"
+    r"(?: "
+    + _one_of(
+        """me, it, her, him, us, the fish, this 1, that 1, this fish, for me, everything, thing, nothing, a lot, a bit, a little, no
+        end, every time, more than it should, less than it should, here, in my book, to me, to anybody, to anyone, though,
+        now, then, at all, much, the day, at this age, itself, a point, a grade, if you follow me, if you ask me, i think"""
+    )
+    + r")*\Z"
+)
+"""`which helps`, `it bothers me more than it should`, `it's what makes the fish if you follow me`."""
+_SEE = _one_of("see, saw, seen, notice, noticed, spot, spotted, mind, minded, find")
+_SLIGHT = re.compile(
+    rf"{_WELL}(?:(?:just|only|very|such|it is|that is|a|really|quite|so|but|nothing more than|may be|might be|could be) )*"
+    r"(?:"
+    + _one_of(
+        """small thing, tiny thing, little thing, detail, trifle, nothing, nothing serious, nothing dramatic, forgivable,
+        forgiven, negligible, no disaster, no big deal, no tragedy, no drama, no crime, not a crime, no sin, nothing to worry
+        about, nothing to lose sleep over, not serious, not a problem, no problem, no bother, no worry, small fault, tiny
+        fault, minor fault, little fault, small flaw, tiny flaw, minor flaw, hardly noticeable, hardly visible, hardly worth
+        (?:saying|noting), hardly seen, a blemish, doe not hurt, doe not (?:harm|matter), (?:i am )?(?:being
+        )?(?:picky|fussy|nitpicking|strict|harsh)"""
+    )
+    + r"|(?:no 1|nobody|you|1|i|hardly anyone|hardly anybody|few|a buyer|a judge) "
+    rf"(?:(?:ever|will|would|do|did|can|could|have|hardly|barely|only|scarcely) )*"
+    rf"(?:(?<=nobody ){_SEE}|(?<=no 1 ){_SEE}|(?:not|never|hardly|barely|scarcely) (?:have |ever )*{_SEE}|"
+    rf"(?<=hardly ){_SEE}|(?<=barely ){_SEE}|(?<=would ){_SEE}(?= unless))"
+    r"(?: (?:it|that|them|this|those|from (?:the top|above|here|a distance|afar|over there)|in the pond|if i had not said|"
+    r"unless you look|unless i told you|when (?:it|she|he) (?:move|swim)|at a show))*)\Z"
+)
+"""What says of a fault only that it is slight: `small thing`, `you'd hardly see it from the top`."""
+_LIKED = re.compile(
+    rf"{_WELL}(?:"
+    + _one_of(
+        """it is, it, that is, this is, she is, he is, is, a, an, quite, rather, really, very, so, what a, such a, just, simply,
+        absolutely, utterly, truly, oddly, strangely, totally, completely, ever so, how, oh, ooh, wow, my, i find
+        (?:it|her|him), kind of, sort of, slightly, a bit, a bit of a, bit of a, 1, you, some, proper, real, that, otherwise,
+        little, good, nice, lovely"""
+    )
+    + " )*"
+    + _one_of(
+        """gorgeous, stunning, stunner, lovely, beautiful, beauty, pretty, handsome, cute, sweet, adorable, charming, delightful,
+        fetching, breathtaking, wonderful, marvellous, super, superb, splendid, terrific, fantastic, brilliant, amazing,
+        incredible, fabulous, magic, magical, heavenly, divine, classy, lush, smashing, cracking, tasty, delicious, dream,
+        treat, joy, delight, pleasure, treasure, poem, good, great, excellent, nice, fine, neat, decent, respectable, neat
+        that, fancy that, lovely that, nice that, well well, well i never, oh my, my word, bravo, hat off, precious, lucky,
+        funny, odd, strange, weird, curious, easy on the eye, pleasing, pleasing to (?:see|look at), nice to (?:see|look at),
+        good to see, meh, hm, whatever"""
+    )
+    + "(?: "
+    + _one_of(
+        """this, that, 1, this 1, that 1, thing, little thing, fish, little fish, koi, old, animal, sight, indeed, really, too,
+        altogether, all round, otherwise, though, at that, enough, then, i think, i must say, to me, in (?:its|her|his) way,
+        in a way, of (?:its|her|his) kind, to look at, to see, is (?:it|she|he) not, as they come, good, very, for (?:me|us|a
+        tosai|a young 1|its age|her age|his age), now, again, already, here, hm"""
+    )
+    + r")*\Z"
+)
+"""Praise that is not said of any trait: `gorgeous`, `quite fetching really`, `neat that`."""
+_PRAISED_ONE = frozenset(spread("good, it is odd, bit odd, a bit odd, good thing, fine thing, nice old"))
+_OF_ALL_FISH = re.compile(
+    rf"{_WELL}(?:(?:they|these|all|we|it) (?:are|is|were|have|had|have all|are all|all come|came|all came|come) )?"
+    r"(?:(?:all|tosai|nisai|everything|every 1|1|still|just|a|an|the|this|these|our|year|my|mostly|nearly|of them|of these|young|"
+    r"fish|lot|whole lot|kohaku) )*"
+    r"(?:(?:from|out of|of|off) (?:"
+    + _one_of(
+        """the, a, 1, same, 1 and the same, single, this, that, last, my, our, 2, 3, his, her, year, old, big, small, mud,
+        back, second,
+        first, third, upper, lower, spring, different, several"""
+    )
+    + r" )*(?:pair|spawn|spawning|line|mother|female|parent|brood|batch|pond|greenhouse|tank|mud pond|net|vat|family|set|"
+    r"harvest|hatch)"
+    r"(?: (?:as far as i know|i think|i believe|this time|since \w+|last \w+|this \w+|again|apparently|too|then|pond))*|"
+    r"(?:first|second|third|fourth|fifth|final|last|early|late|autumn|spring|winter) "
+    r"(?:senbetsu|selection|sorting|sort|cull|culling|round|look|pas|pass|go|grading|harvest)(?: (?:of|for|this|in) (?:the "
+    r")?\w+)?|"
+    r"(?:mixed|motley|odd|funny|good|decent|nice|fair|poor|average|ordinary|usual|uneven) "
+    r"(?:bag|lot|bunch|batch|crew|crop|harvest)(?: (?:this|of|last|so|all|again|on|in|for|to) (?:\w+ ?){0,3})?|"
+    r"(?:growth|size)(?: is| are)? (?:uneven|all over the (?:place|shop)|mixed|very mixed|varied|vary|a bit mixed|up and down))\Z"
+)
+"""What is said of all fish of a tub at once, and of no trait of one: `all from the one spawn`, `third selection`, `mixed bag`."""
+_CAUSES = re.compile(
+    rf"{_WELL}(?:"
+    + _one_of(
+        """it is, that is, this is, was, that was, could, can, may, might, must, will, would, be, have, been, just, only, maybe,
+        perhap, probably, likely, possibly, all, down to, because of, from, due to, blame, i blame, (?:i )?put (?:it|that)
+        down to, thank to, too much, too little, not enough, the, that, a, bit of, some, its, her, his, last, this, year, lack
+        of, hard, soft, cold, warm, old, new, bad, poor, rich, cheap, wrong"""
+    )
+    + r" )*(?:"
+    + _one_of(
+        """water, food, feed, feeding, diet, pellet, net, bag, trip, transport, travel, journey, handling, light, lamp,
+        stress, winter,
+        summer, heat, temperature, genetic, mother, father, family, pond, mud, algae, filter, move, weather, season, heron,
+        overfeeding, underfeeding, colour food, greenhouse"""
+    )
+    + r")(?: "
+    + _one_of(
+        """doe, did, will do, can do, would do, that, this, it, side, on, the, mother, father, pond, line, food, water, i, think,
+        guess, suppose, bet, reckon, expect, maybe, perhap, probably, likely, again, to them, to us, too, rich, cold, warm,
+        hard, soft, for, rough, ride, mark, damage, year, not, most likely, over here, bag, here, last, now"""
+    )
+    + r")*\Z"
+)
+"""What something comes from: `stress maybe`, `water does that`, `hard water pond`."""
+
+
+def is_small_talk(tokens: tuple[str, ...], speaks: Callable[[], bool]) -> bool:
+    """Whether a remark that nothing reads says nothing of a trait by its form: what people do, ask and feel, and mere praise."""
+    if any(word.isdigit() and word != "1" for word in tokens):
+        return False
+    text = " ".join(tokens)
+    if any(form.match(text) for form in (_GESTURES, _SLIGHT, _OF_ALL_FISH, _OF_THE_DAY)):
+        return True
+    if _LIKED.match(text) is not None and tokens not in _PRAISED_ONE:
+        return True
+    if _speaks_of_a_fish(tokens):
+        return False
+    if any(form.match(text) for form in (_CAUSES, _AS_A_RULE, _WHAT_IT_DOES, _TOLD_TO)):
+        return True
+    return (_PEOPLE_AT_THE_TUB.match(text) or _ASKED_AT_THE_TUB.match(text)) is not None and not speaks()
+
+
+def _speaks_of_a_fish(tokens: tuple[str, ...]) -> bool:
+    """Whether there is a word of a fish's parts and looks, or a place on it: `the left`."""
+    if not _OF_A_FISH.isdisjoint(tokens):
+        return True
+    return any(first in {"the", "its", "her", "his"} and then in _PLACES for first, then in pairwise(tokens))
 
 
 _BARE_TALK = frozenset(bare(words) for words in _TALK) - {()} - {words for words in map(bare, _TALK) if len(words) < 2}

@@ -348,7 +348,7 @@ def verdict_beside(tokens: tuple[str, ...], verdicts: Verdicts) -> Iterator[tupl
                 yield told, rest
         if tokens[at] == "but" and rest == ("no",):
             yield "out", begins
-        if tokens[at] in {"so", "but", "then", "and"} and rest and _IRREAL.isdisjoint(tokens[:at]):
+        if tokens[at] in {"so", "but", "then", "and"} and rest and rest != ("cut",) and _IRREAL.isdisjoint(tokens[:at]):
             verdict = verdict_of(rest, verdicts)
             of_two_senses = rest in _OF_TWO_SENSES
             if verdict is not None and not of_two_senses and (tokens[at] != "and" or verdict == "unsure"):

@@ -8,12 +8,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 import koirules
+from koirules.notes.comparisons import is_comparison
 from koirules.notes.ends import OPENERS, TAGS
 from koirules.notes.forecasts import is_forecast
 from koirules.notes.numbers import number_at, plain_numbers
 from koirules.notes.reader import NotesReader, cells
 from koirules.notes.remarks import Sort
-from koirules.notes.talk import ASIDES, HEDGES, is_comparison, without
+from koirules.notes.talk import ASIDES, HEDGES, without
 from koirules.notes.verdicts import VERDICTS
 from koirules.testing import registry_with
 from koirules.vocabulary.phrases import spread
