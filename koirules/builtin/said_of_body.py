@@ -61,9 +61,67 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "hand|(as|) long as (my|a|your) hand|a hand in length|the size of my hand|hand sized|one hand long), (about|"
             "roughly|) (pencil "
             "length|a pencil long|as long as a pencil|the length of a pencil)",
+            "is 13 cm to 16.5 cm": "(somewhere |)in the (mid|middle) teens, (the|) (mid|middle) teens",
+            "is 16.5 cm to 19.9 cm": "(somewhere |)in the (high|upper|late) teens, (the|) (high|upper|late) teens",
+            "is 20 cm to 23 cm": "(somewhere |)in the (low|early) twenties, (the|) (low|early) twenties",
             "is 6 cm to 10 cm": "(about|roughly|) (finger length|(as|) long as (my|a) finger|finger long|a finger long fish)",
             "is 16 cm to 30 cm": "(a bit|a little|slightly|just|) (longer|bigger) than (my|a) hand",
             "is 8 cm to 18 cm": "(a bit|a little|slightly|just|not quite|) (shorter|smaller) than (my|a) hand",
+        },
+    ),
+    Spoken(
+        "size_by_eye",
+        alone={
+            "is runt or small": "runty, runtish, a bit runty, rather runty, the runt of (the|this) (litter|lot|tub|batch|"
+            "family), stunted "
+            "looking, dwarfish, a poor grower, small fry, a titch, titch, half the size of (the|its) (others|rest|"
+            "sisters)",
+            "is small": "one of the (small|smaller|little) ones, among the (small|smaller) ones, "
+            "in the small half, "
+            "small end of the lot, below average (in|) size, below average length",
+            "is usual": "medium size, medium sized, mid size, mid sized, middle sized, middling size, middling in size, "
+            "size middling, "
+            "size average, size about average, about average (in|for) size, size as expected, "
+            ""
+            "size ok for (the|its) age,  about the right size, right size for (the|its) age",
+            "is big": "one of the (big|bigger|large|larger|biggest|largest) ones, among the (big|bigger|biggest|largest) "
+            "ones, in the big half, "
+            "a proper lump, (some|quite a) size on (it|her|him), (plenty|lots|a lot) of fish, a lot of fish (there|here|"
+            "for the age), "
+            "what a size, size to burn, no shortage of size, not short of size, (outgrown|outgrowing) (the others|them all|"
+            "its sisters|the rest), "
+            "well grown, well grown for (the|its|her) age, twice the size of (the|its) (others|rest|sisters)",
+        },
+    ),
+    Spoken(
+        "sex",
+        alone={
+            "is female": "female by (the|her|its) (belly|width|shape|size|build|look|body|girth|tummy) (of (her|it)|), "
+            "female (going|judging) by "
+            "(the|her|its) (belly|width|shape|size|build|look|body|girth|tummy)",
+            "is male": "male by (the|his|its) (fins|shape|size|build|look|body|head) (of (him|it)|), male (going|judging) "
+            "by (the|his|its) "
+            "(fins|shape|size|build|look|body|head)",
+        },
+    ),
+    Spoken(
+        "impression",
+        alone={
+            "is fair": "(medium|middling|average|ordinary|so so) (everything|all round|throughout|in everything|across the "
+            "board|in every way), "
+            "neither one thing nor the other, jack of all trades, fish like a thousand others, thirteen to the dozen, ten "
+            "a penny, two a penny, "
+            "seen a hundred like it, seen plenty like it, nothing wrong and nothing special, does not stand out either way",
+            "at most fair": "not the (prettiest|nicest|finest|best) (fish|one|) (in here|of the lot|of them|here|today|), "
+            "no oil painting, no beauty, not much to look at, "
+            "not much of a fish, not a lot to like, little to like, hard to love, hard to like, plain jane",
+            "at least good": "(all|everything) (is|) (there|in place|where it should be|as it should be), ticks (all the|"
+            "every|most) (boxes|box), "
+            "(the|) real (thing|deal), class act, a class act, (as|) good as they come, hard to fault, hard to find fault "
+            "with (it|her|him|), "
+            "cannot find fault with (it|her|him), does not put a foot wrong, (puts|put) no foot wrong, (a|) complete fish, "
+            "the complete article, "
+            "(a|) proper fish, (now|) (that is|there is|this is) a fish",
         },
     ),
     Spoken(

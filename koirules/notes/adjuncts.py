@@ -55,7 +55,15 @@ _LIKE = (
     "FISH",
     r"(?:it|them|this|that|these|those|other|rest|before|last|first|second|1|fish|mother|father|but|and|not|head)\b",
 )
-_ADJUNCT = re.compile(rf"(?:{_FOR}|{_SINCE}|{_CAUSE}|{_LIGHT}|{_SEEN}|{_LOT}|{_WANTED}|{_THIS}|{_LIKE})(?!\S)")
+_JUDGED = (
+    r"(?:going|judging|to judge|to go) (?:by|from|on) (?:the |her |his |its |that )?\w+(?: of (?:it|her|him|that|the \w+))?|"
+    r"if you ask (?:the boss|him|her|my \w+|anyone|anybody|me)|which (?:some|most|many|few) (?:folk|people|buyers?|judges?|"
+    r"of them)?"
+    r" ?(?:can not stand|like|love|hate|dislike|do not (?:like|mind)|want|pay extra for|pay for|go for|prefer)"
+)
+_ADJUNCT = re.compile(
+    rf"(?:{_JUDGED}|{_FOR}|{_SINCE}|{_CAUSE}|{_LIGHT}|{_SEEN}|{_LOT}|{_WANTED}|{_THIS}|{_LIKE})(?!\S)"
+)
 _OF_THE_LOT = re.compile(
     r"(?:all|most|nearly all|almost all|every 1|each) of (?:them|these|the lot|this lot|the batch|the tub)"
     r"(?: (?:have|has|are|is|with|show|got|look|come))*(?!\S)"
@@ -67,7 +75,7 @@ _EXCEPT = re.compile(
 )
 _BEGINS = words_of_line(
     "for at in considering given since from after off because due thanks under by that which and you 1 i we on across over "
-    "throughout with all as the just how like this of"
+    "throughout with all as the just how like this of going judging to if"
 )
 
 

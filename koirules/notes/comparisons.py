@@ -140,6 +140,17 @@ _BESIDE_ANOTHER = re.compile(
     rf"(?:the |probably the |that is probably the |that is the |easily the |maybe the |my |this is the |it is the |this is "
     rf"my )*(?:pick|star|winner|pride|runt|baby|giant|champion|leader|front runner)(?: of (?:the|this) (?:bunch|lot|tub|"
     rf"litter|batch|day|morning|net|tank|crop|bowl)| so far| today| yet| to date)+|"
+    rf"(?:(?:a|the|it is|could be|may be|this is|must be|she is|he is) )*(?:sister|brother|twin|double|cousin) (?:to|of) "
+    rf"(?:the|that|this) (?:big|small|little|last|first|other|long|nice|good|red|pale) (?:1|fish)|"
+    rf"(?:it |she |he |this 1 |this |that )?(?:make|made|leave|left|put)s? (?:the |all the |all |most of the )?(?:rest|other|"
+    rf"last 1|1 before)(?: of them)? (?:look (?:\w+ ?){{1,3}}|in the shade|behind|standing|to shame)|"
+    rf"(?:the )?same (?:litter|tub|net|pond|type|build|mould|cloth|stamp|stock|blood) as {_N}(?: .*)?|"
+    rf"(?:put|leave)s? {_N} (?:to shame|in the shade|standing|behind|for dead)|(?:all )?take after (?:its|her|his|the) "
+    rf"(?:mother|father|"
+    rf"parent|aunt|uncle|grandmother|line)|typical (?:of|for) (?:that|the|this|its|her|his) (?:father|mother|line|pair|"
+    rf"parent|family|spawning)|"
+    rf"\w+er than (?:any|all|everything|anything)(?: (?:of them|fish|1|other|else|so far|yet|today|in here|in the (?:tub|"
+    rf"lot)|this (?:year|morning)|i have (?:seen|had)))*|"
     rf"(?:head and shoulder|a cut|a class|a notch|street|mile) (?:above|ahead of|below) {_N}"
     rf")\Z"
 )
@@ -152,7 +163,9 @@ _SUPERLATIVE = re.compile(
 )
 """`best bone, worst pattern`: of all in the tub."""
 _GOES_ON_BARELY = re.compile(
-    r"(?:(?:and|but|only|just|though) )*(?:mirrored|mirror image|(?:the )?other way (?:about|round|around)|back to front|"
+    r"(?:(?:and|but|only|just|though) )*(?:(?:the |exactly the |much the |about the )?same \w+(?: \w+)?(?: (?:though|too|"
+    r"again|here))*|"
+    r"mirrored|mirror image|(?:the )?other way (?:about|round|around)|back to front|"
     r"turned round|reversed|"
     r"(?:all the |much |the )?(?:better|worse|nicer|poorer|prettier|stronger|weaker) (?:for it|off|overall|in every way|all "
     r"round)|"

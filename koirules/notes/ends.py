@@ -29,22 +29,23 @@ OPENERS = frozenset(
             boss says( that|), they say( that|), i am told( that|), i was told( that|), must say, i must say, i have to say, i
             will say, to be honest, honestly, if i am honest, i admit, admittedly, granted, funny, strange, for some reason,
             (on|at) the other hand, on the plus side, on the minus side, on the good side, on the bad side, (good|bad) news,
-            first of all, to begin with, to start with, finally, fish, what is (that|this|it)( then|), how long is
-            (that|it|she|he|this)( then|), ok, okay, right so, right then, now then, so, ah, oh dear, er, erm, um, mm, mmm,
-            ha, aha, blimey, crikey, whoops, oops, anyway, anyhow, alright, all right, whereas, although, though, because,
-            even so, mind, mind you, bless (it|her|him), (and |but |)at least, in (any|that) case, either way, at any rate,
-            all things considered, in fairness, to be fair, (okay |right |so |now |and |)first up( is|), (okay |right |so |now
-            |and |)next up( is|), (and |so |)to finish, (and |)lastly, what (we|you) (have|have got|got) (here |)is( a| an|),
-            what (we|you|i) are (looking at|seeing) (here |)is( a| an|), here (we|you) have (a|an), (we|you|i) have (got
-            |)(here |)(a|an) (case|bit|touch|hint) of, (ooh |oh |ah |well |)now (that|this|there) is( what i call| what you
-            call|)( a| an|), (ooh |oh |ah |well |)(that|this) is what (i|you) (call|would call)( a| an|),
-            (that|this|it|she|he) is (one|another) of those( with|), (and |but |so |)i am (seeing|looking at|getting),
-            (i|you|we) (can |)(do |)(see|notice)( there is| there are| it is| that|), the first thing (you|i) (see|notice)(
-            is|), what (strikes|gets|catches|bothers|pleases|worries|impresses) (me|you|my eye)( first| most|)( is|), what i
-            (do |)like is, i would (describe|put) (it|that|this|her|him) as( a| an|), i have got to say, i must
-            (admit|confess)( that|), i will admit( that|), i (am happy|am glad|am pleased|am sorry|regret) to say( that|),
-            happily, sad to say, sorry to say, strange to say, oddly( enough|), (it|she|he|this one|that one|this|that) (has
-            |is |)got that (sort|kind|type) of, (it|she|he|this one|that one|this|that) has that (sort|kind|type) of, (my |the
+            first of all, put it this way, let me put it this way, to begin with, to start with, finally, fish, what is
+            (that|this|it)( then|), how long is (that|it|she|he|this)( then|), ok, okay, right so, right then, now then, so,
+            ah, oh dear, er, erm, um, mm, mmm, ha, aha, blimey, crikey, whoops, oops, anyway, anyhow, alright, all right,
+            whereas, although, though, because, even so, mind, mind you, bless (it|her|him), (and |but |)at least, in
+            (any|that) case, either way, at any rate, all things considered, in fairness, to be fair, (okay |right |so |now
+            |and |)first up( is|), (okay |right |so |now |and |)next up( is|), (and |so |)to finish, (and |)lastly, what
+            (we|you) (have|have got|got) (here |)is( a| an|), what (we|you|i) are (looking at|seeing) (here |)is( a| an|),
+            here (we|you) have (a|an), (we|you|i) have (got |)(here |)(a|an) (case|bit|touch|hint) of, (ooh |oh |ah |well
+            |)now (that|this|there) is( what i call| what you call|)( a| an|), (ooh |oh |ah |well |)(that|this) is what
+            (i|you) (call|would call)( a| an|), (that|this|it|she|he) is (one|another) of those( with|), (and |but |so |)i am
+            (seeing|looking at|getting), (i|you|we) (can |)(do |)(see|notice)( there is| there are| it is| that|), the first
+            thing (you|i) (see|notice)( is|), what (strikes|gets|catches|bothers|pleases|worries|impresses) (me|you|my eye)(
+            first| most|)( is|), what i (do |)like is, i would (describe|put) (it|that|this|her|him) as( a| an|), i have got
+            to say, i must (admit|confess)( that|), i will admit( that|), i (am happy|am glad|am pleased|am sorry|regret) to
+            say( that|), happily, sad to say, sorry to say, strange to say, oddly( enough|), (it|she|he|this one|that
+            one|this|that) (has |is |)got that (sort|kind|type) of, (it|she|he|this one|that one|this|that) has that
+            (sort|kind|type) of, (my |the
             |)(wife|husband|son|daughter|father|mother|uncle|brother|helper|partner|mate|colleague) (says|said|calls
             it|thinks|reckons)( that|), (i|you) have to (say|admit|like|love|laugh)( that|), do not get me wrong( but|), i
             will grant you( that|), let me (say|tell you)( that|), as you can (see|tell), as i (said|say), like i say, between

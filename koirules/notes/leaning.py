@@ -22,6 +22,7 @@ from koirules.notes.talk import (
     MILD_CORRECTIONS,
     is_correction,
     is_doubt,
+    is_how_it_lay,
     is_little,
     is_not_of_the_fish,
     without,
@@ -63,6 +64,9 @@ _MOSTLY = frozenset(
         "up",
         "down",
     }
+)
+_OF_A_POSTURE = frozenset(
+    {"spine", "back_line", "body_symmetry", "outline", "tail_stem", "fin_faults", "mouth", "belly_shape"}
 )
 _DESCRIBED = frozenset({Sort.TRAITS, Sort.UNKNOWN, Sort.COMPARISON})
 """Behind these a simile says no more than they do: `spots everywhere, like measles`."""
@@ -166,9 +170,12 @@ class Leaning:
             return None
         kinds = [self.traits[one.trait].kind for one in last.found]
         traits = tuple(one.trait for one in last.found)
-        if is_not_of_the_fish(tokens) and all(isinstance(kind, Count | Places | YesNo) for kind in kinds):
+        seen = is_not_of_the_fish(tokens) and all(isinstance(kind, Count | Places | YesNo) for kind in kinds)
+        if seen or (is_how_it_lay(tokens) and set(traits) <= _OF_A_POSTURE):
             # Of `2 shimi` one may be there all the same.
-            left = tuple(evolve(one, said=None) for one in last.found if isinstance(one.said, Span) and one.said.low > 1)
+            left = tuple(
+                evolve(one, said=None) for one in last.found if isinstance(one.said, Span) and one.said.low > 1
+            )
             return Remark(text, Sort.CORRECTION, left, instead=traits)
         little = is_little(tokens)
         if before[-1] is not last or not (little or is_doubt(tokens)):
@@ -253,6 +260,7 @@ class Leaning:
         spoken = without(tokens_of(plain_numbers(text)), ASIDES)[0]
         if "by" in spoken or "them" in spoken or _PRICED.search(" ".join(spoken)) is not None:
             return None  # `thirty by then`, `twelve of them`, `twenty for this one`
+        spoken = spoken[spoken[:1] == ("right",) :]
         tokens = [token for token in spoken if token not in SKIPPED and token not in _WITH_A_LENGTH]
         numbers = [token for token in tokens if _NUMBER.match(token)]
         if usual is None or not numbers or len(numbers) < len(tokens) or len(numbers) > 2:

@@ -198,6 +198,11 @@ class Lexicon:
         """The words that say something by themselves, or beside the name of a trait."""
         return [word for word, node in self.root.after.items() if node.says]
 
+    def knows(self, word: str) -> bool:
+        """Whether a word says or names something by itself, be it beside the name of a trait: `sharp`, `kiwa`."""
+        words = (word,)
+        return bool(self.hits(words, 0)) or bool(self.levels_of(words)) or words in self.bare
+
     def levels_of(self, tokens: Sequence[str]) -> tuple[str, ...]:
         """The traits of which the tokens are a word that needs the trait's name beside it: `sharp`."""
         ends = [node for end, node in self._walk(tokens, 0) if end == len(tokens)]

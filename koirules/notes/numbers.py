@@ -83,6 +83,66 @@ _BEHIND: dict[tuple[str, ...], tuple[Decimal, Decimal | None]] = {
     }.items()
     for words in each.split(", ")
 }
+for _little in (
+    "just",
+    "a hair",
+    "a shade",
+    "a touch",
+    "a bit",
+    "a whisker",
+    "slightly",
+    "a little",
+    "a tad",
+    "a fraction",
+    "a mm",
+):
+    for _way, _ends in (
+        ("under below less short shy", (1 - NEARLY, Decimal(1))),
+        ("over above more past longer", (Decimal(1), 1 + NEARLY)),
+    ):
+        _BEHIND |= {
+            tuple(f"{_or} {_little} {_word}".split()): _ends
+            for _word in _way.split()
+            for _or in ("or", "maybe", "perhap")
+        }
+_BEHIND |= {
+    tuple(f"and that is {_kind}".split()): (1 - NEARLY, Decimal(1))
+    for _kind in (
+        "generous",
+        "kind",
+        "being kind",
+        "being generous",
+        "stretching it",
+        "pushing it",
+        "a push",
+        "a stretch",
+        "stretched",
+    )
+}
+_BEHIND |= {
+    tuple(f"give or take {_little}".split()): (1 - ABOUT, 1 + ABOUT)
+    for _little in (
+        "a whisker",
+        "a bit",
+        "a hair",
+        "a little",
+        "a mm",
+        "a cm",
+        "a touch",
+        "a fraction",
+        "a few mm",
+        "half a cm",
+    )
+}
+_BEHIND |= {
+    tuple(f"if {_it} is {_a} {_unit}".split()): (Decimal(1), 1 + NEARLY)
+    for _it in ("it", "she", "he", "that")
+    for _a, _unit in (("a", "cm"), ("a", "mm"), ("an", "inch"), ("a", "day"), ("a", "scale"))
+}
+_BEHIND |= {
+    tuple(f"and {_on}".split()): (Decimal(1), Decimal(1))
+    for _on in ("still going", "still growing", "rising", "not done")
+}
 _LONGEST = max(map(len, _BEHIND))
 """What stands behind a number, and the shares of it between which it then lies: None where it is open at that end."""
 
@@ -178,6 +238,16 @@ _CLOSE: dict[tuple[str, ...], tuple[Decimal, Decimal]] = {
     for a in ("", "maybe", "only", "say")
 }
 """What stands before a number that is near to what is meant, and by which share that may be less or more."""
+for _little in ("bit", "shade", "touch", "hair", "whisker", "fraction", "tad", "little", "smidge"):
+    for _words, _shares in (
+        ("under, below, short of, shy of, less than", (NEARLY, Decimal(0))),
+        ("over, above, past, more than", (Decimal(0), NEARLY)),
+    ):
+        _CLOSE |= {
+            (*_a, _little, *_word.split()): _shares
+            for _word in _words.split(", ")
+            for _a in ((), ("a",), ("only", "a"))
+        }
 _LONGEST_CLOSE = max(map(len, _CLOSE))
 _ENDS_CLOSE = {words[-1] for words in _CLOSE}
 _INCHES = re.compile(
@@ -194,7 +264,7 @@ _FOOT = re.compile(
     r"^((?:(?:it's|it is|she's|he's|just|about|around|roughly|nearly|almost|not quite|quite|over|under|close to|getting on for|"
     r"a shade|a touch|well|all of|easily|maybe|perhaps|i'd say|i think|say|call it|must be) )*)(?:(half) )?(?:a|one) foot( "
     r"and a half)?(?= long$|$| or so$|"
-    r" i'd say$| i think$| in length$| nose to tail$| or more$)",
+    r" i'd say$| i think$| if (?:it|she|he|that)(?:'s| is) an? (?:inch|cm|day|mm)$| in length$| nose to tail$| or more$)",
     re.IGNORECASE,
 )
 _ABOUT = {"about", "around", "roughly", "approximately", "circa", "ca", "some", "approx", "abt"}

@@ -23,6 +23,7 @@ from koirules.notes.talk import (
     SOFTENERS,
     is_aside,
     is_correction,
+    is_of_people,
     is_small_talk,
     is_talk,
     softened,
@@ -206,7 +207,9 @@ class RemarkReader:
         if found.sort is Sort.UNKNOWN and is_correction(tokens):
             return Remark(shown, Sort.CORRECTION)
         found = (self._within_ends(shown, tokens) or found) if found.sort is Sort.UNKNOWN else found
-        if found.sort is Sort.UNKNOWN and is_small_talk(tokens, lambda: self.speaks(tokens)):
+        if found.sort is Sort.UNKNOWN and (
+            is_small_talk(tokens, lambda: self.speaks(tokens)) or is_of_people(tokens, self.lexicon.knows)
+        ):
             return Remark(shown, Sort.NOTHING)
         return found
 

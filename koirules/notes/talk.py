@@ -10,7 +10,7 @@ from collections.abc import Callable
 from functools import lru_cache
 from itertools import pairwise
 
-from koirules.notes.tree import bare
+from koirules.notes.tree import SKIPPED, bare
 from koirules.vocabulary.phrases import spread
 from koirules.vocabulary.wordings import tokens_of
 
@@ -55,13 +55,30 @@ _NOT_OF_THE_FISH = re.compile(
     r"crumb|hair|"
     r"stain|moss)(?: (?:on (?:it|her|him|the (?:water|net|board|len))|after all|that is all|in the water|again|only|i think|"
     r"stuck on|there))*\Z|"
-    r"(?:(?:no|oh|ah|wait|and|but|phew|well) )*(?:it|that|they) (?:came|come|come|wiped|rubbed|wipe|rub|wipe|rub|washed|"
+    r"(?:(?:no|oh|ah|wait|and|but|phew|well) )*(?:(?:it|that|they) |(?=gone |came off|rubbed off|wiped off|washed "
+    r"off))(?:came|come|come|wiped|rubbed|wipe|rub|wipe|rub|washed|"
     r"wash|wash|brushed|"
     r"fell|floated|swam|is|was|are|has|ha) (?:straight |right |now |all )?(?:off|away|gone)(?: (?:when|after|with|as|now|"
     r"again|already|"
     r"i|he|wiped|rubbed|washed|it|her|a|wipe|rub|easily|my|thumb|finger|look))*\Z"
 )
 """That what was spoken of last is not of the fish: `hang on that was dirt`, `it came off`."""
+
+
+_HOW_IT_LAY = re.compile(
+    r"(?:(?:no|oh|ah|wait|hang on|hold on|sorry|well|yes|and|but|actually|i think) )*(?:(?:it|that|she|he) (?:is|was) "
+    r")?(?:just|only|all) "
+    r"(?:the )?(?:way (?:it|she|he|i) (?:is|was|lay|lie|held|hold|sit|sat|turn|turned|bend|bent)(?: .*)?|turning|bending|"
+    r"lying(?: crooked| bent)?|"
+    r"moving|twisting|swimming|bent round|wriggling|curling up|flexing|the bend of (?:it|her|him))(?: (?:round|about|away|"
+    r"in the (?:net|bowl)|then))*\Z"
+)
+"""That what was spoken of last came of how the fish lay: `no, it's only turning`."""
+
+
+def is_how_it_lay(tokens: tuple[str, ...]) -> bool:
+    """Whether a remark says that what was seen last came of how the fish lay or moved."""
+    return _HOW_IT_LAY.match(" ".join(tokens)) is not None
 
 
 def is_not_of_the_fish(tokens: tuple[str, ...]) -> bool:
@@ -76,6 +93,8 @@ _DOUBTING = re.compile(
     r"dreaming|playing trick)|"
     r"(?:or )?(?:it )?(?:may|might|could) (?:just |only |well )*be (?:the|my|a trick of the) (?:light|eye|water|angle|lamp|"
     r"shadow|bag|wet)|"
+    r"(?:or )?(?:maybe |perhap |it may be |it might be |could be |is it |may be )?(?:just |only )?(?:the way|how) (?:it|she|"
+    r"he|i) (?:is|am|lie|lay|hold|held|sit|turn|bend|twist|move)(?: .*)?|"
     r"(?:or )?(?:maybe|perhap|possibly|probably) (?:just |only )?(?:the|my|a) (?:light|eye|shadow|reflection|lamp|angle)|"
     r"(?:i am )?not (?:so |quite |too |entirely |completely |at all )*(?:sure|certain|convinced)(?: (?:about|of) (?:it|"
     r"that)| either| mind)?|"
@@ -155,7 +174,9 @@ HEDGES = tuple(
             (right|deceiving me|lying), unless my eyes deceive me, unless the light (fools|is fooling|deceives) me, (for|in)
             the (most|main) part, by and large, or so it (seems|looks), so it (seems|looks|would seem), it would
             (seem|appear), it appears, appears, (it |that |)(looks|seems|appears) to me( like| that|), on the face of it, (for
-            all|as far as) i know, i take it, i presume, i gather, i assume, i am guessing, i am thinking, if i had to
+            all|as far as) i know, or near enough, or close to it, or as good as, unless i (have
+            |)(miscounted|miscount|misread it|misjudged it), unless i am wrong, if i (have |)(counted|count|read it|see it)
+            right, i take it, i presume, i gather, i assume, i am guessing, i am thinking, if i had to
         """
     )
 )
@@ -386,7 +407,7 @@ _OF_THE_TUB = re.compile(
           keep|turn|jump)(?:\s(?:still|under\sthe\sother|stop|away|down|moving|turning|jumping|to\sthe\sbottom))*)?|
           (?:i\s|he\s|she\s|we\s)?(?:held|hold|put|turned|lifted|wiped|rubbed|scratched|poked|
           looked)\s(?:at\s)?(?:it|her|him|this\s1)(?:\s(?:up|over|round|again|down|to|the|light|back|wrong|water|at|
-          in|out|for|a|long|time))*|my\s(?:hand|finger|foot|feet|back|knee|eye|glasses)\s(?:is|are)\s(?:freezing|
+          in|out|for|a|long|time))*|(?:my\s)?(?:hand|finger|foot|feet|toe|knee|glasse|sleeve)\s(?:is|are)\s(?:freezing|numb|frozen|blue|going\snumb|soaked|
           cold|wet|numb|tired|dry|dirty|full|sore)|wash\s(?:my\s|your\s)?hand|(?:that\sis\s|this\sis\s|
           now\s)?(?:the\s)?(?:last|final)\s(?:1|fish)(?:\s(?:thank|thanks|now|at\slast|god|heaven|goodness|finally|
           for\stoday|good))*|(?:we\sare\s|are\swe\s|that\sis\s|it\sis\s)?(?:no\smore\sthan\s|about\s|
@@ -642,6 +663,31 @@ _GESTURES = re.compile(
     r"her|him))?\Z"
 )
 """`he shook his head`: of the head of him who looks, not of the fish."""
+_STOP_IT = re.compile(
+    rf"{_WELL}(?:please )?(?:stop|quit|enough|no more) \w+ing(?: (?:about|around|now|please|it|me|you|so much|for a "
+    rf"(?:second|moment|minute)))*\Z|"
+    rf"{_WELL}(?:did|do) not (?:see|expect|think|know|hear) (?:that|it|this|so)(?: (?:coming|at all|was coming|at first|one|"
+    rf"1))*\Z|"
+    r"(?:funny|odd|strange|amazing|nice|interesting) how (?:they|it|that|some|you|these) (?:all )?(?:do|work|go|happen|turn "
+    r"out|end up)\b.*\Z|"
+    r"(?:size|length|colour|pattern|look|head|body|skin|price|age) (?:is|are) not everything(?: (?:though|mind|they say))*\Z|"
+    r"(?:(?:it|she|he|this 1) )?(?:do not|doe not|never)? ?photograph (?:well|badly|nicely|poorly)(?: (?:though|mind|either))*\Z|"
+    r"(?:need|ha|have|deserve|want) to be seen (?:moving|swimming|in the (?:water|flesh|sun)|from above|in (?:the "
+    r")?(?:daylight|person))\Z|"
+    r"(?:it |she |he |they |alway |all )*look (?:bigger|smaller|longer|better|worse|different|shorter|nicer|redder) (?:in|"
+    r"out of|under|from|on) (?:the|a) "
+    r"(?:water|light|bowl|net|air|sun|board|pond|photo)(?: (?:though|mind|alway|you know))*\Z|"
+    r"good (?:morning|evening|afternoon|day|night)(?: (?:madam|sir|lady|gentleman|all|everyone|my dear|sunshine|you|to you|"
+    r"your majesty))*\Z|"
+    r"(?:skip|ignore|forget|never mind|scrap|delete) (?:this|that|it|the)(?: (?:bit|1|part|last bit|last 1|line|note))?\Z|"
+    r"(?:where|who|what) (?:is|are|ha|have) (?:my|the|that) (?:pen|pencil|net|ruler|board|towel|list|sheet|bucket|lid|lamp|"
+    r"glasse|phone|tea|coffee|tape)"
+    r"(?: (?:gone|got to|now|again|then))*\Z|"
+    r"(?:can|could) not all be \w+\Z|(?:i )?could (?:stare at|look at|watch|sit and watch) (?:it|her|him|this|that|this 1) "
+    r"all (?:day|night|week|morning)(?: long)?\Z|"
+    r"(?:a )?(?:touch|bit|dash|whiff) of (?:class|style|magic|quality|something)(?: (?:about|in|to) (?:it|her|him))?\Z"
+)
+"""What is said to a fish that does not lie still, and what else says nothing of it."""
 _ASKED_AT_THE_TUB = re.compile(
     rf"{_WELL}(?:(?:what|which 1|who|why|where|how|whose|when|which way) )?"
     r"(?:did|do|doe|have|ha|had|shall|should|can|could|would|will|was|were|is|are|am)(?: not)? "
@@ -666,7 +712,7 @@ _TOLD_TO = re.compile(
     )
     + rf"(?: {_OBJECT})+(?: "
     + _one_of(
-        """over, round, around, down, off, on, in, away, now, please, once more, again, here, there, then, i think,
+        """over, round, around, up, out, down, off, on, in, away, now, please, once more, again, here, there, then, i think,
         will you, can you,
         love, dear, darling, sweetheart, calm, gently, slowly, carefully, first, quick, quickly, properly, touch, go, jump,
         swim, to me, for me, a bit, a moment, a second, the other way, this way, that way, would you, back in, back"""
@@ -701,15 +747,18 @@ _AS_A_RULE = re.compile(
     r"(?: (?:do|are|is|doe|will|happen|work|that way|like that|the case|so|the way|not))+\Z"
 )
 _WHAT_IT_DOES = re.compile(
-    rf"{_WELL}(?:which |that |it |this |what |still it |at least it )"
+    rf"{_WELL}(?:which |that |it |this |what |still it |at least it |(?=doe not ))"
     r"(?:(?:is|really|also|rather|just|only|alway|sort of|kind of|certainly|doe|do|do not|doe not|can|can not|could|"
     r"will|would|may|might|what|never|more|less|or|than|the thing that) )*"
-    r"(?:help|hurt|count|matter|bother|worry|annoy|please|bug|irritate|haunt|excite|surprise|puzzle|cost|spoil|save|make|sell|"
+    r"(?:help|hurt|count|matter|put me off|bother|worry|annoy|please|bug|irritate|haunt|excite|surprise|puzzle|cost|spoil|"
+    r"save|make|sell|"
     r"change|decide|tip it|swing it|clinch it|earn it)"
     r"(?: "
     + _one_of(
-        """me, it, her, him, us, the fish, this 1, that 1, this fish, for me, everything, thing, nothing, a lot, a bit, a little, no
-        end, every time, more than it should, less than it should, here, in my book, to me, to anybody, to anyone, though,
+        """me, it, her, him, us, the fish, this 1, that 1, this fish, for me, everything, thing, nothing, a lot, a bit,
+        a little, no
+        end, every time, more than it should, less than it should, here, in my book, to me, to anybody, to anyone,
+
         now, then, at all, much, the day, at this age, itself, a point, a grade, if you follow me, if you ask me, i think"""
     )
     + r")*\Z"
@@ -722,10 +771,10 @@ _SLIGHT = re.compile(
     + _one_of(
         """small thing, tiny thing, little thing, detail, trifle, nothing, nothing serious, nothing dramatic, forgivable,
         forgiven, negligible, no disaster, no big deal, no tragedy, no drama, no crime, not a crime, no sin, nothing to worry
-        about, nothing to lose sleep over, not serious, not a problem, no problem, no bother, no worry, small fault, tiny
-        fault, minor fault, little fault, small flaw, tiny flaw, minor flaw, hardly noticeable, hardly visible, hardly worth
-        (?:saying|noting), hardly seen, a blemish, doe not hurt, doe not (?:harm|matter), (?:i am )?(?:being
-        )?(?:picky|fussy|nitpicking|strict|harsh)"""
+        about, nothing to get excited about, nothing to shout about, nothing to dislike, nothing to hate, nothing to lose
+        sleep over, not serious, not a problem, no problem, no bother, no worry, small fault, tiny fault, minor fault, little
+        fault, small flaw, tiny flaw, minor flaw, hardly noticeable, hardly visible, hardly worth (?:saying|noting), hardly
+        seen, a blemish, doe not hurt, doe not (?:harm|matter), (?:i am )?(?:being )?(?:picky|fussy|nitpicking|strict|harsh)"""
     )
     + r"|(?:no 1|nobody|you|1|i|hardly anyone|hardly anybody|few|a buyer|a judge) "
     rf"(?:(?:ever|will|would|do|did|can|could|have|hardly|barely|only|scarcely) )*"
@@ -765,7 +814,8 @@ _LIKED = re.compile(
 """Praise that is not said of any trait: `gorgeous`, `quite fetching really`, `neat that`."""
 _PRAISED_ONE = frozenset(spread("good, it is odd, bit odd, a bit odd, good thing, fine thing, nice old"))
 _OF_ALL_FISH = re.compile(
-    rf"{_WELL}(?:(?:they|these|all|we|it) (?:are|is|were|have|had|have all|are all|all come|came|all came|come) )?"
+    rf"{_WELL}(?:(?:spring|summer|autumn|winter|mud|pond|late|early) (?:fish|tosai|harvest|lot) )?(?:(?:they|these|all|we|"
+    rf"it) (?:are|is|were|have|had|have all|are all|all come|came|all came|come) )?"
     r"(?:(?:all|tosai|nisai|everything|every 1|1|still|just|a|an|the|this|these|our|year|my|mostly|nearly|of them|of these|young|"
     r"fish|lot|whole lot|kohaku) )*"
     r"(?:(?:from|out of|of|off) (?:"
@@ -774,15 +824,18 @@ _OF_ALL_FISH = re.compile(
         back, second,
         first, third, upper, lower, spring, different, several"""
     )
-    + r" )*(?:pair|spawn|spawning|line|mother|female|parent|brood|batch|pond|greenhouse|tank|mud pond|net|vat|family|set|"
+    + r" )*(?:pair|spawn|spawning|line|mother|female|parent|brood|batch|pond|greenhouse|tank|mud pond|pond \d+|tank \d+|tub "
+    r"\d+|net|vat|family|set|"
     r"harvest|hatch)"
     r"(?: (?:as far as i know|i think|i believe|this time|since \w+|last \w+|this \w+|again|apparently|too|then|pond))*|"
     r"(?:first|second|third|fourth|fifth|final|last|early|late|autumn|spring|winter) "
-    r"(?:senbetsu|selection|sorting|sort|cull|culling|round|look|pas|pass|go|grading|harvest)(?: (?:of|for|this|in) (?:the "
+    r"(?:senbetsu|time through|time round|time|selection|sorting|sort|cull|culling|round|look|pas|pass|go|grading|"
+    r"harvest)(?: (?:of|for|this|in) (?:the "
     r")?\w+)?|"
     r"(?:mixed|motley|odd|funny|good|decent|nice|fair|poor|average|ordinary|usual|uneven) "
     r"(?:bag|lot|bunch|batch|crew|crop|harvest)(?: (?:this|of|last|so|all|again|on|in|for|to) (?:\w+ ?){0,3})?|"
-    r"(?:growth|size)(?: is| are)? (?:uneven|all over the (?:place|shop)|mixed|very mixed|varied|vary|a bit mixed|up and down))\Z"
+    r"(?:growth|size)(?: is| are)? (?:uneven|all over(?: the (?:place|shop))?|mixed|very mixed|varied|vary|a bit mixed|up "
+    r"and down))\Z"
 )
 """What is said of all fish of a tub at once, and of no trait of one: `all from the one spawn`, `third selection`, `mixed bag`."""
 _CAUSES = re.compile(
@@ -811,12 +864,65 @@ _CAUSES = re.compile(
 """What something comes from: `stress maybe`, `water does that`, `hard water pond`."""
 
 
+_PEOPLE = frozenset(
+    spread(
+        """
+            i, we, you, me, my, mine, us, our, your, yours, myself, yourself, ourselves, somebody, someone, anybody, anyone,
+            nobody, everybody, everyone, people, folk, folks, customer, customers, buyer, buyers, boss, wife, husband, kids,
+            children, neighbour, neighbours, colleague, boyfriend, girlfriend, who, whoever
+        """
+    )
+)
+_MAY_SAY = frozenset(
+    tokens_of(
+        "through count counted any none more less enough better best worse worst yes in out keep kept keeping sell sold "
+        "take took taken "
+        "have had buy give gave show grow feed leave let put send throw want bin chuck cull save pick choose stay go gone "
+        "going pass "
+        "wait treat salt dip scrape isolate ill improve develop fill last hold turn turned change become colour rest other "
+        "others half "
+        "between across along over under around most least all every whole few several couple lots pair two three call called "
+        "describe see find found notice spot like than finger fingernail thumb thumbnail palm nail fist sister brother "
+        "twin late gamble risk "
+        "tomorrow later would price cheap money worth sale quid pounds euros"
+    )
+)
+"""Words of remarks on people that may say what becomes of the fish, of how much of something there is, or how it compares."""
+_ORDINARY = frozenset(
+    tokens_of(
+        "back up down off right hand mean sorry done note much some such same coming water cold tired hungry summer winter "
+        "autumn "
+        "dad mum quick quickly photo photograph stand joke pity shame worry guess run old finish finished happy proud lad "
+        "measure "
+        "nothing no measured tea lamp net bucket towel"
+    )
+)
+"""Words that a phrase has and that everybody uses of other things as well."""
+
+
+def is_of_people(tokens: tuple[str, ...], knows: Callable[[str], bool]) -> bool:
+    """Whether a remark speaks of people, and no word of it is one that is said of a fish: `that took me by surprise`.
+
+    knows: whether a phrase or a name has a word by itself.
+    """
+    tokens = without(without(tokens, HEDGES)[0], OPINIONS)[0]
+    if len(tokens) < 3 or _PEOPLE.isdisjoint((word,) for word in tokens) or ("my", "hand") in pairwise(tokens):
+        return False
+    if not _MAY_SAY.isdisjoint(tokens) and ("used", "to") not in pairwise(tokens):
+        return False
+    if any(word.isdigit() and word != "1" for word in tokens) or _speaks_of_a_fish(tokens):
+        return False
+    return not any(knows(word) for word in tokens if word not in _ORDINARY and word not in SKIPPED and word != "1")
+
+
 def is_small_talk(tokens: tuple[str, ...], speaks: Callable[[], bool]) -> bool:
     """Whether a remark that nothing reads says nothing of a trait by its form: what people do, ask and feel, and mere praise."""
+    text = " ".join(tokens)
+    if _OF_ALL_FISH.match(text) is not None:
+        return True
     if any(word.isdigit() and word != "1" for word in tokens):
         return False
-    text = " ".join(tokens)
-    if any(form.match(text) for form in (_GESTURES, _SLIGHT, _OF_ALL_FISH, _OF_THE_DAY)):
+    if any(form.match(text) for form in (_GESTURES, _SLIGHT, _OF_THE_DAY, _STOP_IT)):
         return True
     if _LIKED.match(text) is not None and tokens not in _PRAISED_ONE:
         return True
