@@ -13,6 +13,9 @@ _SPOTS = {"windows", "head_windows", "tobihi", "tobihi_places", "niban_hi", "fad
 OF_RED = tuple(trait.name for trait in (*PATTERN, *DETAILS, *RED_COLOUR) if trait.name not in _SPOTS)
 """The traits of the red itself: what goes on about one of them is said of the red."""
 
+_OF_HEAD = ("maruten", *(one.name for one in DETAILS if one.name.startswith("head_") and one.name != "head_windows"))
+_SIDES = (("left", "right"), ("right", "left"))
+_HEAD = "(the|its|her|his) (head|forehead|skull|crown|top of the head)"
 _RED = "(red|colour)"
 _AT_ALL = "(at all|whatever|whatsoever|anywhere|to speak of|on this 1|to be seen|)"
 _HOW = "(right|all the way|straight|well|just|only just|even|clean|a good way|far|too far|a bit far|a long way|a bit|half way|)"
@@ -486,6 +489,90 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
     SpokenTogether(
         "no other red, no red elsewhere, no more red",
         "nothing",
+    ),
+    Spoken(
+        "head_hi",
+        alone={
+            "is none": "(naked|bald|empty|blank) (crown|forehead|top), (no|without a) (crown|cap|head patch|head red) (at all|"
+            "), head clear (of red|), (white|clean) up to the (shoulders|shoulder), (crown|top of the head|forehead) (is|) "
+            "(naked|bare|bald|empty|white|clean)",
+            "is hood": "hoodie, (red|it|) (goes|is|comes|runs) (right|all|) over the whole (face|head), (the|) whole (face|"
+            "head) (is|) (really|) (red|in red|covered) (really|), (like|) (it is|) wearing a (red|) (mask|hood), lantern "
+            "face, (a|) (red|full) (mask|face mask), menkaburi (old style|full|proper|complete|really), covers the (whole|"
+            "entire) (head|face) (up|down|) (to the (gills|gill covers|mouth|nose)|)",
+            "at least large": "covers the head (up|right up|back|) to the (gills|gill|neck), (too much|a lot of) (of a|) (cap|"
+            "hat|hood|red on the head)",
+            "at least small": "(this|it|she|he|) (has|wears|is wearing|with|then) (got|) (a|) (red|neat|little|small|) (cap|"
+            "hat|beret|bonnet|skullcap|thumbprint|helmet), (a|) red (hat|cap|beret|bonnet|skullcap|thumbprint|helmet), head "
+            "(has|with) (a|) red (thumbprint|mark|spot|patch|stripe|smudge|blob), (shoe|boot|sock|triangle|upside down "
+            f"triangle|letter t|arrow|star|crescent|leaf|comma) on {_HEAD}, (head patch|head red|head hi|red on the head|head "
+            "blotch|crown|head plate|head marking) (is|) (shaped|) (a bit|rather|sort of|) (like|) (a|an|) (boot|shoe|sock|"
+            "hat|triangle|triangular|square|t|t shape|letter t|diamond|cross|arrow|leaf|wedge|crescent|comma|moon|shoe shape|"
+            "kutsu shape|crown), (boot|shoe|t|kutsu|arrow|leaf) (shape|shaped) (head|on the head|head patch|head red|crown), "
+            "kado on the head (plate|patch|)",
+        },
+    ),
+    Spoken(
+        "head_hi",
+        after=_OF_HEAD,
+        alone={
+            "at least small": "(boot|shoe|kutsu) "
+            "(shape|shaped) (goes (left|right)|), (wide|narrow|pointed) (side|tip) (to|towards) the (front|nose|back|tail), "
+            "(tip|point|toe) (points|pointing) (to|at) the (nose|nostril|left|right|tail), asymmetric",
+            "is hood": "(whole|entire) face (really|), (like|as if) (it is|) wearing a (mask|hood)",
+        },
+        bare={"at least small": "(a bit|) like a (boot|shoe|sock|hat|triangle|leaf|wedge|beret)"},
+    ),
+    Spoken(
+        "head_patch_shape",
+        alone={
+            "is split": "(split|divided|parted) (on|across|down|along) the (forehead|nose|head|middle of the head|"
+            "crown), white (line|stripe|crack) (down|through|along) the (middle of the|) (cap|head patch|head red|hood|head)",
+            "is heart": "(red|) (patch|spot|mark|red) on the head (is|) (shaped|) like a heart, (heart shape|heart shaped) "
+            f"(patch|red|spot|) on {_HEAD}, heart on {_HEAD}",
+            "is round": "(tancho spot|head patch|head spot|ten|cap) (is|) (true|truly|perfectly|properly|dead) round, (round|"
+            "perfectly round) (ten|cap), ten round as a (coin|button|penny)",
+            "is ragged": "(ragged|frayed|untidy) (cap|head patch|head red|crown patch|ten)",
+        },
+    ),
+    Spoken(
+        "head_patch_place",
+        alone={
+            "is off_left or off_right or off_front or off_rear": "(ten|crown patch|red patch on the head|patch on the head|"
+            "red on the head) (sits|is|) (a bit|rather|slightly|) (crooked|askew|skew|on the slant|wonky)",
+            **{
+                f"is off_{side}": "(red on top of the head|red on the head|head patch|head red|cap|crown patch|patch on the "
+                "head|head blotch) (slips|slides|leans|drifts|hangs|sits|lies|is set|shifts|goes off) (over|off|a bit|) (to|"
+                f"towards|) (the|) {side} (side|), (patch on the head|head patch|cap|ten|tancho) (is|) (a bit|slightly|) "
+                f"{side} of (the|) (centre|middle|line)"
+                for side, _ in _SIDES
+            },
+        },
+    ),
+    Spoken(
+        "head_patch_place",
+        after=_OF_HEAD,
+        alone={
+            f"is off_{side}": f"(slightly|a bit|a touch|just|a hair|a little|) {side} of (the|) (centre|middle|line)"
+            for side, _ in _SIDES
+        },
+    ),
+    Spoken(
+        "head_hi_front",
+        alone={
+            "is behind_eyes": "(ten|tancho|head spot) (is|sits|) (well|nicely|) (clear of|short of|behind) the eyes, (red|) "
+            "cap (stops|ends) (well|just|) (before|short of|behind) the eyes",
+            "is eye_line": "(comes|goes|down|runs|reaches|red comes|head red comes) (down|forward|) to level with the eyes "
+            "(and no further|), (up|down|) to the eyes (yes|and no further)",
+            "is behind_eyes or eye_line": "(stops|ends|) well (before|short of) the (nostrils|nose holes)",
+            "at least nostrils": "(red|head red|cap|) comes forward (almost|nearly) to the (lip|lips|mouth|nose)",
+            "at most nostrils": "head (is|) clear at the front, (crown patch|head patch|cap|head red) leaves the nose (free|"
+            "clear|white)",
+        },
+    ),
+    Spoken(
+        "head_windows",
+        alone={"at least 1": "white (bit|spot|hole|patch|dot|scale) in (the middle of|) the (head patch|cap|head red)"},
     ),
 )
 """What is said of where red lies on the head and the fins."""

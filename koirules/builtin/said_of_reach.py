@@ -616,6 +616,98 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         "hi_on_fins",
         alone={"count at least 1": f"(1|a) {_PEC} (has|with) (a|) (stripe|streak|bit|touch|spot) of red"},
     ),
+    # ---- At the tail
+    Spoken(
+        "bongiri",
+        alone={
+            "is yes": "(nothing|not a thing|no red|no more red) (past|behind|after) the (top fin|fin|fin on top), (behind|"
+            "past|after) the (top fin|fin|fin on top) (it is|is|) (all|) (empty|white|bare|nothing|blank), red from (head|"
+            "crown|nose|neck|shoulder) to (dorsal|the top fin|fin) then (zero|nothing|none|white|nothing more|no more), (rear|"
+            "back|last|hind|tail) third (is|) (all|) (blank|bare|empty|white|without red|nothing), (then|and then) (it is|) "
+            "(all|just|only|) (a|) white fish, (red|pattern) (ends|stops) (before|in front of) the (top fin|fin) (even|) "
+            "(starts|begins)"
+        },
+    ),
+    Spoken(
+        "odome",
+        alone={
+            "is 15 % to 40 %": "(last|rear|back|hind) quarter (is|) (all|) (white|bare|empty|blank)",
+            "below 1 %": "red touching the tail, (red|pattern) (right|straight|) into the (o|caudal root|caudal|tail root), "
+            "(runs|red runs|goes|red goes) (right|straight|) into the (o|caudal root|caudal), tail (is|) all red at the (root|"
+            "base|joint), (gap|white) (to|before|at) the tail (fin|) (is|) (zero|nothing|nil|none), no white before it, (red|"
+            "pattern|it) (stops|ends) (only|) where the tail (begins|starts), no (breath|breathing space|air|rest) (at the "
+            "(back|rear|tail)|before the tail)",
+            "at least 1 %": "(ends|finishes|stops) (with|on|in) (a bit of|some|clean|) "
+            "white, clear again before the tail, (white|clean) again before the tail, white left before the tail",
+            "is 3 % to 12 %": "(white before the tail|tail stop|odome|tail gap) (does it|makes it|finishes it|rounds it off|"
+            "lovely|very good), tail joint (is|) (nice|nicely|lovely|good|and) (and|) white",
+            "is 1 % to 12 %": "(red|pattern|it|last patch) (ends|stops) (just|only just|right) before the tail",
+            **{
+                rows: f"about {wide} (of|) white before the tail, reaching {wide} (from|short of) the tail, {wide} (of "
+                "white|) (left|) to the tail"
+                for rows, wide in _ROWS.items()
+            },
+        },
+    ),
+    Spoken(
+        "odome",
+        after=_OF_THE_END,
+        alone={"below 1 %": "(and|) (goes|runs|carries on) (right|straight|) to the tail, (touches|touching) the tail"},
+    ),
+    # ---- Down the sides
+    Spoken(
+        "hi_below_line",
+        alone={
+            "is 0 %": "(hi|red|pattern|colour) (stops|ends) at (the|) (lateral|lateral line|side line|line of dots) (both "
+            "flanks|both sides|on both flanks|flat|), (lateral|lateral line|side line) hi both sides (then flat bottom edge|)",
+            "at most 5 %": "(red|pattern|it|the red on the back|red on the back|) (comes|goes|reaches|runs|hangs) (down|) "
+            "(nicely|just|only|) (down|) (to|) (about|) (the|) (middle of the (side|flank)|half way down the (side|flank)), "
+            "(comes|goes|reaches) (down|) (nicely|) to (about|) the (side line|lateral line|line of dots), (red|it|) (comes|"
+            "goes|runs) down the (side|sides|flank) (as far as|to|until) the (line of dots|side line|lateral line|line)",
+            "at most 10 %": "no depth (down|on|over) the (flank|flanks|side|sides), (hi|red|patch|hi patch|red patch|pattern|"
+            "it|) (rides|sits|lies|is set|stays) (a touch|a bit|rather|too|very|) high (on (the|) (back|shoulder|shoulders|"
+            "top)|up|), (hi|red) (a touch|a bit|rather|too) high on the (shoulder|shoulders|back), (sits|lies) on (the back|"
+            "top) like a (lid|cap|hat|blanket), (red|it|pattern|) (does not|never) (get|reach|come|go) (down|) (to|) the "
+            "(sides|flanks), (white|clean|clean white) (sides|flanks), (shallow|flat) (on|over|down) the (sides|flanks)",
+            "above 0 %": "goes down the (left|right) side nearly to the belly, (ends|hangs) low (down|) on the (sides|flank), "
+            "(runs|goes|comes|hangs) down both (flanks|sides)",
+        },
+    ),
+    Spoken(
+        "makibara",
+        alone={
+            "is yes": "(second|first|third|last|saddle|shoulder) (step|patch|plate|) (wraps|wrapped|wraps down|wraps round) "
+            "(nicely|well|), (red|it) wraps (right|all the way|) round (at|in|on) the (middle|shoulder|dorsal), (maki|wraps|"
+            "wrap) left then right, (good|nice|deep) wrap (on|at|to) the (second|first|last|shoulder)"
+        },
+    ),
+    *(
+        Spoken(
+            "wrap_sides",
+            alone={
+                f"is lower_{side}": "(hi|red|pattern|step|patch|it|) (hangs|comes|reaches|goes|drops) (very|quite|rather|) "
+                f"low on the {side}, (hi|red|pattern|step|patch|it|the step over the dorsal) (hangs|comes|reaches|drops|goes) "
+                f"(lower|further|further down|deeper|down further|down more) on the {side} (side|) (than the other|)"
+            },
+        )
+        for side, _ in _SIDES
+    ),
+    Spoken(
+        "wrap_sides",
+        alone={
+            "is even": "red on both sides (the|at the) same height, (red|pattern|wrap|both sides) (ends|stops|is) (at|) (the|"
+            ") same height (on both sides|left and right|both sides|), (both sides|left and right) (down|) (to|) (the|) same "
+            "(height|depth|line)"
+        },
+    ),
+    Spoken(
+        "wrap_sides",
+        after=("wrap_sides",),
+        alone={
+            "is lower_left or lower_right": "(other|the other) side (is|) (kept|) (up|) high (and tidy|), (left|right) (side|"
+            ") (is|) (kept|) high, (about|) (1|2|3|4) rows of scales lower"
+        },
+    ),
     SpokenTogether(
         "(i see|i can see|i find|) nothing bad (here|on it|at all|), (rest|other|others|everything else|the rest) (is|) (okay|ok|"
         "passes|fine|acceptable), (first|second|third|last) (step|patch) (is|) (a|) saddle, (nice|good|deep|) (nice|good|deep|) "

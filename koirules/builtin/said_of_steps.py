@@ -48,7 +48,9 @@ _BRIDGE = (
     "(scale|scales|row|rows) (wide|thick|))"
 )
 _SIDES = (("left", "right"), ("right", "left"))
-_OF_A_WRAP = tuple(trait for trait in _OF_PATTERN if not trait.startswith(("white_gap", "maruten")))
+_OF_A_WRAP = tuple(
+    trait for trait in _OF_PATTERN if not trait.startswith(("white_gap", "maruten", "hi_places", "longest"))
+)
 """A gap that lies higher on one side is slanted."""
 _DOWN = "(red|wrap|colour|hi|it|pattern|)"
 _COMES = "(hangs|goes|comes|reaches|runs|is|wraps|sits|drops|ends|stops)"
@@ -70,6 +72,25 @@ def _lower(side: str, other: str) -> str:
     )
 
 
+_PIECES = (
+    "(patches|steps|blocks|plates|islands|saddles|pieces|bands|markings|fields|blobs|spots of red|red (patches|blocks|pieces|"
+    "islands|spots|bits))"
+)
+_LAID = (
+    "((going|running|laid|lying|set|) (down|along) (the back|) (like stepping stones|)|like stepping stones|in a (row|line)|"
+    "give or take|)"
+)
+_OF_A_GAP = ("white_gap", "white_gap_width", "white_gap_place", "longest_white_gap")
+_SINGLE = (
+    "((first|second|third|fourth|last|next|middle|other|front|rear|shoulder|back|saddle) (red|) (patch|step|1|plate|block|dan|"
+    "marking|bit|bend)|first|second|third|fourth|last|next)"
+)
+_SHAPE = (
+    "(square|squarish|triangle|triangular|round|roundish|oval|heart|diamond|leaf|saddle|shapeless|wedge|crescent|half moon|"
+    "long and thin|rectangle|rectangular|boxy|blocky|lopsided|butterfly|bow tie|hourglass|star|cross|arrow|blob)"
+)
+_LEANS = "(slips|slides|leans|sits|lies|goes|hangs|swings|tilts|shifts|is set|set|runs|drifts|pulls)"
+_SIDEWAYS = "(out|off|over|) (to|on|) (the|) (left|right|1 side|opposite|other side|left side|right side)"
 _GAP = (
     "(gap|break|cut|white gap|white break|white cut|white strip|strip of white|band of white|white band|white|space|white "
     "space)"
@@ -497,6 +518,229 @@ SAID_OF_STEPS: tuple[Saying, ...] = (
         "(it|them|that), (of|) gap, of white then, white for, gap at the shoulder, "
         "gap at the dorsal, gap at the neck, gap behind it of, (first|second|third|middle|next|biggest|widest|one) "
         "(gap|break), (gap|break) between (the|) (steps|patches|them)",
+    ),
+    # ---- How many, and in what order
+    SpokenTogether(
+        "no kire (anywhere|at all|in it|) (that i can see|), no (break|gap) in it anywhere that i can see, kire none, (red|it|"
+        "pattern|) (goes|runs) (straight|right|) back without (stopping|a stop|stops), red (goes|runs) along without "
+        "stopping, (joined|unbroken) (all the way|all along|from end to end|end to end), (it|) (never|does not) (let go|lets "
+        "go) (till|until) the tail",
+        "steps is ippon or inazuma",
+    ),
+    Spoken(
+        "steps",
+        alone={
+            "is nidan or sandan": "(then|and then|and|plus|) 2 (more|) (decent|good|nice|clean|neat|big|small|little|) "
+            f"{_PIECES} ((on|down|along) (the|) (back|body)|behind|after|behind it|follow|following), "
+            f"back has got 2 {_PIECES}, back (has|with) 2 {_PIECES}, (red on the back|back) in 2, (red|) (pattern|step|steps) 2 "
+            "and a (bit|half|little|crumb), (then|and then|and) nidan (behind|after|on the back|on the body)",
+            "is sandan or yondan": "(then|and then|and|plus|) 3 (more|) (decent|good|nice|clean|neat|big|small|little|) "
+            f"{_PIECES} ((on|down|along) (the|) (back|body)|behind|after|behind it|follow|following), back has got 3 "
+            f"{_PIECES}, back (has|with) 3 {_PIECES}, (red on the back|back) in 3, back sandan, (red|) (pattern|step|steps) 3 "
+            "and a (bit|half|little|crumb), (then|and then|and) sandan (behind|after|on the back|on the body)",
+            **{
+                f"is {name}": f"(red|) {_PIECES} {number}, {number} (clean|clear|neat|nice|good|bold|solid|big|) (bands|markings|"
+                f"blocks|plates|islands) (of red|) {_LAID}, red in {number} (places|pieces|parts|bits|blocks), {number} "
+                "(nice|good|neat|clean|red|) (patches|ones|pieces|blocks) (evenly|well|nicely) (apart|lined up|in a row), "
+                f"{number} (patches|steps|blocks|pieces) lined up (nicely|), (real|true|orthodox|honest|proper|straight|rough|"
+                f"loose|plain) {name}, {name} (stands|all the same|real|in order|orthodox|of sorts|for the record), {red}, "
+                f"{name} (and|with|but) nothing (against|wrong with) it"
+                for name, number, red in (
+                    ("nidan", "2", "red white red (white|)"),
+                    ("sandan", "3", "red white red white red (white|)"),
+                    ("yondan", "4", "red white red white red white red (white|)"),
+                    ("godan", "5", "red white red white red white red white red (white|)"),
+                )
+            },
+            "is ippon": "(1|a) (long|thin|wide|broad|single|continuous|narrow|straight|) (red|) (stripe|line|ribbon|run) (of "
+            "red|) (along|down) the (back|top|middle), (1|a) long red (stripe|ribbon|line), carpet runner, red (like|is like) a "
+            "(carpet|runner), (all|red is) 1 solid (piece|patch|block), 1 (long|solid) piece from (head|nose|neck|eyes) to (tail|"
+            "stem), red (goes|runs) from cap to tail (in 1|unbroken|without stopping), red (goes|runs) (nose|head) to tail "
+            "(without a|with no|no) (break|stop|gap)",
+            "is ippon or inazuma": "(head|crown|nose|neck) to (peduncle|tail|stem|ozutsu) unbroken, unbroken (from|) (crown|"
+            "neck|eyes) (back|to (tail|peduncle|stem|ozutsu|the end)), (ippon|straight hi|1 patch) with a (bit of a|slight|"
+            "bit|little|gentle|) (wave|wobble|bend|wiggle|swing|kink) (in it|) (to it|), wavy ippon, ippon (that|) (waves|"
+            "wobbles|wavers|swings), (a|) squiggle (from|) (nose|head) to tail",
+            "is inazuma": "(zigzag|zig zag|s|snake) (shape|form|like), pattern (goes|runs) zig (and|) zag, (goes|runs|it goes|it "
+            "runs|red goes) (from|) side to side (down the back|) (like a snake|), (shaped like|like|in) (a|the|an|) (letter|"
+            ") s, (real|true|proper|textbook) inazuma (not the catalogue sort|), (swing|zigzag|bends) (is|are|) (even|"
+            "regular)",
+        },
+    ),
+    Spoken(
+        "steps",
+        after=("maruten", "head_hi", "head_patch_place", "head_patch_shape"),
+        alone={
+            "is tancho": "(that is|and that is) the only red (on it|on her|), (the|) rest (of it|of her|) (is|) (plain|all|"
+            "pure|clean) white, nothing else red, otherwise (all|pure|plain) white",
+        },
+    ),
+    Spoken(
+        "steps",
+        alone={
+            "is tancho": "(a|just a|only a|) (red|round|round red|) (cap|hat|head spot|head patch|spot on the head|patch on "
+            "the head|dot on the head) and (nothing else|that is it|no more|that is all|nothing more|nothing behind)"
+        },
+    ),
+    SpokenTogether(
+        "(ten|head spot|maruten|cap|head patch) (then|and|plus|and then) (a|) nidan",
+        "maruten is yes and steps is nidan or sandan",
+    ),
+    SpokenTogether(
+        "(ten|head spot|maruten|cap|head patch) (then|and|plus|and then) (a|) sandan",
+        "maruten is yes and steps is sandan or yondan",
+    ),
+    SpokenTogether(
+        "nidan (with|and|) (a|the|) (kire|gap|break|cut) (dead|right|) (in the|at the|) (centre|middle)",
+        "steps is nidan and white_gap_place is middle",
+    ),
+    # ---- What parts them
+    Spoken(
+        "white_gap",
+        "kire, dangire, white between steps",
+        alone={
+            "is fair": "kire (is|) (clean|good|neat|sharp|in place|there|well placed|cut clean) (to the white|), (good|clean|"
+            "neat|clear|nice) kire, (gaps|widths|spacing|gaps between) (are|is|all|) (about|more or less|) (equal|even|the "
+            "same|match|matching|regular), spaced like beads, evenly (apart|parted), (white|gaps) between the "
+            "(steps|patches) (is|are|) (about|more or less|) (equal|even|the same), (nice|good|clean|white|clear) white (in|) "
+            "between, dangire (clean|good|)",
+            "is none or short": "(gap|white|break|space) (is|of|) (only|just|) (a|1|half a) (scale|row) (wide|) (at most|if "
+            "that|), (you|) (could|can) (hardly|barely|just|only just|) (fit|get|push) a (match|matchstick|hair|needle|"
+            "fingernail|toothpick) (in|between|in between|through|in the (white|gap)) (it|them|there|), (patches|steps|blocks|"
+            "plates|all) (too|very|all|) (squeezed|squashed|crammed|pushed|packed|jammed|bunched) (together|up), (hardly|"
+            "barely|no) room between (them|the patches|the steps), (only|just) a (thread|hair|line|sliver) of white between "
+            "(them|the (patches|steps))",
+            "is long": "(lots|plenty|too much|a lot) of (air|room|space|daylight) (between them|between|in it|in between|), 2 "
+            "blocks and air, (then|and then|) (a|) (lovely|very|great|far too|rather|nice|) long (white|empty back|white back|"
+            "stretch of white|white stretch), (whole|entire) middle (third|part|bit|section|) (is|) (all|) (white|bare|empty|"
+            "blank), middle third (is|) (all|) (white|bare|empty|blank), (sits|falls|lies) in 2 (camps|halves|parts), "
+            "(pattern|it) (sits|falls|lies|breaks) (in|into) 2 (camps|halves), nakasuke, nakanuke, naka suke",
+            "at least short": "(then|and then|) (a bit of|some|a little|a strip of|a band of|a ring of|a collar of) white "
+            "(between|in between|after that|behind it|behind that|then), (then|and then) (a bit of|some|a little|a strip of|a "
+            "band of) white, white (in|) between (them|), (then|and then|) (a|) kire (then|), empty between, nothing between, "
+            "(none|no) (of them|) (touch|touching|touches) (each other|)",
+        },
+    ),
+    Spoken(
+        "white_gap",
+        after=_OF_A_GAP,
+        alone={
+            "is long": "(a bit|too|rather|very|bit|far too) long (that|) (stretch|gap|white|break|)",
+            "is fair": "(widths|sizes|they) match, (all|both) (the same|even|equal) width",
+            "is none or short": "(only|just) (a|1) (scale|row|hair|thread|sliver) (wide|) (at most|if that|)",
+        },
+    ),
+    Spoken(
+        "white_gap_place",
+        beside="kire, white stripe, white band, white break",
+        levels={
+            "front": "(a|at a|1|at 1) third of the way (along|down|back|), a third (along|down|back), at the neck, in front "
+            "of the (dorsal|top fin|fin), before the (dorsal|top fin|fin)",
+            "middle": "half way (along|down|back|), halfway (along|down|back|), dead centre, in the exact middle, in the "
+            "middle of the fish, under the (top fin|fin), at the (top fin|fin), at mid body, by the dorsal",
+            "rear": "(2 thirds|at 2 thirds) (of the way|) (along|down|back|), 3 quarters of the way (along|down|back|), "
+            "behind the (top fin|fin), near the tail",
+        },
+        alone={
+            "is front": "(gap|break|kire) (again|also|) (at|) (a|1) third of the way (along|down|)",
+            "is rear": "(gap|break|kire) (again|also|) (at|) 2 thirds (of the way|) (along|down|)",
+        },
+    ),
+    Spoken(
+        "white_gap_place",
+        after=_OF_A_GAP,
+        alone={
+            "is front": "(just|right|) (in front of|before|ahead of) the (top fin|dorsal|dorsal fin|fin), (just|right|) "
+            "behind the (head|shoulder)",
+            "is middle": "(just|right|) (under|by|at|beside) the (top fin|dorsal|dorsal fin|fin), in the middle of the (fish|"
+            "back|body)",
+            "is rear": "(just|right|) behind the (top fin|dorsal|dorsal fin|fin)",
+        },
+    ),
+    Spoken(
+        "joined_steps",
+        alone={
+            "is touching": f"{_TWO} (are|) (hang|hanging|held|hold|held together|joined|linked) (together|) by a (thin|narrow|"
+            "red|fine|thin red|) (thread|line|hair|strip|bridge|scale), (they are|it is|) joined by a (thin|narrow|red|fine|"
+            "thin red|) (thread|line|hair|strip|bridge|scale), (thin|narrow|fine|) (red|) (line|thread|bridge|strip) (of red|"
+            f") (joins|links|connects) {_TWO} (to (the|) ({_ORDER} {_STEPS}|body|shoulder)|) {_WHERE}, {_ORDER} {_STEPS} (is|) "
+            f"(joined|linked|connected|tied|hangs|stuck) (on|) to (the|) {_ORDER} {_STEPS} (by a (thread|line|hair|thin bridge|"
+            "bridge)|), (patches|steps|all) (all|big and|) joined at the (neck|shoulder|dorsal|side|edge), (it|they|patches|"
+            "steps|red|pattern) (all|) (run|runs) together (round|at|by|around|under) the (top fin|dorsal|fin|shoulder|neck|"
+            "tail), joined up like",
+            "is apart": "no (thread|link) (between|between them|anywhere|left)",
+        },
+    ),
+    Spoken(
+        "joined_steps",
+        after=("joined_steps",),
+        alone={"is touching": "(bridge|thread|join|link) (is|) (on|at) (the|) (left|right|top|neck|middle|edge)"},
+    ),
+    Spoken(
+        "maruten",
+        alone={
+            "is no": "no (gap|break|white|cut|kire) between (the|) head and (the|) (shoulder|body|back), (head|head patch|"
+            "head red) and (shoulder|back|body) (are|is|) all joined, (line|thread|bridge) (of red|) joins the head to the "
+            "(next|first|shoulder) (patch|step|1), (thin|narrow|) red line joins the head to the (next|first|shoulder) (patch|"
+            "step|1)",
+            "is yes": "(white|clean white|clear white) ring (round|around|at) the neck, (ten|head spot|maruten|cap) (clear of|"
+            "well clear of|broken away from) the (body|shoulder|rest), (maruten|ten) (broken away|parted|separated) (nicely|"
+            "cleanly|well|)",
+        },
+    ),
+    Spoken(
+        "maruten",
+        after=("head_hi", "head_patch_place", "head_patch_shape", "head_hi_front", "maruten"),
+        alone={
+            "is yes": "(does|) not touch anything (else|), touches nothing (else|), (it is|) (well|) separate from the (rest|"
+            "body)",
+            "is no": "(joined|connected|joined on|linked) (on|) to the (shoulder|body|back|first|next) (bit|patch|step|red|1|"
+            "), (runs|goes|carries) (straight|) on into the (shoulder|body)",
+        },
+    ),
+    # ---- Size of single steps
+    SpokenTogether(
+        "((first|second|third|fourth|last|next|rear|tail) (patch|step|1|plate|block|bit|)|that last bit) (is|was|looks|just|"
+        "only|really|) (only|just|) (a|) (crumb|dab|smudge|scrap|dot|comma|speck|freckle|postage stamp) (really|if that|), "
+        "(then|and|) (a|) little (comma|dab|scrap|smudge|finish) (by|near|at|before) the tail, (small|tiny|little) finish at "
+        "the tail, dab near the tail",
+        "small_patches is few",
+    ),
+    Spoken(
+        "small_patches",
+        alone={
+            "is few": "(shoulder|middle|neck|dorsal|saddle|back|tail|rear) (patch|step|plate|block) (is|) (a bit|a touch|"
+            "rather|very|too|) (small|tiny|little|short), 1 of (them|the (steps|patches)) (is|) (very|rather|a bit|too|) "
+            "(small|tiny)",
+            "is many": "(all|only) (small|tiny|little) plates, plates (are|) (all|) (very|rather|a bit|too|) (small|tiny|little)",
+        },
+    ),
+    Spoken(
+        "first_step_size",
+        alone={
+            "is large": "(big|great|large|huge|massive|heavy) (bold|red|wide|) (first|front|shoulder) (patch|step|block|"
+            "plate), first (patch|step|block|plate) (is|) (a|) (big|large|huge|heavy) (1|and bold|and wide), first (patch|"
+            "step|) (is|) (much|far|) (bigger|larger|longer|heavier) than the (second|rest|others|other)"
+        },
+    ),
+    Spoken(
+        "last_step_size",
+        alone={
+            "is large": "(longest|biggest|largest) (is|) (the|) last, last (is|) the (longest|biggest|largest), last (patch|"
+            "step|) (is|) (much|far|) (bigger|larger|longer|heavier) than the (first|rest|others|other)"
+        },
+    ),
+    # ---- What no trait holds: the shape of a patch, how one lies on the back, and how two compare
+    SpokenTogether(
+        f"(the|) {_SINGLE} (is|looks|) (a bit|rather|quite|a hair|a touch|too|) (a|) {_SHAPE}, {_SINGLE} (is|) {_LEANS} "
+        f"(a bit|) {_SIDEWAYS}, {_SINGLE} (is|sits|lies|) (dead|right|nicely|well|exactly|) (centred|central|square|straight|"
+        "in the centre|sideways|crooked|aslant), (first|last|other) 2 (are|) (dead|) (centre|centred), (first|last|other) 2 "
+        f"(dead|right|) in the centre, {_SINGLE} (and|) {_SINGLE} (match|alike|the same|equal), (middle|second|first|third) (1|"
+        "patch|step|) (is|) (the|) (biggest|largest|longest|widest|smallest), (first|second) (is|) (twice|half) as (long|big|"
+        "wide) as (the|) (second|first), (others|other ones|the rest) (are|) (all|) (about|) as (big|long|wide) as each "
+        "other, (2|3) (patches|steps) (long|big|1 long) and (short|small|1 short), (patches|steps|they) (are|) (all|) (of|) "
+        f"(kind of|) different (sizes|size), {_SHAPE} (shape|shaped) (patch|step|saddle)",
+        "nothing",
     ),
 )
 """What is said of single steps, of what parts them, and of the two sides."""

@@ -101,7 +101,7 @@ TAGS = frozenset(
             say, i am sorry to say, happy to say, sorry to say, to look at, if you look, when you look, in the hand, in the
             bowl, on the board, for what it is worth, from day one, every time, each time, as i (like|want) it, as we like it,
             how it should be, how i like it, like it should be, the way it should be, right enough, all right, to finish, at
-            the end of the day, lovely, beautiful
+            the end of the day, lovely, beautiful, is the (kind|polite|right|only|best) word( for it|)
         """
     )
 )
@@ -133,7 +133,7 @@ class Bound(Enum):
 
     ANYTHING = "anything"
     CHOICE = "which of several it is"
-    MEASURE = "how something is, and not how many there are"
+    MEASURE = "how something is or where, and not how many there are"
 
 
 def without_ends(tokens: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], Bound]]:

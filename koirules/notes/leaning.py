@@ -27,7 +27,7 @@ from koirules.notes.talk import (
     is_not_of_the_fish,
     without,
 )
-from koirules.notes.tree import SKIPPED
+from koirules.notes.tree import SKIPPED, noted_at_least
 from koirules.standard.check.phrasing import meet
 from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale, YesNo
 from koirules.vocabulary.readings import YES, PlaceSet, Span
@@ -118,6 +118,10 @@ _NUMBER = re.compile(r"[0-9]+(?:\.[0-9]+)?\Z")
 _GRAMS = (0.01, 0.025)
 """Between how many grams a cm of length, cubed, a koi lies: common practice, no source."""
 
+_ONE_PATCH = re.compile(
+    r"\b(?:patch|field|saddle|step|block|band|stripe|island|plate|slab|piece|one|spot|cap|blob|strip)\b", re.IGNORECASE
+)
+_OF_THE_FISH = frozenset(tokens_of("fish body she he overall whole total"))
 _UNITS = re.compile(r"\d\s?(?:cm|mm|%|scale|finger)|\b(?:finger|thumb)\b")
 
 
@@ -154,6 +158,8 @@ class Leaning:
         remark = self._taken_back(text, before) or self._between(text) or self.remarks.read(text, before)
         if before and self._is_count_of(remark, before[-1]):
             return Remark(text, Sort.UNKNOWN)
+        if last is not None and before[-1] is last and self._is_of_a_patch(remark, last):
+            return self._size_of_a_patch(remark, last)
         if remark.sort is Sort.UNKNOWN and before:
             remark = self._of_a_part(text, before[-1]) or remark
         if remark.sort is not Sort.UNKNOWN:
@@ -186,6 +192,23 @@ class Leaning:
             return None
         hedged = tuple(hedge(one, self.traits[one.trait]) for one in last.found if one.said is not None)
         return Remark(text, Sort.TRAITS, hedged, about=last.about, instead=traits) if hedged else None
+
+    def _is_of_a_patch(self, remark: Remark, last: Remark) -> bool:
+        """Whether a length is told right behind one patch, and may be of that: `one field on the back, 6 cm long`."""
+        if {one.trait for one in remark.found} != {"length"} or _ONE_PATCH.search(last.text) is None:
+            return False
+        tokens = tokens_of(plain_numbers(remark.text))
+        return "cm" in tokens and not _OF_THE_FISH & {*tokens} and ("long" in tokens or self._is_short(remark))
+
+    def _is_short(self, remark: Remark) -> bool:
+        usual, said = self.remarks.lexicon.lengths, remark.found[0].said
+        return usual is not None and isinstance(said, Span) and said.high < float(usual[0])
+
+    def _size_of_a_patch(self, remark: Remark, last: Remark) -> Remark:
+        """What says no more of the traits than the remark before it; unclear where a fish may be as long."""
+        if self._is_short(remark):
+            return Remark(remark.text, Sort.TRAITS, about=_spoken_of(last))
+        return Remark(remark.text, Sort.UNKNOWN, named=("length",))
 
     def behind(self, text: str, before: Sequence[Remark]) -> Remark | None:
         """What a remark that says nothing by itself adds to the one before it: where that is, how large, how many of it."""
@@ -513,8 +536,14 @@ class Leaning:
         if together.sort is not Sort.TRAITS:
             return None
         known = {found.trait for found in last.found}
-        more = tuple(found for found in together.found if found.trait not in known or self._adds(found, last))
+        fits = (one for one in together.found if (not one.after or known & {*one.after}) and not self._says_none(one))
+        more = tuple(one for one in fits if one.trait not in known or self._adds(one, last))
         return Remark(text, Sort.TRAITS, more) if more else None
+
+    def _says_none(self, found: Found) -> bool:
+        """Whether a reading of places names none of them, as `on the back` where that may be any."""
+        kind, said = self.traits[found.trait].kind, found.said
+        return isinstance(kind, Places) and said == noted_at_least(kind)
 
     def _merely_placed(self, text: str, last: Remark) -> Remark | None:
         """`above the belly fin` after `a scale missing`: where a fault is that is recorded without its place: there is one."""

@@ -28,7 +28,7 @@ from koirules.notes.tree import (
     words_of_line,
 )
 from koirules.standard.parts import Rules, Said, Stated
-from koirules.vocabulary.kinds import Choice, Count, Kind, Scale
+from koirules.vocabulary.kinds import Choice, Count, Kind, Places, Scale
 from koirules.vocabulary.phrases import Spoken
 from koirules.vocabulary.readings import PlaceSet, Span
 from koirules.vocabulary.traits import Trait
@@ -161,6 +161,12 @@ class Lexicon:
                     best = Hit(end, Means(node.wording, (Stated(trait, said),)), (), node.wording, about=tuple(about))
                     break
         return best
+
+    def places_of(self, tokens: Sequence[str]) -> tuple[str, ...]:
+        """The traits of places that names within tokens may stand for: `red` in `red on the head`."""
+        nodes = (node for at in range(len(tokens)) for _, node in self._walk(tokens, at))
+        keys = dict.fromkeys(trait_of(key) for node in nodes for key in (*node.names, *node.beside))
+        return tuple(key for key in keys if isinstance(self.traits[key].kind, Places))
 
     def is_bare(self, tokens: Sequence[str]) -> bool:
         """Whether tokens are, word for word, what says something where it is all that is said."""

@@ -238,7 +238,7 @@ class RemarkReader:
 
     def _is_within(self, bound: Bound, remark: Remark) -> bool:
         """Whether a remark says no more than it may behind what stood before it."""
-        kinds = {Bound.CHOICE: (Choice,), Bound.MEASURE: (Scale, Number)}.get(bound)
+        kinds = {Bound.CHOICE: (Choice,), Bound.MEASURE: (Scale, Number, Places)}.get(bound)
         told = (self.lexicon.traits[each.trait].kind for each in remark.found)
         return kinds is None or (
             all(isinstance(kind, kinds) for kind in told) and all(each.said for each in remark.found)

@@ -40,6 +40,13 @@ _BEFORE_NAMES = _SIZES | _PRAISE
 WHERE = frozenset({"in"})
 _THE_FISH = frozenset({"it", "her", "him"})
 _A_FISH = frozenset(tokens_of("fish girl boy lady lad lass one fellow chap koi thing baby youngster"))
+_NONE_THERE = tuple((word,) for word in _NONE_BEHIND)
+_OF_A_PATCH = frozenset(
+    tokens_of("patch field block piece plate saddle island band bar stripe blob spot mark marking lump")
+)
+_ADDING = frozenset({"and", "then", "plus"})
+_ON = frozenset({"on", "in", "at", "over", "across"})
+_THE = frozenset({"the", "a", "its", "her", "his"})
 _OF_STEPS = frozenset({"big", "small", "little", "the"})
 """`on the big one` is as likely said of a step."""
 _WHICH_FISH = frozenset(
@@ -141,6 +148,8 @@ class Scan:
         self.bare = -1
         self.negation = ""
         self.number = 0
+        self.last = (0, 0)
+        self.places: tuple[str, ...] = ()
 
     def by_itself(self) -> bool:
         """Whether the whole is a word that says so only by itself: `straight`."""
@@ -161,6 +170,7 @@ class Scan:
         while at < len(self.tokens):
             end = None if not negated and self._denies(at) else self._at(at, negated)
             if end is not None:
+                self.last = (at, end)
                 at, negated = self._past_part(end), False
                 continue
             token = self.tokens[at]
@@ -170,6 +180,9 @@ class Scan:
                 continue
             if token in _POINTING and behind == ("1",) and not negated:
                 at += 2
+                continue
+            if token in _ADDING and not negated and (place := self._one_more_place(at + 1)) is not None:
+                at = place
                 continue
             emphasis = next((len(words) for words in _EMPHASIS if self.tokens[at : at + len(words)] == words), 0)
             if emphasis and self.found and not negated:
@@ -254,13 +267,22 @@ class Scan:
         end = number.end + 1
         return end + 1 if self.tokens[end : end + 1] in _ACROSS else end
 
+    def _is_of_a_patch(self) -> bool:
+        """Whether a length is that of what lies where was just told: `one patch on the back, 6 cm long`."""
+        last = self.found[-1] if self.found else None
+        return last is not None and isinstance(self.lexicon.traits[last.trait].kind, Places)
+
     def _past_extent(self, at: int) -> int:
         """The end of the words, where nothing but the size in mm of what was spoken of is left: `white nose for | 6 mm`."""
         number = number_at(self.tokens, at + (self.tokens[at : at + 1] == ("by",)))
         told = (
             number is not None
             and number.unit is not None
-            and (number.unit.symbol == "mm" or self._is_of_a_mark(number, at))
+            and (
+                number.unit.symbol == "mm"
+                or self._is_of_a_mark(number, at)
+                or (self._is_of_a_patch() and self.tokens[number.end : number.end + 1] in _ACROSS)
+            )
         )
         compared = past_comparison(self.tokens, at)
         if not self.found or (compared == at and not told):
@@ -308,6 +330,10 @@ class Scan:
                 best = level
         if best is not None and hits and hits[0].names and hits[0].end == best.end:
             best = None  # `white gap at the shoulder` has a name of its own
+        if best is not None and not negated and self._is_another_patch(at, best):
+            return None
+        if best is not None and not best.whole and self.tokens[best.end : best.end + 1] in _NONE_THERE:
+            best = None  # `head red missing`
         if best is not None and negated and self.negation == "without" and not best.whole and len(best.about) > 0:
             return None  # `without the head patch a good nidan`
         if best is not None and (named is None or named.end <= best.end) and not self._measured(named, best):
@@ -326,7 +352,41 @@ class Scan:
             return self._named(named, negated)
         if negated:
             return None
-        return self._some(at) or self._sized(at)
+        return self._some(at) or self._sized(at) or self._one_more_place(at)
+
+    def _is_another_patch(self, at: int, hit: Hit) -> bool:
+        """Whether what stands right before a patch may say what sort of patch it is: `dull | patch on the shoulder`."""
+        of_places = hit.means is not None and all(
+            isinstance(self.lexicon.traits[each.trait].kind, Places) for each in hit.means.stated
+        )
+        return (
+            of_places and self.last[1] == at > 0 and not _OF_A_PATCH.isdisjoint(self.tokens[at : min(at + 2, hit.end)])
+        )
+
+    def _one_more_place(self, at: int) -> int | None:
+        """The place behind a further place of what was said to be at one: `red on the head and | in the middle`."""
+        start, end = self.last
+        if (
+            not self.found
+            or at == len(self.tokens)
+            or not _ADDING & {*self.tokens[end:at]}
+            or not {*self.tokens[end:at]} <= SKIPPED | _ADDING
+        ):
+            return None
+        kinds = [self.lexicon.traits[each.trait].kind for each in self.found]
+        if not all(isinstance(kind, Places | Scale) for kind in kinds):
+            return None
+        names = self.lexicon.places_of(self.tokens[start:end]) or self.places
+        place = at + (self.tokens[at] in _ON)
+        while place < len(self.tokens) and self.tokens[place] in _THE:
+            place += 1
+        tries = (self.lexicon.level(self.tokens, each, names) for each in dict.fromkeys((at, place)))
+        level = next((each for each in tries if each is not None), None)
+        if level is None or level.means is None:
+            return None
+        self.found += told(level.means, level.wording)
+        self.about, self.places, self.last = names, names, (at, level.end)
+        return level.end
 
     def _is_a_mere_word(self, at: int) -> bool:
         """Whether a word of praise is the last one behind a phrase, and may be said to anybody: `pattern's a stripe, fine`."""
@@ -448,7 +508,7 @@ class Scan:
         for dimension, symbol, name in ((Dimension.LENGTH, "cm", "length"), (Dimension.MASS, "", "weight")):
             coarse = number.unit.symbol not in OWN_UNITS and number.unit.exact >= 1  # a sun is of a body, as a cm is
             fits = number.unit.dimension is dimension and (not symbol or number.unit.symbol == symbol or coarse)
-            if fits and name == "length" and not self._is_of_a_body(number):
+            if fits and name == "length" and (not self._is_of_a_body(number) or self._is_of_a_patch()):
                 return None
             if fits and name in self.lexicon.traits and self._counts(name, number, name):
                 return number.end
@@ -513,6 +573,8 @@ class Scan:
             return False  # `two centimetres deep`: a notch or a patch
         if bare_share and (wording or (number.low is not None and 0 < number.low < 1)):
             return False  # `four reds` are patches
+        if name in {"length", "width", "depth"} and wording in _OF_BODIES and self._is_of_a_patch():
+            return False
         if name == "length" and wording in _OF_BODIES and not self._is_of_a_body(number):
             return False
         if (

@@ -165,7 +165,7 @@ def test_a_remark_that_does_not_name_what_it_speaks_of_is_of_what_the_one_before
         read[line] = (fish.said.get("head_hi_front"), fish.unread)
     eye_line, nose = 2, 8
     assert read == {
-        "red on the head, stops at the eyes": (eye_line, ("red on the head",)),
+        "red on the head, stops at the eyes": (eye_line, ()),
         "stops at the eyes": (eye_line, ()),
         "white is yellow on the head, stops at the eyes": (None, ("stops at the eyes",)),
         "a speck on the nose, goes down to the nose": (None, ("goes down to the nose",)),

@@ -342,7 +342,8 @@ def test_the_remarks_of_the_pages_are_read_as_they_were_meant(page, least):
 def test_the_late_pages_are_read_as_they_were_meant_but_for_these(page, least, otherwise):
     """Pages that were written before they were read; the meanings beside them were not changed to fit.
 
-    But for one of which no trait told anything then: `red from the shoulder to the dorsal`.
+    But for three of which nobody could tell anything by a trait then: `red from the shoulder to the dorsal`, `white neck`,
+    `2 patches on the back`.
 
     The first opening of each read 81.8 %, 57.1 % and 81.0 % as it was meant.
     """
