@@ -15,17 +15,28 @@ _HALF = (
 )
 _TORN = "(torn|split|nicked|frayed|ragged|damaged|nipped|bitten)"
 _WHICH = "(upper|lower|top|bottom)"
-_PEC = "(pectoral|pec|chest fin|breast fin|front fin|side fin|pectoral fin|pec fin)"
+_PEC = "(paddle|mune bire|munabire|pectoral|pec|chest fin|breast fin|front fin|side fin|pectoral fin|pec fin)"
 _FINS = {
     "left_pectoral": f"(left {_PEC}|{_PEC} on the left|{_PEC} left)",
     "right_pectoral": f"(right {_PEC}|{_PEC} on the right|{_PEC} right)",
-    "dorsal": "(dorsal|dorsal fin|back fin|top fin)",
+    "dorsal": "(dorsal|dorsal fin|back fin|top fin|fin on top|se bire)",
     "tail": "(tail fin|caudal fin|caudal|tail lobe|(upper|lower|top|bottom|1|1 of the) (|tail) lobe (|of the "
     "tail)|lobe of the tail)",
     "pelvic": "(|left|right|1|1 of the|both) (pelvic|ventral|pelvic fin|ventral fin|belly fin) (|on the left|on the "
     "right)",
-    "anal": "(anal fin|anal)",
+    "anal": "(anal fin|anal|shiri bire|shiribire)",
 }
+_SOME_EDGE = (
+    "(tip|end|corner|edge|edges|top|bottom|piece|part|bit|(back|rear|outer|front|upper|lower|top|bottom|trailing|leading) "
+    "(edge|corner|tip|half|end|part))"
+)
+_TORN_OFF = "(missing|gone|torn|split|frayed|ragged|nicked|nipped|bitten|bitten off|torn off|broken|broken off|worn|"
+"damaged|chewed|off)"
+_BATTERED = (
+    "(in the wars|through the wringer|through the mill|seen better days|taken a knock|had a knock|had a bashing|knocked "
+    "about|taken a beating|in a "
+    "sorry state|in rags|in tatters|in shreds|in ribbons|tatty|shabby|battered)"
+)
 
 
 def _of_a_fin(fin: str) -> str:
@@ -354,5 +365,82 @@ SAID_OF_FINS: tuple[Saying, ...] = (
             "bottom|tip|end) of the (tail|tail fin)"
         },
     ),
+    Spoken(
+        "pectoral_size",
+        alone={
+            "at least fair": "fins (out|spread|spread out|held out|open|wide open) like (a|) "
+            "(wings|wing|fans|fan|butterfly|bird|sails)"
+        },
+    ),
+    Spoken(
+        "fin_faults",
+        anywhere=True,
+        alone={
+            "count at least 1": f"(1|1 of the|1 of its|1 of her|1 of his) ({_PEC}|paddle|fin|front fin) (never|did not|has "
+            "not|has never) "
+            "(grow|grew|grown|developed|develop|grown out|form|formed) (properly|right|fully|out|), (1|1 of the|1 of its|1 of "
+            "her|1 of "
+            f"his) ({_PEC}|paddle|fin) (stopped growing|stayed small|stayed short|is half grown|half grown|is stunted|came out "
+            "wrong)"
+        },
+    ),
+    Spoken(
+        "dorsal_fin",
+        levels={
+            "folded": "(never|hardly ever|rarely|seldom) (lifts|lift|lifted|rises|opens|goes up|comes up|stands|stands "
+            "up|up|raised|open), "
+            "(lies|lay|lays|leans|hangs|falls) (down|over|flat) to (1|the|) (side|left|right)",
+        },
+    ),
+    Spoken(
+        "fin_damage",
+        anywhere=True,
+        alone={
+            "includes tail": "(tail|tail fin) (looks|looking|) (like|as if|as though) (the|a|something|somebody|someone|) "
+            "(cat|heron|rat|dog|moth|moths|"
+            "mice|mouse|pike|) (has|have|is|) (been at it|had it|had a go at it|chewed it|got at it|eaten it|nibbled it)",
+            "count at least 1": "(fin|fins) (looks|look|looking|) (like|as if|as though) (the|a|something|somebody|someone|) "
+            "(cat|heron|rat|dog|moth|moths|"
+            "mice|mouse|pike|) (has|have|is|) (been at (it|them)|had (it|them)|had a go at (it|them)|chewed (it|them)|got at "
+            "(it|them)|eaten "
+            "(it|them)|nibbled (it|them))",
+        },
+    ),
+    Spoken(
+        "fin_faults",
+        anywhere=True,
+        alone={
+            "count at least 1": f"(te|paddles|hands|side fins|front fins|{_PEC}) (uneven|odd|unequal|not "
+            "matching|different|not the same|not the same "
+            "(size|length|shape)|do not match|of different (size|length|shape))"
+        },
+    ),
+    Spoken(
+        "dorsal_fin",
+        alone={
+            "is folded": "(never|not once|hardly ever|not) (seen|saw|see) (the|its|her|his|that) (dorsal|dorsal fin|top "
+            "fin|back fin|fin on top) (up|raised|"
+            "open|standing) (all (morning|day)|yet|once|)"
+        },
+    ),
+    Spoken(
+        "fin_damage",
+        anywhere=True,
+        alone={
+            **{
+                f"includes {fin}": f"({_SOME_EDGE}) of (the|its|her|his|) {words} (is|are|) (a bit|a little|slightly|badly|"
+                f") {_TORN_OFF}, {words} (is|has|"
+                f"has been|been|was|looks|) (a bit|a little|) {_BATTERED}"
+                for fin, words in _FINS.items()
+            },
+            "includes tail": f"({_SOME_EDGE}) of (the|its|her|his|) (tail|tail fin) (is|are|) (a bit|a little|slightly|"
+            f"badly|) {_TORN_OFF}, (tail|o bire) "
+            f"(is|has|has been|been|was|looks|) (a bit|a little|) {_BATTERED}",
+            "count at least 1": "(fin|fins|finnage) (is|have|has|has been|have been|been|was|look|looks|) (a bit|a little|) "
+            f"{_BATTERED}",
+            "is none": "(hire|all fins|fins) (all|) (sound|whole|present and correct|in one piece|unharmed|unscathed)",
+        },
+    ),
+    Spoken("pectoral_size", "both (front fins|pectorals|pecs|paddles|side fins), mune bire, munabire"),
 )
 """What is said of fins."""

@@ -205,7 +205,9 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "is slim or trim": "small, light, fine, delicate",
             "is trim or torpedo": "medium, average, middling, normal, usual, standard, in between, ordinary",
             "slim": "slim, thin, narrow, lean, skinny, pinched, drawn in, tucked in, hollow, not filled",
-            "heavy": "short, fat, thick, heavy, plump, stout, round, massive, huge, stocky, chunky, wide, big",
+            "is trim or torpedo or heavy or thick_front": "short, too short, a bit short, rather short",
+            "is torpedo or heavy or thick_front": "thick, massive, huge, wide, big, broad",
+            "heavy": "fat, heavy, plump, stout, round, stocky, chunky",
         },
     ),
     Spoken(
@@ -218,9 +220,10 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "slim": "eel like, snaky, stick like, dainty, drawn out, weedy, gaunt, wasted, starved, lanky, drawn, shallow, "
             f"lightweight, {short_of('full|thick|broad|deep', 'fuller|thicker|broader|deeper|more volume')}",
             "heavy": "rotund, portly, bulging, well fed, beefy, meaty, overfed, obese, gross, thickset, burly, brawny, hefty, "
-            "jumbo, large and heavy, like a (sausage|loaf|loaf of bread|pig|hippo|submarine with fins|cushion|pillow), short and "
+            "like a (sausage|loaf|loaf of bread|pig|hippo|submarine with fins|cushion|pillow), short and "
             "(deep|wide|high|round), blocky, square",
-            "is torpedo or heavy or thick_front": "deep, full in front, deep in front, broad in front",
+            "is torpedo or heavy or thick_front": "deep, full in front, deep in front, broad in front, jumbo, large and heavy, "
+            "gigantic, enormous, very large, very big, really big, impressive in size, full and broad",
         },
     ),
     Spoken(
@@ -232,8 +235,8 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "(fat|stout|plump|chunky|chubby|stocky|tubby|round|well fed|heavy), (she|he) (likes|loves) (her|his) (food|dinner), "
             "(needs|wants|could do with) (a diet|slimming|less food|to lose weight), (on|wants) a diet, (eaten|eating) too "
             "(much|well), overweight, (plenty|lots|lot) of (body|meat|girth|beef) (on it|on her|on him|there|), (carries|"
-            "carrying) (a bit of|some|too much|good|) (weight|fat|timber|condition), (short|dumpy|stumpy|stubby) (fish|one|koi), "
-            f"short for (its|her|his) (width|depth|girth), {_HE} (is|) (a bit|rather|too|very|) short, deep and short, "
+            "carrying) (a bit of|some|too much|good|) (weight|fat|timber|condition), (dumpy|stumpy|stubby) (fish|one|koi), "
+            f"short for (its|her|his) (width|depth|girth), deep and short, "
             "(fat|plump|thick) (all|) (over|through|round), (fat|plump|round) (thing|lump), fattie, fatty",
             "is slim": "(bit of|a|an|a bit of|like|looks like|proper|real|long|) (a|an|) (pencil|stick|beanpole|string bean|"
             "noodle|shoelace|bootlace|streak|rake|whippet|stickleback|matchstick|spaghetti), eely, eel like, (bit of|a bit "
@@ -245,6 +248,7 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "(thing|streak|creature), (fell|fallen|lost) (off|away|weight|condition), (has|) lost (weight|condition), (thin|"
             "slim|narrow) from above, you (can|could) (count|see) (its|the|her|his) ribs, ribs (show|showing), (thin|slim|"
             "narrow) (the whole way|head to tail|from head to tail)",
+            "is trim or torpedo or heavy or thick_front": f"short (fish|one|koi), {_HE} (is|) (a bit|rather|too|very|) short",
             "is slim or trim or torpedo": f"{_HE} (is|looks|) (nice and|nicely|rather|quite|very|good and|) (long|longish), long "
             "(one|one this|koi|body fish|in shape|shape|lines), (good|nice) length (to|of|in) (the|) (body|frame|it|her|him), "
             "long (and|but) (straight|level|even)",
@@ -280,8 +284,9 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "is slim": "thin, narrow, (it|this 1|this one) (is|looks) thin, lean, skinny, slender, weedy, thin looking, "
             "thin already",
             "is slim or trim or torpedo": "long, long one, (it|this 1) (is|looks) long, long already",
-            "is heavy": "thick, short, fat, stubby, heavy, dumpy, broad, wide, bulky, deep and short, short and deep",
-            "is torpedo or heavy or thick_front": "deep, big and broad, thick and wide",
+            "is heavy": "fat, stubby, heavy, dumpy, bulky, deep and short, short and deep",
+            "is trim or torpedo or heavy or thick_front": "short, a bit short, shortish, rather short, too short",
+            "is torpedo or heavy or thick_front": "deep, thick, broad, wide, big and broad, thick and wide",
         },
     ),
     # ---- Shoulders, tail stem, back and belly
@@ -369,7 +374,7 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "hanging": "down, low slung, low hanging, hanging low, on the floor, dragging, drags, like a (sack|bag|hammock)",
         },
         alone={
-            "is full": "(bit of|a bit of|got|has got|has|with|quite|quite a|some|she has|he has|already) (a|) (belly|"
+            "is full": "(bit of|a bit of|got|has got|has|with|quite|some|she has|he has|already) (a|) (belly|"
             "tummy|paunch|gut) (on it|on her|on him|already|showing|), (belly|tummy|hara) (is|) (out|already|on it|on her|"
             "on him), (full|round|fat|plump) (in|round|at) the (belly|tummy) (already|), (swollen|full) with (eggs|"
             "roe|food), (round|big|fat|nice|good) (belly|tummy) (on it|on her|on him|already|this one|)",
@@ -463,17 +468,18 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
             "(size|grown)",
         },
         bare={
-            "is runt": "tiny, minute, titchy, runt, peanut",
-            "is big": "huge, massive, enormous, giant, jumbo, monster",
+            "is runt": "titchy, runt, peanut",
+            "is big": "giant, jumbo, monster",
         },
     ),
     Spoken(
         "size_by_eye",
         after=_WHOLE_FISH,
         bare={
+            "is runt": "tiny, minute",
             "at most small": "(it is|this is|it looks|bit|a bit|very|so|quite|still|) (small|little), on the "
             "small side, small yet, small still",
-            "is big": "(it is|this is|it looks|very|so|rather|quite|already|) (big|large), big already",
+            "is big": "(it is|this is|it looks|very|so|rather|quite|already|) (big|large), big already, huge, massive, enormous",
             "is usual": "(middle|medium|average|normal) size",
             "at most usual": "(it is|this is|) not (big|very big|so big|that big)",
         },
@@ -727,8 +733,9 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
     Spoken(
         "build",
         alone={
-            "is heavy": "(bone|bones|frame) (is|are|) (heavy|big|massive|thick), (bags|loads|oodles|tons|buckets) of "
-            "(volume|bulk|body|beef|meat|girth)"
+            "is torpedo or heavy or thick_front": "(bone|bones|frame) (is|are|) (heavy|big|massive|thick|huge|strong), "
+            "(bags|loads|"
+            "oodles|tons|buckets) of (volume|bulk|body|beef|meat|girth)"
         },
     ),
     Spoken(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from koirules.vocabulary.phrases import Saying, Spoken
+from koirules.vocabulary.phrases import Saying, Spoken, wordings_in
 
 _IT_SWIMS = (
     "(she|he|it|fish|this 1|you see how he|you see how she|see how it|look how it|the way it) (swims|moves|goes)"
@@ -16,7 +16,19 @@ _SMOOTH = (
     "(well|fine|good|nicely|straight|normally|smoothly|strongly|properly|like a dream|beautifully|as it should|all right|"
     "alright|ok|okay|easily|freely|powerfully|gracefully|with power|perfectly|evenly|normal|very well)"
 )
-
+_AT = "(on|at|near|behind|by|under|above|below|along|over|in)"
+_PART = (
+    "(the|its|her|his) (left|right|upper|lower|) (nose|snout|lip|mouth|head|cheek|gill|gill "
+    "cover|shoulder|back|side|flank|belly|vent|tail|tail fin|"
+    "tail stem|stem|dorsal|dorsal fin|pectoral|pec|pelvic fin|anal fin|fin|eye|chin|throat|neck)"
+)
+_OF_THE_FISH = wordings_in(
+    "health, swimming, size_by_eye, build, sex, length, weight, outline, spine, eye_clarity, eye_film, fin_damage, fin_faults, "
+    "dorsal_fin, belly_shape, shoulders, tail_stem, head_shape, mouth, barbels_missing, gill_cover_faults, scale_loss, "
+    "skin_clean, "
+    "lustre, impression"
+)
+"""What is said of the fish: behind its pattern `lively` is said of that."""
 
 SAID_OF_HEALTH: tuple[Saying, ...] = (
     Spoken(
@@ -31,7 +43,7 @@ SAID_OF_HEALTH: tuple[Saying, ...] = (
         alone={
             "is well": "healthy looking, full of go, (good|great|healthy) appetite, fish are well, all well, (|strong and|"
             "looks|looking|all|nice and|seems) healthy, fish well, "
-            "(bright and|nice and) lively, lively fish, "
+            "(bright and|nice and) lively, lively fish, (all|they are|fish are|she is|he is) lively, "
             "(|looks|looking|all|fish are all|all of them) fit, (|in) good "
             "(health|condition|nick), fit and (well|lively|active), fit as a fiddle, (strong|bright) and "
             "(lively|active), perfectly healthy, fighting fit, (|no) health (problems|issues) none, no health "
@@ -257,7 +269,7 @@ SAID_OF_HEALTH: tuple[Saying, ...] = (
             "is sick": "(worm|parasite|louse|ulcer|sore|fungus|fuzz|fluff)",
             "at most doubtful": "off food, weak, listless, tired, bloodshot, gasping, hangs, apathetic, "
             "(clamped|closed) fins, fins (clamped|closed)",
-            "is well": "lively, fit, active, genki, eating, (strong|healthy) fish",
+            "is well": "fit, genki, eating, (strong|healthy) fish",
         },
     ),
     Spoken(
@@ -309,6 +321,83 @@ SAID_OF_HEALTH: tuple[Saying, ...] = (
             "drunk|dizzy|lost|broken|ill|hurt), (head|nose|tail) (goes|drops|sinks|tips|dips|hangs) (down|up) (when (it|she|"
             "he) (stops|rests|stands|stands still)|at rest|all the time|a bit|), (keeps|stays) (tipping|rolling|falling) "
             "(over|to (the|) (left|right)|to 1 side)",
+        },
+    ),
+    Spoken(
+        "health",
+        after=_OF_THE_FISH,
+        bare={"is well": "lively, active, lively 1, lively fellow, lively thing, bright and lively"},
+    ),
+    Spoken(
+        "health",
+        alone={
+            "is well": "not (ill|sick|unwell|poorly|diseased) (at all|), (nobody|no 1|none|none of them|nothing|no fish) (in "
+            "here|here|) "
+            "(looks|is|seems) (poorly|ill|sick|off|unwell|sickly|off colour)",
+            "at most doubtful": "(sulks|sulking|skulks|skulking|mopes|moping|hides|hiding|cowers|cowering|broods) "
+            "(at|on|in|near|by|under|"
+            "behind) the (bottom|corner|rear|net|edge|side|outlet|pipe|others|floor), (raw|sore|angry|inflamed) look "
+            "(to|about) it, "
+            "(fin|fins|all fins) (is|are|) (shut|shut tight|closed up|closed tight|pinned|pinned down|pinned back), "
+            "(fin|fins|tail|tail "
+            "fin|pec|pecs|pectoral|pectorals|dorsal) (has|have|with|shows|show|got) (some|a few|a bit of|) "
+            "(pink|pinkish|"
+            "blood|bloody) (streaks|veins|lines|streak|threads), (side|flank|back|shoulder|head|belly|tail stem|stem|nose) (of "
+            "the body|) "
+            "(has|with|got) (a|some) (graze|scrape|scratch|rub|chafe|raw rub)",
+        },
+    ),
+    Spoken(
+        "swimming",
+        alone={
+            "is smooth": "(lovely|nice|calm|beautiful|steady|graceful|majestic|stately|easy|gentle|quiet|relaxed) "
+            "(slow|calm|steady|lazy) "
+            "(swimmer|mover), (calm|steady|stately|easy|gentle|quiet|relaxed|unhurried|placid) (swimmer|mover), "
+            "(quick|nimble|swift) (little|) (thing|1|swimmer|beggar|devil)",
+        },
+    ),
+    Spoken(
+        "health",
+        alone={
+            "at most doubtful": "(not|not quite|not really|not altogether) (itself|herself|himself) (today|this morning|this "
+            "week|lately|), (not "
+            "sure|do not think) (it|she|he) is (well|all right|itself|herself|himself|ok|healthy|right) (today|this morning|)",
+        },
+    ),
+    Spoken(
+        "swimming",
+        alone={
+            "is smooth": "(goes|shoots|zooms|races|tears|zips|charges|rockets) (round|around|about|across|through|along|off) "
+            "(the (bowl|tub|net|tank|"
+            "vat|water|basin|pond)|) like a (rocket|bullet|torpedo|train|dart|arrow|race car|racing car|motorboat)",
+        },
+    ),
+    Spoken(
+        "health",
+        alone={
+            "at most doubtful": f"(scuffed|grazed|scraped|chafed|skinned|bruised) {_AT} {_PART}, "
+            "(red|raw|fresh|angry|bloody|bleeding|pink) (scratch|scuff|"
+            f"abrasion|bruise|rub|chafe|scratches) {_AT} {_PART}, "
+            "(hangs|hanging|mooches|drifts|drifting|loiters|hovers) (about|"
+            "around|off|) (on (its|her|his) own|alone|by (itself|herself|himself)|away from the (others|rest))",
+            "is sick": f"(white|grey|cotton|woolly|fluffy|) (fuzz|fluff|wool|tuft|mould|fungus) {_AT} {_PART}",
+        },
+    ),
+    Spoken(
+        "swimming",
+        alone={
+            "is off": "(wobbly|unsteady|shaky|lopsided) (on|in|at|round) the (turns|turn|corners|corner|bends), "
+            "(wobbly|unsteady|shaky) when (it|she|he) "
+            "(turns|swims|stops)",
+            "is stiff": "stiff (on|in|at|round) the (turns|turn|corners|corner|bends)",
+        },
+    ),
+    Spoken(
+        "swimming",
+        anywhere=True,
+        levels={
+            "off": "like (it|she|he) (has|is|) (had) (a couple|one too many|a drop|a pint|a few pints), tipsy, tipsily, "
+            "like a (sailor|drunken sailor)"
         },
     ),
 )

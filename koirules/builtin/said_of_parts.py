@@ -242,7 +242,7 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         "build",
         alone={
             "is heavy": "(body (is|)|) (short|round|fat) (and (fat|round|thick)|) like a (ball|barrel|balloon|football), body "
-            "(is|) (short|round|fat) like (ball|barrel|balloon), (jumbo|huge|massive|giant) (bone|bones|frame)",
+            "(is|) (short|round|fat) like (ball|barrel|balloon)",
             "is torpedo": "(shape|body|built) (is|) like (a|) (torpedo|cigar|spindle|bullet)",
             "is slim": "(body (is|)|) (slim|thin|slender|lean) as an eel, (body (is|)|) (a bit|a little bit|little bit|bit|"
             "slightly|rather|) (thin|slim|slender|lean) but long, long (fish|body|one) and (thin|slim|slender|lean)",
@@ -549,6 +549,132 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
             "count is 1": f"1 of the {_GILL} (does not|not) (sit|lie|lying|sitting) (flat|right|tight|straight|properly), 1 "
             f"of the {_GILL} (is|) (short|curled|bent|open|folded|lifting|sticking out|a bit short|a bit curled|a bit open)",
             "count at least 1": f"{_GILL} (does not|not) (sit|lying|sitting) (flat|right|tight|straight|properly)",
+        },
+    ),
+    Spoken(
+        "scale_loss",
+        anywhere=True,
+        alone={
+            "is 1": "(took|knocked|rubbed|tore|lifted|had) 1 scale off (it|her|him|), 1 scale (short|gone missing|went "
+            "missing|has gone "
+            "missing), (minus|less) 1 scale",
+            "at least 1": "(took|knocked|rubbed|tore|lifted|had) (a|) scale off (it|her|him|), lost (a|) scale (somewhere|on "
+            "the way|in "
+            "the net|in the bag|here), scale (gone missing|went missing|has gone missing)",
+            "at least 2": "(took|knocked|rubbed|tore) (some|a few|several|a couple of) scales off (it|her|him|)",
+        },
+    ),
+    Spoken(
+        "ginrin_scales",
+        "scale that (shines|glitters|glints|sparkles) (|like glass|like a mirror|like silver|like foil), scale "
+        "(shines|glitters|glints) "
+        "like (glass|a mirror|silver|foil), (glass|glassy|foil|tinfoil|mirror like) scale, ginrin "
+        "(scale|spot|nonsense|rubbish|bit|stuff)",
+        of_parts="all",
+    ),
+    Spoken(
+        "gill_cover_faults",
+        anywhere=True,
+        alone={
+            "count at least 1": f"(gill|gills|{_GILL}) (flare|flares|curl|gape|gapes|lift|lifts|trouble|damage), "
+            "(flare|flaring) (to|in|"
+            f"of|at) (the|a|1) {_GILL}"
+        },
+    ),
+    Spoken(
+        "mouth",
+        levels={
+            "malformed": "(sits|hangs|grows|grown|lies) (skew|askew|crooked|wrong|to one side|to the left|to the right)",
+            "at most slight": "(shame|pity) about, (is|) what (lets it down|spoils it|lets her down|lets him down|spoils "
+            "her|spoils him), "
+            "spoils it, spoils her, spoils him, the (only|one|main) (trouble|problem|snag|letdown|fault) is",
+        },
+    ),
+    Spoken(
+        "barbels_missing",
+        anywhere=True,
+        alone={"is 0": f"{_BARBEL} (all 4|4|all) (there|on|present|good|ok|complete|)"},
+    ),
+    Spoken(
+        "scale_loss",
+        anywhere=True,
+        alone={f"is {n}": f"(uroko|scale) {n} {_MISSING}, {n} (uroko|scales) {_MISSING}" for n in range(2, 9)},
+    ),
+    Spoken(
+        "eye_film",
+        anywhere=True,
+        alone={
+            f"includes {side}_eye": f"{side} {_EYE} (has|with|got|shows|there is) (a|some|) "
+            "(white|grey|milky|cloudy|whitish|pale|foggy|bluish) (spot|dot|"
+            f"patch|bit|ring|skin|something|mark|stuff|film|look) (in|on|over|across|) (it|)"
+            for side in ("left", "right")
+        },
+    ),
+    Spoken(
+        "barbels_missing",
+        anywhere=True,
+        alone={
+            "at least 1": f"{_BARBEL} on the (left|right) (side|) (is|) {_MISSING}, {_BARBEL} (on the|) "
+            "(left|right|front|rear|back|upper|lower) (side|left|"
+            "right|) (is|) (torn|bitten|damaged|half gone|half missing|a stump|shortened), (torn|damaged|bitten|half a|a "
+            f"stump of a) {_BARBEL}"
+        },
+    ),
+    Spoken(
+        "gill_cover_faults",
+        anywhere=True,
+        alone={
+            **{
+                f"includes {side}_gill": f"({_GILL} on the {side} (side|)|{side} {_GILL}) (has|with|got|shows) (a|) "
+                "(small|little|slight|tiny|big|bit of "
+                f"a|nasty|) (notch|hole|curl|bend|fold|kink|dent|gap|nick|lip|flare|step), ({_GILL} on the {side} "
+                f"(side|)|{side} {_GILL}) (does not|not|"
+                "will not) (quite|really|fully|) (tuck|tucks|tucked|tucking|sit|sitting|lie|lying) "
+                "(in|down|flat|properly|tight|close|flush)"
+                for side in ("left", "right")
+            },
+            "count is 1": f"(1|1 of the) {_GILL} (does not|not|will not) (quite|really|fully|) (tuck|tucks|tucked|tucking) "
+            "(in|down|flat|properly|tight|"
+            "flush)",
+            "is none": f"{_GILL} (tight|closed|flat|good|fine|ok|sound|shut|clean) (both|both sides|on both sides|left and "
+            "right|all round)",
+        },
+    ),
+    Spoken(
+        "mouth",
+        alone={
+            "is malformed": "(lower|upper|bottom|top) (jaw|lip) (is|) (much|a bit|a little|slightly|) (longer|shorter|"
+            "bigger|smaller|further out|further "
+            "forward|further back) (than the (other|upper|lower|top|bottom) (jaw|lip|1|)|), (mouth|lips|jaw) (has|have|has "
+            "been|have been|been|is|) (in the "
+            "wars|knocked about|in a sorry state|a mess|battered)",
+        },
+    ),
+    Spoken(
+        "barbels_missing",
+        alone={
+            "is 0": f"{_BARBEL} (present and correct|accounted for|all accounted for|in place|all in place|in one piece)"
+        },
+    ),
+    Spoken(
+        "gill_cover_faults",
+        alone={
+            "is none": f"(both|all|) {_GILL} (is|are|) (nice and|good and|) (snug|flush|neat|snug and flat|tight and flat)"
+        },
+    ),
+    Spoken("scars", "(old|) (battle|war) (scar|wound)"),
+    Spoken(
+        "health",
+        anywhere=True,
+        alone={
+            "at most doubtful": "(1|2|3|4|5|6|some|a few|several|a couple of|a row of|) (scale|scales) (is|are|) (standing|stand|stands|stick|sticks|sticking|lifted|lift|lifting|raised|poking|poke) (up|out|proud)"
+        },
+    ),
+    Spoken(
+        "eye_clarity",
+        levels={
+            "clear": "(clear|bright|good|fine) (both|both sides|left and right)",
+            "cloudy": "(cloudy|milky|dull) (both|both sides|left and right)",
         },
     ),
 )

@@ -64,7 +64,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         levels={
             "dull": "dull, matt, flat, weak, dead, lifeless, gone, missing, lacks life, lost its shine, dull and flat, no "
             "sparkle, without sparkle, dull all over, like paper, like cardboard, like chalk, like felt, like "
-            "sandpaper, tired, dry, asleep, without life, dull as ditchwater, chalky, poor, bad, weak, ない",
+            "sandpaper, tired, dry, asleep, without life, dull as (ditchwater|dishwater), chalky, poor, bad, weak, ない",
             "fair": "some, little, fair, average, moderate, medium",
             "is fair or good": NOT_BAD,
             "at most fair": f"{LACKING}, "
@@ -250,11 +250,12 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "is strong": "powerful, powerful fish, it has something, it has got something, presence, has presence, it has "
             "real presence, you can not miss it, grabs you, it grabs you, impressive, very impressive, impressive fish, "
             "impact, has impact, what a beauty, a beauty, beauty, a real beauty, what a fish, head turner, magnificent, "
-            "power, lots of power, has power, draws the eye, catches the eye, eye catcher, stands out, strong presence, "
+            "lots of power, has power, draws the eye, catches the eye, eye catcher, stands out, strong presence, "
             "jumps out at you",
             "is imposing": "imposing, imposing fish, majestic, 迫力あり",
             "is plain": "no presence, you would not look twice, does not stand out",
         },
+        bare={"is strong": "power"},
     ),
     Spoken(
         "impression",
@@ -415,7 +416,8 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
     Spoken(
         "lustre",
         alone={
-            "at least good": "(oh|now|) that is skin, (look at|) that (wet|) (light|glow) on it, wet (light|look) on it, "
+            "at least good": "now that is (what i call|) skin, (look at|) that (wet|) (light|glow) on it, wet (light|look) "
+            "on it, "
             "(glow|shine|light|lustre) (comes|coming) from (underneath|within|inside|below|deep down), skin (looks|) "
             "moist (looking|), moist (looking|) skin, (gleam|shine|glow|gleams|shines|glows) like (a|) shell",
             "at most fair": f"(skin|white|) (a little|a bit|bit|slightly|rather|somewhat|) (lacking in|short of) {_SHINE}, "
@@ -639,5 +641,94 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
         after=("skin_clean", "lustre", "shiroji"),
         bare={"is dirty": f"(looks|) like (a|an|) {_LIKE_DIRT}"},
     ),
+    Spoken(
+        "lustre",
+        "skin grain, grain, grain of the skin",
+        levels={"good": "fine, very fine, close, tight, silky", "at most fair": "coarse, rough, open"},
+        apart=True,
+    ),
+    Spoken(
+        "lustre",
+        alone={
+            "at least good": "wet looking (even|) (out of|out) (the|) water, (luminous|radiant|lustrous|gleaming) "
+            "(skin|fish|1|all over|"
+            "this 1|body)"
+        },
+        bare={"at least good": "luminous, radiant, lustrous"},
+    ),
+    Spoken(
+        "shimi_count",
+        "(pepper|ink|soot) (spot|dot|speck|mark), (grey|greyish|faint|weak) (shimi|speck|speckle)",
+        of_parts="all",
+    ),
+    Spoken(
+        "shimi_places",
+        "(pepper|ink|soot) (spot|dot|speck|mark), (grey|greyish|faint|weak) (shimi|speck|speckle)",
+        of_parts="all",
+    ),
+    Spoken(
+        "shimi_count",
+        alone={
+            "at least 4": "(crop|field|load|mass|heap|constellation|army|plague|rash|whole lot|swarm|cloud|galaxy|host) of "
+            "(shimi|specks|"
+            "black specks|pepper|black dots), shimi (crop|galore|field|party|everywhere|all over the place)"
+        },
+    ),
+    Spoken(
+        "shimi_size",
+        after=("shimi_count", "shimi_places"),
+        bare={
+            "below 2 mm": "tiny, very small, minute, (pin|pinhead|pinprick|pin prick|pepper|dust|grain of sand|poppy seed) "
+            "(size|sized), "
+            "really tiny, ever so tiny, tiny ones, only tiny"
+        },
+    ),
+    Spoken(
+        "lustre",
+        alone={
+            "at least good": f"(gives|throws|giving) off (a|) (good|nice|lovely|real|strong|) {_SHINE}, skin (on "
+            "(it|her|him|this) |)you could (ice a "
+            "cake with|eat off|frame|bottle|sell by the yard|write home about)",
+            "at most fair": "(skin|it|she|he|white|) (does not|do not|hardly|barely) (shine|glow|gleam|sparkle) (much|a "
+            "lot|very much|enough|as it "
+            "should|like it should|at the moment|yet)",
+        },
+    ),
+    Spoken(
+        "skin_clean",
+        alone={
+            "at most fair": f"{_BODY} (has|with|shows|got) (a|) (slight|faint|little|bit of a|bit of|pink|rosy|) "
+            "(blush|flush|rosy tint|rosiness|pinkness|"
+            f"redness|rosy glow) (to it|in it|on it|), {_BODY} (blushes|blushing|flushes|went pink|went red|gone rosy)",
+        },
+    ),
+    Spoken(
+        "shimi_count",
+        alone={
+            "at least 4": "(peppered|speckled|freckled|spattered|dotted|flecked) (round|around|on|along|over|behind|about|all "
+            "over|across) the (collar|"
+            "neck|shoulder|shoulders|head|back|nose|cheeks|flanks|sides|gills|tail|white)",
+        },
+    ),
+    Spoken(
+        "lustre",
+        levels={
+            "is fair or good": "starting, just starting, coming, coming up, coming on, on its way, beginning, building, "
+            "waking up, soft, soft but good"
+        },
+    ),
+    Spoken(
+        "skin_clean",
+        alone={
+            "is clean": "(not a|no|not 1|not a single|without a) (mark|blemish|stain|flaw) (on|in) the (white|shiroji) "
+            "(anywhere|from end to "
+            "end|from head to tail|from nose to tail|)"
+        },
+    ),
+    Spoken("shimi_count", "(kuro|kuroi) shimi", of_parts="all"),
+    Spoken("shimi_places", "(kuro|kuroi) shimi", of_parts="all"),
+    Spoken("lustre", alone={"is dull": "dull as (dishwater|ditchwater|mud|a brick|an old boot) (that|this|the|) skin"}),
+    Spoken("shimi_count", "(grey|dark grey|greyish) (dot|spot|point|dots)", of_parts="all"),
+    Spoken("shimi_places", "(grey|dark grey|greyish) (dot|spot|point|dots)", of_parts="all"),
 )
 """What is said of the skin, of the whole, and of the look."""

@@ -11,15 +11,17 @@ from koirules.vocabulary.praise import DISAPPOINTING, NOT_BAD, short_of, wished
 _WHITE = "(white|shiroji|skin|white ground|ground|white skin)"
 _GONE = "(gone|going|goes|turned|turning|got|has got|still|a bit|a little|a touch|slightly|all|rather|)"
 _YELLOW = (
-    "(some yellow|still yellow|dirty yellow|bit of yellow|yellow|yellowish|yellowy|yellowed|yellowing|cream|creamy|buttery|"
+    "(some yellow|still yellow|dirty yellow|bit of "
+    "yellow|ki|kiiro|kiiroi|yellow|yellowish|yellowy|yellowed|yellowing|cream|creamy|buttery|"
     "yellow (cast|tinge|tint)|yellowish (cast|tinge|tint)|(cast|tinge|tint|touch|hint|bit|trace) of (yellow|cream))"
 )
 _FACE = "(head|nose|face|snout|forehead|cheeks|crown|top of the head|front of the head)"
 _ON = "(left on|left at|along|near|by|towards|on|at|in|round|around|up round|up at|down to|over|about|behind|between)"
 _BACK = (
-    "(back|whole back|dorsal|shoulder|tail|tail end|flank|side|belly|rear|body|left|right|left side|right side|stem|back "
-    "end|rear end|fins)"
+    "(back|whole back|dorsal|shoulder|tail|tail end|flank|side|rear|body|left|right|left side|right side|stem|nape|neck|back "
+    "end|rear end)"
 )
+_UNDERSIDE = "(belly|tummy|underside|stomach|chin|throat)"
 _THROUGHOUT = "(all over|everywhere|throughout|all the way|from head to tail|head to tail|on (this one|her|him|it)|)"
 
 _LIKE_SNOW = (
@@ -226,6 +228,52 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
             "at most white": "like (dishwater|old dishwater|skimmed milk|an old sheet|an old dishcloth|a dirty shirt|dirty "
             "linen|a grey sock)",
         },
+    ),
+    Spoken(
+        "shiroji",
+        levels={
+            "at most white": f"{_YELLOW} {_ON} the {_UNDERSIDE}, pinkish white, nezu, nezumi, nezumi iro, hai iro",
+            "at least white": "urushi, (faultless|flawless|spotless|dazzling) white",
+            "at least cream": "better than (i|we|) (had|would|) (feared|expected|thought|hoped)",
+        },
+        alone={
+            "at most white": f"{_YELLOW} {_UNDERSIDE}, {_UNDERSIDE} {_GONE} {_YELLOW}, {_YELLOW} "
+            "(on|at|along|round|under|in|underneath) "
+            f"(the|its|her|his) {_UNDERSIDE}, nezu",
+            "at least white": "(urushi|lacquer|enamel|faultless|flawless) white, now that is (a|what i call) white, that is "
+            "what i call (a|) "
+            "white, (ooh|oh|my|wow|blimey) (that is|what) (a|) white, what a white (ground|skin|on it|)",
+        },
+        bare={"at least white": "very white, ever so white, properly white, so white, really white"},
+    ),
+    Spoken(
+        "white_head",
+        alone={
+            "at most cream": f"{_YELLOW} (bar|band|spot|patch|blotch|stripe|mark|blob|streak) (on|across|over|at|round) "
+            f"(the|its|her|his) {_FACE}",
+            "is clear": f"{_FACE} (is|) (faultless|flawless|perfect|spotless|dazzling|lovely|beautiful) (white|clear)",
+        },
+    ),
+    Spoken(
+        "shiroji",
+        after=("shiroji", "white_head", "skin_clean", "lustre"),
+        bare={
+            "at most white": "like (old|sour|off|stale|yesterday's|thin|watery) milk, (a bit|bit|slightly|gone) off, off"
+        },
+    ),
+    Spoken(
+        "shiroji",
+        levels={"snow": "chalk, paper, plaster, alabaster, marble, egg shell white, fresh plaster"},
+        alone={
+            "is cream": "(more|rather more) (your|of an|an|a|like|) (off white|cream|ivory|eggshell|magnolia) than (a|) "
+            "(white|pure white|snow)",
+        },
+    ),
+    Spoken("shiroji", alone={"at most cream": f"{_YELLOW} {_ON} (the|its|her|his) {_BACK}"}),
+    Spoken(
+        "shiroji",
+        levels={"at most white": "wishy washy, insipid, anaemic, half hearted, so so at best"},
+        alone={"at most white": "wishy washy white"},
     ),
 )
 """What is said of white."""

@@ -30,9 +30,10 @@ _CAUSE = (
     r"catching|sorting|drive|journey|ride|van|feed|food|sun|algae)(?: (?:ride|pond|water|bag|here|over|journey))?"
 )
 _LIGHT = (
-    r"(?:under|in|by) (?:the |this |that |a |these )?(?:bad |good |strong |low |morning )?"
+    r"(?:even )?(?:under|in|by) (?:the |this |that |a |these )?(?:bad |good |strong |low |morning )?"
     r"(?:lamp|light|sun|sunlight|sunshine|shade|daylight|lamplight|shadow)"
 )
+_WEATHER = r"(?:even )?on (?:a|the) (?:grey|dull|dark|cloudy|rainy|bright|sunny) (?:day|morning)"
 _SEEN = (
     r"(?:(?:that|which|and) )?(?:you|1|i|we) (?:can |could )?(?:see|notice|spot|tell) (?:it |that |her |him )?"
     r"(?:from (?:here|there|the door|over there|across the (?:yard|tub|room|pond)|a (?:mile|yard)(?: off| away)?)|a mile off|"
@@ -40,7 +41,7 @@ _SEEN = (
 )
 _LOT = (
     r"(?:on|across|over|throughout|with|in|all through) (?:all of (?:them|these)|(?:the|this) (?:whole |entire )?"
-    r"(?:lot|batch|line)|(?:most|nearly all|almost all|half) of (?:them|these|the lot)|nearly all|the board|every 1 of "
+    r"(?:lot|batch|line)|all\Z|(?:most|nearly all|almost all|half) of (?:them|these|the lot)|nearly all|the board|every 1 of "
     r"(?:them|these))"
 )
 _WANTED = (
@@ -66,7 +67,7 @@ _SHAPED = (
     r" (?:(?:an?|the|my|some) )?(?:(?!and|but|with)[a-z]+ ){0,2}[a-z]+\Z"
 )
 _ADJUNCT = re.compile(
-    rf"(?:{_JUDGED}|{_SHAPED}|{_FOR}|{_SINCE}|{_CAUSE}|{_LIGHT}|{_SEEN}|{_LOT}|{_WANTED}|{_THIS}|{_LIKE})(?!\S)"
+    rf"(?:{_JUDGED}|{_SHAPED}|{_FOR}|{_SINCE}|{_CAUSE}|{_LIGHT}|{_WEATHER}|{_SEEN}|{_LOT}|{_WANTED}|{_THIS}|{_LIKE})(?!\S)"
 )
 _OF_THE_LOT = re.compile(
     r"(?:all|most|nearly all|almost all|every 1|each) of (?:them|these|the lot|this lot|the batch|the tub)"
@@ -79,7 +80,7 @@ _EXCEPT = re.compile(
 )
 _BEGINS = words_of_line(
     "for at in considering given since from after off because due thanks under by that which and you 1 i we on across over "
-    "throughout with all as the just how like this of going judging to if shaped formed cut sort a almost"
+    "throughout with all as the just how like this of going judging to if shaped formed cut sort a almost even"
 )
 
 

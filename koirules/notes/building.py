@@ -45,7 +45,7 @@ class Building:
         self.phrases: dict[str, Means] = {}
         self.implied: dict[str, tuple[Stated, ...]] = {}
         self.said: list[str] = []
-        self.bare: dict[tuple[str, ...], Means] = {}
+        self.bare: dict[tuple[str, ...], tuple[Means, ...]] = {}
         self.patterns = 0
         self.joins: dict[tuple[int, Choices], Node] = {}
         for phrase in rules.phrases:
@@ -135,7 +135,10 @@ class Building:
                     continue
                 for pattern in wordings_in(wordings):
                     for wording in examples_of(sequel_of(pattern)):
-                        self.bare.setdefault(compared(tokens_of(wording)), Means(wording, stated, after=one.after))
+                        words = compared(tokens_of(wording))
+                        there = self.bare.get(words, ())
+                        if all(each.after != one.after for each in there):
+                            self.bare[words] = (*there, Means(wording, stated, after=one.after))
                         self.said.append(f"{wording}.={stated}")
 
     def _of_trait(self, trait: Trait, spoken: Sequence[Spoken]) -> None:
@@ -244,6 +247,7 @@ def _short_of(kind: Scale, levels: Iterable[tuple[str, Said, int]]) -> Iterator[
             and said >= 1 << (len(kind.steps) + 1) // 2
         ):
             yield f"{FALLING_SHORT} {COMPARATIVES[word]}", said - 1, 0
+            yield f"not (exactly|quite|really|) {COMPARATIVES[word][:-1]}st", said - 1, 0  # `not the broadest head`
 
 
 def _of_both_sides(kind: Places, everything: PlaceSet) -> Iterator[tuple[str, Said, int]]:
@@ -267,15 +271,17 @@ def _of_both_sides(kind: Places, everything: PlaceSet) -> Iterator[tuple[str, Sa
 
 
 _SAID_OF_PLACES = {
-    "pectoral": "pectoral, pectoral fin, pec, pec fin, breast fin, chest fin, front fin, side fin, 胸鰭",
+    "pectoral": "pectoral, paddle, mune bire, munabire, pectoral fin, pec, pec fin, breast fin, chest fin, front fin, "
+    "side fin, 胸鰭",
     "eye": "eye, 目",
     "cheek": "cheek, 頬",
     "gill": "gill, gill cover, gill plate, 鰓",
     "flank": "flank, side, body side",
-    "dorsal": "dorsal, dorsal fin, back fin, top fin, 背鰭",
-    "pelvic": "(|left|right|both) (pelvic|pelvic fin|ventral fin|ventral|belly fin), 腹鰭",
-    "anal": "anal fin, anal, 尻鰭",
-    "tail": "tail, tail fin, caudal fin, caudal, (upper|lower|top|bottom) (tail lobe|lobe of the tail), 尾鰭",
+    "dorsal": "dorsal, dorsal fin, back fin, top fin, fin on top, se bire, 背鰭",
+    "pelvic": "(|left|right|both) (pelvic|pelvic fin|ventral fin|ventral|belly fin), hara bire, harabire, 腹鰭",
+    "anal": "anal fin, anal, shiri bire, shiribire, 尻鰭",
+    "tail": "tail, o bire, obire, tail fin, caudal fin, caudal, "
+    "(upper|lower|top|bottom) (tail lobe|lobe of the tail), 尾鰭",
     "nose": "nose, snout, 鼻",
     "lips": "lips, mouth, 唇",
     "crown": "crown, head, top of the head, forehead, 頭",

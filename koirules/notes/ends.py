@@ -16,6 +16,11 @@ from koirules.vocabulary.phrases import spread
 OPENERS = frozenset(
     spread(
         """
+            poor (old |)(lamb|love|thing|mite|dear|soul|lad|girl|boy|darling)( has| is|),
+            (when|if) you look( at (it|her|him)|)( down|)( from (above|the (top|side|front)|behind)|)
+            ( the| it is| she is| he is|),
+            (seen|looked at|viewed) from (the (side|front|top)|above|behind|below|on top),
+            from the (side|top) (the|its|her|his|it|she|he)( is| has|),
             oh, ooh, hm, hmm, goodness( me|), gosh, blimey, wow, my word, well, and, now, but, actually, otherwise, else,
             still, here, there, yes, yeah, sure, sadly, luckily, thankfully, happily, sorry( but|), of course, (just |)look at
             (the|that|those|her|his|its|this), would you look at (the|that|those), (just |)look how, (you |)see how, (you
@@ -101,7 +106,8 @@ TAGS = frozenset(
             say, i am sorry to say, happy to say, sorry to say, to look at, if you look, when you look, in the hand, in the
             bowl, on the board, for what it is worth, from day one, every time, each time, as i (like|want) it, as we like it,
             how it should be, how i like it, like it should be, the way it should be, right enough, all right, to finish, at
-            the end of the day, lovely, beautiful, is the (kind|polite|right|only|best) word( for it|)
+            the end of the day, lovely, beautiful, is the (kind|polite|right|only|best) word( for it|), which is something, somewhere( along the way| on the way| or
+            other|), on the way here, where (it|they) should not( be|), where (it|they) should be
         """
     )
 )

@@ -62,6 +62,8 @@ class Hit:
     placed: bool = False
 
 
+_AT_THE_TOP = (("fin",), ("half",), ("edge",), ("of",), ("lobe",), ("end",), ("tail",), ("1",), ("patch",), ("line",))
+"""Behind which `top` is a place: `the edge of the top fin`."""
 _NOT = frozenset({"no", "not", "without"})
 _MOST_REMEMBERED = 2_000
 
@@ -85,7 +87,7 @@ class Lexicon:
     of_parts: Mapping[str, frozenset[str]] = field(factory=dict)
     shortest: Decimal = Decimal(0)
     lengths: tuple[Decimal, Decimal] | None = None
-    bare: Mapping[tuple[str, ...], Means] = field(factory=dict, repr=False)
+    bare: Mapping[tuple[str, ...], tuple[Means, ...]] = field(factory=dict, repr=False)
     anywhere: frozenset[str] = frozenset()
     greatest: frozenset[str] = frozenset()
     _hits: dict[tuple[tuple[str, ...], int], tuple[Hit, ...]] = field(factory=dict, init=False, repr=False, eq=False)
@@ -172,11 +174,11 @@ class Lexicon:
         """Whether tokens are, word for word, what says something where it is all that is said."""
         return compared(tokens) in self.bare
 
-    def by_itself(self, tokens: Sequence[str]) -> Means | None:
-        """What tokens say where they are all that is said."""
+    def by_itself(self, tokens: Sequence[str]) -> tuple[Means, ...]:
+        """What tokens say where they are all that is said: several things, where it hangs on what was spoken of before."""
         words = compared(tokens)
         bare = tuple(word for word in words if word not in SKIPPED or word in _NEVER_PASSED)
-        return self.bare.get(words) or self.bare.get(bare)
+        return self.bare.get(words) or self.bare.get(bare) or ()
 
     def behind_a_fault(self, tokens: Sequence[str], at: int, stated: Sequence[Stated]) -> int:
         """The place behind a fault and behind the places that say no more than where it is: `a kink | near the tail`."""
@@ -248,6 +250,8 @@ class Lexicon:
 
     def _with_others(self, tokens: Sequence[str], end: int, level: Node) -> Iterator[tuple[int, Node]]:
         """A level, and the one that it makes with another one behind it: `sharp or razor`, `fair to sharp`."""
+        if tokens[end - 1] == "top" and tokens[end : end + 1] in _AT_THE_TOP:
+            return
         yield end, level
         if (
             end < len(tokens)

@@ -100,10 +100,19 @@ def past_part(tokens: Sequence[str], start: int, fillers: Collection[str] = (), 
     return at
 
 
-_OF_A_FAULT = BODY | frozenset(tokens_of("edge tip middle rim corner centre front rear base scale row ray"))
+_OF_A_FAULT = BODY | frozenset(tokens_of("edge tip top bottom middle rim corner centre front rear base scale row ray"))
 _HOW_FAR = frozenset(tokens_of("off in deep long wide across high big each out apart inside"))
 _ROUGHLY = frozenset(tokens_of("about by for some only around roughly maybe another good"))
 _SMALL = frozenset({"mm", "cm"})
+_AT_TIMES = (("sometimes",), ("now", "and", "then"), ("at", "times"), ("all", "the", "time"), ("every", "time"))
+"""A fault that shows at times is one."""
+_WHICH_RAY = frozenset(
+    tokens_of("first second third fourth fifth front rear last upper lower top bottom outer inner leading")
+)
+_RAYS = (("ray",), ("edge",), ("tip",), ("half",), ("lobe",), ("corner",), ("end",))
+"""`a notch third ray`."""
+_LITTLE = frozenset(tokens_of("hair touch fraction shade whisker bit little tad fingernail finger scale lot good"))
+"""`short by a hair`."""
 
 
 def past_where(tokens: Sequence[str], start: int) -> int:
@@ -120,6 +129,10 @@ def past_where(tokens: Sequence[str], start: int) -> int:
                 end = at
         if end == at:
             end = _past_measure(tokens, at)
+        if end == at and tokens[at : at + 1] and tokens[at] in _WHICH_RAY and tokens[at + 1 : at + 2] in _RAYS:
+            end = at + 2
+        if end == at:
+            end += max((len(words) for words in _AT_TIMES if tuple(tokens[at : at + len(words)]) == words), default=0)
         if end == at and at > start and tokens[at : at + 1] == ("only",):
             end = at + 1
     return end
@@ -130,8 +143,12 @@ def _past_measure(tokens: Sequence[str], start: int) -> int:
     while at < len(tokens) and tokens[at] in _ROUGHLY:
         at += 1
     number = number_at(tokens, at)
+    if number is not None and number.unit is None and tokens[number.end : number.end + 1] == ("ray",):
+        end = number.end + 1
+        return end + 3 if tuple(tokens[end : end + 2]) == ("from", "the") and len(tokens) > end + 2 else end
     if number is None or number.unit is None or number.unit.symbol not in _SMALL:
-        return start
+        by_little = tokens[start : start + 1] == ("by",) and len(tokens) > start + 2 and tokens[start + 2] in _LITTLE
+        return start + 3 if by_little else start
     end = number.end
     return end + (end < len(tokens) and tokens[end] in _HOW_FAR)
 

@@ -169,7 +169,8 @@ class NotesReader:
         for text in line.remarks:
             remark = self.leaning.read(text, found)
             if not goes_on(remark, found, self.lexicon):
-                remark = self.leaning.behind(text, found) or Remark(text, Sort.UNKNOWN)
+                others = (each for each in self.remarks.others(text) if goes_on(each, found, self.lexicon))
+                remark = next(others, None) or self.leaning.behind(text, found) or Remark(text, Sort.UNKNOWN)
             if (turned := named_behind(text, found, self.lexicon)) is not None:
                 remark = evolve(self.remarks.read(turned), text=text)
                 found[-1] = evolve(found[-1], found=(), sort=Sort.NOTHING if remark.found else Sort.UNKNOWN)

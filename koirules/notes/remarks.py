@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from enum import Enum
 
 from attrs import evolve, field, frozen
@@ -175,6 +175,15 @@ class RemarkReader:
             return Remark(shown, Sort.NOTHING)
         return self._in_words(shown, tokens, before)
 
+    def others(self, text: str) -> Iterator[Remark]:
+        """What else a remark may say by itself, by what was spoken of before: `like a carrot` of a colour, or of a body."""
+        tokens, hedged = without(without(tokens_of(plain_numbers(text)), ASIDES)[0], HEDGES)
+        for means in self.lexicon.by_itself(tokens) if tokens else ():
+            found = told(means, means.wording)
+            yield Remark(
+                text.strip(), Sort.TRAITS, tuple(self.hedged(each, hedged=True) for each in found) if hedged else found
+            )
+
     def _of_many_fish(self, tokens: tuple[str, ...]) -> bool:
         """Whether a remark is of some fish of several, and nobody can tell which: `a lot of them have red lips`."""
         start = next((at for at in range(len(tokens)) if tokens[at] == "of" and tokens[at + 1 : at + 2] in _THEM), None)
@@ -285,6 +294,8 @@ class RemarkReader:
             other = next(iter(sorts - {Sort.TRAITS, Sort.NOTHING}), None)
             if other is not None and (joined == "and" or (first.sort is other and joined != "but")):
                 continue  # `will get a sharp kiwa and deep red` foretells both
+            if _contradicts_itself((*first.found, *then.found)):
+                continue  # `shiny on the back but dull on the head`
             about = then.about or first.about
             return Remark(
                 shown, Sort.TRAITS, (*first.found, *then.found), about=about, also=other or first.also or then.also

@@ -76,6 +76,9 @@ _ONE = frozenset({"a", "an"})
 """`not a strong red` is less than strong; `not strong red` may be another red."""
 _POINTING = frozenset({"this", "that"})
 """`a cooler red, this one`: no number stands there."""
+_EVEN = frozenset({"even"})
+_LIKENESS = frozenset({"like", "as"})
+"""`front edges like fog` says how they are."""
 _FREE = frozenset({"free", "clear", "clean", "devoid"})
 _AFTER_NOT = frozenset({"a", "an", "any", "single", "1", "find", "see", "spot"})
 _EMPHASIS = tuple(
@@ -153,7 +156,14 @@ class Scan:
 
     def by_itself(self) -> bool:
         """Whether the whole is a word that says so only by itself: `straight`."""
-        means = self.lexicon.by_itself(self.tokens)
+        size = len(self.tokens)
+        ends = (
+            at
+            for at in range(size - 1, 0, -1)
+            if self.tokens[at] not in _LIKENESS and past_adjunct(self.tokens, at) == size
+        )
+        tried = (self.lexicon.by_itself(self.tokens[:end]) for end in (size, *ends))
+        means = next((each[0] for each in tried if each), None)
         self.found = [] if means is None else list(told(means, means.wording))
         return means is not None
 
@@ -168,6 +178,9 @@ class Scan:
             at, owner = past_the_lot(self.tokens), 0
         self.found.clear()
         while at < len(self.tokens):
+            if self.tokens[at] in _EVEN and self.found and not negated and (past := past_adjunct(self.tokens, at)) > at:
+                at = past  # `a sheen even in the shade` says nothing of how even it is
+                continue
             end = None if not negated and self._denies(at) else self._at(at, negated)
             if end is not None:
                 self.last = (at, end)

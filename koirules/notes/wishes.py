@@ -22,7 +22,8 @@ COMPARATIVES = {
 """What a trait would be that is more of something: `wider`."""
 
 FALLING_SHORT = (
-    "((could|should|might|ought to|must) be|(needs|has) to be|(could|might) do with being|would be better|(needs|wants) to get) "
+    "((could|should|might|ought to|must) be|(needs|has|wants|ought) to be|(could|might) do with being|"
+    "would be better|(needs|wants) to get) "
     "(|a bit|a little|a touch|a shade|a fraction|a tad|slightly|somewhat|quite a bit|much|rather|lot)"
 )
 """What stands before a comparative and says that a trait falls short of it."""

@@ -99,7 +99,11 @@ def short_of(level: str, more: str) -> str:
                 level=level,
                 so="particularly|especially|exactly|overly|terribly|exceptionally|all that|that|so|too|very|really",
             ),
-            each_of("{far} {level}", level=level, far="none too|far from|less than|no longer"),
+            each_of(
+                "{far} {level}",
+                level=level,
+                far="none too|far from|less than|no longer|nowhere near|not nearly|not anywhere near",
+            ),
             each_of("i would like {it} {more}", it="it|them|that|", more=more),
             each_of("could do with {more}", more=more),
         )

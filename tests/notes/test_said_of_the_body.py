@@ -119,3 +119,27 @@ def test_who_wishes_for_more_says_that_it_falls_short(text, cells):
 )
 def test_where_a_fault_is_and_how_large_says_no_more_than_that_there_is_one(text, cells):
     assert said(text) == cells
+
+
+@pytest.mark.parametrize(
+    ("text", "cells"),
+    [
+        # What a word says by itself hangs on what was spoken of before it, if anything was.
+        ("tiny", {"size_by_eye": "runt"}),
+        ("two shimi, tiny", {"shimi_count": "2", "shimi_size": "0 mm to 1.99999 mm"}),
+        ("like a carrot", {"build": "thick_front"}),
+        ("shoulders broad, like a carrot", {"shoulders": "strong", "build": "thick_front"}),
+        ("beni orange, like a carrot", None),
+        ("quite lively", {"health": "well"}),
+        ("16 cm, quite lively", {"length": "16 cm", "health": "well"}),
+        ("inazuma, quite lively", None),
+        ("trim for its age", {"build": "trim"}),
+        # A short body may be a slim one, and a large frame is not fat.
+        ("short body", {"build": "trim or torpedo or heavy or thick_front"}),
+        ("jumbo frame", {"build": "torpedo or heavy or thick_front"}),
+        ("not the broadest head", {"head_shape": "poor or fair"}),
+        ("yellow belly", {"shiroji": "yellow or cream or white"}),
+    ],
+)
+def test_what_a_word_says_hangs_on_what_was_spoken_of_before_it(text, cells):
+    assert said(text) == cells
