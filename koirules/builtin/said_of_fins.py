@@ -30,8 +30,10 @@ _SOME_EDGE = (
     "(tip|end|corner|edge|edges|top|bottom|piece|part|bit|(back|rear|outer|front|upper|lower|top|bottom|trailing|leading) "
     "(edge|corner|tip|half|end|part))"
 )
-_TORN_OFF = "(missing|gone|torn|split|frayed|ragged|nicked|nipped|bitten|bitten off|torn off|broken|broken off|worn|"
-"damaged|chewed|off)"
+_TORN_OFF = (
+    "(missing|gone|torn|split|frayed|ragged|nicked|nipped|bitten|bitten off|torn off|broken|broken off|worn|"
+    "damaged|chewed|off)"
+)
 _BATTERED = (
     "(in the wars|through the wringer|through the mill|seen better days|taken a knock|had a knock|had a bashing|knocked "
     "about|taken a beating|in a "

@@ -667,7 +667,8 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
         "health",
         anywhere=True,
         alone={
-            "at most doubtful": "(1|2|3|4|5|6|some|a few|several|a couple of|a row of|) (scale|scales) (is|are|) (standing|stand|stands|stick|sticks|sticking|lifted|lift|lifting|raised|poking|poke) (up|out|proud)"
+            "at most doubtful": "(1|2|3|4|5|6|some|a few|several|a couple of|a row of|) (scale|scales) (is|are|) (standing|"
+            "stand|stands|stick|sticks|sticking|lifted|lift|lifting|raised|poking|poke) (up|out|proud)"
         },
     ),
     Spoken(

@@ -104,7 +104,7 @@ _OF_A_FAULT = BODY | frozenset(tokens_of("edge tip top bottom middle rim corner 
 _HOW_FAR = frozenset(tokens_of("off in deep long wide across high big each out apart inside"))
 _ROUGHLY = frozenset(tokens_of("about by for some only around roughly maybe another good"))
 _SMALL = frozenset({"mm", "cm"})
-_AT_TIMES = (("sometimes",), ("now", "and", "then"), ("at", "times"), ("all", "the", "time"), ("every", "time"))
+_AT_TIMES = tuple(map(tokens_of, ("sometimes", "now and then", "at times", "all the time", "every time")))
 """A fault that shows at times is one."""
 _WHICH_RAY = frozenset(
     tokens_of("first second third fourth fifth front rear last upper lower top bottom outer inner leading")
