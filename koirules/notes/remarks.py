@@ -77,6 +77,7 @@ _WOUNDS = frozenset(tokens_of("wound sore ulcer hole raw cut"))
 _MINE = (("back",), ("head",), ("eye",), ("hand",), ("neck",), ("shoulder",), ("finger",), ("belly",), ("mouth",))
 """`my back is bent` is said of nobody in the net."""
 _NOT_YET = re.compile(
+    r"(?:and |now |just )*(?:show|give) me |(?:\w+ )?(?:take|took|have|had|having|taking) (?:a |another |1 )?(?:\w+ )?look |"
     r"(?:to )?(?:watch|check|look|mind) (?:\w+ )?(?:out )?for |(?:\w+ )*see (?:the |her |his )?skin through"
 )
 """`watch it for hikui` says of none that it is there."""
@@ -426,10 +427,12 @@ _OF_SOMETHING_ELSE: tuple[tuple[frozenset[str], re.Pattern[str]], ...] = tuple(
             r"^(?:the|this|that|our) (?:light|lamp|sun|water|net|lid|camera) (?:is|was|on|in|here|need|show|shine)\b",
         ),
         ("*", r"\b(?:on|of|with|in|to) the other (?:1|one|fish|tub|lot|bowl)\b"),
+        ("*", r"^(?:all|everything) (?:but|except|bar|save) (?:the|for|her|its|his)\b"),
         ("hi_cover", r"\bwhite (?:after|from there)\b"),
         ("hi_tone", r"\borange (?:goe|going|gone|turning|turned|becoming|getting) red\b"),
         ("hi_cover", r"^(?:\w+ )?short (?:red|hi|beni|pattern)\b"),
-        ("spine back_line", r"\bback clean\b|\bclean back\b"),
+        ("hi_thick", r"^(?:red|hi|beni) (?:\w+ )?heavy\Z|^heavy (?:red|hi|beni)\Z"),
+        ("spine back_line", r"\bback clean\b|\bclean back\b|^bad back\b"),
         ("build size_by_eye", r"\b1 (?:after|behind|next|then|before|further|below|above|beside)\b"),
     )
 )

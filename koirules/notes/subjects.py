@@ -33,7 +33,15 @@ _SIZES = frozenset(
 _COLOURS = frozenset(
     tokens_of("pink red white pale dark yellow orange grey bright dull faded light pinkish yellowish greyish")
 )
-_DRAWING = ("draws the eye", "draw the eye", "catches the eye", "stands out", "eye catcher")
+_DRAWING = (
+    "draws the eye",
+    "draw the eye",
+    "catches the eye",
+    "catches my eye",
+    "stands out",
+    "jumps out",
+    "eye catcher",
+)
 _NOTICED = frozenset(tuple(token for token in tokens_of(words) if token not in SKIPPED) for words in _DRAWING)
 """What is said of a flaw as well as of a fine fish."""
 _A_FISH = frozenset(tokens_of("she he her him fish girl boy lady lad one fellow body koi thing baby chap"))
@@ -82,13 +90,15 @@ def _may_be_of_another(remark: Remark, before: Sequence[Remark], lexicon: Lexico
     words = _words(remark.text)
     if traits == {"length"}:
         return _MEASURED.search(remark.text) is not None and _PIECE.search(last.text) is not None
+    named = {trait for names in _all_named(last.text, lexicon) for trait in names} - _MEASURES
+    of_what_was_named = not last.found and bool(named) and named.isdisjoint(traits)
     if traits <= OF_THE_FISH:
         fits = words <= _SIZES or _is_simile(remark.text) or _noticed(remark.text)
-        return fits and not _names(remark.text, lexicon) and not (spoken and spoken <= _SIZED)
+        of_the_fish = spoken and spoken <= _SIZED and not of_what_was_named
+        return fits and not _names(remark.text, lexicon) and not of_the_fish
     if not traits <= _OF_COLOUR or not words <= _COLOURS:
         return False
-    named = {trait for names in _all_named(last.text, lexicon) for trait in names}
-    return not spoken.isdisjoint(_OF_A_PLACE) or (not last.found and bool(named) and named.isdisjoint(traits))
+    return of_what_was_named or not spoken.isdisjoint(_OF_A_PLACE)
 
 
 def named_behind(text: str, before: Sequence[Remark], lexicon: Lexicon) -> str | None:
@@ -97,6 +107,8 @@ def named_behind(text: str, before: Sequence[Remark], lexicon: Lexicon) -> str |
     if not before or len(tokens) < 2 or tokens[0] not in _OWNERS or tokens[1] in SKIPPED:
         return None
     ahead = before[-1]
+    if _noticed(ahead.text):
+        return f"{text} {ahead.text}"  # `catches my eye, that dot on the cheek`
     is_name = any(hit.names and hit.end == len(tokens) for hit in lexicon.hits(tokens, 1))
     unnamed = ahead.sort in {Sort.TRAITS, Sort.UNKNOWN} and not _names(ahead.text, lexicon)
     levels = lexicon.levels_of(tuple(token for token in _plainly(ahead.text) if token not in SKIPPED))

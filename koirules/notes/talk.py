@@ -152,7 +152,7 @@ HEDGES = tuple(
         """
             i (think|guess|suppose|believe|reckon|suspect|expect|fancy|bet|would bet|would guess|would say|would think), it
             seems, seems, seem, perhaps, maybe, probably, possibly, likely, nearly, almost, not quite, more or less,
-            presumably, apparently, i am not sure but, hard to say but, sort of, kind of, a touch, (might|may|could)( well|)
+            presumably, apparently, all but, i am not sure but, hard to say but, sort of, kind of, a touch, (might|may|could)( well|)
             be, (might|may|could) just be, close to, just about, just under, barely, as far as i can (see|tell), if i squint,
             if i see (right|it right), my guess( is|), at a guess, near enough, arguably, verging on, bordering on, by the
             look of it, to my eye, looks to me, i could be wrong but, if (that|the) (last|little|small) (one|bit|patch|step)

@@ -112,7 +112,7 @@ HEADS = re.compile(
           (?:{_I}\s(?:was|am|are|were)\s)?told\s(?:me\s)?to\s|
           (?:the\s|my\s|our\s|his\s|her\s)?(?:verdict|vote|call|decision|ruling|note|answer)\s(?:is\s|was\s)?(?:a\s|for\s)?|
           (?:that|this|which)\s(?:make|mean)\s(?:it\s|her\s|him\s)?(?:a\s)?|
-          {_I}\s(?:am|are|would\sbe|feel|was)\s(?:inclined|minded|happy|glad|going|ready|willing|prepared|content|pleased)\s
+          {_I}\s(?:am|are|would\sbe|feel|was(?!\sgoing))\s(?:inclined|minded|happy|glad|going|ready|willing|prepared|content|pleased)\s
           to\s|
           {_I}\s(?:think|say|reckon|would\ssay|suppose|guess)\s(?:(?:we|i)\s(?:(?:would|will|shall|should)\s)?|let\sus\s)|
           {_I}\s(?:(?:would|will|shall|must|have\sto|had\sbetter|may\sas\swell|might\sas\swell)\s)(?:(?:definitely|certainly|
