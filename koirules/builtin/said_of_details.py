@@ -86,6 +86,10 @@ _A_LITTLE = (
     "small|dab of|lick of|kiss of|scrap of|fleck of|drop of|smear of|wash of|flash of|dash of|speck of|dot of|smudge of|"
     "faint|whisper of|suggestion of|thread of|tiny|some little|very little)"
 )
+_TINT = "(touch|hint|trace|ring|rim|lick|dab|tinge|line|smear|spot|bit)"
+_SOME_RED = "(bit|touch|lick|dab|streak|splash|trickle|little|a bit|a touch|a lick|some) (of|) (red|colour)"
+_CREEPING = "(creeping|running|bleeding|leaking|spilling|going|getting|coming)"
+_CLEAR_OF = "(clear of|free of|free from|away from|outside|off|out of|untouched by|not in|not touched by)"
 
 SAID_OF_HEAD: tuple[Saying, ...] = (
     SpokenTogether(
@@ -432,13 +436,12 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
         "motoaka, moto aka, base red, joint red, red (joint|root), red (on|in|at) the (joint|root|base) (of|), red "
         "round the root of, 元赤",
         alone={
-            "is (left_pectoral, right_pectoral)": "red (at|in|on) the (base|root|joint) of both "
-            "(pectorals|pectoral fins|pecs|front fins|chest fins) "
-            "(about|) (a|) (fingernail|finger|scale) (wide|), motoaka (on|) both (sides|) (of them|), "
-            "both joints red, red in both "
-            "joints, motoaka left and right, red (at|in|on) the (base|root|joint) of (both|the) (pectorals|pectoral "
-            "fins|pecs|front fins|chest fins) (both sides|on both sides), red (at|in|on) the base of both (pectorals|"
-            "pectoral fins|pecs|front fins|chest fins), both (pecs|pectorals|front fins) red at the (base|root|joint)",
+            "is (left_pectoral, right_pectoral)": "red (at|in|on) the (base|root|joint) of both (pectorals|pectoral fins|"
+            "pecs|front fins|chest fins) (about|) (a|) (fingernail|finger|scale) (wide|), motoaka (on|) both (sides|) (of "
+            "them|), both joints red, red in both joints, motoaka left and right, red (at|in|on) the (base|root|joint) of "
+            "(both|the) (pectorals|pectoral fins|pecs|front fins|chest fins) (both sides|on both sides), red (at|in|on) the "
+            "base of both (pectorals|pectoral fins|pecs|front fins|chest fins), both (pecs|pectorals|front fins) red at the "
+            "(base|root|joint)",
             **{
                 f"includes {side}_pectoral": f"motoaka (on the|) {side} (side|), {side} motoaka, red in the {side} "
                 f"joint, {side} joint red, {side} (pec|pectoral|pectoral fin|chest fin|front fin) (is|) red at the "
@@ -573,6 +576,147 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
     Spoken(
         "head_windows",
         alone={"at least 1": "white (bit|spot|hole|patch|dot|scale) in (the middle of|) the (head patch|cap|head red)"},
+    ),
+    Spoken(
+        "hi_on_eyes",
+        f"me aka, meaka, me-aka, red eye ring, red ring on the eye, eye ring of red, eye ring red, {_TINT} of red "
+        "(on|round|by) the",
+        alone={
+            "is none": f"(eyes|eye|both eyes) (well|quite|completely|nicely|) {_CLEAR_OF} (it|the red|red|any red|the hi), "
+            f"no {_TINT} of red (on|round|near) (the|either) (eye|eyes), (not|nothing) (touching|near|on|over) (an|either|"
+            "any) eye, no me aka, me aka nashi, (red|hi|it) (misses|clears|avoids|skirts|goes round|keeps off|stays off) "
+            "(both|both the|the|either) (eye|eyes)",
+            "count at least 1": "(red|hi|it) (goes|runs|gets|comes|spills|creeps|bleeds) into (the|an) eye, (red|hi) "
+            "(swallows|takes|eats|grabs) (an|the) eye, red (round|around) (an|the) eye, (an|the) eye (is|) (ringed|rimmed|"
+            "circled|outlined) (in|with|by) red, eye (in|under|inside) the red",
+            "is (left_eye, right_eye)": "me aka (both|both sides|left and right), (red|hi) (round|around|into|on) (both|2) "
+            "eyes, both (eyes|) (ringed|rimmed|circled|outlined) (in|with|by|) red, (red|hi) (swallows|takes|grabs|reaches) "
+            "both eyes",
+            "count is 1": "(red|hi|it) (goes|runs|gets|comes|spills|creeps|bleeds) (into|on) 1 eye, (red|hi) (clips|catches|"
+            "touches|reaches|grazes|nicks|takes) (1|only 1|just 1) eye (only|and not the other|and misses the other|), me "
+            "aka 1 side",
+            **{
+                f"includes {side}_eye": f"me aka (on the|) {side} (side|eye|), (red|hi|it) (goes|runs|gets|comes|spills|"
+                f"creeps|bleeds|spreads) into the {side} eye, {side} eye (is|) (ringed|rimmed|circled|outlined) (in|with|by) "
+                f"red, {side} eye (is|) (in|under|inside) the red, (red|hi|it) (clips|catches|grazes|nicks|brushes|kisses) "
+                f"the {side} eye"
+                for side in ("left", "right")
+            },
+        },
+    ),
+    Spoken(
+        "hi_on_cheeks",
+        "cheek aka, hoaka, hoo aka",
+        beside="red on, red spot on, red patch on, red dab on, red mark on, blush on, red smudge on, blob of red on, spot of "
+        "red on",
+        alone={
+            "is none": f"cheeks (are|) (not (marked|red|touched|coloured)|unmarked|untouched|spotless|{_CLEAR_OF} (it|the "
+            "red|red)), (no|not a) (red|blush|mark|dab|spot of red|trace of red|speck of red) on (the|either|any) (cheek|"
+            "cheeks), cheek aka nashi, (neither|no) cheek (is|) (marked|touched|has any red|has red)",
+            "is (left_cheek, right_cheek)": "cheek aka (both|both sides|left and right), (red|blush) on (both|2|the 2) "
+            "cheeks, both cheeks (are|) (marked|blushed|rouged|red|coloured|painted), rouge on both cheeks",
+            "count is 1": "(rouge|blush) on 1 cheek, 1 (red|rosy|rouged|painted) cheek",
+            "count at least 1": "rouge on the (cheek|cheeks), rosy cheeks, rouged cheeks, cheek aka",
+            **{
+                f"includes {side}_cheek": f"cheek aka (on the|) {side} (side|), {side} cheek aka, {side} cheek (is|has|) (all|"
+                ") (marked|blushed|rouged|coloured|painted|got red|red on it|a red spot|a red patch|a red mark|a red dab|"
+                f"some red), (rouge|blush|red blotch|red blob) on the {side} cheek"
+                for side in ("left", "right")
+            },
+            **{
+                f"is ({side}_cheek)": f"red (on|over) the {side} cheek (only|alone|and not on the {other}|but not the {other}|"
+                f"but not on the {other}), only the {side} cheek (is|) (red|marked|has red)"
+                for side, other in (("left", "right"), ("right", "left"))
+            },
+        },
+    ),
+    Spoken(
+        "kuchibeni",
+        "lipstick mark, red lip line, red muzzle line, kuchi beni",
+        alone={
+            "is yes": "(a lot|rather a lot|lots|plenty|a bit|a touch|a dab|a smear|a lick|a trace|a line|a stripe|a hint|"
+            "some) of red on the (top|upper|lower|bottom|) (lip|lips|mouth), kuchibeni (under|below|as well|too|also|there|"
+            "in place|beneath) (it|that|the head patch|), red (smeared|dabbed|painted|lined) on the (lip|lips|mouth), "
+            "(painted|rouged|coloured) (lips|mouth), (as if|like) (it|she|he) (has|had) (been|) (at the|kissed|eaten|"
+            "drinking) (jam|lipstick|ketchup|cherries|beetroot|strawberries), (wears|wearing) (lipstick|red lipstick), "
+            "mouth (is|) (painted|lined|ringed|rimmed) (in|with|) red, red (round|around|all round) the (mouth|lips)",
+            "is no": "(lips|mouth) (has|have|are|is|) (no red|clear of red|free of red|not red|white), no red (near|on|at|"
+            "anywhere near) the (mouth|lips), not a (trace|touch|lick|spot) of red on the (lips|mouth), no lipstick, "
+            "kuchibeni nashi",
+        },
+    ),
+    Spoken(
+        "hi_on_fins",
+        alone={
+            "is none": "(all|every|each|) (fin|fins) (on|of) (this|it|her|him|this 1|this fish) (are|is|) (all|) (clean|"
+            "white|clear|pure white|spotless|unmarked), (no|not a) (red|colour|red mark|red ray|red streak|spot of red|"
+            "trace of red|speck of red|drop of red) (in|on|to be seen in) (any|the|any of the|her|his) (fin|fins), (nothing|"
+            f"no red) (runs|goes|gets|spills) into the fins, fins (all|well|) {_CLEAR_OF} (red|the red|it|any red), red "
+            "(stops|ends|stays) short of (the|all the) fins",
+            "count at least 1": "(red|hi|it) (goes|runs|gets|creeps|spills|comes|bleeds) (a little way|a bit|slightly|some "
+            "way|half way|all the way|right|) (up|into|out into|up into) (the|a|1) fin, red (rays|tips|edges) in the fins",
+            **{
+                f"includes {fin}": f"{_SOME_RED} {_CREEPING} (up|out|) (into|up|in|on) the {names}, {names} (has|with|shows) "
+                "(red|pink|pinkish|reddish) (streak|streaks|ray|rays|spot|edge|tip|patch|blotch) (at|on|in|along|near) the "
+                f"(front|rear|tip|base|edge|top|bottom|middle|leading edge|upper half|lower half|corner|end), {names} (has|"
+                "with|shows) (pinkish|pink|reddish|red) (streaks|rays|stripes|flecks|marks|blotches|tinge), (a bit|a touch|"
+                f"some|a trace|a dab|a lick|a splash|a streak) (of red|) (even|) (on|in|up) the {names}, red (even|) (on|in) "
+                f"the {names}"
+                for fin, names in (
+                    ("left_pectoral", "left (pectoral|pectoral fin|pec|chest fin|front fin)"),
+                    ("right_pectoral", "right (pectoral|pectoral fin|pec|chest fin|front fin)"),
+                    ("dorsal", "(dorsal|dorsal fin|back fin|top fin)"),
+                    ("tail", "(tail fin|caudal|caudal fin|tail lobe|fork of the tail)"),
+                    ("anal", "anal fin"),
+                )
+            },
+        },
+    ),
+    Spoken(
+        "hi_on_fins",
+        alone={
+            f"includes {fin}": "(red|hi|it) (goes|runs|gets|creeps|spills|comes|bleeds) (a little way|a bit|slightly|some "
+            f"way|half way|all the way|right|) (up|into|out into|up into) the {names}"
+            for fin, names in (
+                ("left_pectoral", "left (pectoral|pectoral fin|pec|chest fin|front fin)"),
+                ("right_pectoral", "right (pectoral|pectoral fin|pec|chest fin|front fin)"),
+                ("dorsal", "(dorsal|dorsal fin|back fin|top fin)"),
+            )
+        },
+    ),
+    SpokenTogether(
+        "(both|) (pectorals|pectoral fins|pecs|chest fins|front fins|breast fins) (are|) (both|all|) (pure white|see "
+        "through white|clear white|pure|whiter than white|white as (milk|snow|paper)|without a (mark|trace|speck|spot)), "
+        "both (pure|snow) white (pectorals|pecs)",
+        "hi_amount_left_pectoral is none and hi_amount_right_pectoral is none and count of hi_on_fins at most 4",
+    ),
+    SpokenTogether(
+        "red (on|in) both (pectorals|pectoral fins|pecs|chest fins|front fins) (symmetrical|symmetrically|the same|alike|"
+        "equal|evenly|to match|matching|the same amount)",
+        "hi_on_fins includes left_pectoral and hi_on_fins includes right_pectoral",
+    ),
+    Spoken(
+        "motoaka",
+        "mune aka, muneaka, moto aka",
+        alone={
+            "is (left_pectoral, right_pectoral)": "mune aka (both|both sides|left and right), motoaka (both|both sides|left "
+            "and right|pair|matching)",
+            "count at least 1": "(bit|touch|some|little|a bit|a touch) of red (running|going|creeping|) (into|in|at|on) the "
+            "fin (joint|joints|root|base), red (running|going|creeping) into the (pectoral|pec|fin|front fin) (joint|joints|"
+            "root|base), (red|) (just|only) (at|in|on) the (ball|socket|armpit|armpits), red armpits",
+            "is none": "mune aka nashi, no mune aka, motoaka nashi",
+            **{
+                f"includes {side}_pectoral": f"mune aka (on the|) {side} (side|), {side} (pectoral|pec|pectoral fin|front fin|"
+                "chest fin) (is|) red (at|on) the (bottom|foot|body end), red (at|on) the (bottom|base|foot|root) of the "
+                f"{side} (pectoral|pec|pectoral fin|front fin|chest fin), {side} (pectoral|pec|front fin|chest fin) (is|) red "
+                "(where it joins|where it joins on|where it meets the body|at the joint|at the body)"
+                for side in ("left", "right")
+            },
+        },
+    ),
+    Spoken("hi_on_cheeks", alone={"is none": "both cheeks (are|) (white|clean|clear|bare|pure white|unmarked|plain)"}),
+    SpokenTogether(
+        "no head, no crown, no red crown, crown missing, head missing, atama nashi, no red head", "head_hi is none"
     ),
 )
 """What is said of where red lies on the head and the fins."""

@@ -5,7 +5,7 @@ Common practice, no source; wordings from memory.
 
 from __future__ import annotations
 
-from koirules.vocabulary.phrases import Saying, Spoken, each_of
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether, each_of
 from koirules.vocabulary.praise import LACKING, NOT_BAD, short_of, wished
 
 _ENDS = each_of(
@@ -61,6 +61,28 @@ _FRONT = (
     "second|third|last|) (step|patch|plate|red|1|)"
 )
 _SHADED = "(blurry|blurred|soft|fuzzy|woolly|pink|pinkish|shaded|shady|smoky|hazy|unclear|soft pink)"
+_DONE = "(done|cut|made|snipped|trimmed|drawn|sliced|cut out|ruled|finished)"
+_LIKE_HAZE = (
+    "(a|) (fog|mist|smoke|haze|pink paper|blotting paper|tissue|gauze|veil|cloud|steam|breath on glass|pink smoke|watercolour|"
+    "wet paper|blush|blusher|face powder)"
+)
+_SOFTLY = (
+    "(soft|softly|gently|gradually|slowly|blurred|blurry|fuzzy|like (mist|fog|smoke)|with a blush|with a blur|hazily)"
+)
+_FRONT_EDGE = (
+    "((edge|edges|border|borders|rim|rims|outline|outlines|line|lines) (in front|at the front|on the front|front|towards the "
+    "head|facing the head|on the head side|at the front end|on the front side)|front (edge|edges|side|borders|border|line|lines|"
+    "rim|rims)|leading (edge|edges)|fronts) (of (the|each|every|all the) (red|patch|patches|step|steps|1|plate|second|third|last)"
+    "|all round|everywhere|)"
+)
+_AT_THE_FRONT = (
+    "(at the front|in front|on the front|front|on the front side|on the head side|towards the head) (of (each|every|the|all|all "
+    "the) (first|second|third|last|) (step|patch|plate|red|patches|steps|1)|)"
+)
+_ALONG_AN_EDGE = (
+    "(along|on|down|at|round) (the|) (left|right|lower|upper|top|bottom|rear|back|outer|side|left hand|right hand|trailing|"
+    "hind|tail side) (edge|side edge|edges)"
+)
 
 SAID_OF_EDGES: tuple[Saying, ...] = (
     Spoken(
@@ -411,6 +433,113 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
         "kiwa",
         after=("kiwa", "kiwa_style", "sashi_depth", "sashi_even"),
         bare={"is blurred": f"like (a|an|) {_SPILT}"},
+    ),
+    Spoken(
+        "kiwa",
+        "back of (each|every 1|each 1|all|both|every patch) (of them|), red rim, rim all the way round, line at the (rear|back|"
+        "tail end) (of the red|of each patch|of the patches|), line behind, trailing edges, outlines, side edges, outer edges, "
+        "finish of the edges, cut of the edges, lines of the red, edges generally, all the edges",
+        levels={
+            "sharp": "firm, 1 stroke, in 1 stroke, in 1 cut, snaps off, snap off, cuts off, cut off, cuts off clean, stops dead, "
+            "stop dead, ends dead, breaks off clean, breaks off cleanly, well set, well in, nicely in, properly in, properly "
+            "set, shut, complete, completed, through, done, smooth, smooth all round, trim, precise, exact, straight and clean, "
+            "cleanly drawn, cleanly finished, well finished, nicely finished, without a blur, without fuzz, like a (line|pencil "
+            "line|pen line)",
+            "razor": f"(like|as if|as though|) (it is|it was|they were|they are|somebody|someone|) (has|had|) (been|) {_DONE} "
+            "(with|by|using) (a|) (scissors|knife|razor|ruler|scalpel|blade|stencil|pair of scissors|compass|sharp knife|"
+            "fine pen|scissor), etched, engraved, chiselled, surgical",
+            "blurred": "tatty, scruffy, straggly, tattered, scrappy, bedraggled, nibbled at, chewed looking, chewed at, "
+            "feathering, feathery looking, dissolved, blending, blend, blend out, blends, blends out, shades off, shade off, "
+            "shading off, smoky, misty, foggy, like (fog|mist|smoke|a mist), not cut but torn, torn not cut, more torn than "
+            "cut, torn rather than cut, in tatters, patchy, flaky, crumbly, crumbling, leaking, leaky, leaks, bitten, wavy and "
+            "soft, not straight, all ends, in shreds",
+            "at most fair": "waits, waiting, late, late coming, lagging, lags, lags behind, to come, yet to come, still to come, "
+            "not through yet, unsettled, not settled, not settled yet, not firm, not firm yet, undecided, halfway in, half set, "
+            "soft ish, softish, middling, unsteady",
+            "at least fair": "catching up, caught up, have caught up, has caught up, tightening, tightening up, tightened, "
+            "tightened up, sharpening, sharpening up, sharpened, sharpened up",
+        },
+        of_parts="all",
+    ),
+    Spoken(
+        "kiwa",
+        alone={
+            "is sharp": f"(behind|at the (back|rear|end)|on the (end|back|rear)) (it is|there is|is|) (a|) {_CRISP} (line|edge|"
+            f"cut|finish|border|break|stop), {_CRISP} (line|edge|cut|finish|border|stop) (behind|at the (back|rear|end)|on the "
+            f"(end|rear)), {_WHICH_PATCH} (is|) (smooth|clean cut|{_CRISP}) (all round|at the edges|on the edges|in the edge|on "
+            f"every side), {_WHICH_PATCH} (has|with|shows|got) (a|) {_CRISP} {_EDGES}, {_WHICH_PATCH} (has|got|with) (its|a) "
+            "(own|good|proper|real|clear) kiwa, (each|every) (step|patch|toe|prong|piece|bit) (with|has) (its|) own kiwa, "
+            f"(lines|outlines|borders) (are|) (all|) {_CRISP}, {_CRISP} outlines, (red|it) (is|) (all|) (clean|crisp|"
+            f"sharp) round the outside, {_CRISP} (right|all the way) round, no (soft|fuzzy|woolly|blurred|ragged|loose) edges "
+            "(anywhere|at all), not a (soft|fuzzy|woolly|blurred|ragged) edge (anywhere|in sight|on it|), (nothing|no part) "
+            "(soft|fuzzy|blurred|woolly|ragged) (about|on|in) the edges, kiwa as it should be, kiwa (kiri|kiree|kirei|kimatta|"
+            "kimari), (red|patches) (snap|snaps) off, you can not fault the (edges|kiwa), (edges|kiwa) hard to fault, kiwa "
+            "(shimatta|shimari|shimaru)",
+            "is razor": f"(like|as if|as though) (it is|it was|they were|somebody|someone|) (has|had|) (been|) {_DONE} (with|by|"
+            "using) (a|) (scissors|knife|razor|ruler|scalpel|blade|stencil|pair of scissors|compass|sharp knife|fine pen), you "
+            "could (cut bread|cut paper|slice ham) with (it|that|them|those|that edge|those edges|"
+            "the edge|the edges|that kiwa)",
+            "is blurred": f"(uneven|ragged|soft|jagged|blurred|fuzzy|rough|woolly|frayed|tatty|messy) {_ALONG_AN_EDGE}, "
+            f"{_WHICH_PATCH} (has|with|shows|got) (a|) {_FUZZY} {_EDGES}, (smudgy|smudged|feathered|feathery|smeary|bleeding|"
+            "fuzzy|frayed) (everywhere|all over|all round|all the way round), (red|hi|it|colour) (shades|shading|trails|grades|"
+            f"blends|tapers|feathers) (off|out|away) (at the {_EDGES}|at the (back|rear|sides)|behind|into nothing|into the "
+            f"white|to nothing), (ragged|frayed|tatty|torn|chewed) (bit|bits|place|places|corner|corners) (on|at|along) the "
+            f"{_EDGES}, (red|hi) (has|got|with|shows) (a|) {_FUZZY} {_EDGES}, {_EDGES} (let|lets) (it|her|him) down badly, "
+            "kiwa (boke|bokeru|nijimu|nijimi|nijinda), nijimi",
+            "at most fair": "(red|hi) (is|has|) not (cut|closed|set) (in|) at the edges yet, (some|a few) (soft|fuzzy|woolly|"
+            "blurred|ragged) edges, (edge|edges|kiwa) (sharp|crisp) in places (but|and) (soft|blurred|fuzzy) in others, (half|"
+            "some) of the edges (are|) (soft|blurred|fuzzy)",
+        },
+        bare={
+            "is blurred": "shading off, feathered, smudged, frayed at the edges, fuzzy at the edges, nijimi",
+        },
+        of_parts="all",
+    ),
+    Spoken(
+        "kiwa",
+        after=("kiwa", "kiwa_style"),
+        alone={
+            "is blurred": "(looks|look|like|as if it was|like it was|like it is|like it has been|looks like it was|looks like "
+            "it is been|) (torn|chewed|"
+            "nibbled|bitten|gnawed|eaten) (not cut|and not cut|rather than cut|off|at|)",
+            "is razor": "(like|as if) (a|) {_STUCK_ON}".replace("{_STUCK_ON}", _STUCK_ON),
+        },
+    ),
+    Spoken(
+        "sashi_depth",
+        f"{_FRONT_EDGE} {_SHADED} (for|over|by|of|about), front sashi, sashi rows, sashi row, (row|rows) (of scales|) {_SHADED} "
+        "(in front|at the front), underlay at the front, front underlay, underlap at the front",
+        levels={"at least 2": "like (fog|mist|smoke|a cloud|a fog bank)"},
+        alone={
+            "above 0": f"(edge|edges|borders|rims|outlines|lines) (is|still|) {_SHADED} {_AT_THE_FRONT}, {_FRONT_EDGE} (is|) "
+            f"(still|all|) (a bit|) {_SHADED}, {_SHADED} {_FRONT_EDGE}, {_FRONT_EDGE} (like|as) "
+            f"{_LIKE_HAZE}, (at|on|in) the front like {_LIKE_HAZE}, red (is|) {_SHADED} (at the front|in front|on the "
+            f"front), front (side|sides|ones|bits) (still|) {_SHADED}, (red|it|each|every step|every patch) (starts|begins|"
+            f"fades|comes) (in|) {_SOFTLY}, {_SHADED} where (the red|it|each patch|each step) (starts|begins), {_WHICH_PATCH} "
+            f"(is|) {_SHADED} (in front|at the front|at its front|on the head side), (red|it|they) (fades|fade) in (at the front "
+            "of each (patch|step)|from the front|in front)",
+            "is 1": "(just|only|) (a|1) clean (scale|row) of sashi",
+            "at most 1": f"(edge|edges|borders|rims|outlines|lines) (is|) {_CRISP} "
+            f"{_AT_THE_FRONT}, {_FRONT_EDGE} (is|) (already|all|) {_CRISP}, {_CRISP} {_FRONT_EDGE.replace('|fronts)', ')')}, "
+            "no (blur|blush|shade|shading|haze|fuzz) (in front|at the front|left in front)",
+            "is 0": "no front sashi, front sashi (none|gone|nil)",
+        },
+        of_parts="all",
+    ),
+    SpokenTogether(
+        "(kiwa|edges|edge|line|lines) (front and (back|rear)|(back|rear) and front|at both ends|both ends) (both|all|) (are|) "
+        "(blurred|blurry|fuzzy|woolly|soft|blur|fuzz)",
+        "kiwa is blurred and sashi_depth above 0",
+    ),
+    SpokenTogether(
+        f"{_FUZZY} (in front|at the front) (and|but) {_CRISP} (behind|at the (back|rear)), {_CRISP} (behind|at the (back|rear)) "
+        f"(and|but|) {_FUZZY} (in front|at the front), {_EDGES} (is|) {_FUZZY} (in front|at the front|front) (and|but|) {_CRISP} "
+        f"(behind|at the (back|rear)|rear|back), {_EDGES} (is|) {_CRISP} (behind|at the (back|rear)|rear|back) (and|but|) "
+        f"{_FUZZY} (in front|at the front|front)",
+        "kiwa is sharp and sashi_depth above 0",
+    ),
+    SpokenTogether(
+        "tatty edges and tatty fins, ragged edges and ragged fins", "kiwa is blurred and count of fin_damage at least 1"
     ),
 )
 """What is said of the edges of red."""

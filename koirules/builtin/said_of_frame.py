@@ -166,9 +166,9 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
         alone={
             "at most fair": "bit of a (snub|snub nose|pug|pug nose|pinhead|bulldog), snubby, (short|long|thin|skinny|narrow|flat|"
             "small|stubby) headed, head (does not (fit|match|suit|go with)) the body, (head and body|body and head) "
-            "(do not match|do not go together|do not fit), eyes (too|very|rather|a bit|) close set, (no|not much|"
-            "hardly any|lacks|lacking) (head|cheek|nose), (head|cheek) (lacking|missing width), not much (head|nose) on (it|her|"
-            "him), head could be (|a bit) (broader|wider|bigger|fuller|shorter)",
+            "(do not match|do not go together|do not fit), eyes (too|very|rather|a bit|) close set, no "
+            "(cheek|nose), (not much|hardly any|lacks|lacking) (head|cheek|nose), (head|cheek) (lacking|missing "
+            "width), not much (head|nose) on (it|her|him), head could be (|a bit) (broader|wider|bigger|fuller|shorter)",
             "is good": "(broad|big broad|good broad|wide|round|full|strong|good) headed, (well|nicely) (shaped|made|"
             "proportioned) head, (eyes|eye) (are|set|well|) (wide|well) (apart|spaced), (broad|wide|full) in the cheeks, "
             "head (fits|matches|suits|goes with|goes well with) the body, (gap|width|room|space) between the eyes, (good|"

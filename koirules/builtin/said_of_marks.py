@@ -9,12 +9,16 @@ from koirules.vocabulary.phrases import Saying, Spoken
 
 _RED = "(red|hi|beni)"
 _WHICH = "(first|second|third|fourth|last|middle|front|rear|back|shoulder|tail|big|small|left|right)"
-_PATCH = f"({_WHICH} (step|patch|plate|red|piece|block)|step (1|2|3|4)|saddle|patch|plate|pattern)"
+_PATCH = f"({_WHICH} (step|patch|plate|red|piece|block)|(hi|red) plate|plate of hi|step (1|2|3|4)|saddle|patch|plate|pattern)"
 _HEAD_RED = "(head red|head patch|head hi|red on the head|red of the head|head spot|cap|maruten|hood|hachi)"
 _HOLE = (
-    "(window|hole|mado|white hole|white window|white spot|white dot|white scale|white speck|white fleck|white patch|"
-    "pinhole|white pinhole|bald spot|gap|white gap|white eye|island of white|white island|bit of white|spot of white|speck "
-    "of white|patch of white|scale of white)"
+    "(window|hole|mado|porthole|peephole|keyhole|white hole|white window|white spot|white dot|white scale|white speck|white "
+    "fleck|white patch|pinhole|white pinhole|bald spot|gap|white gap|white eye|island of white|white island|bit of white|"
+    "spot of white|speck of white|patch of white|scale of white)"
+)
+_AMID = (
+    "((in|at|inside|near) (the|) (middle|centre|front|back|rear|left|right|side|edge|left side|right side|top|front end|"
+    "heart) of|right in the middle of|slap in the middle of|plumb in|inside|within)"
 )
 _SMALL = "(small|tiny|little|single|lone|big|large|round|sort of|)"
 _STRAY_SCALE = (
@@ -35,9 +39,10 @@ _LIKE_POX = (
 SAID_OF_MARKS: tuple[Saying, ...] = (
     Spoken(
         "windows",
-        f"{_SMALL} {_HOLE} (in|inside|within|on) (the|that|this|) {_PATCH}, (window|hole|mado) (the|) ({_WHICH} (step|"
+        f"{_SMALL} {_HOLE} (in|on|{_AMID}) (the|that|this|) {_PATCH}, (window|hole|mado) (the|) ({_WHICH} (step|"
         f"patch|plate)|step (1|2|3|4)|saddle), {_SMALL} (island of white|white island|white eye|bit of white|spot of white) "
-        f"(in|inside|within) the {_RED}, mado ari, moth hole, bald scale in the red, white scale (in|among|amid|amongst) "
+        f"(in|inside|within) the {_RED}, mado ari, porthole, peephole, moth hole, bald scale in the red, white scale "
+        "(in|among|amid|amongst) "
         "the (red|hi|beni)",
         alone={
             "at least 1": f"{_PATCH} (has|have|with|shows|got) (a|1) {_SMALL} (hole|window|mado|gap) (in|inside|in it|"
@@ -59,7 +64,7 @@ SAID_OF_MARKS: tuple[Saying, ...] = (
     ),
     Spoken(
         "head_windows",
-        f"{_SMALL} {_HOLE} (in|inside|within|on|above|near) (the|that|) {_HEAD_RED}",
+        f"{_SMALL} {_HOLE} (in|on|above|near|{_AMID}) (the|that|) {_HEAD_RED}",
         alone={
             "at least 1": f"{_HEAD_RED} (has|with|shows|got) (a|1|) {_SMALL} {_HOLE} (in it|in the middle|), {_HEAD_RED} "
             "(broken|pierced|interrupted) by (a|1) white (scale|spot)",
@@ -114,6 +119,59 @@ SAID_OF_MARKS: tuple[Saying, ...] = (
         "tobihi",
         after=("tobihi", "tobihi_places", "niban_hi", "shimi_count"),
         bare={"at least 2": f"(like|looks like) {_LIKE_POX}"},
+    ),
+    Spoken(
+        "windows",
+        "(white|bit of white|pale fleck|pale speck|bare scale|bare spot|light fleck|"
+        f"scrap of white|chink of white|blink of white|peep of white|pale eye) (inside|within|in) (the|that|this) {_PATCH}, "
+        "(window|mado|hole) (is|) (stuck|sitting|sits|parked|set|plumb|right|slap bang|just|placed|open) (in|at|on|inside) "
+        f"(the (middle|centre) of|) {_PATCH}, white (in|inside|within) the {_RED} (on|at|by|near|under|beside|behind)",
+        alone={
+            "at least 1": f"(mado|window|hole) (is|) not (a|) (kire|real break|gap|proper break|true gap), {_PATCH} (with|"
+            "has|got) (a|) (windows|window|holes|mado), (white|skin|bare skin) (peeping|poking|grinning|winking|showing) "
+            f"out of the middle of the (red|saddle|patch), {_PATCH} (has|with|got) (a|1) {_SMALL} (white|bare|pale) (scale|"
+            "spot|eye|speck|fleck|dot|patch|bit) (in it|inside|inside it|in the middle|in the middle of it|)",
+            "at least 2": f"{_PATCH} (full of|riddled with|peppered with|shot through with) (windows|holes|white scales|mado|"
+            "white specks|white), (riddled with|full of|peppered with) (windows|holes|mado|white scales)",
+            "is 0": f"{_PATCH} (is|) (all|) (whole|intact|complete|without a (window|hole)|without (windows|holes)), not a "
+            "(window|hole|white scale|white spot) in (it|the red|any of them|the lot|sight), (no|not a) (holes|white scales|"
+            "white spots|bare scales|bare spots) (in|inside) (the red|it|any of the (steps|patches)|the plate|the plates)",
+        },
+        of_parts="patches",
+    ),
+    Spoken(
+        "head_windows",
+        alone={
+            "at least 1": f"(hole|window|mado|white spot|white bit|white patch|white dot) right in the middle of {_HEAD_RED}"
+            f", {_HEAD_RED} (is|) (a ring|like a doughnut|a doughnut|like a ring|ring shaped) (with (a|) white (in the "
+            f"middle|inside|centre)|), {_HEAD_RED} (has|with|got) (a|1|some|) white (in|inside) it",
+        },
+    ),
+    Spoken(
+        "tobihi",
+        "straggler, stray, stray flake, orphan scale, odd red scale, red straggler, (little|small|tiny|single|odd|lone|"
+        "loose|stray|a few|some) red (bits|bit|scales|scale|flakes|flake|chips|chip|drops|drop|dabs|dab|spots|spot|dots|dot|"
+        "specks|speck) (out|away|sitting out|sitting|left|lost|lying|lying about|scattered|dotted|strewn|floating) (in|on|"
+        f"about|over|across|along) {_PLACE}",
+        alone={
+            "at least 2": "(scatter|sprinkle|scattering|sprinkling|dusting|splatter|handful|shower|smattering|swarm|trail|"
+            "string|few) of (little|small|tiny|loose|stray|odd|) red (bits|scales|spots|dots|specks|flakes|flecks|marks|"
+            f"drops|chips) (round|on|along|over|down|in|at|about|across|) ({_PLACE}|), (stragglers|strays|loose dots|loose "
+            "scales|loose bits|odd bits of red|odd scales|stray scales|red stragglers|loose spots|stray dots|stray bits|"
+            "flying scales) (about|all over|everywhere|here and there|round about|(on|along|over|down|in|round|about|at) "
+            f"{_PLACE}), (a lot of|lots of|many|several|plenty of|loads of|masses of) (loose|stray|flying|odd) (dots|scales|"
+            f"bits|spots|flakes|specks) (on|along|over|down|in|round|about|at|) ({_PLACE}|)",
+            "at least 1": "(slight|small|little|tiny|single|lone|) (stray|straggler|red stray|splash of red|dab of red|"
+            "scrap of red|chip of red|flake of red|drop of red|crumb of red|smudge of red) (on|at|by|behind|near|in|over|"
+            f"under|below|above) {_PLACE}",
+            "is 0": "no (stray|strays|stragglers|stray flake|stray flakes|stray scale|stray scales|flying scales|loose dots|"
+            "loose bits|red crumbs) (anywhere|at all|in the white|to be seen|about|on the white|), (not a|never a) (stray|"
+            "straggler|stray flake|loose flake|stray dot) (anywhere|in sight|to be seen|about|in the white|), (you|) (do "
+            "not|can not|will not) (get|find|see) (a|any|1|a single) (stray|straggler|stray flake|stray scale|stray dot|"
+            "stray spot|loose scale|loose dot|stray red) (anywhere|at all|in the white|on it|), white (free|clean|clear) of "
+            "(strays|stragglers|stray scales|red dots|red specks)",
+        },
+        of_parts="all",
     ),
 )
 """What is said of small marks."""

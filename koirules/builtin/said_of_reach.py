@@ -59,13 +59,10 @@ def _white_at_the_tail(wide: str) -> str:
     """What is said for white of a width between the last red and the tail."""
     return (
         f"{wide} (of|) white (left|) (at the end|before the {_TAIL}|to the {_TAIL}|at the {_TAIL}|in front of the {_TAIL}), "
-        f"white (at the end|tail end|end|before the {_TAIL}|in front of the {_TAIL}|at the {_TAIL}) (is|of|) "
-        f"(only|just|about|) "
-        f"{wide}, white (for|) {wide} (to|before) the {_TAIL}, "
-        f"{_LAST} {_ENDS} (only|just|about|) {wide} (before|short of|off|"
-        f"from|in front of) the {_TAIL}, {wide} (between the (red|last patch|last field) and the tail|to go to the tail), "
-        "(odome|ojime|tail stop|(white|) gap (at|before) the "
-        f"tail) (is|of|) (only|just|about|) {wide}"
+        f"white (at the end|tail end|end|before the {_TAIL}|in front of the {_TAIL}|at the {_TAIL}) (is|of|) (only|just|about|"
+        f") {wide}, white (for|) {wide} (to|before) the {_TAIL}, {_LAST} {_ENDS} (only|just|about|) {wide} (before|short of|"
+        f"off|from|in front of) the {_TAIL}, {wide} (between the (red|last patch|last field) and the tail|to go to the tail), "
+        f"(odome|ojime|tail stop|(white|) gap (at|before) the tail) (is|of|) (only|just|about|) {wide}"
     )
 
 
@@ -75,10 +72,8 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         alone={
             "is behind_eyes": f"{_FIRST} {_ENDS} {_JUST} behind the eyes",
             "is eye_line or nostrils": f"{_FIRST} ((starts|begins|ends|stops|is|lies|) between the (nostrils and the eyes|"
-            "eyes and "
-            "the nostrils|nostrils and eyes|eyes and nostrils)|(ends|stops) (just|a bit|half a finger|a hair|short|) "
-            "(before|short "
-            "of|behind) the nostrils)",
+            "eyes and the nostrils|nostrils and eyes|eyes and nostrils)|(ends|stops) (just|a bit|half a finger|a hair|short|"
+            ") (before|short of|behind) the nostrils)",
         },
     ),
     Spoken(
@@ -92,8 +87,7 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         "head_hi",
         alone={
             "at least small": "(there is|has|with|) (1|some|) (red|) (patch|field|block) on the head (for sure|too|also|), "
-            "red on "
-            "the head (for sure|too|also), (there is|has|with) red on the head",
+            "red on the head (for sure|too|also), (there is|has|with) red on the head",
             "is u_shape": "(u|u shape|horseshoe) (on the head|) (open|opens|opening) (to|towards) the (nose|front)",
         },
     ),
@@ -107,9 +101,8 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         "maruten",
         alone={
             "is yes": "(head (patch|spot|field|mark)|(patch|spot|field|mark) on the head) (and|is|) (then|) (white|touches "
-            "nothing|"
-            "not touching anything|does not touch anything|does not touch the (body|shoulder|rest)|free of the body|not "
-            "connected|sits free (from the body red|from the body|of the body|))"
+            "nothing|not touching anything|does not touch anything|does not touch the (body|shoulder|rest)|free of the body|"
+            "not connected|sits free (from the body red|from the body|of the body|))"
         },
     ),
     Spoken(
@@ -121,23 +114,18 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         after=_OF_HEAD,
         alone={
             "is yes": "(spot|patch|field|) (is|sits|) (not touching anything|touches nothing|does not touch anything|free "
-            "from the "
-            "body red|free from the body|not connected to anything|not joined to anything)"
+            "from the body red|free from the body|not connected to anything|not joined to anything)"
         },
     ),
     *(
         Spoken(
             "hi_on_eyes",
             alone={
-                f"includes {side}_eye": f"(red|) ring (of red|) (round|around|about) the {side} eye, "
-                f"red ring (round|around) the "
-                f"{side} (eye|1|), (head (patch|field|red|spot)|cap|hood) (leans|hangs|slips|slides|comes|laps|sits) (a bit|"
-                "a touch|) "
-                f"(over|into|onto|on) the {side} eye (a bit|a touch|), (white head|head (is|) white) (but|except) (for|) a "
-                "(red|) "
-                f"(stripe|spot|line|dab|bit|patch|dot|bit of red) (over|on|at) the {side} eye, "
-                f"{side} eye (has|with) (a|) (red|) "
-                "(ring|rim|edge) (of red|) (round it|around it)"
+                f"includes {side}_eye": f"(red|) ring (of red|) (round|around|about) the {side} eye, red ring (round|around) "
+                f"the {side} (eye|1|), (head (patch|field|red|spot)|cap|hood) (leans|hangs|slips|slides|comes|laps|sits) (a "
+                f"bit|a touch|) (over|into|onto|on) the {side} eye (a bit|a touch|), (white head|head (is|) white) (but|"
+                f"except) (for|) a (red|) (stripe|spot|line|dab|bit|patch|dot|bit of red) (over|on|at) the {side} eye, {side} "
+                "eye (has|with) (a|) (red|) (ring|rim|edge) (of red|) (round it|around it)"
             },
         )
         for side, _ in _SIDES
@@ -147,9 +135,9 @@ SAID_OF_REACH: tuple[Saying, ...] = (
             "hi_on_eyes",
             after=_OF_HEAD,
             alone={
-                f"includes {side}_eye": f"(it|) (hangs|slips|slides|comes|laps|goes) (a bit|a touch|just|) (over|into|onto) "
-                f"the {side} "
-                f"eye (a bit|a touch|), (it|) (touches|clips|catches|covers|reaches|takes in) the {side} eye (a bit|a touch|)"
+                f"includes {side}_eye": "(it|) (hangs|slips|slides|comes|laps|goes) (a bit|a touch|just|) (over|into|onto) "
+                f"the {side} eye (a bit|a touch|), (it|) (touches|clips|catches|covers|reaches|takes in) the {side} eye (a "
+                "bit|a touch|)"
             },
         )
         for side, _ in _SIDES
@@ -157,44 +145,36 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     Spoken(
         "kuchibeni",
         alone={
-            "is yes": "red on both lips, both lips (are|) red, lips red (both|) (top and bottom|upper and lower), "
-            "red on (the|) "
-            "(upper|top|lower|bottom) lip, (upper|top|lower|bottom) lip (is|) red, "
-            "lip (is|) red (on|) (the|) (left|right|both) "
-            "(half|side|corner|sides|corners) (only|), red on (the|) (left|right) (half|side) of the (lip|lips|mouth)"
+            "is yes": "red on both lips, both lips (are|) red, lips red (both|) (top and bottom|upper and lower), red on "
+            "(the|) (upper|top|lower|bottom) lip, (upper|top|lower|bottom) lip (is|) red, lip (is|) red (on|) (the|) (left|"
+            "right|both) (half|side|corner|sides|corners) (only|), red on (the|) (left|right) (half|side) of the (lip|lips|"
+            "mouth)"
         },
     ),
     SpokenTogether(
         f"{_LAST} {_ENDS} {_JUST} (before|in front of|short of|at the (front|start|beginning|first ray) of|where) (the|) "
-        f"{_DORSAL} "
-        f"(begins|starts|), (red|colour|pattern) only (to|as far as|up to) the (front|start) of the {_DORSAL}",
+        f"{_DORSAL} (begins|starts|), (red|colour|pattern) only (to|as far as|up to) the (front|start) of the {_DORSAL}",
         "bongiri is yes and odome above 40 %",
     ),
     SpokenTogether(
-        f"{_LAST} {_ENDS} {_JUST} (half way|half way (down|along) (the|) (back|body|{_DORSAL})|(at|in|under) the "
-        f"middle of the "
-        f"(back|{_DORSAL})|at mid dorsal), (long|all|) white (backside|rear end|back end|rear half|back half), "
-        f"(rear|back|hind|last) (half|third) (of the (fish|body|back)|) (is|) (all|completely|) "
-        f"(white|bare|empty|without red), (all|) white from the (middle|{_DORSAL}|middle of the {_DORSAL}|front of the "
-        f"{_DORSAL}) "
-        f"(on|back|to the tail|down) (to the tail|), "
-        f"(from|behind|after|past) the {_DORSAL} (on|) (all|only|nothing but|bare|) "
-        f"(white|nothing|bare|empty)",
+        f"{_LAST} {_ENDS} {_JUST} (half way|half way (down|along) (the|) (back|body|{_DORSAL})|(at|in|under) the middle of "
+        f"the (back|{_DORSAL})|at mid dorsal), (long|all|) white (backside|rear end|back end|rear half|back half), (rear|"
+        "back|hind|last) (half|third) (of the (fish|body|back)|) (is|) (all|completely|) (white|bare|empty|without red), "
+        f"(all|) white from the (middle|{_DORSAL}|middle of the {_DORSAL}|front of the {_DORSAL}) (on|back|to the tail|down) "
+        f"(to the tail|), (from|behind|after|past) the {_DORSAL} (on|) (all|only|nothing but|bare|) (white|nothing|bare|"
+        "empty)",
         "bongiri is yes",
     ),
     Spoken(
         "odome",
         alone={
             "is 8 % to 25 %": f"{_LAST} {_ENDS} {_JUST} (at|with|level with|by|on|behind) (the|) ((end|back|rear|last ray|"
-            "back end|"
-            "tail end) of the "
-            f"{_DORSAL}|last (dorsal|) ray|last ray of the {_DORSAL}|rear edge of the {_DORSAL}), {_LAST} {_ENDS} {_JUST} "
-            "where the "
-            f"{_DORSAL} (ends|stops), white from the (end|rear|back) of the {_DORSAL} to the tail",
-            "below 1 %": f"last field (right|just|) (touches|reaches|runs into|goes into|goes to|runs to) the {_TAIL}, "
-            f"(last|rear|tail) (patch|field|step) (sits|lies) (right|just|bang|) (on|against|up against) the "
-            f"{_TAIL}, {_LAST} (runs|goes|) "
-            "to the very (edge|end|tail)",
+            f"back end|tail end) of the {_DORSAL}|last (dorsal|) ray|last ray of the {_DORSAL}|rear edge of the {_DORSAL}), "
+            f"{_LAST} {_ENDS} {_JUST} where the {_DORSAL} (ends|stops), white from the (end|rear|back) of the {_DORSAL} to "
+            "the tail",
+            "below 1 %": f"last field (right|just|) (touches|reaches|runs into|goes into|goes to|runs to) the {_TAIL}, (last|"
+            f"rear|tail) (patch|field|step) (sits|lies) (right|just|bang|) (on|against|up against) the {_TAIL}, {_LAST} "
+            "(runs|goes|) to the very (edge|end|tail)",
             **{rows: _white_at_the_tail(wide) for rows, wide in _ROWS.items()},
         },
     ),
@@ -203,13 +183,11 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         after=_OF_THE_END,
         alone={
             "at least 4 %": "(from there|behind that|behind it|after that|after it|then) (on|) (it is|) (all|bare|just|only|"
-            "nothing but|"
-            "clean|) (white|nothing|empty) (right|all the way|) (to the tail|back to the tail|down to the tail|), (all|just|"
-            ") white "
-            "(from there|behind that|behind it|after that) (on|back|to the tail|), nothing (after|behind|past) (that|it)",
+            "nothing but|clean|) (white|nothing|empty) (right|all the way|) (to the tail|back to the tail|down to the tail|"
+            "), (all|just|) white (from there|behind that|behind it|after that) (on|back|to the tail|), nothing (after|"
+            "behind|past) (that|it)",
             "below 1 %": "no white (behind|after|past) (it|that|the last (patch|field|1)), (right|) to the very (edge|end), "
-            "(tip|point|"
-            "end of it) (just|) (touches|reaches) the tail",
+            "(tip|point|end of it) (just|) (touches|reaches) the tail",
         },
     ),
     Spoken("odome_gap", alone={width: _white_at_the_tail(wide) for width, wide in FINGERS.items()}),
@@ -217,35 +195,28 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     Spoken(
         "hi_below_line",
         alone={
-            "is 0 %": f"(red|colour|pattern|it) ((goes|runs|reaches|comes|hangs) (down|) (to|as far as)|(ends|stops) at) "
-            f"the {_LINE} {_BOTH}, "
-            f"(red|colour|pattern|it) (goes|runs|reaches|comes|hangs) down both sides (to|as far as) the {_LINE}, (sides|"
-            "flanks|both "
-            f"sides) (are|) (clean|white|clear|bare) (below|under) the ({_LINE}|line), no red (below|under) the {_LINE}, "
-            "(red|colour|"
-            f"pattern) (stays|keeps|is) (well|) above the {_LINE} {_BOTH}",
-            "above 0 %": f"(red|colour|pattern|it) (goes|runs|reaches|comes|hangs) (down|) (past|below|under|beyond) "
-            f"the {_LINE} "
-            f"(on the (left|right)|{_BOTH}|), (1|2|3|4|5|a few) (scales|rows|scale|row|rows of scales) (below|under|past) "
-            f"the {_LINE}",
+            "is 0 %": "(red|colour|pattern|it) ((goes|runs|reaches|comes|hangs) (down|) (to|as far as)|(ends|stops) at) the "
+            f"{_LINE} {_BOTH}, (red|colour|pattern|it) (goes|runs|reaches|comes|hangs) down both sides (to|as far as) the "
+            f"{_LINE}, (sides|flanks|both sides) (are|) (clean|white|clear|bare) (below|under) the ({_LINE}|line), no red "
+            f"(below|under) the {_LINE}, (red|colour|pattern) (stays|keeps|is) (well|) above the {_LINE} {_BOTH}",
+            "above 0 %": "(red|colour|pattern|it) (goes|runs|reaches|comes|hangs) (down|) (past|below|under|beyond) the "
+            f"{_LINE} (on the (left|right)|{_BOTH}|), (1|2|3|4|5|a few) (scales|rows|scale|row|rows of scales) (below|under|"
+            f"past) the {_LINE}",
         },
     ),
     Spoken(
         "makibara",
         alone={
             "is yes": "(red|colour) (goes|runs|reaches|comes|hangs|wraps) (right|all the way|) down (the|her|his|) (left|"
-            "right|both|) "
-            "(side|sides|flank|flanks) (right|all the way|) (to|onto|into|on) the (belly|underside)"
+            "right|both|) (side|sides|flank|flanks) (right|all the way|) (to|onto|into|on) the (belly|underside)"
         },
     ),
     *(
         SpokenTogether(
             f"all (of|) (the|) red (is|lies|sits|) {side} of the ({_DORSAL}|spine|middle|middle line|centre line|midline|"
-            "back line|"
-            f"ridge), {other} side (is|) (all|completely|) (white|bare|empty|clean) from (gill|head|gills|nose) to tail, "
-            "(nothing|no "
-            f"red) on the {other} (side|) from (gill|head|gills|nose) to tail, (all|) (red|pattern) (is|) only {side} of the "
-            f"({_DORSAL}|spine|middle)",
+            f"back line|ridge), {other} side (is|) (all|completely|) (white|bare|empty|clean) from (gill|head|gills|nose) to "
+            f"tail, (nothing|no red) on the {other} (side|) from (gill|head|gills|nose) to tail, (all|) (red|pattern) (is|) "
+            f"only {side} of the ({_DORSAL}|spine|middle)",
             f"one_sided is yes and hi_left_share {share}",
         )
         for (side, other), share in zip(_SIDES, ("above 85 %", "below 15 %"), strict=True)
@@ -253,23 +224,19 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     Spoken(
         "hi_front_share",
         alone={
-            "above 70 %": "(heavy|full|busy) (in|) front (and|) (light|empty) (at the|) (back|rear|behind), "
-            "(so|) (the|) front (half|end|) (is|) (full|heavy|loaded|busy) and (the|) (back|rear|tail end) "
-            "(half|end|) "
-            "(is|) (empty|bare|light|white|thin)"
+            "above 70 %": "(heavy|full|busy) (in|) front (and|) (light|empty) (at the|) (back|rear|behind), (so|) (the|) "
+            "front (half|end|) (is|) (full|heavy|loaded|busy) and (the|) (back|rear|tail end) (half|end|) (is|) (empty|bare|"
+            "light|white|thin)"
         },
     ),
     Spoken(
         "steps",
         alone={
             **{
-                f"is {name}": f"(pattern|otherwise|i count|pattern is|) {number} {_SUCH} (red|separate|) "
-                f"(fields|bands|fields of "
-                f"red|bands of red) {_IN_ALL}, "
-                f"(pattern|otherwise|i count) {number} {_SUCH} (red|) (patches|steps) {_IN_ALL}, "
-                f"{number} (red|) (patches|steps) (otherwise|front and (back|rear)|1 behind the other), "
-                f"(patches|fields|steps) "
-                f"{number}, pattern to the tail in {number}"
+                f"is {name}": f"(pattern|otherwise|i count|pattern is|) {number} {_SUCH} (red|separate|) (fields|bands|fields "
+                f"of red|bands of red) {_IN_ALL}, (pattern|otherwise|i count) {number} {_SUCH} (red|) (patches|steps) "
+                f"{_IN_ALL}, {number} (red|) (patches|steps) (otherwise|front and (back|rear)|1 behind the other), (patches|"
+                f"fields|steps) {number}, pattern to the tail in {number}"
                 for name, number in (
                     ("nidan", "2"),
                     ("sandan", "3"),
@@ -280,10 +247,8 @@ SAID_OF_REACH: tuple[Saying, ...] = (
             },
             "is ippon or inazuma": "never (stops|breaks) (until|till) the (tail|end)",
             "is ippon": "(1|a single) (field|block|band) (from head to tail|from the head to the tail|all the way|without a "
-            "break|"
-            "from nose to tail), red all along the back (with|and) (no|without a) (gap|break), red (from|) (head to tail|"
-            "the head to "
-            "the tail|nose to tail) (in 1 piece|without a break|with no break|in 1 go)",
+            "break|from nose to tail), red all along the back (with|and) (no|without a) (gap|break), red (from|) (head to "
+            "tail|the head to the tail|nose to tail) (in 1 piece|without a break|with no break|in 1 go)",
             "is inazuma": "(red|pattern|it) (goes|runs|swings|sits) (first|) (left|right) then (left|right) then (left|"
             "right) (again|)",
         },
@@ -301,11 +266,9 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         Spoken(
             "hi_on_fins",
             alone={
-                f"includes {fin}": f"(front|back|tip|edge|top|middle|lower half|upper half|upper lobe|lower "
-                f"lobe|first rays) of "
-                f"(the|) {names} (has|have|with|is) (some|a bit of|a touch of|) red (in it|on it|in them|), {names} (has|"
-                "with) (a|1|2|3|"
-                f"some|a few) red (ray|rays|streak|streaks|edge|spot|tip)"
+                f"includes {fin}": "(front|back|tip|edge|top|middle|lower half|upper half|upper lobe|lower lobe|first rays) "
+                f"of (the|) {names} (has|have|with|is) (some|a bit of|a touch of|) red (in it|on it|in them|), {names} (has|"
+                "with) (a|1|2|3|some|a few) red (ray|rays|streak|streaks|edge|spot|tip)"
             },
         )
         for fin, names in (
@@ -404,14 +367,10 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         alone={
             "is behind_eyes": "(head (red|hi|patch|pattern)|red on the head) (stops|ends|is|) (well|just|a bit|) short of "
             "the eyes",
-            "is eye_line or nostrils": "(head (red|hi|patch|pattern)|red on the head|red|hi) (stops|ends) "
-            "(right|just|well|nicely|) "
-            "(above|short of) "
-            "the (nostrils|nose holes)",
-            "at least nostrils": "(head (red|hi|patch|pattern)|red on the head) (comes|goes|runs|is|reaches) (down|forward|) "
-            "(a bit|a "
-            "touch|rather|much|) too "
-            "far (down|) (for my (liking|taste)|), head (red|hi|pattern) too far down",
+            "is eye_line or nostrils": "(head (red|hi|patch|pattern)|red on the head|red|hi) (stops|ends) (right|just|well|"
+            "nicely|) (above|short of) the (nostrils|nose holes)",
+            "at least nostrils": "(head (red|hi|patch|pattern)|red on the head) (comes|goes|runs|is|reaches) (down|forward|"
+            ") (a bit|a touch|rather|much|) too far (down|) (for my (liking|taste)|), head (red|hi|pattern) too far down",
             "at most nostrils": "nose (is|) (clean|white|clear|free) and (clean|white|clear|free|tidy)",
         },
     ),
@@ -436,10 +395,8 @@ SAID_OF_REACH: tuple[Saying, ...] = (
             "is none": "(head (is|) bald|bald (head|headed)|bozu|bozu head|bald as an egg (this 1|))",
             "is u_shape": "kutsubera (head|hi|shape|pattern), shoehorn (shape|shaped|head|) (head|red|), (head (red|hi) (is|) "
             "|)(like|) a shoe horn",
-            "at least large": "(head (red|hi|patch|pattern)|red on the head) (comes|hangs) (down|) (very|too|far) (low|down) "
-            "(on both "
-            "sides|), too much (red|hi|colour) "
-            "on the head, head (is|) (too red|overloaded)",
+            "at least large": "(head (red|hi|patch|pattern)|red on the head) (comes|hangs) (down|) (very|too|far) (low|"
+            "down) (on both sides|), too much (red|hi|colour) on the head, head (is|) (too red|overloaded)",
         },
     ),
     Spoken(
@@ -466,23 +423,18 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     Spoken(
         "head_patch_place",
         alone={
-            "is off_left or off_right": "(head (red|patch|spot|hi)|(red|patch|spot) on the head) (is|sits|) (a bit|a "
-            "touch|slightly|just|a "
-            "little|) (lopsided|off the (axis|middle|centre line)|skewed)",
+            "is off_left or off_right": "(head (red|patch|spot|hi)|(red|patch|spot) on the head) (is|sits|) (a bit|a touch|"
+            "slightly|just|a little|) (lopsided|off the (axis|middle|centre line)|skewed)",
             **{
-                f"is off_{side}": "(ten|head spot|head patch|cap|tancho|maruten|head red|head hi) "
-                "(sits|is|slid|slipped|) (over|a "
-                "bit|a touch|slightly|) off (to "
-                f"(the|its|her)|) {side}, (ten|head spot|head patch|cap|tancho|maruten) (sits|is|) (a bit|a "
-                f"touch|slightly|) {side} of (centre|the middle)"
+                f"is off_{side}": "(ten|head spot|head patch|cap|tancho|maruten|head red|head hi) (sits|is|slid|slipped|) "
+                f"(over|a bit|a touch|slightly|) off (to (the|its|her)|) {side}, (ten|head spot|head patch|cap|tancho|"
+                f"maruten) (sits|is|) (a bit|a touch|slightly|) {side} of (centre|the middle)"
                 for side, _ in _SIDES
             },
-            "is centred": "(head spot|head patch|spot|cap|ten|tancho) (sits|is|) "
-            "(dead|bang|right|exactly|nicely|well|perfectly|) "
-            "(centred|central|in the centre|in the middle)",
+            "is centred": "(head spot|head patch|spot|cap|ten|tancho) (sits|is|) (dead|bang|right|exactly|nicely|well|"
+            "perfectly|) (centred|central|in the centre|in the middle)",
             "is off_rear": "(head spot|head patch|spot|cap|ten|tancho) (sits|is|) (set|) (a bit|a little|slightly|too|) "
-            "(far|) back, "
-            "sits (set|) (a bit|a little|slightly|too) (far|) back",
+            "(far|) back, sits (set|) (a bit|a little|slightly|too) (far|) back",
             "is off_front": "(head spot|head patch|spot|cap|ten|tancho) (sits|is|) (set|) (a bit|a little|slightly|too|) "
             "(far|) forward",
         },
@@ -494,8 +446,7 @@ SAID_OF_REACH: tuple[Saying, ...] = (
             "is centred": "(dead|bang|exactly|perfectly) (centre|centred|in the centre|in the middle) (which you hardly ever "
             "get|)",
             "is off_left or off_right": "(just|a bit|a touch|slightly|a little) (off centre|off the (axis|middle|line)|to "
-            "(1|one) side), not "
-            "(quite|) (centred|central)",
+            "(1|one) side), not (quite|) (centred|central)",
             **{
                 f"is off_{side}": f"(a bit|a touch|slightly|) off (to the|) {side}, (spot|patch|) sits off (to the|) {side}"
                 for side, _ in _SIDES
@@ -525,10 +476,9 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         Spoken(
             "hi_on_eyes",
             alone={
-                f"includes {side}_eye": "(red|) (touches|clips|catches|kisses|creeps over|creeps into|covers half) "
-                "(half|) (of|) the "
-                f"{side} eye (on top|from above|at the top|in "
-                f"front|at the back|a bit|), (1|a) red eyebrow (over|on) the {side} (eye|), red eyebrow {side}"
+                f"includes {side}_eye": "(red|) (touches|clips|catches|kisses|creeps over|creeps into|covers half) (half|) "
+                f"(of|) the {side} eye (on top|from above|at the top|in front|at the back|a bit|), (1|a) red eyebrow (over|"
+                f"on) the {side} (eye|), red eyebrow {side}"
             },
         )
         for side, _ in _SIDES
@@ -546,18 +496,16 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     Spoken(
         "head_hi_front",
         alone={
-            "at most nostrils": "(big|large|small|) (head patch|head red|head hi|red on the head) (stops|ends|is|"
-            ") (well|a good way|"
-            "far) short of the nose",
+            "at most nostrils": "(big|large|small|) (head patch|head red|head hi|red on the head) (stops|ends|is|) (well|a "
+            "good way|far) short of the nose",
             "at least nose": "nose (is|) red (right|) to the (end|tip)",
         },
     ),
     Spoken(
         "hi_on_eyes",
         alone={
-            "is (left_eye, right_eye)": "(this fish|it|she|he|) (has|wears|wearing|with|has got) (its|her|his|red|"
-            ") (glasses|spectacles) "
-            "(on|), eye hi (both|on both)",
+            "is (left_eye, right_eye)": "(this fish|it|she|he|) (has|wears|wearing|with|has got) (its|her|his|red|) "
+            "(glasses|spectacles) (on|), eye hi (both|on both)",
             **{f"includes {side}_eye": f"eye hi {side}, hi (on|) eye {side}" for side, _ in _SIDES},
         },
     ),
@@ -713,6 +661,103 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         "passes|fine|acceptable), (first|second|third|last) (step|patch) (is|) (a|) saddle, (nice|good|deep|) (nice|good|deep|) "
         "saddle (at|on|over) the dorsal",
         "nothing",
+    ),
+    Spoken(
+        "hi_below_line",
+        alone={
+            "is 0 %": "(red|colour|it) (stops|ends|finishes|quits) (just|right|dead|exactly|neatly|bang|) (on|at|above|"
+            f"short of) (the|) ({_LINE}|lateral) ({_BOTH}|both flanks|on both flanks|on either flank|left and right|), (red|"
+            "colour|it) (comes|goes|runs|reaches|hangs) (nicely|just|) down (the side|the sides|both sides|the flanks|) "
+            f"(about|just|nicely|) (to|as far as) (about|just about|roughly|) (the|) ({_LINE}|lateral) ({_BOTH}|and stops|"
+            "and no further|), (red|colour|it) (does|did) not (get|go|come|reach|run|spill) (down|) (to|onto|on|down|over|"
+            "round|) the (sides|flanks|side), nothing (over|down|on) the (sides|flanks), (red|hi|it) (is|) (confined|kept|"
+            "restricted|limited) to the back, (no|nothing) (red|hi|) (down|on) (either|the) (flank|flanks|side|sides)",
+            "at most 10 %": "(red|it|hi|pattern|hi patch|patches) (rides|sits|lies|carried|is|stays|sit|lie) (nice and|good "
+            "and|rather|very|) (high|high up) (on the (back|shoulders)|), (sits|lies|rests) on the back like a (lid|saddle|"
+            "blanket|cloak|rug|hat|cap|shawl|cape|roof), (high|) on the back like a (lid|saddle|blanket|cloak|rug|shawl|"
+            "cape), no depth down the (flank|flanks|side|sides), (red|hi) (does|) not (come|reach|go) (far|very far|much|"
+            "deep) down the (sides|flanks)",
+            "above 0 %": f"(red|it|hi) (goes|comes|runs|reaches|hangs|dips) (past|below|under|beyond) the {_LINE} ({_BOTH}|"
+            "(on|) (left|right)|) by (a|1|2|3|4|5) (scale|scales|row|rows|finger|fingers), (red|it|hi) (drips|drops|"
+            f"laps|pours|slides) (down|over) (both|the|either|each) (flank|flanks|side|sides) (past the {_LINE}|), (red|hi) "
+            f"(just|) (past|below|under|beyond) the (line|lateral) ({_BOTH}|), (red|it) (just|) (crosses|passes|clears|goes "
+            f"beyond) the ({_LINE}|lateral)",
+            "above 5 %": "(red|it|hi) (goes|comes|runs|reaches|spills|drips|hangs|drops) (down|) (the|) (left|right|left "
+            "side|right side|left flank|right flank|both sides|sides|side|both|1 side|) (nearly|almost|practically|just "
+            "about|close) to the (belly|tummy|stomach|vent), (nearly|almost|practically|just about) to the (belly|tummy|"
+            "stomach) (on (both|the left|the right|1 side|both sides)|both sides|), (red|hi|it) (hangs|sits|lies|reaches|"
+            "comes) (very|too|rather|) (low|deep) on (the left|the right|both sides|1 side|the sides|the flanks), (red|hi) "
+            "(a bit|too|rather|very|) (low|far down) (on|at) the (sides|flanks|left|right|shoulders)",
+        },
+    ),
+    Spoken(
+        "makibara",
+        alone={
+            "is yes": "(red|it|hi) (wraps|goes|runs|comes) (right|all the way|clean|clear|) (round|around) (the body|the "
+            "waist|the middle|at the middle|underneath|in the middle|it|her), (makikomi|maki) (good|nice|strong|yoi|deep|"
+            "ii), (good|nice|strong|deep) makikomi, (meets|joins|nearly meets|almost meets) (underneath|under the belly|on "
+            "the belly)",
+            "is no": "maki (nashi|none), no (wrap|maki|makikomi|makibara) (at all|to speak of|)",
+        },
+    ),
+    Spoken(
+        "wrap_sides",
+        alone={
+            "is even": "(red|hi|it) (on|) (both|the 2|either) (sides|flanks) (the same|same|at the same|to the same|at 1) "
+            "(height|level|depth) (down|), (same|equal) (height|depth|level) (on|) (both|either) (side|sides|flank|flanks), "
+            "equal on both sides",
+        },
+    ),
+    SpokenTogether(
+        "(red|hi|colour) (on|) both (sides|flanks) (is|) (even|equal|alike|equally|balanced|the same|same|about equal|about "
+        "the same), (red|hi|colour) (even|equal|equally|the same|balanced|shared) (on|over|between) (the 2|both|either) "
+        "(sides|flanks|side)",
+        "hi_left_share is 40 % to 60 %",
+    ),
+    Spoken(
+        "hi_cover",
+        alone={
+            "above 90 %": "aka muji, (a|nearly a|almost a|practically a) red fish (with (a|) white (trim|edging|trimmings)|"
+            "), (practically|nearly|almost|all|) tomato from (end to end|top to toe|tip to tip), benigoi, (a|nearly a|"
+            "almost a|would call it a) benigoi",
+            "below 20 %": "(just|only|) (a|) (whisper|hint|trace|dash|scrap|smidgen|lick|dab|sprinkle|suggestion|wisp|"
+            "ghost) of (red|hi|colour) on (the back|the body|it|her|him|this 1)",
+            "at most 30 %": "(not|never) (so|very|that|too) much of (it|the red), red (not|never) (so|very|that) much (of "
+            "it|), (wants|needs|could do with|could use) (more|a bit more|a lot more|some more) (on (it|her|him|the fish)|"
+            "red on (it|her|him)), (only|just|) (a|) (modest|small|stingy|mean|frugal) (amount|helping|share|dose) of red, "
+            "(modest|scanty|scarce|sparing) (red|hi), (red|hi) (is|) (modest|scanty|scarce|sparing|in short supply)",
+            "at least 50 %": "(lots|a lot|masses|loads|heaps|tons) of (red|hi) (above|on top|here), (heavy|loaded|laden) "
+            "with red, (generous|heavy|greedy) (amount|helping|share|dose|covering|with the) (of|) red",
+            **{
+                reading: f"(about|roughly|say|around|maybe|) {said} (red|coloured|covered)"
+                for reading, said in (("is 17 % to 23 %", "(a|1) fifth"), ("is 20 % to 30 %", "(a|1) quarter"))
+            },
+        },
+    ),
+    *(
+        Spoken(
+            "hi_cover",
+            alone={reading: f"(about|roughly|say|around|maybe|) {said} of (the|this|) (fish|body)"},
+            after=(*_OF_PATTERN, "hi_even", "hi_strength", "hi_tone", "hi_thick"),
+        )
+        for reading, said in (
+            ("is 17 % to 23 %", "(a|1) fifth"),
+            ("is 20 % to 30 %", "(a|1) quarter"),
+            ("is 30 % to 36 %", "(a|1) third"),
+            ("is 62 % to 71 %", "2 thirds"),
+            ("is 70 % to 80 %", "3 quarters"),
+        )
+    ),
+    Spoken(
+        "hi_front_share",
+        alone={
+            "above 70 %": "too hot (up|in) front, too much (colour|weight) (up front|in front|at the front|in the front "
+            "half), (red|hi|colour|weight) (is|) (bunched|crowded|stacked|mostly|mainly) (up|) (front|in front|at the front|"
+            "at the head end)",
+            "below 40 %": "all (its weight|its weight of colour|the weight|the weight of colour) (is|sits|lies|) (at|in|on|"
+            "over) the (back|back end|rear|rear end|tail end|back half|rear half), (light|bare|short of red|not much red|"
+            "little red) (in front|up front|at the front)",
+        },
     ),
 )
 """What is said of how far red reaches."""

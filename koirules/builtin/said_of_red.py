@@ -1,15 +1,15 @@
-"""How sorters speak of the colour of red (hi): its tone, strength, thickness and evenness.
+"""How sorters speak of the colour of red (hi): its tone and strength, and whether it holds.
 
 Common practice, no source; wordings from memory.
 """
 
 from __future__ import annotations
 
-from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether, each_of
-from koirules.vocabulary.praise import DISAPPOINTING, LACKING, NOT_BAD, short_of, wished
+from koirules.builtin.said_of_layers import COLOUR_ITSELF, FURTHER, OF_COLOUR, RED
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
+from koirules.vocabulary.praise import DISAPPOINTING, NOT_BAD, short_of, wished
 
-_RED = "hi, red, beni, orange, colour, beni plate, hi plate, red plate, plate, hiban, red colour, hi colour, 緋, 緋盤"
-
+_TOO = "(too|far too|much too|a bit too|a touch too|a little too|rather too|way too|a shade too|all too)"
 _LOSING = (
     "(red|hi|beni|colour|patch|it) (going|fading|breaking up|on its way out|on the way out|leaving|disappearing|letting go|"
     "coming apart|washing out|thinning out|dissolving|dropping|dropping off|falling apart|retreating|starting to go|drops "
@@ -21,11 +21,15 @@ _LOSING = (
 _ORANGE = "(orange|orangey|orangy|persimmon|kaki|tangerine|apricot|pumpkin)"
 _LIKE_ORANGE = (
     "(orange|orange peel|carrot|goldfish|marmalade|apricot jam|apricot|peach|salmon|smoked salmon|prawn|boiled prawn|cooked "
-    "prawn|shrimp|pumpkin|persimmon|tangerine|mandarin|satsuma|orange squash|egg yolk|yolk|curry|saffron|sunset|mango|rust)"
+    "prawn|shrimp|pumpkin|persimmon|tangerine|mandarin|satsuma|orange squash|egg "
+    "yolk|yolk|curry|saffron|sunset|mango|rust|clementine|carrot soup|pumpkin soup|"
+    "orange juice|papaya|nectarine|sweet potato|tiger lily|robin|kumquat|salmon steak|cheddar)"
 )
 _LIKE_BRIGHT_RED = (
     "(tomato soup|tomato ketchup|ketchup|tomato sauce|tomato paste|chilli|chilli powder|red pepper|pepper|paprika|poppy|"
-    "strawberry|post box|phone box|red lacquer|lacquer box|sealing wax|cherry tomato|brick dust|geranium|ladybird)"
+    "strawberry|post box|phone box|red lacquer|lacquer box|sealing wax|cherry tomato|brick dust|geranium|ladybird|"
+    "ripe tomato|tomato juice|tomato puree|letter box|pillar box|fire engine|telephone box|stop sign|holly berry|rowan "
+    "berry|rose hip|radish|chilli pepper|paprika powder|london bus)"
 )
 _LIKE_PURPLE = (
     "(wine|red wine|plum|damson|beetroot|liver|raw liver|blackcurrant|bruise|aubergine|old wine|port|port wine|black "
@@ -37,47 +41,20 @@ _LIKE_FIRE = (
 )
 _LIKE_WEAK = (
     "(weak soup|thin soup|pink lemonade|lemonade|rose wine|raspberry milk|strawberry milk|strawberry yoghurt|diluted juice|"
+    "flamingo|bubble gum|bubblegum|pink rose|blusher|boiled ham|ham|sugar mouse|prawn cocktail|pink chalk|pink paper|"
+    "washed out sock|dishwater|watered down (ink|paint|wine|soup|juice|tomato soup)|"
     "weak juice|squash|faded (shirt|jeans|curtain|jumper|brick|photo|photograph)|old (curtain|shirt|photograph|photo|"
     "jumper)|washed out (shirt|jumper))"
 )
-_LIKE_PAINT = "(thick paint|oil paint|gloss paint|paint|jam|gravy|treacle|icing|velvet|good coat|winter coat|wool coat)"
-_LIKE_VEIL = (
-    "(stocking|old stocking|net curtain|curtain|veil|tissue|tissue paper|tracing paper|thin soup|cheap paint|cheap paint "
-    "job|coat of paint|single coat of paint|worn shirt|old shirt|old t shirt|onion skin|wet tissue|rice paper|cigarette "
-    "paper)"
-)
-_WORN = (
-    "((old|worn|threadbare|worn out|shabby) (carpet|rug|blanket|sofa|teddy|mat|doormat)|patchwork|patchwork quilt|moth "
-    "eaten (jumper|coat|blanket|carpet|rug|sweater)|bad paint job|badly painted wall|camouflage|tie dye)"
-)
-_COLOUR = "(red|reds|hi|beni|colour|tone|shade|it|)"
-_COLOUR_ITSELF = "(red|hi|beni|colour)"
 _MIDDLING = (
     "(fair|average|ok|okay|medium|so so|passable|reasonable|nothing special|normal|ordinary|acceptable|middling|alright|all "
     "right|mediocre|unremarkable|moderate)"
-)
-_A_BIT = "(a bit|a touch|a little|a shade|much|slightly|somewhat|a lot|clearly|)"
-_OTHER_SHADE = (
-    "(lighter|darker|paler|weaker|stronger|deeper|redder|brighter|fainter|more orange|duller|more intense|less intense|less "
-    "strong|less red|more faded)"
-)
-_SHADES = "(lighter|darker|paler|weaker|stronger|deeper|redder|brighter|fainter|light|dark|pale|orange|red)"
-_AT = "(at|on|in|towards|behind|over|to|by|near|along|around)"
-_PLACE = (
-    "(the|) (front|back|rear|tail|tail end|head|shoulder|shoulders|last step|last patch|first step|first patch|second step|"
-    "second patch|third step|middle|sides|side|belly|dorsal|stem|neck|nape|last one|first one|body|rear half|front half|"
-    "saddle|head red|steps|rest|tail root|back end|left|right|left side|right side)"
-)
-_PATCH = (
-    "(last step|last patch|rear patch|tail patch|second patch|second step|third step|third patch|head patch|first patch|"
-    "first step|shoulder patch|head red|tail end|back patch|front patch|middle patch|middle step|saddle|last one|rear step|"
-    "head)"
 )
 
 SAID_OF_RED: tuple[Saying, ...] = (
     Spoken(
         "hi_tone",
-        f"{_RED.replace(' plate, hiban', ' hiban')}, tone, shade, hue, red tone, colour of the red, colour tone, shade of "
+        f"{RED.replace(' plate, hiban', ' hiban')}, tone, shade, hue, red tone, colour of the red, colour tone, shade of "
         "red, tone of red, 緋の色",
         levels={
             "yellow": "yellow, yellowish",
@@ -109,174 +86,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
         of_parts="all",
     ),
     Spoken(
-        "hi_even",
-        f"{_RED}, red tone, tone of the red, evenness, evenness of the red, hi tone, colour of the red, tone, shade",
-        levels={
-            "patchy": "patchy, uneven, blotchy, mottled, spotty, cloudy, irregular, varied, not even, mixed, not the same "
-            "everywhere, streaky, streaked, smudgy, two tone, two toned, two tones, in two tones, different from patch "
-            "to patch, different on every patch, different front and back, different front to back, different on the "
-            "head, comes and goes, not uniform, not the same, not consistent, inconsistent, not matching, does not "
-            "match, do not match, varies, vary, changes from patch to patch, marbled, moth eaten, flecked, speckled, "
-            "all shades, tiger striped, in clouds, darker in places, lighter in places, paler in places, weaker in "
-            "places, faded in places, stronger in places, deeper in places, rough, ムラ",
-            "at most fair": short_of("even|uniform|consistent", "more even|evener|more uniform|smoother"),
-            "fair": "fairly even, nearly even, almost even",
-            "even": "even, uniform, the same everywhere, same everywhere, even from head to tail, consistent, one tone, "
-            "even all over, smooth, same all over, even throughout, the same on every patch, the same on all patches, "
-            "the same from head to tail, same from head to tail, same from front to back, same front to back, the same "
-            "front to back, the same throughout, same throughout, all one tone, all one shade, all one colour, one "
-            "shade, in one tone, all the same, the same shade throughout, the same tone throughout, one tone "
-            "throughout, level, flat and even, homogeneous, matches, matching, matches from head to tail, same on every "
-            "patch, even as paint, laid on evenly, evenly laid on, evenly spread, the same all over, 均一",
-        },
-        alone={
-            "is even": "(red|hi|colour) the same (all the way through|all the way|throughout|all over|everywhere|front to "
-            "back|from nose to tail|from head to tail|head to tail|on every patch), same (red|colour|shade) (from nose "
-            "to tail|head to tail|nose to tail|all the way|all the way through|on every patch|on all patches), evenly "
-            "coloured, one tone of red, one tone from head to tail, even red, same red everywhere, same red front to "
-            "back, same red from head to tail, same red all over, same red throughout, same shade of red throughout, "
-            "same shade front to back, same shade all over, same shade from head to tail, all patches the same red, "
-            "patches all the same red, patches match, patches all match, one red throughout, no patchiness, nothing "
-            "patchy, not patchy anywhere, all one red, ムラなし",
-            "is patchy": each_of(
-                "{it} {darker} {at} the {here} than {on} the {there}",
-                it="|red|colour|hi|red is|colour is",
-                darker="darker|lighter|paler|stronger|weaker|deeper|thinner|thicker|redder",
-                at="at|on",
-                here="back|rear|tail|head|front|shoulder",
-                on="at|on",
-                there="back|rear|tail|head|front|shoulder|body",
-            )
-            + ", "
-            + each_of(
-                "{red} {lighter} {at} the {place}",
-                red="red|colour|hi|beni",
-                lighter="lighter|paler|darker|deeper|weaker|thinner|strongest|weakest|palest|deepest|lightest|darkest|"
-                "brightest",
-                at="at|on|towards",
-                place="tail|rear|head|shoulder|front|back|last patch|first patch|tail end|second patch|middle",
-            )
-            + ", "
-            + each_of(
-                "{part} {shade} {lighter}",
-                part="last patch|rear patch|tail patch|second patch|head patch|first patch|shoulder patch|head red|tail "
-                "end|head|head patch red|tail red|shoulder red|body red",
-                shade="a shade|a touch|a bit|much|slightly|somewhat|a little|",
-                lighter="a different red|a different colour|a different tone|another shade|another colour|lighter|paler|"
-                "darker|weaker|deeper|lighter than the rest|paler than the rest|darker than the rest|weaker than the "
-                "rest|a different red|a different shade|another red",
-            )
-            + ", "
-            + each_of(
-                "{two} {tones} {of}",
-                two="two|three|different|several|various|all sorts of|two different|three different",
-                tones="tones|shades|colours|different reds",
-                of="|of red|of hi|on the red|in that red|in the red|in it",
-            )
-            + ", "
-            + each_of(
-                "{front} {orange} {then} {back} {red}",
-                front="front|head|front patch|head patch|back|rear|tail",
-                orange="orange|pale|light",
-                then="|and|but",
-                back="back|rear|tail|body|front|head",
-                red="red|dark|deep|proper red",
-            )
-            + ", patchy, lighter on the head, lighter on the head than on the body, paler on the head, head paler than the "
-            "body, head paler, darker on the head, red darker on the head, red lighter on the head, red paler on the "
-            "head, red lighter at the rear, red paler at the rear, red lighter at the tail, red paler at the tail, head "
-            "lighter than the body, head darker than the body, colour differs from patch to patch, red differs, "
-            "different reds, different shades of red, red blotchy, blotchy, blotches in the red, two tones, two shades "
-            "of red, two tone red, patchy red, patchy colour, ムラあり",
-        },
-        of_parts="all",
-    ),
-    Spoken(
-        "hi_thick",
-        f"{_RED}, thickness, thickness of the red, red thickness, depth of the red, depth of red, density, 緋の厚み",
-        levels={
-            "thin": "thin, transparent, see through, shallow, watery, thin at the rear, thin at the tail, thin on the head, "
-            "thin on the shoulder, thin at the edges, too thin, thin as paper, paper thin, like tissue paper, like "
-            "tissue, like a wash, like a wash of paint, like watercolour, like thin paint, like a cheap shirt, like a "
-            "veil, like gauze, thin as tissue, kokesuki, kokesuke, koke suki, stretched, stretched thin, stretched out, "
-            "translucent, half transparent, without depth, without body, no depth, no body, lacks depth, lack depth, "
-            "lacks body, lack body, lacking depth, lacking body, no substance, no depth at all, thin all over, flimsy, "
-            "only on the surface, on the surface, skin deep, like weak tea, see the scales through, 薄い",
-            "fair": "reasonably thick, fairly thick, thick enough, of average thickness",
-            "at most fair": short_of("thick|dense|solid", "thicker|denser|more solid")
-            + ", not much depth, could do with more thickness, could do with more depth, could do with more body",
-            "thick": "thick, dense, solid, heavy, rich, strong thick, full, very thick, opaque, like paint, like thick "
-            "paint, thick as paint, laid on thick, painted on thick, like enamel, like velvet, velvety, like oil paint, "
-            "with depth, with body, good and thick, thick as you like, thick as jam, like jam, good depth, has depth, "
-            "poured on, like icing,  has body, has good depth, lots of depth, has substance, oily, oily depth, compact, "
-            "concentrated, saturated, packed, tightly packed, closed, fat, meaty, built up, layered, in layers, several "
-            "layers, 厚い",
-        },
-        alone={
-            "is thin": "(red|hi|colour) (thins|thins out|thinning) (at|on|towards|behind|) (the|) (tail|tail end|dorsal|"
-            "rear|back|shoulder|head|last patch|edges|), kokesuki, kokesuke, koke suki, koke suke, scales show through, "
-            "scales show through the red, you can see the scales, you can see the scales through it, scales visible, "
-            "scales visible in the red, scales show in the red, scales can be seen, thin at the rear, can see the "
-            "scales through the red, you can see the scales through the red, scales visible through the red, single "
-            "scales show, scales shine through, thin in places, "
-            + each_of(
-                "{little} {depth}",
-                little="no|little|not much|hardly any|no real|no great|not enough|lacks|lacking|without|short of|short on",
-                depth="thickness|depth to the red|depth in the red|thickness in the red|body to the red|depth of red|depth "
-                "of colour|thickness to the red|thickness of red",
-            )
-            + ", no thickness, red lacks depth, red lacks body, red lacks thickness, kokesuki all over, koke visible, red "
-            "without depth, thin red, コケ透き",
-            "is thick": "good thickness, good thickness of red, plenty of thickness, thick plate, no scales visible, no "
-            "kokesuki, scales hidden, "
-            + each_of(
-                "{good} {depth}",
-                good="good|great|nice|lovely|plenty of|lots of|real|excellent|fine|wonderful|superb|proper|a lot of|loads of",
-                depth="thickness|depth to the red|depth in the red|depth of red|depth of colour|thickness to the red|"
-                "thickness in the red|body to the red|body in the red|depth to that red|depth to the colour",
-            )
-            + ", "
-            + ", can not see a scale, you can not see a scale, you can not see a scale through it, can not see the scales, "
-            "you can not see the scales, you can not see a single scale, red hides the scales, red covers the scales, "
-            "red has depth, red has body, red has thickness, plenty of red in it, red full and thick",
-        },
-        of_parts="all",
-    ),
-    Spoken(
-        "hi_thick",
-        "scales, scale edges, every scale, each scale, single scales, each single scale, every single scale, individual "
-        "scales, scale outlines, all the scales, koke",
-        levels={
-            "thin": each_of(
-                "{show} {through}",
-                show="show|show up|come|coming|shine|shining|visible|can be seen|peep|poke|grin|glint|shimmer|seen|see|count",
-                through="through|through it|through the red|in the red|under the red|through the colour|through that red|"
-                "through this red|in it",
-            )
-            + ", see, can see, you can see, i can see, can count, you can count, i can count, stand out, can be seen, can "
-            "be counted, easy to see",
-            "thick": "not see, can not see, you can not see, i can not see, no, do not show, not visible, can not be seen, "
-            "do not show through, hidden, covered",
-        },
-        of_parts="all",
-        apart=True,
-    ),
-    Spoken(
-        "hi_thick",
-        "thickness, depth of the red, depth of red, depth of colour, depth in the red, depth to the red, thickness of the "
-        "red, body in the red, body to the red, density of the red",
-        levels={
-            "thick": "good, great, nice, lovely, excellent, superb, fantastic, amazing, wonderful, outstanding, plenty of, "
-            "real, lots of, proper, very good, fine, impressive, brilliant",
-            "fair": "fair, average, ok, okay, so so, reasonable, decent, not bad",
-            "at most fair": LACKING,
-            "thin": "poor, bad, no, little, hardly any, weak, missing, without, terrible, awful",
-        },
-        apart=True,
-    ),
-    Spoken(
         "hi_strength",
-        f"{_RED}, strength of the red, strength, red colour, red quality, hi quality, beni quality, colour quality, quality "
+        f"{RED}, strength of the red, strength, red colour, red quality, hi quality, beni quality, colour quality, quality "
         "of the red, quality of the hi, quality of the beni, quality of the colour, red itself, beni itself, colour "
         "strength, depth of colour, intensity, saturation",
         levels={
@@ -385,12 +196,6 @@ SAID_OF_RED: tuple[Saying, ...] = (
         of_parts="all",
     ),
     Spoken(
-        "hi_thick",
-        "thickness, thickness of the red, red thickness, density, 緋の厚み",
-        levels={"fair": "average, medium, ok, okay, ordinary, so so, middling, moderate", "thin": "weak, poor, bad"},
-        apart=True,
-    ),
-    Spoken(
         "hi_tone",
         levels={
             "orange": f"{_ORANGE} (base|based|type|tone|toned|in tone|side|iro|tint|tinge|cast), like (an|a|) "
@@ -437,110 +242,6 @@ SAID_OF_RED: tuple[Saying, ...] = (
         "hi_tone is orange and hi_strength at least strong",
     ),
     Spoken(
-        "hi_even",
-        levels={
-            "patchy": f"like (a|an|) {_WORN}, mura, mura ari, flecky, blotched, in blotches, striped, in stripes, stripy, "
-            "in patches, not level, all over the place, all over the place in tone, a patchwork, in two reds, varies "
-            "from step to step, differs from step to step, varies step to step, not the same from step to step",
-            "even": "like (it is|it was|) poured (on|), as if poured (on|), painted in 1 go, like (it is|it was|it had "
-            "been|) painted (in 1 go|on|), evenly laid, evenly painted, mura nashi, without mura, alike, all alike, "
-            "identical, all 1 piece, all 1 piece of colour, 1 piece of colour, of 1 piece, level all through, the same "
-            "on all (2|3|4|of them), 1 even coat, in 1 coat",
-            "at most fair": "could be more even, not (quite|entirely|perfectly|completely) even, nearly but not quite even",
-        },
-        alone={
-            "is even": "no mura (anywhere|in the red|in the beni|at all|), mura nashi, without (any|) mura, not any mura, "
-            "no unevenness, no blotches (in the red|anywhere|), no (weak|light|thin|pale|faint) (spots|spot|places|"
-            "patches) (in the red|in the beni|in the colour|anywhere|at all|), (red|hi|beni|colour) (holds|keeps) its "
-            "tone (from head to tail|all over|throughout|), evenly red, (all the|the|all|both|) (reds|patches|steps) "
-            "(match|all match|are alike|all alike|the same (shade|tone|red|colour)|all the same (shade|tone|red|"
-            "colour)), same (shade|tone|colour|red) (everywhere|front and back|all round|front to rear|on all of them|"
-            "on all steps|on all three|on all 4), 1 (tone|colour|shade) (all over|throughout|all through|front to back|"
-            "from head to tail|everywhere), even (all over|throughout|from head to tail), painted in 1 go, as if "
-            "poured, like poured (paint|on), same (depth|strength|tone|shade|thickness) of (red|colour|beni) (on all "
-            "(2|3|4|of them)|on all|everywhere|throughout|front and back|on every step), same red on (all|all 2|all 3|"
-            "both|both steps|all steps), uniform from (head|nose|front) to (tail|peduncle|stem|back|rear)",
-            "is patchy": f"{_COLOUR} (is|gets|goes|runs|) {_A_BIT} {_OTHER_SHADE} {_AT} {_PLACE} (than {_AT} {_PLACE}|than "
-            f"(the rest|elsewhere|in front|behind|the others)|), {_SHADES} {_AT} {_PLACE} {_SHADES} {_AT} {_PLACE}, "
-            "(good|deep|dark) (in front|at the front|on the head) (but|and|) (pale|light|poor) (behind|at the (back|"
-            f"rear|tail)), {_PATCH} (is|looks|) {_A_BIT} {_OTHER_SHADE} (than (the rest|the others|the other|the first|"
-            "the front|the last|the head)|), (colour|red|tone|shade) (changes|change|differs) (tone|shade|colour|) (on|"
-            "from|between|in|towards|along|) (the|) (last step|last patch|back|shoulder|head|tail|steps|patches|gills|"
-            "first step|one step to the next|middle|), (some|a bit of|a little|lots of|much|plenty of|) mura (in|on) "
-            "the (red|beni|hi|back|shoulder|last step|last patch), (red|beni|hi|colour) (has|with|shows) (some|a bit "
-            "of|a little|) mura, (some|a bit of|) mura (ari|there|showing), (clouds|stripes|streaks|shades|waves|"
-            "blotches|flecks) in the (red|hi|beni|colour), two reds on one fish, two (kinds|sorts) of red, (red|colour) "
-            f"like (a|an|) {_WORN}, {_COLOUR_ITSELF} (is|) (stronger|weaker|darker|lighter|paler|deeper|thicker|"
-            f"thinner) {_AT} {_PLACE} than (anywhere else|the rest of it|on the rest), (patchy|blotchy|uneven) (on top|"
-            f"on the back|in places|behind|in front), mottled like a strawberry, {_COLOUR_ITSELF} (comes|comes out|"
-            f"turns|falls off|drops) {_A_BIT} {_OTHER_SHADE} {_AT} {_PLACE}, (darker|lighter|paler|stronger|weaker|"
-            "deeper) on the (head|shoulder|shoulders|back|body|first step|first patch|last step|last patch) than the "
-            "(head|shoulder|shoulders|back|body|first step|first patch|last step|last patch|rest), (head|shoulder|last|"
-            f"first|second|rear) (patch|step) {_A_BIT} {_OTHER_SHADE} than the (back|body|head|shoulder|tail|last|"
-            "first|next|others)",
-            "at most fair": "(light|pale|weak|faded|washed out|pink|faint|paler|lighter|weaker) (spot|patch|place|bit|area|"
-            "zone|cloud|scale) (in|on|within) (the|) (red|beni|hi|colour|plate|last step|last patch|second step|second "
-            "patch|first step|first patch|shoulder patch|head patch|saddle), not (quite|perfectly) even in (tone|"
-            "colour), (some|a few|odd|a couple of|several|) (light|pale|lighter|paler|weak|faded) scales in the (red|"
-            "beni|hi|last step|last patch|second step|first step|saddle|middle)",
-        },
-        bare={
-            "is patchy": "mottled, streaky, two tone, two toned, mura, some mura",
-        },
-        of_parts="all",
-    ),
-    Spoken(
-        "hi_thick",
-        levels={
-            "thin": "usui, threadbare, worn, worn thin, sheer, washed thin, thinnish, diluted, watered down, like (a|an|"
-            f"one|) {_LIKE_VEIL}, with the white showing through, only skin deep, lacks substance, lacking substance, "
-            "without substance, short on substance",
-            "thick": f"atsui, laid on with a trowel, fat, like (a|an|) {_LIKE_PAINT}, plastered on",
-            "at most fair": short_of("opaque|full", "more opaque|fuller"),
-        },
-        alone={
-            "is thick": "(thick with it|so thick|thick enough|) (you|i|) (can not|could not) (see|find|make out) (a|the|"
-            "any|1|a single|1 single|single) scale (through|under|in|beneath|) (it|that|the red|the beni|the colour|), "
-            "not a (single|) scale (shows|showing|visible|to be seen) (through|through it|in the red|), no scale "
-            "(shows|showing) (through|through it|), atsui (beni|hi|red), atsuhi, (red|beni|hi|) (laid|put|painted) on "
-            "(thick|with a trowel), layers of red, thick like (a|) "
-            + _LIKE_PAINT
-            + f", thick as (a|) {_LIKE_PAINT}, (red|hi|beni) (with|has) (a lot of|good|real|) (meat|flesh|weight) (in it|to "
-            "it|), (laid|put|spread) on like (butter|jam|plaster|cement|icing), (red|beni|hi|) spread on thick"
-            + ", (beni|red|hi|colour) (sits|lies|is) thick, (really|well|properly|tightly) packed (red|beni), (depth|"
-            "thickness) is there, no koke (showing|visible|anywhere|at all|), koke hidden",
-            "is thin": "usui (beni|hi|red), usubeni, usu beni, usu hi, (only|just|like|needs|wants|could do with|missing|) "
-            "(1|a second|another|a third) coat (of paint|of red|of colour|), (white|skin|ground) (shows|showing|coming|"
-            "comes|shining|shines|shimmers|grins|peeps) through (the red|the beni|the hi|it|there|), thin (as|like) (a|"
-            f") {_LIKE_VEIL}, (each|every|each single|every single) scale (visible|showing|shows|stands out|to be "
-            "seen), (you|i|) (can|could) (see|count|make out) (all the|every|each|every single|the single|single|the) "
-            "scale (through|in) (it|the red|that red|), (red|hi|beni) (gets|gone|going|goes) thin (behind|in front|on "
-            "top|at the tail|towards the tail|at the back|on the back|), (red|hi|beni) thin (behind|in front|on top), "
-            "scales showing (in|under) the (red|beni|hi), (you|i|) (can|could) (count|see|make out) (the|all the|every|"
-            "each|single) scales (through|in|on) the (shoulder|last|second|first|third|head|red|saddle|rear) (patch|"
-            "step|plate|red|), thin on the (last|first|second|third) (step|patch), (last|first|second|third|rear) "
-            "(step|patch) (is|) (a bit|rather|very|too|) thin in (the red|colour|the beni), poor depth of (red|colour|"
-            "beni), (red|beni) (a bit|rather|) see through, (skinny|stretched|flimsy|mean|thin) (red|beni|hi), (scales|"
-            "scale edges|koke) (peep|peeps|show|shows|grin|come) through (on|in|along) the (edges|sides|edge|last step|"
-            "last patch|back|shoulder|tail) (of each step|of each patch|), (you|i|) (can|could) see every scale edge, "
-            "every scale edge (shows|showing|visible), scales (showing|coming|visible) through (on|in) the (last|first|"
-            "second|third|rear|shoulder) (step|patch)",
-            "at most fair": "(thin|bare|worn) (spot|place|patch|bit|area) (in|on) the (red|beni|hi|plate|saddle|last step|"
-            "last patch), " + short_of("thick|dense", "thicker|denser"),
-        },
-        bare={
-            "is thin": "usui, usu, see through, transparent, translucent, threadbare, scales showing, scales show, scales "
-            "showing through, scales show through",
-            "is thick": "atsui, opaque, velvety, thick as paint, thick like paint",
-        },
-        of_parts="all",
-    ),
-    Spoken(
-        "hi_thick",
-        after=("hi_tone", "hi_strength", "hi_thick", "hi_even"),
-        alone={"is thick": "like (thick|oil|) paint, like (jam|gravy|treacle|icing)"},
-    ),
-    Spoken(
         "hi_strength",
         levels={
             "pale": f"weak, poorish, anaemic, watery, watered down, like (a|an|) {_LIKE_WEAK}, bleached, sun bleached, "
@@ -562,10 +263,10 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "strong": f"like (a|an|) {_LIKE_FIRE}, blazing, glowing like a lamp, screaming, shouting",
         },
         alone={
-            "is fair": f"{_COLOUR_ITSELF} {_MIDDLING}, {_MIDDLING} {_COLOUR_ITSELF}",
+            "is fair": f"{COLOUR_ITSELF} {_MIDDLING}, {_MIDDLING} {COLOUR_ITSELF}",
             "at least strong": "(what a|some|look at (that|the|this)|just look at (that|the)|would you look at (that|the)) "
-            f"(red|colour|beni|hi), that is some (red|colour), {_COLOUR_ITSELF} (hits|smacks) you (in|between) the "
-            f"eyes, {_COLOUR_ITSELF} hits you in the eye, (koi|tsuyoi|yoi) (beni|hi), (red|colour|beni) (comes|shines) "
+            f"(red|colour|beni|hi), that is some (red|colour), {COLOUR_ITSELF} (hits|smacks) you (in|between) the "
+            f"eyes, {COLOUR_ITSELF} hits you in the eye, (koi|tsuyoi|yoi) (beni|hi), (red|colour|beni) (comes|shines) "
             "through (strongly|strong|well), (red|colour) (you notice|you see) (from across|across) the (tub|yard|"
             "pond), good honest red, honest red, (strong|powerful|hot) stuff (this|that) (red|beni), as red as (they "
             "come|it gets|red can be|you will see), (1 of|among) the (better|best|stronger|deeper|nicer) reds",
@@ -629,13 +330,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "at most strong": wished("red|hi|beni|colour", "stronger|deeper|redder|richer|more intense|brighter"),
         },
     ),
-    Spoken("hi_thick", alone={"at most fair": wished("red|hi|beni|colour|plate", "thicker|denser")}),
-    Spoken(
-        "hi_even", alone={"at most fair": wished("red|hi|beni|colour|tone", "more even|evener|more uniform|smoother")}
-    ),
     Spoken(
         "hi_tone",
-        after=("hi_tone", "hi_strength", "hi_thick", "hi_even", "hi_cover", "finish", "fading"),
+        after=OF_COLOUR,
         bare={
             "is orange": "like (persimmon|marmalade|salmon|a tangerine|a pumpkin|orange peel|apricot jam|smoked salmon|a "
             "boiled prawn|cooked prawns)",
@@ -645,26 +342,132 @@ SAID_OF_RED: tuple[Saying, ...] = (
         },
     ),
     Spoken(
-        "hi_even",
-        after=("hi_tone", "hi_strength", "hi_thick", "hi_even", "hi_cover", "finish", "fading"),
-        bare={
-            "is patchy": f"like (a|an|) {_WORN}, like a patchwork",
-        },
-    ),
-    Spoken(
-        "hi_thick",
-        after=("hi_tone", "hi_strength", "hi_thick", "hi_even", "hi_cover", "finish", "fading"),
-        bare={
-            "is thin": "like a (stocking|net curtain|veil), like tissue paper",
-            "is thick": "like velvet",
-        },
-    ),
-    Spoken(
         "hi_strength",
-        after=("hi_tone", "hi_strength", "hi_thick", "hi_even", "hi_cover", "finish", "fading"),
+        after=OF_COLOUR,
         bare={
             "at least strong": "like (fire|flames|a traffic light|neon|a stop light)",
             "is pale": "like (weak soup|pink lemonade|rose wine|strawberry milk|a faded shirt|faded jeans)",
+        },
+    ),
+    Spoken(
+        "hi_tone",
+        levels={
+            "orange_red": f"{_TOO} (brown|brownish|rusty|brick), "
+            "(brown|brownish|browny|rusty|brick|rust|ginger|coppery|terracotta|clay) "
+            "(shade|tone|hue|look|cast|tint|colour|sort), like (a|an|) (old roof|tiled roof|roof), bricky, brick "
+            "coloured, brick like, brown, browny, ginger, gingery, foxy, coppery, copper, "
+            "rust brown, like (a|an|) (brick|old brick|brick wall|flower pot|wet clay|clay|terracotta|rust|rusty nail|rusty "
+            "gate|conker|fox|cocoa|copper|penny|old penny|chestnut|tea|leather|old leather), terracotta, with brown in it, "
+            "brown looking, fox red, wet clay, wet clay colour, clay coloured",
+            "is red or purple_red": "like (a|) (cherry|cherries|ruby|rubies|garnet|cranberry|raspberry|raspberries)",
+            "orange": f"{_TOO} (orange|orangey|carroty|salmon), {_ORANGE} (shade|tone|hue|look|cast|tint), with too much "
+            "orange in it, ginger orange, pale orange, washed out orange, tinned salmon, more orange, rather orange, "
+            "apricotty, peachy orange",
+            "purple_red": f"{_TOO} (purple|blue|cold|dark and purple), with purple in it, with blue in it, with a blue "
+            "undertone, bordeaux, mulberry, raisin",
+            "red": "neither orange nor purple, neither too orange nor too dark",
+        },
+        alone={
+            "is orange_red": "(hi|colour|tone|it) (is|looks|) (really|rather|) brick, brown in the red, brown "
+            "(tinge|tint|cast|touch|look) (to|in) the red, (brick|browny|coppery|"
+            "rusty|foxy|gingery) (red|hi|beni)",
+            "is purple_red": "(blue|purple|violet) in the red, (red|hi) has (blue|purple) in it, cherry (colour|tone|shade)",
+            "is orange": f"more (of|) (a|an|) (salmon|peach|{_ORANGE}) than (a|an|) (red|hi), (more|rather) (salmon|peach) "
+            "than red, orange (as|like) (it should be|they should be|you want it|wanted|it should), orange in the red, "
+            "orange (not|more than|rather than|instead of) red, (red|hi) has (too much|a lot "
+            "of|plenty of) orange in it, (red|hi|colour) (is|) (really|rather|just|) (an|) orange",
+        },
+        bare={
+            "is orange_red": "like an old roof, like old bricks, like rust, like a rusty nail, "
+            "like a flower pot, like wet clay, "
+            "rusty, rust, terracotta, foxy, brownish, a bit brown, brown",
+            "is red or purple_red": "cherry red, like a cherry",
+        },
+        of_parts="all",
+    ),
+    Spoken(
+        "hi_strength",
+        levels={
+            "pale": f"{_TOO} (pink|pinkish|pale|light|weak|faint|washed out|dull|flat|watery|milky), more (of|) (a|) pink "
+            "than (a|) red, wishy washy, wishywashy, half hearted, thin and pale, peely wally, washy, weedy, pallid, pasty, "
+            "sad, wan, sickly pink, (baby|candy|shrimp|piggy|salmon|bubblegum|flamingo|raspberry|sugar|shell|flesh) pink, "
+            "flesh coloured, (like|as if|as though) (it|) (was|were|has been|had been|is|) washed (too (often|hot|much|many "
+            "times)|out), left (out|) in the (sun|rain), no (go|guts|zip|oomph|kick|pep|sparkle|depth of tone) (in it|), "
+            "without (oomph|guts|kick|sparkle), (not|never) much of a red, hardly red, barely red, scarcely red, hardly a "
+            "red",
+            "at least strong": "of (real|great|good|top|high|excellent) quality, of quality, the right (colour|red), a "
+            "proper red, with some go in it, (with|of) real (strength|depth|fire|oomph), serious, ripe, full blooded, red "
+            "blooded, something special, special, rich without being dark, deep without being dark, the best thing here, "
+            "what you pay for, to be proud of, to envy",
+            "strong": "zingy, zinging, sings, singing, shines out, stands out, leaps out, leaps out at you, smacks you in the "
+            "eye, crackling, cracking, sizzling, electric, flaming, flame like",
+            "deep": "deep right through, deep all through, deep and warm, velvety deep",
+        },
+        alone={
+            "is pale": "pink (on it|) instead of red, (red|hi) (is|) (hardly|barely|scarcely) red (at all|), hardly (a|) red, "
+            "barely red, no (guts|oomph|kick|zip) in the red, (red|hi) (like|as if) (it|) (has "
+            "been|was|) washed (too often|too hot|out), (baby|candy|shrimp|piggy|flamingo|bubblegum) pink (not red|)",
+            "at least strong": "(good|nice|lovely|real|proper|fine|great|really) "
+            "(deep|strong|dark|rich|bright|intense|fiery|hot) (colour|red|hi), "
+            "(now|) that is beni, (red|colour|hi|beni) (can not|could not|hard to|not to) be (faulted|"
+            "bettered|beaten), rich (but not|not|without being) (dark|too dark), (deep|strong) patches, good deep patches, "
+            "patches (are|) (deep|strong|rich) in (colour|red), red of (real|great|top|high|the best) (class|quality), "
+            "(little|bit of red|red) there is (is|) (good|super|lovely|strong|deep|rich)",
+        },
+        bare={
+            "is pale": "wishy washy, washy, baby pink, candy pink, shrimp pink, hardly red",
+        },
+        of_parts="all",
+    ),
+    Spoken(
+        "hi_strength",
+        after=OF_COLOUR,
+        alone={
+            "is pale": "(like|as if|as though) (it|) (was|were|has been|had been|is|) washed (too (often|hot|much|many times)|"
+            "out), (like|as if|as though) (somebody|someone) (had|has|) (watered it down|left it in the (sun|rain)|washed it "
+            "(out|too hot|too often))",
+        },
+    ),
+    Spoken(
+        "fading",
+        alone={
+            "at most slight": f"(fades|breaking up|breaks up|crumbling|crumbles|giving way) "
+            f"(already|) {FURTHER}, (hi|beni) (kuzure|kuzurete), hi kuzure, {COLOUR_ITSELF} (crumbling|crumbles|fraying|"
+            f"giving way), {COLOUR_ITSELF} (has|) (started|starting|begun|beginning) "
+            f"to (go|fade|break up|drop|crumble|slip)",
+            "is none": f"{COLOUR_ITSELF} (has|) (kept|keeps) (pace|up) with (the growth|growth|the body|the size), "
+            f"{COLOUR_ITSELF} (solid|tight|firm) and (holding|stable)",
+        },
+        of_parts="all",
+    ),
+    Spoken(
+        "lustre",
+        alone={
+            "at least good": "(glossy|shiny|wet looking|gleaming|glistening|polished|lacquered|varnished|shining) (red|hi), "
+            "(red|hi) (is|) (glossy|shiny|gleaming|glistening|wet looking|gleams|glistens|polished|lacquered|varnished|has "
+            "a (gloss|shine|sheen|gleam|polish)|with a (gloss|shine|sheen|gleam|polish)) (to it|on it|), (gloss|shine|sheen|"
+            "gleam|polish) (on|to|in) the (red|hi)",
+            "at most fair": "(matt|matte|dry|dry looking|lustreless) (red|hi), (red|hi) (is|) (matt|matte|dry|dry looking|"
+            "without (gloss|shine|lustre|sheen)|lacks (gloss|shine|lustre|sheen)), (red|hi) (has|with) (a|) (dry|matt|matte|"
+            "dusty) look, no (gloss|shine|sheen|gleam|polish) (on|to|in) the (red|hi)",
+        },
+    ),
+    Spoken(
+        "finish",
+        beside="hi, beni",
+        levels={
+            "is early or middle": "soft, still soft, softish, soft yet, on the soft side, not risen, not risen yet, late, late "
+            "coming, slow, slow coming, too young, too young to call, too young to judge, green, unripe, not ripe, not ripe "
+            "yet, not settled, not set, not hard, not hard yet, not firm, not firm yet, yawarakai, still to come, not come "
+            "yet, not in yet, not up, not up yet, half ready, not ready",
+            "at least near": "hard, katai, set hard, hard set, hard already, firm, set, settled, ripe already, ripened, "
+            "baked, cooked, done early",
+        },
+        alone={
+            "is early or middle": "(red|colour|beni|hi) (is|) (late|slow) (on (it|her|him|these|this 1|them)|), (soft|unripe) "
+            "(beni|hi), yawarakai beni, (red|hi|colour) (has|) not (come up|come in|risen|ripened|settled|set|hardened) "
+            "(yet|fully|), (red|hi) (is|) still (forming|opening|ripening|moving)",
+            "at least near": "(hard|katai|hard set|baked) (beni|hi)",
         },
     ),
 )

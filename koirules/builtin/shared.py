@@ -27,6 +27,7 @@ from koirules.builtin.said_of_black import SAID_OF_BANDS, SAID_OF_BLACK, SAID_OF
 from koirules.builtin.said_of_body import SAID_OF_BODY
 from koirules.builtin.said_of_details import SAID_OF_AMOUNTS, SAID_OF_HEAD
 from koirules.builtin.said_of_edges import SAID_OF_EDGES
+from koirules.builtin.said_of_layers import SAID_OF_LAYERS
 from koirules.builtin.said_of_marks import SAID_OF_MARKS
 from koirules.builtin.said_of_pattern import SAID_OF_PATTERN
 from koirules.builtin.said_of_reach import SAID_OF_REACH
@@ -108,7 +109,7 @@ PARTS_OF_VARIETIES = (
         (*RED_COLOUR, *RED_READINGS),
         "Tone, thickness and edges of red.",
         COLOURS_OF_RED,
-        (*SAID_OF_EDGES, *SAID_OF_RED),
+        (*SAID_OF_EDGES, *SAID_OF_LAYERS, *SAID_OF_RED),
     ),
     _part(
         "white",

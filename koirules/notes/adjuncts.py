@@ -66,8 +66,10 @@ _SHAPED = (
     r"(?:(?:sort of |a bit |just |almost )?(?:shaped|formed|cut) like|in (?:the )?(?:shape|form) of|(?:with )?the shape of)"
     r" (?:(?:an?|the|my|some) )?(?:(?!and|but|with)[a-z]+ ){0,2}[a-z]+\Z"
 )
+_SIZE_OF = r"(?:(?:about|roughly|some|nearly|almost|not) )?(?:the )?size of (?:an?|my|your|the) [a-z]+(?: [a-z]+)?\Z"
 _ADJUNCT = re.compile(
-    rf"(?:{_JUDGED}|{_SHAPED}|{_FOR}|{_SINCE}|{_CAUSE}|{_LIGHT}|{_WEATHER}|{_SEEN}|{_LOT}|{_WANTED}|{_THIS}|{_LIKE})(?!\S)"
+    rf"(?:{_JUDGED}|{_SHAPED}|{_SIZE_OF}|{_FOR}|{_SINCE}|{_CAUSE}|{_LIGHT}|{_WEATHER}|{_SEEN}|{_LOT}|{_WANTED}|{_THIS}|"
+    rf"{_LIKE})(?!\S)"
 )
 _OF_THE_LOT = re.compile(
     r"(?:all|most|nearly all|almost all|every 1|each) of (?:them|these|the lot|this lot|the batch|the tub)"
@@ -80,7 +82,8 @@ _EXCEPT = re.compile(
 )
 _BEGINS = words_of_line(
     "for at in considering given since from after off because due thanks under by that which and you 1 i we on across over "
-    "throughout with all as the just how like this of going judging to if shaped formed cut sort a almost even"
+    "throughout with all as the just how like this of going judging to if shaped formed cut sort a almost "
+    "even size about roughly some nearly not"
 )
 
 

@@ -25,7 +25,8 @@ OPENERS = frozenset(
             still, here, there, yes, yeah, sure, sadly, luckily, thankfully, happily, sorry( but|), of course, (just |)look at
             (the|that|those|her|his|its|this), would you look at (the|that|those), (just |)look how, (you |)see how, (you
             |)notice how, notice (the|that), (you |)(see|notice) that, you can see( that| how|), you (will |)see, (i |we ) (do
-            |)(like|love|notice|count|find|get|have|spot)( that|), i would call (it|that|this), what (a|an), such (a|an), ever
+            |)(like|love|notice|count|find|get|have|spot)( that|), i would call (it|that|this), what (a|an),
+            (ever |)such (a|an), ever
             so, nice to see, good to see, lovely to see, what i (like|see|notice) is, (a |such a |what a |)(shame|pity)(
             about| with| for| because| that| but|), the (main|first|only|good|bad) thing is( that|), (main|first|only) thing
             is( that|), the (trouble|problem|fault|snag|point) is( that|), (trouble|problem|fault|snag) is( that|), the
@@ -72,7 +73,7 @@ _GOING_ON = frozenset(spread("(and |)then, (and |)also, plus, (and |)again"))
 TAGS = frozenset(
     spread(
         """
-            for sure, i must say, i have to say, i will say, if i am honest, to be honest, honestly, i admit, admittedly, such
+            for sure, something (terrible|awful|dreadful|rotten|shocking), i must say, i have to say, i will say, if i am honest, to be honest, honestly, i admit, admittedly, such
             as it is, such as they are, as well, too, then, there, here, again, this time, this year, (this|that) (one|fish),
             this fellow, mind, mind you, though, indeed, you know, you see, i tell you, i would say, i say, he says, she says,
             he said, she said, boss says, the boss says, boss said, the boss said, they say, i feel, i find, i see, you will

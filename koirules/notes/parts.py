@@ -20,7 +20,7 @@ _WHICH = frozenset(
     tokens_of(
         "the a an each every all both it its his her that this those these one either other two only very far "
         "first second third fourth fifth last next front rear back middle hind main big small long upper lower top bottom "
-        "left right head tail shoulder body neck end"
+        "left right head tail shoulder body neck end outer inner trailing hind"
     )
 )
 PARTS = frozenset(
@@ -28,9 +28,9 @@ PARTS = frozenset(
         "patch field step dan plate red hi beni side edge half end bit part quarter one place places "
         "shoulder head nape neck back body tail flank belly rear front middle dorsal stem peduncle joint saddle island white "
         "gap fish first second third fourth last left right everything it these them line her him this that "
-        "pattern colour skin three four"
+        "pattern colour skin three four bend curve toe prong notch bay corner outside spine ridge"
     )
-) | {"1", "hi"}
+) | {"1", "one", "hi"}
 """Words for parts of a fish."""
 PATCHES = PARTS - frozenset(
     tokens_of("head nape neck body tail belly stem peduncle joint fish white gap line her him this that")
@@ -80,6 +80,9 @@ _THROUGHOUT = sorted(
             "right to the end, to the end, to the very end, right to the tail, all the way to the tail, all the way to the end, "
             "right down to the tail, right down to the fins, down to the fins, from head to peduncle, from nose to peduncle, "
             "from head to stem, from nose to stem, all the way down to the tail, from gill to tail, from the gills back, "
+            "through and through, inside and out, up top, on top, "
+            "up front, further back, further along, further down, lower down, low down, "
+            "going back, as you go back, as it goes back, down the back, "
             "here and there, in places, from head to tail, from nose to tail, from front to back, from end to end"
         ),
     ),

@@ -26,6 +26,7 @@ from koirules.notes.talk import (
     is_of_people,
     is_small_talk,
     is_talk,
+    plainly_told,
     softened,
     without,
 )
@@ -141,6 +142,7 @@ class RemarkReader:
         if tokens[0] in {"is", "are"} and tokens[at : at + 1] in _ASKED:
             # "is that a speck" and "isn't that a speck" are said by somebody who is not sure.
             return evolve(self.read(" ".join(("maybe", tokens[0], *tokens[at:])), before), text=shown)
+        tokens = plainly_told(tokens)
         if shown.endswith(("?", "？")):
             return evolve(self.read(f"maybe {shown.rstrip('?？ ')}", before), text=shown)
         if tokens in self.corrections:

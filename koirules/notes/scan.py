@@ -181,6 +181,9 @@ class Scan:
             if self.tokens[at] in _EVEN and self.found and not negated and (past := past_adjunct(self.tokens, at)) > at:
                 at = past  # `a sheen even in the shade` says nothing of how even it is
                 continue
+            if self.found and not negated and (past := self._past_likeness(at)) > at:
+                at = past
+                continue
             end = None if not negated and self._denies(at) else self._at(at, negated)
             if end is not None:
                 self.last = (at, end)
@@ -251,6 +254,16 @@ class Scan:
         end = past_part(self.tokens, at, INSIDE, parts)
         longer = (hit.end > end for start in range(at, end) for hit in self.lexicon.hits(self.tokens, start))
         return at if "only" in self.tokens[at : end + 1] or any(longer) else end
+
+    def _past_likeness(self, at: int) -> int:
+        """The end of the words, where all that is left says what it is like: `runs into the white | like a wet painting`."""
+        likened = self.tokens[at] == "like" or "size" in self.tokens[at : at + 3]
+        if not likened or past_adjunct(self.tokens, at) < len(self.tokens):
+            return at
+        hits = self.lexicon.hits(self.tokens, at)
+        means = hits[0].means if hits and hits[0].end == len(self.tokens) else None
+        of_another = means is not None and means.after and {each.trait for each in self.found}.isdisjoint(means.after)
+        return at if means is not None and not of_another else len(self.tokens)
 
     def _past_the_fish(self, at: int) -> int:
         """The place behind `on it`, `to her` or `on this young lady`, behind what is said of the fish; the same place else."""

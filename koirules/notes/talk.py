@@ -11,6 +11,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from koirules.notes.tree import SKIPPED, bare
+from koirules.notes.wishes import COMPARATIVES
 from koirules.vocabulary.phrases import spread
 from koirules.vocabulary.wordings import tokens_of
 
@@ -213,7 +214,7 @@ ASIDES = tuple(
             look at that, would you believe( it|), to be (fair|honest),
             i must say, i have to say, (though |)i will give (it|her|him) that, for once, for a change, i have to admit,
             (when |)(seen|viewed|looking|looked at|look|) from (on top|above|the top),
-            (like|as) (it|they|she|he) should( be|)( at this (age|size)|), for (its|her|his|this) (age|size),
+            (like|as) (it|they|she|he) should( be|)( at (this|that|its|her|his) (age|size|stage)|), for (its|her|his|this) (age|size),
             (compared to|considering|given) (its|her|his|the|this) (age|size|length|line),
             at this (age|size), at (its|her|his) (age|size), for a (baby|tosai|young fish|young one),
             in (this|that) light, (as|like) in the (book|books), i would call the, ha, haha, thanks god,
@@ -276,6 +277,87 @@ def softened(tokens: tuple[str, ...]) -> tuple[tuple[str, ...], bool]:
     if _ISH.keys().isdisjoint(rest):
         return rest, soft
     return tuple(_ISH.get(token, token) for token in rest), True
+
+
+_KINDS = frozenset({"sort", "kind", "type"})
+_OF_A_KIND = frozenset(
+    tokens_of(
+        "colour red hi beni tone shade white orange edge kiwa sashi body shape head pattern skin finish shine lustre line "
+        "fin build"
+    )
+)
+_POINTING = frozenset(
+    {"a", "an", "the", "this", "that", "some", "is", "are", "it", "what", "which", "same", "my", "no", "any"}
+)
+_ASKED_IN_PRAISE = frozenset({"is", "are", "do", "does", "doe", "has", "have"})
+_SUBJECTS = frozenset({"the", "her", "his", "its", "she", "he", "they"})
+_NO_PRAISE = frozenset(
+    {
+        "best",
+        "worst",
+        "most",
+        "sort",
+        "kind",
+        "type",
+        "1",
+        "one",
+        "way",
+        "same",
+        "only",
+        "what",
+        "case",
+        "enough",
+        "too",
+        "quite",
+        "yet",
+        "very",
+        "exactly",
+    }
+)
+
+_MORE = frozenset(COMPARATIVES.values()) - {"whiter"}
+_ROUNDABOUT = tuple(
+    (words, ("not",))
+    for words in spread("(not|hardly|scarcely) what (i|you|one) (would|could|should) (really |)(call|describe as|term)")
+)
+
+
+def plainly_told(tokens: tuple[str, ...]) -> tuple[str, ...]:
+    """Tokens without what makes a plain statement sound like a doubt or a denial.
+
+    `a persimmon sort of colour` is a persimmon colour; `isn't the kiwa sharp` says that it is, `isn't sharp` that it is not.
+    """
+    if tokens[1:2] == ("not",) and tokens[0] in _ASKED_IN_PRAISE and tokens[2:3] and tokens[2] in _SUBJECTS:
+        rest = tokens[2:]
+        superlative = any(token in _NO_PRAISE or (len(token) > 5 and token.endswith("est")) for token in rest)
+        if len(rest) > 1 and not superlative:
+            tokens = (*rest[:1], tokens[0], *rest[1:]) if rest[0] in {"she", "he", "they"} else rest
+    for at in range(len(tokens) - 2):
+        if (
+            tokens[at] in {"could", "might"}
+            and tokens[at + 1] == "be"
+            and not _MORE.isdisjoint(tokens[at + 2 : at + 5])
+        ):
+            tokens = (*tokens[:at], "should", *tokens[at + 1 :])  # `could be sharper` is no doubt
+    for said, instead in _ROUNDABOUT:
+        at = next((at for at in range(len(tokens)) if tokens[at : at + len(said)] == said), -1)
+        if at >= 0:
+            tokens = (*tokens[:at], *instead, *tokens[at + len(said) :])
+    at = next((at for at in range(1, len(tokens) - 3) if tokens[at] == "as" == tokens[at + 2]), -1)
+    if at >= 0 and tokens[at + 3] in {"a", "an"}:
+        tokens = (*tokens[:at], *tokens[at + 1 :])
+    if _KINDS.isdisjoint(tokens):
+        return tokens
+    kept: list[str] = []
+    at = 0
+    while at < len(tokens):
+        told = tokens[at] in _KINDS and tokens[at + 1 : at + 2] == ("of",) and tokens[at + 2 : at + 3]
+        if told and tokens[at + 2] in _OF_A_KIND and kept and kept[-1] not in _POINTING:
+            at += 2
+            continue
+        kept.append(tokens[at])
+        at += 1
+    return tuple(kept)
 
 
 @lru_cache(maxsize=8)

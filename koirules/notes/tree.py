@@ -43,6 +43,15 @@ ALIKE = dict.fromkeys(("in", "at", "over", "across", "upon", "onto"), "on")
 ALIKE |= {"her": "its", "his": "its", "their": "its"}
 ALIKE |= {"otsutsu": "ozutsu", "odutsu": "ozutsu", "kuchi": "mouth", "uroko": "scale", "hige": "barbel", "era": "gill"}
 ALIKE |= {"hara": "belly", "atama": "head", "sebire": "dorsal", "mesu": "female", "osu": "male"}
+ALIKE |= {
+    "aka": "hi",
+    "hoho": "cheek",
+    "hoppe": "cheek",
+    "munabire": "pectoral",
+    "te": "pectoral",
+    "paddle": "pectoral",
+    "obire": "tail",
+}
 ALIKE |= {"zumi": "sumi", "ondome": "odome", "red": "hi", "beni": "hi", "reds": "hi"}
 """Words that people use for one another: of place, of whose it is, of the trade, and for the red."""
 
