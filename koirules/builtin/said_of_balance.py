@@ -52,7 +52,7 @@ SAID_OF_BALANCE: tuple[Saying, ...] = (
     Spoken(
         "hi_left_share",
         alone={
-            "is 40 % to 60 %": "equal on both sides (near as i can tell|as far as i can tell|), (red|pattern) (is|) (equal|"
+            "is 40 % to 60 %": "(red|pattern) (is|) (equal|"
             "even|alike|the same) (left and right|on both sides|either side), both (sides|flanks|wings) (are|) (match|level), "
             "(symmetrical|symmetric) (pattern|to boredom|left and right), (left and right|both sides) mirror (each other|1 "
             "another)",
@@ -61,7 +61,7 @@ SAID_OF_BALANCE: tuple[Saying, ...] = (
     Spoken(
         "hi_front_share",
         alone={
-            "above 60 %": "(too|a bit|rather|very|) (hot|full) (up front|in front|at the front|on the shoulder), too much "
+            "above 60 %": "(a bit|rather|very|) (hot|full) (up front|in front|at the front|on the shoulder), too much "
             "(going on|happening) (up front|in front|at the front) (for me|), tail light, (pattern|it) (is|) (a bit|) tail "
             "light, (nose|head) heavy (and tail light|), fish in a waistcoat, (wears|wearing) a waistcoat, all of it up front "
             "on the (left|right), (runs|thins|fades) (rather|) out (of (ideas|steam|puff|red)|) (behind|at the (rear|back|"
@@ -103,21 +103,19 @@ SAID_OF_BALANCE: tuple[Saying, ...] = (
     Spoken(
         "hi_cover",
         alone={
-            "above 75 %": "(it is|) (nearly|practically|almost|as good as) (a|) (red fish|all red|benigoi) (with white trim|"
-            "), (practically|nearly|almost) tomato (all over|from end to end), (you|i|) (lose|can not see|can not see any) "
+            "above 75 %": "(it is|) (nearly|practically|almost|as good as) (a|) (all red|benigoi) (with white trim|"
+            "), (you|i|) (lose|can not see|can not see any) "
             "(the|) white (altogether|) (from above|from on top), white only (on|at) (the|) (nose|belly|tail|tail stem|tummy) "
             "(and (the|) (nose|belly|tail|tail stem|tummy)|) (and (the|) (nose|belly|tail|tail stem|tummy)|), (only|the only) "
             "white (is|) (along|on|at) the (tummy|belly|nose|tail), red swallows (it|the white|everything)",
-            "at most 40 %": "red (is|) not (so|very|that) much (of it|), wants more on it, (could do with|needs) more on it, "
-            "(thin|sparse|light) on pattern, not a lot (of pattern|of red) on it, nothing much on it",
-            "above 97 %": "aka muji",
+            "at most 40 %": "(thin|sparse|light) on pattern, not a lot (of pattern|of red) on it, nothing much on it",
             "is 70 % to 80 %": "3 quarters (of the way|of it|) (it is|is|) red",
         },
     ),
     Spoken(
         "pattern_type",
         alone={
-            "is komoyo": "all over dapple, (lots of|many|all) (little|small|tiny) (islands|crumbs|scraps|blots) (of red|), "
+            "is komoyo": "(lots of|many|all) (little|small|tiny) (islands|crumbs|scraps|blots) (of red|), "
             "(red|pattern) (is|) in (little|small|tiny) (bits|crumbs|scraps)",
             "is omoyo or mixed": "omoyo (in|at) (the|) front, omoyo (behind|at the rear|on the back half)",
             "is komoyo or mixed": "komoyo (in|at) (the|) front, komoyo (behind|at the rear|on the (back|rear) half)",
@@ -136,7 +134,7 @@ SAID_OF_BALANCE: tuple[Saying, ...] = (
         "red|in it|pokes in|cuts in|runs in|comes in|taken out|) (from|on) the (left|right) (side|), (bite|notch|bay) (out of|"
         "taken out of|in) the (red|patch|saddle|step), bite taken out, (split|divided|sewn|parted|cut) (down|along) the "
         "(middle|spine|back) (with|by|in|) (white|a white line|), (white line|white stripe|white strip) (down|along) the "
-        "(middle|spine|dorsal|back) (all the way|), dorsal stripe of white, looks (chewed|bitten)",
+        "(middle|spine|dorsal|back) (all the way|), dorsal stripe of white, looks bitten",
         "nothing",
     ),
 )

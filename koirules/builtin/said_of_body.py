@@ -95,8 +95,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     Spoken(
         "size_by_eye",
         alone={
-            "is runt or small": "runty, runtish, a bit runty, rather runty, the runt of (the|this) (litter|lot|tub|batch|"
-            "family), stunted "
+            "is runt or small": "runty, runtish, a bit runty, rather runty, stunted "
             "looking, dwarfish, a poor grower, small fry, a titch, titch, half the size of (the|its) (others|rest|"
             "sisters)",
             "is small": "one of the (small|smaller|little) ones, among the (small|smaller) ones, "
@@ -109,7 +108,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "size ok for (the|its) age,  about the right size, right size for (the|its) age",
             "is big": "one of the (big|bigger|large|larger|biggest|largest) ones, among the (big|bigger|biggest|largest) "
             "ones, in the big half, "
-            "a proper lump, (some|quite a) size on (it|her|him), (plenty|lots|a lot) of fish, a lot of fish (there|here|"
+            "a proper lump, (some|quite a) size on (it|her|him), a lot of fish (there|here|"
             "for the age), "
             "what a size, size to burn, no shortage of size, not short of size, (outgrown|outgrowing) (the others|them all|"
             "its sisters|the rest), "
@@ -138,7 +137,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "at most fair": "not the (prettiest|nicest|finest|best) (fish|one|) (in here|of the lot|of them|here|today|), "
             "no oil painting, no beauty, not much to look at, "
             "not much of a fish, not a lot to like, little to like, hard to love, hard to like, plain jane",
-            "at least good": "(all|everything) (is|) (there|in place|where it should be|as it should be), ticks (all the|"
+            "at least good": "(all|everything) (is|) (there|in place), ticks (all the|"
             "every|most) (boxes|box), "
             "(the|) real (thing|deal), class act, a class act, (as|) good as they come, hard to fault, hard to find fault "
             "with (it|her|him|), "
@@ -365,7 +364,7 @@ SAID_OF_BODY: tuple[Saying, ...] = (
             "one) (|this|this one), undersized, (a|) small one, (bit|rather|very|too) small for (its|the|her|"
             "his) (age|batch|lot), behind "
             "in (growth|size), (lags|lagging|left|slow) behind the (others|rest), slow grower, poor grower, "
-            "smaller than it should be, behind (the|) (others|rest) (in (growth|size)|), has not grown, slow to "
+            "smaller than it should be, behind (the|) (others|rest) in (growth|size), has not grown, slow to "
             "grow, has "
             "not grown much, "
             "not grown much, short for (its|the|her|his) (age|batch|lot), small fry",

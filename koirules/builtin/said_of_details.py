@@ -615,6 +615,10 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "cheeks), cheek aka nashi, (neither|no) cheek (is|) (marked|touched|has any red|has red)",
             "is (left_cheek, right_cheek)": "cheek aka (both|both sides|left and right), (red|blush) on (both|2|the 2) "
             "cheeks, both cheeks (are|) (marked|blushed|rouged|red|coloured|painted), rouge on both cheeks",
+            **{
+                f"is perhaps {other}_cheek": f"{side} cheek (is|) (white|clean|clear|bare|unmarked|plain|pure white)"
+                for side, other in (("left", "right"), ("right", "left"))
+            },
             "count is 1": "(rouge|blush) on 1 cheek, 1 (red|rosy|rouged|painted) cheek",
             "count at least 1": "rouge on the (cheek|cheeks), rosy cheeks, rouged cheeks, cheek aka",
             **{
@@ -659,7 +663,7 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
                 f"includes {fin}": f"{_SOME_RED} {_CREEPING} (up|out|) (into|up|in|on) the {names}, {names} (has|with|shows) "
                 "(red|pink|pinkish|reddish) (streak|streaks|ray|rays|spot|edge|tip|patch|blotch) (at|on|in|along|near) the "
                 f"(front|rear|tip|base|edge|top|bottom|middle|leading edge|upper half|lower half|corner|end), {names} (has|"
-                "with|shows) (pinkish|pink|reddish|red) (streaks|rays|stripes|flecks|marks|blotches|tinge), (a bit|a touch|"
+                "with|shows) (pinkish|pink|reddish|red) (rays|stripes|flecks|marks|blotches|tinge), (a bit|a touch|"
                 f"some|a trace|a dab|a lick|a splash|a streak) (of red|) (even|) (on|in|up) the {names}, red (even|) (on|in) "
                 f"the {names}"
                 for fin, names in (
@@ -708,7 +712,8 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             **{
                 f"includes {side}_pectoral": f"mune aka (on the|) {side} (side|), {side} (pectoral|pec|pectoral fin|front fin|"
                 "chest fin) (is|) red (at|on) the (bottom|foot|body end), red (at|on) the (bottom|base|foot|root) of the "
-                f"{side} (pectoral|pec|pectoral fin|front fin|chest fin), {side} (pectoral|pec|front fin|chest fin) (is|) red "
+                f"{side} (pectoral|pec|pectoral fin|front fin|chest fin|fin), {side} (pectoral|pec|front fin|chest fin) (is|) "
+                "red "
                 "(where it joins|where it joins on|where it meets the body|at the joint|at the body)"
                 for side in ("left", "right")
             },

@@ -533,8 +533,10 @@ SAID_OF_EDGES: tuple[Saying, ...] = (
     ),
     SpokenTogether(
         f"{_FUZZY} (in front|at the front) (and|but) {_CRISP} (behind|at the (back|rear)), {_CRISP} (behind|at the (back|rear)) "
-        f"(and|but|) {_FUZZY} (in front|at the front), {_EDGES} (is|) {_FUZZY} (in front|at the front|front) (and|but|) {_CRISP} "
-        f"(behind|at the (back|rear)|rear|back), {_EDGES} (is|) {_CRISP} (behind|at the (back|rear)|rear|back) (and|but|) "
+        f"(and|but|) {_FUZZY} (in front|at the front), (red edge|kiwa|edges|edge|outline|borders) (is|) {_FUZZY} (in front|at "
+        f"the front|front) (and|but|) {_CRISP} "
+        f"(behind|at the (back|rear)|rear|back), (red edge|kiwa|edges|edge|outline|borders) (is|) {_CRISP} (behind|at the "
+        "(back|rear)|rear|back) (and|but|) "
         f"{_FUZZY} (in front|at the front|front)",
         "kiwa is sharp and sashi_depth above 0",
     ),

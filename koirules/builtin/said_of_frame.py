@@ -536,7 +536,7 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
         levels={"slim": "hungry, half starved, undernourished, underfed, wasted away, in need of food"},
         alone={
             "is heavy": "(ox|bull|tank|bus|lump|barrel|tub|beast|brute) of a (fish|koi|tosai|girl|lady|boy|body), (right|"
-            "proper|real|little|right little|proper little|bit of a|a bit of a|absolute) (porker|porky|barrel|tub|lump|"
+            "proper|real|little|right little|proper little|bit of a|a bit of a|absolute) (porker|porky|barrel|tub|"
             "chunk|tank|fatty|fatso), (well fed|overfed) (fish|one|looking|already), (too much|rich) (food|feeding) "
             "(showing|on it|), (feeding|food) shows, (chunky|hefty|sturdy|solid) (all over|all round|build|built|girl|boy|"
             "lady|lad)",

@@ -10,6 +10,11 @@ from koirules.vocabulary.praise import LACKING, short_of, wished
 
 RED = "hi, red, beni, orange, colour, beni plate, hi plate, red plate, plate, hiban, red colour, hi colour, 緋, 緋盤"
 _COLOUR = "(red|reds|hi|beni|colour|tone|shade|it|)"
+WISHING = (
+    "(i would (have|) (like|liked|love|loved|want|wanted|prefer|preferred)|would like|would love|could do with|could "
+    "use|needs|wants|i want|"
+    "i miss|missing|lacking|short of|could have)"
+)
 COLOUR_ITSELF = "(red|hi|beni|colour)"
 OF_COLOUR = ("hi_tone", "hi_strength", "hi_thick", "hi_even", "hi_cover", "finish", "fading")
 _LIKE_PAINT = "(thick paint|oil paint|gloss paint|paint|jam|gravy|treacle|icing|velvet|good coat|winter coat|wool coat)"
@@ -377,18 +382,21 @@ SAID_OF_LAYERS: tuple[Saying, ...] = (
         "hi_even",
         levels={
             "patchy": f"{_OF_SEVERAL} (colours|tones|shades|reds), in {_OF_SEVERAL} (colours|tones|shades), mixed in tone, "
-            "changeable, anything but even, not one colour, dappled, all over dapple, in dapples, patched, "
+            "changeable, anything but even, not one colour, dappled, in dapples, patched, "
             "spotted light and dark, light and dark",
             "even": f"(even|level|uniform|consistent|steady|the same|same) {_ALL_THE_WAY}, unbroken in tone, of one shade, "
             "solid in tone, even in (tone|colour|depth|strength), consistent in (tone|colour|depth|strength)",
         },
         alone={
-            "is patchy": f"(({COLOUR_ITSELF}|) {_A_BIT} {_OTHER_SHADE}|mura|{COLOUR_ITSELF} (goes (pink|orange)|turns "
+            "is patchy": f"(({COLOUR_ITSELF}|) {_A_BIT} "
+            f"{_OTHER_SHADE}|mura|cherry|brick|crimson|scarlet|tomato|brown|{COLOUR_ITSELF} (goes (pink|orange)|turns "
             "(pink|orange)|gets "
             f"{_OTHER_SHADE})|({COLOUR_ITSELF}|it) (fades (away|) to (nothing|almost nothing)|runs out|peters "
             "out|dwindles|gives out|"
             "wears out|dies away|goes|tails away|gives up) (away|to nothing|to almost nothing|)) "
-            f"{FURTHER}, ({COLOUR_ITSELF}|tone|it) (starts|begins|sets out|comes in) ({_DEEPLY} (at the front|on the head|in "
+            f"{FURTHER} (than (anywhere else|everywhere else|elsewhere|the rest|the rest of it|the others)|), "
+            "(pale|faded|washed out|pink|pinkish|orange) (to|towards) the (tail|tail end|rear|back|end|back end), "
+            f"({COLOUR_ITSELF}|tone|it) (starts|begins|sets out|comes in) ({_DEEPLY} (at the front|on the head|in "
             "front|) (and|"
             f"then|but|) {_ENDS} {_WEAKLY}|{_WEAKLY} (at the front|on the head|in front|) (and|then|but|) {_ENDS} {_DEEPLY}), "
             f"{COLOUR_ITSELF} (weakens|lightens|darkens), (washed "
@@ -419,6 +427,16 @@ SAID_OF_LAYERS: tuple[Saying, ...] = (
     ),
     SpokenTogether(
         "(evenly|uniformly) (weak|pale|washed out|faded|light|pink)", "hi_even is even and hi_strength is pale"
+    ),
+    Spoken("hi_thick", after=OF_COLOUR, bare={"is thin": "thin stuff, thin stuff though", "is thick": "thick stuff"}),
+    Spoken("hi_even", after=OF_COLOUR, bare={"at most fair": "uneven, bit uneven, a bit uneven, slightly uneven"}),
+    Spoken(
+        "hi_thick",
+        alone={
+            "at most fair": f"{WISHING} (a bit|a little|a touch|some|a lot|) more (depth|body|thickness|substance) (in|to|of) "
+            "(the|that|her|"
+            "his|this|) (red|colour|hi)",
+        },
     ),
     SpokenTogether("(evenly|uniformly) thin", "hi_even is even and hi_thick is thin"),
     SpokenTogether("(evenly|uniformly) (thick|dense)", "hi_even is even and hi_thick is thick"),
@@ -471,7 +489,8 @@ SAID_OF_LAYERS: tuple[Saying, ...] = (
             "the red|), (nothing|no white|no skin) (shows|showing|shining|grinning|peeping|comes|coming|visible) through "
             "(it|the red|anywhere|), (red|hi) (with|has) (body|substance|backbone|base|a base) (to it|in it|), (good|great|"
             "excellent|full|solid) (cover|coverage|covering power) (of red|), (red|hi) (covers|hides) (the scales|"
-            "everything|all the scales|every scale), (red|hi) (thick|dense|solid) (right|all the way|even) (to|up to|out to) the "
+            "everything|all the scales|every scale), (red|hi) (thick|dense|solid) (right|all the way|even|) (to|up to|out to) "
+            "the "
             "(edge|edges)",
         },
         of_parts="all",

@@ -12,7 +12,8 @@ _WHICH = "(first|second|third|fourth|last|middle|front|rear|back|shoulder|tail|b
 _PATCH = f"({_WHICH} (step|patch|plate|red|piece|block)|(hi|red) plate|plate of hi|step (1|2|3|4)|saddle|patch|plate|pattern)"
 _HEAD_RED = "(head red|head patch|head hi|red on the head|red of the head|head spot|cap|maruten|hood|hachi)"
 _HOLE = (
-    "(window|hole|mado|porthole|peephole|keyhole|white hole|white window|white spot|white dot|white scale|white speck|white "
+    "(window|hole|mado|pinprick|white pinprick|white nick|white pinhead|porthole|peephole|keyhole|white hole|white "
+    "window|white spot|white dot|white scale|white speck|white "
     "fleck|white patch|pinhole|white pinhole|bald spot|gap|white gap|white eye|island of white|white island|bit of white|"
     "spot of white|speck of white|patch of white|scale of white)"
 )

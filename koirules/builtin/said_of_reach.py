@@ -633,8 +633,7 @@ SAID_OF_REACH: tuple[Saying, ...] = (
         Spoken(
             "wrap_sides",
             alone={
-                f"is lower_{side}": "(hi|red|pattern|step|patch|it|) (hangs|comes|reaches|goes|drops) (very|quite|rather|) "
-                f"low on the {side}, (hi|red|pattern|step|patch|it|the step over the dorsal) (hangs|comes|reaches|drops|goes) "
+                f"is lower_{side}": "(hi|red|pattern|step|patch|it|the step over the dorsal) (hangs|comes|reaches|drops|goes) "
                 f"(lower|further|further down|deeper|down further|down more) on the {side} (side|) (than the other|)"
             },
         )
@@ -669,8 +668,7 @@ SAID_OF_REACH: tuple[Saying, ...] = (
             f"short of) (the|) ({_LINE}|lateral) ({_BOTH}|both flanks|on both flanks|on either flank|left and right|), (red|"
             "colour|it) (comes|goes|runs|reaches|hangs) (nicely|just|) down (the side|the sides|both sides|the flanks|) "
             f"(about|just|nicely|) (to|as far as) (about|just about|roughly|) (the|) ({_LINE}|lateral) ({_BOTH}|and stops|"
-            "and no further|), (red|colour|it) (does|did) not (get|go|come|reach|run|spill) (down|) (to|onto|on|down|over|"
-            "round|) the (sides|flanks|side), nothing (over|down|on) the (sides|flanks), (red|hi|it) (is|) (confined|kept|"
+            "and no further|), nothing (over|down|on) the (sides|flanks), (red|hi|it) (is|) (confined|kept|"
             "restricted|limited) to the back, (no|nothing) (red|hi|) (down|on) (either|the) (flank|flanks|side|sides)",
             "at most 10 %": "(red|it|hi|pattern|hi patch|patches) (rides|sits|lies|carried|is|stays|sit|lie) (nice and|good "
             "and|rather|very|) (high|high up) (on the (back|shoulders)|), (sits|lies|rests) on the back like a (lid|saddle|"
@@ -703,7 +701,18 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     Spoken(
         "wrap_sides",
         alone={
-            "is even": "(red|hi|it) (on|) (both|the 2|either) (sides|flanks) (the same|same|at the same|to the same|at 1) "
+            **{
+                f"is lower_{side}": f"(red|hi) on the {side} (side|flank|) (is|comes|goes|hangs|reaches|lies) "
+                "(lower|deeper|further down|low) than (on|) "
+                f"the {other} (side|flank|1|), (red|hi) (is|comes|goes|hangs|reaches|lies) (down|) (lower|deeper|further "
+                f"down) on the {side} (side|flank|) "
+                f"than (on|) the {other} (side|flank|1|)"
+                for side, other in _SIDES
+            },
+            "is even": "(red|hi|it) (comes|goes|hangs|reaches|runs) down (on|) both (sides|flanks) (about|roughly|pretty "
+            "much|exactly|just|) (the same|"
+            "alike|equally|evenly|the same amount|as far), (red|hi|it) (on|) (both|the 2|either) (sides|flanks) (the "
+            "same|same|at the same|to the same|at 1) "
             "(height|level|depth) (down|), (same|equal) (height|depth|level) (on|) (both|either) (side|sides|flank|flanks), "
             "equal on both sides",
         },
@@ -734,6 +743,10 @@ SAID_OF_REACH: tuple[Saying, ...] = (
             },
         },
     ),
+    Spoken(
+        "hi_cover", alone={"at least 50 %": "(the|) (whole|entire) (fish|thing|body|back) (is|) more red than white"}
+    ),
+    Spoken("hi_below_line", after=("hi_below_line",), bare={"is 0 %": "no lower, no further down, not lower"}),
     *(
         Spoken(
             "hi_cover",
@@ -751,7 +764,10 @@ SAID_OF_REACH: tuple[Saying, ...] = (
     Spoken(
         "hi_front_share",
         alone={
-            "above 70 %": "too hot (up|in) front, too much (colour|weight) (up front|in front|at the front|in the front "
+            "above 70 %": "(hardly any|very little|next to no|not much|barely any|scarcely any) (red|hi|colour) (to speak "
+            "of|) (past|behind|after|beyond) "
+            "the (dorsal|dorsal fin|back fin|top fin|middle|shoulder), too hot (up|in) front, too much (colour|weight) (up "
+            "front|in front|at the front|in the front "
             "half), (red|hi|colour|weight) (is|) (bunched|crowded|stacked|mostly|mainly) (up|) (front|in front|at the front|"
             "at the head end)",
             "below 40 %": "all (its weight|its weight of colour|the weight|the weight of colour) (is|sits|lies|) (at|in|on|"

@@ -5,7 +5,7 @@ Common practice, no source; wordings from memory.
 
 from __future__ import annotations
 
-from koirules.builtin.said_of_layers import COLOUR_ITSELF, FURTHER, OF_COLOUR, RED
+from koirules.builtin.said_of_layers import COLOUR_ITSELF, FURTHER, OF_COLOUR, RED, WISHING
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 from koirules.vocabulary.praise import DISAPPOINTING, NOT_BAD, short_of, wished
 
@@ -359,11 +359,14 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "rust brown, like (a|an|) (brick|old brick|brick wall|flower pot|wet clay|clay|terracotta|rust|rusty nail|rusty "
             "gate|conker|fox|cocoa|copper|penny|old penny|chestnut|tea|leather|old leather), terracotta, with brown in it, "
             "brown looking, fox red, wet clay, wet clay colour, clay coloured",
+            "is orange_red or red": "tomatoey, tomato coloured, ketchup coloured, rich tomatoey, poppy coloured, chilli coloured",
             "is red or purple_red": "like (a|) (cherry|cherries|ruby|rubies|garnet|cranberry|raspberry|raspberries)",
-            "orange": f"{_TOO} (orange|orangey|carroty|salmon), {_ORANGE} (shade|tone|hue|look|cast|tint), with too much "
+            "orange": f"{_TOO} (orange|orangey|carroty|salmon), {_LIKE_ORANGE} (coloured|colour), {_ORANGE} "
+            "(shade|tone|hue|look|cast|tint), with too much "
             "orange in it, ginger orange, pale orange, washed out orange, tinned salmon, more orange, rather orange, "
             "apricotty, peachy orange",
-            "purple_red": f"{_TOO} (purple|blue|cold|dark and purple), with purple in it, with blue in it, with a blue "
+            "purple_red": f"{_TOO} (purple|blue|cold|dark and purple), {_LIKE_PURPLE} (coloured|colour), with purple in it, "
+            "with blue in it, with a blue "
             "undertone, bordeaux, mulberry, raisin",
             "red": "neither orange nor purple, neither too orange nor too dark",
         },
@@ -372,7 +375,8 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "(tinge|tint|cast|touch|look) (to|in) the red, (brick|browny|coppery|"
             "rusty|foxy|gingery) (red|hi|beni)",
             "is purple_red": "(blue|purple|violet) in the red, (red|hi) has (blue|purple) in it, cherry (colour|tone|shade)",
-            "is orange": f"more (of|) (a|an|) (salmon|peach|{_ORANGE}) than (a|an|) (red|hi), (more|rather) (salmon|peach) "
+            "is orange": f"more (like|of|) (a|an|) {_LIKE_ORANGE}, more (of|) (a|an|) (salmon|peach|{_ORANGE}) than (a|an|) "
+            "(red|hi), (more|rather) (salmon|peach) "
             "than red, orange (as|like) (it should be|they should be|you want it|wanted|it should), orange in the red, "
             "orange (not|more than|rather than|instead of) red, (red|hi) has (too much|a lot "
             "of|plenty of) orange in it, (red|hi|colour) (is|) (really|rather|just|) (an|) orange",
@@ -404,6 +408,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "deep": "deep right through, deep all through, deep and warm, velvety deep",
         },
         alone={
+            "at most fair": f"{WISHING} (a bit|a little|a touch|some|a lot|) more "
+            "(strength|punch|fire|life|intensity|red|colour) (in|to) (the|that|"
+            "her|his|this|) (red|colour|hi)",
             "is pale": "pink (on it|) instead of red, (red|hi) (is|) (hardly|barely|scarcely) red (at all|), hardly (a|) red, "
             "barely red, no (guts|oomph|kick|zip) in the red, (red|hi) (like|as if) (it|) (has "
             "been|was|) washed (too often|too hot|out), (baby|candy|shrimp|piggy|flamingo|bubblegum) pink (not red|)",

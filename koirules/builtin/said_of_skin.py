@@ -306,7 +306,7 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "special)",
             "at most mild": "not interesting, uninteresting, not an interesting pattern, everyday pattern, hardly a "
             "pattern, not much of a pattern, no design, (everyday|ordinary|common|standard|average|run of the mill|bog "
-            "standard|middle of the road|usual|plain sort of) (pattern|design), 10 a penny, 2 a penny, (i have|have|we "
+            "standard|middle of the road|usual|plain sort of) (pattern|design), (i have|have|we "
             "have|) (seen|had) (a 100|100|a 1000|1000|hundreds|plenty|lots|dozens) (of (those|them|these)|like (it|"
             "that)), common as (muck|mud|they come), pattern i have seen (before|a 100 times)",
             "is unique": "really special, very special, something special, unique, one of a kind, never seen 1 like it, "

@@ -82,6 +82,8 @@ _PAIRED = frozenset(
 )
 
 
+_PAID = frozenset(tokens_of("charge pay ask spend fetch cost quid"))
+
 _GOES_ON_COMPARING = re.compile(
     r"""
         (?:\w+\s){1,4}(?:is\s|are\s)?(?:a\sbit\s|much\s|even\s|a\slittle\s|a\stouch\s)?(?:better|worse|wider|longer|
@@ -208,6 +210,8 @@ def is_comparison(tokens: tuple[str, ...], *, after: bool) -> bool:
     text = " ".join(tokens)
     if number_at(tokens, 0) is None and _NEARER.match(text) is None and (found := _COMPARES.search(text)) is not None:
         before = frozenset(text[: found.start()].split())
+        if before & _PAID:
+            return False  # `I could not charge more than twenty`
         # Of a pair: `left eye smaller than the other`.
         return not (re.search(r"\b(?:other|1)", found.group()) and before & _PAIRED)
     if (

@@ -26,8 +26,8 @@ OPENERS = frozenset(
             (the|that|those|her|his|its|this), would you look at (the|that|those), (just |)look how, (you |)see how, (you
             |)notice how, notice (the|that), (you |)(see|notice) that, you can see( that| how|), you (will |)see, (i |we ) (do
             |)(like|love|notice|count|find|get|have|spot)( that|), i would call (it|that|this), what (a|an),
-            (ever |)such (a|an), ever
-            so, nice to see, good to see, lovely to see, what i (like|see|notice) is, (a |such a |what a |)(shame|pity)(
+            (ever |)such (a|an), ever such, (it|she|he|this one|that one) (is|has) got( a|), one of (those|these), ever so,
+            nice to see, good to see, lovely to see, what i (like|see|notice) is, (a |such a |what a |)(shame|pity)(
             about| with| for| because| that| but|), the (main|first|only|good|bad) thing is( that|), (main|first|only) thing
             is( that|), the (trouble|problem|fault|snag|point) is( that|), (trouble|problem|fault|snag) is( that|), the
             (best|worst) (thing|part) is( that|), (for the record|by the way|in general|all in all|on the whole|overall),
@@ -73,7 +73,10 @@ _GOING_ON = frozenset(spread("(and |)then, (and |)also, plus, (and |)again"))
 TAGS = frozenset(
     spread(
         """
-            for sure, something (terrible|awful|dreadful|rotten|shocking), i must say, i have to say, i will say, if i am honest, to be honest, honestly, i admit, admittedly, such
+            for sure, would not you (say|think|agree), do not you think, if i (am|was|want to be) (being
+            |)(fussy|picky|strict|harsh|critical|honest), which i (like|love|do not like), something
+            (terrible|awful|dreadful|rotten|shocking), i must say, i have to say, i will say, if i am honest, to be honest,
+            honestly, i admit, admittedly, such
             as it is, such as they are, as well, too, then, there, here, again, this time, this year, (this|that) (one|fish),
             this fellow, mind, mind you, though, indeed, you know, you see, i tell you, i would say, i say, he says, she says,
             he said, she said, boss says, the boss says, boss said, the boss said, they say, i feel, i find, i see, you will
@@ -107,7 +110,8 @@ TAGS = frozenset(
             say, i am sorry to say, happy to say, sorry to say, to look at, if you look, when you look, in the hand, in the
             bowl, on the board, for what it is worth, from day one, every time, each time, as i (like|want) it, as we like it,
             how it should be, how i like it, like it should be, the way it should be, right enough, all right, to finish, at
-            the end of the day, lovely, beautiful, is the (kind|polite|right|only|best) word( for it|), which is something, somewhere( along the way| on the way| or
+            the end of the day, lovely, beautiful, is the (kind|polite|right|only|best) word( for it|), which is something,
+            somewhere( along the way| on the way| or
             other|), on the way here, where (it|they) should not( be|), where (it|they) should be
         """
     )

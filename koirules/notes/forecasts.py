@@ -11,7 +11,7 @@ import re
 from collections.abc import Iterable
 from itertools import pairwise
 
-from koirules.notes.talk import ASIDES, without
+from koirules.notes.hedges import ASIDES, without
 from koirules.notes.tree import SKIPPED
 from koirules.vocabulary.phrases import spread
 from koirules.vocabulary.wordings import tokens_of
@@ -45,8 +45,9 @@ _BECOMES = (
     f"{_TURNS}|grow|come|get|turn|move|look|break|wash|even|colour|catch|wear|firm|dry|clean|peel|rub|die|fall|cut|lose|"
     "become|reach|join|meet|melt|bulk|put on|lift|soften|harden|run|creep|fail|follow|leave|end|bleed|gain|flatten|smooth|"
     "straighten|blur|widen|lengthen|shorten|separate|merge|remain|weaken|strengthen|whiten|redden|swell|sag|appear|emerge|win|"
-    "keep (it|her|his|the)|gleam|shine|shine up|glow|show|suit|stand|please|balance|improve|impress|disappoint|line up|sit|"
-    "reward|make (a|an|2|3|4|nidan|sandan|yondan|good|fine)|take (a|2|3|4|5|some|time|year|long)|"
+    "keep (it|her|his|the|on|\\w+ing)|gleam|shine|shine up|glow|show|suit|stand|please|balance|improve|impress|"
+    "disappoint|line up|sit|"
+    "reward|make (a|an|\\d+|nidan|sandan|yondan|good|fine)|take (a|2|3|4|5|some|time|year|long)|"
     "be (?!cold|warm|hot|dark|late|lunch|tea|dinner|rain|sick of|sorry|glad|fun|back|there|all\\Z|it\\Z|me|you|my|fine\\Z|ok)\\w+"
 )
 """What becomes of something on a fish, behind a word that says that it is still to come."""
@@ -54,7 +55,7 @@ _SOON = (
     "usually|often|mostly|alway|normally|generally|sometime|never|rarely|seldom|hardly ever|as a rule|more often than not|"
     "9 time out of 10|in time|with (age|time|growth|size|the water)|by (spring|summer|autumn|winter|nisai|sansai|then|itself)|"
     "at (2|3|4|5|nisai|sansai)|in (2|3|4|5|a few|a) (year|month|week|fortnight|season)|"
-    "in (a|the) (fortnight|mud|pond|spring|summer|autumn|winter)|in (spring|summer|autumn|winter)|"
+    "in (a|the) (fortnight|mud|pond|spring|summer|autumn|winter)|in (spring|summer|autumn|winter|mud)|"
     "next (year|spring|summer|autumn|season|month|week)|over (winter|summer)|after (a|the) (while|winter|summer)|in the end|"
     "one day|1 day|soon|once it (grow|settle)|when (grown|bigger|older|the water \\w+)|with (cooler|warmer|colder|softer|harder) "
     "water|when (it|she|he|they) (grow|get|settle|slow|fill)|as (it|she|he|they) (grow|age|stretch|mature|get|fill|put|lengthen)|"
@@ -66,7 +67,7 @@ _MEND, _CHANGE, _TURN, _BECOME, _WHEN = map(_either, (_MENDS, _CHANGES, _TURNS, 
 
 _PEOPLE = frozenset(
     tokens_of("""i we you who what how why where people somebody someone everybody everyone nobody anybody anyone boss wife
-    husband customer buyer judge kid child children friend neighbour man men woman women folk dealer shop price water pump net
+    husband customer buyer judge kid child children friend neighbour man men woman women folk am dealer shop price water pump net
     light sun rain weather tub bowl bucket van lid lamp camera""")
 )
 """Of whom or what a forecast says nothing of a fish."""
@@ -121,7 +122,8 @@ _WHEN_GROWN = re.compile(
 _STILL_COMING = re.compile(r"(?:(?P<who>\w+)\s)?(?:is\s|are\s)?still\scoming(?:\son|\sin|\sup|\sthough)*\Z")
 _STEPS = r"(?:ippon|nidan|sandan|yondan|(?:2|3|4)(?:\sor\s(?:3|4))?\s?(?:step|stepper|patch)?)"
 _FISH_TO_BE = (
-    r"(?:show\sfish|jumbo|monster|giant|champion|winner|stunner|beauty|star|(?:great|big|good|proper|lovely|fine|"
+    r"(?:show\sfish|mother\sfish|brood\sfish|oya|parent|jumbo|monster|giant|champion|winner|stunner|beauty|star|"
+    r"(?:great|big|good|proper|lovely|fine|"
     r"real|special|different|"
     r"serious|top|huge|stunning|brilliant|decent)\s(?:\w+\s)?(?:fish|1|koi|female|girl|lady|show\sfish|thing|sandan|"
     r"nidan|kohaku))"
@@ -158,7 +160,9 @@ _MORE = re.compile(
         shoulder|volume)\s(?:still\s|yet\s)?to\scome
         (?:\syet|\sfrom\s\w+)?|(?:still|yet|all)\sto\scome|(?:(?:it|she|he)\s(?:is\s)?)?(?:will\s)?only\sget\s(?:better|
         worse)(?:\s.*)?|
-        (?:it\sis\s|all\s|that\sis\s)*downhill\sfrom\shere|(?:it\s|she\s|he\s)?(?:is\s)?(?:not\s)?(?:finished\s)?(?:growing|
+        (?:it\sis\s|all\s|that\sis\s)*downhill\s(?:from\shere|for\s(?:that|the)\s\w+)(?:\si\s\w+(?:\s\w+)?)?|
+        (?:\w+\s){{0,3}}?(?:will|might|may)\snot\sbe\s(?:there|here|left|around)\s(?:at|by|in|next|come|after)\s.*|(?:it\s|
+        she\s|he\s)?(?:is\s)?(?:not\s)?(?:finished\s)?(?:growing|
         developing|colouring)\syet|
         (?:i\s)?(?:would\s|will\s)?(?:do\s)?not\s(?:hold\s(?:my|your)\sbreath|(?:bet|bank|count)\son\s(?:it|that))(?:\s.*)?|
         time\swill\stell|
@@ -166,10 +170,17 @@ _MORE = re.compile(
         fill)\s(?:in|into\sit|up\s(?:from|through)\s\w+)(?:\s(?:
         white|red|clean|again|maybe|perhaps|i\sthink|or|with|but|who|time|in|slowly|later)(?:\s.*)?)?|
         (?:the\s|that\s|this\s|its\s|her\s|his\s)?(?:\w+\s)?(?P<who3>\w+)\s(?:{_TURN}|come|colour|ripen)\s(?:last|first|late|
-        slowly|eventually|early)|
+        slowly|eventually|early)(?:\sin\s(?:this|that|the)\s(?:line|family|blood))?|
+        (?:\w+\s){{1,2}}(?:come|improve|settle|grow)\swith\s(?:age|time|size|growth|the\syears?)|
+        (?:\w+\s)?(?P<who5>\w+)\s{_CHANGE}\s(?:every\stime|in\s(?:this|that)\sline|nine\stimes|as\sa\srule|in\smost\sof\s
+        them)(?:\s.*)?|
+        (?:there\s(?:is|will\sbe)\s)?nothing\s(?:will\sbe\s)?left(?:\sof\s(?:it|that|them))?(?:\s.*)?|(?:there\sis\s)?no\s
+        (?:more\s)?growth\s(?:left|in\s(?:it|her|him))(?:\sin\s(?:it|her|him))?|
+        when\s(?:that|the)\s\w+\sgoe?(?:\saway)?|
         (?:pattern|red|beni|hi|colour|kiwa|white)?\s?(?:is\s)?unstable(?:\s(?:red|beni|hi|pattern|colour))?|
-        (?:it\sis\s|is\s)?on\s(?:the|its|her|his)\sway\s(?:up|out|down|back|in)|(?:(?:the|that|this|its|her)\s)?(?:\w+\s
-        ){{0,3}}(?P<who4>\w+)\s{_TURN}\s
+        (?:it\sis\s|is\s)?on\s(?:the|its|her|his)\sway\s(?:up|out|down|back|in)|(?!(?:.*\s)?(?:to|i|we|you)\s)(?:(?:the|that|
+        this|its|her)\s)?
+        (?:\w+\s){{0,3}}(?P<who4>\w+)\s{_TURN}\s
         (?:\w+\s){{0,2}}?{_WHEN}(?:\s.*)?
     """,
     re.VERBOSE,
@@ -177,7 +188,7 @@ _MORE = re.compile(
 """Of what will come, in sentences of their own: `might not`, `too big to close`, `beni gives way by nisai`."""
 _TO_BE = re.compile(
     rf"(?:(?:it|she|he|this 1|that 1|that|this|which) )?(?:could|might|may|should|will) (?:well |yet |still |easily |1 day )*"
-    rf"(?:be|make|become|turn into) (?:something|special|(?:quite )?(?:a|an) {_FISH_TO_BE})"
+    rf"(?:be|make|become|turn into) (?:something|anything|special|(?:quite )?(?:a|an) {_FISH_TO_BE})"
     rf"(?: (?:special|else|yet|too|later|1 day|if .*|{_WHEN}(?: .*)?|with .*|though|i \w+))*"
 )
 _GONE = re.compile(rf"(?:is\s|are\s|be\s)?(?:gone|better|ready|clear|closed|lost)\s{_WHEN}\Z")
@@ -240,6 +251,11 @@ _BARE_WHOLE = frozenset(
 def _found(pattern: re.Pattern[str], text: str) -> bool:
     """Whether what a pattern says is in a text, and not said of people or of things at the tub."""
     return any(found["who"] not in _PEOPLE for found in pattern.finditer(text))
+
+
+def may_become(tokens: tuple[str, ...]) -> bool:
+    """Whether a remark says what a fish may be one day: `could be anything in two years`."""
+    return _TO_BE.fullmatch(" ".join(without(tokens, ASIDES)[0])) is not None
 
 
 def is_forecast(tokens: tuple[str, ...]) -> bool:

@@ -9,24 +9,23 @@ from decimal import Decimal
 from attrs import evolve, frozen
 
 from koirules.notes.comparisons import is_simile
-from koirules.notes.found import Found, hedge
-from koirules.notes.numbers import number_at, plain_numbers
-from koirules.notes.parts import SIZE, WITHIN_A_FIN, is_place, past_where
-from koirules.notes.remarks import LONGEST, Remark, RemarkReader, Sort
-from koirules.notes.talk import (
-    ASIDES,
+from koirules.notes.corrections import (
+    CHANGES_OF_MIND,
     CORRECTS_AHEAD,
     CORRECTS_BEHIND,
     CORRECTS_BETWEEN,
-    HEDGES,
     MILD_CORRECTIONS,
     is_correction,
     is_doubt,
     is_how_it_lay,
     is_little,
     is_not_of_the_fish,
-    without,
 )
+from koirules.notes.found import Found, hedge
+from koirules.notes.hedges import ASIDES, HEDGES, without
+from koirules.notes.numbers import number_at, plain_numbers
+from koirules.notes.parts import SIZE, WITHIN_A_FIN, is_place, past_where
+from koirules.notes.remarks import LONGEST, Remark, RemarkReader, Sort
 from koirules.notes.tree import SKIPPED, noted_at_least
 from koirules.standard.check.phrasing import meet
 from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale, YesNo
@@ -161,7 +160,7 @@ class Leaning:
         if last is not None and before[-1] is last and self._is_of_a_patch(remark, last):
             return self._size_of_a_patch(remark, last)
         if remark.sort is Sort.UNKNOWN and before:
-            remark = self._of_a_part(text, before[-1]) or remark
+            remark = self.of_a_part(text, before[-1]) or remark
         if remark.sort is not Sort.UNKNOWN:
             return remark
         if (behind := self.behind(text, before)) is not None:
@@ -510,7 +509,7 @@ class Leaning:
                 found.append(one)
         return evolve(remark, text=text, found=tuple(found), instead=tuple(instead))
 
-    def _of_a_part(self, text: str, last: Remark) -> Remark | None:
+    def of_a_part(self, text: str, last: Remark) -> Remark | None:
         """`even` after `sashi deep`: such a word is of what was just spoken of, where that has not been said of it yet."""
         tokens = tuple(token for token in tokens_of(text) if token not in SKIPPED)
         said = {found.trait for found in last.found}
@@ -730,12 +729,19 @@ def corrected(remarks: Sequence[Remark]) -> list[Remark]:
                 kept.append(_in_vain(taking, kept))
             taking = remark
             continue
+        if taking is not None and remark.sort is Sort.VERDICT:
+            back = next((i for i in range(len(kept) - 1, -1, -1) if kept[i].sort is Sort.VERDICT), None)
+            if back is not None and (taking.sort is Sort.CORRECTION or back == len(kept) - 1):
+                kept[back] = evolve(kept[back], sort=Sort.NOTHING, verdict="")
+            elif tokens_of(taking.text) not in CHANGES_OF_MIND:
+                kept.append(_in_vain(taking, kept))
+            taking = None
         if taking is not None:
             traits = {found.trait for found in remark.found}
             back = next((i for i in range(len(kept) - 1, -1, -1) if traits & {f.trait for f in kept[i].found}), None)
             if back is not None and (taking.sort is Sort.CORRECTION or back == len(kept) - 1):
                 kept[back] = _less(kept[back], traits)
-            elif taking.sort is Sort.NO or not remark.found:
+            elif taking.sort is Sort.NO or not remark.found or any(one.sort is Sort.VERDICT for one in kept):
                 kept.append(_in_vain(taking, kept))
             taking = None
         for i, one in enumerate(kept) if remark.instead else ():

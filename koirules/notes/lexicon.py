@@ -65,7 +65,7 @@ class Hit:
 _AT_THE_TOP = (("fin",), ("half",), ("edge",), ("of",), ("lobe",), ("end",), ("tail",), ("1",), ("patch",), ("line",))
 """Behind which `top` is a place: `the edge of the top fin`."""
 _NOT = frozenset({"no", "not", "without"})
-_MOST_REMEMBERED = 2_000
+_MOST_REMEMBERED = 20_000
 
 
 @frozen(slots=False)
@@ -91,6 +91,7 @@ class Lexicon:
     anywhere: frozenset[str] = frozenset()
     greatest: frozenset[str] = frozenset()
     _hits: dict[tuple[tuple[str, ...], int], tuple[Hit, ...]] = field(factory=dict, init=False, repr=False, eq=False)
+    _names: dict[tuple[str, ...], tuple[tuple[str, ...], ...]] = field(factory=dict, init=False, repr=False, eq=False)
 
     @classmethod
     def of(cls, rules: Rules) -> Lexicon:
@@ -128,6 +129,16 @@ class Lexicon:
             if len(self._hits) >= _MOST_REMEMBERED:
                 self._hits.clear()
             self._hits[key] = found = tuple(self._hits_anew(tokens, start))
+        return found
+
+    def names_in(self, tokens: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
+        """The traits that each name in a remark may stand for."""
+        found = self._names.get(tokens)
+        if found is None:
+            if len(self._names) >= _MOST_REMEMBERED:
+                self._names.clear()
+            each = (hit.names for at in range(len(tokens)) for hit in self.hits(tokens, at) if hit.names)
+            self._names[tokens] = found = tuple(each)
         return found
 
     def _hits_anew(self, tokens: Sequence[str], start: int) -> list[Hit]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from decimal import Decimal
-from functools import cache
+from functools import cache, lru_cache
 
 from attrs import frozen
 
@@ -19,6 +19,8 @@ ABOUT = Decimal("0.05")
 
 NEARLY = Decimal("0.1")
 """A hedged number is wider by this share of it either way."""
+
+_MOST_REMEMBERED = 10_000
 
 _UNITS = {"%": "%", "mm": "mm", "cm": "cm", "m": "m", "mg": "mg", "g": "g", "kg": "kg"} | {
     "day": "days",
@@ -311,7 +313,12 @@ def _comma(units: tuple[str, ...]) -> re.Pattern[str]:
 
 def plain_numbers(text: str) -> str:
     """A text with its numbers written in one way: a point for the decimal comma, `to` for a dash, 0.5 for a half."""
-    comma = _comma(tuple(re.escape(word) for unit in added_units() for word in (unit.symbol, *unit.written)))
+    units = tuple(re.escape(word) for unit in added_units() for word in (unit.symbol, *unit.written))
+    return _plain_numbers(text, _comma(units))
+
+
+@lru_cache(maxsize=_MOST_REMEMBERED)
+def _plain_numbers(text: str, comma: re.Pattern[str]) -> str:
     if "point" in text or "quarter" in text:
         text = _POINT.sub(lambda found: f"{_digits(found[1])}.{''.join(map(_digit, found[2].split()))}", text)
         text = _QUARTERS.sub(lambda found: f"{_digits(found[1])}.{'75' if found[2] else '25'}", text)

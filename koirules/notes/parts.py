@@ -73,7 +73,7 @@ _THROUGHOUT = sorted(
             "all the way along, all the way through, all the way back, all through, throughout, everywhere, "
             "left to right, right to left, front and back, front and rear, front to back, left and right, head to tail, "
             "nose to tail, "
-            "top to bottom, right through, right round, both sides, both ends, either side, "
+            "top to bottom, right through, right round, both sides, both ends, both shoulders, both flanks, either side, "
             "each side, "
             "the whole way, the whole way round, the whole way down, "
             "the whole length, along its whole length, along the whole length, one side, anywhere, "
@@ -81,7 +81,7 @@ _THROUGHOUT = sorted(
             "right down to the tail, right down to the fins, down to the fins, from head to peduncle, from nose to peduncle, "
             "from head to stem, from nose to stem, all the way down to the tail, from gill to tail, from the gills back, "
             "through and through, inside and out, up top, on top, "
-            "up front, further back, further along, further down, lower down, low down, "
+            "up front, behind, further back, further along, further down, lower down, low down, "
             "going back, as you go back, as it goes back, down the back, "
             "here and there, in places, from head to tail, from nose to tail, from front to back, from end to end"
         ),

@@ -28,7 +28,7 @@ UNKNOWN = "?"
 """What a cell holds of a trait that was spoken of and cannot be told."""
 
 _MOST_REMEMBERED = 10_000
-_BESIDE_A_VERDICT = frozenset({Sort.VERDICT, Sort.NOTHING, Sort.FORECAST, Sort.COMPARISON})
+_BESIDE_A_VERDICT = frozenset({Sort.VERDICT, Sort.NOTHING, Sort.FORECAST, Sort.COMPARISON, Sort.CORRECTION})
 """What may stand between a verdict and the end of a line, which it still is last of."""
 
 
@@ -170,7 +170,10 @@ class NotesReader:
             remark = self.leaning.read(text, found)
             if not goes_on(remark, found, self.lexicon):
                 others = (each for each in self.remarks.others(text) if goes_on(each, found, self.lexicon))
-                remark = next(others, None) or self.leaning.behind(text, found) or Remark(text, Sort.UNKNOWN)
+                of_a_part = self.leaning.of_a_part(text, found[-1]) if found else None
+                remark = (
+                    next(others, None) or of_a_part or self.leaning.behind(text, found) or Remark(text, Sort.UNKNOWN)
+                )
             if (turned := named_behind(text, found, self.lexicon)) is not None:
                 remark = evolve(self.remarks.read(turned), text=text)
                 found[-1] = evolve(found[-1], found=(), sort=Sort.NOTHING if remark.found else Sort.UNKNOWN)

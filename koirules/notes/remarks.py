@@ -9,29 +9,17 @@ from enum import Enum
 from attrs import evolve, field, frozen
 
 from koirules.notes.comparisons import is_comparison
+from koirules.notes.corrections import CORRECTIONS, is_correction
 from koirules.notes.ends import Bound, praised, without_ends
-from koirules.notes.forecasts import is_forecast
+from koirules.notes.forecasts import is_forecast, may_become
 from koirules.notes.found import OF_THE_FISH, Found, hedge
+from koirules.notes.hedges import ASIDES, HEDGES, OPINIONS, SOFTENERS, plainly_told, softened, without
 from koirules.notes.lexicon import Lexicon
 from koirules.notes.numbers import in_cm, is_near, number_at, plain_numbers
 from koirules.notes.scan import GENERAL, NEGATIONS, WHERE, Scan, told
-from koirules.notes.talk import (
-    ASIDES,
-    CORRECTIONS,
-    HEDGES,
-    OPINIONS,
-    SOFTENERS,
-    is_aside,
-    is_correction,
-    is_of_people,
-    is_small_talk,
-    is_talk,
-    plainly_told,
-    softened,
-    without,
-)
+from koirules.notes.talk import is_aside, is_of_people, is_small_talk, is_talk
 from koirules.notes.tree import SKIPPED, compared
-from koirules.notes.verdicts import WHOLE_VERDICTS, Verdicts, verdict_beside, verdict_of
+from koirules.notes.verdicts import WHOLE_VERDICTS, Verdicts, verdict_beside, verdict_in_words, verdict_of
 from koirules.notes.wishes import wished
 from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Said
@@ -164,6 +152,8 @@ class RemarkReader:
             or tokens.count("here") > 1
             or self._is_blood(tokens)
         ):
+            if verdict_in_words(tokens, self.verdicts) == "unsure":
+                return Remark(shown, Sort.VERDICT, verdict="unsure")  # `give me another look at that in a week`
             return Remark(shown, Sort.UNKNOWN, named=Scan(self.lexicon, tokens, False, shown).named())
         bare = without(tokens, ASIDES)[0]
         for words in dict.fromkeys((tokens, bare or tokens)):
@@ -212,6 +202,9 @@ class RemarkReader:
             if not self.speaks(rest):
                 return Remark(shown, Sort.VERDICT, verdict=verdict)
         found = self._plainly(shown, tokens, before)
+        decided = None if found.sort in {Sort.TRAITS, Sort.VERDICT} else verdict_in_words(tokens, self.verdicts)
+        if decided is not None:
+            return Remark(shown, Sort.VERDICT, verdict=decided)
         if found.sort in {Sort.UNKNOWN, Sort.COMPARISON, Sort.FORECAST}:
             found = self._in_clauses(shown, tokens, before) or found
         if found.sort is Sort.UNKNOWN and is_aside(tokens, lambda: self.speaks(tokens)):
@@ -262,7 +255,7 @@ class RemarkReader:
         if is_near(tokens) and (near := self._said(shown, tokens, hedged=False)).sort is Sort.TRAITS:
             return near
         bare, hedged = without(tokens, HEDGES)
-        if is_forecast(bare):
+        if is_forecast(bare) or may_become(tokens):
             return Remark(shown, Sort.FORECAST)
         if hedged and (told_anyway := verdict_of(bare, self.verdicts)) is not None:
             thought, firm = without(tokens, OPINIONS)
@@ -330,7 +323,7 @@ class RemarkReader:
         for word, rest in ((tokens[-1:], tokens[:-1]), (tokens[:1], tokens[1:])):
             if rest == tokens[1:] and (word[0] in WHERE or (word[0] == "out" and rest[:1] in _AFTER_OUT)):
                 continue  # `in tub 4` says where the fish is, and `in bad shape` how it is
-            if word in self.verdicts.words and word not in WHOLE_VERDICTS and word not in HEDGES and len(rest) > 1:
+            if word in self.verdicts.words and word not in WHOLE_VERDICTS and word not in HEDGES.each and len(rest) > 1:
                 remark = self._said(shown, rest, hedged=False)
                 if remark.found and remark.sort is Sort.TRAITS:
                     return evolve(remark, verdict=verdict_of(word, self.verdicts) or "")
@@ -462,4 +455,4 @@ def _contradicts_itself(found: Sequence[Found]) -> bool:
 
 
 def _starts(tokens: Sequence[str], at: int) -> bool:
-    return any(tuple(tokens[at : at + len(words)]) == words for words in SOFTENERS)
+    return any(tuple(tokens[at : at + len(words)]) == words for words in SOFTENERS.each)

@@ -38,6 +38,7 @@ _PRAISE = frozenset(
 _PASSED = SKIPPED | _SIZES | {"good", "full", "whole", "clear"}
 _BEFORE_NAMES = _SIZES | _PRAISE
 WHERE = frozenset({"in"})
+_PLACED = frozenset({"near", "at", "in", "on", "behind", "before", "by", "over", "under", "along"})
 _THE_FISH = frozenset({"it", "her", "him"})
 _A_FISH = frozenset(tokens_of("fish girl boy lady lad lass one fellow chap koi thing baby youngster"))
 _NONE_THERE = tuple((word,) for word in _NONE_BEHIND)
@@ -150,6 +151,7 @@ class Scan:
         self.about: tuple[str, ...] = ()
         self.bare = -1
         self.negation = ""
+        self.spared = False
         self.number = 0
         self.last = (0, 0)
         self.places: tuple[str, ...] = ()
@@ -178,10 +180,7 @@ class Scan:
             at, owner = past_the_lot(self.tokens), 0
         self.found.clear()
         while at < len(self.tokens):
-            if self.tokens[at] in _EVEN and self.found and not negated and (past := past_adjunct(self.tokens, at)) > at:
-                at = past  # `a sheen even in the shade` says nothing of how even it is
-                continue
-            if self.found and not negated and (past := self._past_likeness(at)) > at:
+            if self.found and not negated and (past := self._past_no_reading(at)) > at:
                 at = past
                 continue
             end = None if not negated and self._denies(at) else self._at(at, negated)
@@ -200,11 +199,7 @@ class Scan:
             if token in _ADDING and not negated and (place := self._one_more_place(at + 1)) is not None:
                 at = place
                 continue
-            emphasis = next((len(words) for words in _EMPHASIS if self.tokens[at : at + len(words)] == words), 0)
-            if emphasis and self.found and not negated:
-                at += emphasis
-                continue
-            if self.found and not negated and (past := past_adjunct(self.tokens, at)) > at:
+            if self.found and not negated and (past := self._past_emphasis(at)) > at:
                 at = past
                 continue
             if self.found and not negated and is_exception(self.tokens, at):
@@ -244,7 +239,7 @@ class Scan:
         parts = None if last is None else self.lexicon.of_parts.get(last.trait)
         if last is None or parts is None:
             return at
-        if last.said == none_of(self.lexicon.traits[last.trait].kind):
+        if self.spared or last.said == none_of(self.lexicon.traits[last.trait].kind):
             return past_everywhere(self.tokens, at)
         while (end := self._past_one_part(self._past_size(at), parts)) > at:
             at = end
@@ -254,6 +249,16 @@ class Scan:
         end = past_part(self.tokens, at, INSIDE, parts)
         longer = (hit.end > end for start in range(at, end) for hit in self.lexicon.hits(self.tokens, start))
         return at if "only" in self.tokens[at : end + 1] or any(longer) else end
+
+    def _past_emphasis(self, at: int) -> int:
+        emphasis = next((len(words) for words in _EMPHASIS if self.tokens[at : at + len(words)] == words), 0)
+        return at + emphasis if emphasis else past_adjunct(self.tokens, at)
+
+    def _past_no_reading(self, at: int) -> int:
+        """The end of words that are no reading here, although they may be one elsewhere."""
+        if self.tokens[at] in _EVEN and (past := past_adjunct(self.tokens, at)) > at:
+            return past  # `a sheen even in the shade` says nothing of how even it is
+        return self._past_likeness(at)
 
     def _past_likeness(self, at: int) -> int:
         """The end of the words, where all that is left says what it is like: `runs into the white | like a wet painting`."""
@@ -373,7 +378,7 @@ class Scan:
                 return self.lexicon.behind_a_fault(
                     self.tokens, best.end, () if best.means is None else best.means.stated
                 )
-            return self._negated(best, one=self.tokens[at] in _ONE)
+            return self._negated(best, at)
         if named is not None:
             return self._named(named, negated)
         if negated:
@@ -675,20 +680,22 @@ class Scan:
                     return written
         return " ".join(tail)
 
-    def _negated(self, hit: Hit, *, one: bool) -> int | None:
+    def _negated(self, hit: Hit, at: int) -> int | None:
         """`no` before a phrase: where its opposite is one reading."""
         if hit.means is None or not hit.means.stated:
             return None
         if hit.means.denied:
             self.found += [Found(each.trait, each.said, f"no {hit.wording}") for each in hit.means.denied]
             return hit.end
+        one = self.tokens[at] in _ONE
         for stated in hit.means.stated:
             kind = self.lexicon.traits[stated.trait].kind
             opposite = self._opposite(kind, stated.said)
             if opposite is None and self.negation == "not" and isinstance(kind, Scale) and (one or not hit.whole):
                 opposite = opposite_of(kind, stated.said)
-            if opposite is None and self.negation == "no":
+            if opposite is None and self.negation == "no" and _PLACED.isdisjoint(self.tokens[at : hit.end]):
                 opposite = _without_the_worst(self.lexicon.traits[stated.trait], stated.said)
+                self.spared = opposite is not None
             if opposite is None:
                 return None
             self.found.append(Found(stated.trait, opposite, f"no {hit.wording}"))

@@ -6,12 +6,12 @@ Common English usage, no source. What may be said of the fish as well as of what
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 
 from koirules.notes.found import OF_THE_FISH
+from koirules.notes.hedges import HEDGES, SOFTENERS, without
 from koirules.notes.lexicon import Lexicon
 from koirules.notes.remarks import Remark, Sort
-from koirules.notes.talk import HEDGES, SOFTENERS, without
 from koirules.notes.tree import SKIPPED, words_of_line
 from koirules.vocabulary.wordings import tokens_of
 
@@ -90,8 +90,10 @@ def _may_be_of_another(remark: Remark, before: Sequence[Remark], lexicon: Lexico
     words = _words(remark.text)
     if traits == {"length"}:
         return _MEASURED.search(remark.text) is not None and _PIECE.search(last.text) is not None
-    named = {trait for names in _all_named(last.text, lexicon) for trait in names} - _MEASURES
-    of_what_was_named = not last.found and bool(named) and named.isdisjoint(traits)
+    of_what_was_named = False
+    if not last.found:
+        named = {trait for names in lexicon.names_in(tokens_of(last.text)) for trait in names} - _MEASURES
+        of_what_was_named = bool(named) and named.isdisjoint(traits)
     if traits <= OF_THE_FISH:
         fits = words <= _SIZES or _is_simile(remark.text) or _noticed(remark.text)
         of_the_fish = spoken and spoken <= _SIZED and not of_what_was_named
@@ -144,10 +146,4 @@ def _noticed(text: str) -> bool:
 
 def _names(text: str, lexicon: Lexicon) -> bool:
     """Whether a remark names what it speaks of."""
-    return any(True for _ in _all_named(text, lexicon))
-
-
-def _all_named(text: str, lexicon: Lexicon) -> Iterator[tuple[str, ...]]:
-    """The traits that each name in a remark may stand for."""
-    tokens = tokens_of(text)
-    return (hit.names for at in range(len(tokens)) for hit in lexicon.hits(tokens, at) if hit.names)
+    return bool(lexicon.names_in(tokens_of(text)))

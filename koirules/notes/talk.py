@@ -1,4 +1,4 @@
-"""What sorters say that is no reading: hedges, asides, corrections and mere talk.
+"""What sorters say that is no reading: talk, asides, and what the people at the tub say and do.
 
 Common practice, no source; wordings from memory.
 """
@@ -7,368 +7,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from functools import lru_cache
 from itertools import pairwise
 
+from koirules.notes.hedges import HEDGES, OPINIONS, without
 from koirules.notes.tree import SKIPPED, bare
-from koirules.notes.wishes import COMPARATIVES
 from koirules.vocabulary.phrases import spread
 from koirules.vocabulary.wordings import tokens_of
-
-CORRECTIONS = frozenset(
-    spread(
-        """
-            (no |oh |)wait( no|), correction, correct that, rather, sorry( no|), no sorry, scratch that,
-            (no |)i (mean|meant), make that, on second (look|thought), oops, wrong, let me correct( that|), strike that,
-            (no |)hang on, (no |)hold on, my mistake, i tell a lie, (no |)that is wrong, i was wrong, forget that
-        """
-    )
-)
-"""Words that take back what was said before them."""
-
-CORRECTS_AHEAD = (
-    *spread(
-        "no that is, no it is, no she is, no he is, no they are, no there are, well actually, no actually, or rather"
-    ),
-    *CORRECTIONS,
-)
-"""Words that take back what was said before them by what follows in the same remark."""
-
-_CORRECTING = re.compile(
-    r"""
-        i\s(?:said|say|thought|had\sthought|wrote|called\sit|took\sit)\s.+\s(?:but|before|until|till)\s.+|
-        i\s(?:liked|hated|had)\s(?:it|her|him)\suntil\s.+|(?:no\s)?(?:it|that|this)\s(?:is|was)\s(?:only\s|just\s|
-        all\s)*(?:a\sbit\sof\s|a\spiece\sof\s|some\s)?(?:dirt|weed|mud|muck|slime|food|light|shadow|algae|leaf|
-        a\sbubble|a\sleaf|a\sshadow|the\slight)|said\snobody(?:\sever)?|(?:yeah|aye|yes)\sright|as\sif|in\smy\sdreams|i\swish|(?:only\s|just\s)?(?:joking|kidding)|
-        (?:maybe\s|perhaps\s)not|i\s(?:do\snot|did\snot)\sthink|(?:no\s)?(?:hang\son\s|wait\s)?(?:.*\s)?swap\s(?:those|them|
-        it)(?:\sround|\saround)?
-    """,
-    re.VERBOSE,
-)
-
-
-_NOT_OF_THE_FISH = re.compile(
-    r"(?:(?:no|oh|ah|wait|hang on|hold on|sorry|well|ha|and|but|phew|actually|i think) )*"
-    r"(?:(?:it|that|this|1 of them|they) (?:is|was|are|were|turned out to be|may be|must be) )?(?:(?:only|just|all|a bit of|"
-    r"a piece of|bit of|"
-    r"some|a|the|my|an|probably) )*"
-    r"(?:dirt|dirty water|weed|mud|muck|slime|food|pellet|algae|leaf|bubble|shadow|reflection|light|drop|drip|grit|sand|fly|"
-    r"crumb|hair|"
-    r"stain|moss)(?: (?:on (?:it|her|him|the (?:water|net|board|len))|after all|that is all|in the water|again|only|i think|"
-    r"stuck on|there))*\Z|"
-    r"(?:(?:no|oh|ah|wait|and|but|phew|well) )*(?:(?:it|that|they) |(?=gone |came off|rubbed off|wiped off|washed "
-    r"off))(?:came|come|come|wiped|rubbed|wipe|rub|wipe|rub|washed|"
-    r"wash|wash|brushed|"
-    r"fell|floated|swam|is|was|are|has|ha) (?:straight |right |now |all )?(?:off|away|gone)(?: (?:when|after|with|as|now|"
-    r"again|already|"
-    r"i|he|wiped|rubbed|washed|it|her|a|wipe|rub|easily|my|thumb|finger|look))*\Z"
-)
-"""That what was spoken of last is not of the fish: `hang on that was dirt`, `it came off`."""
-
-
-_HOW_IT_LAY = re.compile(
-    r"(?:(?:no|oh|ah|wait|hang on|hold on|sorry|well|yes|and|but|actually|i think) )*(?:(?:it|that|she|he) (?:is|was) "
-    r")?(?:just|only|all) "
-    r"(?:the )?(?:way (?:it|she|he|i) (?:is|was|lay|lie|held|hold|sit|sat|turn|turned|bend|bent)(?: .*)?|turning|bending|"
-    r"lying(?: crooked| bent)?|"
-    r"moving|twisting|swimming|bent round|wriggling|curling up|flexing|the bend of (?:it|her|him))(?: (?:round|about|away|"
-    r"in the (?:net|bowl)|then))*\Z"
-)
-"""That what was spoken of last came of how the fish lay: `no, it's only turning`."""
-
-
-def is_how_it_lay(tokens: tuple[str, ...]) -> bool:
-    """Whether a remark says that what was seen last came of how the fish lay or moved."""
-    return _HOW_IT_LAY.match(" ".join(tokens)) is not None
-
-
-def is_not_of_the_fish(tokens: tuple[str, ...]) -> bool:
-    """Whether a remark says that what was seen last was dirt, or the light."""
-    return _NOT_OF_THE_FISH.match(" ".join(tokens)) is not None
-
-
-_DOUBTING = re.compile(
-    r"(?:(?:and|but|or|so|though|mind you|then again|well) )*(?:"
-    r"(?:i|my eye) (?:may|might|could) (?:just |only )?be (?:seeing thing|imagining it|imagining thing|playing trick|dreaming|"
-    r"mistaken|wrong)(?: about that| there)?|(?:or )?(?:am i|are my eye) (?:seeing thing|imagining it|imagining thing|"
-    r"dreaming|playing trick)|"
-    r"(?:or )?(?:it )?(?:may|might|could) (?:just |only |well )*be (?:the|my|a trick of the) (?:light|eye|water|angle|lamp|"
-    r"shadow|bag|wet)|"
-    r"(?:or )?(?:maybe |perhap |it may be |it might be |could be |is it |may be )?(?:just |only )?(?:the way|how) (?:it|she|"
-    r"he|i) (?:is|am|lie|lay|hold|held|sit|turn|bend|twist|move)(?: .*)?|"
-    r"(?:or )?(?:maybe|perhap|possibly|probably) (?:just |only )?(?:the|my|a) (?:light|eye|shadow|reflection|lamp|angle)|"
-    r"(?:i am )?not (?:so |quite |too |entirely |completely |at all )*(?:sure|certain|convinced)(?: (?:about|of) (?:it|"
-    r"that)| either| mind)?|"
-    r"(?:i )?(?:would not|can not|could not|will not) (?:swear|swear to it|be sure|be certain|bet on it|bet on that|swear "
-    r"to that|say for sure|say for certain|stake my life on it)"
-    r"(?: though| mind)?|do not (?:quote|hold) me (?:on|to) (?:that|it)|(?:it is |that is )?(?:only |just )?(?:a|my|my "
-    r"best) (?:guess|hunch|impression)|"
-    r"(?:i am )?(?:only |just )?guessing|hard to (?:say|tell|be sure|see)(?: (?:for sure|for certain|really|from here|in "
-    r"this light|wet|though))*|"
-    r"(?:it is )?difficult to (?:say|tell|see)(?: (?:for sure|really|from here|in this light|though))*|unless (?:it is |"
-    r"that is )?(?:the|my) (?:light|eye|water|lamp)|"
-    r"or so it (?:look|seem|look|seem)|(?:i )?could be wrong|if (?:it|that) is not (?:the light|the water|a shadow)|check "
-    r"that(?: again| later| dry)?|"
-    r"(?:must|better|should|i will|need to) (?:check|look)(?: at)? (?:that|it)(?: again| later| in (?:better|good|day) light)*)\Z"
-)
-"""That what was said last is not sure: `I may be seeing things`, `not sure mind`."""
-_SLIGHTLY = re.compile(
-    r"(?:(?:but|and|though|it is|that is|well|not) )*(?:not (?:badly|much|a lot|by much|very|seriously|terribly|too bad|so "
-    r"bad|too badly|strongly)|"
-    r"(?:just|only|but only) (?:a bit|a little|a touch|a tad|slightly|a trace|a shade|barely|a hair|a fraction)|ever so slightly|"
-    r"(?:just |only )?barely|hardly|(?:very |only |just )slightly|(?:a|just a|only a) (?:wee|tiny|little) bit)(?: (?:though|"
-    r"mind|mind you|so|really|anyway|yet))*\Z"
-)
-"""That what was said last is so only a little: `not badly`, `just a touch`."""
-
-
-def is_doubt(tokens: tuple[str, ...]) -> bool:
-    """Whether a remark says that who speaks is not sure of what he said last."""
-    return _DOUBTING.match(" ".join(tokens)) is not None
-
-
-def is_little(tokens: tuple[str, ...]) -> bool:
-    """Whether a remark says that what was said last is so only a little."""
-    return _SLIGHTLY.match(" ".join(tokens)) is not None
-
-
-def is_correction(tokens: tuple[str, ...]) -> bool:
-    """Whether a remark takes back what was said, in a sentence of its own: `it's dirt`, `I said out before I looked`."""
-    return _CORRECTING.fullmatch(" ".join(tokens)) is not None
-
-
-MILD_CORRECTIONS = frozenset(spread("(no |oh |)wait, sorry, oops, hang on, hold on, well actually"))
-"""Those of them that are said as well where there is nothing to take back."""
-
-CORRECTS_BEHIND = tuple(spread("actually, i mean, i meant, rather, sorry, that is, it was, i should say"))
-"""The same, behind what holds instead: `only the left actually`."""
-
-CORRECTS_BETWEEN = tuple(
-    spread("no, no sorry, sorry, sorry no, no wait, i mean, or rather, make that, no make that, correction, no it is")
-)
-"""The same, between what does not hold and what does: `nidan sorry sandan`."""
-
-HEDGES = tuple(
-    spread(
-        """
-            i (think|guess|suppose|believe|reckon|suspect|expect|fancy|bet|would bet|would guess|would say|would think), it
-            seems, seems, seem, perhaps, maybe, probably, possibly, likely, nearly, almost, not quite, more or less,
-            presumably, apparently, all but, i am not sure but, hard to say but, sort of, kind of, a touch, (might|may|could)( well|)
-            be, (might|may|could) just be, close to, just about, just under, barely, as far as i can (see|tell), if i squint,
-            if i see (right|it right), my guess( is|), at a guess, near enough, arguably, verging on, bordering on, by the
-            look of it, to my eye, looks to me, i could be wrong but, if (that|the) (last|little|small) (one|bit|patch|step)
-            counts, unless i am mistaken, if i am not mistaken, must be, i should not wonder, i want to say, some would call
-            (it|that|this), if you (count|look) kindly, being kind, (do not|i would not|i could not|can not) (quote me on
-            (it|that)|hold me to (it|that)|swear to (it|that)|swear to it on oath|bet on (it|that)|put money on (it|that))(
-            but| though|), (and |but |)(i |)(may|might|could) (well |)be (wrong|mistaken)( there| though| but| about that| on
-            that|), (but |)i am no expert( but|), if i (had to|have to|must) (say|guess|bet|choose|call
-            it|pick|decide|commit|put a name to it), if (pushed|pressed), if you (push|press) me, not certain but, i am not
-            (certain|positive) but, hard to (be sure|tell|know)( but|), difficult to (say|tell)( but|), i am
-            (inclined|tempted) to (say|call it|think|call that), i would be (inclined|tempted) to (say|call it|think), i would
-            lean (to|towards), leaning (to|towards), (as |)far as i can (make out|judge|work out|tell|see)( from here|), from
-            what i can (see|tell|make out), by the looks( of (it|her|him|things)|), from the looks of (it|her|him), (at|on)
-            first (sight|look|glance), at a glance, i (would |)imagine, i (should|would) (think|say|imagine|guess|have
-            said|have thought|hazard), i dare say, i daresay, i (am|feel) (fairly|pretty|almost|nearly|reasonably|quite)
-            (sure|certain)( that|), (pretty|fairly|almost) (sure|certain), something like, practically, virtually, as good as,
-            near as makes no difference, near as i can (tell|see|judge), what looks (to me |)like, (what |)(you|one|some)
-            (might|may|could) (call|say)( it| that|), in a manner of speaking, if i am any judge, if my eyes are( not|)
-            (right|deceiving me|lying), unless my eyes deceive me, unless the light (fools|is fooling|deceives) me, (for|in)
-            the (most|main) part, by and large, or so it (seems|looks), so it (seems|looks|would seem), it would
-            (seem|appear), it appears, appears, (it |that |)(looks|seems|appears) to me( like| that|), on the face of it, (for
-            all|as far as) i know, or near enough, or close to it, or as good as, unless i (have
-            |)(miscounted|miscount|misread it|misjudged it), unless i am wrong, if i (have |)(counted|count|read it|see it)
-            right, i take it, i presume, i gather, i assume, i am guessing, i am thinking, if i had to
-        """
-    )
-)
-"""Words of somebody who is not sure."""
-
-OPINIONS = tuple(
-    spread(
-        """
-            i (think|guess|suppose|believe|reckon|suspect|expect|fancy|bet|would bet|would guess|would say|would think),
-            it seems, seems, seem, probably, likely, presumably, i want to say, must be, to my eye, looks to me
-        """
-    )
-)
-"""Those of them with which a verdict is still that verdict: `keep I suppose`."""
-
-SOFTENERS = tuple(
-    spread("a tad, a shade, fairly, a trifle, a bit, a little bit, slightly, somewhat, a little, a touch")
-)
-"""Words that make a level a little less."""
-
-_ISH = {
-    f"{word}{word[-1] if word in {'big', 'thin', 'fat', 'slim', 'flat'} else ''}ish": word
-    for word in tokens_of(
-        "short long small big large broad wide narrow thick thin fat slim flat deep high low soft sharp weak strong "
-        "plump heavy light dull round tall stiff"
-    )
-}
-"""Words that say a level and make it a little less: `shortish`."""
-
-ASIDES = tuple(
-    spread(
-        """
-            mind you, this time( for real|), for real, as a matter of fact, if you ask me, would you look at that,
-            look at that, would you believe( it|), to be (fair|honest),
-            i must say, i have to say, (though |)i will give (it|her|him) that, for once, for a change, i have to admit,
-            (when |)(seen|viewed|looking|looked at|look|) from (on top|above|the top),
-            (like|as) (it|they|she|he) should( be|)( at (this|that|its|her|his) (age|size|stage)|), for (its|her|his|this) (age|size),
-            (compared to|considering|given) (its|her|his|the|this) (age|size|length|line),
-            at this (age|size), at (its|her|his) (age|size), for a (baby|tosai|young fish|young one),
-            in (this|that) light, (as|like) in the (book|books), i would call the, ha, haha, thanks god,
-            (just |)where (you|i) want (it|them), which i (like|love), on (it|her|him|this one|that one|this fish|that fish),
-            with (it|her|him), thank (god|goodness), no (question|doubt|mistake)( about it|), no two ways about it,
-            bless (it|her|him), there is no denying, if you look( close| closely|), as (you|we) say,
-            so far( as i can see|),
-            i see, i can see, what (i|you) would call,
-            i make it, call it, i would call it, i call it, what i call, shall we say, let us say,
-            more or less everywhere, as you would expect, as i like (it|them), the way i like (it|them),
-            (and |)that is (it|all|your lot|the lot), as they come, as you (like|please), and no more,
-            if ever (i saw|there was) one, no complaints, anyhow, let us be honest, by half, and nothing messy,
-            (from |)edge to edge,
-            (that |which |)i do not (care for|trust|much like), (now |)(this|that) (one|fish) i would call,
-            this fellow is,
-            for (a|an) (spring|summer|autumn|winter|june|july|august|september|october|november|december)
-            (fish|tosai|one),
-            but it is (only |)(june|july|august|september|october|november|december)( yet| now|),
-            surprisingly, (quite |)prettily, (where|as) you would (draw|put|want|have|like) it, fair and square,
-            if you count (that|the) (thing|bit|spot|scrap|dot) (by|at|near|on) the (tail|head|shoulder),
-            is (it not|not it), does (it not|not it), they call (that|it), that makes it,
-            to me, looks like( to me|), on top of that, otherwise, apart from that,
-            as it (happens|goes), by the way, in my book, to speak of, at all, whatsoever, to be seen, in sight,
-            that i can (see|find), as such, worth (mentioning|a mention), for those who count, when you count,
-            once it calms( down|) you see,
-            but (it|she|he) is (only|just|still) (a baby|young|small|little), with a bit of give, to balance the head,
-            (as |because |)(it|she|he) would not lie still, (as |because |)(it|she|he) (slid|slipped|moved|jumped) so,
-            i (held|had|read|put) it wrong( way round|), this time for real, (the |)last one( is| was|), all the same,
-            when (it|she|he) (stops|rests),
-            (that is |which is |)the end of (my|the)( short| long|) board,
-            (when |if |)(you |)(seen|looked at|look at (it|her|him)|look) from (the side|in front|the front|behind|below)
-        """
-    )
-)
-"""What may stand beside of a reading and says nothing of the fish."""
-
-
-def without(tokens: tuple[str, ...], phrases: tuple[tuple[str, ...], ...]) -> tuple[tuple[str, ...], bool]:
-    """Tokens without some phrases, and whether there were any."""
-    begins = _by_first_word(phrases)
-    if begins.keys().isdisjoint(tokens):
-        return tokens, False
-    at, kept, found = 0, [], False
-    while at < len(tokens):
-        size = max(
-            (len(words) for words in begins.get(tokens[at], ()) if tokens[at : at + len(words)] == words), default=0
-        )
-        if size:
-            found = True
-            at += size
-        else:
-            kept.append(tokens[at])
-            at += 1
-    return tuple(kept), found
-
-
-def softened(tokens: tuple[str, ...]) -> tuple[tuple[str, ...], bool]:
-    """Tokens without what makes a level a little less, and whether there was any."""
-    rest, soft = without(tokens, SOFTENERS)
-    if _ISH.keys().isdisjoint(rest):
-        return rest, soft
-    return tuple(_ISH.get(token, token) for token in rest), True
-
-
-_KINDS = frozenset({"sort", "kind", "type"})
-_OF_A_KIND = frozenset(
-    tokens_of(
-        "colour red hi beni tone shade white orange edge kiwa sashi body shape head pattern skin finish shine lustre line "
-        "fin build"
-    )
-)
-_POINTING = frozenset(
-    {"a", "an", "the", "this", "that", "some", "is", "are", "it", "what", "which", "same", "my", "no", "any"}
-)
-_ASKED_IN_PRAISE = frozenset({"is", "are", "do", "does", "doe", "has", "have"})
-_SUBJECTS = frozenset({"the", "her", "his", "its", "she", "he", "they"})
-_NO_PRAISE = frozenset(
-    {
-        "best",
-        "worst",
-        "most",
-        "sort",
-        "kind",
-        "type",
-        "1",
-        "one",
-        "way",
-        "same",
-        "only",
-        "what",
-        "case",
-        "enough",
-        "too",
-        "quite",
-        "yet",
-        "very",
-        "exactly",
-    }
-)
-
-_MORE = frozenset(COMPARATIVES.values()) - {"whiter"}
-_ROUNDABOUT = tuple(
-    (words, ("not",))
-    for words in spread("(not|hardly|scarcely) what (i|you|one) (would|could|should) (really |)(call|describe as|term)")
-)
-
-
-def plainly_told(tokens: tuple[str, ...]) -> tuple[str, ...]:
-    """Tokens without what makes a plain statement sound like a doubt or a denial.
-
-    `a persimmon sort of colour` is a persimmon colour; `isn't the kiwa sharp` says that it is, `isn't sharp` that it is not.
-    """
-    if tokens[1:2] == ("not",) and tokens[0] in _ASKED_IN_PRAISE and tokens[2:3] and tokens[2] in _SUBJECTS:
-        rest = tokens[2:]
-        superlative = any(token in _NO_PRAISE or (len(token) > 5 and token.endswith("est")) for token in rest)
-        if len(rest) > 1 and not superlative:
-            tokens = (*rest[:1], tokens[0], *rest[1:]) if rest[0] in {"she", "he", "they"} else rest
-    for at in range(len(tokens) - 2):
-        if (
-            tokens[at] in {"could", "might"}
-            and tokens[at + 1] == "be"
-            and not _MORE.isdisjoint(tokens[at + 2 : at + 5])
-        ):
-            tokens = (*tokens[:at], "should", *tokens[at + 1 :])  # `could be sharper` is no doubt
-    for said, instead in _ROUNDABOUT:
-        at = next((at for at in range(len(tokens)) if tokens[at : at + len(said)] == said), -1)
-        if at >= 0:
-            tokens = (*tokens[:at], *instead, *tokens[at + len(said) :])
-    at = next((at for at in range(1, len(tokens) - 3) if tokens[at] == "as" == tokens[at + 2]), -1)
-    if at >= 0 and tokens[at + 3] in {"a", "an"}:
-        tokens = (*tokens[:at], *tokens[at + 1 :])
-    if _KINDS.isdisjoint(tokens):
-        return tokens
-    kept: list[str] = []
-    at = 0
-    while at < len(tokens):
-        told = tokens[at] in _KINDS and tokens[at + 1 : at + 2] == ("of",) and tokens[at + 2 : at + 3]
-        if told and tokens[at + 2] in _OF_A_KIND and kept and kept[-1] not in _POINTING:
-            at += 2
-            continue
-        kept.append(tokens[at])
-        at += 1
-    return tuple(kept)
-
-
-@lru_cache(maxsize=8)
-def _by_first_word(phrases: tuple[tuple[str, ...], ...]) -> dict[str, list[tuple[str, ...]]]:
-    found: dict[str, list[tuple[str, ...]]] = {}
-    for words in phrases:
-        found.setdefault(words[0], []).append(words)
-    return found
-
-
-# ---- Talk
 
 _TALK = frozenset(
     spread(
@@ -377,6 +21,7 @@ _TALK = frozenset(
             heavy going, clean slate, sharp practice, tight fit, hard luck, soft spot for (it|her|him|this one), in good time,
             even money, in the dark, a dark horse, in a good light,
             high time, long story, long time no see, big deal, small world, small mercies, thank heaven for small mercies,
+            nah, (oh |ooh |)go on( then|), let us not (fool|kid) ourselves, you watch, you watch and see, mark my words,
             ooh, oho, oh, ah, aha, ha, haha, ahem, mm, mmm, hmm, phew, gosh, blimey, crikey, dear me, oh dear( me|),
             (my |)goodness( me|), my my, well well( well|), right then, here we go, (now |)let us see( now|), now then,
             now we are talking, (would you |)look at (that|you|her|him|it),
@@ -386,7 +31,10 @@ _TALK = frozenset(
             poor (thing|little thing|old thing|girl|boy|love|soul), never mind( that|),
             doesn't (bother|worry) me( much| at all|)( that|), that doesn't (bother|worry) me( much|),
             not the end of the world, i (do not|can) mind( that|), no matter, that is all( for this one| there is|),
-            that is it( really|), nothing (else|more)( to say| to report| to note| to add|),
+            that is it( really|),
+            (that is|it is|which is|all|) (perfectly |quite |only |)(normal|natural|usual|to be expected|as expected|par for
+            the course)( at this age| for the age| at this stage|),
+            nothing (else|more)( to say| to report| to note| to add|),
             nothing (you|i|we) can do about (it|that), (the |)last one, (the |)last fish, (the |)next one( please|),
             next please, (the |)first one, (we are |)half way( through|)( now|), halfway( through|)( now|),
             halfway (there|through the (tank|tub|lot|batch))( now|),
@@ -563,7 +211,19 @@ _OF_WORTH = re.compile(
           step|tub|rank|touch|peg|place))*|(?:up|down)\s(?:a|1|2|half\sa)\s(?:bit|box|grade|notch|class|step|tub|rank|peg|
           place)|
           (?:i\s)?(?:would\s)?not\spay\s(?:up|much|a\slot|extra|more|that|full|for\sit)(?:\sfor\s{_THIS})?|no\sdiscount(?:\s
-          on\s{_THIS})?
+          on\s{_THIS})?|
+          (?:price|sell|priced)\s(?:it\s)?by\s(?:size|weight|length|the\s(?:cm|centimetre|inch|kilo|kg))|(?:a\s)?(?:bargain|
+          steal|(?:good|easy|quick|steady|poor|slow)\sseller)|(?:that\sis\s|this\sis\s)?my\s(?:pension|holiday|retirement|
+          fortune)
+          (?:\s(?:in\sthere|right\sthere|that\sis|this\s1))*|(?:i\s)?would\s(?:happily\s|gladly\s)?(?:have|take)\s(?:\d+|a\s
+          dozen|more|a\stub\sfull)\sof\s(?:those|these|them|that)|
+          (?:that\sis\s|it\sis\s)?(?:a\s)?{_CASH}\sworth(?:\sof\s\w+)?|(?:hand\son\sheart\s)?(?:i\s)?(?:would|could|will|
+          can)\s(?:not\s)?(?:want|ask|charge|pay|give|take)\s(?:(?:at\sleast|at\smost|no\smore\sthan|
+          no\sless\sthan|more\sthan|less\sthan|up\sto|over|under|about|only)\s)*\d+(?:\s{_CASH})?(?:\sfor\s{_THIS})?|
+          (?:i|you|we|it|that|she|he)\s(?:will|would)\snot\s(?:get|make\s(?:me|you|us|anyone|anybody))\srich(?:\s(?:on|with|
+          from)\s{_THIS})?|
+          (?:i\s)?(?:can\snot|do\snot|could\snot)\ssee\s(?:anybody|anyone|somebody|people|them)\s(?:paying|handing\sover|
+          giving|parting\swith|spending)\s.*
         )
     """,
     re.VERBOSE,
@@ -647,6 +307,8 @@ def is_talk(tokens: tuple[str, ...], speaks: Callable[[tuple[str, ...]], bool]) 
     """
     if tokens in _TALK or bare(tokens) in _BARE_TALK:
         return True
+    if _OF_THE_PAST.fullmatch(" ".join(tokens)) is not None:
+        return True
     of_people = _OF_PEOPLE.match(text := " ".join(tokens))
     return of_people is not None and not speaks(tuple(text[of_people.end() :].split()))
 
@@ -659,7 +321,7 @@ def is_aside(tokens: tuple[str, ...], speaks: Callable[[], bool]) -> bool:
     text = " ".join(tokens)
     if _OF_THE_TUB.fullmatch(text) is not None or (_MAYBE_OF_THE_TUB.fullmatch(text) is not None and not speaks()):
         return True
-    if any(pattern.fullmatch(text) is not None for pattern in (_OF_WORTH, _OF_LIKING, _OF_THE_PAST)):
+    if any(pattern.fullmatch(text) is not None for pattern in (_OF_WORTH, _OF_LIKING)):
         return True
     of_others = (
         _ASKED_ALOUD.fullmatch(text) is not None
@@ -963,7 +625,8 @@ _MAY_SAY = frozenset(
         "take took taken "
         "have had buy give gave show grow feed leave let put send throw want bin chuck cull save pick choose stay go gone "
         "going pass "
-        "wait treat salt dip scrape isolate ill improve develop fill last hold turn turned change become colour rest other "
+        "wait treat salt dip scrape heat ask scratch disease wound isolate ill improve develop fill last hold turn turned "
+        "change become colour rest other "
         "others half "
         "between across along over under around most least all every whole few several couple lots pair two three call called "
         "describe see find found notice spot like than finger fingernail thumb thumbnail palm nail fist sister brother "
@@ -984,13 +647,22 @@ _ORDINARY = frozenset(
 """Words that a phrase has and that everybody uses of other things as well."""
 
 
+_MANY = 40
+"""So many words are no talk: nobody says them in one breath."""
+
+
 def is_of_people(tokens: tuple[str, ...], knows: Callable[[str], bool]) -> bool:
     """Whether a remark speaks of people, and no word of it is one that is said of a fish: `that took me by surprise`.
 
     knows: whether a phrase or a name has a word by itself.
     """
     tokens = without(without(tokens, HEDGES)[0], OPINIONS)[0]
-    if len(tokens) < 3 or _PEOPLE.isdisjoint((word,) for word in tokens) or ("my", "hand") in pairwise(tokens):
+    people = {word for ahead, word in pairwise(("", *tokens)) if ahead not in {"for", "to"}}
+    if (
+        not 2 < len(tokens) < _MANY
+        or _PEOPLE.isdisjoint((word,) for word in people)
+        or ("my", "hand") in pairwise(tokens)
+    ):
         return False
     if not _MAY_SAY.isdisjoint(tokens) and ("used", "to") not in pairwise(tokens):
         return False

@@ -34,7 +34,7 @@ _INTO = (
     r"(?:pile|row|ring|rack|pen|tray|stall|table|list|team|tub|box|tank|bin|basin|bowl|vat|bucket|pond|shelf|crate|"
     r"heap|bag|bath|system|stack|group)"
 )
-_AMONG = r"(?:1|fish|lot|bunch|other)"
+_AMONG = r"(?:1|one|fish|lot|bunch|other)"
 _KEPT = r"(?:keep|keeper|kept|keeping|stay|yes|top|best|good|grow\son|growing\son|grow\sout|growing|tategoi|show|select|selected)"
 _LEFT = r"""
     (?:out|cull|reject|bad|go|going|goodbye|discard|waste|throw\sout|give\saway|rubbish|
@@ -90,7 +90,7 @@ _TIME = r"""
     later|new\syear|christmas|easter|harvest|thaw|(?:second|third|next|last|final)\s(?:look|cut|sort|sorting|
     selection|round|harvest))(?:\s(?:look|cut|sort|sorting|selection|harvest))?|
     (?:a|1|2|3|4|another|1\smore|a\sfew(?:\smore)?|a\scouple\sof|2\smore|3\smore)\s(?:full\s|whole\s)?(?:hour|day|week|month|
-    season|year|summer|winter|spring|autumn)(?:\smore)?|a\s(?:while|bit|minute)(?:\slonger)?|
+    season|year|summer|winter|spring|autumn)(?:\smore)?|a\s(?:while|bit)(?:\slonger)?|
     (?:it|she|he)\s(?:is|has)\s(?:a\sbit\s)?(?:bigger|grown|older|settled|calmed\sdown|nisai|2|3|clear|better|well))
 """
 _ON = (
@@ -112,7 +112,7 @@ HEADS = re.compile(
           (?:{_I}\s(?:was|am|are|were)\s)?told\s(?:me\s)?to\s|
           (?:the\s|my\s|our\s|his\s|her\s)?(?:verdict|vote|call|decision|ruling|note|answer)\s(?:is\s|was\s)?(?:a\s|for\s)?|
           (?:that|this|which)\s(?:make|mean)\s(?:it\s|her\s|him\s)?(?:a\s)?|
-          {_I}\s(?:am|are|would\sbe|feel|was(?!\sgoing))\s(?:inclined|minded|happy|glad|going|ready|willing|prepared|content|pleased)\s
+          {_I}\s(?:am|are|would\sbe|feel)\s(?:inclined|minded|happy|glad|going|ready|willing|prepared|content|pleased)\s
           to\s|
           {_I}\s(?:think|say|reckon|would\ssay|suppose|guess)\s(?:(?:we|i)\s(?:(?:would|will|shall|should)\s)?|let\sus\s)|
           {_I}\s(?:(?:would|will|shall|must|have\sto|had\sbetter|may\sas\swell|might\sas\swell)\s)(?:(?:definitely|certainly|
@@ -177,7 +177,7 @@ _MONEY = (
     r"end\sprice|cash))?|cheap|cheaply|dear|dearly|low|high|but\snot\s(?:for\s(?:much|a\slot)|cheap|dear|high|well)|"
     r"for\swhat\s(?:it|she|he)\s(?:fetch|bring|make|is\sworth|get)|at\sthe\sgoing\srate|to\sthe\s\w+|to\s(?:a|some|"
     r"somebody|someone|"
-    r"my|our)\s?\w*|in\s(?:a|the)\s\w+(?:\slot)?)"
+    r"my|our)\s?\w*|in\s(?:a|the)\s(?:\w+\s)?(?:lot|batch|sale|shop|auction))"
 )
 _SELL = r"(?:sell|flog|shift|offload|trade|auction|price|export|ship)"
 _FORMS: Mapping[str, str] = {
@@ -253,13 +253,15 @@ _FORMS: Mapping[str, str] = {
           her|him|this\s1)
     """,
     "out": rf"""
-        (?:gone|cut|goodbye|bye(?:\sbye)?|bye\sthen|removed|ditch|straight\sout|first\sout|out\s(?:first|straight|quick|fast|
+        (?:gone|cut|goodbye|bye(?:\sbye)?|bye\sthen|removed|ditch|strike|straight\sout|first\sout|out\s(?:first|straight|
+        quick|fast|
         now|
           at\slast)|nope(?:\s(?:out|sorry))?|sorry\s(?:nope|out)|(?:clear|big|easy|hard|definite|definitely|a|a\sclear|
           that\sis\sa|it\sis\sa)\s(?:no|out)|no\s(?:from|for)\s(?:me|us)|no\sno\sno|no\snot\s(?:this|that)\s1)
         | (?:lose|drop|strike|ditch|remove|cut|cull|swap|return|dump)\s{_FISH}(?:\s(?:on|quick|quickly|cheap|now|
           first|soon|off|straight\saway))?
-        | (?:get|be)\srid(?:\sof\s{_FISH})?|(?:get|fish|take|pull|net)\s{_FISH}\sout(?:\sof\s(?:here|there|the\s\w+))?|
+        | (?:get|be)\srid(?:\sof\s{_FISH})?|(?:get|fish|take|pull|net)\s{_FISH}\sout(?:\sof\s(?:here|there|the\s(?:tub|tank|
+          lot|batch|running|pond|group)))?|
           (?:cross|strike|rule|send|ship|move)\s{_FISH}\s(?:off|out|back|on)|let\s(?:it|her|him)\sgoe?
         | (?:so\s|then\s|but\s)+(?:i\s)?(?:(?:probably|maybe|perhap|rather|better|think|suppose|guess|am\safraid|fear)\snot|
           do\snot\sthink\sso|not\sthis\stime|not\stoday|not\sthis\syear)
@@ -316,7 +318,8 @@ _FORMS: Mapping[str, str] = {
           (?:in\s(?:the|my|our|this)\s\w+|here|
           on\s(?:it|her|him)|it\stake\sup|it\stake))?|not\sworth\s(?:it|keeping|growing|feeding|raising|the\s\w+|
           bothering(?:\swith)?)(?:\s(?:on|it|her|him|this\s1))?
-        | (?:sent|send|goe|go|going)\s(?:back|home|away)(?:\sto\s(?:the\s)?(?:shop|dealer|seller|breeder|farm|sender|owner|
+        | (?:sent|send|(?:goe|go|going)(?=\sback\sto))\s(?:back|home|away)(?:\sto\s(?:the\s)?(?:shop|dealer|seller|breeder|
+          farm|sender|owner|
           wholesaler))?
         | (?:(?:it\sis|that\sis|she\sis|he\sis)\s)?(?:(?:just|simply|really)\s)*(?:unsaleable|unsellable|not\ssaleable|
           beyond\ssaving|past\ssaving|
@@ -336,7 +339,7 @@ _FORMS: Mapping[str, str] = {
           (?:sale|market))
         | {_WOULD}{_SELL}\s{_FISH}(?:\s(?:on|off|away|quick|
           quickly|soon|young|early|now|first|today|this\s(?:week|month|year|season|spring|summer|autumn)|{_MONEY}))*
-        | {_WOULD}let\s{_FISH}\sgoe?\s(?:cheap|cheaply|{_MONEY})
+        | {_WOULD}let\s{_FISH}\sgoe?\s(?:cheap|cheaply|(?=for|at|but){_MONEY}|in\sa\s(?:mixed|cheap|job)\s(?:lot|batch|bag|box))
         | (?:to\s)?(?:sell|flog|offload|auction|export|ship)(?:\s(?:soon|young|early|now|first|today|on|off|{_MONEY}))+
         | {_WOULD}sell(?:\s{_FISH})?(?:\syoung|\searly)?\s(?:(?:before|by|in|this|next|at)\s{_TIME}|while\s(?:it|she|he)\s
           \w+(?:\s\w+)?|
@@ -369,7 +372,7 @@ _FORMS: Mapping[str, str] = {
         | (?:pet|garden|pond|hobby|shop)\s(?:quality|grade|stock)
         | (?:you\sare|it\sis|she\sis|he\sis|this\s1\sis|that\s1\sis|is)\s(?:for\ssale|to\sbe\ssold)|(?:third|3rd)\s(?:box|
           grade|class|
-          rank|tier|choice|quality)
+          rank|tier|choice|quality)(?:\s(?:good|fish|stuff|stock))?
         | (?:a\s|an\s)?(?:(?:garden|patio|back\sgarden|hobby|garden\scentre|customer|somebody|someone|beginner|neighbour)\spond)
           (?:\sat\s(?:best|most)|\sonly|\sfish|\sfor\s(?:it|her|him|this\s1|that\s1))?
         | (?:good|fine|nice|enough)\sfor\s(?:the\s|a\s)?(?:shop|market|trade|raffle|customer)
@@ -452,10 +455,13 @@ def by_form(tokens: tuple[str, ...]) -> str | None:
     if tokens[:2] == ("yes", "bin"):
         return None  # not a bin for those that stay
     text = " ".join(tokens)
+    if _HELD_UP.match(text):
+        return None
     found = next((verdict for verdict, form in _FORM_PATTERNS if form.fullmatch(text)), None)
     return "unsure" if found == "in" and _HELD.match(text) else found
 
 
+_HELD_UP = re.compile(r"(?:i\s\w+\s)?hold\s(?:it|her|him|that|this)\s(?:up|out)")
 _HELD = re.compile(r"(?:i\s\w+\s)?hold\s(?!on)")
 """`hold that for now` puts it off."""
 _FORM_PATTERNS = tuple(

@@ -11,6 +11,7 @@ from itertools import pairwise
 from attrs import frozen
 
 from koirules.notes.tree import SKIPPED, bare
+from koirules.notes.verdict_clauses import by_clause
 from koirules.notes.verdict_forms import ADVERBIALS, HEADS, SALE, SOLD, by_form
 from koirules.vocabulary.phrases import spread
 from koirules.vocabulary.wordings import tokens_of
@@ -222,6 +223,7 @@ _OF_ANOTHER_SENSE = frozenset(
     )
 )
 _ITS = frozenset({("it",), ("her",), ("him",)})
+_INTO = frozenset(tokens_of("in into on up back down over to with out off away"))
 _HELD_ON = frozenset({("hold", "on"), ("keep", "on")})
 VERDICTS = _by_words()
 """Whole remarks that are a verdict: `in`, `out`, `unsure`, or `sold` of a fish that leaves for money."""
@@ -248,8 +250,10 @@ class Verdicts:
         named = {tokens_of(words): grade for words, grade in grades.items()}
         return cls({**VERDICTS, **named}, sales)
 
-    def sale(self, tokens: tuple[str, ...]) -> str | None:
-        """The grade of a fish that is sold in these words; None where the page has several that they may mean."""
+    def told(self, verdict: str | None, tokens: tuple[str, ...]) -> str | None:
+        """A verdict in these words as the page calls it; None where it has several grades of sales that they may mean."""
+        if verdict != SOLD:
+            return verdict
         meant = [grade for grade, words in self.sales.items() if not words.isdisjoint(tokens)] or list(self.sales)
         if len(meant) > 1:
             return None
@@ -258,8 +262,12 @@ class Verdicts:
 
 def verdict_of(tokens: tuple[str, ...], verdicts: Verdicts) -> str | None:
     """The verdict that a whole remark is, with what may stand before and behind it."""
-    found = _kind_of(tokens, verdicts.words)
-    return verdicts.sale(tokens) if found == SOLD else found
+    return verdicts.told(_kind_of(tokens, verdicts.words), tokens)
+
+
+def verdict_in_words(tokens: tuple[str, ...], verdicts: Verdicts) -> str | None:
+    """The verdict that a whole sentence is, all of whose words are those of verdicts."""
+    return verdicts.told(by_clause(tokens), tokens)
 
 
 def _kind_of(tokens: tuple[str, ...], verdicts: Mapping[tuple[str, ...], str]) -> str | None:
@@ -290,7 +298,7 @@ def _with_ends(found: str, end: str, tokens: tuple[str, ...]) -> str | None:
     """A verdict with what stood behind it. end: of which kind that was, `till` a time or `see` again."""
     if not end:
         return found
-    if tokens in WHOLE_VERDICTS | _NEVER_ALONE and tokens not in _MAY_END:
+    if tokens == ("gone",) or (tokens in WHOLE_VERDICTS | _NEVER_ALONE and tokens not in _MAY_END):
         return None  # `goes for the nose`
     if found in {"out", SOLD}:
         return None if end in {"till", "see"} else found
@@ -313,7 +321,13 @@ def _means_more(tokens: tuple[str, ...]) -> bool:
     """Whether words that say nothing elsewhere make another thing of a verdict: `keep the net`, `look out`, `sells well`."""
     if tokens[:1] in _ASKING and tokens[1:2] in _ASKED:
         return True
-    if (tokens[:1] in _OTHERS and tokens[1:2] == ("would",)) or "enough" in tokens or tokens[:2] == ("that", "goe"):
+    if (
+        (tokens[:1] in _OTHERS and tokens[1:2] == ("would",))
+        or "enough" in tokens
+        or tokens[:2] in {("that", "goe"), ("gone", "on")}
+    ):
+        return True
+    if (tokens[:1] == ("hold",) and "still" in tokens) or (tokens[:1] in _ASKED and tokens[-1:] == ("go",)):
         return True
     return any(
         (first in _OF_THINGS and second in _ARTICLES) or (first, second) in _OF_ANOTHER_SENSE
@@ -341,9 +355,11 @@ def verdict_beside(tokens: tuple[str, ...], verdicts: Verdicts) -> Iterator[tupl
         verdict = verdicts.words.get(begins) if tokens[at] in _JOINED and rest and not twice else None
         if verdict is not None and begins not in _NEVER_ALONE:
             bound = tokens[at] in _BOUND or (tokens[at] in _AS_LONG and verdict == "unsure")
-            if (begins[-1], tokens[at]) in _HELD_ON:
+            if tokens[at] == "that" and rest[0] in _INTO:
+                continue  # `chuck that in with the cheap ones`
+            if (begins[-1], tokens[at]) in _HELD_ON or (begins[0] == "ask" and tokens[at] == "for"):
                 continue
-            told = verdicts.sale(begins) if verdict == SOLD else verdict
+            told = verdicts.told(verdict, begins)
             if told is not None and (begins[0] in _OPEN_ENDED or (bound and (at > 1 or verdict == "unsure"))):
                 yield told, rest
         if tokens[at] == "but" and rest == ("no",):

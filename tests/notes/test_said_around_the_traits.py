@@ -30,7 +30,7 @@ def said(text):
 def test_what_is_said_around_the_traits_is_read_as_meant():
     right, unread, otherwise = tabled(TABLE, READER, READER.rules)
     assert (unread, otherwise) == ([], [])
-    assert len(right) > 100
+    assert len(right) >= 100
 
 
 @pytest.mark.parametrize(

@@ -79,7 +79,7 @@ def test_what_stands_behind_a_reading_leaves_it_as_it_is_or_all_unread(behind, s
         ("all of them have good skin", {"lustre": "good"}),
         ("some of them have soft edges", None),
         ("half of them have soft edges", None),
-        ("none of them has soft edges", None),
+        ("none of them has soft edges", {"kiwa": "fair or sharp or razor"}),
     ],
 )
 def test_an_exception_widens_and_only_most_of_a_lot_stands_for_it(text, reading):

@@ -11,10 +11,10 @@ import koirules
 from koirules.notes.comparisons import is_comparison
 from koirules.notes.ends import OPENERS, TAGS
 from koirules.notes.forecasts import is_forecast
+from koirules.notes.hedges import ASIDES, HEDGES, without
 from koirules.notes.numbers import number_at, plain_numbers
 from koirules.notes.reader import NotesReader, cells
 from koirules.notes.remarks import Sort
-from koirules.notes.talk import ASIDES, HEDGES, without
 from koirules.notes.verdicts import VERDICTS
 from koirules.testing import registry_with
 from koirules.vocabulary.phrases import spread
@@ -336,7 +336,7 @@ def test_more_are_never_fewer():
 def test_an_aside_never_makes_another_reading(reading):
     """What stands beside a reading widens it, leaves it unread or says nothing of it; it never says something else."""
     plain = {found.trait for found in READER.remarks.read(reading).found}
-    beside = (READER.remarks.read(f"{reading} {' '.join(aside)}") for aside in ASIDES + HEDGES)
+    beside = (READER.remarks.read(f"{reading} {' '.join(aside)}") for aside in (*ASIDES.each, *HEDGES.each))
     assert [remark for remark in beside if not {found.trait for found in remark.found} <= plain] == []
 
 
@@ -966,3 +966,110 @@ def test_of_two_grades_for_sales_the_one_is_meant_whose_word_is_said():
 def test_no_word_said_many_times_takes_long():
     for word in ("no", "and", "boss said", "till autumn"):
         assert fish_of(f"{f'{word} ' * 40}zebra").unread
+
+
+SENTENCES = {
+    "in": """nobody touches this one; it is going home with me; boss looked twice and said keep; he put two ticks against it
+        in the
+        book; we moved it into the growing-on pond; kept it back for his own pond; she can come with me; holds another winter
+        with me;
+        that's earned itself another year; he waved it through; not leaving my sight that one; survived two cuts""",
+    "out": """not having that in the tub with my good ones; he put it in the left basin with the others to go; it went
+        straight into the
+        reject bucket; crossed off the list; boss turned it round and shook his head; taken out of the keepers; we both said no;
+        not to go in with the good ones; it's down as a reject; no good for stock; both of them said out; went with the
+        rejects""",
+    "sold": """between you and me I'd let it go for a song; that's one for the young lad with his first pond; it'll make
+        somebody very
+        happy in a garden pond somewhere; she told me that one goes to the shop on Friday; marked for the auction in October;
+        moved from keep to sell; he told me to note it for the autumn sale; I've a lady who'll have that off me tomorrow;
+        put to the left with the sold ones; chuck that in with the cheap ones""",
+    "unsure": """let's pop it to one side and come back to it; I was told to set this one aside till he comes back; written
+        down as maybe;
+        leave till nisai; give me another look at that in a week; left it in the small tank for now; it's not a yes and it's
+        not a no;
+        sent to the back room for treatment; left to decide at the end; boss can't decide""",
+}
+
+
+@pytest.mark.parametrize("verdict", SENTENCES)
+def test_verdicts_in_whole_sentences(verdict):
+    sales = "grade sold if kiwa is fair"
+    standard = koirules.read_standard(SALES.format(sales=sales), registry=registry_with())
+    texts = [" ".join(text.split()) for text in SENTENCES[verdict].split(";")]
+    found = {text: standard.notes_reader.read(f"1: {text}").fish[0] for text in texts}
+    assert {text: (fish.verdict, fish.unread) for text, fish in found.items()} == dict.fromkeys(texts, (verdict, ()))
+
+
+@pytest.mark.parametrize(
+    ("text", "verdict"),
+    [
+        ("in, no wait, out", "out"),
+        ("nidan, out, I've changed my mind, keep it", "in"),
+        ("keep, no, out", "out"),
+        ("kiwa sharp, out, on second thoughts, in", "in"),
+        ("no sorry, out after all", "out"),
+    ],
+)
+def test_a_verdict_takes_back_the_one_before_it(text, verdict):
+    fish = fish_of(text)
+    assert (fish.verdict, fish.unread) == (verdict, ())
+
+
+def test_a_correction_before_a_verdict_may_take_back_a_reading_and_is_read_again():
+    assert fish_of("nidan, no wait, out").unread
+    assert fish_of("out, no wait, kiwa sharp").unread
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "might not",
+        "tail won't though",
+        "too big to close",
+        "never lifts",
+        "three years in that one",
+        "beni gives way by nisai",
+        "evens by summer",
+        "if it opened you'd have a three-stepper",
+        "jumbo in the making",
+        "left with a good sandan",
+        "could be anything in two years",
+        "wants size to carry it",
+        "I'd not hold my breath",
+        "then again they do shrink back a bit as they stretch",
+        "kiwa comes with age",
+        "it's downhill from here",
+        "that won't be there at Christmas",
+        "length to come",
+    ],
+)
+def test_more_forecasts(text):
+    assert READER.remarks.read(text).sort is Sort.FORECAST
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "forty quid",
+        "I'd put a middling ticket on it",
+        "I'd be asking proper money",
+        "hand on heart I couldn't charge more than twenty",
+        "up a box",
+        "price by size",
+        "I'd not pay up for it",
+        "I'm fond of this one",
+        "can't get excited",
+        "oddly good",
+        "he whistled",
+        "I was going to chuck this one",
+        "my father would have kept it",
+        "have I done this one",
+        "what do you make of that",
+        "wait a minute, kiwa sharp",
+    ],
+)
+def test_what_a_fish_is_worth_and_whether_it_is_liked_decides_nothing(text):
+    fish = fish_of(text)
+    assert (fish.verdict, fish.unread, fish.forecasts, fish.comparisons) == ("", (), (), ())
+    assert fish.said.keys() <= {"kiwa"}
