@@ -32,6 +32,7 @@ from koirules.builtin.said_of_marks import SAID_OF_MARKS
 from koirules.builtin.said_of_pattern import SAID_OF_PATTERN
 from koirules.builtin.said_of_reach import SAID_OF_REACH
 from koirules.builtin.said_of_red import SAID_OF_RED
+from koirules.builtin.said_of_shapes import SAID_OF_SHAPES
 from koirules.builtin.said_of_skin import SAID_OF_SKIN
 from koirules.builtin.said_of_spans import SAID_OF_SPANS
 from koirules.builtin.said_of_steps import SAID_OF_STEPS
@@ -80,7 +81,7 @@ SHARED = Vocabulary(
     is_variety=False,
     measures=(ELLIPSE, *FORMULAS),
     constants=(*LANDMARKS, *LIMITS),
-    sayings=(*SAID_OF_BODY, *SAID_OF_SKIN),
+    sayings=(*SAID_OF_BODY, *SAID_OF_SHAPES, *SAID_OF_SKIN),
     subject=KOI,
 )
 """The shared traits, for a variety to include."""
