@@ -118,7 +118,26 @@ _EMPHASIS = tuple(
 )
 """`no shimi at all`."""
 GENERAL = frozenset(
-    {"hi", "red", "beni", "colour", "orange", "white", "black", "sumi", "head", "body", "skin", "eye", "shape"}
+    {
+        "hi",
+        "red",
+        "beni",
+        "colour",
+        "orange",
+        "white",
+        "black",
+        "sumi",
+        "head",
+        "body",
+        "skin",
+        "eye",
+        "shape",
+        "fish",
+        "lot",
+        "line",
+        "whole",
+        "state",
+    }
 )
 _OF_BODIES = frozenset({"long", "wide", "broad", "deep", "high"})
 _MERE_WORDS = (("fine",), ("ok",), ("okay",), ("well",), ("right",))

@@ -17,10 +17,10 @@ def test_the_notes_come_to_the_records_and_results_beside_them(tmp_path, monkeyp
     monkeypatch.chdir(tmp_path)
     noted = CliRunner().invoke(main, ["note", "standard.koi", "notes.txt", "--out", "lot.csv"])
     assert noted.exit_code == 1  # one remark is left for the reader to teach
-    assert 'phrase "quite splendid" means …' in noted.output
+    assert 'phrase "knocks on the door" means …' in noted.output
     graded = CliRunner().invoke(main, ["grade", "standard.koi", "lot.csv", "--out", "results.csv"])
     assert graded.exit_code == 1
-    assert "39: quite splendid" in graded.output
+    assert "39: knocks on the door" in graded.output
     # After a change that was meant: run the two commands of the README, then read what changed.
     assert records(Path("lot.csv")) == records(FOLDER / "lot.csv")
     assert grades(Path("results.csv")) == grades(FOLDER / "results.csv")
