@@ -340,6 +340,7 @@ def test_the_remarks_of_the_pages_are_read_as_they_were_meant(page, least):
                 "is that a black spot there",
                 "brick red",
                 "I love it",
+                "no",
             ],
         ),
         ("late_helper", 0.95, ["uneven"]),

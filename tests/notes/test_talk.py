@@ -1077,4 +1077,4 @@ def test_what_a_fish_is_worth_and_whether_it_is_liked_decides_nothing(text):
 
 def test_a_word_for_a_fish_in_what_is_not_understood_leaves_no_trait_unclear():
     assert READER.remarks.read("a Sunday fish").named == ()
-    assert READER.remarks.read("kiwa like Sunday").named == ("kiwa",)
+    assert READER.remarks.read("kiwa like Sunday").named == ("kiwa", "kiwa_style")
