@@ -151,3 +151,12 @@ def test_frames_and_whole_files_refuse_numbered_looks(tmp_path):
         told = CliRunner().invoke(main, ["grade", str(tmp_path / f"{page}.koi"), *files])
         assert told.exit_code == 2
         assert "[no-looks]" in told.output
+
+
+def test_a_look_without_a_day_beside_one_with_a_day_is_a_problem():
+    with pytest.raises(koirules.RecordError) as caught:
+        graded([{"fish": "1", "kiwa": "sharp"}, {"fish": "1", "date": "2026-11-02", "kiwa": "fair"}])
+    assert [problem.code for problem in caught.value.problems] == ["undated-look"]
+    later = {"fish": "1", "date": "2026-11-02", "look": 2, "kiwa": "fair"}
+    (one,) = graded([{"fish": "1", "kiwa": "sharp"}, later]).results
+    assert len(one.looks) == 2

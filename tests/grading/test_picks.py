@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from itertools import permutations
 
+import polars as pl
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import koirules
 from koirules.results.course import Fate
+from koirules.rounds.columnar.picks import FATES, open_columns
 from koirules.rounds.picking import Candidate, pick
 
 GROUPS = st.lists(st.tuples(*[st.sampled_from((None, "a", "b"))] * 2), min_size=1, max_size=5)
@@ -96,3 +98,21 @@ def test_a_fish_that_rises_may_push_out_two_by_two_quotas_and_let_in_a_third(
     assert found.open == ("y", "z", "v", "x")
     (settled,) = standard.grade_batch([*fish[:3], fish[3] | {"length": length}]).rounds
     assert (settled.kept, settled.open) == (kept, ())
+
+
+def test_by_columns_who_may_rise_to_no_more_than_just_behind_the_places_is_over_for_sure():
+    def still_open(best: int) -> list[bool]:
+        frame = pl.DataFrame(
+            {
+                "fate": pl.Series([FATES.index(Fate.KEPT), FATES.index(Fate.OVER)], dtype=pl.UInt8),
+                "candidate": [True, True],
+                "k0": [-90, -50],
+                "b0": [-90, best],
+                "falls": [False, False],
+                "sure": [True, True],
+            }
+        )
+        return open_columns(frame, 1, 1, [], [], "first").to_list()
+
+    assert still_open(-80) == [False, False]
+    assert still_open(-95) == [True, True]

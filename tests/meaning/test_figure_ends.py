@@ -90,3 +90,12 @@ def test_percentiles_of_many_that_may_count_hold_all_that_can_be():
     lowest, highest = (Listed(tuple(sorted((50, 150, *some)))) for some in (range(101), range(100, 201)))
     assert 0 <= low <= what.value(lowest, Decimal(50), None)
     assert what.value(highest, Decimal(50), None) <= high <= 200
+
+
+def test_a_figure_is_shown_by_what_it_says_and_not_by_how_it_is_worked_out():
+    assert all(" at 0x" not in repr(figure) and "ends=" not in repr(figure) for figure in AGGREGATES.values())
+
+
+def test_a_share_is_exact_to_a_millionth():
+    thirds = Listed((0, 0, 1))
+    assert AGGREGATES["share"].value(thirds, Decimal(0), None) == 33_333_333

@@ -307,3 +307,9 @@ def test_a_pattern_is_measured_on_a_map_and_on_nothing_else() -> None:
     standard = koirules.read_standard(ODD, registry=registry(pattern_measure("rows_along", {"cover": RATIO})))
     with pytest.raises(RecordError, match="is no map"):
         standard.grade({"rows_along": 3})
+
+
+def test_a_measure_is_shown_and_compared_without_the_plugin_that_brought_it():
+    one = Computed("rows", ("along",), ("rows_along",), dict, plugin="tin_bucket")
+    assert "tin_bucket" not in repr(one) and "dict" not in repr(one)
+    assert one == Computed("rows", ("along",), ("rows_along",), dict)

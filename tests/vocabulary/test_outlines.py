@@ -4,6 +4,7 @@ from itertools import pairwise
 
 import pytest
 
+from koirules.vocabulary.maps import Patch, doubled_area
 from koirules.vocabulary.outlines import TORPEDO, Outline
 
 
@@ -44,3 +45,11 @@ def test_a_body_of_good_outline_is_widest_in_one_place_and_tapers_smoothly_from_
     assert all(width < 1 for knot, width in knots if knot != widest[0])
     assert steepness == sorted(steepness, reverse=True)
     assert all(one[1] > other[1] for one, other in pairwise(knots) if one[0] >= widest[0])
+
+
+@pytest.mark.parametrize("size", [0.5, 1, 20])
+def test_the_outline_of_a_patch_turns_one_way_however_small_it_is_and_however_it_was_drawn(size):
+    drawn = [(10, 0), (10 + size, 0), (10 + size, 0.5), (10, 0.5)]
+    assert Patch(drawn).outline == Patch(drawn[::-1]).outline
+    assert doubled_area(Patch(drawn).outline) == size
+    assert doubled_area(Patch([(0, -50), (99, -50), (99, 50), (0, 50)], windows=[drawn]).windows[0]) == -size

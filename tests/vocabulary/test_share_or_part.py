@@ -43,6 +43,7 @@ def test_a_number_that_could_not_be_so_large_a_share_is_taken_as_it_stands():
 def test_a_header_with_the_unit_is_taken_at_its_word_unless_the_share_would_be_unusual():
     assert read_value(share(), "0.45", UNITS["%"]) == Span(0.45, 0.45)
     assert isinstance(read_value(share(usual=("5", "95")), "0.45", UNITS["%"]), Misread)
+    assert read_value(share(usual=("0.2", "2")), "0.45", UNITS["%"]) == Span(0.45, 0.45)
     assert read_value(share(usual=("5", "95")), "0.45 %", UNITS["%"]) == Span(0.45, 0.45)
 
 
