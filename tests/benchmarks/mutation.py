@@ -4,7 +4,8 @@ Comparison, arithmetic, constant, and/or, negation and deletion mutants of the r
 and 1 by default). A change of the code draws few others: each place has its own lot, from its file, its function and its text.
 The tests run once with coverage, each test as a context. Each mutant is then tried in a copy of the checkout by the tests that
 reach its line: the quickest first, then others drawn by the seed, as many as take a minute. A line that runs at import is tried
-by the tests of its room, those in the file that is named after its module before all others. What is called killed was seen by a test; what survives may still be seen by a test that was not drawn.
+by the tests of its room, those in the file that is named after its module before all others. What is called killed was seen by
+a test; what survives may still be seen by a test that was not drawn.
 Prints the survivors; those that change nothing that can be seen are listed in EQUIVALENT, each with the reason.
 
 FOLDER keeps what the tests reach, and which mutants were killed and which not: a second run with it goes on where the first one
