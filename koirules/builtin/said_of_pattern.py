@@ -359,7 +359,8 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             f"the {_TAIL} {_AT_ALL}, {_LAST} (reaches|touches|meets|hits|ends (at|in)) the {_TAIL}, no ({_GAP}|odome|"
             "ondome|stop|tail stop|white joint|white ring|white band|white left|white) (before|at|left at|in front of|"
             f"round|left before) the {_TAIL} {_AT_ALL}, no (odome|ondome|ojime|tail stop|stop|white joint|tail gap) "
-            f"{_AT_ALL}, odome (none|missing|gone|not there|is not there|nil|zero), without odome, no (finish|end|clean "
+            f"{_AT_ALL}, (odome|ondome|ojime|tail stop) (is|) (none|missing|gone|not there|nil|zero|absent), without "
+            f"odome, no (finish|end|clean "
             "end|clean finish|end to it) at the tail, (tail joint|tail root|tail base) (is|) (all|) red, red (tail "
             f"joint|tail root|tail base), {_LAST} {_GOES} {_HOW} to the (very|) end, no (clean|proper) (end|stop) at "
             f"the tail, {_LAST} {_NO_TAIL}, {_NO_TAIL}, tail (is|) (joined|not cut off|not free), 尾止めなし, 尾止め無し",

@@ -26,6 +26,10 @@ _ANOTHER = (
     r"(?:the|that|this|any|every)\s1(?!\w))"
 )
 _LIKE = r"(?:^|look |just |much |bit |lot )like "
+_ONE_OF_THE_BEST = re.compile(
+    r"(?:(?:it|she|he|this 1|that 1) (?:is )?)?1 of the (?:very )?(?:best|better|worst|worse|nicest|nicer|poorer|poorest)"
+    r"(?: (?:1|one|fish|so far|here|today|in here|of the (?:lot|tub|day|batch)|of (?:them|these|those)))*"
+)
 _COMPARES = re.compile(
     rf"\bthan\s(?:in\s|on\s|with\s|for\s)?{_ANOTHER}|\b(?:compared\s(?:to|with)|"
     rf"same\s(?:\w+\s)?(?:as|like)|similar\sto|reminds?\sme\sof|"
@@ -208,6 +212,8 @@ def is_simile(tokens: tuple[str, ...]) -> bool:
 def is_comparison(tokens: tuple[str, ...], *, after: bool) -> bool:
     """Whether a remark speaks of another fish. after: whether it stands behind one that does."""
     text = " ".join(tokens)
+    if _ONE_OF_THE_BEST.fullmatch(text) is not None:
+        return True
     if number_at(tokens, 0) is None and _NEARER.match(text) is None and (found := _COMPARES.search(text)) is not None:
         before = frozenset(text[: found.start()].split())
         if before & _PAID:

@@ -76,7 +76,8 @@ class Lexicon:
     of a part as of the whole, the words for such parts. shortest: the length in cm below which there is hardly a
     fish, at the stage of the standard or at any. lengths: the usual ones at the stage, in cm; None where it has none. bare: what
     words say where they are all that is said. anywhere: the traits of which a fault is one wherever it is.
-    greatest: those of which the greatest is meant of several numbers.
+    greatest: those of which the greatest is meant of several numbers. subject: words for what the standard is of: its variety
+    and its stage.
     """
 
     traits: Mapping[str, Trait]
@@ -90,6 +91,7 @@ class Lexicon:
     bare: Mapping[tuple[str, ...], tuple[Means, ...]] = field(factory=dict, repr=False)
     anywhere: frozenset[str] = frozenset()
     greatest: frozenset[str] = frozenset()
+    subject: frozenset[str] = frozenset()
     _hits: dict[tuple[tuple[str, ...], int], tuple[Hit, ...]] = field(factory=dict, init=False, repr=False, eq=False)
     _names: dict[tuple[str, ...], tuple[tuple[str, ...], ...]] = field(factory=dict, init=False, repr=False, eq=False)
 
@@ -119,6 +121,7 @@ class Lexicon:
             built.bare,
             anywhere,
             frozenset(one.trait for one in spoken if one.greatest),
+            frozenset(tokens_of(f"{rules.variety or ''} {rules.stage or ''}")),
         )
 
     def hits(self, tokens: Sequence[str], start: int) -> Sequence[Hit]:

@@ -164,7 +164,7 @@ class RemarkReader:
         parted = self._with_verdict(shown, tokens)
         if parted is not None:
             return parted
-        if not bare or is_talk(tokens, self._says):
+        if not bare or self.lexicon.subject.issuperset(tokens) or is_talk(tokens, self._says):
             return Remark(shown, Sort.NOTHING)
         return self._in_words(shown, tokens, before)
 

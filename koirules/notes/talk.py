@@ -185,6 +185,9 @@ _HOW_MUCH = r"""
 _OF_WORTH = re.compile(
     rf"""
         {_WELL}(?:
+          (?:it\s|she\s|he\s|that\s(?:1\s)?|this\s(?:1\s)?)?(?:would|will|should|might|could|may)\s(?:easily\s|always\s|
+          still\s|never\s)?sell\s(?:for|at)\s(?:a\s)?(?:good|fair|decent|high|low|top|silly|nice|proper|big|small|lot|lot\sof|
+          great)\s?(?:price|money|sum)?|
           (?:(?:it|she|he|this\s1|that\s1|that|this)\s)?(?:(?:is|would\sbe|will\sbe|will|would|should|could|might|must|can|
           just|not|also|only|
           still|never|i|we|you|do|a|in|at|for|on|somewhere|around|about)\s)*(?:(?:put|ask|asking|get|fetch|bring|make|cost|

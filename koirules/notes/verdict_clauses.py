@@ -83,12 +83,15 @@ _SELLS = rf"""
 """
 _PIECES = {
     "stop": rf"""
-        look\sout|\A(?:in|by|next)\s{_TIME}\si(?!\w)|\Ano\s(?:keep|sell|sold|in)(?!\w)|(?:even|fill|wash|peel|turn|stand|stick|work|point|grow)\sout|feed(?:ing)?\s{_IT}\s(?:later|{_TIME})\Z|\Ayou(?!\scan\shave\s(?:it|her|him|this|that)(?!\w))(?=\s(?:can|could|will|would|do|have|get|are|should|must))|look\s
+        (?:would|could|might|may|should)\ssell\s(?:for|at)|look\sout|\A(?:in|by|next)\s{_TIME}\si(?!\w)|\Ano\s(?:keep|sell|
+        sold|in)(?!\w)|(?:even|fill|wash|peel|turn|stand|stick|work|point|grow)\sout|feed(?:ing)?\s{_IT}\s(?:later|{_TIME})\Z|
+        \Ayou(?!\scan\shave\s(?:it|her|him|this|that)(?!\w))(?=\s(?:can|could|will|would|do|have|get|are|should|must))|look\s
         cross|if|unless|whether|would\shave|could\shave|should\shave|might\shave|had|was\sgoing\sto|were\sgoing\sto|nearly|
         almost|hardly|wish|wished|why|who|
         what|how|when|where|which|would\s(?:you(?!\Z)|he|she|they|anyone|anybody)|should\s(?:i|we|you)|(?:do|did|can|could|
         shall|will|doe|is|are)\s(?:you|i|we|he|
-        she|they|it)|(?:(?:the|my|our|old)\s)*(?:he|she|they|boss|you|wife|husband|father|dad|customer|other|people|nobody|somebody|someone|
+        she|they|it)|(?:(?:the|my|our|old)\s)*(?:he|she|they|boss|you|wife|husband|father|dad|customer|other|people|nobody|
+        somebody|someone|
         everybody)\s(?:would|might|could|may)(?!\ssay|\slike\sto\ssee)|
         (?:no|every|some|any)\s(?:1|one)|used\sto|than|is\s(?:better|worse|best|full|empty|ready|open|here|cold|warm)|came\s
         (?:from|out)|come\sfrom|bought\s(?:it|her|him)\s(?:at|from|in)|last\s(?:year|spring|summer|autumn|winter|week)|
@@ -138,7 +141,8 @@ as|back|at|another|1|with|anyway|and|but|though|please|then|1\smore|a|over|just|
         another\s{_TIME}|(?:1|a)\s(?:more\s)?{_TIME})|
         (?:stay|staying)(?=\Z|\s(?:for|with|here|put|in|because|till|until|then|now|though|and|but|i|please|another|1|at|he|
         she|my|by)(?!\w))|
-        (?:a\s)?keeper|(?:a\s)?tategoi|tateshita|kept(?=\Z|\s(?:for|on|back|in|with|by|as|at|till|until|because)(?!\w))|mine(?=\Z|\s
+        (?:a\s)?keeper|(?:a\s)?tategoi|tateshita|kept(?=\Z|\s(?:for|on|back|in|with|by|as|at|till|until|because)(?!\w))|
+        mine(?=\Z|\s
         (?:till|until|for|all|now|and|then|thank|for|please))|
         (?:in|into|to|with|among|beside|back\swith)\s{_THE}?(?:(?:growing\son|growing|grow\son|growing\sout|grow\sout|keep|
         keeper|good|best|top|better|kept|show|tategoi|select|selected|mud|favourite|
@@ -186,7 +190,8 @@ as|back|at|another|1|with|anyway|and|but|though|please|then|1\smore|a|over|just|
         (?:can|could)\snot\s(?:live\swith|keep|use|justify|stand\sbehind|defend)\s{_IT}|shook\s(?:his|her|my)\shead|shake\s
         (?:his|her|my)\shead|(?:a\s|the\s)?thumb\sdown|(?:a|another|clear|firm)\sno(?=\Z|\s(?:from|for|i|sorry|love|then|
         again)(?!\w))|with\s{_THE}?(?:{_WHICH})*(?:reject|cull|discard)|said\sno(?=\Z)|say\sno(?=\Z)|
-        (?:a\s|big\s|red\s)+cross(?=\Z|\s(?:by|next|on|against|for|through)(?!\w))|(?:a\s)?line\sthrough\s{_IT}|(?:waste|no\sroom|
+        (?:a\s|big\s|red\s)+cross(?=\Z|\s(?:by|next|on|against|for|through)(?!\w))|(?:a\s)?line\sthrough\s{_IT}|(?:waste|
+        no\sroom|
         no\splace|no\sspace)\s(?:of|for)\s(?:space|food|time|money|feed|water|room|{_IT})|away\swith\s{_IT}|
         (?:no|not\sany)\svalue|unsaleable|fail(?:ed)?\s(?:the|this)\s(?:cut|selection|sort)|(?:do|doe|did|will)\snot\s(?:make|
         pass|survive)\s(?:the|this)\s(?:cut|selection|sort)
@@ -213,7 +218,7 @@ as|back|at|another|1|with|anyway|and|but|though|please|then|1\smore|a|over|just|
         (?:make|making)\s{_WHO}\s(?:very\s|really\s|quite\s)?happy|(?:shop|pond|garden|hobby|market|pet|dealer|trade|
         bargain)\s(?:fish|quality|grade|stock|material|class)|fit\sto\ssell|fit\sfor\ssale|(?:cheap|quick|private|early|
         fast)\ssale|
-        money\sin\shand|(?:will|would|should|might|can)\ssell(?=\s(?:for|to|at|in|as))|saleable|sellable
+        money\sin\shand|(?:will|would|should|might|can)\ssell(?=\s(?:to|in|as)(?!\w))|saleable|sellable
     """,
     "plain": rf"""
         (?:in|into|to|on|onto|from|at|by|against|next\sto|beside|off)\s(?:{_THE})?(?:{_WHICH})*{_PLACE}(?:\s\d+)?|with\s

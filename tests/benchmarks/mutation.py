@@ -247,7 +247,9 @@ def _reached(folder: Path, tests: Sequence[str]) -> tuple[dict[str, dict[int, se
     for file in found.measured_files():
         if file.startswith(rooms):
             by_line = found.contexts_by_lineno(file).items()
-            reaching = {line: {one.partition("|")[0] for one in contexts if one} - failing for line, contexts in by_line}
+            reaching = {
+                line: {one.partition("|")[0] for one in contexts if one} - failing for line, contexts in by_line
+            }
             lines[str(Path(file).relative_to(folder))] = reaching
     return lines, seconds
 

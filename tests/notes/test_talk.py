@@ -1078,3 +1078,19 @@ def test_what_a_fish_is_worth_and_whether_it_is_liked_decides_nothing(text):
 def test_a_word_for_a_fish_in_what_is_not_understood_leaves_no_trait_unclear():
     assert READER.remarks.read("a Sunday fish").named == ()
     assert READER.remarks.read("kiwa like Sunday").named == ("kiwa", "kiwa_style")
+
+
+@pytest.mark.parametrize(
+    ("text", "sort"),
+    [
+        ("would sell for a good price", Sort.NOTHING),
+        ("would sell to the shop", Sort.VERDICT),
+        ("one of the best", Sort.COMPARISON),
+        ("one of the better ones so far", Sort.COMPARISON),
+        ("tail stop missing", Sort.TRAITS),
+        ("kohaku", Sort.NOTHING),
+        ("showa", Sort.UNKNOWN),
+    ],
+)
+def test_prices_ranks_and_the_variety_of_the_page_are_no_readings(text, sort):
+    assert READER.remarks.read(text).sort is sort
