@@ -9,6 +9,7 @@ from click.testing import CliRunner
 
 import koirules
 from koirules.commands import main
+from koirules.vocabulary import traits
 
 RULES = """standard "Lantern Bay, grown" edition 1 variety kohaku
 setting grown_length = 65 cm from 40 cm to 90 cm
@@ -266,3 +267,18 @@ def test_two_ways_to_name_one_length_are_both_worked_out(first, second):
     (row,) = standard.grade_frame(pl.DataFrame({name: [value] for name, value in record.items()})).to_dicts()
     assert (row["score_low"], row["score_high"]) == (float(result.score_low), float(result.score_high))
     assert not standard.compare(standard).counting
+
+
+@pytest.mark.parametrize("b", [2.5, 3.0, 3.2])
+def test_figures_made_of_others_follow_the_length_as_those_do(b):
+    girth, weight = (b - 1) / 2, b  # W = a L^b, and W is as L G^2
+    powers = {
+        traits.UNCHANGED: 0,
+        traits.AS_LENGTH: 1,
+        traits.AS_GIRTH: girth,
+        traits.AS_WEIGHT: weight,
+        traits.GIRTH_OVER_LENGTH: girth - 1,
+        traits.LENGTH_OVER_GIRTH: 1 - girth,
+        traits.WEIGHT_OVER_LENGTH_CUBED: weight - 3,
+    }
+    assert all(allometry.power(b) == pytest.approx(power) for allometry, power in powers.items())

@@ -160,3 +160,16 @@ def test_a_look_without_a_day_beside_one_with_a_day_is_a_problem():
     later = {"fish": "1", "date": "2026-11-02", "look": 2, "kiwa": "fair"}
     (one,) = graded([{"fish": "1", "kiwa": "sharp"}, later]).results
     assert len(one.looks) == 2
+
+
+def test_a_fish_that_was_passed_over_is_told_which_one_stood_above_it_and_one_that_was_picked_is_not():
+    page = PAGE.split("round first", maxsplit=1)[0] + 'round only "pick" from all pick 1 by highest score\n'
+    best, other = (
+        koirules.read_standard(page, registry=BOX)
+        .grade_batch(
+            [{"fish": "1", "outline": "good", "kiwa": "sharp"}, {"fish": "2", "outline": "fair", "kiwa": "fair"}]
+        )
+        .results
+    )
+    assert [step.above for step in best.course] == [()]
+    assert [step.above for step in other.course] == [("1",)]
