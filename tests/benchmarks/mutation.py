@@ -3,9 +3,9 @@
 Comparison, arithmetic, constant, and/or, negation and deletion mutants of the rooms below, COUNT of them drawn by the seed (500
 and 1 by default). A change of the code draws few others: each place has its own lot, from its file, its function and its text.
 The tests run once with coverage, each test as a context. Each mutant is then tried in a copy of the checkout by the tests that
-reach its line: the quickest first, then others drawn by the seed, as many as take a minute. A line that runs at import is tried
-by the tests of its room, those in the file that is named after its module before all others. What is called killed was seen by
-a test; what survives may still be seen by a test that was not drawn.
+reach its line: the quickest first, then those of ASKED_FIRST, then others drawn by the seed, as many as take a minute. A line
+that runs at import is tried by the tests of its room, those in the file that is named after its module before all others. What
+is called killed was seen by a test; what survives may still be seen by a test that was not drawn.
 Prints the survivors; those that change nothing that can be seen are listed in EQUIVALENT, each with the reason.
 
 FOLDER keeps what the tests reach, and which mutants were killed and which not: a second run with it goes on where the first one
@@ -108,6 +108,21 @@ EQUIVALENT: dict[str, str] = {
     "koirules/vocabulary/conditions.py, _with_worse: 1 (9): constant 1 to 2": "bits beyond the steps are not looked at",
 }
 """Mutants that nobody can see, as `file, function: text of the place: what`, with the reason."""
+
+ASKED_FIRST: dict[str, str] = {
+    "koirules/meaning/expressions.py": "tests/language/test_reader.py",
+    "koirules/rounds/columnar/picks.py": "tests/grading/test_picks.py",
+    "koirules/rounds/course_words.py": "tests/grading/test_looks.py",
+    "koirules/rounds/looks.py": "tests/grading/test_looks.py",
+    "koirules/vocabulary/colour_readings.py": "tests/measures/test_colour.py",
+    "koirules/vocabulary/maps.py": "tests/vocabulary/test_outlines.py",
+    "koirules/vocabulary/measures.py": "tests/plugins/test_measures.py",
+    "koirules/vocabulary/quantities.py": "tests/vocabulary/test_share_or_part.py",
+    "koirules/vocabulary/readings.py": "tests/vocabulary/test_shorthand.py",
+    "koirules/vocabulary/traits.py": "tests/grading/test_growth.py",
+    "koirules/vocabulary/wellformed.py": "tests/plugins/test_wellformed.py",
+}
+"""The tests of a module whose name is another one: they are asked before those drawn."""
 
 _COMPARISONS = {
     ast.Lt: ast.LtE,
@@ -298,7 +313,8 @@ def _batches(site: Site, reaching: set[str], seconds: Mapping[str, float], seed:
         if seconds.get(test, 1.0) <= left:
             drawn.append(test)
             left -= seconds.get(test, 1.0)
-    return [first, drawn]
+    own_file = ASKED_FIRST.get(str(site.path.relative_to(ROOT)))
+    return [first, [] if own_file is None else [own_file], drawn]
 
 
 class Kept:
@@ -337,6 +353,7 @@ def _digest(text: str) -> str:
 
 
 def main(count: int, seed: int, kept: Kept) -> None:
+    assert all((ROOT / test).exists() for test in ASKED_FIRST.values())
     every = [site for room in ROOMS for path in sorted((ROOT / room).rglob("*.py")) for site in sites(room, path)]
     chosen = sorted(every, key=lambda site: site.lot(seed))[:count]
     free: Queue[Path] = Queue()
