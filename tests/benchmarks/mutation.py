@@ -97,6 +97,9 @@ NEVER_ENDS = 600
 EQUIVALENT: dict[str, str] = {
     "koirules/meaning/planes.py, PlaneSets.where: True: constant True to False": "both sets have as many members",
     "koirules/rounds/columnar/earlier.py, _with_codes: True: constant True to False": "codes may stand in any order",
+    "koirules/rounds/columnar/figures.py, _Valued.lacks: self.values.null_count() > 0: Gt to GtE": "asks for ends that are one",
+    "koirules/rounds/columnar/of_nodes.py, NodePlans.get: len(self._made) >= _MOST_PLANS: GtE to Gt": "one plan more is kept",
+    "koirules/rounds/figure_ends.py, Members: False: constant False to True": "cached properties work with slots and without",
     "koirules/rounds/looks.py, _sortings: 1 (5): constant 1 to 2": "sorting is stable: the first stands first in any case",
     "koirules/rounds/node_values.py, _give_outcome: 1: constant 1 to 2": "the grade of a fish in a round is always known",
     "koirules/vocabulary/conditions.py, _end: abs(value - near) <= _SHORT: LtE to Lt": "values have six decimals at most",
@@ -111,6 +114,7 @@ EQUIVALENT: dict[str, str] = {
 
 ASKED_FIRST: dict[str, str] = {
     "koirules/meaning/expressions.py": "tests/language/test_reader.py",
+    "koirules/rounds/columnar/kept_rows.py": "tests/runs/test_selection.py",
     "koirules/rounds/columnar/picks.py": "tests/grading/test_picks.py",
     "koirules/rounds/course_words.py": "tests/grading/test_looks.py",
     "koirules/rounds/looks.py": "tests/grading/test_looks.py",
