@@ -499,7 +499,10 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "is none": "(naked|bald|empty|blank) (crown|forehead|top), (no|without a) (crown|cap|head patch|head red) (at all|"
             "), head clear (of red|), (white|clean) up to the (shoulders|shoulder), (crown|top of the head|forehead) (is|) "
             "(naked|bare|bald|empty|white|clean)",
-            "is hood": "hoodie, (red|it|) (goes|is|comes|runs) (right|all|) over the whole (face|head), (the|) whole (face|"
+            "is hood": "hoodie, (the|its|her|his) (whole|entire) (face|head) (is|has been|) (dipped|dunked|stuck) in "
+            "(red|) (paint|ink|jam), (somebody|someone) (has|) (dipped|dunked|stuck) (the|its|her|his) (whole|entire) "
+            "(face|head) in (red|) (paint|ink|jam), (red|it|) (goes|is|comes|runs) (right|all|) over the whole "
+            "(face|head), (the|) whole (face|"
             "head) (is|) (really|) (red|in red|covered) (really|), (like|) (it is|) wearing a (red|) (mask|hood), lantern "
             "face, (a|) (red|full) (mask|face mask), menkaburi (old style|full|proper|complete|really), covers the (whole|"
             "entire) (head|face) (up|down|) (to the (gills|gill covers|mouth|nose)|)",
@@ -529,7 +532,8 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
     Spoken(
         "head_patch_shape",
         alone={
-            "is split": "(split|divided|parted) (on|across|down|along) the (forehead|nose|head|middle of the head|"
+            "is split": "(hachi|hachi moyo) (is|) (split|parted|divided), (split|divided|parted) "
+            "(on|across|down|along) the (forehead|nose|head|middle of the head|"
             "crown), white (line|stripe|crack) (down|through|along) the (middle of the|) (cap|head patch|head red|hood|head)",
             "is heart": "(red|) (patch|spot|mark|red) on the head (is|) (shaped|) like a heart, (heart shape|heart shaped) "
             f"(patch|red|spot|) on {_HEAD}, heart on {_HEAD}",

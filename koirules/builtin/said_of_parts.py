@@ -659,7 +659,9 @@ SAID_OF_PARTS: tuple[Saying, ...] = (
     Spoken(
         "gill_cover_faults",
         alone={
-            "is none": f"(both|all|) {_GILL} (is|are|) (nice and|good and|) (snug|flush|neat|snug and flat|tight and flat)"
+            "is none": f"(both|all|) {_GILL} (is|are|) (nice and|good and|) (snug|flush|neat|snug and flat|tight and flat)",
+            "count at least 1": "(has|with|) (a|) (nick|notch|tear|cut|dent|bite|chip) (in|out of) (the|its|his|her|a|1) (gill|"
+            "gill cover|gill plate)",
         },
     ),
     Spoken("scars", "(old|) (battle|war) (scar|wound)"),

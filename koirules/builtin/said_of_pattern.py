@@ -270,7 +270,7 @@ SAID_OF_PATTERN: tuple[Saying, ...] = (
             "(right|left|) (nicely|well|), (got a|a|) lightning (sort of|kind of|) thing (going|going on|), "
             "(a|nice|good|proper|lovely|real|clear|bit of|weak|lazy|strong|sharp|jagged like|a bit of a|"
             "textbook|fine|decent|great|) (inazuma|lightning|zigzag|zig zag|lightning bolt) (pattern|stripe|band|red|"
-            "hi|strike|flash|bolt|) (all the way (down|)|(all|right|) down the back|along the back|from head to tail|"
+            "hi|strike|flash|bolt|) (all the way (down|)|(all|right|) (down|up|along|over) the back|from head to tail|"
             f"to the tail|on her|), 1 long zigzag, like lightning, red zigzags, {_IT} (zigzags|zig zags|snakes|winds|"
             "swings|wiggles|wanders|weaves|meanders|jumps) (nicely|well|) (down|along|all down|from side to side|left "
             "and right|) (the back|the body|the spine|from side to side|), (runs|goes) (down|) (the back|) in (a|) "

@@ -16,7 +16,8 @@ from koirules.vocabulary.phrases import spread
 OPENERS = frozenset(
     spread(
         """
-            poor (old |)(lamb|love|thing|mite|dear|soul|lad|girl|boy|darling)( has| is|),
+            careful, steady, watch out, careful (now|mind), poor (old
+            |)(lamb|love|thing|mite|dear|soul|lad|girl|boy|darling)( has| is|),
             (when|if) you look( at (it|her|him)|)( down|)( from (above|the (top|side|front)|behind)|)
             ( the| it is| she is| he is|),
             (seen|looked at|viewed) from (the (side|front|top)|above|behind|below|on top),
@@ -73,7 +74,9 @@ _GOING_ON = frozenset(spread("(and |)then, (and |)also, plus, (and |)again"))
 TAGS = frozenset(
     spread(
         """
-            for sure, would not you (say|think|agree), do not you think, if i (am|was|want to be) (being
+            for sure, basically, essentially, i fear, alas, (if (you|i|we) |)(count|counting) the (head|cap), (with the|including
+            the|the) (head|cap) included, head included, to be fair, would not you (say|think|agree), do not you think, if i
+            (am|was|want to be) (being
             |)(fussy|picky|strict|harsh|critical|honest), which i (like|love|do not like), something
             (terrible|awful|dreadful|rotten|shocking), i must say, i have to say, i will say, if i am honest, to be honest,
             honestly, i admit, admittedly, such
@@ -119,7 +122,7 @@ TAGS = frozenset(
 """What a remark may end with behind what it says."""
 
 _QUESTION = re.compile(
-    r" (?:is|are|do|doe|did|ha|have|was|were|would|can|will) not (?:it|they|she|he|you|we|that|this)\Z"
+    r" (?:is|are|do|doe|did|has|have|was|were|would|can|will) not (?:it|they|she|he|you|we|that|this)\Z"
 )
 """`isn't it`, `don't they`."""
 

@@ -157,7 +157,7 @@ _MORE = re.compile(
         (?:(?:a|quite\sa)\s)?(?:different|another|new)\sfish\s(?:{_WHEN}|later).*|you\swill\snot\s(?:know|recognise|
         recognize)\s(?:it|her|him)\s.*|
         (?:(?:there\sis|plenty|lot|a\slot|much|lots)\s)*(?:more|length|size|colour|body|bulk|red|thickness|depth|width|
-        shoulder|volume)\s(?:still\s|yet\s)?to\scome
+        shoulder|volume)\s(?:still\s|yet\s)?(?:to\scome|coming)
         (?:\syet|\sfrom\s\w+)?|(?:still|yet|all)\sto\scome|(?:(?:it|she|he)\s(?:is\s)?)?(?:will\s)?only\sget\s(?:better|
         worse)(?:\s.*)?|
         (?:it\sis\s|all\s|that\sis\s)*downhill\s(?:from\shere|for\s(?:that|the)\s\w+)(?:\si\s\w+(?:\s\w+)?)?|

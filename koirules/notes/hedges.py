@@ -36,7 +36,8 @@ HEDGES = Phrases.of(
     spread(
         """
             i (think|guess|suppose|believe|reckon|suspect|expect|fancy|bet|would bet|would guess|would say|would think), it
-            seems, seems, seem, perhaps, maybe, probably, possibly, likely, nearly, almost, not quite, more or less,
+            seems, seems, seem, (seems|seem|appears|looks|appear|look) to be, perhaps, maybe, probably, possibly, likely,
+            nearly, almost, not quite, more or less,
             presumably, apparently, all but, i am not sure but, hard to say but, sort of, kind of, a touch,
             (might|may|could)( well|)
             be, (might|may|could) just be, close to, just about, just under, barely, as far as i can (see|tell), if i squint,
@@ -207,6 +208,16 @@ _ROUNDABOUT = tuple(
 )
 
 
+_CALLED = tuple(
+    sorted(
+        spread("i (would|will) (call|describe as|rate|rate as|put down as|say is|say are|say looks)( really| quite|)"),
+        key=len,
+        reverse=True,
+    )
+)
+_NOT_CALLED = frozenset({"not", "what", "that", "which", "than", "and", "but", "if", "as", "or"})
+
+
 def plainly_told(tokens: tuple[str, ...]) -> tuple[str, ...]:
     """Tokens without what makes a plain statement sound like a doubt or a denial.
 
@@ -224,6 +235,10 @@ def plainly_told(tokens: tuple[str, ...]) -> tuple[str, ...]:
             and not _MORE.isdisjoint(tokens[at + 2 : at + 5])
         ):
             tokens = (*tokens[:at], "should", *tokens[at + 1 :])  # `could be sharper` is no doubt
+    for words in _CALLED:
+        at = next((at for at in range(1, len(tokens) - len(words)) if tokens[at : at + len(words)] == words), 0)
+        if at and tokens[at - 1] not in _ASKED_IN_PRAISE and tokens[at - 1] not in _NOT_CALLED:
+            tokens = (*tokens[:at], *tokens[at + len(words) :])  # `the pattern I'd call decent`
     for said, instead in _ROUNDABOUT:
         at = next((at for at in range(len(tokens)) if tokens[at : at + len(said)] == said), -1)
         if at >= 0:

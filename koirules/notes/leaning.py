@@ -117,6 +117,13 @@ _NUMBER = re.compile(r"[0-9]+(?:\.[0-9]+)?\Z")
 _GRAMS = (0.01, 0.025)
 """Between how many grams a cm of length, cubed, a koi lies: common practice, no source."""
 
+_PART_OF = {
+    "hi_on_eyes": ("eye",),
+    "hi_on_cheeks": ("cheek",),
+    "hi_on_fins": ("fin", "pectoral", "pec"),
+    "motoaka": ("fin", "pectoral", "pec"),
+}
+"""The part that a side is of, where it is named again: `hi on one eye, left eye`."""
 _ONE_PATCH = re.compile(
     r"\b(?:patch|field|saddle|step|block|band|stripe|island|plate|slab|piece|one|spot|cap|blob|strip)\b", re.IGNORECASE
 )
@@ -386,7 +393,9 @@ class Leaning:
     def _sided(self, text: str, last: Remark, before: Sequence[Remark]) -> Remark | None:
         """`nothing on the right`, `the right one too`, `both sides`, `same on the left`, `the other one clean`, `left only`."""
         tokens, hedged = without(tokens_of(text), HEDGES)
-        bare = [token for token in tokens if token not in _WITH_A_SIDE and token not in {"1", "actually", *_MOSTLY}]
+        parts = {word for one in last.found for word in _PART_OF.get(one.trait, ()) if _NONE_THERE.isdisjoint(tokens)}
+        beside = _WITH_A_SIDE | parts | {"1", "actually", *_MOSTLY}
+        bare = [token for token in tokens if token not in beside]
         negated = not _NONE_THERE.isdisjoint(bare) or tokens[:1] == ("no",)
         only = not _ONLY.isdisjoint(bare)
         sides = [token for token in bare if token not in _NONE_THERE and token not in _ONLY]

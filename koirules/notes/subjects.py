@@ -55,6 +55,11 @@ _PIECE = re.compile(
     re.IGNORECASE,
 )
 """`11 cm long` behind one of these is as likely its length."""
+_MARK = re.compile(
+    r"\b(?:sore|wound|ulcer|spot|scratch|hole|nick|scale|mark|speck|cut|graze|lump|bump|blister|worm|louse)s?\b",
+    re.IGNORECASE,
+)
+"""`small` behind one of these is as likely its size."""
 _OWNERS = frozenset({"the", "its", "her", "his", "that", "those", "these", "this"})
 _PASSED_BY = frozenset({Sort.NOTHING, Sort.VERDICT})
 
@@ -96,7 +101,7 @@ def _may_be_of_another(remark: Remark, before: Sequence[Remark], lexicon: Lexico
         of_what_was_named = bool(named) and named.isdisjoint(traits)
     if traits <= OF_THE_FISH:
         fits = words <= _SIZES or _is_simile(remark.text) or _noticed(remark.text)
-        of_the_fish = spoken and spoken <= _SIZED and not of_what_was_named
+        of_the_fish = spoken and spoken <= _SIZED and not of_what_was_named and _MARK.search(last.text) is None
         return fits and not _names(remark.text, lexicon) and not of_the_fish
     if not traits <= _OF_COLOUR or not words <= _COLOURS:
         return False

@@ -158,7 +158,7 @@ ADVERBIALS = re.compile(
           as\s(?:it|she|he)\sstand|on\s(?:second|closer)\s(?:thought|look)|on\sreflection|provisionally|for\sthe\s(?:time\s
           being|moment)|
           at\s(?:this\sstage|least|present|best|most|last|first\ssight)|of\scourse|naturally|obviously|definitely|certainly|
-          if\syou\sask\sme|in\smy\sbook|from\sme|for\sus|for\sthis\shouse|for\s(?:the|this|our)\sfarm|to\smy\smind|full\sstop|
+          if\syou\sask\sme|in\smy\s(?:book|mind|head)|from\sme|for\sus|for\sthis\shouse|for\s(?:the|this|our)\sfarm|to\smy\smind|full\sstop|
           period|
           simple\sas\sthat|just\slike\sthat|first\stime|only|mate|dear|my\sdear|old\s(?:girl|boy|thing)|sunshine|sweetie|pet|
           my\sfriend|little\s(?:1|fish|girl|boy|fellow|lady)|it\sis|it\smust\sbe|it\swill\sbe|too\si\sthink)|
@@ -340,8 +340,10 @@ _FORMS: Mapping[str, str] = {
         | {_WOULD}{_SELL}\s{_FISH}(?:\s(?:on|off|away|quick|
           quickly|soon|young|early|now|first|today|this\s(?:week|month|year|season|spring|summer|autumn)|{_MONEY}))*
         | {_WOULD}let\s{_FISH}\sgoe?\s(?:cheap|cheaply|(?=for|at|but){_MONEY}|in\sa\s(?:mixed|cheap|job)\s(?:lot|batch|bag|box))
+        | sell\sor\s(?:swap|trade|give\saway)|sold\sin\smy\s(?:mind|head)
         | (?:to\s)?(?:sell|flog|offload|auction|export|ship)(?:\s(?:soon|young|early|now|first|today|on|off|{_MONEY}))+
-        | {_WOULD}sell(?:\s{_FISH})?(?:\syoung|\searly)?\s(?:(?:before|by|in|this|next|at)\s{_TIME}|while\s(?:it|she|he)\s
+        | {_WOULD}sell(?:\s{_FISH})?(?:\syoung|\searly)?\s(?:(?:before|by|in|this|next|at)\s{_TIME}|(?:now\s)?while\s(?:it|
+        she|he)\s(?:is\s)?
           \w+(?:\s\w+)?|
           as\s(?:a\s|an\s)?\w+(?:\s\w+)?)
         | (?:it|she|he|this\s1|that\s1)\s(?:will|would|should|can|could)\s(?:still\s|just\s|always\s)?(?:be\ssold|sell|goe?)\s

@@ -1094,3 +1094,23 @@ def test_a_word_for_a_fish_in_what_is_not_understood_leaves_no_trait_unclear():
 )
 def test_prices_ranks_and_the_variety_of_the_page_are_no_readings(text, sort):
     assert READER.remarks.read(text).sort is sort
+
+
+@pytest.mark.parametrize(
+    ("text", "reading"),
+    [
+        ("the pattern I'd call decent", said("pattern decent")),
+        ("the red I would say is even", {"hi_even": "even"}),
+        ("seems to be hanging at the top", {"health": "sick or doubtful or well"}),
+        ("hi on one eye, left eye", {"hi_on_eyes": "left_eye"}),
+        ("careful there's a sore", {"health": "sick"}),
+        ("sore on the side, small", {"health": "sick"}),
+        ("it's got presence hasn't it", {"presence": "strong"}),
+        ("four little steps if I count the head", {"steps": "yondan"}),
+        ("he has a nick in his gill", {"gill_cover_faults": "at least 1 of them"}),
+        ("lightning up the back", {"steps": "inazuma"}),
+        ("somebody's dipped the whole face in paint", {"head_hi": "hood"}),
+    ],
+)
+def test_what_is_said_in_a_roundabout_way_is_read_as_what_it_says(text, reading):
+    assert {trait: cell for trait, cell in said(text).items() if trait in reading} == reading
