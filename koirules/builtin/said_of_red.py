@@ -264,8 +264,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
         },
         alone={
             "is fair": f"{COLOUR_ITSELF} {_MIDDLING}, {_MIDDLING} {COLOUR_ITSELF}",
-            "at least strong": "(what a|some|look at (that|the|this)|just look at (that|the)|would you look at (that|the)) "
-            f"(red|colour|beni|hi), that is some (red|colour), {COLOUR_ITSELF} (hits|smacks) you (in|between) the "
+            "at least strong": f"{COLOUR_ITSELF} (hits|smacks) you (in|between) the "
             f"eyes, {COLOUR_ITSELF} hits you in the eye, (koi|tsuyoi|yoi) (beni|hi), (red|colour|beni) (comes|shines) "
             "through (strongly|strong|well), (red|colour) (you notice|you see) (from across|across) the (tub|yard|"
             "pond), good honest red, honest red, (strong|powerful|hot) stuff (this|that) (red|beni), as red as (they "
@@ -280,7 +279,9 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "at least fair": "(red|beni|colour|hi) has come on (a lot|well|nicely|a bit|)",
         },
         bare={
-            "at least strong": "vivid, fiery, blazing, very red, really red, so red, nice and red, good and red, properly red",
+            "at least strong": "(what a|some|look at (that|the|this)|just look at (that|the)|would you look at (that|the)) "
+            "(red|colour|beni|hi), that is some (red|colour), vivid, fiery, "
+            "blazing, very red, really red, so red, nice and red, good and red, properly red",
             "is pale": "anaemic, washed out, faded, bleached, rosy, rosy rather than red, pale pink, pale pink everything, "
             "pale pink all over",
         },
@@ -416,13 +417,14 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "been|was|) washed (too often|too hot|out), (baby|candy|shrimp|piggy|flamingo|bubblegum) pink (not red|)",
             "at least strong": "(good|nice|lovely|real|proper|fine|great|really) "
             "(deep|strong|dark|rich|bright|intense|fiery|hot) (colour|red|hi), "
-            "(now|) that is beni, (red|colour|hi|beni) (can not|could not|hard to|not to) be (faulted|"
+            "(red|colour|hi|beni) (can not|could not|hard to|not to) be (faulted|"
             "bettered|beaten), rich (but not|not|without being) (dark|too dark), (deep|strong) patches, good deep patches, "
             "patches (are|) (deep|strong|rich) in (colour|red), red of (real|great|top|high|the best) (class|quality), "
             "(little|bit of red|red) there is (is|) (good|super|lovely|strong|deep|rich)",
         },
         bare={
             "is pale": "wishy washy, washy, baby pink, candy pink, shrimp pink, hardly red",
+            "at least strong": "(now|) that is beni",
         },
         of_parts="all",
     ),

@@ -22,6 +22,7 @@ from koirules.builtin.net import MEASURES_OF_NET, NET
 from koirules.builtin.red_colour import RED_COLOUR
 from koirules.builtin.red_measures import MEASURES_OF_RED
 from koirules.builtin.red_pattern import DETAILS, PATTERN
+from koirules.builtin.said_at_length import SAID_AT_LENGTH
 from koirules.builtin.said_of_balance import SAID_OF_BALANCE
 from koirules.builtin.said_of_black import SAID_OF_BANDS, SAID_OF_BLACK, SAID_OF_HEADS, SAID_OF_NETS, SAID_OF_SPOTS
 from koirules.builtin.said_of_body import SAID_OF_BODY
@@ -102,6 +103,7 @@ PARTS_OF_VARIETIES = (
             *SAID_OF_SPANS,
             *SAID_OF_BALANCE,
             *SAID_OF_MARKS,
+            *SAID_AT_LENGTH,
         ),
     ),
     _part(

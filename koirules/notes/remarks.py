@@ -16,6 +16,7 @@ from koirules.notes.found import OF_THE_FISH, Found, hedge
 from koirules.notes.hedges import ASIDES, HEDGES, OPINIONS, SOFTENERS, plainly_told, softened, without
 from koirules.notes.lexicon import Lexicon
 from koirules.notes.numbers import in_cm, is_near, number_at, plain_numbers
+from koirules.notes.retelling import retold
 from koirules.notes.scan import GENERAL, NEGATIONS, WHERE, Scan, told
 from koirules.notes.talk import is_aside, is_of_people, is_small_talk, is_talk
 from koirules.notes.tree import SKIPPED, compared
@@ -212,6 +213,9 @@ class RemarkReader:
         if found.sort is Sort.UNKNOWN and is_correction(tokens):
             return Remark(shown, Sort.CORRECTION)
         found = (self._within_ends(shown, tokens) or found) if found.sort is Sort.UNKNOWN else found
+        if found.sort is Sort.UNKNOWN:
+            again = (self.read(" ".join(words), before) for words in retold(tokens))
+            found = next((evolve(each, text=shown) for each in again if each.sort is Sort.TRAITS), found)
         if found.sort is Sort.UNKNOWN and (
             is_small_talk(tokens, lambda: self.speaks(tokens)) or is_of_people(tokens, self.lexicon.knows)
         ):

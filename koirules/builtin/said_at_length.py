@@ -1,0 +1,216 @@
+"""How those who describe a fish in whole sentences speak of its red (hi): of its steps, its ends, its edges and its colour.
+
+Common practice, no source; wordings from memory.
+"""
+
+from __future__ import annotations
+
+from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
+
+_THEM = "(them|the steps|the patches|the red|the pattern|the reds|it)"
+_STEPS = "(they|all of them|all 3|all 2|both|both of them|steps|patches|the 2|the 3|reds|)"
+_OF_STEPS = ("steps", "step_count", "joined_steps", "white_gap", "small_patches", "first_step_size", "last_step_size")
+"""Traits behind which `they` are steps."""
+_NEARLY = "(nearly|almost|all but|just about) (touch|meet|join|join up)"
+_WHERE = (
+    "((at|by|under|behind|beside) the (dorsal|shoulder|neck|tail)|(down|on|at) (the|) (left|right) (side|)|on 1 side|in "
+    "the middle|)"
+)
+_LITTLE = "(hardly|barely|scarcely|next to|almost|practically|virtually|as good as|not)"
+_BEHIND = (
+    "(behind|behind it|behind that|behind the dorsal|behind the shoulder|at the (back|rear|tail end)|on the (back|rear) "
+    "half|further back|"
+    "from the dorsal (back|on)|after that|after the dorsal)"
+)
+_AHEAD = "(in front|up front|at the front|on the front half|on the shoulder|in front of the dorsal|ahead of the dorsal)"
+_LAST = "(last|rear|hind|third|tail) (step|patch|1|bit|block|piece)"
+_FIRST = "(first|front|shoulder) (step|patch|1|block)"
+_OTHER = "(first|others|other 2|other|rest|second|front 1|1 before|1 in front|1 before it|1 in front of it)"
+_EDGES = "(kiwa|edges|edge|rear edge|rear edges|back edges|side edges|lines|edge of it)"
+_COME = "(come in|closed|closed up|set|tightened|tightened up|sharpened|sharpened up|come up|firmed up|come through)"
+_FADES = (
+    "(falling apart|breaking up|breaking apart|coming apart|going to pieces|falling to pieces|dissolving|crumbling)"
+)
+_SCALES = "(into|in) (single|separate|loose|odd) scales"
+_TOP = "(paint|lacquer|icing|plaster|butter|jam)"
+
+SAID_AT_LENGTH: tuple[Saying, ...] = (
+    Spoken(
+        "joined_steps",
+        alone={
+            "is apart": f"{_STEPS} (are|stand|sit|lie|) (all|) (well|clearly|cleanly|nicely|properly|fully|completely) "
+            "(apart|parted|separated|separate|clear of each other) (from (each other|1 another)|of each other|by white|), "
+            f"{_STEPS} (do|) not touch (each other|1 another|anywhere)",
+            "is touching": "(they|first 2|last 2|2 of them|steps|patches) (are|) (joined|connected|linked) (by a "
+            "(thin|narrow|wide|small|red|) (bridge|thread|strip)"
+            f" (of red|)|) {_WHERE}, {_STEPS} (just|only just|) (run|flow|merge|melt|blend|go) into (each other|1 "
+            f"another)",
+        },
+    ),
+    SpokenTogether(
+        f"(steps|patches|first 2|last 2|2 of them|2) {_NEARLY} {_WHERE}, {_NEARLY} each other {_WHERE}",
+        "joined_steps is near and white_gap at most short",
+    ),
+    Spoken("joined_steps", after=_OF_STEPS, alone={"is near": f"they {_NEARLY} {_WHERE}"}),
+    Spoken(
+        "white_gap",
+        alone={
+            "is long": f"(white|gap|space|distance|stretch) between {_THEM} (is|looks|) (a bit|a touch|far|much|rather|) too "
+            f"(wide|big|long|large|much|great), (too|far too|much too) (wide|big|long|large) a (gap|white|break|space) "
+            f"between {_THEM}",
+            "is none or short": f"(white|gap|space|distance) between {_THEM} (is|looks|) (a bit|a touch|far|much|rather|) too "
+            f"(narrow|small|short|tight|little|thin), (hardly|barely|next to|almost) (no|any|) (white|gap|space) (at "
+            f"all|) between {_THEM}",
+            "is none": f"no (white|gap|space) at all between {_THEM}",
+        },
+    ),
+    Spoken(
+        "hi_front_share",
+        alone={
+            "above 60 %": f"{_LITTLE} (anything|nothing|any red|any pattern|no red|much) {_BEHIND}, not (a lot|much) "
+            f"(going on|there|of red|"
+            f"left|) {_BEHIND}, (goes|gets|is|looks|) (a bit|rather|very|) (empty|bare|quiet) {_BEHIND}",
+            "below 40 %": f"{_LITTLE} (anything|nothing|any red|any pattern|no red) {_AHEAD}",
+        },
+    ),
+    Spoken(
+        "hi_left_share",
+        alone={
+            "above 60 %": "(pattern|red|hi|weight of (it|the red)) (sits|lies|hangs|is|leans|pulls|falls|goes) (a bit|a "
+            "touch|a little|rather|) (too|"
+            ") (far|much|) (over|out|across|off|) (on|to|towards) the left, (more|most) of (it|the (red|pattern)) "
+            "(is|sits|lies|hangs|) (on|over "
+            "on|to|over to) the left",
+            "below 40 %": "(pattern|red|hi|weight of (it|the red)) (sits|lies|hangs|is|leans|pulls|falls|goes) (a bit|a "
+            "touch|a little|rather|) (too|"
+            ") (far|much|) (over|out|across|off|) (on|to|towards) the right, (more|most) of (it|the (red|pattern)) "
+            "(is|sits|lies|hangs|) "
+            "(on|over on|to|over to) the right",
+        },
+    ),
+    Spoken(
+        "balance",
+        alone={
+            "is good": "(pattern|red|it|steps|patches) (is|are|) (nicely|well|evenly|beautifully) "
+            "(spread|spaced|set|shared|laid|placed|spread "
+            "out|laid out|spaced out|distributed) (out|) (from (head|nose) to (tail|stem)|(down|over|along|across) the "
+            "(whole|) "
+            "(back|body|fish|length))",
+            "at most fair": "pattern (is|gets|goes|looks|turns into) (a bit of|something of|rather|) (a mess|a muddle|a "
+            "jumble|messy|muddled|"
+            "untidy) (from the dorsal (back|on)|behind the dorsal|at the (rear|back|tail end|front)|in the middle|towards "
+            "the tail)",
+        },
+    ),
+    Spoken(
+        "makibara",
+        alone={
+            "is yes": "(red|hi|it|patch|second (step|patch)|first (step|patch)|third (step|patch)|last "
+            "(step|patch)|shoulder (step|patch)) "
+            "(wraps|wrap|goes|runs|curls|carries|comes|reaches) (all the way|right|clean|) (round|around|under) (like a "
+            "(belt|sash|girdle|cummerbund)|underneath|under the belly|under her|under it|the belly) (on (the|) "
+            "(left|right|both sides)|both sides|)"
+        },
+    ),
+    Spoken(
+        "head_patch_place",
+        after=("head_hi", "head_patch_shape", "head_hi_front", "head_patch_place"),
+        alone={
+            "is off_left": "(with|) more (of it|red|) on the left",
+            "is off_right": "(with|) more (of it|red|) on the right",
+        },
+    ),
+    Spoken(
+        "head_patch_place",
+        alone={
+            "is off_left": "(red on the head|head red|head patch|head spot|cap) (is|looks|) (a bit|) "
+            "(lopsided|uneven|crooked|off centre) (with|) "
+            "(more|more of it|more red|) (on|to) the left",
+            "is off_right": "(red on the head|head red|head patch|head spot|cap) (is|looks|) (a bit|) "
+            "(lopsided|uneven|crooked|off centre) (with|) "
+            "(more|more of it|more red|) (on|to) the right",
+        },
+    ),
+    Spoken(
+        "steps",
+        alone={
+            "is inazuma": "(a|nice|lovely|) lightning shape (to (it|the (red|pattern|hi))|), (shape|look|run) of (a|) "
+            "lightning (to it|)",
+            "is sandan or yondan": "(whether|if|) (that is|it is|they are|) 3 (steps|patches|) or 4 (steps|patches|)",
+            "is nidan or sandan": "(whether|if|) (that is|it is|they are|) 2 (steps|patches|) or 3 (steps|patches|)",
+            "is yondan or godan": "(whether|if|) (that is|it is|they are|) 4 (steps|patches|) or 5 (steps|patches|)",
+        },
+    ),
+    SpokenTogether(
+        f"{_LAST} (is|looks|) (only|just|) (about|roughly|maybe|not|) (half|a third|a quarter) (of|) (the size|as "
+        f"(big|large|long)) (of|as) the {_OTHER}"
+        f", {_LAST} (is|looks|) (much|far|a lot|way) (smaller|shorter) than the {_OTHER}",
+        "small_patches is few and last_step_size is small",
+    ),
+    SpokenTogether(
+        f"{_FIRST} (is|looks|) (only|just|) (about|roughly|maybe|not|) (half|a third|a quarter) (of|) (the size|as "
+        f"(big|large|long)) (of|as) the "
+        "(second|others|other|rest|1 behind|1 behind it|last)",
+        "small_patches is few and first_step_size is small",
+    ),
+    Spoken(
+        "windows",
+        alone={
+            "at least 1": "(somebody|someone) (has|) (punched|cut|bitten|burnt|burned|poked) a hole (in|through) (the|) "
+            "(second|first|third|last|"
+            "shoulder|front|rear|middle|) (patch|step|red|saddle|1), (white|) scale (missing|without|that lost|that has "
+            "lost) (its|the|) red "
+            "(in (the middle of|) the (saddle|patch|step|red|(first|second|third|last|shoulder) (patch|step|1))|)"
+        },
+    ),
+    Spoken(
+        "kiwa",
+        alone={
+            "at most fair": f"{_EDGES} (has|have|is|are|) not (really|quite|fully|yet|properly|) {_COME} (yet|) (on the "
+            f"(rear|back) edges|at "
+            f"the (back|rear|sides)|behind|on the {_LAST}|on any of them|anywhere|), "
+            f"{_EDGES} (still|) (has|have|is|are|) (still|) to (come in|close|close up|sharpen|sharpen up|tighten up|firm "
+            f"up|set)",
+        },
+    ),
+    Spoken(
+        "hi_thick",
+        alone={
+            "is thick": "(laid|put|painted|spread|slapped) on so thick (that|) you could "
+            "(scrape|cut|peel|spoon|shave|dig|chip) (it|a bit|some) (off|) "
+            "(with a (knife|spoon|spade|blade|trowel|fingernail)|), so thick you could "
+            "(scrape|cut|peel|spoon|shave|dig|chip) (it|a bit|some) (off|) "
+            f"(with a (knife|spoon|spade|blade|trowel|fingernail)|), as thick as {_TOP}",
+            "is thin": "(red|hi|colour) (has|is|) (gone|going|worn|wearing|getting|got) (a bit|rather|very|) thin "
+            "(on|over|at) (the|) (top of the head|head|"
+            "crown|shoulder|dorsal|last (patch|step|1)|tail|rear|back|sides|top|middle of the back)",
+        },
+    ),
+    Spoken(
+        "hi_even",
+        alone={
+            "is even": "(red|colour|tone|shade|hi) (is|stays|keeps|runs|holds) (exactly|much|just|all|) (the same|even) "
+            "(all the way|right|) "
+            "(from (the|) (head|nose|front)|) (right|all the way|) (down|back|through|) to (the|) (tail|tail "
+            "stem|stem|peduncle|end|very end)",
+        },
+    ),
+    Spoken(
+        "fading",
+        alone={
+            "at most slight": f"(red|hi|colour|{_LAST}) (is|) (starting to|beginning to|) (fall apart|break up|falling "
+            f"apart|breaking up|{_FADES}) {_SCALES}"
+        },
+    ),
+    Spoken(
+        "sashi_depth",
+        alone={
+            "at least 1": "(a|1|whole|full|) row of pink scales (in front of|along the front of|at the front of) "
+            "(every|each|all the|the|both|first|second|third|last|) (patch|patches|step|steps|red|1)"
+        },
+    ),
+    SpokenTogether(
+        "(fin|blade|rest of the fin|rest of it) itself (is|) (all|) (white|clean|clear|snow white)", "nothing"
+    ),
+)
+"""What is said of red in whole sentences."""

@@ -1,0 +1,131 @@
+"""Whole sentences told again in fewer words: `a bit of red has crept into the tail fin` as `red in the tail fin`.
+
+Who describes a fish in whole sentences says where red went, what has it and between which steps white lies; who takes notes
+says no more than what is where. A sentence is told again only where it was not understood as it stands, and keeps its numbers,
+hedges and denials.
+
+Common English usage, no source.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+_RED = r"(?:red|hi|beni|colour)"
+_SIDE = r"(?:left|right|both|1|top|back|front|upper|lower)"
+_PAIRED = r"(?:gill (?:plate|cover)|cheek|pectoral fin|pectoral|pec fin|pec|pelvic fin|pelvic|ventral fin|ventral|eye)"
+_FIN = (
+    r"(?:(?:left |right |both )?(?:pectoral|pec|pelvic|ventral|anal|dorsal|tail)(?: fin)?|(?:top|back) fin|nose|snout|lip|"
+    r"(?:left |right |both )?(?:cheek|gill plate|gill cover|eye))"
+)
+_INTO = (
+    rf"(?:(?:the|its|her|his) )?(?:{_SIDE} )?{_PAIRED}|(?:the|its|her|his) (?:tail|anal|dorsal|top|back) fin|"
+    r"(?:the|its|her|his) dorsal"
+)
+_STEP = r"(?:step|patch|dan|field|block|red|saddle|plate|marking|1)"
+_ORDINAL = r"(?:first|second|third|fourth|fifth|last|next|front|rear|middle|shoulder|1|2|3|4)"
+_NOT = r"(?!(?:not|no|never|nearly|almost|hardly|barely)\b)"
+
+_RETOLD = tuple(
+    (re.compile(form), told)
+    for form, told in (
+        # Where red went is where it is.
+        (
+            (
+                rf"\b({_RED}) (?:has |have |is |that has )?(?:just |also |even |now "
+                rf")?(?:crept|strayed|wandered|spilled|spilt|leaked|"
+                rf"leaking|creeping|spilling|straying|bled|slipped|slopped|found its way|made its way|worked its way|got|gotten) "
+                rf"(?:up |down |out |over |back )?(?:into|onto|in|on|over) ({_INTO})(?!\S)"
+            ),
+            r"\1 on \2",
+        ),
+        # What has red in it.
+        (
+            (
+                rf"^(?:the |and |but )*({_FIN}) (?:has|have|has got|have got|ha|with|show|shows) ((?:[a-z]+ ){{0,4}}{_RED}) "
+                rf"(?:in|on|to|"
+                r"running through|through) (?:it|them)(?!\S)"
+            ),
+            r"\2 on the \1",
+        ),
+        # Who wavers between two counts.
+        (
+            (
+                r"^i can not (?:make up my mind|decide|make out|work out|settle)(?: on| about)? (?:whether|if) "
+                r"(?:(?:that|it|this|she|he) is |"
+                rf"they are |there are |to (?:call|count) it )?(?:a )?(?=[1-5] {_STEP} or [1-5](?: {_STEP})?$)"
+            ),
+            r"maybe ",
+        ),
+        # A side told behind what has two of them.
+        (
+            (
+                rf"\b(on|in|over|of) (?:the |its |her |his )?({_PAIRED}) (?:(?:down |over )?on (?:the |its |her |his "
+                rf")?)(left|right)"
+                r"(?: side| hand side)?(?!\S)"
+            ),
+            r"\1 the \3 \2",
+        ),
+        # Two steps that follow each other are steps.
+        (
+            (
+                rf"\b(white|gap|space|break|distance|room|strip|cut|stretch) (?:at all |there is |there |we have )?between "
+                rf"(?:the )?{_ORDINAL} "
+                rf"(?:red )?(?:{_STEP} )?and (?:the )?{_ORDINAL}(?: {_STEP})?(?!\S)"
+            ),
+            r"\1 between the step",
+        ),
+        (
+            (
+                rf"\b(white|gap|space|break|distance|room|strip|cut|stretch) between (?:the )?{_STEP} {_ORDINAL} and "
+                rf"{_ORDINAL}(?!\S)"
+            ),
+            r"\1 between the step",
+        ),
+        (r"(?<!half )(?<!\d )\b(?:a|one) (cm|mm)(?!\S)", r"1 \1"),
+        # Who would have kept it but for one thing, does not.
+        (
+            (
+                r"^(?:if (?:it|this|that) (?:was|were|is) not for|but for|were it not for|without) (?!the fact )(.+?)(?: "
+                r"then)? (?:i|we) would "
+                r"(?:have )?(?:keep|kept|take|taken|hold|held|put|bought|buy) (?:it|her|him|this 1|that 1)(?: in)?$"
+            ),
+            r"\1 so out",
+        ),
+        # What somebody likes or dislikes, and of which fish.
+        (
+            (
+                r"^(?:and |but |so )*(?:what|the thing|1 thing|the 1 thing|the only thing|all) (?:that )?(?:i|we) (?:do |do "
+                r"not |really |always )?"
+                r"(?:like|love|notice|dislike|hate|mind|miss|regret|see) (?:about|with|in|on|of) "
+                r"(?:it|her|him|this|that|(?:this|that) (?:1|fish|girl|boy)) (?:is|was) (?:that )?"
+            ),
+            r"",
+        ),
+        (
+            (
+                r"^(?:and |but |so )*(?:what|the thing that|1 thing that|the only thing that) "
+                r"(?:bother|trouble|annoy|worry|worrie|please|strike|spoil|hurt|sell|make|save|kill|ruin|let down|put me "
+                r"off|catches|get)s? "
+                r"(?:me|it|her|him|you|us)?(?: (?:about|with|in|on) (?:it|her|him|this|that|(?:this|that) (?:1|fish)))? "
+                r"(?:is|was) (?:that )?"
+            ),
+            r"",
+        ),
+        (
+            r" (?:if|when) you (?:look|see it|see her|look at it|look at her|look down) (?:from|on) (?:above|top|the top)$",
+            r"",
+        ),
+    )
+)
+"""What is said at length, and what it comes to; over the tokens of a remark with one space between them."""
+
+
+def retold(tokens: tuple[str, ...]) -> Iterator[tuple[str, ...]]:
+    """The tokens of a remark in fewer words; none where it cannot be told otherwise."""
+    said = text = " ".join(tokens)
+    for form, told in _RETOLD:
+        text = form.sub(told, text)
+    if text != said:
+        yield tuple(text.split())
