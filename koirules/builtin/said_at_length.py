@@ -11,6 +11,13 @@ _THEM = "(them|the steps|the patches|the red|the pattern|the reds|it)"
 _STEPS = "(they|all of them|all 3|all 2|both|both of them|steps|patches|the 2|the 3|reds|)"
 _OF_STEPS = ("steps", "step_count", "joined_steps", "white_gap", "small_patches", "first_step_size", "last_step_size")
 """Traits behind which `they` are steps."""
+_LOWER = "(down|) (a bit|a touch|a little|slightly|much|clearly|) (lower|further|further down)"
+_HIGHER = "(up|) (a bit|a touch|a little|slightly|much|clearly|) (higher|further up|shorter)"
+_PART = (
+    "(head|body|shoulder|back|rear|tail end|front|front half|rear half|back "
+    "half|(first|second|third|last|head|shoulder|middle|rear|"
+    "front) (step|patch|1))"
+)
 _NEARLY = "(nearly|almost|all but|just about) (touch|meet|join|join up)"
 _WHERE = (
     "((at|by|under|behind|beside) the (dorsal|shoulder|neck|tail)|(down|on|at) (the|) (left|right) (side|)|on 1 side|in "
@@ -39,7 +46,7 @@ SAID_AT_LENGTH: tuple[Saying, ...] = (
         "joined_steps",
         alone={
             "is apart": f"{_STEPS} (are|stand|sit|lie|) (all|) (well|clearly|cleanly|nicely|properly|fully|completely) "
-            "(apart|parted|separated|separate|clear of each other) (from (each other|1 another)|of each other|by white|), "
+            "(apart|separate|clear of each other) (from (each other|1 another)|of each other|by white|), "
             f"{_STEPS} (do|) not touch (each other|1 another|anywhere)",
             "is touching": "(they|first 2|last 2|2 of them|steps|patches) (are|) (joined|connected|linked) (by a "
             "(thin|narrow|wide|small|red|) (bridge|thread|strip)"
@@ -68,7 +75,7 @@ SAID_AT_LENGTH: tuple[Saying, ...] = (
         "hi_front_share",
         alone={
             "above 60 %": f"{_LITTLE} (anything|nothing|any red|any pattern|no red|much) {_BEHIND}, not (a lot|much) "
-            f"(going on|there|of red|"
+            f"(going on|there|"
             f"left|) {_BEHIND}, (goes|gets|is|looks|) (a bit|rather|very|) (empty|bare|quiet) {_BEHIND}",
             "below 40 %": f"{_LITTLE} (anything|nothing|any red|any pattern|no red) {_AHEAD}",
         },
@@ -110,14 +117,6 @@ SAID_AT_LENGTH: tuple[Saying, ...] = (
             "(wraps|wrap|goes|runs|curls|carries|comes|reaches) (all the way|right|clean|) (round|around|under) (like a "
             "(belt|sash|girdle|cummerbund)|underneath|under the belly|under her|under it|the belly) (on (the|) "
             "(left|right|both sides)|both sides|)"
-        },
-    ),
-    Spoken(
-        "head_patch_place",
-        after=("head_hi", "head_patch_shape", "head_hi_front", "head_patch_place"),
-        alone={
-            "is off_left": "(with|) more (of it|red|) on the left",
-            "is off_right": "(with|) more (of it|red|) on the right",
         },
     ),
     Spoken(
@@ -207,6 +206,102 @@ SAID_AT_LENGTH: tuple[Saying, ...] = (
         alone={
             "at least 1": "(a|1|whole|full|) row of pink scales (in front of|along the front of|at the front of) "
             "(every|each|all the|the|both|first|second|third|last|) (patch|patches|step|steps|red|1)"
+        },
+    ),
+    Spoken(
+        "odome",
+        alone={
+            "below 5 %": "(needs|wants|could do with|could use|i would like|short of) (a bit|a little|a touch|some|a "
+            "scale|) (more|of|) "
+            "white (at|before|by|in front of) the (tail|tail end|tail stem|stem|peduncle)"
+        },
+    ),
+    Spoken(
+        "kiwa_style",
+        alone={
+            "is maruzome": "(each|every|) (edge|edges|kiwa) (follow|follows|goes round|runs round|run round) "
+            "(the|each|every|) (scales|scale|"
+            "round of the scales|line of the scales|round of each scale)"
+        },
+    ),
+    Spoken(
+        "hi_even",
+        alone={
+            "is patchy": f"{_PART} (is|looks|) (a bit|a touch|a shade|a little|a lot|much|rather|clearly|slightly|far|) "
+            f"(darker|lighter|paler|redder|brighter|duller) (in (colour|tone)|) than (on|) "
+            f"{_PART}",
+            "at most fair": "2 (different|) (pots|tins|tubes|batches|buckets) of (paint|red|colour), (red|tone|colour) "
+            "(does|) not match "
+            "(from (1|patch|step) to (the next|another|patch|step)|across the (steps|patches)|front to back)",
+        },
+    ),
+    Spoken(
+        "hi_thick",
+        alone={
+            "at most fair": "(red|hi) (has|have|has got) not (got|) (the|much|enough|any|all the|a lot of) "
+            "(depth|thickness|body) (yet|in it|)"
+        },
+    ),
+    Spoken(
+        "balance",
+        alone={
+            "is good": "(pattern|red|it) (flows|runs|moves|travels) (nicely|well|beautifully|properly) (down|along|over) "
+            "(the|) (whole|) "
+            "(back|body|length)",
+            "at most fair": "(balance|pattern|it|she|he) would (be|look) (a lot|much|far|so much|) "
+            "(better|nicer|perfect|more balanced|balanced) with "
+            "(another|a|1 more|1 extra|a bit more|more|a bit of) (red|small|big|little|) (step|patch|red|hi|pattern|dab "
+            "of red) (at|by|near|on|behind|"
+            "in) (the|) (tail|dorsal|shoulder|rear|back|front|head|tail end|middle|left|right)",
+        },
+    ),
+    Spoken(
+        "steps",
+        alone={
+            "is inazuma": "(swings|goes|runs|weaves|snakes|wanders|moves) (from|) (left to right|right to left|1 side to "
+            "the other) and back (again|)"
+        },
+    ),
+    Spoken(
+        "hi_left_share",
+        alone={
+            f"{share} %": "(all|all 2|all 3|all of the|both|all the|most of the) (steps|patches|of them|red) "
+            "(lean|pull|fall|slip|drift|swing) "
+            f"(over|out|) (to|on|over to|over on|towards) the {side} (side|)"
+            for share, side in (("above 60", "left"), ("below 40", "right"))
+        },
+    ),
+    Spoken(
+        "wrap_sides",
+        alone={
+            f"is lower_{side}": f"red on the (flank|flanks|side|sides) (hangs|comes|goes|reaches|is) {_LOWER} on the "
+            f"{side}, (wrap|red) (hangs|comes|"
+            f"goes|reaches) {_HIGHER} on the {other}"
+            for side, other in (("left", "right"), ("right", "left"))
+        },
+    ),
+    Spoken(
+        "shoulder_cut",
+        alone={
+            "is yes": "(notch|wedge|cut|bay|slice|tongue|bite) of white "
+            "(cutting|cuts|going|goes|biting|bites|coming|comes|reaching|running|) (in|into it|into "
+            "the red|up|) (behind the head|at the shoulder|on the shoulder|by the shoulder|over the shoulder)"
+        },
+    ),
+    Spoken(
+        "tobihi",
+        alone={
+            "at least 2": "(few|several|couple of|handful of|some) (loose|odd|stray|single|) (red scales|scales of red) "
+            "(have|that have|) (broken|come|split|got) "
+            "(away|loose) ((from|behind) (the|it|) (first|second|third|last|) (step|patch|red|)|)"
+        },
+    ),
+    Spoken(
+        "fading",
+        alone={
+            "at most slight": f"({_LAST}|{_FIRST}|second (step|patch|1)|red|hi) (is|) (fading|wearing|melting|shrinking) "
+            f"(away|back|off) (from the (back|rear|"
+            "front|edge|back edge|rear edge|sides|outside|edges)|at the (back|rear|edges|edge)|)"
         },
     ),
     SpokenTogether(

@@ -83,6 +83,7 @@ _RED_OR_BLOODY = frozenset(
     for red in ("red", "pink")
     for words in ((red, part), (part, red))
 )
+_MORE_TO_COME = frozenset({"nice", "good", "lovely"})
 _CLAUSES = frozenset({"but", "so", "though", "and", "while", "whereas", "because"})
 _IN_CLAUSES = frozenset({Sort.TRAITS, Sort.NOTHING, Sort.FORECAST, Sort.COMPARISON})
 _MOST_REMEMBERED = 10_000
@@ -281,6 +282,8 @@ class RemarkReader:
             joined = tokens[at]
             if joined not in _CLAUSES or (joined == "and" and not NEGATIONS.isdisjoint(tokens[:at])):
                 continue
+            if joined == "and" and tokens[at - 1] in _MORE_TO_COME:
+                continue  # `nice and thick on the body` is one thing
             first = self.read(" ".join(tokens[:at]), before)
             then = self.read(" ".join(tokens[at + 1 :]))
             sorts = {first.sort, then.sort}

@@ -35,7 +35,8 @@ _RETOLD = tuple(
             (
                 rf"\b({_RED}) (?:has |have |is |that has )?(?:just |also |even |now "
                 rf")?(?:crept|strayed|wandered|spilled|spilt|leaked|"
-                rf"leaking|creeping|spilling|straying|bled|slipped|slopped|found its way|made its way|worked its way|got|gotten) "
+                rf"leaking|creeping|spilling|straying|bled|slipped|slopped|found its way|made its way|worked its "
+                rf"way|got|gotten) "
                 rf"(?:up |down |out |over |back )?(?:into|onto|in|on|over) ({_INTO})(?!\S)"
             ),
             r"\1 on \2",
@@ -48,6 +49,109 @@ _RETOLD = tuple(
                 r"running through|through) (?:it|them)(?!\S)"
             ),
             r"\2 on the \1",
+        ),
+        # Where red does not go, none is.
+        (
+            (
+                rf"\b{_RED} (?:do|doe|did|has|have|is) not "
+                rf"(?:come|reach|go|run|get|got|gone|touch|stray|spill|creep|crept|strayed|carry|"
+                rf"run|extend|stretch) ?(?:down |up |out |over |round )?(?:as far as |into |onto |in |on |over |to )?"
+                rf"(?=(?:(?:the|its|her|his|either) )?(?:{_FIN}|fin|eye)(?!\S))(?!(?:(?:the|its|her|his) )?tail(?! fin))"
+            ),
+            r"no red on ",
+        ),
+        # What came up somewhere is there; who found it there saw it.
+        (
+            (
+                r"\b(shimi|speck|spot|dot|mark|window|hole|splash|crumb|scale|pepper|hi|red) (?:that |which )?(?:has |have "
+                r"|just |also )*(?:come "
+                r"up|appeared|turned up|shown up|popped up|cropped up|sprung up) "
+                r"(?=(?:on|in|at|by|near|behind|under|beside|next to) )"
+            ),
+            r"\1 ",
+        ),
+        (
+            (
+                r"^(?:and |but |so )*(?:i |we )?(?:have |just |also )*(?:found|spotted|measured|picked out|made out|got) "
+                r"(?=[a-z0-9])"
+            ),
+            r"",
+        ),
+        (
+            (
+                r" (?:all )?(?:by itself|on its own|by themselves|on their own|all alone|on it own)(?= "
+                r"(?:on|in|at|by|near|behind) )"
+            ),
+            r"",
+        ),
+        (r" that (?:i|we|you) (?:can|could) (?:find|see|make out|spot)(?: at all| anywhere)?", r""),
+        (
+            (
+                r" (?:and|but|though) (?:i|we) (?:have )?(?:look|looked|checked|searched|turned it over|been over it|went "
+                r"over it)"
+                r"(?: (?:twice|everywhere|hard|all over|properly|carefully|well|at both sides|3 time|2 time|close|closely))?$"
+            ),
+            r"",
+        ),
+        # One more of what was told is one more place of it.
+        (
+            (
+                rf"\b((?:a |1 )?(?:red )?{_STEP}(?: of red)? (?:on|at|by|over|behind|near) .+?) (?:and|then) (?:another|1 "
+                rf"more|a second|a third|"
+                rf"a further|1)(?: 1| {_STEP})? (?=(?:on|at|by|over|behind|near|in) )"
+            ),
+            r"\1 and ",
+        ),
+        # A side before what is there.
+        (r"\b(left|right) hand side\b", r"\1 side"),
+        (
+            (
+                r"^(?:and |but )*(on|at|down|over) (?:the |her |his |its )(left|right)(?: side| flank)? (?:the |there is "
+                r")?(hi .+|red .+)$"
+            ),
+            r"\3 on the \2",
+        ),
+        (
+            (
+                r"^compared (?:with|to) the (\w+(?: \w+)?) (?:the |its )(\w+) (?:is|look|are) (?:(?:a lot|much|rather|a "
+                r"bit|far|quite a bit) )?"
+                r"(\w+er)$"
+            ),
+            r"\2 \3 than the \1",
+        ),
+        # What somebody adds about it.
+        (
+            (
+                r" (?:and|but|so|though|which) (?:that|it|this|which) (?:is|might be|could be) (?:just |only |always |really "
+                r"|rather |a bit of )*(?:a |an )?"
+                r"(?:worry|shame|pity|problem|nuisance|bother|bonus|plus|relief|concern|snag|"
+                r"disappointment|(?:good|bad|great|nice) (?:sign|thing|start))$"
+            ),
+            r"",
+        ),
+        (
+            (
+                r" (?:and|but|though|although|because|as) (?:it|she|he|this|the fish|they) (?:is|are) (?:still |only |just "
+                r"|very |so )*(?:young|small|a baby|"
+                r"growing|a tosai|a youngster|early days|early yet)(?: yet| still)?$"
+            ),
+            r"",
+        ),
+        (
+            (
+                r" (?:and|but|though) (?:even so |all the same |still )?(?:it|that|she|he) will (?:be|come|do) (?:just "
+                r")?(?:fine|all right|ok|okay|good|right|nice)?"
+                r"(?: in time| later| one day)?$"
+            ),
+            r"",
+        ),
+        (
+            (
+                r"\b(?:gap|white|break|space) of ((?:(?:about|nearly|over|almost|around|just under|just over) )?[0-9.]+ "
+                r"(?:cm|mm)) (?:wide |long )?between "
+                r"(?:the )?(?:them|2|step|patch|red|first 2|last 2)$"
+            ),
+            r"gap between the patch \1",
         ),
         # Who wavers between two counts.
         (

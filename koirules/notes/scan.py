@@ -160,6 +160,11 @@ def _is_even(number: Written) -> bool:
     return all(end is None or end == end.to_integral_value() for end in (number.low, number.high))
 
 
+def _is_exact(said: Said) -> bool:
+    """Whether a number was told, and not words for about so much: `two scales on the left and one on the right` are two."""
+    return isinstance(said, Span) and said.low == said.high
+
+
 class Scan:
     """Goes over the words of a remark from the left: leftmost, then longest."""
 
@@ -638,7 +643,9 @@ class Scan:
             return False
         # `mostly red, 75 %`: the number says it better than the words.
         self.found = [
-            one for one in self.found if one.trait != name or one.said is None or meet(one.said, span) is not None
+            one
+            for one in self.found
+            if one.trait != name or one.said is None or _is_exact(one.said) or meet(one.said, span) is not None
         ]
         self.found.append(Found(name, span, wording or name.replace("_", " "), hedged=self.hedged))
         return True
