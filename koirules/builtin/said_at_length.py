@@ -16,8 +16,11 @@ _HIGHER = "(up|) (a bit|a touch|a little|slightly|much|clearly|) (higher|further
 _PART = (
     "(head|body|shoulder|back|rear|tail end|front|front half|rear half|back "
     "half|(first|second|third|last|head|shoulder|middle|rear|"
-    "front) (step|patch|1))"
+    "front) (step|patch))"
 )
+_OF_HEAD = ("head_hi", "head_patch_shape", "head_hi_front", "head_patch_place", "maruten")
+"""Traits behind which `it` is the red on the head."""
+_NTH = "(first|second|third|fourth|last|1|2|3|4)"
 _NEARLY = "(nearly|almost|all but|just about) (touch|meet|join|join up)"
 _WHERE = (
     "((at|by|under|behind|beside) the (dorsal|shoulder|neck|tail)|(down|on|at) (the|) (left|right) (side|)|on 1 side|in "
@@ -258,7 +261,8 @@ SAID_AT_LENGTH: tuple[Saying, ...] = (
     Spoken(
         "steps",
         alone={
-            "is inazuma": "(swings|goes|runs|weaves|snakes|wanders|moves) (from|) (left to right|right to left|1 side to "
+            "is inazuma": "(red|pattern|hi|colour) (swings|goes|runs|weaves|snakes|wanders|moves) (from|) (left to "
+            "right|right to left|1 side to "
             "the other) and back (again|)"
         },
     ),
@@ -302,6 +306,91 @@ SAID_AT_LENGTH: tuple[Saying, ...] = (
             "at most slight": f"({_LAST}|{_FIRST}|second (step|patch|1)|red|hi) (is|) (fading|wearing|melting|shrinking) "
             f"(away|back|off) (from the (back|rear|"
             "front|edge|back edge|rear edge|sides|outside|edges)|at the (back|rear|edges|edge)|)"
+        },
+    ),
+    Spoken(
+        "head_patch_place",
+        after=_OF_HEAD,
+        alone={
+            f"is off_{side}": f"(it|) (is|) (sitting|sits|lies|lying) (a touch|a bit|a little|a shade|slightly|) "
+            f"(over|off|out) (to|towards|on) "
+            f"the {side}"
+            for side in ("left", "right")
+        },
+    ),
+    Spoken(
+        "head_hi",
+        alone={
+            "is none": "head (is|) (plain|all|pure|completely|quite|clean|) white (from (the|) (nose|lips|mouth) to "
+            "(the|) (neck|shoulder|gills)|right "
+            "(back|down) to the (shoulder|gills|neck))"
+        },
+    ),
+    Spoken(
+        "hi_front_share",
+        alone={
+            "above 60 %": "(could do with|needs|wants|could use) (a bit|a little|some|) more (red|pattern|colour|hi) "
+            "(behind|behind the (dorsal|shoulder|"
+            "fin)|from the dorsal back|further back|towards the tail)"
+        },
+    ),
+    Spoken(
+        "bongiri",
+        alone={
+            "is yes": "(red|pattern|hi) (stops|ends) (far|much|way|a lot|) too (soon|early) (and leaves (a|) "
+            "(long|big|great) (white|empty|bare) "
+            "(tail|rear|back end|behind)|and leaves the (tail|rear) (white|bare|empty)|)"
+        },
+    ),
+    Spoken(
+        "kiwa",
+        alone={
+            "at most fair": "(has|have|has got|have got) not (got|) (a|any|1) (proper|real|clean|sharp|clear|decent) "
+            "(edge|kiwa|edges) (anywhere|to it|to the "
+            "red|on it|) (yet|)"
+        },
+    ),
+    Spoken(
+        "hi_even",
+        alone={
+            "is patchy": f"{_PART} (is|has) (a|) (different|slightly different|totally different|completely "
+            f"different|quite different) "
+            "(red|colour|shade|tone) (from|to|than) (the|) (other|others|rest|other 2|first|last|second|1 before|front 1)"
+        },
+    ),
+    Spoken(
+        "hi_strength",
+        alone={
+            "at most fair": "(very|) (ordinary|plain|flat|dull|average|common) (red|colour|hi) with no "
+            "(life|fire|punch|depth|go|sparkle) (in it|to it|)"
+        },
+    ),
+    Spoken(
+        "joined_steps",
+        alone={
+            "is touching": f"({_NTH} (step|patch|1|) and {_NTH} (step|patch|steps|patches|1|)|steps|patches|first 2|last "
+            f"2|2 of them) (have|are|) "
+            f"(grown|flowed|melted|fused) together {_WHERE}"
+        },
+    ),
+    Spoken(
+        "white_gap_place",
+        beside="biggest gap, widest gap, largest gap, longest gap, main gap, biggest white, widest white, biggest break, "
+        "widest break",
+    ),
+    Spoken(
+        "one_sided",
+        alone={
+            "is yes": "(red|pattern|it|hi) (is|sits|lies) all on 1 side of (the|) (back|spine|dorsal), "
+            "all the red (is|) on 1 side of (the|) back"
+        },
+    ),
+    Spoken(
+        "niban_hi",
+        alone={
+            "is yes": "(thin late|late thin|late|second) (red|hi) (is|) (coming|comes|come|came) (through|up|in) "
+            "(on|over|in|at|between) (the|) "
+            "(flank|flanks|side|sides|back|shoulder|white|belly|tail|steps|patches)"
         },
     ),
     SpokenTogether(

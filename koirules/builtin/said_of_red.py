@@ -125,7 +125,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
             "dark",
             "at least strong": "dark red, red dark, good red, nice red, lovely red, good colour, love the red, gorgeous "
             "colour, beautiful red, dark hi, colour good, rich red, rich colour, intense colour, great red, great "
-            "colour, what a red, what a colour, superb red, superb colour, red to die for, some red on it, proper red, "
+            "colour, superb red, superb colour, red to die for, some red on it, proper red, "
             "good strong red, high colour, lovely colour, beautiful colour, i love that red, love that (red|colour|"
             "beni), what lovely (red|colour), i like the red, i like that red, i like the colour, gorgeous red, "
             "wonderful red, fantastic red, fantastic colour, wonderful colour, amazing red, amazing colour, excellent "
@@ -424,7 +424,7 @@ SAID_OF_RED: tuple[Saying, ...] = (
         },
         bare={
             "is pale": "wishy washy, washy, baby pink, candy pink, shrimp pink, hardly red",
-            "at least strong": "(now|) that is beni",
+            "at least strong": "(now|) that is beni, what a (red|colour|beni)",
         },
         of_parts="all",
     ),

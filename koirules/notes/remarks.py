@@ -435,6 +435,22 @@ _OF_SOMETHING_ELSE: tuple[tuple[frozenset[str], re.Pattern[str]], ...] = tuple(
         ("hi_cover", r"^(?:\w+ )?short (?:red|hi|beni|pattern)\b"),
         ("hi_thick", r"^(?:red|hi|beni) (?:\w+ )?heavy\Z|^heavy (?:red|hi|beni)\Z"),
         ("spine back_line", r"\bback clean\b|\bclean back\b|^bad back\b"),
+        (
+            "windows head_windows shimi_count shimi_places tobihi tobihi_places",
+            (
+                r"\b(?:was|were|used to be|had)\b.*\b(?:it|that|they|those|1) (?:has |have |is |are )?(?:now |just |since |all )*"
+                r"(?:closed|filled|gone|healed|disappeared|vanished|faded|dropped)\b"
+            ),
+        ),
+        ("finish", r"\bsoft (?:an? )?(?!red\b|hi\b|beni\b|colour\b)\w+ (?:red|hi|beni|colour|tone|shade)\b"),
+        ("interest", r"\b(?:red|hi|beni|colour) .*\bno life\b"),
+        (
+            "hi_tone",
+            (
+                r"\b(?:half|third|quarter|fifth|most|part|bit|rest|all|%) of (?:it|her|him|that|the \w+) "
+                r"(?:is|are|in) (?:\w+ )?red\b"
+            ),
+        ),
         ("build size_by_eye", r"\b1 (?:after|behind|next|then|before|further|below|above|beside)\b"),
     )
 )

@@ -72,8 +72,8 @@ _RETOLD = tuple(
         ),
         (
             (
-                r"^(?:and |but |so )*(?:i |we )?(?:have |just |also )*(?:found|spotted|measured|picked out|made out|got) "
-                r"(?=[a-z0-9])"
+                r"^(?:and |but |so )*(?:i |we )?(?:have |just |also )*(?:found|spotted|measured|picked out|made out) "
+                r"(?=\S+ \S)"
             ),
             r"",
         ),
@@ -152,6 +152,74 @@ _RETOLD = tuple(
                 r"(?:the )?(?:them|2|step|patch|red|first 2|last 2)$"
             ),
             r"gap between the patch \1",
+        ),
+        (
+            (
+                r" which (?:is|are) (?:just |about |exactly |quite |all )?(?:right|perfect|fine|good|nice|plenty|enough|as it "
+                r"should be|"
+                r"how i like it|what i like)$"
+            ),
+            r"",
+        ),
+        (
+            (
+                r" which (?:i|we|you|not everybody|some people|my boss) (?:happen to |do |really |always |would "
+                r")?(?:like|love|hate|prefer|want|dislike)$"
+            ),
+            r"",
+        ),
+        (
+            (
+                r" (?:when|if|once) you (?:hold|lift|turn|tilt|see|get|have) (?:it|her|him) (?:up |over |out "
+                r")?(?:to|in|into|under|against) the "
+                r"(?:light|sun|lamp|bowl|net|hand)$"
+            ),
+            r"",
+        ),
+        (r" with the (?:cold |warm |new |bad |late )?(?:water|winter|weather|food|feed|move|trip|salt|cold)$", r""),
+        (
+            (
+                rf" if you count (?:the|that) (?:\w+ ){{0,2}}(?:{_STEP}|bit|spot|dot|crumb|scrap)(?: (?:by|at|near|on|behind) "
+                rf"the \w+)?$"
+            ),
+            r"",
+        ),
+        # What is to be written down, and what something is not called.
+        (
+            (
+                r"^(?:so |and |now |just )*(?:(?:put|mark|book|enter|write) (?:it|her|him|this 1|that)(?: down)? as|put "
+                r"down|write down|note down|"
+                r"jot down|mark down) (?:an? )?(?=\w)"
+            ),
+            r"",
+        ),
+        (
+            (
+                r"^(?:but |and )?(?:you|i|1|nobody) (?:can not|could not|would not) (?:really |ever )?call "
+                r"(?:that|it|this|her|him) (?:an? )?"
+            ),
+            r"not ",
+        ),
+        (r"^(?:and |but |so )*(?:you|we) get (?=about |half |nearly |some |just |only |roughly )", r""),
+        (
+            (
+                r"^i would have (?:like|liked|loved|preferred|wanted)(?: to (?:see|have))? (?=more|a bit more|a little more|some "
+                r"more)"
+            ),
+            r"could do with ",
+        ),
+        # A patch by where it lies; red that is little.
+        (r"\b(?:1|patch|piece|bit|spot) on (?:the |its |her |his )?head (?=is |look |has )", r"head patch "),
+        (
+            (
+                rf"^(?:and |but )*what little {_RED} (?:there is|it has|she has|he has) |^(?:and |but )*what {_RED} (?:there "
+                rf"is|it has|she has|he has) "
+            ),
+            r"red ",
+        ),
+        (
+            rf"\b(white|gap|space|break|distance) between (?:the )?(?:first|last|front|rear|other) 2(?: {_STEP})?(?!\S)",
+            r"\1 between the step",
         ),
         # Who wavers between two counts.
         (
