@@ -81,7 +81,8 @@ SAID_OF_BALANCE: tuple[Saying, ...] = (
             "is|) (ever so|very|really|) (well|nicely|prettily|beautifully) (placed|balanced|laid out|arranged), "
             "red (is|) in the right places, patches (fine|well placed|in the right places), (steps|patches) (add up|work "
             "together|hang together), nothing (out of place|misplaced) in the pattern",
-            "at least fair": "nagare, (pattern|it) (moves|flows|has movement|has flow|has life), (makes|gives) it (a|) (swing|"
+            "at least fair": "nagare, pattern (moves|has life|is alive), (pattern|it) (flows|has movement|has flow), "
+            "(makes|gives) it (a|) (swing|"
             "twist|movement|flow|life|some life), (good|nice|some) movement in the pattern, yet it moves, pattern (is|) "
             "(elegant|elegant rather than strong)",
             "at most fair": "(half a fish|half a pattern), (it|pattern|red|hi) leans, (pattern|red) (is|) (scattered about|"

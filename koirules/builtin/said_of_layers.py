@@ -8,7 +8,7 @@ from __future__ import annotations
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether, each_of
 from koirules.vocabulary.praise import LACKING, short_of, wished
 
-RED = "hi, red, beni, orange, colour, beni plate, hi plate, red plate, plate, hiban, red colour, hi colour, 緋, 緋盤"
+RED = "hi, red, beni, colour, beni plate, hi plate, red plate, plate, hiban, red colour, hi colour, 緋, 緋盤"
 _COLOUR = "(red|reds|hi|beni|colour|tone|shade|it|)"
 WISHING = (
     "(i would (have|) (like|liked|love|loved|want|wanted|prefer|preferred)|would like|would love|could do with|could "

@@ -96,7 +96,7 @@ _ISH = {
 ASIDES = Phrases.of(
     spread(
         """
-            mind you, this time( for real|), for real, as a matter of fact, if you ask me, would you look at that,
+            i mean, mind you, this time( for real|), for real, as a matter of fact, if you ask me, would you look at that,
             look at that, would you believe( it|), to be (fair|honest),
             i must say, i have to say, (though |)i will give (it|her|him) that, for once, for a change, i have to admit,
             (when |)(seen|viewed|looking|looked at|look|) from (on top|above|the top),

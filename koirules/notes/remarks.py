@@ -9,7 +9,7 @@ from enum import Enum
 from attrs import evolve, field, frozen
 
 from koirules.notes.comparisons import is_comparison
-from koirules.notes.corrections import CORRECTIONS, is_correction
+from koirules.notes.corrections import CORRECTIONS, CORRECTS_AHEAD, is_correction
 from koirules.notes.ends import Bound, praised, without_ends
 from koirules.notes.forecasts import is_forecast, may_become
 from koirules.notes.found import OF_THE_FISH, Found, hedge
@@ -131,7 +131,11 @@ class RemarkReader:
         at = 1 + (tokens[1:2] == ("not",))
         if tokens[0] in {"is", "are"} and tokens[at : at + 1] in _ASKED:
             # "is that a speck" and "isn't that a speck" are said by somebody who is not sure.
-            return evolve(self.read(" ".join(("maybe", tokens[0], *tokens[at:])), before), text=shown)
+            asked = self.read(" ".join(("maybe", tokens[0], *tokens[at:])), before)
+            return Remark(shown, Sort.UNKNOWN) if asked.sort is Sort.VERDICT else evolve(asked, text=shown)
+        if tokens[:3] in CORRECTS_AHEAD and tokens[0] == "no" and tokens[3:]:
+            # "no that's a scale missing" answers what was said before it, and denies nothing.
+            return evolve(self.read(" ".join(tokens[1:]), before), text=shown)
         tokens = plainly_told(tokens)
         if shown.endswith(("?", "？")):
             return evolve(self.read(f"maybe {shown.rstrip('?？ ')}", before), text=shown)

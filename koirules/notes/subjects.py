@@ -101,7 +101,12 @@ def _may_be_of_another(remark: Remark, before: Sequence[Remark], lexicon: Lexico
         of_what_was_named = bool(named) and named.isdisjoint(traits)
     if traits <= OF_THE_FISH:
         fits = words <= _SIZES or _is_simile(remark.text) or _noticed(remark.text)
-        of_the_fish = spoken and spoken <= _SIZED and not of_what_was_named and _MARK.search(last.text) is None
+        of_the_fish = (
+            spoken
+            and spoken <= _SIZED
+            and not of_what_was_named
+            and not any(_MARK.search(one.text) for one in before[-2:])
+        )
         return fits and not _names(remark.text, lexicon) and not of_the_fish
     if not traits <= _OF_COLOUR or not words <= _COLOURS:
         return False

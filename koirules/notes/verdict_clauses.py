@@ -83,7 +83,7 @@ _SELLS = rf"""
 """
 _PIECES = {
     "stop": rf"""
-        (?:would|could|might|may|should)\ssell\s(?:for|at)|look\sout|\A(?:in|by|next)\s{_TIME}\si(?!\w)|\Ano\s(?:keep|sell|
+        (?:would|could|might|may|should)\ssell\s(?:for|at)|look\sout|(?:would|do)\snot\sbet|\A(?:in|by|next)\s{_TIME}\si(?!\w)|\Ano\s(?:keep|sell|
         sold|in)(?!\w)|(?:even|fill|wash|peel|turn|stand|stick|work|point|grow)\sout|feed(?:ing)?\s{_IT}\s(?:later|{_TIME})\Z|
         \Ayou(?!\scan\shave\s(?:it|her|him|this|that)(?!\w))(?=\s(?:can|could|will|would|do|have|get|are|should|must))|look\s
         cross|if|unless|whether|would\shave|could\shave|should\shave|might\shave|had|was\sgoing\sto|were\sgoing\sto|nearly|
@@ -273,6 +273,7 @@ _GOES = re.compile(
     r"going|beside|back|straight|take|taking)(?!\w)"
 )
 _FEW = 2
+_DENYING = frozenset({"no", "nah", "nope"})
 _PEOPLE = re.compile(rf"(?:\A|\s)(?:i|we|you|they|he|she|{_BOSS.strip()})\s", re.VERBOSE)
 _MOVED = re.compile(
     rf"""
@@ -296,17 +297,20 @@ def by_clause(tokens: tuple[str, ...]) -> str | None:
         return None
     text, at = " ".join(tokens), 0
     said: list[str] = []
+    denied = False
     while at < len(text):
         found = _PIECE.match(text, at)
         if found is None or found.end() == at or found.lastgroup == "stop":
             return None
         kind = str(found.lastgroup)
+        denied = denied or found.group().strip() in _DENYING
         if kind != "plain":
             said.append(kind)
             if _GOES.match(found.group()) and _PEOPLE.search(text[: found.end()]) and not _MOVED.search(text):
                 return None
         at = found.end()
-    return _together(said)
+    verdict = _together(said)
+    return None if denied and verdict == "in" else verdict  # `no buy her then`
 
 
 def _together(said: list[str]) -> str | None:

@@ -405,7 +405,7 @@ _FORMS: Mapping[str, str] = {
         | (?:{_I}\s)?would\snot\ssay\s(?:no|yes)\s(?:and\s|but\s|or\s)?(?:{_I}\s)?(?:would\snot\s(?:say\s)?)?(?:yes|
           no)(?:\seither)?|(?:not|neither)\s(?:a\s)?(?:yes|in|keep)\s(?:and\s|nor\s|or\s)?(?:not\s)?(?:a\s)?(?:no|out)|
           yes\sand\sno|no\sand\syes
-        | (?:let\sme\s|let\sus\s|{_I}\s(?:would\s|will\s))?(?:put|set|lay|leave|keep)\s{_FISH}\s(?:aside|apart|by|back|
+        | (?:let\sme\s|let\sus\s|{_I}\s(?:would\s|will\s))?(?:put|set|lay|leave|keep)\s{_FISH}\s(?:aside|apart|by|
           on\s(?:1|the)\sside|to\s(?:1|the)\sside|separate|for\s(?:later|now))(?:\s(?:for\s(?:now|later|the\sboss)|first|
           please|to\slook\sagain))*
         | keep\s(?:an|1)\seye(?:\son\s{_FISH})?|keep\swatching(?:\s{_FISH})?|(?:to\s)?watch(?:\s{_FISH})?(?:\s(?:a\swhile|

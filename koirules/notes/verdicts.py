@@ -319,7 +319,7 @@ def _shorter(tokens: tuple[str, ...]) -> tuple[tuple[str, ...], str]:
 
 def _means_more(tokens: tuple[str, ...]) -> bool:
     """Whether words that say nothing elsewhere make another thing of a verdict: `keep the net`, `look out`, `sells well`."""
-    if tokens[:1] in _ASKING and tokens[1:2] in _ASKED:
+    if tokens == ("i", "do", "not") or (tokens[:1] in _ASKING and tokens[1:2] in _ASKED):
         return True
     if (
         (tokens[:1] in _OTHERS and tokens[1:2] == ("would",))
