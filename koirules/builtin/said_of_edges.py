@@ -42,7 +42,7 @@ _LIKE_CUT = (
     "cardboard|cookie cutter)"
 )
 _STUCK_ON = (
-    "(sticker|stencil|paper cut out|cut out|transfer|stamp|decal|jigsaw piece|jigsaw|stuck on|glued on|with a stencil)"
+    "(sticker|stencil|paper cut out|cut out|transfer|decal|jigsaw piece|jigsaw|stuck on|glued on|with a stencil)"
 )
 _SPILT = (
     "((spilt|spilled) (ink|wine|paint|tea|juice|coffee)|wine stain|tea stain|ink stain|ink blot|ink on blotting paper|"

@@ -198,7 +198,7 @@ SAID_OF_FRAME: tuple[Saying, ...] = (
     ),
     Spoken(
         "build",
-        "body build, trunk, barrel, waist, middle, ribs, rib cage, 体つき",
+        "body build, trunk, barrel, waist, ribs, rib cage, 体つき",
         apart=True,
         levels={
             "is slim or trim or torpedo": "long, longish, long and low, long and even",
