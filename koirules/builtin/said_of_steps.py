@@ -561,7 +561,8 @@ SAID_OF_STEPS: tuple[Saying, ...] = (
             "neck|eyes) (back|to (tail|peduncle|stem|ozutsu|the end)), (ippon|straight hi|1 patch) with a (bit of a|slight|"
             "bit|little|gentle|) (wave|wobble|bend|wiggle|swing|kink) (in it|) (to it|), wavy ippon, ippon (that|) (waves|"
             "wobbles|wavers|swings), (a|) squiggle (from|) (nose|head) to tail",
-            "is inazuma": "(zigzag|zig zag|s|snake) (shape|form|like), pattern (goes|runs) zig (and|) zag, (red|hi|pattern|zigzag) (goes|"
+            "is inazuma": "(zigzag|zig zag|s|snake) (shape|form|like), pattern (goes|runs) zig (and|) zag, "
+            "(red|hi|pattern|zigzag) (goes|"
             "runs) (from|) side to side (down the back|) (like a snake|), (shaped like|like|in) (a|the|an|) (letter|"
             ") s, (real|true|proper|textbook) inazuma (not the catalogue sort|), (swing|zigzag|bends) (is|are|) (even|"
             "regular)",

@@ -3,9 +3,10 @@
 Comparison, arithmetic, constant, and/or, negation and deletion mutants of the rooms below, COUNT of them drawn by the seed (500
 and 1 by default). A change of the code draws few others: each place has its own lot, from its file, its function and its text.
 The tests run once with coverage, each test as a context. Each mutant is then tried in a copy of the checkout by the tests that
-reach its line: the quickest first, then those of ASKED_FIRST, then others drawn by the seed, as many as take a minute. A line
-that runs at import is tried by the tests of its room, those in the file that is named after its module before all others. What
-is called killed was seen by a test; what survives may still be seen by a test that was not drawn.
+reach its line: the quickest first, then those of the file that is named after its module and of ASKED_FIRST, then others drawn
+by the seed, as many as take a minute. A line that runs at import is tried by the tests of its room, those in the file that is
+named after its module before all others. What is called killed was seen by a test; what survives may still be seen by a test
+that was not drawn.
 Prints the survivors; those that change nothing that can be seen are listed in EQUIVALENT, each with the reason.
 
 FOLDER keeps what the tests reach, and which mutants were killed and which not: a second run with it goes on where the first one
@@ -126,7 +127,7 @@ ASKED_FIRST: dict[str, str] = {
     "koirules/vocabulary/traits.py": "tests/grading/test_growth.py",
     "koirules/vocabulary/wellformed.py": "tests/plugins/test_wellformed.py",
 }
-"""The tests of a module whose name is another one: they are asked before those drawn."""
+"""The tests of a module whose name is another one: they and those of its name are asked before those drawn."""
 
 _COMPARISONS = {
     ast.Lt: ast.LtE,
@@ -317,8 +318,9 @@ def _batches(site: Site, reaching: set[str], seconds: Mapping[str, float], seed:
         if seconds.get(test, 1.0) <= left:
             drawn.append(test)
             left -= seconds.get(test, 1.0)
-    own_file = ASKED_FIRST.get(str(site.path.relative_to(ROOT)))
-    return [first, [] if own_file is None else [own_file], drawn]
+    named = sorted(str(path.relative_to(ROOT)) for path in (ROOT / "tests").rglob(f"test_{site.path.stem}.py"))
+    also = ASKED_FIRST.get(str(site.path.relative_to(ROOT)))
+    return [first, [test for test in dict.fromkeys((also, *named)) if test is not None], drawn]
 
 
 class Kept:
