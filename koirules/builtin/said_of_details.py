@@ -508,7 +508,8 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "entire) (head|face) (up|down|) (to the (gills|gill covers|mouth|nose)|)",
             "at least large": "covers the head (up|right up|back|) to the (gills|gill|neck), (too much|a lot of) (of a|) (cap|"
             "hat|hood|red on the head)",
-            "at least small": "head red, head hi, (this|it|she|he|) (has|wears|is wearing|with|then) (got|) (a|) (red|neat|little|small|) (cap|"
+            "at least small": "head red, head hi, (this|it|she|he|) (has|wears|is wearing|with|then) (got|) (a|) "
+            "(red|neat|little|small|) (cap|"
             "hat|beret|bonnet|skullcap|thumbprint|helmet), (a|) red (hat|cap|beret|bonnet|skullcap|thumbprint|helmet), head "
             "(has|with) (a|) red (thumbprint|mark|spot|patch|stripe|smudge|blob), (shoe|boot|sock|triangle|upside down "
             f"triangle|letter t|arrow|star|crescent|leaf|comma) on {_HEAD}, (head patch|head red|head hi|red on the head|head "

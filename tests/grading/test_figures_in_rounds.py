@@ -8,6 +8,7 @@ import pytest
 import koirules
 from koirules import Decision
 from koirules.engines.columnar.reading import Source
+from koirules.rounds.columnar.figures import _with_order
 
 HEADER = """standard "Lantern Bay trial standard" edition 1
 trait length as number in cm from 0 to 90
@@ -165,3 +166,21 @@ def test_how_far_a_figure_may_yet_go_is_known_to_the_millionth(figure: str, may_
 
     assert is_open(may_yet)
     assert not is_open(never)
+
+
+def test_a_standing_by_columns_is_rounded_half_up_as_it_is_by_rows():
+    page = (
+        'standard "Tin Bucket" edition 1 variety kohaku\n'
+        "grade keep if batch standing of length at least 16.666667 %\ngrade sell otherwise\n"
+    )
+    standard = koirules.read_standard(page)
+    rows = [{"fish": str(number), "length": f"{number} cm"} for number in (10, 11, 12)]
+    assert [result.grade for result in standard.grade_batch(rows).results] == ["keep"] * 3
+    assert standard.grade_frame(pl.DataFrame(rows))["grade"].to_list() == ["keep"] * 3
+
+
+def test_keys_too_large_for_one_number_are_put_in_order_without_those_that_are_not_there():
+    asks = pl.Series([3, None, 1, 2], dtype=pl.Int64)
+    for most in (4, 10**18):
+        keys, rows = _with_order(asks, most)
+        assert (keys.to_list(), rows.to_list()) == ([1, 2, 3], [2, 3, 0])

@@ -99,3 +99,7 @@ def test_a_figure_is_shown_by_what_it_says_and_not_by_how_it_is_worked_out():
 def test_a_share_is_exact_to_a_millionth():
     thirds = Listed((0, 0, 1))
     assert AGGREGATES["share"].value(thirds, Decimal(0), None) == 33_333_333
+
+
+def test_a_standing_alone_is_read_off_by_the_value_of_a_fish():
+    assert [name for name, figure in AGGREGATES.items() if figure.own] == ["standing"]

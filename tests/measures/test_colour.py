@@ -155,3 +155,7 @@ def test_evenness_does_not_depend_on_order_and_never_falls_with_one_more_reading
     assert evenness_of(ColourReadings(ColourSpace.LAB, (values[0], values[0]))) == 0
     hue = hue_of(readings)
     assert hue is None or 0 <= hue < 360
+
+
+def test_a_colour_has_no_negative_zero():
+    assert repr(read_value(Colours(), "45 -0 -0")) == repr(read_value(Colours(), "45 0 0"))

@@ -477,3 +477,7 @@ def test_a_plugin_with_a_drawing_is_tried_out():
     assert any('no subject names the drawing "pot"' in one for one in idle), idle
     sound_one = findings(Gives(POT, drawings=[drawing(lambda _: Sketch(RECT, 9, 9, "a pot"))]))
     assert not any("drawing" in one for one in sound_one), sound_one
+
+
+def test_a_sketch_is_shown_by_its_words():
+    assert RECT not in repr(Sketch(RECT, 9, 9, "a pot")) and "a pot" in repr(Sketch(RECT, 9, 9, "a pot"))

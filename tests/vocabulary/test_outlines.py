@@ -53,3 +53,7 @@ def test_the_outline_of_a_patch_turns_one_way_however_small_it_is_and_however_it
     assert Patch(drawn).outline == Patch(drawn[::-1]).outline
     assert doubled_area(Patch(drawn).outline) == size
     assert doubled_area(Patch([(0, -50), (99, -50), (99, 50), (0, 50)], windows=[drawn]).windows[0]) == -size
+
+
+def test_the_stem_of_a_body_of_good_outline_narrows_to_a_third_of_the_shoulder():
+    assert [TORPEDO.width(u) for u in (90, 95, 100)] == [0.38, 0.34, 0.32]
