@@ -110,6 +110,14 @@ EQUIVALENT: dict[str, str] = {
     "koirules/vocabulary/conditions.py, _with_worse: 1 (6): constant 1 to 2": "the lowest bit is not set in any case",
     "koirules/vocabulary/plain_text.py, numbers_of_a_date: 0: constant 0 to 1": "the first two are the same, and sorted",
     "koirules/vocabulary/conditions.py, _with_worse: 1 (9): constant 1 to 2": "bits beyond the steps are not looked at",
+    "koirules/vocabulary/wordings.py, _same: 32768: constant 32768 to 32769": "what is remembered is bounded in any case",
+    "koirules/vocabulary/nearness.py, _near: 10000: constant 10000 to 10001": "no distance is as large",
+    "koirules/rounds/columnar/of_nodes.py, NodeColumns.without_rows: 0: constant 0 to 1": "the rows are put in before they are read",
+    "koirules/vocabulary/maps.py, _rings: 1: constant 1 to 2": "of -1 the sign alone is read",
+    "koirules/vocabulary/phrases.py, Choices: True: constant True to False": "a hash that is kept is the same",
+    "koirules/rounds/tallies.py, FigureTable.ends: standing and own: And to Or": "the key of what is remembered tells more apart",
+    "koirules/rounds/columnar/figures.py, _Ordered.of: 0: constant 0 to 1": "nothing is known there",
+    "koirules/rounds/node_values.py, one_value: value.bit_length() - 1: Sub to Add": "steps are compared with steps alone",
 }
 """Mutants that nobody can see, as `file, function: text of the place: what`, with the reason."""
 
@@ -125,7 +133,12 @@ ASKED_FIRST: dict[str, str] = {
     "koirules/vocabulary/quantities.py": "tests/vocabulary/test_share_or_part.py",
     "koirules/vocabulary/readings.py": "tests/vocabulary/test_shorthand.py",
     "koirules/vocabulary/traits.py": "tests/grading/test_growth.py",
+    "koirules/meaning/aggregates.py": "tests/meaning/test_figure_ends.py",
+    "koirules/meaning/algebra.py": "tests/meaning/test_tables.py",
+    "koirules/rounds/columnar/figures.py": "tests/grading/test_figures_in_rounds.py",
+    "koirules/vocabulary/drawings.py": "tests/plugins/test_drawings.py",
     "koirules/vocabulary/wellformed.py": "tests/plugins/test_wellformed.py",
+    "koirules/vocabulary/wordings.py": "tests/language/test_problem_cases.py",
 }
 """The tests of a module whose name is another one: they and those of its name are asked before those drawn."""
 

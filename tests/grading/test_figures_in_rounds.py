@@ -176,7 +176,9 @@ def test_a_standing_by_columns_is_rounded_half_up_as_it_is_by_rows():
     standard = koirules.read_standard(page)
     rows = [{"fish": str(number), "length": f"{number} cm"} for number in (10, 11, 12)]
     assert [result.grade for result in standard.grade_batch(rows).results] == ["keep"] * 3
-    assert standard.grade_frame(pl.DataFrame(rows))["grade"].to_list() == ["keep"] * 3
+    grader = standard.batch()
+    read = grader.reader({"length": Source("length")}).read(pl.DataFrame(rows))
+    assert grader.by_column(read, len(rows))["grade"].to_list() == ["keep"] * 3
 
 
 def test_keys_too_large_for_one_number_are_put_in_order_without_those_that_are_not_there():
@@ -184,3 +186,19 @@ def test_keys_too_large_for_one_number_are_put_in_order_without_those_that_are_n
     for most in (4, 10**18):
         keys, rows = _with_order(asks, most)
         assert (keys.to_list(), rows.to_list()) == ([1, 2, 3], [2, 3, 0])
+
+
+@pytest.mark.parametrize(
+    ("said", "grade"), [("50 cm to 90 cm", "asked"), ("0 cm to 30 cm", "never"), ("45 cm", "asked")]
+)
+def test_what_was_worked_out_at_the_last_look_counts_unless_it_may_be_anything(said: str, grade: str) -> None:
+    standard = koirules.read_standard(
+        HEADER + "grade asked if earlier (length * 1) at least 40 cm\ngrade never otherwise\n"
+    )
+    looks = [
+        {"fish": "a", "date": "2026-10-01", "red": "yes", "length": said},
+        {"fish": "a", "date": "2026-11-01", "red": None, "length": None},
+    ]
+    assert [result.grade for result in standard.grade_batch(looks).results] == [grade]
+    frame = pl.DataFrame(looks, schema=dict.fromkeys(looks[0], pl.String))
+    assert standard.grade_frame(frame)["grade"].to_list() == [None, grade]

@@ -23,6 +23,7 @@ from koirules.grading.batch import BatchGrader
 from koirules.language.format.writer import tidy
 from koirules.language.parse.reader import read_text
 from koirules.meaning.aggregates import AGGREGATES
+from koirules.meaning.algebra import PLAIN
 from koirules.meaning.curves import Curve, Table
 from koirules.meaning.expressions import BY_WORDS, FORMS, Comparison
 from koirules.meaning.operators import OPERATIONS
@@ -295,3 +296,7 @@ def test_an_alert_reads_every_figure_but_one_that_each_fish_has_of_its_own(name:
             koirules.read_standard(text).grade_batch([{"fish": "a", "length": 30}, {"fish": "b", "length": 50}]).alerts
         )
         assert found.surely
+
+
+def test_the_plain_algebra_divides_down():
+    assert [PLAIN.divide_down(number, 4) for number in (-9, -8, 7, 8)] == [-3, -2, 1, 2]
