@@ -1,8 +1,7 @@
 """Whole sentences told again in fewer words: `a bit of red has crept into the tail fin` as `red in the tail fin`.
 
-Who describes a fish in whole sentences says where red went, what has it and between which steps white lies; who takes notes
-says no more than what is where. A sentence is told again only where it was not understood as it stands, and keeps its numbers,
-hedges and denials.
+Whole sentences say where red went and what has it; notes name the red and the place alone. A sentence is told again only where
+nothing else reads it. Its numbers, hedges and denials are kept.
 
 Common English usage, no source.
 """
