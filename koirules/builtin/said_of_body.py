@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from koirules.builtin.said_in_sentences import SAID_IN_SENTENCES
 from koirules.builtin.said_of_fins import SAID_OF_FINS
 from koirules.builtin.said_of_frame import BODY, ON_IT, SAID_OF_FRAME, STEM
 from koirules.builtin.said_of_health import SAID_OF_HEALTH
@@ -627,5 +628,6 @@ SAID_OF_BODY: tuple[Saying, ...] = (
     *SAID_OF_PARTS,
     *SAID_OF_FINS,
     *SAID_OF_FRAME,
+    *SAID_IN_SENTENCES,
 )
 """What is said of the frame, the parts and the measures of a body."""

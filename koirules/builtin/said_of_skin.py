@@ -123,10 +123,11 @@ SAID_OF_SKIN: tuple[Saying, ...] = (
             "head|flank), (cloudy|dirty|brown|grey) (patch|spot|mark|area|bit|smear) (on the skin|in the white|on the "
             "white|on it|), blemishes, a blemish, blotches on the skin, dirty look, looks grubby, film on the skin, "
             "film over the skin, a film on it",
-            "is clean": "clean skin, spotless, no stains, unblemished, (no|not a|not a single|without a|without any|"
-            "without|free of) (mark|blemish|stain|smudge|flaw) (on it|on her|on him|on the skin|anywhere|at all|on this "
-            "one|), no (spots|marks) or stains, nothing on the skin, clean as a whistle, not a blemish, unmarked, you "
-            "could eat off (it|her|him|that|that skin)",
+            "is clean": "skin (lovely|nice|beautiful|good|great|smooth|fine) and clean (all over|everywhere|), clean skin, "
+            "spotless, no stains, unblemished, (no|not a|not a single|without a|without any|without|free of) (mark|blemish|"
+            "stain|smudge|flaw) (on it|on her|on him|on the skin|anywhere|at all|on this one|), no (spots|marks) or "
+            "stains, nothing on the skin, clean as a whistle, not a blemish, unmarked, you could eat off (it|her|him|that|"
+            "that skin)",
             "at most fair": "(pink|pinkish|reddish|blood) (flush|cast|tinge|tint|bloom|wash|) (in|on|over|to) the (white|"
             "skin), pinkish cast, pink cast, pink tinge, pink flush",
         },

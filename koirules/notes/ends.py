@@ -10,6 +10,7 @@ import re
 from collections.abc import Iterator
 from enum import Enum
 
+from koirules.notes.framing import before_frame, past_frame, reworded
 from koirules.notes.tree import words_of_line
 from koirules.vocabulary.phrases import spread
 
@@ -171,6 +172,12 @@ def _shorter(tokens: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], Bound]]
     sizes = range(min(_MOST, len(tokens) - 1), 0, -1)
     if size := next((size for size in sizes if tokens[-size:] in TAGS), 0):
         yield tokens[:-size], Bound.ANYTHING
+    if end := before_frame(tokens):
+        yield tokens[:end], Bound.ANYTHING
+    if start := past_frame(tokens):
+        yield tokens[start:], Bound.ANYTHING
+    for words in reworded(tokens):
+        yield words, Bound.ANYTHING
     bounds = ((Bound.ANYTHING, OPENERS), (Bound.CHOICE, _OF_THE_REST), (Bound.MEASURE, _GOING_ON))
     for bound, openers in bounds:
         if size := next((size for size in sizes if tokens[:size] in openers), 0):

@@ -216,6 +216,72 @@ _CALLED = tuple(
     )
 )
 _NOT_CALLED = frozenset({"not", "what", "that", "which", "than", "and", "but", "if", "as", "or"})
+_FAR_FROM = tuple(
+    spread(
+        "anything but, far from, nowhere near, not anywhere near, by no means, not by any means, (a |)long way (from|off)"
+    )
+)
+_TOO = dict.fromkeys(
+    spread(
+        "(far|much|way|altogether|all|miles|lot|decidedly|a (good|fair|great) (bit|deal)|a lot|quite a bit) too, (far|way) "
+        "far too"
+    ),
+    ("too",),
+)
+_DOUBTING = frozenset({"think", "believe", "reckon", "suppose", "imagine", "fancy"})
+_VERBS = frozenset({"is", "are", "has", "have", "can"})
+_FURTHEST = 8
+_SEEMING = frozenset({"seem", "appear", "look"})
+_TURNED = frozenset(
+    {("gone", "missing"), ("went", "missing")}
+    | {
+        ("grown", word)
+        for word in tokens_of(
+            "crooked bent twisted short skew askew kinked deformed stunted lopsided uneven wonky too a"
+        )
+    }
+)
+
+
+def _as_it_is(tokens: tuple[str, ...]) -> tuple[str, ...]:
+    """`seems to have a kink` as `seems has a kink`, and `has gone missing` as `has missing`."""
+    kept: list[str] = []
+    at = 0
+    while at < len(tokens):
+        if (
+            tokens[at] in _SEEMING
+            and tokens[at + 1 : at + 2] == ("to",)
+            and tokens[at + 2 : at + 3] in {("be",), ("have",)}
+        ):
+            kept += ["seem", "is" if tokens[at + 2] == "be" else "has"]
+            at += 3
+        elif tokens[at + 1 : at + 2] and (tokens[at], tokens[at + 1]) in _TURNED:
+            at += 1
+        else:
+            kept.append(tokens[at])
+            at += 1
+    return tuple(kept)
+
+
+def _of_one_who_doubts(tokens: tuple[str, ...]) -> tuple[str, ...]:
+    """`I don't think she is straight` as `I think she is not straight`."""
+    if tokens[:3] != ("i", "do", "not") or tokens[3:4] == () or tokens[3] not in _DOUBTING:
+        return tokens
+    rest = tokens[4 + (tokens[4:5] == ("that",) and tokens[5:6] not in {("is",), ("was",)}) :]
+    at = next((at for at, token in enumerate(rest[:_FURTHEST]) if token in _VERBS), 0)
+    return ("i", "think", *rest[: at + 1], "not", *rest[at + 1 :]) if at and rest[at + 1 :] else tokens
+
+
+def _roundly_denied(tokens: tuple[str, ...]) -> tuple[str, ...]:
+    """`anything but straight` as `not straight`, and `far too thin` as `too thin`; `far from the head` says where."""
+    for words in _FAR_FROM:
+        if tokens[-1 - len(words) : -1] == words:
+            return (*tokens[: -1 - len(words)], "not", tokens[-1])
+    for words, instead in _TOO.items():
+        at = next((at for at in range(len(tokens) - len(words)) if tokens[at : at + len(words)] == words), -1)
+        if at >= 0:
+            return (*tokens[:at], *instead, *tokens[at + len(words) :])
+    return tokens
 
 
 def plainly_told(tokens: tuple[str, ...]) -> tuple[str, ...]:
@@ -239,6 +305,7 @@ def plainly_told(tokens: tuple[str, ...]) -> tuple[str, ...]:
         at = next((at for at in range(1, len(tokens) - len(words)) if tokens[at : at + len(words)] == words), 0)
         if at and tokens[at - 1] not in _ASKED_IN_PRAISE and tokens[at - 1] not in _NOT_CALLED:
             tokens = (*tokens[:at], *tokens[at + len(words) :])  # `the pattern I'd call decent`
+    tokens = _roundly_denied(_of_one_who_doubts(_as_it_is(tokens)))
     for said, instead in _ROUNDABOUT:
         at = next((at for at in range(len(tokens)) if tokens[at : at + len(said)] == said), -1)
         if at >= 0:

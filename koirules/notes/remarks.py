@@ -66,6 +66,8 @@ _HAVE = (("has",), ("have",), ("show",))
 _WOUNDS = frozenset(tokens_of("wound sore ulcer hole raw cut"))
 _MINE = (("back",), ("head",), ("eye",), ("hand",), ("neck",), ("shoulder",), ("finger",), ("belly",), ("mouth",))
 """`my back is bent` is said of nobody in the net."""
+_DRAWN = (("eye", "goe"), ("eye", "alway"), ("eye", "keep"), ("eye", "come"), ("eye", "jump"))
+"""`my eye goes straight to her` is said of the fish."""
 _NOT_YET = re.compile(
     r"(?:and |now |just )*(?:show|give) me |(?:\w+ )?(?:take|took|have|had|having|taking) (?:a |another |1 )?(?:\w+ )?look |"
     r"(?:to )?(?:watch|check|look|mind) (?:\w+ )?(?:out )?for |(?:\w+ )*see (?:the |her |his )?skin through"
@@ -85,6 +87,9 @@ _RED_OR_BLOODY = frozenset(
 )
 _MORE_TO_COME = frozenset({"nice", "good", "lovely"})
 _CLAUSES = frozenset({"but", "so", "though", "and", "while", "whereas", "because"})
+_WHO_WILL = frozenset({"that", "which"})
+_WILL = frozenset({"will", "should", "may", "might", "could"})
+"""`a split in the tail | that will grow back`."""
 _IN_CLAUSES = frozenset({Sort.TRAITS, Sort.NOTHING, Sort.FORECAST, Sort.COMPARISON})
 _MOST_REMEMBERED = 10_000
 
@@ -148,9 +153,10 @@ class RemarkReader:
             return Remark(shown, Sort.NO)
         if set(tokens) <= {"yes"}:
             return Remark(shown, Sort.UNKNOWN)  # whether the fish stays, or what was asked is so
-        if (tokens[:2] == ("sick", "of") or (tokens[:1] == ("my",) and tokens[1:2] in _MINE)) and not self._is_own(
-            tokens
-        ):
+        if (
+            tokens[:2] == ("sick", "of")
+            or (tokens[:1] == ("my",) and tokens[1:2] in _MINE and tokens[1:3] not in _DRAWN)
+        ) and not self._is_own(tokens):
             return Remark(shown, Sort.NOTHING)
         if (
             _NOT_YET.match(" ".join(tokens))
@@ -217,7 +223,10 @@ class RemarkReader:
             return Remark(shown, Sort.NOTHING)
         if found.sort is Sort.UNKNOWN and is_correction(tokens):
             return Remark(shown, Sort.CORRECTION)
-        found = (self._within_ends(shown, tokens) or found) if found.sort is Sort.UNKNOWN else found
+        if found.sort is Sort.UNKNOWN or (found.sort is Sort.FORECAST and found.also is None and "not" in tokens):
+            found = (
+                self._within_ends(shown, tokens) or found
+            )  # `the mouth won't close however long you watch` is of today
         if found.sort is Sort.UNKNOWN:
             again = (self.read(" ".join(words), before) for words in retold(tokens))
             found = next((evolve(each, text=shown) for each in again if each.sort is Sort.TRAITS), found)
@@ -284,12 +293,15 @@ class RemarkReader:
         """A remark of two clauses, where each of them is understood and one at least says something of a trait."""
         for at in range(1, len(tokens) - 1):
             joined = tokens[at]
-            if joined not in _CLAUSES or (joined == "and" and not NEGATIONS.isdisjoint(tokens[:at])):
+            foretold = joined in _WHO_WILL and tokens[at + 1] in _WILL
+            if (joined not in _CLAUSES and not foretold) or (joined == "and" and not NEGATIONS.isdisjoint(tokens[:at])):
                 continue
             if joined == "and" and tokens[at - 1] in _MORE_TO_COME:
                 continue  # `nice and thick on the body` is one thing
             first = self.read(" ".join(tokens[:at]), before)
-            then = self.read(" ".join(tokens[at + 1 :]))
+            then = self.read(" ".join(tokens[at + (not foretold) :]))
+            if foretold and then.sort is not Sort.FORECAST:
+                continue
             sorts = {first.sort, then.sort}
             if not sorts <= _IN_CLAUSES or Sort.TRAITS not in sorts or first.verdict or then.verdict:
                 continue
@@ -311,6 +323,8 @@ class RemarkReader:
 
     def _is_of_the_first(self, first: tuple[str, ...], then: tuple[str, ...], told: set[str], remark: Remark) -> bool:
         """Whether a second clause names nothing, so that it is said of what the first one names."""
+        if remark.sort is Sort.FORECAST:
+            return False  # `white a bit creamy but that'll clear`
         named, traits = self._named_at_the_head(first), {one.trait for one in remark.found}
         if not named or traits <= OF_THE_FISH >= {one for one in told if one not in named}:
             return False
@@ -421,6 +435,9 @@ class RemarkReader:
         return softened(tokens)
 
 
+_LAID = r"\b(?:fold|folded|flat|down|drop|over|collapse|lie|lay|flop|clamp|clamped)\b"
+_AT_REST = r"\bwhen (?:it|she|he) (?:rest|stop|lie|turn|sit|is (?:resting|still|at rest|lying))\b"
+"""A sound fish folds its dorsal fin at rest."""
 _OF_SOMETHING_ELSE: tuple[tuple[frozenset[str], re.Pattern[str]], ...] = tuple(
     (frozenset(traits.split()), re.compile(form))
     for traits, form in (
@@ -438,6 +455,11 @@ _OF_SOMETHING_ELSE: tuple[tuple[frozenset[str], re.Pattern[str]], ...] = tuple(
         ("hi_tone", r"\borange (?:goe|going|gone|turning|turned|becoming|getting) red\b"),
         ("hi_cover", r"^(?:\w+ )?short (?:red|hi|beni|pattern)\b"),
         ("hi_thick", r"^(?:red|hi|beni) (?:\w+ )?heavy\Z|^heavy (?:red|hi|beni)\Z"),
+        ("dorsal_fin", rf"{_LAID}.*{_AT_REST}|{_AT_REST}.*{_LAID}"),
+        (
+            "*",
+            r"\ban? (?:good|proper|real|show|top|fine) (?:\w+ )?(?:fish|koi|kohaku|tosai) (?:has|need|want|should|must|ought)\b",
+        ),
         ("spine back_line", r"\bback clean\b|\bclean back\b|^bad back\b"),
         (
             "windows head_windows shimi_count shimi_places tobihi tobihi_places",

@@ -22,7 +22,7 @@ from koirules.notes.tree import (
 from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Said, Stated
 from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo
-from koirules.vocabulary.phrases import wordings_in
+from koirules.vocabulary.phrases import spread, wordings_in
 from koirules.vocabulary.plain_text import plain
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Span
 from koirules.vocabulary.traits import Better, Trait
@@ -117,6 +117,13 @@ _EMPHASIS = tuple(
     )
 )
 """`no shimi at all`."""
+_THROUGHOUT = tuple(
+    spread(
+        "from (head|nose) to (tail|stem), head to tail, nose to tail, (on|) both sides, all (the way|) (along|down|"
+        "through), all over, throughout, (along|over) (its|the) whole length, from end to end, from 1 end to the other"
+    )
+)
+"""`the spine is true from head to tail`."""
 GENERAL = frozenset(
     {
         "hi",
@@ -275,6 +282,11 @@ class Scan:
         return at if "only" in self.tokens[at : end + 1] or any(longer) else end
 
     def _past_emphasis(self, at: int) -> int:
+        told = self.found[-1].said if self.found else None
+        if isinstance(told, int) and isinstance(self.lexicon.traits[self.found[-1].trait].kind, Scale):
+            through = next((len(words) for words in _THROUGHOUT if self.tokens[at : at + len(words)] == words), 0)
+            if through and at + through == len(self.tokens):
+                return len(self.tokens)
         emphasis = next((len(words) for words in _EMPHASIS if self.tokens[at : at + len(words)] == words), 0)
         return at + emphasis if emphasis else past_adjunct(self.tokens, at)
 
@@ -540,8 +552,11 @@ class Scan:
                 return self._behind(number)
         start = number.end
         while start < len(self.tokens):
+            one_of = number.unit is None and "of" in self.tokens[number.end : start]
             for hit in self.lexicon.hits(self.tokens, start):
                 for name in hit.names:
+                    if one_of and isinstance(self.lexicon.traits[name].kind, Number):
+                        continue  # `one of the pectorals` is 1 cm of nothing
                     if self._counts(name, number, hit.wording):
                         self.about = hit.names
                         return self.lexicon.behind_a_fault(

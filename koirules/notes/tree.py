@@ -26,7 +26,12 @@ SKIPPED = words_of_line(
     "looks look sit sits which yes yeah deal has can covered covers by completely fully entirely visible present "
     "plainly there already again overall basically enough after though honestly frankly please far see indeed "
     "actually anyway truly absolutely certainly today she he her him his they them their we us you mind yet "
-    "everything everybody everyone am beautifully wonderfully properly remarkably unusually gorgeously delightfully"
+    "everything everybody everyone am beautifully wonderfully properly remarkably unusually gorgeously delightfully "
+    "noticeably distinctly decidedly markedly visibly awfully dreadfully terribly extremely incredibly exceptionally "
+    "unbelievably evidently obviously undeniably unmistakably seriously horribly pleasantly suspiciously worryingly "
+    "unfortunately painfully hopelessly disappointingly impressively oddly strikingly amazingly astonishingly fantastically "
+    "ridiculously stunningly strangely sadly annoyingly hugely immensely massively tremendously thankfully fortunately "
+    "frightfully ghastly shockingly alarmingly insanely outrageously splendidly marvellously superbly"
 )
 """Words that may stand inside of a phrase or beside it, and say nothing."""
 
@@ -52,6 +57,7 @@ ALIKE |= {
     "paddle": "pectoral",
     "obire": "tail",
 }
+ALIKE |= {"himself": "itself", "herself": "itself", "themselves": "itself"}
 ALIKE |= {"zumi": "sumi", "ondome": "odome", "red": "hi", "beni": "hi", "reds": "hi"}
 """Words that people use for one another: of place, of whose it is, of the trade, and for the red."""
 
