@@ -52,8 +52,9 @@ SAID_IN_SENTENCES: tuple[Saying, ...] = (
     Spoken(
         "health",
         alone={
-            "at most doubtful": "flicking itself, (flicking|flicks|rubs|rubbing|scraping) itself "
-            "(against|on|off) the (side|bottom|wall|bowl)"
+            "at most doubtful": "(keeps|sticks) (to|in) (the|its) corner (with (the|its) fins (folded|clamped|closed|"
+            "in)|all the time|), flicking itself, (flicking|flicks|rubs|rubbing|scraping) itself (against|on|off) the "
+            "(side|bottom|wall|bowl)"
         },
     ),
     Spoken(
@@ -165,12 +166,12 @@ SAID_IN_SENTENCES: tuple[Saying, ...] = (
             "(me|), (says|means) (nothing|not a thing|little|very little) (to|for) me, (i|) (can not|could not) "
             f"(warm to|get excited about|get on with|fall in love with|take to) {_IT}, (i|) (have|) seen (much|far|a "
             "lot|plenty) better",
-            "at least good": f"(a lot|lots|plenty|so much|much|a great deal) to like (about|in|on) {_IT}, (could not|"
-            f"can not) fault {_IT} (if (i|you) (tried|wanted to)|), (i|) (can not|could not|hard to|impossible to) "
-            f"(find|see) (a|any|) (thing|fault|faults|much|anything) wrong (with|about|in) {_IT}, (nothing|not a thing) "
-            "(i|you) would (change|want to change|alter), (as|) (nice|good|lovely|fine) a fish as you (will|could) "
-            "(see|find|want|wish for|ask for), (i|) (really|do|very much|just|) (love|like) (everything|all) about "
-            f"{_IT}",
+            "at least good": f"(a lot|lots|plenty|so much|much|a great deal) to like (about|in|on) {_IT}, (i have|i|) "
+            f"(have|) (nothing|not a) bad (word|) to say (about|of|against) {_IT}, (could not|can not) fault {_IT} (if "
+            "(i|you) (tried|wanted to)|), (i|) (can not|could not|hard to|impossible to) (find|see) (a|any|) (thing|"
+            f"fault|faults|much|anything) wrong (with|about|in) {_IT}, (nothing|not a thing) (i|you) would (change|want "
+            "to change|alter), (as|) (nice|good|lovely|fine) a fish as you (will|could) (see|find|want|wish for|ask "
+            f"for), (i|) (really|do|very much|just|) (love|like) (everything|all) about {_IT}",
         },
     ),
     Spoken(
@@ -183,16 +184,21 @@ SAID_IN_SENTENCES: tuple[Saying, ...] = (
             "at least strong": "(my|the|your|every) eye (always|keeps|just|) (goes|go|going|comes|is drawn|is pulled|"
             f"wanders|jumps|returns) (straight|right|always|back|first|) to {_IT} (first|) ({_LOOK}|), (i|you) (keep|"
             f"can not help|can not stop) (looking|going back|coming back|staring) (at|to) {_IT}, (i|you) (can not|could "
-            f"not) (take|keep) (my|your) eyes off {_IT}, (one of those fish|fish|a fish|1 of those fish) (that|) you "
-            "can not stop looking at, first (one|fish) (you|i) (see|look at|notice|saw|noticed) (in (the|that) (tub|"
-            "bowl|pond|net)|)",
+            f"not) (take|keep) (my|your) eyes off {_IT}, (would|will) stand out (in|at) any (tub|show|pond|crowd|bowl), "
+            "(one of those fish|fish|a fish|1 of those fish) (that|) you can not stop looking at, first (one|fish) "
+            "(you|i) (see|look at|notice|saw|noticed) (in (the|that) (tub|bowl|pond|net)|)",
         },
     ),
     Spoken(
         "interest",
         alone={
-            "at least striking": "(i|we|) (have|) never (ever|) seen (a|any|) (pattern|design|marking|one|anything) (quite|"
-            "at all|) (like|as) (that|this|it) (1|) (before|in my life|)",
+            "at least striking": "(pattern|design|markings|) (is|are|) (quite|completely|totally|) unlike (anything|"
+            "any other|all the others|anything else) (else|) (we have (got|)|in the (tub|batch|lot)|i have seen|here|"
+            "), (i|we|) (have|) never (ever|) seen (a|any|) (pattern|design|marking|one|anything) (quite|at all|) "
+            "(like|as) (that|this|it) (1|) (before|in my life|)",
+            "is plain": "(there is|) not (a lot|much|a great deal|anything) (going on|happening) (with|in) the "
+            "(pattern|design|markings), (pattern|design) (does not|fails to) (say|do) (much|anything|a lot) (for me|to "
+            "me|)",
             "at least marked": "(very|really|ever so|such a|rather|quite|awfully|) (pretty|attractive|handsome|charming|"
             "appealing|cute) little (fish|thing|1|koi|girl|lady|lad|chap|kohaku)",
         },

@@ -25,9 +25,10 @@ _SINCE = (
     r"january|february|march|april|may|june|july|august|september|october|november|december)"
 )
 _CAUSE = (
-    rf"(?:from|after|off|because of|due to|thanks to) {_A}(?:long |cold |short |first |last )?"
-    r"(?:mud|pond|bag|trip|net|netting|travel|travelling|transport|move|moving|handling|stress|cold|winter|water|salt|"
-    r"catching|sorting|drive|journey|ride|van|feed|food|sun|algae)(?: (?:ride|pond|water|bag|here|over|journey))?"
+    rf"(?:from|after|off|because of|due to|thanks to) {_A}(?:long |cold |short |first |last )?(?:mud|pond|bag|trip|net|"
+    r"netting|travel|travelling|transport|move|moving|handling|stress|cold|winter|water|salt|heron|cat|bird|fight|stone|"
+    r"rock|wall|lid|spawning|otter|catching|sorting|drive|journey|ride|van|feed|food|sun|algae)(?: (?:ride|pond|water|"
+    r"bag|here|over|journey))?"
 )
 _LIGHT = (
     r"(?:even )?(?:under|in|by) (?:the |this |that |a |these )?(?:bad |good |strong |low |morning )?"

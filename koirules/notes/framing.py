@@ -27,8 +27,9 @@ _LOOKED = (
     r"face|mouth|tail|fin|eye|skin|body)))+"
 )
 _MOVES = (
-    r"(?:swim|swimming|move|moving|turn|stop|rest|come up|come round|go round|goe round|goe by|swim by|swim past|swim off|"
-    r"swim away|come past|breathe|cruise|hang still|lie still|stand still|is (?:swimming|moving|resting|still|at rest))"
+    r"(?:swim|swimming|slow down|move|moving|turn|stop|rest|come up|come round|go round|goe round|goe by|swim by|swim "
+    r"past|swim off|swim away|come past|breathe|cruise|hang still|lie still|stand still|is (?:swimming|moving|resting|"
+    r"still|at rest))"
 )
 _TOLD = r"(?:say|said|point out|pointed out|tell me|told me|is telling me|keep telling me|is saying|alway say)"
 _FOLK = (
@@ -155,6 +156,8 @@ _OPENERS = (
         r")?(?:fish|tosai|koi|girl|boy|lady|lad|1)(?: (?:of|like) (?:that|this|its|her|his)(?: (?:age|size|length))?)?"
     ),
     rf"(?:as far as (?:{_NOUN}) (?:goe|go|is concerned)|when it come to (?:{_NOUN})|in terms of (?:{_NOUN}))",
+    r"i (?:do |really |do not |do not really |must say i )*(?:like|love|hate|dislike|enjoy|admire) (?:the way|how)",
+    r"(?:judging|going|to go|to judge) (?:by|from) (?:the|that|her|his|its|this) \w+",
     r"(?:now|right|okay|so|well)(?: then)?(?: now)? (?:where were we|let us see|let me see|let me think|what have we got)",
 )
 """What may stand before a statement."""
@@ -204,6 +207,22 @@ _CLOSERS = (
         r"suspected|feared|hoped|said)(?: (?:before|from here|already|for yourself))?"
     ),
     r"as far as i (?:am|is) concerned",
+    (
+        r"(?:and|which) (?:i |that is )?(?:mean|meant)(?: that| it)? (?:kindly|nicely|as a compliment|well)|"
+        r"from where i (?:am|stand|sit|kneel)(?: (?:standing|sitting|kneeling))?"
+    ),
+    r"(?:in|of|from|out of) (?:the|this|that|our) (?:tub|batch|lot|bowl|spawning|net|family)",
+    r"for (?:this|that|the|our) (?:spawning|line|family|batch|pair|breeder|show)",
+    rf"since (?:we|i|they|the boss|{_IT}) (?:[a-z]+)(?: (?:it|her|him|here|in|over|out|up|back|from|the|pond|mud|tub|bag))*",
+    r"but (?:no|nothing|not) more(?: than that)?|but that is (?:all|about it|as far as it goe)",
+    (
+        r"but (?:it|they|that) will (?:be back|come back|grow back|be fine|be all right|mend|heal|grow again|be gone)(?: (?:by|in|"
+        r"before|next|within|after) .*| soon| again| over)?"
+    ),
+    (
+        r"but (?:they|it|most|these|those) (?:all |alway |usually |often )*(?:do|are|is|does|doe|start like that|look like that)"
+        r"(?: (?:at (?:this|that) (?:age|size|stage)|at first|when (?:young|small|they are (?:young|small))|like that))*"
+    ),
     r"(?:for|to) (?:my|our|his|her|your|the boss) (?:liking|taste|mind)",
     r"when(?:ever)? the (?:sun|light|lamp) (?:catch|hit|come out|fall on|is on|get on|strike)(?: (?:it|her|him|them|the skin))?",
     r"if i (?:tried|wanted to)|at some point",
@@ -266,6 +285,25 @@ _MORE_OF = re.compile(
     r"(?:i )?would (?:have )?(?:like|liked|love|loved|prefer|want|wish)(?: to (?:see|have))? (?:(?:a bit|a little|a lot|"
     r"much|some) )?more (?=\S)"
 )
+_PUT_OTHERWISE = (
+    (
+        re.compile(
+            r"^(?!.*\b(?:not|no|never|hardly|nothing|none|without)\b)(.*?)\b(?:perfectly|completely|absolutely|"
+            r"totally) "
+        ),
+        r"\1",
+    ),
+    (re.compile(r"\bhas not been (?=\w+ing\b)"), "is not "),
+    (re.compile(r"\b(?:all )?present and correct\b"), "all there"),
+    (re.compile(r"\bput together like an?(?: little| small| proper| real)*\b"), "built like a"),
+    (
+        re.compile(
+            r" and (?:it|they) (?:is|are|sit|lie)(?: right| just| all)* (?=(?:on|at|by|near|behind|under|over|in|before|above)\b)"
+        ),
+        " ",
+    ),
+)
+"""What is said in one way and in another."""
 _BENDING = words_of_line(
     "bend bends bent curve curved fold folded flat clamp clamped open close closed wide move moves stop if would were"
 )
@@ -306,6 +344,9 @@ def before_frame(tokens: Sequence[str]) -> int:
 def reworded(tokens: Sequence[str]) -> Iterator[tuple[str, ...]]:
     """What says the same in fewer or plainer words: `as far as the skin goes she's dull`, `doesn't look straight`."""
     text = " ".join(tokens)
+    for form, instead in _PUT_OTHERWISE:
+        if (said := form.sub(instead, text, count=1)) != text:
+            yield tuple(said.split())
     topic = _TOPIC.match(text)
     if topic is not None:
         noun = next(topic[name] for name in "abcd" if topic[name])

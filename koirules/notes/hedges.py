@@ -42,7 +42,8 @@ HEDGES = Phrases.of(
             (might|may|could)( well|)
             be, (might|may|could) just be, close to, just about, just under, barely, as far as i can (see|tell), if i squint,
             if i see (right|it right), my guess( is|), at a guess, near enough, arguably, verging on, bordering on, by the
-            look of it, to my eye, looks to me, i could be wrong but, if (that|the) (last|little|small) (one|bit|patch|step)
+            look of it, to my eye, looks to me, i could be wrong but, i would (bet|put) (my |good |)money( on it|)( that|),
+            (has|have) got to be, if (that|the) (last|little|small) (one|bit|patch|step)
             counts, unless i am mistaken, if i am not mistaken, must be, i should not wonder, i want to say, some would call
             (it|that|this), if you (count|look) kindly, being kind, (do not|i would not|i could not|can not) (quote me on
             (it|that)|hold me to (it|that)|swear to (it|that)|swear to it on oath|bet on (it|that)|put money on (it|that))(
@@ -232,6 +233,9 @@ _DOUBTING = frozenset({"think", "believe", "reckon", "suppose", "imagine", "fanc
 _VERBS = frozenset({"is", "are", "has", "have", "can"})
 _FURTHEST = 8
 _SEEMING = frozenset({"seem", "appear", "look"})
+_LOOKS_LIKE = frozenset({("look", "like"), ("sound", "like"), ("seem", "like")})
+_SHE = frozenset({("she",), ("he",), ("it",), ("they",)})
+_IS = frozenset({("is",), ("are",), ("has",), ("have",)})
 _TURNED = frozenset(
     {("gone", "missing"), ("went", "missing")}
     | {
@@ -255,6 +259,12 @@ def _as_it_is(tokens: tuple[str, ...]) -> tuple[str, ...]:
         ):
             kept += ["seem", "is" if tokens[at + 2] == "be" else "has"]
             at += 3
+        elif tokens[at : at + 4] == ("can", "not", "seem", "to"):
+            kept += ["can", "not"]
+            at += 4
+        elif tokens[at : at + 2] in _LOOKS_LIKE and tokens[at + 2 : at + 3] in _SHE and tokens[at + 3 : at + 4] in _IS:
+            kept += ["seem", *tokens[at + 2 : at + 4]]
+            at += 4
         elif tokens[at + 1 : at + 2] and (tokens[at], tokens[at + 1]) in _TURNED:
             at += 1
         else:
