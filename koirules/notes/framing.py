@@ -211,12 +211,13 @@ _CLOSERS = (
         r"(?:and|which) (?:i |that is )?(?:mean|meant)(?: that| it)? (?:kindly|nicely|as a compliment|well)|"
         r"from where i (?:am|stand|sit|kneel)(?: (?:standing|sitting|kneeling))?"
     ),
-    r"(?:in|of|from|out of) (?:the|this|that|our) (?:tub|batch|lot|bowl|spawning|net|family)",
+    r"(?:in|of|from|out of) (?:the|this|that|our) (?:batch|lot|spawning|family)",
     r"for (?:this|that|the|our) (?:spawning|line|family|batch|pair|breeder|show)",
-    rf"since (?:we|i|they|the boss|{_IT}) (?:[a-z]+)(?: (?:it|her|him|here|in|over|out|up|back|from|the|pond|mud|tub|bag))*",
+    r"since (?:we|i|they|the boss) (?:[a-z]+)(?: (?:it|her|him|here|in|over|out|up|back|from|the|pond|mud|tub|bag))*",
     r"but (?:no|nothing|not) more(?: than that)?|but that is (?:all|about it|as far as it goe)",
     (
-        r"but (?:it|they|that) will (?:be back|come back|grow back|be fine|be all right|mend|heal|grow again|be gone)(?: (?:by|in|"
+        r"but (?:it|they|that) will (?:be back|come back|grow back|be fine|be all right|mend|"
+        r"heal|grow again|be gone)(?: (?:by|in|"
         r"before|next|within|after) .*| soon| again| over)?"
     ),
     (

@@ -262,7 +262,12 @@ def _as_it_is(tokens: tuple[str, ...]) -> tuple[str, ...]:
         elif tokens[at : at + 4] == ("can", "not", "seem", "to"):
             kept += ["can", "not"]
             at += 4
-        elif tokens[at : at + 2] in _LOOKS_LIKE and tokens[at + 2 : at + 3] in _SHE and tokens[at + 3 : at + 4] in _IS:
+        elif (
+            tokens[at : at + 2] in _LOOKS_LIKE
+            and tokens[at + 2 : at + 3] in _SHE
+            and tokens[at + 3 : at + 4] in _IS
+            and tokens[at + 4 : at + 5] != ("been",)  # `looks like she's been waxed` is a likeness
+        ):
             kept += ["seem", *tokens[at + 2 : at + 4]]
             at += 4
         elif tokens[at + 1 : at + 2] and (tokens[at], tokens[at + 1]) in _TURNED:
