@@ -16,8 +16,8 @@ _EATEN = "(nibbling|nipping|biting|chewing|pecking|picking) (at|on)"
 _VARNISHED = "(varnished|lacquered|polished|waxed|oiled|enamelled|glazed)"
 _LOOK = (
     "(every time|whenever|each time|when|) (i|you|we|) (look|walk past|come past|lift the net|pass) (in|into|at|) (the|"
+    "that|) (tub|bowl|net|pond|tank|)"
 )
-"that|) (tub|bowl|net|pond|tank|)"
 _COOL = "(do|does) not"
 _BREATHING = "(breathing|breathes|gasping|pumping its gills)"
 

@@ -172,3 +172,19 @@ def test_a_remark_that_does_not_name_what_it_speaks_of_is_of_what_the_one_before
         "large head patch, keep an eye on it, right down to the nose": (nose, ("keep an eye on it",)),
         "white yellow and right down to the nose": (None, ("white yellow and right down to the nose",)),
     }
+
+
+def test_every_bracket_of_a_wording_is_closed():
+    """A bracket that stays open would be read as a word."""
+    sayings = koirules.read_standard(PAGE.format("kohaku"), registry=registry_with()).rules.sayings
+    texts = [
+        text
+        for saying in sayings
+        for text in (
+            (saying.nouns, saying.beside, *saying.levels.values(), *saying.alone.values(), *saying.bare.values())
+            if isinstance(saying, Spoken)
+            else (saying.wordings,)
+        )
+    ]
+    assert [wording for text in texts for wording in wordings_in(text) if not brackets_match(wording)] == []
+    assert len(texts) > 1000
