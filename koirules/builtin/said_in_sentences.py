@@ -71,13 +71,6 @@ SAID_IN_SENTENCES: tuple[Saying, ...] = (
         },
     ),
     Spoken(
-        "shiroji",
-        alone={
-            "is snow": "(as|) white as (you will (ever|) (see|get|find)|you could (wish for|want|hope for|ask for)|it "
-            "(gets|comes|can be)|any i have seen|white can be|i have ever seen|they make it|i have seen)",
-        },
-    ),
-    Spoken(
         "lustre",
         alone={
             "is superb": f"(shines|gleams|looks|glows|shining|gleaming) (like|as if|as though) {_SHE} (somebody|someone|) "

@@ -620,10 +620,6 @@ SAID_OF_HEAD: tuple[Saying, ...] = (
             "cheeks), cheek aka nashi, (neither|no) cheek (is|) (marked|touched|has any red|has red)",
             "is (left_cheek, right_cheek)": "cheek aka (both|both sides|left and right), (red|blush) on (both|2|the 2) "
             "cheeks, both cheeks (are|) (marked|blushed|rouged|red|coloured|painted), rouge on both cheeks",
-            **{
-                f"is perhaps {other}_cheek": f"{side} cheek (is|) (white|clean|clear|bare|unmarked|plain|pure white)"
-                for side, other in (("left", "right"), ("right", "left"))
-            },
             "count is 1": "(rouge|blush) on 1 cheek, 1 (red|rosy|rouged|painted) cheek",
             "count at least 1": "rouge on the (cheek|cheeks), rosy cheeks, rouged cheeks, cheek aka",
             **{

@@ -275,5 +275,12 @@ SAID_OF_WHITE: tuple[Saying, ...] = (
         levels={"at most white": "wishy washy, insipid, anaemic, half hearted, so so at best"},
         alone={"at most white": "wishy washy white"},
     ),
+    Spoken(
+        "shiroji",
+        alone={
+            "is snow": "(as|) white as (you will (ever|) (see|get|find)|you could (wish for|want|hope for|ask for)|it "
+            "(gets|comes|can be)|any i have seen|white can be|i have ever seen|they make it|i have seen)",
+        },
+    ),
 )
 """What is said of white."""
