@@ -113,6 +113,7 @@ EQUIVALENT: dict[str, str] = {
     "koirules/vocabulary/wordings.py, _same: 32768: constant 32768 to 32769": "a memory is bounded",
     "koirules/vocabulary/nearness.py, _near: 10000: constant 10000 to 10001": "no distance is as large",
     "koirules/rounds/columnar/of_nodes.py, NodeColumns.without_rows: 0: constant 0 to 1": "rows are put in before they are read",
+    "koirules/vocabulary/maps.py, _ring: 0 (2): constant 0 to 1": "a ring without corners begins nowhere",
     "koirules/vocabulary/maps.py, _rings: 1: constant 1 to 2": "of -1 the sign alone is read",
     "koirules/vocabulary/phrases.py, Choices: True: constant True to False": "a hash that is kept is the same",
     "koirules/rounds/tallies.py, FigureTable.ends: standing and own: And to Or": "a finer key of a memory",
