@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar, overload
 from warnings import warn
 
-from attrs import evolve, field, fields, frozen
+from attrs import evolve, field, fields
 
 from koirules.loading.files import load
 from koirules.plugins import Registry, load_registry
@@ -28,6 +28,7 @@ from koirules.problems import (
 )
 from koirules.problems.extras import to_install
 from koirules.standard.parts import Rules, Setting, words_of_one_trait
+from koirules.values import frozen
 from koirules.vocabulary.traits import Trait
 
 if TYPE_CHECKING:  # each is imported where it is used: a command needs a few of them

@@ -41,9 +41,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import pluggy
-from attrs import frozen
 
 from koirules.records.exchange import CellError, Grid, RecordReader, ResultWriter, Sheet, UnreadableError
+from koirules.values import frozen
 from koirules.vocabulary.drawings import Drawing, Recorded, Sketch
 from koirules.vocabulary.units import Dimension, Unit
 

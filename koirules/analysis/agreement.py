@@ -12,9 +12,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from math import sqrt
 
-from attrs import frozen
-
 from koirules.results.result import Result
+from koirules.values import frozen
 
 IN, OUT, UNSURE = "in", "out", "unsure"
 """What a sorter says who does not name a grade."""

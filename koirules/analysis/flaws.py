@@ -13,7 +13,7 @@ from decimal import Decimal
 from itertools import pairwise
 from pathlib import Path
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.candidates.ordinary import ordinary_fish, telling_values
 from koirules.grading.sample_runs import run_samples
@@ -23,6 +23,7 @@ from koirules.results.record import Record
 from koirules.results.result import Result
 from koirules.standard.cuts import Cuts, cuts_of
 from koirules.standard.parts import Rules, Setting
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Colours, Count, Label, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, is_sure, show_reading
 from koirules.vocabulary.traits import Better, Trait

@@ -9,12 +9,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Decimal
 
-from attrs import frozen
-
 from koirules.measures.growing_maps import area_without_sashi
 from koirules.measures.growth_fit import FEW, Fit, GrowthFit, Look, fit_growth
 from koirules.results.record import Record
 from koirules.standard.check.growing import COEFFICIENTS, EXPONENT, SIDES, WHITE
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import Span

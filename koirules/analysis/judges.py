@@ -19,12 +19,13 @@ from math import sqrt
 from random import Random
 from typing import Any, Literal
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.results.parts_read import is_assumed, traits_in
 from koirules.results.record import Record
 from koirules.results.result import Result
 from koirules.standard.parts import Rules
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, words_of
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, is_sure, show_reading, words_in
 from koirules.vocabulary.traits import Trait

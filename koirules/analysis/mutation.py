@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from decimal import Decimal
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.grading.sample_runs import run_samples
 from koirules.grading.single import Grader
@@ -22,6 +22,7 @@ from koirules.standard.parts import Extra, Limit, Points, Rules, Section
 from koirules.standard.tree import Apply, Constant, Node
 from koirules.standard.types import Numeric, Steps
 from koirules.standard.wording import number_words
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.readings import Span
 

@@ -8,9 +8,8 @@ Common practice, no source; wordings from memory.
 
 from __future__ import annotations
 
-from attrs import frozen
-
 from koirules.builtin.red_pattern import ALONG, DETAILS, PATTERN
+from koirules.values import frozen
 from koirules.vocabulary.phrases import Saying, Spoken, SpokenTogether
 
 _OF_RED = tuple(trait.name for trait in (*PATTERN, *DETAILS))

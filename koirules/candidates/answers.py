@@ -6,9 +6,8 @@ from collections.abc import Sequence
 from fractions import Fraction
 from itertools import islice
 
-from attrs import frozen
-
 from koirules.standard.cuts import Cuts
+from koirules.values import frozen
 from koirules.vocabulary.colour_readings import ColourReadings, ColourSpace
 from koirules.vocabulary.kinds import Choice, Colours, Count, Label, Number, Patches, Places, Scale, YesNo, words_of
 from koirules.vocabulary.maps import PatchMap

@@ -5,9 +5,8 @@ from __future__ import annotations
 from decimal import Decimal
 from enum import Enum
 
-from attrs import frozen
-
 from koirules.candidates.places_to_move import MILLION, OTHER_TEXT
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Choice, Count, Label, Number, Scale, YesNo, shortest
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, show_reading, words_in, write_reading
 from koirules.vocabulary.rounding import towards

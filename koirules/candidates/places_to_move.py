@@ -17,9 +17,8 @@ from itertools import pairwise
 from math import ceil, floor
 from typing import assert_never
 
-from attrs import frozen
-
 from koirules.standard.cuts import Cuts
+from koirules.values import frozen
 from koirules.vocabulary.colour_readings import ColourReadings
 from koirules.vocabulary.kinds import Choice, Colours, Count, Label, Number, Patches, Places, Scale, YesNo, words_of
 from koirules.vocabulary.maps import PatchMap

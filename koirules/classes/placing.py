@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.classes.table import ClassTable, Group
 from koirules.problems import Problem, class_tables
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Label, Number
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded

@@ -9,11 +9,12 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any, TypeVar
 
-from attrs import define, field
+from attrs import field
 
 from koirules.classes.table import ClassTable, Closed, Group, Rounding, Size, Sizes
 from koirules.problems import Problem, class_tables
 from koirules.problems.record_files import unreadable_file
+from koirules.values import define
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.units import UNITS
 

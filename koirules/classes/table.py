@@ -5,9 +5,8 @@ from __future__ import annotations
 from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal
 from enum import Enum
 
-from attrs import frozen
-
 from koirules.languages import ENGLISH, Tongue
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.spoken import Said

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import click
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.api import Standard
 from koirules.classes.table import ClassTable
@@ -37,6 +37,7 @@ from koirules.commands.page_options import Wishes
 from koirules.plugins import Registry, load_registry
 from koirules.problems import StandardError, mixed
 from koirules.results.record import Record
+from koirules.values import frozen
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.spoken import said

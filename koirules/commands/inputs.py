@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
 
 import click
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.api import Standard, load_standard
 from koirules.commands.output import counted, show_problems, shown, stop, stop_if_refused
@@ -17,6 +17,7 @@ from koirules.plugins import Registry, load_registry
 from koirules.problems import Cell, Problem, RecordError, StandardError, mixed
 from koirules.problems import parts as say
 from koirules.problems.quoting import in_words
+from koirules.values import frozen
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.spoken import Said, known, said

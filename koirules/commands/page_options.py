@@ -9,10 +9,11 @@ from pathlib import Path
 from typing import Any
 
 import click
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.commands.output import stop_if_refused
 from koirules.report.audience import Audience, read_mark
+from koirules.values import frozen
 
 
 @frozen

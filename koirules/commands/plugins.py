@@ -9,7 +9,7 @@ from itertools import chain
 from pathlib import Path
 
 import click
-from attrs import asdict, evolve, frozen
+from attrs import asdict, evolve
 
 from koirules.api import load_standard
 from koirules.commands import COMMANDS
@@ -25,6 +25,7 @@ from koirules.problems.quoting import quoted
 from koirules.standard.check.header import said_of
 from koirules.standard.check.phrasing import phrases_left_out, sayings_left_out
 from koirules.standard.measured import formulas_left_out, unsound_formulas
+from koirules.values import frozen
 from koirules.vocabulary.measures import Formula
 from koirules.vocabulary.traits import Addition, Variety
 

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from enum import Enum
 from pathlib import Path
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.editing.context import Context, Role, context_of
 from koirules.editing.desk import Desk
@@ -15,6 +15,7 @@ from koirules.editing.phrases import fits
 from koirules.editing.telling import Told, told_name, told_step, told_unit, told_word
 from koirules.language.parse.partial_statement import SoFar, so_far
 from koirules.standard.types import Numeric, PlaceWords, Steps, Type
+from koirules.values import frozen
 from koirules.vocabulary.units import UNITS
 from koirules.vocabulary.words import HEAD_WORDS
 

@@ -5,12 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from enum import Enum
 
-from attrs import frozen
-
 from koirules.editing.meaning import Meaning
 from koirules.editing.operands import standing, type_of
 from koirules.language.parse.partial_statement import Written
 from koirules.standard.types import Numeric, Type, type_of_kind
+from koirules.values import frozen
 from koirules.vocabulary.units import UNITS, Dimension
 from koirules.vocabulary.words import HEAD_WORDS
 

@@ -6,7 +6,7 @@ from functools import lru_cache
 from pathlib import Path
 from threading import Lock
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.editing.lines import Lines
 from koirules.editing.meaning import Meaning
@@ -20,6 +20,7 @@ from koirules.loading.tidying import Tidied, tidied_read
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Problem
 from koirules.standard.checked import Checked, Known
+from koirules.values import frozen
 
 _Used = dict[int, tuple[Statement, tuple[Use, ...]]]
 """The names of each statement, by its identity; the statement is kept, so that no other can have that."""

@@ -6,8 +6,6 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
-from attrs import frozen
-
 from koirules.editing.context import Context, Role, context_of
 from koirules.editing.desk import Desk, Look
 from koirules.editing.meaning import Meaning
@@ -22,6 +20,7 @@ from koirules.loading.opening import installed_base
 from koirules.problems import Place, Problem
 from koirules.problems.pages import pages
 from koirules.standard.types import Steps
+from koirules.values import frozen
 from koirules.vocabulary.units import UNITS
 
 _WORD = re.compile(r"[^\W\d]\w*|%")

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from functools import cached_property
 from typing import TypeVar
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.language import statements as st
 from koirules.language.parse.reader import Read
@@ -15,6 +15,7 @@ from koirules.standard.inherit.merging import head_of, name_of
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Node
 from koirules.standard.types import Numeric, Steps, Type, type_of_kind
+from koirules.values import frozen
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.traits import Trait
 

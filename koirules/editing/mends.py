@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.editing.desk import Look
 from koirules.editing.lines import Lines
 from koirules.problems import Edit, Place, Problem
+from koirules.values import frozen
 
 
 @frozen

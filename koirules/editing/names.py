@@ -6,14 +6,13 @@ import re
 from collections.abc import Iterator
 from typing import assert_never
 
-from attrs import frozen
-
 from koirules.language import round_parts, syntax
 from koirules.language import statements as st
 from koirules.language.syntax import Expression, Title, Word
 from koirules.problems import Place
 from koirules.standard.inherit.merging import head_of
 from koirules.standard.saying import said_by
+from koirules.values import frozen
 
 VALUE = "value"
 """The group of traits, terms and settings, which share one set of names; every other group is called by its head word."""

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.editing.meaning import Meaning
 from koirules.language.parse.partial_statement import Written
 from koirules.meaning.expressions import FIRST_WORDS
 from koirules.standard.types import Numeric, PlaceWords, Truth, Type
+from koirules.values import define, frozen
 from koirules.vocabulary.units import UNITS, Dimension
 
 _BEGINS = frozenset(

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.editing.meaning import part_of
 from koirules.language import statements as st
 from koirules.language.parse.reader import Read
 from koirules.problems import Place
 from koirules.standard.inherit.merging import head_of, name_of
+from koirules.values import define, frozen
 
 
 @define

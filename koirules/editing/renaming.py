@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 
-from attrs import frozen
-
 from koirules.editing.desk import Desk
 from koirules.editing.finding import use_at, uses_of, uses_of_bases
 from koirules.editing.lines import Lines
@@ -17,6 +15,7 @@ from koirules.language.diagnose.mending import edited
 from koirules.language.parse.reader import Read, read_bytes, read_text
 from koirules.loading.opening import bytes_of, installed_base
 from koirules.problems import Edit, Place, Problem
+from koirules.values import frozen
 from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.words import NOT_TRAITS, RESERVED, is_name
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.editing.context import Role
 from koirules.editing.meaning import Meaning
@@ -14,6 +14,7 @@ from koirules.language.format.writer import tidy_statement
 from koirules.standard.inherit.merging import head_of, name_of
 from koirules.standard.parts import Setting
 from koirules.standard.types import Steps, Type, type_words
+from koirules.values import frozen
 from koirules.vocabulary.kinds import describe_kind, shortest
 from koirules.vocabulary.traits import Better, Growth, Trait
 from koirules.vocabulary.units import UNITS

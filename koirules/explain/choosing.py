@@ -6,10 +6,9 @@ from collections.abc import Callable, Collection, Sequence
 from decimal import Decimal
 from operator import itemgetter
 
-from attrs import frozen
-
 from koirules.languages import ENGLISH, Tongue
 from koirules.results.reason import Grounds, Reason, State
+from koirules.values import frozen
 
 MOST_REASONS = 3
 

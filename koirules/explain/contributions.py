@@ -11,8 +11,6 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
-from attrs import frozen
-
 from koirules.engines.scalar.evaluator import Trace
 from koirules.explain.reasons import hundredths
 from koirules.languages import ENGLISH, Tongue
@@ -20,6 +18,7 @@ from koirules.meaning.panels import PanelWay
 from koirules.results.reason import Reason
 from koirules.results.result import Contribution, SectionResult
 from koirules.standard.parts import Rules, Section
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 
 

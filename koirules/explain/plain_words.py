@@ -7,8 +7,6 @@ from bisect import bisect_right
 from collections.abc import Iterator, Mapping
 from functools import cached_property
 
-from attrs import define
-
 from koirules.explain.retold import Retold, Said
 from koirules.languages import ENGLISH, Tongue, beside, tongue_of
 from koirules.meaning.operators import LIMIT
@@ -20,6 +18,7 @@ from koirules.standard.titles import Titled
 from koirules.standard.tree import Apply, GradeRead, Node, walk
 from koirules.standard.types import Numeric, Steps, Truth
 from koirules.standard.wording import number_words, told_number
+from koirules.values import define
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo, words_of
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, show_number, show_reading, words_in, write_number
 from koirules.vocabulary.traits import Trait

@@ -8,12 +8,13 @@ from functools import cache, cached_property, partial
 from itertools import count
 from typing import Any
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.engines.scalar.evaluator import Trace
 from koirules.explain.telling import Teller
 from koirules.results.reason import Given, State, Told
 from koirules.standard.parts import Extra, Part, Points, Rules
+from koirules.values import frozen
 from koirules.vocabulary.readings import Reading
 
 

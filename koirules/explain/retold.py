@@ -6,8 +6,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from attrs import define, frozen
-
 from koirules.language import statements as st
 from koirules.language import syntax
 from koirules.language.round_parts import Quota
@@ -17,6 +15,7 @@ from koirules.problems import Place
 from koirules.standard.check.needs import expressions_of
 from koirules.standard.check.ordering import parts_of
 from koirules.standard.titles import Titled
+from koirules.values import define, frozen
 from koirules.vocabulary.kinds import shortest
 
 if TYPE_CHECKING:

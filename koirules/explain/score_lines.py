@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from decimal import Decimal
 
-from attrs import frozen
-
 from koirules.engines.scalar.evaluator import Trace
 from koirules.engines.scalar.walking import worked_out
 from koirules.meaning.operators import Nature
@@ -15,6 +13,7 @@ from koirules.standard.parts import Grade, Rules, Setting
 from koirules.standard.reading_nodes import unrounded
 from koirules.standard.titles import Titled
 from koirules.standard.tree import Apply, Node, ScoreRead, walk
+from koirules.values import frozen
 
 
 @frozen

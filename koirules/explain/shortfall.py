@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from typing import Any
 
-from attrs import frozen
-
 from koirules.explain.plain_words import PlainWords
 from koirules.languages import to_say
 from koirules.meaning import operators as ops
@@ -14,6 +12,7 @@ from koirules.meaning.operators import Nature
 from koirules.standard.reading_nodes import trait_of, unit_shown, unrounded
 from koirules.standard.tree import Apply, Constant, GradeRead, Node, ScoreRead, SettingRead, walk
 from koirules.standard.types import Numeric, Steps, Truth
+from koirules.values import frozen
 
 _ORDERED = Nature.COMPARES_NUMBERS | Nature.ORDERS
 

@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from decimal import Decimal
 
-from attrs import frozen
-
 from koirules.results.reason import Reason
 from koirules.results.result import Contribution, Result
+from koirules.values import frozen
 
 
 @frozen

@@ -7,7 +7,7 @@ from decimal import Decimal
 from functools import partial
 from typing import Any
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.engines.scalar.evaluator import Trace
 from koirules.engines.scalar.walking import worked_out
@@ -23,6 +23,7 @@ from koirules.standard.reading_nodes import recordable_of, trait_of
 from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Figure, Grown, Node, Supplied, TermRead
 from koirules.standard.types import Numeric
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.readings import Reading, is_sure, show_reading
 from koirules.vocabulary.traits import Trait

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from enum import Enum
 from pathlib import Path
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.language import statements as st
 from koirules.language import syntax
@@ -16,6 +16,7 @@ from koirules.standard.check.needs import expressions_of
 from koirules.standard.check.ordering import parts_of
 from koirules.standard.parts import Rules
 from koirules.standard.titles import Titled
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Label, words_of
 from koirules.vocabulary.subject import Subject
 from koirules.vocabulary.traits import Trait

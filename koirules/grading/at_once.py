@@ -11,8 +11,6 @@ from collections.abc import Callable, Mapping
 from functools import cached_property
 from typing import Any
 
-from attrs import define, frozen
-
 from koirules.engines.scalar.complete import Sure, taken
 from koirules.engines.scalar.source import Constants
 from koirules.grading.measuring import leaves_as_it_is
@@ -21,6 +19,7 @@ from koirules.program.records import Input
 from koirules.results.mapping_record import TINY, Glance, RecordReader, doubles_between, highest_count, words_known
 from koirules.results.record import Record
 from koirules.results.result import Result
+from koirules.values import define, frozen
 from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale, YesNo
 from koirules.vocabulary.quantities import may_be_part_of_one
 from koirules.vocabulary.readings import Reading

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import TYPE_CHECKING, Literal
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.engines.columnar.glances import glances
 from koirules.engines.columnar.grown import with_grown
@@ -25,6 +25,7 @@ from koirules.problems.extras import to_install
 from koirules.program.held import Held, NoColumn, Profile
 from koirules.rounds.columnar.earlier import LooksOfRows
 from koirules.standard.parts import Rules, Setting
+from koirules.values import define, frozen
 
 if TYPE_CHECKING:
     import polars as pl

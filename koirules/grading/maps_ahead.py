@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from attrs import frozen
-
 from koirules.measures.growing_maps import map_ahead
 from koirules.measures.grown_traits import model_of
 from koirules.measures.growth import across, girth_gain
 from koirules.standard.growth_settings import grown_in, length_grown_to
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Grown
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Patches
 from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import Reading, Span

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.grading.judges import record_together, seats_of
 from koirules.grading.silence import SilenceFiller, carried_forward
@@ -14,6 +14,7 @@ from koirules.problems.judging import no_panel
 from koirules.results.record import Record
 from koirules.standard.derivations import TypedFormula, inputs_of
 from koirules.standard.parts import Rules
+from koirules.values import frozen
 from koirules.vocabulary.readings import Reading
 
 

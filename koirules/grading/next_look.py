@@ -20,11 +20,12 @@ from fractions import Fraction
 from random import Random
 from typing import TypeVar
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.candidates.answers import within
 from koirules.grading.questions import Known, Question, Questioner, told_of
 from koirules.results.parts_read import asked_whether_recorded
+from koirules.values import frozen
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
 

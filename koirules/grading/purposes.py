@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary.spoken import Said
 
 

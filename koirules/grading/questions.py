@@ -17,7 +17,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from fractions import Fraction
 
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.candidates.answers import Answer, answer_words, answers_left, answers_to
 from koirules.engines.scalar.evaluator import Evaluator, Trace, compile_rules
@@ -28,6 +28,7 @@ from koirules.results.record import Record
 from koirules.results.result import Result
 from koirules.standard.cuts import cuts_of
 from koirules.standard.parts import Part, Setting
+from koirules.values import frozen
 from koirules.vocabulary.colour_readings import ColourReadings
 from koirules.vocabulary.kinds import Patches
 from koirules.vocabulary.maps import PatchMap

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from decimal import Decimal
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.grading.single import Grader
 from koirules.grading.whole_batch import WholeBatch
@@ -15,6 +15,7 @@ from koirules.results.reason import State
 from koirules.results.record import Record
 from koirules.results.result import Result
 from koirules.standard.parts import Rules, Sample
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 
 

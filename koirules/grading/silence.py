@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping
 from typing import Any
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.measures.deriving import apart
 from koirules.results.parts_read import is_assumed, traits_beneath, traits_of_parts
@@ -20,6 +20,7 @@ from koirules.standard.derivations import TypedFormula, TypedMeasure
 from koirules.standard.growth_settings import grown_in
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import written_key
+from koirules.values import frozen
 from koirules.vocabulary.readings import PlaceSet, Reading, Span
 
 

@@ -7,7 +7,7 @@ from functools import reduce
 from operator import or_
 from typing import TYPE_CHECKING, Any
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.engines.columnar.codes import fits_codes, is_there
 from koirules.engines.columnar.reading import ReadFrame
@@ -20,6 +20,7 @@ from koirules.rounds.columnar.rows import Rows, columns_of
 from koirules.standard.derivations import TypedFormula
 from koirules.standard.parts import SilentTrait
 from koirules.standard.reading_nodes import written_key
+from koirules.values import frozen
 from koirules.vocabulary.readings import Reading, Span
 
 if TYPE_CHECKING:

@@ -7,7 +7,7 @@ from functools import cached_property
 from operator import getitem
 from typing import TYPE_CHECKING, Any, Protocol
 
-from attrs import define, evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.engines.scalar.complete import Complete, Sure
 from koirules.engines.scalar.evaluator import Evaluator, Trace, compile_rules
@@ -25,6 +25,7 @@ from koirules.results.result import Contribution, Result, SectionResult
 from koirules.standard.measured import constant_settings, needed_for
 from koirules.standard.parts import Rules, Section, Setting, part_key
 from koirules.standard.silencing import without_silence
+from koirules.values import define, frozen
 from koirules.vocabulary.readings import Reading
 
 if TYPE_CHECKING:

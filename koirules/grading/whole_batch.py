@@ -8,7 +8,7 @@ from decimal import Decimal
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
-from attrs import define, evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.engines.scalar.evaluator import Trace
 from koirules.grading.judges import conditions_of_grades, panel_result, trace_together
@@ -25,6 +25,7 @@ from koirules.standard.reading_nodes import whether_recorded
 from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Node, Supplied
 from koirules.standard.types import TextLabel
+from koirules.values import define, frozen
 
 if TYPE_CHECKING:
     from koirules.rounds.evaluation_levels import Asked

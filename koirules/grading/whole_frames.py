@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import TYPE_CHECKING, Any
 
-from attrs import define, evolve, field
+from attrs import evolve, field
 
 from koirules.engines.columnar.grown import with_grown
 from koirules.engines.columnar.outputs import Plan
@@ -31,6 +31,7 @@ from koirules.rounds.rounds_of_rows import RoundRun
 from koirules.rounds.tallies import FigureTable, Tally
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Supplied
+from koirules.values import define
 
 if TYPE_CHECKING:
     import polars as pl

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from typing import assert_never
 
-from attrs import frozen
-
 from koirules.language.syntax import Expression, Quantity, Title, Word
 from koirules.problems import Place
+from koirules.values import frozen
 
 Amount = Quantity | Word
 """A number of fish: written, or the name of a setting."""

@@ -6,12 +6,13 @@ from collections.abc import Mapping
 from datetime import date
 from decimal import Decimal
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.language.round_parts import RoundPart
 from koirules.language.syntax import Expression, Quantity, Text, Title, Word
 from koirules.meaning.panels import PanelWay
 from koirules.problems import Place
+from koirules.values import frozen
 
 
 @frozen

@@ -5,9 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from decimal import Decimal
 
-from attrs import frozen
-
 from koirules.problems import Place
+from koirules.values import frozen
 
 
 @frozen

@@ -6,7 +6,9 @@ import re
 from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 
-from attrs import field, frozen
+from attrs import field
+
+from koirules.values import frozen
 
 _LINE = re.compile(r'(?:(msgctxt|msgid_plural|msgid|msgstr)(?:\[(\d+)\])?\s+)?"((?:[^"\\]|\\.)*)"\s*$')
 _ESCAPED = {"n": "\n", "t": "\t", '"': '"', "\\": "\\"}

@@ -11,9 +11,10 @@ from importlib.util import find_spec
 from pathlib import Path
 from typing import TypeVar
 
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.languages.catalogue import Catalogue, CatalogueError, read_catalogue
+from koirules.values import frozen
 
 _T = TypeVar("_T")
 

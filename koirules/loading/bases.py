@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path, PureWindowsPath
 
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.language import statements as st
 from koirules.language.parse.reader import MOST_STATEMENTS, Read, read_bytes
@@ -19,6 +19,7 @@ from koirules.standard.check.checker import check, in_order
 from koirules.standard.checked import Checked
 from koirules.standard.inherit.merging import alone, merged
 from koirules.standard.parts import Rules
+from koirules.values import frozen
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.skins import Varieties
 

@@ -12,7 +12,7 @@ from functools import lru_cache
 from itertools import chain, count
 from pathlib import Path
 
-from attrs import define, evolve
+from attrs import evolve
 
 from koirules.language import statements as st
 from koirules.language.diagnose.mending import edited
@@ -24,6 +24,7 @@ from koirules.notes.reader import NotesReader
 from koirules.notes.remarks import Sort
 from koirules.problems import Place, Problem, reading, sentences
 from koirules.standard.checked import Checked
+from koirules.values import define
 from koirules.vocabulary.conditions import condition_of, opposite_of
 from koirules.vocabulary.kinds import Choice, Scale, words_of
 from koirules.vocabulary.readings import Reading, step_bits

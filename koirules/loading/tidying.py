@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 
-from attrs import frozen
-
 from koirules.language.diagnose.mending import mended_signs
 from koirules.language.format.sameness import is_same
 from koirules.language.format.writer import tidy
@@ -15,6 +13,7 @@ from koirules.language.parse.reader import Read, read_bytes, read_text
 from koirules.loading.bases import Shelf, first_link
 from koirules.loading.opening import bytes_of, without_collector
 from koirules.problems import Problem
+from koirules.values import frozen
 from koirules.vocabulary.skins import Varieties
 
 

@@ -16,7 +16,9 @@ from fractions import Fraction
 from math import isqrt
 from typing import Protocol
 
-from attrs import field, frozen
+from attrs import field
+
+from koirules.values import frozen
 
 WHOLE = 100 * 1_000_000
 """100 % in millionths."""

@@ -12,7 +12,9 @@ from itertools import pairwise
 from math import gcd
 from typing import NamedTuple
 
-from attrs import field, frozen
+from attrs import field
+
+from koirules.values import frozen
 
 
 class Piece(NamedTuple):

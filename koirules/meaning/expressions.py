@@ -8,10 +8,9 @@ from __future__ import annotations
 
 from enum import Enum, IntEnum
 
-from attrs import frozen
-
 from koirules.meaning import operators as ops
 from koirules.meaning.operators import Operation
+from koirules.values import frozen
 
 
 class Binding(IntEnum):

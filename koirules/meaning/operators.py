@@ -14,9 +14,10 @@ from enum import Flag, auto
 from itertools import combinations
 from typing import Any
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.meaning.algebra import PLAIN, Ends, OperatorAlgebra, ends_of
+from koirules.values import frozen
 
 LIMIT = 1_000_000.0
 """A value beyond this on either side of 0 is not recorded: any number at all."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Generic, Protocol, TypeVar
 
-from attrs import frozen
+from koirules.values import frozen
 
 V = TypeVar("V")
 Planes = tuple[V, ...]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.measures.formulas import Unrecorded, as_reading, worked_out
 from koirules.problems import Problem, measuring
@@ -13,6 +13,7 @@ from koirules.problems.failing import failure_told
 from koirules.problems.problem import Cell
 from koirules.standard.derivations import TypedFormula, TypedMeasure, inputs_of
 from koirules.standard.parts import Setting
+from koirules.values import define, frozen
 from koirules.vocabulary.expected import range_of
 from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo, words_of
 from koirules.vocabulary.measures import Column, Computed, Given

@@ -7,8 +7,7 @@ from functools import cached_property
 from math import pi
 from typing import TYPE_CHECKING, Any
 
-from attrs import define
-
+from koirules.values import define
 from koirules.vocabulary.maps import BELLY, LENGTH
 
 if TYPE_CHECKING:

@@ -7,11 +7,10 @@ from functools import cached_property
 from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
-from attrs import define
-
 from koirules.measures.shapes import Shapes, box
 from koirules.measures.skin import Skin
 from koirules.measures.swing import swings
+from koirules.values import define
 from koirules.vocabulary.maps import BELLY, LENGTH, LINE
 
 if TYPE_CHECKING:

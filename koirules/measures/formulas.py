@@ -6,10 +6,9 @@ from collections.abc import Mapping
 from math import floor, inf
 from typing import Any
 
-from attrs import frozen
-
 from koirules.standard.parts import Setting
 from koirules.standard.tree import Apply, Constant, Node, Recorded, SettingRead, TraitRead
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Count, Kind, Number, YesNo
 from koirules.vocabulary.readings import NO, NO_OR_YES, YES, Reading, Span, anything, show_number
 

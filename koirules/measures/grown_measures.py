@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import chain, product
 from typing import Any
 
-from attrs import define, field
+from attrs import field
 
 from koirules.measures.deriving import Measurer
 from koirules.measures.growing_maps import grown_maps
@@ -16,6 +16,7 @@ from koirules.standard.check.growing import Growing, follows_length, is_raw
 from koirules.standard.derivations import inputs_of
 from koirules.standard.measured import constant_settings, needed_for
 from koirules.standard.parts import Rules, Setting
+from koirules.values import define
 from koirules.vocabulary.kinds import Count, Number, Patches
 from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.readings import PlaceSet, Reading, Span

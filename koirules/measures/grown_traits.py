@@ -7,8 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from attrs import frozen
-
 from koirules.languages import ENGLISH, Tongue
 from koirules.measures.grown_measures import MeasuresAhead
 from koirules.measures.growth import (
@@ -24,6 +22,7 @@ from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Grown
 from koirules.standard.types import Numeric
 from koirules.standard.wording import number_words
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Count, Number
 from koirules.vocabulary.readings import Reading, Span, anything
 from koirules.vocabulary.traits import Trait

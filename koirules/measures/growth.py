@@ -16,8 +16,7 @@ from __future__ import annotations
 
 from math import floor
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Count, Number
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.traits import Allometry

@@ -15,7 +15,7 @@ from datetime import date
 from itertools import pairwise
 from math import fsum, inf, log, sqrt
 
-from attrs import frozen
+from koirules.values import frozen
 
 FEWEST = 3
 """With fewer pairs nothing is fitted: an error needs two pairs beside the slope (common practice, no source)."""

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary.map_misreads import outline_crossed
 from koirules.vocabulary.maps import PatchMap
 from koirules.vocabulary.misreads import Misread

@@ -10,8 +10,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary.maps import LENGTH, LINE
 
 if TYPE_CHECKING:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.notes.tree import words_of_line
 from koirules.standard.parts import Said
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Count, Number, Scale, words_of
 from koirules.vocabulary.readings import Span, anything
 from koirules.vocabulary.traits import Trait

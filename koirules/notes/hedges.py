@@ -8,9 +8,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from functools import lru_cache
 
-from attrs import frozen
-
 from koirules.notes.wishes import COMPARATIVES
+from koirules.values import frozen
 from koirules.vocabulary.phrases import spread
 from koirules.vocabulary.wordings import tokens_of
 

@@ -6,7 +6,7 @@ import re
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.notes.comparisons import is_simile
 from koirules.notes.corrections import (
@@ -28,6 +28,7 @@ from koirules.notes.parts import SIZE, WITHIN_A_FIN, is_place, past_where
 from koirules.notes.remarks import LONGEST, Remark, RemarkReader, Sort
 from koirules.notes.tree import SKIPPED, noted_at_least
 from koirules.standard.check.phrasing import meet
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale, YesNo
 from koirules.vocabulary.readings import YES, PlaceSet, Span
 from koirules.vocabulary.traits import Trait

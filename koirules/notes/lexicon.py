@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
 from hashlib import sha256
 
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.notes.building import Building, uncollected
 from koirules.notes.parts import PARTS, PATCHES, past_part, past_where
@@ -28,6 +28,7 @@ from koirules.notes.tree import (
     words_of_line,
 )
 from koirules.standard.parts import Rules, Said, Stated
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Choice, Count, Kind, Places, Scale
 from koirules.vocabulary.phrases import Spoken
 from koirules.vocabulary.readings import PlaceSet, Span

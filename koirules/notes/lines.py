@@ -6,9 +6,10 @@ import re
 from collections.abc import Callable, Sequence
 from functools import cache
 
-from attrs import define, evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.notes.numbers import plain_numbers
+from koirules.values import define, frozen
 from koirules.vocabulary.plain_text import plain
 from koirules.vocabulary.units import Unit, added_units
 

@@ -7,8 +7,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from functools import cache, lru_cache
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Count, Number
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.units import UNITS, Unit, added_units

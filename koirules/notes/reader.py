@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 
-from attrs import define, evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.notes.found import Found
 from koirules.notes.leaning import Leaning, corrected
@@ -17,6 +17,7 @@ from koirules.problems import noting as say
 from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Rules, Said, words_of_one_trait
 from koirules.standard.tree import TraitRead, walk
+from koirules.values import define, frozen
 from koirules.vocabulary.kinds import Kind, Places
 from koirules.vocabulary.nearness import traits_called
 from koirules.vocabulary.phrases import spread

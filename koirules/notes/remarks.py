@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from enum import Enum
 
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.notes.comparisons import is_comparison
 from koirules.notes.corrections import CORRECTIONS, CORRECTS_AHEAD, is_correction
@@ -24,6 +24,7 @@ from koirules.notes.verdicts import WHOLE_VERDICTS, Verdicts, verdict_beside, ve
 from koirules.notes.wishes import wished
 from koirules.standard.check.phrasing import meet
 from koirules.standard.parts import Said
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Choice, Count, Number, Places, Scale
 from koirules.vocabulary.wordings import tokens_of
 

@@ -6,9 +6,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from types import MappingProxyType
 from typing import Any
 
-from attrs import define, evolve, frozen
+from attrs import evolve
 
 from koirules.standard.parts import Said, Stated
+from koirules.values import define, frozen
 from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places, Scale, YesNo
 from koirules.vocabulary.readings import NO, YES, PlaceSet, Span
 from koirules.vocabulary.traits import Trait

@@ -8,11 +8,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
-from attrs import frozen
-
 from koirules.notes.tree import SKIPPED, bare
 from koirules.notes.verdict_clauses import by_clause
 from koirules.notes.verdict_forms import ADVERBIALS, HEADS, SALE, SOLD, by_form
+from koirules.values import frozen
 from koirules.vocabulary.phrases import spread
 from koirules.vocabulary.wordings import tokens_of
 

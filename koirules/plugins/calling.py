@@ -8,13 +8,14 @@ from contextlib import redirect_stdout
 from threading import Event, Thread
 
 import pluggy
-from attrs import define, field
+from attrs import field
 
 from koirules.hooks import API, OLDEST_API, Hooks
 from koirules.plugins.contributions import Contributions, take
 from koirules.plugins.finding import GROUP, Found
 from koirules.problems import Problem, plugging
 from koirules.problems.failing import failure_told
+from koirules.values import define
 from koirules.vocabulary.nearness import near
 
 PATIENCE = 5.0

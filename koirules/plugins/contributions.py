@@ -9,13 +9,14 @@ from fractions import Fraction
 from pathlib import Path
 from typing import TypeVar
 
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.hooks import Subcommand
 from koirules.plugins.finding import Found
 from koirules.problems import Problem, plugging
 from koirules.problems.quoting import quoted
 from koirules.records.exchange import RecordReader, ResultWriter
+from koirules.values import frozen
 from koirules.vocabulary.drawings import Drawing
 from koirules.vocabulary.measures import Computed, Measure
 from koirules.vocabulary.traits import Addition, Vocabulary

@@ -8,9 +8,8 @@ from importlib.metadata import Distribution, EntryPoint, PackageNotFoundError, d
 from pathlib import Path
 from types import ModuleType
 
-from attrs import frozen
-
 from koirules import builtin
+from koirules.values import frozen
 
 GROUP = "koirules"
 """The group of the entry points, and the name that the hooks go by."""

@@ -7,7 +7,7 @@ from functools import cache
 from pathlib import Path
 from types import MappingProxyType
 
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 
 from koirules import builtin
 from koirules.hooks import Subcommand
@@ -22,6 +22,7 @@ from koirules.problems.quoting import error_told
 from koirules.records.exchange import RecordReader, ResultWriter
 from koirules.records.plugged_formats import ENDINGS_READ, ENDINGS_WRITTEN, Formats, use_formats
 from koirules.report.plugged_drawings import PluggedDrawing, use_drawings
+from koirules.values import frozen
 from koirules.vocabulary.drawings import Drawing
 from koirules.vocabulary.joining import join
 from koirules.vocabulary.skins import Varieties

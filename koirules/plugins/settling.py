@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from typing import Generic, TypeVar
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.plugins.contributions import Contributions
 from koirules.problems import Problem, plugging
 from koirules.problems.quoting import quoted
+from koirules.values import frozen
 from koirules.vocabulary.joining import doubled_traits, includes_itself, join, steps_like_traits
 from koirules.vocabulary.measure_names import misnamed
 from koirules.vocabulary.nearness import near

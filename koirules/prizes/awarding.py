@@ -13,7 +13,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
 from enum import Enum
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.classes.placing import GROUP, SIZE
 from koirules.classes.table import ClassTable
@@ -22,6 +22,7 @@ from koirules.prizes.occasion import SCORE, SHOWN_AS, VOTES, Fewer, Occasion, Pr
 from koirules.prizes.wording import PrizeWords
 from koirules.problems import Cell, Problem
 from koirules.problems import awarding as say
+from koirules.values import define, frozen
 from koirules.vocabulary.nearness import near
 
 Ends = tuple[Decimal, Decimal]

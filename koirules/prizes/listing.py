@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.classes.placing import GROUP, NONE, SIZE
 from koirules.classes.table import ClassTable
@@ -14,6 +14,7 @@ from koirules.prizes.occasion import Occasion
 from koirules.prizes.wording import PrizeWords
 from koirules.records.columns import OWNER, VARIETY
 from koirules.results.result import Result
+from koirules.values import frozen
 
 
 @frozen

@@ -6,10 +6,11 @@ from collections.abc import Mapping
 from datetime import date
 from enum import Enum
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.classes.placing import GROUP, SIZE
 from koirules.languages import to_say
+from koirules.values import frozen
 
 SCORE, VOTES, SECTION = "score", "votes", "section "
 """What fish are put in order by: the whole score, the votes of judges, or the points of a section (`section body`)."""

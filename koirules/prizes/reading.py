@@ -12,7 +12,7 @@ from enum import Enum
 from pathlib import Path
 from typing import Any, TypeVar
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.classes.placing import GROUP, SIZE
 from koirules.classes.table import ClassTable
@@ -33,6 +33,7 @@ from koirules.prizes.occasion import (
 from koirules.problems import Cell, Place, Problem
 from koirules.problems import awarding as say
 from koirules.problems.record_files import no_such_file, unreadable_file
+from koirules.values import define, frozen
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded
 

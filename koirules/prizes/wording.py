@@ -6,12 +6,13 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 from typing import TYPE_CHECKING
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.classes.placing import GROUP, SIZE
 from koirules.classes.table import ClassTable
 from koirules.languages import ENGLISH, Tongue
 from koirules.prizes.occasion import VOTES, Prize, section_of
+from koirules.values import frozen
 
 if TYPE_CHECKING:
     from koirules.prizes.awarding import Ruling

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from attrs import frozen
-
 from koirules.problems.problem import Edit, Place, Problem
 from koirules.problems.quoting import in_words, quoted
+from koirules.values import frozen
 
 MOST_LINKS = 10
 

@@ -5,7 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Sequence
 
-from attrs import field, frozen
+from attrs import field
+
+from koirules.values import frozen
 
 
 @frozen

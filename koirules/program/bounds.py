@@ -11,11 +11,12 @@ from collections.abc import Callable
 from itertools import product
 from math import inf, isinf, isnan, prod
 
-from attrs import define, field
+from attrs import field
 
 from koirules.meaning.algebra import PLAIN
 from koirules.program.graph import Kind, Op, Value
 from koirules.program.passes import live
+from koirules.values import define
 
 Range = tuple[float, float]
 """The least and the most; infinite where that is not known. Whole numbers are whole."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping
 from typing import Any, Generic, Protocol, TypeVar, assert_never
 
-from attrs import define, field
+from attrs import field
 
 from koirules.meaning import grades as of_grades
 from koirules.meaning import sections as of_sections
@@ -29,6 +29,7 @@ from koirules.standard.tree import (
     post_order,
 )
 from koirules.standard.types import Numeric, PlaceWords, Truth, Type
+from koirules.values import define
 
 V = TypeVar("V")
 _NO_SECTION = ""

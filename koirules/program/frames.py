@@ -18,7 +18,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any, assert_never
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.meaning import grades as of_grades
 from koirules.meaning.algebra import Ends
@@ -33,6 +33,7 @@ from koirules.program.records import kind_of, reach_of
 from koirules.standard.parts import Limit, Rules, Setting
 from koirules.standard.tree import GradeRead, Node, Supplied, TraitRead
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
+from koirules.values import define, frozen
 
 
 @frozen

@@ -11,10 +11,11 @@ from collections.abc import Callable, Hashable, Sequence
 from enum import Enum
 from typing import Any
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.meaning.algebra import PLAIN, Ends
 from koirules.meaning.curves import Shape
+from koirules.values import define, frozen
 
 
 class Kind(Enum):

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary.readings import Reading
 
 

@@ -11,10 +11,9 @@ from __future__ import annotations
 
 from typing import Any
 
-from attrs import frozen
-
 from koirules.program.graph import Kind, Op, Part, Read, Value, plain
 from koirules.program.unrounded import UnroundedTracer
+from koirules.values import frozen
 
 
 @frozen(eq=False)

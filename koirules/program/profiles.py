@@ -16,7 +16,7 @@ from hashlib import sha256
 from itertools import chain
 from typing import Any
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.meaning.algebra import Ends
 from koirules.program.evaluation import Evaluation
@@ -27,6 +27,7 @@ from koirules.program.records import OF_A_TUPLE, ends_read, kind_of, reach_of
 from koirules.standard.parts import Limit, Rules, Setting
 from koirules.standard.tree import Supplied, TraitRead
 from koirules.standard.types import Numeric
+from koirules.values import define, frozen
 
 _EITHER_OF_TWO = 3
 """The bits of a scale, choice or yes-or-no of two levels, of which nothing was recorded."""

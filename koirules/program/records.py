@@ -6,13 +6,14 @@ from collections.abc import Mapping
 from enum import Enum
 from typing import Any
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.meaning.algebra import Ends
 from koirules.program.evaluation import Evaluation
 from koirules.program.graph import Kind, Part, Read, Tracer, Value
 from koirules.standard.tree import Apply, Node, Supplied, TraitRead
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
+from koirules.values import define, frozen
 from koirules.vocabulary.readings import Reading, anything
 
 OF_A_TUPLE = (Part.FIRST, Part.SECOND, Part.LEAST, Part.MOST)

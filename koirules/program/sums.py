@@ -11,11 +11,12 @@ from collections.abc import Iterable, Sequence
 from itertools import product
 from math import prod
 
-from attrs import define, field
+from attrs import field
 
 from koirules.program.bounds import Bounds
 from koirules.program.graph import Kind, Op, Tracer, Value
 from koirules.program.passes import live
+from koirules.values import define
 
 _MOST_PACKED = 720
 """A pack stands for no more combinations: its tables should stay in the nearest cache."""

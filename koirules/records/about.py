@@ -6,12 +6,13 @@ from collections.abc import Mapping
 from datetime import date
 from types import MappingProxyType
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.explain.score_lines import GradeLine
 from koirules.languages import ENGLISH, Tongue
 from koirules.records.recorded_values import Recorded
 from koirules.results.course import AlertShown, RoundCourse
+from koirules.values import frozen
 from koirules.vocabulary.subject import ITEM, Subject
 
 

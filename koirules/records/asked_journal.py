@@ -12,14 +12,13 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
-from attrs import frozen
-
 from koirules.problems import Problem
 from koirules.problems.asking import broken_journal
 from koirules.problems.saving import unwritable
 from koirules.records.text_files import read_bytes
 from koirules.records.told_records import keep_folder
 from koirules.records.writing import write_beside
+from koirules.values import frozen
 
 
 @frozen

@@ -7,7 +7,7 @@ import json
 from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.classes.placing import GROUP, SIZE, Placed
 from koirules.problems import Problem, class_tables
@@ -18,6 +18,7 @@ from koirules.records.rows import read_rows
 from koirules.records.safe_text import for_csv, without_controls
 from koirules.records.writing import check_folder, write_beside
 from koirules.results.record import Record
+from koirules.values import frozen
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.traits import Trait

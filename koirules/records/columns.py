@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Collection, Mapping, Sequence
 
-from attrs import frozen
-
 from koirules.problems import Problem, recording
 from koirules.records.table import FISH, Heading, Table, Told, is_blank, letters_of, text_of
 from koirules.results.mapping_record import JUDGE, LOOK, LOOKED
 from koirules.rounds.looks import DATE, LOOK_DATE
+from koirules.values import frozen
 from koirules.vocabulary.expected import units_of
 from koirules.vocabulary.headings import IN_BRACKETS, by_heading
 from koirules.vocabulary.kinds import Count, Label, Number

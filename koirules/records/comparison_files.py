@@ -6,8 +6,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
-from attrs import frozen
-
 from koirules.analysis.diff.changes import Change
 from koirules.analysis.diff.comparison import Comparison
 from koirules.analysis.diff.moves import Moves
@@ -17,6 +15,7 @@ from koirules.problems.saving import unknown_output_ending
 from koirules.records.json_results import dumped
 from koirules.records.safe_text import for_csv
 from koirules.records.writing import check_folder, write_beside
+from koirules.values import frozen
 from koirules.vocabulary.readings import write_reading
 
 ENDINGS = (".json", ".csv")

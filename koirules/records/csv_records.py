@@ -7,13 +7,12 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
-from attrs import frozen
-
 from koirules.problems import Cell, Problem
 from koirules.problems.record_files import empty_file, mixed_delimiters, unclosed_quote, wrong_delimiter
 from koirules.problems.recording import cell_too_long
 from koirules.records.table import MOST_LETTERS, Table, refused, table_of
 from koirules.records.text_files import read_text
+from koirules.values import frozen
 
 _DELIMITERS = {",": "commas", ";": "semicolons", "\t": "tabs"}
 _DECLARED = re.compile(r'"?sep=([,;\t])"?[,;\t]*\r?\n?', re.IGNORECASE)

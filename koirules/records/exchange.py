@@ -10,7 +10,9 @@ from collections.abc import Callable, Sequence
 from decimal import Decimal
 from pathlib import Path
 
-from attrs import field, frozen
+from attrs import field
+
+from koirules.values import frozen
 
 MOST_CELLS = 40_000_000
 """How many cells a sheet may reach over, blank ones too."""

@@ -15,11 +15,12 @@ import socket
 from contextlib import suppress
 from pathlib import Path
 
-from attrs import define, field
+from attrs import field
 from filelock import FileLock, Timeout
 
 from koirules.problems import Problem
 from koirules.problems.saving import held_by_another, unwritable
+from koirules.values import define
 
 
 @define

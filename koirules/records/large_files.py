@@ -5,14 +5,13 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Mapping
 from pathlib import Path
 
-from attrs import frozen
-
 from koirules.problems import Problem
 from koirules.problems.record_files import unreadable_file
 from koirules.records.columns import Columns, match_columns
 from koirules.records.large_csv import open_csv
 from koirules.records.large_rows import Frames, RefusedError, Rows
 from koirules.records.table import Heading, Table
+from koirules.values import frozen
 from koirules.vocabulary.traits import Trait
 
 ENDINGS = (".csv", ".tsv", ".parquet")

@@ -7,9 +7,10 @@ from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import IO, TYPE_CHECKING, Any
 
-from attrs import define, field
+from attrs import field
 
 from koirules.records.safe_text import for_csv
+from koirules.values import define
 
 if TYPE_CHECKING:
     import polars as pl

@@ -5,9 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING
 
-from attrs import frozen
-
 from koirules.problems import Problem
+from koirules.values import frozen
 
 if TYPE_CHECKING:
     import polars as pl

@@ -6,11 +6,12 @@ import datetime
 from collections.abc import Iterator
 from unicodedata import normalize
 
-from attrs import define, field
+from attrs import field
 
 from koirules.problems import Problem, recording
 from koirules.records.table import Row, is_blank, text_of
 from koirules.rounds.looks import day_of
+from koirules.values import define
 from koirules.vocabulary.plain_text import folded
 
 

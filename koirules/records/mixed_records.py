@@ -6,7 +6,7 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 from pathlib import Path
 from unicodedata import normalize
 
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.grading.purposes import Purpose, Wanted, fitting
 from koirules.languages import ENGLISH, Tongue, to_say
@@ -18,6 +18,7 @@ from koirules.records.table import FISH, Row, Table, is_blank, text_of
 from koirules.results.mapping_record import JUDGE
 from koirules.results.record import Record
 from koirules.rounds.looks import latest_looks
+from koirules.values import frozen
 from koirules.vocabulary.plain_text import folded
 from koirules.vocabulary.spoken import Said, known
 from koirules.vocabulary.traits import Trait

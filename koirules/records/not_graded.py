@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.records.about import About
 from koirules.results.result import Result
+from koirules.values import frozen
 
 
 @frozen

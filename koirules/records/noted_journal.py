@@ -13,8 +13,6 @@ from io import StringIO
 from pathlib import Path
 from typing import IO
 
-from attrs import define
-
 from koirules.problems import Problem
 from koirules.problems.saving import unwritable
 from koirules.records.holding import Hold, clear_unfinished, hold
@@ -22,6 +20,7 @@ from koirules.records.safe_text import for_csv
 from koirules.records.text_files import read_text
 from koirules.records.told_records import keep_folder
 from koirules.records.writing import write_beside
+from koirules.values import define
 
 BACK = "# the line before was taken back"
 """What a journal says where a line was taken back; a reader of notes passes it over."""

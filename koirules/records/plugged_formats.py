@@ -10,8 +10,6 @@ from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from attrs import define, frozen
-
 from koirules.problems import Problem, plugging, recording
 from koirules.problems.failing import failure_told
 from koirules.problems.record_files import far_cell, unreadable_file
@@ -24,6 +22,7 @@ from koirules.records.exchange import (
     Sheet,
     UnreadableError,
 )
+from koirules.values import define, frozen
 
 if TYPE_CHECKING:
     from koirules.records.table import Table

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from decimal import Decimal
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.results.record import Record
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Count, Label, Number
 from koirules.vocabulary.readings import Reading, Span, write_reading
 from koirules.vocabulary.traits import Trait

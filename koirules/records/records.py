@@ -6,7 +6,7 @@ from collections.abc import Callable, Collection, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.problems import Cell, Problem
 from koirules.problems.record_files import no_such_file, unknown_record_ending, unreadable_file
@@ -20,6 +20,7 @@ from koirules.records.rows import read_rows
 from koirules.records.table import Table, refused
 from koirules.results.record import Record
 from koirules.rounds.looks import latest_looks
+from koirules.values import frozen
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait

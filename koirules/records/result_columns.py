@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.records.not_graded import NotGraded, Row
 from koirules.records.recorded_values import Recorded
 from koirules.results.result import LookResult, Result
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 
 _BEFORE_SECTIONS = ("fish", "grade", "possible", "score", "score_low", "score_high")

@@ -7,7 +7,7 @@ import re
 from collections.abc import Callable, Iterator, Sequence, Set
 from unicodedata import normalize
 
-from attrs import define, evolve, field
+from attrs import evolve, field
 
 from koirules.problems import Cell, Problem, recording
 from koirules.problems.quoting import visible
@@ -16,6 +16,7 @@ from koirules.records.looks import Looks
 from koirules.records.table import FISH, Row, Table, Told, is_blank, text_of
 from koirules.results.mapping_record import LOOKED, look_number
 from koirules.results.record import Record
+from koirules.values import define
 from koirules.vocabulary import misreads
 from koirules.vocabulary.cells import CANNOT_TELL, CannotTell, Misread, read_cell, read_value
 from koirules.vocabulary.kinds import Label, Number, Patches, YesNo

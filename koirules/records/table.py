@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from enum import Enum
 
-from attrs import frozen
-
 from koirules.problems import Problem, recording
 from koirules.problems.record_files import empty_file
 from koirules.problems.recording import no_fish_column
+from koirules.values import frozen
 from koirules.vocabulary.cells import read_value
 from koirules.vocabulary.kinds import Label
 from koirules.vocabulary.plain_text import folded

@@ -6,9 +6,8 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from attrs import frozen
-
 from koirules.records.safe_text import for_workbook
+from koirules.values import frozen
 
 if TYPE_CHECKING:
     from xlsxwriter.format import Format  # type: ignore[import-untyped]

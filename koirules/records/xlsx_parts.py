@@ -14,9 +14,8 @@ from html import unescape
 from pathlib import Path
 from zlib import error as ZlibError  # noqa: N812 - the library's own name is not one of a class
 
-from attrs import define, frozen
-
 from koirules.records.xlsx_reach import AstrayError, column_number, reach
+from koirules.values import define, frozen
 
 _MOST_BYTES = 256 * 1024 * 1024
 _DAMAGED = (zipfile.BadZipFile, ZlibError, KeyError, EOFError, OSError, RuntimeError, ValueError)

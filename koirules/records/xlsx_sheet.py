@@ -6,8 +6,6 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from attrs import frozen
-
 from koirules.records.safe_text import for_workbook
 from koirules.records.sheet_headings import heading_of
 from koirules.records.table import FISH, letters_of
@@ -21,6 +19,7 @@ from koirules.records.workbook import (
     write_texts,
 )
 from koirules.records.xlsx_records import SHEET
+from koirules.values import frozen
 from koirules.vocabulary.expected import COLOURS_EXAMPLE, MAP_EXAMPLE, range_of, stretch_of
 from koirules.vocabulary.kinds import (
     Choice,

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from math import log
 
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.languages import ENGLISH, Tongue, to_say
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Choice, Count, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.maps import PatchMap, decimal
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, is_sure, words_in

@@ -11,7 +11,7 @@ from contextlib import redirect_stdout
 from decimal import Decimal
 from threading import Thread
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.languages import ENGLISH, Tongue
 from koirules.problems import Problem, plugging
@@ -22,6 +22,7 @@ from koirules.report.views import SketchView, View
 from koirules.report.views_of_fish import view_now, views_of
 from koirules.results.record import Record
 from koirules.standard.parts import Rules, Setting
+from koirules.values import define, frozen
 from koirules.vocabulary.colour_readings import ColourReadings
 from koirules.vocabulary.drawings import Drawing, Recorded, Value
 from koirules.vocabulary.kinds import Choice, Colours, Count, Label, Number, Patches, Places, Scale, YesNo

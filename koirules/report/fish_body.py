@@ -13,9 +13,8 @@ from functools import cached_property
 from itertools import pairwise
 from math import cos, hypot, log, radians, sin
 
-from attrs import define
-
 from koirules.report.appearance import Appearance
+from koirules.values import define
 
 Point = tuple[float, float]
 

@@ -9,12 +9,13 @@ import re
 from collections.abc import Iterator, Mapping
 from itertools import count
 
-from attrs import Factory, define, frozen
+from attrs import Factory
 
 from koirules.report.appearance import Appearance, described
 from koirules.report.fish_body import FIN, FIN_RAYS, FIN_ROOT, LONG, ORDINARY, REACH, TOP, Form, n
 from koirules.report.fish_patches import patch_path
 from koirules.report.templating import plain, rendered
+from koirules.values import define, frozen
 from koirules.vocabulary.maps import Patch
 
 SKINS: Mapping[str, str] = {"snow": "#ffffff", "white": "#fffdf8", "cream": "#fbf4e2", "yellow": "#f7ebc6"}

@@ -9,14 +9,13 @@ import re
 from collections.abc import Sequence
 from decimal import Decimal
 
-from attrs import frozen
-
 from koirules.languages import Tongue, to_say
 from koirules.report.appearance import Appearance
 from koirules.report.figures import in_tenths
 from koirules.report.page_words import Wording
 from koirules.results.reason import Reason
 from koirules.results.result import Result
+from koirules.values import frozen
 
 _STRONG = Decimal("0.85")
 """From which share of its points on a criterion is a strength of a fish."""

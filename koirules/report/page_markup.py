@@ -5,9 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from html import escape
 
-from attrs import frozen
-
 from koirules.report.templating import plain
+from koirules.values import frozen
 
 _VOID = frozenset({"br", "hr", "img", "input", "link", "meta"})
 """The elements of HTML that hold nothing and have no end tag."""

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
 from itertools import groupby
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.classes.placing import GROUP, SIZE
 from koirules.languages import ENGLISH, Tongue
@@ -26,6 +26,7 @@ from koirules.results.course import RoundCourse, Step
 from koirules.results.ranking import best_first
 from koirules.results.reason import Reason, State
 from koirules.results.result import Contribution, Result, SectionResult
+from koirules.values import frozen
 from koirules.vocabulary.subject import FISH_FROM_ABOVE, Subject
 from koirules.vocabulary.wordings import UNREAD
 

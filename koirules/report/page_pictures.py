@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.languages import Tongue
 from koirules.report.appearance import Appearance
@@ -12,6 +12,7 @@ from koirules.report.fish_drawing import Shared
 from koirules.report.photographs import Photograph
 from koirules.report.views import Placed, View
 from koirules.results.result import Result
+from koirules.values import frozen
 
 
 @frozen

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from attrs import frozen
-
 from koirules.report.page_words import Wording, is_held
 from koirules.report.score_bins import Bin, binned, is_scored
 from koirules.results.result import Result
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 
 _LEFT, _TOP, _FOOT, _RIGHT = 16, 6, 26, 16

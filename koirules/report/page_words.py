@@ -6,13 +6,12 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 from functools import cached_property
 
-from attrs import define
-
 from koirules.explain.score_lines import GradeLine
 from koirules.languages import ENGLISH, Tongue, to_say
 from koirules.records.about import About
 from koirules.results.course import Fate, Step
 from koirules.results.result import Result
+from koirules.values import define
 
 SHADES = 5
 """How many shades the style sheet has for grades, from the best to the last."""

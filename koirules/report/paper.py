@@ -6,7 +6,7 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 from pathlib import Path
 from typing import Literal, assert_never, get_args
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.languages import ENGLISH, Tongue, to_say
 from koirules.problems import Problem
@@ -20,6 +20,7 @@ from koirules.report.results_page import page_file, policy
 from koirules.report.templating import rendered
 from koirules.results.ranking import best_first
 from koirules.results.result import Result
+from koirules.values import frozen
 
 Sheet = Literal["certificate", "labels", "lists", "ponds"]
 Size = Literal["a5", "a4"]

@@ -12,11 +12,10 @@ from io import BytesIO
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from attrs import frozen
-
 from koirules.problems import Problem
 from koirules.problems import picturing as say
 from koirules.results.record import Record
+from koirules.values import frozen
 from koirules.vocabulary.nearness import near
 
 if TYPE_CHECKING:

@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
-from attrs import frozen
-
 from koirules.records.about import About
 from koirules.report.figures import figure
 from koirules.report.page_words import is_held
@@ -14,6 +12,7 @@ from koirules.report.plot_groups import Group, groups
 from koirules.report.plot_marks import GRID, GROUND, INK, QUIET, Area, Drawing, Line, Mark, Words, box, words_width
 from koirules.report.score_bins import most_points
 from koirules.results.result import Result
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 
 PAINTS = ("#0b3238", "#e88931", "#2a427e", "#cfb49b", "#7a2bc9", "#edc9c9", "#a25f22", "#e1efde")

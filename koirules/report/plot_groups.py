@@ -5,13 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import groupby
 
-from attrs import frozen
-
 from koirules.records.about import About
 from koirules.report.page_words import Wording, fate_word
 from koirules.results.course import Fate
 from koirules.results.ranking import best_first
 from koirules.results.result import Result
+from koirules.values import frozen
 
 _ORDER = (Fate.KEPT, Fate.TIED)
 

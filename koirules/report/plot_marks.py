@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from unicodedata import east_asian_width
 
-from attrs import frozen
+from koirules.values import frozen
 
 INK, QUIET, GROUND, GRID = "#10201d", "#3f4f4b", "#ffffff", "#c4cecb"
 

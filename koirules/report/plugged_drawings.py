@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from attrs import define, frozen
-
+from koirules.values import define, frozen
 from koirules.vocabulary.drawings import Drawing
 
 

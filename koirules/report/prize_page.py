@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from pathlib import Path
 
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.languages import to_say
 from koirules.prizes.awarding import Award, Part, Placings
@@ -21,6 +21,7 @@ from koirules.report.page_pictures import Pictures
 from koirules.report.paper import write_sheet
 from koirules.report.results_page import footed, page_file, policy
 from koirules.report.templating import rendered
+from koirules.values import frozen
 
 _PLACES = (to_say("First place"), to_say("Second place"), to_say("Third place"))
 _MOST_DRAWN = 12

@@ -6,9 +6,8 @@ from collections import Counter
 from collections.abc import Sequence
 from decimal import Decimal
 
-from attrs import frozen
-
 from koirules.results.result import Result
+from koirules.values import frozen
 
 _STEPS = tuple(Decimal(step).scaleb(power) for power in range(6) for step in (1, 2, 5))
 _MOST_BINS = 25

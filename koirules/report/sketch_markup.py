@@ -11,10 +11,11 @@ from collections.abc import Iterator
 from math import isfinite
 from typing import TYPE_CHECKING
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.problems.quoting import quoted
 from koirules.report.page_markup import Markup, element, escaped
+from koirules.values import frozen
 from koirules.vocabulary.drawings import Sketch
 
 if TYPE_CHECKING:

@@ -9,12 +9,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from typing import cast
 
-from attrs import frozen
-
 from koirules.report.appearance import Appearance
 from koirules.report.fish_body import LONG, REACH, TOP, Form
 from koirules.report.fish_drawing import fish_drawing
 from koirules.report.templating import rendered
+from koirules.values import frozen
 from koirules.vocabulary.map_text import read_map
 from koirules.vocabulary.maps import PatchMap
 

@@ -8,14 +8,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from textwrap import wrap
 
-from attrs import frozen
-
 from koirules.languages import ENGLISH, Tongue
 from koirules.report.appearance import LENGTH_OVER_BODY, Appearance, described
 from koirules.report.fish_body import LONG, REACH, TOP
 from koirules.report.fish_drawing import Shared, fish_drawing, fish_group, view_box
 from koirules.report.sketch_markup import SoundSketch
 from koirules.report.templating import rendered
+from koirules.values import frozen
 
 _LINE, _LETTERS, _GAP, _LEFT = 40, 78, 30, 40
 """Height of a line of words, how many letters go on one, the room below a row, and the margin, in units of the picture."""

@@ -7,9 +7,10 @@ from collections.abc import Callable
 from enum import Enum
 from functools import cached_property
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.results.decisions import Decision
+from koirules.values import frozen
 
 
 @frozen(slots=False)

@@ -10,10 +10,11 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 from types import MappingProxyType
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.languages import ENGLISH, Tongue
 from koirules.results.record import Record
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Number, shortest
 from koirules.vocabulary.readings import Span, show_reading, write_number
 from koirules.vocabulary.traits import Trait

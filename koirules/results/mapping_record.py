@@ -7,10 +7,9 @@ from decimal import Decimal
 from math import inf, nextafter
 from unicodedata import normalize
 
-from attrs import frozen
-
 from koirules.problems import Cell, Problem, recording
 from koirules.results.record import Record
+from koirules.values import frozen
 from koirules.vocabulary.cells import CannotTell, Misread, is_missing, read_cell, read_value
 from koirules.vocabulary.colour_readings import ColourReadings
 from koirules.vocabulary.headings import by_heading, headed

@@ -9,9 +9,8 @@ from itertools import repeat
 from operator import eq
 from typing import NamedTuple, Protocol, overload
 
-from attrs import frozen
-
 from koirules.languages import ENGLISH, Tongue
+from koirules.values import frozen
 
 
 class State(Enum):

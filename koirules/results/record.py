@@ -5,9 +5,10 @@ from __future__ import annotations
 import datetime
 from collections.abc import Mapping
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.problems import Problem
+from koirules.values import frozen
 from koirules.vocabulary.readings import Reading
 
 

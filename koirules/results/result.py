@@ -9,12 +9,13 @@ from functools import cached_property
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Protocol
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.results.course import Fate, Step
 from koirules.results.decisions import Decision
 from koirules.results.look_again import LookAgain
 from koirules.results.reason import Grounds, Reason
+from koirules.values import frozen
 from koirules.vocabulary.wordings import UNREAD
 
 if TYPE_CHECKING:

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from functools import partial
 from typing import Any
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.engines.scalar.evaluator import Trace
 from koirules.engines.scalar.walking import worked_out
@@ -25,6 +25,7 @@ from koirules.standard.rounds import Key, Round, Share
 from koirules.standard.saying import fill, names_in
 from koirules.standard.tree import Node
 from koirules.standard.types import Numeric, Steps
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 
 _MOST_NAMED = 5

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
-from attrs import frozen
-
 from koirules.standard.parts import Limit, Rules
 from koirules.standard.tree import (
     Earlier,
@@ -18,6 +16,7 @@ from koirules.standard.tree import (
     Supplied,
     walk,
 )
+from koirules.values import frozen
 
 
 @frozen

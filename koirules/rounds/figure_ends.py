@@ -10,10 +10,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from functools import cached_property
 
-from attrs import define
-
 from koirules.meaning.aggregates import Bounds
 from koirules.standard.tree import Figure
+from koirules.values import define
 
 Ends = tuple[int, int]
 """The lowest and the highest value, in millionths."""

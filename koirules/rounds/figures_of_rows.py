@@ -6,14 +6,13 @@ from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
-from attrs import frozen
-
 from koirules.rounds.evaluation_levels import Asked
 from koirules.rounds.figure_ends import Ends
 from koirules.rounds.node_values import NodeValues, compile_nodes, one_value, value_ends
 from koirules.rounds.tallies import FigureTable, Group, Member, Tally
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Figure, Node, Supplied
+from koirules.values import frozen
 from koirules.vocabulary.readings import Span
 
 Readings = dict[str, Any]

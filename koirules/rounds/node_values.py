@@ -9,8 +9,6 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Mapping, Sequence
 from typing import Any, assert_never
 
-from attrs import frozen
-
 from koirules.engines.scalar.evaluator import Trace, ends_shown, function, labels
 from koirules.engines.scalar.source import tupled
 from koirules.meaning.algebra import Ends
@@ -22,6 +20,7 @@ from koirules.program.records import AnyRecord
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Node
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
+from koirules.values import frozen
 
 Readings = Mapping[str, Any]
 

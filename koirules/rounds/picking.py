@@ -10,9 +10,10 @@ from __future__ import annotations
 from collections.abc import Collection, Hashable, Iterable, Iterator, Mapping, Sequence
 from itertools import groupby
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.results.course import Fate
+from koirules.values import define, frozen
 
 Key = tuple[int, ...]
 

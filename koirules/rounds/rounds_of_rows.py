@@ -8,7 +8,7 @@ from decimal import Decimal
 from types import MappingProxyType
 from typing import Any
 
-from attrs import define, evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.results.course import Fate
 from koirules.rounds.evaluation_levels import asked_by
@@ -19,6 +19,7 @@ from koirules.rounds.picking import Candidate, Picked, pick
 from koirules.standard import rounds as parts
 from koirules.standard.numbers import millionths
 from koirules.standard.parts import Rules, Setting
+from koirules.values import define, frozen
 
 
 @define

@@ -14,10 +14,11 @@ from functools import cached_property
 from itertools import accumulate
 from typing import NamedTuple, TypeVar
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.rounds.figure_ends import Ends, Members
 from koirules.standard.tree import Figure
+from koirules.values import define, frozen
 from koirules.vocabulary.readings import Span
 
 Group = tuple[Hashable, ...]

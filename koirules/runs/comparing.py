@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from attrs import define, field
+from attrs import field
 
 from koirules.api import Standard
 from koirules.engines.columnar.reading import ReadFrame
@@ -16,6 +16,7 @@ from koirules.rounds.tallies import FigureTable, Tally
 from koirules.runs.parts import aside_of
 from koirules.runs.work import Job
 from koirules.standard.tree import Figure
+from koirules.values import define
 
 if TYPE_CHECKING:
     import polars as pl

@@ -11,7 +11,7 @@ from pathlib import Path
 from secrets import token_hex
 from typing import TYPE_CHECKING
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.problems import Problem, is_refused
 from koirules.problems import runs as say
@@ -26,6 +26,7 @@ from koirules.runs.pieces import files_of, pieces_of
 from koirules.runs.selecting import RoundTotals, alerts_of, counted_before, rounds_of, what_cannot_be, with_rounds
 from koirules.runs.totals import Totals, merge
 from koirules.runs.work import Job, Outcome, Piece
+from koirules.values import frozen
 
 if TYPE_CHECKING:
     import polars as pl

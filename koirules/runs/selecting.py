@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.problems import Problem, is_refused
 from koirules.problems import runs as say
@@ -17,6 +17,7 @@ from koirules.rounds.course_words import CourseTeller
 from koirules.runs.comparing import ALERTS, BEFORE, LATER
 from koirules.runs.one import ready, standard_of
 from koirules.runs.work import Job, Outcome, Piece
+from koirules.values import frozen
 from koirules.vocabulary.readings import Span
 
 if TYPE_CHECKING:

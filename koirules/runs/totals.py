@@ -14,7 +14,9 @@ from fractions import Fraction
 from functools import reduce
 from typing import TypeVar
 
-from attrs import field, frozen
+from attrs import field
+
+from koirules.values import frozen
 
 _Key = TypeVar("_Key")
 

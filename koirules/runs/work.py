@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.problems import Problem
 from koirules.rounds.tallies import Tally
 from koirules.runs.totals import Totals
+from koirules.values import frozen
 
 
 @frozen

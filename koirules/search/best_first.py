@@ -17,9 +17,8 @@ from heapq import heapify, heappop, heappush
 from itertools import count
 from typing import Protocol
 
-from attrs import define, frozen
-
 from koirules.candidates.places_to_move import Box, Marks, Point, Stretch
+from koirules.values import define, frozen
 from koirules.vocabulary.readings import Reading
 
 

@@ -23,7 +23,7 @@ from collections.abc import Callable, Mapping
 from itertools import islice
 from math import inf
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.candidates.changes import Change, Move, NearestChanges
 from koirules.candidates.places_to_move import Box, Point, Stretch, boxes_of, rest_of_range, telling_points
@@ -33,6 +33,7 @@ from koirules.search.pairs_to_move import pair_tries
 from koirules.search.witness import witness
 from koirules.standard.cuts import Cuts, cuts_of
 from koirules.standard.parts import Rules, Setting
+from koirules.values import frozen
 from koirules.vocabulary.readings import Reading, is_sure
 
 CLEARLY_SMALLER = 0.5

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.problems import Problem
+from koirules.values import frozen
 from koirules.vocabulary.traits import Trait
 
 if TYPE_CHECKING:

@@ -10,8 +10,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from attrs import frozen
-
 from koirules.meaning import operators as ops
 from koirules.meaning.curves import Curve
 from koirules.meaning.operators import Nature
@@ -19,6 +17,7 @@ from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import trait_of, traits_at, unrounded
 from koirules.standard.tree import Apply, Constant, Node, Recorded, SettingRead, Supplied, TermRead, TraitRead, walk
 from koirules.standard.types import TextLabel
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Count, Kind, Number
 
 _EVEN = 4

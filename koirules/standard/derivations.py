@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from attrs import frozen
-
 from koirules.standard.tree import Node
+from koirules.values import frozen
 from koirules.vocabulary.measures import Computed
 from koirules.vocabulary.traits import Trait
 

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from datetime import date
 from decimal import Decimal
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.language.statements import Outcome, RuleFile
 from koirules.meaning.curves import Shape
@@ -19,6 +19,7 @@ from koirules.standard.rounds import Round
 from koirules.standard.saying import names_in
 from koirules.standard.titles import Titled
 from koirules.standard.tree import Node
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.phrases import Saying

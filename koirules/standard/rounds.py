@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from attrs import frozen
-
 from koirules.problems import Place
 from koirules.standard.titles import Titled
 from koirules.standard.tree import Node
+from koirules.values import frozen
 
 Amount = int | str
 """A number of fish, or the name of the setting that holds it."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from attrs import frozen
+from koirules.values import frozen
 
 
 @frozen

@@ -12,12 +12,13 @@ from collections.abc import Callable, Iterator, Sequence
 from decimal import Decimal
 from typing import Any, TypeVar, assert_never
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.meaning.aggregates import Aggregate
 from koirules.meaning.operators import Operation
 from koirules.problems import Place
 from koirules.standard.types import Type
+from koirules.values import frozen
 from koirules.vocabulary.traits import Trait
 
 N = TypeVar("N")

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Choice, Colours, Count, Kind, Label, Number, Patches, Places, Scale, YesNo
 from koirules.vocabulary.units import Dimension
 

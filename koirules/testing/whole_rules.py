@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import assert_never
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Choice, Colours, Count, Label, Number, Patches, Places, Scale, YesNo, shortest
 from koirules.vocabulary.traits import Trait, Variety
 

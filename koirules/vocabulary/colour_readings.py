@@ -11,8 +11,7 @@ import re
 from enum import Enum
 from math import hypot
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary import misread_colours
 from koirules.vocabulary.misreads import Misread
 

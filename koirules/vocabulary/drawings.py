@@ -6,7 +6,9 @@ from collections.abc import Callable, Mapping
 from types import MappingProxyType
 from typing import TYPE_CHECKING, TypeAlias
 
-from attrs import field, frozen
+from attrs import field
+
+from koirules.values import frozen
 
 if TYPE_CHECKING:  # so that a plugin that draws is imported in no time
     from koirules.vocabulary.colour_readings import ColourReadings

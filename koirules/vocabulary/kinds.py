@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from attrs import field, frozen
+from attrs import field
 
+from koirules.values import frozen
 from koirules.vocabulary.units import Dimension, Unit
 
 

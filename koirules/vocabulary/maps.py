@@ -10,7 +10,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from decimal import Decimal
 
-from attrs import field, frozen
+from attrs import field
+
+from koirules.values import frozen
 
 LENGTH = 100.0
 """Where the body ends along `u`."""

@@ -10,8 +10,9 @@ from collections.abc import Callable, Mapping, Sequence
 from decimal import Decimal
 from functools import partial
 
-from attrs import field, frozen
+from attrs import field
 
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Number
 from koirules.vocabulary.misreads import Misread
 from koirules.vocabulary.readings import Reading

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.problems.quoting import in_words, quoted
+from koirules.values import frozen
 from koirules.vocabulary.expected import (
     choose,
     example_of,

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from functools import lru_cache
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary.phrases import Saying, Spoken, wordings_in
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.wordings import singular

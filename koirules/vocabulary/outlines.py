@@ -5,7 +5,9 @@ from __future__ import annotations
 from bisect import bisect_right
 from itertools import pairwise
 
-from attrs import field, frozen
+from attrs import field
+
+from koirules.values import frozen
 
 Knots = tuple[tuple[float, float], ...]
 

@@ -16,8 +16,9 @@ from functools import lru_cache
 from types import MappingProxyType
 from typing import Any, Literal
 
-from attrs import field, frozen
+from attrs import field
 
+from koirules.values import frozen
 from koirules.vocabulary.wordings import tokens_of
 
 

@@ -5,8 +5,7 @@ from __future__ import annotations
 import re
 from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal, localcontext
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary import misreads
 from koirules.vocabulary.expected import stretch_near
 from koirules.vocabulary.kinds import Count, Number, shortest

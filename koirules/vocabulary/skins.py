@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from attrs import field, frozen
+from attrs import field
 
+from koirules.values import frozen
 from koirules.vocabulary.joining import steps_like_traits
 from koirules.vocabulary.measures import outputs_of
 from koirules.vocabulary.subject import ITEM

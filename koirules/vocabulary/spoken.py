@@ -7,8 +7,9 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from functools import lru_cache
 from unicodedata import normalize
 
-from attrs import field, frozen
+from attrs import field
 
+from koirules.values import frozen
 from koirules.vocabulary.plain_text import MARKS_FOR_UNKNOWN, folded, plain
 from koirules.vocabulary.skins import Varieties, name_with
 from koirules.vocabulary.traits import Variety

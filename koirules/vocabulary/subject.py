@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 
-from attrs import field, frozen
+from attrs import field
+
+from koirules.values import frozen
 
 SORTING, SHOW = "sorting", "show"
 

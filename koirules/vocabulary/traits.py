@@ -7,8 +7,9 @@ from decimal import Decimal
 from enum import Enum
 from types import MappingProxyType
 
-from attrs import Factory, field, frozen
+from attrs import Factory, field
 
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Colours, Kind, Label, Number, Patches
 from koirules.vocabulary.measures import Constant, Measure
 from koirules.vocabulary.phrases import Saying

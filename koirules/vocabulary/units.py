@@ -12,7 +12,9 @@ from enum import Enum
 from fractions import Fraction
 from types import MappingProxyType
 
-from attrs import field, frozen
+from attrs import field
+
+from koirules.values import frozen
 
 
 class Dimension(Enum):

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from attrs import frozen
-
 from koirules.analysis.diff.following import settings_by_name
 from koirules.analysis.diff.pages import Key, Page
 from koirules.analysis.diff.rechecking import measures_of, rechecked, vocabulary_of
 from koirules.analysis.diff.renaming import in_new_names, renames_between
 from koirules.standard.parts import Rules
+from koirules.values import frozen
 
 
 @frozen

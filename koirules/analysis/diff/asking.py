@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterator
 from typing import Any
 
 import z3
-from attrs import define, evolve
+from attrs import evolve
 
 from koirules.analysis.diff.joint import BY_NEW, Joint, Record, in_common
 from koirules.analysis.diff.unlike import settings_of
@@ -26,6 +26,7 @@ from koirules.meaning.algebra import Ends
 from koirules.problems import Place
 from koirules.standard.reading_nodes import read_trait, recordable_of
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, type_of_kind
+from koirules.values import define
 from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.readings import PlaceSet, Span
 from koirules.vocabulary.traits import Trait

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from enum import Enum
 
-from attrs import frozen
-
 from koirules.problems import Place
+from koirules.values import frozen
 
 
 class Kind(Enum):

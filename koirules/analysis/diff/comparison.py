@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import islice
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.analysis.diff.aligning import Aligned, aligned
 from koirules.analysis.diff.changes import Change
@@ -18,6 +18,7 @@ from koirules.grading.single import Grader
 from koirules.results.record import Record as OneFish
 from koirules.results.result import Result
 from koirules.standard.parts import Setting
+from koirules.values import frozen
 from koirules.vocabulary.readings import anything
 
 _MOST_TRIED = 2_000

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from decimal import Decimal
 from typing import Any, assert_never
 
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.analysis.diff.meanings import SameWords
 from koirules.language import round_parts
@@ -21,6 +21,7 @@ from koirules.standard.check.header import said_of
 from koirules.standard.parts import Rules
 from koirules.standard.tree import Node
 from koirules.standard.types import Steps
+from koirules.values import frozen
 from koirules.vocabulary.kinds import describe_kind, shortest
 from koirules.vocabulary.units import UNITS
 

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Collection, Hashable, Iterable, Mapping
 
-from attrs import frozen
-
 from koirules.grading.measuring import measured_record
 from koirules.grading.single import Grader
 from koirules.measures.grown_traits import model_of
@@ -17,6 +15,7 @@ from koirules.standard.derivations import TypedFormula, TypedMeasure, inputs_of
 from koirules.standard.measured import constant_settings, needed_for
 from koirules.standard.parts import Rules
 from koirules.standard.tree import SettingRead, walk
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Count, Number, Patches
 from koirules.vocabulary.readings import Reading
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.analysis.diff.common_traits import beneath, differing, joint_cuts, joint_traits, places_in
 from koirules.analysis.diff.following import Follows
@@ -19,6 +19,7 @@ from koirules.results.parts_read import asked_whether_recorded
 from koirules.standard.cuts import Cuts
 from koirules.standard.parts import Rules
 from koirules.standard.tree import Grown, Recorded, Supplied, walk
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Kind
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, anything
 from koirules.vocabulary.traits import Trait

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.analysis.diff.aligning import Aligned
 from koirules.analysis.diff.changes import Change, Kind
@@ -20,6 +20,7 @@ from koirules.language import statements as st
 from koirules.standard.check.needs import expressions_of
 from koirules.standard.check.ordering import names_read
 from koirules.standard.parts import Setting
+from koirules.values import frozen
 from koirules.vocabulary.traits import Trait
 
 _DECLARED = ("setting", "trait", "term")

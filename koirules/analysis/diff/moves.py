@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from enum import Enum
 
-from attrs import define, evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.analysis.diff.aligning import Aligned
 from koirules.analysis.diff.changes import Change
@@ -21,6 +21,7 @@ from koirules.problems import RecordError
 from koirules.results.mapping_record import RecordReader
 from koirules.results.record import Record
 from koirules.rounds.looks import read_looks
+from koirules.values import define, frozen
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait
 

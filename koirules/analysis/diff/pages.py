@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 
-from attrs import frozen
-
 from koirules.language import statements as st
 from koirules.standard.inherit.merging import head_of, name_of
+from koirules.values import frozen
 
 Key = tuple[str, str]
 """Head word and name; a second sample of one title has a number behind it."""

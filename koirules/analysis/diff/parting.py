@@ -7,10 +7,11 @@ from enum import Enum
 from importlib.util import find_spec
 from typing import TYPE_CHECKING, Any
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.analysis.diff.joint import Joint, Record
 from koirules.analysis.diff.trying import Search
+from koirules.values import frozen
 from koirules.vocabulary.traits import Trait
 
 if TYPE_CHECKING:

@@ -12,11 +12,12 @@ from itertools import islice, pairwise, product
 from random import Random
 from typing import Any
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.analysis.diff.joint import Joint, Record, Seen, in_common
 from koirules.analysis.diff.values import between, values_of
 from koirules.candidates.ordinary import made_ordinary
+from koirules.values import define, frozen
 from koirules.vocabulary.kinds import Count, Number, Patches
 from koirules.vocabulary.readings import Reading
 

@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Hashable, Mapping, Sequence
 from typing import Any
 
-from attrs import frozen
-
 from koirules.analysis.diff.following import Follows, grown_by, own_of_each
 from koirules.engines.scalar.evaluator import Trace
 from koirules.engines.symbolic.value_numbering import SameValues
@@ -15,6 +13,7 @@ from koirules.meaning.curves import Curve
 from koirules.program.evaluation_order import late_parts, order_key
 from koirules.results.parts_read import points_in, traits_in
 from koirules.standard.parts import Extra, Grade, Limit, Part, Points, Section, Setting, Term, part_key
+from koirules.values import frozen
 
 _MARKS = ("old", "new")
 

@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping
 from time import process_time
 
-from attrs import frozen
-
 from koirules.analysis.proofs import parts
 from koirules.analysis.proofs.better import better, ordered_traits
 from koirules.analysis.proofs.open_answers import with_reason
@@ -15,6 +13,7 @@ from koirules.analysis.proofs.rounds import rounds
 from koirules.analysis.proofs.scores import scores
 from koirules.analysis.proofs.statements import KINDS, Statement
 from koirules.grading.single import Grader
+from koirules.values import frozen
 from koirules.vocabulary.readings import Reading
 
 ABOUT_PARTS = {

@@ -8,8 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
 
-from attrs import frozen
-
 from koirules.candidates.maps_to_try import MAPS, maps_of_samples
 from koirules.candidates.ordinary import SOME_MAP, telling_values
 from koirules.candidates.places_to_move import range_in_notches
@@ -22,6 +20,7 @@ from koirules.results.record import Record
 from koirules.standard.cuts import Cuts
 from koirules.standard.derivations import inputs_of
 from koirules.standard.tree import Supplied
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Number, Patches
 from koirules.vocabulary.readings import Reading
 

@@ -7,7 +7,6 @@ from itertools import combinations, islice
 from typing import Any
 
 import z3
-from attrs import frozen
 
 from koirules.analysis.proofs.prover import Answer, Prover, Shows
 from koirules.analysis.proofs.statements import Outcome, Statement
@@ -17,6 +16,7 @@ from koirules.meaning.algebra import PLAIN, Ends
 from koirules.meaning.grades import after_all
 from koirules.standard.parts import Limit, part_key
 from koirules.standard.tree import Node, walk
+from koirules.values import frozen
 
 _LIFTED, _MOVED = 5, 30
 """So many fish that a lift raises are tried with so many other values of what a fault reads."""

@@ -13,7 +13,6 @@ from time import process_time
 from typing import Any
 
 import z3
-from attrs import define, frozen
 
 from koirules.analysis.proofs.following import Following, values_to_try
 from koirules.analysis.proofs.statements import Shown
@@ -27,6 +26,7 @@ from koirules.grading.single import Grader
 from koirules.standard.cuts import cuts_of
 from koirules.standard.parts import Part, Rules, Setting
 from koirules.standard.tree import TraitRead, walk
+from koirules.values import define, frozen
 from koirules.vocabulary.kinds import Number
 from koirules.vocabulary.readings import Reading, Span
 

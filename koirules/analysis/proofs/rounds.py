@@ -8,8 +8,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
-from attrs import frozen
-
 from koirules.analysis.proofs.prover import Prover, Shows
 from koirules.analysis.proofs.statements import Outcome, Statement
 from koirules.engines.scalar.evaluator import Trace
@@ -28,6 +26,7 @@ from koirules.standard.tree import (
     TraitRead,
     walk,
 )
+from koirules.values import frozen
 from koirules.vocabulary.readings import Reading
 
 

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from enum import Enum
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary.readings import Reading
 
 

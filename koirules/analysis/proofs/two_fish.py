@@ -10,7 +10,6 @@ from collections.abc import Callable, Collection, Iterator
 from typing import Any
 
 import z3
-from attrs import define
 
 from koirules.analysis.proofs.prover import Prover, Seen
 from koirules.engines.symbolic.found import record_of
@@ -21,6 +20,7 @@ from koirules.engines.symbolic.universe import twin_of
 from koirules.meaning.algebra import Ends
 from koirules.standard.parts import Limit, part_key
 from koirules.standard.tree import FaultRead, GradeRead, Recorded, ScoreRead, SectionRead, Supplied, TraitRead, walk
+from koirules.values import define
 from koirules.vocabulary.readings import Reading, Span
 from koirules.vocabulary.traits import Better, Trait
 

@@ -6,8 +6,7 @@ from collections.abc import Mapping
 from enum import Enum
 from typing import TypeVar
 
-from attrs import frozen
-
+from koirules.values import frozen
 from koirules.vocabulary.cells import Misread, read_value
 from koirules.vocabulary.expected import COLOURS_EXAMPLE, MAP_EXAMPLE, example_of, range_of
 from koirules.vocabulary.kinds import (

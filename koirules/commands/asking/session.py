@@ -7,7 +7,7 @@ import textwrap
 from fractions import Fraction
 
 import click
-from attrs import define, field
+from attrs import field
 
 from koirules.api import Standard
 from koirules.commands.asking.forms import DONE_KEY, KEYS, Order, Unread, chosen_of, form_of
@@ -23,6 +23,7 @@ from koirules.records.told_records import name_of
 from koirules.results.course import Fate
 from koirules.results.record import Record
 from koirules.standard.tree import ScoreRead, SectionRead, TraitRead, walk
+from koirules.values import define
 from koirules.vocabulary.readings import show_reading
 from koirules.vocabulary.traits import Trait
 

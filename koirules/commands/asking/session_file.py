@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 import click
-from attrs import define, evolve, field
+from attrs import evolve, field
 
 from koirules.api import Standard
 from koirules.commands.output import show_problems, stop, stop_if_refused
@@ -32,6 +32,7 @@ from koirules.records.records import read_records
 from koirules.records.told_records import cell_of, not_kept, write_told
 from koirules.records.writing import check_folder
 from koirules.results.record import Record
+from koirules.values import define
 from koirules.vocabulary.cells import Misread, read_value
 from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.traits import Trait

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from math import isnan
 from typing import TYPE_CHECKING, Any, Literal
 
-from attrs import frozen
+from koirules.values import frozen
 
 if TYPE_CHECKING:
     import polars as pl

@@ -15,7 +15,7 @@ from operator import add, and_, or_
 from typing import Any, assert_never
 
 import polars as pl
-from attrs import define, field
+from attrs import field
 
 from koirules.engines.columnar.codes import looked_up, packed, truth_of
 from koirules.engines.columnar.curves import points_at, points_between
@@ -24,6 +24,7 @@ from koirules.meaning.curves import Curve, Shape
 from koirules.program.bounds import Bounds
 from koirules.program.graph import Kind, Op, Part, Value
 from koirules.program.passes import live
+from koirules.values import define
 
 _CHEAP = frozenset({Op.CONSTANT, Op.INPUT, Op.NO})
 _MOST_BITS = 62

@@ -7,7 +7,6 @@ from itertools import combinations, product
 from typing import Any
 
 import polars as pl
-from attrs import frozen
 
 from koirules.engines.columnar.plan import Columns
 from koirules.meaning.algebra import Ends
@@ -15,6 +14,7 @@ from koirules.program.frames import FrameProgram
 from koirules.program.graph import Value
 from koirules.program.held import Held
 from koirules.standard.parts import Rules, Setting
+from koirules.values import frozen
 
 _MOST_TABLED = 8
 """With more grades than this, the possible ones are put together from words and not from a table of all sets of them."""

@@ -6,7 +6,6 @@ from collections.abc import Iterable, Mapping
 from typing import Literal
 
 import polars as pl
-from attrs import frozen
 
 from koirules.engines.columnar.lowering import Lowering
 from koirules.meaning.algebra import Ends
@@ -19,6 +18,7 @@ from koirules.program.holes import HoleTracer
 from koirules.program.sums import Sums
 from koirules.standard.parts import Setting
 from koirules.standard.tree import Node
+from koirules.values import frozen
 
 STREAMED = 20_000
 """Frames with more rows than this go through in pieces: the columns in between then stay in the cache of the processor."""

@@ -11,7 +11,7 @@ from functools import reduce
 from operator import or_
 from typing import TYPE_CHECKING, Any
 
-from attrs import define, evolve, field, frozen
+from attrs import evolve, field
 
 from koirules.engines.columnar.codes import fits_codes, is_there
 from koirules.engines.columnar.glances import Glance, glances
@@ -20,6 +20,7 @@ from koirules.engines.columnar.numbers import doubles_of, read_numbers, value_ke
 from koirules.measures.deriving import Doubt, Measurer
 from koirules.problems import Problem
 from koirules.program.held import CodeColumn, Held, NoColumn, NumberColumn
+from koirules.values import define, frozen
 from koirules.vocabulary.cells import CannotTell, Misread, read_cell, read_value
 from koirules.vocabulary.kinds import Count, Kind, Label, Number, YesNo, words_of
 from koirules.vocabulary.readings import NO, YES, Reading, Span

@@ -13,7 +13,9 @@ from itertools import count
 from threading import Lock
 from typing import TYPE_CHECKING, Any
 
-from attrs import define, field, frozen
+from attrs import field
+
+from koirules.values import define, frozen
 
 if TYPE_CHECKING:
     import polars as pl

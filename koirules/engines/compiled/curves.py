@@ -13,9 +13,8 @@ from __future__ import annotations
 from fractions import Fraction
 from itertools import pairwise
 
-from attrs import frozen
-
 from koirules.meaning.curves import Curve
+from koirules.values import frozen
 
 _UNIT = Fraction(1, 2**53)
 

@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from threading import Lock, Thread
 from typing import TYPE_CHECKING
 
-from attrs import define, field
+from attrs import field
 
 from koirules.engines.columnar.glances import Glance, glances
 from koirules.engines.compiled.glancing import glances as glances_by_code
@@ -22,6 +22,7 @@ from koirules.engines.compiled.running import Code, OtherFrameError, Results, pr
 from koirules.program.held import Held
 from koirules.program.profiles import Profile, RowProgram, digest_of, row_program
 from koirules.standard.parts import Rules, Setting
+from koirules.values import define
 
 if TYPE_CHECKING:
     import polars as pl

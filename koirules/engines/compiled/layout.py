@@ -8,12 +8,13 @@ from __future__ import annotations
 
 from enum import Enum
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.program.bounds import Bounds
 from koirules.program.graph import Kind, Op, Read, Value
 from koirules.program.passes import live
 from koirules.program.profiles import Column, Looked, RowProgram
+from koirules.values import define, frozen
 
 MOST_SMALL = 16
 MOST_CODES = 256

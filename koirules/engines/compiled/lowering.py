@@ -13,8 +13,6 @@ from collections.abc import Callable, Sequence
 from enum import Enum
 from typing import assert_never
 
-from attrs import frozen
-
 from koirules.engines.compiled.curves import Hinges, Lines, Steps, exact_form
 from koirules.engines.compiled.layout import (
     EXACT,
@@ -35,6 +33,7 @@ from koirules.meaning.curves import Curve, Shape, Table
 from koirules.program.graph import Kind, Op, Part, Read, Value
 from koirules.program.passes import live
 from koirules.program.profiles import Looked, RowProgram
+from koirules.values import frozen
 
 LANES = 16
 """So many rows are one vector; rows of a chunk are a multiple of it."""

@@ -13,7 +13,7 @@ from concurrent.futures import ThreadPoolExecutor
 from functools import lru_cache
 from typing import TYPE_CHECKING, Any, assert_never
 
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.engines.columnar.outputs import sets_of_grades
 from koirules.engines.compiled.arrow import Memory, Written, as_series, bits_from, taken
@@ -35,6 +35,7 @@ from koirules.program.graph import Value
 from koirules.program.held import CodeColumn, Held, NoColumn, NumberColumn
 from koirules.program.profiles import Column, Looked, Profile, evaluated
 from koirules.standard.parts import Rules
+from koirules.values import define, frozen
 
 if TYPE_CHECKING:
     import polars as pl

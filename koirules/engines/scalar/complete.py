@@ -12,7 +12,7 @@ from math import floor
 from operator import itemgetter
 from typing import Any
 
-from attrs import field, frozen
+from attrs import field
 
 from koirules.engines.scalar.source import Constants, Source, made, tupled
 from koirules.program.evaluation import Outcome
@@ -21,6 +21,7 @@ from koirules.program.graph import Op, Tracer, Value
 from koirules.program.passes import carried
 from koirules.program.records import CompleteEvaluation, CompleteRecord, Input, OpenToEveryFishError
 from koirules.standard.parts import Limit, Rules, Setting
+from koirules.values import frozen
 
 Sure = tuple[int, int, tuple[int, ...], int, tuple[Any, ...]]
 """What came of a complete record: the bit of its grade, hundredths of the score and of each section, bits of the limits

@@ -7,8 +7,6 @@ from functools import cached_property
 from math import floor
 from typing import Any, NamedTuple
 
-from attrs import frozen
-
 from koirules.engines.scalar.source import Constants, Source, made, tupled
 from koirules.meaning.algebra import Ends
 from koirules.measures.grown_traits import Ahead
@@ -19,6 +17,7 @@ from koirules.program.passes import live
 from koirules.program.records import OF_A_TUPLE, AnyRecord, RecordedAs
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.types import Numeric, PlaceWords, Truth, Type
+from koirules.values import frozen
 from koirules.vocabulary.readings import Reading
 
 

@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from attrs import frozen
-
 from koirules.engines.scalar.evaluator import Trace
 from koirules.meaning.algebra import PLAIN, Ends, ends_of
 from koirules.meaning.grades import worst_first
@@ -14,6 +12,7 @@ from koirules.program.evaluation import Expressions, reading
 from koirules.program.records import reach_of
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Node, Supplied, TraitRead
+from koirules.values import frozen
 from koirules.vocabulary.readings import Reading
 
 

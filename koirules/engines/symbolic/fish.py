@@ -15,7 +15,7 @@ from math import ceil, floor
 from typing import Any, assert_never
 
 import z3
-from attrs import define, evolve, field
+from attrs import evolve, field
 
 from koirules.candidates.ordinary import other_text
 from koirules.candidates.places_to_move import MILLION, range_in_notches
@@ -26,6 +26,7 @@ from koirules.meaning.algebra import Ends
 from koirules.measures.growth import Grower
 from koirules.standard.tree import Supplied, TraitRead
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth, Type
+from koirules.values import define
 from koirules.vocabulary.kinds import Count, Number
 from koirules.vocabulary.readings import Span, anything
 from koirules.vocabulary.traits import Trait

@@ -13,13 +13,14 @@ from math import prod
 from typing import Any
 
 import z3
-from attrs import field, frozen
+from attrs import field
 
 from koirules.engines.symbolic.arithmetic import Arithmetic
 from koirules.engines.symbolic.numbers import Num, Whole, known
 from koirules.engines.symbolic.values import Bits, Cases, Logic
 from koirules.meaning.algebra import Algebra, Ends
 from koirules.meaning.operators import CHOOSE_STEPS, STEPS_OF_TRUTH, Operation
+from koirules.values import frozen
 
 MOST_READINGS = 200_000
 """More combinations of readings than this are not tabled."""

@@ -13,7 +13,7 @@ from fractions import Fraction
 from math import gcd
 from typing import Any
 
-from attrs import frozen
+from koirules.values import frozen
 
 UNIT = Fraction(1, 2**53)
 HUGE = Fraction(10**9)

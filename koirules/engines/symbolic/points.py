@@ -12,7 +12,6 @@ from fractions import Fraction
 from typing import Any
 
 import z3
-from attrs import frozen
 
 from koirules.engines.symbolic.arithmetic import Arithmetic
 from koirules.engines.symbolic.numbers import Num, Whole, short
@@ -20,6 +19,7 @@ from koirules.engines.symbolic.values import Cases, Logic
 from koirules.meaning.algebra import Ends
 from koirules.meaning.curves import Curve, Table
 from koirules.standard.parts import Section
+from koirules.values import frozen
 
 HALF = Fraction(1, 2)
 

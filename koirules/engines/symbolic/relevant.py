@@ -10,9 +10,10 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 import z3
-from attrs import define, field
+from attrs import field
 
 from koirules.standard.tree import post_order
+from koirules.values import define
 
 
 @define(eq=False)

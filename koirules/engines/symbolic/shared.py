@@ -9,7 +9,7 @@ from collections.abc import Hashable, Iterator, Mapping
 from typing import Any
 
 import z3
-from attrs import define, field, frozen
+from attrs import field
 
 from koirules.engines.symbolic.fish import Fish
 from koirules.engines.symbolic.points import Curved
@@ -20,6 +20,7 @@ from koirules.meaning.algebra import Ends
 from koirules.meaning.curves import Curve
 from koirules.standard.parts import Points, Rules, Section, Setting, part_key
 from koirules.standard.tree import Node
+from koirules.values import define, frozen
 
 
 @frozen(eq=False)

@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import Any
 
 import z3
-from attrs import define, field
+from attrs import field
 
 from koirules.engines.symbolic.fish import Fish
 from koirules.engines.symbolic.numbers import UNIT, Num
@@ -32,6 +32,7 @@ from koirules.standard.tree import (
     walk,
 )
 from koirules.standard.types import Truth
+from koirules.values import define
 
 _OF_A_FISH = TraitRead | Supplied | Recorded | FaultRead | SectionRead | ScoreRead
 

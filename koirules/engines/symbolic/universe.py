@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 import z3
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.engines.symbolic.arithmetic import Arithmetic
 from koirules.engines.symbolic.fish import Fish
@@ -18,6 +18,7 @@ from koirules.measures.grown_traits import Ahead
 from koirules.results.parts_read import asked_whether_recorded
 from koirules.standard.cuts import cuts_of
 from koirules.standard.parts import Rules, Setting
+from koirules.values import frozen
 
 
 @frozen(eq=False)

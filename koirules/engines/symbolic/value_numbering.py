@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Hashable, Mapping
 from typing import assert_never
 
-from attrs import define, field
+from attrs import field
 
 from koirules.meaning.operators import Nature
 from koirules.standard.parts import Setting
@@ -29,6 +29,7 @@ from koirules.standard.tree import (
     operands_of,
     post_order,
 )
+from koirules.values import define
 from koirules.vocabulary.kinds import describe_kind
 
 

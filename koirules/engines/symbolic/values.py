@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from typing import Any
 
 import z3
-from attrs import frozen
+
+from koirules.values import frozen
 
 
 @frozen(eq=False)

@@ -6,7 +6,7 @@ import re
 from copy import copy
 from typing import Any
 
-from attrs import evolve, frozen
+from attrs import evolve
 from lark import Token
 from lark.exceptions import UnexpectedInput, UnexpectedToken
 from lark.lexer import LexerThread
@@ -16,6 +16,7 @@ from lark.parsers.lalr_parser_state import ParserState
 from koirules.language.diagnose.hint_words import terminal
 from koirules.language.parse.builder import Builder
 from koirules.problems import Place, Problem
+from koirules.values import frozen
 from koirules.vocabulary.words import NOT_STEPS
 
 TOKEN = re.compile(r'"[^"\n]*"|[^\W\d]\w*|[0-9][\w.]*|°[CF]?|<=|>=|==|!=|<>|=>|=<|->|&&|\|\||//|\S')

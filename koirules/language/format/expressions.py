@@ -5,12 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import assert_never
 
-from attrs import frozen
-
 from koirules.language import syntax
 from koirules.language.format.pieces import NEVER, WITHIN, Pen
 from koirules.language.syntax import Expression, Quantity, Word
 from koirules.meaning.expressions import BY_WORDS, Binding
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 
 OR, AND, NOT, COMPARISON, SUM, PRODUCT, SIGN, GROWN, ATOM, PRIMARY = Binding

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from attrs import frozen
-
 from koirules.language.syntax import Title, Word
 from koirules.problems import Place
+from koirules.values import frozen
 
 ALWAYS, FIRST, SECOND, WITHIN = 0, 1, 2, 3
 """When a line breaks before a piece: always; as soon as the statement is too long for a line; where that is not enough;

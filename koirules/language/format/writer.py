@@ -10,14 +10,13 @@ from bisect import bisect
 from collections import deque
 from collections.abc import Iterable, Iterator, Sequence
 
-from attrs import frozen
-
 from koirules.language.format.line_breaking import indent_of, laid, lines_of
 from koirules.language.format.pieces import Piece, joined
 from koirules.language.format.statements import pieces_of
 from koirules.language.parse.reader import is_too_deep
 from koirules.language.statements import Comment, Header, RuleFile, Statement
 from koirules.problems import Place
+from koirules.values import frozen
 
 
 def tidy(rules: RuleFile) -> str:

@@ -9,13 +9,13 @@ from collections.abc import Callable, Mapping
 from decimal import Decimal
 from typing import Any
 
-from attrs import frozen
 from lark import Token, Tree
 
 from koirules.language import syntax
 from koirules.language.syntax import Expression, Quantity, Title, Word
 from koirules.meaning.expressions import BY_RULE
 from koirules.problems import Place
+from koirules.values import frozen
 
 Node = Any
 """A Lark tree, a token, or None for an optional part that is not there: Lark does not type its children."""

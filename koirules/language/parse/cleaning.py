@@ -9,12 +9,11 @@ from __future__ import annotations
 import re
 import unicodedata
 
-from attrs import frozen
-
 from koirules.language import MOST_BYTES
 from koirules.language.statements import Comment
 from koirules.problems import Place, Problem
 from koirules.problems import reading as say
+from koirules.values import frozen
 
 _QUOTES = "“”„‟«»＂〝〞「」『』"
 _SINGLE = "'‘’‚‛`"

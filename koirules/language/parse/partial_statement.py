@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from copy import copy
 from typing import Any
 
-from attrs import evolve, frozen
+from attrs import evolve
 from lark import Token
 from lark.exceptions import UnexpectedInput
 from lark.lexer import LexerThread
@@ -18,6 +18,7 @@ from koirules.language.diagnose.hint_words import PUNCTUATION, written
 from koirules.language.parse.cleaning import clean, inside
 from koirules.language.parse.reader import begins_statement
 from koirules.language.parse.tables import grammar
+from koirules.values import frozen
 from koirules.vocabulary.words import HEAD_WORDS
 
 _MOST_LINES = 400

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from attrs import evolve, field, frozen
+from attrs import evolve, field
 from lark import Tree
 from lark.exceptions import UnexpectedInput
 
@@ -20,6 +20,7 @@ from koirules.language.statements import Header, RuleFile, Statement
 from koirules.meaning.expressions import FIRST_WORDS
 from koirules.problems import Place, Problem
 from koirules.problems import reading as say
+from koirules.values import frozen
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.words import HEAD_WORDS
 

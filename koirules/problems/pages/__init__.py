@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from functools import cache
 from importlib.resources import files
 
-from attrs import frozen
+from koirules.values import frozen
 
 AREAS = ("rules", "sharing", "records", "classes", "prizes", "commands", "plugins")
 

@@ -8,8 +8,6 @@ from hashlib import sha256
 from importlib.resources import files
 from typing import assert_never
 
-from attrs import frozen
-
 from koirules.languages import ENGLISH, Tongue
 from koirules.report.handbook.blocks import (
     Block,
@@ -28,6 +26,7 @@ from koirules.report.handbook.blocks import (
 from koirules.report.handbook.curve_svg import curve_svg
 from koirules.report.page_markup import Inside, Markup, element, joined
 from koirules.report.results_page import footed
+from koirules.values import frozen
 
 
 def html_of(blocks: Sequence[Block], tongue: Tongue = ENGLISH, foot: str = "") -> str:

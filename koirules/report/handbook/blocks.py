@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from attrs import frozen
-
 from koirules.languages import ENGLISH, Tongue
 from koirules.report.views import View
+from koirules.values import frozen
 
 
 @frozen

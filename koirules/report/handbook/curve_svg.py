@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 
-from attrs import frozen
-
 from koirules.languages import Tongue
 from koirules.report.handbook.blocks import Drawing, Knot, Line, Piece
 from koirules.report.page_markup import Markup, element
+from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
 
 _LEFT, _RIGHT, _TOP, _SIDE = 34, 14, 36, 16

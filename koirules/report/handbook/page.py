@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from attrs import Factory, field, frozen
+from attrs import Factory, field
 
 from koirules.grading.sample_runs import SampleRun
 from koirules.grading.single import Grader
@@ -20,6 +20,7 @@ from koirules.report.handbook.selection import selection
 from koirules.report.handbook.voice import Voice
 from koirules.standard.parts import Rules
 from koirules.standard.titles import Titled
+from koirules.values import frozen
 from koirules.vocabulary.skins import ANY_VARIETY
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from typing import assert_never
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.classes.table import ClassTable
 from koirules.languages import Tongue
@@ -32,6 +32,7 @@ from koirules.report.handbook.page import Subject, cautions, opening, parts
 from koirules.report.handbook.show_tables import classes, prizes
 from koirules.report.handbook.voice import Voice
 from koirules.standard.parts import Rules
+from koirules.values import frozen
 
 
 @frozen

@@ -7,7 +7,7 @@ from decimal import Decimal
 from functools import cached_property
 from typing import Protocol, TypeVar
 
-from attrs import define, evolve, field
+from attrs import evolve, field
 
 from koirules.explain.plain_words import PlainWords
 from koirules.explain.retold import Said
@@ -19,6 +19,7 @@ from koirules.report.handbook.blocks import Line, Paragraph, Piece, Table, line
 from koirules.standard.parts import Rules
 from koirules.standard.rounds import Amount, Share
 from koirules.standard.titles import Titled
+from koirules.values import define
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.traits import Trait
 

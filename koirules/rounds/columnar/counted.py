@@ -10,14 +10,13 @@ from collections.abc import Hashable, Iterator, Mapping, Sequence
 from functools import reduce
 from typing import TYPE_CHECKING, Any
 
-from attrs import frozen
-
 from koirules.program.held import NumberColumn
 from koirules.rounds.columnar.of_nodes import NodeColumns, NodePlans
 from koirules.rounds.columnar.rows import Rows
 from koirules.rounds.evaluation_levels import Asked
 from koirules.rounds.tallies import FigureTable, Group, Member, Tally
 from koirules.standard.tree import Figure, Node, Supplied
+from koirules.values import frozen
 
 if TYPE_CHECKING:
     import polars as pl

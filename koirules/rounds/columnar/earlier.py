@@ -5,14 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
-from attrs import frozen
-
 from koirules.rounds.columnar.of_nodes import NodeColumns
 from koirules.rounds.columnar.rows import Rows
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.reading_nodes import whether_recorded
 from koirules.standard.tree import Supplied
 from koirules.standard.types import Numeric, PlaceWords, TextLabel
+from koirules.values import frozen
 
 if TYPE_CHECKING:
     import polars as pl

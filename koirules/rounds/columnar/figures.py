@@ -11,13 +11,12 @@ from functools import cached_property
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from attrs import define, frozen
-
 from koirules.meaning.aggregates import WHOLE
 from koirules.rounds.columnar.of_nodes import NodeColumns, NodePlans
 from koirules.rounds.columnar.rows import Rows
 from koirules.rounds.evaluation_levels import Asked
 from koirules.standard.tree import Figure, Node, meaning
+from koirules.values import define, frozen
 
 if TYPE_CHECKING:
     import polars as pl

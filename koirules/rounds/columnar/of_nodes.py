@@ -7,7 +7,7 @@ from operator import add
 from typing import Any, assert_never
 
 import polars as pl
-from attrs import define, evolve, field
+from attrs import evolve, field
 
 from koirules.engines.columnar.codes import looked_up
 from koirules.engines.columnar.doubles import balanced
@@ -23,6 +23,7 @@ from koirules.rounds.node_values import one_value
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.tree import Node, apply
 from koirules.standard.types import ColourList, Numeric, PatternMap, PlaceWords, Steps, TextLabel, Truth
+from koirules.values import define
 
 _MOST_PLANS = 128
 

@@ -7,8 +7,6 @@ from functools import partial, reduce
 from operator import or_
 from typing import TYPE_CHECKING
 
-from attrs import define
-
 from koirules.results.course import Fate
 from koirules.rounds.columnar.counted import Counted, supply_ends
 from koirules.rounds.columnar.figures import supply_figures
@@ -18,6 +16,7 @@ from koirules.rounds.columnar.rows import Rows
 from koirules.rounds.evaluation_levels import Asked, asked_by
 from koirules.rounds.rounds_of_rows import may_leave_out, number_of, places_of
 from koirules.standard.rounds import Key, Round
+from koirules.values import define
 
 if TYPE_CHECKING:
     import polars as pl

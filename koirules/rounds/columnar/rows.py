@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING, Any, assert_never
 
-from attrs import define
-
 from koirules.program.held import CodeColumn, Held, NoColumn, NumberColumn, Profile
 from koirules.standard.tree import (
     FaultRead,
@@ -19,6 +17,7 @@ from koirules.standard.tree import (
     TraitRead,
     walk,
 )
+from koirules.values import define
 
 if TYPE_CHECKING:
     import polars as pl

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from typing import TypeVar
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.classes.placing import CLASS_TRAITS
 from koirules.language import statements as st
@@ -35,6 +35,7 @@ from koirules.standard.growth_settings import check_growth
 from koirules.standard.inherit.merging import head_of
 from koirules.standard.parts import Limit, Rules, Sample, Term
 from koirules.standard.saying import check_languages, check_say, names_in, said_by
+from koirules.values import frozen
 from koirules.vocabulary.kinds import words_of
 from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.subject import ITEM

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from typing import assert_never
 
-from attrs import define, field
+from attrs import field
 
 from koirules.classes.placing import CLASS_TRAITS
 from koirules.language import syntax
@@ -42,6 +42,7 @@ from koirules.standard.types import (
     Type,
     type_words,
 )
+from koirules.values import define
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.phrases import Saying
 from koirules.vocabulary.readings import Span

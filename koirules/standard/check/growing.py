@@ -10,8 +10,6 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from decimal import Decimal
 from typing import TYPE_CHECKING, Any, assert_never
 
-from attrs import frozen
-
 from koirules.language import syntax
 from koirules.meaning import operators as ops
 from koirules.problems import Edit, Place, Problem, growing, values
@@ -42,6 +40,7 @@ from koirules.standard.tree import (
 )
 from koirules.standard.types import Numeric, Truth, type_of_kind
 from koirules.standard.wording import number_words
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Count, Number, Patches
 from koirules.vocabulary.readings import Span, anything
 from koirules.vocabulary.traits import Growth, Trait

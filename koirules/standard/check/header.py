@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from koirules.language import statements as st
 from koirules.language.syntax import Word
@@ -13,6 +13,7 @@ from koirules.problems.naming import Elsewhere
 from koirules.standard.check.phrasing import phrases_left_out
 from koirules.standard.derivations import TypedMeasure
 from koirules.standard.measured import in_common, measures_of, unsound_formulas
+from koirules.values import frozen
 from koirules.vocabulary.kinds import Label, Number
 from koirules.vocabulary.measures import Constant
 from koirules.vocabulary.nearness import near

@@ -6,12 +6,11 @@ from collections.abc import Sequence
 from os.path import relpath
 from pathlib import Path
 
-from attrs import frozen
-
 from koirules.language import statements as st
 from koirules.language.format.writer import laid_statement
 from koirules.problems import Place
 from koirules.standard.parts import Rules
+from koirules.values import frozen
 
 
 @frozen

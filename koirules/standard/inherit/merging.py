@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections import deque
 from collections.abc import Iterable, Iterator
 
-from attrs import define, evolve, field
+from attrs import evolve, field
 
 from koirules.language import statements as st
 from koirules.language.parse.comments import remarks_of
@@ -22,6 +22,7 @@ from koirules.standard.inherit.names import grade_terms, in_names, respelt_in
 from koirules.standard.parts import Rules
 from koirules.standard.reading_nodes import traits_at
 from koirules.standard.tree import walk
+from koirules.values import define
 from koirules.vocabulary.nearness import near
 from koirules.vocabulary.wordings import tokens_of
 
