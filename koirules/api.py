@@ -75,7 +75,8 @@ class Standard:
 
     rules: its parts, typed. settings: the values of this run. changed: the names of the settings that differ from the
     file. language: two-letter code of the language of reasons, where the file's labels carry it. exact: whether numbers
-    in reasons keep all of their digits. warnings: what the checker had to say about a file that holds.
+    in reasons keep all of their digits. warnings: what the checker had to say about a file that holds. kept_as: what it is
+    kept as between runs, "" where it is not.
     """
 
     rules: Rules = field(repr=False)
@@ -85,6 +86,7 @@ class Standard:
     exact: bool = False
     warnings: tuple[Problem, ...] = field(default=(), repr=False)
     _known_seal: str = field(default="", eq=False)
+    kept_as: str = field(default="", eq=False, repr=False)
     _batches: dict[tuple[bool, bool, Engine | None], BatchGrader] = field(
         factory=dict, init=False, eq=False, repr=False
     )
@@ -693,7 +695,7 @@ class Standard:
         if isinstance(changed, tuple):
             raise StandardError(changed)
         names = tuple(n for n in changed if changed[n].value != self.rules.settings[n].value)
-        return evolve(self, settings=changed, changed=names)
+        return evolve(self, settings=changed, changed=names, kept_as="" if names else self.kept_as)
 
     def in_language(self, language: str | None) -> Standard:
         """The same standard, told in another language as far as its labels and the catalogues carry it."""
@@ -759,7 +761,13 @@ def read_standard(
 def _standard(checked: Checked) -> Standard:
     if checked.rules is None or is_refused(checked.problems):
         raise StandardError(checked.problems)
-    return Standard(checked.rules, checked.rules.settings, warnings=checked.problems, known_seal=checked.seal)
+    return Standard(
+        checked.rules,
+        checked.rules.settings,
+        warnings=checked.problems,
+        known_seal=checked.seal,
+        kept_as=checked.kept_as,
+    )
 
 
 def tidy(

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
-from koirules.api import Standard, load_standard
 from koirules.commands.inputs import out_of_date, registry, rule_files_in
 from koirules.commands.output import (
     DOES_NOT_HOLD,
@@ -18,9 +18,13 @@ from koirules.commands.output import (
     shown,
     stop,
 )
-from koirules.grading.sample_runs import SampleRun, run_samples
+from koirules.loading.sound_pages import SoundPage, keep_page, kept_page
 from koirules.problems import EngineError, RecordError, StandardError
 from koirules.records.plugged_formats import is_table
+
+if TYPE_CHECKING:  # of a page that was sound the last time little is needed
+    from koirules.api import Standard
+    from koirules.grading.sample_runs import SampleRun
 
 
 @click.command("check")
@@ -44,6 +48,13 @@ def command(rules: tuple[str, ...], reach: bool, changes: bool, engines: bool) -
             click.echo(f"{shown(name)} is a table of records by its name, not a rule file.", err=True)
             status = PROBLEMS
             continue
+        if not (reach or changes or engines) and (page := kept_page(name, plugins.rulesets, plugins.key)) is not None:
+            show_problems(out_of_date(page, date.today()))
+            click.echo(f"{shown(name)}: {page.told}.")
+            continue
+        from koirules.api import load_standard
+        from koirules.grading.sample_runs import calls_functions, run_samples
+
         try:
             standard = load_standard(name, plugins)
         except StandardError as error:
@@ -52,7 +63,7 @@ def command(rules: tuple[str, ...], reach: bool, changes: bool, engines: bool) -
             click.echo(f"{shown(name)}: {counted(count, 'problem')}.")
             status = PROBLEMS
             continue
-        show_problems([*standard.warnings, *out_of_date(standard, date.today())])
+        show_problems([*standard.warnings, *out_of_date(standard.rules, date.today())])
         try:
             runs = run_samples(standard.grader)
         except RecordError as error:
@@ -63,7 +74,11 @@ def command(rules: tuple[str, ...], reach: bool, changes: bool, engines: bool) -
         failed = [run for run in runs if run.failures]
         for run in failed:
             _show_failure(run)
-        click.echo(f"{shown(name)}: {_told(standard, runs, failed)}.")
+        told = _told(standard, runs, failed)
+        click.echo(f"{shown(name)}: {told}.")
+        if not (failed or standard.warnings or calls_functions(standard.grader)):
+            held = standard.rules
+            keep_page(standard.kept_as, SoundPage(held.file, told, held.valid_from, held.valid_until))
         if reach:
             _show_reach(standard)
         if changes:

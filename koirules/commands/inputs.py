@@ -11,7 +11,6 @@ from typing import TYPE_CHECKING, Any, TypeVar
 import click
 from attrs import evolve
 
-from koirules.api import Standard, load_standard
 from koirules.commands.output import counted, show_problems, shown, stop, stop_if_refused
 from koirules.plugins import Registry, load_registry
 from koirules.problems import Cell, Problem, RecordError, StandardError, mixed
@@ -23,13 +22,16 @@ from koirules.vocabulary.skins import Varieties
 from koirules.vocabulary.spoken import Said, known, said
 
 if TYPE_CHECKING:
+    from koirules.api import Standard
     from koirules.classes.table import ClassTable
     from koirules.grading.whole_batch import BatchResult
+    from koirules.loading.sound_pages import SoundPage
     from koirules.records.about import About
     from koirules.records.records import Batch
     from koirules.results.decisions import Decision
     from koirules.results.record import Record
     from koirules.results.result import Result
+    from koirules.standard.parts import Rules
 
 _MOST_NAMED = 3
 _SEAL_SHOWN = 14
@@ -153,6 +155,7 @@ def standard_from(
 
     plugins: those to use, whose problems have been shown. quiet: whether nothing is said of a language that is not there.
     """
+    from koirules.api import load_standard
     from koirules.languages import CatalogueError
     from koirules.records.plugged_formats import is_table
 
@@ -170,7 +173,7 @@ def standard_from(
         raise
     except CatalogueError as error:
         stop(f"{shown(str(error))}. Nothing was written.")
-    show_problems(out_of_date(standard, date.today()))
+    show_problems(out_of_date(standard.rules, date.today()))
     if language is not None and not quiet:
         tell_untranslated([(rules, standard)], language)
     return standard
@@ -220,14 +223,12 @@ def standard_words(standard: Standard) -> str:
     )
 
 
-def out_of_date(standard: Standard, today: date) -> list[Problem]:
+def out_of_date(page: Rules | SoundPage, today: date) -> list[Problem]:
     """The warning that a standard is not valid on a day, where it says when it is."""
-    rules = standard.rules
-    first = Cell(rules.file)
-    if rules.valid_from is not None and today < rules.valid_from:
-        return [say.not_valid_today(first, f"valid only from {rules.valid_from}")]
-    if rules.valid_until is not None and today > rules.valid_until:
-        return [say.not_valid_today(first, f"valid only until {rules.valid_until}")]
+    if page.valid_from is not None and today < page.valid_from:
+        return [say.not_valid_today(Cell(page.file), f"valid only from {page.valid_from}")]
+    if page.valid_until is not None and today > page.valid_until:
+        return [say.not_valid_today(Cell(page.file), f"valid only until {page.valid_until}")]
     return []
 
 

@@ -6,14 +6,16 @@ import shutil
 import sys
 from collections.abc import Iterable, Sequence
 from pathlib import Path
-from typing import NoReturn
+from typing import TYPE_CHECKING, NoReturn
 from unicodedata import normalize
 
 import click
 
-from koirules.api import Standard
 from koirules.language import MOST_BYTES
 from koirules.problems import Place, Problem, is_refused
+
+if TYPE_CHECKING:
+    from koirules.api import Standard
 
 HOLDS, DOES_NOT_HOLD, PROBLEMS = 0, 1, 2
 """Exit statuses."""

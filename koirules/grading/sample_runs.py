@@ -14,9 +14,11 @@ from koirules.problems import RecordError
 from koirules.results.reason import State
 from koirules.results.record import Record
 from koirules.results.result import Result
+from koirules.standard.derivations import TypedFormula
 from koirules.standard.parts import Rules, Sample
 from koirules.values import frozen
 from koirules.vocabulary.kinds import shortest
+from koirules.vocabulary.measures import Computed
 
 
 @frozen
@@ -32,6 +34,16 @@ def run_samples(grader: Grader) -> tuple[SampleRun, ...]:
     """Run every sample of a standard. Raises RecordError, with the line of the sample, where one cannot be measured."""
     batch = WholeBatch(grader)
     return tuple(_run(batch, sample) for sample in grader.rules.samples)
+
+
+def calls_functions(grader: Grader) -> bool:
+    """Whether a sample is measured by a function, of a plugin or of ours: what that goes by is not all in the standard."""
+    measures = grader.measurer.measures
+    worked_out = {one.trait.name for one in measures if isinstance(one, TypedFormula)}
+    functions = [one for one in measures if isinstance(one, Computed)]
+    return any(
+        worked_out.union(sample.record).issuperset(one.inputs) for one in functions for sample in grader.rules.samples
+    )
 
 
 def record_of(sample: Sample, rules: Rules) -> Record:

@@ -44,8 +44,7 @@ def _checked(path: Path, data: bytes, varieties: Varieties, rulesets: Mapping[st
     from koirules.loading.reading import checked_file
 
     checked, bases = checked_file(path, data, varieties, rulesets)
-    keep_standard(kept_as, checked, bases, varieties)
-    return checked
+    return keep_standard(kept_as, checked, bases, varieties)
 
 
 def find(name: str, rulesets: Mapping[str, Path]) -> Path | Problem:

@@ -73,20 +73,34 @@ def kept_standard(name: str, varieties: Varieties, rulesets: Mapping[str, Path])
     if data is None:
         return None
     head, _, body = data.partition(b"\n")
+    digest = _digest_that_holds(head, rulesets)
+    if not digest or digest != sha256(body).hexdigest():
+        return None
     try:
-        told = json.loads(head)
-        if told["body"] != sha256(body).hexdigest() or not all(_holds(base, rulesets) for base in told["bases"]):
-            return None
         made: Checked = _Reader(body, varieties).load()
     except _DAMAGED:
         return None
-    return made
+    return attrs.evolve(made, kept_as=f"{name}.{digest}")
 
 
-def keep_standard(name: str, checked: Checked, bases: Sequence[Base], varieties: Varieties) -> None:
-    """Keep a checked standard, where it can be kept."""
+def digest_of_kept(name: str, rulesets: Mapping[str, Path]) -> str:
+    """The digest of the standard that is kept under a name, "" where there is none that still holds."""
+    data = read_kept(_KIND, name) if name else None
+    return "" if data is None else _digest_that_holds(data.partition(b"\n")[0], rulesets)
+
+
+def _digest_that_holds(head: bytes, rulesets: Mapping[str, Path]) -> str:
+    try:
+        told = json.loads(head)
+        return str(told["body"]) if all(_holds(base, rulesets) for base in told["bases"]) else ""
+    except _DAMAGED:
+        return ""
+
+
+def keep_standard(name: str, checked: Checked, bases: Sequence[Base], varieties: Varieties) -> Checked:
+    """Keep a checked standard, where it can be kept; the same, and it knows as what it was kept."""
     if not name or checked.rules is None:
-        return
+        return checked
     from koirules.standard.canonical import seal_of
 
     body = io.BytesIO()
@@ -94,8 +108,11 @@ def keep_standard(name: str, checked: Checked, bases: Sequence[Base], varieties:
     with suppress(pickle.PicklingError, TypeError, AttributeError):
         _Writer(body, varieties).dump(attrs.evolve(checked, known=None, seal=seal_of(checked.rules)))
         written = body.getvalue()
-        head = json.dumps({"body": sha256(written).hexdigest(), "bases": bases})
+        digest = sha256(written).hexdigest()
+        head = json.dumps({"body": digest, "bases": bases})
         keep(_KIND, name, head.encode() + b"\n" + written)
+        return attrs.evolve(checked, kept_as=f"{name}.{digest}")
+    return checked
 
 
 def base_of(name: str, edition: str, folder: Path | None, real: Path, data: bytes) -> Base:

@@ -34,9 +34,11 @@ class Checked:
     """The rules, None where the file is refused, and every problem, in the order of the file.
 
     known: None where the file was not looked at, as when its base is refused. seal: of rules from the cache, else "".
+    kept_as: the name under which it is kept and the digest of what is kept, parted by a point; "" where it is not kept.
     """
 
     rules: Rules | None
     problems: tuple[Problem, ...]
     known: Known | None = field(default=None, repr=False, eq=False)
     seal: str = field(default="", repr=False, eq=False)
+    kept_as: str = field(default="", repr=False, eq=False)
