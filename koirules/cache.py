@@ -1,8 +1,8 @@
 """The folder in which koirules keeps what it has worked out before.
 
-Kept are the tables of the grammar, checked standards, what `koirules check` told of those in which nothing is wrong, machine code
-and the commands of plugins. This saves time and nothing else: what is missing, unreadable or of another version is made again,
-and an error on the way to it is no error of the command.
+Kept are the tables of the grammar, checked standards, what `koirules check` told of those in which nothing is wrong, figures of
+pattern maps, machine code and the commands of plugins. This saves time and nothing else: what is missing, unreadable or of
+another version is made again, and an error on the way to it is no error of the command.
 The environment variable `KOIRULES_CACHE` names another folder, or turns all of this off where it says `off`.
 
 The folder is the user's alone. It is made with mode 0700, and one that belongs to somebody else, or that others may write to, is
@@ -14,7 +14,9 @@ from __future__ import annotations
 
 import os
 import sys
+from collections.abc import Iterator
 from contextlib import suppress
+from functools import cache
 from pathlib import Path
 
 VARIABLE = "KOIRULES_CACHE"
@@ -79,6 +81,32 @@ def _folder(kind: str, make: bool) -> Path | None:
     except (OSError, RuntimeError, ValueError):  # no home, no room, or a name that no folder can have
         return None
 
+
+@cache
+def code_stamps() -> tuple[str, ...]:
+    """The files of koirules with their times and sizes: what is kept follows from them."""
+    return tuple(stamps_within(Path(__file__).parent))
+
+
+def stamps_within(package: Path) -> Iterator[str]:
+    """The files of a package that its code is made of, with their times and sizes."""
+    folders = [str(package)]
+    while folders:
+        with os.scandir(folders.pop()) as entries:
+            for entry in sorted(entries, key=lambda entry: entry.name):
+                if entry.is_dir(follow_symlinks=False):
+                    if entry.name != "__pycache__":
+                        folders.append(entry.path)
+                elif entry.name.endswith(_CODE):
+                    yield stamp(entry.path, entry.stat())
+
+
+def stamp(path: str, told: os.stat_result) -> str:
+    """A file with its time and size."""
+    return f"{path} {told.st_mtime_ns} {told.st_size}"
+
+
+_CODE = (".py", ".lark", ".toml", ".koi", ".csv", ".json", ".so", ".pyd")
 
 _WRITE, _ANYTHING = 0o022, 0o077
 """What others must not be allowed: to write to the folder of all caches, and anything at all in that of one sort of contents."""

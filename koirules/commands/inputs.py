@@ -255,12 +255,14 @@ class Graded:
 
 def records_from(standard: Standard, records: str, labels: Sequence[str], *, broken_as_open: bool = False) -> Batch:
     """Read a file of records and derive their traits; what is wrong is among its problems."""
+    from koirules.measures.kept_figures import keeping_figures
     from koirules.records.records import read_records
 
     batch = read_records(
         Path(records), standard.traits, labels, lambda: standard.notes_reader, broken_as_open=broken_as_open
     )
-    measured = standard.measured(batch.records, batch.file)
+    with keeping_figures():
+        measured = standard.measured(batch.records, batch.file)
     others = meant_for_others(standard, measured.records, batch.file, varieties_installed())
     return evolve(batch, records=measured.records, problems=(*batch.problems, *measured.problems, *others))
 
@@ -348,8 +350,11 @@ def _is_of_a_row(problem: Problem) -> bool:
 
 def graded_together(standard: Standard, records: Sequence[Record], decisions: Sequence[Decision]) -> BatchResult:
     """Records of one batch, graded today; ends the command where decisions do not fit what its rounds came to."""
+    from koirules.measures.kept_figures import keeping_figures
+
     try:
-        return standard.grade_records(records, decisions, date.today())
+        with keeping_figures():
+            return standard.grade_records(records, decisions, date.today())
     except RecordError as error:
         stop_if_refused(error.problems)
         raise

@@ -7,6 +7,7 @@ from functools import partial
 from typing import TYPE_CHECKING, Any
 
 from koirules.measures.details import FRONTS, Details
+from koirules.measures.kept_figures import found_or_kept
 from koirules.measures.profiles import FOR_GIRTH, WIDTHS, girths_of, skin_of
 from koirules.vocabulary.kinds import Choice, Count, Kind, Number, Places, Scale, YesNo
 from koirules.vocabulary.maps import PatchMap
@@ -112,12 +113,17 @@ def pattern_measure(maps: str, outputs: Mapping[str, Trait], outline: Outline = 
 
 
 def _measured(maps: str, outputs: Mapping[str, tuple[str, Kind]], outline: Outline, given: Given) -> Found:
+    column = given.readings[maps]
+    if any(reading is not None and not isinstance(reading, PatchMap) for reading in column):
+        raise TypeError(f"{maps} is no map: a pattern is measured on a trait of the kind patches")
+    return found_or_kept(maps, outputs, outline, given, lambda: _found(maps, outputs, outline, given))
+
+
+def _found(maps: str, outputs: Mapping[str, tuple[str, Kind]], outline: Outline, given: Given) -> Found:
     from koirules.measures.figures import Figures
     from koirules.measures.shapes import shapes_of
 
     column = given.readings[maps]
-    if any(reading is not None and not isinstance(reading, PatchMap) for reading in column):
-        raise TypeError(f"{maps} is no map: a pattern is measured on a trait of the kind patches")
     shapes = shapes_of([reading if isinstance(reading, PatchMap) else PatchMap() for reading in column])
     details = Details(Figures(shapes, skin_of(given, outline), given.constants), girths_of(given))
     silent = {i for i, reading in enumerate(column) if reading is None} | shapes.wrong.keys()

@@ -2,15 +2,12 @@
 
 from __future__ import annotations
 
-import os
 import sys
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from hashlib import sha256
 from pathlib import Path
 
-_PACKAGE = Path(__file__).parents[1] / "__init__.py"
-
-_CODE = (".py", ".lark", ".toml", ".koi", ".csv", ".json", ".so", ".pyd")
+from koirules.cache import code_stamps, stamp, stamps_within
 
 
 def code_key(sources: Iterable[str], modules: Iterable[str]) -> str:
@@ -19,28 +16,11 @@ def code_key(sources: Iterable[str], modules: Iterable[str]) -> str:
     sources: the distributions with their versions. modules: those that are plugins; the package of each is looked through, so
     that a plugin or a checkout that is worked on counts as new with every change.
     """
-    told = [sys.version, *sources]
-    files = [str(_PACKAGE), *(getattr(sys.modules.get(name), "__file__", None) for name in modules)]
+    told = [sys.version, *sources, *code_stamps()]
+    strange = (name for name in modules if not name.startswith("koirules."))
+    files = [getattr(sys.modules.get(name), "__file__", None) for name in strange]
     for file in dict.fromkeys(files):
         if file:
-            told.extend(_stamps(Path(file)))
+            path = Path(file)
+            told.extend(stamps_within(path.parent) if path.name == "__init__.py" else [stamp(file, path.stat())])
     return sha256("\n".join(told).encode("utf-8", "surrogateescape")).hexdigest()
-
-
-def _stamps(file: Path) -> Iterator[str]:
-    if file.name != "__init__.py":
-        yield _stamp(str(file), file.stat())
-        return
-    folders = [str(file.parent)]
-    while folders:
-        with os.scandir(folders.pop()) as entries:
-            for entry in sorted(entries, key=lambda entry: entry.name):
-                if entry.is_dir(follow_symlinks=False):
-                    if entry.name != "__pycache__":
-                        folders.append(entry.path)
-                elif entry.name.endswith(_CODE):
-                    yield _stamp(entry.path, entry.stat())
-
-
-def _stamp(path: str, told: os.stat_result) -> str:
-    return f"{path} {told.st_mtime_ns} {told.st_size}"
