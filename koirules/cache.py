@@ -1,8 +1,8 @@
 """The folder in which koirules keeps what it has worked out before.
 
 Kept are the tables of the grammar, checked standards, what `koirules check` told of those in which nothing is wrong, figures of
-pattern maps, machine code and the commands of plugins. This saves time and nothing else: what is missing, unreadable or of
-another version is made again, and an error on the way to it is no error of the command.
+pattern maps, machine code, the list of plugins, and their commands. This saves time and nothing else: what is missing, unreadable
+or of another version is made again, and an error on the way to it is no error of the command.
 The environment variable `KOIRULES_CACHE` names another folder, or turns all of this off where it says `off`.
 
 The folder is the user's alone. It is made with mode 0700, and one that belongs to somebody else, or that others may write to, is

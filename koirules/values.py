@@ -7,7 +7,7 @@ attrs make them; from then on the class is as if attrs had made it whole.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Set
 from typing import TYPE_CHECKING, Any
 
 import attrs
@@ -37,23 +37,23 @@ def _decorator(made_by: Any, asked: dict[str, Any], compared: set[str]) -> Calla
         own = cls.__dict__.keys()
         if not asked.keys() <= _UNDERSTOOD or cls.__bases__ != (object,) or own & {"__eq__", "__ne__"}:
             return made_by(cls, **asked)
-        later = {"__repr__"} if asked.get("repr", True) else set()
-        if asked.get("eq", True):
-            later |= compared
         made: Any = made_by(cls, **{**asked, "eq": False, "repr": False})
-        later -= own
-        for name in later:
-            setattr(made, name, _stand_in(made, name, later))
-        if "__eq__" in later and not {"__hash__"} & (later | own):
-            made.__hash__ = None
+        if asked.get("repr", True) and "__repr__" not in own:
+            made.__repr__ = _stand_in(made, "__repr__", {"__repr__"})
+        if asked.get("eq", True):
+            later = compared - own
+            for name in later:
+                setattr(made, name, _stand_in(made, name, later))
+            if not {"__hash__"} & (later | own):
+                made.__hash__ = None
         return made
 
     return decorated
 
 
-def _stand_in(cls: type, name: str, later: Iterable[str]) -> Callable[..., Any]:
+def _stand_in(cls: type, name: str, later: Set[str]) -> Callable[..., Any]:
     def stand_in(*given: Any) -> Any:
-        whole = _whole(cls)
+        whole = _whole(cls, later)
         for each in later:
             setattr(cls, each, getattr(whole, each))
         return getattr(whole, name)(*given)
@@ -62,11 +62,14 @@ def _stand_in(cls: type, name: str, later: Iterable[str]) -> Callable[..., Any]:
     return stand_in
 
 
-def _whole(cls: Any) -> type:
-    """A class with the same fields whose methods attrs has made."""
+def _whole(cls: Any, wanted: Set[str]) -> type:
+    """A class with the same fields for which attrs has made some methods."""
     fields = {
         one.name: attrs.field(init=False, eq=one.eq_key or one.eq, order=False, hash=one.hash, repr=one.repr)
         for one in attrs.fields(cls)
     }
-    made: type = attrs.make_class(cls.__qualname__, fields, order=False, frozen=True, slots=True)
+    repr_, eq = "__repr__" in wanted, "__eq__" in wanted
+    made: type = attrs.make_class(
+        cls.__qualname__, fields, order=False, frozen=True, slots=True, init=False, repr=repr_, eq=eq
+    )
     return made

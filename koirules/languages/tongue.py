@@ -6,15 +6,17 @@ import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date
 from functools import cache
-from importlib.metadata import entry_points
 from importlib.util import find_spec
 from pathlib import Path
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from attrs import evolve, field
 
 from koirules.languages.catalogue import Catalogue, CatalogueError, read_catalogue
 from koirules.values import frozen
+
+if TYPE_CHECKING:
+    from importlib.metadata import EntryPoints
 
 _T = TypeVar("_T")
 
@@ -188,6 +190,13 @@ def tongue_of(language: str | None) -> Tongue:
         except CatalogueError:
             continue  # most plugins have none, and one that is broken is no reason to grade nothing
     return Tongue(language, language in languages_known(), found)
+
+
+def entry_points(group: str) -> EntryPoints:
+    """Those of a group of the distributions that are installed. Most who import this room ask for none, and what lists them is large."""
+    from importlib import metadata
+
+    return metadata.entry_points(group=group)
 
 
 def _folders() -> Iterator[Path]:

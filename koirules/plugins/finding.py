@@ -4,15 +4,14 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable, Iterable
-from importlib.metadata import Distribution, EntryPoint, PackageNotFoundError, distribution, entry_points
 from pathlib import Path
 from types import ModuleType
 
 from koirules import builtin
+from koirules.plugins.listing import GROUP, Listed, box_and_plugins, box_source
 from koirules.values import frozen
 
-GROUP = "koirules"
-"""The group of the entry points, and the name that the hooks go by."""
+__all__ = ["GROUP", "Found", "find_box", "find_given", "find_installed", "written_in"]
 
 
 @frozen
@@ -32,19 +31,21 @@ class Found:
 
 def find_box() -> Found:
     """What ships with koirules, whether it is installed or runs from a checkout."""
-    try:
-        source = _name_and_version(distribution("koirules")) or "koirules"
-    except PackageNotFoundError:
-        source = "koirules"
+    source = box_source() or "koirules"
     return Found(source, source, lambda: builtin, is_box=True, module=builtin.__name__)
 
 
 def find_installed() -> list[Found]:
     """The plugins of other distributions, in the order of distribution and name."""
     # The box has an entry point only where it is installed, and is to be there exactly once: find_box() has it.
-    entries = [entry for entry in entry_points(group=GROUP) if entry.value != builtin.__name__]
-    rows = sorted(((_source(entry), entry.name, entry) for entry in entries), key=lambda row: row[:2])
-    return [Found(f"{name} of {source}", source, entry.load, module=entry.module) for source, name, entry in rows]
+    entries = [entry for entry in box_and_plugins()[1] if entry.value != builtin.__name__]
+    # Without a source it is what a half-finished uninstall leaves behind.
+    rows = sorted(((entry.source or "an unknown distribution", entry) for entry in entries), key=_order)
+    return [Found(f"{entry.name} of {source}", source, entry.load, module=entry.module) for source, entry in rows]
+
+
+def _order(row: tuple[str, Listed]) -> tuple[str, str]:
+    return row[0], row[1].name
 
 
 def find_given(plugin: object) -> Found:
@@ -60,18 +61,6 @@ def _hashable(plugin: object, name: str) -> object:
     module = ModuleType(name)
     module.__dict__.update(vars(plugin))
     return module
-
-
-def _source(entry: EntryPoint) -> str:
-    told = None if entry.dist is None else _name_and_version(entry.dist)
-    return told or "an unknown distribution"  # what a half-finished uninstall leaves behind
-
-
-def _name_and_version(found: Distribution) -> str | None:
-    """The name and the version of a distribution, from the head of its metadata: `metadata` takes the parser of mails."""
-    head = (found.read_text("METADATA") or "").partition("\n\n")[0]
-    fields = dict(line.split(": ", 1) for line in head.splitlines() if line.startswith(("Name: ", "Version: ")))
-    return f"{fields['Name']} {fields['Version']}" if len(fields) == 2 else None
 
 
 def written_in(text: str, modules: Iterable[str]) -> tuple[str, int] | None:

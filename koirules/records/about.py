@@ -5,15 +5,18 @@ from __future__ import annotations
 from collections.abc import Mapping
 from datetime import date
 from types import MappingProxyType
+from typing import TYPE_CHECKING
 
 from attrs import field
 
-from koirules.explain.score_lines import GradeLine
 from koirules.languages import ENGLISH, Tongue
 from koirules.records.recorded_values import Recorded
 from koirules.results.course import AlertShown, RoundCourse
 from koirules.values import frozen
 from koirules.vocabulary.subject import ITEM, Subject
+
+if TYPE_CHECKING:
+    from koirules.explain.score_lines import GradeLine
 
 
 def _unchanging(settings: Mapping[str, str]) -> Mapping[str, str]:

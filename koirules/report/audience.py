@@ -5,13 +5,16 @@ from __future__ import annotations
 from base64 import b64encode
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from koirules.problems import Problem
 from koirules.problems import picturing as say
-from koirules.records.about import About
-from koirules.report.page_words import Wording
-from koirules.results.result import Result
 from koirules.values import frozen
+
+if TYPE_CHECKING:
+    from koirules.records.about import About
+    from koirules.report.page_words import Wording
+    from koirules.results.result import Result
 
 MOST_MARK_BYTES = 300_000
 """How large the file of a mark may be: a page carries it along."""

@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
+from typing import TYPE_CHECKING
 
 from koirules.problems import Problem
 from koirules.problems import decisions as say
 from koirules.results.decisions import Decision
-from koirules.rounds.rounds_of_rows import RoundRun, number_of
 from koirules.standard.parts import Rules, Setting
 from koirules.standard.rounds import Round
 from koirules.vocabulary.nearness import near
+
+if TYPE_CHECKING:
+    from koirules.rounds.rounds_of_rows import RoundRun
 
 
 def check_decisions(
@@ -38,6 +41,8 @@ def check_rescues(
 
     kept: for each round its decisions, by the place of their fish in the batch.
     """
+    from koirules.rounds.rounds_of_rows import number_of
+
     problems: list[Problem] = []
     for run in runs:
         decided = kept.get(run.round.name, {})

@@ -22,7 +22,7 @@ class Varieties(Mapping[str, Variety]):
 
     plain: Mapping[str, Variety] = field(hash=False)
     skins: Mapping[str, Variety] = field(factory=dict, hash=False)
-    shared: Variety | None = None
+    shared: Variety | None = field(default=None, hash=False)
 
     def __getitem__(self, name: str) -> Variety:
         return self.plain[name]
