@@ -287,7 +287,28 @@ def _bare(place: str) -> str:
     return f"(the|) {place} (is|was|) {_BARE}, {_WHITE} {place}, {_NONE} (on|at|in|round|around|near|by) the {place}"
 
 
+def _stretches() -> tuple[Saying, ...]:
+    """That red lies on a stretch, or does not: in the words that longer remarks are told again in."""
+    return tuple(
+        said
+        for name in ALONG
+        for said in (
+            Spoken("hi_places", alone={f"includes {name}": f"red along the {name.replace('_', ' ')}"}),
+            SpokenTogether(f"no red along the {name.replace('_', ' ')}", _without(name)),
+        )
+    )
+
+
 SAID_OF_SPANS: tuple[Saying, ...] = (
+    *_stretches(),
+    Spoken(
+        "head_hi_front",
+        alone={
+            "at most nostrils": "white (up|down|back|) to the (nostrils|nose holes)",
+            "at most eye_line": "white (up|back|) to the eyes",
+            "is behind_eyes": "white (up|back|) to behind the eyes",
+        },
+    ),
     Spoken(
         "hi_places",
         beside=_PLACED,

@@ -397,5 +397,6 @@ def _words(fish: NotedFish, before: NotedFish | None, notes: Notes) -> str:
     ]
     remarks: list[Remark] = list(fish.remarks[len(before.remarks) if before else 0 :])
     new += [f"{one.sort.value}: {one.text}" for one in remarks if one.sort in {Sort.FORECAST, Sort.COMPARISON}]
+    new += [f"{Sort.DETAIL.value}: {one.text}" for one in remarks if one.is_detail]
     new += [f"verdict {fish.verdict}"] if fish.verdict and (before is None or before.verdict != fish.verdict) else []
     return ", ".join(new)

@@ -21,9 +21,10 @@ from koirules.notes.corrections import (
     is_little,
     is_not_of_the_fish,
 )
+from koirules.notes.extents import last_place, topic_of
 from koirules.notes.found import Found, hedge
 from koirules.notes.hedges import ASIDES, HEDGES, without
-from koirules.notes.numbers import number_at, plain_numbers
+from koirules.notes.numbers import in_cm, number_at, plain_numbers
 from koirules.notes.parts import SIZE, WITHIN_A_FIN, is_place, past_where
 from koirules.notes.remarks import LONGEST, Remark, RemarkReader, Sort
 from koirules.notes.tree import SKIPPED, noted_at_least
@@ -176,6 +177,16 @@ class Leaning:
         if before and before[-1].sort in _DESCRIBED and is_simile(tokens) and not self.remarks.speaks(tokens):
             return Remark(text, Sort.NOTHING)
         return remark
+
+    def along(self, text: str, before: Sequence[Remark]) -> Remark | None:
+        """Where what was spoken of goes on, ends or lies, or how long it is."""
+        earlier = [
+            " ".join(tokens_of(plain_numbers(in_cm(one.text)))) for one in before if one.sort is not Sort.NOTHING
+        ]
+        if not earlier:
+            return None
+        tokens = tokens_of(plain_numbers(in_cm(text)))
+        return self.remarks.along(text, tokens, topic_of(earlier), last_place(earlier))
 
     def _doubted(self, text: str, tokens: tuple[str, ...], last: Remark, before: Sequence[Remark]) -> Remark | None:
         """What is left of the last remark behind one that it was dirt, that it is not sure, or is so only a little."""

@@ -50,8 +50,8 @@ class NotedFish:
     """A fish of the notes, at one look.
 
     said: what was said of each trait, None where it cannot be told; those of the lot are in `lot` and not here.
-    unsure: traits with a hedge. unread: remarks that were not understood, and pairs that
-    contradict each other. line: where it was first named.
+    unsure: traits with a hedge. details: how long or large parts are, which no trait holds. unread: remarks that were not
+    understood, and pairs that contradict each other. line: where it was first named.
     """
 
     name: str
@@ -63,6 +63,7 @@ class NotedFish:
     unsure: tuple[str, ...]
     forecasts: tuple[str, ...]
     comparisons: tuple[str, ...]
+    details: tuple[str, ...]
     unread: tuple[str, ...]
     phrases: Mapping[str, tuple[str, ...]]
 
@@ -175,6 +176,8 @@ class NotesReader:
                 remark = (
                     next(others, None) or of_a_part or self.leaning.behind(text, found) or Remark(text, Sort.UNKNOWN)
                 )
+            if remark.sort is Sort.UNKNOWN:
+                remark = self.leaning.along(text, found) or remark
             if (turned := named_behind(text, found, self.lexicon)) is not None:
                 remark = evolve(self.remarks.read(turned), text=text)
                 found[-1] = evolve(found[-1], found=(), sort=Sort.NOTHING if remark.found else Sort.UNKNOWN)
@@ -273,6 +276,7 @@ class NotesReader:
             tuple(dict.fromkeys(unsure)),
             tuple(one.text for one in remarks if Sort.FORECAST in {one.sort, one.also}),
             tuple(one.text for one in remarks if Sort.COMPARISON in {one.sort, one.also}),
+            tuple(one.text for one in remarks if one.is_detail),
             tuple(dict.fromkeys(unread)),
             {trait: tuple(dict.fromkeys(phrases)) for trait, phrases in by.items()},
         )

@@ -11,6 +11,7 @@ from attrs import evolve, field
 from koirules.notes.comparisons import is_comparison
 from koirules.notes.corrections import CORRECTIONS, CORRECTS_AHEAD, is_correction
 from koirules.notes.ends import Bound, praised, without_ends
+from koirules.notes.extents import Topic, along
 from koirules.notes.forecasts import is_forecast, may_become
 from koirules.notes.found import OF_THE_FISH, Found, hedge
 from koirules.notes.hedges import ASIDES, HEDGES, OPINIONS, SOFTENERS, plainly_told, softened, without
@@ -39,6 +40,7 @@ class Sort(Enum):
     NO = "no"
     FORECAST = "forecast"
     COMPARISON = "comparison"
+    DETAIL = "detail"
     UNKNOWN = "not understood"
 
 
@@ -58,6 +60,12 @@ class Remark:
     about: tuple[str, ...] = ()
     instead: tuple[str, ...] = ()
     also: Sort | None = None
+
+    @property
+    def is_detail(self) -> bool:
+        """Whether a remark says of a part how large it is or where it lies, and no trait holds that."""
+        is_empty = self.sort is Sort.TRAITS and not self.found and not self.verdict and self.also is None
+        return self.sort is Sort.DETAIL or is_empty
 
 
 _ASKED = frozenset({("that",), ("there",), ("it",), ("this",), ("those",), ("these",)})
@@ -125,7 +133,8 @@ class RemarkReader:
             self._read[key] = found
         return found
 
-    def _read_anew(self, text: str, before: Sequence[Remark]) -> Remark:
+    def _read_anew(self, text: str, before: Sequence[Remark], *, plain: bool = False) -> Remark:
+        """plain: whether a remark is a clause that another one is told in, and is told in none itself."""
         shown = text.strip()
         if len(shown) > LONGEST:
             return Remark(shown, Sort.UNKNOWN)
@@ -179,7 +188,7 @@ class RemarkReader:
             return parted
         if not bare or self.lexicon.subject.issuperset(tokens) or is_talk(tokens, self._says):
             return Remark(shown, Sort.NOTHING)
-        return self._in_words(shown, tokens, before)
+        return self._in_words(shown, tokens, before, plain=plain)
 
     def others(self, text: str) -> Iterator[Remark]:
         """What else a remark may say by itself, by what was spoken of before: `like a carrot` of a colour, or of a body."""
@@ -204,7 +213,7 @@ class RemarkReader:
         """Whether the page itself has a phrase that a remark begins with."""
         return any(hit.means is not None and hit.means.own for hit in self.lexicon.hits(tokens, 0))
 
-    def _in_words(self, shown: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark:
+    def _in_words(self, shown: str, tokens: tuple[str, ...], before: Sequence[Remark], *, plain: bool) -> Remark:
         """A remark that is no phrase as a whole."""
         if (wish := wished(tokens)) is not None and (short := self.read(" ".join(wish), before)).sort is Sort.TRAITS:
             return evolve(short, text=shown)
@@ -228,14 +237,34 @@ class RemarkReader:
             found = (
                 self._within_ends(shown, tokens) or found
             )  # `the mouth won't close however long you watch` is of today
+        if found.sort is Sort.UNKNOWN and not plain:
+            found = self.along(shown, tokens) or found
         if found.sort is Sort.UNKNOWN:
-            again = (self.read(" ".join(words), before) for words in retold(tokens))
+            again = (self._read_anew(" ".join(words), before, plain=plain) for words in retold(tokens))
             found = next((evolve(each, text=shown) for each in again if each.sort is Sort.TRAITS), found)
         if found.sort is Sort.UNKNOWN and (
             is_small_talk(tokens, lambda: self.speaks(tokens)) or is_of_people(tokens, self.lexicon.knows)
         ):
             return Remark(shown, Sort.NOTHING)
         return found
+
+    def along(
+        self, shown: str, tokens: tuple[str, ...], topic: Topic = Topic.OTHER, last: int | None = None
+    ) -> Remark | None:
+        """What a remark says of where red and white begin and end, or how long a part is; None where it is none of that.
+
+        topic: what the remark before it is about. last: the number of the place that was named last.
+        """
+        bare, hedged = without(tokens, HEDGES)
+        for words, unsure in dict.fromkeys(((tokens, False), (bare, hedged))):
+            for clauses in along(" ".join(words), topic, last):
+                each = [self._read_anew(clause, (), plain=True) for clause in clauses]
+                if all(one.sort is Sort.TRAITS and one.found for one in each):
+                    found = tuple(self.hedged(one) if unsure else one for one in (f for one in each for f in one.found))
+                    found = tuple(dict.fromkeys(evolve(one, phrase=" ".join(tokens)) for one in found))
+                    if not _contradicts_itself(found):
+                        return Remark(shown, Sort.TRAITS if found else Sort.DETAIL, found)
+        return None
 
     def _within_ends(self, shown: str, tokens: tuple[str, ...]) -> Remark | None:
         """A remark of which all is understood but words at its ends that say nothing: `look at the`, `isn't it`, `all decent`."""

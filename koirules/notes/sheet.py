@@ -8,7 +8,7 @@ from attrs import evolve
 
 from koirules.notes.reader import NotedFish, Notes, cells
 from koirules.vocabulary.traits import Trait
-from koirules.vocabulary.wordings import COMPARISON, FORECAST, NOTE_COLUMNS, READ_BY, UNREAD, UNSURE, VERDICT
+from koirules.vocabulary.wordings import COMPARISON, DETAIL, FORECAST, NOTE_COLUMNS, READ_BY, UNREAD, UNSURE, VERDICT
 
 LOOK, LOOKED = "look", "looked"
 
@@ -18,13 +18,14 @@ _SEAL_SHOWN = 16
 def headings_of(notes: Notes) -> tuple[str, ...]:
     """The headings of the sheet of some notes, the traits in the order of their vocabulary."""
     said = {name for one in (*notes.fish, *([notes.lot] if notes.lot else [])) for name in one.said}
+    details = any(one.details for one in notes.fish)
     looks = [LOOK] if any(one.look > 1 for one in notes.fish) else []
     own = [name for name in (*looks, LOOKED) if name not in notes.traits]
     return (
         "fish",
         *own,
         *(name for name in notes.traits if name in said),
-        *(name for name in NOTE_COLUMNS if name not in notes.traits),
+        *(name for name in NOTE_COLUMNS if name not in notes.traits and (name != DETAIL or details)),
     )
 
 
@@ -46,6 +47,7 @@ def _over(before: NotedFish, later: NotedFish) -> NotedFish:
         unsure=tuple(name for name in before.unsure if name not in later.said) + later.unsure,
         forecasts=(*before.forecasts, *later.forecasts),
         comparisons=(*before.comparisons, *later.comparisons),
+        details=(*before.details, *later.details),
         unread=(*before.unread, *later.unread),
         phrases={**before.phrases, **later.phrases},
     )
@@ -60,6 +62,7 @@ def row_of(fish: NotedFish, notes: Notes) -> dict[str, str]:
         UNSURE: ", ".join(fish.unsure),
         FORECAST: "; ".join(fish.forecasts),
         COMPARISON: "; ".join(fish.comparisons),
+        DETAIL: "; ".join(fish.details),
         UNREAD: "; ".join(fish.unread),
         READ_BY: notes.seal[:_SEAL_SHOWN],
     }

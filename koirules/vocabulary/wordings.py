@@ -7,15 +7,16 @@ from functools import lru_cache
 
 from koirules.vocabulary.plain_text import plain
 
-VERDICT, UNSURE, FORECAST, COMPARISON, UNREAD, READ_BY = (
+VERDICT, UNSURE, FORECAST, COMPARISON, DETAIL, UNREAD, READ_BY = (
     "verdict",
     "unsure",
     "forecast",
     "comparison",
+    "detail",
     "unread",
     "read_by",
 )
-NOTE_COLUMNS = (VERDICT, UNSURE, FORECAST, COMPARISON, UNREAD, READ_BY)
+NOTE_COLUMNS = (VERDICT, UNSURE, FORECAST, COMPARISON, DETAIL, UNREAD, READ_BY)
 """Columns beside the traits, which no rule reads: what the sorter said of the fish, and what could not be read."""
 
 MOST_LETTERS = 200

@@ -69,7 +69,7 @@ def outcome(number, remark, meaning, key, rules):
         right = remark.sort is _SORTS[meaning] or (meaning == "nothing" and not remark.found and not unread)
         right |= meaning == "correction" and remark.sort is Sort.NO
     elif meaning == "unclear":
-        right = unread
+        right = unread or remark.is_detail  # what is told of a part alone, no trait holds
     else:
         right = any(fits(remark, alternative, rules, unread) for alternative in key[meaning])
     return Outcome(number, remark.text, meaning, right, unread, got)

@@ -1,0 +1,757 @@
+"""Where red and white begin and end along a fish, and how long they are: `the main patch runs from the neck to mid-dorsal`.
+
+Places and lengths are found first, and the words around them tell what is said of them. Such a remark is told again in short
+clauses that phrases read: one for each stretch of the body that surely has red (`red along the shoulder`) or surely has none
+(`no red along the shoulder`), one for the front end of the red on the head, one for the white before the tail. What a length
+says of one patch alone is understood, and no clause holds it.
+
+Common practice, no source; wordings from memory.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from enum import Enum
+from functools import lru_cache
+
+from attrs import frozen
+
+Clauses = tuple[str, ...]
+"""What phrases read; empty where a remark says something that none of them holds."""
+
+
+class Topic(Enum):
+    """What the last remarks on a fish were about."""
+
+    RED = "red"
+    GAP = "gap"
+    MARK = "mark"
+    OTHER = "other"
+
+
+_STRETCHES = ("nose", "crown", "nape", "shoulder", "front back", "middle back", "rear back", "stem")
+"""The stretches of a body from head to tail, as phrases call them."""
+
+_END = len(_STRETCHES)
+
+
+@frozen
+class _Place:
+    """A place along the body. said: what it is called.
+
+    first, last: the stretch behind it and the one before it. bare_from, bare_to: from which and up to which one nothing is red
+    where white begins or ends there. front: the clause for red on the head that begins there. white: for white up to there.
+    """
+
+    said: str
+    first: int
+    last: int
+    bare_from: int = _END
+    bare_to: int = -1
+    front: str = ""
+    white: str = ""
+
+
+_ITS = r"(?:(?:the|its|her|his|both) )?"
+_JUST = (
+    r"(?:(?:just|right|exactly|level with|in line with|about|roughly|bang|straight|close|near|by|well|a bit|a little|"
+    r"only|dead) )*"
+)
+_ON_TOP = r"(?:dorsal fin|dorsal|top fin|back fin|fin on (?:the )?(?:top|back))"
+_DORSAL = rf"{_ITS}{_ON_TOP}"
+_GILL = r"(?:gill (?:cover|plate|edge|line|lid|slit)|gill)"
+_PECTORAL = r"(?:pectoral fin|pectoral|pec fin|pec|side fin)"
+_BODY = r"(?:back|body|fish)"
+_TAIL = r"(?:tail (?:fin|root|joint|base|stem|tube|end)|tail)"
+
+_PLACES = (
+    _Place(rf"{_ITS}(?:upper |top )?(?:lip|mouth)", 0, -1, front="red up to the lip", white="white lip"),
+    _Place(
+        rf"{_JUST}(?:{_ITS}(?:very )?(?:tip|end) of {_ITS}nose|{_ITS}(?:nose tip|nose|snout)(?! hole))",
+        0,
+        -1,
+        front="red up to the nose",
+        white="white nose",
+    ),
+    _Place(
+        rf"{_JUST}(?:between |past |behind )?{_ITS}(?:nostril|nose hole)",
+        0,
+        -1,
+        front="red up to the nostril",
+        white="white up to the nostril",
+    ),
+    _Place(
+        rf"{_JUST}(?:behind|past|after) {_ITS}eye|{_JUST}{_ITS}(?:back|rear) of {_ITS}eye|{_ITS}crown|{_ITS}top of {_ITS}head|"
+        rf"{_ITS}forehead",
+        1,
+        0,
+        front="head red stop behind the eye",
+        white="white up to behind the eye",
+    ),
+    _Place(
+        rf"{_JUST}(?:between |in front of |front of )?{_ITS}(?:eye line|line of the eye|eye)",
+        1,
+        0,
+        front="red up to the eye",
+        white="white up to the eye",
+    ),
+    _Place(
+        rf"{_JUST}(?:behind|past|after) {_ITS}(?:{_GILL}|head|skull)|{_JUST}{_ITS}(?:back|end|rear|base|edge) of "
+        rf"{_ITS}(?:head|skull|"
+        rf"{_GILL})|{_JUST}{_ITS}{_GILL}|{_JUST}(?:behind )?{_ITS}(?:neck|nape)|where {_ITS}head (?:end|stop)",
+        2,
+        1,
+        2,
+        1,
+    ),
+    _Place(rf"{_JUST}(?:behind|past|after) {_ITS}(?:shoulder|{_PECTORAL})", 4, 3, 4, 2),
+    _Place(rf"{_JUST}{_ITS}(?:shoulder line|shoulder|{_PECTORAL})", 3, 2, 4, 2),
+    _Place(
+        rf"{_JUST}(?:in front of|before|ahead of|short of) {_DORSAL}|{_JUST}(?:under )?{_ITS}(?:front edge|front end|front|start|"
+        rf"beginning|head|first ray) of {_DORSAL}|where {_DORSAL} (?:start|begin)|{_DORSAL} (?:start|begin|front|line)",
+        5,
+        4,
+        5,
+        4,
+    ),
+    _Place(
+        rf"{_JUST}(?:behind|past|after) {_DORSAL}|{_JUST}(?:under )?{_ITS}(?:back edge|rear edge|back end|rear end|back|end|rear|"
+        rf"last ray) of {_DORSAL}|where {_DORSAL} (?:end|stop)|{_DORSAL} (?:end|stop)",
+        6,
+        5,
+        6,
+        5,
+    ),
+    _Place(
+        rf"{_JUST}(?:under |below |beside |alongside |halfway along |half way along |halfway down |mid |{_ITS}(?:middle|"
+        rf"half) of )?"
+        rf"{_DORSAL}|mid ?dorsal|{_JUST}(?:mid ?{_BODY}|{_ITS}middle of {_ITS}{_BODY}|half ?way (?:down|along)(?: "
+        rf"{_ITS}{_BODY})?|in the middle(?! of))",
+        5,
+        4,
+        6,
+        4,
+    ),
+    _Place(
+        rf"{_JUST}(?:before|short of|off|in front of|shy of|nearly|almost) {_ITS}(?:{_TAIL}|end)|near {_ITS}{_TAIL}|"
+        rf"{_JUST}{_ITS}(?:tail (?:root|joint|base|stem|tube|end)|(?:root|base|start) of {_ITS}tail|peduncle|ozutsu|stem)|"
+        rf"where {_ITS}tail (?:start|begin)",
+        7,
+        6,
+        7,
+        6,
+    ),
+    _Place(rf"{_JUST}{_ITS}(?:very )?(?:tail(?! fin)|end of {_ITS}(?:{_BODY}|tail))", 7, 7, 7, 7),
+    _Place(rf"{_ITS}head", 1, 0, front="red on the head"),
+)
+"""From head to tail, and the head as a whole; of two that begin at one word, the longer name stands first."""
+
+_STEM, _THE_TAIL, _HEAD = (_PLACES[at] for at in (-3, -2, -1))
+
+_ABOUT = (
+    r"(?:(?:about|roughly|nearly|almost|just|only|maybe|perhap|around|barely|not quite|at most|at least|up to|over|"
+    r"under|more than|"
+    r"less than|no more than|exactly|some|easily|round|hardly|well over|just over|just under|all of) )*"
+)
+_UNIT = (
+    r"(?:cm|mm|scale row|row of scale|scale|row|finger width|finger|thumb width|thumb|hand width|eye width|head length|"
+    r"inch|pencil|"
+    r"fingernail|knuckle|matchstick)"
+)
+_NUMBER = (
+    r"(?:\d+(?:\.\d+)?(?: (?:to|or) \d+(?:\.\d+)?)?(?: and a half)?|half an?|an?|a couple of|a few|several|(?:3|a) "
+    r"quarter of an?|my|"
+    r"a good|a full|a bare|a clear|a scant)"
+)
+_LENGTH = re.compile(
+    rf"(?<!\S)(?:{_ABOUT}{_NUMBER} (?:good |bare |full |scant |clear |little |single )?{_UNIT}(?: width| length)?(?: and "
+    rf"a half)?|"
+    r"half (?:a|an|my) (?:eye|head|hand|fin|finger|thumb|body)|the width of (?:my|a|an) \w+|a \w+ width)"
+    r"(?: or so| or 2| maybe| if that| at most| at least| maybe less| maybe more| less| more)?(?!\S)"
+)
+_PLACE = re.compile("|".join(f"(?P<p{at}>(?<!\\S)(?:{place.said})(?!\\S))" for at, place in enumerate(_PLACES)))
+
+_P, _Q, _L = r"@(?P<p>\d\d)", r"@(?P<q>\d\d)", r"#(?P<n>\d)"
+_ANY_P, _ANY_L = r"@\d\d", r"#\d"
+
+_PART = (
+    r"(?:patch|step|block|piece|saddle|band|field|blanket|half|sheet|dan|strip|stretch|marking|run|plate|island|slab|"
+    r"blob|splodge|chunk)"
+)
+_OF_RED = (
+    rf"(?:(?:bit|dab|splash|touch|lick|area|lot|{_PART}) of (?:red|hi|colour)|red (?:bit|part|area)|red|hi|colour|"
+    rf"pattern|{_PART}|1)"
+)
+_WHICH = (
+    r"(?:big|large|long|small|little|tiny|short|main|first|second|third|fourth|last|next|front|back|rear|middle|top|"
+    r"bottom|head|shoulder|"
+    r"neck|body|tail|other|single|solid|wide|narrow|broad|round|deep|strong|nice|good|clean|heavy|thin|same|bold|lovely|"
+    r"neat|decent|"
+    r"proper|whole|rest of the|1|@\d\d|red|hi|final|hind|square|oval|lone|separate|extra|odd|great|huge)"
+)
+_THEN = (
+    r"(?:(?:then|and|but|so|also|there is|there are|it is|it has|it|i see|we have|has|got|with|the|a|an|its|her|his|"
+    r"another|again|after that|"
+    r"this|that|only|just|all|she has|he has) )*"
+)
+_ON_A_SIDE = r"(?:on|down|along|over to|of) (?:the |its |her |his )?(?:left|right|1|that|this|other)(?: side| flank)?"
+_SUBJECT = (
+    rf"{_THEN}(?:(?:{_WHICH} )*{_OF_RED}(?: (?:of red|of hi|on top|underneath|under it|itself|on the back|on the body|on "
+    rf"its back|on @13|"
+    rf"again|1|2|3|4|as well|too|{_ON_A_SIDE}))*|first|second|third|fourth|last|(?:step|patch|dan|block) [1-4])"
+)
+_GOES = (
+    r"(?:(?:is|go|goe|going|run|running|reach|reaching|come|coming|stretch|stretching|extend|extending|carry|cover|"
+    r"covering|lie|lying|sit|"
+    r"sitting|start|begin|take up|taking up|span|spanning|fill|get|continue|flow|sweep|straddle|carry on|keep going|"
+    r"keep|take|have|back|"
+    r"down|on|straight|along|all the way|right|over|across|just|only|nearly|almost|about|from there|from it|from that|"
+    r"in 1 piece|unbroken|"
+    r"without (?:a (?:gap|break|stop)|stopping)|and|then|well|mostly|mainly|more or less) )*"
+)
+_STARTS = (
+    r"(?:start|begin|starting|beginning|set in|come in|kick in|kick off|pick up|start off|start again|begin again|start "
+    r"up|start back)"
+)
+_STOPS = (
+    r"(?:stop|end|finish|quit|stopping|ending|finishing|run out|end up|give out|peter out|die out|come to an end|cut "
+    r"off|break off|"
+    r"fade out|stop dead|pinch in|pinch out|pinch in to nothing|pull up|stop short|stop off)"
+)
+_TO = (
+    r"(?:(?:back|down|up|right|all the way|straight|on|only|just|as far|nearly|almost|and|stop|end|stopping|ending|"
+    r"through|along|well|"
+    r"going|run|reaching|on down|about) )*(?:to|until|till|up to|as far as|into|at|towards)(?: about| nearly| almost| roughly)?"
+)
+_TAILS = (
+    rf"(?: (?:(?:more |mostly |only |just |all )?{_ON_A_SIDE}(?: only)?|on both side|both side|on the back|on top|along "
+    rf"the back|in 1 "
+    r"(?:piece|go|run)|without (?:a|any) (?:gap|break|stop|cut)|without stopping|with no (?:gap|break|stop)|unbroken|no "
+    r"gap|no break|solid|"
+    r"again|i think|i would say|or so|exactly|too|as well|nearly|already|properly|in the middle|across the back|over "
+    r"the back|this time|"
+    rf"back|straight|though|as far as i can see|(?:for |by )?{_ANY_L}(?: long| wide| across)?))*"
+)
+_WHITE = (
+    r"(?:(?:then|and|but|so|also|there is|it is|the|a|an|its|her|his|all|clean|pure|just|only|big|long|clear|empty|good|"
+    r"bright|rest is|"
+    r"rest|again|nice|plain|after that|bit of|that is|with) )*(?:white|bare|nothing|no red|no hi|no colour|no pattern|"
+    r"empty|blank|not a scale of red|"
+    r"no more red)(?: (?:at all|again|there|all the way|is|run|start|go|goe|back|of any kind|on the back|skin|ground))*"
+)
+_GAP = (
+    r"(?:@0[5-9] )?(?:(?:then|and|but|so|also|there is|it is|the|a|an|its|her|his|white|clean|clear|good|nice|decent|"
+    r"big|small|short|long|narrow|wide|"
+    r"proper|bare|little|another|with|neck|first|second|front|back|rear|middle|only|just|tiny) )*(?:gap|white|space|"
+    r"break|kiri|(?:strip|bit|band|ring|stripe) "
+    r"of white|white (?:gap|bit|band|ring|part|neck|piece|stretch|strip|break|space))"
+)
+_STEPS = r"(?:patch|step|block|red|piece)"
+_BEFORE_THE_TAIL = (
+    r"(?:@11|(?:before|in front of|at|by|near|ahead of|up to|till|to) @1[12]|to finish|to end with|left at the (?:end|"
+    r"rear)|at the (?:end|rear)|tail end|behind the last (?:patch|step|1))"
+)
+_BETWEEN = (
+    rf"(?:(?:in )?between(?: (?:them|the 2|the {_STEPS}|each|the 2 {_STEPS}|{_STEPS}))?|after(?: (?:that|it))?|again|"
+    rf"there|in the middle|then|"
+    rf"(?:at|behind|on|by|across|near|round|over) {_ANY_P}|{_ANY_P})"
+)
+_WIDE = (
+    r"(?: (?:wide|long|deep|across|high|thick|broad|in length|in width|square|of it|open|round|each|apart|either way|"
+    r"tall|back))?"
+)
+
+_RED_WORDS = frozenset(
+    [
+        "red",
+        "hi",
+        "beni",
+        "patch",
+        "step",
+        "block",
+        "piece",
+        "saddle",
+        "band",
+        "field",
+        "nidan",
+        "sandan",
+        "ippon",
+        "yondan",
+        "godan",
+        "pattern",
+        "dan",
+        "blanket",
+        "inazuma",
+    ]
+)
+_GAP_WORDS = frozenset(["gap", "white", "space", "break", "kiri", "bare", "nothing"])
+_MARKS = frozenset(
+    [
+        "spot",
+        "dot",
+        "speck",
+        "mark",
+        "hole",
+        "window",
+        "notch",
+        "bite",
+        "tear",
+        "split",
+        "scale",
+        "shimi",
+        "fleck",
+        "scrape",
+        "lump",
+        "bump",
+        "wound",
+        "sore",
+        "stump",
+        "edge",
+        "kiwa",
+        "link",
+        "ring",
+        "barbel",
+        "collar",
+        "freckle",
+        "bruise",
+        "scratch",
+        "tobihi",
+        "line",
+        "streak",
+        "thread",
+        "bridge",
+        "sashi",
+        "cap",
+        "dab",
+        "stripe",
+        "smudge",
+        "cut",
+        "graze",
+    ]
+)
+_THINGS = (
+    r"(?:pea|lentil|pinhead|pin|pencil|matchstick|match|coin|button|thumbnail|fingernail|nail|grain of rice|rice grain|"
+    r"grain|finger tip|"
+    r"fingertip|finger|thumb|thread|hair|penny|peppercorn|bean|seed|needle|pellet|scale|poppy seed|sesame seed|eye|"
+    r"stamp|bead|straw|"
+    r"freckle|crumb|raindrop|drop|cent|knuckle)"
+)
+
+
+@lru_cache(maxsize=64)
+def _form(text: str) -> re.Pattern[str]:
+    return re.compile(text)
+
+
+_FROM_TO = (
+    rf"(?P<s>{_SUBJECT} )?{_GOES}(?:from )?{_P} {_TO} (?:{_Q}|{_L} @11){_TAILS}",
+    rf"(?P<s>{_SUBJECT} )?{_GOES}(?:from )?{_P} and {_STOPS} (?:at )?(?:{_Q}|{_L} @11){_TAILS}",
+    rf"(?P<s>{_SUBJECT} )?{_GOES}between {_P} and {_Q}{_TAILS}",
+)
+_BEGUN = (
+    (
+        rf"(?P<s>{_SUBJECT} )?(?:only |just |really |then )*{_STARTS} (?:only |just |right |again |further back )*(?:from |"
+        rf"on |at )?{_P}{_TAILS}"
+    ),
+    rf"(?P<s>{_SUBJECT}) {_GOES}from {_P}(?: (?:on|onward|down|backward))?{_TAILS}",
+)
+_SHIFTED = (
+    rf"(?P<s>{_SUBJECT} )?(?:only |just )*{_STARTS} (?:only |just )*(?:{_ANY_L}|a way|well|some way|further) (?:behind |"
+    rf"after |past |back from |below |"
+    r"down from |on from |further back than )?(?:@(?P<p>\d\d)|it|them|that)"
+)
+_ENDED = (
+    (
+        rf"(?P<s>{_SUBJECT} )?(?:only |just |then |and |but )*{_STOPS} (?:just |right |exactly |only |short |clean |neatly |"
+        rf"square |in a point |in a "
+        rf"curve |round |dead |nicely )*(?:at |on |by )?(?:{_Q}|{_L} @11){_TAILS}"
+    ),
+    rf"(?P<s>{_SUBJECT} )?{_GOES}{_TO} (?:{_Q}|{_L} @11)(?: and (?:then )?stop)?{_TAILS}",
+    rf"(?P<s>{_SUBJECT}) {_GOES}{_L} (?:from |away from )?@1[12]{_TAILS}",
+)
+_LIES = (
+    (
+        rf"(?P<s>{_SUBJECT} )(?:is |sit |lie |there |right |just |bang |dead |all |only |placed )*(?:on |at |in |over |"
+        rf"across |round |around |under |by |covering |"
+        rf"behind |along |near |(?:like )?an? (?:{_WHICH} )*(?:square|triangle|saddle|block|heart|diamond|circle|wedge|"
+        rf"butterfly|band|bar|stripe|blob) )*{_P}{_TAILS}(?: (?:is |and |it is )?(?:{_ANY_L}|{_ABOUT}\d+){_WIDE})?"
+    ),
+    rf"(?P<s>{_SUBJECT} )(?:nearly |almost |just |only )*(?:touch|reach|meet|hit|touching|reaching) {_P}{_TAILS}",
+)
+_LISTED = (
+    r"(?:(?:and|then|1|another|a|also|the other|last|next|1 more|third|second|first|fourth|is|sit|lie|small|big|little|"
+    r"third in the middle) )*"
+    rf"(?:(?:on|at|in|over|across|by|near|behind|under|along|round|just) )*{_P}"
+)
+_FROM_AND_TO = (
+    rf"{_WHITE} (?:from )?(?:{_P}|(?P<there>there|here|it|that)) {_TO} {_Q}{_TAILS}",
+    rf"{_WHITE} between {_P} and {_Q}{_TAILS}",
+    (
+        rf"from (?:{_P}|(?P<there>there|here|it|that)) {_TO} {_Q}(?: (?:is|it is|all|there is|just|clean|only))* (?:white|"
+        rf"nothing|bare|empty|no red)"
+    ),
+)
+_UP_TO = rf"{_WHITE} (?:{_TO} |before )?{_Q}{_TAILS}"
+_ALL_BEHIND = (
+    rf"{_WHITE} (?:from there|after that|after|behind it|behind that|from there on|from there back|further back|behind "
+    rf"there|beyond that|the rest of the way|"
+    r"after it|behind)(?: on| back)?"
+)
+_BARE_AT = (
+    rf"{_WHITE} (?:on |at |along |over |in |across |round )+(?:{_P}|(?:the |its )?(?P<part>(?:front|middle|back|rear|"
+    rf"last) (?:third|half))(?: of (?:the |its )?{_BODY})?)"
+)
+_WIDTH = (
+    (
+        rf"{_GAP}(?: is| of| about| there| behind| at| on| for)*(?: {_BETWEEN})?(?: is| of)* {_L}{_WIDE}(?: "
+        rf"(?P<place>{_BEFORE_THE_TAIL}))?(?: {_BETWEEN})?"
+    ),
+    rf"{_GAP} (?P<place>{_BEFORE_THE_TAIL}) (?:is |of |about )*{_L}{_WIDE}",
+    (
+        rf"(?:(?:then|and|with|but|there is|only|just|there are|it is) )*{_L} (?:of |wide |clean |clear )*(?:white|gap|bare|"
+        rf"nothing|white gap|space|clean white)(?: again| there)?(?: (?P<place>{_BEFORE_THE_TAIL}))?(?: {_BETWEEN})?"
+    ),
+    (
+        rf"{_GAP}(?: is| about| just| only)* (?:as wide as|wide as|the size of|the breadth of|big as) {_L}(?: "
+        rf"(?P<place>{_BEFORE_THE_TAIL}))?(?: {_BETWEEN})?"
+    ),
+    rf"{_WHITE} for {_L}(?: (?P<place>{_BEFORE_THE_TAIL}))?(?: {_BETWEEN})?",
+    rf"{_L}{_WIDE} between(?: (?:them|the 2|the {_STEPS}|each|the 2 {_STEPS}))?",
+)
+_MERE_WHITE = rf"(?:white (?:for |of |about )*{_ANY_L}|{_ANY_L} (?:of )?(?:clean )?white){_WIDE}"
+_RED_OF = (
+    rf"{_THEN}{_ANY_L} (?:of )?(?:solid |clean |good )?(?:red|hi)(?: again| too)?(?: (?:on |at |behind |over |in |across "
+    rf"|along |after )?(?:{_P}|that|it))?|{_THEN}(?:red|hi) for {_ANY_L}(?: (?:on |at |over )?@(?P<r>\d\d))?"
+)
+_APART = (
+    rf"(?:pattern |it is |there are |we have |just |only )*(?P<c>\d (?:red )?(?:patch|step|block|piece)) (?:with |all |"
+    rf"and )*(?:{_L} (?:apart|of white between(?: them| each)?|between(?: them| each)?)|a? ?gap (?:of )?#(?P<m>\d)(?: "
+    rf"between(?: them)?)?)"
+)
+_GAP_AT = (
+    rf"(?:(?P<c>\d (?:red )?(?:patch|step|block|piece)) (?:with |and )*)?{_GAP}(?: (?:is|lie|sit|right|just|come|fall|"
+    rf"exactly))* (?:at |by |on |under |over |near |round |right |just )*{_P}"
+)
+_ONTO_TAIL = (
+    rf"(?P<s>{_SUBJECT} )?(?:(?:just|also|and|then|it|has|have|a bit|even) )*(?:spill|creep|bleed|run|go|goe|leak|carry|"
+    rf"stray|come|slip|extend|reach|spilling|creeping|"
+    rf"bleeding|running|going|carry on)(?: (?:on|over|out|right|just|a bit|slightly|well))* (?:onto|over onto|on to|out "
+    rf"onto) (?:@12|(?:the |its )?tail fin){_TAILS}"
+)
+_HEAD_RED = (
+    rf"(?P<s>{_SUBJECT} )(?:is |take |take up |cover |fill |cap |covering |taking )+(?P<how>all|most of|nearly all of|"
+    rf"nearly all|all of|almost all of|half|half of)? ?"
+    r"(?:the whole |the whole of )?(?:@13|head)(?: and .*)?"
+)
+_TOUCHING = (
+    rf"{_THEN}(?:(?:first|last|front|back|2|both|all|{_OF_RED}|of them|they|nearly|almost|just|sort of|kind of|are) "
+    rf")*(?:touch|touching|join|meet|kiss|kissing|run "
+    r"together|run into each other|joined|grow together|hang together|connected|merge|flow together|join up)(?: (?:each "
+    r"other|up|together|1 another|at @\d\d|by (?:a|1|"
+    rf"2|an?) (?:scale|thread|hair)|by {_ANY_L}|just|nearly|there|in the middle))*"
+)
+_JOINS = (
+    rf"(?:{_THEN}(?:thin |narrow |small |little |fine |red |wide |1 )*(?:band|bridge|strip|stripe|line|thread|link|neck|"
+    rf"bit|1)(?: of red)? )?(?:(?:that|which|just|nearly) )*"
+    r"(?:join|link|connect|bridge)(?:ing)? (?:them|the 2|it|both|the (?:patch|step|2 patch|2 step|first 2|last 2)|it to "
+    r"@\d\d|@\d\d to @\d\d|it to the (?:next|"
+    r"first|second) (?:1|patch|step))(?: together| up)?"
+)
+_SIZES = (
+    (
+        rf"(?:(?:then|and|but|only|just|that is|it is|the|its|they are|all|each|with|is|length are|width are|a) "
+        rf")*(?:{_ANY_L}|\d+ (?:by|and) \d+(?: and \d+)?(?: (?:mm|cm|"
+        rf"scale))?|{_ANY_L} by (?:\d+|{_ANY_L})){_WIDE}(?: (?:by {_ANY_L}|each|or so|i think|at most|all of them|no more|at "
+        rf"a guess|{_ANY_L}{_WIDE}))*"
+    ),
+    (
+        r"(?:(?:about|roughly|maybe|nearly|just|only|not quite|it is|they are|is|all|each|no bigger than|hardly|barely|"
+        r"around|perhap|well) )*(?:(?:as )?(?:big|wide|long|"
+        r"large|thick|small|deep) as|(?:the )?(?:size|width|length) of|no (?:bigger|wider|longer|larger) than|bigger than|"
+        r"smaller than|wider than|longer than)? ?(?:a|an|"
+        rf"the|my|1|half a|half an|2)? ?(?:little |small )?{_THINGS}(?: head)?(?: each| wide| long| across| in size| maybe)?"
+    ),
+    (
+        r"(?:(?:about|roughly|maybe|nearly|just) )*(?:twice|half|3 time|a third of|a quarter of) (?:that|as (?:long|wide|"
+        r"big)|the (?:size|length|width)|it)(?: again)?"
+    ),
+    rf"(?:go|goe|run|reach|carry on|keep going|stretch)(?: back| on| down)*(?: for| about| on)* (?:\d|{_ANY_L}){_TAILS}",
+    rf"(?:about |roughly |just |nearly )*as (?:wide|long|big) as (?:between )?{_ANY_P}(?: is (?:wide|long))?",
+)
+_SIZED = (
+    rf"(?:(?:the|its|that|this|and|but|it|then) )*(?:{_WHICH} )*(?P<thing>{_PART}|stripe|line|spot|dot|speck|mark|hole|"
+    rf"window|bite|notch|split|tear|bridge|link|collar|"
+    rf"cap|gap|scrape|lump|bump|stump|ring|1|bar)(?: (?:is|are|about|only|just|of|maybe|got|roughly))* "
+    rf"(?:{_ANY_L}{_WIDE}|(?:as )?(?:wide|long|big) as (?:a|an|my|the|@\d\d) ?\w*|"
+    rf"(?:the )?size of (?:a|an|my|the) \w+|(?:the )?(?:size of|as (?:wide|long|big) as|wide as|long as) {_ANY_L}|"
+    rf"(?:twice|half) (?:that|as (?:long|wide|big)))(?: (?:by {_ANY_L}|each|or so))*"
+)
+
+
+@frozen
+class _Told:
+    """A remark with a mark for each place (`@05`, its number in _PLACES) and each length (`#0`) in it."""
+
+    words: str
+    lengths: tuple[str, ...]
+
+    def match(self, form: str) -> dict[str, str | None] | None:
+        found = _form(form).fullmatch(self.words)
+        return None if found is None else found.groupdict()
+
+
+@lru_cache(maxsize=2_000)
+def _told(words: str) -> _Told:
+    lengths: list[str] = []
+
+    def kept(found: re.Match[str]) -> str:
+        lengths.append(found[0])
+        return f"#{len(lengths) - 1}"
+
+    marked = _LENGTH.sub(kept, words)
+    return _Told(_PLACE.sub(lambda found: f"@{int(str(found.lastgroup)[1:]):02}", marked), tuple(lengths[:10]))
+
+
+def topic_of(remarks: Sequence[str]) -> Topic:
+    """What the last of some remarks is about: what says no more than where or how long goes on about the one before it."""
+    for words in reversed(remarks):
+        topic = _topic(words)
+        if topic is not Topic.OTHER:
+            return topic
+        if next(along(words, Topic.RED), None) is None:
+            return Topic.OTHER
+    return Topic.OTHER
+
+
+def _topic(words: str) -> Topic:
+    for word in words.split():
+        for topic, each in ((Topic.GAP, _GAP_WORDS), (Topic.RED, _RED_WORDS), (Topic.MARK, _MARKS)):
+            if word in each:
+                return topic
+    return Topic.OTHER
+
+
+def last_place(remarks: Sequence[str]) -> int | None:
+    """The number of the place that is named last in some remarks."""
+    for words in reversed(remarks):
+        found = re.findall(r"@(\d\d)", _told(words).words)
+        if found:
+            return int(found[-1])
+    return None
+
+
+def along(words: str, topic: Topic = Topic.OTHER, last: int | None = None) -> Iterator[Clauses]:
+    """How a remark may be told in clauses: the first ones that are all read are meant.
+
+    words: its tokens with one space between them. topic: what the remark before it is about. last: the place that was named last.
+    """
+    if " of it" in words:
+        for part in ("dorsal", "top fin", "back fin", "head"):
+            if part in words:
+                words = words.replace(" of it", f" of the {part}")
+                break
+    told = _told(words)
+    if not ("@" in told.words or "#" in told.words or "tail fin" in told.words or topic is not Topic.OTHER):
+        return
+    yield from _of_white(told, topic, last)
+    yield from _of_red(told, topic is Topic.RED)
+    if (topic in {Topic.RED, Topic.GAP} or _names_red(words)) and told.match(_TOUCHING) is not None:
+        yield ("step touching",)
+    if topic is not Topic.OTHER and told.match(_JOINS) is not None:
+        yield ("step touching",)
+    if topic is Topic.GAP and told.match(_SIZES[0]) is not None:
+        yield (f"gap {words}",)
+    if topic is not Topic.OTHER and any(told.match(form) is not None for form in _SIZES):
+        yield ()
+    if (sized := told.match(_SIZED)) is not None and (topic is not Topic.OTHER or _names_red(sized["thing"])):
+        yield ()
+
+
+def _of_white(told: _Told, topic: Topic, last: int | None) -> Iterator[Clauses]:
+    for form in _WIDTH:
+        if (found := told.match(form)) is not None:
+            if topic is not Topic.RED and told.match(_MERE_WHITE) is not None:
+                continue  # `white two centimetres`: between patches, before the tail or on the nose
+            length = told.lengths[int(found["n"] or 0)]
+            if found.get("place"):
+                yield (_before_the_tail(length),)
+                continue
+            places = [_PLACES[int(at)] for at in re.findall(r"@(\d\d)", told.words)]
+            where = [_gap_at(place) for place in places if 2 <= place.first < _END - 1]
+            yield (f"gap {length}", *where)
+            few = re.match(r"(?:about |just |only |exactly )*([1-3]|a) (?:scale|row)\b", length)
+            yield ("short gap" if few else "clear white between the step", *where)
+    for form in _FROM_AND_TO:
+        if (found := told.match(form)) is not None:
+            start = last if found.get("there") else int(found["p"] or 0)
+            if start is not None and (bare := _bare(_PLACES[start], _PLACES[int(found["q"] or 0)])):
+                yield bare
+    if (found := told.match(_UP_TO)) is not None and (bare := _bare_up_to(_PLACES[int(found["q"] or 0)])):
+        yield bare
+    if last is not None and told.match(_ALL_BEHIND) is not None and (bare := _bare(_PLACES[last], _THE_TAIL)):
+        yield bare
+    if (found := told.match(_BARE_AT)) is not None:
+        stretches = _PARTS.get(found["part"] or "") or _stretches_at(found["p"])
+        if stretches:
+            yield tuple(f"no red along the {_STRETCHES[at]}" for at in stretches)
+    if (found := told.match(_APART)) is not None:
+        yield (str(found["c"]), f"gap {told.lengths[int(found['n'] or found['m'] or 0)]}")
+    if (found := told.match(_GAP_AT)) is not None and 2 <= _PLACES[int(found["p"] or 0)].first < _END - 1:
+        yield (*((found["c"],) if found["c"] else ()), _gap_at(_PLACES[int(found["p"] or 0)]))
+
+
+def _gap_at(place: _Place) -> str:
+    """The clause for where a gap lies."""
+    where = "at the front" if place.first < 4 else "in the middle" if place.first < 6 else "at the rear"
+    return f"white gap {where}"
+
+
+_PARTS = {
+    f"{name} {share}": stretches
+    for share, named in (
+        ("half", {"front": (2, 3, 4), "rear": (5, 6, 7)}),
+        ("third", {"middle": (4, 5), "rear": (6, 7)}),
+    )
+    for part, stretches in named.items()
+    for name in ((part, "back", "last") if part == "rear" else (part,))
+}
+"""The stretches that are surely within a part of the back."""
+
+
+def _meant(told: _Told, red: bool, *forms: str) -> Iterator[dict[str, str | None]]:
+    """What matches forms that are said of the red. red: whether the remark before speaks of it, so that this one need not."""
+    for form in forms:
+        found = told.match(form)
+        if found is not None and (red or _names_red(found["s"])):
+            yield found
+
+
+def _of_red(told: _Told, red: bool) -> Iterator[Clauses]:
+    if any(True for _ in _meant(told, red, _ONTO_TAIL)):
+        yield ("red on the tail fin",)
+    for found in _meant(told, red, _HEAD_RED):
+        if _names_red(found["s"]):
+            yield ("large patch on the head" if found["how"] not in {"half", "half of"} else "red on the head",)
+    yield from filter(None, _of_its_ends(told, red))
+    for found in _meant(told, red, _SHIFTED):
+        if found["p"] is not None and _PLACES[int(found["p"])].first in {1, 2} and _is_first(found["s"] or ""):
+            yield ("no red on the head",)
+        yield ()
+    for found in _meant(told, red, *_LIES):
+        at = _PLACES[int(found["p"] or 0)]
+        if "first" in (found["s"] or "") and at is _HEAD:
+            yield ()  # the first one lies on the head, whatever it is
+        elif _names_red(found["s"]) or told.match(_LIES[1]) is not None:
+            yield from filter(None, [_lying(at)])
+    if (of := told.match(_RED_OF)) is not None:
+        number = of["p"] or of["r"]
+        yield () if number is None else _lying(_PLACES[int(number)])
+    parts = [_form(_LISTED).fullmatch(part) for part in re.split(r" and (?=1 |another |a |then |@)", told.words)]
+    if (red or (len(parts) > 1 and _names_red(told.words))) and all(part is not None for part in parts):
+        each = [_lying(_PLACES[int(part["p"])]) for part in parts if part is not None]
+        if all(each):
+            yield tuple(clause for clauses in each for clause in clauses)
+
+
+def _of_its_ends(told: _Told, red: bool) -> Iterator[Clauses]:
+    for found in _meant(told, red, *_FROM_TO):
+        end = None if found.get("q") is None else _PLACES[int(found["q"] or 0)]
+        off = "" if found.get("n") is None else told.lengths[int(found["n"] or 0)]
+        yield _from_to(_PLACES[int(found["p"] or 0)], end, off, told.words)
+    for found in _meant(told, red, *_BEGUN):
+        yield _begun(_PLACES[int(found["p"] or 0)], found["s"] or "")
+    for found in _meant(told, red, *_ENDED):
+        if found.get("n") is not None:
+            yield (_before_the_tail(told.lengths[int(found["n"] or 0)]),)
+        elif found.get("q") is not None:
+            yield _ended(_PLACES[int(found["q"] or 0)], found["s"] or "")
+
+
+def _names_red(subject: str | None) -> bool:
+    """Whether a subject is of the red, and not only `1` or `first`."""
+    return subject is not None and not _RED_WORDS.isdisjoint(subject.split())
+
+
+def _is_first(subject: str) -> bool:
+    """Whether no red lies in front of what a subject names."""
+    return {"second", "third", "fourth", "last", "next", "other", "back", "rear", "tail", "patch"}.isdisjoint(
+        subject.split()
+    )
+
+
+def _red_on(stretches: Sequence[int]) -> Clauses:
+    return tuple("red on the head" if at == 1 else f"red along the {_STRETCHES[at]}" for at in stretches if at != 0)
+
+
+def _stretches_at(number: str | None) -> tuple[int, ...]:
+    place = None if number is None else _PLACES[int(number)]
+    return () if place is None or place.first < 2 or place is _THE_TAIL else (place.first,)
+
+
+def _before_the_tail(length: str) -> str:
+    """The clause for white before the tail. length: as it was said."""
+    plain = re.sub(r"\b(?:a )*(?:good|full|bare|clear|scant|single|little) (?=\w)", "a ", length)
+    plain = re.sub(
+        r"^(?:about|roughly|around|just|only|some|nearly|almost) (?=(?:a|my|half a|\d) (?:finger|thumb))", "", plain
+    )
+    return f"{plain} of white before the tail"
+
+
+def _bare_up_to(to: _Place) -> Clauses:
+    """White up to a place begins at the nose."""
+    if to.white:
+        return (to.white,)
+    if to in {_HEAD, _STEM, _THE_TAIL}:
+        return ()
+    return ("no red on the head", *(f"no red along the {_STRETCHES[at]}" for at in range(2, to.bare_to + 1)))
+
+
+def _bare(start: _Place, to: _Place) -> Clauses:
+    if start.first < 2 and to.first < 2:
+        return (to.white,) if to.white and start is not to else ()
+    bare = tuple(
+        f"no red along the {_STRETCHES[at]}"
+        for at in range(min(start.bare_from, 2 if start.first < 2 else _END), to.bare_to + 1)
+    )
+    return ("no red on the head", *bare) if start.front and start.first == 0 else bare
+
+
+def _from_to(start: _Place, to: _Place | None, off: str, words: str) -> Clauses:
+    front = (start.front,) if start.front else ()
+    if to is None:
+        if start.first > 5:
+            return ()
+        return (*front, *_red_on(range(max(start.first, 1), 6)), _before_the_tail(off))
+    if start.front and to.front:
+        # `red on the nose right to the lip` may be blood.
+        # Both on the head: red reaches the one that is further forward.
+        return (min(start, to, key=_PLACES.index).front,) if start is not _HEAD is not to and "from" in words else ()
+    if to.front:
+        # Told from behind forwards: `from the shoulder to the nose`.
+        return (to.front, *_red_on(range(1, start.last + 1)))
+    if start.last > to.first:
+        start, to = to, start
+    return (*front, *_red_on(range(start.first, to.last + 1)))
+
+
+def _begun(start: _Place, subject: str) -> Clauses:
+    if start is _THE_TAIL:
+        return ()
+    if start.front:
+        return (start.front,)
+    headless = ("no red on the head",) if _is_first(subject) and start.first <= 4 else ()
+    return (*headless, *_red_on([start.first]))
+
+
+def _ended(to: _Place, subject: str) -> Clauses:
+    of_parts = [_PLACES[int(at)].first for at in re.findall(r"@(\d\d)", subject)]
+    if to is _HEAD or any(2 <= to.first <= first for first in of_parts):
+        return ()  # `shoulders red to the pecs` runs down, and not back
+    return (to.front,) if to.front else _red_on([to.last])
+
+
+def _lying(at: _Place) -> Clauses:
+    if at.first == 1:
+        return ("red on the head",)
+    return (at.front,) if at.first == 0 else _red_on([at.first])
