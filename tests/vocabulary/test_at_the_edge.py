@@ -135,11 +135,15 @@ def test_the_outline_of_a_koi_is_as_it_was_drawn():
     assert [TORPEDO.width(u) for u in (36, 48, 60)] == [1, 0.965, 0.86]
 
 
+PICKS = """standard "Tin Bucket, a share (invented)" edition 1 variety kohaku
+grade all otherwise
+round first "first" pick {} % by highest score
+"""
+
+
 def share(percent):
     """A round that picks a share of the fish."""
-    (one,) = koirules.read_standard(
-        f'standard "Tin Bucket (invented)" edition 1 variety kohaku\ngrade all otherwise\nround first "first" pick {percent} % by highest score\n'
-    ).rules.rounds
+    (one,) = koirules.read_standard(PICKS.format(percent)).rules.rounds
     return one
 
 
