@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from koirules.builtin.black_bands import BLACK_BANDS
 from koirules.builtin.black_colour import BLACK_COLOUR
 from koirules.builtin.black_measures import MEASURES_OF_BANDS, MEASURES_OF_BLACK
@@ -22,24 +24,9 @@ from koirules.builtin.net import MEASURES_OF_NET, NET
 from koirules.builtin.red_colour import RED_COLOUR
 from koirules.builtin.red_measures import MEASURES_OF_RED
 from koirules.builtin.red_pattern import DETAILS, PATTERN
-from koirules.builtin.said_at_length import SAID_AT_LENGTH
-from koirules.builtin.said_of_balance import SAID_OF_BALANCE
-from koirules.builtin.said_of_black import SAID_OF_BANDS, SAID_OF_BLACK, SAID_OF_HEADS, SAID_OF_NETS, SAID_OF_SPOTS
-from koirules.builtin.said_of_body import SAID_OF_BODY
-from koirules.builtin.said_of_details import SAID_OF_AMOUNTS, SAID_OF_HEAD
-from koirules.builtin.said_of_edges import SAID_OF_EDGES
-from koirules.builtin.said_of_layers import SAID_OF_LAYERS
-from koirules.builtin.said_of_marks import SAID_OF_MARKS
-from koirules.builtin.said_of_pattern import SAID_OF_PATTERN
-from koirules.builtin.said_of_reach import SAID_OF_REACH
-from koirules.builtin.said_of_red import SAID_OF_RED
-from koirules.builtin.said_of_shapes import SAID_OF_SHAPES
-from koirules.builtin.said_of_skin import SAID_OF_SKIN
-from koirules.builtin.said_of_spans import SAID_OF_SPANS
-from koirules.builtin.said_of_steps import SAID_OF_STEPS
-from koirules.builtin.said_of_white import SAID_OF_WHITE
 from koirules.builtin.skin import SKIN, WHOLE
 from koirules.builtin.white_ground import WHITE_COLOUR
+from koirules.later import later
 from koirules.measures.body import ELLIPSE
 from koirules.measures.landmarks import LANDMARKS, LIMITS
 from koirules.vocabulary.measures import Formula, Measure
@@ -67,11 +54,22 @@ def _part(
     traits: tuple[Trait, ...],
     describe: str,
     measures: tuple[Measure, ...] = (),
-    phrases: tuple[Saying, ...] = (),
 ) -> Vocabulary:
     # A measure may read the length, the widths or a landmark of any koi.
     includes = ("shared",) if measures else ()
-    return Vocabulary(name, title, traits, includes, describe, is_variety=False, measures=measures, sayings=phrases)
+    return Vocabulary(
+        name, title, traits, includes, describe, is_variety=False, measures=measures, sayings=_sayings(name)
+    )
+
+
+def _sayings(name: str) -> tuple[Saying, ...]:
+    return later(partial(_said, name))
+
+
+def _said(name: str) -> tuple[Saying, ...]:
+    from koirules.builtin.said import SAID
+
+    return SAID[name]
 
 
 SHARED = Vocabulary(
@@ -82,7 +80,7 @@ SHARED = Vocabulary(
     is_variety=False,
     measures=(ELLIPSE, *FORMULAS),
     constants=(*LANDMARKS, *LIMITS),
-    sayings=(*SAID_OF_BODY, *SAID_OF_SHAPES, *SAID_OF_SKIN),
+    sayings=_sayings("shared"),
     subject=KOI,
 )
 """The shared traits, for a variety to include."""
@@ -94,17 +92,6 @@ PARTS_OF_VARIETIES = (
         (*PATTERN, *DETAILS),
         "Where the red of a patterned koi lies.",
         MEASURES_OF_RED,
-        (
-            *SAID_OF_STEPS,
-            *SAID_OF_PATTERN,
-            *SAID_OF_HEAD,
-            *SAID_OF_AMOUNTS,
-            *SAID_OF_REACH,
-            *SAID_OF_SPANS,
-            *SAID_OF_BALANCE,
-            *SAID_OF_MARKS,
-            *SAID_AT_LENGTH,
-        ),
     ),
     _part(
         "red",
@@ -112,7 +99,6 @@ PARTS_OF_VARIETIES = (
         (*RED_COLOUR, *RED_READINGS),
         "Tone, thickness and edges of red.",
         COLOURS_OF_RED,
-        (*SAID_OF_EDGES, *SAID_OF_LAYERS, *SAID_OF_RED),
     ),
     _part(
         "white",
@@ -120,7 +106,6 @@ PARTS_OF_VARIETIES = (
         (*WHITE_COLOUR, *WHITE_READINGS),
         "The white between the patches.",
         COLOURS_OF_WHITE,
-        SAID_OF_WHITE,
     ),
     Vocabulary(
         "red_on_white",
@@ -137,14 +122,12 @@ PARTS_OF_VARIETIES = (
         BLACK_COLOUR,
         "Depth, edges and share of black, whatever its form.",
         MEASURES_OF_BLACK,
-        SAID_OF_BLACK,
     ),
     _part(
         "black_spots",
         "black in spots (sumi)",
         BLACK_SPOTS,
         "Black that lies on the back like stepping stones.",
-        phrases=SAID_OF_SPOTS,
     ),
     _part(
         "black_bands",
@@ -152,14 +135,12 @@ PARTS_OF_VARIETIES = (
         BLACK_BANDS,
         "Black that wraps round body, head and fin joints.",
         MEASURES_OF_BANDS,
-        SAID_OF_BANDS,
     ),
     _part(
         "clear_head",
         "clear head",
         CLEAR_HEAD,
         "A head of one clear tone, without specks or dark bone.",
-        phrases=SAID_OF_HEADS,
     ),
     _part(
         "net",
@@ -167,7 +148,6 @@ PARTS_OF_VARIETIES = (
         NET,
         "A dark centre or rim on each scale, seen as a net.",
         MEASURES_OF_NET,
-        SAID_OF_NETS,
     ),
 )
 """Parts that a variety includes where it has them, so that the same thing has the same name in each."""

@@ -6,8 +6,9 @@ import re
 from bisect import bisect_right
 from collections.abc import Iterator, Mapping
 from functools import cached_property
+from typing import TYPE_CHECKING
 
-from koirules.explain.retold import Retold, Said
+from koirules.explain.pieces import Said
 from koirules.languages import ENGLISH, Tongue, beside, tongue_of
 from koirules.meaning.operators import LIMIT
 from koirules.problems import Place
@@ -23,6 +24,9 @@ from koirules.vocabulary.kinds import Choice, Count, Kind, Label, Number, Places
 from koirules.vocabulary.readings import PlaceSet, Reading, Span, show_number, show_reading, words_in, write_number
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
+
+if TYPE_CHECKING:
+    from koirules.explain.retold import Retold
 
 # Sections, faults and rounds have names of their own, and what stands behind a number is its unit.
 _TOKEN = re.compile(r'"[^"]*"|(?:section|fault|kept by)\s+\w+|[0-9.]+\s*(?:[^\W\d]\w*|%)|[^\W\d]\w*')
@@ -57,6 +61,8 @@ class PlainWords:
 
     @cached_property
     def _retold(self) -> Retold:
+        from koirules.explain.retold import Retold
+
         return Retold(self)
 
     def number(self, value: float, kind: Numeric, unit: Unit | None = None, line: float | None = None) -> str:

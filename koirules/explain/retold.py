@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from koirules.explain.pieces import Said
 from koirules.language import statements as st
 from koirules.language import syntax
 from koirules.language.round_parts import Quota
@@ -14,26 +15,11 @@ from koirules.languages import to_say
 from koirules.problems import Place
 from koirules.standard.check.needs import expressions_of
 from koirules.standard.check.ordering import parts_of
-from koirules.standard.titles import Titled
-from koirules.values import define, frozen
+from koirules.values import define
 from koirules.vocabulary.kinds import shortest
 
 if TYPE_CHECKING:
     from koirules.explain.plain_words import PlainWords
-
-
-@frozen
-class Said:
-    """A piece of what a rule says.
-
-    head: the head word of the statement whose title or value it is (`trait`, `term`, `setting`, `section`, `fault`, `round`,
-    `grade`), "" for the words between; name: its name; titled: its title, which the text is.
-    """
-
-    text: str
-    head: str = ""
-    name: str = ""
-    titled: Titled | None = None
 
 
 _COMPARED = {

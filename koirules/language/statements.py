@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from datetime import date
 from decimal import Decimal
 
-from attrs import field
-
 from koirules.language.round_parts import RoundPart
+from koirules.language.rule_file import Base as Base  # noqa: PLC0414 - a statement and the file in which it stands go together
+from koirules.language.rule_file import Comment as Comment  # noqa: PLC0414
+from koirules.language.rule_file import RuleFile as RuleFile  # noqa: PLC0414
 from koirules.language.syntax import Expression, Quantity, Text, Title, Word
 from koirules.meaning.panels import PanelWay
 from koirules.problems import Place
@@ -403,46 +403,3 @@ class Rename:
 
 
 Statement = Header | Part | Replace | Drop | Rename
-
-
-@frozen
-class Comment:
-    """A comment, from its `#` to the end of the line."""
-
-    text: str
-    place: Place
-
-
-@frozen
-class Base:
-    """A standard that a file is based on. named: as the file names it, relative to itself. seal: "" where none is asked for."""
-
-    named: str
-    title: Title
-    edition: str
-    seal: str
-
-
-@frozen
-class RuleFile:
-    """A rule file as read: the statements that could be read, in their order, and the comments.
-
-    unread: head word and name ("" where there is none) of each statement that could not be read. bases: where the
-    statements of bases are among these, the text of each base by its file. replaced: where a statement stands in place of
-    one of a base, the place of that one, by its own. respelt: words of bases that are other names now, by their places.
-    chain: the bases, the one that this file names first. remarks: those on each statement that holds, by its place
-    (remarks.py), once the file has been put together with its bases. unsaid: by the file of a base the traits that it reads
-    and of which silence means nothing there.
-    """
-
-    file: str
-    text: str
-    statements: tuple[Statement, ...]
-    comments: tuple[Comment, ...]
-    unread: tuple[tuple[str, str], ...] = ()
-    bases: Mapping[str, str] = field(factory=dict, hash=False)
-    replaced: Mapping[Place, Place] = field(factory=dict, hash=False)
-    respelt: Mapping[Place, str] = field(factory=dict, hash=False)
-    chain: tuple[Base, ...] = ()
-    remarks: Mapping[Place, tuple[str, ...]] = field(factory=dict, hash=False)
-    unsaid: Mapping[str, frozenset[str]] = field(factory=dict, hash=False)

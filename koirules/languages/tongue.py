@@ -193,7 +193,7 @@ def tongue_of(language: str | None) -> Tongue:
 
 
 def entry_points(group: str) -> EntryPoints:
-    """Those of a group of the distributions that are installed. Most who import this room ask for none, and what lists them is large."""
+    """Those of a group, of all distributions. Most who import this room ask for none, and what lists them is large."""
     from importlib import metadata
 
     return metadata.entry_points(group=group)

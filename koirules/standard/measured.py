@@ -7,7 +7,6 @@ from functools import lru_cache
 
 from attrs import evolve
 
-from koirules.language import statements as st
 from koirules.problems import Place, Problem, is_refused, measuring
 from koirules.standard.derivations import TypedFormula, TypedMeasure, inputs_of
 from koirules.standard.parts import Setting
@@ -128,6 +127,7 @@ def constant_settings(constants: Iterable[declared.Constant], settings: Mapping[
 def _typed(
     formula: Formula, traits: Mapping[str, Trait], settings: Mapping[str, Setting]
 ) -> TypedFormula | list[Problem]:
+    from koirules.language import statements as st
     from koirules.language.parse.reader import read_text
     from koirules.standard.check.expressions import Typer
 

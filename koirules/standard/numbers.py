@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from decimal import ROUND_FLOOR, Decimal
+from typing import TYPE_CHECKING
 
-from koirules.language.syntax import Quantity
 from koirules.problems import Problem, values
 from koirules.standard.tree import Constant
 from koirules.standard.types import Numeric
 from koirules.vocabulary.kinds import shortest
 from koirules.vocabulary.readings import Span
 from koirules.vocabulary.units import UNITS, Dimension, Unit
+
+if TYPE_CHECKING:
+    from koirules.language.syntax import Quantity
 
 MOST = Decimal(1_000_000)
 MOST_DECIMALS = 6

@@ -6,10 +6,11 @@ import re
 from collections.abc import Iterable, Mapping
 from datetime import date
 from decimal import Decimal
+from typing import TYPE_CHECKING
 
 from attrs import field
 
-from koirules.language.statements import Outcome, RuleFile
+from koirules.later import may_come_later
 from koirules.meaning.curves import Shape
 from koirules.meaning.grades import Turn
 from koirules.meaning.panels import PanelWay
@@ -27,6 +28,10 @@ from koirules.vocabulary.readings import Reading
 from koirules.vocabulary.subject import ITEM, Subject
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
+
+if TYPE_CHECKING:
+    from koirules.language.rule_file import RuleFile
+    from koirules.language.statements import Outcome
 
 _WORD = re.compile(r"\S+")
 
@@ -292,10 +297,10 @@ class Rules:
     or is for any. traits: all that a record may name. measures: how some of them are derived, each behind those that it
     reads. constants: what measures go by. limits: faults and lifts in the order of the file. order: terms, faults and lifts
     such that each reads only earlier ones. grades: best first. alerts, rounds: over the batch, in the order of the file.
-    phrases: what words mean in notes. sayings: how the traits of the variety are spoken of. source: the statements as they
-    are written, those of bases among them. silence: what it means, by trait. carried: the traits that a new sorting takes over
-    from the one before. panel: how the records of several judges are put together, None where it says
-    nothing of that. subject: what its records are about. occasion: the kind that it is for, None where it says none.
+    phrases: what words mean in notes. sayings: how the traits of the variety are spoken of. source: the statements as they are
+    written, those of bases among them. silence: what it means, by trait. carried: the traits that a new sorting takes over from
+    the one before. panel: how the records of several judges are put together, None where it says nothing of that. subject: what
+    its records are about. occasion: the kind that it is for, None where it says none.
     """
 
     file: str
@@ -388,7 +393,7 @@ class Rules:
     @property
     def positions(self) -> Mapping[Place, int]:
         """Where each statement stands among all that hold, those of bases too, by its place."""
-        return {statement.place: i for i, statement in enumerate(self.source.statements)}
+        return {place: i for i, place in enumerate(self.source.places)}
 
     def words_at(self, place: Place) -> str:
         """What stands at a place of the rule file or of one of its bases, on one line, without remarks."""
@@ -423,3 +428,6 @@ class Rules:
             for number, line in enumerate(lines, place.line)
             for word in _WORD.finditer(line)
         ]
+
+
+may_come_later(Rules, "samples", "sayings")

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Collection
+from typing import TYPE_CHECKING
 
 from attrs import evolve
 
-from koirules.language.syntax import Word
 from koirules.meaning.operators import MILLIONTHS, TRUTH_OF_STEPS
 from koirules.problems import Place
 from koirules.standard.tree import (
@@ -27,6 +27,9 @@ from koirules.vocabulary.kinds import Number, YesNo
 from koirules.vocabulary.readings import anything
 from koirules.vocabulary.traits import Trait
 from koirules.vocabulary.units import Unit
+
+if TYPE_CHECKING:
+    from koirules.language.syntax import Word
 
 YES_NO_STEPS = Steps(("no", "yes"), ordered=False)
 

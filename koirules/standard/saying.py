@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection
+from typing import TYPE_CHECKING
 
-from koirules.language import statements as st
-from koirules.language.round_parts import Saying
-from koirules.language.syntax import Title
 from koirules.problems import Place, Problem, naming
 from koirules.vocabulary.nearness import near
+
+if TYPE_CHECKING:
+    from koirules.language import statements as st
+    from koirules.language.syntax import Title
 
 _BRACES = re.compile(r"\{([^{}]*)\}")
 
@@ -26,6 +28,9 @@ def fill(text: str, values: dict[str, str]) -> str:
 
 def said_by(statement: st.Statement) -> list[Title]:
     """The words of every `say` of a statement."""
+    from koirules.language import statements as st
+    from koirules.language.round_parts import Saying
+
     match statement:
         case st.Points(say=say) | st.Extra(say=say) | st.Limit(say=say) | st.Grade(say=say) | st.Alert(say=say):
             return [] if say is None else [say]

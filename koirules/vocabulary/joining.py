@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from koirules.later import later
 from koirules.vocabulary.kinds import YesNo, words_of
 from koirules.vocabulary.subject import ITEM
 from koirules.vocabulary.traits import Trait, Variety, Vocabulary
@@ -61,7 +62,7 @@ def join(vocabulary: Vocabulary, known: Mapping[str, Vocabulary]) -> Variety:
     traits = {trait.name: trait for one in line for trait in one.traits}
     measures = tuple(measure for one in line for measure in one.measures)
     constants = tuple(constant for one in line for constant in one.constants)
-    sayings = tuple(saying for one in line for saying in one.sayings)
+    sayings = later(lambda: tuple(saying for one in line for saying in one.sayings))
     also, forms = vocabulary.also, vocabulary.forms
     phrases = {said: means for one in line for said, means in one.phrases.items()}
     return Variety(

@@ -9,6 +9,7 @@ from types import MappingProxyType
 
 from attrs import Factory, field
 
+from koirules.later import may_come_later
 from koirules.values import frozen
 from koirules.vocabulary.kinds import Colours, Kind, Label, Number, Patches
 from koirules.vocabulary.measures import Constant, Measure
@@ -179,5 +180,9 @@ class Variety:
     also: tuple[str, ...] = ()
     forms: tuple[str, ...] = ()
     phrases: Mapping[str, str] = field(factory=dict, hash=False, converter=_unchanging_titles)
-    sayings: tuple[Saying, ...] = ()
+    sayings: tuple[Saying, ...] = field(default=(), hash=False)
     subject: Subject = ITEM
+
+
+may_come_later(Vocabulary, "sayings")
+may_come_later(Variety, "sayings")

@@ -12,6 +12,7 @@ import pytest
 from attrs import evolve
 
 from koirules import cache, read_standard
+from koirules.later import known_of
 from koirules.loading import files, kept
 from koirules.loading.files import load
 from koirules.plugins import Registry, load_registry, registry_with
@@ -219,3 +220,19 @@ def test_a_standard_that_holds_code_is_not_kept(folder: Path, monkeypatch: pytes
     assert checked.rules is not None
     assert any(hasattr(measure, "compute") for measure in checked.rules.measures)
     assert not folder.exists()
+
+
+def test_what_no_grade_needs_is_read_when_somebody_asks() -> None:
+    page = ROOT / "rulesets" / "tosai_kohaku" / "standard.koi"
+    first, again = loaded(page), loaded(page)
+    assert first.rules is not None
+    assert again.rules is not None
+    positions = again.rules.positions
+    assert known_of(again.rules.source, "statements") == tuple(positions)
+    assert positions == first.rules.positions
+    assert again.rules.sayings == first.rules.sayings
+    known = set(map(id, REGISTRY.varieties["kohaku"].sayings))
+    assert any(id(one) in known for one in again.rules.sayings)
+    assert again.rules.samples == first.rules.samples
+    assert again.rules.source == first.rules.source
+    assert pickle.loads(pickle.dumps(loaded(page))) == first

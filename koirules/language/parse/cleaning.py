@@ -10,7 +10,7 @@ import re
 import unicodedata
 
 from koirules.language import MOST_BYTES
-from koirules.language.statements import Comment
+from koirules.language.rule_file import Comment
 from koirules.problems import Place, Problem
 from koirules.problems import reading as say
 from koirules.values import frozen

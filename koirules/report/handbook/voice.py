@@ -9,8 +9,8 @@ from typing import Protocol, TypeVar
 
 from attrs import evolve, field
 
+from koirules.explain.pieces import Said
 from koirules.explain.plain_words import PlainWords
-from koirules.explain.retold import Said
 from koirules.grading.single import Grader
 from koirules.languages import Tongue
 from koirules.problems import Place

@@ -10,7 +10,6 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from decimal import Decimal
 from typing import TYPE_CHECKING, Any, assert_never
 
-from koirules.language import syntax
 from koirules.meaning import operators as ops
 from koirules.problems import Edit, Place, Problem, growing, values
 from koirules.standard.derivations import TypedMeasure
@@ -47,6 +46,7 @@ from koirules.vocabulary.traits import Growth, Trait
 from koirules.vocabulary.units import Dimension
 
 if TYPE_CHECKING:
+    from koirules.language import syntax
     from koirules.standard.check.typer import Typing
 
 EXPONENT = "growth_exponent"
@@ -147,6 +147,7 @@ def grown(typer: Typing, expression: syntax.GrownTo) -> Node | None:
 
 def _target(typer: Typing, expression: syntax.Expression) -> Node | None:
     """The node of the length that a fish shall grow to."""
+    from koirules.language.syntax import Quantity
     from koirules.standard.check.arithmetic import type_shown
 
     node = typer.node(expression)
@@ -154,7 +155,7 @@ def _target(typer: Typing, expression: syntax.Expression) -> Node | None:
         return None
     if not isinstance(node.type, Numeric) or node.type.dimension is not Dimension.LENGTH:
         edit = None
-        if isinstance(expression, syntax.Quantity) and expression.unit is None:
+        if isinstance(expression, Quantity) and expression.unit is None:
             edit = Edit(expression.place, f"{written(expression)} cm")
         typer.problems.append(growing.not_a_length(expression.place, type_shown(node), edit))
         return None
