@@ -13,7 +13,8 @@ from koirules.vocabulary.wordings import tokens_of
 _COMPARATIVE = re.compile(
     r"(?:better|worse|longer|shorter|bigger|smaller|slimmer|heavier|lighter|darker|redder|whiter|wider|narrower|thicker|thinner|"
     r"sharper|softer|cleaner|stronger|weaker|finer|broader|deeper|paler|higher|lower|nicer|fuller|rounder|smoother|poorer|"
-    r"duller|[a-z]{3,}ier|more|less|le)\Z"
+    r"duller|fatter|plumper|brighter|neater|richer|straighter|younger|older|plainer|flatter|rougher|squarer|"
+    r"[a-z]{3,}ier|more|less|le)\Z"
 )
 _ANOTHER = (
     r"(?:(?:fish|number|no)\s\d+|\d+(?=\Z|\s(?:but|and|though|only|if|without|with|too|again|nearly|almost|about|really|just|"
@@ -39,14 +40,23 @@ _COMPARES = re.compile(
     rf"{_LIKE}(?:that|this|the (?:big|small)) (?:one|1|fish)|"
     r"\b(?:had|saw|seen|kept|sold|bred) (?:a |an )?(?:one|1|another|fish) (?:just |exactly )?like (?:this|that|it|her|him)\b|"
     r"^as \d+ (?:but|only|with|without)\b|^no (?:better|worse) (?:and|or|nor) (?:no )?(?:worse|better)\Z|"
-    r"^\w{3,}er from (?:the )?(?:other|rest)"
+    r"^\w{3,}er from (?:the )?(?:other|rest)|"
+    r"\b(?:like|as) (?:\d+|all (?:the )?|(?:so )?many|most|every|dozen of|hundred of|load of|half the) ?(?:of )?(?:the "
+    r")?(?:other|rest|them)\b|"
+    r"^\w+ (?:is |are )?(?:\w+ )?\w{3,}er than (?:this|that)\Z|"
+    r"^(?:\w+ ){0,4}the (?:twin|double|spit|spitting image|copy|image|match) of\b|"
+    r"^(?:you|we|i) (?:do not|never|hardly ever|rarely) (?:get|see|find) (?:many|a lot|too many|1)(?: of (?:them|those|"
+    r"these|that))?(?: like (?:that|this|it))?(?: these day)?\Z|"
+    r"^(?:the |almost the |nearly the )?same (?:(?:\d+|patch|step|pattern|spot|colour|tone|head|red|white|shape|edge|"
+    r"big|small) ){1,3}(?:in the same (?:place|spot|way)|as before)\b"
 )
 """What one fish is compared with: another one, and not what its colour is like."""
 _MOST = re.compile(
     r"(?:^|\b(?:the|is|of|so)\s)(?:\w{3,}est|best|worst|nicest|most \w+|least \w+)"
     r"(?:\s(?:1|one|fish|head|skin|body|red|white|black|pattern))?\s"
     r"(?:so\sfar|yet|(?:till|until|up\sto)\s(?:now|here|today)|to\sdate|today|this\smorning|of\stoday|"
-    r"(?:(?:of|in|among)\s(?:the|this|all|my)\s(?:lot|tub|batch|bunch|tank|bowl|them|others|pond|row|year|vat|other))|"
+    r"(?:(?:of|in|among)\s(?:the|this|all|my)\s(?:lot|tub|batch|bunch|tank|bowl|net|bag|box|delivery|load|crop|them|"
+    r"others|pond|row|year|vat|other))|"
     r"of\sthem\sall|of\sall|(?:in\s)?here|now|after\s(?:fish\s|number\s)?\d+|(?:that\s)?(?:i|we)\s(?:have\s)?(?:seen|had|"
     r"done|caught|netted|measured|held)"
     r"(?:\stoday|\sso\sfar|\syet|\sthis\s(?:morning|year|week))?|"
@@ -155,8 +165,9 @@ _BESIDE_ANOTHER = re.compile(
     rf"(?:mother|father|"
     rf"parent|aunt|uncle|grandmother|line)|typical (?:of|for) (?:that|the|this|its|her|his) (?:father|mother|line|pair|"
     rf"parent|family|spawning)|"
-    rf"\w+er than (?:any|all|everything|anything)(?: (?:of them|fish|1|other|else|so far|yet|today|in here|in the (?:tub|"
-    rf"lot)|this (?:year|morning)|i have (?:seen|had)))*|"
+    rf"\w+er than (?:any|all|everything|anything)(?: (?:of them|fish|1|other|else|so far|yet|today|in here|in (?:the|"
+    rf"this) (?:tub|bowl|net|"
+    rf"batch|tank|bag|lot)|this (?:year|morning)|i have (?:seen|had)))*|"
     rf"(?:head and shoulder|a cut|a class|a notch|street|mile) (?:above|ahead of|below) {_N}"
     rf")\Z"
 )
@@ -177,8 +188,11 @@ _GOES_ON_BARELY = re.compile(
     r"round)|"
     r"(?:not|nowhere near|hardly|nearly|almost|every bit) (?:quite |nearly |half |so |just )*as \w+(?: \w+)?|"
     r"\w+ (?:not |is not |are not )(?:quite |nearly )?as \w+|better|worse|the better 1|the better fish|the worse 1|"
-    r"(?:a bit |a little |much |even |slightly |somewhat )*(?:shorter|longer|smaller|bigger|better|worse|slimmer|heavier|"
-    r"paler|redder|neater|tidier)"
+    r"(?:a bit |a little |much |even |slightly |somewhat |a fraction |a shade |a hair |a tad |a touch |quite a bit |a "
+    r"lot |a good bit |"
+    r"a size )*(?:shorter|longer|smaller|bigger|better|worse|slimmer|heavier|fatter|plumper|chubbier|wider|deeper|"
+    r"brighter|darker|"
+    r"whiter|cleaner|paler|redder|neater|tidier)"
     r"(?: (?:overall|though|too|again|in the body|all round|still|fish|1|in every way))*)\Z"
 )
 """What goes on about another fish with no word of a part: `mirrored`, `and shorter`, `better for it`."""
@@ -219,7 +233,7 @@ def is_comparison(tokens: tuple[str, ...], *, after: bool) -> bool:
         if before & _PAID:
             return False  # `I could not charge more than twenty`
         # Of a pair: `left eye smaller than the other`.
-        return not (re.search(r"\b(?:other|1)", found.group()) and before & _PAIRED)
+        return not (re.search(r"\b(?:other|1)\b", found.group()) and before & _PAIRED)
     if (
         _FAVOURITE.match(text)
         or _MOST.search(text)

@@ -17,6 +17,8 @@ from functools import lru_cache
 
 from attrs import frozen
 
+from koirules.notes.tree import words_of_line
+
 Clauses = tuple[str, ...]
 """What phrases read; empty where a remark says something that none of them holds."""
 
@@ -489,6 +491,24 @@ _SIZED = (
 )
 
 
+_WHERE = (
+    r"(?:(?:on|in|at|of|the|its|her|his|near|nearer|close|closer|just|about|a bit|a hair|a little|slightly|exactly|"
+    r"right|roughly|above|below|"
+    r"under|underneath|behind|before|between|beside|next|inside|outside|over|and|from|to|toward|towards|along|down|up|"
+    r"by|that|this|other|"
+    r"left|side|middle|centre|center|edge|half|third|quarter|upper|lower|top|bottom|front|rear|back|end|corner|halfway|"
+    r"half way|away|"
+    r"high|low|higher|lower|up|further|forward|flank|belly|cheek|lobe|ray|fin|line|midline|spine|eye|gill|jaw|chin|throat|root|"
+    r"patch|piece|step|block|one|1|2|first|second|last|both|each|@\d\d|#\d|where it join|as well|too|again|mostly|mainly) )*"
+)
+"""Words that say where something is, and nothing else: `left of the middle`, `under the front of the top fin`."""
+_SIDES_AND_PLACES = frozenset(
+    words_of_line(
+        "left right side middle centre edge upper lower top bottom front rear corner halfway flank belly lobe end"
+    )
+)
+
+
 @frozen
 class _Told:
     """A remark with a mark for each place (`@05`, its number in _PLACES) and each length (`#0`) in it."""
@@ -564,8 +584,23 @@ def along(words: str, topic: Topic = Topic.OTHER, last: int | None = None) -> It
         yield (f"gap {words}",)
     if topic is not Topic.OTHER and any(told.match(form) is not None for form in _SIZES):
         yield ()
+    where = {"@" in told.words, not _SIDES_AND_PLACES.isdisjoint(told.words.split())}
+    if any(where) and _form(_WHERE).fullmatch(f"{told.words} ") is not None and _goes_on(told.words, topic):
+        yield ()
     if (sized := told.match(_SIZED)) is not None and (topic is not Topic.OTHER or _names_red(sized["thing"])):
         yield ()
+
+
+def _goes_on(words: str, topic: Topic) -> bool:
+    """Whether a place is of what was spoken of, and not of another mark or of red on a part that was not named yet."""
+    if (
+        re.match(r"(?:and |then )*(?:1|2|3|a bit|a little|another|both|each)\b", words) is not None
+        and topic is Topic.MARK
+    ):
+        return False
+    if topic is Topic.RED:
+        return re.search(r"@0[0-4]|\b(?:eye|cheek|fin|gill|lobe|belly|a bit|both|jaw|chin)\b", words) is None
+    return topic is Topic.MARK
 
 
 def _of_white(told: _Told, topic: Topic, last: int | None) -> Iterator[Clauses]:
@@ -648,6 +683,8 @@ def _of_red(told: _Told, red: bool) -> Iterator[Clauses]:
         number = of["p"] or of["r"]
         yield () if number is None else _lying(_PLACES[int(number)])
     parts = [_form(_LISTED).fullmatch(part) for part in re.split(r" and (?=1 |another |a |then |@)", told.words)]
+    if red and told.match(r"(?:(?:and |then )*@\d\d ?){2,}(?:too|again)?") is not None:
+        yield tuple(clause for at in re.findall(r"@(\d\d)", told.words) for clause in _lying(_PLACES[int(at)]))
     if (red or (len(parts) > 1 and _names_red(told.words))) and all(part is not None for part in parts):
         each = [_lying(_PLACES[int(part["p"])]) for part in parts if part is not None]
         if all(each):

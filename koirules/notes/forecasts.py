@@ -47,7 +47,7 @@ _BECOMES = (
     "straighten|blur|widen|lengthen|shorten|separate|merge|remain|weaken|strengthen|whiten|redden|swell|sag|appear|emerge|win|"
     "keep (it|her|his|the|on|\\w+ing)|gleam|shine|shine up|glow|show|suit|stand|please|balance|improve|impress|"
     "disappoint|line up|sit|"
-    "reward|make (a|an|\\d+|nidan|sandan|yondan|good|fine)|take (a|2|3|4|5|some|time|year|long)|"
+    "reward|make (a|an|size|length|bulk|\\d+|nidan|sandan|yondan|good|fine)|take (a|2|3|4|5|some|time|year|long)|"
     "be (?!cold|warm|hot|dark|late|lunch|tea|dinner|rain|sick of|sorry|glad|fun|back|there|all\\Z|it\\Z|me|you|my|fine\\Z|ok)\\w+"
 )
 """What becomes of something on a fish, behind a word that says that it is still to come."""
@@ -85,7 +85,8 @@ _BETWEEN = (
 _OF_TODAY = r"(?:run|look|be|sit|lie|have|show)\b"
 """`patterns tend to run heavy` is said of what they are."""
 _TO_COME = re.compile(
-    rf"(?:(?<!\w)(?P<who>\w+)\s)?{_BETWEEN}(?:will|may|might|shall|(?:going|tend(?!\sto\s{_OF_TODAY})|expected)\sto)\s{_BETWEEN}{_BECOME}(?!\w)"
+    rf"(?:(?<!\w)(?P<who>\w+)\s)?{_BETWEEN}(?:will|may|might|shall|(?:going|tend(?!\sto\s{_OF_TODAY})|"
+    rf"expected)\sto)\s{_BETWEEN}{_BECOME}(?!\w)"
 )
 _END = rf"(?:\s(?:a\sbit|again|too|yet|though|i\sthink|you\sknow|by\sitself|fine|well|nicely|with\s\w+|or\snot|{_WHEN}))*\Z"
 _CAN_CHANGE = re.compile(
@@ -191,6 +192,41 @@ _TO_BE = re.compile(
     rf"(?:be|make|become|turn into) (?:something|anything|special|(?:quite )?(?:a|an) {_FISH_TO_BE})"
     rf"(?: (?:special|else|yet|too|later|1 day|if .*|{_WHEN}(?: .*)?|with .*|though|i \w+))*"
 )
+_PICTURED = re.compile(
+    r"(?:i |you |1 )?(?:can|could|can not|could not|do not|did not) (?:well |easily |just |really |quite )*(?:see|"
+    r"imagine|picture) (?:that|it|this|her|him|them|"
+    r"those|these|the \w+|that \w+)(?: \w+)? (?:ever )?(?!being\b|having\b|looking\b|paying\b|buying\b)\w{3,}ing(?: "
+    r"(?:up|out|in|off|away|on|back|down|together))?(?: .*)?"
+)
+"""`I could see that tightening up`."""
+_LET_IT = re.compile(
+    rf"(?:let us |we will |i will |i want to |i would like to )(?:just )?(?:see|watch) (?:it|her|him|this|that|them|the "
+    rf"\w+) (?:{_BECOME}|fatten|plump|bulk|thicken|\w+ (?:up|out|in)\b)(?: .*)?"
+)
+_THEY_DO = re.compile(
+    r"(?:they|those|these|that sort|that kind|this sort) (?:do|usually|often|alway|mostly|all|never|rarely|tend to|"
+    r"can)(?: do)? (?:go|goe|turn|get|come|close|fill|fade|"
+    r"break|split|clear|lose|settle|heal|grow)\b(?!.*\b(?:mad|crazy|for it|for that|down well|when|if)\b).*"
+)
+_USUALLY_NOT = re.compile(
+    r"(?:(?:it|that|they|this) )?(?:usually|mostly|normally|often|generally|rarely|hardly ever) (?:do|doe|will|would)(?: not)?"
+)
+_IS_YOUNG = re.compile(
+    r"(?:(?:it|she|he|this|that|they) (?:is|are) )?(?:still |only |just |but |very |so )*(?:a baby|young yet|early day|"
+    r"early yet|young still|still young|a youngster|only young|"
+    r"too young to (?:say|tell|judge|know))(?: yet| still| though)?"
+)
+_BY_THEN = re.compile(
+    r"(?:(?!\d+ cm)\w+ ){1,4}(?:by (?:next )?(?:spring|summer|autumn|winter|nisai|year)|in (?:a|1|2|3|another) year|by "
+    r"this time next year|next (?:year|spring|summer|autumn))"
+)
+_DECIDES = frozenset(
+    tokens_of(
+        "again at see check try back keep hold sell decide come bring put take wait show want need call hope give leave ask pond "
+        "grow judge"
+    )
+)
+"""With these words the time is that of somebody who decides: `look again in a year`."""
 _GONE = re.compile(rf"(?:is\s|are\s|be\s)?(?:gone|better|ready|clear|closed|lost)\s{_WHEN}\Z")
 _LEADS = re.compile(
     r"(?:(?:they say|he say|she say|the boss say|i am told|so they say|and|but|then again|then|well|oh|though|either|or|so|also|"
@@ -264,6 +300,15 @@ def is_forecast(tokens: tuple[str, ...]) -> bool:
     text = _LEADS.sub("", " ".join(tokens), count=1) if _LEADS.match(" ".join(tokens)) else " ".join(tokens)
     if _TO_BE.fullmatch(text):
         return True
+    if any(each.fullmatch(text) for each in (_PICTURED, _LET_IT, _THEY_DO, _USUALLY_NOT, _IS_YOUNG)):
+        return True
+    if (
+        _BY_THEN.fullmatch(text)
+        and _PEOPLE.isdisjoint(tokens)
+        and _SALE.isdisjoint(tokens)
+        and _DECIDES.isdisjoint(tokens)
+    ):
+        return _OVER.isdisjoint(tokens)
     grown = _WHEN_GROWN.search(text) is not None and _OVER.isdisjoint(tokens)
     if not grown and any(first in {"could", "should", "can"} and second == "be" for first, second in pairwise(tokens)):
         return False  # `could be sharper` is said of today

@@ -298,8 +298,10 @@ class RemarkReader:
         )
 
     def _plainly(self, shown: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark:
-        if is_comparison(tokens, after=bool(before) and before[-1].sort is Sort.COMPARISON):
-            return Remark(shown, Sort.COMPARISON)
+        compared_before = bool(before) and before[-1].sort is Sort.COMPARISON
+        for words in dict.fromkeys((tokens, without(tokens, OPINIONS)[0])):
+            if words and is_comparison(words, after=compared_before):
+                return Remark(shown, Sort.COMPARISON)
         if is_near(tokens) and (near := self._said(shown, tokens, hedged=False)).sort is Sort.TRAITS:
             return near
         bare, hedged = without(tokens, HEDGES)

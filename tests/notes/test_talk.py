@@ -1042,6 +1042,16 @@ def test_a_correction_before_a_verdict_may_take_back_a_reading_and_is_read_again
         "it's downhill from here",
         "that won't be there at Christmas",
         "length to come",
+        "I could see that tightening up",
+        "can't see it catching up",
+        "let's see it fatten up",
+        "I reckon he'll make size",
+        "menkaburi by spring",
+        "looks bald in a year",
+        "they do go yellow and then it goes",
+        "usually doesn't",
+        "it's only a baby",
+        "young yet",
     ],
 )
 def test_more_forecasts(text):
