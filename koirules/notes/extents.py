@@ -15,9 +15,8 @@ from collections.abc import Iterator, Sequence
 from enum import Enum
 from functools import lru_cache
 
-from attrs import frozen
-
 from koirules.notes.tree import words_of_line
+from koirules.values import frozen
 
 Clauses = tuple[str, ...]
 """What phrases read; empty where a remark says something that none of them holds."""

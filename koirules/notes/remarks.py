@@ -10,6 +10,7 @@ from attrs import evolve, field
 
 from koirules.notes.comparisons import is_comparison
 from koirules.notes.corrections import CORRECTIONS, CORRECTS_AHEAD, is_correction
+from koirules.notes.digressions import is_digression
 from koirules.notes.ends import Bound, praised, without_ends
 from koirules.notes.extents import Topic, along
 from koirules.notes.forecasts import is_forecast, may_become
@@ -229,7 +230,9 @@ class RemarkReader:
             return Remark(shown, Sort.VERDICT, verdict=decided)
         if found.sort in {Sort.UNKNOWN, Sort.COMPARISON, Sort.FORECAST}:
             found = self._in_clauses(shown, tokens, before) or found
-        if found.sort is Sort.UNKNOWN and is_aside(tokens, lambda: self.speaks(tokens)):
+        if found.sort is Sort.UNKNOWN and any(
+            each(tokens, lambda: self.speaks(tokens)) for each in (is_aside, is_digression)
+        ):
             return Remark(shown, Sort.NOTHING)
         if found.sort is Sort.UNKNOWN and is_correction(tokens):
             return Remark(shown, Sort.CORRECTION)
