@@ -10,27 +10,12 @@ from collections.abc import Callable
 
 _IT = r"(?:it|her|him|them|this|that|this 1|that 1|the fish|this fish|that fish|these|those)"
 _WELL = r"(?:(?:oh|ah|ooh|and|but|well|so|though|still|mind you|to be fair|honestly|i mean|then|now|also|or|no|yes) )*"
-_CAUSE = (
-    r"(?:light|lamp|sun|shade|water|net|bag|bowl|glass|lid|camera|reflection|shadow|stress|trip|drive|journey|road|"
-    r"transport|travel|move|food|feed|"
-    r"muck|dirt|mud|slime|bubble|cold|heat|salt|weather|time of (?:day|year))"
-)
-
 _SURELY = re.compile(
     rf"{_WELL}(?:"
-    # What may have caused what was seen.
-    rf"(?:it |that )?(?:is |was |could be |might be |may be |must be |can be |will be |probably |perhap |maybe |only |"
-    rf"just |all |it is )*"
-    rf"(?:the |my |a |this |that |some |bit of |a bit of )*{_CAUSE}(?: (?:in here|in there|from the \w+|on it|on the \w+|"
-    rf"again|today|here|though|i think|i reckon|i expect|"
-    r"playing trick|that is all|maybe|probably))*|"
     r"(?:it |that )?(?:could|might|may|must) (?:just |only |well )?be on purpose|"
     # Buyers and other people at large.
     r"(?:i|we) (?:always|alway|never|usually|often|could|can|will|would) (?:easily |always |alway )?(?:sell|shift|move|"
     r"flog) (?:a|an|the|them|those|these|any) .*|"
-    r"(?:my |our |the )?(?:boss|customer|buyer|people|folk|wife|dealer|kid|judge|lad|girl|he|she|they) (?:would |will |"
-    r"alway |all |just )*(?:call|calls|say|said|name) "
-    rf"{_IT} (?:a |an |the )?\w+|"
     r"(?:the |my )?boss will (?:want to |like to |need to )?(?:know|hear|laugh|ask|smile|decide|choose)(?: (?:about|of|if) .*)?|"
     # What somebody thought at first.
     rf"(?:for a (?:second|moment|minute) )?i (?:first |at first |nearly |almost |really |honestly )*thought (?:for a "
@@ -67,6 +52,9 @@ _SURELY = re.compile(
 )
 _UNLESS_A_TRAIT = re.compile(
     rf"{_WELL}(?:"
+    r"(?:my |our |the )?(?:boss|customer|buyer|people|folk|wife|dealer|kid|judge|lad|girl|he|she|they) (?:would |will |"
+    r"alway |all |just )*(?:call|calls|say|said|name) "
+    rf"{_IT} (?:a |an |the )?\w+|"
     rf"(?:it |that |which )?(?:make|made|making)s? (?:{_IT}|me|you|\w+) (?:look like|feel|think|smile|laugh|grin|"
     rf"wonder|happy|sad)\b.*|"
     rf"(?:it |that |which )?(?:give|gave)s? {_IT} (?:a|an|that) (?:\w+ ){{0,2}}(?:look|wink|smile|air|face|expression|"

@@ -13,10 +13,22 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from enum import Enum
-from functools import lru_cache
 
+from koirules.notes.places_and_lengths import (
+    ABOUT,
+    BODY,
+    END,
+    HEAD,
+    PLACES,
+    STEM,
+    STRETCHES,
+    THE_TAIL,
+    Marked,
+    Place,
+    form_of,
+    marked,
+)
 from koirules.notes.tree import words_of_line
-from koirules.values import frozen
 
 Clauses = tuple[str, ...]
 """What phrases read; empty where a remark says something that none of them holds."""
@@ -30,148 +42,6 @@ class Topic(Enum):
     MARK = "mark"
     OTHER = "other"
 
-
-_STRETCHES = ("nose", "crown", "nape", "shoulder", "front back", "middle back", "rear back", "stem")
-"""The stretches of a body from head to tail, as phrases call them."""
-
-_END = len(_STRETCHES)
-
-
-@frozen
-class _Place:
-    """A place along the body. said: what it is called.
-
-    first, last: the stretch behind it and the one before it. bare_from, bare_to: from which and up to which one nothing is red
-    where white begins or ends there. front: the clause for red on the head that begins there. white: for white up to there.
-    """
-
-    said: str
-    first: int
-    last: int
-    bare_from: int = _END
-    bare_to: int = -1
-    front: str = ""
-    white: str = ""
-
-
-_ITS = r"(?:(?:the|its|her|his|both) )?"
-_JUST = (
-    r"(?:(?:just|right|exactly|level with|in line with|about|roughly|bang|straight|close|near|by|well|a bit|a little|"
-    r"only|dead) )*"
-)
-_ON_TOP = r"(?:dorsal fin|dorsal|top fin|back fin|fin on (?:the )?(?:top|back))"
-_DORSAL = rf"{_ITS}{_ON_TOP}"
-_GILL = r"(?:gill (?:cover|plate|edge|line|lid|slit)|gill)"
-_PECTORAL = r"(?:pectoral fin|pectoral|pec fin|pec|side fin)"
-_BODY = r"(?:back|body|fish)"
-_TAIL = r"(?:tail (?:fin|root|joint|base|stem|tube|end)|tail)"
-
-_PLACES = (
-    _Place(rf"{_ITS}(?:upper |top )?(?:lip|mouth)", 0, -1, front="red up to the lip", white="white lip"),
-    _Place(
-        rf"{_JUST}(?:{_ITS}(?:very )?(?:tip|end) of {_ITS}nose|{_ITS}(?:nose tip|nose|snout)(?! hole))",
-        0,
-        -1,
-        front="red up to the nose",
-        white="white nose",
-    ),
-    _Place(
-        rf"{_JUST}(?:between |past |behind )?{_ITS}(?:nostril|nose hole)",
-        0,
-        -1,
-        front="red up to the nostril",
-        white="white up to the nostril",
-    ),
-    _Place(
-        rf"{_JUST}(?:behind|past|after) {_ITS}eye|{_JUST}{_ITS}(?:back|rear) of {_ITS}eye|{_ITS}crown|{_ITS}top of {_ITS}head|"
-        rf"{_ITS}forehead",
-        1,
-        0,
-        front="head red stop behind the eye",
-        white="white up to behind the eye",
-    ),
-    _Place(
-        rf"{_JUST}(?:between |in front of |front of )?{_ITS}(?:eye line|line of the eye|eye)",
-        1,
-        0,
-        front="red up to the eye",
-        white="white up to the eye",
-    ),
-    _Place(
-        rf"{_JUST}(?:behind|past|after) {_ITS}(?:{_GILL}|head|skull)|{_JUST}{_ITS}(?:back|end|rear|base|edge) of "
-        rf"{_ITS}(?:head|skull|"
-        rf"{_GILL})|{_JUST}{_ITS}{_GILL}|{_JUST}(?:behind )?{_ITS}(?:neck|nape)|where {_ITS}head (?:end|stop)",
-        2,
-        1,
-        2,
-        1,
-    ),
-    _Place(rf"{_JUST}(?:behind|past|after) {_ITS}(?:shoulder|{_PECTORAL})", 4, 3, 4, 2),
-    _Place(rf"{_JUST}{_ITS}(?:shoulder line|shoulder|{_PECTORAL})", 3, 2, 4, 2),
-    _Place(
-        rf"{_JUST}(?:in front of|before|ahead of|short of) {_DORSAL}|{_JUST}(?:under )?{_ITS}(?:front edge|front end|front|start|"
-        rf"beginning|head|first ray) of {_DORSAL}|where {_DORSAL} (?:start|begin)|{_DORSAL} (?:start|begin|front|line)",
-        5,
-        4,
-        5,
-        4,
-    ),
-    _Place(
-        rf"{_JUST}(?:behind|past|after) {_DORSAL}|{_JUST}(?:under )?{_ITS}(?:back edge|rear edge|back end|rear end|back|end|rear|"
-        rf"last ray) of {_DORSAL}|where {_DORSAL} (?:end|stop)|{_DORSAL} (?:end|stop)",
-        6,
-        5,
-        6,
-        5,
-    ),
-    _Place(
-        rf"{_JUST}(?:under |below |beside |alongside |halfway along |half way along |halfway down |mid |{_ITS}(?:middle|"
-        rf"half) of )?"
-        rf"{_DORSAL}|mid ?dorsal|{_JUST}(?:mid ?{_BODY}|{_ITS}middle of {_ITS}{_BODY}|half ?way (?:down|along)(?: "
-        rf"{_ITS}{_BODY})?|in the middle(?! of))",
-        5,
-        4,
-        6,
-        4,
-    ),
-    _Place(
-        rf"{_JUST}(?:before|short of|off|in front of|shy of|nearly|almost) {_ITS}(?:{_TAIL}|end)|near {_ITS}{_TAIL}|"
-        rf"{_JUST}{_ITS}(?:tail (?:root|joint|base|stem|tube|end)|(?:root|base|start) of {_ITS}tail|peduncle|ozutsu|stem)|"
-        rf"where {_ITS}tail (?:start|begin)",
-        7,
-        6,
-        7,
-        6,
-    ),
-    _Place(rf"{_JUST}{_ITS}(?:very )?(?:tail(?! fin)|end of {_ITS}(?:{_BODY}|tail))", 7, 7, 7, 7),
-    _Place(rf"{_ITS}head", 1, 0, front="red on the head"),
-)
-"""From head to tail, and the head as a whole; of two that begin at one word, the longer name stands first."""
-
-_STEM, _THE_TAIL, _HEAD = (_PLACES[at] for at in (-3, -2, -1))
-
-_ABOUT = (
-    r"(?:(?:about|roughly|nearly|almost|just|only|maybe|perhap|around|barely|not quite|at most|at least|up to|over|"
-    r"under|more than|"
-    r"less than|no more than|exactly|some|easily|round|hardly|well over|just over|just under|all of) )*"
-)
-_UNIT = (
-    r"(?:cm|mm|scale row|row of scale|scale|row|finger width|finger|thumb width|thumb|hand width|eye width|head length|"
-    r"inch|pencil|"
-    r"fingernail|knuckle|matchstick)"
-)
-_NUMBER = (
-    r"(?:\d+(?:\.\d+)?(?: (?:to|or) \d+(?:\.\d+)?)?(?: and a half)?|half an?|an?|a couple of|a few|several|(?:3|a) "
-    r"quarter of an?|my|"
-    r"a good|a full|a bare|a clear|a scant)"
-)
-_LENGTH = re.compile(
-    rf"(?<!\S)(?:{_ABOUT}{_NUMBER} (?:good |bare |full |scant |clear |little |single )?{_UNIT}(?: width| length)?(?: and "
-    rf"a half)?|"
-    r"half (?:a|an|my) (?:eye|head|hand|fin|finger|thumb|body)|the width of (?:my|a|an) \w+|a \w+ width)"
-    r"(?: or so| or 2| maybe| if that| at most| at least| maybe less| maybe more| less| more)?(?!\S)"
-)
-_PLACE = re.compile("|".join(f"(?P<p{at}>(?<!\\S)(?:{place.said})(?!\\S))" for at, place in enumerate(_PLACES)))
 
 _P, _Q, _L = r"@(?P<p>\d\d)", r"@(?P<q>\d\d)", r"#(?P<n>\d)"
 _ANY_P, _ANY_L = r"@\d\d", r"#\d"
@@ -234,6 +104,7 @@ _TAILS = (
     r"the back|this time|"
     rf"back|straight|though|as far as i can see|(?:for |by )?{_ANY_L}(?: long| wide| across)?))*"
 )
+_LED = r"(?:(?:then|and|but|so|it|that|this|which|she|he|they|from there|after that|there|also) )*"
 _WHITE = (
     r"(?:(?:then|and|but|so|also|there is|it is|the|a|an|its|her|his|all|clean|pure|just|only|big|long|clear|empty|good|"
     r"bright|rest is|"
@@ -340,35 +211,31 @@ _THINGS = (
 )
 
 
-@lru_cache(maxsize=64)
-def _form(text: str) -> re.Pattern[str]:
-    return re.compile(text)
-
-
 _FROM_TO = (
-    rf"(?P<s>{_SUBJECT} )?{_GOES}(?:from )?{_P} {_TO} (?:{_Q}|{_L} @11){_TAILS}",
-    rf"(?P<s>{_SUBJECT} )?{_GOES}(?:from )?{_P} and {_STOPS} (?:at )?(?:{_Q}|{_L} @11){_TAILS}",
-    rf"(?P<s>{_SUBJECT} )?{_GOES}between {_P} and {_Q}{_TAILS}",
+    rf"{_LED}(?P<s>{_SUBJECT} )?{_GOES}(?:from )?{_P} {_TO} (?:{_Q}|{_L} @11){_TAILS}",
+    rf"{_LED}(?P<s>{_SUBJECT} )?{_GOES}(?:from )?{_P} and {_STOPS} (?:at )?(?:{_Q}|{_L} @11){_TAILS}",
+    rf"{_LED}(?P<s>{_SUBJECT} )?{_GOES}between {_P} and {_Q}{_TAILS}",
 )
 _BEGUN = (
     (
-        rf"(?P<s>{_SUBJECT} )?(?:only |just |really |then )*{_STARTS} (?:only |just |right |again |further back )*(?:from |"
+        rf"{_LED}(?P<s>{_SUBJECT} )?(?:only |just |really |then )*{_STARTS} (?:only |just |right |again |further back )*(?:from |"
         rf"on |at )?{_P}{_TAILS}"
     ),
     rf"(?P<s>{_SUBJECT}) {_GOES}from {_P}(?: (?:on|onward|down|backward))?{_TAILS}",
 )
 _SHIFTED = (
-    rf"(?P<s>{_SUBJECT} )?(?:only |just )*{_STARTS} (?:only |just )*(?:{_ANY_L}|a way|well|some way|further) (?:behind |"
+    rf"{_LED}(?P<s>{_SUBJECT} )?(?:only |just )*{_STARTS} (?:only |just )*(?:{_ANY_L}|a way|well|some way|further) (?:behind |"
     rf"after |past |back from |below |"
     r"down from |on from |further back than )?(?:@(?P<p>\d\d)|it|them|that)"
 )
 _ENDED = (
     (
-        rf"(?P<s>{_SUBJECT} )?(?:only |just |then |and |but )*{_STOPS} (?:just |right |exactly |only |short |clean |neatly |"
+        rf"{_LED}(?P<s>{_SUBJECT} )?(?:only |just |then |and |but )*{_STOPS} (?:just |right |exactly |only |short |clean "
+        rf"|neatly |"
         rf"square |in a point |in a "
         rf"curve |round |dead |nicely )*(?:at |on |by )?(?:{_Q}|{_L} @11){_TAILS}"
     ),
-    rf"(?P<s>{_SUBJECT} )?{_GOES}{_TO} (?:{_Q}|{_L} @11)(?: and (?:then )?stop)?{_TAILS}",
+    rf"{_LED}(?P<s>{_SUBJECT} )?{_GOES}{_TO} (?:{_Q}|{_L} @11)(?: and (?:then )?stop)?{_TAILS}",
     rf"(?P<s>{_SUBJECT}) {_GOES}{_L} (?:from |away from )?@1[12]{_TAILS}",
 )
 _LIES = (
@@ -376,7 +243,7 @@ _LIES = (
         rf"(?P<s>{_SUBJECT} )(?:is |sit |lie |there |right |just |bang |dead |all |only |placed )*(?:on |at |in |over |"
         rf"across |round |around |under |by |covering |"
         rf"behind |along |near |(?:like )?an? (?:{_WHICH} )*(?:square|triangle|saddle|block|heart|diamond|circle|wedge|"
-        rf"butterfly|band|bar|stripe|blob) )*{_P}{_TAILS}(?: (?:is |and |it is )?(?:{_ANY_L}|{_ABOUT}\d+){_WIDE})?"
+        rf"butterfly|band|bar|stripe|blob) )*{_P}{_TAILS}(?: (?:is |and |it is )?(?:{_ANY_L}|{ABOUT}\d+){_WIDE})?"
     ),
     rf"(?P<s>{_SUBJECT} )(?:nearly |almost |just |only )*(?:touch|reach|meet|hit|touching|reaching) {_P}{_TAILS}",
 )
@@ -401,7 +268,7 @@ _ALL_BEHIND = (
 )
 _BARE_AT = (
     rf"{_WHITE} (?:on |at |along |over |in |across |round )+(?:{_P}|(?:the |its )?(?P<part>(?:front|middle|back|rear|"
-    rf"last) (?:third|half))(?: of (?:the |its )?{_BODY})?)"
+    rf"last) (?:third|half))(?: of (?:the |its )?{BODY})?)"
 )
 _WIDTH = (
     (
@@ -410,7 +277,9 @@ _WIDTH = (
     ),
     rf"{_GAP} (?P<place>{_BEFORE_THE_TAIL}) (?:is |of |about )*{_L}{_WIDE}",
     (
-        rf"(?:(?:then|and|with|but|there is|only|just|there are|it is) )*{_L} (?:of |wide |clean |clear )*(?:white|gap|bare|"
+        rf"(?:(?:then|and|with|but|there is|only|just|there are|it is|you get|you see|you have|i see|we have|it leave|"
+        rf"leave|leaving|that leave|which leave|exactly|it has) )*{_L} (?:of |wide |clean |clear |plain |pure )*(?:white|"
+        rf"gap|bare|"
         rf"nothing|white gap|space|clean white)(?: again| there)?(?: (?P<place>{_BEFORE_THE_TAIL}))?(?: {_BETWEEN})?"
     ),
     (
@@ -435,7 +304,7 @@ _GAP_AT = (
     rf"exactly))* (?:at |by |on |under |over |near |round |right |just )*{_P}"
 )
 _ONTO_TAIL = (
-    rf"(?P<s>{_SUBJECT} )?(?:(?:just|also|and|then|it|has|have|a bit|even) )*(?:spill|creep|bleed|run|go|goe|leak|carry|"
+    rf"{_LED}(?P<s>{_SUBJECT} )?(?:(?:just|also|and|then|it|has|have|a bit|even) )*(?:spill|creep|bleed|run|go|goe|leak|carry|"
     rf"stray|come|slip|extend|reach|spilling|creeping|"
     rf"bleeding|running|going|carry on)(?: (?:on|over|out|right|just|a bit|slightly|well))* (?:onto|over onto|on to|out "
     rf"onto) (?:@12|(?:the |its )?tail fin){_TAILS}"
@@ -508,30 +377,6 @@ _SIDES_AND_PLACES = frozenset(
 )
 
 
-@frozen
-class _Told:
-    """A remark with a mark for each place (`@05`, its number in _PLACES) and each length (`#0`) in it."""
-
-    words: str
-    lengths: tuple[str, ...]
-
-    def match(self, form: str) -> dict[str, str | None] | None:
-        found = _form(form).fullmatch(self.words)
-        return None if found is None else found.groupdict()
-
-
-@lru_cache(maxsize=2_000)
-def _told(words: str) -> _Told:
-    lengths: list[str] = []
-
-    def kept(found: re.Match[str]) -> str:
-        lengths.append(found[0])
-        return f"#{len(lengths) - 1}"
-
-    marked = _LENGTH.sub(kept, words)
-    return _Told(_PLACE.sub(lambda found: f"@{int(str(found.lastgroup)[1:]):02}", marked), tuple(lengths[:10]))
-
-
 def topic_of(remarks: Sequence[str]) -> Topic:
     """What the last of some remarks is about: what says no more than where or how long goes on about the one before it."""
     for words in reversed(remarks):
@@ -554,7 +399,7 @@ def _topic(words: str) -> Topic:
 def last_place(remarks: Sequence[str]) -> int | None:
     """The number of the place that is named last in some remarks."""
     for words in reversed(remarks):
-        found = re.findall(r"@(\d\d)", _told(words).words)
+        found = re.findall(r"@(\d\d)", marked(words).words)
         if found:
             return int(found[-1])
     return None
@@ -570,7 +415,7 @@ def along(words: str, topic: Topic = Topic.OTHER, last: int | None = None) -> It
             if part in words:
                 words = words.replace(" of it", f" of the {part}")
                 break
-    told = _told(words)
+    told = marked(words)
     if not ("@" in told.words or "#" in told.words or "tail fin" in told.words or topic is not Topic.OTHER):
         return
     yield from _of_white(told, topic, last)
@@ -584,7 +429,7 @@ def along(words: str, topic: Topic = Topic.OTHER, last: int | None = None) -> It
     if topic is not Topic.OTHER and any(told.match(form) is not None for form in _SIZES):
         yield ()
     where = {"@" in told.words, not _SIDES_AND_PLACES.isdisjoint(told.words.split())}
-    if any(where) and _form(_WHERE).fullmatch(f"{told.words} ") is not None and _goes_on(told.words, topic):
+    if any(where) and form_of(_WHERE).fullmatch(f"{told.words} ") is not None and _goes_on(told.words, topic):
         yield ()
     if (sized := told.match(_SIZED)) is not None and (topic is not Topic.OTHER or _names_red(sized["thing"])):
         yield ()
@@ -602,7 +447,7 @@ def _goes_on(words: str, topic: Topic) -> bool:
     return topic is Topic.MARK
 
 
-def _of_white(told: _Told, topic: Topic, last: int | None) -> Iterator[Clauses]:
+def _of_white(told: Marked, topic: Topic, last: int | None) -> Iterator[Clauses]:
     for form in _WIDTH:
         if (found := told.match(form)) is not None:
             if topic is not Topic.RED and told.match(_MERE_WHITE) is not None:
@@ -611,31 +456,31 @@ def _of_white(told: _Told, topic: Topic, last: int | None) -> Iterator[Clauses]:
             if found.get("place"):
                 yield (_before_the_tail(length),)
                 continue
-            places = [_PLACES[int(at)] for at in re.findall(r"@(\d\d)", told.words)]
-            where = [_gap_at(place) for place in places if 2 <= place.first < _END - 1]
+            places = [PLACES[int(at)] for at in re.findall(r"@(\d\d)", told.words)]
+            where = [_gap_at(place) for place in places if 2 <= place.first < END - 1]
             yield (f"gap {length}", *where)
             few = re.match(r"(?:about |just |only |exactly )*([1-3]|a) (?:scale|row)\b", length)
             yield ("short gap" if few else "clear white between the step", *where)
     for form in _FROM_AND_TO:
         if (found := told.match(form)) is not None:
             start = last if found.get("there") else int(found["p"] or 0)
-            if start is not None and (bare := _bare(_PLACES[start], _PLACES[int(found["q"] or 0)])):
+            if start is not None and (bare := _bare(PLACES[start], PLACES[int(found["q"] or 0)])):
                 yield bare
-    if (found := told.match(_UP_TO)) is not None and (bare := _bare_up_to(_PLACES[int(found["q"] or 0)])):
+    if (found := told.match(_UP_TO)) is not None and (bare := _bare_up_to(PLACES[int(found["q"] or 0)])):
         yield bare
-    if last is not None and told.match(_ALL_BEHIND) is not None and (bare := _bare(_PLACES[last], _THE_TAIL)):
+    if last is not None and told.match(_ALL_BEHIND) is not None and (bare := _bare(PLACES[last], THE_TAIL)):
         yield bare
     if (found := told.match(_BARE_AT)) is not None:
         stretches = _PARTS.get(found["part"] or "") or _stretches_at(found["p"])
         if stretches:
-            yield tuple(f"no red along the {_STRETCHES[at]}" for at in stretches)
+            yield tuple(f"no red along the {STRETCHES[at]}" for at in stretches)
     if (found := told.match(_APART)) is not None:
         yield (str(found["c"]), f"gap {told.lengths[int(found['n'] or found['m'] or 0)]}")
-    if (found := told.match(_GAP_AT)) is not None and 2 <= _PLACES[int(found["p"] or 0)].first < _END - 1:
-        yield (*((found["c"],) if found["c"] else ()), _gap_at(_PLACES[int(found["p"] or 0)]))
+    if (found := told.match(_GAP_AT)) is not None and 2 <= PLACES[int(found["p"] or 0)].first < END - 1:
+        yield (*((found["c"],) if found["c"] else ()), _gap_at(PLACES[int(found["p"] or 0)]))
 
 
-def _gap_at(place: _Place) -> str:
+def _gap_at(place: Place) -> str:
     """The clause for where a gap lies."""
     where = "at the front" if place.first < 4 else "in the middle" if place.first < 6 else "at the rear"
     return f"white gap {where}"
@@ -653,7 +498,7 @@ _PARTS = {
 """The stretches that are surely within a part of the back."""
 
 
-def _meant(told: _Told, red: bool, *forms: str) -> Iterator[dict[str, str | None]]:
+def _meant(told: Marked, red: bool, *forms: str) -> Iterator[dict[str, str | None]]:
     """What matches forms that are said of the red. red: whether the remark before speaks of it, so that this one need not."""
     for form in forms:
         found = told.match(form)
@@ -661,7 +506,7 @@ def _meant(told: _Told, red: bool, *forms: str) -> Iterator[dict[str, str | None
             yield found
 
 
-def _of_red(told: _Told, red: bool) -> Iterator[Clauses]:
+def _of_red(told: Marked, red: bool) -> Iterator[Clauses]:
     if any(True for _ in _meant(told, red, _ONTO_TAIL)):
         yield ("red on the tail fin",)
     for found in _meant(told, red, _HEAD_RED):
@@ -669,39 +514,39 @@ def _of_red(told: _Told, red: bool) -> Iterator[Clauses]:
             yield ("large patch on the head" if found["how"] not in {"half", "half of"} else "red on the head",)
     yield from filter(None, _of_its_ends(told, red))
     for found in _meant(told, red, _SHIFTED):
-        if found["p"] is not None and _PLACES[int(found["p"])].first in {1, 2} and _is_first(found["s"] or ""):
+        if found["p"] is not None and PLACES[int(found["p"])].first in {1, 2} and _is_first(found["s"] or ""):
             yield ("no red on the head",)
         yield ()
     for found in _meant(told, red, *_LIES):
-        at = _PLACES[int(found["p"] or 0)]
-        if "first" in (found["s"] or "") and at is _HEAD:
+        at = PLACES[int(found["p"] or 0)]
+        if "first" in (found["s"] or "") and at is HEAD:
             yield ()  # the first one lies on the head, whatever it is
         elif _names_red(found["s"]) or told.match(_LIES[1]) is not None:
             yield from filter(None, [_lying(at)])
     if (of := told.match(_RED_OF)) is not None:
         number = of["p"] or of["r"]
-        yield () if number is None else _lying(_PLACES[int(number)])
-    parts = [_form(_LISTED).fullmatch(part) for part in re.split(r" and (?=1 |another |a |then |@)", told.words)]
+        yield () if number is None else _lying(PLACES[int(number)])
+    parts = [form_of(_LISTED).fullmatch(part) for part in re.split(r" and (?=1 |another |a |then |@)", told.words)]
     if red and told.match(r"(?:(?:and |then )*@\d\d ?){2,}(?:too|again)?") is not None:
-        yield tuple(clause for at in re.findall(r"@(\d\d)", told.words) for clause in _lying(_PLACES[int(at)]))
+        yield tuple(clause for at in re.findall(r"@(\d\d)", told.words) for clause in _lying(PLACES[int(at)]))
     if (red or (len(parts) > 1 and _names_red(told.words))) and all(part is not None for part in parts):
-        each = [_lying(_PLACES[int(part["p"])]) for part in parts if part is not None]
+        each = [_lying(PLACES[int(part["p"])]) for part in parts if part is not None]
         if all(each):
             yield tuple(clause for clauses in each for clause in clauses)
 
 
-def _of_its_ends(told: _Told, red: bool) -> Iterator[Clauses]:
+def _of_its_ends(told: Marked, red: bool) -> Iterator[Clauses]:
     for found in _meant(told, red, *_FROM_TO):
-        end = None if found.get("q") is None else _PLACES[int(found["q"] or 0)]
+        end = None if found.get("q") is None else PLACES[int(found["q"] or 0)]
         off = "" if found.get("n") is None else told.lengths[int(found["n"] or 0)]
-        yield _from_to(_PLACES[int(found["p"] or 0)], end, off, told.words)
+        yield _from_to(PLACES[int(found["p"] or 0)], end, off, told.words)
     for found in _meant(told, red, *_BEGUN):
-        yield _begun(_PLACES[int(found["p"] or 0)], found["s"] or "")
+        yield _begun(PLACES[int(found["p"] or 0)], found["s"] or "")
     for found in _meant(told, red, *_ENDED):
         if found.get("n") is not None:
             yield (_before_the_tail(told.lengths[int(found["n"] or 0)]),)
         elif found.get("q") is not None:
-            yield _ended(_PLACES[int(found["q"] or 0)], found["s"] or "")
+            yield _ended(PLACES[int(found["q"] or 0)], found["s"] or "")
 
 
 def _names_red(subject: str | None) -> bool:
@@ -717,12 +562,12 @@ def _is_first(subject: str) -> bool:
 
 
 def _red_on(stretches: Sequence[int]) -> Clauses:
-    return tuple("red on the head" if at == 1 else f"red along the {_STRETCHES[at]}" for at in stretches if at != 0)
+    return tuple("red on the head" if at == 1 else f"red along the {STRETCHES[at]}" for at in stretches if at != 0)
 
 
 def _stretches_at(number: str | None) -> tuple[int, ...]:
-    place = None if number is None else _PLACES[int(number)]
-    return () if place is None or place.first < 2 or place is _THE_TAIL else (place.first,)
+    place = None if number is None else PLACES[int(number)]
+    return () if place is None or place.first < 2 or place is THE_TAIL else (place.first,)
 
 
 def _before_the_tail(length: str) -> str:
@@ -734,26 +579,26 @@ def _before_the_tail(length: str) -> str:
     return f"{plain} of white before the tail"
 
 
-def _bare_up_to(to: _Place) -> Clauses:
+def _bare_up_to(to: Place) -> Clauses:
     """White up to a place begins at the nose."""
     if to.white:
         return (to.white,)
-    if to in {_HEAD, _STEM, _THE_TAIL}:
+    if to in {HEAD, STEM, THE_TAIL}:
         return ()
-    return ("no red on the head", *(f"no red along the {_STRETCHES[at]}" for at in range(2, to.bare_to + 1)))
+    return ("no red on the head", *(f"no red along the {STRETCHES[at]}" for at in range(2, to.bare_to + 1)))
 
 
-def _bare(start: _Place, to: _Place) -> Clauses:
+def _bare(start: Place, to: Place) -> Clauses:
     if start.first < 2 and to.first < 2:
         return (to.white,) if to.white and start is not to else ()
     bare = tuple(
-        f"no red along the {_STRETCHES[at]}"
-        for at in range(min(start.bare_from, 2 if start.first < 2 else _END), to.bare_to + 1)
+        f"no red along the {STRETCHES[at]}"
+        for at in range(min(start.bare_from, 2 if start.first < 2 else END), to.bare_to + 1)
     )
     return ("no red on the head", *bare) if start.front and start.first == 0 else bare
 
 
-def _from_to(start: _Place, to: _Place | None, off: str, words: str) -> Clauses:
+def _from_to(start: Place, to: Place | None, off: str, words: str) -> Clauses:
     front = (start.front,) if start.front else ()
     if to is None:
         if start.first > 5:
@@ -762,7 +607,7 @@ def _from_to(start: _Place, to: _Place | None, off: str, words: str) -> Clauses:
     if start.front and to.front:
         # `red on the nose right to the lip` may be blood.
         # Both on the head: red reaches the one that is further forward.
-        return (min(start, to, key=_PLACES.index).front,) if start is not _HEAD is not to and "from" in words else ()
+        return (min(start, to, key=PLACES.index).front,) if start is not HEAD is not to and "from" in words else ()
     if to.front:
         # Told from behind forwards: `from the shoulder to the nose`.
         return (to.front, *_red_on(range(1, start.last + 1)))
@@ -771,8 +616,8 @@ def _from_to(start: _Place, to: _Place | None, off: str, words: str) -> Clauses:
     return (*front, *_red_on(range(start.first, to.last + 1)))
 
 
-def _begun(start: _Place, subject: str) -> Clauses:
-    if start is _THE_TAIL:
+def _begun(start: Place, subject: str) -> Clauses:
+    if start is THE_TAIL:
         return ()
     if start.front:
         return (start.front,)
@@ -780,14 +625,14 @@ def _begun(start: _Place, subject: str) -> Clauses:
     return (*headless, *_red_on([start.first]))
 
 
-def _ended(to: _Place, subject: str) -> Clauses:
-    of_parts = [_PLACES[int(at)].first for at in re.findall(r"@(\d\d)", subject)]
-    if to is _HEAD or any(2 <= to.first <= first for first in of_parts):
+def _ended(to: Place, subject: str) -> Clauses:
+    of_parts = [PLACES[int(at)].first for at in re.findall(r"@(\d\d)", subject)]
+    if to is HEAD or any(2 <= to.first <= first for first in of_parts):
         return ()  # `shoulders red to the pecs` runs down, and not back
     return (to.front,) if to.front else _red_on([to.last])
 
 
-def _lying(at: _Place) -> Clauses:
+def _lying(at: Place) -> Clauses:
     if at.first == 1:
         return ("red on the head",)
     return (at.front,) if at.first == 0 else _red_on([at.first])
