@@ -183,7 +183,7 @@ SAID_OF_HEALTH: tuple[Saying, ...] = (
             "is off": f"{_IT_SWIMS} (a bit|a little|rather|slightly|very|so|quite|) {_OFF}, (leans|leaning|lists|tilts|rolls|"
             "tips|heels) (a bit|a little|slightly|) (to|to the|over to the|on the) (left|right|1 side) (when (it|she|he) "
             "(swims|stops|rests)|in the water), (can not|does not|will not|could not) (stay|stand|keep|hold) (level|upright|"
-            "straight|still|its balance) (in the water|), (swims|hangs|floats) on (its|her|his|1) side, (hangs|stands) "
+            "straight|its balance) (in the water|), (swims|hangs|floats) on (its|her|his|1) side, (hangs|stands) "
             "(head|nose|tail) (down|up|low), (bad|poor|odd|strange|crooked|wobbly|funny|uneven) (swimmer|swimming|mover), "
             "swimming (is|) (bad|poor|odd|strange|wrong|off), (swim bladder|bladder) (trouble|problem|gone|off|damaged|"
             "fault|), (drifts|pulls|veers|goes|swims) (off|away|) to (1 side|the left|the right) when (it|she|he) swims, "

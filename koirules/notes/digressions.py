@@ -30,6 +30,7 @@ _SURELY = re.compile(
     r"(?:you|i) (?:can )?(?:feel|felt|notice) (?:it|that) (?:with|under|in) (?:a |the |your |my )?(?:finger|thumb|hand|net)|"
     r"(?:it |she |he |this 1 )?(?:has |have )?(?:jumped|leapt|hopped|splashed) (?:out |about |around |over |up )?(?:of "
     r"the (?:bowl|tub|net) )?(?:once|twice|again|\d time|already|on me)|"
+    r"(?:it |she |he |this 1 )?(?:will|would|doe|can|could) not (?:keep|hold|stay|sit|stand) still(?: for .*)?|"
     r"(?:it |she |he |this 1 )?still eat(?:ing)?(?: well| fine| though)?|"
     r"(?:a )?(?:wriggly|slippery|jumpy|lively|restless|feisty) (?:1|one|fish|thing|customer|beggar|devil)(?: (?:hang on|"
     r"hold on|hold still|this|isn|you are|this 1))*|"

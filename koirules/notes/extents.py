@@ -104,7 +104,7 @@ _TAILS = (
     r"the back|this time|"
     rf"back|straight|though|as far as i can see|(?:for |by )?{_ANY_L}(?: long| wide| across)?))*"
 )
-_LED = r"(?:(?:then|and|but|so|it|that|this|which|she|he|they|from there|after that|there|also) )*"
+_LED = r"(?:(?:then|and|but|so|again|it|that|this|which|she|he|they|from there|after that|there|also) )*"
 _WHITE = (
     r"(?:(?:then|and|but|so|also|there is|it is|the|a|an|its|her|his|all|clean|pure|just|only|big|long|clear|empty|good|"
     r"bright|rest is|"
@@ -419,7 +419,7 @@ def along(words: str, topic: Topic = Topic.OTHER, last: int | None = None) -> It
     if not ("@" in told.words or "#" in told.words or "tail fin" in told.words or topic is not Topic.OTHER):
         return
     yield from _of_white(told, topic, last)
-    yield from _of_red(told, topic is Topic.RED)
+    yield from _of_red(told, topic is Topic.RED, words)
     if (topic in {Topic.RED, Topic.GAP} or _names_red(words)) and told.match(_TOUCHING) is not None:
         yield ("step touching",)
     if topic is not Topic.OTHER and told.match(_JOINS) is not None:
@@ -460,14 +460,21 @@ def _of_white(told: Marked, topic: Topic, last: int | None) -> Iterator[Clauses]
             where = [_gap_at(place) for place in places if 2 <= place.first < END - 1]
             yield (f"gap {length}", *where)
             few = re.match(r"(?:about |just |only |exactly )*([1-3]|a) (?:scale|row)\b", length)
-            yield ("short gap" if few else "clear white between the step", *where)
+            yield ("short gap", *where) if few else ()
     for form in _FROM_AND_TO:
         if (found := told.match(form)) is not None:
             start = last if found.get("there") else int(found["p"] or 0)
             if start is not None and (bare := _bare(PLACES[start], PLACES[int(found["q"] or 0)])):
                 yield bare
-    if (found := told.match(_UP_TO)) is not None and (bare := _bare_up_to(PLACES[int(found["q"] or 0)])):
-        yield bare
+    if (found := told.match(_UP_TO)) is not None:
+        to, begun = (
+            PLACES[int(found["q"] or 0)],
+            told.words.startswith(("then ", "and then ", "after that ", "from there ")),
+        )
+        if not begun and topic is Topic.OTHER:
+            yield from filter(None, [_bare_up_to(to)])
+        elif last is not None:  # what was red before it is not white
+            yield from filter(None, [_bare(PLACES[last], to)])
     if last is not None and told.match(_ALL_BEHIND) is not None and (bare := _bare(PLACES[last], THE_TAIL)):
         yield bare
     if (found := told.match(_BARE_AT)) is not None:
@@ -506,7 +513,7 @@ def _meant(told: Marked, red: bool, *forms: str) -> Iterator[dict[str, str | Non
             yield found
 
 
-def _of_red(told: Marked, red: bool) -> Iterator[Clauses]:
+def _of_red(told: Marked, red: bool, words: str) -> Iterator[Clauses]:
     if any(True for _ in _meant(told, red, _ONTO_TAIL)):
         yield ("red on the tail fin",)
     for found in _meant(told, red, _HEAD_RED):
@@ -514,13 +521,14 @@ def _of_red(told: Marked, red: bool) -> Iterator[Clauses]:
             yield ("large patch on the head" if found["how"] not in {"half", "half of"} else "red on the head",)
     yield from filter(None, _of_its_ends(told, red))
     for found in _meant(told, red, _SHIFTED):
-        if found["p"] is not None and PLACES[int(found["p"])].first in {1, 2} and _is_first(found["s"] or ""):
+        if found["p"] is not None and PLACES[int(found["p"])].first == 2 and _is_first(found["s"] or ""):
             yield ("no red on the head",)
         yield ()
     for found in _meant(told, red, *_LIES):
         at = PLACES[int(found["p"] or 0)]
-        if "first" in (found["s"] or "") and at is HEAD:
-            yield ()  # the first one lies on the head, whatever it is
+        subject = found["s"] or ""
+        if ("first" in subject and at is HEAD) or ("@" in subject and "in the middle" in words):
+            yield ()  # the first one lies on the head whatever it is, and the middle of a patch's place is its midline
         elif _names_red(found["s"]) or told.match(_LIES[1]) is not None:
             yield from filter(None, [_lying(at)])
     if (of := told.match(_RED_OF)) is not None:

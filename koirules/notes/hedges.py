@@ -34,7 +34,8 @@ class Phrases:
 HEDGES = Phrases.of(
     spread(
         """
-            i (think|guess|suppose|believe|reckon|suspect|expect|fancy|bet|would bet|would guess|would say|would think), it
+            i (think|guess|suppose|believe|reckon|suspect|expect|fancy|bet|would bet|would guess|would say|would still say|
+            would think), it
             seems, seems, seem, (seems|seem|appears|looks|appear|look) to be, perhaps, maybe, probably, possibly, likely,
             nearly, almost, not quite, more or less,
             presumably, apparently, all but, i am not sure but, hard to say but, sort of, kind of, a touch,
@@ -72,7 +73,8 @@ HEDGES = Phrases.of(
 OPINIONS = Phrases.of(
     spread(
         """
-            i (think|guess|suppose|believe|reckon|suspect|expect|fancy|bet|would bet|would guess|would say|would think),
+            i (think|guess|suppose|believe|reckon|suspect|expect|fancy|bet|would bet|would guess|would say|would still say|
+            would think),
             it seems, seems, seem, probably, likely, presumably, i want to say, must be, to my eye, looks to me
         """
     )

@@ -259,13 +259,20 @@ class Verdicts:
         return meant[0] if meant else "out"
 
 
+_UNDECIDED = frozenset({("not", "mind"), ("keep", "still"), ("hold", "still"), ("stay", "still"), ("sit", "still")})
+
+
 def verdict_of(tokens: tuple[str, ...], verdicts: Verdicts) -> str | None:
     """The verdict that a whole remark is, with what may stand before and behind it."""
+    if not _UNDECIDED.isdisjoint(pairwise(tokens)):
+        return None  # who does not mind something, and of what does not keep still, nobody has decided
     return verdicts.told(_kind_of(tokens, verdicts.words), tokens)
 
 
 def verdict_in_words(tokens: tuple[str, ...], verdicts: Verdicts) -> str | None:
     """The verdict that a whole sentence is, all of whose words are those of verdicts."""
+    if not _UNDECIDED.isdisjoint(pairwise(tokens)):
+        return None
     return verdicts.told(by_clause(tokens), tokens)
 
 

@@ -35,14 +35,15 @@ def shares():
 def understood():
     """Of each page in free speech, how many remarks are understood, of those that mean one thing.
 
-    Phrases were taught on the fresh pages and on two of the later ones (breeder, dealer) after their first opening; none was on
-    the others.
+    Phrases were taught on the fresh pages, on two of the later ones (breeder, dealer), and on those of the first and second other
+    writer, after their first opening; none was on the others.
     """
-    for folder in ("fresh_pages", "unseen_pages", "later_pages"):
+    others = sorted(str(each.relative_to(HERE.parent)) for each in (HERE.parent / "other_pages").iterdir())
+    for folder in ("fresh_pages", "unseen_pages", "later_pages", *others):
         for page in sorted((HERE.parent / folder).glob("*.txt")):
             found = list(fresh(page, koirules.read_standard(PAGE)))
             share = sum(remark.sort is not Sort.UNKNOWN for remark, _ in found) / len(found)
-            print(f"{folder.replace('_', ' ')}, {page.stem}: {len(found)} remarks, {100 * share:.0f} % understood")
+            print(f"{folder.replace('_', ' ').replace('/', ', ')}, {page.stem}: {len(found)} remarks, {100 * share:.0f} % understood")
 
 
 def lines(number):
