@@ -13,6 +13,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from enum import Enum
+from functools import lru_cache
 
 from koirules.notes.places_and_lengths import (
     ABOUT,
@@ -383,11 +384,17 @@ def topic_of(remarks: Sequence[str]) -> Topic:
         topic = _topic(words)
         if topic is not Topic.OTHER:
             return topic
-        if next(along(words, Topic.RED), None) is None:
+        if not _goes_on_about_red(words):
             return Topic.OTHER
     return Topic.OTHER
 
 
+@lru_cache(maxsize=10_000)
+def _goes_on_about_red(words: str) -> bool:
+    return next(along(words, Topic.RED), None) is not None
+
+
+@lru_cache(maxsize=10_000)
 def _topic(words: str) -> Topic:
     for word in words.split():
         for topic, each in ((Topic.GAP, _GAP_WORDS), (Topic.RED, _RED_WORDS), (Topic.MARK, _MARKS)):
@@ -398,11 +405,13 @@ def _topic(words: str) -> Topic:
 
 def last_place(remarks: Sequence[str]) -> int | None:
     """The number of the place that is named last in some remarks."""
-    for words in reversed(remarks):
-        found = re.findall(r"@(\d\d)", marked(words).words)
-        if found:
-            return int(found[-1])
-    return None
+    return next((place for words in reversed(remarks) if (place := _last_in(words)) is not None), None)
+
+
+@lru_cache(maxsize=10_000)
+def _last_in(words: str) -> int | None:
+    found = re.findall(r"@(\d\d)", marked(words).words)
+    return int(found[-1]) if found else None
 
 
 def along(words: str, topic: Topic = Topic.OTHER, last: int | None = None) -> Iterator[Clauses]:

@@ -671,6 +671,8 @@ class Leaning:
 
     def _measured_anew(self, text: str, tokens: tuple[str, ...], before: Sequence[Remark]) -> Remark | None:
         """`no 16, I held it wrong`, `make that eighteen`, `18.5 when it lay still` after `14 cm`."""
+        if not any(token[0].isdigit() for token in tokens):
+            return None
         last = next((one for one in reversed(before) if one.sort not in _PASSED_OVER), None)
         if last is None or {found.trait for found in last.found} != {"length"}:
             return None

@@ -302,10 +302,10 @@ class Hearing:
 
     def take(self, raw: str, *, whole: bool = False) -> list[Problem]:
         """Take a line; what is wrong with it. whole: whether a line with anything wrong is not taken at all."""
-        before = self.cutter.copy()
+        before = self.cutter.copy() if whole else None
         lines = self.cutter.cut(raw)
         wrong = [problem for line in lines for problem in self._wrong(line)]
-        if wrong and whole:
+        if wrong and before is not None:
             self.cutter = before
             return wrong
         self.problems += wrong

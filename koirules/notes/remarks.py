@@ -115,6 +115,9 @@ class RemarkReader:
     verdicts: Verdicts
     corrections: frozenset[tuple[str, ...]] = CORRECTIONS
     _read: dict[tuple[str, bool], Remark] = field(factory=dict, init=False, repr=False, eq=False)
+    _along: dict[tuple[tuple[str, ...], Topic, int | None], tuple[Found, ...] | None] = field(
+        factory=dict, init=False, repr=False, eq=False
+    )
 
     @classmethod
     def of(cls, lexicon: Lexicon, grades: Mapping[str, str], corrections: Iterable[str] = ()) -> RemarkReader:
@@ -258,6 +261,15 @@ class RemarkReader:
 
         topic: what the remark before it is about. last: the number of the place that was named last.
         """
+        key = (tokens, topic, last)
+        if key not in self._along:
+            if len(self._along) >= _MOST_REMEMBERED:
+                self._along.clear()
+            self._along[key] = self._told_along(tokens, topic, last)
+        found = self._along[key]
+        return None if found is None else Remark(shown, Sort.TRAITS if found else Sort.DETAIL, found)
+
+    def _told_along(self, tokens: tuple[str, ...], topic: Topic, last: int | None) -> tuple[Found, ...] | None:
         bare, hedged = without(tokens, HEDGES)
         for words, unsure in dict.fromkeys(((tokens, False), (bare, hedged))):
             for clauses in along(" ".join(words), topic, last):
@@ -266,7 +278,7 @@ class RemarkReader:
                     found = tuple(self.hedged(one) if unsure else one for one in (f for one in each for f in one.found))
                     found = tuple(dict.fromkeys(evolve(one, phrase=" ".join(tokens)) for one in found))
                     if not _contradicts_itself(found):
-                        return Remark(shown, Sort.TRAITS if found else Sort.DETAIL, found)
+                        return found
         return None
 
     def _within_ends(self, shown: str, tokens: tuple[str, ...]) -> Remark | None:

@@ -43,7 +43,8 @@ def understood():
         for page in sorted((HERE.parent / folder).glob("*.txt")):
             found = list(fresh(page, koirules.read_standard(PAGE)))
             share = sum(remark.sort is not Sort.UNKNOWN for remark, _ in found) / len(found)
-            print(f"{folder.replace('_', ' ').replace('/', ', ')}, {page.stem}: {len(found)} remarks, {100 * share:.0f} % understood")
+            pages = folder.replace("_", " ").replace("/", ", ")
+            print(f"{pages}, {page.stem}: {len(found)} remarks, {100 * share:.0f} % understood")
 
 
 def lines(number):

@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 from collections.abc import Iterator
 from importlib.machinery import PathFinder
+from importlib.metadata import MetadataPathFinder
 from pathlib import Path
 from typing import Any
 
@@ -23,6 +24,9 @@ def install(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Install
     monkeypatch.setenv(cache.VARIABLE, str(tmp_path / "kept"))
     finders = [one for one in sys.meta_path if one is PathFinder or not hasattr(one, "find_distributions")]
     monkeypatch.setattr(sys, "meta_path", finders)
+    # Where a test before imported the backport `importlib_metadata`, that has put its own finder in the place of Python's.
+    find = staticmethod(MetadataPathFinder.find_distributions)
+    monkeypatch.setattr(PathFinder, "find_distributions", find, raising=False)
     yield from installer(tmp_path / "site", monkeypatch)
 
 
