@@ -307,7 +307,7 @@ _GAP_AT = (
 _ONTO_TAIL = (
     rf"{_LED}(?P<s>{_SUBJECT} )?(?:(?:just|also|and|then|it|has|have|a bit|even) )*(?:spill|creep|bleed|run|go|goe|leak|carry|"
     rf"stray|come|slip|extend|reach|spilling|creeping|"
-    rf"bleeding|running|going|carry on)(?: (?:on|over|out|right|just|a bit|slightly|well))* (?:onto|over onto|on to|out "
+    rf"bleeding|running|going|carry on)(?: (?:over|out|right|just|a bit|slightly|well))* (?:onto|over onto|out "
     rf"onto) (?:@12|(?:the |its )?tail fin){_TAILS}"
 )
 _HEAD_RED = (
@@ -459,7 +459,10 @@ def _goes_on(words: str, topic: Topic) -> bool:
 def _of_white(told: Marked, topic: Topic, last: int | None) -> Iterator[Clauses]:
     for form in _WIDTH:
         if (found := told.match(form)) is not None:
-            if topic is not Topic.RED and told.match(_MERE_WHITE) is not None:
+            between = (
+                topic is Topic.RED and not told.words.startswith("white") and (last is None or PLACES[last].first < 7)
+            )
+            if not between and told.match(_MERE_WHITE) is not None:
                 continue  # `white two centimetres`: between patches, before the tail or on the nose
             length = told.lengths[int(found["n"] or 0)]
             if found.get("place"):
