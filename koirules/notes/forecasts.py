@@ -48,7 +48,8 @@ _BECOMES = (
     "keep (it|her|his|the|on|\\w+ing)|gleam|shine|shine up|glow|show|suit|stand|please|balance|improve|impress|"
     "disappoint|line up|sit|"
     "reward|make (a|an|size|length|bulk|\\d+|nidan|sandan|yondan|good|fine)|take (a|2|3|4|5|some|time|year|long)|"
-    "be (?!cold|warm|hot|dark|late|lunch|tea|dinner|rain|sick of|sorry|glad|fun|back|there|all\\Z|it\\Z|me|you|my|fine\\Z|ok)\\w+"
+    "be (?!the (?:bag|light|lamp|net|trip|journey|water|stress|move)|"
+    "cold|warm|hot|dark|late|lunch|tea|dinner|rain|sick of|sorry|glad|fun|back|there|all\\Z|it\\Z|me|you|my|fine\\Z|ok)\\w+"
 )
 """What becomes of something on a fish, behind a word that says that it is still to come."""
 _SOON = (
@@ -192,6 +193,7 @@ _TO_BE = re.compile(
     rf"(?:be|make|become|turn into) (?:something|anything|special|(?:quite )?(?:a|an) {_FISH_TO_BE})"
     rf"(?: (?:special|else|yet|too|later|1 day|if .*|{_WHEN}(?: .*)?|with .*|though|i \w+))*"
 )
+_AT_REST = re.compile(r"\bnot (?:sit|keep|stay|hold|stand|lie) still\b")
 _PICTURED = re.compile(
     r"(?:i |you |1 )?(?:can|could|can not|could not|do not|did not) (?:well |easily |just |really |quite )*(?:see|"
     r"imagine|picture) (?:that|it|this|her|him|them|"
@@ -300,6 +302,8 @@ def is_forecast(tokens: tuple[str, ...]) -> bool:
     text = _LEADS.sub("", " ".join(tokens), count=1) if _LEADS.match(" ".join(tokens)) else " ".join(tokens)
     if _TO_BE.fullmatch(text):
         return True
+    if _AT_REST.search(text):
+        return False
     if any(each.fullmatch(text) for each in (_PICTURED, _LET_IT, _THEY_DO, _USUALLY_NOT, _IS_YOUNG)):
         return True
     if (

@@ -524,6 +524,9 @@ _OF_SOMETHING_ELSE: tuple[tuple[frozenset[str], re.Pattern[str]], ...] = tuple(
                 r"(?:is|are|in) (?:\w+ )?red\b"
             ),
         ),
+        ("size_by_eye", r"^(?:and |but )?(?:then|all|both|each)\b|^there is (?:a |1 )?(?:\w+ )?lump\b"),
+        ("kiwa", r"\bstop dead (?:before|at|short|by|near|in front)\b"),
+        ("shiroji", r"\bbit of white\b"),
         ("build size_by_eye", r"\b1 (?:after|behind|next|then|before|further|below|above|beside)\b"),
     )
 )

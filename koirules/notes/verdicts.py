@@ -259,21 +259,26 @@ class Verdicts:
         return meant[0] if meant else "out"
 
 
-_UNDECIDED = frozenset({("not", "mind"), ("keep", "still"), ("hold", "still"), ("stay", "still"), ("sit", "still")})
+_AT_LARGE = frozenset({"wife", "husband", "customer", "buyer", "people", "folk"})
+"""Who does not decide at the tub."""
+_UNDECIDED = frozenset(
+    {("better", "cut"), ("not", "mind"), ("keep", "still"), ("hold", "still"), ("stay", "still"), ("sit", "still")}
+)
+
+
+def _is_undecided(tokens: tuple[str, ...]) -> bool:
+    """Whether nobody at the tub decides anything: who does not mind, of what does not keep still, what others would say."""
+    return not _UNDECIDED.isdisjoint(pairwise(tokens)) or tokens[:1] == ("they",) or not _AT_LARGE.isdisjoint(tokens)
 
 
 def verdict_of(tokens: tuple[str, ...], verdicts: Verdicts) -> str | None:
     """The verdict that a whole remark is, with what may stand before and behind it."""
-    if not _UNDECIDED.isdisjoint(pairwise(tokens)):
-        return None  # who does not mind something, and of what does not keep still, nobody has decided
-    return verdicts.told(_kind_of(tokens, verdicts.words), tokens)
+    return None if _is_undecided(tokens) else verdicts.told(_kind_of(tokens, verdicts.words), tokens)
 
 
 def verdict_in_words(tokens: tuple[str, ...], verdicts: Verdicts) -> str | None:
     """The verdict that a whole sentence is, all of whose words are those of verdicts."""
-    if not _UNDECIDED.isdisjoint(pairwise(tokens)):
-        return None
-    return verdicts.told(by_clause(tokens), tokens)
+    return None if _is_undecided(tokens) else verdicts.told(by_clause(tokens), tokens)
 
 
 def _kind_of(tokens: tuple[str, ...], verdicts: Mapping[tuple[str, ...], str]) -> str | None:

@@ -282,3 +282,10 @@ def test_figures_made_of_others_follow_the_length_as_those_do(b):
         traits.WEIGHT_OVER_LENGTH_CUBED: weight - 3,
     }
     assert all(allometry.power(b) == pytest.approx(power) for allometry, power in powers.items())
+
+
+def test_fish_of_which_nothing_was_recorded_are_graded_alike_by_row_and_by_column():
+    asked = "grade keep if length grown to 65 cm above 70 cm\ngrade cull otherwise\n"
+    grader = koirules.read_standard(f'standard "Lantern Bay, grown" edition 1 variety kohaku\n{asked}').batch()
+    read = grader.reader({}).read(pl.DataFrame())
+    assert grader.by_column(read, 3).equals(grader.by_row(read, 3))

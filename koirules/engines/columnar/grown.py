@@ -48,7 +48,13 @@ def with_grown(read: ReadFrame, ahead: Ahead, rows: int) -> ReadFrame:
         for key in group.every_key:
             made, held[key] = _held([one.get(key) for one in found], f"g{len(held)}")
             columns += made
-    return evolve(read, columns=read.columns.hstack(columns) if columns else read.columns, held=held)
+    if not columns:
+        return evolve(read, held=held)
+    import polars as pl
+
+    # A frame of which nothing was recorded has no column, and so no height.
+    frame = read.columns.hstack(columns) if read.columns.width else pl.DataFrame(columns)
+    return evolve(read, columns=frame, held=held)
 
 
 def _filled(
